@@ -1,0 +1,54 @@
+// What is cut from a blank. All numbers are in the piece frame, in millimetres.
+//
+// A piece is its blank less its cuts. Every joint that layout knows ends up as cuts of these kinds, so
+// that solids, sheets and lists never ask which joint they come from.
+#pragma once
+
+#include "kernel/geometry/plane.h"
+
+#include <string>
+#include <variant>
+
+namespace roundlay {
+
+enum class End { datum, far }; ///< datum = left seen from outside (x = 0), far = the other
+enum class Side { top, under };
+
+/// A notch cut at a corner: takes the wood between x_from and x_to that lies beyond the seam plane.
+/// With x_from or x_to on the blank's end it shapes a tail; inside the length it is a housed notch.
+/// The upright ends of the cut inside the blank are shoulders.
+struct SeamCut {
+    End end = End::datum;
+    Side side = Side::top;
+    double x_from = 0, x_to = 0;
+    Plane seam;         ///< normal points out of the wood that stays: upward for top, downward for under
+    std::string corner; ///< e.g. "AB"
+    std::string other;  ///< tag of the piece on the other side of the seam; empty at the foundation or the top
+};
+
+enum class BoxUse {
+    sill,   ///< from the top of a log down: the opening starts inside this log
+    header, ///< from the underside up: the opening ends inside this log
+    through ///< the opening lies within one log
+};
+
+/// A square cut right through the thickness, e.g. where an opening takes part of a log's height.
+struct BoxCut {
+    BoxUse use = BoxUse::sill;
+    Box3 box;            ///< reaches past the blank where the cut is open
+    std::string opening; ///< what the person calls it
+};
+
+/// An upright round hole for a peg.
+struct Bore {
+    double x = 0, y = 0;         ///< centre line
+    double z_from = 0, z_to = 0; ///< the wood bored, z_from < z_to; at a blank's face the bore is open there
+    double diameter = 0;
+    int peg = -1;                ///< index into Layout::pegs
+    bool from_top = true;        ///< which face it is bored from
+    bool through = true;
+};
+
+using Cut = std::variant<SeamCut, BoxCut, Bore>;
+
+} // namespace roundlay

@@ -1,0 +1,102 @@
+// Layout: every piece of a shell as numbers. Pure: the same shell gives the same layout.
+#pragma once
+
+#include "kernel/layout/cut.h"
+#include "kernel/shell/finding.h"
+#include "kernel/shell/shell.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// The squared stick a piece is cut from: from (0,0,0) to (length, width, height) in the piece frame.
+struct Blank {
+    double length = 0; ///< along x, over everything incl. overhangs
+    double width = 0;  ///< along y, outside face to inside face
+    double height = 0; ///< along z
+};
+
+enum class LogKind { full, half_start, half_finish };
+
+/// How an end of a piece is finished.
+enum class EndKind {
+    corner, ///< a tail (or housed notch) at a corner
+    jamb,   ///< square, at an opening
+    butt    ///< square, against the crossing wall (a half log too thin for a tail)
+};
+
+struct PieceEnd {
+    EndKind kind = EndKind::jamb;
+    std::string at;        ///< corner ("AB") or opening name
+    double shoulder = 0;   ///< x of the shoulder; the blank's end where there is none
+};
+
+struct Piece {
+    std::string tag;  ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere
+    int wall = 0;     ///< index into Shell::walls
+    int round = 1;    ///< 1 = the sill logs
+    int number = 1;   ///< in the wall's round, from the left seen from outside
+    LogKind log = LogKind::full;
+    bool island = false; ///< stands between two openings
+    Frame frame;         ///< piece frame in the world; x along the log, y to the inside face, z up
+    Blank blank;
+    std::vector<Cut> cuts; ///< in cutting order: seam cuts, box cuts, bores
+    PieceEnd datum, far;
+    bool butt_at_datum = true; ///< butt (thick end) at the datum end; alternates by round
+    std::vector<std::string> above, below; ///< tags in the same wall that it meets through pegs or a gap
+    int raise = 0;             ///< place in the raise, 1 = first
+    int model = 0;             ///< index into Layout::models: equal pieces share one
+};
+
+struct Peg {
+    std::string name; ///< e.g. "C-07-2/1": upper piece and number from its datum end
+    int upper = 0, lower = 0; ///< indices into Layout::pieces
+    Vec3 top;                 ///< world, centre of the peg's upper end
+    double diameter = 0, length = 0;
+};
+
+/// A corner of the plan.
+struct CornerPlace {
+    std::string name;       ///< "AB": wall A ends here and wall B starts (seen from outside, left to right)
+    int ends = 0, starts = 0; ///< indices into Shell::walls
+    bool reentrant = false; ///< an inside corner of an L: log ends show indoors
+    Vec2 centre;            ///< where the two centre lines cross
+};
+
+/// A wall where it stands. Frame: origin at the wall's left outside corner at the foundation, x along the
+/// wall to the right seen from outside, y inward, z up.
+struct WallPlace {
+    std::string name;
+    Frame frame;
+    double length = 0;    ///< outside face, corner to corner
+    double thickness = 0;
+    double pitch = 0;
+    double log_height = 0;
+    bool starts_full = true;
+    double top = 0;       ///< top of its last log
+    int start_corner = 0, end_corner = 0; ///< indices into Layout::corners
+};
+
+/// Pieces that are alike: same blank, same cuts, whatever they are called.
+struct Model {
+    std::vector<int> pieces; ///< indices into Layout::pieces, in tag order; the first one stands for all
+};
+
+struct Layout {
+    std::string name;
+    std::vector<WallPlace> walls;     ///< in the order of Shell::walls
+    std::vector<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
+    std::vector<Piece> pieces;        ///< by wall, round, number
+    std::vector<Peg> pegs;
+    std::vector<Model> models;        ///< by their first piece
+    double height = 0;                ///< count * pitch
+    int rounds = 0;
+    double pitch = 0;
+    Findings findings;                ///< where one is an error, pieces is empty
+};
+
+/// Works out every piece of a shell. Never throws for what a person stated: that comes back as findings.
+Layout lay_out(const Shell &shell);
+
+} // namespace roundlay

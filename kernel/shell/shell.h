@@ -1,0 +1,113 @@
+// A shell as a person states it: plan, rounds, notches, openings, pegs, wood.
+//
+// Plain values. Nothing here is derived: what follows from these statements is worked out by layout.
+// World axes: X east, Y north, Z up, millimetres.
+#pragma once
+
+#include "kernel/measure/measure.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// Which family of notch an end is cut with. Each is a choice of the slopes of the tail's top plane
+/// (along = outward along the log, across = outward along the crossing log).
+enum class NotchKind {
+    full_dovetail, ///< along = s, across = -s: locks both ways
+    half_dovetail, ///< along = 0, across = -s: locks and sheds
+    square_lap,    ///< along = across = 0: level, held by pegs only
+    stated,        ///< along and across as given
+};
+
+struct NotchRule {
+    NotchKind kind = NotchKind::full_dovetail;
+    Slope slope = Slope::rise_per_run(1.0 / 8); ///< s of the dovetails
+    Slope along;                               ///< for stated
+    Slope across;                              ///< for stated
+    Length overhang;                           ///< how far ends run past the crossing wall's face; 0 = flush
+    Length least_tail = Length::mm(38);        ///< a tail thinner than this anywhere is a finding
+    bool operator==(const NotchRule &) const = default;
+};
+
+/// One wall, stated as the walk along its OUTSIDE face. The walls, in order, go once round the shell.
+struct Wall {
+    std::string name;       ///< wall letter, e.g. "A"; unique
+    double heading = 0;     ///< degrees counter-clockwise from east: 0 east, 90 north, 180 west, 270 south
+    Length length;          ///< outside face, corner to corner
+    std::optional<Length> thickness;  ///< else the shell's
+    std::optional<Length> pitch;      ///< round pitch of this wall, else the shell's
+    std::optional<Length> log_height; ///< height of this wall's logs, else the shell's pitch less its gap
+    bool operator==(const Wall &) const = default;
+};
+
+/// How a wall whose first log is a half log, and the top, are closed.
+enum class TopRule { level, staggered };
+
+/// Two of count, height and pitch are stated; the third is worked out. One round = one log of each wall.
+struct Rounds {
+    std::optional<int> count;
+    std::optional<Length> height; ///< foundation to the top of the last round, gap included: count * pitch
+    std::optional<Length> pitch;
+    Length gap;                   ///< chink or settling gap between the logs of one wall
+    std::string full_first;       ///< a wall that starts with a full log; empty = the first wall
+    TopRule top = TopRule::level;
+    bool operator==(const Rounds &) const = default;
+};
+
+/// A corner whose notch differs from the shell's.
+struct CornerNotch {
+    std::string first;  ///< wall that ends at the corner (walking the outside face as stated)
+    std::string second; ///< wall that starts there
+    NotchRule notch;
+    bool operator==(const CornerNotch &) const = default;
+};
+
+enum class OpeningKind { door, window };
+
+/// A rough opening. Measured on the wall's outside face.
+struct Opening {
+    std::string name; ///< as the person calls it, e.g. "front door"; may be empty
+    OpeningKind kind = OpeningKind::window;
+    std::string wall;
+    Length from_left; ///< from the wall's left outside corner, seen from outside, to the left jamb
+    Length sill;      ///< foundation to the underside of the opening
+    Length width;
+    Length height;
+    bool operator==(const Opening &) const = default;
+};
+
+/// Where pegs go. A peg runs down through one log and into the one below it, on the wall's centre line.
+struct PegRule {
+    bool wanted = true;
+    Length diameter = Length::mm(32);
+    Length spacing = Length::mm(1800);      ///< fastening places of a log are never further apart than this
+    Length end_distance = Length::mm(150);  ///< bore centre to a cut end, a jamb or a shoulder, at least
+    Length between = Length::mm(120);       ///< between bore centres in one log, at least
+    double depth_below = 0.5;               ///< how deep into the lower log, as a part of its height (0..1]
+    int fewest = 3;                         ///< fastening places of every log on its bearer; locked corners count
+    bool operator==(const PegRule &) const = default;
+};
+
+struct Wood {
+    std::string species = "eastern hemlock";
+    std::optional<double> moisture; ///< percent of ovendry mass; not stated = green
+    bool operator==(const Wood &) const = default;
+};
+
+struct Shell {
+    std::string name;
+    UnitSystem units = UnitSystem::metric; ///< how numbers are shown; never changes the geometry
+    Length thickness;                      ///< of every wall that does not state its own
+    std::vector<Wall> walls;
+    Rounds rounds;
+    NotchRule notch;
+    std::vector<CornerNotch> corners;
+    std::vector<Opening> openings;
+    PegRule pegs;
+    Wood wood;
+    bool operator==(const Shell &) const = default;
+};
+
+} // namespace roundlay
