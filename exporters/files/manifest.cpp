@@ -1,0 +1,91 @@
+#include "exporters/files/manifest.h"
+
+#include "exporters/files/safe_file.h"
+#include "exporters/files/sha256.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr int format = 1;
+constexpr std::size_t largest_file = std::size_t{1} << 32;
+
+Json to_json(const OutputFile &f) {
+    return {
+        {"file", f.name}, {"what", f.what}, {"exporter", f.maker}, {"bytes", f.bytes}, {"sha256", f.sha256}};
+}
+
+OutputFile file_of(const Json &j) {
+    return {j.at("file").get<std::string>(), j.at("what").get<std::string>(),
+            j.at("exporter").get<std::string>(), j.at("bytes").get<std::uint64_t>(),
+            j.at("sha256").get<std::string>()};
+}
+
+/// A manifest may have been tampered with: names that leave the folder are never touched.
+bool stays_inside(const std::filesystem::path &name) {
+    return name.is_relative() &&
+           std::none_of(name.begin(), name.end(), [](auto &part) { return part == ".."; });
+}
+
+bool unchanged(const std::filesystem::path &folder, const OutputFile &file) {
+    if (!stays_inside(file.name)) return false;
+    const auto bytes = read_file(folder / file.name, largest_file);
+    const auto *text = std::get_if<std::string>(&bytes);
+    return text && text->size() == file.bytes && sha256_hex(*text) == file.sha256;
+}
+
+} // namespace
+
+std::string manifest_json(const Manifest &manifest) {
+    Json files = Json::array();
+    for (const OutputFile &file : manifest.files)
+        files.push_back(to_json(file));
+    const Json all = {{"format", format},
+                      {"program", "roundlay"},
+                      {"version", manifest.version},
+                      {"shell", manifest.shell},
+                      {"document", {{"file", manifest.document}, {"sha256", manifest.document_sha256}}},
+                      {"files", files}};
+    constexpr int indent = 2;
+    return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::optional<Manifest> parse_manifest(std::string_view json) {
+    try {
+        const Json all = Json::parse(json);
+        if (all.at("program") != "roundlay" || all.at("format") != format) return {};
+        Manifest manifest{all.at("version"),
+                          all.at("shell"),
+                          all.at("document").at("file"),
+                          all.at("document").at("sha256"),
+                          {}};
+        for (const Json &file : all.at("files"))
+            manifest.files.push_back(file_of(file));
+        return manifest;
+    } catch (const Json::exception &) {
+        return {};
+    }
+}
+
+EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier,
+                           std::string_view document_sha256, const std::vector<std::string> &makers_now) {
+    EarlierFiles sorted;
+    for (const OutputFile &file : earlier.files) {
+        if (!unchanged(folder, file)) continue;
+        if (std::find(makers_now.begin(), makers_now.end(), file.maker) != makers_now.end())
+            sorted.replaced.push_back(file);
+        else if (earlier.document_sha256 == document_sha256)
+            sorted.kept.push_back(file);
+        else
+            sorted.outdated.push_back(file);
+    }
+    return sorted;
+}
+
+} // namespace roundlay

@@ -1,0 +1,63 @@
+#include "exporters/files/manifest.h"
+#include "exporters/files/sha256.h"
+#include "tests/support/catch.h"
+#include "tests/support/temporary_folder.h"
+
+using namespace roundlay;
+using namespace roundlay::test;
+
+namespace {
+
+Manifest example() {
+    return {"1.2.3",
+            "Mill \"cottage\" – Nord",
+            "mill.roundlay",
+            std::string(64, 'd'),
+            {{"shell.step", "the whole shell", "step", 12, std::string(64, 'a')},
+             {"pieces/A-01-1.step", "one piece", "step", 3, std::string(64, 'b')}}};
+}
+
+OutputFile written(const TemporaryFolder &home, const std::string &name, const std::string &text,
+                   const std::string &maker) {
+    put(home / name, text);
+    return {name, "x", maker, text.size(), sha256_hex(text)};
+}
+
+} // namespace
+
+TEST_CASE("a manifest comes back from its text as it was") {
+    CHECK(parse_manifest(manifest_json(example())) == example());
+    CHECK(manifest_json(example()) == manifest_json(example()));
+}
+
+TEST_CASE("a text that is no manifest of ours is none") {
+    for (const char *text : {"", "{}", "[]", "{\"program\":\"other\",\"format\":1}", "\xff\xfe binary",
+                             "{\"program\":\"roundlay\",\"format\":2,\"files\":[]}",
+                             "{\"program\":\"roundlay\",\"format\":1,\"version\":1,\"files\":[]}"})
+        CHECK_FALSE(parse_manifest(text));
+}
+
+TEST_CASE("a shell's name that is no proper UTF-8 still gives a readable manifest") {
+    Manifest manifest = example();
+    manifest.shell = "caf\xe9";
+    CHECK(parse_manifest(manifest_json(manifest)));
+}
+
+TEST_CASE("files of an earlier export are kept, replaced or outdated by their exporter and document") {
+    const TemporaryFolder home;
+    Manifest earlier = example();
+    earlier.files = {written(home, "a.csv", "a", "list"), written(home, "b.step", "b", "step"),
+                     written(home, "c.pdf", "c", "sheets")};
+    put(home / "c.pdf", "a person changed it");
+    earlier.files.push_back({"missing.png", "x", "picture", 1, std::string(64, 'e')});
+    earlier.files.push_back({"../outside", "x", "list", 1, std::string(64, 'e')});
+
+    const auto same = earlier_files(home.path(), earlier, earlier.document_sha256, {"list"});
+    CHECK(same.replaced == std::vector<OutputFile>{earlier.files[0]});
+    CHECK(same.kept == std::vector<OutputFile>{earlier.files[1]});
+    CHECK(same.outdated.empty());
+
+    const auto other = earlier_files(home.path(), earlier, std::string(64, 'f'), {"list"});
+    CHECK(other.kept.empty());
+    CHECK(other.outdated == std::vector<OutputFile>{earlier.files[1]});
+}

@@ -1,0 +1,79 @@
+#include "kernel/trade/weight.h"
+#include "kernel/trade/wood_physics.h"
+#include "tests/support/catch.h"
+
+using namespace roundlay;
+
+namespace {
+
+constexpr double m3 = 1e9; // mm3
+// 8 x 12 in x 16 ft
+constexpr double stick = 8 * 25.4 * 12 * 25.4 * 192 * 25.4;
+
+Wood wood(const char *species, std::optional<double> moisture = {}) {
+    return {species, moisture};
+}
+
+} // namespace
+
+TEST_CASE("an eastern hemlock stick of 8 x 12 in x 16 ft weighs what the handbook's values give") {
+    // 0.38 x 1.97 x 62.428 lb/ft3 = 498.5 lb green heart (derived from FPL-GTR-282, Tables 4-1 and 5-3a).
+    CHECK(weigh(stick, wood("eastern hemlock")).low_kg / kg_per_pound == Approx(498.5).epsilon(0.001));
+    // 0.40 x 1.12 gives 298.3 lb at 12 % (derived, from the table's own 12 % gravity); Eq. 4-13 from the
+    // green one gives 0.4045, so the middle of the range agrees within 1.5 %.
+    const auto dry = weigh(stick, wood("eastern hemlock", 12));
+    CHECK((dry.low_kg + dry.high_kg) / 2 / kg_per_pound == Approx(298.3).epsilon(0.015));
+}
+
+TEST_CASE("green weights run from heartwood to sapwood") {
+    // Table 5-3 x Table 4-1 x Eq. 4-14 (FPL-GTR-282), derived.
+    const auto fir = weigh(m3, wood("Douglas-fir coast"));
+    CHECK(fir.low_kg == Approx(616.5));
+    CHECK(fir.high_kg == Approx(967.5));
+    CHECK(fir.known);
+    CHECK_THAT(fir.basis, ContainsSubstring("heartwood at 37 % to sapwood at 115 %") &&
+                              ContainsSubstring("Eq. 4-13 and 4-14") &&
+                              ContainsSubstring("Table 4-1 (seen)") && ContainsSubstring("0.45") &&
+                              ContainsSubstring("second-hand"));
+}
+
+TEST_CASE("where no green moisture is published the range is as wide as the wood allows, and says so") {
+    const auto pine = weigh(m3, wood("eastern white pine"));
+    CHECK(pine.low_kg == Approx(density_at(0.34, 30)));
+    CHECK(pine.high_kg == Approx(1000 * 0.34 + 1000 * (1 - 0.34 / 1.54))); // walls, and water in all the rest
+    CHECK_THAT(pine.basis, ContainsSubstring("no green moisture is published"));
+    const auto tamarack = weigh(m3, wood("tamarack"));
+    CHECK(tamarack.low_kg == Approx(density_at(0.49, 49)));
+    CHECK(tamarack.high_kg > tamarack.low_kg);
+    CHECK_THAT(tamarack.basis, ContainsSubstring("none is published for sapwood"));
+}
+
+TEST_CASE("conflicts between sources reach the basis") {
+    CHECK_THAT(weigh(m3, wood("white spruce")).basis, ContainsSubstring("may be exchanged"));
+    CHECK_THAT(weigh(m3, wood("western larch")).basis, ContainsSubstring("110 % for sapwood"));
+}
+
+TEST_CASE("a stated moisture gives a tenth to either side") {
+    const auto dry = weigh(m3, wood("Engelmann spruce", 15));
+    const double middle = density_at(0.33, 15);
+    CHECK(dry.low_kg == Approx(0.9 * middle));
+    CHECK(dry.high_kg == Approx(1.1 * middle));
+    CHECK_THAT(dry.basis, ContainsSubstring("stated moisture of 15 %"));
+}
+
+TEST_CASE("an unknown species has no weight but a sentence") {
+    const auto none = weigh(m3, wood("easten hemlock"));
+    CHECK_FALSE(none.known);
+    CHECK(none.high_kg == 0);
+    CHECK_THAT(none.basis, ContainsSubstring("did you mean \"eastern hemlock\"?"));
+}
+
+TEST_CASE("every species has an ordered range that is no heavier than full of water") {
+    for (const Species &s : all_species()) {
+        INFO(s.name);
+        const auto green = weigh(m3, wood(std::string(s.name).c_str()));
+        CHECK(green.low_kg < green.high_kg);
+        CHECK(green.low_kg > 300);
+        CHECK(green.high_kg < 1400);
+    }
+}
