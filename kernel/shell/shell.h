@@ -83,10 +83,10 @@ struct PegRule {
     bool wanted = true;
     Length diameter = Length::mm(32);
     Length spacing = Length::mm(1800);      ///< fastening places of a log are never further apart than this
-    Length end_distance = Length::mm(150);  ///< bore centre to a cut end, a jamb or a shoulder, at least
-    Length between = Length::mm(120);       ///< between bore centres in one log, at least
+    Length end_distance = Length::mm(100);  ///< bore centre to a cut end, a jamb or a shoulder, at least
+    Length between = Length::mm(75);        ///< between bore centres in one log, at least
     double depth_below = 0.5;               ///< how deep into the lower log, as a part of its height (0..1]
-    int fewest = 3;                         ///< fastening places of every log on its bearer; locked corners count
+    int fewest = 3; ///< fastening places of a log on its bearer, locked corners counted; an island has two pegs
     bool operator==(const PegRule &) const = default;
 };
 

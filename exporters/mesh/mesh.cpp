@@ -1,0 +1,225 @@
+#include "exporters/mesh/mesh.h"
+
+#include "exporters/mesh/triangulate.h"
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <numbers>
+#include <stdexcept>
+
+namespace roundlay {
+namespace {
+
+using Loop = std::vector<int>;
+
+/// Which two axes of space a face is looked at along, so that coordinates stay exact.
+enum class Drop { x, y, z };
+
+struct Flattening {
+    Drop dropped;
+    bool mirrored; ///< the face looks against the dropped axis
+
+    explicit Flattening(Vec3 normal) {
+        const Vec3 size{std::abs(normal.x), std::abs(normal.y), std::abs(normal.z)};
+        if (size.z >= size.x && size.z >= size.y)
+            dropped = Drop::z;
+        else
+            dropped = size.x >= size.y ? Drop::x : Drop::y;
+        const double along = dropped == Drop::z ? normal.z : dropped == Drop::x ? normal.x : normal.y;
+        mirrored = along < 0;
+    }
+
+    Vec2 operator()(Vec3 p) const {
+        const Vec2 flat = dropped == Drop::z   ? Vec2{p.x, p.y}
+                          : dropped == Drop::x ? Vec2{p.y, p.z}
+                                               : Vec2{p.z, p.x};
+        return mirrored ? Vec2{-flat.x, flat.y} : flat;
+    }
+};
+
+/// Crossings of a level ray to the right, even-odd over all loops.
+bool contains(const Polyhedron &hewn, const Face &face, Vec2 p) {
+    bool inside = false;
+    for (const Loop &loop : face.loops) {
+        for (std::size_t i = 0, j = loop.size() - 1; i < loop.size(); j = i++) {
+            const Vec3 a = hewn.vertices[loop[i]], b = hewn.vertices[loop[j]];
+            if ((a.y > p.y) == (b.y > p.y)) continue;
+            if (p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) inside = !inside;
+        }
+    }
+    return inside;
+}
+
+/// Level faces only: in a clear body bores open in no others.
+bool is_level(const Face &face) {
+    constexpr double exactly_level =
+        1e-12; // of a unit normal: below what a slope over a whole log could show
+    return std::abs(std::abs(face.plane.normal.z) - 1.0) < exactly_level;
+}
+
+class MeshBuilder {
+  public:
+    MeshBuilder(const Body &body, int sides) : body_(body), sides_(sides), openings_(body.hewn.faces.size()) {
+        mesh_.points = body.hewn.vertices;
+    }
+
+    Mesh build() {
+        add_hewn_edges();
+        if (sides_ > 0)
+            for (const Bore &bore : body_.bores)
+                add_bore(bore);
+        for (std::size_t i = 0; i < body_.hewn.faces.size(); ++i)
+            add_face(body_.hewn.faces[i], openings_[i]);
+        return std::move(mesh_);
+    }
+
+  private:
+    void add_hewn_edges() {
+        for (const Face &face : body_.hewn.faces) {
+            for (const Loop &loop : face.loops) {
+                for (std::size_t i = 0; i < loop.size(); ++i) {
+                    const int a = loop[i], b = loop[(i + 1) % loop.size()];
+                    if (a < b) mesh_.edges.push_back({a, b}); // the neighbour has it the other way round
+                }
+            }
+        }
+    }
+
+    void add_bore(const Bore &bore) {
+        const Loop low = add_ring(bore, bore.z_from), high = add_ring(bore, bore.z_to);
+        add_wall(bore, low, high);
+        open_or_close(bore, bore.z_to, +1.0, Loop(high.rbegin(), high.rend()));
+        open_or_close(bore, bore.z_from, -1.0, low);
+    }
+
+    /// Counter-clockwise from above.
+    Loop add_ring(const Bore &bore, double z) {
+        Loop ring;
+        const double radius = bore.diameter / 2;
+        for (int i = 0; i < sides_; ++i) {
+            const double angle = 2 * std::numbers::pi * i / sides_;
+            ring.push_back(static_cast<int>(mesh_.points.size()));
+            mesh_.points.push_back({bore.x + radius * std::cos(angle), bore.y + radius * std::sin(angle), z});
+        }
+        for (int i = 0; i < sides_; ++i)
+            mesh_.edges.push_back({ring[i], ring[(i + 1) % sides_]});
+        return ring;
+    }
+
+    void add_wall(const Bore &bore, const Loop &low, const Loop &high) {
+        const int surface = add_surface({{}, true, {bore.x, bore.y}});
+        for (int i = 0; i < sides_; ++i) {
+            const int j = (i + 1) % sides_;
+            mesh_.triangles.push_back({{low[j], low[i], high[i]}, surface});
+            mesh_.triangles.push_back({{low[j], high[i], high[j]}, surface});
+        }
+    }
+
+    /// `hole` runs clockwise for who looks along the bore from outside.
+    void open_or_close(const Bore &bore, double z, double outward, const Loop &hole) {
+        for (std::size_t i = 0; i < body_.hewn.faces.size(); ++i) {
+            const Face &face = body_.hewn.faces[i];
+            if (!is_level(face) || face.plane.normal.z * outward < 0) continue;
+            if (std::abs(face.plane.height_at(bore.x, bore.y) - z) > tolerance::weld) continue;
+            if (!contains(body_.hewn, face, {bore.x, bore.y})) continue;
+            openings_[i].push_back(hole);
+            return;
+        }
+        const int surface = add_surface({{0, 0, -outward}, false, {}});
+        for (int i = 1; i + 1 < sides_; ++i)
+            mesh_.triangles.push_back({{hole[0], hole[i], hole[i + 1]}, surface});
+    }
+
+    void add_face(const Face &face, const std::vector<Loop> &openings) {
+        corners_.clear();
+        sizes_.clear();
+        for (const Loop &loop : face.loops)
+            take(loop);
+        for (const Loop &hole : openings)
+            take(hole);
+        const Flattening flatten(face.plane.normal);
+        flat_.clear();
+        for (const int corner : corners_)
+            flat_.push_back(flatten(mesh_.points[corner]));
+        const int surface = add_surface({face.plane.normal, false, {}});
+        for (const auto &[a, b, c] : triangulated(flat_, sizes_))
+            mesh_.triangles.push_back({{corners_[a], corners_[b], corners_[c]}, surface});
+    }
+
+    void take(const Loop &loop) {
+        corners_.insert(corners_.end(), loop.begin(), loop.end());
+        sizes_.push_back(static_cast<int>(loop.size()));
+    }
+
+    int add_surface(const Surface &surface) {
+        mesh_.surfaces.push_back(surface);
+        return static_cast<int>(mesh_.surfaces.size()) - 1;
+    }
+
+    const Body &body_;
+    int sides_;
+    std::vector<std::vector<Loop>> openings_; ///< by face of the hewn border
+    Mesh mesh_;
+    std::vector<int> corners_, sizes_;
+    std::vector<Vec2> flat_;
+};
+
+} // namespace
+
+Vec3 normal_at(const Surface &surface, Vec3 point) {
+    if (!surface.round) return surface.normal;
+    return unit({surface.axis.x - point.x, surface.axis.y - point.y, 0});
+}
+
+Mesh mesh_of(const Body &body, const MeshOptions &options) {
+    constexpr int fewest = 3, most = 360;
+    if (options.sides != 0 && (options.sides < fewest || options.sides > most))
+        throw std::invalid_argument("mesh_of: a bore has 3 to 360 sides, or 0 to leave bores out");
+    return MeshBuilder(body, options.sides).build();
+}
+
+double volume(const Mesh &mesh) {
+    if (mesh.points.empty()) return 0;
+    const Vec3 origin = mesh.points.front(); // near the wood, so that little cancels
+    double six = 0;
+    for (const MeshTriangle &t : mesh.triangles) {
+        const auto [a, b, c] = t.corners;
+        six += dot(mesh.points[a] - origin, cross(mesh.points[b] - origin, mesh.points[c] - origin));
+    }
+    return six / 6;
+}
+
+Box3 bounds(const Mesh &mesh) {
+    if (mesh.points.empty()) return {};
+    Box3 box{mesh.points.front(), mesh.points.front()};
+    for (const Vec3 p : mesh.points) {
+        box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), std::min(box.low.z, p.z)};
+        box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), std::max(box.high.z, p.z)};
+    }
+    return box;
+}
+
+bool is_closed(const Mesh &mesh) {
+    std::vector<std::uint64_t> sides, opposite;
+    for (const MeshTriangle &t : mesh.triangles) {
+        for (int i = 0; i < 3; ++i) {
+            const auto a = static_cast<std::uint64_t>(t.corners[i]);
+            const auto b = static_cast<std::uint64_t>(t.corners[(i + 1) % 3]);
+            sides.push_back(a << 32 | b);
+            opposite.push_back(b << 32 | a);
+        }
+    }
+    std::sort(sides.begin(), sides.end());
+    std::sort(opposite.begin(), opposite.end());
+    return !sides.empty() && sides == opposite &&
+           std::adjacent_find(sides.begin(), sides.end()) == sides.end();
+}
+
+double prism_volume(const Bore &bore, int sides) {
+    const double radius = bore.diameter / 2;
+    const double base = sides / 2.0 * radius * radius * std::sin(2 * std::numbers::pi / sides);
+    return base * (bore.z_to - bore.z_from);
+}
+
+} // namespace roundlay

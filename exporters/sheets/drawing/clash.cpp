@@ -1,0 +1,116 @@
+#include "exporters/sheets/drawing/clash.h"
+
+#include "exporters/sheets/drawing/number.h"
+#include "exporters/sheets/drawing/text.h"
+
+#include <variant>
+
+namespace roundlay::sheets {
+namespace {
+
+// Boxes follow advances, which hold a little air of their own: they may touch by this much.
+constexpr double touch = 0.02;
+
+struct Placed {
+    const Text *text;
+    Rect box; ///< shrunk by `touch`
+};
+
+struct Stroke {
+    Vec2 from, to;
+    Line line;
+};
+
+Line line_of(const Item &item) {
+    return std::visit(
+        [](const auto &it) {
+            if constexpr (requires { it.line; })
+                return it.line;
+            else
+                return Line::dimension;
+        },
+        item);
+}
+
+class Search {
+  public:
+    explicit Search(const Sheet &sheet) : sheet_(sheet) {
+        for (const Item &item : sheet.items) {
+            if (const Text *text = std::get_if<Text>(&item))
+                texts_.push_back({text, box_of(*text).grown(-touch)});
+            for (const auto &[from, to] : strokes_of(item))
+                strokes_.push_back({from, to, line_of(item)});
+        }
+    }
+
+    std::vector<Clash> run() {
+        for (std::size_t i = 0; i < texts_.size(); ++i) {
+            alone(texts_[i]);
+            for (std::size_t k = i + 1; k < texts_.size(); ++k)
+                if (texts_[i].box.overlaps(texts_[k].box))
+                    add(Clash::Kind::text_over_text, texts_[i], texts_[k].text->words);
+            for (const Stroke &stroke : strokes_)
+                if (crosses(texts_[i].box, stroke.from, stroke.to))
+                    add(Clash::Kind::text_over_line, texts_[i], name_of(stroke.line));
+        }
+        lines_on_sheet();
+        return std::move(found_);
+    }
+
+  private:
+    void alone(const Placed &placed) {
+        if (placed.text->height < least_lettering) add(Clash::Kind::too_small, placed, "");
+        if (!sheet_.drawing.empty() && !sheet_.drawing.holds(placed.box))
+            add(Clash::Kind::text_off_frame, placed, "frame");
+        const Rect &block = sheet_.title_block;
+        if (!block.empty() && block.overlaps(placed.box) && !block.holds(placed.box))
+            add(Clash::Kind::text_on_block, placed, "title block");
+    }
+
+    void lines_on_sheet() {
+        const Rect paper{0, 0, sheet_.size.width, sheet_.size.height};
+        for (const Stroke &s : strokes_)
+            if (!paper.holds(joined(joined(Rect::nothing(), s.from), s.to)))
+                found_.push_back({Clash::Kind::line_off_sheet, "", name_of(s.line), s.from});
+    }
+
+    void add(Clash::Kind kind, const Placed &placed, const std::string &other) {
+        found_.push_back({kind, placed.text->words, other, placed.box.centre()});
+    }
+
+    const Sheet &sheet_;
+    std::vector<Placed> texts_;
+    std::vector<Stroke> strokes_;
+    std::vector<Clash> found_;
+};
+
+const char *words_for(Clash::Kind kind) {
+    switch (kind) {
+    case Clash::Kind::text_over_text:
+        return "text over text";
+    case Clash::Kind::text_over_line:
+        return "line through text";
+    case Clash::Kind::text_off_frame:
+        return "text off the frame";
+    case Clash::Kind::text_on_block:
+        return "text across the title block's border";
+    case Clash::Kind::line_off_sheet:
+        return "line off the sheet";
+    case Clash::Kind::too_small:
+        return "lettering too small";
+    }
+    return "";
+}
+
+} // namespace
+
+std::vector<Clash> clashes(const Sheet &sheet) {
+    return Search(sheet).run();
+}
+
+std::string described(const Clash &clash) {
+    return std::string(words_for(clash.kind)) + ": '" + clash.text + "' / '" + clash.other + "' at " +
+           number_text(clash.at.x, 1) + ", " + number_text(clash.at.y, 1);
+}
+
+} // namespace roundlay::sheets

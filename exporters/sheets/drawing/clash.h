@@ -1,0 +1,37 @@
+// Finds what a careful draughtsman would never leave on a sheet.
+#pragma once
+
+#include "exporters/sheets/drawing/sheet.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+struct Clash {
+    enum class Kind {
+        text_over_text,
+        text_over_line, ///< a line of any kind runs through a text
+        text_off_frame, ///< outside the frame or across it
+        text_on_block,  ///< partly in the title block, partly outside
+        line_off_sheet,
+        too_small ///< lettering under 2.5 mm
+    };
+    Kind kind;
+    std::string text;  ///< the words concerned
+    std::string other; ///< the other words, or the kind of line
+    Vec2 at;           ///< millimetres on paper
+};
+
+/// All clashes of a sheet; a right sheet has none. Texts whose boxes only touch do not clash.
+std::vector<Clash> clashes(const Sheet &sheet);
+
+std::string described(const Clash &clash);
+
+/// Whether any part of the segment lies inside the rectangle (not only on its border).
+bool crosses(const Rect &box, Vec2 from, Vec2 to);
+
+/// The straight strokes that an item draws; arcs in short chords. Fills, texts and links have none.
+std::vector<std::pair<Vec2, Vec2>> strokes_of(const Item &item);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,195 @@
+// The border of a union of convex cells, plane by plane.
+
+#include "kernel/geometry/cell.h"
+#include "kernel/geometry/plane_arrangement.h"
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+/// Two normals nearer than this are one: over 30 m it moves a face by less than the weld.
+constexpr double same_normal = 1e-11;
+
+/// The cell faces that lie in one plane.
+struct Layer {
+    Plane plane;
+    Vec3 u, v; ///< in-plane axes, u x v = normal
+    std::vector<SignedPolygon> polygons;
+};
+
+class Border {
+  public:
+    explicit Border(const std::vector<Cell> &cells) {
+        for (const Cell &cell : cells)
+            for (const CellFace &face : cell.faces) add(face);
+        for (const Layer &layer : layers_) add_faces(layer);
+        insert_vertices_on_edges();
+        drop_vertices_inside_edges();
+        drop_unused_vertices();
+    }
+
+    Polyhedron take() { return std::move(solid_); }
+
+  private:
+    const Vec3 &at(int i) const { return solid_.vertices[static_cast<std::size_t>(i)]; }
+
+    int vertex(Vec3 p) {
+        for (std::size_t i = solid_.vertices.size(); i-- > 0;) { // newest first: neighbours come together
+            const Vec3 &q = solid_.vertices[i];
+            if (std::abs(p.x - q.x) < tolerance::weld && std::abs(p.y - q.y) < tolerance::weld &&
+                std::abs(p.z - q.z) < tolerance::weld)
+                return static_cast<int>(i);
+        }
+        solid_.vertices.push_back(p);
+        return static_cast<int>(solid_.vertices.size()) - 1;
+    }
+
+    static bool coplanar(const Plane &a, const Plane &b, double sign) {
+        const Vec3 d = a.normal - sign * b.normal;
+        return dot(d, d) < same_normal * same_normal && std::abs(a.offset - sign * b.offset) < tolerance::weld;
+    }
+
+    Layer &layer_of(const Plane &plane, int &sign) {
+        for (Layer &layer : layers_)
+            for (const int s : {1, -1})
+                if (coplanar(layer.plane, plane, s)) {
+                    sign = s;
+                    return layer;
+                }
+        sign = 1;
+        const Vec3 n = plane.normal;
+        const Vec3 seed = std::abs(n.x) < 0.7 ? Vec3{1, 0, 0} : Vec3{0, 1, 0};
+        const Vec3 u = unit(cross(seed, n));
+        return layers_.emplace_back(Layer{plane, u, cross(n, u), {}});
+    }
+
+    void add(const CellFace &face) {
+        int sign = 1;
+        std::vector<int> ring;
+        ring.reserve(face.ring.size());
+        for (const Vec3 &p : face.ring) {
+            const int i = vertex(p);
+            if (std::find(ring.begin(), ring.end(), i) == ring.end()) ring.push_back(i);
+        }
+        if (ring.size() < 3) return;
+        Layer &layer = layer_of(face.plane, sign);
+        if (sign < 0) std::reverse(ring.begin(), ring.end()); // counter-clockwise about the layer's normal
+        layer.polygons.push_back({std::move(ring), sign});
+    }
+
+    void add_faces(const Layer &layer) {
+        std::vector<int> global;
+        std::vector<Vec2> points;
+        std::vector<SignedPolygon> polygons = layer.polygons;
+        for (SignedPolygon &polygon : polygons)
+            for (int &i : polygon.ring) i = local(i, layer, global, points);
+        const std::size_t known = points.size();
+        const std::vector<BorderRegion> regions = add_up(points, polygons);
+        for (std::size_t i = known; i < points.size(); ++i)
+            global.push_back(vertex(layer.plane.offset * layer.plane.normal + points[i].x * layer.u +
+                                    points[i].y * layer.v));
+        for (const BorderRegion &region : regions) add_face(layer, region, global);
+    }
+
+    int local(int vertex_index, const Layer &layer, std::vector<int> &global, std::vector<Vec2> &points) const {
+        const auto known = std::find(global.begin(), global.end(), vertex_index);
+        if (known != global.end()) return static_cast<int>(known - global.begin());
+        global.push_back(vertex_index);
+        points.push_back({dot(at(vertex_index), layer.u), dot(at(vertex_index), layer.v)});
+        return static_cast<int>(global.size()) - 1;
+    }
+
+    void add_face(const Layer &layer, const BorderRegion &region, const std::vector<int> &global) {
+        Face face{region.sign > 0 ? layer.plane : layer.plane.flipped(), region.loops};
+        for (auto &loop : face.loops) {
+            for (int &i : loop) i = global[static_cast<std::size_t>(i)];
+            if (region.sign < 0) std::reverse(loop.begin(), loop.end());
+        }
+        solid_.faces.push_back(std::move(face));
+    }
+
+    bool lies_within(int i, int a, int b) const {
+        const Vec3 d = at(b) - at(a), v = at(i) - at(a);
+        const double l2 = dot(d, d), along = dot(v, d);
+        if (along <= 0 || along >= l2) return false;
+        const Vec3 off = v - (along / l2) * d;
+        return dot(off, off) < tolerance::weld * tolerance::weld && i != a && i != b;
+    }
+
+    /// A vertex of one face may lie inside an edge of its neighbour: both must have it.
+    void insert_vertices_on_edges() {
+        const std::vector<bool> used = used_vertices();
+        for (Face &face : solid_.faces)
+            for (auto &loop : face.loops) insert_on(loop, used);
+    }
+
+    std::vector<bool> used_vertices() const {
+        std::vector<bool> used(solid_.vertices.size(), false);
+        for (const Face &face : solid_.faces)
+            for (const auto &loop : face.loops)
+                for (const int i : loop) used[static_cast<std::size_t>(i)] = true;
+        return used;
+    }
+
+    void insert_on(std::vector<int> &loop, const std::vector<bool> &used) const {
+        std::vector<int> result;
+        result.reserve(loop.size());
+        for (std::size_t k = 0; k < loop.size(); ++k) {
+            const int a = loop[k], b = loop[(k + 1) % loop.size()];
+            result.push_back(a);
+            const std::size_t first = result.size();
+            for (std::size_t i = 0; i < used.size(); ++i)
+                if (used[i] && lies_within(static_cast<int>(i), a, b)) result.push_back(static_cast<int>(i));
+            std::sort(result.begin() + static_cast<std::ptrdiff_t>(first), result.end(), [&](int i, int j) {
+                const Vec3 d = at(b) - at(a);
+                return dot(at(i), d) < dot(at(j), d);
+            });
+        }
+        loop = std::move(result);
+    }
+
+    /// A vertex with only two neighbours in the whole solid is no corner.
+    void drop_vertices_inside_edges() {
+        std::vector<std::vector<int>> neighbours(solid_.vertices.size());
+        const auto note = [&](int i, int j) {
+            auto &list = neighbours[static_cast<std::size_t>(i)];
+            if (std::find(list.begin(), list.end(), j) == list.end()) list.push_back(j);
+        };
+        for (const Face &face : solid_.faces)
+            for (const auto &loop : face.loops)
+                for (std::size_t k = 0; k < loop.size(); ++k) {
+                    note(loop[k], loop[(k + 1) % loop.size()]);
+                    note(loop[(k + 1) % loop.size()], loop[k]);
+                }
+        for (Face &face : solid_.faces)
+            for (auto &loop : face.loops)
+                std::erase_if(loop, [&](int i) { return neighbours[static_cast<std::size_t>(i)].size() == 2; });
+    }
+
+    void drop_unused_vertices() {
+        const std::vector<bool> used = used_vertices();
+        std::vector<int> renamed(used.size(), -1);
+        std::vector<Vec3> kept;
+        for (std::size_t i = 0; i < used.size(); ++i)
+            if (used[i]) {
+                renamed[i] = static_cast<int>(kept.size());
+                kept.push_back(solid_.vertices[i]);
+            }
+        solid_.vertices = std::move(kept);
+        for (Face &face : solid_.faces)
+            for (auto &loop : face.loops)
+                for (int &i : loop) i = renamed[static_cast<std::size_t>(i)];
+    }
+
+    std::vector<Layer> layers_;
+    Polyhedron solid_;
+};
+
+} // namespace
+
+Polyhedron border_of(const std::vector<Cell> &cells) { return Border(cells).take(); }
+
+} // namespace roundlay

@@ -1,0 +1,227 @@
+#include "kernel/geometry/plane_arrangement.h"
+
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace roundlay {
+
+namespace {
+
+using Edge = std::pair<int, int>;
+
+/// How far beside an edge the cover is asked for: over the weld, under the thinnest wood.
+constexpr double aside = 5 * tolerance::weld;
+
+class Arrangement {
+  public:
+    Arrangement(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons)
+        : points_(points), polygons_(polygons) {}
+
+    std::vector<BorderRegion> regions() {
+        collect_edges();
+        split_at_crossings();
+        split_at_points();
+        std::vector<BorderRegion> all;
+        for (const int sign : {1, -1}) {
+            const auto loops = trace(border_edges(sign));
+            nest(loops, sign, all);
+        }
+        return all;
+    }
+
+  private:
+    Vec2 at(int i) const { return points_[static_cast<std::size_t>(i)]; }
+
+    void collect_edges() {
+        for (const SignedPolygon &polygon : polygons_)
+            for (std::size_t i = 0; i < polygon.ring.size(); ++i) {
+                const int a = polygon.ring[i], b = polygon.ring[(i + 1) % polygon.ring.size()];
+                edges_.push_back(std::minmax(a, b));
+            }
+        drop_doubles();
+        for (const Edge &e : edges_) {
+            add_used(e.first);
+            add_used(e.second);
+        }
+    }
+
+    void add_used(int i) {
+        if (std::find(used_.begin(), used_.end(), i) == used_.end()) used_.push_back(i);
+    }
+
+    void drop_doubles() {
+        std::sort(edges_.begin(), edges_.end());
+        edges_.erase(std::unique(edges_.begin(), edges_.end()), edges_.end());
+    }
+
+    void split_at_crossings() {
+        if (polygons_.size() < 2) return;
+        for (std::size_t i = 0; i < edges_.size(); ++i)
+            for (std::size_t j = i + 1; j < edges_.size(); ++j) add_crossing(edges_[i], edges_[j]);
+    }
+
+    void add_crossing(const Edge &e, const Edge &f) {
+        const Vec2 a = at(e.first), d = at(e.second) - a, c = at(f.first), g = at(f.second) - c;
+        const double turn = cross(d, g);
+        const double le = length(d), lf = length(g);
+        if (std::abs(turn) < tolerance::weld * std::max(le, lf)) return;
+        const double s = cross(c - a, g) / turn, t = cross(c - a, d) / turn;
+        const double es = tolerance::weld / le, et = tolerance::weld / lf;
+        if (s <= es || s >= 1 - es || t <= et || t >= 1 - et) return;
+        add_point(a + s * d);
+    }
+
+    void add_point(Vec2 p) {
+        for (const int i : used_)
+            if (length(at(i) - p) < tolerance::weld) return;
+        used_.push_back(static_cast<int>(points_.size()));
+        points_.push_back(p);
+    }
+
+    void split_at_points() {
+        std::vector<Edge> parts;
+        parts.reserve(edges_.size() * 2);
+        for (const Edge &e : edges_) split_edge(e, parts);
+        edges_ = std::move(parts);
+        drop_doubles();
+    }
+
+    void split_edge(const Edge &e, std::vector<Edge> &parts) {
+        const Vec2 a = at(e.first), d = at(e.second) - a;
+        const double l = length(d);
+        std::vector<std::pair<double, int>> stops;
+        for (const int i : used_) {
+            const Vec2 v = at(i) - a;
+            const double along = dot(v, d) / l;
+            if (along <= tolerance::weld || along >= l - tolerance::weld) continue;
+            if (std::abs(cross(v, d)) / l < tolerance::weld) stops.emplace_back(along, i);
+        }
+        std::sort(stops.begin(), stops.end());
+        int from = e.first;
+        for (const auto &[along, i] : stops) {
+            parts.push_back(std::minmax(from, i));
+            from = i;
+        }
+        parts.push_back(std::minmax(from, e.second));
+    }
+
+    bool covers(const SignedPolygon &polygon, Vec2 p) const {
+        for (std::size_t i = 0; i < polygon.ring.size(); ++i) {
+            const Vec2 a = at(polygon.ring[i]), b = at(polygon.ring[(i + 1) % polygon.ring.size()]);
+            if (cross(b - a, p - a) < 0) return false;
+        }
+        return true;
+    }
+
+    int cover(Vec2 p) const {
+        int sum = 0;
+        for (const SignedPolygon &polygon : polygons_)
+            if (covers(polygon, p)) sum += polygon.sign;
+        return sum;
+    }
+
+    /// Directed edges with border of this sign on their left and none on their right.
+    std::vector<Edge> border_edges(int sign) const {
+        std::vector<Edge> found;
+        for (const auto &[a, b] : edges_) {
+            const Vec2 m = 0.5 * (at(a) + at(b));
+            const Vec2 d = at(b) - at(a);
+            const Vec2 left = (aside / length(d)) * Vec2{-d.y, d.x};
+            const bool on_left = cover(m + left) == sign, on_right = cover(m - left) == sign;
+            if (on_left && !on_right) found.emplace_back(a, b);
+            if (on_right && !on_left) found.emplace_back(b, a);
+        }
+        return found;
+    }
+
+    /// At a vertex where borders touch, the first edge clockwise from the way back keeps loops simple.
+    std::size_t next_edge(const std::vector<Edge> &edges, const std::vector<bool> &done, const Edge &from) const {
+        const Vec2 back = at(from.first) - at(from.second);
+        std::size_t best = edges.size();
+        double best_turn = 0;
+        for (std::size_t i = 0; i < edges.size(); ++i) {
+            if (done[i] || edges[i].first != from.second) continue;
+            const Vec2 out = at(edges[i].second) - at(edges[i].first);
+            double turn = std::atan2(-cross(back, out), dot(back, out));
+            if (turn <= 0) turn += 2 * std::numbers::pi;
+            if (best == edges.size() || turn < best_turn) {
+                best = i;
+                best_turn = turn;
+            }
+        }
+        return best;
+    }
+
+    std::vector<std::vector<int>> trace(const std::vector<Edge> &edges) const {
+        std::vector<std::vector<int>> loops;
+        std::vector<bool> done(edges.size(), false);
+        for (std::size_t start = 0; start < edges.size(); ++start) {
+            if (done[start]) continue;
+            std::vector<int> loop;
+            std::size_t i = start;
+            while (i < edges.size() && !done[i]) {
+                done[i] = true;
+                loop.push_back(edges[i].first);
+                if (edges[i].second == edges[start].first) break;
+                i = next_edge(edges, done, edges[i]);
+            }
+            loops.push_back(std::move(loop));
+        }
+        return loops;
+    }
+
+    double signed_area(const std::vector<int> &loop) const {
+        double sum = 0;
+        for (std::size_t i = 0; i < loop.size(); ++i)
+            sum += cross(at(loop[i]), at(loop[(i + 1) % loop.size()]));
+        return sum / 2;
+    }
+
+    bool inside(const std::vector<int> &loop, Vec2 p) const {
+        bool in = false;
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Vec2 a = at(loop[i]), b = at(loop[(i + 1) % loop.size()]);
+            if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
+        }
+        return in;
+    }
+
+    /// A point just outside the wood's border, inside the hole: on the right of the hole's first edge.
+    Vec2 point_of_hole(const std::vector<int> &hole) const {
+        const Vec2 a = at(hole[0]), d = at(hole[1]) - a;
+        return a + 0.5 * d + (aside / length(d)) * Vec2{d.y, -d.x};
+    }
+
+    void nest(const std::vector<std::vector<int>> &loops, int sign, std::vector<BorderRegion> &all) const {
+        const std::size_t first = all.size();
+        for (const auto &loop : loops)
+            if (signed_area(loop) > 0) all.push_back({{loop}, sign});
+        for (const auto &loop : loops)
+            if (signed_area(loop) < 0) add_hole(loop, first, all);
+    }
+
+    void add_hole(const std::vector<int> &hole, std::size_t first, std::vector<BorderRegion> &all) const {
+        BorderRegion *home = nullptr;
+        for (std::size_t i = first; i < all.size(); ++i) {
+            if (!inside(all[i].loops[0], point_of_hole(hole))) continue;
+            if (!home || signed_area(all[i].loops[0]) < signed_area(home->loops[0])) home = &all[i];
+        }
+        if (home) home->loops.push_back(hole);
+    }
+
+    std::vector<Vec2> &points_;
+    const std::vector<SignedPolygon> &polygons_;
+    std::vector<Edge> edges_;
+    std::vector<int> used_;
+};
+
+} // namespace
+
+std::vector<BorderRegion> add_up(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons) {
+    if (polygons.size() == 1) return {{{polygons[0].ring}, polygons[0].sign}};
+    return Arrangement(points, polygons).regions();
+}
+
+} // namespace roundlay

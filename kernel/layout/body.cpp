@@ -1,0 +1,146 @@
+#include "kernel/layout/body.h"
+
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+
+namespace roundlay {
+
+namespace {
+
+std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
+    std::vector<Plane> region;
+    // Planes on the blank's own ends would only make slivers: the cut is open there.
+    if (cut.x_from > tolerance::thinnest) region.push_back({{-1, 0, 0}, -cut.x_from});
+    if (cut.x_to < blank.length - tolerance::thinnest) region.push_back({{1, 0, 0}, cut.x_to});
+    region.push_back(cut.seam.flipped());
+    return region;
+}
+
+std::vector<Plane> region_of(const BoxCut &cut) {
+    const Box3 &b = cut.box;
+    return {{{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  {{0, 0, -1}, -b.low.z},
+            {{0, 0, 1}, b.high.z},  {{0, -1, 0}, -b.low.y}, {{0, 1, 0}, b.high.y}};
+}
+
+Cell blank_cell(const Blank &blank) { return box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}}); }
+
+double distance_to_edge(Vec2 p, Vec2 a, Vec2 b) {
+    const Vec2 d = b - a;
+    const double t = std::clamp(dot(p - a, d) / dot(d, d), 0.0, 1.0);
+    return length(p - (a + t * d));
+}
+
+/// Even-odd over all loops: holes are outside.
+bool within(const Polyhedron &solid, const Face &face, Vec2 p) {
+    bool in = false;
+    for (const auto &loop : face.loops)
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Vec3 a = solid.vertices[static_cast<std::size_t>(loop[i])];
+            const Vec3 b = solid.vertices[static_cast<std::size_t>(loop[(i + 1) % loop.size()])];
+            if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
+        }
+    return in;
+}
+
+bool clear_of_edges(const Polyhedron &solid, const Face &face, Vec2 p, double keep) {
+    for (const auto &loop : face.loops)
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Vec3 a = solid.vertices[static_cast<std::size_t>(loop[i])];
+            const Vec3 b = solid.vertices[static_cast<std::size_t>(loop[(i + 1) % loop.size()])];
+            if (distance_to_edge(p, {a.x, a.y}, {b.x, b.y}) < keep) return false;
+        }
+    return true;
+}
+
+/// Does the bore come near this face anywhere between its ends, other than by leaving the wood squarely
+/// through its middle?
+bool keeps_clear_of(const Bore &bore, const Polyhedron &solid, const Face &face) {
+    const Vec2 p{bore.x, bore.y};
+    const double keep = bore.diameter / 2 + tolerance::clear;
+    const Vec3 n = face.plane.normal;
+    if (std::abs(n.z) < tolerance::weld) { // an upright face: keep clear of it where heights meet
+        double low = std::numeric_limits<double>::max(), high = -low;
+        bool near = false;
+        const auto &loop = face.loops[0];
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Vec3 a = solid.vertices[static_cast<std::size_t>(loop[i])];
+            const Vec3 b = solid.vertices[static_cast<std::size_t>(loop[(i + 1) % loop.size()])];
+            low = std::min(low, a.z);
+            high = std::max(high, a.z);
+            if (a.x == b.x && a.y == b.y) continue;
+            near = near || distance_to_edge(p, {a.x, a.y}, {b.x, b.y}) < keep;
+        }
+        return !near || high <= bore.z_from || low >= bore.z_to;
+    }
+    const bool level = std::abs(std::abs(n.z) - 1) < tolerance::weld;
+    const bool in = within(solid, face, p), clear = clear_of_edges(solid, face, p, keep);
+    if (!in && clear) return true;
+    const double z = face.plane.height_at(p.x, p.y);
+    if (z < bore.z_from - tolerance::clear || z > bore.z_to + tolerance::clear) return true;
+    const bool at_end = std::abs(z - bore.z_from) < tolerance::weld || std::abs(z - bore.z_to) < tolerance::weld;
+    return level && in && clear && at_end;
+}
+
+/// The bore opens exactly where it says it does, and nowhere else.
+bool is_clear(const Bore &bore, const Polyhedron &solid) {
+    int open = 0;
+    for (const Face &face : solid.faces) {
+        if (!keeps_clear_of(bore, solid, face)) return false;
+        if (std::abs(face.plane.normal.z) < tolerance::weld) continue;
+        const double z = face.plane.height_at(bore.x, bore.y);
+        const bool at_end =
+            std::abs(z - bore.z_from) < tolerance::weld || std::abs(z - bore.z_to) < tolerance::weld;
+        if (at_end && within(solid, face, {bore.x, bore.y})) ++open;
+    }
+    return open == (bore.through ? 2 : 1);
+}
+
+bool clear_of_one_another(const std::vector<Bore> &bores) {
+    for (std::size_t i = 0; i < bores.size(); ++i)
+        for (std::size_t j = i + 1; j < bores.size(); ++j) {
+            const Bore &a = bores[i], &b = bores[j];
+            const double apart = length(Vec2{a.x - b.x, a.y - b.y});
+            if (apart < (a.diameter + b.diameter) / 2 + tolerance::clear &&
+                std::min(a.z_to, b.z_to) > std::max(a.z_from, b.z_from) - tolerance::clear)
+                return false;
+        }
+    return true;
+}
+
+double bore_volume(const Bore &b) { return std::numbers::pi / 4 * b.diameter * b.diameter * (b.z_to - b.z_from); }
+
+void measure(Body &body) {
+    body.volume = volume(body.hewn);
+    Vec3 moment = body.volume * centroid(body.hewn);
+    for (const Bore &b : body.bores) {
+        const double v = bore_volume(b);
+        body.volume -= v;
+        moment = moment - v * Vec3{b.x, b.y, (b.z_from + b.z_to) / 2};
+    }
+    body.centroid = (1 / body.volume) * moment;
+}
+
+} // namespace
+
+Body body_of(const Piece &piece) {
+    Body body;
+    body.cells = {blank_cell(piece.blank)};
+    for (const Cut &cut : piece.cuts) {
+        if (const auto *seam = std::get_if<SeamCut>(&cut))
+            body.cells = without(std::move(body.cells), region_of(*seam, piece.blank));
+        else if (const auto *box = std::get_if<BoxCut>(&cut))
+            body.cells = without(std::move(body.cells), region_of(*box));
+        else
+            body.bores.push_back(std::get<Bore>(cut));
+    }
+    body.hewn = border_of(body.cells);
+    body.bores_clear = clear_of_one_another(body.bores);
+    for (const Bore &bore : body.bores) body.bores_clear = body.bores_clear && is_clear(bore, body.hewn);
+    measure(body);
+    return body;
+}
+
+} // namespace roundlay

@@ -1,0 +1,39 @@
+// Corners: the seam planes that part the tails going up, and which cuts each log gets from them.
+#pragma once
+
+#include "kernel/layout/courses.h"
+#include "kernel/layout/notch.h"
+
+#include <optional>
+
+namespace roundlay {
+
+/// Where a wall meets a corner, along the wall's own x.
+struct CornerReach {
+    double prism_low = 0, prism_high = 0; ///< the crossing wall's two faces
+    double shoulder = 0;                  ///< its near face
+    double tip = 0;                       ///< end of the logs: far face, overhang included
+};
+
+CornerReach reach_at(const Layout &layout, int wall, End end, double overhang);
+
+/// What a corner does to one end of one course.
+struct EndNotch {
+    std::optional<Plane> top, under; ///< seam planes in the world, normals out of this log's wood
+    int above = -1, below = -1;      ///< rounds of the crossing wall's logs on the other side of the seams
+    bool butts = false;              ///< too thin for a tail: ends square at the crossing wall's near face
+    bool locked = false;             ///< cannot be pulled out lengthwise
+};
+
+struct WallNotches {
+    std::vector<EndNotch> datum, far; ///< by course
+};
+
+NotchRule notch_at(const Shell &shell, const Layout &layout, int corner);
+
+/// Finds every seam. Adds findings for tails under the least thickness and seams outside the wood. On an
+/// error the result is empty.
+std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
+                                         const std::vector<std::vector<Course>> &courses);
+
+} // namespace roundlay

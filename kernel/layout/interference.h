@@ -1,0 +1,29 @@
+// Do pieces run into one another, and can each be set down where it belongs? In doubles, on hewn wood.
+#pragma once
+
+#include "kernel/layout/body.h"
+
+#include <vector>
+
+namespace roundlay {
+
+/// Two pieces that share wood.
+struct Overlap {
+    int a = 0, b = 0;  ///< indices into Layout::pieces, a < b
+    double volume = 0; ///< mm3
+};
+
+/// A piece that cannot come straight down past one raised before it.
+struct Blocked {
+    int piece = 0, by = 0;
+    double volume = 0; ///< of the earlier piece's wood that stands in the way, mm3
+};
+
+/// bodies: by Layout::models index.
+std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies);
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies);
+
+/// One body for each of Layout::models.
+std::vector<Body> bodies_of(const Layout &layout);
+
+} // namespace roundlay

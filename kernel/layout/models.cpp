@@ -1,0 +1,77 @@
+#include "kernel/layout/models.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <map>
+#include <numeric>
+
+namespace roundlay {
+
+namespace {
+
+using Key = std::vector<std::int64_t>;
+
+/// Pieces are alike when every number agrees to this, in millimetres (slopes: per unit).
+constexpr double alike = 1e-3;
+
+void put(Key &key, double v) { key.push_back(std::llround(v / alike)); }
+void put(Key &key, Vec3 v) {
+    put(key, v.x);
+    put(key, v.y);
+    put(key, v.z);
+}
+
+struct PutCut {
+    Key &key;
+    void operator()(const SeamCut &c) const {
+        key.insert(key.end(), {1, static_cast<int>(c.end), static_cast<int>(c.side)});
+        put(key, c.x_from);
+        put(key, c.x_to);
+        // Heights at two ends of the seam tell the plane in millimetres.
+        for (const Vec2 p : {Vec2{c.x_from, 0}, Vec2{c.x_to, 0}, Vec2{c.x_from, 1000}})
+            put(key, c.seam.height_at(p.x, p.y));
+    }
+    void operator()(const BoxCut &c) const {
+        key.insert(key.end(), {2, static_cast<int>(c.use)});
+        put(key, c.box.low);
+        put(key, c.box.high);
+    }
+    void operator()(const Bore &c) const {
+        key.insert(key.end(), {3, c.from_top, c.through});
+        put(key, {c.x, c.y, c.diameter});
+        put(key, c.z_from);
+        put(key, c.z_to);
+    }
+};
+
+Key key_of(const Piece &p) {
+    Key key{static_cast<int>(p.datum.kind), static_cast<int>(p.far.kind), p.butt_at_datum};
+    put(key, {p.blank.length, p.blank.width, p.blank.height});
+    put(key, p.datum.shoulder);
+    put(key, p.far.shoulder);
+    for (const Cut &cut : p.cuts) std::visit(PutCut{key}, cut);
+    return key;
+}
+
+} // namespace
+
+void group_models(Layout &layout) {
+    std::map<Key, int> known;
+    layout.models.clear();
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+        const auto [at, fresh] = known.emplace(key_of(layout.pieces[i]), static_cast<int>(layout.models.size()));
+        if (fresh) layout.models.emplace_back();
+        layout.models[static_cast<std::size_t>(at->second)].pieces.push_back(static_cast<int>(i));
+        layout.pieces[i].model = at->second;
+    }
+}
+
+void order_raise(Layout &layout, const std::vector<double> &centres) {
+    std::vector<std::size_t> order(layout.pieces.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return centres[a] < centres[b]; });
+    for (std::size_t i = 0; i < order.size(); ++i) layout.pieces[order[i]].raise = static_cast<int>(i) + 1;
+}
+
+} // namespace roundlay

@@ -1,0 +1,165 @@
+#include "kernel/layout/openings.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+/// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
+constexpr double least_left_over = 50;
+
+/// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no source.
+constexpr double least_island = 100;
+
+int wall_index(const Layout &layout, const std::string &name) {
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        if (layout.walls[i].name == name) return static_cast<int>(i);
+    return -1;
+}
+
+void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
+            const std::string &key) {
+    const Opening &o = shell.openings[i];
+    layout.findings.push_back(
+        {Weight::error, std::move(code), wall_place(o.wall) + ", " + name_of(shell, i), std::move(message),
+         subject("opening", i, key)});
+}
+
+/// Where openings may lie: between the shoulders.
+Span free_span(const Layout &layout, int wall) {
+    return {reach_at(layout, wall, End::datum, 0).shoulder, reach_at(layout, wall, End::far, 0).shoulder};
+}
+
+bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+    const Opening &o = shell.openings[i];
+    if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * least_island) return true;
+    if (o.width.mm() <= 0 || o.height.mm() <= 0)
+        refuse(layout, shell, i, "opening-empty", "an opening needs a width and a height above zero", "width");
+    else
+        refuse(layout, shell, i, "opening-too-wide",
+               name_of(shell, i) + " is " + say(shell, o.width.mm()) + " wide; between the corners of wall " +
+                   o.wall + " there is room for " + say(shell, std::max(0.0, room.length() - 2 * least_island)) +
+                   " at most",
+               "width");
+    return false;
+}
+
+bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+    const Opening &o = shell.openings[i];
+    const double from = o.from_left.mm(), to = from + o.width.mm();
+    if (from >= room.from + least_island && to <= room.to - least_island) return true;
+    const bool left = from < room.from + least_island;
+    const auto &w = layout.walls[static_cast<std::size_t>(wall_index(layout, o.wall))];
+    const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    refuse(layout, shell, i, "opening-cuts-corner",
+           name_of(shell, i) + " comes too near the tails of corner " + corner.name + "; it fits from " +
+               say(shell, room.from + least_island) + " to " +
+               say(shell, room.to - least_island - o.width.mm()) + " from the left",
+           "from_left");
+    return false;
+}
+
+bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+    const Opening &o = shell.openings[i];
+    const double top = o.sill.mm() + o.height.mm();
+    if (o.sill.mm() >= 0 && top < wall.top - tolerance::clear) return true;
+    if (o.sill.mm() < 0)
+        refuse(layout, shell, i, "opening-below-wall", "the sill lies under the foundation", "sill");
+    else
+        refuse(layout, shell, i, "opening-over-wall",
+               name_of(shell, i) + " ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
+                   " is only " + say(shell, wall.top) + " high; a height under " +
+                   say(shell, std::max(0.0, wall.top - o.sill.mm())) + " leaves a log over it",
+               "height");
+    return false;
+}
+
+bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j) {
+    const Opening &a = shell.openings[i], &b = shell.openings[j];
+    if (a.wall != b.wall) return true;
+    const double apart_x = std::max(b.from_left.mm() - (a.from_left + a.width).mm(),
+                                    a.from_left.mm() - (b.from_left + b.width).mm());
+    const double apart_z = std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
+    if (apart_x >= least_island || apart_z >= least_left_over) return true;
+    refuse(layout, shell, j, "openings-too-close",
+           name_of(shell, i) + " and " + name_of(shell, j) +
+               (apart_x < 0 && apart_z < 0 ? " overlap" : " leave too little wood between them") +
+               "; side by side they need an island of at least " + say(shell, least_island),
+           "from_left");
+    return false;
+}
+
+} // namespace
+
+std::string name_of(const Shell &shell, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    if (!o.name.empty()) return o.name;
+    int number = 1;
+    for (std::size_t i = 0; i < opening; ++i)
+        if (shell.openings[i].wall == o.wall && shell.openings[i].kind == o.kind) ++number;
+    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(number) + " in wall " + o.wall;
+}
+
+bool check_openings(const Shell &shell, Layout &layout) {
+    bool good = true;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const int w = wall_index(layout, shell.openings[i].wall);
+        if (w < 0) {
+            refuse(layout, shell, i, "opening-without-wall",
+                   "there is no wall " + shell.openings[i].wall + " in this shell", "wall");
+            good = false;
+            continue;
+        }
+        const Span room = free_span(layout, w);
+        good = check_width(shell, layout, i, room) && check_corners(shell, layout, i, room) &&
+               check_height(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) && good;
+    }
+    for (std::size_t i = 0; good && i < shell.openings.size(); ++i)
+        for (std::size_t j = i + 1; j < shell.openings.size(); ++j) good = check_pair(shell, layout, i, j) && good;
+    return good;
+}
+
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {
+    std::vector<OpeningCut> cuts;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
+        const double low = std::max(o.sill.mm(), course.low), high = std::min((o.sill + o.height).mm(), course.high);
+        if (high - low <= tolerance::thinnest) continue;
+        const bool at_low = low <= course.low + tolerance::thinnest;
+        const bool at_high = high >= course.high - tolerance::thinnest;
+        cuts.push_back({i,
+                        {o.from_left.mm(), (o.from_left + o.width).mm()},
+                        at_low && at_high,
+                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through),
+                        low,
+                        high});
+    }
+    std::sort(cuts.begin(), cuts.end(),
+              [](const OpeningCut &a, const OpeningCut &b) { return a.span.from < b.span.from; });
+    return cuts;
+}
+
+void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+    for (std::size_t w = 0; w < courses.size(); ++w)
+        for (const Course &course : courses[w])
+            for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
+                if (cut.severs) continue;
+                const bool over = cut.use != BoxUse::sill && course.high - cut.high < least_left_over;
+                const bool under = cut.use != BoxUse::header && cut.low - course.low < least_left_over;
+                if (!over && !under) continue;
+                const double left = over ? course.high - cut.high : cut.low - course.low;
+                layout.findings.push_back(
+                    {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
+                     name_of(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
+                         (over ? "over" : "under") + " it; move its " + (over ? "top" : "sill") + " by " +
+                         say(shell, left) + " to the seam, or leave at least " + say(shell, least_left_over),
+                     subject("opening", cut.opening, over ? "height" : "sill")});
+            }
+}
+
+} // namespace roundlay

@@ -1,0 +1,35 @@
+// Openings: do they fit, and what do they take from each course.
+#pragma once
+
+#include "kernel/layout/corners.h"
+
+namespace roundlay {
+
+/// A stretch along a wall, in the wall's own x.
+struct Span {
+    double from = 0, to = 0;
+    double length() const { return to - from; }
+};
+
+/// What one opening takes from one course.
+struct OpeningCut {
+    std::size_t opening = 0; ///< index into Shell::openings
+    Span span;
+    bool severs = false;     ///< the whole height of the log: it falls into two pieces
+    BoxUse use = BoxUse::sill; ///< otherwise
+    double low = 0, high = 0;  ///< wood taken, height from the foundation
+};
+
+/// Checks every opening against its wall, the corners and one another; adds findings, true when all can be cut.
+bool check_openings(const Shell &shell, Layout &layout);
+
+/// The opening cuts of one course, from left to right.
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course);
+
+/// Wood left over or under an opening thinner than `least_left_over` is warned of.
+void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+
+/// What people call an opening: its name, else "window 2 in wall A".
+std::string name_of(const Shell &shell, std::size_t opening);
+
+} // namespace roundlay

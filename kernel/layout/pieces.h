@@ -1,0 +1,27 @@
+// Pieces: each course cut by its openings, with blank, frame and cuts.
+#pragma once
+
+#include "kernel/layout/openings.h"
+
+namespace roundlay {
+
+/// Where a piece lies in its wall, for what is worked out after it (pegs, neighbours).
+struct PieceSpan {
+    int piece = 0;        ///< index into Layout::pieces
+    Span span;            ///< end to end, wall x
+    Span shoulders;       ///< between shoulders and jambs
+    double low = 0, high = 0;
+    bool corner_left = false, corner_right = false;
+    bool locked_left = false, locked_right = false;
+    std::vector<Span> taken_below, taken_above; ///< notches of openings in its under and top face
+};
+
+/// Pieces of one course, left to right.
+using CourseSpans = std::vector<PieceSpan>;
+
+/// Appends every piece to layout.pieces (bores and raise still missing). Result by wall, by course.
+std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout &layout,
+                                                     const std::vector<std::vector<Course>> &courses,
+                                                     const std::vector<WallNotches> &notches);
+
+} // namespace roundlay

@@ -1,0 +1,193 @@
+#include "kernel/layout/plan.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace roundlay {
+
+namespace {
+
+/// A stated walk may miss its start by this much (rounded figures) before it counts as not closed.
+constexpr double closing_error = 0.01;
+
+struct Walk {
+    std::vector<Vec2> points; ///< where each wall starts
+    Vec2 end;                 ///< where the last one ends
+    double doubled_area = 0;  ///< positive when walked counter-clockwise
+};
+
+/// Whole quarter turns come out exact, so that right-angled plans have no rounding in them.
+Vec2 heading_vector(double degrees) {
+    const double turn = std::fmod(std::fmod(degrees, 360.0) + 360.0, 360.0);
+    if (turn == 0) return {1, 0};
+    if (turn == 90) return {0, 1};
+    if (turn == 180) return {-1, 0};
+    if (turn == 270) return {0, -1};
+    const double rad = turn * std::numbers::pi / 180;
+    return {std::cos(rad), std::sin(rad)};
+}
+
+Walk walk(const Shell &shell) {
+    Walk w;
+    Vec2 at;
+    for (const Wall &wall : shell.walls) {
+        w.points.push_back(at);
+        at = at + wall.length.mm() * heading_vector(wall.heading);
+    }
+    w.end = at;
+    for (std::size_t i = 0; i < w.points.size(); ++i)
+        w.doubled_area += cross(w.points[i], w.points[(i + 1) % w.points.size()]);
+    return w;
+}
+
+std::string misses_by(const Shell &shell, Vec2 end) {
+    std::string text;
+    if (std::abs(end.x) > closing_error)
+        text = say(shell, std::abs(end.x)) + (end.x > 0 ? " east" : " west");
+    if (std::abs(end.y) > closing_error)
+        text += (text.empty() ? "" : " and ") + say(shell, std::abs(end.y)) + (end.y > 0 ? " north" : " south");
+    return text;
+}
+
+bool check_walls(const Shell &shell, Findings &findings) {
+    if (shell.walls.size() < 4) {
+        findings.push_back({Weight::error, "too-few-walls", "plan",
+                            "a shell needs at least four walls, " + std::to_string(shell.walls.size()) +
+                                " are stated; walk once round the outside, one [[wall]] a side",
+                            "wall"});
+        return false;
+    }
+    const std::size_t n = shell.walls.size();
+    bool good = true;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Wall &wall = shell.walls[i], &next = shell.walls[(i + 1) % n];
+        const double turn =
+            cross(heading_vector(wall.heading), heading_vector(next.heading)); // +-1 at a right angle
+        if (std::abs(std::abs(turn) - 1) < tolerance::weld) continue;
+        const bool straight = std::abs(turn) < tolerance::weld;
+        findings.push_back({Weight::error, "corner-not-square", "corner " + wall.name + next.name,
+                            straight ? "walls " + wall.name + " and " + next.name +
+                                           " run in one line; state them as one wall or turn a right angle"
+                                     : "walls " + wall.name + " and " + next.name +
+                                           " do not meet at a right angle; only right-angled corners can be cut",
+                            subject("wall", (i + 1) % n, "toward")});
+        good = false;
+    }
+    return good;
+}
+
+bool check_closed(const Shell &shell, const Walk &w, Findings &findings) {
+    const std::string miss = misses_by(shell, w.end);
+    if (miss.empty()) return true;
+    findings.push_back({Weight::error, "plan-not-closed", "wall " + shell.walls.back().name,
+                        "the walk round the outside ends " + miss +
+                            " of where it began; the walls' lengths must bring it back",
+                        subject("wall", shell.walls.size() - 1, "length")});
+    return false;
+}
+
+struct Segment {
+    Vec2 a, b;
+};
+
+/// Right-angled segments only: their boxes meet exactly when they do.
+bool meet(const Segment &s, const Segment &t) {
+    const auto apart = [](double a0, double a1, double b0, double b1) {
+        return std::max(std::min(a0, a1), std::min(b0, b1)) > std::min(std::max(a0, a1), std::max(b0, b1));
+    };
+    return !apart(s.a.x, s.b.x, t.a.x, t.b.x) && !apart(s.a.y, s.b.y, t.a.y, t.b.y);
+}
+
+Segment segment(const Walk &w, std::size_t i) { return {w.points[i], w.points[(i + 1) % w.points.size()]}; }
+
+bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
+    const std::size_t n = w.points.size();
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t j = i + 2; j < n; ++j) {
+            if (i == 0 && j == n - 1) continue;
+            if (!meet(segment(w, i), segment(w, j))) continue;
+            findings.push_back({Weight::error, "plan-crosses-itself",
+                                "walls " + shell.walls[i].name + " and " + shell.walls[j].name,
+                                "walls " + shell.walls[i].name + " and " + shell.walls[j].name +
+                                    " cross or touch; the outside must run once round without meeting itself",
+                                subject("wall", j, "length")});
+            return false;
+        }
+    return true;
+}
+
+WallPlace place(const Shell &shell, const Walk &w, std::size_t i) {
+    const bool ccw = w.doubled_area > 0;
+    const Segment s = segment(w, i);
+    Vec2 d = heading_vector(shell.walls[i].heading);
+    if (!ccw) d = -1.0 * d; // seen from outside the walk runs from right to left
+    const Vec2 from = ccw ? s.a : s.b;
+    WallPlace p;
+    p.name = shell.walls[i].name;
+    p.frame = {{from.x, from.y, 0}, {d.x, d.y, 0}, {-d.y, d.x, 0}, {0, 0, 1}};
+    p.length = shell.walls[i].length.mm();
+    p.thickness = shell.walls[i].thickness.value_or(shell.thickness).mm();
+    return p;
+}
+
+/// The corner at which `before` ends and `after` starts, seen from outside.
+CornerPlace corner_between(const Layout &layout, int before, int after) {
+    const WallPlace &p = layout.walls[static_cast<std::size_t>(before)];
+    const WallPlace &q = layout.walls[static_cast<std::size_t>(after)];
+    const Vec3 o = q.frame.origin + (p.thickness / 2) * p.frame.y + (q.thickness / 2) * q.frame.y;
+    const bool reentrant = dot(p.frame.x, q.frame.y) > 0; // the next wall turns away from the inside
+    return {p.name + q.name, before, after, reentrant, {o.x, o.y}};
+}
+
+void place_corners(bool ccw, Layout &layout) {
+    const int n = static_cast<int>(layout.walls.size());
+    for (int k = 0; k < n; ++k) {
+        const int before = ccw ? k : n - 1 - k;
+        const int after = ccw ? (k + 1) % n : (before + n - 1) % n;
+        layout.walls[static_cast<std::size_t>(before)].end_corner = k;
+        layout.walls[static_cast<std::size_t>(after)].start_corner = k;
+        layout.corners.push_back(corner_between(layout, before, after));
+    }
+}
+
+/// Walls thick enough to reach one another across a narrow part of the plan.
+bool check_room_inside(const Shell &shell, const Layout &layout, Findings &findings) {
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        for (std::size_t j = i + 1; j < layout.walls.size(); ++j) {
+            const WallPlace &a = layout.walls[i], &b = layout.walls[j];
+            if (dot(a.frame.x, b.frame.x) > -0.5) continue; // only walls that face one another
+            const Vec3 ends[2] = {a.frame.to_local(b.frame.origin),
+                                  a.frame.to_local(b.frame.origin + b.length * b.frame.x)};
+            const double apart = ends[0].y;
+            const bool beside = std::min(ends[0].x, ends[1].x) < a.length && std::max(ends[0].x, ends[1].x) > 0;
+            if (!beside || apart <= 0 || apart > a.thickness + b.thickness) continue;
+            findings.push_back({Weight::error, "walls-run-together", "walls " + a.name + " and " + b.name,
+                                "walls " + a.name + " and " + b.name + " stand " + say(shell, apart) +
+                                    " apart over their outside faces, less than their thicknesses together (" +
+                                    say(shell, a.thickness + b.thickness) + ")",
+                                subject("wall", j, "length")});
+            return false;
+        }
+    return true;
+}
+
+} // namespace
+
+void lay_out_plan(const Shell &shell, Layout &layout) {
+    Findings &findings = layout.findings;
+    if (!check_walls(shell, findings)) return;
+    const Walk w = walk(shell);
+    if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return;
+    for (std::size_t i = 0; i < shell.walls.size(); ++i) layout.walls.push_back(place(shell, w, i));
+    place_corners(w.doubled_area > 0, layout);
+    if (!check_room_inside(shell, layout, findings)) {
+        layout.walls.clear();
+        layout.corners.clear();
+    }
+}
+
+} // namespace roundlay
