@@ -1,4 +1,5 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
+#include "exporters/sheets/drawing/dimension.h"
 
 #include <algorithm>
 
@@ -11,20 +12,16 @@ constexpr double shifts[] = {0, 3, -3, 6, -6, 9, -9, 12, -12, 16, -16};
 
 struct Numbered {
     int number;
-    bool over;      ///< over the outside face, else under it
-    Vec2 target;    ///< on paper: inside the wood that is taken out
+    bool over;   ///< over the outside face, else under it
+    Vec2 target; ///< on paper: inside the wood that is taken out
 };
 
-double radius_for(int number) { return number < 10 ? 2.3 : 3.1; }
+double radius_for(int number) {
+    return number < 10 ? 2.3 : 3.1;
+}
 
-int count_of(const Features &f) { return static_cast<int>(f.notches.size() + f.boxes.size()); }
-
-Fill dot(Vec2 at) {
-    Fill fill{{{}}, 0};
-    for (const Vec2 d : {Vec2{1, 0}, Vec2{0.7, 0.7}, Vec2{0, 1}, Vec2{-0.7, 0.7}, Vec2{-1, 0}, Vec2{-0.7, -0.7},
-                         Vec2{0, -1}, Vec2{0.7, -0.7}})
-        fill.rings[0].push_back(at + dot_radius * d);
-    return fill;
+int count_of(const Features &f) {
+    return static_cast<int>(f.notches.size() + f.boxes.size());
 }
 
 bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
@@ -44,7 +41,7 @@ bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
         face.board.add(Circle{centre, r, Line::dimension, ""});
         const Vec2 d = n.target - centre;
         face.board.add(Path{{centre + (r / length(d)) * d, n.target}, false, Line::dimension, ""});
-        face.board.add(dot(n.target));
+        face.board.add(dot(n.target, dot_radius));
         return true;
     }
     return false;

@@ -1,7 +1,7 @@
 // The board on which the face views come together, shared by what draws on it.
 #pragma once
 
-#include "exporters/sheets/cut_sheet/face_rows.h"
+#include "exporters/sheets/cut_sheet/face_views.h"
 
 #include <string>
 #include <vector>
@@ -17,8 +17,8 @@ struct FaceBoard {
     double board_left = 0;     ///< paper x where the column of the end view and the captions starts
     bool shows_datum = true, shows_far = true;
 
-    const Features &features() const { return *wanted.features; }
-    const Blank &blank() const { return wanted.features->piece->blank; }
+    const Features &features() const { return wanted.piece->features; }
+    const Blank &blank() const { return wanted.piece->features.piece->blank; }
     double x(double wood) const { return left + ruler.at(wood); }
     double right() const { return left + ruler.width(); }
     const FaceRow &row(View view) const;
@@ -31,7 +31,8 @@ std::vector<double> end_levels(const Features &features, End end, View view);
 double room_for_end_levels(const ViewsWanted &wanted, End end);
 
 void add_end_heights(FaceBoard &face);
-/// Heights at shoulders and at the floors of square cuts, beside them in the wood. False where one found no place.
+/// Heights at shoulders and at the floors of square cuts, beside them in the wood. False where one found no
+/// place.
 bool add_inner_heights(FaceBoard &face);
 
 /// Numbers of the cuts in circles over or under the outside face. False where one found no place.

@@ -1,5 +1,4 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
-#include "exporters/sheets/cut_sheet/wood.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 
@@ -10,8 +9,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double end_grain = 0.86; ///< grey of the end's own face
+constexpr double end_grain = 0.86;     ///< grey of the end's own face
 constexpr double square_on = 0.999999; ///< cosine: a face turned straight toward the viewer
+constexpr double end_column = 20;
 constexpr double caption = 3.5, small = 2.5;
 
 void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height, Across across, bool bold) {
@@ -21,6 +21,18 @@ void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height,
     text.height = height;
     text.across = across;
     text.bold = bold;
+    text.role = Role::caption;
+    face.board.add(text);
+}
+
+/// Along the outer side of an end view, which is its inside face.
+void add_inside_mark(FaceBoard &face, Vec2 foot) {
+    Text text;
+    text.words = "inside";
+    text.at = foot;
+    text.height = small;
+    text.across = Across::middle;
+    text.turn = 90;
     text.role = Role::caption;
     face.board.add(text);
 }
@@ -48,7 +60,7 @@ EndView end_view(const FaceBoard &face, View view, double x0) {
 
 /// The face that the saw leaves at the very end, greyed like end grain.
 void add_end_grain(FaceBoard &face, const EndView &end) {
-    const Polyhedron &solid = face.wanted.body->hewn;
+    const Polyhedron &solid = face.wanted.piece->body->hewn;
     const double x = end.view == View::datum_end ? 0 : face.blank().length;
     for (const Face &side : solid.faces) {
         if (dot(side.plane.normal, end.projection.toward) < square_on) continue;
@@ -69,17 +81,17 @@ void add_end_grain(FaceBoard &face, const EndView &end) {
 void add_end(FaceBoard &face, const EndView &end) {
     add_end_grain(face, end);
     const Rect &o = end.outline;
-    const Scene scene = whole_scene(*face.wanted.body, end.view);
-    for (const Stretch &s : tidied(edges_seen(scene, end.projection)))
-        face.board.add(Path{{end.paper(s.from), end.paper(s.to)}, false,
-                            s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
+    const auto &seen = face.wanted.piece->ends.at(end.view == View::datum_end ? 0 : 1);
+    for (const Stretch &s : seen)
+        face.board.add(Path{{end.paper(s.from), end.paper(s.to)},
+                            false,
+                            s.seen == Seen::visible ? Line::visible : Line::hidden,
+                            ""});
     const bool datum = end.view == View::datum_end;
     const bool butt = face.features().piece->butt_at_datum == datum;
     put_text(face, name_of(end.view), {o.centre().x, o.y1 + 1.8}, small, Across::middle, true);
     put_text(face, butt ? "butt" : "tip", {o.centre().x, o.y0 - 1.8 - small}, small, Across::middle, false);
-    // the outside face of the log is on the side toward the outside view
-    put_text(face, "in", {datum ? o.x0 - 0.9 : o.x1 + 0.9, o.centre().y - small / 2}, small,
-             datum ? Across::right : Across::left, false);
+    add_inside_mark(face, {datum ? o.x0 - 1 : o.x1 + 1 + small, o.centre().y});
 }
 
 void add_arrow(FaceBoard &face, Vec2 from, Vec2 to) {
@@ -104,7 +116,10 @@ void add_end_views(FaceBoard &face) {
     const bool third = face.wanted.angle == Angle::third;
     const double left_room = room_for_end_levels(face.wanted, End::datum) + beside_end_view;
     const double right_room = room_for_end_levels(face.wanted, End::far) + beside_end_view;
-    const double at_left = face.left - left_room - width, at_right = face.right() + right_room;
+    // centred in a column that is at least as wide as the words over it
+    const double column = std::max(width, end_column);
+    const double at_left = face.left - left_room - (column + width) / 2;
+    const double at_right = face.right() + right_room + (column - width) / 2;
     if (face.shows_datum) add_end(face, end_view(face, third ? View::datum_end : View::far_end, at_left));
     if (face.shows_far) add_end(face, end_view(face, third ? View::far_end : View::datum_end, at_right));
 }
@@ -125,7 +140,7 @@ void add_captions(FaceBoard &face) {
 void add_balance_point(FaceBoard &face) {
     constexpr double r = 1.8;
     constexpr int steps = 8;
-    const Vec3 g = face.wanted.body->centroid;
+    const Vec3 g = face.wanted.piece->body->centroid;
     if (!face.ruler.shows(g.x)) return;
     const Vec2 c{face.x(g.x), face.row(View::outside).level(g.z)};
     for (const int quarter : {0, 2}) {
@@ -146,7 +161,8 @@ void add_up_arrows(FaceBoard &face) {
         const double way = row.rolled_over() ? -1 : 1;
         const double width = 2 + text_width("up", small);
         for (double x = face.left + 0.3 * face.ruler.width(); x < face.right() - width; x += 5) {
-            if (!face.board.is_free({x - 1.5, y - tall / 2 - 0.5, x + width + 0.5, y + tall / 2 + 0.5}, true)) continue;
+            if (!face.board.is_free({x - 1.5, y - tall / 2 - 0.5, x + width + 0.5, y + tall / 2 + 0.5}, true))
+                continue;
             add_arrow(face, {x, y - way * tall / 2}, {x, y + way * tall / 2});
             put_text(face, "up", {x + 1.5, y - small / 2}, small, Across::left, false);
             break;

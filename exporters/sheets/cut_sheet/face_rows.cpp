@@ -8,15 +8,17 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double beyond = 2;     ///< of a break line over the outline
-constexpr double zigzag = 1.2;   ///< half of its width
+constexpr double beyond = 2;   ///< of a break line over the outline
+constexpr double zigzag = 1.2; ///< half of its width
 
 /// The outline of the blank as stretches that anything drawn takes the place of.
 std::vector<Stretch> less_drawn(const std::vector<Stretch> &blank, const std::vector<Stretch> &drawn) {
     std::vector<Stretch> all = blank;
-    for (Stretch &s : all) s.seen = Seen::hidden; // the least of the three kinds
+    for (Stretch &s : all)
+        s.seen = Seen::hidden; // the least of the three kinds
     std::vector<Stretch> solid = drawn;
-    for (Stretch &s : solid) s.seen = Seen::visible;
+    for (Stretch &s : solid)
+        s.seen = Seen::visible;
     all.insert(all.end(), solid.begin(), solid.end());
     std::vector<Stretch> rest;
     for (const Stretch &s : tidied(all))
@@ -27,25 +29,25 @@ std::vector<Stretch> less_drawn(const std::vector<Stretch> &blank, const std::ve
 std::vector<Stretch> outline_stretches(double length, double low, double high) {
     const std::array<Vec2, 4> c{{{0, low}, {length, low}, {length, high}, {0, high}}};
     std::vector<Stretch> all;
-    for (std::size_t i = 0; i < 4; ++i) all.push_back({c[i], c[(i + 1) % 4], Seen::visible, false});
+    for (std::size_t i = 0; i < 4; ++i)
+        all.push_back({c[i], c[(i + 1) % 4], Seen::visible, false});
     return all;
 }
 
 /// The part of the stretch within [from, to] of x, if any is left.
 std::optional<Stretch> within(Stretch s, const Shown &shown) {
     if (s.from.x > s.to.x) std::swap(s.from, s.to);
-    if (s.to.x < shown.from || s.from.x > shown.to) return std::nullopt;
-    const double run = s.to.x - s.from.x;
-    const Vec2 d = s.to - s.from;
-    const Stretch whole = s;
-    if (s.from.x < shown.from) s.from = whole.from + ((shown.from - whole.from.x) / run) * d;
-    if (s.to.x > shown.to) s.to = whole.from + ((shown.to - whole.from.x) / run) * d;
-    if (run > 0 && s.to.x - s.from.x <= 0) return std::nullopt;
+    if (s.to.x < shown.from - same_station || s.from.x > shown.to + same_station) return std::nullopt;
+    const Vec2 from = s.from, d = s.to - s.from;
+    if (d.x < same_station) return s; // upright, and there is no cutting it short
+    if (from.x < shown.from) s.from = from + ((shown.from - from.x) / d.x) * d;
+    if (s.to.x > shown.to) s.to = from + ((shown.to - from.x) / d.x) * d;
+    if (s.to.x - s.from.x < same_station) return std::nullopt;
     return s;
 }
 
-void add_paths(std::vector<Path> &paths, const std::vector<Stretch> &stretches, const FaceRow &row, const Ruler &ruler,
-               Line visible, Line hidden) {
+void add_paths(std::vector<Path> &paths, const std::vector<Stretch> &stretches, const FaceRow &row,
+               const Ruler &ruler, Line visible, Line hidden) {
     const auto &shown = ruler.shown();
     for (std::size_t i = 0; i < shown.size(); ++i)
         for (const Stretch &s : stretches) {
@@ -62,8 +64,12 @@ void add_paths(std::vector<Path> &paths, const std::vector<Stretch> &stretches, 
 
 Path break_line(double x, const Rect &outline) {
     const double y0 = outline.y0 - beyond, y1 = outline.y1 + beyond, middle = (y0 + y1) / 2;
-    return {{{x, y0}, {x, middle - zigzag}, {x + zigzag, middle - zigzag / 2}, {x - zigzag, middle + zigzag / 2},
-             {x, middle + zigzag}, {x, y1}},
+    return {{{x, y0},
+             {x, middle - zigzag},
+             {x + zigzag, middle - zigzag / 2},
+             {x - zigzag, middle + zigzag / 2},
+             {x, middle + zigzag},
+             {x, y1}},
             false,
             Line::cut_off,
             ""};
@@ -88,17 +94,25 @@ std::vector<View> order_of_faces(Angle angle) {
     return {View::under, View::outside, View::top, View::inside};
 }
 
-std::vector<Path> edges_of(const FaceRow &row, const Body &body, const Blank &blank, const Ruler &ruler) {
-    const std::vector<Stretch> drawn = tidied(edges_seen(whole_scene(body, row.view), row.projection));
-    const std::vector<Stretch> outline = outline_stretches(blank.length, row.low, row.high);
+FaceLines face_lines(View view, const Body &body, const Blank &blank) {
+    const FaceRow row = row_for(view, blank, 1);
+    FaceLines lines;
+    lines.edges = tidied(edges_seen(whole_scene(body, view), row.projection));
+    lines.blank = less_drawn(outline_stretches(blank.length, row.low, row.high), lines.edges);
+    return lines;
+}
+
+std::vector<Path> edges_of(const FaceRow &row, const FaceLines &lines, const Ruler &ruler) {
     std::vector<Path> paths;
-    add_paths(paths, drawn, row, ruler, Line::visible, Line::hidden);
-    add_paths(paths, less_drawn(outline, drawn), row, ruler, Line::blank, Line::blank);
+    add_paths(paths, lines.edges, row, ruler, Line::visible, Line::hidden);
+    add_paths(paths, lines.blank, row, ruler, Line::blank, Line::blank);
     return paths;
 }
 
-std::vector<Path> break_lines(const FaceRow &row, const Ruler &ruler) {
+std::vector<Path> break_lines(const FaceRow &row, const Ruler &ruler, bool comes_from, bool goes_on) {
     std::vector<Path> paths;
+    if (comes_from) paths.push_back(break_line(row.outline.x0, row.outline));
+    if (goes_on) paths.push_back(break_line(row.outline.x1, row.outline));
     const auto &shown = ruler.shown();
     for (std::size_t i = 0; i + 1 < shown.size(); ++i) {
         const double left = row.outline.x0 + ruler.start_of(i) + (shown[i].to - shown[i].from) * row.scale;

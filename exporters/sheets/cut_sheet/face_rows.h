@@ -1,8 +1,11 @@
 // Where each face stands on paper.
 #pragma once
 
-#include "exporters/sheets/cut_sheet/face_views.h"
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
+#include "exporters/sheets/cut_sheet/ruler.h"
+#include "exporters/sheets/drawing/sheet.h"
+#include "exporters/sheets/frame/title_block.h"
+#include "kernel/layout/body.h"
 
 #include <vector>
 
@@ -27,11 +30,19 @@ FaceRow row_for(View view, const Blank &blank, double scale);
 /// Top, outside, under, inside from above in third angle; under, outside, top, inside in first angle.
 std::vector<View> order_of_faces(Angle angle);
 
-/// The row's edges on paper, cut where the ruler leaves wood out, with the blank's own outline where the
-/// wood no longer reaches it.
-std::vector<Path> edges_of(const FaceRow &row, const Body &body, const Blank &blank, const Ruler &ruler);
+/// What is seen of one face, millimetres of wood: worked out once, drawn at any scale.
+struct FaceLines {
+    std::vector<Stretch> edges;
+    std::vector<Stretch> blank; ///< the blank's outline where the wood no longer reaches it
+};
 
-/// Two narrow lines with a zigzag (ISO 128-2) at each place where the log is broken.
-std::vector<Path> break_lines(const FaceRow &row, const Ruler &ruler);
+FaceLines face_lines(View view, const Body &body, const Blank &blank);
+
+/// The lines on paper, cut where the ruler leaves wood out.
+std::vector<Path> edges_of(const FaceRow &row, const FaceLines &lines, const Ruler &ruler);
+
+/// Two narrow lines with a zigzag (ISO 128-2) at each place where the log is broken, and one at an end where
+/// it goes on over another sheet.
+std::vector<Path> break_lines(const FaceRow &row, const Ruler &ruler, bool comes_from, bool goes_on);
 
 } // namespace roundlay::sheets

@@ -14,7 +14,8 @@ Notch notch_of(const SeamCut &cut, const Piece &piece, int number) {
     n.outside_to = cut.seam.height_at(cut.x_to, 0);
     n.inside_from = cut.seam.height_at(cut.x_from, w);
     n.inside_to = cut.seam.height_at(cut.x_to, w);
-    const double slope_x = -cut.seam.normal.x / cut.seam.normal.z, slope_y = -cut.seam.normal.y / cut.seam.normal.z;
+    const double slope_x = -cut.seam.normal.x / cut.seam.normal.z,
+                 slope_y = -cut.seam.normal.y / cut.seam.normal.z;
     n.along = cut.end == End::far ? slope_x : -slope_x;
     n.across = -slope_y;
     n.tail = cut.x_from < same_station || cut.x_to > piece.blank.length - same_station;
@@ -60,7 +61,8 @@ Features features_of(const Piece &piece) {
     }
     std::stable_sort(features.pegs.begin(), features.pegs.end(),
                      [](const PegHole &a, const PegHole &b) { return a.bore->x < b.bore->x; });
-    for (std::size_t i = 0; i < features.pegs.size(); ++i) features.pegs[i].number = static_cast<int>(i) + 1;
+    for (std::size_t i = 0; i < features.pegs.size(); ++i)
+        features.pegs[i].number = static_cast<int>(i) + 1;
     return features;
 }
 
@@ -71,7 +73,8 @@ std::vector<Station> stations_of(const Features &features) {
         for (const double x : {n.cut->x_from, n.cut->x_to})
             add_station(all, x, n.cut->side == Side::top, blank);
     for (const BoxPart &b : features.boxes)
-        for (const double x : {b.x_from, b.x_to}) add_station(all, x, b.opens_top || !b.opens_under, blank);
+        for (const double x : {b.x_from, b.x_to})
+            add_station(all, x, b.opens_top || !b.opens_under, blank);
     std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
     return all;
 }

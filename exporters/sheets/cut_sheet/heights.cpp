@@ -8,9 +8,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double same_level = 0.05;    ///< mm of wood
-constexpr double end_line_distance = 4; ///< of the dimension line from the end of the log
-constexpr double inner_run = 1.4;      ///< of the line beside a shoulder before it may bend
+constexpr double same_level = 0.05;                    ///< mm of wood
+constexpr double end_line_distance = 4;                ///< of the dimension line from the end of the log
+constexpr double inner_run = 1.4;                      ///< of the line beside a shoulder before it may bend
 constexpr double inner_offsets[] = {3.2, 4.6, 6.4, 9}; ///< from the shoulder to the number
 
 bool at_end(const Features &features, double x, End end) {
@@ -32,7 +32,7 @@ double level_of(const Notch &n, View view, bool at_from) {
 /// Levels that meet one upright edge of a cut; their numbers stand to one side of it.
 struct Group {
     double x = 0;
-    int side = 1;               ///< on paper: 1 right of the edge, -1 left
+    int side = 1; ///< on paper: 1 right of the edge, -1 left
     std::vector<double> levels;
 };
 
@@ -54,7 +54,8 @@ std::vector<Group> inner_groups(const Features &features, View view) {
     if (view != View::outside) return groups; // square cuts are level through the log: once is enough
     for (const BoxPart &b : features.boxes) {
         const bool left = inside(b.x_from);
-        for (const double z : {b.z_from, b.z_to}) add_to(groups, left ? b.x_from : b.x_to, left ? -1 : 1, z, blank.height);
+        for (const double z : {b.z_from, b.z_to})
+            add_to(groups, left ? b.x_from : b.x_to, left ? -1 : 1, z, blank.height);
     }
     return groups;
 }
@@ -76,11 +77,15 @@ bool put_inner_number(FaceBoard &face, const FaceRow &row, const Group &group, d
         const double to = x + group.side * offset;
         text.at = {to, label_y};
         const Rect box = roundlay::sheets::box_of(text).grown(0.4);
-        if (!face.board.is_free(box, offset != inner_offsets[3]) || box.x1 > face.right() || box.x0 < face.left)
+        if (!face.board.is_free(box, offset != inner_offsets[3]) || box.x1 > face.right() ||
+            box.x0 < face.left)
             continue;
         face.board.add(text);
-        face.board.add(Path{{{x + group.side * 0.4, y}, {x + group.side * inner_run, y},
-                             {to - group.side * 0.5, label_y}}, false, Line::dimension, ""});
+        face.board.add(Path{
+            {{x + group.side * 0.4, y}, {x + group.side * inner_run, y}, {to - group.side * 0.5, label_y}},
+            false,
+            Line::dimension,
+            ""});
         return true;
     }
     return false;
@@ -90,7 +95,8 @@ bool add_group(FaceBoard &face, const FaceRow &row, Group group) {
     std::sort(group.levels.begin(), group.levels.end(),
               [&](double a, double b) { return row.level(a) < row.level(b); });
     std::vector<double> wanted;
-    for (const double z : group.levels) wanted.push_back(row.level(z));
+    for (const double z : group.levels)
+        wanted.push_back(row.level(z));
     const double margin = face.wanted.lettering / 2 + 0.8;
     const double low = row.outline.y0 + margin, high = row.outline.y1 - margin;
     const std::vector<double> labels = spread(wanted, face.wanted.lettering + 1, low, high);
@@ -104,7 +110,8 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     if (levels.empty()) return;
     levels.push_back(0);
     std::vector<Mark> marks;
-    for (const double z : levels) marks.push_back({row.level(z), face.wanted.words->length(z), z == 0});
+    for (const double z : levels)
+        marks.push_back({row.level(z), face.wanted.words->length(z), z == 0});
     std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
     RunningLine line;
     line.side = end == End::datum ? Toward::left : Toward::right;
@@ -146,8 +153,9 @@ std::vector<double> end_levels(const Features &features, End end, View view) {
 double room_for_end_levels(const ViewsWanted &wanted, End end) {
     std::vector<std::string> numbers;
     for (const View view : {View::outside, View::inside})
-        for (const double z : end_levels(*wanted.features, end, view)) numbers.push_back(wanted.words->length(z));
-    if (end == End::datum) numbers.push_back(wanted.words->length(wanted.features->piece->blank.width));
+        for (const double z : end_levels(wanted.piece->features, end, view))
+            numbers.push_back(wanted.words->length(z));
+    if (end == End::datum) numbers.push_back(wanted.words->length(wanted.piece->features.piece->blank.width));
     if (numbers.empty()) return 0;
     RunningLine line;
     line.distance = end_line_distance;

@@ -12,9 +12,9 @@ namespace roundlay::sheets {
 namespace {
 
 // Far below what can be seen on paper, far above the noise of doubles over the length of a log.
-constexpr double on_line = 1e-6;      ///< mm: a point this near to a line lies on it
-constexpr double in_front = 1e-4;     ///< mm: wood must be nearer by this to cover an edge
-constexpr double edge_on = 1e-9;      ///< a face turned this little toward the viewer covers nothing
+constexpr double on_line = 1e-6;       ///< mm: a point this near to a line lies on it
+constexpr double in_front = 1e-4;      ///< mm: wood must be nearer by this to cover an edge
+constexpr double edge_on = 1e-9;       ///< a face turned this little toward the viewer covers nothing
 constexpr double least_stretch = 1e-9; ///< as a part of the edge
 constexpr int rim_chords = 48;
 
@@ -69,12 +69,15 @@ class Finder {
 
     std::vector<Stretch> run() const {
         std::vector<Stretch> all;
-        for (const Edge &edge : edges_) add_stretches(all, edge);
+        for (const Edge &edge : edges_)
+            add_stretches(all, edge);
         return all;
     }
 
   private:
-    static const Vec3 &vertex(const Polyhedron &solid, int i) { return solid.vertices[static_cast<std::size_t>(i)]; }
+    static const Vec3 &vertex(const Polyhedron &solid, int i) {
+        return solid.vertices[static_cast<std::size_t>(i)];
+    }
 
     bool on_break(double x) const {
         return std::any_of(scene_.breaks.begin(), scene_.breaks.end(),
@@ -108,9 +111,11 @@ class Finder {
     void add_rim(const Bore &bore, double z) {
         const auto at = [&](int i) {
             const double a = 2 * std::numbers::pi * i / rim_chords;
-            return Vec3{bore.x + bore.diameter / 2 * std::cos(a), bore.y + bore.diameter / 2 * std::sin(a), z};
+            return Vec3{bore.x + bore.diameter / 2 * std::cos(a), bore.y + bore.diameter / 2 * std::sin(a),
+                        z};
         };
-        for (int i = 0; i < rim_chords; ++i) edges_.push_back({at(i), at(i + 1), false});
+        for (int i = 0; i < rim_chords; ++i)
+            edges_.push_back({at(i), at(i + 1), false});
     }
 
     void add_stretches(std::vector<Stretch> &all, const Edge &edge) const {
@@ -121,8 +126,8 @@ class Finder {
             if (at[i] - at[i - 1] < least_stretch) continue;
             const double middle = (at[i - 1] + at[i]) / 2;
             const bool hidden = is_covered(edge.from + middle * (edge.to - edge.from));
-            all.push_back({a + at[i - 1] * (b - a), a + at[i] * (b - a), hidden ? Seen::hidden : Seen::visible,
-                           edge.cut_off});
+            all.push_back({a + at[i - 1] * (b - a), a + at[i] * (b - a),
+                           hidden ? Seen::hidden : Seen::visible, edge.cut_off});
         }
     }
 
@@ -133,7 +138,8 @@ class Finder {
             for (const auto &loop : cover.loops)
                 for (std::size_t i = 0; i < loop.size(); ++i)
                     add_crossings(at, a, b, loop[i], loop[(i + 1) % loop.size()]);
-        for (const Bore &bore : scene_.bores) add_rim_crossings(at, a, b, bore);
+        for (const Bore &bore : scene_.bores)
+            add_rim_crossings(at, a, b, bore);
         std::erase_if(at, [](double t) { return t < 0 || t > 1; });
         std::sort(at.begin(), at.end());
         return at;

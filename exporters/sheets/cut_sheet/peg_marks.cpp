@@ -4,11 +4,13 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double cross_beyond = 1.2;     ///< of centre lines over the circle
-constexpr double least_drawn = 1.2;      ///< a bore narrower than this on paper is its centre line only
+constexpr double cross_beyond = 1.2; ///< of centre lines over the circle
+constexpr double least_drawn = 1.2;  ///< a bore narrower than this on paper is its centre line only
 constexpr double lettering = 2.5;
 
-void add_line(FaceBoard &face, Vec2 from, Vec2 to, Line line) { face.board.add(Path{{from, to}, false, line, ""}); }
+void add_line(FaceBoard &face, Vec2 from, Vec2 to, Line line) {
+    face.board.add(Path{{from, to}, false, line, ""});
+}
 
 void add_circle(FaceBoard &face, const FaceRow &row, const Bore &bore) {
     const Vec2 c{face.x(bore.x), row.y({bore.x, bore.y, 0})};
@@ -23,7 +25,8 @@ std::vector<Vec2> places_around(Vec2 c, double r, double width) {
     std::vector<Vec2> places;
     for (const double away : {0.9, 2.0, 3.5, 5.0})
         for (const double up : {1.0, -1.0, 0.0}) {
-            const double dy = up * (r * 0.4 + away + lettering / 2), dx = r + (up == 0 ? cross_beyond : 0) + away * 0.8;
+            const double dy = up * (r * 0.4 + away + lettering / 2),
+                         dx = r + (up == 0 ? cross_beyond : 0) + away * 0.8;
             places.push_back({c.x + dx + width / 2, c.y + dy});
             places.push_back({c.x - dx - width / 2, c.y + dy});
             if (up != 0) places.push_back({c.x, c.y + up * (r + cross_beyond + away + lettering / 2)});
@@ -39,7 +42,8 @@ bool add_name(FaceBoard &face, const FaceRow &row, const PegHole &peg) {
     text.upright = Upright::middle;
     text.role = Role::mark;
     const Vec2 c{face.x(peg.bore->x), row.y({peg.bore->x, peg.bore->y, 0})};
-    return face.board.put(text, places_around(c, peg.bore->diameter / 2 * row.scale, text_width(text.words, lettering)));
+    return face.board.put(
+        text, places_around(c, peg.bore->diameter / 2 * row.scale, text_width(text.words, lettering)));
 }
 
 void add_from_the_side(FaceBoard &face, const FaceRow &row, const Bore &bore) {
@@ -58,7 +62,8 @@ bool add_pegs(FaceBoard &face) {
     for (const PegHole &peg : face.features().pegs)
         if (face.ruler.shows(peg.bore->x)) shown.push_back(&peg);
     for (const PegHole *peg : shown) {
-        for (const View view : {View::outside, View::inside}) add_from_the_side(face, face.row(view), *peg->bore);
+        for (const View view : {View::outside, View::inside})
+            add_from_the_side(face, face.row(view), *peg->bore);
         if (peg->bore->from_top || peg->bore->through) add_circle(face, face.row(View::top), *peg->bore);
         if (!peg->bore->from_top || peg->bore->through) add_circle(face, face.row(View::under), *peg->bore);
     }

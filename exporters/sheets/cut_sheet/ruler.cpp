@@ -14,7 +14,8 @@ struct Empty {
     double length() const { return to - from; }
 };
 
-std::vector<Empty> empty_stretches(double from, double to, std::vector<double> points, double near, double least) {
+std::vector<Empty> empty_stretches(double from, double to, std::vector<double> points, double near,
+                                   double least) {
     points.push_back(from);
     points.push_back(to);
     std::erase_if(points, [&](double p) { return p < from || p > to; });
@@ -50,14 +51,19 @@ Ruler::Ruler(std::vector<Shown> shown, double scale) : shown_(std::move(shown)),
 
 double Ruler::at(double x) const {
     std::size_t i = shown_.size() - 1;
-    while (i > 0 && x < shown_[i].from - rounding) --i;
+    while (i > 0 && x < shown_[i].from - rounding)
+        --i;
     const bool last = i + 1 == shown_.size();
     return starts_[i] + ((last ? x : std::min(x, shown_[i].to)) - shown_[i].from) * scale_;
 }
 
-double Ruler::start_of(std::size_t i) const { return starts_.at(i); }
+double Ruler::start_of(std::size_t i) const {
+    return starts_.at(i);
+}
 
-double Ruler::width() const { return starts_.back() + (shown_.back().to - shown_.back().from) * scale_; }
+double Ruler::width() const {
+    return starts_.back() + (shown_.back().to - shown_.back().from) * scale_;
+}
 
 bool Ruler::shows(double x) const {
     return std::any_of(shown_.begin(), shown_.end(),
@@ -65,14 +71,16 @@ bool Ruler::shows(double x) const {
 }
 
 std::optional<Ruler> ruler_for(double from, double to, std::vector<double> points, double scale, double width,
-                               double near) {
+                               double near, std::size_t most) {
     double excess = (to - from) * scale - width; // on paper
     if (excess <= 0) return Ruler({{from, to}}, scale);
     // leaving out less than twice the gap would gain nothing worth the reader's trouble
-    std::vector<Empty> empty = empty_stretches(from, to, std::move(points), near / scale, 2 * Ruler::gap / scale);
+    std::vector<Empty> empty =
+        empty_stretches(from, to, std::move(points), near / scale, 2 * Ruler::gap / scale);
     std::stable_sort(empty.begin(), empty.end(), [](Empty a, Empty b) { return a.length() > b.length(); });
     std::vector<Empty> left_out;
     for (Empty e : empty) {
+        if (left_out.size() == most) break;
         const double gain = e.length() * scale - Ruler::gap;
         if (gain > excess) { // keep what there is room for, in equal parts at both sides
             const double keep = (gain - excess) / scale / 2;

@@ -19,9 +19,9 @@ class Ruler {
 
     const std::vector<Shown> &shown() const { return shown_; }
     double scale() const { return scale_; }
-    double at(double x) const;             ///< left end of the first stretch = 0; inside a gap: its near edge
-    double start_of(std::size_t i) const;  ///< paper x where the stretch starts
-    double width() const;                  ///< of everything on paper
+    double at(double x) const;            ///< left end of the first stretch = 0; inside a gap: its near edge
+    double start_of(std::size_t i) const; ///< paper x where the stretch starts
+    double width() const;                 ///< of everything on paper
     bool shows(double x) const;
 
     static constexpr double gap = 4; ///< on paper, millimetres
@@ -34,8 +34,8 @@ class Ruler {
 
 /// Shortens [from, to] to `width` of paper by leaving out wood between the points that matter, of which each
 /// keeps `near` of paper on either side. The longest empty stretch goes first, and no more than needed.
-/// Nothing where it cannot be done.
+/// Nothing where it cannot be done with `most` breaks.
 std::optional<Ruler> ruler_for(double from, double to, std::vector<double> points, double scale, double width,
-                               double near);
+                               double near, std::size_t most);
 
 } // namespace roundlay::sheets

@@ -7,7 +7,7 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double same_line = 1e-3; ///< mm of wood: two stretches this near are one line on paper
+constexpr double same_line = 1e-3;  ///< mm of wood: two stretches this near are one line on paper
 constexpr double least_rest = 0.05; ///< mm of wood: a shorter rest is not drawn
 
 struct Span {
@@ -23,7 +23,9 @@ struct Track {
     double along(Vec2 p) const { return dot(p - origin, direction); }
 };
 
-std::size_t rank(const Stretch &s) { return s.seen == Seen::hidden ? 2 : s.cut_off ? 1 : 0; }
+std::size_t rank(const Stretch &s) {
+    return s.seen == Seen::hidden ? 2 : s.cut_off ? 1 : 0;
+}
 
 std::vector<Span> joined_spans(std::vector<Span> spans) {
     std::sort(spans.begin(), spans.end(), [](Span a, Span b) { return a.from < b.from; });
@@ -62,7 +64,8 @@ Track &track_for(std::vector<Track> &tracks, const Stretch &s) {
     return tracks.back();
 }
 
-void add_spans(std::vector<Stretch> &out, const Track &track, const std::vector<Span> &spans, std::size_t kind) {
+void add_spans(std::vector<Stretch> &out, const Track &track, const std::vector<Span> &spans,
+               std::size_t kind) {
     for (const Span s : spans) {
         Vec2 from = track.origin + s.from * track.direction, to = track.origin + s.to * track.direction;
         if (std::tuple(to.x, to.y) < std::tuple(from.x, from.y)) std::swap(from, to);
@@ -82,7 +85,7 @@ std::vector<Stretch> tidied(const std::vector<Stretch> &stretches) {
     for (const Stretch &s : ordered) {
         if (length(s.to - s.from) < same_line) continue;
         Track &track = track_for(tracks, s);
-        const auto [low, high] = std::minmax(track.along(s.from), track.along(s.to));
+        const auto [low, high] = std::minmax({track.along(s.from), track.along(s.to)});
         track.spans[rank(s)].push_back({low, high});
     }
     std::vector<Stretch> out;

@@ -20,26 +20,40 @@ Projection isometric() {
 
 Projection projection_of(View view) {
     switch (view) {
-    case View::top: return {x, y, z};
-    case View::outside: return {x, z, -y};
-    case View::under: return {x, -y, -z};
-    case View::inside: return {x, -z, y};
-    case View::datum_end: return {-y, z, -x};
-    case View::far_end: return {y, z, x};
-    case View::isometric: return isometric();
+    case View::top:
+        return {x, y, z};
+    case View::outside:
+        return {x, z, -y};
+    case View::under:
+        return {x, -y, -z};
+    case View::inside:
+        return {x, -z, y};
+    case View::datum_end:
+        return {-y, z, -x};
+    case View::far_end:
+        return {y, z, x};
+    case View::isometric:
+        return isometric();
     }
     throw std::logic_error("no such view");
 }
 
 const char *name_of(View view) {
     switch (view) {
-    case View::top: return "Top";
-    case View::outside: return "Outside";
-    case View::under: return "Under";
-    case View::inside: return "Inside";
-    case View::datum_end: return "Datum end";
-    case View::far_end: return "Far end";
-    case View::isometric: return "Isometric";
+    case View::top:
+        return "Top";
+    case View::outside:
+        return "Outside";
+    case View::under:
+        return "Under";
+    case View::inside:
+        return "Inside";
+    case View::datum_end:
+        return "Datum end";
+    case View::far_end:
+        return "Far end";
+    case View::isometric:
+        return "Isometric";
     }
     throw std::logic_error("no such view");
 }

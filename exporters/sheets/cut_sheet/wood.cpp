@@ -36,7 +36,8 @@ Scene broken_scene(const Body &body, const Ruler &ruler) {
     for (std::size_t i = 0; i < shown.size(); ++i) {
         const double shift = ruler.start_of(i) / ruler.scale() - shown[i].from;
         std::vector<Cell> cells = stretch_of(body.cells, shown[i]);
-        for (Cell &cell : cells) cell = moved(cell, shifted_along(shift));
+        for (Cell &cell : cells)
+            cell = moved(cell, shifted_along(shift));
         scene.solids.push_back(border_of(cells));
         if (i > 0) scene.breaks.push_back(shown[i].from + shift);
         if (i + 1 < shown.size()) scene.breaks.push_back(shown[i].to + shift);

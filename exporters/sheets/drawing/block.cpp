@@ -6,7 +6,8 @@ namespace roundlay::sheets {
 namespace {
 
 Path shifted(Path path, Vec2 by) {
-    for (Vec2 &p : path.points) p = p + by;
+    for (Vec2 &p : path.points)
+        p = p + by;
     return path;
 }
 
@@ -22,7 +23,8 @@ Arc shifted(Arc arc, Vec2 by) {
 
 Fill shifted(Fill fill, Vec2 by) {
     for (auto &ring : fill.rings)
-        for (Vec2 &p : ring) p = p + by;
+        for (Vec2 &p : ring)
+            p = p + by;
     return fill;
 }
 
@@ -43,7 +45,8 @@ Link shifted(Link link, Vec2 by) {
 
 Rect around(const std::vector<Vec2> &points) {
     Rect box = Rect::nothing();
-    for (const Vec2 p : points) box = joined(box, p);
+    for (const Vec2 p : points)
+        box = joined(box, p);
     return box;
 }
 
@@ -51,15 +54,28 @@ Rect round(Vec2 centre, double radius) {
     return Rect{centre.x, centre.y, centre.x, centre.y}.grown(radius);
 }
 
-Rect cover(const Path &path) { return around(path.points); }
-Rect cover(const Circle &circle) { return round(circle.centre, circle.radius); }
-Rect cover(const Arc &arc) { return round(arc.centre, arc.radius); }
-Rect cover(const Text &text) { return box_of(text); }
-Rect cover(const Picture &picture) { return picture.box; }
-Rect cover(const Link &) { return Rect::nothing(); }
+Rect cover(const Path &path) {
+    return around(path.points);
+}
+Rect cover(const Circle &circle) {
+    return round(circle.centre, circle.radius);
+}
+Rect cover(const Arc &arc) {
+    return round(arc.centre, arc.radius);
+}
+Rect cover(const Text &text) {
+    return box_of(text);
+}
+Rect cover(const Picture &picture) {
+    return picture.box;
+}
+Rect cover(const Link &) {
+    return Rect::nothing();
+}
 Rect cover(const Fill &fill) {
     Rect box = Rect::nothing();
-    for (const auto &ring : fill.rings) box = joined(box, around(ring));
+    for (const auto &ring : fill.rings)
+        box = joined(box, around(ring));
     return box;
 }
 
@@ -71,7 +87,8 @@ Item moved(const Item &item, Vec2 by) {
 
 Block moved(Block block, Vec2 by) {
     block.room = block.room.moved(by);
-    for (Item &item : block.items) item = moved(item, by);
+    for (Item &item : block.items)
+        item = moved(item, by);
     return block;
 }
 
@@ -86,7 +103,8 @@ Rect bounds(const Item &item) {
 
 Rect bounds(const std::vector<Item> &items) {
     Rect box = Rect::nothing();
-    for (const Item &item : items) box = joined(box, bounds(item));
+    for (const Item &item : items)
+        box = joined(box, bounds(item));
     return box;
 }
 

@@ -38,7 +38,8 @@ void add_rest(std::vector<Item> &items, const Path &path, const std::vector<Rect
 
 } // namespace
 
-std::vector<std::pair<Vec2, Vec2>> outside(Vec2 from, Vec2 to, const std::vector<Rect> &boxes, double shortest) {
+std::vector<std::pair<Vec2, Vec2>> outside(Vec2 from, Vec2 to, const std::vector<Rect> &boxes,
+                                           double shortest) {
     std::vector<std::pair<Vec2, Vec2>> parts{{from, to}};
     for (const Rect &box : boxes) {
         std::vector<std::pair<Vec2, Vec2>> rest;
@@ -61,7 +62,8 @@ void Board::add(Item item) {
     if (const Text *text = std::get_if<Text>(&item)) texts_.push_back(box_of(*text));
     if (std::holds_alternative<Fill>(item) || std::holds_alternative<Picture>(item))
         kept_out_.push_back(bounds(item));
-    for (const auto &[from, to] : strokes_of(item)) strokes_.push_back({from, to, yields(item)});
+    for (const auto &[from, to] : strokes_of(item))
+        strokes_.push_back({from, to, yields(item)});
     items_.push_back(std::move(item));
 }
 
@@ -87,7 +89,8 @@ bool Board::put(Text text, const std::vector<Vec2> &places, double air) {
 
 std::vector<Item> Board::finished() const {
     std::vector<Rect> boxes;
-    for (const Rect &text : texts_) boxes.push_back(text.grown(air_around_text));
+    for (const Rect &text : texts_)
+        boxes.push_back(text.grown(air_around_text));
     std::vector<Item> items;
     for (const Item &item : items_) {
         if (yields(item))

@@ -39,6 +39,7 @@ class Board {
 };
 
 /// The parts of the straight stroke outside all boxes, in order. Parts shorter than `shortest` are left out.
-std::vector<std::pair<Vec2, Vec2>> outside(Vec2 from, Vec2 to, const std::vector<Rect> &boxes, double shortest);
+std::vector<std::pair<Vec2, Vec2>> outside(Vec2 from, Vec2 to, const std::vector<Rect> &boxes,
+                                           double shortest);
 
 } // namespace roundlay::sheets

@@ -22,9 +22,12 @@ class Page {
     /// Puts the block there, if there is room, with `air` on every side but the area's borders.
     bool put(const Block &block);
 
+    /// The same, but as low as can be, then as far right.
+    bool put_low(const Block &block);
+
     /// Puts as many rows of the table as fit in one place, and says how many; 0 where fewer than
-    /// `fewest` fit, unless they are all that is left.
-    std::size_t put_rows(const Table &table, std::size_t first, std::size_t fewest);
+    /// `fewest` fit.
+    std::size_t put_rows(const LaidTable &table, std::size_t first, std::size_t fewest);
 
     const std::vector<Item> &items() const { return items_; }
     void add(const std::vector<Item> &items) { items_.insert(items_.end(), items.begin(), items.end()); }

@@ -11,7 +11,7 @@ namespace {
 constexpr double mm3_per_m3 = 1e9;
 constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 constexpr double kilograms_per_pound = 0.45359237; // exact by definition (international pound, 1959)
-constexpr double weight_step = 5; // finer would claim a certainty that no estimate has
+constexpr double weight_step = 5;                  // finer would claim a certainty that no estimate has
 
 } // namespace
 
@@ -36,8 +36,9 @@ std::string Words::weight(double kilograms) const {
 }
 
 std::string Words::unit_note() const {
-    return system_ == UnitSystem::metric ? "Dimensions in millimetres."
-                                         : "Dimensions in feet, inches and " + std::to_string(denominator_) + "ths.";
+    return system_ == UnitSystem::metric
+               ? "Dimensions in millimetres."
+               : "Dimensions in feet, inches and " + std::to_string(denominator_) + "ths.";
 }
 
 std::string slope_words(double rise_per_run) {
@@ -47,9 +48,9 @@ std::string slope_words(double rise_per_run) {
 }
 
 std::string three_figures(double value) {
-    const double size = std::abs(value);
-    const int before = size >= 1 ? static_cast<int>(std::floor(std::log10(size))) + 1 : 0;
-    return number_text(value, std::clamp(3 - before, 0, 3));
+    if (value == 0) return "0";
+    const int before = static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+    return number_text(value, std::clamp(3 - before, 0, 9));
 }
 
 } // namespace roundlay::sheets

@@ -15,10 +15,10 @@ class Words {
     UnitSystem system() const { return system_; }
     /// As in a dimension: metric without its unit, which the sheet states once.
     std::string length(double mm) const;
-    std::string volume(double mm3) const;   ///< "0.219 m³" or "7.74 ft³", three figures
+    std::string volume(double mm3) const; ///< "0.219 m³" or "7.74 ft³", three figures
     /// Rounded up, as a load must be: "180 kg" or "390 lb".
     std::string weight(double kilograms) const;
-    std::string unit_note() const;          ///< what the numbers without units are
+    std::string unit_note() const; ///< what the numbers without units are
 
   private:
     UnitSystem system_;

@@ -15,8 +15,8 @@ constexpr int rows = 4;
 constexpr double centring_mark = 5;
 
 struct Field {
-    double x, width;       ///< within the block
-    int row, tall;         ///< rows from the top, how many rows it takes
+    double x, width; ///< within the block
+    int row, tall;   ///< rows from the top, how many rows it takes
     const char *name;
     const std::string *value;
     double lettering;
@@ -49,8 +49,10 @@ void draw_field(std::vector<Item> &items, const Rect &block, const Field &field)
     constexpr double air = 1.2;
     const double top = block.y1 - field.row * row_height, bottom = top - field.tall * row_height;
     const Rect cell{block.x0 + field.x, bottom, block.x0 + field.x + field.width, top};
-    items.emplace_back(Path{{{cell.x0, cell.y0}, {cell.x1, cell.y0}, {cell.x1, cell.y1}, {cell.x0, cell.y1}}, true,
-                            Line::dimension, ""});
+    items.emplace_back(Path{{{cell.x0, cell.y0}, {cell.x1, cell.y0}, {cell.x1, cell.y1}, {cell.x0, cell.y1}},
+                            true,
+                            Line::dimension,
+                            ""});
     if (field.name[0] != 0)
         items.emplace_back(words(field.name, {cell.x0 + air, cell.y1 - air - label}, label, false));
     if (!field.value->empty())
@@ -67,7 +69,8 @@ void draw_title(std::vector<Item> &items, const Rect &block, const Field &field,
     const double x = block.x0 + field.x + air, width = field.width - 2 * air;
     const double top = block.y1 - field.row * row_height;
     items.emplace_back(fitted(fields.title, {x, top - 11.2}, width, 5, true));
-    if (!fields.supplement.empty()) items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false));
+    if (!fields.supplement.empty())
+        items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false));
 }
 
 void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &f, const std::string &sheet,
@@ -77,8 +80,8 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
         {0, 44, 0, 1, "Owner", &f.owner, 3.5},
         {0, 44, 1, 1, "Created by", &f.creator, 3.5},
         {0, 44, 2, 1, "Approved by", &f.approved, 3.5},
-        {0, 22, 3, 1, "Scale", &f.scale, 3.5},
-        {22, 22, 3, 1, f.symbol ? "" : "Projection", &none, 3.5},
+        {0, 27, 3, 1, "Scale", &f.scale, 3.5},
+        {27, 17, 3, 1, f.symbol ? "" : "Projection", &none, 3.5},
         {118, 62, 0, 1, "Document type", &f.document_type, 3.5},
         {118, 62, 1, 1, "Number", &f.number, 3.5},
         {118, 31, 2, 1, "Date of issue", &f.date, 3.5},
@@ -87,7 +90,8 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
         {149, 16, 3, 1, "Lang.", &f.language, 3.5},
         {165, 15, 3, 1, "Size", &paper, 3.5},
     }};
-    for (const Field &field : all) draw_field(items, block, field);
+    for (const Field &field : all)
+        draw_field(items, block, field);
     draw_title(items, block, {44, 74, 0, 2, "Title", &none, 5}, f);
     draw_field(items, block, {44, 74, 2, 2, "Notes on this sheet", &none, 2.5});
     double y = block.y1 - 2 * row_height - 8.3;
@@ -97,23 +101,25 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
     }
     if (f.symbol) {
         const Block symbol = projection_symbol(f.angle, 2.5);
-        const double x = block.x0 + 22 + (22 - symbol.room.width()) / 2;
+        const double x = block.x0 + 27 + (17 - symbol.room.width()) / 2;
         const double bottom = block.y0 + (row_height - symbol.room.height()) / 2;
-        for (const Item &item : placed(symbol, {x, bottom}).items) items.push_back(item);
+        for (const Item &item : placed(symbol, {x, bottom}).items)
+            items.push_back(item);
     }
-    items.emplace_back(Path{{{block.x0, block.y0}, {block.x0, block.y1}, {block.x1, block.y1}}, false, Line::frame, ""});
+    items.emplace_back(
+        Path{{{block.x0, block.y0}, {block.x0, block.y1}, {block.x1, block.y1}}, false, Line::frame, ""});
 }
 
 std::string paper_name(PaperSize size) {
     for (const Paper paper : {Paper::a4, Paper::a3, Paper::a2, Paper::a1, Paper::letter, Paper::tabloid})
-        if (size_of(paper) == size || turned(size_of(paper)) == size) return paper == Paper::tabloid ? "11x17" : name_of(paper);
+        if (size_of(paper) == size || turned(size_of(paper)) == size)
+            return paper == Paper::tabloid ? "11x17" : name_of(paper);
     return "";
 }
 
 void draw_frame(std::vector<Item> &items, PaperSize size) {
     const Rect a = drawing_area(size);
-    items.emplace_back(
-        Path{{{a.x0, a.y0}, {a.x1, a.y0}, {a.x1, a.y1}, {a.x0, a.y1}}, true, Line::frame, ""});
+    items.emplace_back(Path{{{a.x0, a.y0}, {a.x1, a.y0}, {a.x1, a.y1}, {a.x0, a.y1}}, true, Line::frame, ""});
     const double mx = size.width / 2, my = size.height / 2;
     line(items, {mx, a.y0 - centring_mark}, {mx, a.y0}, Line::frame);
     line(items, {mx, a.y1}, {mx, a.y1 + centring_mark}, Line::frame);
@@ -148,11 +154,17 @@ Sheet framed_sheet(PaperSize size, const TitleFields &fields, int number, int of
 Block projection_symbol(Angle angle, double height) {
     const double large = 2 * height, small = height, between = 0.8 * height, tip = 0.6 * height;
     const bool third = angle == Angle::third;
-    const double cone = third ? tip + large + between : tip, ends = third ? tip + large / 2 : cone + large + between + large / 2;
+    const double cone = third ? tip + large + between : tip,
+                 ends = third ? tip + large / 2 : cone + large + between + large / 2;
     const double y = large / 2 + tip;
     Block block;
-    block.items.emplace_back(Path{{{cone, y - small / 2}, {cone + large, y - large / 2}, {cone + large, y + large / 2},
-                                   {cone, y + small / 2}}, true, Line::strong, ""});
+    block.items.emplace_back(Path{{{cone, y - small / 2},
+                                   {cone + large, y - large / 2},
+                                   {cone + large, y + large / 2},
+                                   {cone, y + small / 2}},
+                                  true,
+                                  Line::strong,
+                                  ""});
     block.items.emplace_back(Circle{{ends, y}, large / 2, Line::strong, ""});
     block.items.emplace_back(Circle{{ends, y}, small / 2, Line::strong, ""});
     line(block.items, {cone - tip, y}, {cone + large + tip, y}, Line::centre);

@@ -12,20 +12,20 @@ enum class Angle { third, first };
 
 /// Fields of ISO 7200. What is empty stays a blank field to be filled by hand.
 struct TitleFields {
-    std::string owner;         ///< legal owner of the drawing
+    std::string owner; ///< legal owner of the drawing
     std::string title;
     std::string supplement;    ///< under the title
     std::string document_type; ///< e.g. "Cut sheet"
     std::string number;        ///< identification number
     std::string revision;
-    std::string date;          ///< of issue, as it shall be printed
+    std::string date; ///< of issue, as it shall be printed
     std::string creator;
     std::string approved;
     std::string language = "en";
-    std::string scale;         ///< "1:10"; empty where there is none
+    std::string scale; ///< "1:10"; empty where there is none
     Angle angle = Angle::third;
-    bool symbol = true;        ///< the projection symbol; left out where nothing is projected
-    std::string note;          ///< one line above the block: units and what else holds for the whole sheet
+    bool symbol = true; ///< the projection symbol; left out where nothing is projected
+    std::string note;   ///< one line above the block: units and what else holds for the whole sheet
 };
 
 /// ISO 5457: 20 mm filing margin on the left, 10 mm on the other sides.
