@@ -76,4 +76,11 @@ void set_uniform(GLint at, Vec3 v) {
     glUniform3f(at, static_cast<float>(v.x), static_cast<float>(v.y), static_cast<float>(v.z));
 }
 
+void set_section(GLint at, const std::optional<Plane> &section, Vec3 origin) {
+    const Plane plane = section.value_or(Plane{{0, 0, 0}, 0});
+    const double offset = plane.offset - dot(plane.normal, origin);
+    glUniform4f(at, static_cast<float>(plane.normal.x), static_cast<float>(plane.normal.y),
+                static_cast<float>(plane.normal.z), static_cast<float>(offset));
+}
+
 } // namespace roundlay

@@ -26,5 +26,7 @@ Matrix4 inverse(Matrix4 matrix);
 
 void set_uniform(GLint at, const Matrix4 &matrix);
 void set_uniform(GLint at, Vec3 v);
+/// The plane in stored coordinates, as (normal, offset); all zero where there is none.
+void set_section(GLint at, const std::optional<Plane> &section, Vec3 origin);
 
 } // namespace roundlay

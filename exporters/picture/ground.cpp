@@ -16,7 +16,11 @@ constexpr double golden_angle = 2.399963229728653; // turns by it lie evenly, ho
 const char *const cast_vertex = R"(
 layout(location = 0) in vec3 position;
 uniform mat4 ground_from_stored;
-void main() { gl_Position = ground_from_stored * vec4(position, 1); }
+uniform vec4 section;
+void main() {
+    gl_Position = ground_from_stored * vec4(position, 1);
+    gl_ClipDistance[0] = section.w - dot(section.xyz, position);
+}
 )";
 
 const char *const cast_fragment = R"(
@@ -101,6 +105,11 @@ std::vector<GroundShadow::Lamp> GroundShadow::sky() {
     return lamps;
 }
 
+bool GroundShadow::same(const std::optional<Plane> &a, const std::optional<Plane> &b) {
+    if (!a || !b) return a.has_value() == b.has_value();
+    return a->normal == b->normal && a->offset == b->offset;
+}
+
 GroundShadow::Layer::Layer(gl::Size wanted)
     : size(wanted), shadow(gl::make_texture(size, GL_R16, GL_LINEAR)),
       spare(gl::make_texture(size, GL_R16, GL_LINEAR)),
@@ -123,8 +132,10 @@ Box3 GroundShadow::reach(const Box3 &scene) {
 }
 
 void GroundShadow::update(const SceneBuffers &scene, double light_azimuth,
-                          const gl::Handle &empty_vertex_array) {
+                          const std::optional<Plane> &section, const gl::Handle &empty_vertex_array) {
+    fresh_ = fresh_ && same(section_, section);
     if (fresh_ && azimuth_ == light_azimuth) return;
+    section_ = section;
     const Box3 box = reach(scene.box());
     low_ = box.low - scene.origin();
     high_ = box.high - scene.origin();
@@ -163,6 +174,8 @@ void GroundShadow::cast(const Layer &layer, const SceneBuffers &scene, const std
     // All wood falls on one depth: the first drawn keeps the rest out, so each lamp counts once.
     glEnable(GL_DEPTH_TEST);
     cast_.use();
+    set_section(cast_.at("section"), section_, scene.origin());
+    if (section_) glEnable(GL_CLIP_DISTANCE0);
     scene.bind_faces();
     const DrawList list = scene.coarse();
     for (const Lamp &lamp : lamps) {
@@ -171,6 +184,7 @@ void GroundShadow::cast(const Layer &layer, const SceneBuffers &scene, const std
         glClear(GL_DEPTH_BUFFER_BIT);
         list.draw(GL_TRIANGLES);
     }
+    glDisable(GL_CLIP_DISTANCE0);
     glDisable(GL_DEPTH_TEST);
     glDisable(GL_BLEND);
 }

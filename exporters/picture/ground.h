@@ -5,6 +5,9 @@
 #pragma once
 
 #include "exporters/picture/scene_buffers.h"
+#include "kernel/geometry/plane.h"
+
+#include <optional>
 
 namespace roundlay {
 
@@ -16,7 +19,8 @@ class GroundShadow {
     void outdate() { fresh_ = false; }
 
     /// Draws the shadow textures if they are out of date. Changes framebuffer and viewport.
-    void update(const SceneBuffers &scene, double light_azimuth, const gl::Handle &empty_vertex_array);
+    void update(const SceneBuffers &scene, double light_azimuth, const std::optional<Plane> &section,
+                const gl::Handle &empty_vertex_array);
 
     /// Lays the shadow under the shell, over what is in the framebuffer. Blends; writes depth.
     void draw(const Matrix4 &clip_from_stored) const;
@@ -37,6 +41,7 @@ class GroundShadow {
     };
     static std::vector<Lamp> sun(double azimuth);
     static std::vector<Lamp> sky();
+    static bool same(const std::optional<Plane> &a, const std::optional<Plane> &b);
 
     void cast(const Layer &layer, const SceneBuffers &scene, const std::vector<Lamp> &lamps) const;
     void soften(const Layer &layer, const gl::Handle &empty_vertex_array) const;
@@ -47,6 +52,7 @@ class GroundShadow {
     gl::Handle quad_;
     bool fresh_ = false;
     double azimuth_ = 0;
+    std::optional<Plane> section_;
     Vec3 low_, high_; ///< stored coordinates of the textures' corners; z of low_ is the ground's
 };
 

@@ -75,7 +75,7 @@ PictureFrame Renderer::Parts::frame_for(const Camera &camera, const Look &look, 
 }
 
 void Renderer::Parts::draw(const PictureFrame &frame, gl::Size out, unsigned target) {
-    if (shows_ground(frame)) ground.update(scene, frame.look.light_azimuth, nothing);
+    if (shows_ground(frame)) ground.update(scene, frame.look.light_azimuth, frame.look.section, nothing);
     GLint most = 0;
     glGetIntegerv(GL_MAX_SAMPLES, &most);
     targets.resize(frame.size, std::clamp(frame.look.samples, 0, most));

@@ -14,6 +14,10 @@ layout(location = 1) in vec3 normal;
 layout(location = 2) in vec4 tint; // alpha: 1 where it is end grain
 layout(location = 3) in uint id;
 uniform mat4 clip_from_stored;
+uniform vec3 eye, sight;   // stored coordinates; unit
+uniform bool perspective;
+uniform float pixel;       // mm that a pixel shows: everywhere, or at distance 1 in perspective
+uniform float step_back;   // pixels
 uniform vec3 sun;
 uniform vec3 fill;
 uniform uint hovered;
@@ -26,8 +30,17 @@ out vec3 shade;
 uniform vec4 section;
 flat out vec3 flat_tint;
 #endif
+// Faces step back by their own slant, so that edges on them are never half covered. The library's own offset
+// goes by single triangles and leaves marks where one is a sliver.
+vec3 stepped_back() {
+    vec3 ray = perspective ? normalize(position - eye) : sight;
+    float size = perspective ? pixel * dot(position - eye, sight) : pixel;
+    float facing = max(abs(dot(normal, ray)), 0.06);
+    return position + step_back * size * (0.3 + sqrt(1.0 - min(facing * facing, 1.0)) / facing) * ray;
+}
+
 void main() {
-    gl_Position = clip_from_stored * vec4(position, 1);
+    gl_Position = clip_from_stored * vec4(stepped_back(), 1);
     // Squares and roots stand for the screen's curve: light adds up as light.
     vec3 base = tint.rgb * tint.rgb * mix(vec3(1), vec3(0.74, 0.64, 0.58), tint.a);
     if (id == hovered) base = mix(base, vec3(1.0, 0.83, 0.5), 0.45);
@@ -41,7 +54,7 @@ void main() {
     shade = sqrt(base * light);
 #endif
 #ifdef SECTION
-    gl_ClipDistance[0] = -(dot(section.xyz, position) - section.w);
+    gl_ClipDistance[0] = section.w - dot(section.xyz, position);
     flat_tint = tint.rgb * 0.80;
 #endif
 }
@@ -82,7 +95,7 @@ uniform vec4 section;
 void main() {
     gl_Position = clip_from_stored * vec4(position, 1);
 #ifdef SECTION
-    gl_ClipDistance[0] = -(dot(section.xyz, position) - section.w);
+    gl_ClipDistance[0] = section.w - dot(section.xyz, position);
 #endif
 }
 )";
@@ -145,9 +158,7 @@ const gl::Program &WoodPass::program(const gl::Program &whole, const gl::Program
     set_uniform(used.at("clip_from_stored"), frame.clip_from_stored);
     if (!frame.look.section) return used;
     constexpr double hatch = 9; // pixels of the picture from line to line
-    const Plane &plane = *frame.look.section;
-    glUniform4f(used.at("section"), static_cast<float>(plane.normal.x), static_cast<float>(plane.normal.y),
-                static_cast<float>(plane.normal.z), static_cast<float>(plane.distance(scene.origin()) * -1));
+    set_section(used.at("section"), frame.look.section, scene.origin());
     glUniform1f(used.at("hatch_pixels"), static_cast<float>(hatch * frame.look.supersample));
     return used;
 }
@@ -156,35 +167,38 @@ void WoodPass::draw_faces(const PictureFrame &frame, const SceneBuffers &scene, 
     constexpr double fill_turn = 2.0; // radians from the sun: no two sides of a wall are lit alike
     const double azimuth = frame.look.light_azimuth;
     const gl::Program &used = program(faces_, cut_faces_, frame, scene);
+    const bool perspective = frame.camera.projection == Projection::perspective;
+    const Vec3 line = frame.camera.target - frame.camera.eye;
+    set_uniform(used.at("eye"), frame.camera.eye - scene.origin());
+    set_uniform(used.at("sight"), unit(line));
+    glUniform1i(used.at("perspective"), perspective);
+    glUniform1f(used.at("pixel"), static_cast<float>(frame.camera.view_height / frame.size.height /
+                                                     (perspective ? length(line) : 1)));
+    glUniform1f(used.at("step_back"), 1.0f);
     set_uniform(used.at("sun"), sun_direction(azimuth));
     set_uniform(used.at("fill"), unit({std::cos(azimuth + fill_turn), std::sin(azimuth + fill_turn), 0.3}));
     glUniform1ui(used.at("hovered"), static_cast<GLuint>(frame.look.hovered));
     glEnable(GL_CULL_FACE);
-    // Faces step back by their own slant, so that edges on them are never half covered.
-    glEnable(GL_POLYGON_OFFSET_FILL);
-    glPolygonOffset(1.25f, 2.0f);
     scene.bind_faces();
     if (frame.look.section) draw_insides(faces);
+    glUniform1f(used.at("step_back"), 1.25f);
     faces.draw(GL_TRIANGLES);
-    glDisable(GL_POLYGON_OFFSET_FILL);
     glDisable(GL_CULL_FACE);
     glDisable(GL_CLIP_DISTANCE0);
     if (frame.look.section) seal(frame, scene);
 }
 
-/// Marks in the stencil where the inside of the wood is what is seen. Where two pieces touch, the inside of the
-/// nearer one lies on the outside of the other: insides step back less, so that they win.
+/// Marks in the stencil where the inside of the wood is what is seen. Where two pieces touch, the inside of
+/// the nearer one lies on the outside of the other: insides step back less, so that they win.
 void WoodPass::draw_insides(const DrawList &faces) const {
     glEnable(GL_CLIP_DISTANCE0);
     glEnable(GL_STENCIL_TEST);
     glStencilFuncSeparate(GL_FRONT, GL_ALWAYS, 0, 1);
     glStencilFuncSeparate(GL_BACK, GL_ALWAYS, 1, 1);
     glStencilOp(GL_KEEP, GL_KEEP, GL_REPLACE);
-    glDisable(GL_POLYGON_OFFSET_FILL);
     glCullFace(GL_FRONT);
     faces.draw(GL_TRIANGLES);
     glCullFace(GL_BACK);
-    glEnable(GL_POLYGON_OFFSET_FILL);
 }
 
 /// Brings the marked places forward onto the section plane, so that nothing inside the wood shows through and
@@ -205,6 +219,7 @@ void WoodPass::seal(const PictureFrame &frame, const SceneBuffers &scene) const 
     glStencilOp(GL_KEEP, GL_KEEP, GL_KEEP);
     glDepthFunc(GL_ALWAYS);
     glEnable(GL_POLYGON_OFFSET_FILL);
+    glPolygonOffset(1.25f, 2.0f);
     glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
     glBindVertexArray(nothing_.id());
     glDrawArrays(GL_TRIANGLE_STRIP, 0, 4);
