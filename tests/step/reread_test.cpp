@@ -108,9 +108,9 @@ void check_uses(const test::StepSample &sample, const json &found) {
 } // namespace
 
 TEST_CASE("A shell read back by another process is the layout it was made of") {
-    // Our own text keeps every digit, the library's solids twelve of them.
+    // Our own text rounds points to 1e-10 mm, the library's to twelve digits.
     for (const auto &[name, relative] :
-         {std::pair{"rectangle", 1e-12}, std::pair{"openings", 1e-12}, std::pair{"alike", 1e-12},
+         {std::pair{"rectangle", 1e-11}, std::pair{"openings", 1e-11}, std::pair{"alike", 1e-11},
           std::pair{"library", 1e-9}, std::pair{"mixed", 1e-9}}) {
         INFO(name);
         const test::StepSample sample = test::step_sample(name);
@@ -135,7 +135,7 @@ TEST_CASE("A piece read back by another process lies in its own frame under its 
     const json &product = found.at("products").at(0);
     CHECK(product.at("valid").get<bool>());
     CHECK(product.at("solids") == 1);
-    CHECK(measured(product, "volume") == Approx(body.volume).epsilon(1e-12));
+    CHECK(measured(product, "volume") == Approx(body.volume).epsilon(1e-11));
     CHECK(product.at("measured").at("centroid").at(0).get<double>() == Approx(body.centroid.x).margin(1e-6));
     CHECK(product.at("measured").at("centroid").at(2).get<double>() == Approx(body.centroid.z).margin(1e-6));
 }

@@ -135,5 +135,6 @@ TEST_CASE("One file is written for each distinct piece, in the order of the mode
 TEST_CASE("What cannot be written is refused with a sentence") {
     test::StepSample sample = test::step_sample("alike");
     CHECK_THROWS_AS(write_shell_step(sample.shell, Layout{}, std::vector<Body>{}), std::invalid_argument);
-    CHECK_THROWS_AS(write_shell_step(sample.shell, sample.layout, std::vector<Body>{}), std::invalid_argument);
+    CHECK_THROWS_AS(write_shell_step(sample.shell, sample.layout, std::vector<Body>{}),
+                    std::invalid_argument);
 }
