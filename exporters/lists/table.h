@@ -19,7 +19,7 @@ Number number(double value, int decimals);
 /// Rounded up to a whole number, for what must not be underestimated.
 Number rounded_up(double value);
 
-using Cell = std::variant<std::string, Number, std::vector<std::string>>;
+using Entry = std::variant<std::string, Number, std::vector<std::string>>;
 
 struct Column {
     std::string key;   ///< for files and machines: lower case with underscores
@@ -28,7 +28,7 @@ struct Column {
 
 struct Table {
     std::vector<Column> columns;
-    std::vector<std::vector<Cell>> rows; ///< each as long as columns
+    std::vector<std::vector<Entry>> rows; ///< each as long as columns
 };
 
 /// RFC 4180: a header of the keys, CRLF ends every line, quotes where needed. UTF-8 without a mark. Lists

@@ -13,7 +13,7 @@ constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 constexpr double mm_per_m = 1000;
 constexpr int mm_decimals = 3, volume_decimals = 4;
 
-using Row = std::vector<Cell>;
+using Row = std::vector<Entry>;
 
 std::string said(const CutList &list, double mm) {
     LengthStyle style;
@@ -48,7 +48,7 @@ void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
     columns.insert(columns.end(), stick.begin(), stick.end());
 }
 
-Cell weight(const CutList &list, double in_unit) {
+Entry weight(const CutList &list, double in_unit) {
     if (!list.weights_known) return std::string();
     return rounded_up(in_unit);
 }
@@ -203,7 +203,7 @@ Sums sums_of(const CutList &list) {
 }
 
 void add_wood(const CutList &list, const Sums &sums, Table &table) {
-    const auto row = [&](std::string what, Cell amount, std::string unit, std::string note = {}) {
+    const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
     row("pieces", number(static_cast<double>(list.pieces.size()), 0), "");
@@ -221,15 +221,16 @@ void add_wood(const CutList &list, const Sums &sums, Table &table) {
 }
 
 void add_weights(const CutList &list, const Sums &sums, Table &table) {
-    const auto row = [&](std::string what, Cell amount, std::string unit, std::string note = {}) {
+    const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
     if (list.weights_known && sums.heaviest) {
-        row("estimated weight of all pieces, low", rounded_up(sums.low_kg), "kg");
-        row("estimated weight of all pieces, high", rounded_up(sums.high_kg), "kg");
-        row("heaviest piece, high", rounded_up(sums.heaviest->stick.high_kg), "kg", sums.heaviest->tag);
-        row("heaviest piece, high", rounded_up(sums.heaviest->stick.high_kg / kg_per_pound), "lb",
+        row("estimated low weight of all pieces", rounded_up(sums.low_kg), "kg");
+        row("estimated high weight of all pieces", rounded_up(sums.high_kg), "kg");
+        row("estimated high weight of the heaviest piece", rounded_up(sums.heaviest->stick.high_kg), "kg",
             sums.heaviest->tag);
+        row("estimated high weight of the heaviest piece",
+            rounded_up(sums.heaviest->stick.high_kg / kg_per_pound), "lb", sums.heaviest->tag);
     }
     row("weight basis", std::string(), "", list.weight_basis);
     row("caution", std::string(), "", std::string(weight_caution));

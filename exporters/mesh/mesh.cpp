@@ -53,9 +53,7 @@ bool contains(const Polyhedron &hewn, const Face &face, Vec2 p) {
 
 /// Level faces only: in a clear body bores open in no others.
 bool is_level(const Face &face) {
-    constexpr double exactly_level =
-        1e-12; // of a unit normal: below what a slope over a whole log could show
-    return std::abs(std::abs(face.plane.normal.z) - 1.0) < exactly_level;
+    return std::abs(std::abs(face.plane.normal.z) - 1.0) < tolerance::weld;
 }
 
 class MeshBuilder {
