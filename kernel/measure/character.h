@@ -1,0 +1,17 @@
+// UTF-8, one character at a time.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace roundlay {
+
+/// Length in bytes of the well-formed character at the front of the text; 0 where there is none
+/// (empty, cut short, overlong, surrogate, over U+10FFFF). Table 3-7 of the Unicode Standard.
+std::size_t character_length(std::string_view text);
+
+/// `byte 0xC3`, for messages about what is no text.
+std::string byte_in_words(char byte);
+
+} // namespace roundlay
