@@ -1,0 +1,143 @@
+#include "exporters/lists/cut_list.h"
+
+#include "exporters/lists/cut_words.h"
+#include "kernel/trade/log_volume.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <stdexcept>
+#include <tuple>
+
+namespace roundlay {
+
+namespace {
+
+/// Sizes that print alike to a thousandth of a millimetre are one size in the list.
+constexpr double same_size = 1e-3;
+
+long long rank(double mm) {
+    return std::llround(mm / same_size);
+}
+
+std::vector<std::string> crossing(const Piece &piece, End end) {
+    std::vector<std::string> tags;
+    for (const Cut &cut : piece.cuts) {
+        const auto *seam = std::get_if<SeamCut>(&cut);
+        if (!seam || seam->end != end || seam->other.empty()) continue;
+        if (std::find(tags.begin(), tags.end(), seam->other) == tags.end()) tags.push_back(seam->other);
+    }
+    std::sort(tags.begin(), tags.end());
+    return tags;
+}
+
+class Collector {
+  public:
+    Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes)
+        : shell_(shell), layout_(layout), volumes_(volumes) {
+        style_.system = shell.units;
+    }
+
+    Stick stick(const Piece &piece) const {
+        const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
+        const WeightEstimate weight = weigh(volume, shell_.wood);
+        return {kind_of(piece, layout_.rounds), piece.blank, volume, weight.low_kg, weight.high_kg,
+                cut_words(piece, style_)};
+    }
+
+    PieceRow piece_row(const Piece &piece) const {
+        const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
+        return {piece.tag,
+                layout_.walls.at(static_cast<std::size_t>(piece.wall)).name,
+                piece.round,
+                piece.number,
+                piece.raise,
+                at(model.pieces.front()).tag,
+                stick(piece),
+                piece.butt_at_datum,
+                place_of(piece.datum),
+                place_of(piece.far),
+                piece.above,
+                piece.below,
+                crossing(piece, End::datum),
+                crossing(piece, End::far)};
+    }
+
+    ModelRow model_row(const Model &model) const {
+        ModelRow row;
+        row.stick = stick(at(model.pieces.front()));
+        for (const int index : model.pieces) {
+            row.tags.push_back(at(index).tag);
+            row.butt_left += at(index).butt_at_datum ? 1 : 0;
+            const std::string kind = kind_of(at(index), layout_.rounds);
+            if (row.stick.kind.find(kind) == std::string::npos) row.stick.kind += ", " + kind;
+        }
+        return row;
+    }
+
+    std::vector<PegRow> pegs() const {
+        std::map<std::tuple<long long, long long>, PegRow> rows; // thick and long first
+        for (const Peg &peg : layout_.pegs) {
+            PegRow &row = rows[{-rank(peg.diameter), -rank(peg.length)}];
+            row.diameter = peg.diameter;
+            row.length = peg.length;
+            row.names.push_back(peg.name);
+        }
+        return values_of(std::move(rows));
+    }
+
+    std::vector<OrderRow> order() const {
+        const double step = order_step(shell_.units).mm();
+        std::map<std::tuple<long long, long long, long long>, OrderRow> rows;
+        for (const Piece &piece : layout_.pieces) {
+            const Blank &blank = piece.blank;
+            const double length = std::ceil((blank.length - same_size) / step) * step;
+            OrderRow &row = rows[{-rank(blank.height), -rank(blank.width), -rank(length)}];
+            row.width = blank.width;
+            row.height = blank.height;
+            row.length = length;
+            row.least_round = least_round(blank.width, blank.height);
+            row.tags.push_back(piece.tag);
+        }
+        return values_of(std::move(rows));
+    }
+
+  private:
+    const Piece &at(int index) const { return layout_.pieces.at(static_cast<std::size_t>(index)); }
+
+    template <typename Key, typename Row> static std::vector<Row> values_of(std::map<Key, Row> rows) {
+        std::vector<Row> values;
+        for (auto &[key, row] : rows)
+            values.push_back(std::move(row));
+        return values;
+    }
+
+    const Shell &shell_;
+    const Layout &layout_;
+    const std::vector<double> &volumes_;
+    LengthStyle style_;
+};
+
+} // namespace
+
+Length order_step(UnitSystem units) {
+    return units == UnitSystem::metric ? Length::mm(100) : Length::inches(6);
+}
+
+CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes) {
+    if (model_volumes.size() != layout.models.size())
+        throw std::logic_error("a cut list needs one volume for each distinct piece");
+    const Collector collector(shell, layout, model_volumes);
+    const WeightEstimate weight = weigh(0, shell.wood);
+    CutList list{
+        shell.name, shell.units, weight.basis, weight.known, {}, {}, {}, {}, order_step(shell.units).mm()};
+    for (const Piece &piece : layout.pieces)
+        list.pieces.push_back(collector.piece_row(piece));
+    for (const Model &model : layout.models)
+        list.models.push_back(collector.model_row(model));
+    list.pegs = collector.pegs();
+    list.order = collector.order();
+    return list;
+}
+
+} // namespace roundlay

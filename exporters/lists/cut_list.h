@@ -1,0 +1,71 @@
+// The cut list as values: what to order, what to cut, what it weighs.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "kernel/trade/weight.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// What one blank becomes. Millimetres, mm3, kilograms.
+struct Stick {
+    std::string kind; ///< `log`, `sill log`, `island`, ...
+    Blank blank;
+    double volume = 0;              ///< of the finished piece
+    double low_kg = 0, high_kg = 0; ///< estimated, not rounded
+    std::vector<std::string> cuts;  ///< in words
+};
+
+/// One piece, by its tag.
+struct PieceRow {
+    std::string tag, wall;
+    int round = 0, number = 0, raise = 0;
+    std::string like; ///< tag of the first piece that is equal
+    Stick stick;
+    bool butt_left = true;                      ///< butt at the datum end
+    std::string left, right;                    ///< where the ends are
+    std::vector<std::string> above, below;      ///< tags in the same wall
+    std::vector<std::string> at_left, at_right; ///< tags of the crossing logs it is notched to
+};
+
+/// All pieces that are equal.
+struct ModelRow {
+    std::vector<std::string> tags; ///< in tag order; the first names the model
+    Stick stick;
+    int butt_left = 0; ///< how many have their butt left
+};
+
+struct PegRow {
+    double diameter = 0, length = 0;
+    std::vector<std::string> names;
+};
+
+/// Sticks to order: one section, one length.
+struct OrderRow {
+    double width = 0, height = 0;
+    double length = 0;      ///< rounded up to the step
+    double least_round = 0; ///< least small-end diameter, straight and under the bark
+    std::vector<std::string> tags;
+};
+
+struct CutList {
+    std::string shell;
+    UnitSystem units = UnitSystem::metric;
+    std::string weight_basis; ///< one sentence
+    bool weights_known = false;
+    std::vector<PieceRow> pieces; ///< by wall, round, number
+    std::vector<ModelRow> models; ///< by their first piece
+    std::vector<PegRow> pegs;     ///< thick and long first
+    std::vector<OrderRow> order;  ///< by section, long first
+    double order_step = 0;        ///< mm
+};
+
+/// Lengths are ordered in steps of this, so that the list stays short. No trim is added.
+Length order_step(UnitSystem units);
+
+/// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume).
+CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes);
+
+} // namespace roundlay

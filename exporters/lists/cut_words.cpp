@@ -1,0 +1,147 @@
+#include "exporters/lists/cut_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double at_the_end = 1e-3; // mm: a cut this near to the blank's end reaches it
+
+std::string said(double mm, const LengthStyle &style) {
+    return print_length(Length::mm(mm), style);
+}
+
+const char *side_of(End end) {
+    return end == End::datum ? "left end" : "right end";
+}
+
+std::vector<SeamCut> seams_at(const Piece &piece, End end) {
+    std::vector<SeamCut> seams;
+    for (const Cut &cut : piece.cuts)
+        if (const auto *seam = std::get_if<SeamCut>(&cut); seam && seam->end == end) seams.push_back(*seam);
+    return seams;
+}
+
+std::string sides_of(const std::vector<SeamCut> &seams) {
+    const auto on = [&](Side side) {
+        return std::any_of(seams.begin(), seams.end(), [&](const SeamCut &s) { return s.side == side; });
+    };
+    if (on(Side::top) && on(Side::under)) return "on top and underside";
+    return on(Side::top) ? "on top" : "on the underside";
+}
+
+std::string notch_words(const Piece &piece, End end, const std::vector<SeamCut> &seams,
+                        const LengthStyle &style) {
+    const double length = piece.blank.length;
+    double from = length, to = 0;
+    for (const SeamCut &seam : seams) {
+        from = std::min(from, seam.x_from);
+        to = std::max(to, seam.x_to);
+    }
+    const bool tail = end == End::datum ? from < at_the_end : to > length - at_the_end;
+    if (tail) {
+        const double shoulder = end == End::datum ? to : length - from;
+        return "tail cut " + sides_of(seams) + ", shoulder " + said(shoulder, style) + " from the end";
+    }
+    return "housed notch " + sides_of(seams) + " from " + said(from, style) + " to " + said(to, style);
+}
+
+std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
+    const std::string side = std::string(side_of(end)) + ": ";
+    const auto seams = seams_at(piece, end);
+    if (!seams.empty()) return side + notch_words(piece, end, seams, style);
+    const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
+    switch (there.kind) {
+    case EndKind::corner:
+        return side + "square";
+    case EndKind::jamb:
+        return side + "square at a jamb";
+    case EndKind::butt:
+        return side + "square against the crossing wall";
+    }
+    return side;
+}
+
+std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &style) {
+    const double from = std::max(0.0, cut.box.low.x), to = std::min(piece.blank.length, cut.box.high.x);
+    const double low = std::max(0.0, cut.box.low.z), high = std::min(piece.blank.height, cut.box.high.z);
+    const std::string where = " from " + said(from, style) + " to " + said(to, style);
+    switch (cut.use) {
+    case BoxUse::sill:
+        return "sill cut " + said(high - low, style) + " deep from the top" + where;
+    case BoxUse::header:
+        return "header cut " + said(high - low, style) + " up from the underside" + where;
+    case BoxUse::through:
+        return "opening cut " + said(low, style) + " to " + said(high, style) + " high" + where;
+    }
+    return "cut" + where;
+}
+
+bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
+    return a.through == b.through && a.from_top == b.from_top &&
+           said(a.diameter, style) == said(b.diameter, style) &&
+           (a.through || said(a.z_to - a.z_from, style) == said(b.z_to - b.z_from, style));
+}
+
+std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const LengthStyle &style) {
+    const std::string depth = first.through ? std::string("right through")
+                                            : said(first.z_to - first.z_from, style) + " deep from " +
+                                                  (first.from_top ? "the top" : "the underside");
+    std::string text = std::to_string(bores.size()) + (bores.size() == 1 ? " peg bore " : " peg bores ") +
+                       said(first.diameter, style) + " " + depth + " at ";
+    for (std::size_t i = 0; i < bores.size(); ++i)
+        text += (i ? ", " : "") + said(bores[i].x, style);
+    return text;
+}
+
+/// Bores of one kind share an entry; kinds in the order in which they first come.
+std::vector<std::string> all_bore_words(std::vector<Bore> bores, const LengthStyle &style) {
+    std::stable_sort(bores.begin(), bores.end(), [](const Bore &a, const Bore &b) { return a.x < b.x; });
+    std::vector<std::string> words;
+    while (!bores.empty()) {
+        const Bore first = bores.front();
+        const auto others = std::stable_partition(bores.begin(), bores.end(),
+                                                  [&](const Bore &b) { return alike(first, b, style); });
+        words.push_back(bore_words(first, {bores.begin(), others}, style));
+        bores.erase(bores.begin(), others);
+    }
+    return words;
+}
+
+} // namespace
+
+std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style) {
+    std::vector<std::string> words = {end_words(piece, End::datum, style)};
+    std::vector<Bore> bores;
+    for (const Cut &cut : piece.cuts) {
+        if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(piece, *box, style));
+        if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
+    }
+    for (std::string &entry : all_bore_words(bores, style))
+        words.push_back(std::move(entry));
+    words.push_back(end_words(piece, End::far, style));
+    return words;
+}
+
+std::string place_of(const PieceEnd &end) {
+    switch (end.kind) {
+    case EndKind::corner:
+        return "corner " + end.at;
+    case EndKind::jamb:
+        return end.at.empty() ? "jamb" : "jamb of " + end.at;
+    case EndKind::butt:
+        return "against the wall at corner " + end.at;
+    }
+    return end.at;
+}
+
+std::string kind_of(const Piece &piece, int rounds) {
+    if (piece.island) return "island";
+    const std::string log = piece.log == LogKind::full ? "log" : "half log";
+    if (piece.round == 1) return "sill " + log;
+    return piece.round == rounds ? "plate " + log : log;
+}
+
+} // namespace roundlay

@@ -1,0 +1,21 @@
+// What is cut from a blank, said in words.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// One entry for each end, each opening cut and the bores, from the datum end on. Names of corners and
+/// openings are left out: equal pieces have equal words.
+std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style);
+
+/// Where an end is: `corner AB`, `jamb of front door`, `against the wall at corner AB`.
+std::string place_of(const PieceEnd &end);
+
+/// `sill log`, `half log`, `island`, ... ; `rounds` = of the shell.
+std::string kind_of(const Piece &piece, int rounds);
+
+} // namespace roundlay

@@ -1,0 +1,46 @@
+#include "exporters/lists/table.h"
+
+namespace roundlay {
+
+namespace {
+
+std::string joined(const std::vector<std::string> &list) {
+    std::string text;
+    for (const std::string &entry : list)
+        text += (text.empty() ? "" : " ") + entry;
+    return text;
+}
+
+/// RFC 4180 section 2.6 and 2.7.
+std::string field(const std::string &text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text) {
+        if (c == '"') quoted += '"';
+        quoted += c;
+    }
+    return quoted + '"';
+}
+
+struct Field {
+    std::string operator()(const std::string &text) const { return field(text); }
+    std::string operator()(const Number &n) const { return n.digits; }
+    std::string operator()(const std::vector<std::string> &list) const { return field(joined(list)); }
+};
+
+} // namespace
+
+std::string to_csv(const Table &table) {
+    std::string csv;
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        csv += (i ? "," : "") + field(table.columns[i].key);
+    csv += "\r\n";
+    for (const auto &row : table.rows) {
+        for (std::size_t i = 0; i < row.size(); ++i)
+            csv += (i ? "," : "") + std::visit(Field{}, row[i]);
+        csv += "\r\n";
+    }
+    return csv;
+}
+
+} // namespace roundlay

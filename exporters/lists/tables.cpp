@@ -1,0 +1,251 @@
+#include "exporters/lists/tables.h"
+
+#include "kernel/trade/log_rules.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double mm3_per_m3 = 1e9;
+constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
+constexpr double mm_per_m = 1000;
+constexpr int mm_decimals = 3, volume_decimals = 4;
+
+using Row = std::vector<Entry>;
+
+std::string said(const CutList &list, double mm) {
+    LengthStyle style;
+    style.system = list.units;
+    return print_length(Length::mm(mm), style);
+}
+
+std::string joined(const std::vector<std::string> &parts) {
+    std::string text;
+    for (const std::string &part : parts)
+        text += (text.empty() ? "" : "; ") + part;
+    return text;
+}
+
+/// What follows in every table of sticks. The units that the shell does not use stay off the terminal.
+void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
+    const bool metric = list.units == UnitSystem::metric;
+    const std::vector<Column> stick = {
+        {"width", "width"},
+        {"height", "height"},
+        {"length", "length"},
+        {"width_mm", ""},
+        {"height_mm", ""},
+        {"length_mm", ""},
+        {"finished_volume_m3", metric ? "m3" : ""},
+        {"finished_volume_ft3", metric ? "" : "ft3"},
+        {"estimated_weight_low_kg", metric ? "kg from" : ""},
+        {"estimated_weight_high_kg", metric ? "to" : ""},
+        {"estimated_weight_low_lb", metric ? "" : "lb from"},
+        {"estimated_weight_high_lb", metric ? "" : "to"},
+    };
+    columns.insert(columns.end(), stick.begin(), stick.end());
+}
+
+Entry weight(const CutList &list, double in_unit) {
+    if (!list.weights_known) return std::string();
+    return rounded_up(in_unit);
+}
+
+void add_stick(const CutList &list, const Stick &stick, Row &row) {
+    const Blank &b = stick.blank;
+    const Row cells = {
+        said(list, b.width),
+        said(list, b.height),
+        said(list, b.length),
+        number(b.width, mm_decimals),
+        number(b.height, mm_decimals),
+        number(b.length, mm_decimals),
+        number(stick.volume / mm3_per_m3, volume_decimals),
+        number(stick.volume / mm3_per_ft3, volume_decimals - 1),
+        weight(list, stick.low_kg),
+        weight(list, stick.high_kg),
+        weight(list, stick.low_kg / kg_per_pound),
+        weight(list, stick.high_kg / kg_per_pound),
+    };
+    row.insert(row.end(), cells.begin(), cells.end());
+}
+
+std::string butt_words(const ModelRow &row) {
+    const int all = static_cast<int>(row.tags.size());
+    if (row.butt_left == all) return "left";
+    if (row.butt_left == 0) return "right";
+    return std::to_string(row.butt_left) + " left, " + std::to_string(all - row.butt_left) + " right";
+}
+
+} // namespace
+
+Table model_table(const CutList &list) {
+    Table table{{{"piece", "piece"}, {"quantity", "qty"}, {"tags", ""}, {"kind", "kind"}}, {}};
+    add_stick_columns(list, table.columns);
+    table.columns.push_back({"butt_end", "butt"});
+    table.columns.push_back({"cuts", ""});
+    for (const ModelRow &model : list.models) {
+        Row row = {model.tags.front(), number(static_cast<double>(model.tags.size()), 0), model.tags,
+                   model.stick.kind};
+        add_stick(list, model.stick, row);
+        row.emplace_back(butt_words(model));
+        row.emplace_back(joined(model.stick.cuts));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Table piece_table(const CutList &list) {
+    Table table{{{"tag", "tag"},
+                 {"wall", ""},
+                 {"round", ""},
+                 {"place", ""},
+                 {"raise", "raise"},
+                 {"piece", "piece"},
+                 {"kind", "kind"}},
+                {}};
+    add_stick_columns(list, table.columns);
+    for (const Column &column : std::vector<Column>{{"butt_end", "butt"},
+                                                    {"left_end", "left end"},
+                                                    {"right_end", "right end"},
+                                                    {"cuts", ""},
+                                                    {"below", ""},
+                                                    {"above", ""},
+                                                    {"notched_left", ""},
+                                                    {"notched_right", ""}})
+        table.columns.push_back(column);
+    for (const PieceRow &piece : list.pieces) {
+        Row row = {piece.tag,
+                   piece.wall,
+                   number(piece.round, 0),
+                   number(piece.number, 0),
+                   number(piece.raise, 0),
+                   piece.like,
+                   piece.stick.kind};
+        add_stick(list, piece.stick, row);
+        const Row rest = {std::string(piece.butt_left ? "left" : "right"),
+                          piece.left,
+                          piece.right,
+                          joined(piece.stick.cuts),
+                          piece.below,
+                          piece.above,
+                          piece.at_left,
+                          piece.at_right};
+        row.insert(row.end(), rest.begin(), rest.end());
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Table peg_table(const CutList &list) {
+    Table table{{{"quantity", "qty"},
+                 {"diameter", "diameter"},
+                 {"length", "length"},
+                 {"diameter_mm", ""},
+                 {"length_mm", ""},
+                 {"pegs", "pegs"}},
+                {}};
+    for (const PegRow &peg : list.pegs)
+        table.rows.push_back({number(static_cast<double>(peg.names.size()), 0), said(list, peg.diameter),
+                              said(list, peg.length), number(peg.diameter, mm_decimals),
+                              number(peg.length, mm_decimals), peg.names});
+    return table;
+}
+
+Table order_table(const CutList &list) {
+    Table table{{{"quantity", "qty"},
+                 {"width", "width"},
+                 {"height", "height"},
+                 {"length", "length"},
+                 {"least_round", "least round"},
+                 {"width_mm", ""},
+                 {"height_mm", ""},
+                 {"length_mm", ""},
+                 {"least_round_mm", ""},
+                 {"tags", "for"}},
+                {}};
+    for (const OrderRow &row : list.order)
+        table.rows.push_back({number(static_cast<double>(row.tags.size()), 0), said(list, row.width),
+                              said(list, row.height), said(list, row.length), said(list, row.least_round),
+                              number(row.width, mm_decimals), number(row.height, mm_decimals),
+                              number(row.length, mm_decimals), number(row.least_round, mm_decimals),
+                              row.tags});
+    return table;
+}
+
+namespace {
+
+struct Sums {
+    double blanks = 0, blank_length = 0, finished = 0, low_kg = 0, high_kg = 0;
+    double islands = 0, pegs = 0;
+    const PieceRow *heaviest = nullptr;
+    const PieceRow *longest = nullptr;
+};
+
+Sums sums_of(const CutList &list) {
+    Sums sums;
+    for (const PieceRow &piece : list.pieces) {
+        const Stick &stick = piece.stick;
+        sums.blanks += stick.blank.length * stick.blank.width * stick.blank.height;
+        sums.blank_length += stick.blank.length;
+        sums.finished += stick.volume;
+        sums.low_kg += stick.low_kg;
+        sums.high_kg += stick.high_kg;
+        sums.islands += stick.kind == "island" ? 1 : 0;
+        if (!sums.heaviest || stick.high_kg > sums.heaviest->stick.high_kg) sums.heaviest = &piece;
+        if (!sums.longest || stick.blank.length > sums.longest->stick.blank.length) sums.longest = &piece;
+    }
+    for (const PegRow &peg : list.pegs)
+        sums.pegs += static_cast<double>(peg.names.size());
+    return sums;
+}
+
+void add_wood(const CutList &list, const Sums &sums, Table &table) {
+    const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
+        table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
+    };
+    row("pieces", number(static_cast<double>(list.pieces.size()), 0), "");
+    row("distinct pieces", number(static_cast<double>(list.models.size()), 0), "");
+    row("islands", number(sums.islands, 0), "");
+    row("pegs", number(sums.pegs, 0), "");
+    row("length of all blanks", number(sums.blank_length / mm_per_m, 2), "m");
+    row("length of all blanks", number(sums.blank_length / mm_per_foot, 1), "ft");
+    row("volume of all blanks", number(sums.blanks / mm3_per_m3, 3), "m3");
+    row("volume of all blanks", number(board_feet(sums.blanks), 0), "board feet");
+    row("volume of all finished pieces", number(sums.finished / mm3_per_m3, 3), "m3");
+    if (!sums.longest) return;
+    row("longest blank", number(sums.longest->stick.blank.length, mm_decimals), "mm",
+        sums.longest->tag + ", " + said(list, sums.longest->stick.blank.length));
+}
+
+void add_weights(const CutList &list, const Sums &sums, Table &table) {
+    const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
+        table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
+    };
+    if (list.weights_known && sums.heaviest) {
+        row("estimated low weight of all pieces", rounded_up(sums.low_kg), "kg");
+        row("estimated high weight of all pieces", rounded_up(sums.high_kg), "kg");
+        row("estimated high weight of the heaviest piece", rounded_up(sums.heaviest->stick.high_kg), "kg",
+            sums.heaviest->tag);
+        row("estimated high weight of the heaviest piece",
+            rounded_up(sums.heaviest->stick.high_kg / kg_per_pound), "lb", sums.heaviest->tag);
+    }
+    row("weight basis", std::string(), "", list.weight_basis);
+    row("caution", std::string(), "", std::string(weight_caution));
+    row("order lengths", std::string(), "",
+        "rounded up to the next " + said(list, list.order_step) + "; no trim is added");
+}
+
+} // namespace
+
+Table total_table(const CutList &list) {
+    Table table{{{"what", "what"}, {"amount", "amount"}, {"unit", "unit"}, {"note", "note"}}, {}};
+    const Sums sums = sums_of(list);
+    add_wood(list, sums, table);
+    add_weights(list, sums, table);
+    return table;
+}
+
+} // namespace roundlay

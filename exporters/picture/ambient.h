@@ -1,0 +1,36 @@
+// Ambient darkening from the depth of a picture. Private to this room.
+//
+// M. McGuire, M. Mara, D. Luebke, "Scalable Ambient Obscurance", High Performance Graphics 2012: what stands
+// in front of a point within a radius takes light from it. Two radii are used: a gap's and a room's.
+#pragma once
+
+#include "exporters/picture/camera.h"
+#include "exporters/picture/gl.h"
+
+namespace roundlay {
+
+class AmbientPass {
+  public:
+    AmbientPass();
+
+    struct Input {
+        const gl::Handle *depth = nullptr; ///< texture of `depth_size`
+        gl::Size depth_size, size;         ///< size: of the result, a whole part of depth_size
+        Camera camera;
+        DepthRange range;
+        int samples = 12; ///< for each radius
+    };
+
+    /// Works out the darkening. Changes framebuffer and viewport. The result is a texture of input.size, red
+    /// = the light that is left, 0..1.
+    const gl::Handle &draw(const Input &input, const gl::Handle &empty_vertex_array);
+
+  private:
+    void resize(gl::Size size);
+
+    gl::Program gather_, blur_;
+    gl::Size size_;
+    gl::Handle light_, blurred_, into_light_, into_blurred_;
+};
+
+} // namespace roundlay

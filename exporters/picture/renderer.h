@@ -1,0 +1,66 @@
+// Draws scenes with OpenGL 3.3 core, whatever made the context: a window or no display at all.
+#pragma once
+
+#include "exporters/picture/camera.h"
+#include "exporters/picture/failure.h"
+#include "exporters/picture/scene.h"
+#include "kernel/geometry/plane.h"
+
+#include <memory>
+#include <optional>
+
+namespace roundlay {
+
+/// Darkening of corners, gaps and insides. `half` takes it at half the picture's size: for pictures that
+/// move.
+enum class Ambient { none, half, full };
+
+struct Look {
+    int samples = 4;     ///< per pixel, smooths edges; 0 = none. More than the driver has gives what it has.
+    int supersample = 1; ///< 1 or 2: draws each pixel from that many, across and up
+    Ambient ambient = Ambient::full;
+    bool edges = true;
+    bool ground = true;           ///< the shell's shadow on the ground; only from above
+    double edge_width = 1;        ///< pixels of the picture
+    double light_azimuth = -2.2;  ///< radians counter-clockwise from east: where the sun stands
+    int hovered = -1;             ///< id that is drawn lighter
+    std::optional<Plane> section; ///< shows only the side where the plane's distance is not positive
+    double detail = 2;            ///< a bore that would show smaller than this many pixels is left out
+};
+
+/// What lies under a pixel.
+struct Picked {
+    int id = -1;
+    Vec3 point; ///< world
+};
+
+/// The context it was made in must be current for every call and for the end of its life. Calls leave the
+/// target framebuffer bound and other state of the context as a fresh context has it, except the viewport.
+class Renderer {
+  public:
+    static Drawn<std::unique_ptr<Renderer>> create();
+    ~Renderer();
+    Renderer(const Renderer &) = delete;
+    Renderer &operator=(const Renderer &) = delete;
+
+    /// Takes over a scene. Pieces that stand and look as before cost nothing; moved or recoloured ones only
+    /// their own bytes; a change of models or of the number of pieces uploads all.
+    void show(const Scene &scene);
+
+    /// Draws the scene into a framebuffer of the caller's (0 = the context's own), width and height in
+    /// pixels.
+    void draw(const Camera &camera, const Look &look, int width, int height, unsigned target);
+
+    /// The piece under the middle of a pixel, counted from the upper left corner.
+    std::optional<Picked> pick(const Camera &camera, const Look &look, int width, int height, int x, int y);
+
+    /// What draws, in the driver's words, for reports.
+    std::string driver() const;
+
+  private:
+    struct Parts;
+    explicit Renderer(std::unique_ptr<Parts> parts);
+    std::unique_ptr<Parts> parts_;
+};
+
+} // namespace roundlay

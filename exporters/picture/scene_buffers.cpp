@@ -1,0 +1,260 @@
+#include "exporters/picture/scene_buffers.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+
+namespace roundlay {
+namespace {
+
+/// A corner in the world.
+struct Corner {
+    std::array<float, 3> position;
+    std::array<std::int8_t, 4> normal;
+};
+
+/// What a corner looks like: apart from its place, so that colours change without moving anything.
+struct Paint {
+    std::array<std::uint8_t, 4> tint; ///< colour, and 255 where it is end grain
+    std::uint32_t id;
+};
+
+using Point = std::array<float, 3>;
+
+Point stored(Vec3 p) {
+    return {static_cast<float>(p.x), static_cast<float>(p.y), static_cast<float>(p.z)};
+}
+
+Vec3 vec(const Point &p) {
+    return {p[0], p[1], p[2]};
+}
+
+std::int8_t byte(double unit_value) {
+    return static_cast<std::int8_t>(std::lround(127 * std::clamp(unit_value, -1.0, 1.0)));
+}
+
+bool same_frame(const Frame &a, const Frame &b) {
+    return a.origin == b.origin && a.x == b.x && a.y == b.y && a.z == b.z;
+}
+
+template <typename T>
+void replace(const gl::Handle &buffer, std::uint32_t first, const std::vector<T> &data) {
+    glBindBuffer(GL_ARRAY_BUFFER, buffer.id());
+    glBufferSubData(GL_ARRAY_BUFFER, static_cast<GLintptr>(first * sizeof(T)),
+                    static_cast<GLsizeiptr>(data.size() * sizeof(T)), data.data());
+}
+
+void reserve(const gl::Handle &buffer, std::size_t bytes) {
+    glBindBuffer(GL_ARRAY_BUFFER, buffer.id());
+    glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(bytes), nullptr, GL_STATIC_DRAW);
+}
+
+void attribute(GLuint at, GLint size, GLenum type, GLboolean normalised, std::size_t stride,
+               std::size_t offset) {
+    glEnableVertexAttribArray(at);
+    glVertexAttribPointer(at, size, type, normalised, static_cast<GLsizei>(stride),
+                          reinterpret_cast<const void *>(offset));
+}
+
+} // namespace
+
+void DrawList::add(std::uint32_t first, std::uint32_t count) {
+    if (count == 0) return;
+    counts.push_back(static_cast<GLsizei>(count));
+    offsets.push_back(reinterpret_cast<const void *>(std::size_t{first} * sizeof(std::uint32_t)));
+}
+
+void DrawList::draw(GLenum primitive) const {
+    if (counts.empty()) return;
+    glMultiDrawElements(primitive, counts.data(), GL_UNSIGNED_INT, offsets.data(),
+                        static_cast<GLsizei>(counts.size()));
+}
+
+SceneBuffers::SceneBuffers()
+    : corners_(gl::make_buffer()), looks_(gl::make_buffer()), points_(gl::make_buffer()),
+      face_indices_(gl::make_buffer()), edge_indices_(gl::make_buffer()), faces_(gl::make_vertex_array()),
+      edges_(gl::make_vertex_array()) {
+    glBindVertexArray(faces_.id());
+    glBindBuffer(GL_ARRAY_BUFFER, corners_.id());
+    attribute(0, 3, GL_FLOAT, GL_FALSE, sizeof(Corner), offsetof(Corner, position));
+    attribute(1, 4, GL_BYTE, GL_TRUE, sizeof(Corner), offsetof(Corner, normal));
+    glBindBuffer(GL_ARRAY_BUFFER, looks_.id());
+    attribute(2, 4, GL_UNSIGNED_BYTE, GL_TRUE, sizeof(Paint), offsetof(Paint, tint));
+    glEnableVertexAttribArray(3);
+    glVertexAttribIPointer(3, 1, GL_UNSIGNED_INT, sizeof(Paint),
+                           reinterpret_cast<const void *>(offsetof(Paint, id)));
+    glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, face_indices_.id());
+    glBindVertexArray(edges_.id());
+    glBindBuffer(GL_ARRAY_BUFFER, points_.id());
+    attribute(0, 3, GL_FLOAT, GL_FALSE, sizeof(Point), 0);
+    glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, edge_indices_.id());
+    glBindVertexArray(0);
+}
+
+bool SceneBuffers::alike(const Scene &scene) const {
+    if (scene.models != scene_.models || scene.instances.size() != scene_.instances.size()) return false;
+    return std::equal(scene.instances.begin(), scene.instances.end(), scene_.instances.begin(),
+                      [](const Instance &a, const Instance &b) { return a.model == b.model; });
+}
+
+bool SceneBuffers::show(const Scene &scene) {
+    if (!alike(scene) || placed_.empty()) {
+        upload_all(scene);
+        return true;
+    }
+    bool moved = false;
+    const std::vector<Instance> before = std::exchange(scene_.instances, scene.instances);
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        const Instance &was = before[i], &now = scene_.instances[i];
+        moved = moved || was.visible != now.visible;
+        if (!same_frame(was.frame, now.frame)) {
+            moved = true;
+            place(i);
+        }
+        if (was.colour != now.colour || was.id != now.id) paint(i);
+    }
+    if (moved) measure();
+    return moved;
+}
+
+void SceneBuffers::upload_all(const Scene &scene) {
+    scene_ = scene;
+    placed_.assign(scene.instances.size(), {});
+    const Box3 all = bounds(scene);
+    origin_ = 0.5 * (all.low + all.high);
+    std::vector<std::uint32_t> faces, edges;
+    std::uint32_t corner = 0, point = 0;
+    const auto take = [](std::vector<std::uint32_t> &into, const std::vector<std::uint32_t> &from,
+                         std::uint32_t base) {
+        const Span span{static_cast<std::uint32_t>(into.size()), static_cast<std::uint32_t>(from.size())};
+        for (const std::uint32_t index : from)
+            into.push_back(base + index);
+        return span;
+    };
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+        Placed &placed = placed_[i];
+        placed.corners.first = corner;
+        placed.points.first = point;
+        const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+        for (std::size_t level = 0; level < model.levels.size(); ++level) {
+            placed.faces[level] = take(faces, model.levels[level].triangles, corner);
+            placed.edges[level] = take(edges, model.levels[level].edges, point);
+            corner += static_cast<std::uint32_t>(model.levels[level].corners.size());
+            point += static_cast<std::uint32_t>(model.levels[level].points.size());
+        }
+    }
+    glBindVertexArray(0);
+    reserve(corners_, corner * sizeof(Corner));
+    reserve(looks_, corner * sizeof(Paint));
+    reserve(points_, point * sizeof(Point));
+    glBindVertexArray(faces_.id());
+    gl::fill(GL_ELEMENT_ARRAY_BUFFER, face_indices_, faces, GL_STATIC_DRAW);
+    glBindVertexArray(edges_.id());
+    gl::fill(GL_ELEMENT_ARRAY_BUFFER, edge_indices_, edges, GL_STATIC_DRAW);
+    glBindVertexArray(0);
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+        place(i);
+        paint(i);
+    }
+    measure();
+}
+
+void SceneBuffers::place(std::size_t i) {
+    const Frame &frame = scene_.instances[i].frame;
+    const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+    std::vector<Corner> corners;
+    std::vector<Point> points;
+    for (const ShadedMesh &level : model.levels) {
+        for (const ShadedCorner &c : level.corners) {
+            const Vec3 n = frame.direction_to_world(vec(c.normal));
+            corners.push_back(
+                {stored(frame.to_world(vec(c.position)) - origin_), {byte(n.x), byte(n.y), byte(n.z), 0}});
+        }
+        for (const Point &p : level.points)
+            points.push_back(stored(frame.to_world(vec(p)) - origin_));
+    }
+    replace(corners_, placed_[i].corners.first, corners);
+    replace(points_, placed_[i].points.first, points);
+    const Vec3 half = 0.5 * (model.box.high - model.box.low);
+    const auto reach = [&](double x, double y, double z) {
+        return std::abs(x) * half.x + std::abs(y) * half.y + std::abs(z) * half.z;
+    };
+    placed_[i].middle = frame.to_world(0.5 * (model.box.low + model.box.high));
+    placed_[i].half = {reach(frame.x.x, frame.y.x, frame.z.x), reach(frame.x.y, frame.y.y, frame.z.y),
+                       reach(frame.x.z, frame.y.z, frame.z.z)};
+}
+
+void SceneBuffers::paint(std::size_t i) {
+    constexpr float is_end = 0.9f; // of a unit normal along the log: shoulders, jambs and ends, not slopes
+    const Instance &instance = scene_.instances[i];
+    const SceneModel &model = *scene_.models[static_cast<std::size_t>(instance.model)];
+    std::vector<Paint> paints;
+    for (const ShadedMesh &level : model.levels) {
+        for (const ShadedCorner &c : level.corners) {
+            const std::uint8_t end_grain = std::abs(c.normal[0]) > is_end ? 255 : 0;
+            paints.push_back({{instance.colour.r, instance.colour.g, instance.colour.b, end_grain},
+                              static_cast<std::uint32_t>(instance.id)});
+        }
+    }
+    replace(looks_, placed_[i].corners.first, paints);
+}
+
+void SceneBuffers::measure() {
+    box_ = bounds(scene_);
+    visible_ = static_cast<std::size_t>(std::count_if(scene_.instances.begin(), scene_.instances.end(),
+                                                      [](const Instance &i) { return i.visible; }));
+}
+
+std::size_t SceneBuffers::level_for(std::size_t i, double pixel, double detail) const {
+    constexpr double fine = 12; // pixels across: beyond this eight sides are seen as such
+    const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+    if (model.widest_bore < detail * pixel) return 2;
+    return model.widest_bore < fine * pixel ? 1 : 0;
+}
+
+DrawLists SceneBuffers::visible_in(const Matrix4 &clip, const Camera &camera, int picture_height,
+                                   double detail) const {
+    struct Seen {
+        double depth;
+        std::size_t index;
+    };
+    // A row's plane: w + x >= 0 and so on. Outside when the box's most inward corner is.
+    const auto outside = [&](const Placed &p) {
+        for (int axis = 0; axis < 3; ++axis) {
+            for (const double sign : {1.0, -1.0}) {
+                const Vec3 n{clip(3, 0) + sign * clip(axis, 0), clip(3, 1) + sign * clip(axis, 1),
+                             clip(3, 2) + sign * clip(axis, 2)};
+                const double reach =
+                    std::abs(n.x) * p.half.x + std::abs(n.y) * p.half.y + std::abs(n.z) * p.half.z;
+                if (dot(n, p.middle) + clip(3, 3) + sign * clip(axis, 3) + reach < 0) return true;
+            }
+        }
+        return false;
+    };
+    const Vec3 sight = unit(camera.target - camera.eye);
+    std::vector<Seen> seen;
+    for (std::size_t i = 0; i < placed_.size(); ++i)
+        if (scene_.instances[i].visible && !outside(placed_[i]))
+            seen.push_back({dot(placed_[i].middle - camera.eye, sight), i});
+    std::sort(seen.begin(), seen.end(), [](const Seen &a, const Seen &b) {
+        return a.depth != b.depth ? a.depth < b.depth : a.index < b.index;
+    });
+    DrawLists lists;
+    for (const Seen &s : seen) {
+        const Placed &p = placed_[s.index];
+        const Vec3 nearest = p.middle - length(p.half) * sight;
+        const std::size_t level = level_for(s.index, pixel_size(camera, nearest, picture_height), detail);
+        lists.faces.add(p.faces[level].first, p.faces[level].count);
+        lists.edges.add(p.edges[level].first, p.edges[level].count);
+    }
+    return lists;
+}
+
+DrawList SceneBuffers::coarse() const {
+    DrawList list;
+    for (std::size_t i = 0; i < placed_.size(); ++i)
+        if (scene_.instances[i].visible) list.add(placed_[i].faces[2].first, placed_[i].faces[2].count);
+    return list;
+}
+
+} // namespace roundlay

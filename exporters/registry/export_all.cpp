@@ -1,0 +1,92 @@
+#include "exporters/registry/export_all.h"
+
+#include "exporters/files/safe_file.h"
+#include "exporters/registry/exporters.h"
+#include "exporters/registry/version.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::size_t largest_manifest = std::size_t{64} << 20;
+
+/// Libraries throw; people get a sentence.
+std::optional<ExportFailure> run_guarded(const Exporter &exporter, const ExportJob &job, OutputFolder &folder,
+                                         Progress &progress) {
+    try {
+        folder.set_maker(exporter.name);
+        return exporter.run(job, folder, progress);
+    } catch (const std::logic_error &) {
+        throw; // the program's own mistake
+    } catch (const std::exception &cause) {
+        return ExportFailure{Trouble::failed,
+                             "the exporter \"" + std::string(exporter.name) + "\" failed: " + cause.what()};
+    }
+}
+
+std::optional<Manifest> earlier_manifest(const std::filesystem::path &folder) {
+    const auto bytes = read_file(folder / manifest_name, largest_manifest);
+    const auto *text = std::get_if<std::string>(&bytes);
+    return text ? parse_manifest(*text) : std::nullopt;
+}
+
+bool has(const std::vector<OutputFile> &files, const std::string &name) {
+    return std::any_of(files.begin(), files.end(), [&](const OutputFile &f) { return f.name == name; });
+}
+
+/// What an earlier export left in the folder: some is listed on, some goes, some is only told of.
+void settle_earlier(const ExportJob &job, const std::vector<std::string> &makers, OutputFolder &folder,
+                    ExportReport &report) {
+    const auto earlier = earlier_manifest(folder.path());
+    if (!earlier) return;
+    const EarlierFiles sorted = earlier_files(folder.path(), *earlier, job.document_sha256, makers);
+    for (const OutputFile &file : sorted.replaced)
+        if (!has(folder.files(), file.name)) folder.drop(file.name);
+    for (const OutputFile &file : sorted.kept)
+        if (!has(report.manifest.files, file.name)) report.manifest.files.push_back(file);
+    for (const OutputFile &file : sorted.outdated)
+        report.outdated.push_back(file.name);
+}
+
+std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std::string> &makers,
+                                    OutputFolder &folder, ExportReport &report) {
+    report.manifest = {std::string(program_version), job.shell.name, job.document, job.document_sha256,
+                       folder.files()};
+    settle_earlier(job, makers, folder, report);
+    folder.set_maker("");
+    if (auto failure = add_file(folder, manifest_name, manifest_json(report.manifest), "this list"))
+        return failure;
+    if (auto error = folder.commit()) return ExportFailure{Trouble::file, error->message};
+    return {};
+}
+
+} // namespace
+
+std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
+                                                     const std::vector<const Exporter *> &exporters,
+                                                     const std::filesystem::path &folder,
+                                                     Progress &progress) {
+    auto opened = OutputFolder::open(folder);
+    if (const auto *error = std::get_if<FileError>(&opened))
+        return ExportFailure{Trouble::file, error->message};
+    OutputFolder &out = std::get<OutputFolder>(opened);
+    ExportReport report;
+    std::vector<std::string> makers;
+    for (const Exporter *exporter : exporters) {
+        if (progress.cancelled()) return stopped();
+        auto failure = run_guarded(*exporter, job, out, progress);
+        if (failure && failure->trouble != Trouble::picture) return *failure;
+        if (failure)
+            report.left_out.push_back(*failure);
+        else
+            makers.emplace_back(exporter->name);
+    }
+    if (progress.cancelled()) return stopped();
+    if (auto failure = finish(job, makers, out, report)) return *failure;
+    return report;
+}
+
+} // namespace roundlay

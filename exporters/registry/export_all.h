@@ -1,0 +1,25 @@
+// Runs exporters into a folder, with a manifest of what they made.
+#pragma once
+
+#include "exporters/files/manifest.h"
+#include "exporters/registry/registry.h"
+
+#include <variant>
+#include <vector>
+
+namespace roundlay {
+
+struct ExportReport {
+    Manifest manifest;
+    std::vector<ExportFailure> left_out; ///< exporters that could not do their part; the rest is written
+    std::vector<std::string> outdated;   ///< files of an earlier state of the document that still lie there
+};
+
+/// All or nothing: what is returned is either on the disk or the folder is as it was. Only a missing picture
+/// does not stop the rest. Files of an earlier export by the same exporters that no longer belong go away,
+/// unless a person changed them.
+std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
+                                                     const std::vector<const Exporter *> &exporters,
+                                                     const std::filesystem::path &folder, Progress &progress);
+
+} // namespace roundlay

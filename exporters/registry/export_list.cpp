@@ -1,0 +1,33 @@
+#include "exporters/lists/tables.h"
+#include "exporters/registry/exporters.h"
+
+#include <iterator>
+
+namespace roundlay {
+
+std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    std::vector<double> volumes;
+    for (const Body &body : job.bodies)
+        volumes.push_back(body.volume);
+    const CutList list = collect_cut_list(job.shell, job.layout, volumes);
+    const struct {
+        const char *name;
+        Table (*table)(const CutList &);
+        const char *what;
+    } files[] = {
+        {"cut-list.csv", model_table,
+         "cut list, one row for each distinct piece; weights are estimates, see totals.csv"},
+        {"pieces.csv", piece_table, "cut list, one row for each tag; weights are estimates, see totals.csv"},
+        {"pegs.csv", peg_table, "pegs by size"},
+        {"order-list.csv", order_table, "sticks to order, by section and length"},
+        {"totals.csv", total_table, "counts, volumes, weights and what they rest on"},
+    };
+    int done = 0;
+    for (const auto &file : files) {
+        progress.at("cut lists", done++, static_cast<int>(std::size(files)));
+        if (auto failure = add_file(folder, file.name, to_csv(file.table(list)), file.what)) return failure;
+    }
+    return {};
+}
+
+} // namespace roundlay

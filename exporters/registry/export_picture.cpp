@@ -1,0 +1,76 @@
+#include "exporters/picture/picture.h"
+#include "exporters/registry/exporters.h"
+#include "exporters/registry/make_picture.h"
+
+#include <array>
+
+namespace roundlay {
+
+namespace {
+
+struct NamedView {
+    View view;
+    std::string_view name;
+};
+
+constexpr std::array<NamedView, 9> names = {{
+    {View::south_east, "south-east"},
+    {View::north_east, "north-east"},
+    {View::north_west, "north-west"},
+    {View::south_west, "south-west"},
+    {View::south, "south"},
+    {View::east, "east"},
+    {View::north, "north"},
+    {View::west, "west"},
+    {View::plan, "plan"},
+}};
+
+bool looks_on_a_corner(View view) {
+    return name_of(view).find('-') != std::string_view::npos;
+}
+
+} // namespace
+
+std::string_view name_of(View view) {
+    for (const NamedView &named : names)
+        if (named.view == view) return named.name;
+    return "";
+}
+
+std::optional<View> view_named(std::string_view name) {
+    for (const NamedView &named : names)
+        if (named.name == name) return named.view;
+    return {};
+}
+
+std::vector<std::string> view_names() {
+    std::vector<std::string> all;
+    for (const NamedView &named : names)
+        all.emplace_back(named.name);
+    return all;
+}
+
+std::variant<std::string, ExportFailure> make_picture(const ExportJob &job) {
+    const PictureOptions &wanted = job.options.picture;
+    const Scene scene = scene_of(job.layout, job.bodies);
+    const double aspect = static_cast<double>(wanted.width) / wanted.height;
+    const Projection projection =
+        looks_on_a_corner(wanted.view) && wanted.perspective ? Projection::perspective : Projection::parallel;
+    const Camera camera = looking_at(bounds(scene), wanted.view, aspect, projection);
+    Look look = still_look();
+    look.light_azimuth = light_azimuth_for(camera);
+    const auto drawn = render_picture(scene, camera, wanted.width, wanted.height, look);
+    if (const auto *failure = std::get_if<PictureFailure>(&drawn))
+        return ExportFailure{Trouble::picture, failure->message};
+    return write_png(std::get<Picture>(drawn));
+}
+
+std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &folder, Progress &progress) {
+    progress.at("picture", 0, 1);
+    auto made = make_picture(job);
+    if (auto *failure = std::get_if<ExportFailure>(&made)) return std::move(*failure);
+    return add_file(folder, "picture.png", std::get<std::string>(made),
+                    "the shell seen from the " + std::string(name_of(job.options.picture.view)));
+}
+
+} // namespace roundlay

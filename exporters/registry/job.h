@@ -1,0 +1,37 @@
+// What every exporter works from: one shell, worked out once.
+#pragma once
+
+#include "exporters/picture/camera.h"
+#include "kernel/layout/body.h"
+#include "kernel/shell/shell.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+struct PictureOptions {
+    View view = View::south_east;
+    bool perspective = true;
+    int width = 1600, height = 1200; ///< pixels, 1 to 8192
+};
+
+struct ExportOptions {
+    std::string paper = "A3"; ///< of the cut sheets
+    PictureOptions picture;
+};
+
+struct ExportJob {
+    Shell shell;
+    Layout layout;
+    std::vector<Body> bodies; ///< of layout.models, in order
+    std::string document;     ///< file name without folders, for the manifest
+    std::string document_sha256;
+    ExportOptions options;
+};
+
+/// Lays the shell out and cuts its bodies. Where the layout has errors, bodies is empty and nothing can be
+/// exported.
+ExportJob make_job(Shell shell);
+
+} // namespace roundlay

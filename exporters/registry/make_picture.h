@@ -1,0 +1,19 @@
+// The picture of a shell, for the exporter and for the command that makes nothing else.
+#pragma once
+
+#include "exporters/registry/registry.h"
+
+#include <string>
+#include <variant>
+
+namespace roundlay {
+
+/// The bytes of a PNG.
+std::variant<std::string, ExportFailure> make_picture(const ExportJob &job);
+
+/// `south-east`, `plan`, ...
+std::string_view name_of(View view);
+std::optional<View> view_named(std::string_view name);
+std::vector<std::string> view_names();
+
+} // namespace roundlay

@@ -1,0 +1,33 @@
+#include "exporters/registry/piece_names.h"
+
+#include "exporters/files/safe_file.h"
+
+#include <set>
+
+namespace roundlay {
+
+namespace {
+
+std::string lower(std::string text) {
+    for (char &c : text)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return text;
+}
+
+} // namespace
+
+std::vector<std::string> piece_file_names(const Layout &layout) {
+    std::vector<std::string> names;
+    std::set<std::string> taken;
+    for (const Model &model : layout.models) {
+        const std::string base =
+            safe_file_name(layout.pieces.at(static_cast<std::size_t>(model.pieces.front())).tag);
+        std::string name = base;
+        for (int i = 2; !taken.insert(lower(name)).second; ++i)
+            name = base + "_" + std::to_string(i);
+        names.push_back(name);
+    }
+    return names;
+}
+
+} // namespace roundlay

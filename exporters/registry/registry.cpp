@@ -1,0 +1,41 @@
+#include "exporters/registry/registry.h"
+
+#include "exporters/registry/exporters.h"
+
+#include <array>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::array<Exporter, 4> table = {{
+    {"picture", "picture.png, the shell as it will stand", export_picture},
+    {"list", "cut list, list by tag, pegs, lengths to order and totals as CSV", export_list},
+    {"step", "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
+     export_step},
+    {"mesh", "shell.glb, the shell for phones, browsers and slides", export_mesh},
+}};
+
+} // namespace
+
+std::span<const Exporter> all_exporters() {
+    return table;
+}
+
+const Exporter *exporter_named(std::string_view name) {
+    for (const Exporter &exporter : table)
+        if (exporter.name == name) return &exporter;
+    return nullptr;
+}
+
+ExportFailure stopped() {
+    return {Trouble::cancelled, "stopped; nothing was written"};
+}
+
+std::optional<ExportFailure> add_file(OutputFolder &folder, std::string_view name, std::string_view bytes,
+                                      std::string_view what) {
+    if (auto error = folder.add(name, bytes, what)) return ExportFailure{Trouble::file, error->message};
+    return {};
+}
+
+} // namespace roundlay

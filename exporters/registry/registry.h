@@ -1,0 +1,42 @@
+// All exporters, in one table. The command line and the window offer what stands here.
+#pragma once
+
+#include "exporters/files/output_folder.h"
+#include "exporters/files/progress.h"
+#include "exporters/registry/job.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace roundlay {
+
+enum class Trouble {
+    file,      ///< a file cannot be written
+    picture,   ///< this machine can make no picture
+    cancelled, ///< the person stopped it
+    failed,    ///< a library could not do its part
+};
+
+struct ExportFailure {
+    Trouble trouble = Trouble::failed;
+    std::string message; ///< one sentence
+};
+
+/// Adds an exporter's files to the folder. Asks `progress` between them whether to stop.
+using ExportFunction = std::optional<ExportFailure> (*)(const ExportJob &job, OutputFolder &folder,
+                                                        Progress &progress);
+
+struct Exporter {
+    std::string_view name;  ///< as a person selects it
+    std::string_view makes; ///< for people, one phrase
+    ExportFunction run;
+};
+
+/// In the order in which they run: quick and often looked at first.
+std::span<const Exporter> all_exporters();
+
+const Exporter *exporter_named(std::string_view name); ///< nullptr when there is none
+
+} // namespace roundlay

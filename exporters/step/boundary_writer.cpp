@@ -1,0 +1,158 @@
+#include "exporters/step/boundary_writer.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::step {
+
+using part21::DataWriter;
+using part21::Ref;
+
+namespace {
+
+/// Points are written to this, mm: rounding noise of the sums before is dropped, and lengths stated in short
+/// figures come out in short figures. A log's volume moves by some 1e-13 of itself.
+constexpr double finest = 1e-10;
+
+double to_finest(double v) {
+    return std::round(v / finest) / (1 / finest);
+}
+
+Vec3 to_finest(Vec3 p) {
+    return {to_finest(p.x), to_finest(p.y), to_finest(p.z)};
+}
+
+/// Unit directions closer than this are one: over the longest log they part by less than `finest`.
+constexpr double same_direction = 4e-15;
+
+/// Without the last figures' noise, so that what runs along an axis says so exactly.
+Vec3 along_axes(Vec3 v) {
+    const auto snap = [](double c) {
+        if (std::abs(c) < same_direction) return 0.0;
+        return std::abs(std::abs(c) - 1) < same_direction ? std::copysign(1.0, c) : c;
+    };
+    return {snap(v.x), snap(v.y), snap(v.z)};
+}
+
+/// Writes each direction once: a piece has few of them and many edges.
+class Directions {
+  public:
+    explicit Directions(DataWriter &data) : data_(data) {}
+    Ref direction(Vec3 v) { return entry(v).direction; }
+    Ref vector(Vec3 v) {
+        Entry &e = entry(v);
+        if (e.vector.id == 0) e.vector = data_.add("VECTOR", "", e.direction, 1.0);
+        return e.vector;
+    }
+
+  private:
+    struct Entry {
+        Vec3 v;
+        Ref direction, vector;
+    };
+    Entry &entry(Vec3 v) {
+        for (Entry &e : known_)
+            if (std::max({std::abs(e.v.x - v.x), std::abs(e.v.y - v.y), std::abs(e.v.z - v.z)}) <
+                same_direction)
+                return e;
+        v = along_axes(v);
+        known_.push_back({v, data_.add("DIRECTION", "", v), {}});
+        return known_.back();
+    }
+    DataWriter &data_;
+    std::vector<Entry> known_;
+};
+
+class SolidWriter {
+  public:
+    SolidWriter(DataWriter &data, const Boundary &boundary) : data_(data), b_(boundary), directions_(data) {}
+
+    Ref write(const std::string &name) {
+        for (const Vec3 &v : b_.vertices) {
+            points_.push_back(data_.add("CARTESIAN_POINT", "", to_finest(v)));
+            vertices_.push_back(data_.add("VERTEX_POINT", "", points_.back()));
+        }
+        for (const BoundaryEdge &edge : b_.edges)
+            edges_.push_back(write_edge(edge));
+        std::vector<Ref> faces;
+        for (const BoundaryFace &face : b_.faces)
+            faces.push_back(write_face(face));
+        return data_.add("MANIFOLD_SOLID_BREP", name, data_.add("CLOSED_SHELL", "", faces));
+    }
+
+  private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+    static constexpr Vec3 up{0, 0, 1}, east{1, 0, 0};
+
+    Ref write_edge(const BoundaryEdge &edge) {
+        const Ref curve = edge.is_circle() ? write_circle(edge) : write_line(edge);
+        return data_.add("EDGE_CURVE", "", vertices_[at(edge.from)], vertices_[at(edge.to)], curve, true);
+    }
+
+    Ref write_line(const BoundaryEdge &edge) {
+        const Vec3 along = unit(b_.vertices[at(edge.to)] - b_.vertices[at(edge.from)]);
+        return data_.add("LINE", "", points_[at(edge.from)], directions_.vector(along));
+    }
+
+    Ref write_circle(const BoundaryEdge &edge) {
+        const BoundaryBore &bore = b_.bores[at(edge.bore)];
+        const Vec3 centre{bore.foot.x, bore.foot.y, b_.vertices[at(edge.from)].z};
+        return data_.add("CIRCLE", "", upright_placement(centre), bore.radius);
+    }
+
+    Ref upright_placement(Vec3 origin) {
+        const Ref point = data_.add("CARTESIAN_POINT", "", to_finest(origin));
+        return data_.add("AXIS2_PLACEMENT_3D", "", point, directions_.direction(up),
+                         directions_.direction(east));
+    }
+
+    /// The cylinder's normal points into the wood, the face's out of it: the last attribute says so.
+    Ref write_face(const BoundaryFace &face) {
+        std::vector<Ref> bounds;
+        for (const std::vector<EdgeUse> &loop : face.loops)
+            bounds.push_back(
+                data_.add(bounds.empty() ? "FACE_OUTER_BOUND" : "FACE_BOUND", "", write_loop(loop), true));
+        const Ref surface = face.is_bore_wall() ? write_cylinder(b_.bores[at(face.bore)]) : write_plane(face);
+        return data_.add("ADVANCED_FACE", "", bounds, surface, !face.is_bore_wall());
+    }
+
+    Ref write_loop(const std::vector<EdgeUse> &loop) {
+        std::vector<Ref> uses;
+        for (const EdgeUse &use : loop)
+            uses.push_back(data_.add("ORIENTED_EDGE", "", part21::Derived{}, part21::Derived{},
+                                     edges_[at(use.edge)], use.forward));
+        return data_.add("EDGE_LOOP", "", uses);
+    }
+
+    Ref write_cylinder(const BoundaryBore &bore) {
+        return data_.add("CYLINDRICAL_SURFACE", "", upright_placement(bore.foot), bore.radius);
+    }
+
+    Ref write_plane(const BoundaryFace &face) {
+        const BoundaryEdge &first = b_.edges[at(face.loops[0][0].edge)];
+        const Vec3 across =
+            first.is_circle() ? east : unit(b_.vertices[at(first.to)] - b_.vertices[at(first.from)]);
+        const Ref place = data_.add("AXIS2_PLACEMENT_3D", "", points_[at(first.from)],
+                                    directions_.direction(face.plane.normal), directions_.direction(across));
+        return data_.add("PLANE", "", place);
+    }
+
+    DataWriter &data_;
+    const Boundary &b_;
+    Directions directions_;
+    std::vector<Ref> points_, vertices_, edges_;
+};
+
+} // namespace
+
+Ref add_solid(DataWriter &data, const Boundary &boundary, const std::string &name) {
+    return SolidWriter(data, boundary).write(name);
+}
+
+Ref add_placement(DataWriter &data, const Frame &frame) {
+    const Ref origin = data.add("CARTESIAN_POINT", "", to_finest(frame.origin));
+    const Ref z = data.add("DIRECTION", "", along_axes(frame.z));
+    return data.add("AXIS2_PLACEMENT_3D", "", origin, z, data.add("DIRECTION", "", along_axes(frame.x)));
+}
+
+} // namespace roundlay::step

@@ -1,0 +1,18 @@
+// A solid as STEP text, straight from its border in doubles.
+#pragma once
+
+#include "exporters/step/part21_text.h"
+#include "kernel/solid/boundary.h"
+
+#include <string>
+
+namespace roundlay::step {
+
+/// Adds one MANIFOLD_SOLID_BREP and everything it stands on. Points are
+/// rounded to 1e-10 mm.
+part21::Ref add_solid(part21::DataWriter &data, const Boundary &boundary, const std::string &name);
+
+/// Adds an AXIS2_PLACEMENT_3D.
+part21::Ref add_placement(part21::DataWriter &data, const Frame &frame);
+
+} // namespace roundlay::step

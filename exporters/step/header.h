@@ -1,0 +1,27 @@
+// The header of an exchange structure, and everything around its data section.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace roundlay::step {
+
+struct HeaderFacts {
+    std::string description; ///< what is in the file, one phrase
+    std::string name;        ///< of the shell or the piece
+    std::string author, organisation;
+    std::int64_t seconds = 0; ///< since 1970, UTC
+};
+
+/// HEADER and the opening of DATA, for AP214 (AUTOMOTIVE_DESIGN), as ISO 10303-21 asks.
+std::string header_of(const HeaderFacts &facts);
+
+/// What closes the file behind the data section.
+std::string footer();
+
+/// `stated`, else the environment's SOURCE_DATE_EPOCH, else the clock. Throws std::runtime_error where
+/// SOURCE_DATE_EPOCH is no whole number of seconds.
+std::int64_t time_of_export(const std::optional<std::int64_t> &stated);
+
+} // namespace roundlay::step

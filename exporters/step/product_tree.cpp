@@ -1,0 +1,127 @@
+#include "exporters/step/product_tree.h"
+
+#include "exporters/step/part21_text.h"
+
+#include <charconv>
+
+namespace roundlay::step {
+
+namespace {
+
+/// Receivers show names in narrow trees and some cut long ones off without a word.
+constexpr std::size_t longest_name = 120;
+constexpr std::size_t longest_slug = 40;
+/// A part's description lists the tags of the pieces that are alike, so far as it stays readable.
+constexpr std::size_t longest_description = 240;
+
+std::string name_of(const std::string &name, const std::string &otherwise) {
+    return name.empty() ? otherwise : part21::shortened(name, longest_name);
+}
+
+/// Where a frame stands, seen from another.
+Frame seen_from(const Frame &frame, const Frame &from) {
+    return {from.to_local(frame.origin), from.direction_to_local(frame.x), from.direction_to_local(frame.y),
+            from.direction_to_local(frame.z)};
+}
+
+std::string millimetres(double value) {
+    char digits[32]; // not printf, whose decimal point follows the locale
+    const auto end = std::to_chars(digits, digits + sizeof digits, value, std::chars_format::fixed, 1);
+    return {digits, end.ptr};
+}
+
+Attributes attributes_of_part(const Shell &shell, const Piece &piece) {
+    const Blank &blank = piece.blank;
+    return {{"species", name_of(shell.wood.species, "not stated")},
+            {"blank length mm", millimetres(blank.length)},
+            {"blank width mm", millimetres(blank.width)},
+            {"blank height mm", millimetres(blank.height)}};
+}
+
+Attributes attributes_of_use(const Layout &layout, const Piece &piece) {
+    return {{"tag", piece.tag},
+            {"wall", layout.walls[static_cast<std::size_t>(piece.wall)].name},
+            {"round", std::to_string(piece.round)}};
+}
+
+std::string alike(const Layout &layout, const Model &model) {
+    if (model.pieces.size() == 1) return "";
+    std::string text = std::to_string(model.pieces.size()) + " alike:";
+    for (const int p : model.pieces)
+        text += " " + layout.pieces[static_cast<std::size_t>(p)].tag;
+    return part21::shortened(text, longest_description);
+}
+
+Part part_of(const Shell &shell, const Piece &piece, int body) {
+    Part part;
+    part.name = piece.tag;
+    part.colour = wall_colour(piece.wall);
+    part.attributes = attributes_of_part(shell, piece);
+    part.body = body;
+    return part;
+}
+
+Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
+    Use use{piece.model, piece.tag, seen_from(piece.frame, wall), std::nullopt,
+            attributes_of_use(layout, piece)};
+    const Colour colour = wall_colour(piece.wall);
+    if (colour != part.colour) use.colour = colour;
+    return use;
+}
+
+} // namespace
+
+std::string slug_of(const std::string &name) {
+    std::string slug;
+    for (const char c : name) {
+        const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+        if (letter)
+            slug += c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+        else if (!slug.empty() && slug.back() != '-')
+            slug += '-';
+        if (slug.size() == longest_slug) break;
+    }
+    while (!slug.empty() && slug.back() == '-')
+        slug.pop_back();
+    return slug.empty() ? "SHELL" : slug;
+}
+
+ProductTree tree_of(const Shell &shell, const Layout &layout) {
+    ProductTree tree;
+    tree.id = slug_of(layout.name);
+    tree.name = name_of(layout.name, "Shell");
+    for (std::size_t m = 0; m < layout.models.size(); ++m) {
+        const Model &model = layout.models[m];
+        const Piece &first = layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+        Part part = part_of(shell, first, static_cast<int>(m));
+        part.id = tree.id + "-" + first.tag;
+        part.description = alike(layout, model);
+        tree.parts.push_back(std::move(part));
+    }
+    for (const WallPlace &wall : layout.walls) {
+        // No tag holds a space, so that no wall can have the id of a piece.
+        const std::string name = "Wall " + part21::shortened(wall.name, longest_name);
+        tree.groups.push_back({tree.id + "-" + name, name, wall.frame, {}});
+    }
+    for (const Piece &piece : layout.pieces) {
+        Group &group = tree.groups[static_cast<std::size_t>(piece.wall)];
+        group.uses.push_back(
+            use_of(layout, piece, group.frame, tree.parts[static_cast<std::size_t>(piece.model)]));
+    }
+    std::erase_if(tree.groups, [](const Group &group) { return group.uses.empty(); });
+    return tree;
+}
+
+ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece) {
+    ProductTree tree;
+    tree.id = slug_of(layout.name);
+    tree.name = name_of(layout.name, "Shell");
+    Part part = part_of(shell, piece, 0);
+    part.id = piece.tag;
+    for (const Attribute &each : attributes_of_use(layout, piece))
+        part.attributes.push_back(each);
+    tree.parts.push_back(std::move(part));
+    return tree;
+}
+
+} // namespace roundlay::step

@@ -1,0 +1,61 @@
+// What a STEP file of a shell or of one piece holds, as plain values: products, where they are used, their
+// names, colours and attributes. Both ways of writing start from it.
+#pragma once
+
+#include "exporters/mesh/palette.h"
+#include "kernel/layout/body.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace roundlay::step {
+
+struct Attribute {
+    std::string name, value;
+};
+using Attributes = std::vector<Attribute>;
+
+/// One product with one solid.
+struct Part {
+    std::string id; ///< unique in the file
+    std::string name, description;
+    Colour colour;
+    Attributes attributes;
+    int body = 0; ///< index into the bodies written with the tree
+};
+
+/// A part where it stands.
+struct Use {
+    int part = 0; ///< index into ProductTree::parts
+    std::string name;
+    Frame frame;                  ///< in the group
+    std::optional<Colour> colour; ///< where it differs from the part's
+    Attributes attributes;
+};
+
+/// One wall: a product made of uses.
+struct Group {
+    std::string id, name;
+    Frame frame; ///< in the whole
+    std::vector<Use> uses;
+};
+
+/// A shell, or with no groups its only part.
+struct ProductTree {
+    std::string id, name;
+    std::vector<Group> groups;
+    std::vector<Part> parts;
+};
+
+/// Shell over walls over pieces; equal pieces share one part. Bodies are those of Layout::models.
+ProductTree tree_of(const Shell &shell, const Layout &layout);
+
+/// One piece in its own frame; its body is number 0.
+ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece);
+
+/// Upper-case ASCII letters, digits and single dashes; "SHELL" where a name has none of these.
+std::string slug_of(const std::string &name);
+
+} // namespace roundlay::step

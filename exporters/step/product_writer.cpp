@@ -1,0 +1,153 @@
+#include "exporters/step/product_writer.h"
+
+#include "exporters/step/boundary_writer.h"
+#include "exporters/step/common_writer.h"
+#include "exporters/step/library_solid.h"
+#include "exporters/step/property_writer.h"
+#include "exporters/step/style_writer.h"
+
+namespace roundlay::step {
+
+using part21::Ref;
+
+namespace {
+
+/// One product's own instances that others refer to.
+struct Product {
+    Ref definition, shape, context;
+    Ref origin; ///< the placement it is placed by
+    Ref representation;
+    Ref solid; ///< parts only
+};
+
+class TreeWriter {
+  public:
+    TreeWriter(part21::DataWriter &data, const ProductTree &tree, const std::vector<PartSolid> &solids,
+               const Extras &extras)
+        : data_(data), tree_(tree), solids_(solids), extras_(extras), commons_(add_commons(data)),
+          properties_(data, commons_.millimetre), styles_(data) {}
+
+    void write() {
+        for (const Part &part : tree_.parts)
+            parts_.push_back(write_part(part));
+        use_colours_.resize(parts_.size());
+        std::vector<Product> groups;
+        for (const Group &group : tree_.groups)
+            groups.push_back(write_group(group));
+        if (!groups.empty()) write_whole(groups);
+        for (std::size_t p = 0; p < parts_.size(); ++p)
+            styles_.add(tree_.parts[p].colour, parts_[p].solid, parts_[p].context, use_colours_[p]);
+    }
+
+  private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+    Product write_product(const std::string &id, const std::string &name, const std::string &description) {
+        const Ref product =
+            data_.add("PRODUCT", id, name, description, std::vector{commons_.product_context});
+        data_.add("PRODUCT_RELATED_PRODUCT_CATEGORY", "part", part21::Unset{}, std::vector{product});
+        const Ref version = data_.add("PRODUCT_DEFINITION_FORMATION", "", "", product);
+        Product made;
+        made.definition = data_.add("PRODUCT_DEFINITION", "design", "", version, commons_.definition_context);
+        made.shape = data_.add("PRODUCT_DEFINITION_SHAPE", "", "", made.definition);
+        made.context = add_context(data_, commons_, id);
+        made.origin = add_placement(data_, Frame{});
+        return made;
+    }
+
+    void represent(Product &product, const char *type, const std::string &name,
+                   const std::vector<Ref> &items) {
+        product.representation = data_.add(type, name, items, product.context);
+        data_.add("SHAPE_DEFINITION_REPRESENTATION", product.shape, product.representation);
+    }
+
+    Product write_part(const Part &part) {
+        Product made = write_product(part.id, part.name, part.description);
+        const PartSolid &solid = solids_[at(part.body)];
+        made.solid = solid.border ? add_solid(data_, *solid.border, part.name)
+                                  : add_library_solid(data_, solid.built, part.name);
+        represent(made, "ADVANCED_BREP_SHAPE_REPRESENTATION", part.name, {made.origin, made.solid});
+        if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
+        if (extras_.validation) properties_.add_validation(solid.measures, made.shape, made.context);
+        return made;
+    }
+
+    Product write_group(const Group &group) {
+        Product made = write_product(group.id, group.name, "");
+        std::vector<Ref> items{made.origin};
+        for (const Use &use : group.uses)
+            items.push_back(add_placement(data_, use.frame));
+        represent(made, "SHAPE_REPRESENTATION", group.name, items);
+        for (std::size_t u = 0; u < group.uses.size(); ++u)
+            write_use(group.uses[u], made, items[u + 1]);
+        return made;
+    }
+
+    void write_use(const Use &use, const Product &group, Ref placement) {
+        const Product &part = parts_[at(use.part)];
+        const Placed placed = place(use.name, group, part, placement);
+        if (extras_.attributes) properties_.add_attributes(use.attributes, placed.occurrence, group.context);
+        if (!use.colour) return;
+        const Ref own = data_.add("SHAPE_REPRESENTATION", "", std::vector{placement}, part.context);
+        data_.add("SHAPE_DEFINITION_REPRESENTATION", placed.shape, own);
+        use_colours_[at(use.part)].push_back({*use.colour, own});
+    }
+
+    void write_whole(const std::vector<Product> &groups) {
+        Product whole = write_product(tree_.id, tree_.name, "");
+        std::vector<Ref> items{whole.origin};
+        for (const Group &group : tree_.groups)
+            items.push_back(add_placement(data_, group.frame));
+        represent(whole, "SHAPE_REPRESENTATION", tree_.name, items);
+        for (std::size_t g = 0; g < groups.size(); ++g)
+            place(tree_.groups[g].name, whole, groups[g], items[g + 1]);
+    }
+
+    struct Placed {
+        Ref occurrence, shape;
+    };
+
+    Placed place(const std::string &name, const Product &parent, const Product &child, Ref placement) {
+        Placed placed;
+        placed.occurrence = data_.add("NEXT_ASSEMBLY_USAGE_OCCURRENCE", name, name, "", parent.definition,
+                                      child.definition, part21::Unset{});
+        placed.shape =
+            data_.add("PRODUCT_DEFINITION_SHAPE", "Placement", "Placement of an item", placed.occurrence);
+        const Ref transformation = data_.add("ITEM_DEFINED_TRANSFORMATION", "", "", child.origin, placement);
+        const Ref relation =
+            data_.complex()
+                .part("REPRESENTATION_RELATIONSHIP", "", "", child.representation, parent.representation)
+                .part("REPRESENTATION_RELATIONSHIP_WITH_TRANSFORMATION", transformation)
+                .part("SHAPE_REPRESENTATION_RELATIONSHIP")
+                .end();
+        data_.add("CONTEXT_DEPENDENT_SHAPE_REPRESENTATION", relation, placed.shape);
+        return placed;
+    }
+
+    part21::DataWriter &data_;
+    const ProductTree &tree_;
+    const std::vector<PartSolid> &solids_;
+    const Extras &extras_;
+    Commons commons_;
+    PropertyWriter properties_;
+    StyleWriter styles_;
+    std::vector<Product> parts_;
+    std::vector<std::vector<UseColour>> use_colours_; ///< by part
+};
+
+/// About what a piece of the usual shape takes, so that the text seldom moves while it grows.
+constexpr std::size_t usual_part = 24'000, usual_use = 2'000;
+
+} // namespace
+
+std::string data_of(const ProductTree &tree, const std::vector<PartSolid> &solids, const Extras &extras) {
+    part21::DataWriter data;
+    std::size_t uses = 0;
+    for (const Group &group : tree.groups)
+        uses += group.uses.size();
+    data.reserve(tree.parts.size() * usual_part + uses * usual_use);
+    TreeWriter(data, tree, solids, extras).write();
+    return data.take();
+}
+
+} // namespace roundlay::step

@@ -1,0 +1,28 @@
+// Products, assembly, colours, attributes and validation properties as STEP text.
+#pragma once
+
+#include "exporters/step/part21_text.h"
+#include "exporters/step/product_tree.h"
+#include "kernel/solid/measures.h"
+
+#include <optional>
+#include <vector>
+
+namespace roundlay::step {
+
+struct Extras {
+    bool attributes = true; ///< user defined attributes
+    bool validation = true; ///< volume, area and centroid of every part
+};
+
+/// A solid in the form it is written from.
+struct PartSolid {
+    std::optional<Boundary> border;
+    Solid built; ///< where there is no border: the library writes it
+    Measures measures;
+};
+
+/// The data section for a tree. `solids` are those of the bodies that the parts name.
+std::string data_of(const ProductTree &tree, const std::vector<PartSolid> &solids, const Extras &extras);
+
+} // namespace roundlay::step

@@ -1,0 +1,70 @@
+#include "exporters/step/step.h"
+
+#include "exporters/step/header.h"
+#include "exporters/step/part21_text.h"
+#include "exporters/step/product_writer.h"
+
+#include <stdexcept>
+
+namespace roundlay {
+
+namespace {
+
+/// Header names beyond this are cut; ISO 10303-21 lets readers stop at 256 characters.
+constexpr std::size_t longest_header_name = 200;
+
+std::string header_for(const std::string &description, const std::string &name, const StepOptions &options) {
+    using part21::shortened;
+    return step::header_of(
+        {description, shortened(name, longest_header_name), shortened(options.author, longest_header_name),
+         shortened(options.organisation, longest_header_name), step::time_of_export(options.seconds)});
+}
+
+step::PartSolid part_solid(const Body &body, StepRoute route) {
+    step::PartSolid solid;
+    if (route == StepRoute::automatic) solid.border = boundary_of(body);
+    if (!solid.border) solid.built = build(body).solid;
+    solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
+    return solid;
+}
+
+std::string file_of(const std::string &header, const step::ProductTree &tree,
+                    const std::vector<const Body *> &bodies, const StepOptions &options) {
+    std::vector<step::PartSolid> solids;
+    solids.reserve(bodies.size());
+    for (const Body *body : bodies)
+        solids.push_back(part_solid(*body, options.route));
+    return header + step::data_of(tree, solids, step::Extras{}) + step::footer();
+}
+
+} // namespace
+
+std::string write_shell_step(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                             const StepOptions &options) {
+    if (layout.pieces.empty()) throw std::invalid_argument("A layout without pieces has no STEP file.");
+    if (bodies.size() != layout.models.size())
+        throw std::invalid_argument("A STEP file needs one body for each model of the layout.");
+    std::vector<const Body *> all;
+    for (const Body &body : bodies)
+        all.push_back(&body);
+    return file_of(header_for("shell of hewn logs", layout.name, options), step::tree_of(shell, layout), all,
+                   options);
+}
+
+std::string write_piece_step(const Shell &shell, const Layout &layout, const Piece &piece, const Body &body,
+                             const StepOptions &options) {
+    return file_of(header_for("one piece of a shell of hewn logs", piece.tag, options),
+                   step::tree_of(shell, layout, piece), {&body}, options);
+}
+
+std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout,
+                                         const std::vector<Body> &bodies, const StepOptions &options) {
+    std::vector<PieceStep> files;
+    for (std::size_t m = 0; m < layout.models.size(); ++m) {
+        const Piece &first = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
+        files.push_back({first.tag, write_piece_step(shell, layout, first, bodies.at(m), options)});
+    }
+    return files;
+}
+
+} // namespace roundlay

@@ -1,0 +1,58 @@
+// The border of one piece as faces, edges and vertices in doubles, bores included.
+//
+// Plain values, no OpenCASCADE: the B-rep and the STEP text are both written down from it.
+#pragma once
+
+#include "kernel/layout/body.h"
+
+#include <optional>
+#include <vector>
+
+namespace roundlay {
+
+/// A straight edge between two vertices, or a whole level circle that starts and ends at one vertex.
+struct BoundaryEdge {
+    int from = 0, to = 0; ///< indices into Boundary::vertices
+    int bore = -1;        ///< a circle around this bore's axis, else a line
+    bool is_circle() const { return bore >= 0; }
+};
+
+/// An edge as a loop runs along it. Circles run counter-clockwise seen from above when forward.
+struct EdgeUse {
+    int edge = 0;
+    bool forward = true;
+};
+
+/// Part of a plane, or the wall of one bore. Loops run counter-clockwise seen from outside the wood
+/// around the face, clockwise around its holes; loops[0] is the outer one.
+struct BoundaryFace {
+    Plane plane;   ///< outward; of a bore's wall unused
+    int bore = -1; ///< the wall of this bore, its wood outside the cylinder
+    std::vector<std::vector<EdgeUse>> loops;
+    bool is_bore_wall() const { return bore >= 0; }
+};
+
+/// An upright cylinder that the wood stands around.
+struct BoundaryBore {
+    Vec3 foot; ///< lower end of the axis
+    double radius = 0, height = 0;
+    bool open_below = true, open_above = true; ///< else a flat bottom inside the wood
+};
+
+/// Closed: every edge is used once in each direction. A bore's wall uses its upright seam both ways.
+struct Boundary {
+    std::vector<Vec3> vertices;
+    std::vector<BoundaryEdge> edges;
+    std::vector<BoundaryFace> faces;
+    std::vector<BoundaryBore> bores;
+};
+
+/// The border of a solid with plane faces only.
+Boundary boundary_of(const Polyhedron &hewn);
+
+/// The border of a body with its bores. None where that cannot be written down: `bores_clear` is false, or
+/// a bore meets a face at anything but a whole circle inside a level face, or is closed at both ends.
+/// Trusts `bores_clear` that bores keep clear of each other and of everything between their ends.
+std::optional<Boundary> boundary_of(const Body &body);
+
+} // namespace roundlay

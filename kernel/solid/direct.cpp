@@ -1,0 +1,186 @@
+#include "kernel/solid/direct.h"
+
+#include <BRep_Builder.hxx>
+#include <Geom2d_Line.hxx>
+#include <Geom_Circle.hxx>
+#include <Geom_CylindricalSurface.hxx>
+#include <Geom_Line.hxx>
+#include <Geom_Plane.hxx>
+#include <Precision.hxx>
+#include <TopoDS_Edge.hxx>
+#include <TopoDS_Face.hxx>
+#include <TopoDS_Shell.hxx>
+#include <TopoDS_Vertex.hxx>
+#include <TopoDS_Wire.hxx>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double whole_turn = 2 * std::numbers::pi;
+
+gp_Pnt point(Vec3 p) {
+    return {p.x, p.y, p.z};
+}
+gp_Dir direction(Vec3 v) {
+    return {v.x, v.y, v.z};
+}
+
+/// Distances are measured in doubles; this covers the rounding of the measurement itself.
+constexpr double margin = 1.01;
+
+class Writer {
+  public:
+    explicit Writer(const Boundary &boundary)
+        : b_(boundary), edge_tolerance_(boundary.edges.size(), Precision::Confusion()),
+          vertex_tolerance_(boundary.vertices.size(), Precision::Confusion()) {}
+
+    TopoDS_Solid write() {
+        find_tolerances();
+        make_vertices();
+        make_edges();
+        TopoDS_Shell shell;
+        builder_.MakeShell(shell);
+        for (const BoundaryFace &face : b_.faces)
+            builder_.Add(shell, face.is_bore_wall() ? bore_wall(face) : plane_face(face));
+        shell.Closed(true);
+        TopoDS_Solid solid;
+        builder_.MakeSolid(solid);
+        builder_.Add(solid, shell);
+        return solid;
+    }
+
+  private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+    /// An edge must cover its ends' distances from both its planes, a vertex those of all its edges.
+    void find_tolerances() {
+        for (const BoundaryFace &face : b_.faces) {
+            if (face.is_bore_wall()) continue;
+            for (const std::vector<EdgeUse> &loop : face.loops)
+                for (const EdgeUse &use : loop)
+                    widen(use.edge, face.plane);
+        }
+        for (std::size_t e = 0; e < b_.edges.size(); ++e)
+            for (const int v : {b_.edges[e].from, b_.edges[e].to})
+                vertex_tolerance_[at(v)] = std::max(vertex_tolerance_[at(v)], edge_tolerance_[e]);
+    }
+
+    void widen(int e, const Plane &plane) {
+        const BoundaryEdge &edge = b_.edges[at(e)];
+        const double off = std::max(std::abs(plane.distance(b_.vertices[at(edge.from)])),
+                                    std::abs(plane.distance(b_.vertices[at(edge.to)])));
+        edge_tolerance_[at(e)] = std::max(edge_tolerance_[at(e)], margin * off);
+    }
+
+    void make_vertices() {
+        vertices_.resize(b_.vertices.size());
+        for (std::size_t v = 0; v < vertices_.size(); ++v)
+            builder_.MakeVertex(vertices_[v], point(b_.vertices[v]), vertex_tolerance_[v]);
+    }
+
+    void make_edges() {
+        edges_.resize(b_.edges.size());
+        for (std::size_t e = 0; e < edges_.size(); ++e) {
+            const BoundaryEdge &edge = b_.edges[e];
+            if (edge.is_circle())
+                make_circle(e, edge);
+            else
+                make_line(e, edge);
+        }
+    }
+
+    void make_line(std::size_t e, const BoundaryEdge &edge) {
+        const Vec3 from = b_.vertices[at(edge.from)];
+        const Vec3 along = b_.vertices[at(edge.to)] - from;
+        builder_.MakeEdge(edges_[e], new Geom_Line(point(from), direction(along)), edge_tolerance_[e]);
+        add_ends(e, edge);
+        builder_.Range(edges_[e], 0, length(along));
+    }
+
+    void make_circle(std::size_t e, const BoundaryEdge &edge) {
+        const BoundaryBore &bore = b_.bores[at(edge.bore)];
+        const Vec3 start = b_.vertices[at(edge.from)];
+        const gp_Ax2 axes(gp_Pnt(bore.foot.x, bore.foot.y, start.z), gp::DZ(), gp::DX());
+        builder_.MakeEdge(edges_[e], new Geom_Circle(axes, bore.radius), edge_tolerance_[e]);
+        add_ends(e, edge);
+        builder_.Range(edges_[e], 0, whole_turn);
+        edges_[e].Closed(true);
+    }
+
+    void add_ends(std::size_t e, const BoundaryEdge &edge) {
+        builder_.Add(edges_[e], vertices_[at(edge.from)].Oriented(TopAbs_FORWARD));
+        builder_.Add(edges_[e], vertices_[at(edge.to)].Oriented(TopAbs_REVERSED));
+    }
+
+    TopoDS_Face plane_face(const BoundaryFace &face) {
+        const BoundaryEdge &first = b_.edges[at(face.loops[0][0].edge)];
+        TopoDS_Face made;
+        builder_.MakeFace(made,
+                          new Geom_Plane(point(b_.vertices[at(first.from)]), direction(face.plane.normal)),
+                          Precision::Confusion());
+        for (const std::vector<EdgeUse> &loop : face.loops) {
+            TopoDS_Wire wire;
+            builder_.MakeWire(wire);
+            for (const EdgeUse &use : loop)
+                builder_.Add(wire,
+                             edges_[at(use.edge)].Oriented(use.forward ? TopAbs_FORWARD : TopAbs_REVERSED));
+            wire.Closed(true);
+            builder_.Add(made, wire);
+        }
+        return made;
+    }
+
+    /// The cylinder's own normal points away from its axis, into the wood: the face is reversed, and so its
+    /// loop is written backwards.
+    TopoDS_Face bore_wall(const BoundaryFace &face) {
+        const BoundaryBore &bore = b_.bores[at(face.bore)];
+        const gp_Ax3 axes(point(bore.foot), gp::DZ(), gp::DX());
+        TopoDS_Face made;
+        builder_.MakeFace(made, new Geom_CylindricalSurface(axes, bore.radius), Precision::Confusion());
+        add_surface_curves(made, face, bore);
+        TopoDS_Wire wire;
+        builder_.MakeWire(wire);
+        const std::vector<EdgeUse> &loop = face.loops[0];
+        for (auto use = loop.rbegin(); use != loop.rend(); ++use)
+            builder_.Add(wire,
+                         edges_[at(use->edge)].Oriented(use->forward ? TopAbs_REVERSED : TopAbs_FORWARD));
+        wire.Closed(true);
+        builder_.Add(made, wire);
+        made.Orientation(TopAbs_REVERSED);
+        return made;
+    }
+
+    void add_surface_curves(const TopoDS_Face &wall, const BoundaryFace &face, const BoundaryBore &bore) {
+        const std::vector<EdgeUse> &loop = face.loops[0];
+        for (const std::size_t i : {0U, 2U}) {
+            const BoundaryEdge &edge = b_.edges[at(loop[i].edge)];
+            const double v = b_.vertices[at(edge.from)].z - bore.foot.z;
+            builder_.UpdateEdge(edges_[at(loop[i].edge)], new Geom2d_Line(gp_Pnt2d(0, v), gp::DX2d()), wall,
+                                edge_tolerance_[at(loop[i].edge)]);
+        }
+        const int seam = loop[1].edge;
+        builder_.UpdateEdge(edges_[at(seam)], new Geom2d_Line(gp_Pnt2d(whole_turn, 0), gp::DY2d()),
+                            new Geom2d_Line(gp_Pnt2d(0, 0), gp::DY2d()), wall, edge_tolerance_[at(seam)]);
+        builder_.Continuity(edges_[at(seam)], wall, wall, GeomAbs_CN);
+    }
+
+    const Boundary &b_;
+    BRep_Builder builder_;
+    std::vector<double> edge_tolerance_, vertex_tolerance_;
+    std::vector<TopoDS_Vertex> vertices_;
+    std::vector<TopoDS_Edge> edges_;
+};
+
+} // namespace
+
+TopoDS_Solid written_down(const Boundary &boundary) {
+    return Writer(boundary).write();
+}
+
+} // namespace roundlay

@@ -1,0 +1,139 @@
+#include "exporters/lists/cut_list.h"
+#include "kernel/layout/body.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <cmath>
+#include <map>
+
+using namespace roundlay;
+
+namespace {
+
+struct Collected {
+    Layout layout;
+    std::vector<double> volumes;
+    CutList list;
+};
+
+Collected collect(const Shell &shell) {
+    Collected all;
+    all.layout = lay_out(shell);
+    for (const Model &model : all.layout.models)
+        all.volumes.push_back(
+            body_of(all.layout.pieces[static_cast<std::size_t>(model.pieces.front())]).volume);
+    all.list = collect_cut_list(shell, all.layout, all.volumes);
+    return all;
+}
+
+Shell with_window() {
+    Shell shell = test::plain_shell();
+    shell.openings.push_back({"window", OpeningKind::window, "A", Length::mm(1800), Length::mm(300),
+                              Length::mm(1000), Length::mm(400)});
+    return shell;
+}
+
+} // namespace
+
+TEST_CASE("every tag stands in the cut list once, and what is equal is listed once") {
+    const Collected all = collect(with_window());
+    REQUIRE(all.layout.pieces.size() > 16);
+    std::map<std::string, int> seen;
+    for (const ModelRow &row : all.list.models) {
+        CHECK_FALSE(row.tags.empty());
+        for (const std::string &tag : row.tags)
+            ++seen[tag];
+    }
+    CHECK(seen.size() == all.layout.pieces.size());
+    for (const auto &[tag, count] : seen)
+        CHECK(count == 1);
+    REQUIRE(all.list.pieces.size() == all.layout.pieces.size());
+    for (std::size_t i = 0; i < all.list.pieces.size(); ++i)
+        CHECK(all.list.pieces[i].tag == all.layout.pieces[i].tag);
+}
+
+TEST_CASE("weights are the volume times the density of the shell's wood") {
+    const Collected all = collect(with_window());
+    CHECK(all.list.weights_known);
+    for (const PieceRow &row : all.list.pieces) {
+        // Eastern hemlock green heart 748.6 kg/m3 (FPL-GTR-282, Tables 4-1 and 5-3a with Eq. 4-14, derived).
+        CHECK(row.stick.low_kg == Approx(748.6 * row.stick.volume / 1e9));
+        CHECK(row.stick.high_kg == Approx(380 * 2.19 * row.stick.volume / 1e9));
+    }
+}
+
+TEST_CASE("an unknown species leaves the weights out and says why") {
+    Shell shell = with_window();
+    shell.wood.species = "unobtainium";
+    const CutList list = collect(shell).list;
+    CHECK_FALSE(list.weights_known);
+    CHECK_THAT(list.weight_basis, ContainsSubstring("unobtainium"));
+}
+
+TEST_CASE("logs that are notched together name each other") {
+    const Collected all = collect(with_window());
+    std::map<std::string, const PieceRow *> by_tag;
+    for (const PieceRow &row : all.list.pieces)
+        by_tag[row.tag] = &row;
+    int neighbours = 0;
+    for (const PieceRow &row : all.list.pieces)
+        for (const auto *side : {&row.at_left, &row.at_right})
+            for (const std::string &other : *side) {
+                ++neighbours;
+                const auto &back_left = by_tag.at(other)->at_left, &back_right = by_tag.at(other)->at_right;
+                CHECK(std::count(back_left.begin(), back_left.end(), row.tag) +
+                          std::count(back_right.begin(), back_right.end(), row.tag) ==
+                      1);
+            }
+    CHECK(neighbours > 0);
+}
+
+TEST_CASE("a list needs one volume for each distinct piece") {
+    const Collected all = collect(with_window());
+    CHECK_THROWS_AS(collect_cut_list(with_window(), all.layout, {1.0}), std::logic_error);
+}
+
+TEST_CASE("of any shell nothing is lost: pieces, pegs, wood and lengths to order add up") {
+    CHECK(rc::check([] {
+        const Shell shell = test::any_shell();
+        const Collected all = collect(shell);
+        RC_PRE(!has_errors(all.layout.findings));
+        std::size_t pegs = 0, ordered = 0;
+        for (const PegRow &row : all.list.pegs)
+            pegs += row.names.size();
+        RC_ASSERT(pegs == all.layout.pegs.size());
+        const double step = order_step(shell.units).mm();
+        std::map<std::string, const Piece *> by_tag;
+        for (const Piece &piece : all.layout.pieces)
+            by_tag[piece.tag] = &piece;
+        for (const OrderRow &row : all.list.order)
+            for (const std::string &tag : row.tags) {
+                ++ordered;
+                const Blank &blank = by_tag.at(tag)->blank;
+                RC_ASSERT(row.length > blank.length - 0.01 && row.length < blank.length + step);
+                RC_ASSERT(std::abs(std::remainder(row.length, step)) < 1e-6);
+                RC_ASSERT(std::abs(row.width - blank.width) < 0.01);
+                RC_ASSERT(row.least_round >= row.height && row.least_round <= row.height + row.width);
+            }
+        RC_ASSERT(ordered == all.layout.pieces.size());
+        double by_piece = 0, by_model = 0;
+        for (const PieceRow &row : all.list.pieces)
+            by_piece += row.stick.volume;
+        for (const ModelRow &row : all.list.models)
+            by_model += row.stick.volume * static_cast<double>(row.tags.size());
+        RC_ASSERT(std::abs(by_piece - by_model) < 1e-9 * by_piece);
+    }));
+}
+
+TEST_CASE("equal pieces are cut in equal words") {
+    CHECK(rc::check([] {
+        const Collected all = collect(test::any_shell());
+        std::map<std::string, std::vector<std::string>> words;
+        for (const PieceRow &row : all.list.pieces) {
+            const auto [known, fresh] = words.try_emplace(row.like, row.stick.cuts);
+            RC_ASSERT(fresh || known->second == row.stick.cuts);
+        }
+    }));
+}

@@ -1,0 +1,92 @@
+#include "exporters/lists/cut_words.h"
+#include "tests/support/catch.h"
+
+using namespace roundlay;
+
+namespace {
+
+using Words = std::vector<std::string>;
+
+SeamCut seam(End end, Side side, double from, double to) {
+    SeamCut cut;
+    cut.end = end;
+    cut.side = side;
+    cut.x_from = from;
+    cut.x_to = to;
+    return cut;
+}
+
+Bore bore(double x, double z_from, double z_to, bool through) {
+    Bore b;
+    b.x = x, b.z_from = z_from, b.z_to = z_to, b.diameter = 32, b.through = through;
+    return b;
+}
+
+Piece plain() {
+    Piece piece;
+    piece.blank = {4000, 200, 220};
+    piece.datum = {EndKind::corner, "AB", 200};
+    piece.far = {EndKind::jamb, "door", 4000};
+    return piece;
+}
+
+} // namespace
+
+TEST_CASE("a tail, a jamb, a sill and bores are said in words") {
+    Piece piece = plain();
+    piece.cuts = {seam(End::datum, Side::top, -1, 200),
+                  seam(End::datum, Side::under, -1, 200),
+                  BoxCut{BoxUse::sill, {{1200, -10, 130}, {2100, 210, 230}}, "window"},
+                  bore(3500, 0, 220, true),
+                  bore(600, 0, 220, true),
+                  bore(1000, 105, 220, false)};
+    CHECK(cut_words(piece, {}) ==
+          Words{"left end: tail cut on top and underside, shoulder 200 mm from the end",
+                "sill cut 90 mm deep from the top from 1200 mm to 2100 mm",
+                "2 peg bores 32 mm right through at 600 mm, 3500 mm",
+                "1 peg bore 32 mm 115 mm deep from the top at 1000 mm", "right end: square at a jamb"});
+}
+
+TEST_CASE("an overhanging end is a housed notch, a thin half log stands square against the wall") {
+    Piece piece = plain();
+    piece.far = {EndKind::butt, "BC", 4000};
+    piece.cuts = {seam(End::datum, Side::under, 100, 300), seam(End::datum, Side::under, 100, 300)};
+    CHECK(cut_words(piece, {}) == Words{"left end: housed notch on the underside from 100 mm to 300 mm",
+                                        "right end: square against the crossing wall"});
+}
+
+TEST_CASE("header cuts and openings within one log are said from their own side") {
+    Piece piece = plain();
+    piece.cuts = {BoxCut{BoxUse::header, {{-50, -10, -10}, {900, 210, 60}}, "door"},
+                  BoxCut{BoxUse::through, {{1000, -10, 50}, {1500, 210, 150}}, "vent"},
+                  seam(End::far, Side::top, 3800, 4001)};
+    const Words words = cut_words(piece, {});
+    CHECK(words == Words{"left end: square", "header cut 60 mm up from the underside from 0 mm to 900 mm",
+                         "opening cut 50 mm to 150 mm high from 1000 mm to 1500 mm",
+                         "right end: tail cut on top, shoulder 200 mm from the end"});
+}
+
+TEST_CASE("words follow the shell's units") {
+    Piece piece = plain();
+    piece.cuts = {seam(End::datum, Side::top, 0, 8 * 25.4)};
+    LengthStyle feet;
+    feet.system = UnitSystem::imperial;
+    CHECK(cut_words(piece, feet).front() == "left end: tail cut on top, shoulder 8\" from the end");
+}
+
+TEST_CASE("ends and kinds have the trade's names") {
+    CHECK(place_of({EndKind::corner, "AB", 0}) == "corner AB");
+    CHECK(place_of({EndKind::jamb, "front door", 0}) == "jamb of front door");
+    CHECK(place_of({EndKind::jamb, "", 0}) == "jamb");
+    CHECK(place_of({EndKind::butt, "AB", 0}) == "against the wall at corner AB");
+    Piece piece = plain();
+    CHECK(kind_of(piece, 5) == "sill log");
+    piece.round = 5;
+    CHECK(kind_of(piece, 5) == "plate log");
+    piece.round = 3;
+    CHECK(kind_of(piece, 5) == "log");
+    piece.log = LogKind::half_start;
+    CHECK(kind_of(piece, 5) == "half log");
+    piece.island = true;
+    CHECK(kind_of(piece, 5) == "island");
+}
