@@ -2,9 +2,11 @@
 #pragma once
 
 #include "exporters/picture/camera.h"
+#include "exporters/sheets/drawing/paper.h"
 #include "kernel/layout/body.h"
 #include "kernel/shell/shell.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,7 +19,7 @@ struct PictureOptions {
 };
 
 struct ExportOptions {
-    std::string paper = "A3"; ///< of the cut sheets
+    std::optional<sheets::Paper> paper; ///< of the cut sheets; else by the shell's units
     PictureOptions picture;
 };
 

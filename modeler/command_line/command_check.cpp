@@ -1,0 +1,61 @@
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/findings.h"
+
+#include <CLI/CLI.hpp>
+
+namespace roundlay {
+
+namespace {
+
+Paint paint_of(Weight weight) {
+    switch (weight) {
+    case Weight::error:
+        return Paint::red;
+    case Weight::warning:
+        return Paint::yellow;
+    case Weight::note:
+        return Paint::blue;
+    }
+    return Paint::bold;
+}
+
+/// Colours the weight's word in a line that holds it between two colons.
+std::string coloured(const Console &console, const std::string &line, Weight weight) {
+    const std::string marked = ": " + std::string(word(weight)) + ": ";
+    const std::size_t at = line.find(marked);
+    if (at == std::string::npos) return line;
+    return line.substr(0, at + 2) + console.painted(word(weight), paint_of(weight)) +
+           line.substr(at + marked.size() - 2);
+}
+
+std::string check_text(const Console &console, const Input &input, const Layout *layout) {
+    std::string text;
+    for (const Problem &problem : input.read.problems)
+        text += coloured(console, to_text(problem), problem.weight) + "\n";
+    const Findings none;
+    const Findings &findings = layout ? layout->findings : none;
+    for (const Finding &finding : findings)
+        text += coloured(console, finding_line(input, finding), finding.weight) + "\n";
+    return text + summary_line(input, layout, counts_of(input.read.problems, findings)) + "\n";
+}
+
+ExitCode check(const Console &console, const std::string &file) {
+    const Input input = read_input(file);
+    std::optional<Layout> layout;
+    if (input.read.shell) layout = lay_out(*input.read.shell);
+    const Layout *found = layout ? &*layout : nullptr;
+    const ExitCode printed =
+        console.print(console.json ? findings_json(input, found) : check_text(console, input, found));
+    if (!found) return ExitCode::unreadable;
+    return has_errors(found->findings) ? ExitCode::findings : printed;
+}
+
+} // namespace
+
+CommandRun declare_check(CLI::App &app) {
+    auto file = std::make_shared<std::string>();
+    app.add_option("FILE", *file, "the document; - reads from the standard input")->required();
+    return [file](const Console &console) { return check(console, *file); };
+}
+
+} // namespace roundlay
