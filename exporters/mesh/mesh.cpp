@@ -53,9 +53,7 @@ bool contains(const Polyhedron &hewn, const Face &face, Vec2 p) {
 
 /// Level faces only: in a clear body bores open in no others.
 bool is_level(const Face &face) {
-    constexpr double exactly_level =
-        1e-12; // of a unit normal: below what a slope over a whole log could show
-    return std::abs(std::abs(face.plane.normal.z) - 1.0) < exactly_level;
+    return std::abs(std::abs(face.plane.normal.z) - 1.0) < tolerance::weld;
 }
 
 class MeshBuilder {
@@ -165,6 +163,37 @@ class MeshBuilder {
     std::vector<Vec2> flat_;
 };
 
+/// The prism as the meet of half-spaces, corners on the bore's circle.
+std::vector<Plane> prism_of(const Bore &bore, int sides) {
+    std::vector<Plane> planes{{{0, 0, 1}, bore.z_to}, {{0, 0, -1}, -bore.z_from}};
+    const double to_side = bore.diameter / 2 * std::cos(std::numbers::pi / sides);
+    for (int i = 0; i < sides; ++i) {
+        const double angle = 2 * std::numbers::pi * (i + 0.5) / sides;
+        const Vec3 outward{std::cos(angle), std::sin(angle), 0};
+        planes.push_back({outward, dot(outward, {bore.x, bore.y, 0}) + to_side});
+    }
+    return planes;
+}
+
+/// Bores that run into each other, into slopes or into borders are carved out of the wood as any other cut.
+Body carved(const Body &body, int sides) {
+    Body out;
+    out.cells = body.cells;
+    for (const Bore &bore : body.bores)
+        out.cells = without(std::move(out.cells), prism_of(bore, sides));
+    out.hewn = border_of(out.cells);
+    return out;
+}
+
+/// An edge between two sides of a prism that stands for a bore: none to be drawn.
+bool runs_down_a_bore(Vec3 a, Vec3 b, const std::vector<Bore> &bores) {
+    constexpr double same_place = 1e-3; // mm: far above what carving rounds, far below what a saw sees
+    if (length(Vec2{a.x - b.x, a.y - b.y}) > same_place) return false;
+    return std::any_of(bores.begin(), bores.end(), [&](const Bore &bore) {
+        return std::abs(length(Vec2{a.x - bore.x, a.y - bore.y}) - bore.diameter / 2) < same_place;
+    });
+}
+
 } // namespace
 
 Vec3 normal_at(const Surface &surface, Vec3 point) {
@@ -176,7 +205,12 @@ Mesh mesh_of(const Body &body, const MeshOptions &options) {
     constexpr int fewest = 3, most = 360;
     if (options.sides != 0 && (options.sides < fewest || options.sides > most))
         throw std::invalid_argument("mesh_of: a bore has 3 to 360 sides, or 0 to leave bores out");
-    return MeshBuilder(body, options.sides).build();
+    if (body.bores_clear || options.sides == 0) return MeshBuilder(body, options.sides).build();
+    Mesh mesh = MeshBuilder(carved(body, options.sides), 0).build();
+    std::erase_if(mesh.edges, [&](const auto &edge) {
+        return runs_down_a_bore(mesh.points[edge[0]], mesh.points[edge[1]], body.bores);
+    });
+    return mesh;
 }
 
 double volume(const Mesh &mesh) {

@@ -1,16 +1,11 @@
 #include "exporters/picture/ambient.h"
 
+#include "exporters/picture/frame.h"
+
 #include <cmath>
 
 namespace roundlay {
 namespace {
-
-const char *const vertex = R"(
-void main() {
-    vec2 corner = vec2(gl_VertexID == 1 ? 3.0 : -1.0, gl_VertexID == 2 ? 3.0 : -1.0);
-    gl_Position = vec4(corner, 0, 1);
-}
-)";
 
 const char *const gather_fragment = R"(
 uniform sampler2D depth;
@@ -22,9 +17,13 @@ uniform bool perspective;
 uniform int samples;
 out vec4 light;
 
+const float nothing = 1e8; // mm: where there is only background
+
 vec3 place(ivec2 texel) {
-    float d = texelFetch(depth, clamp(texel, ivec2(0), depth_size - 1), 0).r;
+    texel = clamp(texel, ivec2(0), depth_size - 1);
+    float d = texelFetch(depth, texel, 0).r;
     vec2 flat_place = (2.0 * (vec2(texel) + 0.5) / vec2(depth_size) - 1.0) * half_view;
+    if (d >= 1.0) return vec3(flat_place * (perspective ? nothing : 1.0), -nothing);
     if (perspective) {
         float z = reach.x * reach.y / (reach.y - d * (reach.y - reach.x));
         return vec3(flat_place * z, -z);
@@ -48,13 +47,35 @@ float gathered(ivec2 here, vec3 p, vec3 normal, float turn, float radius, float 
     return sum / float(samples);
 }
 
+// How far q stands in front of p, 0..1, without counting what goes on in p's own plane.
+float in_front(vec3 q, vec3 p, vec3 normal) {
+    float off_plane = normal == vec3(0) ? 1.0 : smoothstep(2.0, 5.0, abs(dot(q - p, normal)));
+    return off_plane * clamp((q.z - p.z - 3.0) / 40.0, 0.0, 1.0);
+}
+
+// How much a place lies behind what is close by on both sides of it: the gap between two logs, whatever is
+// seen through it. Openings are too wide to count.
+float sunken(ivec2 here, vec3 p, vec3 normal) {
+    float texel = 2.0 * half_view.y * (perspective ? -p.z : 1.0) / float(depth_size.y);
+    float most = 0.0;
+    for (int i = 0; i < 3; ++i) {
+        int texels = int(round(max((14.0 + 15.0 * float(i)) / texel, (1.0 + 0.5 * float(i)) * float(scale))));
+        for (int k = 0; k < 2; ++k) {
+            ivec2 there = k == 0 ? ivec2(0, texels) : ivec2(texels, 0);
+            float ahead = in_front(place(here + there), p, normal), behind = in_front(place(here - there), p, normal);
+            most = max(most, min(ahead, behind));
+        }
+    }
+    return most;
+}
+
 void main() {
     ivec2 here = ivec2(gl_FragCoord.xy) * scale + scale / 2;
+    vec3 p = place(here);
     if (texelFetch(depth, here, 0).r >= 1.0) {
-        light = vec4(1);
+        light = vec4(1.0 - 0.80 * sunken(here, p, vec3(0)));
         return;
     }
-    vec3 p = place(here);
     // The nearer neighbour on each axis lies on the same face.
     vec3 left = p - place(here - ivec2(1, 0)), right = place(here + ivec2(1, 0)) - p;
     vec3 down = p - place(here - ivec2(0, 1)), up = place(here + ivec2(0, 1)) - p;
@@ -66,7 +87,7 @@ void main() {
     float turn = float((cell.x * 5 + cell.y * 3 + ((cell.x * cell.y) & 3) * 7) & 15) * 0.392699;
     float near = gathered(here, p, normal, turn, 170.0, 4.0);
     float wide = gathered(here, p, normal, turn, 1500.0, 25.0);
-    light = vec4(clamp(1.0 - 2.6 * near - 1.3 * wide, 0.0, 1.0));
+    light = vec4(clamp(1.0 - 2.2 * near - 1.3 * wide, 0.0, 1.0) * (1.0 - 0.80 * sunken(here, p, normal)));
 }
 )";
 
@@ -102,8 +123,8 @@ void main() {
 } // namespace
 
 AmbientPass::AmbientPass()
-    : gather_(vertex, gather_fragment), blur_(vertex, blur_fragment), into_light_(gl::make_framebuffer()),
-      into_blurred_(gl::make_framebuffer()) {}
+    : gather_(everywhere_vertex, gather_fragment), blur_(everywhere_vertex, blur_fragment),
+      into_light_(gl::make_framebuffer()), into_blurred_(gl::make_framebuffer()) {}
 
 void AmbientPass::resize(gl::Size size) {
     if (size == size_) return;

@@ -1,6 +1,6 @@
 #include "exporters/registry/job.h"
 
-#include "kernel/solid/build_all.h"
+#include "kernel/layout/interference.h"
 
 namespace roundlay {
 

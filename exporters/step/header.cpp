@@ -13,6 +13,9 @@ namespace roundlay::step {
 
 namespace {
 
+/// The last second that a date of four figures can name.
+constexpr std::int64_t end_of_9999 = 253402300799;
+
 std::string iso_8601(std::int64_t seconds) {
     using namespace std::chrono;
     const sys_seconds when{std::chrono::seconds(seconds)};
@@ -48,7 +51,8 @@ std::int64_t time_of_export(const std::optional<std::int64_t> &stated) {
         const std::string_view text(epoch);
         std::int64_t seconds = 0;
         const auto read = std::from_chars(text.data(), text.data() + text.size(), seconds);
-        if (read.ec != std::errc{} || read.ptr != text.data() + text.size())
+        const bool whole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
+        if (!whole || seconds < 0 || seconds > end_of_9999)
             throw std::runtime_error("SOURCE_DATE_EPOCH is \"" + std::string(text) +
                                      "\"; it must be a whole number of seconds since 1970.");
         return seconds;

@@ -65,6 +65,14 @@ class DataWriter {
     };
     Complex complex() { return Complex(*this); }
 
+    /// One instance whose text between '=' and ';' is given.
+    Ref add_text(std::string_view text) {
+        const Ref made = open();
+        text_ += text;
+        text_ += ";\n";
+        return made;
+    }
+
     void reserve(std::size_t bytes) { text_.reserve(bytes); }
     std::string take() { return std::move(text_); }
 

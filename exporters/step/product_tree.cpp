@@ -55,7 +55,7 @@ std::string alike(const Layout &layout, const Model &model) {
 Part part_of(const Shell &shell, const Piece &piece, int body) {
     Part part;
     part.name = piece.tag;
-    part.colour = colour_of_wall(piece.wall);
+    part.colour = wall_colour(piece.wall);
     part.attributes = attributes_of_part(shell, piece);
     part.body = body;
     return part;
@@ -64,7 +64,7 @@ Part part_of(const Shell &shell, const Piece &piece, int body) {
 Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
     Use use{piece.model, piece.tag, seen_from(piece.frame, wall), std::nullopt,
             attributes_of_use(layout, piece)};
-    const Colour colour = colour_of_wall(piece.wall);
+    const Colour colour = wall_colour(piece.wall);
     if (colour != part.colour) use.colour = colour;
     return use;
 }

@@ -2,7 +2,7 @@
 // names, colours and attributes. Both ways of writing start from it.
 #pragma once
 
-#include "exporters/step/palette.h"
+#include "exporters/mesh/palette.h"
 #include "kernel/layout/body.h"
 
 #include <optional>

@@ -2,6 +2,7 @@
 
 #include "exporters/step/boundary_writer.h"
 #include "exporters/step/common_writer.h"
+#include "exporters/step/library_solid.h"
 #include "exporters/step/property_writer.h"
 #include "exporters/step/style_writer.h"
 
@@ -21,9 +22,9 @@ struct Product {
 
 class TreeWriter {
   public:
-    TreeWriter(part21::DataWriter &data, const ProductTree &tree, const std::vector<Boundary> &borders,
+    TreeWriter(part21::DataWriter &data, const ProductTree &tree, const std::vector<PartSolid> &solids,
                const Extras &extras)
-        : data_(data), tree_(tree), borders_(borders), extras_(extras), commons_(add_commons(data)),
+        : data_(data), tree_(tree), solids_(solids), extras_(extras), commons_(add_commons(data)),
           properties_(data, commons_.millimetre), styles_(data) {}
 
     void write() {
@@ -62,11 +63,12 @@ class TreeWriter {
 
     Product write_part(const Part &part) {
         Product made = write_product(part.id, part.name, part.description);
-        const Boundary &border = borders_[at(part.body)];
-        made.solid = add_solid(data_, border, part.name);
+        const PartSolid &solid = solids_[at(part.body)];
+        made.solid = solid.border ? add_solid(data_, *solid.border, part.name)
+                                  : add_library_solid(data_, solid.built, part.name);
         represent(made, "ADVANCED_BREP_SHAPE_REPRESENTATION", part.name, {made.origin, made.solid});
         if (extras_.attributes) properties_.add_attributes(part.attributes, made.definition, made.context);
-        if (extras_.validation) properties_.add_validation(measures_of(border), made.shape, made.context);
+        if (extras_.validation) properties_.add_validation(solid.measures, made.shape, made.context);
         return made;
     }
 
@@ -124,7 +126,7 @@ class TreeWriter {
 
     part21::DataWriter &data_;
     const ProductTree &tree_;
-    const std::vector<Boundary> &borders_;
+    const std::vector<PartSolid> &solids_;
     const Extras &extras_;
     Commons commons_;
     PropertyWriter properties_;
@@ -138,13 +140,13 @@ constexpr std::size_t usual_part = 24'000, usual_use = 2'000;
 
 } // namespace
 
-std::string data_of(const ProductTree &tree, const std::vector<Boundary> &borders, const Extras &extras) {
+std::string data_of(const ProductTree &tree, const std::vector<PartSolid> &solids, const Extras &extras) {
     part21::DataWriter data;
     std::size_t uses = 0;
     for (const Group &group : tree.groups)
         uses += group.uses.size();
     data.reserve(tree.parts.size() * usual_part + uses * usual_use);
-    TreeWriter(data, tree, borders, extras).write();
+    TreeWriter(data, tree, solids, extras).write();
     return data.take();
 }
 

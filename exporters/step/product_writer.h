@@ -3,8 +3,9 @@
 
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_tree.h"
-#include "kernel/solid/boundary.h"
+#include "kernel/solid/measures.h"
 
+#include <optional>
 #include <vector>
 
 namespace roundlay::step {
@@ -14,7 +15,14 @@ struct Extras {
     bool validation = true; ///< volume, area and centroid of every part
 };
 
-/// The data section for a tree. `borders` are those of the bodies that the parts name.
-std::string data_of(const ProductTree &tree, const std::vector<Boundary> &borders, const Extras &extras);
+/// A solid in the form it is written from.
+struct PartSolid {
+    std::optional<Boundary> border;
+    Solid built; ///< where there is no border: the library writes it
+    Measures measures;
+};
+
+/// The data section for a tree. `solids` are those of the bodies that the parts name.
+std::string data_of(const ProductTree &tree, const std::vector<PartSolid> &solids, const Extras &extras);
 
 } // namespace roundlay::step

@@ -1,7 +1,6 @@
 #include "exporters/step/step.h"
 
 #include "exporters/step/header.h"
-#include "exporters/step/library_route.h"
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_writer.h"
 
@@ -21,25 +20,21 @@ std::string header_for(const std::string &description, const std::string &name, 
          shortened(options.organisation, longest_header_name), step::time_of_export(options.seconds)});
 }
 
-/// The borders of all bodies, or none where one needs a boolean.
-std::optional<std::vector<Boundary>> borders_of(const std::vector<const Body *> &bodies) {
-    std::vector<Boundary> borders;
-    borders.reserve(bodies.size());
-    for (const Body *body : bodies) {
-        std::optional<Boundary> border = boundary_of(*body);
-        if (!border) return std::nullopt;
-        borders.push_back(std::move(*border));
-    }
-    return borders;
+step::PartSolid part_solid(const Body &body, StepRoute route) {
+    step::PartSolid solid;
+    if (route == StepRoute::automatic) solid.border = boundary_of(body);
+    if (!solid.border) solid.built = build(body).solid;
+    solid.measures = solid.border ? measures_of(*solid.border) : measures_of(solid.built);
+    return solid;
 }
 
 std::string file_of(const std::string &header, const step::ProductTree &tree,
                     const std::vector<const Body *> &bodies, const StepOptions &options) {
-    const step::Extras extras;
-    if (options.route == StepRoute::automatic)
-        if (const std::optional<std::vector<Boundary>> borders = borders_of(bodies))
-            return header + step::data_of(tree, *borders, extras) + step::footer();
-    return header + step::library_data_of(tree, bodies, extras) + step::footer();
+    std::vector<step::PartSolid> solids;
+    solids.reserve(bodies.size());
+    for (const Body *body : bodies)
+        solids.push_back(part_solid(*body, options.route));
+    return header + step::data_of(tree, solids, step::Extras{}) + step::footer();
 }
 
 } // namespace

@@ -1,8 +1,8 @@
 // STEP files (ISO 10303-21, AP214) of a shell and of its pieces. Millimetres, real closed solids.
 //
 // Hewn pieces are written straight from their borders in doubles. Where a piece's solid needs a boolean, or
-// where asked, OpenCASCADE writes the file and the text is put in order afterwards. Either way: plain ASCII,
-// the same bytes for the same shell and time.
+// where asked, the text of that solid is OpenCASCADE's, put in order. Either way: plain ASCII, the same bytes
+// for the same shell and time.
 #pragma once
 
 #include "kernel/layout/body.h"
@@ -16,8 +16,8 @@
 namespace roundlay {
 
 enum class StepRoute {
-    automatic, ///< own text where all borders can be written down, else the library
-    library,   ///< OpenCASCADE: slower, takes any solid
+    automatic, ///< own text for every solid whose border can be written down, else the library's
+    library,   ///< the library's text for all solids: slower
 };
 
 struct StepOptions {

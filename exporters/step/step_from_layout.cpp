@@ -1,5 +1,5 @@
 #include "exporters/step/step.h"
-#include "kernel/solid/build_all.h"
+#include "kernel/layout/interference.h"
 
 namespace roundlay {
 

@@ -7,7 +7,8 @@ using part21::Ref;
 Ref StyleWriter::surface_style(const Colour &colour) {
     for (const auto &[known, style] : known_)
         if (known == colour) return style;
-    const Ref rgb = data_.add("COLOUR_RGB", "", colour.red, colour.green, colour.blue);
+    const auto part = [](int channel) { return channel / 255.0; };
+    const Ref rgb = data_.add("COLOUR_RGB", "", part(colour.r), part(colour.g), part(colour.b));
     const Ref fill = data_.add("FILL_AREA_STYLE_COLOUR", "", rgb);
     const Ref area = data_.add("FILL_AREA_STYLE", "", std::vector{fill});
     const Ref surface = data_.add("SURFACE_STYLE_FILL_AREA", area);

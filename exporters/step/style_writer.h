@@ -1,7 +1,7 @@
 // Colours of parts, and of single uses where those differ.
 #pragma once
 
-#include "exporters/step/palette.h"
+#include "exporters/mesh/palette.h"
 #include "exporters/step/part21_text.h"
 
 #include <utility>

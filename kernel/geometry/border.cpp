@@ -111,7 +111,13 @@ class Border {
         solid_.faces.push_back(std::move(face));
     }
 
+    static bool outside(double v, double a, double b) {
+        return v < std::min(a, b) - tolerance::weld || v > std::max(a, b) + tolerance::weld;
+    }
+
     bool lies_within(int i, int a, int b) const {
+        const Vec3 &p = at(i), &q = at(a), &r = at(b);
+        if (outside(p.x, q.x, r.x) || outside(p.y, q.y, r.y) || outside(p.z, q.z, r.z)) return false;
         const Vec3 d = at(b) - at(a), v = at(i) - at(a);
         const double l2 = dot(d, d), along = dot(v, d);
         if (along <= 0 || along >= l2) return false;
@@ -121,20 +127,20 @@ class Border {
 
     /// A vertex of one face may lie inside an edge of its neighbour: both must have it.
     void insert_vertices_on_edges() {
-        const std::vector<bool> used = used_vertices();
+        const std::vector<char> used = used_vertices();
         for (Face &face : solid_.faces)
             for (auto &loop : face.loops) insert_on(loop, used);
     }
 
-    std::vector<bool> used_vertices() const {
-        std::vector<bool> used(solid_.vertices.size(), false);
+    std::vector<char> used_vertices() const {
+        std::vector<char> used(solid_.vertices.size(), 0);
         for (const Face &face : solid_.faces)
             for (const auto &loop : face.loops)
-                for (const int i : loop) used[static_cast<std::size_t>(i)] = true;
+                for (const int i : loop) used[static_cast<std::size_t>(i)] = 1;
         return used;
     }
 
-    void insert_on(std::vector<int> &loop, const std::vector<bool> &used) const {
+    void insert_on(std::vector<int> &loop, const std::vector<char> &used) const {
         std::vector<int> result;
         result.reserve(loop.size());
         for (std::size_t k = 0; k < loop.size(); ++k) {
@@ -170,7 +176,7 @@ class Border {
     }
 
     void drop_unused_vertices() {
-        const std::vector<bool> used = used_vertices();
+        const std::vector<char> used = used_vertices();
         std::vector<int> renamed(used.size(), -1);
         std::vector<Vec3> kept;
         for (std::size_t i = 0; i < used.size(); ++i)

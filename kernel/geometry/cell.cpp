@@ -202,22 +202,41 @@ double common_volume(const Cell &a, const Cell &b) {
     return volume(common);
 }
 
+namespace {
+
+bool misses(const Cell &cell, const std::vector<Plane> &region) {
+    return std::any_of(region.begin(), region.end(), [&](const Plane &plane) {
+        return reach_over(cell, plane).low >= -tolerance::thinnest;
+    });
+}
+
+/// What is left of one cell. Where the last planes find nothing after all, the region only grazed it.
+void take_out(Cell cell, const std::vector<Plane> &region, std::vector<Cell> &kept) {
+    const std::size_t before = kept.size();
+    Cell common = cell;
+    for (const Plane &plane : region) {
+        const Reach r = reach_over(common, plane);
+        if (r.high <= tolerance::thinnest) continue;
+        if (r.low >= -tolerance::thinnest) {
+            kept.resize(before);
+            kept.push_back(std::move(cell));
+            return;
+        }
+        kept.push_back(cut_through(common, plane.flipped()));
+        common = cut_through(common, plane);
+    }
+}
+
+} // namespace
+
 std::vector<Cell> without(std::vector<Cell> cells, const std::vector<Plane> &region) {
     std::vector<Cell> kept;
     kept.reserve(cells.size() + region.size());
     for (Cell &cell : cells) {
-        Cell common = cell;
-        std::vector<Cell> rest;
-        for (const Plane &plane : region) {
-            SplitCell halves = split(common, plane);
-            if (!halves.outside.empty()) rest.push_back(std::move(halves.outside));
-            common = std::move(halves.inside);
-            if (common.empty()) break;
-        }
-        if (common.empty()) // the region only grazed this cell: leave it whole
+        if (misses(cell, region))
             kept.push_back(std::move(cell));
         else
-            for (Cell &part : rest) kept.push_back(std::move(part));
+            take_out(std::move(cell), region, kept);
     }
     return kept;
 }

@@ -16,7 +16,7 @@ constexpr Vec2 operator*(double k, Vec2 a) { return {k * a.x, k * a.y}; }
 constexpr double dot(Vec2 a, Vec2 b) { return a.x * b.x + a.y * b.y; }
 /// Z of the cross product: positive when b lies counter-clockwise of a.
 constexpr double cross(Vec2 a, Vec2 b) { return a.x * b.y - a.y * b.x; }
-inline double length(Vec2 a) { return std::hypot(a.x, a.y); }
+inline double length(Vec2 a) { return std::sqrt(dot(a, a)); }
 
 struct Vec3 {
     double x = 0, y = 0, z = 0;

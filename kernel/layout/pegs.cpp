@@ -158,8 +158,7 @@ class WallPegs {
     void peg_joint(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         const Joint joint = joint_of(upper, lower, shifted);
         const std::vector<double> xs = place_pegs(joint, rule_, bored_from_below(lower));
-        const bool bears = joint.reach.length() > 0 && !slight(upper, lower);
-        if (static_cast<int>(xs.size()) < joint.fewest && bears) refuse(upper, lower, joint, xs.size());
+        if (static_cast<int>(xs.size()) < joint.fewest && !slight(upper, lower)) refuse(upper, lower, joint, xs.size());
         for (const double x : xs) add_peg(upper, lower, x);
     }
 

@@ -55,13 +55,4 @@ Boundary boundary_of(const Polyhedron &hewn);
 /// Trusts `bores_clear` that bores keep clear of each other and of everything between their ends.
 std::optional<Boundary> boundary_of(const Body &body);
 
-struct Measures {
-    double volume = 0; ///< mm3
-    double area = 0;   ///< mm2, of the whole surface
-    Vec3 centroid;     ///< of a solid of even density
-};
-
-/// In closed form. Relative error some 1e-15.
-Measures measures_of(const Boundary &boundary);
-
 } // namespace roundlay

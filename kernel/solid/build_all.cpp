@@ -4,6 +4,7 @@
 #include <atomic>
 #include <exception>
 #include <functional>
+#include <stdexcept>
 #include <thread>
 
 namespace roundlay {
@@ -35,14 +36,6 @@ void for_each_index(std::size_t count, int threads, const std::function<void(std
 
 } // namespace
 
-std::vector<Body> bodies_of(const Layout &layout, int threads) {
-    std::vector<Body> bodies(layout.models.size());
-    for_each_index(bodies.size(), threads, [&](std::size_t i) {
-        bodies[i] = body_of(layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())]);
-    });
-    return bodies;
-}
-
 std::vector<BuiltSolid> build_all(const std::vector<Body> &bodies, int threads) {
     std::vector<BuiltSolid> solids(bodies.size());
     for_each_index(bodies.size(), threads, [&](std::size_t i) { solids[i] = build(bodies[i]); });
@@ -50,7 +43,16 @@ std::vector<BuiltSolid> build_all(const std::vector<Body> &bodies, int threads) 
 }
 
 std::vector<BuiltSolid> build_all(const Layout &layout, int threads) {
-    return build_all(bodies_of(layout, threads), threads);
+    std::vector<BuiltSolid> solids(layout.models.size());
+    for_each_index(solids.size(), threads, [&](std::size_t i) {
+        const Piece &first = layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())];
+        try {
+            solids[i] = build(body_of(first));
+        } catch (const std::runtime_error &failure) {
+            throw std::runtime_error("Piece " + first.tag + ": " + failure.what());
+        }
+    });
+    return solids;
 }
 
 } // namespace roundlay

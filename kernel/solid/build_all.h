@@ -7,9 +7,6 @@
 
 namespace roundlay {
 
-/// One body per entry of Layout::models, in their order.
-std::vector<Body> bodies_of(const Layout &layout, int threads = 2);
-
 /// One solid per body, in the same order whatever the number of threads. Throws std::runtime_error naming
 /// the piece when one cannot be built.
 std::vector<BuiltSolid> build_all(const std::vector<Body> &bodies, int threads = 2);

@@ -1,4 +1,4 @@
-#include "kernel/solid/boundary.h"
+#include "kernel/solid/measures.h"
 
 #include <numbers>
 

@@ -1,6 +1,7 @@
 #include "kernel/solid/solid.h"
 
 #include "kernel/solid/guarded.h"
+#include "kernel/solid/measures.h"
 
 #include <BOPAlgo_ArgumentAnalyzer.hxx>
 #include <BRepCheck_Analyzer.hxx>
@@ -29,6 +30,17 @@ double volume(const Solid &solid) {
         GProp_GProps properties;
         BRepGProp::VolumeProperties(solid.shape(), properties);
         return properties.Mass();
+    });
+}
+
+Measures measures_of(const Solid &solid) {
+    if (solid.empty()) return {};
+    return guarded("measuring a solid", [&]() -> Measures {
+        GProp_GProps inside, outside;
+        BRepGProp::VolumeProperties(solid.shape(), inside);
+        BRepGProp::SurfaceProperties(solid.shape(), outside);
+        const gp_Pnt centre = inside.CentreOfMass();
+        return {inside.Mass(), outside.Mass(), {centre.X(), centre.Y(), centre.Z()}};
     });
 }
 

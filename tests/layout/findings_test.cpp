@@ -1,1 +1,111 @@
+// What cannot be built is refused by name, with what would fit.
+
+#include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
+
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <functional>
+
+using namespace roundlay;
+
+namespace {
+
+Length mm(double v) { return Length::mm(v); }
+
+Opening window(const std::string &wall, double from, double sill, double width, double height) {
+    Opening o;
+    o.wall = wall;
+    o.from_left = mm(from);
+    o.sill = mm(sill);
+    o.width = mm(width);
+    o.height = mm(height);
+    return o;
+}
+
+struct Case {
+    std::string code;
+    std::string place; ///< must stand in the finding's place
+    std::string fits;  ///< must stand in its message
+    std::function<void(Shell &)> spoil;
+};
+
+const std::vector<Case> cases = {
+    {"too-few-walls", "plan", "at least four", [](Shell &s) { s.walls.resize(2); }},
+    {"plan-not-closed", "wall D", "1000 mm", [](Shell &s) { s.walls[3].length = mm(3000); }},
+    {"corner-not-square", "corner AB", "right angle", [](Shell &s) { s.walls[1].heading = 45; }},
+    {"plan-crosses-itself", "walls", "cross",
+     [](Shell &s) {
+         s.walls.clear();
+         const double legs[][2] = {{0, 4000}, {90, 2000}, {180, 2000}, {270, 3000},
+                                   {180, 1000}, {90, 4000}, {180, 1000}, {270, 3000}};
+         for (const auto &leg : legs) {
+             Wall w;
+             w.name = std::string(1, static_cast<char>('A' + s.walls.size()));
+             w.heading = leg[0];
+             w.length = mm(leg[1]);
+             s.walls.push_back(w);
+         }
+     }},
+    {"walls-run-together", "walls A and C", "apart",
+     [](Shell &s) { s.walls[1].length = s.walls[3].length = mm(380); }},
+    {"wall-too-short", "wall B", "longer than 200 mm",
+     [](Shell &s) { s.walls = inset_plan(mm(9000), mm(6000), mm(3000), mm(3000), mm(150)); }},
+    {"rounds-missing", "rounds", "state two", [](Shell &s) { s.rounds.pitch.reset(); }},
+    {"rounds-disagree", "rounds", "two of count", [](Shell &s) { s.rounds.height = mm(5000); }},
+    {"rounds-out-of-range", "rounds", "between 1 and 200", [](Shell &s) { s.rounds.count = 0; }},
+    {"gap-eats-log", "rounds", "no log", [](Shell &s) { s.rounds.gap = mm(240); }},
+    {"log-over-pitch", "wall B", "at most as high", [](Shell &s) { s.walls[1].log_height = mm(260); }},
+    {"tail-too-thin", "corner AB", "would fit", [](Shell &s) { s.rounds.pitch = mm(120); }},
+    {"tails-do-not-alternate", "corner", "make them equal", [](Shell &s) { s.walls[1].pitch = mm(400); }},
+    {"opening-too-wide", "wall A", "room for 4400 mm",
+     [](Shell &s) { s.openings = {window("A", 250, 300, 4600, 400)}; }},
+    {"opening-cuts-corner", "wall A", "fits from 300 mm to 3900 mm",
+     [](Shell &s) { s.openings = {window("A", 100, 300, 800, 400)}; }},
+    {"opening-cuts-corner", "corner", "fits from", [](Shell &s) { s.openings = {window("A", 4500, 300, 300, 400)}; }},
+    {"opening-over-wall", "wall A", "900 mm high", [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 900)}; }},
+    {"opening-below-wall", "wall A", "under the foundation",
+     [](Shell &s) { s.openings = {window("A", 1000, -50, 800, 400)}; }},
+    {"opening-empty", "wall A", "above zero", [](Shell &s) { s.openings = {window("A", 1000, 300, 0, 400)}; }},
+    {"opening-without-wall", "wall X", "no wall X", [](Shell &s) { s.openings = {window("X", 1000, 300, 800, 400)}; }},
+    {"openings-too-close", "wall A", "overlap",
+     [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 400), window("A", 1500, 300, 800, 400)}; }},
+    {"pegs-do-not-fit", "wall A, round", "would hold them",
+     [](Shell &s) { s.openings = {window("A", 1000, 50, 800, 800), window("A", 2000, 50, 800, 800)}; }},
+    {"peg-rule", "pegs", "half", [](Shell &s) { s.pegs.diameter = mm(120); }},
+    {"peg-rule", "pegs", "run into one another", [](Shell &s) { s.pegs.between = mm(30); }},
+    {"peg-rule", "pegs", "breaks out", [](Shell &s) { s.pegs.end_distance = mm(10); }},
+};
+
+bool says(const Finding &f, const Case &c) {
+    const bool place = f.place.find(c.place) != std::string::npos || f.message.find(c.place) != std::string::npos;
+    return f.code == c.code && place && f.message.find(c.fits) != std::string::npos;
+}
+
+} // namespace
+
+TEST_CASE("Each thing that cannot be built gives its finding, and no piece") {
+    for (const Case &c : cases) {
+        Shell shell = test::plain_shell();
+        c.spoil(shell);
+        const Layout layout = lay_out(shell);
+        std::string all;
+        bool said = false;
+        for (const Finding &f : layout.findings) {
+            all += f.code + " @ " + f.place + ": " + f.message + " [" + f.subject + "]\n";
+            said = said || (says(f, c) && f.weight == Weight::error);
+        }
+        INFO("expected " << c.code << " / " << c.place << " / " << c.fits << ", got:\n" << all);
+        CHECK(said);
+        CHECK(layout.pieces.empty());
+    }
+}
+
+TEST_CASE("What can be built but deserves a look is a warning, and the pieces are there") {
+    Shell shell = test::plain_shell();
+    shell.openings = {window("A", 1000, 300, 800, 360)}; // leaves 10 mm of the third log over it
+    Layout layout = lay_out(shell);
+    REQUIRE(layout.findings.size() >= 1);
+    CHECK(layout.findings[0].code == "thin-wood-at-opening");
+}

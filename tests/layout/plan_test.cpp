@@ -1,1 +1,90 @@
+#include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
+
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+
+using namespace roundlay;
+
+namespace {
+
+Length mm(double v) { return Length::mm(v); }
+
+Layout with_plan(std::vector<Wall> walls) {
+    Shell shell = test::plain_shell();
+    shell.walls = std::move(walls);
+    return lay_out(shell);
+}
+
+} // namespace
+
+TEST_CASE("Outside and inside corners of an L are told apart") {
+    const Layout layout = with_plan(l_plan(mm(9000), mm(7000), mm(4000), mm(3000)));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    REQUIRE(layout.corners.size() == 6);
+    CHECK(std::count_if(layout.corners.begin(), layout.corners.end(),
+                        [](const CornerPlace &c) { return c.reentrant; }) == 1);
+    CHECK(layout.corners[2].name == "CD");
+    CHECK(layout.corners[2].reentrant);
+}
+
+TEST_CASE("At an inside corner the logs pass through the other wall and show indoors") {
+    const Layout layout = with_plan(l_plan(mm(9000), mm(7000), mm(4000), mm(3000)));
+    for (const Piece &p : layout.pieces)
+        if (p.wall == 2 && p.log == LogKind::full) // wall C, 5000 long, runs 200 past corner CD
+            CHECK(p.blank.length == Approx(5000 + 200));
+}
+
+TEST_CASE("Walked clockwise, the same shell comes out mirrored in name only") {
+    Shell shell = test::plain_shell();
+    const Layout ccw = lay_out(shell);
+    std::vector<Wall> back;
+    for (const double heading : {90.0, 0.0, 270.0, 180.0}) { // clockwise: north, east, south, west
+        Wall wall;
+        wall.name = std::string(1, static_cast<char>('P' + back.size()));
+        wall.heading = heading;
+        wall.length = heading == 90 || heading == 270 ? mm(4000) : mm(5000);
+        back.push_back(wall);
+    }
+    shell.walls = back;
+    const Layout cw = lay_out(shell);
+    REQUIRE_FALSE(has_errors(cw.findings));
+    CHECK(cw.pieces.size() == ccw.pieces.size());
+    for (const WallPlace &wall : cw.walls) { // every wall's y axis points to the middle of the house
+        const Vec3 centre{2500, 2000, 0};
+        CHECK(wall.frame.to_local(centre).y > 0);
+    }
+}
+
+TEST_CASE("Every shape can be laid out") {
+    for (const auto &plan : {rectangle_plan(mm(8000), mm(6000)), l_plan(mm(9000), mm(8000), mm(4000), mm(4000)),
+                             inset_plan(mm(9000), mm(6000), mm(3000), mm(3000), mm(1500)),
+                             u_plan(mm(9000), mm(8000), mm(3000), mm(3000), mm(3000)),
+                             t_plan(mm(9000), mm(5000), mm(3000), mm(3000), mm(2500)),
+                             cross_plan(mm(4000), mm(3500), mm(2000))})
+        CHECK_FALSE(has_errors(with_plan(plan).findings));
+}
+
+TEST_CASE("An edit in one wall leaves the tags of the others alone") {
+    Shell shell = test::plain_shell();
+    const Layout before = lay_out(shell);
+    Opening window;
+    window.wall = "A";
+    window.from_left = mm(2000);
+    window.sill = mm(300);
+    window.width = mm(800);
+    window.height = mm(400);
+    shell.openings.push_back(window);
+    const Layout after = lay_out(shell);
+    REQUIRE_FALSE(has_errors(after.findings));
+    const auto tags = [](const Layout &layout, int wall) {
+        std::vector<std::string> all;
+        for (const Piece &p : layout.pieces)
+            if (p.wall == wall) all.push_back(p.tag);
+        return all;
+    };
+    for (const int wall : {1, 2, 3}) CHECK(tags(before, wall) == tags(after, wall));
+    CHECK(tags(after, 0).size() > tags(before, 0).size());
+}

@@ -5,6 +5,8 @@
 #include <BRepCheck_Analyzer.hxx>
 #include <BRepGProp.hxx>
 #include <GProp_GProps.hxx>
+#include <Message.hxx>
+#include <Message_Messenger.hxx>
 #include <Quantity_Color.hxx>
 #include <STEPCAFControl_Reader.hxx>
 #include <Standard_Failure.hxx>
@@ -180,9 +182,10 @@ json read_file(const char *path) {
 int main(int argc, char **argv) {
     if (argc != 2) return 2;
     try {
-        // The library prints its own progress to standard output; the JSON is the last line.
+        // The library would print its own progress between the JSON.
+        Message::DefaultMessenger()->ChangePrinters().Clear();
         const json result = read_file(argv[1]);
-        std::cout << '\n' << result.dump() << std::endl;
+        std::cout << result.dump() << std::endl;
         return result.contains("error") ? 1 : 0;
     } catch (const Standard_Failure &failure) {
         std::cerr << failure.GetMessageString() << '\n';

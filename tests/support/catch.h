@@ -8,5 +8,7 @@ using Catch::Matchers::ContainsSubstring;
 #else
 #include <catch2/catch.hpp>
 using Catch::Detail::Approx;
-inline auto ContainsSubstring(const std::string &part) { return Catch::Matchers::Contains(part); }
+inline auto ContainsSubstring(const std::string &part) {
+    return Catch::Matchers::Contains(part);
+}
 #endif

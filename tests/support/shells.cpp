@@ -10,19 +10,29 @@ namespace roundlay::test {
 
 namespace {
 
-double between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
-Length mm(double v) { return Length::mm(v); }
+double between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
+Length mm(double v) {
+    return Length::mm(v);
+}
 
 std::vector<Wall> any_plan() {
     const Length w = mm(between(6000, 14000)), d = mm(between(6000, 12000));
     const Length third = w / 3;
     switch (*rc::gen::inRange(0, 6)) {
-    case 1: return l_plan(w, d, w * 0.45, d * 0.5);
-    case 2: return inset_plan(w, d, third, third, mm(between(900, 2500)));
-    case 3: return u_plan(w, d, third, third, d * 0.5);
-    case 4: return t_plan(w, d, third, third, mm(between(1500, 4000)));
-    case 5: return cross_plan(third, d / 3, mm(between(1500, 3000)));
-    default: return rectangle_plan(w, d);
+    case 1:
+        return l_plan(w, d, w * 0.45, d * 0.5);
+    case 2:
+        return inset_plan(w, d, third, third, mm(between(900, 2500)));
+    case 3:
+        return u_plan(w, d, third, third, d * 0.5);
+    case 4:
+        return t_plan(w, d, third, third, mm(between(1500, 4000)));
+    case 5:
+        return cross_plan(third, d / 3, mm(between(1500, 3000)));
+    default:
+        return rectangle_plan(w, d);
     }
 }
 
@@ -52,8 +62,8 @@ void choose_notch(Shell &shell) {
     const double thickest = shell.thickness.mm() + 60; // walls may be thicker than the shell's own figure
     const double steepest = (shell.rounds.pitch->mm() / 2 - shell.notch.least_tail.mm()) / (2 * thickest);
     const double s = steepest * between(0, 95) / 100;
-    shell.notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
-                                         NotchKind::stated);
+    shell.notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail,
+                                         NotchKind::square_lap, NotchKind::stated);
     shell.notch.slope = Slope::rise_per_run(s);
     shell.notch.along = Slope::rise_per_run(s * between(-100, 100) / 100);
     shell.notch.across = Slope::rise_per_run(-s * between(-100, 100) / 100);

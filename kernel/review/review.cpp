@@ -1,0 +1,86 @@
+#include "kernel/review/review.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/corners.h"
+#include "kernel/layout/notch.h"
+#include "kernel/layout/seam_flow.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+const std::string &tag(const Layout &layout, int piece) { return layout.pieces[static_cast<std::size_t>(piece)].tag; }
+
+std::string volume_text(double mm3) { return std::to_string(static_cast<long long>(mm3 + 0.5)) + " mm3"; }
+
+/// Layout should never let these through; a shop must not cut them if it does.
+void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
+    for (const Overlap &o : overlaps(layout, bodies))
+        findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
+                            "these two pieces share " + volume_text(o.volume) + " of wood", ""});
+    for (const Blocked &b : blocked_on_the_way_down(layout, bodies))
+        findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
+                            "it cannot be lowered into place past " + tag(layout, b.by), ""});
+    for (const Model &model : layout.models)
+        if (!bodies[static_cast<std::size_t>(&model - layout.models.data())].bores_clear)
+            findings.push_back({Weight::warning, "bores-meet", tag(layout, model.pieces.front()),
+                                "a bore of this piece runs into a notch, an edge or another bore", "pegs"});
+}
+
+void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
+    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    if (lock(top, top) > tolerance::weld) return;
+    const std::string &name = layout.corners[static_cast<std::size_t>(corner)].name;
+    findings.push_back({shell.pegs.wanted ? Weight::note : Weight::warning, "corner-not-locked", "corner " + name,
+                        shell.pegs.wanted ? "its tails do not lock; only the pegs hold the logs from pulling out"
+                                          : "its tails do not lock and there are no pegs: the logs can pull out",
+                        "notch.kind"});
+}
+
+/// The seam between two tails, seen from above: along the lower log, then across it.
+std::vector<SeamEdge> seam_edges(double run_along, double run_across, bool reentrant) {
+    const double a = run_along / 2, b = run_across / 2;
+    // At an outside corner the weather is past both ends; at an inside corner the ends are indoors.
+    return {{{-a, -b}, {a, -b}, reentrant},
+            {{a, -b}, {a, b}, !reentrant},
+            {{a, b}, {-a, b}, !reentrant},
+            {{-a, b}, {-a, -b}, reentrant}};
+}
+
+void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)}) {
+        const WallPlace &log = layout.walls[static_cast<std::size_t>(own)];
+        const WallPlace &crossing = layout.walls[static_cast<std::size_t>(other)];
+        const FlowResult r =
+            flow_on(seam_edges(crossing.thickness, log.thickness, c.reentrant), {top.along, top.across});
+        if (r.flow != Flow::leads_in) continue;
+        const bool by_shoulder = r.edge == 3 || r.edge == 1;
+        findings.push_back({Weight::warning, "seam-leads-water-in", "corner " + c.name,
+                            "water that reaches the tops of wall " + log.name + "'s tails runs in along the " +
+                                (by_shoulder ? "log, to wall " + crossing.name + "'s inside face"
+                                             : "crossing log, to wall " + log.name + "'s inside face") +
+                                "; a half dovetail sheds it",
+                            "notch.kind"});
+    }
+}
+
+} // namespace
+
+Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+    Findings findings;
+    check_wood(layout, bodies, findings);
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
+        check_lock(shell, layout, c, findings);
+        check_flow(shell, layout, c, findings);
+    }
+    std::stable_sort(findings.begin(), findings.end(),
+                     [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
+    return findings;
+}
+
+} // namespace roundlay

@@ -1,0 +1,122 @@
+// Pieces of random shells, built both ways.
+#include "kernel/layout/interference.h"
+#include "kernel/solid/boundary.h"
+#include "kernel/solid/build_all.h"
+#include "kernel/solid/measures.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <TopExp_Explorer.hxx>
+#include <TopoDS_Shape.hxx>
+#include <rapidcheck.h>
+
+using namespace roundlay;
+
+namespace {
+
+/// The slow way takes some 30 ms a piece, so that only so many of each shell are built by it.
+constexpr std::size_t most_pieces = 6;
+
+int faces_of(const Solid &solid) {
+    int count = 0;
+    for (TopExp_Explorer each(solid.shape(), TopAbs_FACE); each.More(); each.Next())
+        ++count;
+    return count;
+}
+
+bool near(double a, double b, double relative) {
+    return std::abs(a - b) <= relative * std::abs(b);
+}
+
+Layout any_layout() {
+    Layout layout = lay_out(test::any_shell());
+    RC_PRE(!layout.pieces.empty());
+    return layout;
+}
+
+const Piece &first_of(const Layout &layout, std::size_t model) {
+    return layout.pieces[static_cast<std::size_t>(layout.models[model].pieces.front())];
+}
+
+} // namespace
+
+TEST_CASE("Every piece written down directly is valid, free of interference, one solid, and has the body's "
+          "volume") {
+    int built_count = 0;
+    const bool passed = rc::check([&] {
+        const Layout layout = any_layout();
+        const std::vector<Body> bodies = bodies_of(layout);
+        const std::vector<BuiltSolid> solids = build_all(bodies);
+        for (std::size_t m = 0; m < solids.size(); ++m) {
+            RC_ASSERT(solids[m].method == Method::direct);
+            const Solid &solid = solids[m].solid;
+            RC_ASSERT(count_solids(solid) == 1);
+            RC_ASSERT(is_valid(solid));
+            RC_ASSERT(near(volume(solid), bodies[m].volume, 1e-12));
+            if (m < most_pieces) RC_ASSERT(is_free_of_self_interference(solid));
+            ++built_count;
+        }
+    });
+    CHECK(passed);
+    CHECK(built_count > 100);
+}
+
+TEST_CASE("Written down directly and cut one after another, a piece is the same") {
+    int compared = 0;
+    const bool passed = rc::check([&] {
+        const Layout layout = any_layout();
+        for (std::size_t m = 0; m < std::min(layout.models.size(), most_pieces); ++m) {
+            const Piece &piece = first_of(layout, m);
+            const Solid direct = build(body_of(piece)).solid, plain = build_plainly(piece);
+            RC_ASSERT(count_solids(plain) == 1);
+            RC_ASSERT(is_valid(plain));
+            RC_ASSERT(near(volume(direct), volume(plain), 1e-9));
+            RC_ASSERT(faces_of(direct) == faces_of(plain));
+            const Measures a = measures_of(direct), b = measures_of(plain);
+            RC_ASSERT(near(a.area, b.area, 1e-9));
+            RC_ASSERT(length(a.centroid - b.centroid) < 1e-6);
+            ++compared;
+        }
+    });
+    CHECK(passed);
+    CHECK(compared > 30);
+}
+
+TEST_CASE("The closed form of a border agrees with the library's integration") {
+    const bool passed = rc::check([&] {
+        const Layout layout = any_layout();
+        const Body body = body_of(first_of(layout, 0));
+        const std::optional<Boundary> border = boundary_of(body);
+        RC_ASSERT(border.has_value());
+        const Measures closed = measures_of(*border), integrated = measures_of(build(body).solid);
+        RC_ASSERT(near(closed.volume, integrated.volume, 1e-12));
+        RC_ASSERT(near(closed.volume, body.volume, 1e-12));
+        RC_ASSERT(near(closed.area, integrated.area, 1e-12));
+        RC_ASSERT(length(closed.centroid - integrated.centroid) < 1e-8);
+        RC_ASSERT(length(closed.centroid - body.centroid) < 1e-8);
+    });
+    CHECK(passed);
+}
+
+TEST_CASE("All models of a layout are built in their order, on any number of threads") {
+    const Layout layout = lay_out(test::plain_shell());
+    const std::vector<BuiltSolid> one = build_all(layout, 1), two = build_all(layout, 2),
+                                  many = build_all(layout, 7);
+    REQUIRE(one.size() == layout.models.size());
+    REQUIRE(two.size() == one.size());
+    REQUIRE(many.size() == one.size());
+    for (std::size_t m = 0; m < one.size(); ++m) {
+        CHECK(volume(one[m].solid) == Approx(body_of(first_of(layout, m)).volume).epsilon(1e-12));
+        CHECK(volume(two[m].solid) == volume(one[m].solid));
+        CHECK(volume(many[m].solid) == volume(one[m].solid));
+    }
+}
+
+TEST_CASE("A model that cannot be built is named") {
+    Layout layout = lay_out(test::plain_shell());
+    const Piece &first = first_of(layout, 1);
+    Piece &spoilt = layout.pieces[static_cast<std::size_t>(layout.models[1].pieces.front())];
+    const double far = spoilt.blank.length + 1;
+    spoilt.cuts = {BoxCut{BoxUse::through, {{-1, -1, -1}, {far, far, far}}, "all of it"}};
+    CHECK_THROWS_WITH(build_all(layout, 2), "Piece " + first.tag + ": A piece with no wood has no solid.");
+}
