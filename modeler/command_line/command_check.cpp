@@ -28,26 +28,25 @@ std::string coloured(const Console &console, const std::string &line, Weight wei
            line.substr(at + marked.size() - 2);
 }
 
-std::string check_text(const Console &console, const Input &input, const Layout *layout) {
+std::string check_text(const Console &console, const Input &input, const ExportJob *job) {
     std::string text;
     for (const Problem &problem : input.read.problems)
         text += coloured(console, to_text(problem), problem.weight) + "\n";
-    const Findings none;
-    const Findings &findings = layout ? layout->findings : none;
-    for (const Finding &finding : findings)
-        text += coloured(console, finding_line(input, finding), finding.weight) + "\n";
-    return text + summary_line(input, layout, counts_of(input.read.problems, findings)) + "\n";
+    if (job)
+        for (const Finding &finding : job->findings)
+            text += coloured(console, finding_line(input, finding), finding.weight) + "\n";
+    return text + summary_line(input, job) + "\n";
 }
 
 ExitCode check(const Console &console, const std::string &file) {
     const Input input = read_input(file);
-    std::optional<Layout> layout;
-    if (input.read.shell) layout = lay_out(*input.read.shell);
-    const Layout *found = layout ? &*layout : nullptr;
+    std::optional<ExportJob> job;
+    if (input.read.shell) job = make_job(*input.read.shell);
+    const ExportJob *made = job ? &*job : nullptr;
     const ExitCode printed =
-        console.print(console.json ? findings_json(input, found) : check_text(console, input, found));
-    if (!found) return ExitCode::unreadable;
-    return has_errors(found->findings) ? ExitCode::findings : printed;
+        console.print(console.json ? findings_json(input, made) : check_text(console, input, made));
+    if (!made) return ExitCode::unreadable;
+    return has_errors(made->findings) ? ExitCode::findings : printed;
 }
 
 } // namespace

@@ -9,25 +9,33 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 namespace roundlay {
 
 namespace {
 
 struct ExportWords {
     std::string file, folder, units, paper, view, size;
-    std::vector<std::string> only;
+    std::vector<std::string> only, without;
 };
 
-std::vector<const Exporter *> chosen(const std::vector<std::string> &only) {
+bool has(const std::vector<std::string> &names, std::string_view name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+std::vector<const Exporter *> chosen(const ExportWords &words) {
     std::vector<const Exporter *> exporters;
     std::vector<std::string> names;
     for (const Exporter &exporter : all_exporters())
         names.emplace_back(exporter.name);
-    for (const std::string &name : only)
-        (void)one_of("exporter", name, names);
+    for (const auto *list : {&words.only, &words.without})
+        for (const std::string &name : *list)
+            (void)one_of("exporter", name, names);
     for (const Exporter &exporter : all_exporters())
-        if (only.empty() || std::find(only.begin(), only.end(), exporter.name) != only.end())
+        if ((words.only.empty() || has(words.only, exporter.name)) && !has(words.without, exporter.name))
             exporters.push_back(&exporter);
+    if (exporters.empty()) throw UsageError("--only and --without leave nothing to export");
     return exporters;
 }
 
@@ -81,7 +89,7 @@ std::variant<ExportReport, ExportFailure> run_exporters(const Console &console, 
 }
 
 ExitCode run_export(const Console &console, const ExportWords &words) {
-    const auto exporters = chosen(words.only);
+    const auto exporters = chosen(words);
     const ExportOptions options = options_of(words);
     std::optional<UnitSystem> units;
     if (!words.units.empty()) units = units_value(words.units);
@@ -116,6 +124,7 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("DIR")
         ->required();
     app.add_option("--only", words->only, only_help())->type_name("NAMES")->delimiter(',');
+    app.add_option("--without", words->without, "all but these")->delimiter(',')->type_name("NAMES");
     app.add_option("--units", words->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
     app.add_option("--paper", words->paper, "of the cut sheets: A4, A3, A2, A1, Letter or Tabloid")

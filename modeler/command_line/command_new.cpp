@@ -1,5 +1,4 @@
 #include "kernel/document/document.h"
-#include "kernel/layout/layout.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/new_shell.h"
@@ -21,17 +20,14 @@ struct NewWords {
 };
 
 ExitCode run_new(const Console &console, const NewWords &words) {
-    const Shell shell = new_shell(words.shell);
-    const Layout layout = lay_out(shell);
-    const std::string text = write_document(shell);
-    const Input input{words.file, text, read_document(text, words.file)};
-    for (const Finding &finding : layout.findings)
+    const ExportJob job = make_job(new_shell(words.shell));
+    for (const Finding &finding : job.findings)
         if (finding.weight == Weight::error)
             console.error((finding.place.empty() ? "" : finding.place + ": ") + finding.message);
-    if (has_errors(layout.findings)) return ExitCode::findings;
-    const ExitCode saved = save(console, words.file, text, words.force);
+    if (has_errors(job.findings)) return ExitCode::findings;
+    const ExitCode saved = save(console, words.file, write_document(job.shell), words.force);
     if (saved == ExitCode::fine && words.file != "-") {
-        console.hint(summary_line(input, &layout, counts_of({}, layout.findings)));
+        console.hint(summary_line({words.file, {}, {}}, &job));
         console.hint("next: roundlay export " + words.file + " --to out");
     }
     return saved;

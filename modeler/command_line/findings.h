@@ -7,11 +7,11 @@
 
 namespace roundlay {
 
-/// How many of each weight, problems of reading and findings of the layout together.
+/// How many of each weight, problems of reading and findings together.
 struct Counts {
     int errors = 0, warnings = 0, notes = 0;
 };
-Counts counts_of(const Problems &problems, const Findings &findings);
+Counts counts_of(const Input &input, const ExportJob *job);
 
 /// `error`, `warning`, `note`.
 std::string_view word(Weight weight);
@@ -20,9 +20,9 @@ std::string_view word(Weight weight);
 /// belongs to no statement.
 std::string finding_line(const Input &input, const Finding &finding);
 
-/// One line: what the shell is, and how many findings there are. `layout` = nullptr: it could not be read.
-std::string summary_line(const Input &input, const Layout *layout, const Counts &counts);
+/// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.
+std::string summary_line(const Input &input, const ExportJob *job);
 
-std::string findings_json(const Input &input, const Layout *layout);
+std::string findings_json(const Input &input, const ExportJob *job);
 
 } // namespace roundlay

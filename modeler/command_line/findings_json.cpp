@@ -42,19 +42,18 @@ Json shell_json(const Layout &layout) {
 
 } // namespace
 
-std::string findings_json(const Input &input, const Layout *layout) {
+std::string findings_json(const Input &input, const ExportJob *job) {
     Json problems = Json::array(), findings = Json::array();
     for (const Problem &problem : input.read.problems)
         problems.push_back(problem_json(problem));
-    const Findings none;
-    const Findings &found = layout ? layout->findings : none;
-    for (const Finding &finding : found)
-        findings.push_back(finding_json(input, finding));
-    const Counts counts = counts_of(input.read.problems, found);
-    const bool built = layout && !layout->pieces.empty();
+    if (job)
+        for (const Finding &finding : job->findings)
+            findings.push_back(finding_json(input, finding));
+    const Counts counts = counts_of(input, job);
+    const bool built = job && !job->layout.pieces.empty();
     const Json all = {{"document", input.file},
-                      {"readable", layout != nullptr},
-                      {"shell", built ? shell_json(*layout) : Json()},
+                      {"readable", job != nullptr},
+                      {"shell", built ? shell_json(job->layout) : Json()},
                       {"problems", problems},
                       {"findings", findings},
                       {"errors", counts.errors},

@@ -26,9 +26,10 @@ std::string many(std::size_t number, const std::string &one) {
     return many(static_cast<int>(number), one);
 }
 
-std::string shell_words(const Input &input, const Layout &layout) {
+std::string shell_words(const ExportJob &job) {
+    const Layout &layout = job.layout;
     LengthStyle style;
-    style.system = input.read.shell->units;
+    style.system = job.shell.units;
     return many(layout.walls.size(), "wall") + ", " + many(layout.rounds, "round") + ", " +
            many(layout.pieces.size(), "piece") + " (" + std::to_string(layout.models.size()) +
            " distinct), " + many(layout.pegs.size(), "peg") + ", " +
@@ -49,12 +50,13 @@ std::string_view word(Weight weight) {
     return "";
 }
 
-Counts counts_of(const Problems &problems, const Findings &findings) {
+Counts counts_of(const Input &input, const ExportJob *job) {
     Counts counts;
-    for (const Problem &problem : problems)
+    for (const Problem &problem : input.read.problems)
         count(problem.weight, counts);
-    for (const Finding &finding : findings)
-        count(finding.weight, counts);
+    if (job)
+        for (const Finding &finding : job->findings)
+            count(finding.weight, counts);
     return counts;
 }
 
@@ -66,10 +68,11 @@ std::string finding_line(const Input &input, const Finding &finding) {
     return line + (finding.place.empty() ? "" : finding.place + ": ") + finding.message;
 }
 
-std::string summary_line(const Input &input, const Layout *layout, const Counts &counts) {
-    const bool built = layout && !layout->pieces.empty();
-    return input.file + ": " + (built ? shell_words(input, *layout) : "") + many(counts.errors, "error") +
-           ", " + many(counts.warnings, "warning") + ", " + many(counts.notes, "note");
+std::string summary_line(const Input &input, const ExportJob *job) {
+    const Counts counts = counts_of(input, job);
+    const bool built = job && !job->layout.pieces.empty();
+    return input.file + ": " + (built ? shell_words(*job) : "") + many(counts.errors, "error") + ", " +
+           many(counts.warnings, "warning") + ", " + many(counts.notes, "note");
 }
 
 } // namespace roundlay

@@ -58,7 +58,7 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
     }
     CHECK(listed == files_in(home.out()));
     for (const char *name : {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv",
-                             "pegs.csv", "order-list.csv", "totals.csv", "shell.glb"})
+                             "pegs.csv", "order-list.csv", "totals.csv", "shell.glb", "cut-sheets.pdf"})
         CHECK(listed.contains(name));
 }
 
@@ -81,6 +81,8 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == 6);
+    REQUIRE(home.export_with({"--without", "picture,sheets,step"}).code == 0);
+    CHECK(files_in(home.out()).size() == 7);
 }
 
 TEST_CASE("files of an earlier state of the document go when made anew, and are told of when not") {

@@ -71,6 +71,7 @@ TEST_CASE("what was not understood ends with 2, a sentence, and nothing on the s
          "there is no exporter \"lists\"; did you mean \"list\"?"},
         {{"export", "x", "--to", "y", "--paper", "B9"}, "there is no paper \"B9\""},
         {{"export", "x", "--to", "y", "--units", "cubits"}, "there is no system of units \"cubits\""},
+        {{"export", "x", "--to", "y", "--only", "list", "--without", "list"}, "leave nothing to export"},
         {{"export", "x"}, "--to is required"},
         {{"picture", "x", "--to", "y", "--view", "sout"},
          "there is no view \"sout\"; did you mean \"south\"?"},
