@@ -1,7 +1,7 @@
 // An L-shaped house with doors and windows, for looking at.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 
@@ -41,13 +41,6 @@ inline Shell house(int rounds = 13) {
                       opening(OpeningKind::window, "F", 1400, 900, 1000, 1100),
                       opening(OpeningKind::window, "F", 4800, 900, 1600, 1100)};
     return shell;
-}
-
-inline std::vector<Body> bodies_of(const Layout &layout) {
-    std::vector<Body> bodies;
-    for (const Model &model : layout.models)
-        bodies.push_back(body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]));
-    return bodies;
 }
 
 } // namespace roundlay::test
