@@ -1,6 +1,6 @@
 #include "exporters/registry/job.h"
 
-#include "kernel/layout/interference.h"
+#include "kernel/review/review.h"
 
 namespace roundlay {
 

@@ -28,6 +28,7 @@ struct ExportJob {
     Shell shell;
     Layout layout;
     std::vector<Body> bodies; ///< of layout.models, in order
+    Findings findings;        ///< of the layout and of the review
     std::string document;     ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
