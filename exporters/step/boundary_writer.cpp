@@ -1,11 +1,38 @@
 #include "exporters/step/boundary_writer.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace roundlay::step {
 
 using part21::DataWriter;
 using part21::Ref;
 
 namespace {
+
+/// Points are written to this, mm: rounding noise of the sums before is dropped, and lengths stated in short
+/// figures come out in short figures. A log's volume moves by some 1e-13 of itself.
+constexpr double finest = 1e-10;
+
+double to_finest(double v) {
+    return std::round(v / finest) / (1 / finest);
+}
+
+Vec3 to_finest(Vec3 p) {
+    return {to_finest(p.x), to_finest(p.y), to_finest(p.z)};
+}
+
+/// Unit directions closer than this are one: over the longest log they part by less than `finest`.
+constexpr double same_direction = 4e-15;
+
+/// Without the last figures' noise, so that what runs along an axis says so exactly.
+Vec3 along_axes(Vec3 v) {
+    const auto snap = [](double c) {
+        if (std::abs(c) < same_direction) return 0.0;
+        return std::abs(std::abs(c) - 1) < same_direction ? std::copysign(1.0, c) : c;
+    };
+    return {snap(v.x), snap(v.y), snap(v.z)};
+}
 
 /// Writes each direction once: a piece has few of them and many edges.
 class Directions {
@@ -25,7 +52,10 @@ class Directions {
     };
     Entry &entry(Vec3 v) {
         for (Entry &e : known_)
-            if (e.v == v) return e;
+            if (std::max({std::abs(e.v.x - v.x), std::abs(e.v.y - v.y), std::abs(e.v.z - v.z)}) <
+                same_direction)
+                return e;
+        v = along_axes(v);
         known_.push_back({v, data_.add("DIRECTION", "", v), {}});
         return known_.back();
     }
@@ -39,7 +69,7 @@ class SolidWriter {
 
     Ref write(const std::string &name) {
         for (const Vec3 &v : b_.vertices) {
-            points_.push_back(data_.add("CARTESIAN_POINT", "", v));
+            points_.push_back(data_.add("CARTESIAN_POINT", "", to_finest(v)));
             vertices_.push_back(data_.add("VERTEX_POINT", "", points_.back()));
         }
         for (const BoundaryEdge &edge : b_.edges)
@@ -71,7 +101,7 @@ class SolidWriter {
     }
 
     Ref upright_placement(Vec3 origin) {
-        const Ref point = data_.add("CARTESIAN_POINT", "", origin);
+        const Ref point = data_.add("CARTESIAN_POINT", "", to_finest(origin));
         return data_.add("AXIS2_PLACEMENT_3D", "", point, directions_.direction(up),
                          directions_.direction(east));
     }
@@ -120,9 +150,9 @@ Ref add_solid(DataWriter &data, const Boundary &boundary, const std::string &nam
 }
 
 Ref add_placement(DataWriter &data, const Frame &frame) {
-    const Ref origin = data.add("CARTESIAN_POINT", "", frame.origin);
-    const Ref z = data.add("DIRECTION", "", frame.z);
-    return data.add("AXIS2_PLACEMENT_3D", "", origin, z, data.add("DIRECTION", "", frame.x));
+    const Ref origin = data.add("CARTESIAN_POINT", "", to_finest(frame.origin));
+    const Ref z = data.add("DIRECTION", "", along_axes(frame.z));
+    return data.add("AXIS2_PLACEMENT_3D", "", origin, z, data.add("DIRECTION", "", along_axes(frame.x)));
 }
 
 } // namespace roundlay::step

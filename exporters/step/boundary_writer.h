@@ -8,7 +8,8 @@
 
 namespace roundlay::step {
 
-/// Adds one MANIFOLD_SOLID_BREP and everything it stands on. Numbers keep every digit of the doubles.
+/// Adds one MANIFOLD_SOLID_BREP and everything it stands on. Points are
+/// rounded to 1e-10 mm.
 part21::Ref add_solid(part21::DataWriter &data, const Boundary &boundary, const std::string &name);
 
 /// Adds an AXIS2_PLACEMENT_3D.

@@ -13,6 +13,9 @@ namespace roundlay::step {
 
 namespace {
 
+/// The last second that a date of four figures can name.
+constexpr std::int64_t end_of_9999 = 253402300799;
+
 std::string iso_8601(std::int64_t seconds) {
     using namespace std::chrono;
     const sys_seconds when{std::chrono::seconds(seconds)};
@@ -30,11 +33,11 @@ std::string iso_8601(std::int64_t seconds) {
 } // namespace
 
 std::string header_of(const HeaderFacts &facts) {
-    using part21::quoted;
-    const std::string program = quoted("roundlay " ROUNDLAY_VERSION);
-    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + quoted(facts.description) +
-           "),'2;1');\nFILE_NAME(" + quoted(facts.name) + "," + quoted(iso_8601(facts.seconds)) + ",(" +
-           quoted(facts.author) + "),(" + quoted(facts.organisation) + ")," + program + "," + program +
+    using part21::spelt;
+    const std::string program = spelt("roundlay " ROUNDLAY_VERSION);
+    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + spelt(facts.description) + "),'2;1');\nFILE_NAME(" +
+           spelt(facts.name) + "," + spelt(iso_8601(facts.seconds)) + ",(" + spelt(facts.author) + "),(" +
+           spelt(facts.organisation) + ")," + program + "," + program +
            ",'');\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));\nENDSEC;\nDATA;\n";
 }
 
@@ -48,7 +51,8 @@ std::int64_t time_of_export(const std::optional<std::int64_t> &stated) {
         const std::string_view text(epoch);
         std::int64_t seconds = 0;
         const auto read = std::from_chars(text.data(), text.data() + text.size(), seconds);
-        if (read.ec != std::errc{} || read.ptr != text.data() + text.size())
+        const bool whole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
+        if (!whole || seconds < 0 || seconds > end_of_9999)
             throw std::runtime_error("SOURCE_DATE_EPOCH is \"" + std::string(text) +
                                      "\"; it must be a whole number of seconds since 1970.");
         return seconds;

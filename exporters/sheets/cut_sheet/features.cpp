@@ -65,8 +65,8 @@ Features features_of(const Piece &piece) {
             features.notches.push_back(notch_of(*seam, piece, ++number));
         else if (const BoxCut *box = std::get_if<BoxCut>(&cut))
             features.boxes.push_back(box_of(*box, piece.blank, ++number));
-        else
-            features.pegs.push_back({0, &std::get<Bore>(cut)});
+        else if (const Bore *bore = std::get_if<Bore>(&cut))
+            features.pegs.push_back({0, bore});
     }
     std::stable_sort(features.pegs.begin(), features.pegs.end(),
                      [](const PegHole &a, const PegHole &b) { return a.bore->x < b.bore->x; });

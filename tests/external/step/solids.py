@@ -1,0 +1,214 @@
+"""Shells of MANIFOLD_SOLID_BREPs: topology after ISO 10303-42 (clause 5, closed_shell and the Euler formulae), and
+geometry as far as planes, lines, circles and whole cylinders go."""
+from collections import Counter, defaultdict
+from math import pi, sqrt
+
+from part21 import Fault
+
+
+def dot(a, b):
+    return sum(x * y for x, y in zip(a, b))
+
+
+def cross(a, b):
+    return (a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0])
+
+
+def minus(a, b):
+    return tuple(x - y for x, y in zip(a, b))
+
+
+def times(k, a):
+    return tuple(k * x for x in a)
+
+
+def length(a):
+    return sqrt(dot(a, a))
+
+
+class Use:
+    """One edge as a loop of a face runs along it."""
+
+    def __init__(self, edge, forward, start, end):
+        self.edge, self.forward, self.start, self.end = edge, forward, start, end
+
+
+class Solid:
+    """A MANIFOLD_SOLID_BREP with its faces' loops turned to run around the face's outward normal."""
+
+    def __init__(self, file, id_):
+        self.file, self.id = file, id_
+        self.name, shell = file.get(id_, "MANIFOLD_SOLID_BREP")
+        self.shell = shell
+        self.faces = []
+        self.bounds = 0
+        for face in file.get(shell, "CLOSED_SHELL")[1]:
+            _, bounds, surface, same = file.get(face, "ADVANCED_FACE")
+            loops = []
+            for bound in bounds:
+                _, loop, orientation = file.get(bound, "FACE_BOUND", "FACE_OUTER_BOUND")
+                loops.append(self.loop(loop, orientation == "T"))
+            self.bounds += len(loops)
+            self.faces.append((face, loops, surface, same == "T"))
+
+    def loop(self, id_, forward):
+        uses = []
+        for oriented in self.file.get(id_, "EDGE_LOOP")[1]:
+            _, _, _, edge, sense = self.file.get(oriented, "ORIENTED_EDGE")
+            _, start, end, _, _ = self.file.get(edge, "EDGE_CURVE")
+            along = (sense == "T") == forward
+            uses.append(Use(edge, along, start, end) if along else Use(edge, along, end, start))
+        return uses if forward else uses[::-1]
+
+    def uses(self):
+        for _, loops, _, _ in self.faces:
+            for loop in loops:
+                yield from loop
+
+    def point(self, vertex):
+        return self.file.get(self.file.get(vertex, "VERTEX_POINT")[1], "CARTESIAN_POINT")[1]
+
+    def placement(self, id_):
+        _, origin, axis, x = self.file.get(id_, "AXIS2_PLACEMENT_3D")
+        origin = self.file.get(origin, "CARTESIAN_POINT")[1]
+        axis, x = (self.file.get(d, "DIRECTION")[1] for d in (axis, x))
+        return origin, times(1 / length(axis), axis), x
+
+    def curve(self, edge):
+        id_ = self.file.get(edge, "EDGE_CURVE")[3]
+        (kind, attributes), = self.file.data[id_].items()
+        return kind, attributes
+
+    def topology(self):
+        """Faults of how edges, loops and faces hang together."""
+        counts = Counter((use.edge, use.forward) for use in self.uses())
+        for edge in {edge for edge, _ in counts}:
+            if counts[edge, True] != 1 or counts[edge, False] != 1:
+                yield Fault("edge-use", f"#{edge} is used {counts[edge, True]} times forward and "
+                                        f"{counts[edge, False]} times backward in shell #{self.shell}")
+        for face, loops, _, _ in self.faces:
+            for loop in loops:
+                if any(a.end != b.start for a, b in zip(loop, loop[1:] + loop[:1])):
+                    yield Fault("loop", f"a loop of #{face} does not close")
+        if self.pieces() != 1:
+            yield Fault("lump", f"shell #{self.shell} is {self.pieces()} pieces")
+        if self.genus() != int(self.genus()) or self.genus() < 0:
+            yield Fault("euler", f"shell #{self.shell} has genus {self.genus()}")
+
+    def pieces(self):
+        """How many parts the faces make, joined along edges."""
+        faces_of = defaultdict(list)
+        for number, (_, loops, _, _) in enumerate(self.faces):
+            for loop in loops:
+                for use in loop:
+                    faces_of[use.edge].append(number)
+        group = list(range(len(self.faces)))
+
+        def root(n):
+            while group[n] != n:
+                n = group[n]
+            return n
+
+        for numbers in faces_of.values():
+            for n in numbers[1:]:
+                group[root(n)] = root(numbers[0])
+        return len({root(n) for n in range(len(self.faces))})
+
+    def genus(self):
+        """From V - E + 2F - L = 2(S - G) for one shell (ISO 10303-42, closed_shell, with L bounds of faces)."""
+        vertices = {use.start for use in self.uses()}
+        edges = {use.edge for use in self.uses()}
+        return 1 - (len(vertices) - len(edges) + 2 * len(self.faces) - self.bounds) / 2
+
+    def geometry(self, accuracy):
+        """Vertices lie on their curves and faces, directions are unit and not parallel."""
+        for edge in {use.edge for use in self.uses()}:
+            kind, attributes = self.curve(edge)
+            _, start, end, _, _ = self.file.get(edge, "EDGE_CURVE")
+            for vertex in (start, end):
+                if self.off_curve(kind, attributes, self.point(vertex)) > accuracy:
+                    yield Fault("curve", f"#{vertex} is off the curve of #{edge}")
+            if kind == "LINE":
+                direction = self.direction(attributes)
+                if start == end or dot(minus(self.point(end), self.point(start)), direction) <= accuracy:
+                    yield Fault("curve", f"#{edge} runs against its line or has no length")
+        for face, loops, surface, _ in self.faces:
+            for loop in loops:
+                for use in loop:
+                    if self.off_surface(surface, self.point(use.start)) > accuracy:
+                        yield Fault("surface", f"#{use.start} is off the surface of #{face}")
+
+    def direction(self, line):
+        vector = self.file.get(line[2], "VECTOR")
+        direction = self.file.get(vector[1], "DIRECTION")[1]
+        return times(1 / length(direction), direction)
+
+    def off_curve(self, kind, attributes, point):
+        if kind == "LINE":
+            from_start = minus(point, self.file.get(attributes[1], "CARTESIAN_POINT")[1])
+            return length(cross(self.direction(attributes), from_start))
+        if kind == "CIRCLE":
+            origin, axis, _ = self.placement(attributes[1])
+            arm = minus(point, origin)
+            return max(abs(dot(arm, axis)), abs(length(cross(axis, arm)) - attributes[2]))
+        return 0.0  # other curves are the library's; their vertices are checked against the faces
+
+    def off_surface(self, surface, point):
+        (kind, attributes), = self.file.data[surface].items()
+        origin, axis, _ = self.placement(attributes[1])
+        arm = minus(point, origin)
+        if kind == "PLANE":
+            return abs(dot(arm, axis))
+        return abs(length(cross(axis, arm)) - attributes[2])
+
+    def measures(self):
+        """(volume, area) by the divergence theorem over the faces, or None where a face is more than a polygon
+        with whole circles or a whole cylinder's wall. A face whose loops run the wrong way round is a Fault."""
+        volume = area = 0.0
+        for face, loops, surface, same in self.faces:
+            (kind, attributes), = self.file.data[surface].items()
+            origin, axis, _ = self.placement(attributes[1])
+            sign = 1 if same else -1
+            if kind == "PLANE":
+                part = self.plane_area(loops, times(sign, axis))
+                height = dot(origin, times(sign, axis))
+            else:
+                part = self.wall_area(loops, axis, sign, attributes[2])
+                height = sign * attributes[2]
+            if part is None:
+                return None
+            if part <= 0:
+                raise Fault("sense", f"the loops of #{face} run against its normal")
+            volume += height * part / 3
+            area += part
+        return volume, area
+
+    def plane_area(self, loops, normal):
+        twice = 0.0
+        for loop in loops:
+            kinds = {self.curve(use.edge)[0] for use in loop}
+            if kinds == {"LINE"}:
+                points = [self.point(use.start) for use in loop]
+                for a, b in zip(points[1:], points[2:]):
+                    twice += dot(cross(minus(a, points[0]), minus(b, points[0])), normal)
+            elif kinds == {"CIRCLE"} and len(loop) == 1:
+                radius = self.curve(loop[0].edge)[1][2]
+                twice += (2 if self.turn(loop[0], normal) > 0 else -2) * pi * radius**2
+            else:
+                return None
+        return twice / 2
+
+    def turn(self, use, axis):
+        """1 where a circle runs counter-clockwise seen against the axis, else -1."""
+        along = dot(self.placement(self.curve(use.edge)[1][1])[1], axis)
+        return 1 if (along > 0) == use.forward else -1
+
+    def wall_area(self, loops, axis, sign, radius):
+        """Of a whole cylinder between two circles; negative where its loops run the wrong way round."""
+        circles = [use for loop in loops for use in loop if self.curve(use.edge)[0] == "CIRCLE"]
+        if len(circles) != 2 or any(use.start != use.end for use in circles):
+            return None
+        ends = [dot(self.placement(self.curve(use.edge)[1][1])[0], axis) for use in circles]
+        low, high = circles if ends[0] < ends[1] else circles[::-1]
+        right = self.turn(low, axis) == sign and self.turn(high, axis) == -sign
+        return (1 if right else -1) * 2 * pi * radius * abs(ends[1] - ends[0])

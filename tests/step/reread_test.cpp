@@ -1,0 +1,152 @@
+// What comes back when another process reads our files with OpenCASCADE, against the layout they were made
+// of.
+#include "exporters/mesh/palette.h"
+#include "tests/step/other_process.h"
+#include "tests/step/samples.h"
+#include "tests/support/catch.h"
+#include "tests/support/temporary_folder.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <map>
+
+using namespace roundlay;
+using nlohmann::json;
+
+namespace {
+
+json reread(const std::string &bytes) {
+    const test::TemporaryFolder folder;
+    test::put(folder / "file.step", bytes);
+    return json::parse(test::output_of(std::string(REREAD_TOOL) + " " + (folder / "file.step").string()));
+}
+
+bool is_colour(const json &found, const Colour &expected) {
+    const double channels[] = {expected.r / 255.0, expected.g / 255.0, expected.b / 255.0};
+    for (std::size_t i = 0; i < 3; ++i)
+        if (std::abs(found.at(i).get<double>() - channels[i]) > 1e-6) return false; // floats in the library
+    return true;
+}
+
+const Piece &first_of(const Layout &layout, const Model &model) {
+    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+}
+
+double stated(const json &product, const char *what) {
+    return product.at("stated").at(what).get<double>();
+}
+double measured(const json &product, const char *what) {
+    return product.at("measured").at(what).get<double>();
+}
+
+/// The frame that a row-wise 3 x 4 matrix stands for.
+Frame frame_of(const json &place) {
+    const auto at = [&](std::size_t row, std::size_t column) {
+        return place.at(4 * row + column).get<double>();
+    };
+    const auto column = [&](std::size_t c) { return Vec3{at(0, c), at(1, c), at(2, c)}; };
+    return {column(3), column(0), column(1), column(2)};
+}
+
+double apart(const Frame &a, const Frame &b) {
+    double most = length(a.origin - b.origin);
+    for (const Vec3 reach : {Vec3{10000, 0, 0}, Vec3{0, 10000, 0}, Vec3{0, 0, 10000}})
+        most = std::max(most, length(a.to_world(reach) - b.to_world(reach)));
+    return most;
+}
+
+std::map<std::string, json> by_name(const json &all) {
+    std::map<std::string, json> named;
+    for (const json &each : all)
+        named[each.at("name").get<std::string>()] = each;
+    return named;
+}
+
+void check_products(const test::StepSample &sample, const json &found, double relative) {
+    const std::map<std::string, json> products = by_name(found.at("products"));
+    REQUIRE(found.at("products").size() == sample.layout.models.size());
+    REQUIRE(products.size() == sample.layout.models.size());
+    for (std::size_t m = 0; m < sample.layout.models.size(); ++m) {
+        const Piece &piece = first_of(sample.layout, sample.layout.models[m]);
+        INFO(piece.tag);
+        const json &product = products.at(piece.tag);
+        CHECK(product.at("valid").get<bool>());
+        CHECK(product.at("solids") == 1);
+        CHECK(product.at("shells") == 1);
+        CHECK(product.at("free_edges") == 0);
+        if (sample.bodies[m].bores_clear)
+            CHECK(measured(product, "volume") == Approx(sample.bodies[m].volume).epsilon(relative));
+        CHECK(stated(product, "volume") == Approx(measured(product, "volume")).epsilon(relative));
+        CHECK(stated(product, "area") == Approx(measured(product, "area")).epsilon(relative));
+        for (std::size_t i = 0; i < 3; ++i)
+            CHECK(product.at("stated").at("centroid").at(i).get<double>() ==
+                  Approx(product.at("measured").at("centroid").at(i).get<double>()).margin(1e-6));
+        CHECK(is_colour(product.at("colour"), wall_colour(piece.wall)));
+    }
+}
+
+void check_uses(const test::StepSample &sample, const json &found) {
+    const std::map<std::string, json> uses = by_name(found.at("uses"));
+    REQUIRE(uses.size() == sample.layout.pieces.size() + sample.layout.walls.size());
+    for (const Piece &piece : sample.layout.pieces) {
+        INFO(piece.tag);
+        const json &use = uses.at(piece.tag);
+        const WallPlace &wall = sample.layout.walls[static_cast<std::size_t>(piece.wall)];
+        CHECK(use.at("in") == "Wall " + wall.name);
+        CHECK(use.at("of") ==
+              first_of(sample.layout, sample.layout.models[static_cast<std::size_t>(piece.model)]).tag);
+        CHECK(is_colour(use.at("colour"), wall_colour(piece.wall)));
+        const Frame in_wall = frame_of(use.at("place")),
+                    of_wall = frame_of(uses.at("Wall " + wall.name).at("place"));
+        const Frame in_world{of_wall.to_world(in_wall.origin), of_wall.direction_to_world(in_wall.x),
+                             of_wall.direction_to_world(in_wall.y), of_wall.direction_to_world(in_wall.z)};
+        CHECK(apart(in_world, piece.frame) < 1e-6);
+    }
+}
+
+} // namespace
+
+TEST_CASE("A shell read back by another process is the layout it was made of") {
+    // Our own text rounds points to 1e-10 mm, the library's to twelve digits.
+    for (const auto &[name, relative] :
+         {std::pair{"rectangle", 1e-11}, std::pair{"openings", 1e-11}, std::pair{"alike", 1e-11},
+          std::pair{"library", 1e-9}, std::pair{"mixed", 1e-9}}) {
+        INFO(name);
+        const test::StepSample sample = test::step_sample(name);
+        const json found = reread(sample.write());
+        CHECK(found.at("unit") == "millimetre");
+        CHECK(found.at("solids") == sample.layout.pieces.size());
+        CHECK(found.at("roots") == json::array({sample.layout.name}));
+        check_products(sample, found, relative);
+        check_uses(sample, found);
+    }
+}
+
+TEST_CASE("A piece read back by another process lies in its own frame under its own tag") {
+    const test::StepSample sample = test::step_sample("last-piece");
+    const Piece &piece = sample.layout.pieces.back();
+    const Body &body = sample.bodies[static_cast<std::size_t>(piece.model)];
+    const json found = reread(sample.write());
+    CHECK(found.at("unit") == "millimetre");
+    CHECK(found.at("roots") == json::array({piece.tag}));
+    CHECK(found.at("uses").empty());
+    REQUIRE(found.at("products").size() == 1);
+    const json &product = found.at("products").at(0);
+    CHECK(product.at("valid").get<bool>());
+    CHECK(product.at("solids") == 1);
+    CHECK(measured(product, "volume") == Approx(body.volume).epsilon(1e-11));
+    CHECK(product.at("measured").at("centroid").at(0).get<double>() == Approx(body.centroid.x).margin(1e-6));
+    CHECK(product.at("measured").at("centroid").at(2).get<double>() == Approx(body.centroid.z).margin(1e-6));
+}
+
+TEST_CASE("Names outside ASCII come back as they were, long ones cut at a whole character") {
+    const test::StepSample sample = test::step_sample("accents");
+    const json found = reread(sample.write());
+    const std::string root = found.at("roots").at(0).get<std::string>();
+    const std::string beginning =
+        "Bj\u00f6rkd\u00e4ng 'n\u00f6rdliche' H\u00fctte \\ \u4e38\u592a \U0001F332 und";
+    CHECK(root.substr(0, beginning.size()) == beginning);
+    CHECK(root.substr(root.size() - 3) == "...");
+    CHECK(found.at("products").size() == sample.layout.models.size());
+}

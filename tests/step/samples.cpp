@@ -1,0 +1,120 @@
+#include "tests/step/samples.h"
+
+#include "kernel/layout/interference.h"
+#include "kernel/shell/shapes.h"
+#include "tests/solid/hand_made.h"
+#include "tests/step/hand_made_shell.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace roundlay::test {
+
+namespace {
+
+Shell rectangle() {
+    Shell shell;
+    shell.name = "Birch Hollow";
+    shell.walls = rectangle_plan(Length::mm(6000), Length::mm(4800));
+    shell.thickness = Length::mm(200);
+    shell.rounds.count = 5;
+    shell.rounds.pitch = Length::mm(230);
+    shell.rounds.gap = Length::mm(20);
+    return shell;
+}
+
+Opening opening(const std::string &wall, double from_left, double sill, double width, double height) {
+    Opening made;
+    made.wall = wall;
+    made.from_left = Length::mm(from_left);
+    made.sill = Length::mm(sill);
+    made.width = Length::mm(width);
+    made.height = Length::mm(height);
+    return made;
+}
+
+/// An L with a door, windows and an overhang: notched, split and stepped pieces, a re-entrant corner.
+Shell with_openings() {
+    Shell shell = rectangle();
+    shell.walls = l_plan(Length::mm(9000), Length::mm(8000), Length::mm(4500), Length::mm(4000));
+    shell.rounds.count = 11;
+    shell.notch.overhang = Length::mm(150);
+    shell.openings = {opening("A", 2000, 0, 1000, 2000), opening("A", 5000, 805, 1200, 1000),
+                      opening("B", 1500, 690, 900, 1100), opening("F", 3000, 750, 1500, 900)};
+    return shell;
+}
+
+StepSample sample(const std::string &name, const Shell &shell, const StepOptions &options = {}) {
+    StepSample made{name, shell, lay_out(shell), {}, options, -1};
+    if (made.layout.pieces.empty()) throw std::logic_error("sample " + name + " cannot be laid out");
+    made.bodies = bodies_of(made.layout);
+    return made;
+}
+
+StepSample sample(const std::string &name, const hand_made::HandMadeShell &shell) {
+    return {name, shell.shell, shell.layout, shell.bodies, {}, -1};
+}
+
+StepOptions by_library() {
+    StepOptions options;
+    options.route = StepRoute::library;
+    return options;
+}
+
+/// One piece's bore runs into a pocket, so that its solid is the library's; the others are our own.
+StepSample mixed() {
+    StepSample made = sample("mixed", hand_made::four_walls(2, true));
+    const Polyhedron hewn = hand_made::pocketed(3000, 200, 220, {{1000, 120, 60}, {1150, 200, 160}});
+    made.bodies[1] = hand_made::body(hewn, {hand_made::through_bore(1075, 101, 220, 40)}, false);
+    return made;
+}
+
+/// Names that the encoding has to spell, and one far too long.
+StepSample accents() {
+    Shell shell = rectangle();
+    shell.name = "Bj\u00f6rkd\u00e4ng 'n\u00f6rdliche' H\u00fctte \\ \u4e38\u592a \U0001F332 ";
+    for (int i = 0; i < 40; ++i)
+        shell.name += "und noch l\u00e4nger ";
+    shell.wood.species = "m\u00e9l\u00e8ze";
+    StepOptions options;
+    options.author = "\u0416. O'Neil";
+    options.organisation = "S\u00e4gewerk\n\"Nord\"";
+    return sample("accents", shell, options);
+}
+
+StepSample one_piece(const std::string &name, const StepSample &from, int piece) {
+    StepSample made = from;
+    made.name = name;
+    made.piece = piece;
+    return made;
+}
+
+} // namespace
+
+std::string StepSample::write() const {
+    if (piece < 0) return write_shell_step(shell, layout, bodies, options);
+    const Piece &one = layout.pieces.at(static_cast<std::size_t>(piece));
+    return write_piece_step(shell, layout, one, bodies.at(static_cast<std::size_t>(one.model)), options);
+}
+
+std::vector<StepSample> step_samples() {
+    const StepSample openings = sample("openings", with_openings());
+    return {sample("rectangle", rectangle()),
+            openings,
+            sample("library", rectangle(), by_library()),
+            sample("alike", hand_made::four_walls(2, true)),
+            mixed(),
+            accents(),
+            one_piece("piece", openings, 0),
+            one_piece("last-piece", openings, static_cast<int>(openings.layout.pieces.size()) - 1)};
+}
+
+StepSample step_sample(const std::string &name) {
+    std::vector<StepSample> all = step_samples();
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const StepSample &each) { return each.name == name; });
+    if (found == all.end()) throw std::logic_error("no sample " + name);
+    return *found;
+}
+
+} // namespace roundlay::test

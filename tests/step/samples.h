@@ -1,0 +1,26 @@
+// Shells whose STEP files are checked, each for what may go wrong with it.
+#pragma once
+
+#include "exporters/step/step.h"
+#include "kernel/layout/body.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::test {
+
+struct StepSample {
+    std::string name; ///< file name without its ending
+    Shell shell;
+    Layout layout;
+    std::vector<Body> bodies; ///< by model
+    StepOptions options;
+    int piece = -1; ///< only this piece, in its own frame
+
+    std::string write() const;
+};
+
+std::vector<StepSample> step_samples();
+StepSample step_sample(const std::string &name);
+
+} // namespace roundlay::test
