@@ -9,15 +9,15 @@
 #define TOML_ENABLE_FORMATTERS 0
 #define TOML_MAX_NESTED_VALUES 16 // lists in lists; keeps its recursion, and that of its destructors, small
 
-// First: it asserts that the name in a header starts like a name, which `[!]` does not; with NDEBUG it even lets
-// clang assume it. Behind the assertion stands a proper check, so the assertions are taken out.
+// First: it asserts that the name in a header starts like a name, which `[!]` does not; with NDEBUG it even
+// lets clang assume it. Behind the assertion stands a proper check, so the assertions are taken out.
 #define TOML_ASSERT(expr) static_assert(true)
 #pragma push_macro("NDEBUG")
 #undef NDEBUG
 #include <toml++/impl/preprocessor.h>
 
-// Second: asked whether U+00A1 to U+0499 is a blank (`8½ in` outside quotes, and inside where a string goes on
-// over a line end) it declares the answer unreachable. The answer is no.
+// Second: asked whether U+00A1 to U+0499 is a blank (`8½ in` outside quotes, and inside where a string goes
+// on over a line end) it declares the answer unreachable. The answer is no.
 #pragma push_macro("TOML_UNREACHABLE")
 #undef TOML_UNREACHABLE
 #define TOML_UNREACHABLE return false
