@@ -38,7 +38,9 @@ struct MeshOptions {
     int sides = 24; ///< of the prism that stands for a bore; 0 leaves the bores out, else 3 to 360
 };
 
-/// Throws std::invalid_argument for a number of sides out of range.
+/// Bores that are not clear (Body::bores_clear) are carved out of body.cells, which takes milliseconds
+/// instead of microseconds and shades their walls flat. Throws std::invalid_argument for a number of sides
+/// out of range.
 Mesh mesh_of(const Body &body, const MeshOptions &options = {});
 
 double volume(const Mesh &mesh); ///< mm3

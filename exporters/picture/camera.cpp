@@ -73,26 +73,50 @@ Vec3 middle(const Axes &a, const Box3 &box) {
     return centre + (left + right) / 2 * a.right + (low + high) / 2 * a.up;
 }
 
+constexpr double smallest = 100; // mm: an empty scene still has a camera
+
+Camera fitted_parallel(Camera camera, const Axes &a, const Box3 &box, double aspect) {
+    camera.view_height = smallest;
+    for (int i = 0; i < 8; ++i) {
+        const double needed = needed_parallel(a, corner_of(box, i) - camera.target, aspect);
+        camera.view_height = std::max(camera.view_height, 2 * margin * needed);
+    }
+    camera.eye = camera.target + (2 * length(box.high - box.low) + smallest) * a.back;
+    return camera;
+}
+
+/// Near corners spread wider than far ones: the target moves until both borders of the picture are as full.
+Camera fitted_perspective(Camera camera, const Axes &a, const Box3 &box, double aspect) {
+    constexpr int rounds = 8; // each leaves less than half of what is amiss
+    double distance = smallest;
+    for (int round = 0; round < rounds; ++round) {
+        distance = smallest;
+        for (int i = 0; i < 8; ++i)
+            distance =
+                std::max(distance, needed_distance(a, margin * (corner_of(box, i) - camera.target), aspect));
+        double left = 0, right = 0, low = 0, high = 0; // of what is seen, at the target's distance
+        for (int i = 0; i < 8; ++i) {
+            const Vec3 p = corner_of(box, i) - camera.target;
+            const double nearer = distance / (distance - dot(p, a.back));
+            left = std::min(left, nearer * dot(p, a.right));
+            right = std::max(right, nearer * dot(p, a.right));
+            low = std::min(low, nearer * dot(p, a.up));
+            high = std::max(high, nearer * dot(p, a.up));
+        }
+        camera.target = camera.target + (left + right) / 2 * a.right + (low + high) / 2 * a.up;
+    }
+    camera.view_height = 2 * distance * std::tan(field_of_view / 2);
+    camera.eye = camera.target + distance * a.back;
+    return camera;
+}
+
 } // namespace
 
 Camera fitted(Camera camera, const Box3 &box, double aspect) {
-    constexpr double smallest = 100; // mm: an empty scene still has a camera
     const Axes a = axes(camera);
     camera.target = middle(a, box);
-    double height = smallest, distance = smallest;
-    for (int i = 0; i < 8; ++i) {
-        const Vec3 p = corner_of(box, i) - camera.target;
-        height = std::max(height, 2 * margin * needed_parallel(a, p, aspect));
-        distance = std::max(distance, needed_distance(a, margin * p, aspect));
-    }
-    if (camera.projection == Projection::perspective) {
-        camera.view_height = 2 * distance * std::tan(field_of_view / 2);
-    } else {
-        camera.view_height = height;
-        distance = 2 * length(box.high - box.low) + smallest;
-    }
-    camera.eye = camera.target + distance * a.back;
-    return camera;
+    return camera.projection == Projection::parallel ? fitted_parallel(camera, a, box, aspect)
+                                                     : fitted_perspective(camera, a, box, aspect);
 }
 
 Camera looking_at(const Box3 &box, View view, double aspect, Projection projection) {

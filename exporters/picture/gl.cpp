@@ -45,10 +45,12 @@ Handle make_texture(Size size, GLenum format, GLenum filter) {
     GLuint id = 0;
     glGenTextures(1, &id);
     Handle texture(id, [](GLuint old) { glDeleteTextures(1, &old); });
-    const bool depth = format == GL_DEPTH_COMPONENT24;
-    const bool whole = format == GL_R32UI;
-    const GLenum parts = depth ? GL_DEPTH_COMPONENT : whole ? GL_RED_INTEGER : GL_RGBA;
-    const GLenum type = depth || whole ? GL_UNSIGNED_INT : GL_UNSIGNED_BYTE;
+    // What no pixels are handed over in; it has to fit the format all the same.
+    const auto [parts, type] =
+        format == GL_DEPTH24_STENCIL8    ? std::pair{GL_DEPTH_STENCIL, GL_UNSIGNED_INT_24_8}
+        : format == GL_DEPTH_COMPONENT24 ? std::pair{GL_DEPTH_COMPONENT, GL_UNSIGNED_INT}
+        : format == GL_R32UI             ? std::pair{GL_RED_INTEGER, GL_UNSIGNED_INT}
+                                         : std::pair{GL_RGBA, GL_UNSIGNED_BYTE};
     glBindTexture(GL_TEXTURE_2D, id);
     glTexImage2D(GL_TEXTURE_2D, 0, static_cast<GLint>(format), size.width, size.height, 0, parts, type,
                  nullptr);

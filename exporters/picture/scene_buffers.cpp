@@ -15,7 +15,7 @@ struct Corner {
 
 /// What a corner looks like: apart from its place, so that colours change without moving anything.
 struct Paint {
-    std::array<std::uint8_t, 4> colour;
+    std::array<std::uint8_t, 4> tint; ///< colour, and 255 where it is end grain
     std::uint32_t id;
 };
 
@@ -31,14 +31,6 @@ Vec3 vec(const Point &p) {
 
 std::int8_t byte(double unit_value) {
     return static_cast<std::int8_t>(std::lround(127 * std::clamp(unit_value, -1.0, 1.0)));
-}
-
-/// End grain is darker and a little redder than long grain.
-Colour end_grain(Colour c) {
-    const auto scaled = [](std::uint8_t channel, double by) {
-        return static_cast<std::uint8_t>(channel * by);
-    };
-    return {scaled(c.r, 0.86), scaled(c.g, 0.80), scaled(c.b, 0.76)};
 }
 
 bool same_frame(const Frame &a, const Frame &b) {
@@ -87,7 +79,7 @@ SceneBuffers::SceneBuffers()
     attribute(0, 3, GL_FLOAT, GL_FALSE, sizeof(Corner), offsetof(Corner, position));
     attribute(1, 4, GL_BYTE, GL_TRUE, sizeof(Corner), offsetof(Corner, normal));
     glBindBuffer(GL_ARRAY_BUFFER, looks_.id());
-    attribute(2, 4, GL_UNSIGNED_BYTE, GL_TRUE, sizeof(Paint), offsetof(Paint, colour));
+    attribute(2, 4, GL_UNSIGNED_BYTE, GL_TRUE, sizeof(Paint), offsetof(Paint, tint));
     glEnableVertexAttribArray(3);
     glVertexAttribIPointer(3, 1, GL_UNSIGNED_INT, sizeof(Paint),
                            reinterpret_cast<const void *>(offsetof(Paint, id)));
@@ -196,12 +188,12 @@ void SceneBuffers::paint(std::size_t i) {
     constexpr float is_end = 0.9f; // of a unit normal along the log: shoulders, jambs and ends, not slopes
     const Instance &instance = scene_.instances[i];
     const SceneModel &model = *scene_.models[static_cast<std::size_t>(instance.model)];
-    const Colour end = end_grain(instance.colour);
     std::vector<Paint> paints;
     for (const ShadedMesh &level : model.levels) {
         for (const ShadedCorner &c : level.corners) {
-            const Colour colour = std::abs(c.normal[0]) > is_end ? end : instance.colour;
-            paints.push_back({{colour.r, colour.g, colour.b, 255}, static_cast<std::uint32_t>(instance.id)});
+            const std::uint8_t end_grain = std::abs(c.normal[0]) > is_end ? 255 : 0;
+            paints.push_back({{instance.colour.r, instance.colour.g, instance.colour.b, end_grain},
+                              static_cast<std::uint32_t>(instance.id)});
         }
     }
     replace(looks_, placed_[i].corners.first, paints);

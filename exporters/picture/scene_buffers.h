@@ -35,6 +35,7 @@ class SceneBuffers {
     /// World coordinates are stored from here, so that single precision is enough.
     Vec3 origin() const { return origin_; }
     const Box3 &box() const { return box_; } ///< of what is visible
+    const Scene &scene() const { return scene_; }
     bool empty() const { return visible_ == 0; }
 
     /// What of the scene lies inside the clip volume, from front to back, as fine as `detail` asks.

@@ -100,6 +100,45 @@ TEST_CASE("A bore that opens nowhere leaves a closed hollow") {
           Approx(3000.0 * 220 * 200 - prism_volume(by_hand::bore(0, 0, 50, 150), 24)).epsilon(rounding));
 }
 
+TEST_CASE("Bores that run into each other, a slope or a border are carved all the same") {
+    // A wedge-topped stick, 3000 x 200, 220 high at x = 0 and 120 at x = 3000.
+    const Plane slope = plane_over(220, -100.0 / 3000, 0);
+    Body body;
+    body.cells = {clipped(box_cell({{0, 0, 0}, {3000, 200, 220}}), slope)};
+    body.hewn = border_of(body.cells);
+    body.bores = {by_hand::bore(500, 100, -50, 400), by_hand::bore(520, 100, 20, 100),
+                  by_hand::bore(2000, 0, -50, 400)};
+    body.bores_clear = false;
+    const int sides = 12;
+    const Mesh mesh = mesh_of(body, {sides});
+    CHECK(is_closed(mesh));
+    // A prism under a plane is its base times the plane's height over its axis. The second bore lies partly
+    // in the first: what the two prisms share is worked out by clipping; the third is half outside the wood.
+    const auto base = [](double height) { return prism_volume(by_hand::bore(0, 0, 0, height), sides); };
+    Cell prism = box_cell({{400, 0, 20}, {600, 200, 100}});
+    const auto clip_to = [&](double x) {
+        for (int i = 0; i < sides; ++i) {
+            const double angle = 2 * std::numbers::pi * (i + 0.5) / sides;
+            const Vec3 n{std::cos(angle), std::sin(angle), 0};
+            prism = clipped(prism, {n, dot(n, {x, 100, 0}) + 16 * std::cos(std::numbers::pi / sides)});
+        }
+    };
+    clip_to(500);
+    clip_to(520);
+    const double gone =
+        base(slope.height_at(500, 0)) + base(80) - volume(prism) + base(slope.height_at(2000, 0)) / 2;
+    CHECK(volume(mesh) == Approx(3000.0 * 200 * 170 - gone).epsilon(rounding));
+    // Upright true edges: the stick's four corners, and where the third bore breaks through the side.
+    int upright = 0;
+    for (const auto &[a, b] : mesh.edges) {
+        const Vec3 p = mesh.points[a], q = mesh.points[b];
+        const bool of_first_two =
+            length(Vec2{p.x - 510, p.y - 100}) < 40; // those cross: their meet is an edge
+        if (!of_first_two && length(Vec2{p.x - q.x, p.y - q.y}) < 1e-6) upright += 1;
+    }
+    CHECK(upright == 6);
+}
+
 TEST_CASE("Numbers of sides that make no prism are refused") {
     for (const int sides : {-1, 1, 2, 361})
         CHECK_THROWS_AS(mesh_of(Body{}, {sides}), std::invalid_argument);

@@ -1,0 +1,67 @@
+#include "tests/bench/shells.h"
+
+#include "kernel/shell/shapes.h"
+
+namespace roundlay::bench {
+
+namespace {
+
+Length mm(double v) { return Length::mm(v); }
+
+void add(Shell &shell, const std::string &wall, double from, double sill, double width, double height) {
+    Opening o;
+    o.wall = wall;
+    o.from_left = mm(from);
+    o.sill = mm(sill);
+    o.width = mm(width);
+    o.height = mm(height);
+    shell.openings.push_back(o);
+}
+
+void add_pair(Shell &shell, const std::string &wall, double from, double sill) {
+    add(shell, wall, from, sill, 820, 1250);
+    add(shell, wall, from + 820 + 420, sill, 820, 1250);
+}
+
+Shell bare(int rounds) {
+    Shell shell;
+    shell.thickness = mm(200);
+    shell.rounds.count = rounds;
+    shell.rounds.pitch = mm(220);
+    shell.rounds.gap = mm(25);
+    shell.pegs.end_distance = mm(75);
+    shell.pegs.between = mm(65);
+    return shell;
+}
+
+} // namespace
+
+Shell house() {
+    Shell shell = bare(13);
+    shell.name = "Bench house";
+    shell.walls = l_plan(mm(11000), mm(9200), mm(5500), mm(4900));
+    for (const char *wall : {"A", "A", "B", "E", "F"}) {
+        const bool second = !shell.openings.empty() && shell.openings.back().wall == wall;
+        add_pair(shell, wall, second ? 7300 : 1300, 760);
+    }
+    add(shell, "A", 5000, 0, 950, 2080);
+    add(shell, "F", 6000, 760, 820, 1250);
+    add(shell, "C", 1900, 0, 950, 2080);
+    add(shell, "D", 1700, 760, 820, 1250);
+    add(shell, "E", 4000, 1300, 500, 500);
+    return shell;
+}
+
+Shell hall() {
+    Shell shell = bare(40);
+    shell.name = "Bench hall";
+    shell.walls = cross_plan(mm(9000), mm(8600), mm(5200));
+    for (const Wall &wall : shell.walls)
+        for (double sill = 760; sill < 7800; sill += 2400) {
+            add_pair(shell, wall.name, 1000, sill);
+            if (wall.length.mm() > 8000) add_pair(shell, wall.name, 4300, sill);
+        }
+    return shell;
+}
+
+} // namespace roundlay::bench
