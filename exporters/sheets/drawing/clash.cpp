@@ -60,6 +60,7 @@ class Search {
   private:
     void alone(const Placed &placed) {
         if (placed.text->height < least_lettering) add(Clash::Kind::too_small, placed, "");
+        if (placed.text->role == Role::page) return; // belongs into the margin
         if (!sheet_.drawing.empty() && !sheet_.drawing.holds(placed.box))
             add(Clash::Kind::text_off_frame, placed, "frame");
         const Rect &block = sheet_.title_block;

@@ -69,7 +69,7 @@ struct Text {
     double turn = 0; ///< degrees counter-clockwise
     bool bold = false;
     Role role = Role::note;
-    std::string layer;          ///< for machines; empty = "text"
+    std::string layer; ///< for machines; empty = "text"
 };
 
 /// A picture in PNG form, stretched into its box.
@@ -89,11 +89,11 @@ using Item = std::variant<Path, Circle, Arc, Fill, Text, Picture, Link>;
 
 struct Sheet {
     PaperSize size;
-    std::string title;   ///< for the bookmark and file names
-    std::string anchor;  ///< unique in its book; links lead here
-    std::string chapter; ///< bookmark under which its own stands; empty = top level
-    Rect drawing;        ///< inside of the frame
-    Rect title_block;    ///< empty() where there is none
+    std::string title;                  ///< for the bookmark and file names
+    std::string anchor;                 ///< unique in its book; links lead here
+    std::string chapter;                ///< bookmark under which its own stands; empty = top level
+    Rect drawing = Rect::nothing();     ///< inside of the frame
+    Rect title_block = Rect::nothing(); ///< empty() where there is none
     std::vector<Item> items;
 };
 

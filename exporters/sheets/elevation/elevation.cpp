@@ -23,7 +23,7 @@ std::optional<WallBlock> best_block(WallWanted wanted, const Rect &area, double 
     return best;
 }
 
-Block note_block(const std::vector<std::string> &without_tag) {
+Block left_over_block(const std::vector<std::string> &without_tag) {
     Table table;
     table.title = "Logs too short here for their tags, from left to right";
     table.columns = {{"", Across::left, 150}};
@@ -32,12 +32,6 @@ Block note_block(const std::vector<std::string> &without_tag) {
         all += (all.empty() ? "" : ", ") + tag;
     table.rows = {{all}};
     return LaidTable(table).drawn();
-}
-
-void put(std::vector<Page> &pages, PaperSize size, const Block &block) {
-    if (pages.back().put(block)) return;
-    pages.push_back(empty_page(size));
-    pages.back().put(block);
 }
 
 std::string heights_note(const Shell &shell, const WallPlace &wall, const Words &words) {
@@ -66,11 +60,12 @@ std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, con
             const auto made =
                 best_block({&shell, &layout, &seen, &words, w, side, nullptr, 0}, area, over_block);
             if (!made) continue;
-            put(pages, size, made->block);
+            put_on(pages, size, made->block);
             for (const std::string &tag : made->without_tag)
                 if (std::find(without.begin(), without.end(), tag) == without.end()) without.push_back(tag);
         }
-        if (!without.empty()) put(pages, size, note_block(without));
+        if (!without.empty()) put_on(pages, size, left_over_block(without));
+        put_on(pages, size, note_block(heights_note(shell, wall, words), 90));
         TitleFields fields = options.fields;
         fields.title = "Wall " + wall.name;
         fields.supplement = "elevations from outside and inside";
@@ -79,7 +74,7 @@ std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, con
         fields.scale = "as shown";
         fields.angle = options.angle;
         fields.symbol = false;
-        fields.note = heights_note(shell, wall, words);
+        fields.note = words.unit_note();
         if (fields.owner.empty()) fields.owner = layout.name;
         for (Sheet &sheet : framed(pages, size, fields, {"Wall " + wall.name, "wall:" + wall.name, "Walls"}))
             sheets.push_back(std::move(sheet));

@@ -81,7 +81,7 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
         {0, 44, 1, 1, "Created by", &f.creator, 3.5},
         {0, 44, 2, 1, "Approved by", &f.approved, 3.5},
         {0, 27, 3, 1, "Scale", &f.scale, 3.5},
-        {27, 17, 3, 1, f.symbol ? "" : "Projection", &none, 3.5},
+        {27, 17, 3, 1, "", &none, 3.5},
         {118, 62, 0, 1, "Document type", &f.document_type, 3.5},
         {118, 62, 1, 1, "Number", &f.number, 3.5},
         {118, 31, 2, 1, "Date of issue", &f.date, 3.5},

@@ -6,9 +6,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double margin = 10;       ///< most printers leave less than this white
+constexpr double margin = 10; ///< most printers leave less than this white
 constexpr double footer_height = 7;
-constexpr double bars_room = 15;    ///< for the pair of bars along the left and the lower side
+constexpr double bars_room = 15; ///< for the pair of bars along the left and the lower side
 constexpr double lettering = 2.5;
 
 Text words_at(const std::string &words, Vec2 at, Across across, double turn = 0) {
@@ -22,7 +22,8 @@ Text words_at(const std::string &words, Vec2 at, Across across, double turn = 0)
 }
 
 /// One bar with ticks, along x or y, its name beside its middle.
-void add_bar(std::vector<Item> &items, Vec2 start, bool upward, double part, int parts, const std::string &name) {
+void add_bar(std::vector<Item> &items, Vec2 start, bool upward, double part, int parts,
+             const std::string &name) {
     constexpr double tick = 1.5;
     const Vec2 along = upward ? Vec2{0, 1} : Vec2{1, 0}, side = upward ? Vec2{-1, 0} : Vec2{0, 1};
     const auto line = [&](Vec2 a, Vec2 b) { items.emplace_back(Path{{a, b}, false, Line::dimension, ""}); };
@@ -44,7 +45,9 @@ void add_bars(std::vector<Item> &items, const Rect &frame) {
     add_bar(items, {x + 5.5, frame.y0 + footer_height + bars_room}, true, mm_per_inch / 2, 8, "4 in");
 }
 
-Rect frame_of(PaperSize size) { return Rect{0, 0, size.width, size.height}.grown(-margin); }
+Rect frame_of(PaperSize size) {
+    return Rect{0, 0, size.width, size.height}.grown(-margin);
+}
 
 } // namespace
 
@@ -61,13 +64,16 @@ Sheet full_size_sheet(PaperSize size, const FullSizeWords &words, const std::str
     sheet.title = words.title;
     sheet.chapter = words.chapter;
     const Rect f = sheet.drawing;
-    sheet.items.emplace_back(Path{{{f.x0, f.y0}, {f.x1, f.y0}, {f.x1, f.y1}, {f.x0, f.y1}}, true, Line::dimension, ""});
+    sheet.items.emplace_back(
+        Path{{{f.x0, f.y0}, {f.x1, f.y0}, {f.x1, f.y1}, {f.x0, f.y1}}, true, Line::dimension, ""});
     const double y = f.y0 + footer_height;
     sheet.items.emplace_back(Path{{{f.x0, y}, {f.x1, y}}, false, Line::dimension, ""});
     const std::string left = words.title + (label.empty() ? "" : ", " + label);
     const double half = f.width() / 2 - 4;
-    sheet.items.emplace_back(words_at(wrapped(left, half + 20, lettering)[0], {f.x0 + 2, f.y0 + 2.2}, Across::left));
-    sheet.items.emplace_back(words_at(wrapped(words.footer, half - 24, lettering)[0], {f.x1 - 2, f.y0 + 2.2}, Across::right));
+    sheet.items.emplace_back(
+        words_at(wrapped(left, half + 20, lettering)[0], {f.x0 + 2, f.y0 + 2.2}, Across::left));
+    sheet.items.emplace_back(
+        words_at(wrapped(words.footer, half - 24, lettering)[0], {f.x1 - 2, f.y0 + 2.2}, Across::right));
     Text scale = words_at("Print at 100 %", {f.x1 - 2, y + 2.5}, Across::right);
     scale.bold = true;
     sheet.items.emplace_back(scale);

@@ -9,10 +9,10 @@
 namespace roundlay::sheets {
 
 struct FullSizeWords {
-    std::string title;    ///< what the sheets show
+    std::string title; ///< what the sheets show
     std::string chapter;
     std::string anchor;
-    std::string footer;   ///< name of the shell, date, revision
+    std::string footer; ///< name of the shell, date, revision
 };
 
 /// Room for what is drawn at full size on a sheet of that size: inside the frame, the bars and the footer.
@@ -24,6 +24,9 @@ Sheet full_size_sheet(PaperSize size, const FullSizeWords &words, const std::str
 /// The block at full size over as many sheets as it needs, in rows from above. Sheets overlap by
 /// `tile_overlap`; ticks mark where they are cut or laid over one another. Sheets with no line are left out.
 std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords &words);
+
+/// How many sheets the block would take, empty ones included.
+int count_of_tiles(const Block &block, PaperSize size);
 
 inline constexpr double tile_overlap = 10; ///< millimetres
 

@@ -27,7 +27,8 @@ std::vector<Item> cut_strokes(const Item &item, const Rect &window) {
 }
 
 bool draws(const std::vector<Item> &items) {
-    return std::any_of(items.begin(), items.end(), [](const Item &item) { return !std::holds_alternative<Text>(item); });
+    return std::any_of(items.begin(), items.end(),
+                       [](const Item &item) { return !std::holds_alternative<Text>(item); });
 }
 
 int count_for(double length, double room) {
@@ -54,8 +55,8 @@ void add_ticks(std::vector<Item> &items, const Rect &area, int row, int rows, in
 
 std::string label_for(int row, int rows, int column, int columns) {
     if (rows * columns == 1) return "";
-    return "row " + std::to_string(row + 1) + " of " + std::to_string(rows) + ", column " + std::to_string(column + 1) +
-           " of " + std::to_string(columns);
+    return "row " + std::to_string(row + 1) + " of " + std::to_string(rows) + ", column " +
+           std::to_string(column + 1) + " of " + std::to_string(columns);
 }
 
 } // namespace
@@ -65,6 +66,11 @@ std::vector<Item> clipped(const Item &item, const Rect &window) {
     const bool strokes = std::holds_alternative<Path>(item) || std::holds_alternative<Circle>(item) ||
                          std::holds_alternative<Arc>(item);
     return strokes ? cut_strokes(item, window) : std::vector<Item>{};
+}
+
+int count_of_tiles(const Block &block, PaperSize size) {
+    const Rect area = full_size_area(size);
+    return count_for(block.room.width(), area.width()) * count_for(block.room.height(), area.height());
 }
 
 std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords &words) {
@@ -79,12 +85,14 @@ std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords
             const Rect window{x, top - area.height(), x + area.width(), top};
             std::vector<Item> shown;
             for (const Item &item : block.items)
-                for (Item &part : clipped(item, window)) shown.push_back(std::move(part));
+                for (Item &part : clipped(item, window))
+                    shown.push_back(std::move(part));
             if (!draws(shown)) continue;
             Sheet sheet = full_size_sheet(size, words, label_for(row, rows, column, columns));
             sheet.anchor = words.anchor + ":" + std::to_string(sheets.size() + 1);
             const Vec2 by = Vec2{area.x0, area.y1} - Vec2{window.x0, window.y1};
-            for (const Item &item : shown) sheet.items.push_back(moved(item, by));
+            for (const Item &item : shown)
+                sheet.items.push_back(moved(item, by));
             add_ticks(sheet.items, area, row, rows, column, columns);
             sheets.push_back(std::move(sheet));
         }

@@ -18,9 +18,9 @@ constexpr const char *text_layer = "TEXT";
 constexpr const char *check_layer = "CHECK";
 
 struct FaceTemplate {
-    std::string name;              ///< "T1 outside"
+    std::string name; ///< "T1 outside"
     std::vector<Vec2> outline;
-    std::vector<Path> marks;       ///< inside the outline
+    std::vector<Path> marks; ///< inside the outline
 };
 
 bool known(const std::vector<double> &all, double v) {
@@ -35,7 +35,7 @@ std::vector<Path> shoulder_marks(const Joint &joint, bool on_outside, bool mirro
         for (const double x : {cut.near, cut.far}) {
             if (x < 0.01 || x > joint.length - 0.01 || known(done, x)) continue;
             done.push_back(x);
-            double low = 0, high = joint.height;
+            double low = joint.under.at(x), high = joint.top.at(x);
             for (const JointCut &c : joint.cuts) {
                 if (std::abs(c.near - x) > 0.01 && std::abs(c.far - x) > 0.01) continue;
                 const bool at_near = std::abs(c.near - x) < 0.01;
@@ -63,13 +63,15 @@ std::vector<FaceTemplate> faces_of(const Joint &joint) {
 
 Rect around(const std::vector<Vec2> &points) {
     Rect box = Rect::nothing();
-    for (const Vec2 p : points) box = joined(box, p);
+    for (const Vec2 p : points)
+        box = joined(box, p);
     return box;
 }
 
 std::string list_of(const std::vector<std::string> &tags) {
     std::string all;
-    for (const std::string &tag : tags) all += (all.empty() ? "" : ", ") + tag;
+    for (const std::string &tag : tags)
+        all += (all.empty() ? "" : ", ") + tag;
     return all;
 }
 
@@ -89,8 +91,10 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
     const double width = box.width() * 0.55;
     std::vector<std::pair<std::string, double>> lines{{face.name, 7.0}};
     lines.emplace_back(joint.end == End::datum ? "datum end" : "far end", 3.5);
-    const auto tags = wrapped(std::to_string(joint.tags.size()) + " logs: " + list_of(joint.tags), width, 2.5);
-    for (std::size_t i = 0; i < std::min<std::size_t>(tags.size(), 6); ++i) lines.emplace_back(tags[i], 2.5);
+    const auto tags =
+        wrapped(std::to_string(joint.tags.size()) + " logs: " + list_of(joint.tags), width, 2.5);
+    for (std::size_t i = 0; i < std::min<std::size_t>(tags.size(), 6); ++i)
+        lines.emplace_back(tags[i], 2.5);
     if (tags.size() > 6) lines.emplace_back("and more, see the list of templates", 2.5);
     double y = box.centre().y + 14;
     for (const auto &[words, height] : lines) {
@@ -99,7 +103,8 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
             if (board.put(words_at(words, {0, 0}, height, height > 3), {{try_x, y}})) break;
         y -= height * 1.7;
     }
-    for (const double x : {box.x0 + box.width() * 0.2, box.x0 + box.width() * 0.12, box.x0 + box.width() * 0.86}) {
+    for (const double x :
+         {box.x0 + box.width() * 0.2, box.x0 + box.width() * 0.12, box.x0 + box.width() * 0.86}) {
         const Vec2 foot{x, box.centre().y - 10};
         const Rect room{x - 3, foot.y - 1, x + 9, foot.y + 21};
         if (!board.is_free(room, true)) continue;
@@ -113,19 +118,24 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
 Block template_block(const Joint &joint, const FaceTemplate &face) {
     Board board;
     board.add(Path{face.outline, true, Line::visible, ""});
-    for (const Path &mark : face.marks) board.add(mark);
+    for (const Path &mark : face.marks)
+        board.add(mark);
     add_words(board, joint, face);
     return {bounds(board.items()).grown(1), board.finished()};
 }
 
-Sheet list_sheet(const std::vector<Joint> &joints, PaperSize size, const FullSizeWords &words, const Words &lengths,
-                 std::size_t &from) {
+Sheet list_sheet(const std::vector<Joint> &joints, PaperSize size, const FullSizeWords &words,
+                 const Words &lengths, std::size_t &from) {
     Table table;
     table.title = "Templates at full size: which logs they are for";
-    table.columns = {{"No.", Across::left, 12}, {"End", Across::left, 16}, {"Blank", Across::left, 34}, {"Logs", Across::left, 88}};
+    table.columns = {{"No.", Across::left, 12},
+                     {"End", Across::left, 16},
+                     {"Blank", Across::left, 34},
+                     {"Logs", Across::left, 88}};
     for (const Joint &joint : joints)
         table.rows.push_back({joint.name, joint.end == End::datum ? "datum" : "far",
-                              lengths.length(joint.width) + " \u00D7 " + lengths.length(joint.height), list_of(joint.tags)});
+                              lengths.length(joint.width) + " \u00D7 " + lengths.length(joint.height),
+                              list_of(joint.tags)});
     const LaidTable laid(table);
     Page page(full_size_area(size));
     from += page.put_rows(laid, from, 1);
@@ -151,11 +161,10 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
         for (const FaceTemplate &face : faces_of(joint)) {
             const Block block = template_block(joint, face);
             const PaperSize lying = turned(size);
-            const Rect up = full_size_area(size), across = full_size_area(lying);
-            const bool turn = block.room.width() > up.width() && block.room.width() <= across.width() &&
-                              block.room.height() <= across.height();
+            const bool turn = count_of_tiles(block, lying) < count_of_tiles(block, size);
             const FullSizeWords words{face.name, "Templates", "template:" + face.name, footer};
-            for (Sheet &sheet : tiled(block, turn ? lying : size, words)) sheets.push_back(std::move(sheet));
+            for (Sheet &sheet : tiled(block, turn ? lying : size, words))
+                sheets.push_back(std::move(sheet));
         }
     return sheets;
 }
@@ -169,7 +178,8 @@ Sheet template_drawing(const Layout &layout) {
             const Rect box = around(face.outline);
             const Vec2 by{x - box.x0, between - box.y0};
             sheet.items.push_back(moved(Item(Path{face.outline, true, Line::visible, outline_layer}), by));
-            for (const Path &mark : face.marks) sheet.items.push_back(moved(Item(mark), by));
+            for (const Path &mark : face.marks)
+                sheet.items.push_back(moved(Item(mark), by));
             Text name = words_at(face.name, Vec2{box.centre().x, box.centre().y} + by, 7, false);
             name.across = Across::middle;
             name.layer = text_layer;

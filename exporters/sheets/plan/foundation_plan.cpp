@@ -16,7 +16,8 @@ std::vector<double> places(const std::vector<Vec2> &points, double origin, doubl
     std::vector<double> all;
     for (const Vec2 p : points) {
         const double v = p.*axis - origin;
-        const bool known = std::any_of(all.begin(), all.end(), [&](double o) { return std::abs(o - v) < same_place; });
+        const bool known =
+            std::any_of(all.begin(), all.end(), [&](double o) { return std::abs(o - v) < same_place; });
         if (!known) all.push_back(v);
     }
     std::sort(all.begin(), all.end());
@@ -37,7 +38,8 @@ class FoundationDrawer {
         : layout_(layout), words_(words), scale_(scale), outer_(outside_corners(layout)),
           inner_(inside_corners(layout)) {
         origin_ = outer_[0];
-        for (const Vec2 p : outer_) origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
+        for (const Vec2 p : outer_)
+            origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
     }
 
     Block draw() {
@@ -47,7 +49,8 @@ class FoundationDrawer {
         add_names();
         add_diagonals();
         const Rect drawn = bounds(board_.items());
-        for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22})) board_.add(std::move(item));
+        for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
+            board_.add(std::move(item));
         return {bounds(board_.items()), board_.finished()};
     }
 
@@ -56,7 +59,8 @@ class FoundationDrawer {
 
     void add_ring(const std::vector<Vec2> &ring, Line line) {
         Path path{{}, true, line, ""};
-        for (const Vec2 p : ring) path.points.push_back(paper(p));
+        for (const Vec2 p : ring)
+            path.points.push_back(paper(p));
         board_.add(path);
     }
 
@@ -93,12 +97,15 @@ class FoundationDrawer {
         text.upright = Upright::middle;
         text.role = Role::mark;
         std::vector<Vec2> tries;
-        const double reach = std::abs(inward.x) * text_width(words, height) / 2 + std::abs(inward.y) * height / 2;
-        for (double away = 1.5; away < 14; away += 2) tries.push_back(at + (away + reach) * inward);
+        const double reach =
+            std::abs(inward.x) * text_width(words, height) / 2 + std::abs(inward.y) * height / 2;
+        for (double away = 1.5; away < 14; away += 2)
+            tries.push_back(at + (away + reach) * inward);
         board_.put(text, tries);
     }
 
-    /// Between the outermost corners both ways: equal where the plan is symmetrical, and to be measured anyway.
+    /// Between the outermost corners both ways: equal where the plan is symmetrical, and to be measured
+    /// anyway.
     void add_diagonals() {
         for (const Vec2 way : {Vec2{1, 1}, Vec2{1, -1}}) {
             const Vec2 a = outer_[furthest(outer_, -1 * way)], b = outer_[furthest(outer_, way)];
@@ -112,7 +119,8 @@ class FoundationDrawer {
             text.role = Role::dimension;
             std::vector<Vec2> tries;
             for (const double part : {0.4, 0.3, 0.6, 0.7, 0.2, 0.8, 0.5, 0.45, 0.35})
-                for (const double side : {0.0, 6.0, -6.0}) tries.push_back(from + part * (to - from) + Vec2{side, 0});
+                for (const double side : {0.0, 6.0, -6.0})
+                    tries.push_back(from + part * (to - from) + Vec2{side, 0});
             board_.put(text, tries);
         }
     }
@@ -134,6 +142,10 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
     for (const Scale &scale : shell_scales(shell.units)) {
         std::vector<Page> pages{empty_page(size)};
         if (!pages.back().put(FoundationDrawer(layout, words, scale.ratio).draw())) continue;
+        put_on(pages, size,
+               note_block(
+                   "All corners, outside and inside, from the outermost faces in the west and in the south.",
+                   62));
         TitleFields fields = options.fields;
         fields.title = "Foundation";
         fields.supplement = "outlines of the walls on it";
@@ -141,7 +153,7 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
         fields.number = "F-1";
         fields.scale = scale.words;
         fields.symbol = false;
-        fields.note = words.unit_note() + " From the outermost faces in the west and south, each corner outside and inside.";
+        fields.note = words.unit_note();
         if (fields.owner.empty()) fields.owner = layout.name;
         return framed(pages, size, fields, {"Foundation", "foundation", ""});
     }

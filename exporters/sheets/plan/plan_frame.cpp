@@ -6,17 +6,21 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double off_wall = 9;   ///< of the dimension line from the outside face
+constexpr double off_wall = 9; ///< of the dimension line from the outside face
 constexpr double start_gap = 0.8, overshoot = 1;
 
-Vec2 flat(Vec3 p) { return {p.x, p.y}; }
+Vec2 flat(Vec3 p) {
+    return {p.x, p.y};
+}
 
 /// Where two lines meet; each through a point along a direction. The walls of a corner are never parallel.
 Vec2 meeting(Vec2 a, Vec2 along_a, Vec2 b, Vec2 along_b) {
     return a + (cross(b - a, along_b) / cross(along_a, along_b)) * along_a;
 }
 
-void add_line(Board &board, Vec2 from, Vec2 to) { board.add(Path{{from, to}, false, Line::dimension, ""}); }
+void add_line(Board &board, Vec2 from, Vec2 to) {
+    board.add(Path{{from, to}, false, Line::dimension, ""});
+}
 
 } // namespace
 
@@ -75,7 +79,9 @@ std::vector<Item> north_arrow(Vec2 foot) {
     text.bold = true;
     text.across = Across::middle;
     text.role = Role::caption;
-    return {Path{{foot, foot + Vec2{0, 13}}, false, Line::strong, ""}, Fill{{{foot + Vec2{0, 13}, foot + Vec2{-1.6, 7}, foot + Vec2{0, 8.2}, foot + Vec2{1.6, 7}}}, 0}, text};
+    return {Path{{foot, foot + Vec2{0, 13}}, false, Line::strong, ""},
+            Fill{{{foot + Vec2{0, 13}, foot + Vec2{-1.6, 7}, foot + Vec2{0, 8.2}, foot + Vec2{1.6, 7}}}, 0},
+            text};
 }
 
 } // namespace roundlay::sheets

@@ -40,7 +40,8 @@ class RoundDrawer {
             if (piece.round == w_.round) complete = add_tag(piece) && complete;
         add_lengths();
         const Rect drawn = bounds(board_.items());
-        for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22})) board_.add(std::move(item));
+        for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
+            board_.add(std::move(item));
         return {{bounds(board_.items()), board_.finished()}, complete};
     }
 
@@ -134,13 +135,18 @@ std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const s
     const Rect area = inner_area(size);
     const double highest = area.height() - title_block_area(size).height();
     int last = 0;
-    for (const Piece &piece : layout.pieces) last = std::max(last, piece.round);
+    for (const Piece &piece : layout.pieces)
+        last = std::max(last, piece.round);
     for (int round = 1; round <= last; ++round) {
         const SeenShell seen = seen_round(layout, bodies, round);
         const auto plan = best_plan(layout, seen, words, round, area, highest);
         if (!plan) continue;
         std::vector<Page> pages{empty_page(size)};
         pages.back().put(plan->block);
+        put_on(pages, size,
+               note_block("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
+                          "logs. Wall lengths are over the outside faces.",
+                          62));
         TitleFields fields = options.fields;
         fields.title = "Round " + std::to_string(round);
         fields.supplement = "plan of its logs from above";
@@ -148,7 +154,7 @@ std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const s
         fields.number = "R-" + std::to_string(round);
         fields.scale = plan->scale->words;
         fields.symbol = false;
-        fields.note = words.unit_note() + " Arrows at the tags point from butt to tip. Circles: pegs driven through these logs.";
+        fields.note = words.unit_note();
         if (fields.owner.empty()) fields.owner = layout.name;
         const std::string name = "Round " + std::to_string(round);
         for (Sheet &sheet : framed(pages, size, fields, {name, "round:" + std::to_string(round), "Rounds"}))

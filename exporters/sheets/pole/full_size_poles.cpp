@@ -9,9 +9,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double strip_width = 43;  ///< four of them on A4 and on Letter
+constexpr double strip_width = 57.5; ///< three of them on A4 and on Letter
 constexpr double strip_length = 220;
-constexpr double pole_edge = 4;     ///< of the pole from the strip's left border
+constexpr double pole_edge = 4; ///< of the pole from the strip's left border
 constexpr double lettering = 2.5;
 
 /// One pole and the corners it serves.
@@ -31,7 +31,8 @@ std::vector<Pole> distinct_poles(const Layout &layout) {
     std::vector<Pole> poles;
     for (const CornerPlace &corner : layout.corners) {
         std::vector<PoleMark> marks = pole_marks(layout, corner);
-        const auto same = std::find_if(poles.begin(), poles.end(), [&](const Pole &p) { return alike(p.marks, marks); });
+        const auto same =
+            std::find_if(poles.begin(), poles.end(), [&](const Pole &p) { return alike(p.marks, marks); });
         if (same == poles.end())
             poles.push_back({{corner.name}, std::move(marks)});
         else
@@ -44,8 +45,10 @@ std::vector<Pole> distinct_poles(const Layout &layout) {
 Block strip(const Pole &pole, double from, const Words &words) {
     Board board;
     const double end = std::min(strip_length, pole.marks.back().z - from);
-    for (const double x : {0.0, pole_edge}) board.add(Path{{{x, 0}, {x, end}}, false, Line::visible, ""});
-    for (const double y : {0.0, end}) board.add(Path{{{0, y}, {strip_width - 3, y}}, false, Line::centre, ""});
+    for (const double x : {0.0, pole_edge})
+        board.add(Path{{{x, 0}, {x, end}}, false, Line::visible, ""});
+    for (const double y : {0.0, end})
+        board.add(Path{{{0, y}, {strip_width - 3, y}}, false, Line::centre, ""});
     std::vector<Mark> marks;
     int seam = 0, log = 0;
     for (const PoleMark &mark : pole.marks) {
@@ -68,7 +71,8 @@ Block strip(const Pole &pole, double from, const Words &words) {
 
 std::string joined(const std::vector<std::string> &names) {
     std::string all;
-    for (const std::string &name : names) all += (all.empty() ? "" : ", ") + name;
+    for (const std::string &name : names)
+        all += (all.empty() ? "" : ", ") + name;
     return all;
 }
 
@@ -76,7 +80,8 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
                              const std::string &anchor) {
     std::vector<Sheet> sheets;
     const Rect area = full_size_area(size);
-    const FullSizeWords names{"Story pole, corners " + joined(pole.corners), "Story poles, full size", anchor, footer};
+    const FullSizeWords names{"Story pole, corners " + joined(pole.corners), "Story poles, full size", anchor,
+                              footer};
     double x = area.x1;
     for (double from = 0; from < pole.marks.back().z; from += strip_length) {
         if (x + strip_width > area.x1 + 1) {
@@ -84,7 +89,8 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
             sheets.back().anchor = anchor + ":" + std::to_string(sheets.size());
             x = area.x0 + 2;
         }
-        for (const Item &item : placed(strip(pole, from, words), {x, area.y0 + 4}).items) sheets.back().items.push_back(item);
+        for (const Item &item : placed(strip(pole, from, words), {x, area.y0 + 4}).items)
+            sheets.back().items.push_back(item);
         Text foot;
         foot.words = "from " + words.length(from);
         foot.at = {x, area.y0 + 4 + strip_length + 3};

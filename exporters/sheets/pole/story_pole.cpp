@@ -12,7 +12,8 @@ constexpr double pole_width = 6, lettering = 2.5;
 std::vector<Mark> marks_for(const std::vector<PoleMark> &all, bool seams, double scale, const Words &words) {
     std::vector<Mark> marks{{0, words.length(0), true}};
     for (const PoleMark &mark : all)
-        if (mark.seam == seams) marks.push_back({mark.z * scale, words.length(mark.z) + "  " + mark.words, false});
+        if (mark.seam == seams)
+            marks.push_back({mark.z * scale, words.length(mark.z) + "  " + mark.words, false});
     return marks;
 }
 
@@ -44,7 +45,8 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     return {bounds(board.items()), board.finished()};
 }
 
-std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &words, const Scale &scale, PaperSize size) {
+std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &words, const Scale &scale,
+                                          PaperSize size) {
     std::vector<Page> pages{empty_page(size)};
     for (const CornerPlace &corner : layout.corners) {
         const Block block = pole_block(layout, corner, words, scale);
@@ -61,8 +63,13 @@ std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const S
     const PaperSize size = paper_for(shell, options);
     const Words words(shell.units, options.denominator);
     for (const Scale &scale : shell_scales(shell.units)) {
-        const auto pages = pages_at(layout, words, scale, size);
+        auto pages = pages_at(layout, words, scale, size);
         if (!pages) continue;
+        put_on(*pages, size,
+               note_block("Heights over the foundation. Left: seams, at the arris where the outside faces of "
+                          "the two walls "
+                          "meet, with the lower and the upper log. Right: tops of logs.",
+                          62));
         TitleFields fields = options.fields;
         fields.title = "Story poles";
         fields.supplement = "heights at every corner";
@@ -70,7 +77,7 @@ std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const S
         fields.number = "P-1";
         fields.scale = scale.words;
         fields.symbol = false;
-        fields.note = words.unit_note() + " Left: seams, where the outside faces meet, lower / upper log. Right: tops of logs.";
+        fields.note = words.unit_note();
         if (fields.owner.empty()) fields.owner = layout.name;
         return framed(*pages, size, fields, {"Story poles", "poles", ""});
     }

@@ -28,11 +28,10 @@ std::set<std::string> crossing_tags(const Layout &layout, int wall) {
 }
 
 /// How far any log of the wall stands out from its faces: the overhang of the logs that cross it.
-double deepest_overhang(const Layout &layout, const WallPlace &wall, const std::set<std::string> &crossing) {
+double deepest_overhang(const Layout &layout, const std::set<std::string> &crossing) {
     double deepest = 0;
     for (const Piece &piece : layout.pieces) {
         if (!crossing.contains(piece.tag)) continue;
-        const Frame f = within(piece.frame, wall.frame);
         for (const Cut &cut : piece.cuts) {
             const SeamCut *seam = std::get_if<SeamCut>(&cut);
             if (seam == nullptr) continue;
@@ -98,7 +97,7 @@ SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int w
     const WallPlace &place = layout.walls.at(static_cast<std::size_t>(wall));
     const Projection p = projection_of(side);
     const std::set<std::string> crossing = crossing_tags(layout, wall);
-    const double out = deepest_overhang(layout, place, crossing) + beyond_ends;
+    const double out = deepest_overhang(layout, crossing) + beyond_ends;
     const double low = -out, high = place.thickness + out;
     SeenShell seen;
     Scene scene;

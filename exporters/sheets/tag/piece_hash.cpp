@@ -31,26 +31,37 @@ void add(Hash &hash, const SeamCut &cut) {
     hash.add_number(cut.side == Side::top ? 1 : 2);
     hash.add(cut.x_from);
     hash.add(cut.x_to);
-    for (const double v : {cut.seam.normal.x, cut.seam.normal.y, cut.seam.normal.z}) hash.add_fine(v);
+    for (const double v : {cut.seam.normal.x, cut.seam.normal.y, cut.seam.normal.z})
+        hash.add_fine(v);
     hash.add(cut.seam.offset);
+}
+
+void add(Hash &hash, const FaceCut &cut) {
+    hash.add_number(6 + static_cast<int>(cut.face));
+    for (const double v : {cut.plane.normal.x, cut.plane.normal.y, cut.plane.normal.z})
+        hash.add_fine(v);
+    hash.add(cut.plane.offset);
 }
 
 void add(Hash &hash, const BoxCut &cut) {
     hash.add_number(3);
     for (const Vec3 &p : {cut.box.low, cut.box.high})
-        for (const double v : {p.x, p.y, p.z}) hash.add(v);
+        for (const double v : {p.x, p.y, p.z})
+            hash.add(v);
 }
 
 void add(Hash &hash, const Bore &bore) {
     hash.add_number(bore.from_top ? 4 : 5);
-    for (const double v : {bore.x, bore.y, bore.z_from, bore.z_to, bore.diameter}) hash.add(v);
+    for (const double v : {bore.x, bore.y, bore.z_from, bore.z_to, bore.diameter})
+        hash.add(v);
 }
 
 } // namespace
 
 std::string piece_hash(const Piece &piece) {
     Hash hash;
-    for (const double v : {piece.blank.length, piece.blank.width, piece.blank.height}) hash.add(v);
+    for (const double v : {piece.blank.length, piece.blank.width, piece.blank.height})
+        hash.add(v);
     for (const Cut &cut : piece.cuts)
         std::visit([&](const auto &c) { add(hash, c); }, cut);
     const std::uint64_t folded = hash.value() ^ (hash.value() >> 32U);

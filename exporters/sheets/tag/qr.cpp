@@ -24,7 +24,8 @@ std::optional<Fill> qr_code(const std::string &words, const Rect &box) {
     for (int row = 0; row < n; ++row)
         for (int column = 0; column < n;) {
             int end = column;
-            while (end < n && (code->data[row * n + end] & 1) != 0) ++end;
+            while (end < n && (code->data[row * n + end] & 1) != 0)
+                ++end;
             if (end > column) { // dark modules side by side as one area, so that no seam shows between them
                 const double x0 = box.x0 + (quiet + column) * module, x1 = box.x0 + (quiet + end) * module;
                 const double y1 = box.y1 - (quiet + row) * module, y0 = y1 - module;

@@ -37,11 +37,14 @@ void add_arrow(std::vector<Item> &items, Vec2 from, Vec2 to, const std::string &
 }
 
 std::string wall_words(const Layout &layout, const Piece &piece) {
-    return "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name + ", round " + std::to_string(piece.round);
+    return "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name + ", round " +
+           std::to_string(piece.round);
 }
 
-void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece, const std::string &revision) {
-    items.emplace_back(Path{{{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
+void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece,
+             const std::string &revision) {
+    items.emplace_back(Path{
+        {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
     const double left = box.x0 + 5, right = box.x1 - 3;
     const double height = fitting(piece.tag, right - left);
     double y = box.y1 - 6 - height;
@@ -62,10 +65,12 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
         items.emplace_back(words_at(line, {left, y}, 2.5, false));
         y -= 4;
     }
-    items.emplace_back(words_at(piece_hash(piece) + (revision.empty() ? "" : " r." + revision), {left, box.y0 + 3}, 2.5, false));
+    items.emplace_back(words_at(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
+                                {left, box.y0 + 3}, 2.5, false));
     // seen at the datum end with the log lying as in the wall, the outside face is to the right
     add_arrow(items, {left + 3, box.y0 + 7.5}, {left + 3, box.y0 + 17}, "up", {left + 5.5, box.y0 + 13.5});
-    add_arrow(items, {left + 3, box.y0 + 7.5}, {left + 15, box.y0 + 7.5}, "outside", {left + 16.5, box.y0 + 8.2});
+    add_arrow(items, {left + 3, box.y0 + 7.5}, {left + 15, box.y0 + 7.5}, "outside",
+              {left + 16.5, box.y0 + 8.2});
 }
 
 } // namespace
@@ -87,7 +92,8 @@ std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const Sh
             sheets.push_back(std::move(sheet));
         }
         const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
-        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i], options.fields.revision);
+        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i],
+                options.fields.revision);
     }
     return sheets;
 }
