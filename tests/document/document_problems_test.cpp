@@ -210,6 +210,7 @@ TEST_CASE("A text that is not TOML is refused at the broken line, with the likel
         {3, "thickness = \"8 in", 3, "a closing quote on the same line"},
         {3, "thickness = '8 in", 3, "a closing quote on the same line"},
         {3, "thickness = eight", 3, "text in quotes"},
+        {3, "thickness = t", 3, "text in quotes"},
         {26, "between = [\"A\" \"B\"]", 26, "a list such as [\"A\", \"B\"]"},
         {3, "thickness = \"8 in\"\nthickness = \"9 in\"", 4, "each statement and [table] once"},
         {4, "[wall]", 8, "each statement and [table] once"},
@@ -225,6 +226,7 @@ TEST_CASE("A text that is not TOML is refused at the broken line, with the likel
         CHECK(problem.place.column >= 1);
         CHECK(problem.message.rfind("the text is not TOML: ", 0) == 0);
         CHECK(problem.message.find("TOML_") == std::string::npos);
+        CHECK(problem.message.find('\n') == std::string::npos);
         CHECK(problem.expected.find(row.remedy) != std::string::npos);
     }
 }
