@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <map>
 #include <numbers>
 #include <stdexcept>
 
@@ -185,13 +186,34 @@ Body carved(const Body &body, int sides) {
     return out;
 }
 
-/// An edge between two sides of a prism that stands for a bore: none to be drawn.
-bool runs_down_a_bore(Vec3 a, Vec3 b, const std::vector<Bore> &bores) {
+/// The bore that a face is a side of, or -1.
+int bore_of(const Face &face, const std::vector<Bore> &bores, int sides) {
     constexpr double same_place = 1e-3; // mm: far above what carving rounds, far below what a saw sees
-    if (length(Vec2{a.x - b.x, a.y - b.y}) > same_place) return false;
-    return std::any_of(bores.begin(), bores.end(), [&](const Bore &bore) {
-        return std::abs(length(Vec2{a.x - bore.x, a.y - bore.y}) - bore.diameter / 2) < same_place;
-    });
+    if (std::abs(face.plane.normal.z) > tolerance::weld) return -1;
+    for (std::size_t i = 0; i < bores.size(); ++i) {
+        const double to_side = bores[i].diameter / 2 * std::cos(std::numbers::pi / sides);
+        const double to_axis = face.plane.distance({bores[i].x, bores[i].y, 0});
+        if (std::abs(to_axis - to_side) < same_place) return static_cast<int>(i);
+    }
+    return -1;
+}
+
+/// Edges of a carved body, without those that only part two sides of one prism.
+std::vector<std::array<int, 2>> edges_round_bores(const Polyhedron &hewn, const std::vector<Bore> &bores,
+                                                  int sides) {
+    std::map<std::pair<int, int>, int> side_of; // by directed edge
+    for (const Face &face : hewn.faces)
+        for (const Loop &loop : face.loops)
+            for (std::size_t i = 0; i < loop.size(); ++i)
+                side_of[{loop[i], loop[(i + 1) % loop.size()]}] = bore_of(face, bores, sides);
+    std::vector<std::array<int, 2>> edges;
+    for (const auto &[edge, bore] : side_of) {
+        const auto [a, b] = edge;
+        if (a > b) continue;
+        const auto other = side_of.find({b, a});
+        if (bore < 0 || other == side_of.end() || other->second != bore) edges.push_back({a, b});
+    }
+    return edges;
 }
 
 } // namespace
@@ -206,10 +228,9 @@ Mesh mesh_of(const Body &body, const MeshOptions &options) {
     if (options.sides != 0 && (options.sides < fewest || options.sides > most))
         throw std::invalid_argument("mesh_of: a bore has 3 to 360 sides, or 0 to leave bores out");
     if (body.bores_clear || options.sides == 0) return MeshBuilder(body, options.sides).build();
-    Mesh mesh = MeshBuilder(carved(body, options.sides), 0).build();
-    std::erase_if(mesh.edges, [&](const auto &edge) {
-        return runs_down_a_bore(mesh.points[edge[0]], mesh.points[edge[1]], body.bores);
-    });
+    const Body wood = carved(body, options.sides);
+    Mesh mesh = MeshBuilder(wood, 0).build();
+    mesh.edges = edges_round_bores(wood.hewn, body.bores, options.sides);
     return mesh;
 }
 
