@@ -15,7 +15,7 @@ Colour wall_colour(int wall) {
         {0xc9, 0x93, 0x68}, // larch
         {0xcd, 0xb9, 0x96}, // weathered
         {0x94, 0x6c, 0x4c}, // smoked oak
-        {0xd9, 0xaa, 0x8c}, // pear
+        {0xc4, 0x9a, 0x8e}, // steamed pear
     }};
     const int count = static_cast<int>(tints.size());
     return tints[static_cast<std::size_t>(((wall % count) + count) % count)];

@@ -26,11 +26,16 @@ class AmbientPass {
     const gl::Handle &draw(const Input &input, const gl::Handle &empty_vertex_array);
 
   private:
+    struct Stage {
+        gl::Handle texture, into;
+    };
     void resize(gl::Size size);
+    void set_measure(const Input &input) const;
+    void set_gather(const Input &input) const;
 
-    gl::Program gather_, blur_;
+    gl::Program measure_, gather_, blur_;
     gl::Size size_;
-    gl::Handle light_, blurred_, into_light_, into_blurred_;
+    Stage away_, gathered_, blurred_;
 };
 
 } // namespace roundlay

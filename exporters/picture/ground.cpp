@@ -2,7 +2,10 @@
 
 #include "exporters/picture/frame.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 namespace roundlay {
@@ -79,30 +82,28 @@ Vec3 sun_direction(double azimuth) {
 }
 
 /// A sun far wider than the real one, for a calm border.
-std::vector<GroundShadow::Lamp> GroundShadow::sun(double azimuth) {
-    constexpr int count = 15, parts = 17; // together 255
-    constexpr double width = 0.045;       // radians
-    std::vector<Lamp> lamps;
+GroundShadow::Directions GroundShadow::sun(double azimuth) {
+    constexpr int count = 11;
+    constexpr double width = 0.045; // radians
+    Directions lights;
     for (int i = 0; i < count; ++i) {
         const double r = width * std::sqrt((i + 0.5) / count), turn = golden_angle * i;
-        lamps.push_back({direction(azimuth + r * std::cos(turn) / std::cos(sun_elevation),
-                                   sun_elevation + r * std::sin(turn)),
-                         parts});
+        lights.push_back(direction(azimuth + r * std::cos(turn) / std::cos(sun_elevation),
+                                   sun_elevation + r * std::sin(turn)));
     }
-    return lamps;
+    return lights;
 }
 
 /// Even over what a level plane receives, above 20 degrees so that shadows stay near.
-std::vector<GroundShadow::Lamp> GroundShadow::sky() {
-    constexpr int count = 85, parts = 3;
+GroundShadow::Directions GroundShadow::sky() {
+    constexpr int count = 51;
     constexpr double lowest_sine = 0.34;
-    std::vector<Lamp> lamps;
+    Directions lights;
     for (int i = 0; i < count; ++i) {
         const double even = std::sqrt((i + 0.5) / count);
-        lamps.push_back(
-            {direction(golden_angle * i, std::asin(lowest_sine + (1 - lowest_sine) * even)), parts});
+        lights.push_back(direction(golden_angle * i, std::asin(lowest_sine + (1 - lowest_sine) * even)));
     }
-    return lamps;
+    return lights;
 }
 
 bool GroundShadow::same(const std::optional<Plane> &a, const std::optional<Plane> &b) {
@@ -124,7 +125,8 @@ GroundShadow::Layer::Layer(gl::Size wanted)
 
 GroundShadow::GroundShadow()
     : cast_(cast_vertex, cast_fragment), soften_(everywhere_vertex, soften_fragment),
-      lay_(lay_vertex, lay_fragment), sun_(sun_size), sky_(sky_size), quad_(gl::make_vertex_array()) {}
+      lay_(lay_vertex, lay_fragment), sun_(sun_size), sky_(sky_size), quad_(gl::make_vertex_array()),
+      boxes_(gl::make_vertex_array()), box_corners_(gl::make_buffer()), box_indices_(gl::make_buffer()) {}
 
 Box3 GroundShadow::reach(const Box3 &scene) {
     const double far = 1.3 * (scene.high.z - scene.low.z) + 600; // mm; what falls farther is faint and faded
@@ -139,14 +141,25 @@ void GroundShadow::update(const SceneBuffers &scene, double light_azimuth,
     const Box3 box = reach(scene.box());
     low_ = box.low - scene.origin();
     high_ = box.high - scene.origin();
-    cast(sun_, scene, sun(light_azimuth));
+    begin_casting(sun_, scene);
+    scene.bind_faces();
+    cast(sun(light_azimuth), [list = scene.coarse()] { list.draw(GL_TRIANGLES); });
     soften(sun_, empty_vertex_array);
-    if (!fresh_) {
-        cast(sky_, scene, sky());
-        soften(sky_, empty_vertex_array);
-    }
+    if (!fresh_) update_sky(scene, empty_vertex_array);
     azimuth_ = light_azimuth;
     fresh_ = true;
+}
+
+void GroundShadow::update_sky(const SceneBuffers &scene, const gl::Handle &empty_vertex_array) const {
+    fill_boxes(scene);
+    begin_casting(sky_, scene);
+    glBindVertexArray(boxes_.id());
+    const auto visible = std::count_if(scene.scene().instances.begin(), scene.scene().instances.end(),
+                                       [](const Instance &i) { return i.visible; });
+    cast(sky(), [count = static_cast<GLsizei>(36 * visible)] {
+        glDrawElements(GL_TRIANGLES, count, GL_UNSIGNED_INT, nullptr);
+    });
+    soften(sky_, empty_vertex_array);
 }
 
 /// Where a point falls on the ground, as the texture's clip space. Depth is the same for all.
@@ -164,29 +177,57 @@ Matrix4 GroundShadow::fallen_along(Vec3 light) const {
     return m;
 }
 
-void GroundShadow::cast(const Layer &layer, const SceneBuffers &scene, const std::vector<Lamp> &lamps) const {
+/// The sky's light is so soft that a box stands for a piece.
+void GroundShadow::fill_boxes(const SceneBuffers &scene) const {
+    static constexpr std::array<std::uint32_t, 36> sides{0, 1, 3, 0, 3, 2, 4, 5, 7, 4, 7, 6,
+                                                         0, 1, 5, 0, 5, 4, 2, 3, 7, 2, 7, 6,
+                                                         0, 2, 6, 0, 6, 4, 1, 3, 7, 1, 7, 5};
+    std::vector<std::array<float, 3>> corners;
+    std::vector<std::uint32_t> indices;
+    for (const Instance &instance : scene.scene().instances) {
+        if (!instance.visible) continue;
+        const Box3 &box = scene.scene().models[static_cast<std::size_t>(instance.model)]->box;
+        for (const std::uint32_t side : sides)
+            indices.push_back(static_cast<std::uint32_t>(corners.size()) + side);
+        for (int i = 0; i < 8; ++i) {
+            const Vec3 p =
+                instance.frame.to_world({i & 1 ? box.high.x : box.low.x, i & 2 ? box.high.y : box.low.y,
+                                         i & 4 ? box.high.z : box.low.z}) -
+                scene.origin();
+            corners.push_back({static_cast<float>(p.x), static_cast<float>(p.y), static_cast<float>(p.z)});
+        }
+    }
+    glBindVertexArray(boxes_.id());
+    gl::fill(GL_ARRAY_BUFFER, box_corners_, corners, GL_DYNAMIC_DRAW);
+    gl::fill(GL_ELEMENT_ARRAY_BUFFER, box_indices_, indices, GL_DYNAMIC_DRAW);
+    glEnableVertexAttribArray(0);
+    glVertexAttribPointer(0, 3, GL_FLOAT, GL_FALSE, 0, nullptr);
+}
+
+void GroundShadow::begin_casting(const Layer &layer, const SceneBuffers &scene) const {
     glBindFramebuffer(GL_FRAMEBUFFER, layer.into_shadow.id());
     glViewport(0, 0, layer.size.width, layer.size.height);
     glClearColor(0, 0, 0, 0);
     glClear(GL_COLOR_BUFFER_BIT);
-    glEnable(GL_BLEND);
-    glBlendFunc(GL_ONE, GL_ONE);
-    // All wood falls on one depth: the first drawn keeps the rest out, so each lamp counts once.
-    glEnable(GL_DEPTH_TEST);
     cast_.use();
     set_section(cast_.at("section"), section_, scene.origin());
+}
+
+template <typename Draw> void GroundShadow::cast(const Directions &lights, Draw draw) const {
     if (section_) glEnable(GL_CLIP_DISTANCE0);
-    scene.bind_faces();
-    const DrawList list = scene.coarse();
-    for (const Lamp &lamp : lamps) {
-        set_uniform(cast_.at("ground_from_stored"), fallen_along(lamp.direction));
-        glUniform1f(cast_.at("weight"), static_cast<float>(lamp.parts / 255.0));
+    glEnable(GL_BLEND);
+    glBlendFunc(GL_ONE, GL_ONE);
+    // All wood falls on one depth: the first drawn keeps the rest out, so each light counts once.
+    glEnable(GL_DEPTH_TEST);
+    glUniform1f(cast_.at("weight"), 1.0f / static_cast<float>(lights.size()));
+    for (const Vec3 light : lights) {
+        set_uniform(cast_.at("ground_from_stored"), fallen_along(light));
         glClear(GL_DEPTH_BUFFER_BIT);
-        list.draw(GL_TRIANGLES);
+        draw();
     }
-    glDisable(GL_CLIP_DISTANCE0);
     glDisable(GL_DEPTH_TEST);
     glDisable(GL_BLEND);
+    glDisable(GL_CLIP_DISTANCE0);
 }
 
 void GroundShadow::soften(const Layer &layer, const gl::Handle &empty_vertex_array) const {

@@ -35,21 +35,21 @@ class GroundShadow {
         gl::Size size;
         gl::Handle shadow, spare, depth, into_shadow, into_spare;
     };
-    struct Lamp {
-        Vec3 direction; ///< toward the light
-        int parts;      ///< of 255: whole, so that the sum is exact
-    };
-    static std::vector<Lamp> sun(double azimuth);
-    static std::vector<Lamp> sky();
+    using Directions = std::vector<Vec3>; ///< toward the light, each as bright as the next
+    static Directions sun(double azimuth);
+    static Directions sky();
     static bool same(const std::optional<Plane> &a, const std::optional<Plane> &b);
 
-    void cast(const Layer &layer, const SceneBuffers &scene, const std::vector<Lamp> &lamps) const;
+    void update_sky(const SceneBuffers &scene, const gl::Handle &empty_vertex_array) const;
+    void fill_boxes(const SceneBuffers &scene) const;
+    void begin_casting(const Layer &layer, const SceneBuffers &scene) const;
+    template <typename Draw> void cast(const Directions &lights, Draw draw) const;
     void soften(const Layer &layer, const gl::Handle &empty_vertex_array) const;
     Matrix4 fallen_along(Vec3 light) const;
 
     gl::Program cast_, soften_, lay_;
     Layer sun_, sky_;
-    gl::Handle quad_;
+    gl::Handle quad_, boxes_, box_corners_, box_indices_;
     bool fresh_ = false;
     double azimuth_ = 0;
     std::optional<Plane> section_;

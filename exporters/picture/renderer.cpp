@@ -54,14 +54,19 @@ struct Renderer::Parts {
     gl::Program background{everywhere_vertex, background_fragment},
         compose{everywhere_vertex, compose_fragment};
 
-    bool shows_ground(const PictureFrame &frame) const {
-        return frame.look.ground && !scene.empty() && frame.camera.eye.z > frame.camera.target.z;
-    }
+    bool shows_ground(const PictureFrame &frame) const;
     PictureFrame frame_for(const Camera &camera, const Look &look, int width, int height) const;
     void draw(const PictureFrame &frame, gl::Size out, unsigned target);
     void draw_scene(const PictureFrame &frame) const;
     void compose_into(const PictureFrame &frame, gl::Size out, unsigned target);
 };
+
+/// The ground is seen from above only.
+bool Renderer::Parts::shows_ground(const PictureFrame &frame) const {
+    if (!frame.look.ground || scene.empty()) return false;
+    const Camera &camera = frame.camera;
+    return camera.eye.z > (camera.projection == Projection::parallel ? camera.target.z : scene.box().low.z);
+}
 
 PictureFrame Renderer::Parts::frame_for(const Camera &camera, const Look &look, int width, int height) const {
     PictureFrame frame{camera, look, {}, {}, {}, {}};
@@ -106,7 +111,7 @@ void Renderer::Parts::compose_into(const PictureFrame &frame, gl::Size out, unsi
     const int part = scene.empty() || frame.look.ambient == Ambient::none ? 0 : half ? 2 : 1;
     if (part > 0) {
         const AmbientPass::Input input{&targets.depth(), frame.size,  {out.width / part, out.height / part},
-                                       frame.camera,     frame.range, half ? 6 : 16};
+                                       frame.camera,     frame.range, half ? 4 : 16};
         const gl::Handle &light = ambient.draw(input, nothing);
         glActiveTexture(GL_TEXTURE1);
         glBindTexture(GL_TEXTURE_2D, light.id());

@@ -44,13 +44,20 @@ bool is_closed_string(std::string_view line, std::size_t begin, std::size_t end)
     return end > begin + 1 && line[end - 1] == line[begin];
 }
 
+/// Blanks around one word, or words in quotes.
+bool is_key(std::string_view text) {
+    constexpr std::string_view letters =
+        "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-.\"'";
+    const std::size_t begin = behind_blanks(text, 0);
+    const std::size_t end = std::min(text.find_first_not_of(letters, begin), text.size());
+    return end > begin && behind_blanks(text, end) == text.size();
+}
+
 /// What a person most likely wanted where the parser only sees a broken line.
 std::string hint(std::string_view line) {
-    const std::size_t equals = std::min(line.find('='), line.size());
-    const std::size_t key = behind_blanks(line, 0), key_end = line.find_last_not_of(" \t", equals - 1) + 1;
-    const bool one_word = key < key_end && equals > 0 &&
-                          line.substr(key, key_end - key).find_first_of(" \t") == std::string_view::npos;
-    if (equals == line.size() || !one_word) return "a [table] header, or key = value with a key of one word";
+    const std::size_t equals = line.find('=');
+    if (equals == std::string_view::npos || !is_key(line.substr(0, equals)))
+        return "a [table] header, or key = value with a key of one word";
     const std::size_t begin = behind_blanks(line, equals + 1);
     if (begin >= line.size() || line[begin] == '#') return "a value behind the equals sign";
     const std::size_t end = value_end(line, begin);

@@ -186,6 +186,11 @@ TEST_CASE("The same statements in any form of TOML give the same shell") {
     )") == expected);
 }
 
+TEST_CASE("A text that goes on over a line end may go on with any letter") {
+    const Shell shell = read(sample_with(36, "species = \"\"\"eastern \\\n  \u00e9pinette\"\"\""));
+    CHECK(shell.wood.species == "eastern \u00e9pinette");
+}
+
 TEST_CASE("Where a statement stands is known by its path") {
     const SourceMap places = read_document(everything, "x").places;
     struct Row {

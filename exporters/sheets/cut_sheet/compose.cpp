@@ -44,8 +44,9 @@ class Composer {
         std::vector<Block> blocks;
         const double length = wanted_.piece->features.piece->blank.length;
         for (const Shown &part : divided(length, parts, points_of(*wanted_.piece), near_division / scale)) {
+            const int number = static_cast<int>(blocks.size()) + 1;
             auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
-                                    part.to, area_.width()});
+                                    part.to, area_.width(), number, parts});
             if (!made || made->block.room.height() > area_.height()) return std::nullopt;
             blocks.push_back(std::move(made->block));
         }
@@ -64,6 +65,11 @@ class Composer {
                 if (best.size() == 1) return best;
             }
         return best;
+    }
+
+    std::vector<Page> without_views() {
+        tables_.insert(tables_.begin(), LaidTable(wanted_.instead));
+        return best_pages({});
     }
 
   private:
@@ -143,7 +149,7 @@ Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int par
 } // namespace
 
 Composed composed(const ComposeWanted &wanted) {
-    const Composer composer(wanted);
+    Composer composer(wanted);
     Composed best;
     for (int parts = 1; parts <= most_parts; ++parts) {
         Composed next = in_parts(composer, wanted, parts);
@@ -152,6 +158,7 @@ Composed composed(const ComposeWanted &wanted) {
         if (better) best = std::move(next);
         if (best.pages.size() == 1 || (parts >= enough_parts && !best.pages.empty())) break;
     }
+    if (best.pages.empty()) best.pages = composer.without_views();
     return best;
 }
 

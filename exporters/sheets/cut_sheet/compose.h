@@ -12,7 +12,8 @@ namespace roundlay::sheets {
 
 struct Composed {
     std::vector<Page> pages;
-    const Scale *scale = nullptr; ///< of the faces; nullptr where they could not be drawn at any scale
+    const Scale *scale = nullptr; ///< of the faces; nullptr where they could not be drawn at any scale, and
+                                  ///< the table of their numbers stands instead
 };
 
 struct ComposeWanted {
@@ -21,6 +22,7 @@ struct ComposeWanted {
     const SeenPiece *piece = nullptr;
     const Words *words = nullptr;
     std::vector<Table> tables; ///< in the order in which they are given room
+    Table instead;             ///< all the numbers of the faces, where those cannot be drawn
 };
 
 Composed composed(const ComposeWanted &wanted);

@@ -47,6 +47,23 @@ bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
     return false;
 }
 
+/// The middle of the cut, or of the longest stretch of it that is drawn; nothing where its middle is on
+/// another part of the log, which then carries the number.
+std::optional<double> middle_shown(const FaceBoard &face, double from, double to) {
+    const double middle = (from + to) / 2;
+    if (middle < face.wanted.from || middle > face.wanted.to) return std::nullopt;
+    if (face.ruler.shows(middle)) return middle;
+    std::optional<double> best;
+    double longest = 0;
+    for (const Shown &s : face.ruler.shown()) {
+        const double a = std::max(s.from, from), b = std::min(s.to, to);
+        if (b - a <= longest) continue;
+        longest = b - a;
+        best = (a + b) / 2;
+    }
+    return best;
+}
+
 } // namespace
 
 double room_for_cut_numbers(const Features &features) {
@@ -57,16 +74,17 @@ bool add_cut_numbers(FaceBoard &face) {
     const FaceRow &row = face.row(View::outside);
     const double height = face.blank().height;
     std::vector<Numbered> all;
-    const auto add = [&](int number, bool over, double x, double level) {
-        if (face.ruler.shows(x)) all.push_back({number, over, {face.x(x), row.level(level)}});
+    const auto add = [&](int number, bool over, double from, double to, double level) {
+        if (const auto x = middle_shown(face, from, to))
+            all.push_back({number, over, {face.x(*x), row.level(level)}});
     };
     for (const Notch &n : face.features().notches) {
         const bool over = n.cut->side == Side::top;
         const double seam = (n.outside_from + n.outside_to) / 2;
-        add(n.number, over, (n.cut->x_from + n.cut->x_to) / 2, over ? (seam + height) / 2 : seam / 2);
+        add(n.number, over, n.cut->x_from, n.cut->x_to, over ? (seam + height) / 2 : seam / 2);
     }
     for (const BoxPart &b : face.features().boxes)
-        add(b.number, b.opens_top || !b.opens_under, (b.x_from + b.x_to) / 2, (b.z_from + b.z_to) / 2);
+        add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);
     return std::all_of(all.begin(), all.end(), [&](const Numbered &n) { return put(face, row.outline, n); });
 }
 

@@ -20,7 +20,7 @@ std::string kind_words(const Layout &layout, const Piece &piece) {
     return wall + ", round " + std::to_string(piece.round) + (piece.island ? ", island" : "") + log;
 }
 
-TitleFields fields_for(const Layout &layout, const Model &model, const Words &words, const Scale &scale,
+TitleFields fields_for(const Layout &layout, const Model &model, const Words &words, const Scale *scale,
                        const CutSheetOptions &options) {
     const Piece &first = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
     TitleFields fields = options.fields;
@@ -29,7 +29,7 @@ TitleFields fields_for(const Layout &layout, const Model &model, const Words &wo
     fields.supplement = kind_words(layout, first);
     fields.document_type = "Cut sheet";
     fields.number = first.tag;
-    fields.scale = scale.words;
+    fields.scale = scale != nullptr ? scale->words : "none";
     fields.angle = options.angle;
     if (fields.owner.empty()) fields.owner = layout.name;
     fields.note = words.unit_note();
@@ -46,7 +46,8 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
     const Words words(shell.units, options.denominator);
     const auto weight = options.weight ? options.weight(piece, body) : std::nullopt;
 
-    ComposeWanted wanted{paper_for(shell, options), options.angle, &seen, &words, {}};
+    ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
+                         numbers_table(features, words)};
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
@@ -55,8 +56,7 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
     const Composed made = composed(wanted);
 
     std::vector<Sheet> sheets;
-    if (made.scale == nullptr) return sheets;
-    const TitleFields fields = fields_for(layout, model, words, *made.scale, options);
+    const TitleFields fields = fields_for(layout, model, words, made.scale, options);
     const int count = static_cast<int>(made.pages.size());
     for (int i = 0; i < count; ++i) {
         Sheet sheet = framed_sheet(wanted.size, fields, i + 1, count);

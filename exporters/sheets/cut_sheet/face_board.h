@@ -24,9 +24,6 @@ struct FaceBoard {
     const FaceRow &row(View view) const;
 };
 
-/// Numbers that stand at one end of the log in one view, by height.
-std::vector<double> end_levels(const Features &features, End end, View view);
-
 /// Room for end heights beside the faces, millimetres of paper; 0 where there are none.
 double room_for_end_levels(const ViewsWanted &wanted, End end);
 

@@ -12,6 +12,7 @@ namespace {
 constexpr double end_grain = 0.86;     ///< grey of the end's own face
 constexpr double square_on = 0.999999; ///< cosine: a face turned straight toward the viewer
 constexpr double end_column = 20;
+constexpr double balance_radius = 1.8;
 constexpr double caption = 3.5, small = 2.5;
 
 void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height, Across across, bool bold) {
@@ -109,6 +110,25 @@ void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     put_text(face, "outside", {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left, false);
 }
 
+std::vector<Item> balance_symbol(Vec2 c) {
+    constexpr int steps = 8;
+    std::vector<Item> items;
+    for (const int quarter : {0, 2}) {
+        Fill fill{{{c}}, 0};
+        for (int i = 0; i <= steps; ++i) {
+            const double a = (quarter + static_cast<double>(i) / steps) * std::numbers::pi / 2;
+            fill.rings[0].push_back(c + balance_radius * Vec2{std::cos(a), std::sin(a)});
+        }
+        items.emplace_back(fill);
+    }
+    items.emplace_back(Circle{c, balance_radius, Line::strong, ""});
+    return items;
+}
+
+std::string part_words(const ViewsWanted &wanted) {
+    return "part " + std::to_string(wanted.part) + " of " + std::to_string(wanted.parts);
+}
+
 } // namespace
 
 void add_end_views(FaceBoard &face) {
@@ -133,25 +153,24 @@ void add_captions(FaceBoard &face) {
         if (row.rolled_over() && row.outline.height() > 8)
             put_text(face, "(rolled over)", {x, y - 4.8}, small, Across::left, false);
         if (row.view == View::top || row.view == View::under) add_outside_mark(face, row);
+        if (&row == &face.rows.front() && face.wanted.parts > 1)
+            put_text(face, part_words(face.wanted), {x, y - 4.8}, small, Across::left, false);
     }
 }
 
-/// A circle with two opposite quarters filled.
+/// A circle with two opposite quarters filled, on the first face where nothing else is in its place. The
+/// table states the number in any case.
 void add_balance_point(FaceBoard &face) {
-    constexpr double r = 1.8;
-    constexpr int steps = 8;
     const Vec3 g = face.wanted.piece->body->centroid;
     if (!face.ruler.shows(g.x)) return;
-    const Vec2 c{face.x(g.x), face.row(View::outside).level(g.z)};
-    for (const int quarter : {0, 2}) {
-        Fill fill{{{c}}, 0};
-        for (int i = 0; i <= steps; ++i) {
-            const double a = (quarter + static_cast<double>(i) / steps) * std::numbers::pi / 2;
-            fill.rings[0].push_back(c + r * Vec2{std::cos(a), std::sin(a)});
-        }
-        face.board.add(fill);
+    for (const View view : {View::outside, View::inside, View::top, View::under}) {
+        const Vec2 c{face.x(g.x), face.row(view).y(g)};
+        const Rect box = Rect{c.x, c.y, c.x, c.y}.grown(balance_radius + 0.3);
+        if (!face.board.is_free(box, false)) continue;
+        for (Item &item : balance_symbol(c))
+            face.board.add(std::move(item));
+        return;
     }
-    face.board.add(Circle{c, r, Line::strong, ""});
 }
 
 void add_up_arrows(FaceBoard &face) {

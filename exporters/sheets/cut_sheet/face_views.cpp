@@ -136,13 +136,13 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     set_rows(*face, std::max(upper.depth() + 3, captions_over_outside) - between_rows,
              std::max(least_below, lower.depth() + 3));
     add_edges(*face);
-    add_balance_point(*face);
     add_strip(*face, upper);
     if (!lower.numbers.empty()) add_strip(*face, lower);
     add_end_heights(*face);
     add_end_views(*face);
     add_captions(*face);
     if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face)) return std::nullopt;
+    add_balance_point(*face);
     add_up_arrows(*face);
     return Views{finished(*face), face->ruler};
 }

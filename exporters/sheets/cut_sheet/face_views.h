@@ -32,6 +32,7 @@ struct ViewsWanted {
     double lettering = 2.5;  ///< of dimension numbers
     double from = 0, to = 0; ///< stretch of the log shown; the whole log, or a part of a very long one
     double width = 0;        ///< of the paper that there is
+    int part = 1, parts = 1; ///< which stretch this is
 };
 
 struct Views {

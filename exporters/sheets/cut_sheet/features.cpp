@@ -45,6 +45,15 @@ void add_station(std::vector<Station> &all, double x, bool from_top, const Blank
     all.push_back({x, from_top});
 }
 
+void add_level(std::vector<Level> &all, const Level &level, const Blank &blank) {
+    if (level.z < same_level || level.z > blank.height - same_level) return;
+    for (const Level &known : all)
+        if (known.on_outside == level.on_outside && known.side == level.side &&
+            std::abs(known.x - level.x) < same_station && std::abs(known.z - level.z) < same_level)
+            return;
+    all.push_back(level);
+}
+
 } // namespace
 
 Features features_of(const Piece &piece) {
@@ -76,6 +85,23 @@ std::vector<Station> stations_of(const Features &features) {
         for (const double x : {b.x_from, b.x_to})
             add_station(all, x, b.opens_top || !b.opens_under, blank);
     std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
+    return all;
+}
+
+std::vector<Level> levels_of(const Features &features) {
+    std::vector<Level> all;
+    const Blank &blank = features.piece->blank;
+    for (const Notch &n : features.notches) {
+        add_level(all, {true, n.cut->x_from, n.outside_from, -1}, blank);
+        add_level(all, {true, n.cut->x_to, n.outside_to, 1}, blank);
+        add_level(all, {false, n.cut->x_from, n.inside_from, -1}, blank);
+        add_level(all, {false, n.cut->x_to, n.inside_to, 1}, blank);
+    }
+    for (const BoxPart &b : features.boxes) {
+        const bool from = b.x_from > same_station; // else there is no wood on that side
+        for (const double z : {b.z_from, b.z_to})
+            add_level(all, {true, from ? b.x_from : b.x_to, z, from ? -1 : 1}, blank);
+    }
     return all;
 }
 

@@ -50,7 +50,21 @@ struct Station {
 /// The ends of all seam and box cuts inside the blank's length, each once, ascending.
 std::vector<Station> stations_of(const Features &features);
 
+/// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
+struct Level {
+    bool on_outside = true; ///< else on the inside face
+    double x = 0;           ///< where along the log
+    double z = 0;
+    int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
+};
+
+/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside
+/// only. Where a seam leaves the wood before it gets to a corner, that corner has no level.
+std::vector<Level> levels_of(const Features &features);
+
 /// Two places along the log nearer than this are one, millimetres.
 inline constexpr double same_station = 0.05;
+/// Two heights nearer than this are one, millimetres.
+inline constexpr double same_level = 0.05;
 
 } // namespace roundlay::sheets

@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/isometric.h"
 
 #include "exporters/sheets/cut_sheet/wood.h"
+#include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/text.h"
 
 namespace roundlay::sheets {
@@ -24,6 +25,24 @@ double width_across(const Blank &blank, const Projection &projection, double sca
     return std::abs(projection.across.y) * blank.width * scale;
 }
 
+/// In the lower right corner, which is mostly free: the log rises from the lower left to the upper right.
+void add_caption(Board &board, const std::string &words) {
+    const Rect drawn = bounds(board.items());
+    Text text;
+    text.words = words;
+    text.at = {drawn.x1, drawn.y0};
+    text.across = Across::right;
+    text.height = caption;
+    text.bold = true;
+    text.role = Role::caption;
+    const Rect box = box_of(text);
+    if (box.x0 < drawn.x0 || !board.is_free(box.grown(1), true)) {
+        text.at = {drawn.x0, drawn.y0 - caption_room};
+        text.across = Across::left;
+    }
+    board.add(text);
+}
+
 } // namespace
 
 std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
@@ -35,30 +54,17 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
     const auto ruler = ruler_for(0, blank.length, points_of(features), scale.ratio, room, near, most_breaks);
     if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
 
-    Block block;
+    Board board;
     const Scene scene = broken_scene(body, *ruler);
     for (const Stretch &s : tidied(edges_seen(scene, projection))) {
         if (s.seen == Seen::hidden) continue;
-        block.items.emplace_back(Path{{scale.ratio * s.from, scale.ratio * s.to},
-                                      false,
-                                      s.cut_off ? Line::cut_off : Line::visible,
-                                      ""});
+        board.add(Path{{scale.ratio * s.from, scale.ratio * s.to},
+                       false,
+                       s.cut_off ? Line::cut_off : Line::visible,
+                       ""});
     }
-    const Rect drawn = bounds(block.items);
-    Text text;
-    text.words = std::string("Isometric, ") + scale.words;
-    text.at = {drawn.x1, drawn.y0};
-    text.across = Across::right;
-    text.height = caption;
-    text.bold = true;
-    text.role = Role::caption;
-    // the lower right corner is free: the log rises from the lower left to the upper right
-    const bool beside =
-        box_of(text).x0 > drawn.x0 + width_across(blank, projection, scale.ratio) * 2 + caption;
-    if (!beside) text.at = {drawn.x0, drawn.y0 - caption_room}, text.across = Across::left;
-    block.items.emplace_back(text);
-    block.room = bounds(block.items);
-    return block;
+    add_caption(board, std::string("Isometric, ") + scale.words);
+    return Block{bounds(board.items()), board.items()};
 }
 
 } // namespace roundlay::sheets

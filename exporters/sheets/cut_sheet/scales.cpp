@@ -5,11 +5,16 @@
 namespace roundlay::sheets {
 namespace {
 
-// ISO 5455 reduction scales.
-constexpr std::array<Scale, 5> metric{
-    {{1.0 / 2, "1:2"}, {1.0 / 5, "1:5"}, {1.0 / 10, "1:10"}, {1.0 / 20, "1:20"}, {1.0 / 50, "1:50"}}};
+// ISO 5455: full size and reductions.
+constexpr std::array<Scale, 6> metric{{{1, "1:1"},
+                                       {1.0 / 2, "1:2"},
+                                       {1.0 / 5, "1:5"},
+                                       {1.0 / 10, "1:10"},
+                                       {1.0 / 20, "1:20"},
+                                       {1.0 / 50, "1:50"}}};
 
-constexpr std::array<Scale, 6> imperial{{{3.0 / 12, "3\" = 1'"},
+constexpr std::array<Scale, 7> imperial{{{1, "full size"},
+                                         {3.0 / 12, "3\" = 1'"},
                                          {1.5 / 12, "1 1/2\" = 1'"},
                                          {1.0 / 12, "1\" = 1'"},
                                          {0.75 / 12, "3/4\" = 1'"},

@@ -103,6 +103,21 @@ Table steps_table(const Features &features, const Words &words) {
     return table;
 }
 
+Table numbers_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Cannot be drawn legibly at any listed scale on this paper. Its dimensions:";
+    table.columns = {
+        {"Where", Across::left, 60}, {"From datum end", Across::right, 36}, {"Height", Across::right, 30}};
+    table.rows.push_back({"far end, top", words.length(features.piece->blank.length),
+                          words.length(features.piece->blank.height)});
+    for (const Station &s : stations_of(features))
+        table.rows.push_back({"end of a cut", words.length(s.x), "-"});
+    for (const Level &level : levels_of(features))
+        table.rows.push_back({level.on_outside ? "outside face" : "inside face", words.length(level.x),
+                              words.length(level.z)});
+    return table;
+}
+
 Table peg_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Pegs";

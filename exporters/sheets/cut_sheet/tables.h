@@ -13,6 +13,9 @@ namespace roundlay::sheets {
 /// Number, cut, slopes; in cutting order.
 Table steps_table(const Features &features, const Words &words);
 
+/// The numbers that the faces would carry, for a piece that no listed scale can show legibly.
+Table numbers_table(const Features &features, const Words &words);
+
 /// No., from the datum end, from the outside face, diameter, depth, from which face.
 Table peg_table(const Features &features, const Words &words);
 
