@@ -43,6 +43,7 @@ function(roundlay_test name)
     cmake_parse_arguments(TEST "" "" "SOURCES;LINKS" ${ARGN})
     add_executable(test_${name} ${TEST_SOURCES})
     target_link_libraries(test_${name} PRIVATE ${TEST_LINKS} roundlay_test_main roundlay_warnings)
+    target_compile_options(test_${name} PRIVATE -Wno-missing-field-initializers) # options by name, the rest default
     add_test(NAME ${name} COMMAND test_${name})
     set_tests_properties(${name} PROPERTIES LABELS unit)
 endfunction()

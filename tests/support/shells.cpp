@@ -72,7 +72,6 @@ void choose_notch(Shell &shell) {
 
 /// Logs with a butt and a tip: thinner, and higher or lower, toward the tip; some with sizes of their own.
 void add_any_taper(Shell &shell) {
-    if (between(0, 2) != 0) return;
     const double log = shell.rounds.pitch->mm() - shell.rounds.gap.mm(), d = between(0, 12);
     shell.logs.butt_height = mm(log + d);
     shell.logs.tip_height = mm(log - d);
@@ -102,11 +101,16 @@ Shell any_shell() {
     shell.rounds.full_first = between(0, 1) == 0 ? "A" : "B";
     shell.rounds.top = between(0, 2) == 0 ? TopRule::staggered : TopRule::level;
     choose_notch(shell);
-    add_any_taper(shell);
     add_any_openings(shell);
     shell.pegs.diameter = mm(between(25, 38));
     shell.pegs.end_distance = mm(between(45, 110));
     shell.pegs.between = mm(between(60, 90));
+    return shell;
+}
+
+Shell any_tapered_shell() {
+    Shell shell = any_shell();
+    add_any_taper(shell);
     return shell;
 }
 
