@@ -7,6 +7,7 @@ namespace roundlay {
 
 std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
 

@@ -1,6 +1,6 @@
 #include "exporters/registry/job.h"
 
-#include "kernel/layout/interference.h"
+#include "kernel/review/review.h"
 
 namespace roundlay {
 
@@ -8,7 +8,11 @@ ExportJob make_job(Shell shell) {
     ExportJob job;
     job.shell = std::move(shell);
     job.layout = lay_out(job.shell);
-    if (!has_errors(job.layout.findings)) job.bodies = bodies_of(job.layout);
+    job.findings = job.layout.findings;
+    if (has_errors(job.findings)) return job;
+    job.bodies = bodies_of(job.layout);
+    const Findings reviewed = review(job.shell, job.layout, job.bodies);
+    job.findings.insert(job.findings.end(), reviewed.begin(), reviewed.end());
     return job;
 }
 

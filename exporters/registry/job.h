@@ -2,9 +2,12 @@
 #pragma once
 
 #include "exporters/picture/camera.h"
+#include "exporters/sheets/drawing/paper.h"
 #include "kernel/layout/body.h"
+#include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,7 +20,7 @@ struct PictureOptions {
 };
 
 struct ExportOptions {
-    std::string paper = "A3"; ///< of the cut sheets
+    std::optional<sheets::Paper> paper; ///< of the cut sheets; else by the shell's units
     PictureOptions picture;
 };
 
@@ -25,13 +28,14 @@ struct ExportJob {
     Shell shell;
     Layout layout;
     std::vector<Body> bodies; ///< of layout.models, in order
+    Findings findings;        ///< of the layout and of the review
     std::string document;     ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
 };
 
-/// Lays the shell out and cuts its bodies. Where the layout has errors, bodies is empty and nothing can be
-/// exported.
+/// Lays the shell out, cuts its bodies and reviews them. Where a finding is an error nothing can be exported;
+/// bodies may be empty then.
 ExportJob make_job(Shell shell);
 
 } // namespace roundlay

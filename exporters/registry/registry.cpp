@@ -8,9 +8,10 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Exporter, 4> table = {{
+constexpr std::array<Exporter, 5> table = {{
     {"picture", "picture.png, the shell as it will stand", export_picture},
     {"list", "cut list, list by tag, pegs, lengths to order and totals as CSV", export_list},
+    {"sheets", "cut-sheets.pdf, one cut sheet for each distinct piece", export_sheets},
     {"step", "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      export_step},
     {"mesh", "shell.glb, the shell for phones, browsers and slides", export_mesh},

@@ -33,11 +33,11 @@ std::string iso_8601(std::int64_t seconds) {
 } // namespace
 
 std::string header_of(const HeaderFacts &facts) {
-    using part21::quoted;
-    const std::string program = quoted("roundlay " ROUNDLAY_VERSION);
-    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + quoted(facts.description) +
-           "),'2;1');\nFILE_NAME(" + quoted(facts.name) + "," + quoted(iso_8601(facts.seconds)) + ",(" +
-           quoted(facts.author) + "),(" + quoted(facts.organisation) + ")," + program + "," + program +
+    using part21::spelt;
+    const std::string program = spelt("roundlay " ROUNDLAY_VERSION);
+    return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((" + spelt(facts.description) + "),'2;1');\nFILE_NAME(" +
+           spelt(facts.name) + "," + spelt(iso_8601(facts.seconds)) + ",(" + spelt(facts.author) + "),(" +
+           spelt(facts.organisation) + ")," + program + "," + program +
            ",'');\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN { 1 0 10303 214 1 1 1 1 }'));\nENDSEC;\nDATA;\n";
 }
 

@@ -62,7 +62,7 @@ class Graft {
         const std::size_t close = text.find('\'', open + 2);
         if (open == std::string::npos || close == std::string::npos)
             throw std::runtime_error("OpenCASCADE wrote a solid without a place for its name.");
-        return text.substr(0, open + 1) + part21::quoted(name) + text.substr(close + 1);
+        return text.substr(0, open + 1) + part21::spelt(name) + text.substr(close + 1);
     }
 
     part21::DataWriter &data_;

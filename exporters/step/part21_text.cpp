@@ -43,7 +43,7 @@ bool needs_no_care(std::string_view bytes) {
 
 } // namespace
 
-std::string quoted(std::string_view utf8) {
+std::string spelt(std::string_view utf8) {
     std::string text = "'";
     if (needs_no_care(utf8)) return text.append(utf8) += '\'';
     const std::u32string all = utf8::characters(utf8);
@@ -70,14 +70,14 @@ void append_real(std::string &to, double value) {
     if (value == 0) value = 0; // no negative zero
     char digits[32];
     const std::to_chars_result end = std::to_chars(digits, digits + sizeof digits, value);
-    const std::string_view spelt(digits, static_cast<std::size_t>(end.ptr - digits));
-    const std::size_t exponent = spelt.find('e');
-    const std::string_view mantissa = spelt.substr(0, exponent);
+    const std::string_view shortest(digits, static_cast<std::size_t>(end.ptr - digits));
+    const std::size_t exponent = shortest.find('e');
+    const std::string_view mantissa = shortest.substr(0, exponent);
     to += mantissa;
     if (mantissa.find('.') == std::string_view::npos) to += '.';
     if (exponent == std::string_view::npos) return;
     to += 'E';
-    to += spelt.substr(exponent + 1);
+    to += shortest.substr(exponent + 1);
 }
 
 Ref DataWriter::open() {

@@ -14,7 +14,7 @@ namespace roundlay::part21 {
 /// A name as the file spells it, quotes included: printable ASCII as it stands, apostrophe and backslash
 /// doubled, everything else as \X2\ or \X4\. Bytes that are no UTF-8 become U+FFFD, control characters a
 /// space.
-std::string quoted(std::string_view utf8);
+std::string spelt(std::string_view utf8);
 
 /// At most `most` characters (not bytes) of a name; a longer one ends in "...".
 std::string shortened(std::string_view utf8, std::size_t most);
@@ -91,7 +91,7 @@ class DataWriter {
     }
     void append(Ref ref);
     void append(const std::vector<Ref> &refs);
-    void append(std::string_view name) { text_ += quoted(name); }
+    void append(std::string_view name) { text_ += spelt(name); }
     void append(const char *name) { append(std::string_view(name)); }
     void append(const std::string &name) { append(std::string_view(name)); }
     void append(bool value) { text_ += value ? ".T." : ".F."; }

@@ -55,6 +55,9 @@ bool clear_of_edges(const Polyhedron &solid, const Face &face, Vec2 p, double ke
     return true;
 }
 
+/// A bore may open on a face that slants with the log's taper (up to 8 degrees), not on a steeper one.
+constexpr double flat_enough = 0.99;
+
 /// Does the bore come near this face anywhere between its ends, other than by leaving the wood squarely
 /// through its middle?
 bool keeps_clear_of(const Bore &bore, const Polyhedron &solid, const Face &face) {
@@ -75,13 +78,13 @@ bool keeps_clear_of(const Bore &bore, const Polyhedron &solid, const Face &face)
         }
         return !near || high <= bore.z_from || low >= bore.z_to;
     }
-    const bool level = std::abs(std::abs(n.z) - 1) < tolerance::weld;
+    const bool flat = std::abs(n.z) > flat_enough;
     const bool in = within(solid, face, p), clear = clear_of_edges(solid, face, p, keep);
     if (!in && clear) return true;
     const double z = face.plane.height_at(p.x, p.y);
-    if (z < bore.z_from - tolerance::clear || z > bore.z_to + tolerance::clear) return true;
+    if (z < bore.z_from - keep || z > bore.z_to + keep) return true;
     const bool at_end = std::abs(z - bore.z_from) < tolerance::weld || std::abs(z - bore.z_to) < tolerance::weld;
-    return level && in && clear && at_end;
+    return flat && in && clear && at_end;
 }
 
 /// The bore opens exactly where it says it does, and nowhere else.
@@ -129,7 +132,9 @@ Body body_of(const Piece &piece) {
     Body body;
     body.cells = {blank_cell(piece.blank)};
     for (const Cut &cut : piece.cuts) {
-        if (const auto *seam = std::get_if<SeamCut>(&cut))
+        if (const auto *face = std::get_if<FaceCut>(&cut))
+            body.cells = without(std::move(body.cells), {face->plane.flipped()});
+        else if (const auto *seam = std::get_if<SeamCut>(&cut))
             body.cells = without(std::move(body.cells), region_of(*seam, piece.blank));
         else if (const auto *box = std::get_if<BoxCut>(&cut))
             body.cells = without(std::move(body.cells), region_of(*box));

@@ -13,7 +13,7 @@ struct Body {
     std::vector<Cell> cells; ///< convex, disjoint, together the hewn wood without bores
     Polyhedron hewn;         ///< the border of the cells' union
     std::vector<Bore> bores; ///< upright, each clear of the others and of all faces' borders unless !bores_clear
-    bool bores_clear = true; ///< every bore starts and ends in the inside of level faces, or blind in wood
+    bool bores_clear = true; ///< every bore opens whole in a nearly level face, or ends blind in wood
     double volume = 0;       ///< mm3, bores taken off; exact when bores_clear
     Vec3 centroid;           ///< piece frame
 };

@@ -9,29 +9,6 @@
 
 namespace roundlay {
 
-CornerReach reach_at(const Layout &layout, int wall, End end, double overhang) {
-    const WallPlace &w = layout.walls[static_cast<std::size_t>(wall)];
-    const int corner = end == End::datum ? w.start_corner : w.end_corner;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-    const int other = end == End::datum ? c.ends : c.starts;
-    const double t = layout.walls[static_cast<std::size_t>(other)].thickness;
-    // At an outside corner the crossing wall lies within the wall's length, at an inside corner past it.
-    const double near_vertex = end == End::datum ? (c.reentrant ? -t : 0) : (c.reentrant ? w.length : w.length - t);
-    CornerReach r{near_vertex, near_vertex + t, 0, 0};
-    r.shoulder = end == End::datum ? r.prism_high : r.prism_low;
-    r.tip = end == End::datum ? r.prism_low - overhang : r.prism_high + overhang;
-    return r;
-}
-
-NotchRule notch_at(const Shell &shell, const Layout &layout, int corner) {
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-    const std::string &a = shell.walls[static_cast<std::size_t>(c.ends)].name;
-    const std::string &b = shell.walls[static_cast<std::size_t>(c.starts)].name;
-    for (const CornerNotch &own : shell.corners)
-        if ((own.first == a && own.second == b) || (own.first == b && own.second == a)) return own.notch;
-    return shell.notch;
-}
-
 namespace {
 
 /// One log in the order going up a corner.
@@ -53,6 +30,9 @@ class Corner {
           rule_(notch_at(shell, layout, index)), slopes_(tail_top(rule_)) {
         out_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].frame.x;
         out_starting_ = -layout.walls[static_cast<std::size_t>(place_.starts)].frame.x;
+        const Vec3 centre{place_.centre.x, place_.centre.y, 0};
+        x_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].frame.to_local(centre).x;
+        x_starting_ = layout.walls[static_cast<std::size_t>(place_.starts)].frame.to_local(centre).x;
         half_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].thickness / 2;
         half_starting_ = layout.walls[static_cast<std::size_t>(place_.starts)].thickness / 2;
     }
@@ -77,15 +57,17 @@ class Corner {
     EndNotch &notch(const Layer &l) {
         return (l.of_ending ? ending_notches_ : starting_notches_)[static_cast<std::size_t>(l.course)];
     }
+    /// The log's section at this corner: where the centre lines cross.
+    Section section(const Layer &l) const { return course(l).at(l.of_ending ? x_ending_ : x_starting_); }
     const std::string &wall_name(const Layer &l) const {
         return layout_.walls[static_cast<std::size_t>(l.of_ending ? place_.ends : place_.starts)].name;
     }
 
     void stack() {
         for (std::size_t i = 0; i < ending_.size(); ++i)
-            layers_.push_back({true, static_cast<int>(i), ending_[i].centre});
+            layers_.push_back({true, static_cast<int>(i), ending_[i].at(x_ending_).centre});
         for (std::size_t i = 0; i < starting_.size(); ++i)
-            layers_.push_back({false, static_cast<int>(i), starting_[i].centre});
+            layers_.push_back({false, static_cast<int>(i), starting_[i].at(x_starting_).centre});
         std::stable_sort(layers_.begin(), layers_.end(),
                          [](const Layer &a, const Layer &b) { return a.centre < b.centre; });
     }
@@ -131,11 +113,11 @@ class Corner {
 
     double tail_low(const Layer &l, Vec2 p) {
         const EndNotch &n = notch(l);
-        return n.under ? n.under->height_at(p.x, p.y) : course(l).low;
+        return n.under ? n.under->height_at(p.x, p.y) : section(l).low;
     }
     double tail_high(const Layer &l, Vec2 p) {
         const EndNotch &n = notch(l);
-        return n.top ? n.top->height_at(p.x, p.y) : course(l).high;
+        return n.top ? n.top->height_at(p.x, p.y) : section(l).high;
     }
 
     double thinnest(const Layer &l) {
@@ -184,7 +166,7 @@ class Corner {
     void check_wood(const Layer &l) {
         double missing = 0;
         for (const Vec2 p : prism_corners())
-            missing = std::max({missing, tail_high(l, p) - course(l).high, course(l).low - tail_low(l, p)});
+            missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
         if (missing <= tolerance::weld) return;
         layout_.findings.push_back(
             {Weight::warning, "seam-outside-wood", "corner " + place_.name + ", " +
@@ -210,6 +192,7 @@ class Corner {
     TailTop slopes_;
     Vec3 out_ending_, out_starting_;
     double half_ending_ = 0, half_starting_ = 0;
+    double x_ending_ = 0, x_starting_ = 0; ///< of the corner's centre in each wall
     std::vector<Layer> layers_;
 };
 

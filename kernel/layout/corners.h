@@ -3,19 +3,11 @@
 
 #include "kernel/layout/courses.h"
 #include "kernel/layout/notch.h"
+#include "kernel/layout/reach.h"
 
 #include <optional>
 
 namespace roundlay {
-
-/// Where a wall meets a corner, along the wall's own x.
-struct CornerReach {
-    double prism_low = 0, prism_high = 0; ///< the crossing wall's two faces
-    double shoulder = 0;                  ///< its near face
-    double tip = 0;                       ///< end of the logs: far face, overhang included
-};
-
-CornerReach reach_at(const Layout &layout, int wall, End end, double overhang);
 
 /// What a corner does to one end of one course.
 struct EndNotch {
@@ -28,8 +20,6 @@ struct EndNotch {
 struct WallNotches {
     std::vector<EndNotch> datum, far; ///< by course
 };
-
-NotchRule notch_at(const Shell &shell, const Layout &layout, int corner);
 
 /// Finds every seam. Adds findings for tails under the least thickness and seams outside the wood. On an
 /// error the result is empty.

@@ -1,6 +1,7 @@
 #include "kernel/layout/courses.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/reach.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -87,49 +88,154 @@ bool size_wall(const Shell &shell, std::size_t i, WallPlace &wall, Layout &layou
     return false;
 }
 
+/// Sizes of one log: its own where stated, else those of every log.
+LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
+    LogSizes sizes = shell.logs;
+    for (const OwnLog &own : shell.own_logs) {
+        if (own.wall != wall || own.round != round) continue;
+        const auto take = [](auto &to, const auto &from) {
+            if (from) to = from;
+        };
+        take(sizes.butt_height, own.sizes.butt_height);
+        take(sizes.tip_height, own.sizes.tip_height);
+        take(sizes.butt_width, own.sizes.butt_width);
+        take(sizes.tip_width, own.sizes.tip_width);
+        take(sizes.butt, own.sizes.butt);
+    }
+    return sizes;
+}
+
+/// The logs of one wall, each on the one below and a gap. Both ends are stacked by the same rule, each with the
+/// heights measured there.
 class Stack {
   public:
-    Stack(const Shell &shell, const Layout &layout, const WallPlace &wall)
-        : top_rule_(shell.rounds.top), wall_(wall), count_(layout.rounds),
-          base_((layout.pitch - shell.rounds.gap.mm()) / 2), gap_(shell.rounds.gap.mm()) {}
+    Stack(const Shell &shell, const Layout &layout, std::size_t wall)
+        : shell_(shell), wall_(layout.walls[wall]), count_(layout.rounds),
+          base_((layout.pitch - shell.rounds.gap.mm()) / 2), gap_(wall_.pitch - wall_.log_height),
+          top_(count_ * wall_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {
+        x_datum_ = full_reach_at(shell, layout, static_cast<int>(wall), End::datum).tip;
+        x_far_ = full_reach_at(shell, layout, static_cast<int>(wall), End::far).tip;
+    }
 
     std::vector<Course> courses() {
-        const double half_round = wall_.pitch / 2;
-        if (!wall_.starts_full) add(LogKind::half_start, base_ - half_round);
-        const bool closes = !wall_.starts_full && top_rule_ == TopRule::level;
-        const int full = closes ? count_ - 1 : count_;
-        const double first = wall_.starts_full ? base_ : base_ + half_round;
-        for (int k = 0; k < full; ++k) add(LogKind::full, first + k * wall_.pitch);
-        if (closes) add(LogKind::half_finish, first + full * wall_.pitch);
-        // Sill logs stand on the foundation and plate logs end at the top whatever the wall's own height is.
-        all_.front().low = 0;
-        if (top_rule_ == TopRule::level) all_.back().high = count_ * wall_.pitch - gap_;
+        if (!wall_.starts_full) add(LogKind::half_start);
+        const bool closes = !wall_.starts_full && level_;
+        for (int k = 0; k < (closes ? count_ - 1 : count_); ++k) add(LogKind::full);
+        if (closes) add(LogKind::half_finish);
+        if (level_) close();
         return std::move(all_);
     }
 
   private:
-    void add(LogKind kind, double centre) {
-        const double half = wall_.log_height / 2;
-        all_.push_back({static_cast<int>(all_.size()) + 1, kind, centre - half, centre + half, centre});
+    void add(LogKind kind) {
+        Course c;
+        c.round = static_cast<int>(all_.size()) + 1;
+        c.kind = kind;
+        c.x_datum = x_datum_;
+        c.x_far = x_far_;
+        const LogSizes sizes = sizes_of(shell_, wall_.name, c.round);
+        c.butt_at_datum = sizes.butt ? *sizes.butt == LogEnd::left : c.round % 2 == 1;
+        const auto &datum_height = c.butt_at_datum ? sizes.butt_height : sizes.tip_height;
+        const auto &far_height = c.butt_at_datum ? sizes.tip_height : sizes.butt_height;
+        const auto &datum_width = c.butt_at_datum ? sizes.butt_width : sizes.tip_width;
+        const auto &far_width = c.butt_at_datum ? sizes.tip_width : sizes.butt_width;
+        const Course *below = all_.empty() ? nullptr : &all_.back();
+        c.datum = section(kind, below ? &below->datum : nullptr, datum_height, datum_width);
+        c.far = section(kind, below ? &below->far : nullptr, far_height, far_width);
+        all_.push_back(c);
     }
 
-    TopRule top_rule_;
+    /// How high a log of this kind is where nothing else is stated. A log on the foundation takes up what its
+    /// wall's height differs from the shell's; a half log is what is left up to the next seam.
+    double nominal_height(LogKind kind, bool sill) const {
+        if (kind == LogKind::half_finish) return wall_.pitch / 2 - gap_;
+        if (kind == LogKind::half_start) return base_ - wall_.pitch / 2 + wall_.log_height / 2;
+        return sill ? base_ + wall_.log_height / 2 : wall_.log_height;
+    }
+
+    Section section(LogKind kind, const Section *below, const std::optional<Length> &height,
+                    const std::optional<Length> &width) const {
+        Section s;
+        s.low = below ? below->high + gap_ : 0;
+        // A half log is half of a log of the stated height: it loses as much as a full one differs.
+        const double half = kind == LogKind::full ? 0 : wall_.log_height - nominal_height(kind, !below);
+        s.high = s.low + (height ? height->mm() - half : nominal_height(kind, !below));
+        s.width = width ? width->mm() : wall_.thickness;
+        s.centre = (s.low + s.high) / 2;
+        const double whole = wall_.log_height / 2;
+        if (kind == LogKind::half_start || (kind == LogKind::full && !below && !height)) s.centre = s.high - whole;
+        if (kind == LogKind::half_finish) s.centre = s.low + whole;
+        return s;
+    }
+
+    /// Plate logs of nominal height end at the level top, whatever the wall's own log height.
+    void close() {
+        Course &plate = all_.back();
+        const LogSizes sizes = sizes_of(shell_, wall_.name, plate.round);
+        if (sizes.butt_height || sizes.tip_height || tapered_below()) return;
+        for (Section *s : {&plate.datum, &plate.far}) {
+            s->high = top_;
+            if (plate.kind == LogKind::full && all_.size() > 1) s->centre = s->low + wall_.log_height / 2;
+        }
+    }
+
+    bool tapered_below() const {
+        return shell_.logs.butt_height || shell_.logs.tip_height ||
+               std::any_of(shell_.own_logs.begin(), shell_.own_logs.end(), [&](const OwnLog &own) {
+                   return own.wall == wall_.name && (own.sizes.butt_height || own.sizes.tip_height);
+               });
+    }
+
+    const Shell &shell_;
     const WallPlace &wall_;
     int count_;
-    double base_, gap_;
+    double base_, gap_, top_;
+    bool level_;
+    double x_datum_ = 0, x_far_ = 0;
     std::vector<Course> all_;
 };
 
-bool check_courses(const Shell &shell, std::size_t i, const std::vector<Course> &courses, Layout &layout) {
-    for (const Course &c : courses)
-        if (c.high - c.low <= 1) {
-            layout.findings.push_back({Weight::error, "no-wood-left",
-                                       round_place(layout.walls[i].name, c.round),
-                                       "the log of this round would be " + say(shell, c.high - c.low) +
-                                           " high; a higher pitch or a smaller gap leaves wood",
-                                       "rounds.pitch"});
-            return false;
-        }
+bool check_section(const Shell &shell, const WallPlace &wall, const Course &c, double x, Layout &layout) {
+    const double height = c.high(x) - c.low(x), width = c.width(x);
+    const auto refuse = [&](const std::string &code, const std::string &message, const std::string &from) {
+        layout.findings.push_back({Weight::error, code, round_place(wall.name, c.round), message, from});
+        return false;
+    };
+    if (height <= 1)
+        return refuse("no-wood-left",
+                      "the log of this round would be " + say(shell, height) +
+                          " high; a higher pitch, a smaller gap or a higher log leaves wood",
+                      "rounds.pitch");
+    if (width <= 1)
+        return refuse("no-wood-left", "the log of this round would be " + say(shell, width) + " wide at one end",
+                      "logs");
+    if (width > wall.thickness + tolerance::weld)
+        return refuse("log-too-wide",
+                      "the log of this round is " + say(shell, width) + " wide, more than its wall's " +
+                          say(shell, wall.thickness) + "; state the wall's thickness as that of its widest log",
+                      "logs");
+    return true;
+}
+
+bool check_courses(const Shell &shell, const WallPlace &wall, const std::vector<Course> &courses, Layout &layout) {
+    return std::all_of(courses.begin(), courses.end(), [&](const Course &c) {
+        return check_section(shell, wall, c, c.x_datum, layout) && check_section(shell, wall, c, c.x_far, layout);
+    });
+}
+
+bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &courses, Layout &layout) {
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
+        const OwnLog &own = shell.own_logs[i];
+        bool found = false;
+        for (std::size_t w = 0; w < layout.walls.size(); ++w)
+            found = found || (layout.walls[w].name == own.wall && own.round >= 1 &&
+                              own.round <= static_cast<int>(courses[w].size()));
+        if (found) continue;
+        layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
+                                   "sizes are stated for a log that this shell does not have; rounds count from 1",
+                                   subject("log", i, "round")});
+        return false;
+    }
     return true;
 }
 
@@ -146,10 +252,11 @@ std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &lay
     for (std::size_t i = 0; i < layout.walls.size(); ++i) {
         WallPlace &wall = layout.walls[i];
         if (!size_wall(shell, i, wall, layout)) return {};
-        all.push_back(Stack(shell, layout, wall).courses());
-        wall.top = all.back().back().high;
-        if (!check_courses(shell, i, all.back(), layout)) return {};
+        all.push_back(Stack(shell, layout, i).courses());
+        wall.top = std::max(all.back().back().datum.high, all.back().back().far.high);
+        if (!check_courses(shell, wall, all.back(), layout)) return {};
     }
+    if (!check_own_logs(shell, all, layout)) return {};
     return all;
 }
 

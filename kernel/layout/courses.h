@@ -5,12 +5,31 @@
 
 namespace roundlay {
 
-/// One log of a wall right through, before openings cut it.
+/// A log's section.
+struct Section {
+    double low = 0, high = 0; ///< under and top face, from the foundation
+    double centre = 0;        ///< of the whole log; of a half log: where the sawn-off half would have its centre
+    double width = 0;
+};
+
+/// One log of a wall right through, before openings cut it: straight from end to end.
 struct Course {
     int round = 1;
     LogKind kind = LogKind::full;
-    double low = 0, high = 0; ///< its under and top face, from the foundation
-    double centre = 0;        ///< of the whole log; of a half log: where the sawn-off half would have its centre
+    double x_datum = 0, x_far = 0; ///< wall x of its two ends, overhangs included
+    Section datum, far;
+    bool butt_at_datum = true;
+
+    double along(double x) const { return (x - x_datum) / (x_far - x_datum); }
+    double low(double x) const { return datum.low + along(x) * (far.low - datum.low); }
+    double high(double x) const { return datum.high + along(x) * (far.high - datum.high); }
+    double width(double x) const { return datum.width + along(x) * (far.width - datum.width); }
+    Section at(double x) const {
+        return {low(x), high(x), datum.centre + along(x) * (far.centre - datum.centre), width(x)};
+    }
+    bool tapers() const {
+        return datum.low != far.low || datum.high != far.high || datum.width != far.width;
+    }
 };
 
 /// Works out count, pitch and height, fills the walls' heights, and gives each wall's courses from the sill up.

@@ -32,6 +32,16 @@ enum class BoxUse {
     through ///< the opening lies within one log
 };
 
+/// The four long faces of a log.
+enum class LogFace { top, under, outside, inside };
+
+/// A hewn face of a log that is not the blank's own: a tapered log's faces run at a slant to its blank. Takes
+/// everything beyond the plane, over the whole length.
+struct FaceCut {
+    LogFace face = LogFace::top;
+    Plane plane; ///< outward
+};
+
 /// A square cut right through the thickness, e.g. where an opening takes part of a log's height.
 struct BoxCut {
     BoxUse use = BoxUse::sill;
@@ -49,6 +59,6 @@ struct Bore {
     bool through = true;
 };
 
-using Cut = std::variant<SeamCut, BoxCut, Bore>;
+using Cut = std::variant<FaceCut, SeamCut, BoxCut, Bore>;
 
 } // namespace roundlay

@@ -22,10 +22,13 @@ void sort_bores(Layout &layout) {
     }
 }
 
-std::vector<double> centres_of(const Layout &layout, const std::vector<std::vector<Course>> &courses) {
-    std::vector<double> centres;
-    for (const Piece &p : layout.pieces)
-        centres.push_back(courses[static_cast<std::size_t>(p.wall)][static_cast<std::size_t>(p.round - 1)].centre);
+/// Height of each piece's log in the middle of the piece.
+std::vector<double> centres_of(const Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
+    std::vector<double> centres(layout.pieces.size());
+    for (const auto &wall : spans)
+        for (const CourseSpans &course : wall)
+            for (const PieceSpan &s : course)
+                centres[static_cast<std::size_t>(s.piece)] = (s.course->datum.centre + s.course->far.centre) / 2;
     return centres;
 }
 
@@ -49,7 +52,7 @@ Layout lay_out(const Shell &shell) {
     }
     sort_bores(layout);
     group_models(layout);
-    order_raise(layout, centres_of(layout, courses));
+    order_raise(layout, centres_of(layout, spans));
     return layout;
 }
 

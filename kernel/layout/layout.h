@@ -41,9 +41,9 @@ struct Piece {
     bool island = false; ///< stands between two openings
     Frame frame;         ///< piece frame in the world; x along the log, y to the inside face, z up
     Blank blank;
-    std::vector<Cut> cuts; ///< in cutting order: seam cuts, box cuts, bores
+    std::vector<Cut> cuts; ///< in cutting order: hewn faces, seam cuts, box cuts, bores
     PieceEnd datum, far;
-    bool butt_at_datum = true; ///< butt (thick end) at the datum end; alternates by round
+    bool butt_at_datum = true; ///< butt (thick end) at the datum end
     std::vector<std::string> above, below; ///< tags in the same wall that it meets through pegs or a gap
     int raise = 0;             ///< place in the raise, 1 = first
     int model = 0;             ///< index into Layout::models: equal pieces share one

@@ -24,6 +24,10 @@ void put(Key &key, Vec3 v) {
 
 struct PutCut {
     Key &key;
+    void operator()(const FaceCut &c) const {
+        key.insert(key.end(), {4, static_cast<int>(c.face)});
+        for (const Vec3 p : {Vec3{}, Vec3{1000, 0, 0}, Vec3{0, 1000, 0}, Vec3{0, 0, 1000}}) put(key, c.plane.distance(p));
+    }
     void operator()(const SeamCut &c) const {
         key.insert(key.end(), {1, static_cast<int>(c.end), static_cast<int>(c.side)});
         put(key, c.x_from);

@@ -128,16 +128,17 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
-        const double low = std::max(o.sill.mm(), course.low), high = std::min((o.sill + o.height).mm(), course.high);
+        const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
+        const Span under{std::min(course.low(span.from), course.low(span.to)),
+                         std::max(course.low(span.from), course.low(span.to))};
+        const Span over{std::min(course.high(span.from), course.high(span.to)),
+                        std::max(course.high(span.from), course.high(span.to))};
+        const double low = std::max(o.sill.mm(), under.from), high = std::min((o.sill + o.height).mm(), over.to);
         if (high - low <= tolerance::thinnest) continue;
-        const bool at_low = low <= course.low + tolerance::thinnest;
-        const bool at_high = high >= course.high - tolerance::thinnest;
-        cuts.push_back({i,
-                        {o.from_left.mm(), (o.from_left + o.width).mm()},
-                        at_low && at_high,
-                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through),
-                        low,
-                        high});
+        const bool at_low = o.sill.mm() <= under.from + tolerance::thinnest;
+        const bool at_high = (o.sill + o.height).mm() >= over.to - tolerance::thinnest;
+        cuts.push_back({i, span, at_low && at_high,
+                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high});
     }
     std::sort(cuts.begin(), cuts.end(),
               [](const OpeningCut &a, const OpeningCut &b) { return a.span.from < b.span.from; });
@@ -149,10 +150,12 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
         for (const Course &course : courses[w])
             for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
                 if (cut.severs) continue;
-                const bool over = cut.use != BoxUse::sill && course.high - cut.high < least_left_over;
-                const bool under = cut.use != BoxUse::header && cut.low - course.low < least_left_over;
+                const double left_over = std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
+                const double left_under = cut.low - std::max(course.low(cut.span.from), course.low(cut.span.to));
+                const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
+                const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;
-                const double left = over ? course.high - cut.high : cut.low - course.low;
+                const double left = std::max(0.0, over ? left_over : left_under);
                 layout.findings.push_back(
                     {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
                      name_of(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +

@@ -179,21 +179,25 @@ class WallPegs {
     void add_peg(const PieceSpan &upper, const PieceSpan &lower, double x) {
         Piece &u = piece(upper), &l = piece(lower);
         const int index = static_cast<int>(layout_.pegs.size());
-        const double y = wall_.thickness / 2;
-        const double depth = std::min(rule_.depth_below, 1.0) * l.blank.height;
-        const double d = rule_.diameter.mm();
-        u.cuts.emplace_back(Bore{x - upper.span.from, y, 0, u.blank.height, d, index, true, true});
+        const Course &over = *upper.course, &under = *lower.course;
+        const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under.low(x));
         const bool through = rule_.depth_below >= 1;
-        l.cuts.emplace_back(
-            Bore{x - lower.span.from, y, through ? 0 : l.blank.height - depth, l.blank.height, d, index, true, through});
+        u.cuts.emplace_back(bore(u, x, over.low(x), over.high(x), index, true));
+        l.cuts.emplace_back(bore(l, x, through ? under.low(x) : under.high(x) - depth, under.high(x), index, through));
         Peg peg;
         peg.upper = upper.piece;
         peg.lower = lower.piece;
-        peg.top = wall_.frame.to_world({x, y, upper.high});
-        peg.diameter = d;
-        peg.length = upper.high - lower.high + depth;
+        peg.top = wall_.frame.to_world({x, wall_.thickness / 2, over.high(x)});
+        peg.diameter = rule_.diameter.mm();
+        peg.length = over.high(x) - under.high(x) + depth;
         layout_.pegs.push_back(peg);
         mine_.push_back(index);
+    }
+
+    /// From wall x and heights over the foundation to the piece's own frame.
+    Bore bore(const Piece &p, double x, double low, double high, int peg, bool through) const {
+        const Vec3 foot = p.frame.to_local(wall_.frame.to_world({x, wall_.thickness / 2, low}));
+        return {foot.x, foot.y, foot.z, foot.z + high - low, rule_.diameter.mm(), peg, true, through};
     }
 
     void number_pegs(const PieceSpan &upper) {

@@ -2,6 +2,8 @@
 
 #include "kernel/geometry/tolerance.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 namespace roundlay {
@@ -24,10 +26,8 @@ class CourseCutter {
                  const Course &course, const EndNotch &datum, const EndNotch &far)
         : shell_(shell), layout_(layout), courses_(courses), wall_(wall), place_(layout.walls[static_cast<std::size_t>(wall)]),
           course_(course), datum_(datum), far_(far),
-          datum_reach_(reach_at(layout, wall, End::datum,
-                                notch_at(shell, layout, place_.start_corner).overhang.mm())),
-          far_reach_(
-              reach_at(layout, wall, End::far, notch_at(shell, layout, place_.end_corner).overhang.mm())) {}
+          datum_reach_(full_reach_at(shell, layout, wall, End::datum)),
+          far_reach_(full_reach_at(shell, layout, wall, End::far)) {}
 
     CourseSpans cut() {
         const std::vector<OpeningCut> cuts = cuts_of(shell_, layout_, wall_, course_);
@@ -50,6 +50,34 @@ class CourseCutter {
                                                                           : place_.end_corner)];
     }
 
+    /// The blank of a stretch of the log, in the wall's frame: what encloses it.
+    Box3 box_of(const Span &span) const {
+        const double half = std::max(course_.width(span.from), course_.width(span.to)) / 2;
+        const double middle = place_.thickness / 2;
+        return {{span.from, middle - half, std::min(course_.low(span.from), course_.low(span.to))},
+                {span.to, middle + half, std::max(course_.high(span.from), course_.high(span.to))}};
+    }
+
+    /// The hewn faces that run at a slant to the blank, each from the two sections of the log.
+    void add_faces(Piece &p, const Box3 &box) const {
+        const double run = box.high.x - box.low.x;
+        const auto rise = [&](auto at) { return (at(box.high.x) - at(box.low.x)) / run; };
+        const auto low = [&](double x) { return course_.low(x); };
+        const auto high = [&](double x) { return course_.high(x); };
+        const auto half = [&](double x) { return course_.width(x) / 2; };
+        const auto add = [&](LogFace face, Plane plane) { p.cuts.emplace_back(FaceCut{face, plane}); };
+        const double middle = p.blank.width / 2;
+        if (const double r = rise(high); r != 0)
+            add(LogFace::top, plane_over(high(box.low.x) - box.low.z, r, 0));
+        if (const double r = rise(low); r != 0)
+            add(LogFace::under, plane_over(low(box.low.x) - box.low.z, r, 0).flipped());
+        if (const double r = rise(half); r != 0) {
+            const double k = 1 / std::sqrt(1 + r * r);
+            add(LogFace::outside, {{-k * r, -k, 0}, k * (half(box.low.x) - middle)});
+            add(LogFace::inside, {{-k * r, k, 0}, k * (half(box.low.x) + middle)});
+        }
+    }
+
     PieceSpan piece(Span span, const OpeningCut *left, const OpeningCut *right,
                     const std::vector<OpeningCut> &cuts) {
         Piece p;
@@ -60,11 +88,14 @@ class CourseCutter {
         p.log = course_.kind;
         p.island = left && right;
         p.frame = place_.frame;
-        p.frame.origin = place_.frame.to_world({span.from, 0, course_.low});
-        p.blank = {span.length(), place_.thickness, course_.high - course_.low};
-        p.butt_at_datum = course_.round % 2 == 1;
+        const Box3 box = box_of(span);
+        p.frame.origin = place_.frame.to_world(box.low);
+        const Vec3 size = box.high - box.low;
+        p.blank = {size.x, size.y, size.z};
+        p.butt_at_datum = course_.butt_at_datum;
         p.datum = end_of(left, End::datum, span);
         p.far = end_of(right, End::far, span);
+        if (course_.tapers()) add_faces(p, box);
         PieceSpan s = span_of(span, left, right);
         if (!left && !datum_.butts) add_seams(p, End::datum, datum_, datum_reach_, span);
         if (!right && !far_.butts) add_seams(p, End::far, far_, far_reach_, span);
@@ -86,8 +117,7 @@ class CourseCutter {
     PieceSpan span_of(Span span, const OpeningCut *left, const OpeningCut *right) const {
         PieceSpan s;
         s.span = span;
-        s.low = course_.low;
-        s.high = course_.high;
+        s.course = &course_;
         s.shoulders = {left ? span.from : datum_reach_.shoulder, right ? span.to : far_reach_.shoulder};
         s.corner_left = !left && !datum_.butts;
         s.corner_right = !right && !far_.butts;
@@ -127,8 +157,9 @@ class CourseCutter {
         BoxCut cut;
         cut.use = c.use;
         cut.opening = name_of(shell_, c.opening);
-        const double low = c.use == BoxUse::header ? -past : c.low - course_.low;
-        const double high = c.use == BoxUse::sill ? p.blank.height + past : c.high - course_.low;
+        const double foot = p.frame.origin.z;
+        const double low = c.use == BoxUse::header ? -past : c.low - foot;
+        const double high = c.use == BoxUse::sill ? p.blank.height + past : c.high - foot;
         cut.box = {{c.span.from - span.from, -past, low}, {c.span.to - span.from, p.blank.width + past, high}};
         p.cuts.emplace_back(cut);
         if (c.use != BoxUse::sill) s.taken_below.push_back(c.span);

@@ -10,7 +10,7 @@ struct PieceSpan {
     int piece = 0;        ///< index into Layout::pieces
     Span span;            ///< end to end, wall x
     Span shoulders;       ///< between shoulders and jambs
-    double low = 0, high = 0;
+    const Course *course = nullptr; ///< the log it is part of
     bool corner_left = false, corner_right = false;
     bool locked_left = false, locked_right = false;
     std::vector<Span> taken_below, taken_above; ///< notches of openings in its under and top face

@@ -26,7 +26,7 @@ std::string inches_text(std::uint64_t parts, std::uint64_t denominator) {
 std::string print_imperial(double size_mm, bool negative, const LengthStyle &style) {
     const int denominator = std::clamp(style.denominator, 1, most_parts);
     const auto per_inch = static_cast<std::uint64_t>(denominator);
-    std::uint64_t parts = nearest_count(size_mm / mm_per_inch * denominator);
+    std::uint64_t parts = nearest_count(Length::mm(size_mm).inches() * denominator);
     const std::string sign = negative && parts != 0 ? "-" : "";
     const std::uint64_t feet = style.feet ? parts / (12 * per_inch) : 0;
     parts -= feet * 12 * per_inch;

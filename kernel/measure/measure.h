@@ -20,12 +20,13 @@ class Length {
   public:
     constexpr Length() = default;
     static constexpr Length mm(double v) { return Length(v); }
-    static constexpr Length inches(double v) { return Length(v * mm_per_inch); }
-    static constexpr Length feet(double v) { return Length(v * mm_per_foot); }
+    // 25.4 is no double, 127 and 5 are: whole, halved and quartered inches come out as parse_length reads them.
+    static constexpr Length inches(double v) { return Length(v * 127 / 5); }
+    static constexpr Length feet(double v) { return Length(v * 1524 / 5); }
     static constexpr Length metres(double v) { return Length(v * 1000.0); }
 
     constexpr double mm() const { return mm_; }
-    constexpr double inches() const { return mm_ / mm_per_inch; }
+    constexpr double inches() const { return mm_ * 5 / 127; }
 
     constexpr auto operator<=>(const Length &) const = default;
     constexpr Length operator-() const { return Length(-mm_); }

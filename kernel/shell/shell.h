@@ -90,6 +90,26 @@ struct PegRule {
     bool operator==(const PegRule &) const = default;
 };
 
+/// Which end of a log, seen from outside.
+enum class LogEnd { left, right };
+
+/// Height and width of a hewn log at the ends of its butt and tip, and which end the butt is. What is not stated is the
+/// wall's own: log height and thickness. A width is at most the wall's thickness: that is the widest log.
+struct LogSizes {
+    std::optional<Length> butt_height, tip_height;
+    std::optional<Length> butt_width, tip_width;
+    std::optional<LogEnd> butt; ///< not stated: alternates from round to round, left in round 1
+    bool operator==(const LogSizes &) const = default;
+};
+
+/// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it.
+struct OwnLog {
+    std::string wall;
+    int round = 1;
+    LogSizes sizes;
+    bool operator==(const OwnLog &) const = default;
+};
+
 struct Wood {
     std::string species = "eastern hemlock";
     std::optional<double> moisture; ///< percent of ovendry mass; not stated = green
@@ -104,6 +124,8 @@ struct Shell {
     Rounds rounds;
     NotchRule notch;
     std::vector<CornerNotch> corners;
+    LogSizes logs;             ///< of every log that states nothing of its own
+    std::vector<OwnLog> own_logs;
     std::vector<Opening> openings;
     PegRule pegs;
     Wood wood;

@@ -41,6 +41,25 @@ TopoDS_Shape tool_of(const SeamCut &seam, const Blank &blank) {
         .Shape();
 }
 
+/// The wood beyond a hewn face: a piece of its plane, over the whole log, pushed out past the blank.
+TopoDS_Shape tool_of(const FaceCut &cut, const Blank &blank) {
+    const Vec3 n = cut.plane.normal;
+    const bool level = cut.face == LogFace::top || cut.face == LogFace::under;
+    const double across = reach + (level ? blank.width : blank.height);
+    BRepBuilderAPI_MakePolygon outline;
+    for (const Vec2 corner : {Vec2{-reach, -reach}, Vec2{blank.length + reach, -reach},
+                              Vec2{blank.length + reach, across}, Vec2{-reach, across}}) {
+        const double rest = cut.plane.offset - n.x * corner.x;
+        outline.Add(level ? gp_Pnt(corner.x, corner.y, (rest - n.y * corner.y) / n.z)
+                          : gp_Pnt(corner.x, (rest - n.z * corner.y) / n.y, corner.y));
+    }
+    outline.Close();
+    const double push = reach + (level ? blank.height : blank.width);
+    return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(outline.Wire(), true).Face(),
+                                 gp_Vec(push * n.x, push * n.y, push * n.z))
+        .Shape();
+}
+
 TopoDS_Shape tool_of(const BoxCut &cut, const Blank &) {
     return box(cut.box.low, cut.box.high);
 }

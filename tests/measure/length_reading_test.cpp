@@ -94,6 +94,16 @@ TEST_CASE("Lengths are read to the last bit") {
     }
 }
 
+TEST_CASE("Inches given as a number are the same as inches read from text") {
+    CHECK(Length::inches(1.5).mm() == read_mm("1 1/2 in"));
+    CHECK(Length::feet(7.5).mm() == read_mm("7 1/2 ft"));
+    for (int parts = 1; parts < 64 * 1200; ++parts) {
+        const double mm = read_mm(std::to_string(parts) + "/64 in");
+        REQUIRE(Length::inches(parts / 64.0).mm() == mm);
+        REQUIRE(Length::mm(mm).inches() == parts / 64.0);
+    }
+}
+
 TEST_CASE("Every set fraction has its value") {
     // Values: Unicode Standard, UnicodeData.txt, field Numeric_Value.
     struct Row {

@@ -70,6 +70,22 @@ void choose_notch(Shell &shell) {
     if (between(0, 3) == 0) shell.notch.overhang = mm(between(1, 200));
 }
 
+/// Logs with a butt and a tip: thinner, and higher or lower, toward the tip; some with sizes of their own.
+void add_any_taper(Shell &shell) {
+    const double log = shell.rounds.pitch->mm() - shell.rounds.gap.mm(), d = between(0, 12);
+    shell.logs.butt_height = mm(log + d);
+    shell.logs.tip_height = mm(log - d);
+    shell.logs.tip_width = shell.thickness - mm(between(20, 50)); // a wall may be 20 mm under the shell's figure
+    for (int i = between(0, 3); i > 0; --i) {
+        OwnLog own;
+        own.wall = (*rc::gen::elementOf(shell.walls)).name;
+        own.round = between(1, *shell.rounds.count);
+        own.sizes.butt_height = mm(log + between(-5, 8));
+        if (between(0, 1) == 0) own.sizes.butt = between(0, 1) == 0 ? LogEnd::left : LogEnd::right;
+        shell.own_logs.push_back(own);
+    }
+}
+
 } // namespace
 
 Shell any_shell() {
@@ -89,6 +105,12 @@ Shell any_shell() {
     shell.pegs.diameter = mm(between(25, 38));
     shell.pegs.end_distance = mm(between(45, 110));
     shell.pegs.between = mm(between(60, 90));
+    return shell;
+}
+
+Shell any_tapered_shell() {
+    Shell shell = any_shell();
+    add_any_taper(shell);
     return shell;
 }
 

@@ -31,6 +31,9 @@ std::string described(const Clash &clash);
 /// Whether any part of the segment lies inside the rectangle (not only on its border).
 bool crosses(const Rect &box, Vec2 from, Vec2 to);
 
+/// Where the segment is inside, as parts of its length. Only where it crosses.
+std::pair<double, double> span_within(const Rect &box, Vec2 from, Vec2 to);
+
 /// The straight strokes that an item draws; arcs in short chords. Fills, texts and links have none.
 std::vector<std::pair<Vec2, Vec2>> strokes_of(const Item &item);
 

@@ -46,7 +46,8 @@ Strokes strokes_of(const Item &item) {
 }
 
 // Clips the segment against the rectangle's four sides (parametric, after Liang and Barsky).
-bool crosses(const Rect &box, Vec2 from, Vec2 to) {
+std::pair<double, double> span_within(const Rect &box, Vec2 from, Vec2 to) {
+    constexpr std::pair<double, double> nowhere{1, 0};
     double enters = 0, leaves = 1;
     const Vec2 d = to - from;
     const auto within = [&](double step, double room) { // step * t < room
@@ -57,7 +58,12 @@ bool crosses(const Rect &box, Vec2 from, Vec2 to) {
     };
     const bool beside = !within(-d.x, from.x - box.x0) || !within(d.x, box.x1 - from.x) ||
                         !within(-d.y, from.y - box.y0) || !within(d.y, box.y1 - from.y);
-    return !beside && enters < leaves;
+    return beside ? nowhere : std::pair(enters, leaves);
+}
+
+bool crosses(const Rect &box, Vec2 from, Vec2 to) {
+    const auto [enters, leaves] = span_within(box, from, to);
+    return enters < leaves;
 }
 
 } // namespace roundlay::sheets

@@ -22,10 +22,18 @@ struct Wrapper {
         fits(word) ? void(lines.back() = word) : add_in_parts(word);
     }
 
+    /// Broken behind a hyphen or a slash where there is one on the line, else between any two letters.
     void add_in_parts(const std::string &word) {
         for (const Letter &letter : letters_of(word)) {
-            if (!lines.back().empty() && !fits(lines.back() + letter.bytes)) lines.emplace_back();
-            lines.back() += letter.bytes;
+            std::string &line = lines.back();
+            if (line.empty() || fits(line + letter.bytes)) {
+                line += letter.bytes;
+                continue;
+            }
+            const std::size_t joint = line.find_last_of("-/");
+            std::string rest = joint == std::string::npos ? "" : line.substr(joint + 1);
+            line.resize(line.size() - rest.size());
+            lines.push_back(rest + letter.bytes);
         }
     }
 };

@@ -1,0 +1,165 @@
+#include "exporters/sheets/cut_sheet/compose.h"
+
+#include "exporters/sheets/cut_sheet/isometric.h"
+#include "exporters/sheets/cut_sheet/parts.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double inner_margin = 4;     ///< between the frame and what is drawn
+constexpr double least_face = 9;       ///< a log drawn lower than this on paper cannot be read
+constexpr double near_division = 12;   ///< paper kept between a division and what matters
+constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
+constexpr int most_parts = 40;
+constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no finer one is looked for
+constexpr double letterings[] = {3.5, 2.5};
+
+std::vector<double> points_of(const SeenPiece &piece) {
+    std::vector<double> points{piece.body->centroid.x};
+    for (const Station &s : stations_of(piece.features))
+        points.push_back(s.x);
+    for (const PegHole &peg : piece.features.pegs)
+        points.push_back(peg.bore->x);
+    return points;
+}
+
+class Composer {
+  public:
+    explicit Composer(const ComposeWanted &wanted)
+        : wanted_(wanted), area_(drawing_area(wanted.size).grown(-inner_margin)) {
+        for (const Table &table : wanted.tables)
+            tables_.emplace_back(table);
+        for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
+            for (const Scale &scale : scales(wanted.words->system())) {
+                auto picture =
+                    isometric(wanted.piece->features, *wanted.piece->body, scale, area_.width(), most_breaks);
+                if (picture) pictures_.push_back(std::move(*picture));
+            }
+    }
+
+    /// Views drawn in `parts` stretches at one scale.
+    std::optional<std::vector<Block>> views(double scale, double lettering, int parts) const {
+        std::vector<Block> blocks;
+        const double length = wanted_.piece->features.piece->blank.length;
+        for (const Shown &part : divided(length, parts, points_of(*wanted_.piece), near_division / scale)) {
+            const int number = static_cast<int>(blocks.size()) + 1;
+            auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
+                                    part.to, area_.width(), number, parts});
+            if (!made || made->block.room.height() > area_.height()) return std::nullopt;
+            blocks.push_back(std::move(made->block));
+        }
+        return blocks;
+    }
+
+    /// The fewest pages for these views, with as whole and as large a picture as that allows.
+    std::vector<Page> best_pages(const std::vector<Block> &views) const {
+        if (pictures_.empty()) return arranged(views, Block{}, false);
+        std::vector<Page> best;
+        for (const Block &picture : pictures_)
+            for (const bool picture_first : {true, false}) {
+                std::vector<Page> pages = arranged(views, picture, picture_first);
+                if (pages.empty()) continue;
+                if (best.empty() || pages.size() < best.size()) best = std::move(pages);
+                if (best.size() == 1) return best;
+            }
+        return best;
+    }
+
+    std::vector<Page> without_views() {
+        tables_.insert(tables_.begin(), LaidTable(wanted_.instead));
+        return best_pages({});
+    }
+
+  private:
+    Page empty_page() const {
+        Page page(area_);
+        page.take(title_block_area(wanted_.size));
+        return page;
+    }
+
+    std::vector<Page> arranged(const std::vector<Block> &views, const Block &picture,
+                               bool picture_first) const {
+        std::vector<Page> pages{empty_page()};
+        for (const Block &block : views) {
+            if (pages.back().put(block)) continue;
+            pages.push_back(empty_page());
+            if (!pages.back().put(block)) return {};
+        }
+        if (picture_first && !put_picture(pages, picture)) return {};
+        for (const LaidTable &table : tables_)
+            put_table(pages, table);
+        if (!picture_first && !put_picture(pages, picture)) return {};
+        return pages;
+    }
+
+    /// Low on the right, so that the tables get the free ground from the left.
+    bool put_picture(std::vector<Page> &pages, const Block &picture) const {
+        if (picture.items.empty()) return true;
+        for (Page &page : pages)
+            if (page.put_low(picture)) return true;
+        pages.push_back(empty_page());
+        return pages.back().put_low(picture);
+    }
+
+    /// Whole where it can be, even on a new sheet; in parts only where it is too long for any.
+    void put_table(std::vector<Page> &pages, const LaidTable &table) const {
+        for (Page &page : pages)
+            if (page.put_rows(table, 0, table.rows()) > 0) return;
+        Page fresh = empty_page();
+        if (fresh.put_rows(table, 0, table.rows()) > 0) {
+            pages.push_back(std::move(fresh));
+            return;
+        }
+        std::size_t done = 0;
+        for (std::size_t i = 0; done < table.rows(); ++i) {
+            if (i == pages.size()) pages.push_back(empty_page());
+            const std::size_t fewest = std::min(fewest_rows, table.rows() - done);
+            const std::size_t placed = pages[i].put_rows(table, done, fewest);
+            if (placed == 0 && i + 1 == pages.size() && pages[i].items().empty())
+                return; // too high for any sheet
+            done += placed;
+        }
+    }
+
+    const ComposeWanted &wanted_;
+    Rect area_;
+    std::vector<LaidTable> tables_;
+    std::vector<Block> pictures_; ///< the most wanted first
+};
+
+/// The best drawing of the log in that many parts.
+Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int parts) {
+    Composed best;
+    for (const Scale &scale : scales(wanted.words->system())) {
+        if (wanted.piece->features.piece->blank.height * scale.ratio < least_face) break;
+        for (const double lettering : letterings) {
+            const auto views = composer.views(scale.ratio, lettering, parts);
+            if (!views) continue;
+            std::vector<Page> pages = composer.best_pages(*views);
+            if (pages.empty()) continue;
+            if (best.pages.empty() || pages.size() < best.pages.size()) best = {std::move(pages), &scale};
+            if (best.pages.size() == 1) return best;
+        }
+    }
+    return best;
+}
+
+} // namespace
+
+Composed composed(const ComposeWanted &wanted) {
+    Composer composer(wanted);
+    Composed best;
+    for (int parts = 1; parts <= most_parts; ++parts) {
+        Composed next = in_parts(composer, wanted, parts);
+        const bool better =
+            !next.pages.empty() && (best.pages.empty() || next.pages.size() < best.pages.size());
+        if (better) best = std::move(next);
+        if (best.pages.size() == 1 || (parts >= enough_parts && !best.pages.empty())) break;
+    }
+    if (best.pages.empty()) best.pages = composer.without_views();
+    return best;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,91 @@
+#include "exporters/sheets/cut_sheet/face_board.h"
+#include "exporters/sheets/drawing/dimension.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double lettering = 2.5;
+constexpr double dot_radius = 0.5;
+constexpr double shifts[] = {0, 3, -3, 6, -6, 9, -9, 12, -12, 16, -16};
+
+struct Numbered {
+    int number;
+    bool over;   ///< over the outside face, else under it
+    Vec2 target; ///< on paper: inside the wood that is taken out
+};
+
+double radius_for(int number) {
+    return number < 10 ? 2.3 : 3.1;
+}
+
+int count_of(const Features &f) {
+    return static_cast<int>(f.notches.size() + f.boxes.size());
+}
+
+bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
+    const double r = radius_for(n.number);
+    const double y = n.over ? outline.y1 + r + 0.8 : outline.y0 - r - 0.8;
+    for (const double shift : shifts) {
+        const Vec2 centre{n.target.x + shift, y};
+        if (!face.board.is_free(Rect{centre.x, centre.y, centre.x, centre.y}.grown(r + 0.3), true)) continue;
+        Text text;
+        text.at = centre;
+        text.words = std::to_string(n.number);
+        text.height = lettering;
+        text.across = Across::middle;
+        text.upright = Upright::middle;
+        text.role = Role::mark;
+        face.board.add(text);
+        face.board.add(Circle{centre, r, Line::dimension, ""});
+        const Vec2 d = n.target - centre;
+        face.board.add(Path{{centre + (r / length(d)) * d, n.target}, false, Line::dimension, ""});
+        face.board.add(dot(n.target, dot_radius));
+        return true;
+    }
+    return false;
+}
+
+/// The middle of the cut, or of the longest stretch of it that is drawn; nothing where its middle is on
+/// another part of the log, which then carries the number.
+std::optional<double> middle_shown(const FaceBoard &face, double from, double to) {
+    const double middle = (from + to) / 2;
+    if (middle < face.wanted.from || middle > face.wanted.to) return std::nullopt;
+    if (face.ruler.shows(middle)) return middle;
+    std::optional<double> best;
+    double longest = 0;
+    for (const Shown &s : face.ruler.shown()) {
+        const double a = std::max(s.from, from), b = std::min(s.to, to);
+        if (b - a <= longest) continue;
+        longest = b - a;
+        best = (a + b) / 2;
+    }
+    return best;
+}
+
+} // namespace
+
+double room_for_cut_numbers(const Features &features) {
+    return count_of(features) == 0 ? 0 : 2 * radius_for(count_of(features)) + 1.6;
+}
+
+bool add_cut_numbers(FaceBoard &face) {
+    const FaceRow &row = face.row(View::outside);
+    const double height = face.blank().height;
+    std::vector<Numbered> all;
+    const auto add = [&](int number, bool over, double from, double to, double level) {
+        if (const auto x = middle_shown(face, from, to))
+            all.push_back({number, over, {face.x(*x), row.level(level)}});
+    };
+    for (const Notch &n : face.features().notches) {
+        const bool over = n.cut->side == Side::top;
+        const double seam = (n.outside_from + n.outside_to) / 2;
+        add(n.number, over, n.cut->x_from, n.cut->x_to, over ? (seam + height) / 2 : seam / 2);
+    }
+    for (const BoxPart &b : face.features().boxes)
+        add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);
+    return std::all_of(all.begin(), all.end(), [&](const Numbered &n) { return put(face, row.outline, n); });
+}
+
+} // namespace roundlay::sheets

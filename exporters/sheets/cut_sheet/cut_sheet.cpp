@@ -1,0 +1,84 @@
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+
+#include "exporters/sheets/cut_sheet/compose.h"
+#include "exporters/sheets/cut_sheet/tables.h"
+
+namespace roundlay::sheets {
+namespace {
+
+PaperSize paper_for(const Shell &shell, const CutSheetOptions &options) {
+    const Paper standard = shell.units == UnitSystem::metric ? Paper::a3 : Paper::tabloid;
+    const PaperSize size = size_of(options.paper.value_or(standard));
+    return options.turned ? turned(size) : size;
+}
+
+std::string kind_words(const Layout &layout, const Piece &piece) {
+    const std::string wall = "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name;
+    const char *log = piece.log == LogKind::full         ? ""
+                      : piece.log == LogKind::half_start ? ", half log to start"
+                                                         : ", half log to finish";
+    return wall + ", round " + std::to_string(piece.round) + (piece.island ? ", island" : "") + log;
+}
+
+TitleFields fields_for(const Layout &layout, const Model &model, const Words &words, const Scale *scale,
+                       const CutSheetOptions &options) {
+    const Piece &first = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
+    TitleFields fields = options.fields;
+    const std::size_t others = model.pieces.size() - 1;
+    fields.title = first.tag + (others == 0 ? "" : " and " + std::to_string(others) + " alike");
+    fields.supplement = kind_words(layout, first);
+    fields.document_type = "Cut sheet";
+    fields.number = first.tag;
+    fields.scale = scale != nullptr ? scale->words : "none";
+    fields.angle = options.angle;
+    if (fields.owner.empty()) fields.owner = layout.name;
+    fields.note = words.unit_note();
+    return fields;
+}
+
+} // namespace
+
+std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
+                             const CutSheetOptions &options) {
+    const Piece &piece = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
+    const SeenPiece seen = seen_piece(piece, body);
+    const Features &features = seen.features;
+    const Words words(shell.units, options.denominator);
+    const auto weight = options.weight ? options.weight(piece, body) : std::nullopt;
+
+    ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
+                         numbers_table(features, words)};
+    wanted.tables.push_back(data_table(features, body, model, words, weight));
+    if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
+    if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
+    wanted.tables.push_back(tag_table(layout, model));
+    wanted.tables.push_back(notes_table(layout, model, weight));
+    const Composed made = composed(wanted);
+
+    std::vector<Sheet> sheets;
+    const TitleFields fields = fields_for(layout, model, words, made.scale, options);
+    const int count = static_cast<int>(made.pages.size());
+    for (int i = 0; i < count; ++i) {
+        Sheet sheet = framed_sheet(wanted.size, fields, i + 1, count);
+        const auto &items = made.pages[static_cast<std::size_t>(i)].items();
+        sheet.items.insert(sheet.items.end(), items.begin(), items.end());
+        sheet.title =
+            piece.tag + (count > 1 ? ", " + std::to_string(i + 1) + " of " + std::to_string(count) : "");
+        sheet.anchor = "cut-sheet:" + piece.tag + ":" + std::to_string(i + 1);
+        sheet.chapter = "Cut sheets";
+        sheets.push_back(std::move(sheet));
+    }
+    return sheets;
+}
+
+std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const CutSheetOptions &options) {
+    std::vector<Sheet> sheets;
+    for (const Model &model : layout.models) {
+        const Body body = body_of(layout.pieces.at(static_cast<std::size_t>(model.pieces.front())));
+        for (Sheet &sheet : cut_sheet(shell, layout, model, body, options))
+            sheets.push_back(std::move(sheet));
+    }
+    return sheets;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,150 @@
+#include "exporters/sheets/cut_sheet/face_views.h"
+
+#include "exporters/sheets/cut_sheet/face_board.h"
+#include "exporters/sheets/cut_sheet/wood.h"
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double caption_column = 25; ///< the least room left of the faces
+constexpr double mark_column = 21;    ///< the least room right of them
+constexpr double beside_mark = 4.5;   ///< for the word along the outer side of an end view
+constexpr double end_caption = 20;    ///< for the name over an end view
+constexpr double captions_over_outside = 14;
+constexpr std::size_t most_breaks = 4;
+constexpr double between_rows = 7;
+constexpr double line_over_numbers = 1.5;
+
+std::vector<double> points_of(const ViewsWanted &wanted) {
+    std::vector<double> points;
+    for (const Station &s : stations_of(wanted.piece->features))
+        points.push_back(s.x);
+    for (const PegHole &peg : wanted.piece->features.pegs)
+        points.push_back(peg.bore->x);
+    points.push_back(wanted.piece->body->centroid.x);
+    return points;
+}
+
+/// Running dimensions over or under the outside face.
+struct Strip {
+    std::vector<Station> stations;
+    std::vector<std::string> numbers;
+    RunningLine line;
+
+    double depth() const { return numbers.empty() ? 0 : depth_of(numbers, line); }
+};
+
+Strip strip_of(const ViewsWanted &wanted, bool upper) {
+    Strip strip;
+    const double length = wanted.piece->features.piece->blank.length;
+    for (const Station &s : stations_of(wanted.piece->features))
+        if (s.from_top == upper && s.x >= wanted.from && s.x <= wanted.to) strip.stations.push_back(s);
+    if (!upper && strip.stations.empty()) return strip;
+    if (wanted.from <= 0) strip.stations.insert(strip.stations.begin(), Station{0, upper});
+    if (upper && wanted.to >= length) strip.stations.push_back({length, true});
+    for (const Station &s : strip.stations)
+        strip.numbers.push_back(wanted.words->length(s.x));
+    strip.line.side = upper ? Toward::up : Toward::down;
+    strip.line.distance = room_for_cut_numbers(wanted.piece->features) + line_over_numbers;
+    strip.line.lettering = wanted.lettering;
+    return strip;
+}
+
+void add_strip(FaceBoard &face, Strip strip) {
+    const Rect &outline = face.row(View::outside).outline;
+    strip.line.edge = strip.line.side == Toward::up ? outline.y1 : outline.y0;
+    if (!face.shows_datum) strip.line.start = face.left - 3;
+    std::vector<Mark> marks;
+    for (std::size_t i = 0; i < strip.stations.size(); ++i)
+        marks.push_back({face.x(strip.stations[i].x), strip.numbers[i], strip.stations[i].x == 0});
+    add_running_dimensions(face.board, marks, strip.line);
+}
+
+std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
+    const Blank &blank = wanted.piece->features.piece->blank;
+    const bool datum = wanted.from <= 0, far = wanted.to >= blank.length;
+    const double end = std::max(blank.width * wanted.scale, end_caption) + beside_end_view + beside_mark;
+    const double left = std::max(caption_column, datum ? end + room_for_end_levels(wanted, End::datum) : 0);
+    const double right = std::max(mark_column, far ? end + room_for_end_levels(wanted, End::far) : 0);
+    const double near = text_width(wanted.words->length(blank.height), wanted.lettering) + 6;
+    auto ruler = ruler_for(wanted.from, wanted.to, points_of(wanted), wanted.scale,
+                           wanted.width - left - right, near, most_breaks);
+    if (!ruler) return std::nullopt;
+    FaceBoard face{wanted, std::move(*ruler), {}, {}, left, 0, datum, far};
+    return face;
+}
+
+void set_rows(FaceBoard &face, double upper, double lower) {
+    double y = 0;
+    for (const View view : order_of_faces(face.wanted.angle)) {
+        FaceRow row = row_for(view, face.blank(), face.wanted.scale);
+        if (view == View::outside) y -= upper;
+        const double height = (row.high - row.low) * row.scale;
+        row.outline = {face.left, y - height, face.right(), y};
+        y -= height + (view == View::outside ? lower : between_rows);
+        face.rows.push_back(row);
+    }
+}
+
+void add_edges(FaceBoard &face) {
+    for (const FaceRow &row : face.rows) {
+        for (Path &path :
+             edges_of(row, face.wanted.piece->faces.at(static_cast<std::size_t>(row.view)), face.ruler))
+            face.board.add(std::move(path));
+        for (Path &path : break_lines(row, face.ruler, !face.shows_datum, !face.shows_far))
+            face.board.add(std::move(path));
+    }
+}
+
+Block finished(const FaceBoard &face) {
+    Block block;
+    block.items = face.board.finished();
+    block.room = bounds(block.items);
+    block.room.x0 = 0;
+    return block;
+}
+
+} // namespace
+
+const FaceRow &FaceBoard::row(View view) const {
+    for (const FaceRow &row : rows)
+        if (row.view == view) return row;
+    throw std::logic_error("no such row of faces");
+}
+
+SeenPiece seen_piece(const Piece &piece, const Body &body) {
+    SeenPiece seen{features_of(piece), &body, {}, {}};
+    for (const View view : {View::top, View::outside, View::under, View::inside})
+        seen.faces.at(static_cast<std::size_t>(view)) = face_lines(view, body, piece.blank);
+    const auto end = [&](View view) {
+        return tidied(edges_seen(whole_scene(body, view), projection_of(view)));
+    };
+    seen.ends = {end(View::datum_end), end(View::far_end)};
+    return seen;
+}
+
+std::optional<Views> face_views(const ViewsWanted &wanted) {
+    auto face = empty_board(wanted);
+    if (!face) return std::nullopt;
+    const Strip upper = strip_of(wanted, true), lower = strip_of(wanted, false);
+    const double least_below = room_for_cut_numbers(wanted.piece->features) + between_rows;
+    set_rows(*face, std::max(upper.depth() + 3, captions_over_outside) - between_rows,
+             std::max(least_below, lower.depth() + 3));
+    add_edges(*face);
+    add_strip(*face, upper);
+    if (!lower.numbers.empty()) add_strip(*face, lower);
+    add_end_heights(*face);
+    add_end_views(*face);
+    add_captions(*face);
+    if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face)) return std::nullopt;
+    add_balance_point(*face);
+    add_up_arrows(*face);
+    return Views{finished(*face), face->ruler};
+}
+
+} // namespace roundlay::sheets

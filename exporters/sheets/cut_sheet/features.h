@@ -1,0 +1,70 @@
+// What a sheet has to say about a piece, sorted out of its cuts.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// One seam cut and the heights of its seam over the under face of the blank, at the four corners of the cut.
+struct Notch {
+    int number = 0; ///< in cutting order, from 1
+    const SeamCut *cut = nullptr;
+    double outside_from = 0, outside_to = 0; ///< on the outside face (y = 0) at x_from and x_to
+    double inside_from = 0, inside_to = 0;   ///< on the inside face (y = width)
+    double along = 0;                        ///< rise per run toward the piece's end that it belongs to
+    double across = 0;                       ///< rise per run toward the outside face
+    bool tail = false;                       ///< reaches the blank's end
+};
+
+struct BoxPart {
+    int number = 0;
+    const BoxCut *cut = nullptr;
+    double x_from = 0, x_to = 0; ///< within the blank
+    double z_from = 0, z_to = 0; ///< within the blank
+    bool opens_top = false, opens_under = false;
+};
+
+struct PegHole {
+    int number = 0; ///< from the datum end, from 1
+    const Bore *bore = nullptr;
+};
+
+/// Points into the piece, which must outlive it.
+struct Features {
+    const Piece *piece = nullptr;
+    std::vector<Notch> notches;
+    std::vector<BoxPart> boxes;
+    std::vector<PegHole> pegs;
+};
+
+Features features_of(const Piece &piece);
+
+/// A place along the log that a saw or chisel goes to.
+struct Station {
+    double x = 0;
+    bool from_top = true; ///< some cut that ends here is open to the top face
+};
+
+/// The ends of all seam and box cuts inside the blank's length, each once, ascending.
+std::vector<Station> stations_of(const Features &features);
+
+/// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
+struct Level {
+    bool on_outside = true; ///< else on the inside face
+    double x = 0;           ///< where along the log
+    double z = 0;
+    int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
+};
+
+/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside
+/// only. Where a seam leaves the wood before it gets to a corner, that corner has no level.
+std::vector<Level> levels_of(const Features &features);
+
+/// Two places along the log nearer than this are one, millimetres.
+inline constexpr double same_station = 0.05;
+/// Two heights nearer than this are one, millimetres.
+inline constexpr double same_level = 0.05;
+
+} // namespace roundlay::sheets

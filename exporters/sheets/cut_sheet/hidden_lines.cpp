@@ -1,0 +1,204 @@
+#include "exporters/sheets/cut_sheet/hidden_lines.h"
+
+#include "exporters/sheets/drawing/rect.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <numbers>
+#include <optional>
+
+namespace roundlay::sheets {
+namespace {
+
+// Far below what can be seen on paper, far above the noise of doubles over the length of a log.
+constexpr double on_line = 1e-6;       ///< mm: a point this near to a line lies on it
+constexpr double in_front = 1e-4;      ///< mm: wood must be nearer by this to cover an edge
+constexpr double edge_on = 1e-9;       ///< a face turned this little toward the viewer covers nothing
+constexpr double least_stretch = 1e-9; ///< as a part of the edge
+constexpr int rim_chords = 48;
+
+struct Edge {
+    Vec3 from, to;
+    bool cut_off = false;
+};
+
+/// A face that is turned toward the viewer, flattened.
+struct Cover {
+    const Plane *plane;
+    std::vector<std::vector<Vec2>> loops;
+    Rect box;
+};
+
+bool inside(const Cover &cover, Vec2 p) {
+    bool in = false;
+    for (const auto &loop : cover.loops)
+        for (std::size_t i = 0, k = loop.size() - 1; i < loop.size(); k = i++) {
+            const Vec2 a = loop[i], b = loop[k];
+            if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
+        }
+    return in;
+}
+
+/// Where the two flattened lines cross, as a part of a-b, if within both; also where c or d lies on a-b.
+void add_crossings(std::vector<double> &at, Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
+    const Vec2 ab = b - a, cd = d - c;
+    const double len2 = dot(ab, ab);
+    for (const Vec2 p : {c, d})
+        if (std::abs(cross(ab, p - a)) < on_line * std::sqrt(len2)) at.push_back(dot(p - a, ab) / len2);
+    const double turn = cross(ab, cd);
+    if (std::abs(turn) < on_line * on_line) return;
+    const double t = cross(c - a, cd) / turn, s = cross(c - a, ab) / turn;
+    if (s >= 0 && s <= 1) at.push_back(t);
+}
+
+class Finder {
+  public:
+    Finder(const Scene &scene, const Projection &projection) : scene_(scene), projection_(projection) {
+        for (const Polyhedron &solid : scene.solids) {
+            add_edges(solid);
+            for (const Face &face : solid.faces)
+                if (dot(face.plane.normal, projection.toward) > edge_on) add_cover(solid, face);
+        }
+        for (const Bore &bore : scene.bores) {
+            if (!scene.rims) continue;
+            add_rim(bore, bore.z_from);
+            add_rim(bore, bore.z_to);
+        }
+    }
+
+    std::vector<Stretch> run() const {
+        std::vector<Stretch> all;
+        for (const Edge &edge : edges_)
+            add_stretches(all, edge);
+        return all;
+    }
+
+  private:
+    static const Vec3 &vertex(const Polyhedron &solid, int i) {
+        return solid.vertices[static_cast<std::size_t>(i)];
+    }
+
+    bool on_break(double x) const {
+        return std::any_of(scene_.breaks.begin(), scene_.breaks.end(),
+                           [&](double at) { return std::abs(at - x) < on_line; });
+    }
+
+    /// Every edge belongs to two faces, once in each direction: the ascending one stands for both.
+    void add_edges(const Polyhedron &solid) {
+        for (const Face &face : solid.faces)
+            for (const auto &loop : face.loops)
+                for (std::size_t i = 0; i < loop.size(); ++i) {
+                    const int a = loop[i], b = loop[(i + 1) % loop.size()];
+                    if (a > b) continue;
+                    const Vec3 from = vertex(solid, a), to = vertex(solid, b);
+                    edges_.push_back({from, to, on_break(from.x) && on_break(to.x)});
+                }
+    }
+
+    void add_cover(const Polyhedron &solid, const Face &face) {
+        Cover cover{&face.plane, {}, Rect::nothing()};
+        for (const auto &loop : face.loops) {
+            cover.loops.emplace_back();
+            for (const int i : loop) {
+                cover.loops.back().push_back(projection_.flat(vertex(solid, i)));
+                cover.box = joined(cover.box, cover.loops.back().back());
+            }
+        }
+        covers_.push_back(std::move(cover));
+    }
+
+    void add_rim(const Bore &bore, double z) {
+        const auto at = [&](int i) {
+            const double a = 2 * std::numbers::pi * i / rim_chords;
+            return Vec3{bore.x + bore.diameter / 2 * std::cos(a), bore.y + bore.diameter / 2 * std::sin(a),
+                        z};
+        };
+        for (int i = 0; i < rim_chords; ++i)
+            edges_.push_back({at(i), at(i + 1), false});
+    }
+
+    void add_stretches(std::vector<Stretch> &all, const Edge &edge) const {
+        const Vec2 a = projection_.flat(edge.from), b = projection_.flat(edge.to);
+        if (length(b - a) < on_line) return; // seen end on
+        std::vector<double> at = splits(a, b);
+        for (std::size_t i = 1; i < at.size(); ++i) {
+            if (at[i] - at[i - 1] < least_stretch) continue;
+            const double middle = (at[i - 1] + at[i]) / 2;
+            const bool hidden = is_covered(edge.from + middle * (edge.to - edge.from));
+            all.push_back({a + at[i - 1] * (b - a), a + at[i] * (b - a),
+                           hidden ? Seen::hidden : Seen::visible, edge.cut_off});
+        }
+    }
+
+    /// 0, 1 and every part between them where something may begin or end to cover the edge.
+    std::vector<double> splits(Vec2 a, Vec2 b) const {
+        std::vector<double> at{0, 1};
+        for (const Cover &cover : covers_)
+            for (const auto &loop : cover.loops)
+                for (std::size_t i = 0; i < loop.size(); ++i)
+                    add_crossings(at, a, b, loop[i], loop[(i + 1) % loop.size()]);
+        for (const Bore &bore : scene_.bores)
+            add_rim_crossings(at, a, b, bore);
+        std::erase_if(at, [](double t) { return t < 0 || t > 1; });
+        std::sort(at.begin(), at.end());
+        return at;
+    }
+
+    /// The openings of a bore are covers too, or rather holes in covers.
+    void add_rim_crossings(std::vector<double> &at, Vec2 a, Vec2 b, const Bore &bore) const {
+        for (const double z : {bore.z_from, bore.z_to}) {
+            const Vec2 centre = projection_.flat({bore.x, bore.y, z});
+            const double reach = bore.diameter; // isometric enlarges by less than two
+            Rect box{centre.x - reach, centre.y - reach, centre.x + reach, centre.y + reach};
+            if (!box.overlaps(joined(joined(Rect::nothing(), a), b).grown(on_line))) continue;
+            Vec2 last = rim_point(bore, z, 0);
+            for (int i = 1; i <= rim_chords; ++i) {
+                const Vec2 next = rim_point(bore, z, i);
+                add_crossings(at, a, b, last, next);
+                last = next;
+            }
+        }
+    }
+
+    Vec2 rim_point(const Bore &bore, double z, int i) const {
+        const double angle = 2 * std::numbers::pi * i / rim_chords;
+        const double r = bore.diameter / 2;
+        return projection_.flat({bore.x + r * std::cos(angle), bore.y + r * std::sin(angle), z});
+    }
+
+    bool is_covered(Vec3 p) const {
+        const Vec2 flat = projection_.flat(p);
+        for (const Cover &cover : covers_) {
+            const Rect &box = cover.box;
+            if (flat.x < box.x0 || flat.x > box.x1 || flat.y < box.y0 || flat.y > box.y1) continue;
+            const double away = -cover.plane->distance(p) / dot(cover.plane->normal, projection_.toward);
+            if (away < in_front || !inside(cover, flat)) continue;
+            if (!through_bore(p + away * projection_.toward)) return true;
+        }
+        return false;
+    }
+
+    bool through_bore(Vec3 p) const {
+        return std::any_of(scene_.bores.begin(), scene_.bores.end(), [&](const Bore &bore) {
+            const bool across = std::hypot(p.x - bore.x, p.y - bore.y) < bore.diameter / 2 * chord_reach;
+            return across && p.z > bore.z_from - on_line && p.z < bore.z_to + on_line;
+        });
+    }
+
+    /// Rims are drawn as chords: a hair more than their middles reach counts as within.
+    static constexpr double chord_reach = 1.0001;
+
+    const Scene &scene_;
+    const Projection &projection_;
+    std::vector<Edge> edges_;
+    std::vector<Cover> covers_;
+};
+
+} // namespace
+
+std::vector<Stretch> edges_seen(const Scene &scene, const Projection &projection) {
+    return Finder(scene, projection).run();
+}
+
+} // namespace roundlay::sheets

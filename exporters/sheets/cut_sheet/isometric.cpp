@@ -1,0 +1,70 @@
+#include "exporters/sheets/cut_sheet/isometric.h"
+
+#include "exporters/sheets/cut_sheet/wood.h"
+#include "exporters/sheets/drawing/board.h"
+#include "exporters/sheets/drawing/text.h"
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double near = 6; ///< paper kept on either side of what matters, along the log
+constexpr double caption = 2.5;
+constexpr double caption_room = 5;
+
+std::vector<double> points_of(const Features &features) {
+    std::vector<double> points;
+    for (const Station &s : stations_of(features))
+        points.push_back(s.x);
+    for (const PegHole &peg : features.pegs)
+        points.push_back(peg.bore->x);
+    return points;
+}
+
+/// Paper width of the drawing beside what the log's length takes.
+double width_across(const Blank &blank, const Projection &projection, double scale) {
+    return std::abs(projection.across.y) * blank.width * scale;
+}
+
+/// In the lower right corner, which is mostly free: the log rises from the lower left to the upper right.
+void add_caption(Board &board, const std::string &words) {
+    const Rect drawn = bounds(board.items());
+    Text text;
+    text.words = words;
+    text.at = {drawn.x1, drawn.y0};
+    text.across = Across::right;
+    text.height = caption;
+    text.bold = true;
+    text.role = Role::caption;
+    const Rect box = box_of(text);
+    if (box.x0 < drawn.x0 || !board.is_free(box.grown(1), true)) {
+        text.at = {drawn.x0, drawn.y0 - caption_room};
+        text.across = Across::left;
+    }
+    board.add(text);
+}
+
+} // namespace
+
+std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
+                               std::size_t most_breaks) {
+    const Blank &blank = features.piece->blank;
+    const Projection projection = projection_of(View::isometric);
+    const double room = (width - width_across(blank, projection, scale.ratio)) / projection.across.x;
+    if (room <= 0) return std::nullopt;
+    const auto ruler = ruler_for(0, blank.length, points_of(features), scale.ratio, room, near, most_breaks);
+    if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
+
+    Board board;
+    const Scene scene = broken_scene(body, *ruler);
+    for (const Stretch &s : tidied(edges_seen(scene, projection))) {
+        if (s.seen == Seen::hidden) continue;
+        board.add(Path{{scale.ratio * s.from, scale.ratio * s.to},
+                       false,
+                       s.cut_off ? Line::cut_off : Line::visible,
+                       ""});
+    }
+    add_caption(board, std::string("Isometric, ") + scale.words);
+    return Block{bounds(board.items()), board.items()};
+}
+
+} // namespace roundlay::sheets

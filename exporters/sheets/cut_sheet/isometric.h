@@ -1,0 +1,18 @@
+// The picture of the finished piece.
+#pragma once
+
+#include "exporters/sheets/cut_sheet/features.h"
+#include "exporters/sheets/cut_sheet/scales.h"
+#include "exporters/sheets/drawing/block.h"
+#include "kernel/layout/body.h"
+
+#include <optional>
+
+namespace roundlay::sheets {
+
+/// Isometric, without its hidden lines, shortened by `most_breaks` breaks at most until it is no wider than
+/// `width`. Nothing where that cannot be done at this scale, or can be done with fewer breaks.
+std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
+                               std::size_t most_breaks);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,19 @@
+// The only scales that are drawn to.
+#pragma once
+
+#include "kernel/measure/measure.h"
+
+#include <span>
+#include <string>
+
+namespace roundlay::sheets {
+
+struct Scale {
+    double ratio = 1;  ///< paper per wood
+    const char *words; ///< "1:10", "3/4\" = 1'"
+};
+
+/// From the largest to the smallest, the same for every sheet.
+std::span<const Scale> scales(UnitSystem system);
+
+} // namespace roundlay::sheets

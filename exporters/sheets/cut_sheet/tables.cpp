@@ -1,0 +1,209 @@
+#include "exporters/sheets/cut_sheet/tables.h"
+
+#include "exporters/sheets/drawing/font.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double notes_width = 105;
+
+const char *end_words(const Features &features, const SeamCut &cut) {
+    const bool alone = cut.x_from > same_station && cut.x_to < features.piece->blank.length - same_station;
+    if (cut.end == End::datum) return alone ? "notch near datum end" : "tail at datum end";
+    return alone ? "notch near far end" : "tail at far end";
+}
+
+std::string rise_words(const Words &words, double rise, double run) {
+    if (std::abs(rise) < same_station) return "-";
+    return words.length(std::abs(rise)) + " in " + words.length(run);
+}
+
+std::vector<std::string> row_of(const Notch &n, const Features &features, const Words &words) {
+    const double run = n.cut->x_to - n.cut->x_from, width = features.piece->blank.width;
+    const std::string side = n.cut->side == Side::top ? "Top of " : "Underside of ";
+    return {std::to_string(n.number), side + end_words(features, *n.cut),
+            slope_words(n.along),     rise_words(words, n.along * run, run),
+            slope_words(n.across),    rise_words(words, n.across * width, width)};
+}
+
+std::vector<std::string> row_of(const BoxPart &b) {
+    const std::string name = b.cut->opening.empty() ? "opening" : b.cut->opening;
+    const char *what = b.cut->use == BoxUse::sill     ? "Sill cut for "
+                       : b.cut->use == BoxUse::header ? "Header cut for "
+                                                      : "Hole for ";
+    return {std::to_string(b.number), what + name, "level", "-", "level", "-"};
+}
+
+std::string pegs_words(const Features &features) {
+    const std::size_t count = features.pegs.size();
+    return count == 1 ? "Bore P1" : "Bore P1 to P" + std::to_string(count);
+}
+
+std::string joined(const std::vector<std::string> &words) {
+    std::string all;
+    for (const std::string &word : words)
+        all += (all.empty() ? "" : ", ") + word;
+    return all.empty() ? "-" : all;
+}
+
+std::vector<std::string> met_by(const Piece &piece) {
+    std::vector<std::string> met;
+    for (const Cut &cut : piece.cuts) {
+        if (const SeamCut *seam = std::get_if<SeamCut>(&cut))
+            met.push_back(seam->other);
+        else if (std::holds_alternative<BoxCut>(cut))
+            met.push_back("");
+    }
+    return met;
+}
+
+std::string code_words(char32_t letter) {
+    std::array<char, 16> room{};
+    std::snprintf(room.data(), room.size(), "U+%04X", static_cast<unsigned>(letter));
+    return room.data();
+}
+
+std::string all_words(const Layout &layout, const Model &model) {
+    std::string all = layout.name;
+    for (const int i : model.pieces) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(i)];
+        all += piece.tag;
+        for (const Cut &cut : piece.cuts) {
+            if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) all += seam->other;
+            if (const BoxCut *box = std::get_if<BoxCut>(&cut)) all += box->opening;
+        }
+    }
+    return all;
+}
+
+} // namespace
+
+Table steps_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Cuts, in cutting order";
+    table.columns = {{"No.", Across::right, 10},
+                     {"Cut", Across::left, 52},
+                     {"Along, to the end", Across::left, 24},
+                     {"Rise", Across::left, 40},
+                     {"Across, to the outside", Across::left, 24},
+                     {"Rise", Across::left, 40}};
+    std::vector<std::pair<int, std::vector<std::string>>> rows;
+    for (const Notch &n : features.notches)
+        rows.emplace_back(n.number, row_of(n, features, words));
+    for (const BoxPart &b : features.boxes)
+        rows.emplace_back(b.number, row_of(b));
+    std::sort(rows.begin(), rows.end());
+    for (auto &[number, row] : rows)
+        table.rows.push_back(std::move(row));
+    if (!features.pegs.empty()) table.rows.push_back({"P", pegs_words(features), "-", "-", "-", "-"});
+    return table;
+}
+
+Table numbers_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Cannot be drawn legibly at any listed scale on this paper. Its dimensions:";
+    table.columns = {
+        {"Where", Across::left, 60}, {"From datum end", Across::right, 36}, {"Height", Across::right, 30}};
+    table.rows.push_back({"far end, top", words.length(features.piece->blank.length),
+                          words.length(features.piece->blank.height)});
+    for (const Station &s : stations_of(features))
+        table.rows.push_back({"end of a cut", words.length(s.x), "-"});
+    for (const Level &level : levels_of(features))
+        table.rows.push_back({level.on_outside ? "outside face" : "inside face", words.length(level.x),
+                              words.length(level.z)});
+    return table;
+}
+
+Table peg_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Pegs";
+    table.columns = {{"No.", Across::left, 12},           {"From datum end", Across::right, 30},
+                     {"From outside", Across::right, 24}, {"Diameter", Across::right, 20},
+                     {"Depth", Across::right, 24},        {"From", Across::left, 20}};
+    for (const PegHole &peg : features.pegs) {
+        const Bore &b = *peg.bore;
+        table.rows.push_back(
+            {"P" + std::to_string(peg.number), words.length(b.x), words.length(b.y), words.length(b.diameter),
+             b.through ? "through" : words.length(b.z_to - b.z_from), b.from_top ? "top" : "under"});
+    }
+    return table;
+}
+
+Table tag_table(const Layout &layout, const Model &model) {
+    Table table;
+    table.title =
+        model.pieces.size() == 1 ? "Tag and neighbours" : "Tags cut to this sheet, and their neighbours";
+    const auto piece = [&](int i) -> const Piece & { return layout.pieces[static_cast<std::size_t>(i)]; };
+    const std::size_t cuts = met_by(piece(model.pieces.front())).size();
+    std::vector<bool> used(cuts, false);
+    for (const int i : model.pieces) {
+        const auto met = met_by(piece(i));
+        for (std::size_t c = 0; c < cuts; ++c)
+            used[c] = used[c] || !met[c].empty();
+    }
+    table.columns.push_back({"Tag", Across::left, 34});
+    for (std::size_t c = 0; c < cuts; ++c)
+        if (used[c]) table.columns.push_back({"Cut " + std::to_string(c + 1) + " meets", Across::left, 24});
+    table.columns.push_back({"Lies on", Across::left, 30});
+    table.columns.push_back({"Carries", Across::left, 30});
+    table.columns.push_back({"Raise", Across::right, 12});
+    for (const int i : model.pieces) {
+        const Piece &p = piece(i);
+        std::vector<std::string> row{p.tag};
+        const auto met = met_by(p);
+        for (std::size_t c = 0; c < cuts; ++c)
+            if (used[c]) row.push_back(met[c].empty() ? "-" : met[c]);
+        row.push_back(joined(p.below));
+        row.push_back(joined(p.above));
+        row.push_back(std::to_string(p.raise));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
+                 const std::optional<WeightNote> &weight) {
+    const Piece &piece = *features.piece;
+    const Blank &b = piece.blank;
+    Table table;
+    table.title = "Piece";
+    table.columns = {{"", Across::left, 52}, {"", Across::left, 62}};
+    const auto add = [&](const char *name, const std::string &value) { table.rows.push_back({name, value}); };
+    add("Wanted", std::to_string(model.pieces.size()));
+    add("Blank: length, width, height",
+        words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " + words.length(b.height));
+    add("Finished volume", words.volume(body.volume));
+    if (weight)
+        add("Weight, estimated", words.weight(weight->low_kg) + " to " + words.weight(weight->high_kg));
+    add("Balance point", words.length(body.centroid.x) + " from datum end");
+    add("Butt (thick end)", piece.butt_at_datum ? "at the datum end" : "at the far end");
+    return table;
+}
+
+Table notes_table(const Layout &layout, const Model &model, const std::optional<WeightNote> &weight) {
+    Table table;
+    table.title = "Notes";
+    table.columns = {{"", Across::left, notes_width}};
+    const auto add = [&](const std::string &words) { table.rows.push_back({words}); };
+    add("Lengths are from the datum end, heights from the under face of the blank, across from the outside "
+        "face. "
+        "The datum end is the left end seen from outside. Each face is drawn as it shows when the log is "
+        "rolled, "
+        "the datum end always left.");
+    if (weight)
+        add("Weight: " + weight->basis + " An estimate, no lift plan: weigh before lifting near a limit.");
+    const auto missing = letters_missing(all_words(layout, model));
+    if (!missing.empty()) {
+        std::string codes;
+        for (const char32_t letter : missing)
+            codes += (codes.empty() ? "" : ", ") + code_words(letter);
+        add("\uFFFD stands for a letter that this program's font lacks: " + codes + ".");
+    }
+    return table;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,32 @@
+// What a cut sheet says in tables and words.
+#pragma once
+
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/cut_sheet/features.h"
+#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/drawing/words.h"
+
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// Number, cut, slopes; in cutting order.
+Table steps_table(const Features &features, const Words &words);
+
+/// The numbers that the faces would carry, for a piece that no listed scale can show legibly.
+Table numbers_table(const Features &features, const Words &words);
+
+/// No., from the datum end, from the outside face, diameter, depth, from which face.
+Table peg_table(const Features &features, const Words &words);
+
+/// Every tag that is cut to this sheet, and which piece it meets at each numbered cut, over it and under it.
+Table tag_table(const Layout &layout, const Model &model);
+
+/// Blank, volume, weight, balance point, butt.
+Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
+                 const std::optional<WeightNote> &weight);
+
+/// Sentences that hold for the sheet: how it is read, cautions, letters that the font lacks.
+Table notes_table(const Layout &layout, const Model &model, const std::optional<WeightNote> &weight);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,159 @@
+#include "exporters/sheets/drawing/table.h"
+
+#include "exporters/sheets/drawing/text.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double side_air = 1.2;     ///< between a cell's border and its words
+constexpr double line_pitch = 1.6;   ///< of one line to the next, in heights of the lettering
+constexpr double around_lines = 0.9; ///< above and below the lines of a cell together, in heights
+constexpr double title_height = 2.5;
+constexpr double title_room = 5.0;
+constexpr double rounding = 1e-6; ///< so that the widest cell is not wrapped by a last digit
+
+Text words(const std::string &text, Vec2 at, double height, bool bold, Role role) {
+    Text made;
+    made.words = text;
+    made.at = at;
+    made.height = height;
+    made.bold = bold;
+    made.role = role;
+    return made;
+}
+
+} // namespace
+
+/// Draws row under row.
+struct LaidTable::Pen {
+    const LaidTable &table;
+    Block &block;
+    double y;
+
+    void line(Vec2 from, Vec2 to) { block.items.emplace_back(Path{{from, to}, false, Line::dimension, ""}); }
+
+    void row(const Row &row) {
+        double x = 0;
+        for (std::size_t c = 0; c < row.cells.size(); ++c) {
+            cell(row, c, x);
+            x += table.widths_[c];
+        }
+        y -= row.height;
+        line({0, y}, {x, y});
+    }
+
+    void cell(const Row &row, std::size_t c, double x) {
+        const double h = table.lettering_, width = table.widths_[c];
+        double base = y - (around_lines / 2 + 1) * h;
+        for (const std::string &text : row.cells[c]) {
+            Text made = words(text, {x + side_air, base}, h, row.bold, Role::cell);
+            made.across = table.aligns_[c];
+            if (made.across == Across::middle) made.at.x = x + width / 2;
+            if (made.across == Across::right) made.at.x = x + width - side_air;
+            if (!text.empty()) block.items.emplace_back(made);
+            base -= line_pitch * h;
+        }
+    }
+
+    void uprights(double top) {
+        double x = 0;
+        line({x, y}, {x, top});
+        for (const double w : table.widths_) {
+            x += w;
+            line({x, y}, {x, top});
+        }
+    }
+};
+
+LaidTable::LaidTable(const Table &table) : title_(table.title), lettering_(table.height) {
+    for (const Column &column : table.columns)
+        aligns_.push_back(column.align);
+    measure(table);
+    std::vector<std::string> headings;
+    bool headed = false;
+    for (const Column &column : table.columns) {
+        headings.push_back(column.heading);
+        headed = headed || !column.heading.empty();
+    }
+    if (headed) heading_.push_back(row_of(headings, true));
+    for (const auto &row : table.rows)
+        rows_.push_back(row_of(row, false));
+}
+
+/// A heading is wrapped word by word rather than making its column wide.
+double LaidTable::longest_word(std::string_view heading) const {
+    double longest = 0;
+    while (!heading.empty()) {
+        const std::size_t space = heading.find(' ');
+        longest = std::max(longest, text_width(heading.substr(0, space), lettering_, true));
+        heading.remove_prefix(space == std::string_view::npos ? heading.size() : space + 1);
+    }
+    return longest;
+}
+
+void LaidTable::measure(const Table &table) {
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        double w = 0;
+        for (const auto &row : table.rows)
+            w = std::max(w, text_width(row.at(c), lettering_));
+        w = std::max(std::min(w, table.columns[c].widest), longest_word(table.columns[c].heading));
+        widths_.push_back(w + 2 * side_air);
+    }
+}
+
+LaidTable::Row LaidTable::row_of(const std::vector<std::string> &cells, bool bold) const {
+    Row row;
+    row.bold = bold;
+    std::size_t lines = 1;
+    for (std::size_t c = 0; c < cells.size(); ++c) {
+        row.cells.push_back(wrapped(cells[c], widths_[c] - 2 * side_air + rounding, lettering_, bold));
+        lines = std::max(lines, row.cells.back().size());
+    }
+    row.height = (static_cast<double>(lines - 1) * line_pitch + 1 + around_lines) * lettering_;
+    return row;
+}
+
+double LaidTable::width() const {
+    double sum = 0;
+    for (const double w : widths_)
+        sum += w;
+    return sum;
+}
+
+double LaidTable::height(std::size_t first, std::size_t last) const {
+    double sum = title_.empty() ? 0 : title_room;
+    if (!heading_.empty()) sum += heading_[0].height;
+    for (std::size_t i = first; i < last; ++i)
+        sum += rows_[i].height;
+    return sum;
+}
+
+Block LaidTable::drawn(std::size_t first, std::size_t last) const {
+    Block block;
+    block.room = {0, 0, width(), height(first, last)};
+    Pen pen{*this, block, block.room.y1};
+    if (!title_.empty()) {
+        const std::string title = first > 0 ? title_ + ", continued" : title_;
+        block.items.emplace_back(words(title, {0, pen.y - title_height}, title_height, true, Role::caption));
+        block.room.x1 = std::max(block.room.x1, text_width(title, title_height, true));
+        pen.y -= title_room;
+    }
+    const double top = pen.y;
+    pen.line({0, top}, {width(), top});
+    if (!heading_.empty()) pen.row(heading_[0]);
+    for (std::size_t i = first; i < last; ++i)
+        pen.row(rows_[i]);
+    pen.uprights(top);
+    return block;
+}
+
+std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
+    std::size_t last = first;
+    while (last < rows() && height(first, last + 1) <= room)
+        ++last;
+    return last - first;
+}
+
+} // namespace roundlay::sheets

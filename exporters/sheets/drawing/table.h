@@ -1,0 +1,59 @@
+// Tables on paper.
+#pragma once
+
+#include "exporters/sheets/drawing/block.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+struct Column {
+    std::string heading; ///< may be empty in all columns: then there is no heading row
+    Across align = Across::left;
+    double widest = 60; ///< millimetres; longer words are wrapped
+};
+
+struct Table {
+    std::string title; ///< above the table; may be empty
+    std::vector<Column> columns;
+    std::vector<std::vector<std::string>> rows; ///< as many cells as columns
+    double height = 2.5;                        ///< of the lettering
+};
+
+/// A table whose words are measured and wrapped, ready to be drawn whole or in parts that look alike.
+class LaidTable {
+  public:
+    explicit LaidTable(const Table &table);
+
+    std::size_t rows() const { return rows_.size(); }
+    double width() const;
+    /// Rows [first, last) with headings; a part that is not the first says in its title that it goes on.
+    double height(std::size_t first, std::size_t last) const;
+    /// Drawn with its room's lower left corner at the origin.
+    Block drawn(std::size_t first, std::size_t last) const;
+    Block drawn() const { return drawn(0, rows()); }
+    /// How many rows from `first` on fit into the height. 0 = not even one.
+    std::size_t rows_that_fit(std::size_t first, double height) const;
+
+  private:
+    struct Row {
+        std::vector<std::vector<std::string>> cells; ///< wrapped
+        bool bold = false;
+        double height = 0;
+    };
+    struct Pen;
+
+    double longest_word(std::string_view heading) const;
+    void measure(const Table &table);
+    Row row_of(const std::vector<std::string> &cells, bool bold) const;
+
+    std::string title_;
+    double lettering_;
+    std::vector<Across> aligns_;
+    std::vector<double> widths_;
+    std::vector<Row> heading_; ///< one or none
+    std::vector<Row> rows_;
+};
+
+} // namespace roundlay::sheets

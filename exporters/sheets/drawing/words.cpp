@@ -1,0 +1,56 @@
+#include "exporters/sheets/drawing/words.h"
+
+#include "exporters/sheets/drawing/number.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double mm3_per_m3 = 1e9;
+constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
+constexpr double kilograms_per_pound = 0.45359237; // exact by definition (international pound, 1959)
+constexpr double weight_step = 5;                  // finer would claim a certainty that no estimate has
+
+} // namespace
+
+std::string Words::length(double mm) const {
+    LengthStyle style;
+    style.system = system_;
+    style.denominator = denominator_;
+    style.with_unit = false;
+    return print_length(Length::mm(mm), style);
+}
+
+std::string Words::volume(double mm3) const {
+    return system_ == UnitSystem::metric ? three_figures(mm3 / mm3_per_m3) + " m\u00B3"
+                                         : three_figures(mm3 / mm3_per_ft3) + " ft\u00B3";
+}
+
+std::string Words::weight(double kilograms) const {
+    const bool metric = system_ == UnitSystem::metric;
+    const double value = metric ? kilograms : kilograms / kilograms_per_pound;
+    const double step = value < 50 ? 1 : weight_step;
+    return number_text(std::ceil(value / step) * step, 0) + (metric ? " kg" : " lb");
+}
+
+std::string Words::unit_note() const {
+    return system_ == UnitSystem::metric
+               ? "Dimensions in millimetres."
+               : "Dimensions in feet, inches and " + std::to_string(denominator_) + "ths.";
+}
+
+std::string slope_words(double rise_per_run) {
+    const std::string ratio = print_slope(Slope::rise_per_run(std::abs(rise_per_run)));
+    if (ratio == "level") return ratio;
+    return (rise_per_run > 0 ? "up " : "down ") + ratio;
+}
+
+std::string three_figures(double value) {
+    if (value == 0) return "0";
+    const int before = static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+    return number_text(value, std::clamp(3 - before, 0, 9));
+}
+
+} // namespace roundlay::sheets

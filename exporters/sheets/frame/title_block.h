@@ -1,0 +1,43 @@
+// The frame of a sheet, its filing margin and its title block.
+#pragma once
+
+#include "exporters/sheets/drawing/block.h"
+#include "exporters/sheets/drawing/pages.h"
+
+#include <string>
+
+namespace roundlay::sheets {
+
+enum class Angle { third, first };
+
+/// Fields of ISO 7200. What is empty stays a blank field to be filled by hand.
+struct TitleFields {
+    std::string owner; ///< legal owner of the drawing
+    std::string title;
+    std::string supplement;    ///< under the title
+    std::string document_type; ///< e.g. "Cut sheet"
+    std::string number;        ///< identification number
+    std::string revision;
+    std::string date; ///< of issue, as it shall be printed
+    std::string creator;
+    std::string approved;
+    std::string language = "en";
+    std::string scale; ///< "1:10"; empty where there is none
+    Angle angle = Angle::third;
+    bool symbol = true; ///< the projection symbol; left out where nothing is projected
+    std::string note;   ///< one line above the block: units and what else holds for the whole sheet
+};
+
+/// ISO 5457: 20 mm filing margin on the left, 10 mm on the other sides.
+Rect drawing_area(PaperSize size);
+
+/// Room of the title block: 180 mm wide in the lower right corner of the drawing area (ISO 7200).
+Rect title_block_area(PaperSize size);
+
+/// A sheet with frame, centring marks and title block, "sheet i of n".
+Sheet framed_sheet(PaperSize size, const TitleFields &fields, int number, int of);
+
+/// The projection symbol of ISO 5456-2, its lower left corner at the origin, 2 x `height` high.
+Block projection_symbol(Angle angle, double height);
+
+} // namespace roundlay::sheets

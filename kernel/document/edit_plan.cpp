@@ -1,0 +1,129 @@
+#include "kernel/document/edit_plan.h"
+
+#include "kernel/document/toml_scan.h"
+
+namespace roundlay {
+
+namespace {
+
+/// Lines put in at a line's start, or behind the last line where that has no line break yet.
+Change insert_lines(const ParsedText &text, std::size_t at, const std::string &lines) {
+    const bool unfinished = at > 0 && text.text()[at - 1] != '\n' && at != text.lines().line_start(at);
+    const std::string eol = line_break_at(text, at > 0 ? at - 1 : 0);
+    return {{at, at}, unfinished ? eol + lines.substr(0, lines.size() - eol.size()) : lines};
+}
+
+Planned add_inline(const ParsedText &text, const toml::table &table, const std::string &key,
+                   const std::string &value) {
+    const auto last = last_statement(text, table);
+    const std::size_t begin = text.begin_of(table);
+    if (last) return Change{{last->value_end, last->value_end}, ", " + key + " = " + value};
+    return Change{{begin, value_end(text.text(), begin)}, "{ " + key + " = " + value + " }"};
+}
+
+Planned add_statement(const ParsedText &text, const toml::table &table, const std::string &key,
+                      const std::string &value) {
+    if (table.is_inline()) return add_inline(text, table, key, value);
+    if (const auto last = last_statement(text, table)) {
+        const Statement model = last_statement(text, table, true).value_or(*last);
+        return insert_lines(text, text.lines().line_end(last->value_end),
+                            line_like(text, table, model, key, value) + line_break_at(text, last->value_end));
+    }
+    const bool root = &table == &text.root();
+    const std::size_t at = root ? text.lines().line_start(0) : text.lines().line_end(text.begin_of(table));
+    return insert_lines(text, at, key + " = " + value + line_break_at(text, at > 0 ? at - 1 : 0));
+}
+
+/// A new table, one blank line below what stands above it.
+Change add_table(const ParsedText &text, std::size_t at, const std::string &header, const KeyTexts &keys) {
+    const std::string eol = line_break_at(text, at > 0 ? at - 1 : 0);
+    std::string lines = at > text.lines().line_start(0) ? eol + header + eol : header + eol;
+    for (const auto &[key, value] : keys)
+        lines += key + " = " + value + eol;
+    return insert_lines(text, at, lines);
+}
+
+bool is_blank_line(const ParsedText &text, std::size_t start) {
+    const std::size_t behind = behind_blanks(text.text(), start);
+    return behind < text.text().size() && (text.text()[behind] == '\n' || text.text()[behind] == '\r');
+}
+
+/// The blank lines that part a block from what follows go with it; at the end of the text those above it.
+Change remove_block(const ParsedText &text, const toml::table &table) {
+    Stretch block = block_of(text, table);
+    const std::size_t top = text.lines().line_start(0);
+    const auto blank_above = [&] {
+        return block.begin > top && is_blank_line(text, text.lines().line_start(block.begin - 1));
+    };
+    while ((block.begin == top || blank_above()) && block.end < text.text().size() &&
+           is_blank_line(text, block.end))
+        block.end = text.lines().line_end(block.end);
+    while (block.end == text.text().size() && blank_above())
+        block.begin = text.lines().line_start(block.begin - 1);
+    return {block, ""};
+}
+
+Planned remove_from_list(const ParsedText &text, const toml::node &item) {
+    const std::size_t begin = text.begin_of(item), end = value_end(text.text(), begin);
+    const std::size_t next = behind_blanks(text.text(), end);
+    if (next < text.text().size() && text.text()[next] == ',')
+        return Change{{begin, behind_blanks(text.text(), next + 1)}, ""};
+    return Change{{begin, end}, ""}; // a comma may stay in front: TOML allows it at the end of a list
+}
+
+Planned remove_inline(const ParsedText &text, const Statement &statement) {
+    std::size_t front = statement.key;
+    while (front > 0 && (text.text()[front - 1] == ' ' || text.text()[front - 1] == '\t'))
+        --front;
+    const char before = front > 0 ? text.text()[front - 1] : ' ';
+    if (before == ',') return Change{{front - 1, statement.value_end}, ""};
+    const std::size_t next = behind_blanks(text.text(), statement.value_end);
+    const bool more = next < text.text().size() && text.text()[next] == ',';
+    return Change{{statement.key, more ? behind_blanks(text.text(), next + 1) : statement.value_end}, ""};
+}
+
+} // namespace
+
+Planned plan_with(const ParsedText &text, std::span<const Step> path, const std::string &value) {
+    if (const auto target = resolve(text.root(), path)) {
+        const auto *table = target->node->as_table();
+        if (is_header_list(*target->node) || (table && !table->is_inline()))
+            return "this is a table; edit the statements in it";
+        const std::size_t begin = text.begin_of(*target->node);
+        return Change{{begin, value_end(text.text(), begin)}, value};
+    }
+    const Step &last = path.back();
+    if (last.index) return "there is no such entry";
+    if (const auto parent = resolve(text.root(), path.first(path.size() - 1))) {
+        if (const auto *table = parent->node->as_table()) return add_statement(text, *table, last.key, value);
+        return "what should hold it is no table";
+    }
+    if (path.size() > 2 || path.front().index) return "there is no table or entry to put it in";
+    return add_table(text, text.text().size(), "[" + path.front().key + "]", {{last.key, value}});
+}
+
+Planned plan_entry(const ParsedText &text, const std::string &list, const KeyTexts &keys) {
+    std::size_t at = text.text().size();
+    if (const toml::node *found = text.root().get(list)) {
+        if (!is_header_list(*found))
+            return "the list is not written with [[" + list + "]] headers; add to it by hand";
+        at = block_of(text, *found->as_array()->back().as_table()).end;
+    }
+    return add_table(text, at, "[[" + list + "]]", keys);
+}
+
+Planned plan_without(const ParsedText &text, std::span<const Step> path) {
+    const auto target = resolve(text.root(), path);
+    if (!target) return "there is no such statement";
+    if (is_header_list(*target->node)) return "this is a list of tables; name one entry";
+    const toml::table *table = target->node->as_table();
+    if (table && is_under_header(text, *table)) return remove_block(text, *table);
+    if (path.back().index) return remove_from_list(text, *target->node);
+    if (table && !table->is_inline()) return "this table is written in dotted keys; name one of them";
+    const std::size_t begin = text.begin_of(*target->node);
+    const Statement statement{text.begin_of(*target->key), begin, value_end(text.text(), begin)};
+    if (target->parent->is_inline()) return remove_inline(text, statement);
+    return Change{{text.lines().line_start(statement.key), text.lines().line_end(statement.value_end)}, ""};
+}
+
+} // namespace roundlay

@@ -1,0 +1,26 @@
+// The limits of the format, as FORMAT.md states them. They are far beyond any shell; what passes them is a
+// slip of the pen, or no document at all.
+#pragma once
+
+#include <cstddef>
+
+namespace roundlay::limits {
+
+inline constexpr int version = 1; ///< the newest format that is read, and the one that is written
+
+inline constexpr std::size_t bytes = 4'000'000; ///< of a document
+inline constexpr std::size_t brackets = 20'000; ///< headers, lists, inline tables and dotted names together
+inline constexpr std::size_t dotted_parts = 8;  ///< of one dotted name
+inline constexpr std::size_t problems = 100;    ///< listed of one document
+inline constexpr std::size_t name_characters = 200; ///< of a shell, an opening, a species
+inline constexpr std::size_t wall_letters = 8;      ///< of a wall's name
+inline constexpr std::size_t walls = 100;
+inline constexpr std::size_t openings = 500;
+
+inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m
+inline constexpr double short_mm = 2'000;  ///< thickness, pitch, gap, overhang, pegs: 2 m
+inline constexpr int rounds = 500;
+inline constexpr int fastenings = 20;
+inline constexpr double moisture = 300; ///< percent of ovendry mass
+
+} // namespace roundlay::limits

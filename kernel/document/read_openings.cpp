@@ -1,0 +1,53 @@
+#include "kernel/document/limits.h"
+#include "kernel/document/sections.h"
+
+namespace roundlay {
+
+namespace {
+
+constexpr Word<OpeningKind> kinds[] = {{"door", OpeningKind::door}, {"window", OpeningKind::window}};
+
+/// Cuts are named after their opening on sheets and lists: two of one name are allowed, but easily mixed up.
+void check_name(Reading &reading, const TableReader &table, const Shell &before, const Opening &opening) {
+    if (opening.name.empty()) return;
+    for (std::size_t i = 0; i < before.openings.size(); ++i) {
+        if (before.openings[i].name != opening.name) continue;
+        const int line = reading.place_of("opening[" + std::to_string(i) + "].name").line;
+        reading.warning(table.place_of("name"),
+                        "two openings are called " + quoted_for_message(opening.name) +
+                            "; the other one stands in line " + std::to_string(line),
+                        "a name of its own for each opening");
+        return;
+    }
+}
+
+Opening read_opening(Reading &reading, TableReader &table, const Shell &shell) {
+    Opening opening;
+    if (table.text("name", opening.name)) check_name(reading, table, shell, opening);
+    table.choice("kind", opening.kind, kinds);
+    table.require("wall", "the wall it is in: wall = \"A\"");
+    if (table.text("wall", opening.wall)) find_wall(reading, table.place_of("wall"), shell, opening.wall);
+    table.require("from_left",
+                  "the distance from the wall's left outside corner, seen from outside, to the left jamb");
+    table.length("from_left", opening.from_left, bounds::long_place);
+    table.require("sill", "the height of its underside over the foundation");
+    table.length("sill", opening.sill, bounds::long_place);
+    table.require("width", "the clear width between the jambs");
+    table.length("width", opening.width, bounds::long_size);
+    table.require("height", "the clear height from sill to header");
+    table.length("height", opening.height, bounds::long_size);
+    table.finish();
+    return opening;
+}
+
+} // namespace
+
+void read_openings(Reading &reading, TableReader &document, Shell &shell) {
+    for (const toml::table *entry : document.entries("opening", limits::openings)) {
+        const std::string path = "opening[" + std::to_string(shell.openings.size()) + "]";
+        TableReader table(reading, entry, path, reading.place_of(path));
+        shell.openings.push_back(read_opening(reading, table, shell));
+    }
+}
+
+} // namespace roundlay

@@ -1,0 +1,30 @@
+#include "kernel/document/reading.h"
+
+#include "kernel/document/limits.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+void Reading::report(Weight weight, const Place &place, std::string message, std::string expected) {
+    if (problems_.size() < limits::problems) {
+        problems_.push_back({weight, file_, place, std::move(message), std::move(expected)});
+        return;
+    }
+    ++left_out_;
+    left_out_error_ = left_out_error_ || weight == Weight::error;
+}
+
+Problems Reading::take_problems() {
+    std::stable_sort(problems_.begin(), problems_.end(),
+                     [](const Problem &a, const Problem &b) { return a.place.offset < b.place.offset; });
+    if (left_out_ > 0)
+        problems_.push_back({left_out_error_ ? Weight::error : Weight::warning,
+                             file_,
+                             {},
+                             std::to_string(left_out_) + " further problems are not listed",
+                             {}});
+    return std::move(problems_);
+}
+
+} // namespace roundlay

@@ -1,0 +1,27 @@
+// The parts of a document, each read from its own table into its own part of the Shell.
+#pragma once
+
+#include "kernel/document/table_reader.h"
+#include "kernel/shell/shell.h"
+
+namespace roundlay {
+
+void read_shell_table(Reading &reading, TableReader &document, Shell &shell);
+void read_pegs(Reading &reading, TableReader &document, Shell &shell);
+void read_wood(Reading &reading, TableReader &document, Shell &shell);
+
+/// One entry of Shell::walls for each [[wall]], right or wrong, so that the others can look them up.
+void read_walls(Reading &reading, TableReader &document, Shell &shell);
+
+// After the walls:
+void read_rounds(Reading &reading, TableReader &document, Shell &shell);
+void read_openings(Reading &reading, TableReader &document, Shell &shell);
+void read_notch(Reading &reading, TableReader &document, Shell &shell);
+/// After the shell's notch, which a corner's own starts from.
+void read_corners(Reading &reading, TableReader &document, Shell &shell);
+
+/// The wall of that name as an index into Shell::walls; reports where there is none.
+std::optional<std::size_t> find_wall(Reading &reading, const Place &place, const Shell &shell,
+                                     const std::string &name);
+
+} // namespace roundlay

@@ -1,0 +1,2 @@
+#define TOML_IMPLEMENTATION
+#include "kernel/document/toml.h"

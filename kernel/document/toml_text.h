@@ -1,0 +1,20 @@
+// Values as they stand in the text of a document.
+#pragma once
+
+#include "kernel/measure/measure.h"
+
+#include <string>
+#include <string_view>
+
+namespace roundlay {
+
+/// Text in quotes; in the plainest form that holds it: `"A"`, `'7 ft 6"'`, or with escapes. Takes UTF-8.
+std::string toml_text(std::string_view text);
+/// `"8 1/2 in"`, exact (see spell_length).
+std::string toml_text(Length value, UnitSystem system);
+/// `"1:8"`, exact (see spell_slope).
+std::string toml_text(Slope value);
+/// `0.5`, exact. Finite values only.
+std::string toml_text(double value);
+
+} // namespace roundlay

@@ -1,0 +1,189 @@
+#include "kernel/document/compass.h"
+#include "kernel/document/document.h"
+#include "kernel/document/limits.h"
+#include "kernel/document/toml_text.h"
+
+namespace roundlay {
+
+namespace {
+
+const char *word(NotchKind kind) {
+    switch (kind) {
+    case NotchKind::full_dovetail:
+        return "full dovetail";
+    case NotchKind::half_dovetail:
+        return "half dovetail";
+    case NotchKind::square_lap:
+        return "square lap";
+    case NotchKind::stated:
+        break;
+    }
+    return "stated";
+}
+
+/// Builds the text line by line.
+class Writer {
+  public:
+    explicit Writer(const Shell &shell) : shell_(shell) {}
+
+    std::string take() { return std::move(text_); }
+
+    void comment(std::string_view words) { text_ += "# " + std::string(words) + "\n"; }
+    void gap() { text_ += "\n"; }
+    void header(std::string_view line) { text_ += std::string(line) + "\n"; }
+    void line(std::string_view key, const std::string &value, std::string_view remark = {}) {
+        text_ += std::string(key) + " = " + value;
+        if (!remark.empty()) text_ += " # " + std::string(remark);
+        text_ += "\n";
+    }
+    void line(std::string_view key, Length value, std::string_view remark = {}) {
+        line(key, toml_text(value, shell_.units), remark);
+    }
+    void line(std::string_view key, const std::optional<Length> &value, std::string_view remark = {}) {
+        if (value) line(key, *value, remark);
+    }
+
+    void shell();
+    void walls();
+    void rounds();
+    void notch(const NotchRule &rule, const NotchRule &base, bool whole);
+    void corners();
+    void openings();
+    void pegs();
+    void wood();
+
+  private:
+    const Shell &shell_;
+    std::string text_;
+};
+
+void Writer::shell() {
+    comment("A shell of hewn logs. Lengths stand in quotes with their unit, in either system:");
+    comment("\"8 1/2 in\", \"7 ft 6 in\", \"215 mm\", \"2.4 m\". Slopes: \"1:8\", \"7 deg\", \"1 in in 8 "
+            "in\", \"level\".");
+    line("roundlay", std::to_string(limits::version), "version of the format");
+    gap();
+    header("[shell]");
+    if (!shell_.name.empty()) line("name", toml_text(shell_.name));
+    line("units", shell_.units == UnitSystem::metric ? "\"metric\"" : "\"imperial\"",
+         "how lengths are shown: \"metric\" or \"imperial\"");
+    line("thickness", shell_.thickness, "of every wall that does not state its own");
+}
+
+void Writer::walls() {
+    gap();
+    comment("The walls: a walk once round the outside faces, counter-clockwise seen from above.");
+    for (const Wall &wall : shell_.walls) {
+        if (&wall != &shell_.walls.front()) gap();
+        header("[[wall]]");
+        line("name", toml_text(wall.name));
+        line("toward", toml_text(spell_heading(wall.heading)));
+        line("length", wall.length);
+        line("thickness", wall.thickness);
+        line("pitch", wall.pitch);
+        line("log_height", wall.log_height);
+    }
+}
+
+void Writer::rounds() {
+    const Rounds &rounds = shell_.rounds;
+    gap();
+    header("[rounds]");
+    comment("Two of count, height and pitch; the third follows.");
+    if (rounds.count) line("count", std::to_string(*rounds.count));
+    line("height", rounds.height, "foundation to the top of the last round");
+    line("pitch", rounds.pitch, "one round, its gap included");
+    line("gap", rounds.gap, "between the logs of one wall");
+    if (!rounds.full_first.empty())
+        line("full_first", toml_text(rounds.full_first), "this wall starts with a full log");
+    line("top", rounds.top == TopRule::level ? "\"level\"" : "\"staggered\"", "\"level\" or \"staggered\"");
+}
+
+/// The keys in which `rule` differs from what a reader starts from; all that its kind uses where `whole`.
+void Writer::notch(const NotchRule &rule, const NotchRule &base, bool whole) {
+    const bool sloped = rule.kind == NotchKind::full_dovetail || rule.kind == NotchKind::half_dovetail;
+    const bool stated = rule.kind == NotchKind::stated,
+               newly = stated && (whole || base.kind != NotchKind::stated);
+    if (whole || rule.kind != base.kind)
+        line("kind", toml_text(word(rule.kind)),
+             "\"full dovetail\", \"half dovetail\", \"square lap\" or \"stated\"");
+    if ((whole && sloped) || rule.slope != base.slope) line("slope", toml_text(rule.slope));
+    if (newly || rule.along != base.along) line("along", toml_text(rule.along), "outward along the log");
+    if (newly || rule.across != base.across)
+        line("across", toml_text(rule.across), "outward along the crossing log");
+    if (whole || rule.overhang != base.overhang)
+        line("overhang", rule.overhang, "past the crossing wall; 0 is flush");
+    if (whole || rule.least_tail != base.least_tail)
+        line("least_tail", rule.least_tail, "no tail thinner than this");
+}
+
+void Writer::corners() {
+    for (const CornerNotch &corner : shell_.corners) {
+        gap();
+        comment("A corner of its own; what it leaves out is as in [notch].");
+        header("[[corner]]");
+        line("between", "[" + toml_text(corner.first) + ", " + toml_text(corner.second) + "]");
+        notch(corner.notch, shell_.notch, false);
+    }
+}
+
+void Writer::openings() {
+    if (!shell_.openings.empty()) {
+        gap();
+        comment("Openings: from_left runs from the wall's left corner seen from outside, sill from the "
+                "foundation.");
+    }
+    for (const Opening &opening : shell_.openings) {
+        if (&opening != &shell_.openings.front()) gap();
+        header("[[opening]]");
+        if (!opening.name.empty()) line("name", toml_text(opening.name));
+        line("kind", opening.kind == OpeningKind::door ? "\"door\"" : "\"window\"");
+        line("wall", toml_text(opening.wall));
+        line("from_left", opening.from_left);
+        line("sill", opening.sill);
+        line("width", opening.width);
+        line("height", opening.height);
+    }
+}
+
+void Writer::pegs() {
+    const PegRule &pegs = shell_.pegs;
+    gap();
+    header("[pegs]");
+    line("wanted", pegs.wanted ? "true" : "false");
+    line("diameter", pegs.diameter);
+    line("spacing", pegs.spacing, "fastening places are never further apart");
+    line("end_distance", pegs.end_distance, "from a bore to a cut end, a jamb or a shoulder, at least");
+    line("between", pegs.between, "between two bores in one log, at least");
+    line("depth_below", toml_text(pegs.depth_below), "into the lower log, as a part of its height");
+    line("fewest", std::to_string(pegs.fewest), "fastening places of every log");
+}
+
+void Writer::wood() {
+    gap();
+    header("[wood]");
+    line("species", toml_text(shell_.wood.species));
+    if (shell_.wood.moisture)
+        line("moisture", toml_text(*shell_.wood.moisture), "percent of ovendry mass");
+    else
+        comment("moisture = 19 # percent of ovendry mass; left out means green");
+}
+
+} // namespace
+
+std::string write_document(const Shell &shell) {
+    Writer writer(shell);
+    writer.shell();
+    writer.walls();
+    writer.rounds();
+    writer.gap();
+    writer.header("[notch]");
+    writer.notch(shell.notch, NotchRule(), true);
+    writer.corners();
+    writer.openings();
+    writer.pegs();
+    writer.wood();
+    return writer.take();
+}
+
+} // namespace roundlay

@@ -1,0 +1,60 @@
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/findings.h"
+
+#include <CLI/CLI.hpp>
+
+namespace roundlay {
+
+namespace {
+
+Paint paint_of(Weight weight) {
+    switch (weight) {
+    case Weight::error:
+        return Paint::red;
+    case Weight::warning:
+        return Paint::yellow;
+    case Weight::note:
+        return Paint::blue;
+    }
+    return Paint::bold;
+}
+
+/// Colours the weight's word in a line that holds it between two colons.
+std::string coloured(const Console &console, const std::string &line, Weight weight) {
+    const std::string marked = ": " + std::string(word(weight)) + ": ";
+    const std::size_t at = line.find(marked);
+    if (at == std::string::npos) return line;
+    return line.substr(0, at + 2) + console.painted(word(weight), paint_of(weight)) +
+           line.substr(at + marked.size() - 2);
+}
+
+std::string check_text(const Console &console, const Input &input, const ExportJob *job) {
+    std::string text;
+    for (const Problem &problem : input.read.problems)
+        text += coloured(console, to_text(problem), problem.weight) + "\n";
+    if (job)
+        for (const Finding &finding : job->findings)
+            text += coloured(console, finding_line(input, finding), finding.weight) + "\n";
+    return text + summary_line(input, job) + "\n";
+}
+
+ExitCode check(const Console &console, const std::string &file) {
+    const Input input = read_input(file);
+    std::optional<ExportJob> job;
+    if (input.read.shell) job = make_job(*input.read.shell);
+    const ExportJob *made = job ? &*job : nullptr;
+    const ExitCode printed =
+        console.print(console.json ? findings_json(input, made) : check_text(console, input, made));
+    if (!made) return ExitCode::unreadable;
+    return has_errors(made->findings) ? ExitCode::findings : printed;
+}
+
+} // namespace
+
+CommandRun declare_check(CLI::App &app) {
+    auto file = std::make_shared<std::string>();
+    app.add_option("FILE", *file, "the document; - reads from the standard input")->required();
+    return [file](const Console &console) { return check(console, *file); };
+}
+
+} // namespace roundlay

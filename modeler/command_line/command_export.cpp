@@ -1,0 +1,137 @@
+#include "exporters/files/terminal_progress.h"
+#include "exporters/registry/export_all.h"
+#include "exporters/registry/make_picture.h"
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/interrupts.h"
+#include "modeler/command_line/load.h"
+#include "modeler/command_line/values.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+struct ExportWords {
+    std::string file, folder, units, paper, view, size;
+    std::vector<std::string> only, without;
+};
+
+bool has(const std::vector<std::string> &names, std::string_view name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+std::vector<const Exporter *> chosen(const ExportWords &words) {
+    std::vector<const Exporter *> exporters;
+    std::vector<std::string> names;
+    for (const Exporter &exporter : all_exporters())
+        names.emplace_back(exporter.name);
+    for (const auto *list : {&words.only, &words.without})
+        for (const std::string &name : *list)
+            (void)one_of("exporter", name, names);
+    for (const Exporter &exporter : all_exporters())
+        if ((words.only.empty() || has(words.only, exporter.name)) && !has(words.without, exporter.name))
+            exporters.push_back(&exporter);
+    if (exporters.empty()) throw UsageError("--only and --without leave nothing to export");
+    return exporters;
+}
+
+ExportOptions options_of(const ExportWords &words) {
+    ExportOptions options;
+    if (!words.paper.empty()) options.paper = paper_value(words.paper);
+    if (!words.view.empty()) options.picture.view = *view_named(one_of("view", words.view, view_names()));
+    if (!words.size.empty()) {
+        const PixelSize size = pixel_size_value(words.size);
+        options.picture.width = size.width;
+        options.picture.height = size.height;
+    }
+    return options;
+}
+
+ExitCode code_of(Trouble trouble) {
+    switch (trouble) {
+    case Trouble::file:
+        return ExitCode::unwritable;
+    case Trouble::picture:
+        return ExitCode::no_picture;
+    case Trouble::cancelled:
+        return ExitCode::interrupted;
+    case Trouble::failed:
+        return ExitCode::failed;
+    }
+    return ExitCode::failed;
+}
+
+void tell(const Console &console, const ExportReport &report, const std::string &folder) {
+    std::uint64_t bytes = 0;
+    for (const OutputFile &file : report.manifest.files)
+        bytes += file.bytes;
+    constexpr std::uint64_t kb = 1000;
+    console.hint("wrote " + std::to_string(report.manifest.files.size()) + " files, " +
+                 std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
+    for (const ExportFailure &failure : report.left_out)
+        console.error(failure.message);
+    if (!report.outdated.empty())
+        console.warn(std::to_string(report.outdated.size()) + " files in \"" + folder +
+                     "\" are of an earlier state of the document, among them " + report.outdated.front() +
+                     "; export everything to bring them up to date");
+}
+
+std::variant<ExportReport, ExportFailure> run_exporters(const Console &console, const ExportJob &job,
+                                                        const std::vector<const Exporter *> &exporters,
+                                                        const std::string &folder) {
+    const CatchInterrupts interrupts;
+    TerminalProgress progress(console.quiet ? -1 : STDERR_FILENO, [] { return CatchInterrupts::raised(); });
+    return export_all(job, exporters, folder, progress);
+}
+
+ExitCode run_export(const Console &console, const ExportWords &words) {
+    const auto exporters = chosen(words);
+    const ExportOptions options = options_of(words);
+    std::optional<UnitSystem> units;
+    if (!words.units.empty()) units = units_value(words.units);
+    auto loaded = load(console, words.file, units);
+    if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
+    ExportJob &job = std::get<Loaded>(loaded).job;
+    job.options = options;
+    const auto outcome = run_exporters(console, job, exporters, words.folder);
+    if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
+        console.error(failure->message);
+        return code_of(failure->trouble);
+    }
+    const ExportReport &report = std::get<ExportReport>(outcome);
+    tell(console, report, words.folder);
+    const ExitCode printed = console.json ? console.print(manifest_json(report.manifest)) : ExitCode::fine;
+    return report.left_out.empty() ? printed : code_of(report.left_out.front().trouble);
+}
+
+std::string only_help() {
+    std::string help = "only some of these, separated by commas:";
+    for (const Exporter &exporter : all_exporters())
+        help += "\n" + std::string(exporter.name) + ": " + std::string(exporter.makes);
+    return help;
+}
+
+} // namespace
+
+CommandRun declare_export(CLI::App &app) {
+    auto words = std::make_shared<ExportWords>();
+    app.add_option("FILE", words->file, "the document; - reads from the standard input")->required();
+    app.add_option("--to", words->folder, "the folder to write to; made where it is missing")
+        ->type_name("DIR")
+        ->required();
+    app.add_option("--only", words->only, only_help())->type_name("NAMES")->delimiter(',');
+    app.add_option("--without", words->without, "all but these")->delimiter(',')->type_name("NAMES");
+    app.add_option("--units", words->units, "metric or imperial instead of the document's own")
+        ->type_name("SYSTEM");
+    app.add_option("--paper", words->paper, "of the cut sheets: A4, A3, A2, A1, Letter or Tabloid")
+        ->type_name("PAPER");
+    app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
+    app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
+    return [words](const Console &console) { return run_export(console, *words); };
+}
+
+} // namespace roundlay

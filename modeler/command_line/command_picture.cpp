@@ -1,0 +1,72 @@
+#include "exporters/registry/make_picture.h"
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/load.h"
+#include "modeler/command_line/save.h"
+#include "modeler/command_line/values.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+namespace roundlay {
+
+namespace {
+
+struct PictureWords {
+    std::string file, to, view = "south-east", size = "1600x1200";
+    bool parallel = false;
+};
+
+std::string picture_json(const PictureWords &words, const PictureOptions &options, std::size_t bytes) {
+    const nlohmann::ordered_json json = {{"file", words.to},
+                                         {"view", words.view},
+                                         {"width", options.width},
+                                         {"height", options.height},
+                                         {"bytes", bytes}};
+    return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+ExitCode run_picture(const Console &console, const PictureWords &words) {
+    PictureOptions options;
+    options.view = *view_named(one_of("view", words.view, view_names()));
+    const PixelSize size = pixel_size_value(words.size);
+    options.width = size.width;
+    options.height = size.height;
+    options.perspective = !words.parallel;
+    if (words.to == "-" && console.json) throw UsageError("--json needs a file to write the picture to");
+    if (words.to == "-" && console.stdout_is_terminal())
+        throw UsageError("a picture cannot be shown on a terminal: name a file with --to, or use a pipe");
+    auto loaded = load(console, words.file);
+    if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
+    ExportJob &job = std::get<Loaded>(loaded).job;
+    job.options.picture = options;
+    const auto made = make_picture(job);
+    if (const auto *failure = std::get_if<ExportFailure>(&made)) {
+        console.error(failure->message);
+        return ExitCode::no_picture;
+    }
+    const std::string &png = std::get<std::string>(made);
+    const ExitCode saved = save(console, words.to, png, true);
+    if (saved != ExitCode::fine || !console.json) return saved;
+    return console.print(picture_json(words, options, png.size()));
+}
+
+} // namespace
+
+CommandRun declare_picture(CLI::App &app) {
+    auto words = std::make_shared<PictureWords>();
+    app.add_option("FILE", words->file, "the document; - reads from the standard input")->required();
+    app.add_option("--to", words->to, "the PNG file to write; - writes to a pipe")
+        ->type_name("PNG")
+        ->required();
+    app.add_option("--view", words->view,
+                   "south-east, north-east, north-west, south-west, south, east, north, west or plan")
+        ->type_name("VIEW")
+        ->capture_default_str();
+    app.add_option("--size", words->size, "width x height in pixels")
+        ->type_name("WxH")
+        ->capture_default_str();
+    app.add_flag("--parallel", words->parallel, "without perspective, so that equal lengths look equal");
+    return [words](const Console &console) { return run_picture(console, *words); };
+}
+
+} // namespace roundlay

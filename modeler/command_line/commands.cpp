@@ -1,0 +1,41 @@
+#include "modeler/command_line/command.h"
+
+#include <array>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::array<Command, 5> table = {{
+    {"new", "Write a document for a new shell",
+     "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
+     "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
+     "  roundlay new - --width 6m --depth 5m --height 2.6m | roundlay check -\n",
+     declare_new},
+    {"check", "Say what is wrong with a shell and what would fit",
+     "  roundlay check cabin.roundlay                     findings with line numbers, and a summary\n"
+     "  roundlay check cabin.roundlay --json | jq .findings\n",
+     declare_check},
+    {"list", "Print the cut list",
+     "  roundlay list cabin.roundlay                      distinct pieces, as a table\n"
+     "  roundlay list cabin.roundlay order                what to order, by section and length\n"
+     "  roundlay list cabin.roundlay pieces --csv > pieces.csv\n",
+     declare_list},
+    {"export", "Make STEP, cut sheets, cut lists and pictures",
+     "  roundlay export cabin.roundlay --to out           everything\n"
+     "  roundlay export cabin.roundlay --to out --only step,list\n"
+     "  roundlay export cabin.roundlay --to out --only sheets --paper A4 --units metric\n",
+     declare_export},
+    {"picture", "Make one picture",
+     "  roundlay picture cabin.roundlay --to cabin.png\n"
+     "  roundlay picture cabin.roundlay --to south.png --view south --size 3000x2000\n",
+     declare_picture},
+}};
+
+} // namespace
+
+std::span<const Command> all_commands() {
+    return table;
+}
+
+} // namespace roundlay

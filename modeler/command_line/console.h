@@ -1,0 +1,40 @@
+// The two streams of the program: data on stdout, words for people on stderr.
+#pragma once
+
+#include "modeler/command_line/exit_code.h"
+
+#include <string>
+#include <string_view>
+
+namespace roundlay {
+
+enum class Paint { bold, red, yellow, blue };
+
+class Console {
+  public:
+    bool json = false;    ///< data as JSON
+    bool quiet = false;   ///< no hints, no warnings, no progress
+    bool verbose = false; ///< say what is being done
+
+    /// Settles colours and the log. Colours only on a terminal, never with NO_COLOR (no-color.org),
+    /// TERM=dumb or `no_color`.
+    void start(bool no_color);
+
+    /// Writes data to stdout. A reader that went away is fine; a full disk is not.
+    ExitCode print(std::string_view data) const;
+    bool stdout_is_terminal() const;
+
+    /// Coloured where stdout may be.
+    std::string painted(std::string_view text, Paint paint) const;
+
+    /// A hint for a person who sits at a terminal.
+    void hint(const std::string &text) const;
+    void warn(const std::string &text) const;
+    void error(const std::string &text) const;
+    void detail(const std::string &text) const; ///< with --verbose only
+
+  private:
+    bool colour_out_ = false;
+};
+
+} // namespace roundlay

@@ -1,0 +1,28 @@
+// What a check found, as lines for people and as JSON for machines.
+#pragma once
+
+#include "modeler/command_line/load.h"
+
+#include <string>
+
+namespace roundlay {
+
+/// How many of each weight, problems of reading and findings together.
+struct Counts {
+    int errors = 0, warnings = 0, notes = 0;
+};
+Counts counts_of(const Input &input, const ExportJob *job);
+
+/// `error`, `warning`, `note`.
+std::string_view word(Weight weight);
+
+/// `cabin.roundlay:12:9: error: wall C, round 7: the opening is ...`; the line is left out where the finding
+/// belongs to no statement.
+std::string finding_line(const Input &input, const Finding &finding);
+
+/// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.
+std::string summary_line(const Input &input, const ExportJob *job);
+
+std::string findings_json(const Input &input, const ExportJob *job);
+
+} // namespace roundlay

@@ -1,0 +1,66 @@
+#include "modeler/command_line/findings.h"
+
+#include <nlohmann/json.hpp>
+
+namespace roundlay {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+void add_place(Json &json, const Place &place) {
+    json["line"] = place.line;
+    json["column"] = place.column;
+}
+
+Json problem_json(const Problem &problem) {
+    Json json = {
+        {"weight", word(problem.weight)}, {"message", problem.message}, {"expected", problem.expected}};
+    add_place(json, problem.place);
+    return json;
+}
+
+Json finding_json(const Input &input, const Finding &finding) {
+    Json json = {{"weight", word(finding.weight)},
+                 {"code", finding.code},
+                 {"place", finding.place},
+                 {"message", finding.message},
+                 {"subject", finding.subject}};
+    add_place(json, input.read.places.locate(finding.subject).value_or(Place{}));
+    return json;
+}
+
+Json shell_json(const Layout &layout) {
+    return {{"name", layout.name},
+            {"walls", layout.walls.size()},
+            {"rounds", layout.rounds},
+            {"pieces", layout.pieces.size()},
+            {"distinct_pieces", layout.models.size()},
+            {"pegs", layout.pegs.size()},
+            {"height_mm", layout.height}};
+}
+
+} // namespace
+
+std::string findings_json(const Input &input, const ExportJob *job) {
+    Json problems = Json::array(), findings = Json::array();
+    for (const Problem &problem : input.read.problems)
+        problems.push_back(problem_json(problem));
+    if (job)
+        for (const Finding &finding : job->findings)
+            findings.push_back(finding_json(input, finding));
+    const Counts counts = counts_of(input, job);
+    const bool built = job && !job->layout.pieces.empty();
+    const Json all = {{"document", input.file},
+                      {"readable", job != nullptr},
+                      {"shell", built ? shell_json(job->layout) : Json()},
+                      {"problems", problems},
+                      {"findings", findings},
+                      {"errors", counts.errors},
+                      {"warnings", counts.warnings},
+                      {"notes", counts.notes}};
+    constexpr int indent = 2;
+    return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace roundlay

@@ -1,0 +1,60 @@
+#include "modeler/command_line/load.h"
+
+#include "exporters/files/safe_file.h"
+#include "exporters/files/sha256.h"
+#include "kernel/document/limits.h"
+#include "modeler/command_line/findings.h"
+
+#include <cstdio>
+
+namespace roundlay {
+
+namespace {
+
+Input unreadable(std::string file, Problem problem) {
+    Input input{std::move(file), {}, {}};
+    input.read.problems.push_back(std::move(problem));
+    return input;
+}
+
+Input read_standard_input() {
+    const std::string file = "<stdin>";
+    auto bytes = read_file("/dev/stdin", limits::bytes);
+    if (const auto *error = std::get_if<FileError>(&bytes))
+        return unreadable(file, {Weight::error, file, {}, error->message, {}});
+    Input input{file, std::get<std::string>(std::move(bytes)), {}};
+    input.read = read_document(input.bytes, file);
+    return input;
+}
+
+} // namespace
+
+Input read_input(const std::string &path) {
+    if (path == "-") return read_standard_input();
+    auto text = read_document_text(path);
+    if (auto *problem = std::get_if<Problem>(&text)) return unreadable(path, std::move(*problem));
+    Input input{path, std::get<std::string>(std::move(text)), {}};
+    input.read = read_document(input.bytes, path);
+    return input;
+}
+
+std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
+                                    std::optional<UnitSystem> units) {
+    Input input = read_input(path);
+    for (const Problem &problem : input.read.problems)
+        if (!console.quiet || problem.weight == Weight::error)
+            std::fputs((to_text(problem) + "\n").c_str(), stderr);
+    if (!input.read.shell) return ExitCode::unreadable;
+    Shell shell = *input.read.shell;
+    if (units) shell.units = *units;
+    Loaded loaded{std::move(input), make_job(std::move(shell))};
+    loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
+    loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
+    for (const Finding &finding : loaded.job.findings)
+        if (finding.weight == Weight::error || (finding.weight == Weight::warning && !console.quiet))
+            std::fputs((finding_line(loaded.input, finding) + "\n").c_str(), stderr);
+    if (has_errors(loaded.job.findings)) return ExitCode::findings;
+    return loaded;
+}
+
+} // namespace roundlay

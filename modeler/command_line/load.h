@@ -1,0 +1,33 @@
+// From the file a person names to a shell that is laid out.
+#pragma once
+
+#include "exporters/registry/job.h"
+#include "kernel/document/document.h"
+#include "modeler/command_line/console.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+
+namespace roundlay {
+
+/// A document as it was read. `-` is the standard input.
+struct Input {
+    std::string file;  ///< as it is named to people
+    std::string bytes; ///< empty where it could not be read at all
+    ReadResult read;
+};
+
+Input read_input(const std::string &path);
+
+struct Loaded {
+    Input input;
+    ExportJob job;
+};
+
+/// Reads and lays out, for commands that need a whole shell. Says what is wrong on stderr; what cannot be
+/// built gives the exit code to end with.
+std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
+                                    std::optional<UnitSystem> units = {});
+
+} // namespace roundlay

@@ -1,0 +1,136 @@
+#include "modeler/command_line/new_shell.h"
+
+#include "kernel/shell/shapes.h"
+#include "kernel/trade/species.h"
+#include "modeler/command_line/values.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+/// Sizes for whoever states none: a small cabin in round figures of either system. As texts, so that they
+/// are read like those that are typed.
+struct Usual {
+    std::string width, depth, thickness, pitch, gap;
+    int rounds;
+};
+
+Usual usual(UnitSystem units) {
+    if (units == UnitSystem::imperial) return {"24 ft", "18 ft", "7 in", "10 in", "1 in", 11};
+    return {"7.2 m", "5.4 m", "180 mm", "250 mm", "25 mm", 11};
+}
+
+/// Whoever types feet or inches wants to read them.
+bool looks_imperial(const std::string &text) {
+    return text.find_first_of("'\"") != std::string::npos || text.find("in") != std::string::npos ||
+           text.find("ft") != std::string::npos;
+}
+
+UnitSystem units_of(const NewShellWords &w) {
+    if (!w.units.empty()) return units_value(w.units);
+    for (const std::string *size : {&w.width, &w.depth, &w.wing, &w.leg, &w.from_left, &w.part_width,
+                                    &w.part_depth, &w.arm, &w.thickness, &w.height, &w.pitch, &w.gap})
+        if (looks_imperial(*size)) return UnitSystem::imperial;
+    return UnitSystem::metric;
+}
+
+Length stated(std::string_view option, const std::string &text, const std::string &otherwise) {
+    return length_value(option, text.empty() ? otherwise : text);
+}
+
+Length stated(std::string_view option, const std::string &text, Length otherwise) {
+    return text.empty() ? otherwise : length_value(option, text);
+}
+
+void require_smaller(std::string_view part, Length smaller, std::string_view whole, Length larger) {
+    if (smaller < larger) return;
+    throw UsageError(std::string(part) + " must be smaller than " + std::string(whole));
+}
+
+/// The part that is taken out of a side or stands out from it.
+struct Part {
+    Length from_left, width, depth;
+};
+
+Part part_of(const NewShellWords &w, Length width, Length depth) {
+    const Length part = stated("--part-width", w.part_width, width / 3);
+    require_smaller("--part-width", part, "--width", width);
+    const Length left = stated("--from-left", w.from_left, (width - part) / 2);
+    require_smaller("--from-left and --part-width together", left + part, "--width", width);
+    return {left, part, stated("--part-depth", w.part_depth, depth / 3)};
+}
+
+std::vector<Wall> l_walls(const NewShellWords &w, Length width, Length depth) {
+    const Length wing = stated("--wing", w.wing, width / 2), leg = stated("--leg", w.leg, depth / 2);
+    require_smaller("--wing", wing, "--width", width);
+    require_smaller("--leg", leg, "--depth", depth);
+    return l_plan(width, depth, wing, leg);
+}
+
+std::vector<Wall> walls_of(const NewShellWords &w, const Usual &sizes) {
+    const Length width = stated("--width", w.width, sizes.width),
+                 depth = stated("--depth", w.depth, sizes.depth);
+    const std::string shape = one_of("shape", w.shape, {"rectangle", "L", "inset", "T", "U", "cross"});
+    if (shape == "rectangle") return rectangle_plan(width, depth);
+    if (shape == "L") return l_walls(w, width, depth);
+    if (shape == "cross") return cross_plan(width, depth, stated("--arm", w.arm, std::min(width, depth) / 2));
+    const Part part = part_of(w, width, depth);
+    if (shape == "T") return t_plan(width, depth, part.from_left, part.width, part.depth);
+    require_smaller("--part-depth", part.depth, "--depth", depth);
+    return shape == "U" ? u_plan(width, depth, part.from_left, part.width, part.depth)
+                        : inset_plan(width, depth, part.from_left, part.width, part.depth);
+}
+
+int count_value(const std::string &text) {
+    constexpr std::size_t most_digits = 4;
+    const bool digits = !text.empty() && text.size() <= most_digits &&
+                        std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (!digits || std::stoi(text) < 1)
+        throw UsageError("--rounds \"" + text + "\": expected a whole number such as 13");
+    return std::stoi(text);
+}
+
+/// Two of count, height and pitch; what is not stated comes from the usual sizes.
+Rounds rounds_of(const NewShellWords &w, const Usual &sizes) {
+    if (!w.rounds.empty() && !w.height.empty() && !w.pitch.empty())
+        throw UsageError("state two of --rounds, --height and --pitch; the third follows from them");
+    Rounds rounds;
+    rounds.gap = stated("--gap", w.gap, sizes.gap);
+    if (!w.height.empty()) rounds.height = length_value("--height", w.height);
+    if (!w.rounds.empty()) rounds.count = count_value(w.rounds);
+    if (!rounds.height || !rounds.count) rounds.pitch = stated("--pitch", w.pitch, sizes.pitch);
+    if (!rounds.height && !rounds.count) rounds.count = sizes.rounds;
+    return rounds;
+}
+
+NotchRule notch_of(const NewShellWords &w) {
+    NotchRule notch;
+    const std::string kind = w.notch.empty() ? "full" : one_of("notch", w.notch, {"full", "half", "square"});
+    if (kind == "half") notch.kind = NotchKind::half_dovetail;
+    if (kind == "square") notch.kind = NotchKind::square_lap;
+    if (!w.slope.empty()) notch.slope = slope_value("--slope", w.slope);
+    return notch;
+}
+
+} // namespace
+
+Shell new_shell(const NewShellWords &w) {
+    Shell shell;
+    shell.name = w.name.empty() ? "New shell" : w.name;
+    shell.units = units_of(w);
+    const Usual sizes = usual(shell.units);
+    shell.walls = walls_of(w, sizes);
+    shell.thickness = stated("--thickness", w.thickness, sizes.thickness);
+    shell.rounds = rounds_of(w, sizes);
+    shell.notch = notch_of(w);
+    if (!w.species.empty()) {
+        const auto found = find_species(w.species);
+        if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);
+        shell.wood.species = std::string(std::get<const Species *>(found)->name);
+    }
+    return shell;
+}
+
+} // namespace roundlay

@@ -1,0 +1,33 @@
+// Values typed on the command line, read the way the document reads them.
+#pragma once
+
+#include "exporters/sheets/drawing/paper.h"
+#include "kernel/measure/measure.h"
+
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace roundlay {
+
+/// What a person typed wrong: ends the command with ExitCode::usage and this sentence.
+class UsageError : public std::runtime_error {
+  public:
+    using std::runtime_error::runtime_error;
+};
+
+Length length_value(std::string_view option, const std::string &text); ///< over 0
+Slope slope_value(std::string_view option, const std::string &text);
+UnitSystem units_value(const std::string &text); ///< metric, imperial
+sheets::Paper paper_value(const std::string &text);
+
+struct PixelSize {
+    int width = 0, height = 0;
+};
+PixelSize pixel_size_value(const std::string &text); ///< 1600x1200; 1 to 8192 each way
+
+/// One of the names, else a UsageError with the nearest: `there is no view "sout"; did you mean "south"?`
+std::string one_of(std::string_view kind, const std::string &typed, const std::vector<std::string> &names);
+
+} // namespace roundlay

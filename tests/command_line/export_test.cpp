@@ -1,0 +1,174 @@
+#include "exporters/files/sha256.h"
+#include "tests/command_line/program.h"
+#include "tests/support/catch.h"
+#include "tests/support/temporary_folder.h"
+
+#include <nlohmann/json.hpp>
+#include <sys/stat.h>
+
+#include <set>
+
+using namespace roundlay;
+using namespace roundlay::test;
+using Json = nlohmann::json;
+namespace fs = std::filesystem;
+
+namespace {
+
+/// Everything below the folder that is no folder, by its path from there.
+std::set<std::string> files_in(const fs::path &folder) {
+    std::set<std::string> files;
+    for (const auto &entry : fs::recursive_directory_iterator(folder))
+        if (!entry.is_directory()) files.insert(fs::relative(entry.path(), folder).string());
+    return files;
+}
+
+struct Home {
+    TemporaryFolder folder;
+    Home() { put(folder / "hut.roundlay", small_document()); }
+    Ran export_with(Words more, RunOptions options = {}) const {
+        Words words = {"export", "hut.roundlay", "--to", "out"};
+        words.insert(words.end(), more.begin(), more.end());
+        options.folder = folder.path().string();
+        return run(words, options);
+    }
+    fs::path out() const { return folder / "out"; }
+};
+
+} // namespace
+
+TEST_CASE("export writes everything and the manifest lists it with its bytes and digests") {
+    const Home home;
+    const Ran ran = home.export_with({});
+    INFO(ran.err);
+    REQUIRE(ran.code == 0);
+    CHECK(ran.out.empty());
+    CHECK(ran.err.empty()); // nobody sits at a terminal
+    const Json manifest = Json::parse(text_of(home.out() / "manifest.json"));
+    CHECK(manifest["shell"] == "Bench hut");
+    CHECK(manifest["document"]["file"] == "hut.roundlay");
+    CHECK(manifest["document"]["sha256"] == sha256_hex(small_document()));
+    std::set<std::string> listed = {"manifest.json"};
+    for (const Json &file : manifest["files"]) {
+        const std::string name = file["file"], bytes = text_of(home.out() / name);
+        CHECK(file["bytes"] == bytes.size());
+        CHECK(file["sha256"] == sha256_hex(bytes));
+        CHECK_FALSE(file["what"].get<std::string>().empty());
+        listed.insert(name);
+    }
+    CHECK(listed == files_in(home.out()));
+    for (const char *name : {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv",
+                             "pegs.csv", "order-list.csv", "totals.csv", "shell.glb", "cut-sheets.pdf"})
+        CHECK(listed.contains(name));
+}
+
+TEST_CASE("the same document gives the same bytes") {
+    const Home one, other;
+    const RunOptions at = {.environment = {{"SOURCE_DATE_EPOCH", "1700000000"}}};
+    REQUIRE(one.export_with({}, at).code == 0);
+    REQUIRE(other.export_with({"--json"}, at).code == 0);
+    REQUIRE(files_in(one.out()) == files_in(other.out()));
+    for (const std::string &name : files_in(one.out())) {
+        INFO(name);
+        CHECK(text_of(one.out() / name) == text_of(other.out() / name));
+    }
+}
+
+TEST_CASE("--only selects, and the manifest keeps what an earlier export of the same document made") {
+    const Home home;
+    REQUIRE(home.export_with({"--only", "list"}).code == 0);
+    CHECK(files_in(home.out()).size() == 6);
+    REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
+    const Json both = Json::parse(text_of(home.out() / "manifest.json"));
+    CHECK(both["files"].size() == 6);
+    REQUIRE(home.export_with({"--without", "picture,sheets,step"}).code == 0);
+    CHECK(files_in(home.out()).size() == 7);
+}
+
+TEST_CASE("files of an earlier state of the document go when made anew, and are told of when not") {
+    const Home home;
+    REQUIRE(home.export_with({"--only", "step,list"}).code == 0);
+    const auto before = files_in(home.out());
+    put(home.folder / "hut.roundlay", run({"new", "-", "--rounds", "2"}).out);
+    const Ran list = home.export_with({"--only", "list"});
+    CHECK(list.code == 0);
+    CHECK_THAT(list.err,
+               ContainsSubstring("of an earlier state of the document") && ContainsSubstring("shell.step"));
+    put(home.out() / "pieces/notes.txt", "mine");
+    REQUIRE(home.export_with({"--only", "step,list"}).code == 0);
+    const Json manifest = Json::parse(text_of(home.out() / "manifest.json"));
+    CHECK(files_in(home.out()).size() == manifest["files"].size() + 2); // the manifest and the person's notes
+    CHECK(fs::exists(home.out() / "pieces/notes.txt"));
+}
+
+TEST_CASE("--json prints the manifest") {
+    const Home home;
+    const Ran ran = home.export_with({"--only", "list", "--json"});
+    CHECK(ran.code == 0);
+    CHECK(Json::parse(ran.out)["files"].size() == 5);
+}
+
+TEST_CASE("a shell with errors exports nothing: 1") {
+    const Home home;
+    put(home.folder / "hut.roundlay", wrong_document());
+    const Ran ran = home.export_with({});
+    CHECK(ran.code == 1);
+    CHECK_THAT(ran.err, ContainsSubstring("hut.roundlay:") && ContainsSubstring("error: "));
+    CHECK_FALSE(fs::exists(home.out()));
+}
+
+TEST_CASE("an output that cannot be written is 4, one sentence, and nothing is left behind") {
+    const Home home;
+    fs::create_directory(home.out());
+    put(home.out() / "old.txt", "old");
+    ::chmod(home.out().c_str(), 0555);
+    const Ran read_only = home.export_with({"--only", "list"}, {.bound_by_rights = true});
+    ::chmod(home.out().c_str(), 0755);
+    CHECK(read_only.code == 4);
+    CHECK_THAT(read_only.err, ContainsSubstring("you may not write there") && ContainsSubstring("out"));
+    CHECK(count_entries(home.out()) == 1);
+
+    fs::create_directories(home.out() / "cut-list.csv");
+    const Ran clash = home.export_with({"--only", "list"});
+    CHECK(clash.code == 4);
+    CHECK_THAT(clash.err, ContainsSubstring("a folder of that name stands in the way") &&
+                              ContainsSubstring("cut-list.csv"));
+    CHECK(count_entries(home.out()) == 2);
+
+    const Ran in_file = run({"export", (home.folder / "hut.roundlay").string(), "--to",
+                             (home.folder / "hut.roundlay/out").string(), "--only", "list"});
+    CHECK(in_file.code == 4);
+    CHECK_THAT(in_file.err, ContainsSubstring("is a file, not a folder"));
+}
+
+TEST_CASE("where no picture can be made the rest is written and the code is 5") {
+    const Home home;
+    // No driver for the graphics library to find.
+    const RunOptions blind = {.environment = {{"__EGL_VENDOR_LIBRARY_FILENAMES", "/nonexistent.json"}}};
+    const Ran ran = home.export_with({"--only", "picture,list"}, blind);
+    CHECK(ran.code == 5);
+    CHECK_FALSE(ran.err.empty());
+    CHECK(files_in(home.out()).size() == 6);
+    CHECK_FALSE(fs::exists(home.out() / "picture.png"));
+}
+
+TEST_CASE("a library that cannot do its part is 6 and nothing is written") {
+    const Home home;
+    const Ran ran =
+        home.export_with({"--only", "list,step"}, {.environment = {{"SOURCE_DATE_EPOCH", "yesterday"}}});
+    CHECK(ran.code == 6);
+    CHECK_THAT(ran.err, ContainsSubstring("SOURCE_DATE_EPOCH"));
+    CHECK_FALSE(fs::exists(home.out()));
+}
+
+TEST_CASE("Ctrl-C in the middle of an export is 130 and leaves the folder as it was") {
+    const Home home;
+    put(home.folder / "hut.roundlay", run({"new", "-", "--rounds", "40", "--shape", "cross"}).out);
+    fs::create_directory(home.out());
+    put(home.out() / "shell.step", "old");
+    const Ran ran = home.export_with({}, {.interrupt_when_there = home.out().string()});
+    CHECK(ran.code == 130);
+    CHECK_THAT(ran.err, ContainsSubstring("stopped; nothing was written"));
+    CHECK(count_entries(home.out()) == 1);
+    CHECK(text_of(home.out() / "shell.step") == "old");
+}

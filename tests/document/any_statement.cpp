@@ -1,0 +1,131 @@
+#include "tests/document/any_statement.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::test {
+
+namespace {
+
+using rc::gen::inRange;
+
+/// Over 0, up to `most` mm: whole millimetres, 64ths and 12ths of an inch, and doubles as they come.
+Length any_size(double most) {
+    const double part = *inRange(1, 1'000'001) / 1e6;
+    const double raw = part * most;
+    switch (*inRange(0, 4)) {
+    case 0:
+        return Length::mm(std::ceil(raw));
+    case 1:
+        return Length::mm(std::max(1.0, std::floor(raw / 25.4 * 64)) * 25.4 / 64);
+    case 2:
+        return Length::mm(std::max(1.0, std::floor(raw / 25.4 * 12)) * 25.4 / 12);
+    default:
+        return Length::mm(raw);
+    }
+}
+Length any_gap(double most) {
+    return *inRange(0, 4) == 0 ? Length() : any_size(most);
+}
+
+Slope any_slope(bool may_fall) {
+    const double sign = may_fall && *rc::gen::arbitrary<bool>() ? -1 : 1;
+    switch (*inRange(0, 4)) {
+    case 0:
+        return Slope();
+    case 1:
+        return Slope::rise_per_run(sign / *inRange(1, 40));
+    default:
+        return Slope::rise_per_run(sign * *inRange(0, 1'000'000'000) / 1e8);
+    }
+}
+
+std::string any_name() {
+    const auto part =
+        rc::gen::elementOf(std::vector<std::string>{"a", "Z", "3", " ", "\"", "'", "\\", "#", "=", "[", "]",
+                                                    "\u00e9", "\u2033", "\U0001F332", "'''", "\"\"\""});
+    std::string name;
+    for (const std::string &p : *rc::gen::resize(30, rc::gen::container<std::vector<std::string>>(part)))
+        name += p;
+    return name;
+}
+
+NotchRule any_notch() {
+    NotchRule notch;
+    notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
+                                   NotchKind::stated);
+    notch.slope = any_slope(false);
+    notch.along = any_slope(true);
+    notch.across = any_slope(true);
+    notch.overhang = any_gap(2000);
+    notch.least_tail = any_gap(2000);
+    return notch;
+}
+
+void add_walls(Shell &shell) {
+    const int count = *inRange(1, 8);
+    for (int i = 0; i < count; ++i) {
+        Wall wall;
+        wall.name = std::string(1, static_cast<char>('A' + i)) + *rc::gen::element<std::string>("", "x", "2");
+        wall.heading = *inRange(0, 2) == 0 ? 45.0 * *inRange(0, 8) : *inRange(0, 360'000'000) / 1e6;
+        wall.length = any_size(100'000);
+        if (*inRange(0, 3) == 0) wall.thickness = any_size(2000);
+        if (*inRange(0, 3) == 0) wall.pitch = any_size(2000);
+        if (*inRange(0, 3) == 0) wall.log_height = any_size(2000);
+        shell.walls.push_back(wall);
+    }
+}
+
+std::string any_wall(const Shell &shell) {
+    return (*rc::gen::elementOf(shell.walls)).name;
+}
+
+void add_rounds(Shell &shell) {
+    const int without = *inRange(0, 3);
+    if (without != 0) shell.rounds.count = *inRange(1, 501);
+    if (without != 1) shell.rounds.height = any_size(100'000);
+    if (without != 2) shell.rounds.pitch = any_size(2000);
+    shell.rounds.gap = any_gap(2000);
+    if (*rc::gen::arbitrary<bool>()) shell.rounds.full_first = any_wall(shell);
+    shell.rounds.top = *rc::gen::element(TopRule::level, TopRule::staggered);
+}
+
+void add_corners(Shell &shell) {
+    for (std::size_t i = 0; shell.walls.size() > 2 && i < shell.walls.size(); ++i) {
+        if (*inRange(0, 4) != 0) continue;
+        const std::string &next = shell.walls[(i + 1) % shell.walls.size()].name;
+        shell.corners.push_back(
+            {shell.walls[i].name, next, *rc::gen::arbitrary<bool>() ? shell.notch : any_notch()});
+    }
+}
+
+void add_openings(Shell &shell) {
+    for (int i = *inRange(0, 4); i > 0; --i)
+        shell.openings.push_back({any_name(), *rc::gen::element(OpeningKind::door, OpeningKind::window),
+                                  any_wall(shell), any_gap(100'000), any_gap(100'000), any_size(100'000),
+                                  any_size(100'000)});
+}
+
+} // namespace
+
+Shell any_statements() {
+    Shell shell;
+    shell.name = any_name();
+    shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
+    shell.thickness = any_size(2000);
+    shell.notch = any_notch();
+    add_walls(shell);
+    add_rounds(shell);
+    add_corners(shell);
+    add_openings(shell);
+    shell.pegs = {
+        *rc::gen::arbitrary<bool>(),  any_size(2000), any_size(100'000), any_gap(2000), any_gap(2000),
+        *inRange(1, 1'000'001) / 1e6, *inRange(0, 21)};
+    shell.wood.species = "x" + any_name();
+    if (*rc::gen::arbitrary<bool>()) shell.wood.moisture = *inRange(0, 300'000'001) / 1e6;
+    return shell;
+}
+
+} // namespace roundlay::test

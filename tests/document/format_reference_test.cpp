@@ -1,0 +1,137 @@
+#include "kernel/document/compass.h"
+#include "kernel/document/document.h"
+#include "kernel/measure/measure.h"
+#include "tests/document/sample.h"
+#include "tests/support/catch.h"
+#include "tests/support/temporary_folder.h"
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+using namespace roundlay;
+
+namespace {
+
+const std::filesystem::path root = ROUNDLAY_ROOT;
+
+std::string reference() {
+    return test::text_of(root / "kernel/document/FORMAT.md");
+}
+
+/// The fenced blocks of one kind, in order.
+std::vector<std::string> blocks(const std::string &text, const std::string &kind) {
+    std::vector<std::string> all;
+    const std::string fence = "```" + kind + "\n";
+    for (std::size_t at = 0; (at = text.find(fence, at)) != std::string::npos;) {
+        const std::size_t begin = at + fence.size(), end = text.find("```", begin);
+        all.push_back(text.substr(begin, end - begin));
+        at = end + 3;
+    }
+    return all;
+}
+
+std::vector<std::string> lines(const std::string &text) {
+    std::vector<std::string> all;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        if (end > at) all.push_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return all;
+}
+
+std::string problems_text(const ReadResult &result) {
+    std::string text;
+    for (const Problem &problem : result.problems)
+        text += to_text(problem) + "\n";
+    return text;
+}
+
+} // namespace
+
+TEST_CASE("The complete example of the reference reads without a problem") {
+    const auto examples = blocks(reference(), "toml");
+    REQUIRE_FALSE(examples.empty());
+    const ReadResult result = read_document(examples.front(), "example");
+    CHECK(problems_text(result) == "");
+    REQUIRE(result.shell);
+    CHECK(result.shell->walls.size() >= 4);
+    CHECK_FALSE(result.shell->openings.empty());
+    CHECK_FALSE(result.shell->corners.empty());
+}
+
+TEST_CASE("The other blocks of the reference fit into a document") {
+    const auto examples = blocks(reference(), "toml");
+    REQUIRE(examples.size() > 5);
+    // Each shows one table; its keys take the place of the same table in the example.
+    for (std::size_t i = 1; i < examples.size(); ++i) {
+        INFO(examples[i]);
+        const ReadResult result = read_document(examples[i], "block");
+        for (const Problem &problem : result.problems) {
+            INFO(to_text(problem));
+            const bool only_part = problem.message.find("is missing") != std::string::npos ||
+                                   problem.message.find("there is no wall") != std::string::npos;
+            CHECK(only_part);
+        }
+    }
+}
+
+TEST_CASE("The peg rule that the reference shows is the one of a fresh shell") {
+    const std::string start = test::sample.substr(0, test::sample.find("[pegs]"));
+    bool found = false;
+    for (const std::string &block : blocks(reference(), "toml")) {
+        if (block.rfind("[pegs]", 0) != 0) continue;
+        found = true;
+        const ReadResult result = read_document(start + block, "x");
+        REQUIRE(result.shell);
+        CHECK(result.shell->pegs == PegRule());
+    }
+    CHECK(found);
+}
+
+TEST_CASE("Every spelling of a length, a slope and a heading that the reference shows is read") {
+    const auto lengths = blocks(reference(), "lengths"), slopes = blocks(reference(), "slopes"),
+               headings = blocks(reference(), "headings");
+    REQUIRE(lengths.size() == 1);
+    REQUIRE(slopes.size() == 1);
+    REQUIRE(headings.size() == 1);
+    CHECK(lines(lengths[0]).size() > 10);
+    for (const std::string &line : lines(lengths[0])) {
+        INFO(line);
+        CHECK(std::holds_alternative<Length>(parse_length(line)));
+    }
+    for (const std::string &line : lines(slopes[0])) {
+        INFO(line);
+        CHECK(std::holds_alternative<Slope>(parse_slope(line)));
+    }
+    for (const std::string &line : lines(headings[0])) {
+        INFO(line);
+        CHECK(parse_heading(line));
+    }
+}
+
+TEST_CASE("The reference names every key that a written document uses") {
+    const std::string text = reference();
+    for (const char *key :
+         {"roundlay",    "name",   "units",   "thickness", "toward",     "length",  "pitch",
+          "log_height",  "count",  "height",  "gap",       "full_first", "top",     "kind",
+          "slope",       "along",  "across",  "overhang",  "least_tail", "between", "wall",
+          "from_left",   "sill",   "width",   "wanted",    "diameter",   "spacing", "end_distance",
+          "depth_below", "fewest", "species", "moisture"}) {
+        INFO(key);
+        CHECK(text.find("`" + std::string(key) + "`") != std::string::npos);
+    }
+}
+
+TEST_CASE("The demo documents read without a problem") {
+    int count = 0;
+    for (const auto &entry : std::filesystem::directory_iterator(root / "models-demo")) {
+        if (entry.path().extension() != document_extension) continue;
+        ++count;
+        const ReadResult result = read_document_file(entry.path());
+        CHECK(problems_text(result) == "");
+        CHECK(result.shell);
+    }
+    CHECK(count > 0);
+}

@@ -1,0 +1,66 @@
+#include "tests/fuzz/check_document.h"
+
+#include "kernel/document/edit.h"
+
+#include <array>
+
+namespace roundlay::test {
+
+namespace {
+
+std::optional<std::string> check_problems(const ReadResult &result, std::size_t size) {
+    if (result.shell.has_value() == has_errors(result.problems))
+        return "a shell and errors at once, or neither";
+    for (const Problem &problem : result.problems) {
+        if (problem.message.empty()) return "a problem without words";
+        if (problem.place.offset > size) return "a problem outside the text: " + to_text(problem);
+        if (problem.place.line > 0 && problem.place.column < 1)
+            return "a problem without a column: " + to_text(problem);
+        if (to_text(problem).find('\n') != std::string::npos)
+            return "a problem on two lines: " + to_text(problem);
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string> check_written(const Shell &shell) {
+    const std::string text = write_document(shell);
+    const ReadResult again = read_document(text, "written");
+    if (!again.shell)
+        return "what was read cannot be written: " + to_text(again.problems.front()) + "\n" + text;
+    if (*again.shell != shell) return "what was written reads otherwise:\n" + text;
+    return std::nullopt;
+}
+
+/// An edit that is given out leaves TOML, and states what was asked for.
+std::optional<std::string> check_edits(const Document &document) {
+    constexpr std::array<const char *, 6> paths{"roundlay",       "shell.thickness", "rounds.count",
+                                                "wall[0].length", "opening[1].note", "new.key"};
+    for (const char *path : paths) {
+        const auto edited = document.with(path, "7");
+        const auto *given = std::get_if<Document>(&edited);
+        if (!given) continue;
+        const auto again = given->with(path, "7");
+        if (!std::holds_alternative<Document>(again) || std::get<Document>(again).text() != given->text())
+            return std::string("an edit that does not hold: ") + path;
+        if (std::holds_alternative<Problem>(given->without(path)) &&
+            !std::holds_alternative<Problem>(document.without(path)))
+            return std::string("what was there to take out is no longer: ") + path;
+    }
+    document.with_entry("opening", {{"name", "\"x\""}});
+    document.without("opening[0]");
+    document.without("pegs");
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::string> broken_promise(std::string_view bytes) {
+    const Document document(std::string(bytes), "fuzz");
+    const ReadResult result = document.read();
+    if (auto broken = check_problems(result, bytes.size())) return broken;
+    if (result.shell)
+        if (auto broken = check_written(*result.shell)) return broken;
+    return check_edits(document);
+}
+
+} // namespace roundlay::test

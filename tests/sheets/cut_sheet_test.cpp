@@ -1,0 +1,346 @@
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/cut_sheet/features.h"
+#include "exporters/sheets/cut_sheet/scales.h"
+#include "exporters/sheets/drawing/clash.h"
+#include "exporters/sheets/drawing/words.h"
+#include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/svg/svg.h"
+#include "kernel/shell/shapes.h"
+#include "tests/sheets/support/log.h"
+#include "tests/sheets/support/run.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+using namespace roundlay;
+using namespace roundlay::sheets;
+using roundlay::test::run_on;
+
+namespace {
+
+std::optional<WeightNote> some_weight(const Piece &, const Body &body) {
+    return WeightNote{body.volume * 6e-7, body.volume * 8e-7, "eastern hemlock, green, from heart to sap."};
+}
+
+CutSheetOptions options_for(std::optional<Paper> paper = std::nullopt) {
+    CutSheetOptions options;
+    options.paper = paper;
+    options.fields.owner = "Larch Hollow";
+    options.fields.date = "2026-11-25";
+    options.weight = some_weight;
+    return options;
+}
+
+std::string all_clashes(const std::vector<Sheet> &sheets) {
+    std::string text;
+    for (const Sheet &sheet : sheets)
+        for (const Clash &clash : clashes(sheet))
+            text += sheet.title + ": " + described(clash) + "\n";
+    return text;
+}
+
+std::vector<Sheet> sheets_of(const Piece &piece, const CutSheetOptions &options,
+                             UnitSystem units = UnitSystem::metric) {
+    Shell shell;
+    shell.units = units;
+    const Layout layout = test::layout_of(piece);
+    return cut_sheet(shell, layout, layout.models[0], body_of(piece), options);
+}
+
+bool says(const std::vector<Sheet> &sheets, const std::string &words) {
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item);
+                text && text->words.find(words) != std::string::npos)
+                return true;
+    return false;
+}
+
+/// Numbers of all dimensions on the sheets, zeros (the origins) left out.
+std::map<std::string, int> dimensions_on(const std::vector<Sheet> &sheets, const Words &words) {
+    std::map<std::string, int> all;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items) {
+            const Text *text = std::get_if<Text>(&item);
+            if (text && text->role == Role::dimension && text->words != words.length(0)) ++all[text->words];
+        }
+    return all;
+}
+
+std::map<std::string, int> dimensions_of(const Piece &piece, const Words &words) {
+    const Features f = features_of(piece);
+    std::map<std::string, int> all;
+    const auto add = [&](double mm) {
+        if (words.length(mm) != words.length(0)) ++all[words.length(mm)];
+    };
+    for (const Station &s : stations_of(f))
+        add(s.x);
+    for (const Level &l : levels_of(f))
+        add(l.z);
+    for (const double blank : {piece.blank.length, piece.blank.width, piece.blank.height})
+        add(blank);
+    return all;
+}
+
+std::string compared(const std::map<std::string, int> &found, const std::map<std::string, int> &wanted) {
+    std::string text;
+    for (const auto &[number, count] : wanted)
+        if (!found.contains(number) || found.at(number) != count)
+            text += number + " wanted " + std::to_string(count) + "\n";
+    for (const auto &[number, count] : found)
+        if (!wanted.contains(number))
+            text += number + " found " + std::to_string(count) + " but not wanted\n";
+    return text;
+}
+
+/// Cells of the table whose title starts so, counted by its first column's start.
+int rows_starting(const std::vector<Sheet> &sheets, const std::string &start) {
+    int count = 0;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item))
+                if (text->role == Role::cell && text->words.size() > start.size() &&
+                    text->words.starts_with(start) &&
+                    text->words.find_first_not_of("0123456789", start.size()) == std::string::npos)
+                    ++count;
+    return count;
+}
+
+/// Numbers of cuts and names of pegs on the views, each counted once.
+std::size_t marks_on(const std::vector<Sheet> &sheets) {
+    std::set<std::string> marks;
+    std::size_t count = 0;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item); text && text->role == Role::mark) {
+                ++count;
+                marks.insert(text->words);
+            }
+    return count == marks.size() ? count : 0;
+}
+
+std::string problems(const Shell &shell, const CutSheetOptions &options, std::size_t most_models) {
+    const Layout layout = lay_out(shell);
+    const Words words(shell.units, options.denominator);
+    std::string text;
+    for (std::size_t m = 0; m < std::min(layout.models.size(), most_models); ++m) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces[0])];
+        const auto sheets = cut_sheet(shell, layout, layout.models[m], body_of(piece), options);
+        if (sheets.empty()) text += piece.tag + ": no sheet\n";
+        text += all_clashes(sheets);
+        if (says(sheets, "Cannot be drawn")) text += piece.tag + " could not be drawn\n";
+        const std::string dims = compared(dimensions_on(sheets, words), dimensions_of(piece, words));
+        if (!dims.empty()) text += piece.tag + " dimensions:\n" + dims;
+        const int pegs = static_cast<int>(features_of(piece).pegs.size());
+        const std::size_t cuts = std::count_if(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
+            return !std::holds_alternative<Bore>(cut);
+        });
+        if (marks_on(sheets) != cuts + static_cast<std::size_t>(pegs))
+            text += piece.tag + ": marks are not those of the cuts\n";
+        if (rows_starting(sheets, "P") != pegs)
+            text += piece.tag + ": pegs in the table are not those of the piece\n";
+    }
+    return text;
+}
+
+Shell house(UnitSystem units) {
+    Shell shell;
+    shell.name = "Larch Hollow";
+    shell.units = units;
+    const bool metric = units == UnitSystem::metric;
+    const auto size = [&](double mm, double feet) { return metric ? Length::mm(mm) : Length::feet(feet); };
+    shell.walls = l_plan(size(9600, 32), size(7800, 26), size(3900, 13), size(4800, 16));
+    shell.thickness = size(200, 8.0 / 12);
+    shell.rounds.count = 9;
+    shell.rounds.pitch = size(230, 9.25 / 12);
+    shell.rounds.gap = size(20, 0.75 / 12);
+    Opening opening;
+    opening.wall = "A";
+    opening.name = "front door";
+    opening.kind = OpeningKind::door;
+    opening.from_left = Length::mm(2000);
+    opening.sill = Length::mm(100);
+    opening.width = Length::mm(950);
+    opening.height = Length::mm(1800);
+    shell.openings = {opening};
+    opening.kind = OpeningKind::window;
+    opening.name = "kitchen window";
+    opening.from_left = Length::mm(4800);
+    opening.sill = Length::mm(900);
+    opening.height = Length::mm(1000);
+    shell.openings.push_back(opening);
+    return shell;
+}
+
+} // namespace
+
+TEST_CASE("no sheet of a whole house has a clash, and every cut is dimensioned once") {
+    const auto run = [](UnitSystem units, std::optional<Paper> paper, Angle angle) {
+        CutSheetOptions options = options_for(paper);
+        options.angle = angle;
+        return problems(house(units), options, 1000);
+    };
+    CHECK(run(UnitSystem::metric, std::nullopt, Angle::third) == "");
+    CHECK(run(UnitSystem::imperial, std::nullopt, Angle::third) == "");
+    CHECK(run(UnitSystem::metric, Paper::a4, Angle::first) == "");
+    CHECK(run(UnitSystem::imperial, Paper::letter, Angle::third) == "");
+}
+
+TEST_CASE("no sheet of any shell has a clash, and every cut is dimensioned once") {
+    CHECK(rc::check([] {
+        Shell shell = test::any_shell();
+        shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
+        CutSheetOptions options =
+            options_for(*rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2));
+        options.angle = *rc::gen::element(Angle::third, Angle::first);
+        const std::string found = problems(shell, options, 6);
+        if (!found.empty()) RC_FAIL(found);
+    }));
+}
+
+TEST_CASE("a log made by hand is drawn with all that belongs on a cut sheet") {
+    const auto sheets = sheets_of(test::sample_log(), options_for());
+    REQUIRE(sheets.size() == 1);
+    for (const char *words : {"Top",
+                              "Outside",
+                              "Under",
+                              "Inside",
+                              "Datum end",
+                              "Far end",
+                              "Isometric, ",
+                              "butt",
+                              "tip",
+                              "up",
+                              "Sill cut for east window",
+                              "up 1:8",
+                              "down 1:8",
+                              "25 in 200",
+                              "Cut sheet",
+                              "A-05-1",
+                              "D-06-1",
+                              "B-05-1",
+                              "A-04-1",
+                              "A-06-1",
+                              "Balance point",
+                              "kg"})
+        if (!says(sheets, words)) FAIL_CHECK(words);
+    CHECK(sheets[0].size == size_of(Paper::a3));
+}
+
+TEST_CASE("numbers are those of the piece, not of the drawing") {
+    // worked out by hand from the sample: blank 5000 x 200 x 230, tail 1:8 over 200 mm
+    const auto found = dimensions_on(sheets_of(test::sample_log(), options_for()), Words(UnitSystem::metric));
+    const std::map<std::string, int> wanted{{"200", 2},  {"2000", 1}, {"2900", 1}, {"4800", 1},
+                                            {"5000", 1}, {"230", 1},  {"150", 1}, // blank, places, sill
+                                            {"140", 2},  {"165", 4},  {"190", 2}, // tops
+                                            {"90", 2},   {"65", 4},   {"40", 2}}; // undersides
+    CHECK(compared(found, wanted) == "");
+}
+
+TEST_CASE("only scales of the list are drawn to") {
+    std::set<std::string> listed;
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const Scale &scale : scales(units))
+            listed.insert(scale.words);
+    CHECK(scales(UnitSystem::imperial)[3].ratio == Approx(1.0 / 12));
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const Paper paper : {Paper::a4, Paper::a3, Paper::tabloid})
+            for (const Sheet &sheet : sheets_of(test::sample_log(), options_for(paper), units))
+                for (const Item &item : sheet.items)
+                    if (const Text *text = std::get_if<Text>(&item))
+                        if (text->words.starts_with("Isometric, "))
+                            CHECK(listed.contains(text->words.substr(11)));
+}
+
+TEST_CASE("the cut sheets of a house are a clean, small, repeatable PDF") {
+    const Shell shell = house(UnitSystem::metric);
+    Book book;
+    book.title = "Cut sheets of Larch Hollow";
+    book.created = 1700000000;
+    book.sheets = cut_sheets(shell, lay_out(shell), options_for());
+    const std::string pdf = write_pdf(book);
+    CHECK(pdf == write_pdf(book));
+    CHECK(run_on(pdf, "qpdf --check %").code == 0);
+    CHECK(static_cast<double>(pdf.size()) / static_cast<double>(book.sheets.size()) <
+          15 * 1024); // fonts included
+    const auto text = run_on(pdf, "pdftotext -layout % -");
+    for (const char *word : {"A-02-1", "Outside", "Finished volume", "front door", "Cuts, in cutting order"})
+        CHECK(text.out.find(word) != std::string::npos);
+    CHECK(run_on(write_svg(book.sheets[0]), "xmllint --noout %", ".svg").code == 0);
+}
+
+TEST_CASE("hard pieces still come out right") {
+    Piece log = test::sample_log();
+    SECTION("far too long for any listed scale") {
+        log.blank.length = 60000;
+        for (Cut &cut : log.cuts)
+            if (SeamCut *seam = std::get_if<SeamCut>(&cut); seam && seam->end == End::far) {
+                seam->seam.offset += seam->seam.normal.x * 55000;
+                seam->x_from += 55000;
+                seam->x_to += 55000;
+            }
+    }
+    SECTION("a tag of 40 letters and names of neighbours as long") {
+        log.tag = "North-Wing-of-the-Old-Barn-Wall-A-005-01";
+        log.above = {log.tag + "x", log.tag + "y"};
+        std::get<SeamCut>(log.cuts[0]).other = log.tag + "z";
+        std::get<BoxCut>(log.cuts[4]).opening =
+            "the long low window over the workbench by the east gable of the barn";
+    }
+    SECTION("sixty pegs") {
+        log.cuts.resize(4);
+        for (int i = 0; i < 60; ++i) {
+            Bore bore;
+            bore.x = 260 + 75.0 * i;
+            bore.y = 100;
+            bore.z_from = 115;
+            bore.z_to = 230;
+            bore.diameter = 32;
+            bore.through = false;
+            log.cuts.emplace_back(bore);
+        }
+    }
+    SECTION("tiny") {
+        log.cuts.clear();
+        log.blank = {60, 40, 30};
+    }
+    SECTION("no cuts at all") {
+        log.cuts.clear();
+    }
+    SECTION("names in other scripts") {
+        std::get<BoxCut>(log.cuts[4]).opening =
+            "\xE5\x8C\x97\xE7\xAA\x93 \xD0\xBE\xD0\xBA\xD0\xBD\xD0\xBE fen\xC3\xAAtre";
+    }
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const Paper paper : {Paper::a3, Paper::a4, Paper::letter}) {
+            const auto sheets = sheets_of(log, options_for(paper), units);
+            INFO(name_of(paper));
+            REQUIRE_FALSE(sheets.empty());
+            CHECK(all_clashes(sheets) == "");
+            CHECK_FALSE(says(sheets, "Cannot be drawn"));
+            CHECK(compared(dimensions_on(sheets, Words(units)), dimensions_of(log, Words(units))) == "");
+        }
+}
+
+TEST_CASE("letters that the font lacks are stated on the sheet") {
+    Piece log = test::sample_log();
+    std::get<BoxCut>(log.cuts[4]).opening = "\xE5\x8C\x97";
+    CHECK(says(sheets_of(log, options_for()), "U+5317"));
+    CHECK_FALSE(says(sheets_of(test::sample_log(), options_for()), "U+"));
+}
+
+TEST_CASE("a piece that cannot be drawn legibly says so and gives its numbers in a table") {
+    Piece log = test::sample_log();
+    log.blank.height = 8; // as no log is: under the least height at any scale that would fit its length
+    log.blank.length = 400000;
+    log.cuts.clear();
+    const auto sheets = sheets_of(log, options_for(Paper::a4));
+    REQUIRE_FALSE(sheets.empty());
+    CHECK(says(sheets, "Cannot be drawn legibly"));
+    CHECK(all_clashes(sheets) == "");
+}

@@ -1,0 +1,85 @@
+#include "exporters/sheets/cut_sheet/features.h"
+#include "exporters/sheets/cut_sheet/parts.h"
+#include "exporters/sheets/cut_sheet/ruler.h"
+#include "tests/sheets/support/log.h"
+#include "tests/support/catch.h"
+
+#include <algorithm>
+
+using namespace roundlay;
+using namespace roundlay::sheets;
+
+namespace {
+
+bool has_level(const std::vector<Level> &all, bool outside, double x, double z) {
+    return std::any_of(all.begin(), all.end(), [&](const Level &l) {
+        return l.on_outside == outside && std::abs(l.x - x) < 1e-6 && std::abs(l.z - z) < 1e-6;
+    });
+}
+
+} // namespace
+
+TEST_CASE("the levels of a compound dovetail are those of its stated planes") {
+    const Piece log = test::sample_log();
+    const Features f = features_of(log);
+    REQUIRE(f.notches.size() == 4);
+    CHECK(f.notches[0].along == Approx(1.0 / 8));   // rises toward its end
+    CHECK(f.notches[0].across == Approx(-1.0 / 8)); // falls to the outside
+    CHECK(f.notches[0].tail);
+    const auto levels = levels_of(f);
+    // top of the datum tail: 165 at the shoulder outside, 25 more over 200 mm to the end and to the inside
+    CHECK(has_level(levels, true, 200, 140));
+    CHECK(has_level(levels, true, 0, 165));
+    CHECK(has_level(levels, false, 200, 165));
+    CHECK(has_level(levels, false, 0, 190));
+    // the sill cut, once
+    CHECK(has_level(levels, true, 2000, 150));
+    CHECK_FALSE(has_level(levels, false, 2000, 150));
+    CHECK(levels.size() == 17);
+}
+
+TEST_CASE("stations are the inner ends of the cuts, each once") {
+    const Piece log = test::sample_log();
+    std::vector<double> xs;
+    for (const Station &s : stations_of(features_of(log)))
+        xs.push_back(s.x);
+    CHECK(xs == std::vector<double>{200, 2000, 2900, 4800});
+}
+
+TEST_CASE("pegs are numbered from the datum end whatever their order in the cuts") {
+    Piece log = test::sample_log();
+    std::reverse(log.cuts.begin(), log.cuts.end());
+    const auto pegs = features_of(log).pegs;
+    REQUIRE(pegs.size() == 4);
+    CHECK(pegs[0].bore->x == 700);
+    CHECK(pegs[3].bore->x == 4300);
+    CHECK(pegs[3].number == 4);
+}
+
+TEST_CASE("a ruler leaves out only wood in which nothing happens") {
+    const auto ruler = ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 300, 10, 4);
+    REQUIRE(ruler);
+    CHECK(ruler->width() == Approx(300));
+    for (const double x : {0.0, 200.0, 2000.0, 2900.0, 4800.0, 5000.0}) {
+        CHECK(ruler->shows(x));
+        CHECK(ruler->shows(std::max(0.0, x - 99)));
+        CHECK(ruler->shows(std::min(5000.0, x + 99)));
+    }
+    CHECK(ruler->at(200) == Approx(20));
+    CHECK(ruler->at(5000) == Approx(300));
+    CHECK(ruler->at(5000) - ruler->at(4800) == Approx(20));
+    CHECK_FALSE(ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 60, 10, 4));
+    CHECK_FALSE(ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 200, 10, 1));
+    CHECK(ruler_for(0, 5000, {}, 0.05, 250, 10, 0)->shown().size() == 1);
+}
+
+TEST_CASE("a log is divided away from its cuts") {
+    const auto parts = divided(5000, 2, {2450, 2510}, 100);
+    REQUIRE(parts.size() == 2);
+    CHECK(parts[0].from == 0);
+    CHECK(parts[1].to == 5000);
+    CHECK(parts[0].to == parts[1].from);
+    CHECK(std::abs(parts[0].to - 2450) >= 100);
+    CHECK(std::abs(parts[0].to - 2510) >= 100);
+    CHECK(parts[0].to == Approx(2500).margin(200));
+}
