@@ -44,6 +44,13 @@ void main() {
 
 } // namespace
 
+Look moving_look() {
+    Look look;
+    look.ambient = Ambient::half;
+    look.detail = 3;
+    return look;
+}
+
 struct Renderer::Parts {
     SceneBuffers scene;
     GroundShadow ground;

@@ -28,6 +28,10 @@ struct Look {
     double detail = 2;            ///< a bore that would show smaller than this many pixels is left out
 };
 
+/// For pictures that follow a hand: all there is, but ambient light at half size. The rest is drawn with
+/// Look{} when the hand stops.
+Look moving_look();
+
 /// What lies under a pixel.
 struct Picked {
     int id = -1;
