@@ -79,6 +79,44 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
     return "cut" + where;
 }
 
+const char *name_of(LogFace face) {
+    switch (face) {
+    case LogFace::top:
+        return "top";
+    case LogFace::under:
+        return "underside";
+    case LogFace::outside:
+        return "outside face";
+    case LogFace::inside:
+        return "inside face";
+    }
+    return "face";
+}
+
+/// How much of the blank's face is hewn away at x, on the log's middle line.
+double hewn_away(const Blank &blank, const FaceCut &cut, double x) {
+    const Plane &p = cut.plane;
+    const double y = (p.offset - p.normal.x * x - p.normal.z * blank.height / 2) / p.normal.y;
+    const double z = p.height_at(x, blank.width / 2);
+    switch (cut.face) {
+    case LogFace::top:
+        return blank.height - z;
+    case LogFace::under:
+        return z;
+    case LogFace::outside:
+        return y;
+    case LogFace::inside:
+        return blank.width - y;
+    }
+    return 0;
+}
+
+std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle &style) {
+    return std::string(name_of(cut.face)) + " hewn back " + said(hewn_away(piece.blank, cut, 0), style) +
+           " at the left end, " + said(hewn_away(piece.blank, cut, piece.blank.length), style) +
+           " at the right end";
+}
+
 bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
     return a.through == b.through && a.from_top == b.from_top &&
            said(a.diameter, style) == said(b.diameter, style) &&
@@ -113,7 +151,10 @@ std::vector<std::string> all_bore_words(std::vector<Bore> bores, const LengthSty
 } // namespace
 
 std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style) {
-    std::vector<std::string> words = {end_words(piece, End::datum, style)};
+    std::vector<std::string> words;
+    for (const Cut &cut : piece.cuts)
+        if (const auto *face = std::get_if<FaceCut>(&cut)) words.push_back(face_words(piece, *face, style));
+    words.push_back(end_words(piece, End::datum, style));
     std::vector<Bore> bores;
     for (const Cut &cut : piece.cuts) {
         if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(piece, *box, style));

@@ -8,8 +8,8 @@
 
 namespace roundlay {
 
-/// One entry for each end, each opening cut and the bores, from the datum end on. Names of corners and
-/// openings are left out: equal pieces have equal words.
+/// One entry for each slanting face, then for each end, each opening cut and the bores, from the datum end
+/// on. Names of corners and openings are left out: equal pieces have equal words.
 std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style);
 
 /// Where an end is: `corner AB`, `jamb of front door`, `against the wall at corner AB`.

@@ -54,9 +54,11 @@ double needed_parallel(const Axes &a, Vec3 from_target, double aspect) {
     return std::max(std::abs(dot(from_target, a.up)), std::abs(dot(from_target, a.right)) / aspect);
 }
 
-/// How far the eye must stand from the target to have a point in the picture.
+/// How far the eye must stand from the target to have a point in the picture, with room around it. The room
+/// is across the picture only: a deep box would else be pushed away by a share of its depth.
 double needed_distance(const Axes &a, Vec3 from_target, double aspect) {
-    return dot(from_target, a.back) + needed_parallel(a, from_target, aspect) / std::tan(field_of_view / 2);
+    const double across = margin * needed_parallel(a, from_target, aspect);
+    return dot(from_target, a.back) + across / std::tan(field_of_view / 2);
 }
 
 /// The middle of what the box covers across and up the picture, at the depth of the box's centre.
@@ -92,8 +94,7 @@ Camera fitted_perspective(Camera camera, const Axes &a, const Box3 &box, double 
     for (int round = 0; round < rounds; ++round) {
         distance = smallest;
         for (int i = 0; i < 8; ++i)
-            distance =
-                std::max(distance, needed_distance(a, margin * (corner_of(box, i) - camera.target), aspect));
+            distance = std::max(distance, needed_distance(a, corner_of(box, i) - camera.target, aspect));
         double left = 0, right = 0, low = 0, high = 0; // of what is seen, at the target's distance
         for (int i = 0; i < 8; ++i) {
             const Vec3 p = corner_of(box, i) - camera.target;

@@ -85,6 +85,26 @@ Program::Program(const std::string &vertex, const std::string &fragment, const s
     if (good != GL_TRUE) throw std::runtime_error("a shader program does not link");
 }
 
+void reset_state() {
+    for (const GLenum what : {GL_BLEND, GL_CULL_FACE, GL_DEPTH_TEST, GL_SCISSOR_TEST, GL_STENCIL_TEST,
+                              GL_POLYGON_OFFSET_FILL, GL_CLIP_DISTANCE0, GL_FRAMEBUFFER_SRGB})
+        glDisable(what);
+    glEnable(GL_MULTISAMPLE);
+    glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
+    glDepthMask(GL_TRUE);
+    glStencilMask(1);
+    glDepthFunc(GL_LESS);
+    glClearDepth(1);
+    glClearStencil(0);
+    glFrontFace(GL_CCW);
+    glCullFace(GL_BACK);
+    glPolygonMode(GL_FRONT_AND_BACK, GL_FILL);
+    glPixelStorei(GL_PACK_ALIGNMENT, 1);
+    glPixelStorei(GL_UNPACK_ALIGNMENT, 1);
+    glBindBuffer(GL_PIXEL_PACK_BUFFER, 0);
+    glBindBuffer(GL_PIXEL_UNPACK_BUFFER, 0);
+}
+
 void draw_everywhere(const Handle &empty_vertex_array) {
     glBindVertexArray(empty_vertex_array.id());
     glDrawArrays(GL_TRIANGLES, 0, 3);

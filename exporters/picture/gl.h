@@ -60,6 +60,9 @@ class Program {
     Handle handle_;
 };
 
+/// Brings what others may have changed in the context back to how a fresh one has it.
+void reset_state();
+
 /// Draws one triangle that covers the whole target. The vertex array is empty: shaders number the corners.
 void draw_everywhere(const Handle &empty_vertex_array);
 

@@ -11,7 +11,20 @@
 namespace roundlay {
 namespace {
 
-constexpr int widest = 8192; // with twice the pixels drawn, what drivers offer (16384) is used up
+constexpr int widest = 8192;
+constexpr double most_samples = 140e6; // a little over 1 GB of colour and depth
+
+/// Large pictures are drawn with fewer samples per pixel: they are looked at from farther away, and memory
+/// ends.
+Look affordable(Look look, int width, int height) {
+    const double pixels = static_cast<double>(width) * height;
+    const auto samples = [&] {
+        return pixels * look.supersample * look.supersample * std::max(look.samples, 1);
+    };
+    if (samples() > most_samples) look.supersample = 1;
+    if (samples() > most_samples) look.samples = 0;
+    return look;
+}
 
 Picture read_back(int width, int height) {
     Picture picture{width, height, std::vector<std::uint8_t>(std::size_t{3} * width * height)};
@@ -60,8 +73,13 @@ Drawn<Picture> render_picture(const Scene &scene, const Camera &camera, int widt
     auto renderer = Renderer::create();
     if (const auto *failed = std::get_if<PictureFailure>(&renderer)) return *failed;
     Renderer &drawing = *std::get<0>(renderer);
-    drawing.show(scene);
-    return draw_into(drawing, camera, look, width, height);
+    try {
+        drawing.show(scene);
+        return draw_into(drawing, camera, affordable(look, width, height), width, height);
+    } catch (const std::runtime_error &e) {
+        return PictureFailure{std::string("No picture can be drawn: ") + e.what() +
+                              "; ask for a smaller one."};
+    }
 }
 
 } // namespace roundlay

@@ -19,6 +19,8 @@ struct Picture {
 Look still_look();
 
 /// 1 to 8192 pixels each way, else std::invalid_argument. Same scene, camera and driver give the same pixels.
+/// Over 8 million pixels the look's samples are cut down, so that no more than about 1 GB of memory is asked
+/// for.
 Drawn<Picture> render_picture(const Scene &scene, const Camera &camera, int width, int height,
                               const Look &look = still_look());
 

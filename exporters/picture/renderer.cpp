@@ -44,6 +44,13 @@ void main() {
 
 } // namespace
 
+Look moving_look() {
+    Look look;
+    look.ambient = Ambient::half;
+    look.detail = 3;
+    return look;
+}
+
 struct Renderer::Parts {
     SceneBuffers scene;
     GroundShadow ground;
@@ -80,6 +87,7 @@ PictureFrame Renderer::Parts::frame_for(const Camera &camera, const Look &look, 
 }
 
 void Renderer::Parts::draw(const PictureFrame &frame, gl::Size out, unsigned target) {
+    gl::reset_state();
     if (shows_ground(frame)) ground.update(scene, frame.look.light_azimuth, frame.look.section, nothing);
     GLint most = 0;
     glGetIntegerv(GL_MAX_SAMPLES, &most);
@@ -110,7 +118,8 @@ void Renderer::Parts::compose_into(const PictureFrame &frame, gl::Size out, unsi
     const bool half = frame.look.ambient == Ambient::half;
     const int part = scene.empty() || frame.look.ambient == Ambient::none ? 0 : half ? 2 : 1;
     if (part > 0) {
-        const AmbientPass::Input input{&targets.depth(), frame.size,  {out.width / part, out.height / part},
+        const gl::Size size{std::max(1, out.width / part), std::max(1, out.height / part)};
+        const AmbientPass::Input input{&targets.depth(), frame.size,  size,
                                        frame.camera,     frame.range, half ? 4 : 16};
         const gl::Handle &light = ambient.draw(input, nothing);
         glActiveTexture(GL_TEXTURE1);
@@ -157,6 +166,7 @@ std::optional<Picked> Renderer::pick(const Camera &camera, const Look &look, int
     if (parts_->scene.empty() || x < 0 || y < 0 || x >= width || y >= height) return std::nullopt;
     Look plain = look;
     plain.supersample = 1;
+    gl::reset_state();
     return parts_->wood.pick(parts_->frame_for(camera, plain, width, height), parts_->scene, x, y);
 }
 

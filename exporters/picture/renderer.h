@@ -28,14 +28,21 @@ struct Look {
     double detail = 2;            ///< a bore that would show smaller than this many pixels is left out
 };
 
+/// For pictures that follow a hand: all there is, but ambient light at half size. The rest is drawn with
+/// Look{} when the hand stops.
+Look moving_look();
+
 /// What lies under a pixel.
 struct Picked {
     int id = -1;
     Vec3 point; ///< world
 };
 
-/// The context it was made in must be current for every call and for the end of its life. Calls leave the
-/// target framebuffer bound and other state of the context as a fresh context has it, except the viewport.
+/// The context it was made in must be current for every call and for the end of its life. In a window:
+/// create() when the context is made, show() when the shell or the options change, draw() for each frame with
+/// the window's framebuffer and sizes in device pixels, pick() for the pointer. Calls expect nothing of the
+/// context's state and leave the target framebuffer bound, tests and blending off, no program and no vertex
+/// array.
 class Renderer {
   public:
     static Drawn<std::unique_ptr<Renderer>> create();

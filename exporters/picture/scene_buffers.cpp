@@ -119,13 +119,28 @@ bool SceneBuffers::show(const Scene &scene) {
 
 void SceneBuffers::upload_all(const Scene &scene) {
     scene_ = scene;
-    placed_.assign(scene.instances.size(), {});
     const Box3 all = bounds(scene);
     origin_ = 0.5 * (all.low + all.high);
+    upload_indices();
+    const auto end = [](const Span &span) { return span.first + span.count; };
+    const std::size_t corners = placed_.empty() ? 0 : end(placed_.back().corners);
+    const std::size_t points = placed_.empty() ? 0 : end(placed_.back().points);
+    reserve(corners_, corners * sizeof(Corner));
+    reserve(looks_, corners * sizeof(Paint));
+    reserve(points_, points * sizeof(Point));
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+        place(i);
+        paint(i);
+    }
+    measure();
+}
+
+/// Lays all pieces one after another and remembers where each begins.
+void SceneBuffers::upload_indices() {
+    placed_.assign(scene_.instances.size(), {});
     std::vector<std::uint32_t> faces, edges;
     std::uint32_t corner = 0, point = 0;
-    const auto take = [](std::vector<std::uint32_t> &into, const std::vector<std::uint32_t> &from,
-                         std::uint32_t base) {
+    const auto take = [](auto &into, const auto &from, std::uint32_t base) {
         const Span span{static_cast<std::uint32_t>(into.size()), static_cast<std::uint32_t>(from.size())};
         for (const std::uint32_t index : from)
             into.push_back(base + index);
@@ -142,21 +157,14 @@ void SceneBuffers::upload_all(const Scene &scene) {
             corner += static_cast<std::uint32_t>(model.levels[level].corners.size());
             point += static_cast<std::uint32_t>(model.levels[level].points.size());
         }
+        placed.corners.count = corner - placed.corners.first;
+        placed.points.count = point - placed.points.first;
     }
-    glBindVertexArray(0);
-    reserve(corners_, corner * sizeof(Corner));
-    reserve(looks_, corner * sizeof(Paint));
-    reserve(points_, point * sizeof(Point));
     glBindVertexArray(faces_.id());
     gl::fill(GL_ELEMENT_ARRAY_BUFFER, face_indices_, faces, GL_STATIC_DRAW);
     glBindVertexArray(edges_.id());
     gl::fill(GL_ELEMENT_ARRAY_BUFFER, edge_indices_, edges, GL_STATIC_DRAW);
     glBindVertexArray(0);
-    for (std::size_t i = 0; i < placed_.size(); ++i) {
-        place(i);
-        paint(i);
-    }
-    measure();
 }
 
 void SceneBuffers::place(std::size_t i) {
@@ -212,29 +220,30 @@ std::size_t SceneBuffers::level_for(std::size_t i, double pixel, double detail) 
     return model.widest_bore < fine * pixel ? 1 : 0;
 }
 
+/// A box is outside when, for one side of the clip volume (w + x >= 0 and so on), its most inward corner is.
+bool SceneBuffers::outside(const Placed &p, const Matrix4 &clip) {
+    for (int axis = 0; axis < 3; ++axis) {
+        for (const double sign : {1.0, -1.0}) {
+            const Vec3 n{clip(3, 0) + sign * clip(axis, 0), clip(3, 1) + sign * clip(axis, 1),
+                         clip(3, 2) + sign * clip(axis, 2)};
+            const double reach =
+                std::abs(n.x) * p.half.x + std::abs(n.y) * p.half.y + std::abs(n.z) * p.half.z;
+            if (dot(n, p.middle) + clip(3, 3) + sign * clip(axis, 3) + reach < 0) return true;
+        }
+    }
+    return false;
+}
+
 DrawLists SceneBuffers::visible_in(const Matrix4 &clip, const Camera &camera, int picture_height,
                                    double detail) const {
     struct Seen {
         double depth;
         std::size_t index;
     };
-    // A row's plane: w + x >= 0 and so on. Outside when the box's most inward corner is.
-    const auto outside = [&](const Placed &p) {
-        for (int axis = 0; axis < 3; ++axis) {
-            for (const double sign : {1.0, -1.0}) {
-                const Vec3 n{clip(3, 0) + sign * clip(axis, 0), clip(3, 1) + sign * clip(axis, 1),
-                             clip(3, 2) + sign * clip(axis, 2)};
-                const double reach =
-                    std::abs(n.x) * p.half.x + std::abs(n.y) * p.half.y + std::abs(n.z) * p.half.z;
-                if (dot(n, p.middle) + clip(3, 3) + sign * clip(axis, 3) + reach < 0) return true;
-            }
-        }
-        return false;
-    };
     const Vec3 sight = unit(camera.target - camera.eye);
     std::vector<Seen> seen;
     for (std::size_t i = 0; i < placed_.size(); ++i)
-        if (scene_.instances[i].visible && !outside(placed_[i]))
+        if (scene_.instances[i].visible && !outside(placed_[i], clip))
             seen.push_back({dot(placed_[i].middle - camera.eye, sight), i});
     std::sort(seen.begin(), seen.end(), [](const Seen &a, const Seen &b) {
         return a.depth != b.depth ? a.depth < b.depth : a.index < b.index;

@@ -58,7 +58,9 @@ class SceneBuffers {
     };
 
     bool alike(const Scene &scene) const;
+    static bool outside(const Placed &placed, const Matrix4 &clip_from_world);
     void upload_all(const Scene &scene);
+    void upload_indices();
     void place(std::size_t i);
     void paint(std::size_t i);
     void measure();

@@ -1,5 +1,7 @@
 #include "exporters/step/boundary_writer.h"
 
+#include "kernel/solid/rim.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -85,7 +87,7 @@ class SolidWriter {
     static constexpr Vec3 up{0, 0, 1}, east{1, 0, 0};
 
     Ref write_edge(const BoundaryEdge &edge) {
-        const Ref curve = edge.is_circle() ? write_circle(edge) : write_line(edge);
+        const Ref curve = edge.is_rim() ? write_rim(edge) : write_line(edge);
         return data_.add("EDGE_CURVE", "", vertices_[at(edge.from)], vertices_[at(edge.to)], curve, true);
     }
 
@@ -94,16 +96,17 @@ class SolidWriter {
         return data_.add("LINE", "", points_[at(edge.from)], directions_.vector(along));
     }
 
-    Ref write_circle(const BoundaryEdge &edge) {
-        const BoundaryBore &bore = b_.bores[at(edge.bore)];
-        const Vec3 centre{bore.foot.x, bore.foot.y, b_.vertices[at(edge.from)].z};
-        return data_.add("CIRCLE", "", upright_placement(centre), bore.radius);
+    Ref write_rim(const BoundaryEdge &edge) {
+        const Rim rim = rim_of(b_.bores[at(edge.bore)], edge.upper);
+        const Ref place = placement(rim.centre, rim.normal, rim.major);
+        if (rim.level) return data_.add("CIRCLE", "", place, rim.semi_major);
+        return data_.add("ELLIPSE", "", place, rim.semi_major, rim.semi_minor);
     }
 
-    Ref upright_placement(Vec3 origin) {
+    Ref placement(Vec3 origin, Vec3 axis, Vec3 across) {
         const Ref point = data_.add("CARTESIAN_POINT", "", to_finest(origin));
-        return data_.add("AXIS2_PLACEMENT_3D", "", point, directions_.direction(up),
-                         directions_.direction(east));
+        return data_.add("AXIS2_PLACEMENT_3D", "", point, directions_.direction(axis),
+                         directions_.direction(across));
     }
 
     /// The cylinder's normal points into the wood, the face's out of it: the last attribute says so.
@@ -125,13 +128,14 @@ class SolidWriter {
     }
 
     Ref write_cylinder(const BoundaryBore &bore) {
-        return data_.add("CYLINDRICAL_SURFACE", "", upright_placement(bore.foot), bore.radius);
+        return data_.add("CYLINDRICAL_SURFACE", "",
+                         placement({bore.axis.x, bore.axis.y, bore.below.z}, up, east), bore.radius);
     }
 
     Ref write_plane(const BoundaryFace &face) {
         const BoundaryEdge &first = b_.edges[at(face.loops[0][0].edge)];
         const Vec3 across =
-            first.is_circle() ? east : unit(b_.vertices[at(first.to)] - b_.vertices[at(first.from)]);
+            first.is_rim() ? east : unit(b_.vertices[at(first.to)] - b_.vertices[at(first.from)]);
         const Ref place = data_.add("AXIS2_PLACEMENT_3D", "", points_[at(first.from)],
                                     directions_.direction(face.plane.normal), directions_.direction(across));
         return data_.add("PLANE", "", place);

@@ -16,6 +16,7 @@ inline constexpr std::size_t name_characters = 200; ///< of a shell, an opening,
 inline constexpr std::size_t wall_letters = 8;      ///< of a wall's name
 inline constexpr std::size_t walls = 100;
 inline constexpr std::size_t openings = 500;
+inline constexpr std::size_t logs = 5000; ///< with sizes of their own
 
 inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m
 inline constexpr double short_mm = 2'000;  ///< thickness, pitch, gap, overhang, pegs: 2 m

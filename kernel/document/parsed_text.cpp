@@ -14,9 +14,13 @@ Problem problem_at(const std::string &file, const Place &place, std::string mess
     return {Weight::error, file, place, std::move(message), std::move(expected)};
 }
 
-bool is_no_text(char c) {
+bool is_control(char c) {
     const auto byte = static_cast<unsigned char>(c);
-    return (byte < ' ' && c != '\t' && c != '\n' && c != '\r') || byte == 0x7f;
+    return byte < ' ' || byte == 0x7f;
+}
+
+bool is_no_text(char c) {
+    return is_control(c) && c != '\t' && c != '\n' && c != '\r';
 }
 
 std::optional<Problem> find_no_text(std::string_view text, const std::string &file) {
@@ -72,12 +76,16 @@ std::string hint(std::string_view line) {
     return "text in quotes, such as \"door\"";
 }
 
-/// The parser's own words without its frame.
+/// The parser's own words without its frame, on one line; it cuts and quotes the text byte by byte.
 std::string bare_description(std::string_view words) {
     constexpr std::string_view frame = "Error while parsing ";
     if (words.starts_with(frame) && words.find(": ") != std::string_view::npos)
         words.remove_prefix(words.find(": ") + 2);
-    return std::string(words.substr(0, words.find(" (TOML_")));
+    words = words.substr(0, words.find(" (TOML_"));
+    std::string bare;
+    for (std::size_t length = 0; (length = character_length(words)) != 0; words.remove_prefix(length))
+        bare += is_control(words.front()) ? " " : std::string(words.substr(0, length));
+    return bare;
 }
 
 Problem syntax_problem(std::string_view text, const std::string &file, const toml::parse_error &error) {

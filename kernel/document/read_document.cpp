@@ -35,6 +35,7 @@ ReadResult read_document(std::string_view text, const std::string &file) {
     read_rounds(reading, document, shell);
     read_notch(reading, document, shell);
     read_corners(reading, document, shell);
+    read_logs(reading, document, shell);
     read_openings(reading, document, shell);
     read_pegs(reading, document, shell);
     read_wood(reading, document, shell);

@@ -15,6 +15,8 @@ void read_walls(Reading &reading, TableReader &document, Shell &shell);
 
 // After the walls:
 void read_rounds(Reading &reading, TableReader &document, Shell &shell);
+/// [logs] and [[log]].
+void read_logs(Reading &reading, TableReader &document, Shell &shell);
 void read_openings(Reading &reading, TableReader &document, Shell &shell);
 void read_notch(Reading &reading, TableReader &document, Shell &shell);
 /// After the shell's notch, which a corner's own starts from.

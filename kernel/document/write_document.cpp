@@ -48,6 +48,8 @@ class Writer {
     void rounds();
     void notch(const NotchRule &rule, const NotchRule &base, bool whole);
     void corners();
+    void sizes(const LogSizes &sizes);
+    void logs();
     void openings();
     void pegs();
     void wood();
@@ -127,6 +129,31 @@ void Writer::corners() {
     }
 }
 
+void Writer::sizes(const LogSizes &sizes) {
+    line("butt_height", sizes.butt_height);
+    line("tip_height", sizes.tip_height);
+    line("butt_width", sizes.butt_width);
+    line("tip_width", sizes.tip_width);
+    if (sizes.butt) line("butt", *sizes.butt == LogEnd::left ? "\"left\"" : "\"right\"");
+}
+
+void Writer::logs() {
+    if (shell_.logs != LogSizes()) {
+        gap();
+        comment("Butt and tip of every log; butt = \"left\" or \"right\", seen from outside. Left out: as "
+                "the wall.");
+        header("[logs]");
+        sizes(shell_.logs);
+    }
+    for (const OwnLog &log : shell_.own_logs) {
+        gap();
+        header("[[log]]");
+        line("wall", toml_text(log.wall));
+        line("round", std::to_string(log.round));
+        sizes(log.sizes);
+    }
+}
+
 void Writer::openings() {
     if (!shell_.openings.empty()) {
         gap();
@@ -180,6 +207,7 @@ std::string write_document(const Shell &shell) {
     writer.header("[notch]");
     writer.notch(shell.notch, NotchRule(), true);
     writer.corners();
+    writer.logs();
     writer.openings();
     writer.pegs();
     writer.wood();

@@ -23,8 +23,12 @@ TopoDS_Shape single_solid_or_all(const TopoDS_Shape &result) {
 } // namespace
 
 TopoDS_Shape bore_tool(const Bore &bore) {
-    const gp_Ax2 axes(gp_Pnt(bore.x, bore.y, bore.z_from), gp::DZ(), gp::DX());
-    return BRepPrimAPI_MakeCylinder(axes, bore.diameter / 2, bore.z_to - bore.z_from).Shape();
+    // Where a bore is open its face may slant: the tool goes on past it by as much as it is thick.
+    const double past = bore.diameter / 2;
+    const double from = bore.through || !bore.from_top ? bore.z_from - past : bore.z_from;
+    const double to = bore.through || bore.from_top ? bore.z_to + past : bore.z_to;
+    const gp_Ax2 axes(gp_Pnt(bore.x, bore.y, from), gp::DZ(), gp::DX());
+    return BRepPrimAPI_MakeCylinder(axes, bore.diameter / 2, to - from).Shape();
 }
 
 TopoDS_Shape cut(const TopoDS_Shape &wood, const TopTools_ListOfShape &tools) {

@@ -8,7 +8,7 @@
 
 namespace roundlay {
 
-/// The wood that a bore takes.
+/// The wood that a bore takes, reaching past the faces it opens in.
 TopoDS_Shape bore_tool(const Bore &bore);
 
 /// `wood` less all `tools`, by one boolean. One solid comes back as that solid, more as a compound.

@@ -22,7 +22,7 @@ class EdgeIndex {
             if (edge.from == to && edge.to == from) return {e, false};
         }
         const int made = static_cast<int>(boundary_.edges.size());
-        boundary_.edges.push_back({from, to, -1});
+        boundary_.edges.push_back({from, to});
         next_.push_back(first_[static_cast<std::size_t>(low)]);
         first_[static_cast<std::size_t>(low)] = made;
         return {made, true};
@@ -40,7 +40,7 @@ double distance_to_segment(Vec2 p, Vec2 a, Vec2 b) {
     return length(p - (a + t * along));
 }
 
-/// How a level face and a point over or under it lie to each other, in plan.
+/// How a face and an upright line lie to each other, in plan.
 struct PlanPlace {
     bool inside = false;
     double to_border = 0;
@@ -61,51 +61,58 @@ PlanPlace place_in_plan(const Polyhedron &hewn, const Face &face, Vec2 p) {
     return place;
 }
 
-enum class Meeting { none, whole_circle, unclear };
+/// Planes that rise less than this over a bore are level, so that its rim is a circle: far less than a
+/// vertex may be off its plane.
+constexpr double level_rise = 1e-9;
 
-/// Which level face, looking up (+1) or down (-1), the bore's end opens in.
-Meeting find_opening(const Polyhedron &hewn, const Bore &bore, double z, int looking, int &found) {
-    found = -1;
+/// Where one end of a bore lies, and in which face it opens.
+struct Meeting {
+    BoreEnd end;
+    int face = -1;     ///< none: blind
+    bool clear = true; ///< else the rim crosses a border
+};
+
+/// Looking up (+1) for the bore's upper end, down (-1) for its lower one.
+Meeting meet(const Polyhedron &hewn, const Bore &bore, double z, int looking) {
+    const double radius = bore.diameter / 2;
     for (std::size_t i = 0; i < hewn.faces.size(); ++i) {
         const Plane &plane = hewn.faces[i].plane;
-        // A sloped face near the bore's end is not for this room: the circle would be an ellipse.
         if (looking * plane.normal.z <= 0) continue;
         if (std::abs(plane.height_at(bore.x, bore.y) - z) > tolerance::weld) continue;
         const PlanPlace place = place_in_plan(hewn, hewn.faces[i], {bore.x, bore.y});
-        const double radius = bore.diameter / 2;
         if (!place.inside && place.to_border > radius + tolerance::weld) continue;
-        const double tilt = std::hypot(plane.normal.x, plane.normal.y);
-        const bool level = tilt * radius < tolerance::weld;
-        if (!level || !place.inside || place.to_border <= radius + tolerance::weld) return Meeting::unclear;
-        found = static_cast<int>(i);
-        return Meeting::whole_circle;
+        const bool clear = place.inside && place.to_border > radius + tolerance::weld;
+        Vec2 rise{-plane.normal.x / plane.normal.z, -plane.normal.y / plane.normal.z};
+        if (length(rise) * radius < level_rise) rise = {};
+        return {{plane.height_at(bore.x, bore.y), rise, true}, static_cast<int>(i), clear};
     }
-    return Meeting::none;
+    return {{z, {}, false}, -1, true};
 }
 
-/// Adds the bore's circles, seam, wall and any flat bottom.
-void add_bore(Boundary &b, const Bore &bore, int face_below, int face_above) {
-    const int index = static_cast<int>(b.bores.size());
-    const double radius = bore.diameter / 2;
-    b.bores.push_back(
-        {{bore.x, bore.y, bore.z_from}, radius, bore.z_to - bore.z_from, face_below >= 0, face_above >= 0});
-    const int low = static_cast<int>(b.vertices.size());
-    b.vertices.push_back({bore.x + radius, bore.y, bore.z_from});
-    b.vertices.push_back({bore.x + radius, bore.y, bore.z_to});
-    const int lower = static_cast<int>(b.edges.size()), upper = lower + 1, seam = lower + 2;
-    b.edges.push_back({low, low, index});
-    b.edges.push_back({low + 1, low + 1, index});
-    b.edges.push_back({low, low + 1, -1});
-    b.faces.push_back({Plane{}, index, {{{upper, true}, {seam, false}, {lower, false}, {seam, true}}}});
+/// Adds a rim and the face it is in: around a hole in an open face, else around a flat bottom.
+int add_rim(Boundary &b, int bore, bool upper, const Meeting &meeting) {
+    const BoundaryBore &of = b.bores[static_cast<std::size_t>(bore)];
+    const int vertex = static_cast<int>(b.vertices.size()), rim = static_cast<int>(b.edges.size());
+    const double z = meeting.end.z + meeting.end.rise.x * of.radius;
+    b.vertices.push_back({of.axis.x + of.radius, of.axis.y, z});
+    b.edges.push_back({vertex, vertex, bore, upper});
+    if (meeting.face >= 0) {
+        b.faces[static_cast<std::size_t>(meeting.face)].loops.push_back({{rim, !upper}});
+    } else {
+        const double up = upper ? -1 : 1; // the bottom's outside is the bore
+        b.faces.push_back({Plane{{0, 0, up}, up * meeting.end.z}, -1, {{{rim, !upper}}}});
+    }
+    return rim;
+}
 
-    if (face_below >= 0)
-        b.faces[static_cast<std::size_t>(face_below)].loops.push_back({{lower, true}});
-    else
-        b.faces.push_back({Plane{{0, 0, 1}, bore.z_from}, -1, {{{lower, true}}}});
-    if (face_above >= 0)
-        b.faces[static_cast<std::size_t>(face_above)].loops.push_back({{upper, false}});
-    else
-        b.faces.push_back({Plane{{0, 0, -1}, -bore.z_to}, -1, {{{upper, false}}}});
+void add_bore(Boundary &b, const Bore &bore, const Meeting &below, const Meeting &above) {
+    const int index = static_cast<int>(b.bores.size());
+    b.bores.push_back({{bore.x, bore.y}, bore.diameter / 2, below.end, above.end});
+    const int lower = add_rim(b, index, false, below), upper = add_rim(b, index, true, above);
+    const int seam = static_cast<int>(b.edges.size());
+    b.edges.push_back(
+        {b.edges[static_cast<std::size_t>(lower)].from, b.edges[static_cast<std::size_t>(upper)].from});
+    b.faces.push_back({Plane{}, index, {{{upper, true}, {seam, false}, {lower, false}, {seam, true}}}});
 }
 
 } // namespace
@@ -134,10 +141,9 @@ std::optional<Boundary> boundary_of(const Body &body) {
     if (!body.bores.empty() && !body.bores_clear) return std::nullopt;
     Boundary b = boundary_of(body.hewn);
     for (const Bore &bore : body.bores) {
-        int below = -1, above = -1;
-        if (find_opening(body.hewn, bore, bore.z_from, -1, below) == Meeting::unclear) return std::nullopt;
-        if (find_opening(body.hewn, bore, bore.z_to, +1, above) == Meeting::unclear) return std::nullopt;
-        if (below < 0 && above < 0) return std::nullopt;
+        const Meeting below = meet(body.hewn, bore, bore.z_from, -1);
+        const Meeting above = meet(body.hewn, bore, bore.z_to, +1);
+        if (!below.clear || !above.clear || (below.face < 0 && above.face < 0)) return std::nullopt;
         add_bore(b, bore, below, above);
     }
     return b;

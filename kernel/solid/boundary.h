@@ -10,14 +10,15 @@
 
 namespace roundlay {
 
-/// A straight edge between two vertices, or a whole level circle that starts and ends at one vertex.
+/// A straight edge between two vertices, or the whole rim of a bore, which starts and ends at one vertex.
 struct BoundaryEdge {
     int from = 0, to = 0; ///< indices into Boundary::vertices
-    int bore = -1;        ///< a circle around this bore's axis, else a line
-    bool is_circle() const { return bore >= 0; }
+    int bore = -1;        ///< the rim is this bore's, else the edge is a line
+    bool upper = false;   ///< which of the bore's two rims
+    bool is_rim() const { return bore >= 0; }
 };
 
-/// An edge as a loop runs along it. Circles run counter-clockwise seen from above when forward.
+/// An edge as a loop runs along it. Rims run counter-clockwise seen from above when forward.
 struct EdgeUse {
     int edge = 0;
     bool forward = true;
@@ -32,11 +33,18 @@ struct BoundaryFace {
     bool is_bore_wall() const { return bore >= 0; }
 };
 
-/// An upright cylinder that the wood stands around.
+/// Where a bore ends: in a face that need not be level, or at a level bottom inside the wood.
+struct BoreEnd {
+    double z = 0; ///< on the axis
+    Vec2 rise;    ///< of the plane it ends in, for each unit along x and y
+    bool open = true;
+};
+
+/// An upright cylinder that the wood stands around. Its rims start at angle 0, that is at x + radius.
 struct BoundaryBore {
-    Vec3 foot; ///< lower end of the axis
-    double radius = 0, height = 0;
-    bool open_below = true, open_above = true; ///< else a flat bottom inside the wood
+    Vec2 axis;
+    double radius = 0;
+    BoreEnd below, above;
 };
 
 /// Closed: every edge is used once in each direction. A bore's wall uses its upright seam both ways.
@@ -51,7 +59,7 @@ struct Boundary {
 Boundary boundary_of(const Polyhedron &hewn);
 
 /// The border of a body with its bores. None where that cannot be written down: `bores_clear` is false, or
-/// a bore meets a face at anything but a whole circle inside a level face, or is closed at both ends.
+/// a bore meets a face otherwise than with its whole rim inside, or is closed at both ends.
 /// Trusts `bores_clear` that bores keep clear of each other and of everything between their ends.
 std::optional<Boundary> boundary_of(const Body &body);
 

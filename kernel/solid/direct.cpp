@@ -1,9 +1,13 @@
 #include "kernel/solid/direct.h"
 
+#include "kernel/solid/rim.h"
+#include "kernel/solid/wave.h"
+
 #include <BRep_Builder.hxx>
 #include <Geom2d_Line.hxx>
 #include <Geom_Circle.hxx>
 #include <Geom_CylindricalSurface.hxx>
+#include <Geom_Ellipse.hxx>
 #include <Geom_Line.hxx>
 #include <Geom_Plane.hxx>
 #include <Precision.hxx>
@@ -88,8 +92,8 @@ class Writer {
         edges_.resize(b_.edges.size());
         for (std::size_t e = 0; e < edges_.size(); ++e) {
             const BoundaryEdge &edge = b_.edges[e];
-            if (edge.is_circle())
-                make_circle(e, edge);
+            if (edge.is_rim())
+                make_rim(e, edge);
             else
                 make_line(e, edge);
         }
@@ -103,13 +107,17 @@ class Writer {
         builder_.Range(edges_[e], 0, length(along));
     }
 
-    void make_circle(std::size_t e, const BoundaryEdge &edge) {
-        const BoundaryBore &bore = b_.bores[at(edge.bore)];
-        const Vec3 start = b_.vertices[at(edge.from)];
-        const gp_Ax2 axes(gp_Pnt(bore.foot.x, bore.foot.y, start.z), gp::DZ(), gp::DX());
-        builder_.MakeEdge(edges_[e], new Geom_Circle(axes, bore.radius), edge_tolerance_[e]);
+    void make_rim(std::size_t e, const BoundaryEdge &edge) {
+        const Rim rim = rim_of(b_.bores[at(edge.bore)], edge.upper);
+        const gp_Ax2 axes(point(rim.centre), direction(rim.normal), direction(rim.major));
+        Handle(Geom_Curve) curve;
+        if (rim.level)
+            curve = new Geom_Circle(axes, rim.semi_major);
+        else
+            curve = new Geom_Ellipse(axes, rim.semi_major, rim.semi_minor);
+        builder_.MakeEdge(edges_[e], curve, edge_tolerance_[e]);
         add_ends(e, edge);
-        builder_.Range(edges_[e], 0, whole_turn);
+        builder_.Range(edges_[e], rim.start, rim.start + whole_turn);
         edges_[e].Closed(true);
     }
 
@@ -140,7 +148,7 @@ class Writer {
     /// loop is written backwards.
     TopoDS_Face bore_wall(const BoundaryFace &face) {
         const BoundaryBore &bore = b_.bores[at(face.bore)];
-        const gp_Ax3 axes(point(bore.foot), gp::DZ(), gp::DX());
+        const gp_Ax3 axes(gp_Pnt(bore.axis.x, bore.axis.y, bore.below.z), gp::DZ(), gp::DX());
         TopoDS_Face made;
         builder_.MakeFace(made, new Geom_CylindricalSurface(axes, bore.radius), Precision::Confusion());
         add_surface_curves(made, face, bore);
@@ -159,15 +167,21 @@ class Writer {
     void add_surface_curves(const TopoDS_Face &wall, const BoundaryFace &face, const BoundaryBore &bore) {
         const std::vector<EdgeUse> &loop = face.loops[0];
         for (const std::size_t i : {0U, 2U}) {
-            const BoundaryEdge &edge = b_.edges[at(loop[i].edge)];
-            const double v = b_.vertices[at(edge.from)].z - bore.foot.z;
-            builder_.UpdateEdge(edges_[at(loop[i].edge)], new Geom2d_Line(gp_Pnt2d(0, v), gp::DX2d()), wall,
-                                edge_tolerance_[at(loop[i].edge)]);
+            const std::size_t e = at(loop[i].edge);
+            builder_.UpdateEdge(edges_[e], unrolled(bore, b_.edges[e].upper), wall, edge_tolerance_[e]);
         }
-        const int seam = loop[1].edge;
-        builder_.UpdateEdge(edges_[at(seam)], new Geom2d_Line(gp_Pnt2d(whole_turn, 0), gp::DY2d()),
-                            new Geom2d_Line(gp_Pnt2d(0, 0), gp::DY2d()), wall, edge_tolerance_[at(seam)]);
-        builder_.Continuity(edges_[at(seam)], wall, wall, GeomAbs_CN);
+        const std::size_t seam = at(loop[1].edge);
+        const double v = b_.vertices[at(b_.edges[seam].from)].z - bore.below.z;
+        builder_.UpdateEdge(edges_[seam], new Geom2d_Line(gp_Pnt2d(whole_turn, v), gp::DY2d()),
+                            new Geom2d_Line(gp_Pnt2d(0, v), gp::DY2d()), wall, edge_tolerance_[seam]);
+        builder_.Continuity(edges_[seam], wall, wall, GeomAbs_CN);
+    }
+
+    Handle(Geom2d_Curve) unrolled(const BoundaryBore &bore, bool upper) {
+        const BoreEnd &end = upper ? bore.above : bore.below;
+        const Rim rim = rim_of(bore, upper);
+        if (!rim.level) return wave_of(end, bore.radius, bore.below.z, rim.start);
+        return new Geom2d_Line(gp_Pnt2d(0, end.z - bore.below.z), gp::DX2d());
     }
 
     const Boundary &b_;

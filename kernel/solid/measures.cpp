@@ -1,5 +1,6 @@
 #include "kernel/solid/measures.h"
 
+#include <cmath>
 #include <numbers>
 
 namespace roundlay {
@@ -30,6 +31,30 @@ Sums sums_of(const Boundary &b, const std::vector<EdgeUse> &loop) {
     return sums;
 }
 
+/// What a bore takes out of the wood, and adds to its surface.
+struct BoreMeasures {
+    double volume = 0, area = 0;
+    Vec3 moment;
+};
+
+/// A cylinder between two planes. Over its disc the plane's height is z + rise . (x, y), and the integrals of
+/// x, y and xy vanish; that of x x and of y y is pi r^4 / 4.
+BoreMeasures measures_of_bore(const BoundaryBore &bore) {
+    const double r = bore.radius, disc = std::numbers::pi * r * r, second = disc * r * r / 4;
+    const BoreEnd &low = bore.below, &high = bore.above;
+    BoreMeasures m;
+    m.volume = disc * (high.z - low.z);
+    m.moment = {m.volume * bore.axis.x + second * (high.rise.x - low.rise.x),
+                m.volume * bore.axis.y + second * (high.rise.y - low.rise.y),
+                (disc * (high.z * high.z - low.z * low.z) +
+                 second * (dot(high.rise, high.rise) - dot(low.rise, low.rise))) /
+                    2};
+    m.area = 2 * std::numbers::pi * r * (high.z - low.z);
+    for (const BoreEnd &end : {low, high})
+        m.area += (end.open ? -disc : disc) * std::hypot(1, length(end.rise));
+    return m;
+}
+
 } // namespace
 
 Measures measures_of(const Boundary &b) {
@@ -39,7 +64,7 @@ Measures measures_of(const Boundary &b) {
         if (face.is_bore_wall()) continue;
         for (const std::vector<EdgeUse> &loop : face.loops) {
             const BoundaryEdge &edge = b.edges[static_cast<std::size_t>(loop[0].edge)];
-            if (edge.is_circle()) continue;
+            if (edge.is_rim()) continue;
             const Sums sums = sums_of(b, loop);
             m.area += dot(sums.twice_area, face.plane.normal) / 2;
             m.volume += sums.six_volumes / 6;
@@ -47,12 +72,10 @@ Measures measures_of(const Boundary &b) {
         }
     }
     for (const BoundaryBore &bore : b.bores) {
-        const double circle = std::numbers::pi * bore.radius * bore.radius;
-        const double wood = circle * bore.height;
-        m.volume -= wood;
-        moment = moment - wood * (bore.foot + Vec3{0, 0, bore.height / 2});
-        m.area += 2 * std::numbers::pi * bore.radius * bore.height;
-        m.area += (bore.open_below ? -circle : circle) + (bore.open_above ? -circle : circle);
+        const BoreMeasures taken = measures_of_bore(bore);
+        m.volume -= taken.volume;
+        moment = moment - taken.moment;
+        m.area += taken.area;
     }
     m.centroid = (1 / m.volume) * moment;
     return m;

@@ -95,8 +95,7 @@ Ran run(const Words &words, const RunOptions &options) {
     if (!options.out_file.empty()) out.theirs = Descriptor(::open(options.out_file.c_str(), O_WRONLY));
     const pid_t child = ::fork();
     if (child == 0)
-        become_program(words, options, in.theirs.number() == -1 ? 0 : in.ours.number(), out.theirs.number(),
-                       err.theirs.number());
+        become_program(words, options, in.ours.number(), out.theirs.number(), err.theirs.number());
     in.ours.close(), out.theirs.close(), err.theirs.close();
     std::signal(SIGPIPE, SIG_IGN);
     std::thread feeder([&] {

@@ -15,14 +15,14 @@ struct Ran {
 };
 
 struct RunOptions {
-    std::string input;                              ///< to its standard input
-    std::map<std::string, std::string> environment; ///< on top of ours
-    std::string folder;                             ///< to run in
-    bool bound_by_rights = false;                   ///< root may not write where the owner may not
+    std::string input = {};                              ///< to its standard input
+    std::map<std::string, std::string> environment = {}; ///< on top of ours
+    std::string folder = {};                             ///< to run in
+    bool bound_by_rights = false;                        ///< root may not write where the owner may not
     bool out_is_terminal = false, err_is_terminal = false;
-    bool close_out_at_once = false;   ///< a reader that goes away
-    std::string out_file;             ///< e.g. /dev/full
-    std::string interrupt_when_there; ///< SIGINT once an entry of that beginning is in this folder
+    bool close_out_at_once = false;        ///< a reader that goes away
+    std::string out_file = {};             ///< e.g. /dev/full
+    std::string interrupt_when_there = {}; ///< SIGINT once an entry of that beginning is in this folder
 };
 
 using Words = std::vector<std::string>;

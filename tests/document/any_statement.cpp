@@ -101,6 +101,23 @@ void add_corners(Shell &shell) {
     }
 }
 
+LogSizes any_sizes() {
+    LogSizes sizes;
+    for (auto *size : {&sizes.butt_height, &sizes.tip_height, &sizes.butt_width, &sizes.tip_width})
+        if (*inRange(0, 3) == 0) *size = any_size(2000);
+    if (*inRange(0, 3) == 0) sizes.butt = *rc::gen::element(LogEnd::left, LogEnd::right);
+    return sizes;
+}
+
+void add_logs(Shell &shell) {
+    if (*rc::gen::arbitrary<bool>()) shell.logs = any_sizes();
+    for (int i = *inRange(0, 4); i > 0; --i) {
+        const std::string wall = any_wall(shell);
+        const int round = *inRange(1, 502);
+        shell.own_logs.push_back({wall, round, any_sizes()});
+    }
+}
+
 void add_openings(Shell &shell) {
     for (int i = *inRange(0, 4); i > 0; --i)
         shell.openings.push_back({any_name(), *rc::gen::element(OpeningKind::door, OpeningKind::window),
@@ -119,6 +136,7 @@ Shell any_statements() {
     add_walls(shell);
     add_rounds(shell);
     add_corners(shell);
+    add_logs(shell);
     add_openings(shell);
     shell.pegs = {
         *rc::gen::arbitrary<bool>(),  any_size(2000), any_size(100'000), any_gap(2000), any_gap(2000),

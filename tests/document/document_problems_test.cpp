@@ -127,6 +127,18 @@ TEST_CASE("Every error of a statement is reported at its place") {
          "the corner of \"A\" and \"B\" is stated twice; the other one stands in line 25"},
         {26, "between = [\"A\", \"B\"]\nkind = \"stated\"\nalong = \"1:8\"", 25, 1,
          "\"across\" is missing in this [[corner]]"},
+        {27, "[[logs]]\n[[opening]]", 27, 1, "\"logs\" is stated once in a document"},
+        {27, "[logs]\nbutt_height = \"0 in\"\n[[opening]]", 28, 15, "\"butt_height\" is out of bounds"},
+        {27, "[logs]\ntip_height = 8\n[[opening]]", 28, 14, "\"tip_height\" cannot be a number"},
+        {27, "[logs]\nbutt_width = \"3 m\"\n[[opening]]", 28, 14, "\"butt_width\" is out of bounds"},
+        {27, "[logs]\ntip_width = \"-1 in\"\n[[opening]]", 28, 13, "\"tip_width\" is out of bounds"},
+        {27, "[logs]\nbutt = \"rigth\"\n[[opening]]", 28, 8,
+         "\"butt\" cannot be \"rigth\" (did you mean \"right\"?)"},
+        {27, "[log]\n[[opening]]", 27, 1, "\"log\" cannot be a table"},
+        {27, "[[log]]\nround = 1\n[[opening]]", 27, 1, "\"wall\" is missing in this [[log]]"},
+        {27, "[[log]]\nwall = \"A\"\n[[opening]]", 27, 1, "\"round\" is missing in this [[log]]"},
+        {27, "[[log]]\nwall = \"E\"\nround = 1\n[[opening]]", 28, 8, "there is no wall \"E\""},
+        {27, "[[log]]\nwall = \"A\"\nround = 0\n[[opening]]", 29, 9, "\"round\" is out of bounds"},
         {27, "[opening]", 27, 1, "\"opening\" cannot be a table"},
         {28, "", 27, 1, "\"wall\" is missing in this [[opening]]"},
         {28, "wall = \"E\"", 28, 8, "there is no wall \"E\""},
@@ -170,6 +182,9 @@ TEST_CASE("What is not used is warned of, with what may have been meant, and nev
         {36, "species = \"x\"\n[[walls]]", 37, 3,
          "\"walls\" is not known here and is not used (did you mean \"wall\"?)"},
         {36, "species = \"x\"\n\"a\\u0007 key\" = 1", 37, 1, "\"a  key\" is not known here and is not used"},
+        {27, "[[log]]\nwall = \"A\"\nround = 2\n[[log]]\nwall = \"A\"\nround = 2\n[[opening]]", 30, 1,
+         "round 2 of wall \"A\" is stated twice; where this one differs from the other in line 27, this one "
+         "counts"},
         {24, "kind = \"square lap\"\nslope = \"1:8\"", 25, 9,
          "\"slope\" is not used here, only by a full or half dovetail"},
         {24, "kind = \"full dovetail\"\nalong = \"1:8\"", 25, 9,
@@ -210,6 +225,7 @@ TEST_CASE("A text that is not TOML is refused at the broken line, with the likel
         {3, "thickness = \"8 in", 3, "a closing quote on the same line"},
         {3, "thickness = '8 in", 3, "a closing quote on the same line"},
         {3, "thickness = eight", 3, "text in quotes"},
+        {3, "thickness = t", 3, "text in quotes"},
         {26, "between = [\"A\" \"B\"]", 26, "a list such as [\"A\", \"B\"]"},
         {3, "thickness = \"8 in\"\nthickness = \"9 in\"", 4, "each statement and [table] once"},
         {4, "[wall]", 8, "each statement and [table] once"},
@@ -225,6 +241,7 @@ TEST_CASE("A text that is not TOML is refused at the broken line, with the likel
         CHECK(problem.place.column >= 1);
         CHECK(problem.message.rfind("the text is not TOML: ", 0) == 0);
         CHECK(problem.message.find("TOML_") == std::string::npos);
+        CHECK(problem.message.find('\n') == std::string::npos);
         CHECK(problem.expected.find(row.remedy) != std::string::npos);
     }
 }
@@ -303,7 +320,10 @@ TEST_CASE("More than a hundred problems are counted, not listed") {
 }
 
 TEST_CASE("Too many walls or openings are one problem") {
-    std::string openings, walls;
+    std::string openings, walls, logs;
+    for (int i = 0; i < 5001; ++i)
+        logs += "[[log]]\n";
+    CHECK(problems_of(sample + logs).at(0).message == "\"log\" has more than 5000 entries [[log]]");
     for (int i = 0; i < 501; ++i)
         openings += "[[opening]]\n";
     for (int i = 0; i < 101; ++i)

@@ -65,6 +65,19 @@ across = "-1 in in 8 in"
 between = ["C", "A"]
 overhang = 0
 
+[logs]
+butt_height = "9 in"
+tip_height = "7 in"
+butt_width = "10 in"
+tip_width = "200 mm"
+butt = "right"
+
+[[log]]
+wall = "C"
+round = 3
+tip_height = "6 3/4 in"
+butt = "left"
+
 [[opening]]
 name = "front door"
 kind = "door"
@@ -124,6 +137,10 @@ TEST_CASE("Every statement of the format reaches the shell") {
     NotchRule flush = notch;
     flush.overhang = {};
     CHECK(shell.corners[1] == CornerNotch{"C", "A", flush});
+    CHECK(shell.logs ==
+          LogSizes{Length::mm(228.6), Length::mm(177.8), Length::mm(254), Length::mm(200), LogEnd::right});
+    REQUIRE(shell.own_logs.size() == 1);
+    CHECK(shell.own_logs[0] == OwnLog{"C", 3, LogSizes{{}, Length::mm(171.45), {}, {}, LogEnd::left}});
     REQUIRE(shell.openings.size() == 2);
     CHECK(shell.openings[0] == Opening{"front door",
                                        OpeningKind::door,
@@ -148,6 +165,8 @@ TEST_CASE("What is left out is as in a fresh shell") {
     CHECK(shell.pegs == fresh.pegs);
     CHECK(shell.wood == fresh.wood);
     CHECK(shell.rounds.gap == fresh.rounds.gap);
+    CHECK(shell.logs == fresh.logs);
+    CHECK(shell.own_logs.empty());
     CHECK(shell.rounds.top == fresh.rounds.top);
     CHECK(shell.rounds.full_first.empty());
     REQUIRE(shell.openings.size() == 1);
@@ -203,14 +222,17 @@ TEST_CASE("Where a statement stands is known by its path") {
         {"wall[2]", 20, 1},
         {"rounds.pitch", 27, 9},
         {"corner[0].across", 42, 10},
-        {"opening[0].width", 54, 9},
-        {"opening[1]", 57, 1},
-        {"wood.moisture", 75, 12},
+        {"logs.tip_width", 52, 13},
+        {"log[0].round", 57, 9},
+        {"logs", 48, 1},
+        {"opening[0].width", 67, 9},
+        {"opening[1]", 70, 1},
+        {"wood.moisture", 88, 12},
         {"roundlay", 1, 12},
         // not stated: the nearest statement around it
         {"wall[1].pitch", 15, 1},
         {"rounds.count", 25, 1},
-        {"opening[1].name", 57, 1},
+        {"opening[1].name", 70, 1},
         {"wall", 7, 1},
         {"wall[9].length", 7, 1},
     };

@@ -1,12 +1,21 @@
 #include "tests/fuzz/check_document.h"
 
 #include "kernel/document/edit.h"
+#include "kernel/measure/character.h"
 
 #include <array>
 
 namespace roundlay::test {
 
 namespace {
+
+bool is_one_printed_line(std::string_view text) {
+    for (std::size_t length = 0; !text.empty(); text.remove_prefix(length)) {
+        length = character_length(text);
+        if (length == 0 || (length == 1 && text.front() < ' ') || text.front() == 0x7f) return false;
+    }
+    return true;
+}
 
 std::optional<std::string> check_problems(const ReadResult &result, std::size_t size) {
     if (result.shell.has_value() == has_errors(result.problems))
@@ -16,8 +25,8 @@ std::optional<std::string> check_problems(const ReadResult &result, std::size_t 
         if (problem.place.offset > size) return "a problem outside the text: " + to_text(problem);
         if (problem.place.line > 0 && problem.place.column < 1)
             return "a problem without a column: " + to_text(problem);
-        if (to_text(problem).find('\n') != std::string::npos)
-            return "a problem on two lines: " + to_text(problem);
+        if (!is_one_printed_line(to_text(problem)))
+            return "a problem that cannot be printed: " + to_text(problem);
     }
     return std::nullopt;
 }

@@ -66,6 +66,21 @@ TEST_CASE("header cuts and openings within one log are said from their own side"
                          "right end: tail cut on top, shoulder 200 mm from the end"});
 }
 
+TEST_CASE("the slanting faces of a tapered log are said first, by what is hewn away at either end") {
+    Piece piece = plain();
+    // Top 220 mm high at the left end and 180 mm at the right; outside face 0 and 20 mm in; 4 m apart.
+    piece.cuts = {FaceCut{LogFace::top, plane_over(220, -0.01, 0)},
+                  FaceCut{LogFace::outside, Plane{unit({0.005, -1, 0}), 0}}};
+    const Words words = cut_words(piece, {});
+    REQUIRE(words.size() == 4);
+    CHECK(words[0] == "top hewn back 0 mm at the left end, 40 mm at the right end");
+    CHECK(words[1] == "outside face hewn back 0 mm at the left end, 20 mm at the right end");
+    piece.cuts = {FaceCut{LogFace::under, plane_over(15, 0, 0).flipped()},
+                  FaceCut{LogFace::inside, Plane{{0, 1, 0}, 190}}};
+    CHECK(cut_words(piece, {})[0] == "underside hewn back 15 mm at the left end, 15 mm at the right end");
+    CHECK(cut_words(piece, {})[1] == "inside face hewn back 10 mm at the left end, 10 mm at the right end");
+}
+
 TEST_CASE("words follow the shell's units") {
     Piece piece = plain();
     piece.cuts = {seam(End::datum, Side::top, 0, 8 * 25.4)};

@@ -1,6 +1,8 @@
 #include "exporters/mesh/mesh.h"
+#include "kernel/layout/interference.h"
 #include "tests/mesh/hewn_by_hand.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 
 #include <rapidcheck.h>
 
@@ -179,6 +181,23 @@ TEST_CASE("Random boards with rows of bores are closed and hold the right volume
         RC_ASSERT(std::abs(volume(mesh) - expected) <= rounding * expected);
     });
     CHECK(held);
+}
+
+TEST_CASE("Every piece of any shell that can be built has a closed mesh of the right volume") {
+    CHECK(rc::check([] {
+        const Layout layout = lay_out(test::any_shell());
+        const int sides = *rc::gen::inRange(3, 32);
+        for (const Model &model : layout.models) {
+            const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);
+            const Mesh mesh = mesh_of(body, {sides});
+            RC_ASSERT(is_closed(mesh));
+            if (!body.bores_clear) continue;
+            double expected = volume(body.hewn);
+            for (const Bore &bore : body.bores)
+                expected -= prism_volume(bore, sides);
+            RC_ASSERT(std::abs(volume(mesh) - expected) <= rounding * expected);
+        }
+    }));
 }
 
 TEST_CASE("A piece is meshed within a tenth of a millisecond", "[timing]") {

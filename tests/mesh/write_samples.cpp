@@ -1,6 +1,7 @@
 // Writes glTF files into a folder, for checkers that are no part of this program.
 #include "exporters/mesh/glb.h"
 #include "tests/mesh/layout_by_hand.h"
+#include "tests/picture/house.h"
 
 #include <fstream>
 #include <iostream>
@@ -17,7 +18,9 @@ int main(int argc, char **argv) {
         file << bytes;
         return file.good();
     };
-    const bool good = save("plain.glb", write_glb(shell.layout, shell.bodies)) &&
+    const Layout house = lay_out(test::house());
+    const bool good = !house.pieces.empty() && save("house.glb", write_glb(house, bodies_of(house))) &&
+                      save("plain.glb", write_glb(shell.layout, shell.bodies)) &&
                       save("edges.glb", write_glb(shell.layout, shell.bodies, {24, true})) &&
                       save("empty.glb", write_glb({}, {}));
     return good ? 0 : 1;

@@ -138,6 +138,18 @@ Polyhedron stepped(double l, double w, double h, double sl, double sh) {
                        {{0, 5, 11, 6}}});
 }
 
+Polyhedron slanted(double l, double w, double h, double along, double across) {
+    Polyhedron made = box(l, w, h);
+    for (std::size_t i = 4; i < 8; ++i)
+        made.vertices[i].z += along * made.vertices[i].x + across * made.vertices[i].y;
+    return polyhedron(made.vertices, [&] {
+        std::vector<std::vector<std::vector<int>>> faces;
+        for (const Face &face : made.faces)
+            faces.push_back(face.loops);
+        return faces;
+    }());
+}
+
 Bore through_bore(double x, double y, double height, double diameter) {
     return {x, y, 0, height, diameter, -1, true, true};
 }

@@ -25,6 +25,9 @@ Polyhedron pocketed(double length, double width, double height, Box3 pocket);
 /// A box with a step out of its far upper end: an L seen from outside.
 Polyhedron stepped(double length, double width, double height, double step_length, double step_height);
 
+/// A box whose top runs from `height` at the origin up by `along` for each mm of x and `across` of y.
+Polyhedron slanted(double length, double width, double height, double along, double across);
+
 Bore through_bore(double x, double y, double height, double diameter);
 Bore bore_from_top(double x, double y, double height, double depth, double diameter);
 Bore bore_from_under(double x, double y, double depth, double diameter);

@@ -103,29 +103,6 @@ TEST_CASE("The analyzer finds every interfering solid that was written down dire
     CHECK(passed_by_validity > 0);
 }
 
-TEST_CASE("A bore through a sloped face takes the boolean way") {
-    const Body sloped =
-        body(two_tails(4000, width, height, 200, 0.125), {{100, 100, -10, 300, 32, -1, true, true}}, true);
-    // Along the bore's axis the tail is as thick as its planes are apart there.
-    const double thick = 0.5 * height + 2 * 0.125 * 100;
-    const BuiltSolid built = build([&] {
-        Body b = sloped;
-        b.bores_clear = false;
-        return b;
-    }());
-    CHECK(built.method == Method::boolean);
-    CHECK(is_valid(built.solid));
-    CHECK(volume(built.solid) == Approx(volume_of(sloped.hewn) - disc(16) * thick).epsilon(1e-9));
-}
-
-TEST_CASE("A bore closed at both ends leaves a hollow, by the boolean way") {
-    const Body hollow = body(box(1000, width, height), {{500, 100, 50, 150, 32, -1, true, false}}, true);
-    const BuiltSolid built = build(hollow);
-    CHECK(built.method == Method::boolean);
-    CHECK(is_valid(built.solid));
-    CHECK(volume(built.solid) == Approx(hollow.volume).epsilon(1e-9));
-}
-
 TEST_CASE("A piece without wood is refused with a sentence") {
     CHECK_THROWS_WITH(build(Body{}), "A piece with no wood has no solid.");
 }

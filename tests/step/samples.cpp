@@ -44,6 +44,15 @@ Shell with_openings() {
     return shell;
 }
 
+/// Logs as they grow: thicker at the butt, so that bores open in slanted faces.
+Shell tapered() {
+    Shell shell = rectangle();
+    shell.logs.butt_height = Length::mm(220);
+    shell.logs.tip_height = Length::mm(200);
+    shell.logs.tip_width = Length::mm(170);
+    return shell;
+}
+
 StepSample sample(const std::string &name, const Shell &shell, const StepOptions &options = {}) {
     StepSample made{name, shell, lay_out(shell), {}, options, -1};
     if (made.layout.pieces.empty()) throw std::logic_error("sample " + name + " cannot be laid out");
@@ -101,7 +110,9 @@ std::vector<StepSample> step_samples() {
     const StepSample openings = sample("openings", with_openings());
     return {sample("rectangle", rectangle()),
             openings,
+            sample("tapered", tapered()),
             sample("library", rectangle(), by_library()),
+            sample("tapered-library", tapered(), by_library()),
             sample("alike", hand_made::four_walls(2, true)),
             mixed(),
             accents(),

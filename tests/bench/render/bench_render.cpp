@@ -59,6 +59,8 @@ Words words(int argc, char **argv, int from, Look look) {
             w.at = Vec3{std::atof(argv[i + 1]), std::atof(argv[i + 2]), std::atof(argv[i + 3])}, i += 3;
         else if (word == "quick")
             w.look = Look{};
+        else if (word == "full")
+            w.look.ambient = Ambient::full;
         else if (word == "half")
             w.look.ambient = Ambient::half;
         else if (word == "no_ambient")
@@ -97,7 +99,7 @@ Scene village(int pieces, const Words &w) {
 int orbit(int argc, char **argv) {
     const int pieces = std::atoi(argv[2]), frames = std::atoi(argv[3]);
     const int width = std::atoi(argv[4]), height = std::atoi(argv[5]);
-    Words w = words(argc, argv, 6, Look{});
+    Words w = words(argc, argv, 6, moving_look());
     const Scene scene = village(pieces, w);
     const auto context = OffscreenContext::create();
     if (const auto *failed = std::get_if<PictureFailure>(&context))

@@ -92,6 +92,8 @@ BREAKS = [
     ("lump", two_lumps),
     ("euler", one_vertex_less),
     ("curve", lambda t: changed(t, "CIRCLE", r",[\d.]+\);", ",17.);")),
+    ("curve", lambda t: changed(t, "ELLIPSE", r"(#\d+),[\d.]+,", r"\1,20.,") if "=ELLIPSE(" in t else
+     changed(t, "CIRCLE", r",[\d.]+\);", ",15.);")),
     ("curve", lambda t: changed(t, "LINE", r"#\d+\);", f"#{instance(t, 'VECTOR', 1)[0]});")),
     ("surface", lambda t: changed(t, "CYLINDRICAL_SURFACE", r",[\d.]+\);", ",17.);")),
     ("sense", lambda t: changed(t, "ADVANCED_FACE", r"\.T\.", ".F.")),

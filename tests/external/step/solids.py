@@ -26,6 +26,9 @@ def length(a):
     return sqrt(dot(a, a))
 
 
+RIMS = ("CIRCLE", "ELLIPSE")
+
+
 class Use:
     """One edge as a loop of a face runs along it."""
 
@@ -147,10 +150,12 @@ class Solid:
         if kind == "LINE":
             from_start = minus(point, self.file.get(attributes[1], "CARTESIAN_POINT")[1])
             return length(cross(self.direction(attributes), from_start))
-        if kind == "CIRCLE":
-            origin, axis, _ = self.placement(attributes[1])
+        if kind in RIMS:
+            origin, axis, major = self.placement(attributes[1])
             arm = minus(point, origin)
-            return max(abs(dot(arm, axis)), abs(length(cross(axis, arm)) - attributes[2]))
+            a, b = attributes[2], attributes[-1]
+            x, y = dot(arm, major) / length(major), dot(arm, cross(axis, major)) / length(major)
+            return max(abs(dot(arm, axis)), abs(sqrt((x / a) ** 2 + (y / b) ** 2) - 1) * a)
         return 0.0  # other curves are the library's; their vertices are checked against the faces
 
     def off_surface(self, surface, point):
@@ -162,24 +167,27 @@ class Solid:
         return abs(length(cross(axis, arm)) - attributes[2])
 
     def measures(self):
-        """(volume, area) by the divergence theorem over the faces, or None where a face is more than a polygon
-        with whole circles or a whole cylinder's wall. A face whose loops run the wrong way round is a Fault."""
+        """(volume, area) by the divergence theorem over the faces, or None where a face is more than a polygon with
+        whole rims in it or a whole cylinder's wall. A face whose loops run the wrong way round is a Fault."""
         volume = area = 0.0
         for face, loops, surface, same in self.faces:
             (kind, attributes), = self.file.data[surface].items()
             origin, axis, _ = self.placement(attributes[1])
             sign = 1 if same else -1
             if kind == "PLANE":
-                part = self.plane_area(loops, times(sign, axis))
-                height = dot(origin, times(sign, axis))
+                normal = times(sign, axis)
+                part = self.plane_area(loops, normal)
+                flux = part and dot(origin, normal) * part
             else:
-                part = self.wall_area(loops, axis, sign, attributes[2])
-                height = sign * attributes[2]
+                rims = self.wall_rims(loops, axis)
+                if rims is None:
+                    return None
+                part, flux = self.wall_flux(rims, origin, axis, sign, attributes[2])
             if part is None:
                 return None
             if part <= 0:
                 raise Fault("sense", f"the loops of #{face} run against its normal")
-            volume += height * part / 3
+            volume += flux / 3
             area += part
         return volume, area
 
@@ -191,24 +199,35 @@ class Solid:
                 points = [self.point(use.start) for use in loop]
                 for a, b in zip(points[1:], points[2:]):
                     twice += dot(cross(minus(a, points[0]), minus(b, points[0])), normal)
-            elif kinds == {"CIRCLE"} and len(loop) == 1:
-                radius = self.curve(loop[0].edge)[1][2]
-                twice += (2 if self.turn(loop[0], normal) > 0 else -2) * pi * radius**2
+            elif len(loop) == 1 and kinds <= set(RIMS):
+                attributes = self.curve(loop[0].edge)[1]
+                twice += (2 if self.turn(loop[0], normal) > 0 else -2) * pi * attributes[2] * attributes[-1]
             else:
                 return None
         return twice / 2
 
     def turn(self, use, axis):
-        """1 where a circle runs counter-clockwise seen against the axis, else -1."""
+        """1 where a rim runs counter-clockwise seen against the axis, else -1."""
         along = dot(self.placement(self.curve(use.edge)[1][1])[1], axis)
         return 1 if (along > 0) == use.forward else -1
 
-    def wall_area(self, loops, axis, sign, radius):
-        """Of a whole cylinder between two circles; negative where its loops run the wrong way round."""
-        circles = [use for loop in loops for use in loop if self.curve(use.edge)[0] == "CIRCLE"]
-        if len(circles) != 2 or any(use.start != use.end for use in circles):
+    def wall_rims(self, loops, axis):
+        """The two whole rims of a cylinder's wall, the lower one first, or None."""
+        rims = [use for loop in loops for use in loop if self.curve(use.edge)[0] in RIMS]
+        if len(rims) != 2 or any(use.start != use.end for use in rims):
             return None
-        ends = [dot(self.placement(self.curve(use.edge)[1][1])[0], axis) for use in circles]
-        low, high = circles if ends[0] < ends[1] else circles[::-1]
-        right = self.turn(low, axis) == sign and self.turn(high, axis) == -sign
-        return (1 if right else -1) * 2 * pi * radius * abs(ends[1] - ends[0])
+        return sorted(rims, key=lambda use: dot(self.placement(self.curve(use.edge)[1][1])[0], axis))
+
+    def wall_flux(self, rims, origin, axis, sign, radius):
+        """(area, integral of x.n) of a cylinder between two planes; the area is negative where its loops run the
+        wrong way round. Over the wall n sums to pi r r times what the planes' rises differ by."""
+        low, high = (self.placement(self.curve(use.edge)[1][1]) for use in rims)
+        right = self.turn(rims[0], axis) == sign and self.turn(rims[1], axis) == -sign
+        area = 2 * pi * radius * dot(minus(high[0], low[0]), axis)
+        sum_of_normals = times(pi * radius**2, minus(self.rise(high[1], axis), self.rise(low[1], axis)))
+        return (1 if right else -1) * area, sign * (radius * area + dot(origin, sum_of_normals))
+
+    def rise(self, normal, axis):
+        """Of a plane with this normal for each unit away from the axis."""
+        along = dot(normal, axis)
+        return times(-1 / along, minus(normal, times(along, axis)))

@@ -1,0 +1,60 @@
+#include "kernel/document/limits.h"
+#include "kernel/document/sections.h"
+
+namespace roundlay {
+
+namespace {
+
+constexpr Word<std::optional<LogEnd>> ends[] = {{"left", LogEnd::left}, {"right", LogEnd::right}};
+
+void read_sizes(TableReader &table, LogSizes &sizes) {
+    table.length("butt_height", sizes.butt_height, bounds::short_size);
+    table.length("tip_height", sizes.tip_height, bounds::short_size);
+    table.length("butt_width", sizes.butt_width, bounds::short_size);
+    table.length("tip_width", sizes.tip_width, bounds::short_size);
+    table.choice("butt", sizes.butt, ends);
+}
+
+/// Measured logs come from long lists, so a log that stands there twice is more likely a slip than meant.
+void check_log_once(Reading &reading, const TableReader &table, const Shell &before, const OwnLog &log) {
+    for (std::size_t i = 0; i < before.own_logs.size(); ++i) {
+        if (before.own_logs[i].wall != log.wall || before.own_logs[i].round != log.round) continue;
+        const int line = reading.place_of("log[" + std::to_string(i) + "]").line;
+        reading.warning(table.place(),
+                        "round " + std::to_string(log.round) + " of wall \"" + log.wall +
+                            "\" is stated twice; where this one differs from the other in line " +
+                            std::to_string(line) + ", this one counts");
+        return;
+    }
+}
+
+OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
+    OwnLog log;
+    table.require("wall", "the wall it lies in: wall = \"A\"");
+    const bool in_wall = table.text("wall", log.wall) &&
+                         find_wall(reading, table.place_of("wall"), shell, log.wall).has_value();
+    table.require("round", "the round it lies in, the sill log being 1");
+    // A wall that starts with a half log can end with one more than there are rounds.
+    const bool in_round = table.count("round", log.round, 1, limits::rounds + 1);
+    if (in_wall && in_round) check_log_once(reading, table, shell, log);
+    read_sizes(table, log.sizes);
+    table.finish();
+    return log;
+}
+
+} // namespace
+
+void read_logs(Reading &reading, TableReader &document, Shell &shell) {
+    if (const toml::table *stated = document.table("logs")) {
+        TableReader table(reading, stated, "logs", reading.place_of("logs"));
+        read_sizes(table, shell.logs);
+        table.finish();
+    }
+    for (const toml::table *entry : document.entries("log", limits::logs)) {
+        const std::string path = "log[" + std::to_string(shell.own_logs.size()) + "]";
+        TableReader table(reading, entry, path, reading.place_of(path));
+        shell.own_logs.push_back(read_log(reading, table, shell));
+    }
+}
+
+} // namespace roundlay
