@@ -17,14 +17,16 @@ constexpr int format = 1;
 constexpr std::size_t largest_file = std::size_t{1} << 32;
 
 Json to_json(const OutputFile &f) {
-    return {
+    Json j = {
         {"file", f.name}, {"what", f.what}, {"exporter", f.maker}, {"bytes", f.bytes}, {"sha256", f.sha256}};
+    if (!f.made_from.empty()) j["made_from"] = f.made_from;
+    return j;
 }
 
 OutputFile file_of(const Json &j) {
     return {j.at("file").get<std::string>(), j.at("what").get<std::string>(),
             j.at("exporter").get<std::string>(), j.at("bytes").get<std::uint64_t>(),
-            j.at("sha256").get<std::string>()};
+            j.at("sha256").get<std::string>(), j.value("made_from", std::string())};
 }
 
 /// A manifest may have been tampered with: names that leave the folder are never touched.
@@ -38,6 +40,10 @@ bool unchanged(const std::filesystem::path &folder, const OutputFile &file) {
     const auto bytes = read_file(folder / file.name, largest_file);
     const auto *text = std::get_if<std::string>(&bytes);
     return text && text->size() == file.bytes && sha256_hex(*text) == file.sha256;
+}
+
+std::string made_from(const OutputFile &file, const Manifest &manifest) {
+    return file.made_from.empty() ? manifest.document_sha256 : file.made_from;
 }
 
 } // namespace
@@ -80,10 +86,10 @@ EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &
         if (!unchanged(folder, file)) continue;
         if (std::find(makers_now.begin(), makers_now.end(), file.maker) != makers_now.end())
             sorted.replaced.push_back(file);
-        else if (earlier.document_sha256 == document_sha256)
-            sorted.kept.push_back(file);
+        else if (made_from(file, earlier) == document_sha256)
+            sorted.kept.push_back(file), sorted.kept.back().made_from.clear();
         else
-            sorted.outdated.push_back(file);
+            sorted.outdated.push_back(file), sorted.outdated.back().made_from = made_from(file, earlier);
     }
     return sorted;
 }

@@ -50,7 +50,7 @@ std::optional<FileError> OutputFolder::add(std::string_view name, std::string_vi
     int code = make_folders(staged.parent_path(), made);
     if (!code) code = write_new(staged, bytes);
     if (code) return file_error(FileDeed::write, folder_ / relative, code);
-    files_.push_back({std::string(name), std::string(what), maker_, bytes.size(), sha256_hex(bytes)});
+    files_.push_back({std::string(name), std::string(what), maker_, bytes.size(), sha256_hex(bytes), {}});
     return {};
 }
 

@@ -23,7 +23,8 @@ struct OutputFile {
     std::string what;  ///< what it is, for people: "cut list by distinct piece"
     std::string maker; ///< which exporter made it: "list"
     std::uint64_t bytes = 0;
-    std::string sha256; ///< lower-case hex
+    std::string sha256;    ///< lower-case hex
+    std::string made_from; ///< lower-case hex of an earlier document it is of; empty = the manifest's own
     bool operator==(const OutputFile &) const = default;
 };
 

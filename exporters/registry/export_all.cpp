@@ -47,8 +47,11 @@ void settle_earlier(const ExportJob &job, const std::vector<std::string> &makers
         if (!has(folder.files(), file.name)) folder.drop(file.name);
     for (const OutputFile &file : sorted.kept)
         if (!has(report.manifest.files, file.name)) report.manifest.files.push_back(file);
-    for (const OutputFile &file : sorted.outdated)
+    for (const OutputFile &file : sorted.outdated) {
+        if (has(report.manifest.files, file.name)) continue;
+        report.manifest.files.push_back(file); // else no later export would know whose it is
         report.outdated.push_back(file.name);
+    }
 }
 
 std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std::string> &makers,

@@ -131,7 +131,7 @@ Shell small_shell() {
     shell.rounds.pitch = Length::mm(250);
     shell.rounds.gap = Length::mm(25);
     shell.openings.push_back({"window", OpeningKind::window, "A", Length::mm(1800), Length::mm(300),
-                              Length::mm(1000), Length::mm(400)});
+                              Length::mm(1000), Length::mm(425)});
     return shell;
 }
 

@@ -49,8 +49,8 @@ TEST_CASE("files of an earlier export are kept, replaced or outdated by their ex
     earlier.files = {written(home, "a.csv", "a", "list"), written(home, "b.step", "b", "step"),
                      written(home, "c.pdf", "c", "sheets")};
     put(home / "c.pdf", "a person changed it");
-    earlier.files.push_back({"missing.png", "x", "picture", 1, std::string(64, 'e')});
-    earlier.files.push_back({"../outside", "x", "list", 1, std::string(64, 'e')});
+    earlier.files.push_back({"missing.png", "x", "picture", 1, std::string(64, 'e'), {}});
+    earlier.files.push_back({"../outside", "x", "list", 1, std::string(64, 'e'), {}});
 
     const auto same = earlier_files(home.path(), earlier, earlier.document_sha256, {"list"});
     CHECK(same.replaced == std::vector<OutputFile>{earlier.files[0]});
@@ -59,5 +59,17 @@ TEST_CASE("files of an earlier export are kept, replaced or outdated by their ex
 
     const auto other = earlier_files(home.path(), earlier, std::string(64, 'f'), {"list"});
     CHECK(other.kept.empty());
-    CHECK(other.outdated == std::vector<OutputFile>{earlier.files[1]});
+    OutputFile outdated = earlier.files[1];
+    outdated.made_from = earlier.document_sha256;
+    CHECK(other.outdated == std::vector<OutputFile>{outdated});
+
+    // Listed on by a manifest of the newer document, it stays known for what it is.
+    Manifest newer = earlier;
+    newer.document_sha256 = std::string(64, 'f');
+    newer.files = other.outdated;
+    const auto read = parse_manifest(manifest_json(newer));
+    REQUIRE(read);
+    CHECK(earlier_files(home.path(), *read, newer.document_sha256, {"list"}).outdated == newer.files);
+    const auto back = earlier_files(home.path(), *read, earlier.document_sha256, {"list"});
+    CHECK(back.kept == std::vector<OutputFile>{earlier.files[1]});
 }
