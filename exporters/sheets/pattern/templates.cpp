@@ -4,7 +4,6 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
-#include "exporters/sheets/pattern/joints.h"
 
 #include <algorithm>
 
@@ -169,11 +168,11 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     return sheets;
 }
 
-Sheet template_drawing(const Layout &layout) {
+Sheet template_drawing(const std::vector<Joint> &joints) {
     Sheet sheet;
-    sheet.title = "Templates of " + layout.name;
+    sheet.title = "Templates";
     double x = 0, tallest = 0;
-    for (const Joint &joint : distinct_joints(layout))
+    for (const Joint &joint : joints)
         for (const FaceTemplate &face : faces_of(joint)) {
             const Rect box = around(face.outline);
             const Vec2 by{x - box.x0, between - box.y0};
