@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/elevation/elevation.h"
+#include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/pole/story_pole.h"
 
@@ -19,6 +20,7 @@ std::vector<Sheet> shell_drawings(const Shell &shell, const Layout &layout, cons
                                   const SheetOptions &options) {
     std::vector<Sheet> all = foundation_plan(shell, layout, options);
     append(all, wall_elevations(shell, layout, bodies, options));
+    append(all, wall_sections(shell, layout, bodies, options));
     append(all, round_plans(shell, layout, bodies, options));
     append(all, story_poles(shell, layout, options));
     return all;

@@ -104,7 +104,7 @@ std::vector<Sheet> cover_sheets(const Shell &shell, const SheetOptions &options,
     fields.number = "B-1";
     fields.scale = "none";
     fields.symbol = false;
-    if (fields.owner.empty()) fields.owner = shell.name;
+    fields.shell = shell.name;
     return framed(pages, size, fields, {"Cover", "cover", ""});
 }
 

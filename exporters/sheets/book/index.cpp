@@ -15,6 +15,19 @@ struct Entry {
     std::size_t page = 0; ///< among the sheets that the index is of, from 1
 };
 
+/// The title without ", 2 of 3".
+std::string subject_of(const std::string &title) {
+    const std::size_t comma = title.rfind(", ");
+    if (comma == std::string::npos) return title;
+    const std::string part = title.substr(comma + 2);
+    const std::size_t of = part.find(" of ");
+    const auto digits = [](std::string_view s) {
+        return !s.empty() && s.find_first_not_of("0123456789") == std::string_view::npos;
+    };
+    const bool counted = of != std::string::npos && digits(part.substr(0, of)) && digits(part.substr(of + 4));
+    return counted ? title.substr(0, comma) : title;
+}
+
 std::vector<Entry> entries_of(const std::vector<Sheet> &sheets) {
     std::vector<Entry> all;
     std::string chapter, last;
@@ -24,9 +37,10 @@ std::vector<Entry> entries_of(const std::vector<Sheet> &sheets) {
             chapter = sheet.chapter;
             if (!chapter.empty()) all.push_back({chapter, "", 0});
         }
-        if (sheet.title.empty() || sheet.title == last) continue; // it goes on from the sheet before
-        last = sheet.title;
-        all.push_back({sheet.title, sheet.anchor, i + 1});
+        const std::string subject = subject_of(sheet.title);
+        if (subject.empty() || subject == last) continue; // it goes on from the sheet before
+        last = subject;
+        all.push_back({subject, sheet.anchor, i + 1});
     }
     return all;
 }
@@ -114,7 +128,7 @@ std::vector<Sheet> index_sheets(const Shell &shell, const SheetOptions &options,
     fields.number = "I-1";
     fields.scale = "none";
     fields.symbol = false;
-    if (fields.owner.empty()) fields.owner = shell.name;
+    fields.shell = shell.name;
     return framed(pages, size, fields, {"Index", "index", ""});
 }
 

@@ -126,7 +126,7 @@ std::vector<Sheet> legend_sheets(const Shell &shell, const SheetOptions &options
     fields.number = "B-2";
     fields.scale = "none";
     fields.symbol = false;
-    if (fields.owner.empty()) fields.owner = shell.name;
+    fields.shell = shell.name;
     return framed(pages, size, fields, {"Legend", "legend", ""});
 }
 

@@ -26,7 +26,7 @@ TitleFields fields_for(const Layout &layout, const Model &model, const Words &wo
     fields.number = first.tag;
     fields.scale = scale != nullptr ? scale->words : "none";
     fields.angle = options.angle;
-    if (fields.owner.empty()) fields.owner = layout.name;
+    fields.shell = layout.name;
     fields.note = words.unit_note();
     return fields;
 }

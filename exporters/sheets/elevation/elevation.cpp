@@ -25,7 +25,7 @@ std::optional<WallBlock> best_block(WallWanted wanted, const Rect &area, double 
 
 Block left_over_block(const std::vector<std::string> &without_tag) {
     Table table;
-    table.title = "Logs too short here for their tags, from left to right";
+    table.title = "Logs too small here for their tags, from left to right";
     table.columns = {{"", Across::left, 150}};
     std::string all;
     for (const std::string &tag : without_tag)
@@ -75,7 +75,7 @@ std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, con
         fields.angle = options.angle;
         fields.symbol = false;
         fields.note = words.unit_note();
-        if (fields.owner.empty()) fields.owner = layout.name;
+        fields.shell = layout.name;
         for (Sheet &sheet : framed(pages, size, fields, {"Wall " + wall.name, "wall:" + wall.name, "Walls"}))
             sheets.push_back(std::move(sheet));
     }

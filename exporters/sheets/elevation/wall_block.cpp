@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/elevation/section.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,6 +29,7 @@ class Drawer {
         add_lengths();
         add_tags();
         add_opening_names();
+        add_section_marks();
         add_caption();
         return {{bounds(board_.items()), board_.finished()}, without_tag_};
     }
@@ -245,6 +247,25 @@ class Drawer {
             for (const Text &text : texts)
                 board_.add(text);
             return;
+        }
+    }
+
+    /// Where the sections are cut, with an arrow the way they look: toward the wall's left end.
+    void add_section_marks() {
+        constexpr double tall = 7, arrow = 5;
+        const double top = bounds(board_.items()).y1 + 1.5, way = mirrored_ ? 1 : -1;
+        for (const SectionPlace &place : section_places(*w_.shell, *w_.layout, w_.wall)) {
+            const double at = x(place.x);
+            board_.add(Path{{{at, top}, {at, top + tall}}, false, Line::strong, ""});
+            board_.add(Path{{{at, top + tall}, {at + way * arrow, top + tall}}, false, Line::dimension, ""});
+            board_.add(arrowhead({at + way * arrow, top + tall}, {way, 0}));
+            Text text;
+            text.words = place.name;
+            text.height = number_height;
+            text.across = mirrored_ ? Across::right : Across::left;
+            text.at = {at - way * 1.2, top + 1.5};
+            text.role = Role::mark;
+            board_.put(text, {text.at, {at - way * 1.2, top + 4.4}});
         }
     }
 

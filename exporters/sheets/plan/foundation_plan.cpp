@@ -1,4 +1,5 @@
 #include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/plan/round_plan.h"
@@ -133,6 +134,29 @@ class FoundationDrawer {
     Board board_;
 };
 
+/// The logs that lie on the foundation, and which way round.
+LaidTable sill_table(const Layout &layout, const Words &words) {
+    Table table;
+    table.title = "Sill logs, bedded on the foundation";
+    table.columns = {{"Tag", Across::left, 34},
+                     {"Log", Across::left, 20},
+                     {"Length", Across::right, 30},
+                     {"Width", Across::right, 22},
+                     {"Height", Across::right, 22},
+                     {"Butt, from outside", Across::left, 20},
+                     {"From left corner", Across::right, 26}};
+    for (const Piece &piece : layout.pieces) {
+        if (piece.round != 1) continue;
+        const Vec3 origin =
+            layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
+        table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
+                              words.length(piece.blank.length), words.length(piece.blank.width),
+                              words.length(piece.blank.height), piece.butt_at_datum ? "left" : "right",
+                              words.length(origin.x)});
+    }
+    return LaidTable(table);
+}
+
 } // namespace
 
 std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, const SheetOptions &options) {
@@ -146,16 +170,17 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
                note_block(
                    "All corners, outside and inside, from the outermost faces in the west and in the south.",
                    62));
+        put_on(pages, size, sill_table(layout, words).drawn());
         TitleFields fields = options.fields;
-        fields.title = "Foundation";
+        fields.title = "Foundation and sills";
         fields.supplement = "outlines of the walls on it";
         fields.document_type = "Foundation plan";
         fields.number = "F-1";
         fields.scale = scale.words;
         fields.symbol = false;
         fields.note = words.unit_note();
-        if (fields.owner.empty()) fields.owner = layout.name;
-        return framed(pages, size, fields, {"Foundation", "foundation", ""});
+        fields.shell = layout.name;
+        return framed(pages, size, fields, {"Foundation and sills", "foundation", ""});
     }
     return {};
 }

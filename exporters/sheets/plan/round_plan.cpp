@@ -155,7 +155,7 @@ std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const s
         fields.scale = plan->scale->words;
         fields.symbol = false;
         fields.note = words.unit_note();
-        if (fields.owner.empty()) fields.owner = layout.name;
+        fields.shell = layout.name;
         const std::string name = "Round " + std::to_string(round);
         for (Sheet &sheet : framed(pages, size, fields, {name, "round:" + std::to_string(round), "Rounds"}))
             sheets.push_back(std::move(sheet));

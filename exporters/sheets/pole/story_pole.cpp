@@ -4,6 +4,8 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 
+#include <algorithm>
+
 namespace roundlay::sheets {
 namespace {
 
@@ -45,6 +47,16 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     return {bounds(board.items()), board.finished()};
 }
 
+/// Between two marks on one side of any pole, on the average, millimetres of wood.
+double least_spacing(const Layout &layout) {
+    double least = layout.height;
+    for (const CornerPlace &corner : layout.corners) {
+        const std::vector<PoleMark> all = pole_marks(layout, corner);
+        if (!all.empty()) least = std::min(least, 2 * all.back().z / static_cast<double>(all.size()));
+    }
+    return least;
+}
+
 std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &words, const Scale &scale,
                                           PaperSize size) {
     std::vector<Page> pages{empty_page(size)};
@@ -62,26 +74,32 @@ std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &wor
 std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = paper_for(shell, options);
     const Words words(shell.units, options.denominator);
+    std::optional<std::vector<Page>> pages;
+    const Scale *chosen = nullptr;
     for (const Scale &scale : shell_scales(shell.units)) {
-        auto pages = pages_at(layout, words, scale, size);
-        if (!pages) continue;
-        put_on(*pages, size,
-               note_block("Heights over the foundation. Left: seams, at the arris where the outside faces of "
-                          "the two walls "
-                          "meet, with the lower and the upper log. Right: tops of logs.",
-                          62));
-        TitleFields fields = options.fields;
-        fields.title = "Story poles";
-        fields.supplement = "heights at every corner";
-        fields.document_type = "Story pole";
-        fields.number = "P-1";
-        fields.scale = scale.words;
-        fields.symbol = false;
-        fields.note = words.unit_note();
-        if (fields.owner.empty()) fields.owner = layout.name;
-        return framed(*pages, size, fields, {"Story poles", "poles", ""});
+        if (pages && scale.ratio * least_spacing(layout) < pitch_of(lettering))
+            break; // numbers would fan out
+        auto made = pages_at(layout, words, scale, size);
+        if (!made || (pages && made->size() >= pages->size())) continue;
+        pages = std::move(made);
+        chosen = &scale;
     }
-    return {};
+    if (!pages) return {};
+    put_on(*pages, size,
+           note_block(
+               "Heights over the foundation. Left: seams, at the arris where the outside faces of the two "
+               "walls meet, with the lower and the upper log. Right: tops of logs.",
+               62));
+    TitleFields fields = options.fields;
+    fields.title = "Story poles";
+    fields.supplement = "heights at every corner";
+    fields.document_type = "Story pole";
+    fields.number = "P-1";
+    fields.scale = chosen->words;
+    fields.symbol = false;
+    fields.note = words.unit_note();
+    fields.shell = layout.name;
+    return framed(*pages, size, fields, {"Story poles", "poles", ""});
 }
 
 } // namespace roundlay::sheets

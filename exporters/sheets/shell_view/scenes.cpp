@@ -93,6 +93,24 @@ Projection projection_of(WallSide side) {
     return {{-1, 0, 0}, {0, 0, 1}, {0, 1, 0}};
 }
 
+Projection section_projection() {
+    return {{0, 1, 0}, {0, 0, 1}, {1, 0, 0}};
+}
+
+void add_greys_at(std::vector<GreyFace> &greys, const Polyhedron &solid, const Projection &projection,
+                  double depth) {
+    std::vector<GreyFace> all;
+    add_greys(all, solid, projection, depth);
+    for (GreyFace &grey : all)
+        if (grey.sawn_through) greys.push_back(std::move(grey));
+}
+
+std::vector<Stretch> visible_edges_of(std::vector<Polyhedron> solids, const Projection &projection) {
+    Scene scene;
+    scene.solids = std::move(solids);
+    return visible_edges(scene, projection);
+}
+
 SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int wall, WallSide side) {
     const WallPlace &place = layout.walls.at(static_cast<std::size_t>(wall));
     const Projection p = projection_of(side);

@@ -34,6 +34,16 @@ struct SeenShell {
 /// `bodies` are those of Layout::models.
 SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int wall, WallSide side);
 
+/// In a wall's own frame, cut across: the outside face to the left, seen toward the wall's left end.
+Projection section_projection();
+
+/// The faces of the solid that lie in the cutting plane at that depth toward the viewer.
+void add_greys_at(std::vector<GreyFace> &greys, const Polyhedron &solid, const Projection &projection,
+                  double depth);
+
+/// What is seen of these solids alone.
+std::vector<Stretch> visible_edges_of(std::vector<Polyhedron> solids, const Projection &projection);
+
 /// The logs of one round from above, in world coordinates.
 SeenShell seen_round(const Layout &layout, const std::vector<Body> &bodies, int round);
 

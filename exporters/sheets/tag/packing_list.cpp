@@ -76,7 +76,7 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
     fields.scale = "none";
     fields.symbol = false;
     fields.note = words.unit_note();
-    if (fields.owner.empty()) fields.owner = layout.name;
+    fields.shell = layout.name;
     return framed(pages, size, fields, {"Packing list", "packing", ""});
 }
 

@@ -61,16 +61,15 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
         y -= 5.6;
     }
     for (const std::string &line : wrapped(layout.name, column, 2.5)) {
-        if (y < box.y0 + 19) break;
+        if (y < box.y0 + 20.5) break;
         items.emplace_back(words_at(line, {left, y}, 2.5, false));
         y -= 4;
     }
     items.emplace_back(words_at(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
-                                {left, box.y0 + 3}, 2.5, false));
+                                {left, box.y0 + 2.6}, 2.5, false));
     // seen at the datum end with the log lying as in the wall, the outside face is to the right
-    add_arrow(items, {left + 3, box.y0 + 7.5}, {left + 3, box.y0 + 17}, "up", {left + 5.5, box.y0 + 13.5});
-    add_arrow(items, {left + 3, box.y0 + 7.5}, {left + 15, box.y0 + 7.5}, "outside",
-              {left + 16.5, box.y0 + 8.2});
+    add_arrow(items, {left + 3, box.y0 + 9}, {left + 3, box.y0 + 18.5}, "up", {left + 5.5, box.y0 + 15});
+    add_arrow(items, {left + 3, box.y0 + 9}, {left + 15, box.y0 + 9}, "outside", {left + 16.5, box.y0 + 9.7});
 }
 
 } // namespace
