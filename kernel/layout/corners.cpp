@@ -43,10 +43,12 @@ class Corner {
         starting_notches_.resize(starting_.size());
         stack();
         if (!alternates()) return false;
-        for (std::size_t k = 0; k + 1 < layers_.size(); ++k) part(layers_[k], layers_[k + 1]);
+        for (std::size_t k = 0; k + 1 < layers_.size(); ++k)
+            part(layers_[k], layers_[k + 1]);
         drop_thin_half_logs();
         bool good = true;
-        for (const Layer &layer : layers_) good = check_tail(layer) && good;
+        for (const Layer &layer : layers_)
+            good = check_tail(layer) && good;
         return good;
     }
 
@@ -122,7 +124,8 @@ class Corner {
 
     double thinnest(const Layer &l) {
         double least = std::numeric_limits<double>::max();
-        for (const Vec2 p : prism_corners()) least = std::min(least, tail_high(l, p) - tail_low(l, p));
+        for (const Vec2 p : prism_corners())
+            least = std::min(least, tail_high(l, p) - tail_low(l, p));
         return least;
     }
 
@@ -151,8 +154,7 @@ class Corner {
         if (least < rule_.least_tail.mm() - tolerance::weld) {
             const double short_by = rule_.least_tail.mm() - least;
             refuse("tail-too-thin", l,
-                   "at corner " + place_.name + " the tail of wall " + wall_name(l) + ", round " +
-                       std::to_string(course(l).round) + " is " + say(shell_, std::max(least, 0.0)) +
+                   "the tail is " + say(shell_, std::max(least, 0.0)) +
                        " thick at its thinnest, under the least of " + say(shell_, rule_.least_tail.mm()) +
                        "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by) +
                        " or a flatter slope would fit");
@@ -169,18 +171,19 @@ class Corner {
             missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
         if (missing <= tolerance::weld) return;
         layout_.findings.push_back(
-            {Weight::warning, "seam-outside-wood", "corner " + place_.name + ", " +
-                                                       round_place(wall_name(l), course(l).round),
+            {Weight::warning, "seam-outside-wood",
+             "corner " + place_.name + ", " + round_place(wall_name(l), course(l).round),
              "the seam runs " + say(shell_, missing) +
-                 " outside the log's body, so that much of the tail is not there; a smaller gap, a flatter slope or "
+                 " outside the log's body, so that much of the tail is not there; a smaller gap, a flatter "
+                 "slope or "
                  "a higher log would fill it",
              "rounds.gap"});
     }
 
     void refuse(const std::string &code, const Layer &l, const std::string &message) {
-        layout_.findings.push_back({Weight::error, code,
-                                    "corner " + place_.name + ", " + round_place(wall_name(l), course(l).round),
-                                    message, "rounds.pitch"});
+        layout_.findings.push_back(
+            {Weight::error, code, "corner " + place_.name + ", " + round_place(wall_name(l), course(l).round),
+             message, "rounds.pitch"});
     }
 
     const Shell &shell_;
@@ -215,7 +218,8 @@ std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
                                          const std::vector<std::vector<Course>> &courses) {
     std::vector<WallNotches> notches(layout.walls.size());
     bool good = true;
-    for (int w = 0; w < static_cast<int>(layout.walls.size()); ++w) good = check_length(shell, layout, w) && good;
+    for (int w = 0; w < static_cast<int>(layout.walls.size()); ++w)
+        good = check_length(shell, layout, w) && good;
     for (int c = 0; good && c < static_cast<int>(layout.corners.size()); ++c)
         good = Corner(shell, layout, courses, c, notches).work_out() && good;
     return good ? notches : std::vector<WallNotches>{};

@@ -72,8 +72,10 @@ bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallP
     else
         refuse(layout, shell, i, "opening-over-wall",
                name_of(shell, i) + " ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
-                   " is only " + say(shell, wall.top) + " high; a height under " +
-                   say(shell, std::max(0.0, wall.top - o.sill.mm())) + " leaves a log over it",
+                   " is only " + say(shell, wall.top) + " high; " +
+                   (wall.top > o.sill.mm()
+                        ? "a height under " + say(shell, wall.top - o.sill.mm()) + " leaves a log over it"
+                        : std::string("more rounds or a lower sill would hold it")),
                "height");
     return false;
 }

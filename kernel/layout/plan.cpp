@@ -46,10 +46,10 @@ Walk walk(const Shell &shell) {
 
 std::string misses_by(const Shell &shell, Vec2 end) {
     std::string text;
-    if (std::abs(end.x) > closing_error)
-        text = say(shell, std::abs(end.x)) + (end.x > 0 ? " east" : " west");
+    if (std::abs(end.x) > closing_error) text = say(shell, std::abs(end.x)) + (end.x > 0 ? " east" : " west");
     if (std::abs(end.y) > closing_error)
-        text += (text.empty() ? "" : " and ") + say(shell, std::abs(end.y)) + (end.y > 0 ? " north" : " south");
+        text +=
+            (text.empty() ? "" : " and ") + say(shell, std::abs(end.y)) + (end.y > 0 ? " north" : " south");
     return text;
 }
 
@@ -70,10 +70,11 @@ bool check_walls(const Shell &shell, Findings &findings) {
         if (std::abs(std::abs(turn) - 1) < tolerance::weld) continue;
         const bool straight = std::abs(turn) < tolerance::weld;
         findings.push_back({Weight::error, "corner-not-square", "corner " + wall.name + next.name,
-                            straight ? "walls " + wall.name + " and " + next.name +
-                                           " run in one line; state them as one wall or turn a right angle"
-                                     : "walls " + wall.name + " and " + next.name +
-                                           " do not meet at a right angle; only right-angled corners can be cut",
+                            straight
+                                ? "walls " + wall.name + " and " + next.name +
+                                      " run in one line; state them as one wall or turn a right angle"
+                                : "walls " + wall.name + " and " + next.name +
+                                      " do not meet at a right angle; only right-angled corners can be cut",
                             subject("wall", (i + 1) % n, "toward")});
         good = false;
     }
@@ -102,7 +103,9 @@ bool meet(const Segment &s, const Segment &t) {
     return !apart(s.a.x, s.b.x, t.a.x, t.b.x) && !apart(s.a.y, s.b.y, t.a.y, t.b.y);
 }
 
-Segment segment(const Walk &w, std::size_t i) { return {w.points[i], w.points[(i + 1) % w.points.size()]}; }
+Segment segment(const Walk &w, std::size_t i) {
+    return {w.points[i], w.points[(i + 1) % w.points.size()]};
+}
 
 bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
     const std::size_t n = w.points.size();
@@ -112,8 +115,7 @@ bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
             if (!meet(segment(w, i), segment(w, j))) continue;
             findings.push_back({Weight::error, "plan-crosses-itself",
                                 "walls " + shell.walls[i].name + " and " + shell.walls[j].name,
-                                "walls " + shell.walls[i].name + " and " + shell.walls[j].name +
-                                    " cross or touch; the outside must run once round without meeting itself",
+                                "they cross or touch; the outside must run once round without meeting itself",
                                 subject("wall", j, "length")});
             return false;
         }
@@ -163,13 +165,15 @@ bool check_room_inside(const Shell &shell, const Layout &layout, Findings &findi
             const Vec3 ends[2] = {a.frame.to_local(b.frame.origin),
                                   a.frame.to_local(b.frame.origin + b.length * b.frame.x)};
             const double apart = ends[0].y;
-            const bool beside = std::min(ends[0].x, ends[1].x) < a.length && std::max(ends[0].x, ends[1].x) > 0;
+            const bool beside =
+                std::min(ends[0].x, ends[1].x) < a.length && std::max(ends[0].x, ends[1].x) > 0;
             if (!beside || apart <= 0 || apart > a.thickness + b.thickness) continue;
-            findings.push_back({Weight::error, "walls-run-together", "walls " + a.name + " and " + b.name,
-                                "walls " + a.name + " and " + b.name + " stand " + say(shell, apart) +
-                                    " apart over their outside faces, less than their thicknesses together (" +
-                                    say(shell, a.thickness + b.thickness) + ")",
-                                subject("wall", j, "length")});
+            findings.push_back(
+                {Weight::error, "walls-run-together", "walls " + a.name + " and " + b.name,
+                 "they stand " + say(shell, apart) +
+                     " apart over their outside faces, less than their thicknesses together (" +
+                     say(shell, a.thickness + b.thickness) + ")",
+                 subject("wall", j, "length")});
             return false;
         }
     return true;
@@ -182,7 +186,8 @@ void lay_out_plan(const Shell &shell, Layout &layout) {
     if (!check_walls(shell, findings)) return;
     const Walk w = walk(shell);
     if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return;
-    for (std::size_t i = 0; i < shell.walls.size(); ++i) layout.walls.push_back(place(shell, w, i));
+    for (std::size_t i = 0; i < shell.walls.size(); ++i)
+        layout.walls.push_back(place(shell, w, i));
     place_corners(w.doubled_area > 0, layout);
     if (!check_room_inside(shell, layout, findings)) {
         layout.walls.clear();

@@ -56,8 +56,11 @@ std::vector<Meaning> marks() {
     all.push_back({{Circle{{0, 0}, 1.2, Line::visible, ""}, stroke({-3, 0}, {3, 0}, Line::dimension),
                     stroke({0, -3}, {0, 3}, Line::dimension)},
                    "Peg bore seen along its axis; P1, P2 … as in the table of pegs"});
-    all.push_back(of_grey(0.86, "Wood cut across, or end grain turned to you"));
-    all.push_back(of_grey(0.7, "Log cut through where it goes on toward you"));
+    all.push_back(of_grey(0.86, "End grain turned to you"));
+    Meaning cut = of_grey(0.75, "Log cut through: it goes on toward you");
+    for (const double way : {1.0, -1.0})
+        cut.sample.push_back(stroke({-12, -3 * way}, {12, 3 * way}, Line::dimension));
+    all.push_back(cut);
     return all;
 }
 

@@ -131,6 +131,8 @@ Block section_block(const SectionWanted &w, const SectionPlace &place, const Sca
                 fill.rings.back().push_back(k * p);
         }
         board.add(fill);
+        for (const Stretch &s : cut_through_mark(grey))
+            board.add(Path{{k * s.from, k * s.to}, false, Line::dimension, ""});
     }
     for (const Stretch &s : section.seen.edges)
         board.add(Path{{k * s.from, k * s.to}, false, Line::visible, ""});

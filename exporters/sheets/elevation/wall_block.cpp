@@ -64,6 +64,9 @@ class Drawer {
                     fill.rings.back().push_back(paper(p));
             }
             board_.add(fill);
+            if (!grey.sawn_through) continue;
+            for (const Stretch &s : cut_through_mark(grey))
+                board_.add(Path{{paper(s.from), paper(s.to)}, false, Line::dimension, ""});
         }
         for (const Stretch &s : w_.seen->edges)
             board_.add(Path{{paper(s.from), paper(s.to)}, false, Line::visible, ""});

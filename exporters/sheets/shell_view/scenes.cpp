@@ -93,6 +93,15 @@ Projection projection_of(WallSide side) {
     return {{-1, 0, 0}, {0, 0, 1}, {0, 1, 0}};
 }
 
+std::vector<Stretch> cut_through_mark(const GreyFace &face) {
+    const auto furthest = [&](Vec2 way) {
+        const auto &ring = face.rings.front();
+        return *std::max_element(ring.begin(), ring.end(),
+                                 [&](Vec2 a, Vec2 b) { return dot(a, way) < dot(b, way); });
+    };
+    return {{furthest({-1, -1}), furthest({1, 1})}, {furthest({-1, 1}), furthest({1, -1})}};
+}
+
 Projection section_projection() {
     return {{0, 1, 0}, {0, 0, 1}, {1, 0, 0}};
 }

@@ -34,6 +34,10 @@ struct SeenShell {
 /// `bodies` are those of Layout::models.
 SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int wall, WallSide side);
 
+/// Two crossing strokes from corner to corner: the mark of wood that is cut through, so that it is told by
+/// more than its grey.
+std::vector<Stretch> cut_through_mark(const GreyFace &face);
+
 /// In a wall's own frame, cut across: the outside face to the left, seen toward the wall's left end.
 Projection section_projection();
 
