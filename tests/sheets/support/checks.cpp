@@ -45,8 +45,8 @@ LaidShell laid(const Shell &shell) {
 
 LaidShell demo(const std::string &name) {
     const auto read = read_document_file(std::string(ROUNDLAY_ROOT) + "/models-demo/" + name + ".roundlay");
-    if (!read.shell()) throw std::runtime_error("cannot read " + name);
-    return laid(*read.shell());
+    if (!read.shell) throw std::runtime_error("cannot read " + name);
+    return laid(*read.shell);
 }
 
 Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t most_models) {
@@ -64,7 +64,8 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
     BookWords words;
     words.facts = {{"Walls", std::to_string(s.layout.walls.size())},
                    {"Logs", std::to_string(s.layout.pieces.size())}};
-    words.cautions = {"Local code and a licensed professional decide; nothing here is an approval of anything."};
+    words.cautions = {
+        "Local code and a licensed professional decide; nothing here is an approval of anything."};
     Book book = bound_book(s.shell, options, words, std::move(all));
     book.created = 1700000000;
     return book;
