@@ -83,6 +83,13 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     return face;
 }
 
+/// Under the top face, where the widths of slanting sides stand beside it and may spread beyond it.
+double below_top(const FaceBoard &face) {
+    const Features &f = face.features();
+    const bool slants = !widths_at(f, End::datum).empty() || !widths_at(f, End::far).empty();
+    return between_rows + (slants ? 2 * pitch_of(face.wanted.lettering) : 0);
+}
+
 void set_rows(FaceBoard &face, double upper, double lower) {
     double y = 0;
     for (const View view : order_of_faces(face.wanted.angle)) {
@@ -90,7 +97,7 @@ void set_rows(FaceBoard &face, double upper, double lower) {
         if (view == View::outside) y -= upper;
         const double height = (row.high - row.low) * row.scale;
         row.outline = {face.left, y - height, face.right(), y};
-        y -= height + (view == View::outside ? lower : between_rows);
+        y -= height + (view == View::outside ? lower : view == View::top ? below_top(face) : between_rows);
         face.rows.push_back(row);
     }
 }
