@@ -97,7 +97,9 @@ void set_rows(FaceBoard &face, double upper, double lower) {
         if (view == View::outside) y -= upper;
         const double height = (row.high - row.low) * row.scale;
         row.outline = {face.left, y - height, face.right(), y};
-        y -= height + (view == View::outside ? lower : view == View::top ? below_top(face) : between_rows);
+        y -= height + (view == View::outside ? std::max(lower, below_top(face))
+                       : view == View::top   ? below_top(face)
+                                             : between_rows);
         face.rows.push_back(row);
     }
 }
@@ -110,6 +112,17 @@ void add_edges(FaceBoard &face) {
         for (Path &path : break_lines(row, face.ruler, !face.shows_datum, !face.shows_far))
             face.board.add(std::move(path));
     }
+}
+
+/// Columns of heights spread where marks lie close, at worst into the next face's.
+bool texts_are_apart(const FaceBoard &face) {
+    std::vector<Rect> boxes;
+    for (const Item &item : face.board.items())
+        if (const Text *text = std::get_if<Text>(&item)) boxes.push_back(box_of(*text));
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+        for (std::size_t k = i + 1; k < boxes.size(); ++k)
+            if (boxes[i].overlaps(boxes[k])) return false;
+    return true;
 }
 
 Block finished(const FaceBoard &face) {
@@ -155,6 +168,7 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face)) return std::nullopt;
     add_balance_point(*face);
     add_up_arrows(*face);
+    if (!texts_are_apart(*face)) return std::nullopt;
     return Views{finished(*face), face->ruler};
 }
 
