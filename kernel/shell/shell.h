@@ -106,6 +106,7 @@ struct LogSizes {
 struct OwnLog {
     std::string wall;
     int round = 1;
+    std::string mark; ///< what is written on the log itself, in the yard or in the house it lies in
     LogSizes sizes;
     bool operator==(const OwnLog &) const = default;
 };
