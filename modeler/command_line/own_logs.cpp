@@ -32,8 +32,10 @@ ExitCode save_with_logs(const Console &console, const Input &input, const Shell 
         std::fputs((to_text(problem) + "\n").c_str(), stderr);
     if (!made.read.shell) return ExitCode::unreadable;
     const ExitCode saved = save(console, to, text, replace);
-    if (saved == ExitCode::fine) tell(console, made, make_job(*made.read.shell));
-    return saved;
+    if (saved != ExitCode::fine) return saved;
+    const ExportJob job = make_job(*made.read.shell);
+    tell(console, made, job);
+    return has_errors(job.findings) ? ExitCode::findings : saved;
 }
 
 } // namespace roundlay
