@@ -83,7 +83,8 @@ TEST_CASE("a template's outline is that of its tail") {
         inside += cut.side == Side::top ? cut.inside_near : -cut.inside_near;
         CHECK(std::abs(cut.outside_near - cut.outside_far) == Approx(25)); // 1:8 over 200
         CHECK(std::abs(cut.outside_near - cut.inside_near) == Approx(25));
-        CHECK(cut.far == Approx(200));
+        CHECK(cut.far.outside == Approx(200));
+        CHECK(cut.far.inside == Approx(200));
     }
     CHECK(area_of(ring) == Approx(60 * 210 + (outer + inner) / 2 * 200));
     CHECK(area_of(end_outline_of(*joint)) == Approx((outer + inside) / 2 * 200));

@@ -81,7 +81,7 @@ bool add_cut_numbers(FaceBoard &face) {
     for (const Notch &n : face.features().notches) {
         const bool over = n.cut->side == Side::top;
         const double seam = (n.outside_from + n.outside_to) / 2;
-        add(n.number, over, n.cut->x_from, n.cut->x_to, over ? (seam + height) / 2 : seam / 2);
+        add(n.number, over, n.from.outside, n.to.outside, over ? (seam + height) / 2 : seam / 2);
     }
     for (const BoxPart &b : face.features().boxes)
         add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);

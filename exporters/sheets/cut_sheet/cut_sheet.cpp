@@ -45,6 +45,7 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
                          numbers_table(features, words)};
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
+    if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     wanted.tables.push_back(tag_table(layout, model));
     wanted.tables.push_back(notes_table(layout, model, weight));

@@ -13,6 +13,11 @@ HewnFace slanting(const Plane &plane, double across) {
 
 void set_faces(Features &features) {
     const Blank &blank = features.piece->blank;
+    const auto end = [&](const Plane &plane) { // upright, so y alone tells x
+        const auto x = [&](double y) { return (plane.offset - plane.normal.y * y) / plane.normal.x; };
+        return SawLine{x(0), x(blank.width)};
+    };
+    features.far_end = {blank.length, blank.length};
     features.top = {blank.height, 0};
     features.inside = {blank.width, 0};
     for (const Cut &cut : features.piece->cuts) {
@@ -31,8 +36,21 @@ void set_faces(Features &features) {
         case LogFace::inside:
             features.inside = slanting(face->plane, face->plane.normal.y);
             break;
+        case LogFace::datum_end:
+            features.datum_end = end(face->plane);
+            break;
+        case LogFace::far_end:
+            features.far_end = end(face->plane);
+            break;
         }
     }
+}
+
+/// Where the shoulder through x on the middle of the blank meets the two side faces.
+SawLine shoulder_at(const Features &features, const SeamCut &cut, double x) {
+    const double middle = features.piece->blank.width / 2;
+    return {x + cut.skew * (features.outside.at(x) - middle),
+            x + cut.skew * (features.inside.at(x) - middle)};
 }
 
 Notch notch_of(const SeamCut &cut, const Features &features, int number) {
@@ -40,16 +58,22 @@ Notch notch_of(const SeamCut &cut, const Features &features, int number) {
     Notch n;
     n.number = number;
     n.cut = &cut;
+    // a cut that reaches the blank's end is open there: it ends with the piece
+    const double lean = std::abs(cut.skew) * piece.blank.width / 2;
+    const bool at_datum =
+        cut.x_from - lean<same_station, at_far = cut.x_to + lean> piece.blank.length - same_station;
+    n.from = at_datum ? features.datum_end : shoulder_at(features, cut, cut.x_from);
+    n.to = at_far ? features.far_end : shoulder_at(features, cut, cut.x_to);
     const auto level = [&](double x, const HewnFace &face) { return cut.seam.height_at(x, face.at(x)); };
-    n.outside_from = level(cut.x_from, features.outside);
-    n.outside_to = level(cut.x_to, features.outside);
-    n.inside_from = level(cut.x_from, features.inside);
-    n.inside_to = level(cut.x_to, features.inside);
+    n.outside_from = level(n.from.outside, features.outside);
+    n.outside_to = level(n.to.outside, features.outside);
+    n.inside_from = level(n.from.inside, features.inside);
+    n.inside_to = level(n.to.inside, features.inside);
     const double slope_x = -cut.seam.normal.x / cut.seam.normal.z,
                  slope_y = -cut.seam.normal.y / cut.seam.normal.z;
     n.along = cut.end == End::far ? slope_x : -slope_x;
     n.across = -slope_y;
-    n.tail = cut.x_from < same_station || cut.x_to > piece.blank.length - same_station;
+    n.tail = at_datum || at_far;
     return n;
 }
 
@@ -111,12 +135,35 @@ std::vector<Station> stations_of(const Features &features) {
     std::vector<Station> all;
     const Blank &blank = features.piece->blank;
     for (const Notch &n : features.notches)
-        for (const double x : {n.cut->x_from, n.cut->x_to})
+        for (const double x : {n.from.outside, n.to.outside})
             add_station(all, x, n.cut->side == Side::top, blank);
     for (const BoxPart &b : features.boxes)
         for (const double x : {b.x_from, b.x_to})
             add_station(all, x, b.opens_top || !b.opens_under, blank);
+    for (const SawLine &end : {features.datum_end, features.far_end})
+        add_station(all, end.outside, true, blank);
     std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
+    return all;
+}
+
+std::vector<SawLine> slanting_places(const Features &features) {
+    std::vector<SawLine> all;
+    const auto add = [&](const SawLine &line) {
+        const auto same = [&](const SawLine &o) {
+            return std::abs(o.outside - line.outside) < same_station &&
+                   std::abs(o.inside - line.inside) < same_station;
+        };
+        if (std::abs(line.outside - line.inside) > same_station && std::none_of(all.begin(), all.end(), same))
+            all.push_back(line);
+    };
+    add(features.datum_end);
+    add(features.far_end);
+    for (const Notch &n : features.notches) {
+        add(n.from);
+        add(n.to);
+    }
+    std::sort(all.begin(), all.end(),
+              [](const SawLine &a, const SawLine &b) { return a.outside < b.outside; });
     return all;
 }
 
@@ -124,10 +171,10 @@ std::vector<Level> levels_of(const Features &features) {
     std::vector<Level> all;
     const Blank &blank = features.piece->blank;
     for (const Notch &n : features.notches) {
-        add_level(all, {true, n.cut->x_from, n.outside_from, -1}, blank);
-        add_level(all, {true, n.cut->x_to, n.outside_to, 1}, blank);
-        add_level(all, {false, n.cut->x_from, n.inside_from, -1}, blank);
-        add_level(all, {false, n.cut->x_to, n.inside_to, 1}, blank);
+        add_level(all, {true, n.from.outside, n.outside_from, -1}, blank);
+        add_level(all, {true, n.to.outside, n.outside_to, 1}, blank);
+        add_level(all, {false, n.from.inside, n.inside_from, -1}, blank);
+        add_level(all, {false, n.to.inside, n.inside_to, 1}, blank);
     }
     for (const HewnFace &face : {features.top, features.under}) {
         if (!face.tapers()) continue;

@@ -16,11 +16,18 @@ struct HewnFace {
     bool tapers() const { return per_mm != 0; }
 };
 
+/// A place along the log as it lies on the outside and on the inside face: the same where a saw goes square
+/// across.
+struct SawLine {
+    double outside = 0, inside = 0;
+};
+
 /// One seam cut and the heights of its seam over the under face of the blank, at the four corners of the cut.
 struct Notch {
     int number = 0; ///< in cutting order, from 1
     const SeamCut *cut = nullptr;
-    double outside_from = 0, outside_to = 0; ///< on the outside face at x_from and x_to
+    SawLine from, to;                        ///< its two ends along the log
+    double outside_from = 0, outside_to = 0; ///< on the outside face at `from` and `to`
     double inside_from = 0, inside_to = 0;   ///< on the inside face
     double along = 0;                        ///< rise per run toward the piece's end that it belongs to
     double across = 0;                       ///< rise per run toward the outside face
@@ -44,6 +51,7 @@ struct PegHole {
 struct Features {
     const Piece *piece = nullptr;
     HewnFace top, under, outside, inside;
+    SawLine datum_end, far_end; ///< where the piece ends: at a slant where the walls are not square
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
     std::vector<PegHole> pegs;
@@ -53,12 +61,15 @@ Features features_of(const Piece &piece);
 
 /// A place along the log that a saw or chisel goes to.
 struct Station {
-    double x = 0;
+    double x = 0;         ///< on the outside face
     bool from_top = true; ///< some cut that ends here is open to the top face
 };
 
-/// The ends of all seam and box cuts inside the blank's length, each once, ascending.
+/// The ends of all seam and box cuts and slanting ends inside the blank's length, each once, ascending.
 std::vector<Station> stations_of(const Features &features);
+
+/// The places that lie elsewhere on the inside face, each once, ascending on the outside face.
+std::vector<SawLine> slanting_places(const Features &features);
 
 /// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
 struct Level {

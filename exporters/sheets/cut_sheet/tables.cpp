@@ -11,10 +11,10 @@ namespace {
 
 constexpr double notes_width = 105;
 
-const char *end_words(const Features &features, const SeamCut &cut) {
-    const bool alone = cut.x_from > same_station && cut.x_to < features.piece->blank.length - same_station;
-    if (cut.end == End::datum) return alone ? "notch near datum end" : "tail at datum end";
-    return alone ? "notch near far end" : "tail at far end";
+std::string end_words(const Notch &n) {
+    if (n.cut->runs_on) return "notch at " + n.cut->corner;
+    if (n.cut->end == End::datum) return n.tail ? "tail at datum end" : "notch near datum end";
+    return n.tail ? "tail at far end" : "notch near far end";
 }
 
 std::string rise_words(const Words &words, double rise, double run) {
@@ -25,7 +25,9 @@ std::string rise_words(const Words &words, double rise, double run) {
 std::vector<std::string> row_of(const Notch &n, const Features &features, const Words &words) {
     const double run = n.cut->x_to - n.cut->x_from, width = features.piece->blank.width;
     const std::string side = n.cut->side == Side::top ? "Top of " : "Underside of ";
-    return {std::to_string(n.number), side + end_words(features, *n.cut),
+    const std::string proud =
+        n.cut->proud > 0 ? ", leave " + words.length(n.cut->proud) + " proud at the shoulders" : "";
+    return {std::to_string(n.number), side + end_words(n) + proud,
             slope_words(n.along),     rise_words(words, n.along * run, run),
             slope_words(n.across),    rise_words(words, n.across * width, width)};
 }
@@ -117,6 +119,15 @@ Table numbers_table(const Features &features, const Words &words) {
     for (const Level &level : levels_of(features))
         table.rows.push_back({level.on_outside ? "outside face" : "inside face", words.length(level.x),
                               words.length(level.z)});
+    return table;
+}
+
+Table slant_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Not square across: from the datum end of the blank";
+    table.columns = {{"On the outside face", Across::right, 30}, {"On the inside face", Across::right, 30}};
+    for (const SawLine &line : slanting_places(features))
+        table.rows.push_back({words.length(line.outside), words.length(line.inside)});
     return table;
 }
 

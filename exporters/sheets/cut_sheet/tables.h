@@ -16,6 +16,9 @@ Table steps_table(const Features &features, const Words &words);
 /// The numbers that the faces would carry, for a piece that no listed scale can show legibly.
 Table numbers_table(const Features &features, const Words &words);
 
+/// Places where the saw does not go square across: where each lies on the outside and on the inside face.
+Table slant_table(const Features &features, const Words &words);
+
 /// No., from the datum end, from the outside face, diameter, depth, from which face.
 Table peg_table(const Features &features, const Words &words);
 

@@ -36,7 +36,8 @@ Block left_over_block(const std::vector<std::string> &without_tag) {
 
 std::string heights_note(const Shell &shell, const WallPlace &wall, const Words &words) {
     std::string note =
-        words.unit_note() + " Left: tops of the logs; right: openings; all over the foundation.";
+        words.unit_note() +
+        " Left: tops of the logs at their left ends; right: openings; all over the foundation.";
     if (shell.rounds.gap.mm() > 0)
         note += " Gap between logs " + words.length(wall.pitch - wall.log_height) + ".";
     return note;

@@ -1,5 +1,6 @@
 #include "exporters/sheets/elevation/wall_block.h"
 
+#include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
@@ -115,11 +116,28 @@ class Drawer {
         add_running_dimensions(board_, marks, line);
     }
 
+    /// The piece of the round that ends at the left of the drawing.
+    const Piece *end_piece(int round) const {
+        const Piece *end = nullptr;
+        for (const Piece *piece : pieces()) {
+            if (piece->round != round) continue;
+            if (end == nullptr || (mirrored_ ? piece->number > end->number : piece->number < end->number))
+                end = piece;
+        }
+        return end;
+    }
+
+    /// Where its top ends at the left of the drawing: logs taper.
+    double top_at_left(const Piece &piece) const {
+        const double at = mirrored_ ? piece.blank.length : 0;
+        return wall_.frame.to_local(piece.frame.origin).z + features_of(piece).top.at(at);
+    }
+
     /// Left: the tops of the logs. Right: sills and heads of the openings.
     void add_heights() {
         std::vector<double> tops{0}, holes{0};
         for (const Piece *piece : pieces())
-            add_mark(tops, wall_.frame.to_local(piece->frame.origin).z + piece->blank.height);
+            if (piece == end_piece(piece->round)) add_mark(tops, top_at_left(*piece));
         for (const Opening *opening : openings()) {
             add_mark(holes, opening->sill.mm());
             add_mark(holes, (opening->sill + opening->height).mm());

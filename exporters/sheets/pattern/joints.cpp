@@ -13,8 +13,12 @@ bool near(double a, double b) {
     return std::abs(a - b) < alike_by;
 }
 
+bool alike(const SawLine &a, const SawLine &b) {
+    return near(a.outside, b.outside) && near(a.inside, b.inside);
+}
+
 bool alike(const JointCut &a, const JointCut &b) {
-    return a.side == b.side && near(a.near, b.near) && near(a.far, b.far) &&
+    return a.side == b.side && alike(a.near, b.near) && alike(a.far, b.far) &&
            near(a.outside_near, b.outside_near) && near(a.outside_far, b.outside_far) &&
            near(a.inside_near, b.inside_near) && near(a.inside_far, b.inside_far);
 }
@@ -30,18 +34,22 @@ HewnFace from_end(const HewnFace &face, End end, double length) {
 }
 
 bool alike(const Joint &a, const Joint &b) {
-    return a.end == b.end && near(a.width, b.width) && near(a.height, b.height) && alike(a.top, b.top) &&
+    return a.end == b.end && a.within == b.within && near(a.length, b.length) && alike(a.starts, b.starts) &&
+           near(a.width, b.width) && near(a.height, b.height) && alike(a.top, b.top) &&
            alike(a.under, b.under) &&
            std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
                       [](const JointCut &x, const JointCut &y) { return alike(x, y); });
 }
 
+SawLine from_far(const SawLine &line, double length) {
+    return {length - line.outside, length - line.inside};
+}
+
 JointCut from_end(const Notch &n, double length) {
     if (n.cut->end == End::datum)
-        return {n.cut->side,  n.cut->x_from, n.cut->x_to, n.outside_from,
-                n.outside_to, n.inside_from, n.inside_to};
-    return {n.cut->side,    length - n.cut->x_to, length - n.cut->x_from, n.outside_to,
-            n.outside_from, n.inside_to,          n.inside_from};
+        return {n.cut->side, n.from, n.to, n.outside_from, n.outside_to, n.inside_from, n.inside_to};
+    return {n.cut->side, from_far(n.to, length), from_far(n.from, length), n.outside_to, n.outside_from,
+            n.inside_to, n.inside_from};
 }
 
 Joint joint_at(const Features &features, End end) {
@@ -52,19 +60,61 @@ Joint joint_at(const Features &features, End end) {
     joint.height = piece.blank.height;
     joint.top = from_end(features.top, end, piece.blank.length);
     joint.under = from_end(features.under, end, piece.blank.length);
+    joint.starts = end == End::datum ? features.datum_end : from_far(features.far_end, piece.blank.length);
     for (const Notch &n : features.notches)
-        if (n.cut->end == end) joint.cuts.push_back(from_end(n, piece.blank.length));
+        if (n.cut->end == end && !n.cut->runs_on) joint.cuts.push_back(from_end(n, piece.blank.length));
     std::sort(joint.cuts.begin(), joint.cuts.end(),
               [](const JointCut &a, const JointCut &b) { return a.side < b.side; });
     for (const JointCut &cut : joint.cuts)
-        joint.length = std::max(joint.length, cut.far + past_shoulder);
+        joint.length = std::max(joint.length, std::max(cut.far.outside, cut.far.inside) + past_shoulder);
     joint.length = std::min(joint.length, piece.blank.length);
+    return joint;
+}
+
+std::vector<std::string> corners_run_past(const Features &features) {
+    std::vector<std::string> corners;
+    for (const Notch &n : features.notches)
+        if (n.cut->runs_on && std::find(corners.begin(), corners.end(), n.cut->corner) == corners.end())
+            corners.push_back(n.cut->corner);
+    return corners;
+}
+
+/// A notch in the run of a log, with some log on either side of it.
+Joint joint_within(const Features &features, const std::string &corner) {
+    const Blank &blank = features.piece->blank;
+    Joint joint;
+    joint.within = true;
+    joint.width = blank.width;
+    joint.height = blank.height;
+    double from = blank.length, to = 0;
+    for (const Notch &n : features.notches) {
+        if (!n.cut->runs_on || n.cut->corner != corner) continue;
+        from = std::min({from, n.from.outside, n.from.inside});
+        to = std::max({to, n.to.outside, n.to.inside});
+    }
+    from = std::max(0.0, from - past_shoulder);
+    joint.length = std::min(blank.length, to + past_shoulder) - from;
+    const auto face = [&](const HewnFace &f) { return HewnFace{f.at(from), f.per_mm}; };
+    joint.top = face(features.top);
+    joint.under = face(features.under);
+    for (const Notch &n : features.notches)
+        if (n.cut->runs_on && n.cut->corner == corner)
+            joint.cuts.push_back({n.cut->side,
+                                  {n.from.outside - from, n.from.inside - from},
+                                  {n.to.outside - from, n.to.inside - from},
+                                  n.outside_from,
+                                  n.outside_to,
+                                  n.inside_from,
+                                  n.inside_to});
+    std::sort(joint.cuts.begin(), joint.cuts.end(),
+              [](const JointCut &a, const JointCut &b) { return a.side < b.side; });
     return joint;
 }
 
 /// Heights along one edge of the face, from the log's end to the template's: level but for the cuts.
 std::vector<Vec2> edge(const Joint &joint, Side side, bool on_outside) {
     const HewnFace &face = side == Side::top ? joint.top : joint.under;
+    const double start = on_outside ? joint.starts.outside : joint.starts.inside;
     std::vector<Vec2> points;
     const auto add = [&](Vec2 p) {
         if (points.empty() || length(points.back() - p) > alike_by) points.push_back(p);
@@ -74,16 +124,18 @@ std::vector<Vec2> edge(const Joint &joint, Side side, bool on_outside) {
         if (cut.side != side) continue;
         const double a = on_outside ? cut.outside_near : cut.inside_near,
                      b = on_outside ? cut.outside_far : cut.inside_far;
-        if (cut.near > alike_by) {
-            add({0, face.at(0)});
-            add({cut.near, face.at(cut.near)});
+        const double near = on_outside ? cut.near.outside : cut.near.inside,
+                     far = on_outside ? cut.far.outside : cut.far.inside;
+        if (near > start + alike_by) {
+            add({start, face.at(start)});
+            add({near, face.at(near)});
         }
-        add({cut.near, a});
-        add({cut.far, b});
-        add({cut.far, face.at(cut.far)});
+        add({near, a});
+        add({far, b});
+        add({far, face.at(far)});
         started = true;
     }
-    if (!started) add({0, face.at(0)});
+    if (!started) add({start, face.at(start)});
     add({joint.length, face.at(joint.length)});
     return points;
 }
@@ -94,8 +146,10 @@ std::vector<Joint> distinct_joints(const Layout &layout) {
     std::vector<Joint> joints;
     for (const Piece &piece : layout.pieces) {
         const Features features = features_of(piece);
-        for (const End end : {End::datum, End::far}) {
-            Joint joint = joint_at(features, end);
+        std::vector<Joint> found{joint_at(features, End::datum), joint_at(features, End::far)};
+        for (const std::string &corner : corners_run_past(features))
+            found.push_back(joint_within(features, corner));
+        for (Joint &joint : found) {
             if (joint.cuts.empty()) continue;
             const auto same =
                 std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
@@ -126,10 +180,12 @@ std::vector<Vec2> outline_of(const Joint &joint, bool on_outside) {
 }
 
 std::vector<Vec2> end_outline_of(const Joint &joint) {
+    if (std::abs(joint.starts.outside - joint.starts.inside) > alike_by)
+        return {}; // its true shape is in no face
     double low_out = joint.under.at(0), low_in = low_out, high_out = joint.top.at(0), high_in = high_out;
     bool cut_at_end = false;
     for (const JointCut &cut : joint.cuts) {
-        if (cut.near > alike_by) continue;
+        if (cut.near.outside > joint.starts.outside + alike_by) continue;
         cut_at_end = true;
         if (cut.side == Side::under) low_out = cut.outside_near, low_in = cut.inside_near;
         if (cut.side == Side::top) high_out = cut.outside_near, high_in = cut.inside_near;

@@ -8,19 +8,22 @@
 
 namespace roundlay::sheets {
 
-/// One end of a log, measured from that end.
+/// One cut of a joint, measured from the end of the log's blank; of a notch in the run of a log, measured
+/// from where its template begins.
 struct JointCut {
     Side side = Side::top;
-    double near = 0, far = 0; ///< from the log's end: where the cut begins and ends; near = 0 for a tail
+    SawLine near, far; ///< where the cut begins and ends on the two side faces
     double outside_near = 0, outside_far = 0, inside_near = 0, inside_far = 0; ///< heights of the seam
 };
 
 struct Joint {
     std::string name;             ///< "T1", "T2" …
     End end = End::datum;         ///< which end of the log, so which way it faces
+    bool within = false;          ///< a notch in the run of a log: seen from outside, its left side left
     double width = 0, height = 0; ///< of the blank
     HewnFace top, under;          ///< measured from the end
-    double length = 0;            ///< of log that the template shows: past the last shoulder
+    SawLine starts;    ///< where the log ends, from its blank's end; a slant where walls are not square
+    double length = 0; ///< of log that the template shows: past the last shoulder
     std::vector<JointCut> cuts;
     std::vector<std::string> tags; ///< of the logs that have it
 };

@@ -31,13 +31,18 @@ std::vector<Path> shoulder_marks(const Joint &joint, bool on_outside, bool mirro
     std::vector<Path> marks;
     std::vector<double> done;
     for (const JointCut &cut : joint.cuts)
-        for (const double x : {cut.near, cut.far}) {
-            if (x < 0.01 || x > joint.length - 0.01 || known(done, x)) continue;
+        for (const SawLine &line : {cut.near, cut.far}) {
+            const double x = on_outside ? line.outside : line.inside;
+            if (x < (on_outside ? joint.starts.outside : joint.starts.inside) + 0.01 ||
+                x > joint.length - 0.01 || known(done, x))
+                continue;
             done.push_back(x);
             double low = joint.under.at(x), high = joint.top.at(x);
             for (const JointCut &c : joint.cuts) {
-                if (std::abs(c.near - x) > 0.01 && std::abs(c.far - x) > 0.01) continue;
-                const bool at_near = std::abs(c.near - x) < 0.01;
+                const double near = on_outside ? c.near.outside : c.near.inside,
+                             far = on_outside ? c.far.outside : c.far.inside;
+                if (std::abs(near - x) > 0.01 && std::abs(far - x) > 0.01) continue;
+                const bool at_near = std::abs(near - x) < 0.01;
                 const double z = on_outside ? (at_near ? c.outside_near : c.outside_far)
                                             : (at_near ? c.inside_near : c.inside_far);
                 c.side == Side::top ? high = z : low = z;
@@ -58,6 +63,10 @@ std::vector<FaceTemplate> faces_of(const Joint &joint) {
     const std::vector<Vec2> end = end_outline_of(joint);
     if (!end.empty()) faces.push_back({joint.name + " end", end, {}});
     return faces;
+}
+
+std::string end_words(const Joint &joint) {
+    return joint.within ? "within the log" : joint.end == End::datum ? "datum end" : "far end";
 }
 
 Rect around(const std::vector<Vec2> &points) {
@@ -89,7 +98,7 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
     const Rect box = around(face.outline);
     const double width = box.width() * 0.55;
     std::vector<std::pair<std::string, double>> lines{{face.name, 7.0}};
-    lines.emplace_back(joint.end == End::datum ? "datum end" : "far end", 3.5);
+    lines.emplace_back(end_words(joint), 3.5);
     const auto tags =
         wrapped(std::to_string(joint.tags.size()) + " logs: " + list_of(joint.tags), width, 2.5);
     for (std::size_t i = 0; i < std::min<std::size_t>(tags.size(), 6); ++i)
@@ -132,7 +141,7 @@ Sheet list_sheet(const std::vector<Joint> &joints, PaperSize size, const FullSiz
                      {"Blank", Across::left, 34},
                      {"Logs", Across::left, 88}};
     for (const Joint &joint : joints)
-        table.rows.push_back({joint.name, joint.end == End::datum ? "datum" : "far",
+        table.rows.push_back({joint.name, end_words(joint),
                               lengths.length(joint.width) + " \u00D7 " + lengths.length(joint.height),
                               list_of(joint.tags)});
     const LaidTable laid(table);

@@ -33,6 +33,17 @@ std::size_t furthest(const std::vector<Vec2> &points, Vec2 direction) {
     return best;
 }
 
+/// A wall indoors, between the faces of the walls it stands against.
+std::vector<Vec2> partition_corners(const WallPlace &wall) {
+    std::vector<Vec2> ring;
+    for (const Vec2 p :
+         {Vec2{0, 0}, Vec2{wall.length, 0}, Vec2{wall.length, wall.thickness}, Vec2{0, wall.thickness}}) {
+        const Vec3 world = wall.frame.to_world({p.x, p.y, 0});
+        ring.push_back({world.x, world.y});
+    }
+    return ring;
+}
+
 class FoundationDrawer {
   public:
     FoundationDrawer(const Layout &layout, const Words &words, double scale)
@@ -44,6 +55,8 @@ class FoundationDrawer {
     }
 
     Block draw() {
+        for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
+            add_ring(partition_corners(layout_.walls[i]), Line::visible);
         add_ring(outer_, Line::visible);
         add_ring(inner_, Line::visible);
         add_dimensions();
@@ -69,6 +82,9 @@ class FoundationDrawer {
     void add_dimensions() {
         std::vector<Vec2> all = outer_;
         all.insert(all.end(), inner_.begin(), inner_.end());
+        for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
+            for (const Vec2 p : partition_corners(layout_.walls[i]))
+                all.push_back(p);
         for (const bool eastward : {true, false}) {
             std::vector<Mark> marks;
             const double start = eastward ? origin_.x : origin_.y;

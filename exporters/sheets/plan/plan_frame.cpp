@@ -3,6 +3,10 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
 namespace roundlay::sheets {
 namespace {
 
@@ -24,16 +28,22 @@ void add_line(Board &board, Vec2 from, Vec2 to) {
 
 } // namespace
 
+std::size_t outer_walls(const Layout &layout) {
+    return static_cast<std::size_t>(
+        std::count_if(layout.corners.begin(), layout.corners.end(),
+                      [](const CornerPlace &c) { return c.kind == CornerKind::corner; }));
+}
+
 std::vector<Vec2> outside_corners(const Layout &layout) {
     std::vector<Vec2> corners;
-    for (const WallPlace &wall : layout.walls)
-        corners.push_back(flat(wall.frame.origin));
+    for (std::size_t i = 0; i < outer_walls(layout); ++i)
+        corners.push_back(flat(layout.walls[i].frame.origin));
     return corners;
 }
 
 std::vector<Vec2> inside_corners(const Layout &layout) {
     std::vector<Vec2> corners;
-    const std::size_t n = layout.walls.size();
+    const std::size_t n = outer_walls(layout);
     for (std::size_t i = 0; i < n; ++i) {
         const WallPlace &wall = layout.walls[i], &before = layout.walls[(i + n - 1) % n];
         const Vec2 a = flat(wall.frame.to_world({0, wall.thickness, 0}));
@@ -43,10 +53,20 @@ std::vector<Vec2> inside_corners(const Layout &layout) {
     return corners;
 }
 
+double reading_turn(Vec2 along) {
+    constexpr double hair = 0.01; // degrees: what stands upright reads from the right
+    double turn = std::atan2(along.y, along.x) * 180 / std::numbers::pi;
+    while (turn > 90 + hair)
+        turn -= 180;
+    while (turn <= -90 + hair)
+        turn += 180;
+    return std::abs(turn) < hair ? 0 : std::abs(turn - 90) < hair ? 90 : turn;
+}
+
 bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering) {
     const double run = length(to - from);
     const Vec2 along = (1 / run) * (to - from), out{along.y, -along.x}; // outside is right of the walk
-    const bool upright = std::abs(along.x) < std::abs(along.y);
+    const double turn = reading_turn(along), angle = turn * std::numbers::pi / 180;
     for (const double away : {off_wall, off_wall + 6, off_wall + 12, off_wall + 18}) {
         const Vec2 a = from + away * out, b = to + away * out;
         for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
@@ -54,9 +74,9 @@ bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number
             text.words = number;
             text.height = lettering;
             text.across = Across::middle;
-            text.turn = upright ? 90 : 0;
+            text.turn = turn;
             text.role = Role::dimension;
-            const Vec2 over = upright ? Vec2{-0.8, 0} : Vec2{0, 0.8};
+            const Vec2 over{-0.8 * std::sin(angle), 0.8 * std::cos(angle)};
             text.at = a + (part * run) * along + over;
             if (!board.is_free(box_of(text).grown(0.3), true)) continue;
             for (const Vec2 end : {from, to})

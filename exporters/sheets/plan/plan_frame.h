@@ -9,6 +9,12 @@
 
 namespace roundlay::sheets {
 
+/// How many of Layout::walls go round the outside; partitions follow them.
+std::size_t outer_walls(const Layout &layout);
+
+/// Degrees by which words along that direction are turned, so that they read from below or from the right.
+double reading_turn(Vec2 along);
+
 /// Outside corners of the walls, counter-clockwise, world millimetres.
 std::vector<Vec2> outside_corners(const Layout &layout);
 /// Inside corners, each where the inside faces of its two walls meet.

@@ -6,6 +6,8 @@
 #include "exporters/sheets/shell_view/shell_scales.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace roundlay::sheets {
 namespace {
@@ -62,13 +64,15 @@ class RoundDrawer {
 
     /// With an arrow toward the tip. Reads from below or from the right.
     Text tag_text(const Piece &piece) const {
-        const bool upright = std::abs(piece.frame.x.x) < std::abs(piece.frame.x.y);
-        const double reads = upright ? piece.frame.x.y : piece.frame.x.x; // of the log's x against the text's
+        const double turn = reading_turn({piece.frame.x.x, piece.frame.x.y}),
+                     a = turn * std::numbers::pi / 180;
+        const double reads =
+            piece.frame.x.x * std::cos(a) + piece.frame.x.y * std::sin(a); // log's x along the text
         const bool tip_follows = piece.butt_at_datum == (reads > 0);
         Text text;
         text.words = tip_follows ? piece.tag + " \u2192" : "\u2190 " + piece.tag;
         text.height = w_.lettering;
-        text.turn = upright ? 90 : 0;
+        text.turn = turn;
         text.across = Across::middle;
         text.upright = Upright::middle;
         text.role = Role::mark;

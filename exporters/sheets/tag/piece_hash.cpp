@@ -31,6 +31,8 @@ void add(Hash &hash, const SeamCut &cut) {
     hash.add_number(cut.side == Side::top ? 1 : 2);
     hash.add(cut.x_from);
     hash.add(cut.x_to);
+    hash.add_fine(cut.skew);
+    hash.add(cut.proud);
     for (const double v : {cut.seam.normal.x, cut.seam.normal.y, cut.seam.normal.z})
         hash.add_fine(v);
     hash.add(cut.seam.offset);
