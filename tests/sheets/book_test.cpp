@@ -79,29 +79,21 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
     const int count = shells_to_draw(6);
     int drawn = 0;
     std::size_t sheets = 0;
-    rc::detail::TestParams params = rc::detail::configuration().testParams;
-    params.maxSuccess = count;
-    const auto result = rc::detail::checkTestable(
-        [&] {
-            Shell any = (*rc::gen::element(&any_shell, &any_tapered_shell, &any_family_shell))();
-            any.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
-            const auto paper =
-                *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
-            const LaidShell shell = laid(any);
-            if (shell.layout.pieces.empty()) return;
-            const Book book = whole_book(shell, full_options(paper), 8);
-            ++drawn;
-            sheets += book.sheets.size();
-            const std::string found = all_clashes(book.sheets) + wrong_links(book);
-            if (!found.empty()) RC_FAIL(found);
-        },
-        rc::detail::TestMetadata{"sheets of any shell", ""}, params);
-    std::ostringstream told;
-    rc::detail::printResultMessage(result, told);
-    INFO(told.str());
+    CHECK(counterexample(count, [&] {
+              Shell any = any_of_all_shells();
+              any.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
+              const auto paper =
+                  *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
+              const LaidShell shell = laid(any);
+              if (shell.layout.pieces.empty()) return;
+              const Book book = whole_book(shell, full_options(paper), 8);
+              ++drawn;
+              sheets += book.sheets.size();
+              const std::string found = all_clashes(book.sheets) + wrong_links(book);
+              if (!found.empty()) RC_FAIL(found);
+          }) == "");
     if (count > 50) WARN(drawn << " shells, " << sheets << " sheets");
-    CHECK(drawn >= count * 3 / 4);
-    CHECK(result.is<rc::detail::SuccessResult>());
+    CHECK(drawn >= count / 2); // of the whole family some cannot be built
 }
 
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {

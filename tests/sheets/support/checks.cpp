@@ -8,9 +8,13 @@
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
 
 #include <algorithm>
 #include <cstdlib>
+#include <sstream>
 #include <stdexcept>
 
 namespace roundlay::test {
@@ -69,6 +73,26 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
     Book book = bound_book(s.shell, options, words, std::move(all));
     book.created = 1700000000;
     return book;
+}
+
+Shell any_of_all_shells() {
+    switch (*rc::gen::inRange(0, 3)) {
+    case 1:
+        return any_tapered_shell();
+    case 2:
+        return any_family_shell();
+    default:
+        return any_shell();
+    }
+}
+
+std::string counterexample(int times, const std::function<void()> &property) {
+    rc::detail::TestParams params = rc::detail::configuration().testParams;
+    params.maxSuccess = times;
+    const auto result = rc::detail::checkTestable([&] { property(); }, rc::detail::TestMetadata{}, params);
+    std::ostringstream told;
+    rc::detail::printResultMessage(result, told);
+    return result.is<rc::detail::SuccessResult>() ? "" : told.str() + "seed " + std::to_string(params.seed);
 }
 
 int shells_to_draw(int few) {

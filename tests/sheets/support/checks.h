@@ -4,6 +4,7 @@
 #include "exporters/sheets/frame/options.h"
 #include "kernel/layout/layout.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -34,5 +35,11 @@ sheets::Book whole_book(const LaidShell &shell, const sheets::SheetOptions &opti
 
 /// Random shells to draw: `few`, or the whole number in ROUNDLAY_SHELLS.
 int shells_to_draw(int few);
+
+/// Inside a property: plain, tapered, or any of the whole family.
+Shell any_of_all_shells();
+
+/// Runs the rapidcheck property that often; empty where it always held, else the shrunk counterexample.
+std::string counterexample(int times, const std::function<void()> &property);
 
 } // namespace roundlay::test
