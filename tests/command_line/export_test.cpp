@@ -57,8 +57,10 @@ TEST_CASE("export writes everything and the manifest lists it with its bytes and
         listed.insert(name);
     }
     CHECK(listed == files_in(home.out()));
-    for (const char *name : {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv",
-                             "pegs.csv", "order-list.csv", "totals.csv", "shell.glb", "cut-sheets.pdf"})
+    for (const char *name :
+         {"picture.png", "shell.step", "pieces/A-01-1.step", "cut-list.csv", "pieces.csv", "pegs.csv",
+          "order-list.csv", "totals.csv", "shell.glb", "cut-sheets.pdf", "drawings.pdf", "story-poles.pdf",
+          "templates.pdf", "templates.dxf", "templates/T1.dxf", "tags.pdf", "packing-list.pdf", "book.pdf"})
         CHECK(listed.contains(name));
 }
 
@@ -81,7 +83,7 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
     CHECK(both["files"].size() == 6);
-    REQUIRE(home.export_with({"--without", "picture,sheets,step"}).code == 0);
+    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step"}).code == 0);
     CHECK(files_in(home.out()).size() == 7);
 }
 
