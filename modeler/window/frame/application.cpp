@@ -18,6 +18,7 @@
 // Resources of a static library are taken in only when they are asked for; outside any namespace.
 static void take_resources() {
     Q_INIT_RESOURCE(window);
+    Q_INIT_RESOURCE(translations);
 }
 
 namespace roundlay::window {
@@ -28,7 +29,7 @@ void prepare_application() {
     QCoreApplication::setOrganizationName(QStringLiteral("roundlay"));
     QCoreApplication::setApplicationName(QStringLiteral("roundlay"));
     QCoreApplication::setApplicationVersion(text(program_version));
-    QGuiApplication::setDesktopFileName(QStringLiteral("roundlay-modeler"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.roundlay.modeler"));
 }
 
 void dress(QApplication &application) {

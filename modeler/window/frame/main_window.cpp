@@ -110,8 +110,8 @@ void MainWindow::make_docks() {
     tabifyDockWidget(elevation, list);
     tabifyDockWidget(list, sheet);
     tabifyDockWidget(sheet, text);
+    splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
     tabifyDockWidget(log, joint);
-    splitDockWidget(log, findings, Qt::Vertical);
     plan->raise();
     elevation->raise();
     log->raise();

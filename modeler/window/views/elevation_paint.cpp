@@ -68,7 +68,10 @@ void ElevationView::paint_holes(QPainter &painter) const {
             painter.setPen(QPen(tints().faint, 1));
             painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));
         }
-        draw_label(painter, box.center(), text(hole.name), tints().ink);
+        constexpr double beside = 12; // names stay within their openings
+        const QString name = painter.fontMetrics().elidedText(text(hole.name), Qt::ElideRight,
+                                                              static_cast<int>(box.width() - beside));
+        draw_label(painter, box.center(), name, tints().ink);
         if (!chosen) continue;
         painter.setPen(QPen(tints().accent, 1.5));
         painter.setBrush(tints().paper);

@@ -94,6 +94,7 @@ QWidget *ModelPage::controls() {
     spread_ = slider(tr("Spread apart"), slider_steps);
     labelled(tr("S&pread"), spread_, 1);
     raise_ = slider(tr("Raise: how many pieces stand"), 1);
+    raise_->setValue(1);
     labelled(tr("&Raise"), raise_, 2);
     play_ = new QToolButton;
     play_->setCheckable(true);
