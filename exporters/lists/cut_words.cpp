@@ -89,6 +89,10 @@ const char *name_of(LogFace face) {
         return "outside face";
     case LogFace::inside:
         return "inside face";
+    case LogFace::datum_end:
+        return "left end";
+    case LogFace::far_end:
+        return "right end";
     }
     return "face";
 }
@@ -107,6 +111,9 @@ double hewn_away(const Blank &blank, const FaceCut &cut, double x) {
         return y;
     case LogFace::inside:
         return blank.width - y;
+    case LogFace::datum_end:
+    case LogFace::far_end:
+        break;
     }
     return 0;
 }

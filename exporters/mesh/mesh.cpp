@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <numbers>
+#include <optional>
 #include <stdexcept>
 
 namespace roundlay {
@@ -52,9 +53,10 @@ bool contains(const Polyhedron &hewn, const Face &face, Vec2 p) {
     return inside;
 }
 
-/// Level faces only: in a clear body bores open in no others.
-bool is_level(const Face &face) {
-    return std::abs(std::abs(face.plane.normal.z) - 1.0) < tolerance::weld;
+/// Bores open in faces that are level or slant a little with a log's taper, never in upright ones.
+bool looks(const Face &face, double up) {
+    constexpr double upright = 0.5; // anything between the two kinds
+    return face.plane.normal.z * up > upright;
 }
 
 class MeshBuilder {
@@ -86,20 +88,33 @@ class MeshBuilder {
     }
 
     void add_bore(const Bore &bore) {
-        const Loop low = add_ring(bore, bore.z_from), high = add_ring(bore, bore.z_to);
+        const std::optional<std::size_t> over = opens_in(bore, bore.z_to, +1.0), under = opens_in(bore, bore.z_from, -1.0);
+        const Loop low = add_ring(bore, bore.z_from, under), high = add_ring(bore, bore.z_to, over);
         add_wall(bore, low, high);
-        open_or_close(bore, bore.z_to, +1.0, Loop(high.rbegin(), high.rend()));
-        open_or_close(bore, bore.z_from, -1.0, low);
+        open_or_close(over, +1.0, Loop(high.rbegin(), high.rend()));
+        open_or_close(under, -1.0, low);
     }
 
-    /// Counter-clockwise from above.
-    Loop add_ring(const Bore &bore, double z) {
+    /// The face that the bore opens in at this end; none where it ends blind.
+    std::optional<std::size_t> opens_in(const Bore &bore, double z, double outward) const {
+        for (std::size_t i = 0; i < body_.hewn.faces.size(); ++i) {
+            const Face &face = body_.hewn.faces[i];
+            if (!looks(face, outward)) continue;
+            if (std::abs(face.plane.height_at(bore.x, bore.y) - z) > tolerance::weld) continue;
+            if (contains(body_.hewn, face, {bore.x, bore.y})) return i;
+        }
+        return std::nullopt;
+    }
+
+    /// Counter-clockwise from above. In the face that the bore opens in, else level.
+    Loop add_ring(const Bore &bore, double z, std::optional<std::size_t> face) {
         Loop ring;
         const double radius = bore.diameter / 2;
         for (int i = 0; i < sides_; ++i) {
             const double angle = 2 * std::numbers::pi * i / sides_;
+            const double x = bore.x + radius * std::cos(angle), y = bore.y + radius * std::sin(angle);
             ring.push_back(static_cast<int>(mesh_.points.size()));
-            mesh_.points.push_back({bore.x + radius * std::cos(angle), bore.y + radius * std::sin(angle), z});
+            mesh_.points.push_back({x, y, face ? body_.hewn.faces[*face].plane.height_at(x, y) : z});
         }
         for (int i = 0; i < sides_; ++i)
             mesh_.edges.push_back({ring[i], ring[(i + 1) % sides_]});
@@ -116,13 +131,9 @@ class MeshBuilder {
     }
 
     /// `hole` runs clockwise for who looks along the bore from outside.
-    void open_or_close(const Bore &bore, double z, double outward, const Loop &hole) {
-        for (std::size_t i = 0; i < body_.hewn.faces.size(); ++i) {
-            const Face &face = body_.hewn.faces[i];
-            if (!is_level(face) || face.plane.normal.z * outward < 0) continue;
-            if (std::abs(face.plane.height_at(bore.x, bore.y) - z) > tolerance::weld) continue;
-            if (!contains(body_.hewn, face, {bore.x, bore.y})) continue;
-            openings_[i].push_back(hole);
+    void open_or_close(std::optional<std::size_t> face, double outward, const Loop &hole) {
+        if (face) {
+            openings_[*face].push_back(hole);
             return;
         }
         const int surface = add_surface({{0, 0, -outward}, false, {}});

@@ -8,6 +8,10 @@ namespace roundlay {
 std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_drawings(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);
 

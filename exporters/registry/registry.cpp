@@ -8,10 +8,16 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Exporter, 5> table = {{
+constexpr std::array<Exporter, 9> table = {{
     {"picture", "picture.png, the shell as it will stand", export_picture},
     {"list", "cut list, list by tag, pegs, lengths to order and totals as CSV", export_list},
     {"sheets", "cut-sheets.pdf, one cut sheet for each distinct piece", export_sheets},
+    {"drawings", "drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size",
+     export_drawings},
+    {"templates", "templates.pdf, every tail and notch at full size, and the same as DXF for a machine",
+     export_templates},
+    {"tags", "tags.pdf, a tag with a QR code for every log, and packing-list.pdf", export_tags},
+    {"book", "book.pdf, cover, index, legend and all sheets in one", export_book},
     {"step", "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      export_step},
     {"mesh", "shell.glb, the shell for phones, browsers and slides", export_mesh},

@@ -37,6 +37,7 @@ OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
     // A wall that starts with a half log can end with one more than there are rounds.
     const bool in_round = table.count("round", log.round, 1, limits::rounds + 1);
     if (in_wall && in_round) check_log_once(reading, table, shell, log);
+    table.text("mark", log.mark);
     read_sizes(table, log.sizes);
     table.finish();
     return log;

@@ -143,6 +143,7 @@ void restate_sizes(Restating &r, const std::string &at, const LogSizes &a, const
 }
 
 void restate_entry(Restating &r, const std::string &at, const OwnLog &a, const OwnLog &b) {
+    r.differ(at + "mark", a.mark, b.mark);
     restate_sizes(r, at, a.sizes, b.sizes);
 }
 
@@ -174,6 +175,7 @@ Document::Keys keys_of(const Restating &r, const OwnLog &log) {
     Document::Keys keys;
     r.key(keys, "wall", log.wall);
     r.key(keys, "round", log.round);
+    if (!log.mark.empty()) r.key(keys, "mark", log.mark);
     r.key(keys, "butt_height", log.sizes.butt_height);
     r.key(keys, "tip_height", log.sizes.tip_height);
     r.key(keys, "butt_width", log.sizes.butt_width);

@@ -150,6 +150,7 @@ void Writer::logs() {
         header("[[log]]");
         line("wall", toml_text(log.wall));
         line("round", std::to_string(log.round));
+        if (!log.mark.empty()) line("mark", toml_text(log.mark));
         sizes(log.sizes);
     }
 }

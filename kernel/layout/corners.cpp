@@ -13,37 +13,38 @@ namespace {
 
 /// One log in the order going up a corner.
 struct Layer {
-    bool of_ending = true; ///< of the wall that ends at this corner, else of the one that starts
-    int course = 0;        ///< index in its wall's courses
+    std::size_t arm = 0; ///< 0: of the wall that ends at this corner, 1: of the one that starts
+    int course = 0;      ///< index in its wall's courses
     double centre = 0;
+};
+
+/// One of the two walls at the corner.
+struct Arm {
+    int wall = 0;
+    std::size_t meeting = 0; ///< index in the wall's meetings
+    Vec3 out;                ///< outward along its logs
+    double run = 0;          ///< half of what the prism takes of its length
+    const std::vector<Course> *courses = nullptr;
+    std::vector<EndNotch> *notches = nullptr;
 };
 
 class Corner {
   public:
     Corner(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses, int index,
            std::vector<WallNotches> &notches)
-        : shell_(shell), layout_(layout), place_(layout.corners[static_cast<std::size_t>(index)]),
-          ending_(courses[static_cast<std::size_t>(place_.ends)]),
-          starting_(courses[static_cast<std::size_t>(place_.starts)]),
-          ending_notches_(notches[static_cast<std::size_t>(place_.ends)].far),
-          starting_notches_(notches[static_cast<std::size_t>(place_.starts)].datum),
-          rule_(notch_at(shell, layout, index)), slopes_(tail_top(rule_)) {
-        out_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].frame.x;
-        out_starting_ = -layout.walls[static_cast<std::size_t>(place_.starts)].frame.x;
-        const Vec3 centre{place_.centre.x, place_.centre.y, 0};
-        x_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].frame.to_local(centre).x;
-        x_starting_ = layout.walls[static_cast<std::size_t>(place_.starts)].frame.to_local(centre).x;
-        half_ending_ = layout.walls[static_cast<std::size_t>(place_.ends)].thickness / 2;
-        half_starting_ = layout.walls[static_cast<std::size_t>(place_.starts)].thickness / 2;
+        : shell_(shell), layout_(layout), index_(index), place_(layout.corners[static_cast<std::size_t>(index)]),
+          rule_(notch_at(shell, layout, index)) {
+        arms_[0] = arm(place_.ends, 1, courses, notches);
+        arms_[1] = arm(place_.starts, -1, courses, notches);
     }
 
     /// False on an error.
     bool work_out() {
-        ending_notches_.resize(ending_.size());
-        starting_notches_.resize(starting_.size());
+        for (const Arm &arm : arms_) arm.notches->resize(arm.courses->size());
         stack();
         if (!alternates()) return false;
         for (std::size_t k = 0; k + 1 < layers_.size(); ++k) part(layers_[k], layers_[k + 1]);
+        note_locks();
         drop_thin_half_logs();
         bool good = true;
         for (const Layer &layer : layers_) good = check_tail(layer) && good;
@@ -51,30 +52,49 @@ class Corner {
     }
 
   private:
-    const Course &course(const Layer &l) const {
-        return (l.of_ending ? ending_ : starting_)[static_cast<std::size_t>(l.course)];
+    Arm arm(int own, double toward, const std::vector<std::vector<Course>> &courses,
+            std::vector<WallNotches> &notches) const {
+        const WallPlace &w = layout_.walls[static_cast<std::size_t>(own)];
+        Arm a;
+        a.wall = own;
+        while (w.meetings[a.meeting].corner != index_) ++a.meeting;
+        const WallMeeting &m = w.meetings[a.meeting];
+        a.out = toward * w.frame.x;
+        a.run = (m.high - m.low) / 2;
+        a.courses = &courses[static_cast<std::size_t>(own)];
+        a.notches = &notches[static_cast<std::size_t>(own)][a.meeting];
+        return a;
     }
-    EndNotch &notch(const Layer &l) {
-        return (l.of_ending ? ending_notches_ : starting_notches_)[static_cast<std::size_t>(l.course)];
+
+    const WallMeeting &meeting(const Layer &l) const {
+        const Arm &a = arms_[l.arm];
+        return layout_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
     }
+    const Course &course(const Layer &l) const { return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)]; }
+    EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[static_cast<std::size_t>(l.course)]; }
     /// The log's section at this corner: where the centre lines cross.
-    Section section(const Layer &l) const { return course(l).at(l.of_ending ? x_ending_ : x_starting_); }
+    Section section(const Layer &l) const { return course(l).at(meeting(l).x); }
     const std::string &wall_name(const Layer &l) const {
-        return layout_.walls[static_cast<std::size_t>(l.of_ending ? place_.ends : place_.starts)].name;
+        return layout_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
+    }
+    NotchRule rule(const Layer &l) const {
+        return notch_at(shell_, layout_, index_, arms_[l.arm].wall, course(l).round);
     }
 
     void stack() {
-        for (std::size_t i = 0; i < ending_.size(); ++i)
-            layers_.push_back({true, static_cast<int>(i), ending_[i].at(x_ending_).centre});
-        for (std::size_t i = 0; i < starting_.size(); ++i)
-            layers_.push_back({false, static_cast<int>(i), starting_[i].at(x_starting_).centre});
+        for (std::size_t arm = 0; arm < arms_.size(); ++arm)
+            for (std::size_t i = 0; i < arms_[arm].courses->size(); ++i) {
+                Layer l{arm, static_cast<int>(i), 0};
+                l.centre = section(l).centre;
+                layers_.push_back(l);
+            }
         std::stable_sort(layers_.begin(), layers_.end(),
                          [](const Layer &a, const Layer &b) { return a.centre < b.centre; });
     }
 
     bool alternates() {
         for (std::size_t k = 0; k + 1 < layers_.size(); ++k) {
-            if (layers_[k].of_ending != layers_[k + 1].of_ending) continue;
+            if (layers_[k].arm != layers_[k + 1].arm) continue;
             const Layer &two = layers_[k + 1];
             refuse("tails-do-not-alternate", two,
                    "going up corner " + place_.name + ", two logs of wall " + wall_name(two) +
@@ -87,9 +107,11 @@ class Corner {
 
     /// The seam between two logs: the lower one's top plane, midway between their centres.
     void part(const Layer &lower, const Layer &upper) {
-        const Vec3 along = lower.of_ending ? out_ending_ : out_starting_;
-        const Vec3 across = lower.of_ending ? out_starting_ : out_ending_;
-        const Vec3 gradient = slopes_.along * along + slopes_.across * across;
+        const Vec3 along = arms_[lower.arm].out, across = arms_[1 - lower.arm].out;
+        const TailTop slopes = tail_top(rule(lower));
+        // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own direction.
+        const double c = dot(along, across), k = 1 / (1 - c * c);
+        const Vec3 gradient = k * (slopes.along - c * slopes.across) * along + k * (slopes.across - c * slopes.along) * across;
         const double z = (lower.centre + upper.centre) / 2;
         const double z_at_world_origin = z - gradient.x * place_.centre.x - gradient.y * place_.centre.y;
         const Plane seam = plane_over(z_at_world_origin, gradient.x, gradient.y);
@@ -97,12 +119,19 @@ class Corner {
         notch(lower).above = course(upper).round;
         notch(upper).under = seam.flipped();
         notch(upper).below = course(lower).round;
-        const bool locked = lock(slopes_, slopes_) > tolerance::weld;
-        notch(lower).locked = notch(upper).locked = locked;
+    }
+
+    /// A tail holds when it thickens outward between its own top and that of the log below.
+    void note_locks() {
+        for (std::size_t k = 0; k < layers_.size(); ++k) {
+            const TailTop own = tail_top(rule(layers_[k]));
+            const TailTop below = k > 0 ? tail_top(rule(layers_[k - 1])) : own;
+            notch(layers_[k]).locked = layers_.size() > 1 && lock(own, below) > tolerance::weld;
+        }
     }
 
     std::array<Vec2, 4> prism_corners() const {
-        const Vec3 a = half_starting_ * out_ending_, b = half_ending_ * out_starting_;
+        const Vec3 a = arms_[0].run * arms_[0].out, b = arms_[1].run * arms_[1].out;
         std::array<Vec2, 4> all;
         for (std::size_t i = 0; i < 4; ++i) {
             const double sa = (i & 1U) ? 1 : -1, sb = (i & 2U) ? 1 : -1;
@@ -151,9 +180,7 @@ class Corner {
         if (least < rule_.least_tail.mm() - tolerance::weld) {
             const double short_by = rule_.least_tail.mm() - least;
             refuse("tail-too-thin", l,
-                   "at corner " + place_.name + " the tail of wall " + wall_name(l) + ", round " +
-                       std::to_string(course(l).round) + " is " + say(shell_, std::max(least, 0.0)) +
-                       " thick at its thinnest, under the least of " + say(shell_, rule_.least_tail.mm()) +
+                   "the tail is " + say(shell_, std::max(least, 0.0)) + " thick at its thinnest, under the least of " + say(shell_, rule_.least_tail.mm()) +
                        "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by) +
                        " or a flatter slope would fit");
             return false;
@@ -185,37 +212,20 @@ class Corner {
 
     const Shell &shell_;
     Layout &layout_;
+    int index_;
     const CornerPlace &place_;
-    const std::vector<Course> &ending_, &starting_;
-    std::vector<EndNotch> &ending_notches_, &starting_notches_;
     NotchRule rule_;
-    TailTop slopes_;
-    Vec3 out_ending_, out_starting_;
-    double half_ending_ = 0, half_starting_ = 0;
-    double x_ending_ = 0, x_starting_ = 0; ///< of the corner's centre in each wall
+    std::array<Arm, 2> arms_;
     std::vector<Layer> layers_;
 };
-
-bool check_length(const Shell &shell, Layout &layout, int wall) {
-    const WallPlace &w = layout.walls[static_cast<std::size_t>(wall)];
-    const double left = reach_at(layout, wall, End::datum, 0).shoulder;
-    const double right = reach_at(layout, wall, End::far, 0).shoulder;
-    if (right - left > tolerance::clear) return true;
-    layout.findings.push_back({Weight::error, "wall-too-short", wall_place(w.name),
-                               "wall " + w.name + " is " + say(shell, w.length) +
-                                   " long, shorter than its two tails; it must be longer than " +
-                                   say(shell, w.length - (right - left)),
-                               subject("wall", static_cast<std::size_t>(wall), "length")});
-    return false;
-}
 
 } // namespace
 
 std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
                                          const std::vector<std::vector<Course>> &courses) {
     std::vector<WallNotches> notches(layout.walls.size());
+    for (std::size_t w = 0; w < notches.size(); ++w) notches[w].resize(layout.walls[w].meetings.size());
     bool good = true;
-    for (int w = 0; w < static_cast<int>(layout.walls.size()); ++w) good = check_length(shell, layout, w) && good;
     for (int c = 0; good && c < static_cast<int>(layout.corners.size()); ++c)
         good = Corner(shell, layout, courses, c, notches).work_out() && good;
     return good ? notches : std::vector<WallNotches>{};

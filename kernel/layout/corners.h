@@ -9,17 +9,17 @@
 
 namespace roundlay {
 
-/// What a corner does to one end of one course.
+/// What a meeting of two walls does to one course: at its end, or where it runs on.
 struct EndNotch {
     std::optional<Plane> top, under; ///< seam planes in the world, normals out of this log's wood
     int above = -1, below = -1;      ///< rounds of the crossing wall's logs on the other side of the seams
-    bool butts = false;              ///< too thin for a tail: ends square at the crossing wall's near face
+    bool butts = false;              ///< too thin for a tail: ends at the crossing wall's near face, on both sides of it
+                                     ///< where the log would run on
     bool locked = false;             ///< cannot be pulled out lengthwise
 };
 
-struct WallNotches {
-    std::vector<EndNotch> datum, far; ///< by course
-};
+/// By meeting of the wall, then by course.
+using WallNotches = std::vector<std::vector<EndNotch>>;
 
 /// Finds every seam. Adds findings for tails under the least thickness and seams outside the wood. On an
 /// error the result is empty.

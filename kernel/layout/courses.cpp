@@ -69,22 +69,28 @@ bool check_numbers(const Shell &shell, const Resolved &r, Layout &layout) {
     return !has_errors(layout.findings);
 }
 
-/// Right-angled corners two-colour the walls: every second one starts with a full log.
-void choose_starts(const Shell &shell, Layout &layout) {
-    std::size_t first = 0;
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (shell.walls[i].name == shell.rounds.full_first) first = i;
-    for (std::size_t i = 0; i < layout.walls.size(); ++i) layout.walls[i].starts_full = (i % 2) == (first % 2);
+/// What a wall states of its own heights, whether it stands outdoors or is a partition.
+struct OwnHeights {
+    std::optional<Length> pitch, log_height;
+    std::string subject;
+};
+
+OwnHeights own_heights(const Shell &shell, std::size_t wall) {
+    if (wall < shell.walls.size())
+        return {shell.walls[wall].pitch, shell.walls[wall].log_height, subject("wall", wall, "")};
+    const std::size_t i = wall - shell.walls.size();
+    return {shell.partitions[i].pitch, shell.partitions[i].log_height, subject("partition", i, "")};
 }
 
 bool size_wall(const Shell &shell, std::size_t i, WallPlace &wall, Layout &layout) {
-    wall.pitch = shell.walls[i].pitch.value_or(Length::mm(layout.pitch)).mm();
-    wall.log_height = shell.walls[i].log_height.value_or(Length::mm(wall.pitch) - shell.rounds.gap).mm();
+    const OwnHeights own = own_heights(shell, i);
+    wall.pitch = own.pitch.value_or(Length::mm(layout.pitch)).mm();
+    wall.log_height = own.log_height.value_or(Length::mm(wall.pitch) - shell.rounds.gap).mm();
     if (wall.log_height > 0 && wall.log_height <= wall.pitch + tolerance::weld) return true;
     layout.findings.push_back({Weight::error, "log-over-pitch", wall_place(wall.name),
                                "logs " + say(shell, wall.log_height) + " high do not fit in a pitch of " +
                                    say(shell, wall.pitch) + "; a log is at most as high as the pitch",
-                               subject("wall", i, shell.walls[i].log_height ? "log_height" : "pitch")});
+                               own.subject + (own.log_height ? "log_height" : "pitch")});
     return false;
 }
 
@@ -110,12 +116,9 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
 class Stack {
   public:
     Stack(const Shell &shell, const Layout &layout, std::size_t wall)
-        : shell_(shell), wall_(layout.walls[wall]), count_(layout.rounds),
+        : shell_(shell), layout_(layout), index_(static_cast<int>(wall)), wall_(layout.walls[wall]), count_(layout.rounds),
           base_((layout.pitch - shell.rounds.gap.mm()) / 2), gap_(wall_.pitch - wall_.log_height),
-          top_(count_ * wall_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {
-        x_datum_ = full_reach_at(shell, layout, static_cast<int>(wall), End::datum).tip;
-        x_far_ = full_reach_at(shell, layout, static_cast<int>(wall), End::far).tip;
-    }
+          top_(count_ * wall_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {}
 
     std::vector<Course> courses() {
         if (!wall_.starts_full) add(LogKind::half_start);
@@ -131,8 +134,11 @@ class Stack {
         Course c;
         c.round = static_cast<int>(all_.size()) + 1;
         c.kind = kind;
-        c.x_datum = x_datum_;
-        c.x_far = x_far_;
+        // Over everything: an end at a slant reaches further along one of its faces than along the middle.
+        const CornerReach left = reach_of(shell_, layout_, index_, c.round, 0);
+        const CornerReach right = reach_of(shell_, layout_, index_, c.round, wall_.meetings.size() - 1);
+        c.x_datum = left.tip - std::abs(left.skew) * wall_.thickness / 2;
+        c.x_far = right.tip + std::abs(right.skew) * wall_.thickness / 2;
         const LogSizes sizes = sizes_of(shell_, wall_.name, c.round);
         c.butt_at_datum = sizes.butt ? *sizes.butt == LogEnd::left : c.round % 2 == 1;
         const auto &datum_height = c.butt_at_datum ? sizes.butt_height : sizes.tip_height;
@@ -140,8 +146,8 @@ class Stack {
         const auto &datum_width = c.butt_at_datum ? sizes.butt_width : sizes.tip_width;
         const auto &far_width = c.butt_at_datum ? sizes.tip_width : sizes.butt_width;
         const Course *below = all_.empty() ? nullptr : &all_.back();
-        c.datum = section(kind, below ? &below->datum : nullptr, datum_height, datum_width);
-        c.far = section(kind, below ? &below->far : nullptr, far_height, far_width);
+        c.datum = section(kind, below, c.x_datum, datum_height, datum_width);
+        c.far = section(kind, below, c.x_far, far_height, far_width);
         all_.push_back(c);
     }
 
@@ -153,10 +159,10 @@ class Stack {
         return sill ? base_ + wall_.log_height / 2 : wall_.log_height;
     }
 
-    Section section(LogKind kind, const Section *below, const std::optional<Length> &height,
+    Section section(LogKind kind, const Course *below, double x, const std::optional<Length> &height,
                     const std::optional<Length> &width) const {
         Section s;
-        s.low = below ? below->high + gap_ : 0;
+        s.low = below ? below->high(x) + gap_ : 0;
         // A half log is half of a log of the stated height: it loses as much as a full one differs.
         const double half = kind == LogKind::full ? 0 : wall_.log_height - nominal_height(kind, !below);
         s.high = s.low + (height ? height->mm() - half : nominal_height(kind, !below));
@@ -187,11 +193,12 @@ class Stack {
     }
 
     const Shell &shell_;
+    const Layout &layout_;
+    int index_;
     const WallPlace &wall_;
     int count_;
     double base_, gap_, top_;
     bool level_;
-    double x_datum_ = 0, x_far_ = 0;
     std::vector<Course> all_;
 };
 
@@ -247,7 +254,6 @@ std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &lay
     layout.rounds = r.count;
     layout.pitch = r.pitch;
     layout.height = r.count * r.pitch;
-    choose_starts(shell, layout);
     std::vector<std::vector<Course>> all;
     for (std::size_t i = 0; i < layout.walls.size(); ++i) {
         WallPlace &wall = layout.walls[i];

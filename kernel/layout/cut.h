@@ -20,10 +20,13 @@ enum class Side { top, under };
 struct SeamCut {
     End end = End::datum;
     Side side = Side::top;
-    double x_from = 0, x_to = 0;
+    double x_from = 0, x_to = 0; ///< on the middle of the blank's width
     Plane seam;         ///< normal points out of the wood that stays: upward for top, downward for under
     std::string corner; ///< e.g. "AB"
     std::string other;  ///< tag of the piece on the other side of the seam; empty at the foundation or the top
+    double skew = 0;    ///< the shoulders run toward +x by this much per unit of y; 0 at square corners
+    double proud = 0;   ///< left standing at the shoulders on the bench and pared when the logs are fitted
+    bool runs_on = false; ///< the log goes on past the crossing wall: `end` only says which half of the log
 };
 
 enum class BoxUse {
@@ -32,11 +35,11 @@ enum class BoxUse {
     through ///< the opening lies within one log
 };
 
-/// The four long faces of a log.
-enum class LogFace { top, under, outside, inside };
+/// The four long faces of a log, and its two ends.
+enum class LogFace { top, under, outside, inside, datum_end, far_end };
 
-/// A hewn face of a log that is not the blank's own: a tapered log's faces run at a slant to its blank. Takes
-/// everything beyond the plane, over the whole length.
+/// A face of a log that is not the blank's own: a tapered log's faces run at a slant to its blank, and so do ends at
+/// corners that are not square. Takes everything beyond the plane, over the whole piece.
 struct FaceCut {
     LogFace face = LogFace::top;
     Plane plane; ///< outward

@@ -12,8 +12,9 @@ namespace {
 
 using Key = std::vector<std::int64_t>;
 
-/// Pieces are alike when every number agrees to this, in millimetres (slopes: per unit).
-constexpr double alike = 1e-3;
+/// Pieces are alike when every number agrees to this, in millimetres (slopes: per unit). One shape then stands for
+/// all: over the area of a seam a thousandth of a millimetre would be a visible overlap.
+constexpr double alike = 1e-6;
 
 void put(Key &key, double v) { key.push_back(std::llround(v / alike)); }
 void put(Key &key, Vec3 v) {
@@ -32,6 +33,8 @@ struct PutCut {
         key.insert(key.end(), {1, static_cast<int>(c.end), static_cast<int>(c.side)});
         put(key, c.x_from);
         put(key, c.x_to);
+        put(key, c.skew);
+        put(key, c.proud);
         // Heights at two ends of the seam tell the plane in millimetres.
         for (const Vec2 p : {Vec2{c.x_from, 0}, Vec2{c.x_to, 0}, Vec2{c.x_from, 1000}})
             put(key, c.seam.height_at(p.x, p.y));

@@ -5,7 +5,7 @@
 
 namespace roundlay {
 
-/// Groups equal pieces by blank, cuts and ends, to a thousandth of a millimetre.
+/// Groups equal pieces by blank, cuts and ends, to a millionth of a millimetre.
 void group_models(Layout &layout);
 
 /// Lowest first; within a height by wall and number. Every piece then comes down on what it rests on.

@@ -4,6 +4,7 @@
 #include "kernel/layout/text.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -31,7 +32,8 @@ void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code,
 
 /// Where openings may lie: between the shoulders.
 Span free_span(const Layout &layout, int wall) {
-    return {reach_at(layout, wall, End::datum, 0).shoulder, reach_at(layout, wall, End::far, 0).shoulder};
+    const FreeStretch free = free_between(layout, wall);
+    return {free.from, free.to};
 }
 
 bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
@@ -63,6 +65,24 @@ bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span
     return false;
 }
 
+/// Partitions that meet the wall run its whole height: an opening stands wholly beside their notches.
+bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+    const Opening &o = shell.openings[i];
+    const double from = o.from_left.mm(), to = from + o.width.mm();
+    for (const WallMeeting &m : wall.meetings) {
+        const double lean = std::abs(m.skew) * wall.thickness / 2 + least_island;
+        if (m.ends || to <= m.low - lean || from >= m.high + lean) continue;
+        const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
+        refuse(layout, shell, i, "opening-cuts-tee",
+               name_of(shell, i) + " comes too near the notches of wall " +
+                   layout.walls[static_cast<std::size_t>(m.other)].name + " at " + corner + "; it fits up to " +
+                   say(shell, m.low - lean - o.width.mm()) + " or from " + say(shell, m.high + lean) + " from the left",
+               "from_left");
+        return false;
+    }
+    return true;
+}
+
 bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
     const Opening &o = shell.openings[i];
     const double top = o.sill.mm() + o.height.mm();
@@ -72,8 +92,10 @@ bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallP
     else
         refuse(layout, shell, i, "opening-over-wall",
                name_of(shell, i) + " ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
-                   " is only " + say(shell, wall.top) + " high; a height under " +
-                   say(shell, std::max(0.0, wall.top - o.sill.mm())) + " leaves a log over it",
+                   " is only " + say(shell, wall.top) + " high; " +
+                   (wall.top > o.sill.mm()
+                        ? "a height under " + say(shell, wall.top - o.sill.mm()) + " leaves a log over it"
+                        : std::string("more rounds or a lower sill would hold it")),
                "height");
     return false;
 }
@@ -116,6 +138,7 @@ bool check_openings(const Shell &shell, Layout &layout) {
         }
         const Span room = free_span(layout, w);
         good = check_width(shell, layout, i, room) && check_corners(shell, layout, i, room) &&
+               check_tees(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) &&
                check_height(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) && good;
     }
     for (std::size_t i = 0; good && i < shell.openings.size(); ++i)

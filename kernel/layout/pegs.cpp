@@ -172,7 +172,7 @@ class WallPegs {
     std::vector<double> bored_from_below(const PieceSpan &s) {
         std::vector<double> xs;
         for (const Cut &cut : piece(s).cuts)
-            if (const Bore *bore = std::get_if<Bore>(&cut)) xs.push_back(bore->x + s.span.from);
+            if (const Bore *bore = std::get_if<Bore>(&cut)) xs.push_back(bore->x + s.origin);
         return xs;
     }
 

@@ -19,43 +19,89 @@ std::string tag_of(const std::string &wall, int round, int number) {
     return wall + text;
 }
 
+/// Where a log is cut in two: by an opening, or by a wall that it is too thin to run on past.
+struct Break {
+    Span span;
+    const OpeningCut *opening = nullptr;
+    std::size_t meeting = 0; ///< of the wall, where there is no opening
+};
+
+std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const WallPlace &wall, const WallNotches &notches,
+                             std::size_t course) {
+    std::vector<Break> breaks;
+    for (const OpeningCut &c : openings)
+        if (c.severs) breaks.push_back({c.span, &c, 0});
+    for (std::size_t m = 1; m + 1 < wall.meetings.size(); ++m)
+        if (notches[m][course].butts) breaks.push_back({{wall.meetings[m].low, wall.meetings[m].high}, nullptr, m});
+    std::sort(breaks.begin(), breaks.end(), [](const Break &a, const Break &b) { return a.span.from < b.span.from; });
+    return breaks;
+}
+
 /// Builds the pieces of one course of one wall.
 class CourseCutter {
   public:
-    CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses, int wall,
-                 const Course &course, const EndNotch &datum, const EndNotch &far)
-        : shell_(shell), layout_(layout), courses_(courses), wall_(wall), place_(layout.walls[static_cast<std::size_t>(wall)]),
-          course_(course), datum_(datum), far_(far),
-          datum_reach_(full_reach_at(shell, layout, wall, End::datum)),
-          far_reach_(full_reach_at(shell, layout, wall, End::far)) {}
+    CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
+                 const std::vector<WallNotches> &notches, int wall, std::size_t course)
+        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), wall_(wall),
+          place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
+          course_(courses[static_cast<std::size_t>(wall)][course]) {
+        for (std::size_t m = 0; m < place_.meetings.size(); ++m)
+            reaches_.push_back(reach_of(shell, layout, wall, course_.round, m));
+    }
 
     CourseSpans cut() {
         const std::vector<OpeningCut> cuts = cuts_of(shell_, layout_, wall_, course_);
+        const std::vector<Break> breaks = breaks_of(cuts, place_, notches_[static_cast<std::size_t>(wall_)], index_);
         CourseSpans spans;
-        double from = datum_.butts ? datum_reach_.shoulder : datum_reach_.tip;
-        const OpeningCut *left = nullptr;
-        for (const OpeningCut &c : cuts) {
-            if (!c.severs) continue;
-            spans.push_back(piece({from, c.span.from}, left, &c, cuts));
-            from = c.span.to;
-            left = &c;
+        const std::size_t last = reaches_.size() - 1;
+        const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
+        double from = notch(0).butts ? first_reach.shoulder : first_reach.tip;
+        const Break *left = nullptr;
+        for (const Break &b : breaks) {
+            spans.push_back(piece({from, b.span.from}, left, &b, cuts));
+            from = b.span.to;
+            left = &b;
         }
-        spans.push_back(piece({from, far_.butts ? far_reach_.shoulder : far_reach_.tip}, left, nullptr, cuts));
+        spans.push_back(piece({from, notch(last).butts ? last_reach.shoulder : last_reach.tip}, left, nullptr, cuts));
         return spans;
     }
 
   private:
-    const CornerPlace &corner(End end) const {
-        return layout_.corners[static_cast<std::size_t>(end == End::datum ? place_.start_corner
-                                                                          : place_.end_corner)];
+    const EndNotch &notch(std::size_t meeting) const {
+        return notches_[static_cast<std::size_t>(wall_)][meeting][index_];
+    }
+    std::size_t meeting_at_end(End end) const { return meeting_at(place_, end); }
+    const std::string &corner_name(std::size_t meeting) const {
+        return layout_.corners[static_cast<std::size_t>(place_.meetings[meeting].corner)].name;
+    }
+
+    /// How an end lies across the log: 0 at jambs and square corners.
+    double skew_of(const Break *at, End end) const {
+        if (at) return at->opening ? 0 : place_.meetings[at->meeting].skew;
+        return reaches_[meeting_at_end(end)].skew;
     }
 
     /// The blank of a stretch of the log, in the wall's frame: what encloses it.
-    Box3 box_of(const Span &span) const {
+    Box3 box_of(const Span &span, const Break *left, const Break *right) const {
         const double half = std::max(course_.width(span.from), course_.width(span.to)) / 2;
         const double middle = place_.thickness / 2;
-        return {{span.from, middle - half, std::min(course_.low(span.from), course_.low(span.to))},
-                {span.to, middle + half, std::max(course_.high(span.from), course_.high(span.to))}};
+        const double from = span.from - std::abs(skew_of(left, End::datum)) * half;
+        const double to = span.to + std::abs(skew_of(right, End::far)) * half;
+        return {{from, middle - half, std::min(course_.low(from), course_.low(to))},
+                {to, middle + half, std::max(course_.high(from), course_.high(to))}};
+    }
+
+    /// Ends at corners that are not square are cut at a slant, through the middle at these two x of the piece.
+    void add_slanted_ends(Piece &p, const Span &ends, const Break *left, const Break *right) const {
+        const double middle = p.blank.width / 2;
+        if (const double skew = skew_of(left, End::datum); skew != 0) {
+            const double k = 1 / std::sqrt(1 + skew * skew);
+            p.cuts.emplace_back(FaceCut{LogFace::datum_end, {{-k, k * skew, 0}, k * (skew * middle - ends.from)}});
+        }
+        if (const double skew = skew_of(right, End::far); skew != 0) {
+            const double k = 1 / std::sqrt(1 + skew * skew);
+            p.cuts.emplace_back(FaceCut{LogFace::far_end, {{k, -k * skew, 0}, k * (ends.to - skew * middle)}});
+        }
     }
 
     /// The hewn faces that run at a slant to the blank, each from the two sections of the log.
@@ -78,89 +124,110 @@ class CourseCutter {
         }
     }
 
-    PieceSpan piece(Span span, const OpeningCut *left, const OpeningCut *right,
-                    const std::vector<OpeningCut> &cuts) {
+    PieceSpan piece(Span span, const Break *left, const Break *right, const std::vector<OpeningCut> &cuts) {
         Piece p;
         p.wall = wall_;
         p.round = course_.round;
         p.number = ++number_;
         p.tag = tag_of(place_.name, p.round, p.number);
         p.log = course_.kind;
-        p.island = left && right;
+        p.island = left && right && left->opening && right->opening;
         p.frame = place_.frame;
-        const Box3 box = box_of(span);
+        const Box3 box = box_of(span, left, right);
         p.frame.origin = place_.frame.to_world(box.low);
         const Vec3 size = box.high - box.low;
         p.blank = {size.x, size.y, size.z};
         p.butt_at_datum = course_.butt_at_datum;
-        p.datum = end_of(left, End::datum, span);
-        p.far = end_of(right, End::far, span);
-        if (course_.tapers()) add_faces(p, box);
         PieceSpan s = span_of(span, left, right);
-        if (!left && !datum_.butts) add_seams(p, End::datum, datum_, datum_reach_, span);
-        if (!right && !far_.butts) add_seams(p, End::far, far_, far_reach_, span);
+        s.origin = box.low.x;
+        p.datum = end_of(left, End::datum, s);
+        p.far = end_of(right, End::far, s);
+        if (course_.tapers()) add_faces(p, box);
+        add_slanted_ends(p, {span.from - s.origin, span.to - s.origin}, left, right);
+        for (std::size_t m = 0; m < place_.meetings.size(); ++m)
+            if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to) add_seams(p, s, m);
         for (const OpeningCut &c : cuts)
-            if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c, span);
+            if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c);
         s.piece = static_cast<int>(layout_.pieces.size());
         layout_.pieces.push_back(std::move(p));
         return s;
     }
 
-    PieceEnd end_of(const OpeningCut *opening, End end, const Span &span) const {
-        const double own_end = end == End::datum ? 0 : span.length();
-        if (opening) return {EndKind::jamb, name_of(shell_, opening->opening), own_end};
-        const EndNotch &notch = end == End::datum ? datum_ : far_;
-        const CornerReach &reach = end == End::datum ? datum_reach_ : far_reach_;
-        return {notch.butts ? EndKind::butt : EndKind::corner, corner(end).name, reach.shoulder - span.from};
+    PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {
+        const double own_end = (end == End::datum ? s.span.from : s.span.to) - s.origin;
+        if (at && at->opening) return {EndKind::jamb, name_of(shell_, at->opening->opening), own_end};
+        if (at) return {EndKind::butt, corner_name(at->meeting), own_end};
+        const std::size_t m = meeting_at_end(end);
+        return {notch(m).butts ? EndKind::butt : EndKind::corner, corner_name(m), reaches_[m].shoulder - s.origin};
     }
 
-    PieceSpan span_of(Span span, const OpeningCut *left, const OpeningCut *right) const {
+    PieceSpan span_of(Span span, const Break *left, const Break *right) const {
+        const std::size_t last = reaches_.size() - 1;
+        const double half = place_.thickness / 2;
         PieceSpan s;
         s.span = span;
         s.course = &course_;
-        s.shoulders = {left ? span.from : datum_reach_.shoulder, right ? span.to : far_reach_.shoulder};
-        s.corner_left = !left && !datum_.butts;
-        s.corner_right = !right && !far_.butts;
-        s.locked_left = s.corner_left && datum_.locked;
-        s.locked_right = s.corner_right && far_.locked;
+        s.shoulders = {(left ? span.from : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
+                       (right ? span.to : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
+        s.corner_left = !left && !notch(0).butts;
+        s.corner_right = !right && !notch(last).butts;
+        s.locked_left = s.corner_left && notch(0).locked;
+        s.locked_right = s.corner_right && notch(last).locked;
         return s;
     }
 
-    void add_seams(Piece &p, End end, const EndNotch &notch, const CornerReach &reach, const Span &span) const {
-        const CornerPlace &c = corner(end);
-        const int other = end == End::datum ? c.ends : c.starts;
-        const auto tag = [&](int round) { return tag_at_corner(other, end == End::far, round); };
-        SeamCut cut{end, Side::under, reach.prism_low - span.from, reach.prism_high - span.from, {}, c.name, {}};
-        if (notch.under) {
-            cut.seam = to_local(*notch.under, p.frame);
-            cut.other = tag(notch.below);
+    void add_seams(Piece &p, PieceSpan &s, std::size_t m) const {
+        const CornerReach &reach = reaches_[m];
+        const WallMeeting &meeting = place_.meetings[m];
+        const EndNotch &n = notch(m);
+        const bool runs_on = m > 0 && m + 1 < reaches_.size();
+        const bool left_half = reach.prism_low + reach.prism_high < 2 * s.origin + p.blank.length;
+        SeamCut cut;
+        cut.end = m == 0 || (runs_on && left_half) ? End::datum : End::far;
+        cut.x_from = reach.cut_low - s.origin;
+        cut.x_to = reach.cut_high - s.origin;
+        cut.corner = corner_name(m);
+        cut.skew = reach.skew;
+        cut.runs_on = runs_on;
+        cut.proud = std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
+        const double lean = std::abs(reach.skew) * place_.thickness / 2;
+        const Span taken{reach.cut_low - lean, reach.cut_high + lean};
+        if (n.under) {
+            cut.side = Side::under;
+            cut.seam = to_local(*n.under, p.frame);
+            cut.other = tag_at(meeting, n.below);
             p.cuts.emplace_back(cut);
+            if (runs_on) s.taken_below.push_back(taken);
         }
-        if (notch.top) {
+        if (n.top) {
             cut.side = Side::top;
-            cut.seam = to_local(*notch.top, p.frame);
-            cut.other = tag(notch.above);
+            cut.seam = to_local(*n.top, p.frame);
+            cut.other = tag_at(meeting, n.above);
             p.cuts.emplace_back(cut);
+            if (runs_on) s.taken_above.push_back(taken);
         }
     }
 
-    /// The piece of the crossing wall that reaches this corner: its first where that wall starts here, else
-    /// its last.
-    std::string tag_at_corner(int wall, bool starts_here, int round) const {
-        const Course &course = courses_[static_cast<std::size_t>(wall)][static_cast<std::size_t>(round - 1)];
-        int last = 1;
-        for (const OpeningCut &c : cuts_of(shell_, layout_, wall, course)) last += c.severs;
-        return tag_of(layout_.walls[static_cast<std::size_t>(wall)].name, round, starts_here ? 1 : last);
+    /// The piece of the crossing wall's round that reaches this meeting.
+    std::string tag_at(const WallMeeting &here, int round) const {
+        const auto wall = static_cast<std::size_t>(here.other), course = static_cast<std::size_t>(round - 1);
+        const WallPlace &other = layout_.walls[wall];
+        const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
+                                        [&](const WallMeeting &m) { return m.corner == here.corner; });
+        const std::vector<OpeningCut> cuts = cuts_of(shell_, layout_, here.other, courses_[wall][course]);
+        const std::vector<Break> breaks = breaks_of(cuts, other, notches_[wall], course);
+        const auto before = std::count_if(breaks.begin(), breaks.end(), [&](const Break &b) { return b.span.to < there->x; });
+        return tag_of(other.name, round, static_cast<int>(before) + 1);
     }
 
-    void add_box(Piece &p, PieceSpan &s, const OpeningCut &c, const Span &span) const {
+    void add_box(Piece &p, PieceSpan &s, const OpeningCut &c) const {
         BoxCut cut;
         cut.use = c.use;
         cut.opening = name_of(shell_, c.opening);
         const double foot = p.frame.origin.z;
         const double low = c.use == BoxUse::header ? -past : c.low - foot;
         const double high = c.use == BoxUse::sill ? p.blank.height + past : c.high - foot;
-        cut.box = {{c.span.from - span.from, -past, low}, {c.span.to - span.from, p.blank.width + past, high}};
+        cut.box = {{c.span.from - s.origin, -past, low}, {c.span.to - s.origin, p.blank.width + past, high}};
         p.cuts.emplace_back(cut);
         if (c.use != BoxUse::sill) s.taken_below.push_back(c.span);
         if (c.use != BoxUse::header) s.taken_above.push_back(c.span);
@@ -169,11 +236,12 @@ class CourseCutter {
     const Shell &shell_;
     Layout &layout_;
     const std::vector<std::vector<Course>> &courses_;
+    const std::vector<WallNotches> &notches_;
     int wall_;
     const WallPlace &place_;
+    std::size_t index_;
     const Course &course_;
-    const EndNotch &datum_, &far_;
-    CornerReach datum_reach_, far_reach_;
+    std::vector<CornerReach> reaches_; ///< by meeting
     int number_ = 0;
 };
 
@@ -185,9 +253,7 @@ std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout 
     std::vector<std::vector<CourseSpans>> all(courses.size());
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (std::size_t k = 0; k < courses[w].size(); ++k)
-            all[w].push_back(CourseCutter(shell, layout, courses, static_cast<int>(w), courses[w][k],
-                                          notches[w].datum[k], notches[w].far[k])
-                                 .cut());
+            all[w].push_back(CourseCutter(shell, layout, courses, notches, static_cast<int>(w), k).cut());
     return all;
 }
 

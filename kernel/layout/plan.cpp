@@ -1,11 +1,12 @@
 #include "kernel/layout/plan.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/meetings.h"
+#include "kernel/layout/partitions.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace roundlay {
 
@@ -19,17 +20,6 @@ struct Walk {
     Vec2 end;                 ///< where the last one ends
     double doubled_area = 0;  ///< positive when walked counter-clockwise
 };
-
-/// Whole quarter turns come out exact, so that right-angled plans have no rounding in them.
-Vec2 heading_vector(double degrees) {
-    const double turn = std::fmod(std::fmod(degrees, 360.0) + 360.0, 360.0);
-    if (turn == 0) return {1, 0};
-    if (turn == 90) return {0, 1};
-    if (turn == 180) return {-1, 0};
-    if (turn == 270) return {0, -1};
-    const double rad = turn * std::numbers::pi / 180;
-    return {std::cos(rad), std::sin(rad)};
-}
 
 Walk walk(const Shell &shell) {
     Walk w;
@@ -53,6 +43,20 @@ std::string misses_by(const Shell &shell, Vec2 end) {
     return text;
 }
 
+bool check_turn(const Shell &shell, std::size_t i, Findings &findings) {
+    const std::size_t next = (i + 1) % shell.walls.size();
+    const Wall &wall = shell.walls[i], &after = shell.walls[next];
+    if (std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) >= least_sine_between_walls) return true;
+    const bool straight = std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) < tolerance::weld;
+    findings.push_back({Weight::error, "corner-not-square", "corner " + wall.name + after.name,
+                        "walls " + wall.name + " and " + after.name +
+                            (straight ? " run in one line; state them as one wall or turn the second one"
+                                      : " turn too little or too sharply for tails; a corner between 30 and 150 degrees "
+                                        "can be cut, best a right angle"),
+                        subject("wall", next, "toward")});
+    return false;
+}
+
 bool check_walls(const Shell &shell, Findings &findings) {
     if (shell.walls.size() < 4) {
         findings.push_back({Weight::error, "too-few-walls", "plan",
@@ -61,22 +65,8 @@ bool check_walls(const Shell &shell, Findings &findings) {
                             "wall"});
         return false;
     }
-    const std::size_t n = shell.walls.size();
     bool good = true;
-    for (std::size_t i = 0; i < n; ++i) {
-        const Wall &wall = shell.walls[i], &next = shell.walls[(i + 1) % n];
-        const double turn =
-            cross(heading_vector(wall.heading), heading_vector(next.heading)); // +-1 at a right angle
-        if (std::abs(std::abs(turn) - 1) < tolerance::weld) continue;
-        const bool straight = std::abs(turn) < tolerance::weld;
-        findings.push_back({Weight::error, "corner-not-square", "corner " + wall.name + next.name,
-                            straight ? "walls " + wall.name + " and " + next.name +
-                                           " run in one line; state them as one wall or turn a right angle"
-                                     : "walls " + wall.name + " and " + next.name +
-                                           " do not meet at a right angle; only right-angled corners can be cut",
-                            subject("wall", (i + 1) % n, "toward")});
-        good = false;
-    }
+    for (std::size_t i = 0; i < shell.walls.size(); ++i) good = check_turn(shell, i, findings) && good;
     return good;
 }
 
@@ -94,12 +84,17 @@ struct Segment {
     Vec2 a, b;
 };
 
-/// Right-angled segments only: their boxes meet exactly when they do.
+/// Do two segments touch anywhere? Segments that are parallel to the axes meet exactly where their boxes do.
 bool meet(const Segment &s, const Segment &t) {
     const auto apart = [](double a0, double a1, double b0, double b1) {
         return std::max(std::min(a0, a1), std::min(b0, b1)) > std::min(std::max(a0, a1), std::max(b0, b1));
     };
-    return !apart(s.a.x, s.b.x, t.a.x, t.b.x) && !apart(s.a.y, s.b.y, t.a.y, t.b.y);
+    if (apart(s.a.x, s.b.x, t.a.x, t.b.x) || apart(s.a.y, s.b.y, t.a.y, t.b.y)) return false;
+    const auto one_side = [](const Segment &line, const Segment &other) {
+        const double a = cross(line.b - line.a, other.a - line.a), b = cross(line.b - line.a, other.b - line.a);
+        return (a > 0 && b > 0) || (a < 0 && b < 0);
+    };
+    return !one_side(s, t) && !one_side(t, s);
 }
 
 Segment segment(const Walk &w, std::size_t i) { return {w.points[i], w.points[(i + 1) % w.points.size()]}; }
@@ -112,8 +107,7 @@ bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
             if (!meet(segment(w, i), segment(w, j))) continue;
             findings.push_back({Weight::error, "plan-crosses-itself",
                                 "walls " + shell.walls[i].name + " and " + shell.walls[j].name,
-                                "walls " + shell.walls[i].name + " and " + shell.walls[j].name +
-                                    " cross or touch; the outside must run once round without meeting itself",
+                                "they cross or touch; the outside must run once round without meeting itself",
                                 subject("wall", j, "length")});
             return false;
         }
@@ -138,7 +132,9 @@ WallPlace place(const Shell &shell, const Walk &w, std::size_t i) {
 CornerPlace corner_between(const Layout &layout, int before, int after) {
     const WallPlace &p = layout.walls[static_cast<std::size_t>(before)];
     const WallPlace &q = layout.walls[static_cast<std::size_t>(after)];
-    const Vec3 o = q.frame.origin + (p.thickness / 2) * p.frame.y + (q.thickness / 2) * q.frame.y;
+    // The centre lines run half a thickness inside the outside faces, which meet in the origin of `after`.
+    const Vec3 o = q.frame.origin + (q.thickness / 2 / dot(p.frame.x, q.frame.y)) * p.frame.x +
+                   (p.thickness / 2 / dot(q.frame.x, p.frame.y)) * q.frame.x;
     const bool reentrant = dot(p.frame.x, q.frame.y) > 0; // the next wall turns away from the inside
     return {p.name + q.name, before, after, reentrant, {o.x, o.y}};
 }
@@ -154,27 +150,6 @@ void place_corners(bool ccw, Layout &layout) {
     }
 }
 
-/// Walls thick enough to reach one another across a narrow part of the plan.
-bool check_room_inside(const Shell &shell, const Layout &layout, Findings &findings) {
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        for (std::size_t j = i + 1; j < layout.walls.size(); ++j) {
-            const WallPlace &a = layout.walls[i], &b = layout.walls[j];
-            if (dot(a.frame.x, b.frame.x) > -0.5) continue; // only walls that face one another
-            const Vec3 ends[2] = {a.frame.to_local(b.frame.origin),
-                                  a.frame.to_local(b.frame.origin + b.length * b.frame.x)};
-            const double apart = ends[0].y;
-            const bool beside = std::min(ends[0].x, ends[1].x) < a.length && std::max(ends[0].x, ends[1].x) > 0;
-            if (!beside || apart <= 0 || apart > a.thickness + b.thickness) continue;
-            findings.push_back({Weight::error, "walls-run-together", "walls " + a.name + " and " + b.name,
-                                "walls " + a.name + " and " + b.name + " stand " + say(shell, apart) +
-                                    " apart over their outside faces, less than their thicknesses together (" +
-                                    say(shell, a.thickness + b.thickness) + ")",
-                                subject("wall", j, "length")});
-            return false;
-        }
-    return true;
-}
-
 } // namespace
 
 void lay_out_plan(const Shell &shell, Layout &layout) {
@@ -184,10 +159,11 @@ void lay_out_plan(const Shell &shell, Layout &layout) {
     if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return;
     for (std::size_t i = 0; i < shell.walls.size(); ++i) layout.walls.push_back(place(shell, w, i));
     place_corners(w.doubled_area > 0, layout);
-    if (!check_room_inside(shell, layout, findings)) {
-        layout.walls.clear();
-        layout.corners.clear();
-    }
+    const bool good = lay_out_partitions(shell, layout) && note_meetings(shell, layout) &&
+                      check_room_between(shell, layout) && choose_starts(shell, layout);
+    if (good) return;
+    layout.walls.clear();
+    layout.corners.clear();
 }
 
 } // namespace roundlay

@@ -5,8 +5,9 @@
 
 namespace roundlay {
 
-/// Fills layout.walls (name, frame, length, thickness, corners) and layout.corners; adds findings. On an
-/// error both stay empty. Any closed plan of right-angled corners that does not cross or touch itself.
+/// Fills layout.walls (name, frame, length, thickness, meetings, which start full) and layout.corners; adds
+/// findings. On an error both stay empty. Any closed plan that does not cross or touch itself, with corners between
+/// 30 and 150 degrees, whose walls and partitions two-colour.
 void lay_out_plan(const Shell &shell, Layout &layout);
 
 } // namespace roundlay

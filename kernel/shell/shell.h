@@ -27,6 +27,9 @@ struct NotchRule {
     Slope along;                               ///< for stated
     Slope across;                              ///< for stated
     Length overhang;                           ///< how far ends run past the crossing wall's face; 0 = flush
+    /// Shoulders cut deep: this far behind the crossing wall's near face (a kerf of space, 0 = in its plane).
+    /// Below zero they are left proud: that much wood stays to be pared, and the logs do not close until it is.
+    Length shoulder;
     Length least_tail = Length::mm(38);        ///< a tail thinner than this anywhere is a finding
     bool operator==(const NotchRule &) const = default;
 };
@@ -40,6 +43,20 @@ struct Wall {
     std::optional<Length> pitch;      ///< round pitch of this wall, else the shell's
     std::optional<Length> log_height; ///< height of this wall's logs, else the shell's pitch less its gap
     bool operator==(const Wall &) const = default;
+};
+
+/// A wall indoors: it starts in one wall and ends in another, and its tails pass through both. Seen from its own
+/// outside it runs from left to right; what lies left of its heading is its inside.
+struct Partition {
+    std::string name;                 ///< wall letter, unique among all walls
+    std::string from;                 ///< the wall that it starts in
+    Length from_left;                 ///< along that wall's outside, from its left corner to this wall's middle
+    std::optional<double> heading;    ///< degrees counter-clockwise from east; else square to `from`, inward
+    std::string to;                   ///< the wall that it ends in; walls on the way there are crossed
+    std::optional<Length> thickness;  ///< else the shell's
+    std::optional<Length> pitch;      ///< as Wall
+    std::optional<Length> log_height; ///< as Wall
+    bool operator==(const Partition &) const = default;
 };
 
 /// How a wall whose first log is a half log, and the top, are closed.
@@ -56,10 +73,10 @@ struct Rounds {
     bool operator==(const Rounds &) const = default;
 };
 
-/// A corner whose notch differs from the shell's.
+/// A corner, tee or crossing whose notch differs from the shell's.
 struct CornerNotch {
     std::string first;  ///< wall that ends at the corner (walking the outside face as stated)
-    std::string second; ///< wall that starts there
+    std::string second; ///< wall that starts there; at tees and crossings in either order
     NotchRule notch;
     bool operator==(const CornerNotch &) const = default;
 };
@@ -102,11 +119,21 @@ struct LogSizes {
     bool operator==(const LogSizes &) const = default;
 };
 
+/// What one log's notches have of their own, over those of its corners. The slopes are of the tops of its tails.
+struct LogNotch {
+    std::optional<NotchKind> kind;
+    std::optional<Slope> slope, along, across;
+    std::optional<Length> overhang_left, overhang_right; ///< of its two ends, seen from outside
+    bool operator==(const LogNotch &) const = default;
+};
+
 /// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it.
 struct OwnLog {
     std::string wall;
     int round = 1;
+    std::string mark; ///< what is written on the log itself, in the yard or in the house it lies in
     LogSizes sizes;
+    LogNotch notch;
     bool operator==(const OwnLog &) const = default;
 };
 
@@ -121,6 +148,7 @@ struct Shell {
     UnitSystem units = UnitSystem::metric; ///< how numbers are shown; never changes the geometry
     Length thickness;                      ///< of every wall that does not state its own
     std::vector<Wall> walls;
+    std::vector<Partition> partitions;
     Rounds rounds;
     NotchRule notch;
     std::vector<CornerNotch> corners;

@@ -7,8 +7,11 @@
 #include <BRepBuilderAPI_MakePolygon.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakePrism.hxx>
+#include <TopoDS_Face.hxx>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace roundlay {
 
@@ -21,14 +24,21 @@ TopoDS_Shape box(Vec3 low, Vec3 high) {
     return BRepPrimAPI_MakeBox(gp_Pnt(low.x, low.y, low.z), gp_Pnt(high.x, high.y, high.z)).Shape();
 }
 
+/// The outline from above of a stretch between two x whose ends lean by `skew`, with room to spare on both sides.
+std::array<Vec2, 4> leaning(double from, double to, double skew, double width) {
+    const double low = -reach, high = width + reach, middle = width / 2;
+    return {Vec2{from + skew * (low - middle), low}, Vec2{to + skew * (low - middle), low},
+            Vec2{to + skew * (high - middle), high}, Vec2{from + skew * (high - middle), high}};
+}
+
 /// The wood beyond the seam plane between two x: a piece of that plane pushed upright past the blank.
 TopoDS_Shape tool_of(const SeamCut &seam, const Blank &blank) {
-    const double from = seam.x_from <= 0 ? -reach : seam.x_from;
-    const double to = seam.x_to >= blank.length ? blank.length + reach : seam.x_to;
+    const double lean = std::abs(seam.skew) * blank.width / 2;
+    const double from = seam.x_from <= lean ? seam.x_from - reach : seam.x_from;
+    const double to = seam.x_to >= blank.length - lean ? seam.x_to + reach : seam.x_to;
     BRepBuilderAPI_MakePolygon outline;
     double lowest = HUGE_VAL, highest = -HUGE_VAL;
-    for (const Vec2 corner : {Vec2{from, -reach}, Vec2{to, -reach}, Vec2{to, blank.width + reach},
-                              Vec2{from, blank.width + reach}}) {
+    for (const Vec2 corner : leaning(from, to, seam.skew, blank.width)) {
         const double z = seam.seam.height_at(corner.x, corner.y);
         lowest = std::min(lowest, z);
         highest = std::max(highest, z);
@@ -41,23 +51,30 @@ TopoDS_Shape tool_of(const SeamCut &seam, const Blank &blank) {
         .Shape();
 }
 
-/// The wood beyond a hewn face: a piece of its plane, over the whole log, pushed out past the blank.
-TopoDS_Shape tool_of(const FaceCut &cut, const Blank &blank) {
+/// A piece of the plane of a hewn face, larger than the blank.
+TopoDS_Face face_of(const FaceCut &cut, const Blank &blank) {
     const Vec3 n = cut.plane.normal;
     const bool level = cut.face == LogFace::top || cut.face == LogFace::under;
-    const double across = reach + (level ? blank.width : blank.height);
+    const bool end = cut.face == LogFace::datum_end || cut.face == LogFace::far_end;
+    const double along = reach + (end ? blank.width : blank.length), up = reach + (level ? blank.width : blank.height);
     BRepBuilderAPI_MakePolygon outline;
-    for (const Vec2 corner : {Vec2{-reach, -reach}, Vec2{blank.length + reach, -reach},
-                              Vec2{blank.length + reach, across}, Vec2{-reach, across}}) {
-        const double rest = cut.plane.offset - n.x * corner.x;
-        outline.Add(level ? gp_Pnt(corner.x, corner.y, (rest - n.y * corner.y) / n.z)
-                          : gp_Pnt(corner.x, (rest - n.z * corner.y) / n.y, corner.y));
+    for (const Vec2 corner : {Vec2{-reach, -reach}, Vec2{along, -reach}, Vec2{along, up}, Vec2{-reach, up}}) {
+        if (end) // upright, over y and z
+            outline.Add(gp_Pnt((cut.plane.offset - n.y * corner.x) / n.x, corner.x, corner.y));
+        else if (level)
+            outline.Add(gp_Pnt(corner.x, corner.y, cut.plane.height_at(corner.x, corner.y)));
+        else
+            outline.Add(gp_Pnt(corner.x, (cut.plane.offset - n.x * corner.x - n.z * corner.y) / n.y, corner.y));
     }
     outline.Close();
-    const double push = reach + (level ? blank.height : blank.width);
-    return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(outline.Wire(), true).Face(),
-                                 gp_Vec(push * n.x, push * n.y, push * n.z))
-        .Shape();
+    return BRepBuilderAPI_MakeFace(outline.Wire(), true).Face();
+}
+
+/// The wood beyond a hewn face: a piece of its plane pushed out past the blank.
+TopoDS_Shape tool_of(const FaceCut &cut, const Blank &blank) {
+    const Vec3 n = cut.plane.normal;
+    const double push = reach + blank.width + blank.height;
+    return BRepPrimAPI_MakePrism(face_of(cut, blank), gp_Vec(push * n.x, push * n.y, push * n.z)).Shape();
 }
 
 TopoDS_Shape tool_of(const BoxCut &cut, const Blank &) {

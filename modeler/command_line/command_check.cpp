@@ -33,8 +33,8 @@ std::string check_text(const Console &console, const Input &input, const ExportJ
     for (const Problem &problem : input.read.problems)
         text += coloured(console, to_text(problem), problem.weight) + "\n";
     if (job)
-        for (const Finding &finding : job->findings)
-            text += coloured(console, finding_line(input, finding), finding.weight) + "\n";
+        for (const FindingLine &line : finding_lines(input, job->findings))
+            text += coloured(console, line.text, line.weight) + "\n";
     return text + summary_line(input, job) + "\n";
 }
 

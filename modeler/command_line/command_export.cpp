@@ -127,7 +127,7 @@ CommandRun declare_export(CLI::App &app) {
     app.add_option("--without", words->without, "all but these")->delimiter(',')->type_name("NAMES");
     app.add_option("--units", words->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
-    app.add_option("--paper", words->paper, "of the cut sheets: A4, A3, A2, A1, Letter or Tabloid")
+    app.add_option("--paper", words->paper, "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid")
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");

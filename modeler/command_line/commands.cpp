@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 5> table = {{
+constexpr std::array<Command, 7> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -30,6 +30,12 @@ constexpr std::array<Command, 5> table = {{
      "  roundlay picture cabin.roundlay --to cabin.png\n"
      "  roundlay picture cabin.roundlay --to south.png --view south --size 3000x2000\n",
      declare_picture},
+    {"level", "Choose which log of a measured pile lies where, so that walls stay level",
+     "  roundlay level cabin.roundlay --pile yard.csv     the choice, and the errors before and after\n"
+     "  roundlay level cabin.roundlay --pile yard.csv --to levelled.roundlay\n",
+     declare_level},
+    {"record", "State logs as they were measured in a house that stands",
+     "  roundlay record house.roundlay --logs measured.csv --to recorded.roundlay\n", declare_record},
 }};
 
 } // namespace

@@ -1,5 +1,8 @@
 #include "modeler/command_line/findings.h"
 
+#include <algorithm>
+#include <map>
+
 namespace roundlay {
 
 namespace {
@@ -36,6 +39,25 @@ std::string shell_words(const ExportJob &job) {
            print_length(Length::mm(layout.height), style) + " high; ";
 }
 
+constexpr std::size_t most_alike = 3;
+constexpr std::size_t most_places = 6;
+
+std::string line_start(const Input &input, const Finding &finding) {
+    std::string line = input.file;
+    if (const auto place = input.read.places.locate(finding.subject); place && place->line > 0)
+        line += ":" + std::to_string(place->line) + ":" + std::to_string(place->column);
+    return line + ": " + std::string(word(finding.weight)) + ": ";
+}
+
+/// "9 more like it: wall B, round 8; wall B, round 10; ... (--json lists all)".
+std::string more_alike(const std::vector<const Finding *> &group) {
+    std::string text = std::to_string(group.size() - most_alike) + " more like it: ";
+    const std::size_t end = std::min(group.size(), most_alike + most_places);
+    for (std::size_t i = most_alike; i < end; ++i)
+        text += (i > most_alike ? "; " : "") + group[i]->place;
+    return text + (end < group.size() ? "; ... (check --json lists all)" : "");
+}
+
 } // namespace
 
 std::string_view word(Weight weight) {
@@ -61,11 +83,24 @@ Counts counts_of(const Input &input, const ExportJob *job) {
 }
 
 std::string finding_line(const Input &input, const Finding &finding) {
-    std::string line = input.file;
-    if (const auto place = input.read.places.locate(finding.subject); place && place->line > 0)
-        line += ":" + std::to_string(place->line) + ":" + std::to_string(place->column);
-    line += ": " + std::string(word(finding.weight)) + ": ";
-    return line + (finding.place.empty() ? "" : finding.place + ": ") + finding.message;
+    return line_start(input, finding) + (finding.place.empty() ? "" : finding.place + ": ") + finding.message;
+}
+
+std::vector<FindingLine> finding_lines(const Input &input, const Findings &findings) {
+    std::map<std::pair<std::string, std::string>, std::vector<const Finding *>> alike;
+    for (const Finding &f : findings)
+        alike[{f.code, f.subject}].push_back(&f);
+    std::vector<FindingLine> lines;
+    for (const Finding &f : findings) {
+        const auto &group = alike[{f.code, f.subject}];
+        const bool all = group.size() <= most_alike + 1; // "and 1 more" saves no line
+        const auto at = std::find(group.begin(), group.end(), &f) - group.begin();
+        if (all || at < static_cast<std::ptrdiff_t>(most_alike))
+            lines.push_back({f.weight, finding_line(input, f)});
+        else if (at == static_cast<std::ptrdiff_t>(most_alike))
+            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(group)});
+    }
+    return lines;
 }
 
 std::string summary_line(const Input &input, const ExportJob *job) {

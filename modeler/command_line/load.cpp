@@ -50,9 +50,9 @@ std::variant<Loaded, ExitCode> load(const Console &console, const std::string &p
     Loaded loaded{std::move(input), make_job(std::move(shell))};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
-    for (const Finding &finding : loaded.job.findings)
-        if (finding.weight == Weight::error || (finding.weight == Weight::warning && !console.quiet))
-            std::fputs((finding_line(loaded.input, finding) + "\n").c_str(), stderr);
+    for (const FindingLine &line : finding_lines(loaded.input, loaded.job.findings))
+        if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))
+            std::fputs((line.text + "\n").c_str(), stderr);
     if (has_errors(loaded.job.findings)) return ExitCode::findings;
     return loaded;
 }

@@ -114,7 +114,7 @@ void add_logs(Shell &shell) {
     for (int i = *inRange(0, 4); i > 0; --i) {
         const std::string wall = any_wall(shell);
         const int round = *inRange(1, 502);
-        shell.own_logs.push_back({wall, round, any_sizes()});
+        shell.own_logs.push_back({wall, round, any_name(), any_sizes()});
     }
 }
 

@@ -6,6 +6,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
+#include <cmath>
 #include <functional>
 
 using namespace roundlay;
@@ -24,6 +25,15 @@ Opening window(const std::string &wall, double from, double sill, double width, 
     return o;
 }
 
+Partition partition(const std::string &name, const std::string &from, double at, const std::string &to) {
+    Partition p;
+    p.name = name;
+    p.from = from;
+    p.from_left = mm(at);
+    p.to = to;
+    return p;
+}
+
 struct Case {
     std::string code;
     std::string place; ///< must stand in the finding's place
@@ -34,7 +44,8 @@ struct Case {
 const std::vector<Case> cases = {
     {"too-few-walls", "plan", "at least four", [](Shell &s) { s.walls.resize(2); }},
     {"plan-not-closed", "wall D", "1000 mm", [](Shell &s) { s.walls[3].length = mm(3000); }},
-    {"corner-not-square", "corner AB", "right angle", [](Shell &s) { s.walls[1].heading = 45; }},
+    {"corner-not-square", "corner AB", "right angle", [](Shell &s) { s.walls[1].heading = 20; }},
+    {"corner-not-square", "corner AB", "in one line", [](Shell &s) { s.walls[1].heading = 180; }},
     {"plan-crosses-itself", "walls", "cross",
      [](Shell &s) {
          s.walls.clear();
@@ -48,8 +59,49 @@ const std::vector<Case> cases = {
              s.walls.push_back(w);
          }
      }},
-    {"walls-run-together", "walls A and C", "apart",
+    {"walls-run-together", "walls B and G", "by 50 mm",
+     [](Shell &s) { s.walls = inset_plan(mm(9000), mm(4000), mm(3000), mm(3000), mm(3650)); }},
+    {"wall-too-short", "wall B", "longer than 400 mm",
      [](Shell &s) { s.walls[1].length = s.walls[3].length = mm(380); }},
+    {"overhang-hits-wall", "walls", "room for 100 mm",
+     [](Shell &s) {
+         s.walls = inset_plan(mm(9000), mm(4000), mm(3000), mm(3000), mm(3500));
+         s.notch.overhang = mm(150);
+     }},
+    {"walls-do-not-alternate", "corner", "even number",
+     [](Shell &s) { // one corner of the rectangle cut off: five walls
+         s.walls[1].length = mm(3000);
+         s.walls[2].heading = 135;
+         s.walls[2].length = mm(1000 * std::sqrt(2));
+         s.walls.insert(s.walls.begin() + 3, Wall{"E", 180, mm(4000), {}, {}, {}});
+     }},
+    {"tee-too-near", "corner AP", "10 mm or more", [](Shell &s) { s.partitions = {partition("P", "A", 340, "C")}; }},
+    {"tee-too-near", "wall A", "move one by", [](Shell &s) {
+         s.partitions = {partition("P", "A", 2000, "C"), partition("Q", "A", 2220, "C")};
+     }},
+    {"tee-off-wall", "wall A", "past its end", [](Shell &s) { s.partitions = {partition("P", "A", 6000, "C")}; }},
+    {"partition-without-wall", "wall P", "none of", [](Shell &s) { s.partitions = {partition("P", "X", 2000, "C")}; }},
+    {"partition-without-wall", "wall P", "does not have", [](Shell &s) { s.partitions = {partition("P", "A", 2000, "X")}; }},
+    {"partition-leads-away", "wall P", "lie ahead",
+     [](Shell &s) {
+         s.partitions = {partition("P", "A", 2000, "C")};
+         s.partitions[0].heading = 270;
+     }},
+    {"corner-not-square", "wall P", "angle",
+     [](Shell &s) {
+         s.partitions = {partition("P", "A", 2000, "C")};
+         s.partitions[0].heading = 10;
+     }},
+    {"walls-do-not-alternate", "corner", "even number", // from one wall to its neighbour: three walls in a loop
+     [](Shell &s) {
+         s.partitions = {partition("P", "A", 2000, "B")};
+         s.partitions[0].heading = 45;
+     }},
+    {"opening-cuts-tee", "wall A", "fits up to 1000 mm or from 2200 mm",
+     [](Shell &s) {
+         s.partitions = {partition("P", "A", 2000, "C")};
+         s.openings = {window("A", 1500, 300, 800, 400)};
+     }},
     {"wall-too-short", "wall B", "longer than 200 mm",
      [](Shell &s) { s.walls = inset_plan(mm(9000), mm(6000), mm(3000), mm(3000), mm(150)); }},
     {"rounds-missing", "rounds", "state two", [](Shell &s) { s.rounds.pitch.reset(); }},

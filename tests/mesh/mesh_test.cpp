@@ -185,7 +185,7 @@ TEST_CASE("Random boards with rows of bores are closed and hold the right volume
 
 TEST_CASE("Every piece of any shell that can be built has a closed mesh of the right volume") {
     CHECK(rc::check([] {
-        const Layout layout = lay_out(test::any_shell());
+        const Layout layout = lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
         const int sides = *rc::gen::inRange(3, 32);
         for (const Model &model : layout.models) {
             const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);

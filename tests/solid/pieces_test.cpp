@@ -30,7 +30,7 @@ bool near(double a, double b, double relative) {
 }
 
 Layout any_layout() {
-    Layout layout = lay_out(test::any_shell());
+    Layout layout = lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
     RC_PRE(!layout.pieces.empty());
     return layout;
 }

@@ -3,6 +3,8 @@
 
 #include "kernel/shell/shell.h"
 
+#include <vector>
+
 namespace roundlay::test {
 
 /// Inside a rapidcheck property. Every number is drawn from rapidcheck, so failures shrink.
@@ -10,6 +12,15 @@ Shell any_shell();
 
 /// The same with logs that taper from butt to tip, some with sizes of their own.
 Shell any_tapered_shell();
+
+/// The whole family: corners that are not square, partitions with tees and crossings, notches of single corners and
+/// logs, overhangs of single ends, deep and proud shoulders, openings near corners, tapers. Some cannot be built.
+Shell any_family_shell();
+
+/// A plan that is none of shapes.h: a rectangle with a bay of three walls on its south side, each turned by `turn`
+/// degrees, or an eight-sided one. Both two-colour.
+std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn);
+std::vector<Wall> octagon_plan(Length side);
 
 /// A rectangle with nothing special about it: 5 m x 4 m, 200 mm thick, 4 rounds of 230 mm with a 20 mm gap.
 Shell plain_shell();

@@ -2,13 +2,13 @@
 
 #include "exporters/sheets/cut_sheet/isometric.h"
 #include "exporters/sheets/cut_sheet/parts.h"
+#include "exporters/sheets/frame/options.h"
 
 #include <algorithm>
 
 namespace roundlay::sheets {
 namespace {
 
-constexpr double inner_margin = 4;     ///< between the frame and what is drawn
 constexpr double least_face = 9;       ///< a log drawn lower than this on paper cannot be read
 constexpr double near_division = 12;   ///< paper kept between a division and what matters
 constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
@@ -27,8 +27,7 @@ std::vector<double> points_of(const SeenPiece &piece) {
 
 class Composer {
   public:
-    explicit Composer(const ComposeWanted &wanted)
-        : wanted_(wanted), area_(drawing_area(wanted.size).grown(-inner_margin)) {
+    explicit Composer(const ComposeWanted &wanted) : wanted_(wanted), area_(inner_area(wanted.size)) {
         for (const Table &table : wanted.tables)
             tables_.emplace_back(table);
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
@@ -73,18 +72,12 @@ class Composer {
     }
 
   private:
-    Page empty_page() const {
-        Page page(area_);
-        page.take(title_block_area(wanted_.size));
-        return page;
-    }
-
     std::vector<Page> arranged(const std::vector<Block> &views, const Block &picture,
                                bool picture_first) const {
-        std::vector<Page> pages{empty_page()};
+        std::vector<Page> pages{empty_page(wanted_.size)};
         for (const Block &block : views) {
             if (pages.back().put(block)) continue;
-            pages.push_back(empty_page());
+            pages.push_back(empty_page(wanted_.size));
             if (!pages.back().put(block)) return {};
         }
         if (picture_first && !put_picture(pages, picture)) return {};
@@ -99,7 +92,7 @@ class Composer {
         if (picture.items.empty()) return true;
         for (Page &page : pages)
             if (page.put_low(picture)) return true;
-        pages.push_back(empty_page());
+        pages.push_back(empty_page(wanted_.size));
         return pages.back().put_low(picture);
     }
 
@@ -107,14 +100,14 @@ class Composer {
     void put_table(std::vector<Page> &pages, const LaidTable &table) const {
         for (Page &page : pages)
             if (page.put_rows(table, 0, table.rows()) > 0) return;
-        Page fresh = empty_page();
+        Page fresh = empty_page(wanted_.size);
         if (fresh.put_rows(table, 0, table.rows()) > 0) {
             pages.push_back(std::move(fresh));
             return;
         }
         std::size_t done = 0;
         for (std::size_t i = 0; done < table.rows(); ++i) {
-            if (i == pages.size()) pages.push_back(empty_page());
+            if (i == pages.size()) pages.push_back(empty_page(wanted_.size));
             const std::size_t fewest = std::min(fewest_rows, table.rows() - done);
             const std::size_t placed = pages[i].put_rows(table, done, fewest);
             if (placed == 0 && i + 1 == pages.size() && pages[i].items().empty())

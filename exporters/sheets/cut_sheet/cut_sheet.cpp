@@ -2,15 +2,10 @@
 
 #include "exporters/sheets/cut_sheet/compose.h"
 #include "exporters/sheets/cut_sheet/tables.h"
+#include "kernel/layout/interference.h"
 
 namespace roundlay::sheets {
 namespace {
-
-PaperSize paper_for(const Shell &shell, const CutSheetOptions &options) {
-    const Paper standard = shell.units == UnitSystem::metric ? Paper::a3 : Paper::tabloid;
-    const PaperSize size = size_of(options.paper.value_or(standard));
-    return options.turned ? turned(size) : size;
-}
 
 std::string kind_words(const Layout &layout, const Piece &piece) {
     const std::string wall = "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name;
@@ -31,7 +26,7 @@ TitleFields fields_for(const Layout &layout, const Model &model, const Words &wo
     fields.number = first.tag;
     fields.scale = scale != nullptr ? scale->words : "none";
     fields.angle = options.angle;
-    if (fields.owner.empty()) fields.owner = layout.name;
+    fields.shell = layout.name;
     fields.note = words.unit_note();
     return fields;
 }
@@ -55,30 +50,25 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
     wanted.tables.push_back(notes_table(layout, model, weight));
     const Composed made = composed(wanted);
 
-    std::vector<Sheet> sheets;
     const TitleFields fields = fields_for(layout, model, words, made.scale, options);
-    const int count = static_cast<int>(made.pages.size());
-    for (int i = 0; i < count; ++i) {
-        Sheet sheet = framed_sheet(wanted.size, fields, i + 1, count);
-        const auto &items = made.pages[static_cast<std::size_t>(i)].items();
-        sheet.items.insert(sheet.items.end(), items.begin(), items.end());
-        sheet.title =
-            piece.tag + (count > 1 ? ", " + std::to_string(i + 1) + " of " + std::to_string(count) : "");
-        sheet.anchor = "cut-sheet:" + piece.tag + ":" + std::to_string(i + 1);
-        sheet.chapter = "Cut sheets";
-        sheets.push_back(std::move(sheet));
-    }
+    return framed(made.pages, wanted.size, fields, {piece.tag, "cut-sheet:" + piece.tag, "Cut sheets"});
+}
+
+std::string cut_sheet_anchor(const Layout &layout, const Model &model) {
+    return "cut-sheet:" + layout.pieces.at(static_cast<std::size_t>(model.pieces.front())).tag + ":1";
+}
+
+std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                              const CutSheetOptions &options) {
+    std::vector<Sheet> sheets;
+    for (std::size_t m = 0; m < layout.models.size(); ++m)
+        for (Sheet &sheet : cut_sheet(shell, layout, layout.models[m], bodies.at(m), options))
+            sheets.push_back(std::move(sheet));
     return sheets;
 }
 
 std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const CutSheetOptions &options) {
-    std::vector<Sheet> sheets;
-    for (const Model &model : layout.models) {
-        const Body body = body_of(layout.pieces.at(static_cast<std::size_t>(model.pieces.front())));
-        for (Sheet &sheet : cut_sheet(shell, layout, model, body, options))
-            sheets.push_back(std::move(sheet));
-    }
-    return sheets;
+    return cut_sheets(shell, layout, bodies_of(layout), options);
 }
 
 } // namespace roundlay::sheets

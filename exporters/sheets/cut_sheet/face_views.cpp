@@ -70,7 +70,11 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     const bool datum = wanted.from <= 0, far = wanted.to >= blank.length;
     const double end = std::max(blank.width * wanted.scale, end_caption) + beside_end_view + beside_mark;
     const double left = std::max(caption_column, datum ? end + room_for_end_levels(wanted, End::datum) : 0);
-    const double right = std::max(mark_column, far ? end + room_for_end_levels(wanted, End::far) : 0);
+    const double widths = far && !widths_at(wanted.piece->features, End::far).empty()
+                              ? room_for_end_levels(wanted, End::far)
+                              : 0;
+    const double right =
+        std::max(mark_column + widths, far ? end + room_for_end_levels(wanted, End::far) : 0);
     const double near = text_width(wanted.words->length(blank.height), wanted.lettering) + 6;
     auto ruler = ruler_for(wanted.from, wanted.to, points_of(wanted), wanted.scale,
                            wanted.width - left - right, near, most_breaks);

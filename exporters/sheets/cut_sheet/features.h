@@ -7,12 +7,21 @@
 
 namespace roundlay::sheets {
 
+/// Where one long face of the log lies along it: a height for the top and under faces, a distance from the
+/// blank's outside face for the other two. Tapered logs' faces run at a slant.
+struct HewnFace {
+    double at_datum = 0;
+    double per_mm = 0;
+    double at(double x) const { return at_datum + per_mm * x; }
+    bool tapers() const { return per_mm != 0; }
+};
+
 /// One seam cut and the heights of its seam over the under face of the blank, at the four corners of the cut.
 struct Notch {
     int number = 0; ///< in cutting order, from 1
     const SeamCut *cut = nullptr;
-    double outside_from = 0, outside_to = 0; ///< on the outside face (y = 0) at x_from and x_to
-    double inside_from = 0, inside_to = 0;   ///< on the inside face (y = width)
+    double outside_from = 0, outside_to = 0; ///< on the outside face at x_from and x_to
+    double inside_from = 0, inside_to = 0;   ///< on the inside face
     double along = 0;                        ///< rise per run toward the piece's end that it belongs to
     double across = 0;                       ///< rise per run toward the outside face
     bool tail = false;                       ///< reaches the blank's end
@@ -34,6 +43,7 @@ struct PegHole {
 /// Points into the piece, which must outlive it.
 struct Features {
     const Piece *piece = nullptr;
+    HewnFace top, under, outside, inside;
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
     std::vector<PegHole> pegs;
@@ -58,8 +68,16 @@ struct Level {
     int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
 };
 
-/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside
-/// only. Where a seam leaves the wood before it gets to a corner, that corner has no level.
+/// Faces that taper, in words: "top, outside and inside"; empty where none does.
+std::string tapering_faces(const Features &features);
+
+/// Distances of slanting side faces from the blank's outside face at one end of the log, ascending; empty
+/// where the sides do not taper.
+std::vector<double> widths_at(const Features &features, End end);
+
+/// All that is needed to mark the cuts, each once; of tapering faces the heights at both ends. Square cuts
+/// are level through the log: on the outside only. Where a seam leaves the wood before it gets to a corner,
+/// that corner has no level.
 std::vector<Level> levels_of(const Features &features);
 
 /// Two places along the log nearer than this are one, millimetres.

@@ -125,14 +125,22 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     add_running_dimensions(face.board, marks, line);
 }
 
-/// The width of the blank, on the top face, from the outside.
-void add_width(FaceBoard &face) {
+/// On the top face, from the blank's outside: its width, and where slanting side faces end.
+std::vector<double> widths_shown(const ViewsWanted &wanted, End end) {
+    const Features &features = wanted.piece->features;
+    std::vector<double> widths = widths_at(features, end);
+    if (end == End::datum) widths.push_back(features.piece->blank.width);
+    return widths;
+}
+
+void add_widths(FaceBoard &face, End end) {
+    const std::vector<double> widths = widths_shown(face.wanted, end);
+    if (widths.empty()) return;
     const FaceRow &row = face.row(View::top);
-    const double w = face.blank().width;
-    add_running_dimensions(face.board,
-                           {{row.y({0, 0, 0}), face.wanted.words->length(0), true},
-                            {row.y({0, w, 0}), face.wanted.words->length(w), false}},
-                           end_line(face, End::datum));
+    std::vector<Mark> marks{{row.y({0, 0, 0}), face.wanted.words->length(0), true}};
+    for (const double w : widths)
+        marks.push_back({row.y({0, w, 0}), face.wanted.words->length(w), false});
+    add_running_dimensions(face.board, marks, end_line(face, end));
 }
 
 } // namespace
@@ -142,7 +150,8 @@ double room_for_end_levels(const ViewsWanted &wanted, End end) {
     for (const View view : {View::outside, View::inside})
         for (const Level &level : levels_at_end(wanted, end, view))
             numbers.push_back(wanted.words->length(level.z));
-    if (end == End::datum) numbers.push_back(wanted.words->length(wanted.piece->features.piece->blank.width));
+    for (const double w : widths_shown(wanted, end))
+        numbers.push_back(wanted.words->length(w));
     if (numbers.empty()) return 0;
     RunningLine line;
     line.distance = end_line_distance;
@@ -155,7 +164,8 @@ void add_end_heights(FaceBoard &face) {
         if (face.shows_datum) add_end_column(face, face.row(view), End::datum);
         if (face.shows_far) add_end_column(face, face.row(view), End::far);
     }
-    if (face.shows_datum) add_width(face);
+    if (face.shows_datum) add_widths(face, End::datum);
+    if (face.shows_far) add_widths(face, End::far);
 }
 
 bool add_inner_heights(FaceBoard &face) {

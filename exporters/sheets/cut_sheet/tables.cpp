@@ -91,6 +91,8 @@ Table steps_table(const Features &features, const Words &words) {
                      {"Rise", Across::left, 40},
                      {"Across, to the outside", Across::left, 24},
                      {"Rise", Across::left, 40}};
+    if (const std::string faces = tapering_faces(features); !faces.empty())
+        table.rows.push_back({"F", "Hew " + faces + " to their tapers", "-", "-", "-", "-"});
     std::vector<std::pair<int, std::vector<std::string>>> rows;
     for (const Notch &n : features.notches)
         rows.emplace_back(n.number, row_of(n, features, words));

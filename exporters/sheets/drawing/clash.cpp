@@ -10,6 +10,7 @@ namespace {
 
 // Boxes follow advances, which hold a little air of their own: they may touch by this much.
 constexpr double touch = 0.02;
+constexpr double readable_on = 0.5; ///< grey: letters on anything darker cannot be read
 
 struct Placed {
     const Text *text;
@@ -40,6 +41,8 @@ class Search {
                 texts_.push_back({text, box_of(*text).grown(-touch)});
             for (const auto &[from, to] : strokes_of(item))
                 strokes_.push_back({from, to, line_of(item)});
+            if (const Fill *fill = std::get_if<Fill>(&item); fill && fill->grey < readable_on)
+                add_borders(*fill);
         }
     }
 
@@ -58,8 +61,15 @@ class Search {
     }
 
   private:
+    void add_borders(const Fill &fill) {
+        for (const auto &ring : fill.rings)
+            for (std::size_t i = 0; i < ring.size(); ++i)
+                strokes_.push_back({ring[i], ring[(i + 1) % ring.size()], Line::strong});
+    }
+
     void alone(const Placed &placed) {
         if (placed.text->height < least_lettering) add(Clash::Kind::too_small, placed, "");
+        if (placed.text->role == Role::page) return; // belongs into the margin
         if (!sheet_.drawing.empty() && !sheet_.drawing.holds(placed.box))
             add(Clash::Kind::text_off_frame, placed, "frame");
         const Rect &block = sheet_.title_block;

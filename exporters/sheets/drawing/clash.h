@@ -11,7 +11,7 @@ namespace roundlay::sheets {
 struct Clash {
     enum class Kind {
         text_over_text,
-        text_over_line, ///< a line of any kind runs through a text
+        text_over_line, ///< a line of any kind or a dark area's border runs through a text
         text_off_frame, ///< outside the frame or across it
         text_on_block,  ///< partly in the title block, partly outside
         line_off_sheet,

@@ -49,7 +49,15 @@ enum class Across { left, middle, right };    ///< where on the text's width its
 enum class Upright { baseline, middle, top }; ///< middle and top are those of a capital letter
 
 /// What a text is, so that a reader or a test can tell.
-enum class Role { note, dimension, mark, caption, cell, title };
+enum class Role {
+    note,
+    dimension,
+    mark, ///< tag or number of a thing that is drawn
+    caption,
+    cell,
+    title,
+    page ///< number of the page in its book, in the margin outside the frame
+};
 
 /// Lettering after ISO 3098: `height` is that of a capital letter.
 struct Text {
@@ -61,6 +69,7 @@ struct Text {
     double turn = 0; ///< degrees counter-clockwise
     bool bold = false;
     Role role = Role::note;
+    std::string layer; ///< for machines; empty = "text"
 };
 
 /// A picture in PNG form, stretched into its box.
@@ -80,11 +89,11 @@ using Item = std::variant<Path, Circle, Arc, Fill, Text, Picture, Link>;
 
 struct Sheet {
     PaperSize size;
-    std::string title;   ///< for the bookmark and file names
-    std::string anchor;  ///< unique in its book; links lead here
-    std::string chapter; ///< bookmark under which its own stands; empty = top level
-    Rect drawing;        ///< inside of the frame
-    Rect title_block;    ///< empty() where there is none
+    std::string title;                  ///< for the bookmark and file names
+    std::string anchor;                 ///< unique in its book; links lead here
+    std::string chapter;                ///< bookmark under which its own stands; empty = top level
+    Rect drawing = Rect::nothing();     ///< inside of the frame
+    Rect title_block = Rect::nothing(); ///< empty() where there is none
     std::vector<Item> items;
 };
 

@@ -68,6 +68,12 @@ void draw_title(std::vector<Item> &items, const Rect &block, const Field &field,
     constexpr double air = 1.2;
     const double x = block.x0 + field.x + air, width = field.width - 2 * air;
     const double top = block.y1 - field.row * row_height;
+    if (!fields.shell.empty()) {
+        constexpr double beside_label = 12;
+        Text shell =
+            fitted(fields.shell, {x + beside_label, top - air - label}, width - beside_label, label, false);
+        items.emplace_back(shell);
+    }
     items.emplace_back(fitted(fields.title, {x, top - 11.2}, width, 5, true));
     if (!fields.supplement.empty())
         items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false));
@@ -81,7 +87,7 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
         {0, 44, 1, 1, "Created by", &f.creator, 3.5},
         {0, 44, 2, 1, "Approved by", &f.approved, 3.5},
         {0, 27, 3, 1, "Scale", &f.scale, 3.5},
-        {27, 17, 3, 1, f.symbol ? "" : "Projection", &none, 3.5},
+        {27, 17, 3, 1, "", &none, 3.5},
         {118, 62, 0, 1, "Document type", &f.document_type, 3.5},
         {118, 62, 1, 1, "Number", &f.number, 3.5},
         {118, 31, 2, 1, "Date of issue", &f.date, 3.5},

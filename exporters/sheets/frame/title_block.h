@@ -13,6 +13,7 @@ enum class Angle { third, first };
 /// Fields of ISO 7200. What is empty stays a blank field to be filled by hand.
 struct TitleFields {
     std::string owner; ///< legal owner of the drawing
+    std::string shell; ///< name of the shell, beside the field's name of the title
     std::string title;
     std::string supplement;    ///< under the title
     std::string document_type; ///< e.g. "Cut sheet"

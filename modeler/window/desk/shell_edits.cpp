@@ -108,12 +108,19 @@ Shell with_log_sizes(const Shell &shell, const std::string &wall, int round, con
     Shell next = shell;
     const auto at = std::find_if(next.own_logs.begin(), next.own_logs.end(),
                                  [&](const OwnLog &log) { return log.wall == wall && log.round == round; });
-    if (at != next.own_logs.end() && sizes == LogSizes())
-        next.own_logs.erase(at);
-    else if (at != next.own_logs.end())
+    if (at != next.own_logs.end()) {
         at->sizes = sizes;
-    else if (sizes != LogSizes())
-        next.own_logs.push_back({wall, round, sizes});
+        OwnLog nothing;
+        nothing.wall = wall;
+        nothing.round = round;
+        if (*at == nothing) next.own_logs.erase(at);
+    } else if (sizes != LogSizes()) {
+        OwnLog log;
+        log.wall = wall;
+        log.round = round;
+        log.sizes = sizes;
+        next.own_logs.push_back(log);
+    }
     return next;
 }
 

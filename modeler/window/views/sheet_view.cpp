@@ -1,7 +1,7 @@
 #include "modeler/window/views/sheet_view.h"
 
+#include "exporters/registry/paper.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
-#include "kernel/trade/weight.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -18,15 +18,8 @@
 namespace roundlay::window {
 
 std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model) {
-    sheets::CutSheetOptions options;
-    options.paper = job.options.paper;
-    options.weight = [&job](const Piece &, const Body &body) -> std::optional<sheets::WeightNote> {
-        const WeightEstimate weight = weigh(body.volume, job.shell.wood);
-        if (!weight.known) return {};
-        return sheets::WeightNote{weight.low_kg, weight.high_kg, weight.basis};
-    };
     const auto at = static_cast<std::size_t>(model);
-    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at], options);
+    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at], sheet_options(job));
 }
 
 SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)

@@ -1,0 +1,73 @@
+#include "exporters/registry/paper.h"
+
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/pdf/pdf.h"
+#include "kernel/trade/weight.h"
+
+#include <array>
+#include <chrono>
+#include <cstdio>
+
+namespace roundlay {
+
+namespace {
+
+/// Year-month-day in UTC.
+std::string day_of(std::int64_t seconds_since_1970) {
+    using namespace std::chrono;
+    const year_month_day day{floor<days>(sys_seconds{seconds{seconds_since_1970}})};
+    std::array<char, 32> room{};
+    std::snprintf(room.data(), room.size(), "%04d-%02u-%02u", static_cast<int>(day.year()),
+                  static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
+    return room.data();
+}
+
+} // namespace
+
+sheets::SheetOptions sheet_options(const ExportJob &job) {
+    sheets::SheetOptions options;
+    options.paper = job.options.paper;
+    options.fields.date = day_of(sheets::book_time());
+    options.weight = [&job](const Piece &, const Body &body) -> std::optional<sheets::WeightNote> {
+        const WeightEstimate weight = weigh(body.volume, job.shell.wood);
+        if (!weight.known) return {};
+        return sheets::WeightNote{weight.low_kg, weight.high_kg, weight.basis};
+    };
+    return options;
+}
+
+std::vector<sheets::Sheet> all_cut_sheets(const ExportJob &job, Progress &progress) {
+    const sheets::SheetOptions options = sheet_options(job);
+    const auto &models = job.layout.models;
+    std::vector<sheets::Sheet> all;
+    for (std::size_t i = 0; i < models.size(); ++i) {
+        if (progress.cancelled()) return {};
+        progress.at("cut sheets", static_cast<int>(i), static_cast<int>(models.size()));
+        for (sheets::Sheet &sheet :
+             sheets::cut_sheet(job.shell, job.layout, models[i], job.bodies[i], options))
+            all.push_back(std::move(sheet));
+    }
+    return all;
+}
+
+std::vector<std::string> paper_cautions() {
+    return {
+        "Drawings show what was stated in the document and what follows from it, never an approval: loads, "
+        "foundations, openings, fastenings and bearings are for local code and a licensed professional to "
+        "decide.",
+        std::string(weight_caution),
+        "Check the first log of each kind against its sheet and its neighbours before the next are cut. Wood "
+        "moves as it dries: dimensions are those of the day of cutting."};
+}
+
+std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const std::string &name,
+                                     const std::string &what, std::vector<sheets::Sheet> pages) {
+    sheets::Book book;
+    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + what;
+    book.subject = what;
+    book.sheets = std::move(pages);
+    sheets::number_pages(book.sheets);
+    return add_file(folder, name, sheets::write_pdf(book), what);
+}
+
+} // namespace roundlay

@@ -1,0 +1,34 @@
+// Sets of sheets: the drawings of the whole shell, and the book of everything with cover, index and legend.
+#pragma once
+
+#include "exporters/sheets/frame/options.h"
+
+#include <functional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// Foundation, walls from outside and inside, sections, rounds, story poles reduced.
+/// `bodies` are those of Layout::models.
+std::vector<Sheet> shell_drawings(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                                  const SheetOptions &options);
+
+/// What a book says before its sheets.
+struct BookWords {
+    std::string picture_png; ///< for the cover; empty = none could be made
+    std::string pictured;    ///< what it shows, e.g. "seen from the south-east"
+    std::vector<std::pair<std::string, std::string>> facts; ///< for the cover, e.g. "Logs", "164"
+    std::vector<std::string> cautions;                      ///< whole sentences
+};
+
+/// Cover, index, legend and cautions, then `sheets`, every page numbered in its margin. Lines of the index
+/// lead to their sheets.
+Book bound_book(const Shell &shell, const SheetOptions &options, const BookWords &words,
+                std::vector<Sheet> sheets);
+
+/// Numbers every page in its margin: "7 / 120".
+void number_pages(std::vector<Sheet> &sheets);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,111 @@
+#include "exporters/sheets/book/parts.h"
+#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/drawing/text.h"
+
+#include <array>
+#include <cstdint>
+
+namespace roundlay::sheets {
+namespace {
+
+struct Pixels {
+    double width = 0, height = 0;
+};
+
+/// From the header of a PNG (its first chunk states both in bytes 16 to 23); zeros where it is none.
+Pixels pixels_of(const std::string &png) {
+    constexpr std::size_t header = 24;
+    if (png.size() < header) return {};
+    const auto number = [&](std::size_t at) {
+        std::uint32_t v = 0;
+        for (std::size_t i = 0; i < 4; ++i)
+            v = (v << 8U) | static_cast<unsigned char>(png[at + i]);
+        return static_cast<double>(v);
+    };
+    return {number(16), number(20)};
+}
+
+double add_name(std::vector<Item> &items, const std::string &name, const Rect &area) {
+    double height = 10;
+    while (height > 5 && text_width(name, height, true) > area.width())
+        height *= 0.7;
+    double y = area.y1 - height;
+    for (const std::string &line : wrapped(name, area.width(), height, true)) {
+        Text text;
+        text.words = line;
+        text.at = {area.x0, y};
+        text.height = height;
+        text.bold = true;
+        text.role = Role::title;
+        items.emplace_back(text);
+        y -= 1.7 * height;
+    }
+    Text what;
+    what.words = "Drawings, cut sheets, templates and tags";
+    what.at = {area.x0, y + 0.7 * height - 4};
+    what.height = 5;
+    what.role = Role::title;
+    items.emplace_back(what);
+    return what.at.y - 5;
+}
+
+void add_picture(std::vector<Item> &items, const BookWords &words, const Rect &room) {
+    const Pixels pixels = pixels_of(words.picture_png);
+    if (pixels.width <= 0 || pixels.height <= 0 || room.height() < 20) return;
+    const double scale = std::min(room.width() / pixels.width, room.height() / pixels.height);
+    const double w = pixels.width * scale, h = pixels.height * scale;
+    const Rect box{room.centre().x - w / 2, room.y1 - h, room.centre().x + w / 2, room.y1};
+    items.emplace_back(Picture{box, words.picture_png, words.pictured});
+    items.emplace_back(Path{
+        {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
+}
+
+LaidTable facts_table(const BookWords &words) {
+    Table table;
+    table.title = "The shell";
+    table.columns = {{"", Across::left, 40}, {"", Across::left, 50}};
+    for (const auto &[name, value] : words.facts)
+        table.rows.push_back({name, value});
+    return LaidTable(table);
+}
+
+LaidTable cautions_table(const BookWords &words, double width) {
+    Table table;
+    table.title = "Cautions";
+    table.columns = {{"", Across::left, width}};
+    for (const std::string &caution : words.cautions)
+        table.rows.push_back({caution});
+    return LaidTable(table);
+}
+
+} // namespace
+
+std::vector<Sheet> cover_sheets(const Shell &shell, const SheetOptions &options, const BookWords &words) {
+    const PaperSize size = paper_for(shell, options);
+    const Rect area = inner_area(size);
+    const bool lying = size.width > size.height;
+    std::vector<Page> pages{empty_page(size)};
+    std::vector<Item> items;
+    const double below = add_name(items, shell.name.empty() ? "Log shell" : shell.name, area);
+    pages.back().take({area.x0, below, area.x1, area.y1});
+    constexpr double side = 110; // of facts and cautions beside the picture
+    const double floor = title_block_area(size).y1 + 6;
+    const Rect room = lying ? Rect{area.x0, floor, area.x1 - side, below}
+                            : Rect{area.x0, below - (below - floor) * 0.5, area.x1, below};
+    add_picture(items, words, room);
+    if (!words.picture_png.empty()) pages.back().take(room);
+    pages.back().add(items);
+    if (!words.facts.empty()) put_on(pages, size, facts_table(words).drawn());
+    if (!words.cautions.empty()) put_on(pages, size, cautions_table(words, 98).drawn());
+    TitleFields fields = options.fields;
+    fields.title = shell.name.empty() ? "Log shell" : shell.name;
+    fields.supplement = "book of the shell";
+    fields.document_type = "Cover";
+    fields.number = "B-1";
+    fields.scale = "none";
+    fields.symbol = false;
+    fields.shell = shell.name;
+    return framed(pages, size, fields, {"Cover", "cover", ""});
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,136 @@
+#include "exporters/sheets/book/parts.h"
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/table.h"
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double sample_width = 30, row_height = 9, words_width = 110;
+
+/// A sample and what it means.
+struct Meaning {
+    std::vector<Item> sample; ///< around (0,0), at most 30 wide and 6 high
+    std::string words;
+};
+
+Item stroke(Vec2 a, Vec2 b, Line line) {
+    return Path{{a, b}, false, line, ""};
+}
+
+Meaning of_line(Line line, const std::string &words) {
+    return {{stroke({-14, 0}, {14, 0}, line)}, words};
+}
+
+Text sample_text(const std::string &words, Vec2 at) {
+    Text text;
+    text.words = words;
+    text.at = at;
+    text.across = Across::middle;
+    text.upright = Upright::middle;
+    return text;
+}
+
+Meaning of_grey(double grey, const std::string &words) {
+    return {{Fill{{{{-12, -3}, {12, -3}, {12, 3}, {-12, 3}}}, grey},
+             Path{{{-12, -3}, {12, -3}, {12, 3}, {-12, 3}}, true, Line::visible, ""}},
+            words};
+}
+
+std::vector<Meaning> lines() {
+    return {of_line(Line::visible, "Edge that is seen"),
+            of_line(Line::hidden, "Edge behind wood"),
+            of_line(Line::blank, "Outline of the blank where wood is taken off"),
+            of_line(Line::centre, "Centre line; peg in its bore in an elevation; diagonal"),
+            of_line(Line::dimension, "Dimension line, extension line, leader"),
+            of_line(Line::cut_off, "Where a long log is shortened (with a zigzag)"),
+            of_line(Line::strong, "Foundation; emphasis")};
+}
+
+std::vector<Meaning> marks() {
+    std::vector<Meaning> all;
+    all.push_back({{Circle{{-10, 0}, 1.2, Line::dimension, ""}, stroke({-8.8, 0}, {10, 0}, Line::dimension),
+                    arrowhead({10, 0}, {1, 0}), sample_text("2900", {0, 2.4})},
+                   "Running dimension: measured from the circle to the arrow, never from number to number"});
+    all.push_back({{Circle{{0, 0}, 2.4, Line::dimension, ""}, sample_text("3", {0, 0})},
+                   "Number of a cut, as in the list of cuts, in cutting order"});
+    all.push_back({{Circle{{0, 0}, 1.2, Line::visible, ""}, stroke({-3, 0}, {3, 0}, Line::dimension),
+                    stroke({0, -3}, {0, 3}, Line::dimension)},
+                   "Peg bore seen along its axis; P1, P2 … as in the table of pegs"});
+    all.push_back(of_grey(0.86, "End grain turned to you"));
+    Meaning cut = of_grey(0.75, "Log cut through: it goes on toward you");
+    for (const double way : {1.0, -1.0})
+        cut.sample.push_back(stroke({-12, -3 * way}, {12, 3 * way}, Line::dimension));
+    all.push_back(cut);
+    return all;
+}
+
+Block drawn(const std::string &title, const std::vector<Meaning> &all) {
+    Block block;
+    double y = 0;
+    Text head;
+    head.words = title;
+    head.bold = true;
+    head.height = 3.5;
+    head.role = Role::caption;
+    head.at = {0, y};
+    block.items.emplace_back(head);
+    y -= 8;
+    for (const Meaning &meaning : all) {
+        for (const Item &item : meaning.sample)
+            block.items.push_back(moved(item, {sample_width / 2, y}));
+        Text text;
+        text.words = meaning.words;
+        text.at = {sample_width + 4, y};
+        text.upright = Upright::middle;
+        block.items.emplace_back(text);
+        y -= row_height;
+    }
+    block.room = bounds(block.items).grown(2);
+    return block;
+}
+
+LaidTable reading() {
+    Table table;
+    table.title = "How the sheets are read";
+    table.columns = {{"", Across::left, words_width}};
+    const char *const rows[] = {
+        "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, of "
+        "round 7 of "
+        "wall C.",
+        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it, all heights "
+        "from the "
+        "under face of its blank, all distances across from the outside face.",
+        "The faces of a log are drawn as they show when it is rolled a quarter turn each time; the datum end "
+        "stays "
+        "left.",
+        "Slopes are stated as rise to run and as the rise over the tail. \"Up\" is upward toward the log's "
+        "end, or "
+        "toward the outside.",
+        "Butt is the thick end of the log as it grew, tip the thin end.",
+        "Never measure from paper, but for what is marked as full size: there check the bars first.",
+    };
+    for (const char *row : rows)
+        table.rows.push_back({row});
+    return LaidTable(table);
+}
+
+} // namespace
+
+std::vector<Sheet> legend_sheets(const Shell &shell, const SheetOptions &options) {
+    const PaperSize size = paper_for(shell, options);
+    std::vector<Page> pages{empty_page(size)};
+    put_on(pages, size, drawn("Lines", lines()));
+    put_on(pages, size, drawn("Marks", marks()));
+    put_on(pages, size, reading().drawn());
+    TitleFields fields = options.fields;
+    fields.title = "Legend";
+    fields.supplement = "lines, marks and how the sheets are read";
+    fields.document_type = "Legend";
+    fields.number = "B-2";
+    fields.scale = "none";
+    fields.symbol = false;
+    fields.shell = shell.name;
+    return framed(pages, size, fields, {"Legend", "legend", ""});
+}
+
+} // namespace roundlay::sheets

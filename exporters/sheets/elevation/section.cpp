@@ -1,0 +1,197 @@
+#include "exporters/sheets/elevation/section.h"
+
+#include "exporters/sheets/drawing/board.h"
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/shell_view/scenes.h"
+#include "exporters/sheets/shell_view/shell_scales.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double cut_grey = 0.78, lettering = 2.5;
+constexpr double least_section_scale = 1.0 / 20; ///< no smaller than needed to fit
+constexpr double same_height = 0.5;              ///< mm of wood: heights nearer than this are one mark
+
+/// A log where the section cuts it.
+struct CutLog {
+    std::string tag;
+    double low = 0, high = 0;
+};
+
+struct SectionWanted {
+    const Shell &shell;
+    const Layout &layout;
+    const std::vector<Body> &bodies;
+    const Words &words;
+    int wall;
+};
+
+/// What the section shows, millimetres of wood: across = from the outside face inward, up = height.
+struct SeenSection {
+    SeenShell seen;
+    std::vector<CutLog> logs; ///< ascending
+};
+
+SeenSection seen_section(const SectionWanted &w, double x) {
+    const WallPlace &place = w.layout.walls.at(static_cast<std::size_t>(w.wall));
+    SeenSection section;
+    std::vector<Polyhedron> solids;
+    for (const Piece &piece : w.layout.pieces) {
+        if (piece.wall != w.wall) continue;
+        const Frame frame = within(piece.frame, place.frame);
+        std::vector<Cell> cells;
+        for (const Cell &cell : w.bodies.at(static_cast<std::size_t>(piece.model)).cells) {
+            Cell part = clipped(moved(cell, frame), {{1, 0, 0}, x});
+            if (!part.empty()) cells.push_back(std::move(part));
+        }
+        if (cells.empty()) continue;
+        solids.push_back(border_of(cells));
+        const auto greys = section.seen.greys.size();
+        add_greys_at(section.seen.greys, solids.back(), section_projection(), x);
+        CutLog log{piece.tag, 1e9, -1e9};
+        for (std::size_t i = greys; i < section.seen.greys.size(); ++i)
+            for (const Vec2 p : section.seen.greys[i].rings.front()) {
+                log.low = std::min(log.low, p.y);
+                log.high = std::max(log.high, p.y);
+            }
+        if (log.low < log.high) section.logs.push_back(log);
+    }
+    section.seen.edges = visible_edges_of(solids, section_projection());
+    std::sort(section.logs.begin(), section.logs.end(),
+              [](const CutLog &a, const CutLog &b) { return a.low < b.low; });
+    return section;
+}
+
+std::string caption_words(const SectionWanted &w, const SectionPlace &place) {
+    if (place.opening < 0) return "through the wall";
+    const Opening &opening = w.shell.openings.at(static_cast<std::size_t>(place.opening));
+    const char *kind = opening.kind == OpeningKind::door ? "door" : "window";
+    return "through " + (opening.name.empty() ? std::string(kind) : opening.name);
+}
+
+void add_mark(std::vector<Mark> &marks, double z, double scale, const std::string &number) {
+    for (const Mark &known : marks)
+        if (std::abs(known.at - z * scale) < same_height * scale) return;
+    marks.push_back({z * scale, number, z == 0});
+}
+
+/// Outside: tops of the logs with their tags. Inside: what is not log, gaps and the opening.
+void add_heights(Board &board, const SectionWanted &w, const SeenSection &section, double scale) {
+    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    std::vector<Mark> tops, unders;
+    add_mark(tops, 0, scale, w.words.length(0));
+    add_mark(unders, 0, scale, w.words.length(0));
+    for (const CutLog &log : section.logs) {
+        add_mark(tops, log.high, scale, w.words.length(log.high) + "  " + log.tag);
+        add_mark(unders, log.low, scale, w.words.length(log.low));
+    }
+    RunningLine line;
+    line.lettering = lettering;
+    line.distance = 4;
+    line.side = Toward::left;
+    add_running_dimensions(board, tops, line);
+    line.side = Toward::right;
+    line.edge = thickness * scale;
+    add_running_dimensions(board, unders, line);
+}
+
+void add_thickness(Board &board, const SectionWanted &w, double scale) {
+    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    RunningLine line;
+    line.lettering = lettering;
+    line.side = Toward::down;
+    line.distance = 5;
+    add_running_dimensions(
+        board, {{0, w.words.length(0), true}, {thickness * scale, w.words.length(thickness), false}}, line);
+}
+
+Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
+    Text text;
+    text.words = words;
+    text.at = at;
+    text.height = height;
+    text.bold = bold;
+    text.role = Role::caption;
+    return text;
+}
+
+Block section_block(const SectionWanted &w, const SectionPlace &place, const Scale &scale) {
+    const double k = scale.ratio;
+    const SeenSection section = seen_section(w, place.x);
+    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    Board board;
+    for (const GreyFace &grey : section.seen.greys) {
+        Fill fill{{}, cut_grey};
+        for (const auto &ring : grey.rings) {
+            fill.rings.emplace_back();
+            for (const Vec2 p : ring)
+                fill.rings.back().push_back(k * p);
+        }
+        board.add(fill);
+        for (const Stretch &s : cut_through_mark(grey))
+            board.add(Path{{k * s.from, k * s.to}, false, Line::dimension, ""});
+    }
+    for (const Stretch &s : section.seen.edges)
+        board.add(Path{{k * s.from, k * s.to}, false, Line::visible, ""});
+    board.add(Path{{{-3, 0}, {thickness * k + 3, 0}}, false, Line::strong, ""});
+    add_heights(board, w, section, k);
+    add_thickness(board, w, k);
+    const Rect drawn = bounds(board.items());
+    Text outside = words_at("outside", {-2.5, drawn.y0 + 1}, 2.5, false);
+    outside.across = Across::right;
+    board.add(outside);
+    board.add(words_at("inside", {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false));
+    const std::string where = w.words.length(place.x) + " from the left";
+    board.add(words_at(where, {drawn.x0, drawn.y1 + 3}, 2.5, false));
+    board.add(words_at(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false));
+    board.add(words_at("Section " + place.name, {drawn.x0, drawn.y1 + 12}, 3.5, true));
+    return {bounds(board.items()).grown(2), board.finished()};
+}
+
+/// All sections at one scale; nothing where one of them is too high for the sheet.
+std::optional<std::vector<Page>> pages_at(const Shell &shell, const Layout &layout,
+                                          const std::vector<Body> &bodies, const Words &words,
+                                          const Scale &scale, PaperSize size) {
+    std::vector<Page> pages{empty_page(size)};
+    for (int wall = 0; wall < static_cast<int>(layout.walls.size()); ++wall)
+        for (const SectionPlace &place : section_places(shell, layout, wall)) {
+            const Block block = section_block({shell, layout, bodies, words, wall}, place, scale);
+            if (pages.back().put(block)) continue;
+            pages.push_back(empty_page(size));
+            if (!pages.back().put(block)) return std::nullopt;
+        }
+    return pages;
+}
+
+} // namespace
+
+std::vector<Sheet> wall_sections(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                                 const SheetOptions &options) {
+    const PaperSize size = paper_for(shell, options);
+    const Words words(shell.units, options.denominator);
+    std::optional<std::vector<Page>> best;
+    const Scale *chosen = nullptr;
+    for (const Scale &scale : shell_scales(shell.units)) {
+        if (best && scale.ratio < least_section_scale) break;
+        auto pages = pages_at(shell, layout, bodies, words, scale, size);
+        if (!pages || (best && pages->size() >= best->size())) continue;
+        best = std::move(pages);
+        chosen = &scale;
+    }
+    if (!best) return {};
+    TitleFields fields = options.fields;
+    fields.title = "Sections";
+    fields.supplement = "seen toward the wall's left end";
+    fields.document_type = "Section";
+    fields.number = "S-1";
+    fields.scale = chosen->words;
+    fields.symbol = false;
+    fields.note = words.unit_note() + " Left: tops of the logs; right: undersides; over the foundation.";
+    fields.shell = layout.name;
+    return framed(*best, size, fields, {"Sections", "sections", ""});
+}
+
+} // namespace roundlay::sheets

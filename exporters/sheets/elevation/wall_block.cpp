@@ -1,0 +1,300 @@
+#include "exporters/sheets/elevation/wall_block.h"
+
+#include "exporters/sheets/drawing/board.h"
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/elevation/section.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double end_grain = 0.86, sawn = 0.7; ///< greys
+constexpr double number_height = 2.5;
+constexpr double line_distance = 4; ///< of dimension lines from the wall
+constexpr double same_height = 0.5; ///< mm of wood: heights nearer than this are one mark
+
+class Drawer {
+  public:
+    explicit Drawer(const WallWanted &wanted)
+        : w_(wanted), wall_(wanted.layout->walls.at(static_cast<std::size_t>(wanted.wall))),
+          mirrored_(wanted.side == WallSide::inside) {}
+
+    WallBlock draw() {
+        add_wood();
+        add_pegs();
+        add_heights();
+        add_lengths();
+        add_tags();
+        add_opening_names();
+        add_section_marks();
+        add_caption();
+        return {{bounds(board_.items()), board_.finished()}, without_tag_};
+    }
+
+  private:
+    double k() const { return w_.scale->ratio; }
+    /// Paper x of a place along the wall, measured from its left outside corner.
+    double x(double along) const { return (mirrored_ ? wall_.length - along : along) * k(); }
+    Vec2 paper(Vec2 flat) const { return {(mirrored_ ? flat.x + wall_.length : flat.x) * k(), flat.y * k()}; }
+    double right() const { return wall_.length * k(); }
+
+    std::vector<const Piece *> pieces() const {
+        std::vector<const Piece *> all;
+        for (const Piece &piece : w_.layout->pieces)
+            if (piece.wall == w_.wall) all.push_back(&piece);
+        return all;
+    }
+
+    std::vector<const Opening *> openings() const {
+        std::vector<const Opening *> all;
+        for (const Opening &opening : w_.shell->openings)
+            if (opening.wall == wall_.name) all.push_back(&opening);
+        return all;
+    }
+
+    void add_wood() {
+        for (const GreyFace &grey : w_.seen->greys) {
+            Fill fill{{}, grey.sawn_through ? sawn : end_grain};
+            for (const auto &ring : grey.rings) {
+                fill.rings.emplace_back();
+                for (const Vec2 p : ring)
+                    fill.rings.back().push_back(paper(p));
+            }
+            board_.add(fill);
+            if (!grey.sawn_through) continue;
+            for (const Stretch &s : cut_through_mark(grey))
+                board_.add(Path{{paper(s.from), paper(s.to)}, false, Line::dimension, ""});
+        }
+        for (const Stretch &s : w_.seen->edges)
+            board_.add(Path{{paper(s.from), paper(s.to)}, false, Line::visible, ""});
+        const double left = left_edge() - 3, end = right_edge() + 3; // the foundation
+        board_.add(Path{{{left, 0}, {end, 0}}, false, Line::strong, ""});
+    }
+
+    double left_edge() const {
+        double edge = 0;
+        for (const Stretch &s : w_.seen->edges)
+            edge = std::min({edge, paper(s.from).x, paper(s.to).x});
+        return edge;
+    }
+    double right_edge() const {
+        double edge = right();
+        for (const Stretch &s : w_.seen->edges)
+            edge = std::max({edge, paper(s.from).x, paper(s.to).x});
+        return edge;
+    }
+
+    void add_pegs() {
+        for (const Peg &peg : w_.layout->pegs) {
+            if (w_.layout->pieces.at(static_cast<std::size_t>(peg.upper)).wall != w_.wall) continue;
+            const Vec3 top = wall_.frame.to_local(peg.top);
+            const Vec2 a{x(top.x), top.z * k()}, b{x(top.x), (top.z - peg.length) * k()};
+            board_.add(Path{{a, b}, false, Line::centre, ""});
+        }
+    }
+
+    static void add_mark(std::vector<double> &heights, double z) {
+        for (const double known : heights)
+            if (std::abs(known - z) < same_height) return;
+        heights.push_back(z);
+    }
+
+    void add_column(std::vector<double> heights, Toward side) {
+        std::sort(heights.begin(), heights.end());
+        std::vector<Mark> marks;
+        for (const double z : heights)
+            marks.push_back({z * k(), w_.words->length(z), z == 0});
+        RunningLine line;
+        line.side = side;
+        line.edge = side == Toward::left ? left_edge() : right_edge();
+        line.distance = line_distance;
+        line.lettering = number_height;
+        add_running_dimensions(board_, marks, line);
+    }
+
+    /// Left: the tops of the logs. Right: sills and heads of the openings.
+    void add_heights() {
+        std::vector<double> tops{0}, holes{0};
+        for (const Piece *piece : pieces())
+            add_mark(tops, wall_.frame.to_local(piece->frame.origin).z + piece->blank.height);
+        for (const Opening *opening : openings()) {
+            add_mark(holes, opening->sill.mm());
+            add_mark(holes, (opening->sill + opening->height).mm());
+        }
+        add_column(tops, Toward::left);
+        if (holes.size() > 1) add_column(holes, Toward::right);
+    }
+
+    /// Jambs and the wall's length, from its left outside corner.
+    void add_lengths() {
+        std::vector<double> places{0, wall_.length};
+        for (const Opening *opening : openings()) {
+            add_mark(places, opening->from_left.mm());
+            add_mark(places, (opening->from_left + opening->width).mm());
+        }
+        std::vector<Mark> marks;
+        for (const double p : places)
+            marks.push_back({x(p), w_.words->length(p), p == 0});
+        std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
+        RunningLine line;
+        line.side = Toward::down;
+        line.distance = line_distance + 1;
+        line.lettering = number_height;
+        line.backward = mirrored_;
+        add_running_dimensions(board_, marks, line);
+    }
+
+    Rect face_of(const Piece &piece) const {
+        const Vec3 origin = wall_.frame.to_local(piece.frame.origin);
+        const double a = x(origin.x), b = x(origin.x + piece.blank.length), z = origin.z * k();
+        return {std::min(a, b), z, std::max(a, b), z + piece.blank.height * k()};
+    }
+
+    void add_tags() {
+        std::vector<const Piece *> all = pieces();
+        // the short ones have the least choice
+        std::stable_sort(all.begin(), all.end(),
+                         [](const Piece *a, const Piece *b) { return a->blank.length < b->blank.length; });
+        for (const Piece *piece : all)
+            if (!put_in(*piece) && !put_beside(*piece)) without_tag_.push_back(piece->tag);
+    }
+
+    Text tag_text(const Piece &piece) const {
+        Text text;
+        text.words = piece.tag;
+        text.height = w_.lettering;
+        text.across = Across::middle;
+        text.upright = Upright::middle;
+        text.role = Role::mark;
+        return text;
+    }
+
+    bool put_in(const Piece &piece) {
+        const Rect face = face_of(piece);
+        if (face.height() < w_.lettering + 0.8) return false;
+        std::vector<Vec2> places;
+        const double half = text_width(piece.tag, w_.lettering) / 2 + 0.5, y = face.centre().y;
+        for (const double part : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.45, 0.55, 0.35, 0.65}) {
+            const double at = face.x0 + part * face.width();
+            if (at - half > face.x0 && at + half < face.x1) places.push_back({at, y});
+        }
+        return board_.put(tag_text(piece), places, 0.3);
+    }
+
+    /// In the opening next to a short piece, with a line that leads to it.
+    bool put_beside(const Piece &piece) {
+        const Rect face = face_of(piece);
+        const double half = text_width(piece.tag, w_.lettering) / 2, y = face.centre().y;
+        for (const double away : {2.5, 4.0})
+            for (const double side : {1.0, -1.0}) {
+                const double edge = side > 0 ? face.x1 : face.x0;
+                Text text = tag_text(piece);
+                text.at = {edge + side * (away + half), y};
+                const Rect box = box_of(text);
+                if (!board_.is_free(box.grown(0.3), true) || !over_opening(box)) continue;
+                board_.add(text);
+                board_.add(Path{
+                    {{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}}, false, Line::dimension, ""});
+                board_.add(dot({edge - side * 1.5, y}, 0.4));
+                return true;
+            }
+        return false;
+    }
+
+    Rect paper_of(const Opening &opening) const {
+        const double a = x(opening.from_left.mm()), b = x((opening.from_left + opening.width).mm());
+        return {std::min(a, b), opening.sill.mm() * k(), std::max(a, b),
+                (opening.sill + opening.height).mm() * k()};
+    }
+
+    bool over_opening(const Rect &box) const {
+        const auto all = openings();
+        return std::any_of(all.begin(), all.end(), [&](const Opening *o) { return paper_of(*o).holds(box); });
+    }
+
+    /// Name and size where there is room; the size is what a person needs at the wall.
+    void add_opening_names() {
+        for (const Opening *opening : openings()) {
+            const Rect hole = paper_of(*opening);
+            const std::string size =
+                w_.words->length(opening->width.mm()) + " \u00D7 " + w_.words->length(opening->height.mm());
+            put_lines(hole, opening->name, size);
+        }
+    }
+
+    void put_lines(const Rect &hole, const std::string &name, const std::string &size) {
+        std::vector<std::string> lines =
+            name.empty() ? std::vector<std::string>{} : wrapped(name, hole.width() - 2, number_height);
+        for (const std::string &line : wrapped(size, hole.width() - 2, number_height))
+            lines.push_back(line);
+        const double pitch = number_height * 1.6, tall = pitch * static_cast<double>(lines.size());
+        for (double top = hole.centre().y + tall / 2; top > hole.y0 + tall; top -= pitch) {
+            std::vector<Text> texts;
+            double y = top - pitch / 2;
+            bool fits = true;
+            for (const std::string &line : lines) {
+                Text text;
+                text.words = line;
+                text.height = number_height;
+                text.across = Across::middle;
+                text.upright = Upright::middle;
+                text.at = {hole.centre().x, y};
+                fits = fits && hole.holds(box_of(text)) && board_.is_free(box_of(text).grown(0.3), true);
+                texts.push_back(text);
+                y -= pitch;
+            }
+            if (!fits) continue;
+            for (const Text &text : texts)
+                board_.add(text);
+            return;
+        }
+    }
+
+    /// Where the sections are cut, with an arrow the way they look: toward the wall's left end.
+    void add_section_marks() {
+        constexpr double tall = 7, arrow = 5;
+        const double top = bounds(board_.items()).y1 + 1.5, way = mirrored_ ? 1 : -1;
+        for (const SectionPlace &place : section_places(*w_.shell, *w_.layout, w_.wall)) {
+            const double at = x(place.x);
+            board_.add(Path{{{at, top}, {at, top + tall}}, false, Line::strong, ""});
+            board_.add(Path{{{at, top + tall}, {at + way * arrow, top + tall}}, false, Line::dimension, ""});
+            board_.add(arrowhead({at + way * arrow, top + tall}, {way, 0}));
+            Text text;
+            text.words = place.name;
+            text.height = number_height;
+            text.across = mirrored_ ? Across::right : Across::left;
+            text.at = {at - way * 1.2, top + 1.5};
+            text.role = Role::mark;
+            board_.put(text, {text.at, {at - way * 1.2, top + 4.4}});
+        }
+    }
+
+    void add_caption() {
+        const Rect drawn = bounds(board_.items());
+        Text text;
+        text.words =
+            "Wall " + wall_.name + (mirrored_ ? ", from inside, " : ", from outside, ") + w_.scale->words;
+        text.at = {drawn.x0, drawn.y1 + 3};
+        text.height = 3.5;
+        text.bold = true;
+        text.role = Role::caption;
+        board_.add(text);
+    }
+
+    const WallWanted &w_;
+    const WallPlace &wall_;
+    bool mirrored_;
+    Board board_;
+    std::vector<std::string> without_tag_;
+};
+
+} // namespace
+
+WallBlock wall_block(const WallWanted &wanted) {
+    return Drawer(wanted).draw();
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,33 @@
+// One elevation of one wall at one scale.
+#pragma once
+
+#include "exporters/sheets/drawing/block.h"
+#include "exporters/sheets/drawing/words.h"
+#include "exporters/sheets/shell_view/scenes.h"
+#include "exporters/sheets/shell_view/shell_scales.h"
+#include "kernel/shell/shell.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+struct WallWanted {
+    const Shell *shell = nullptr;
+    const Layout *layout = nullptr;
+    const SeenShell *seen = nullptr;
+    const Words *words = nullptr;
+    int wall = 0;
+    WallSide side = WallSide::outside;
+    const Scale *scale = nullptr;
+    double lettering = 2.5; ///< of the tags
+};
+
+struct WallBlock {
+    Block block;
+    std::vector<std::string> without_tag; ///< pieces whose tag found no room
+};
+
+WallBlock wall_block(const WallWanted &wanted);
+
+} // namespace roundlay::sheets

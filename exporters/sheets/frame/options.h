@@ -1,0 +1,57 @@
+// What a person chooses for all sheets of a set.
+#pragma once
+
+#include "exporters/sheets/drawing/pages.h"
+#include "exporters/sheets/drawing/words.h"
+#include "exporters/sheets/frame/title_block.h"
+#include "kernel/layout/body.h"
+#include "kernel/shell/shell.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// What a piece weighs and how that is known; worked out elsewhere.
+struct WeightNote {
+    double low_kg = 0, high_kg = 0;
+    std::string basis; ///< one sentence
+};
+
+struct SheetOptions {
+    std::optional<Paper> paper; ///< not stated = A3 for metric, Tabloid for feet and inches
+    bool turned = false;        ///< the paper's other way round
+    Angle angle = Angle::third; ///< which decides the order of the faces and where the ends stand
+    TitleFields fields;         ///< owner, creator, approved, date, revision, language: the rest is filled in
+    int denominator = 16;       ///< smallest part of an inch
+    std::function<std::optional<WeightNote>(const Piece &, const Body &)>
+        weight; ///< empty = no weight is shown
+};
+
+PaperSize paper_for(const Shell &shell, const SheetOptions &options);
+
+/// Room for drawing inside the frame.
+Rect inner_area(PaperSize size);
+
+/// An empty page of that size with its title block's room taken.
+Page empty_page(PaperSize size);
+
+/// A boxed note that does not fit the title block.
+Block note_block(const std::string &words, double width);
+
+/// Puts the block on the last page, or on a new one. Nothing where it is larger than an empty page.
+void put_on(std::vector<Page> &pages, PaperSize size, const Block &block);
+
+/// How the finished sheets of one subject are named.
+struct SheetNames {
+    std::string title;  ///< for bookmarks; ", 2 of 3" is added where there are several
+    std::string anchor; ///< ":1" is added
+    std::string chapter;
+};
+
+std::vector<Sheet> framed(const std::vector<Page> &pages, PaperSize size, const TitleFields &fields,
+                          const SheetNames &names);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,145 @@
+#include "exporters/sheets/pattern/joints.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double past_shoulder = 60; ///< mm of log shown beyond the last shoulder, to hold the template by
+constexpr double alike_by = 0.01;    ///< mm
+
+bool near(double a, double b) {
+    return std::abs(a - b) < alike_by;
+}
+
+bool alike(const JointCut &a, const JointCut &b) {
+    return a.side == b.side && near(a.near, b.near) && near(a.far, b.far) &&
+           near(a.outside_near, b.outside_near) && near(a.outside_far, b.outside_far) &&
+           near(a.inside_near, b.inside_near) && near(a.inside_far, b.inside_far);
+}
+
+/// Slants are compared over a length such as templates have.
+bool alike(const HewnFace &a, const HewnFace &b) {
+    constexpr double reach = 500;
+    return near(a.at_datum, b.at_datum) && near(a.at(reach), b.at(reach));
+}
+
+HewnFace from_end(const HewnFace &face, End end, double length) {
+    return end == End::datum ? face : HewnFace{face.at(length), -face.per_mm};
+}
+
+bool alike(const Joint &a, const Joint &b) {
+    return a.end == b.end && near(a.width, b.width) && near(a.height, b.height) && alike(a.top, b.top) &&
+           alike(a.under, b.under) &&
+           std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
+                      [](const JointCut &x, const JointCut &y) { return alike(x, y); });
+}
+
+JointCut from_end(const Notch &n, double length) {
+    if (n.cut->end == End::datum)
+        return {n.cut->side,  n.cut->x_from, n.cut->x_to, n.outside_from,
+                n.outside_to, n.inside_from, n.inside_to};
+    return {n.cut->side,    length - n.cut->x_to, length - n.cut->x_from, n.outside_to,
+            n.outside_from, n.inside_to,          n.inside_from};
+}
+
+Joint joint_at(const Features &features, End end) {
+    const Piece &piece = *features.piece;
+    Joint joint;
+    joint.end = end;
+    joint.width = piece.blank.width;
+    joint.height = piece.blank.height;
+    joint.top = from_end(features.top, end, piece.blank.length);
+    joint.under = from_end(features.under, end, piece.blank.length);
+    for (const Notch &n : features.notches)
+        if (n.cut->end == end) joint.cuts.push_back(from_end(n, piece.blank.length));
+    std::sort(joint.cuts.begin(), joint.cuts.end(),
+              [](const JointCut &a, const JointCut &b) { return a.side < b.side; });
+    for (const JointCut &cut : joint.cuts)
+        joint.length = std::max(joint.length, cut.far + past_shoulder);
+    joint.length = std::min(joint.length, piece.blank.length);
+    return joint;
+}
+
+/// Heights along one edge of the face, from the log's end to the template's: level but for the cuts.
+std::vector<Vec2> edge(const Joint &joint, Side side, bool on_outside) {
+    const HewnFace &face = side == Side::top ? joint.top : joint.under;
+    std::vector<Vec2> points;
+    const auto add = [&](Vec2 p) {
+        if (points.empty() || length(points.back() - p) > alike_by) points.push_back(p);
+    };
+    bool started = false;
+    for (const JointCut &cut : joint.cuts) {
+        if (cut.side != side) continue;
+        const double a = on_outside ? cut.outside_near : cut.inside_near,
+                     b = on_outside ? cut.outside_far : cut.inside_far;
+        if (cut.near > alike_by) {
+            add({0, face.at(0)});
+            add({cut.near, face.at(cut.near)});
+        }
+        add({cut.near, a});
+        add({cut.far, b});
+        add({cut.far, face.at(cut.far)});
+        started = true;
+    }
+    if (!started) add({0, face.at(0)});
+    add({joint.length, face.at(joint.length)});
+    return points;
+}
+
+} // namespace
+
+std::vector<Joint> distinct_joints(const Layout &layout) {
+    std::vector<Joint> joints;
+    for (const Piece &piece : layout.pieces) {
+        const Features features = features_of(piece);
+        for (const End end : {End::datum, End::far}) {
+            Joint joint = joint_at(features, end);
+            if (joint.cuts.empty()) continue;
+            const auto same =
+                std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
+            if (same != joints.end()) {
+                same->tags.push_back(piece.tag);
+                continue;
+            }
+            joint.tags = {piece.tag};
+            joint.name = "T" + std::to_string(joints.size() + 1);
+            joints.push_back(std::move(joint));
+        }
+    }
+    return joints;
+}
+
+// Seen from outside, the datum end is left: x runs from the end to the right. From the inside, or at the far
+// end, the picture is mirrored; both together are not.
+std::vector<Vec2> outline_of(const Joint &joint, bool on_outside) {
+    std::vector<Vec2> ring = edge(joint, Side::under, on_outside);
+    std::vector<Vec2> top = edge(joint, Side::top, on_outside);
+    ring.insert(ring.end(), top.rbegin(), top.rend());
+    const bool mirrored = on_outside == (joint.end == End::far);
+    if (!mirrored) return ring;
+    for (Vec2 &p : ring)
+        p.x = -p.x;
+    std::reverse(ring.begin(), ring.end());
+    return ring;
+}
+
+std::vector<Vec2> end_outline_of(const Joint &joint) {
+    double low_out = joint.under.at(0), low_in = low_out, high_out = joint.top.at(0), high_in = high_out;
+    bool cut_at_end = false;
+    for (const JointCut &cut : joint.cuts) {
+        if (cut.near > alike_by) continue;
+        cut_at_end = true;
+        if (cut.side == Side::under) low_out = cut.outside_near, low_in = cut.inside_near;
+        if (cut.side == Side::top) high_out = cut.outside_near, high_in = cut.inside_near;
+    }
+    if (!cut_at_end) return {};
+    // seen from beyond the datum end the outside is right, from beyond the far end it is left
+    const double out = joint.end == End::datum ? joint.width : 0, in = joint.width - out;
+    std::vector<Vec2> ring{{out, low_out}, {out, high_out}, {in, high_in}, {in, low_in}};
+    if (joint.end == End::far) std::reverse(ring.begin(), ring.end());
+    return ring;
+}
+
+} // namespace roundlay::sheets

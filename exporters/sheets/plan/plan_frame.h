@@ -1,0 +1,24 @@
+// The plan of a shell on paper: where world points fall, and what the outline of its walls is.
+#pragma once
+
+#include "exporters/sheets/drawing/board.h"
+#include "kernel/layout/layout.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// Outside corners of the walls, counter-clockwise, world millimetres.
+std::vector<Vec2> outside_corners(const Layout &layout);
+/// Inside corners, each where the inside faces of its two walls meet.
+std::vector<Vec2> inside_corners(const Layout &layout);
+
+/// The dimension of one wall, off its outside face: two arrows and the number between them. False where the
+/// number found no free place.
+bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering);
+
+/// A north arrow, since the world's y axis points north.
+std::vector<Item> north_arrow(Vec2 foot);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,121 @@
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/one_to_one/full_size.h"
+#include "exporters/sheets/pole/story_pole.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double strip_width = 57.5; ///< three of them on A4 and on Letter
+constexpr double strip_length = 220;
+constexpr double pole_edge = 4; ///< of the pole from the strip's left border
+constexpr double lettering = 2.5;
+
+/// One pole and the corners it serves.
+struct Pole {
+    std::vector<std::string> corners;
+    std::vector<PoleMark> marks;
+};
+
+bool alike(const std::vector<PoleMark> &a, const std::vector<PoleMark> &b) {
+    constexpr double same = 0.01; // mm
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const PoleMark &x, const PoleMark &y) {
+        return x.seam == y.seam && std::abs(x.z - y.z) < same;
+    });
+}
+
+std::vector<Pole> distinct_poles(const Layout &layout) {
+    std::vector<Pole> poles;
+    for (const CornerPlace &corner : layout.corners) {
+        std::vector<PoleMark> marks = pole_marks(layout, corner);
+        const auto same =
+            std::find_if(poles.begin(), poles.end(), [&](const Pole &p) { return alike(p.marks, marks); });
+        if (same == poles.end())
+            poles.push_back({{corner.name}, std::move(marks)});
+        else
+            same->corners.push_back(corner.name);
+    }
+    return poles;
+}
+
+/// The stretch [from, from + strip_length] of the pole, its foot at y = 0.
+Block strip(const Pole &pole, double from, const Words &words) {
+    Board board;
+    const double end = std::min(strip_length, pole.marks.back().z - from);
+    for (const double x : {0.0, pole_edge})
+        board.add(Path{{{x, 0}, {x, end}}, false, Line::visible, ""});
+    for (const double y : {0.0, end})
+        board.add(Path{{{0, y}, {strip_width - 3, y}}, false, Line::centre, ""});
+    std::vector<Mark> marks;
+    int seam = 0, log = 0;
+    for (const PoleMark &mark : pole.marks) {
+        const int number = mark.seam ? ++seam : ++log;
+        const double y = mark.z - from;
+        if (y < 0 || y > end) continue;
+        const std::string name = (mark.seam ? "seam " : "log ") + std::to_string(number);
+        marks.push_back({y, words.length(mark.z) + " " + name, false});
+        board.add(Path{{{mark.seam ? 0 : pole_edge / 2, y}, {pole_edge, y}}, false, Line::visible, ""});
+    }
+    RunningLine line;
+    line.side = Toward::right;
+    line.edge = pole_edge;
+    line.distance = 2.5;
+    line.lettering = lettering;
+    line.start = 0;
+    add_running_dimensions(board, marks, line);
+    return {{0, 0, strip_width, strip_length}, board.finished()};
+}
+
+std::string joined(const std::vector<std::string> &names) {
+    std::string all;
+    for (const std::string &name : names)
+        all += (all.empty() ? "" : ", ") + name;
+    return all;
+}
+
+std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &words, const std::string &footer,
+                             const std::string &anchor) {
+    std::vector<Sheet> sheets;
+    const Rect area = full_size_area(size);
+    const FullSizeWords names{"Story pole, corners " + joined(pole.corners), "Story poles, full size", anchor,
+                              footer};
+    double x = area.x1;
+    for (double from = 0; from < pole.marks.back().z; from += strip_length) {
+        if (x + strip_width > area.x1 + 1) {
+            sheets.push_back(full_size_sheet(size, names, "from " + words.length(from)));
+            sheets.back().anchor = anchor + ":" + std::to_string(sheets.size());
+            x = area.x0 + 2;
+        }
+        for (const Item &item : placed(strip(pole, from, words), {x, area.y0 + 4}).items)
+            sheets.back().items.push_back(item);
+        Text foot;
+        foot.words = "from " + words.length(from);
+        foot.at = {x, area.y0 + 4 + strip_length + 3};
+        foot.bold = true;
+        foot.role = Role::caption;
+        sheets.back().items.emplace_back(foot);
+        x += strip_width;
+    }
+    return sheets;
+}
+
+} // namespace
+
+std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
+    const PaperSize size = size_of(shell.units == UnitSystem::metric ? Paper::a4 : Paper::letter);
+    const Words words(shell.units, options.denominator);
+    std::vector<Sheet> sheets;
+    int number = 0;
+    for (const Pole &pole : distinct_poles(layout)) {
+        if (pole.marks.empty()) continue;
+        const std::string anchor = "pole:" + std::to_string(++number);
+        for (Sheet &sheet : sheets_of(pole, size, words, layout.name + " " + options.fields.date, anchor))
+            sheets.push_back(std::move(sheet));
+    }
+    return sheets;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,41 @@
+#include "exporters/sheets/pole/story_pole.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double same_height = 0.01; ///< mm
+
+bool meets(const Piece &piece, const CornerPlace &corner) {
+    for (const Cut &cut : piece.cuts)
+        if (const SeamCut *seam = std::get_if<SeamCut>(&cut); seam && seam->corner == corner.name)
+            return true;
+    return piece.datum.at == corner.name || piece.far.at == corner.name;
+}
+
+} // namespace
+
+std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner) {
+    const Vec3 arris = layout.walls.at(static_cast<std::size_t>(corner.starts)).frame.origin;
+    std::vector<PoleMark> marks;
+    const auto add = [&](double z, bool seam, const std::string &words) {
+        for (PoleMark &known : marks)
+            if (known.seam == seam && std::abs(known.z - z) < same_height) return;
+        marks.push_back({z, seam, words});
+    };
+    for (const Piece &piece : layout.pieces) {
+        if (!meets(piece, corner)) continue;
+        add(piece.frame.origin.z + piece.blank.height, false, piece.tag);
+        for (const Cut &cut : piece.cuts) {
+            const SeamCut *seam = std::get_if<SeamCut>(&cut);
+            if (seam == nullptr || seam->corner != corner.name || seam->side != Side::top) continue;
+            const Plane plane = to_world(seam->seam, piece.frame);
+            add(plane.height_at(arris.x, arris.y), true, piece.tag + " / " + seam->other);
+        }
+    }
+    std::sort(marks.begin(), marks.end(), [](const PoleMark &a, const PoleMark &b) { return a.z < b.z; });
+    return marks;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,105 @@
+#include "exporters/sheets/pole/story_pole.h"
+
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/shell_view/shell_scales.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double pole_width = 6, lettering = 2.5;
+
+std::vector<Mark> marks_for(const std::vector<PoleMark> &all, bool seams, double scale, const Words &words) {
+    std::vector<Mark> marks{{0, words.length(0), true}};
+    for (const PoleMark &mark : all)
+        if (mark.seam == seams)
+            marks.push_back({mark.z * scale, words.length(mark.z) + "  " + mark.words, false});
+    return marks;
+}
+
+Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &words, const Scale &scale) {
+    Board board;
+    const std::vector<PoleMark> all = pole_marks(layout, corner);
+    const double top = all.empty() ? 0 : all.back().z * scale.ratio;
+    board.add(Path{{{0, 0}, {pole_width, 0}, {pole_width, top}, {0, top}}, true, Line::visible, ""});
+    for (const PoleMark &mark : all) {
+        const double y = mark.z * scale.ratio, from = mark.seam ? 0 : pole_width / 2;
+        board.add(Path{{{from, y}, {from + pole_width / 2, y}}, false, Line::visible, ""});
+    }
+    RunningLine line;
+    line.lettering = lettering;
+    line.distance = 3;
+    line.side = Toward::left;
+    add_running_dimensions(board, marks_for(all, true, scale.ratio, words), line);
+    line.side = Toward::right;
+    line.edge = pole_width;
+    add_running_dimensions(board, marks_for(all, false, scale.ratio, words), line);
+    const Rect drawn = bounds(board.items());
+    Text text;
+    text.words = "Corner " + corner.name;
+    text.height = 3.5;
+    text.bold = true;
+    text.role = Role::caption;
+    text.at = {drawn.x0, drawn.y1 + 3};
+    board.add(text);
+    return {bounds(board.items()), board.finished()};
+}
+
+/// Between two marks on one side of any pole, on the average, millimetres of wood.
+double least_spacing(const Layout &layout) {
+    double least = layout.height;
+    for (const CornerPlace &corner : layout.corners) {
+        const std::vector<PoleMark> all = pole_marks(layout, corner);
+        if (!all.empty()) least = std::min(least, 2 * all.back().z / static_cast<double>(all.size()));
+    }
+    return least;
+}
+
+std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &words, const Scale &scale,
+                                          PaperSize size) {
+    std::vector<Page> pages{empty_page(size)};
+    for (const CornerPlace &corner : layout.corners) {
+        const Block block = pole_block(layout, corner, words, scale);
+        if (pages.back().put(block)) continue;
+        pages.push_back(empty_page(size));
+        if (!pages.back().put(block)) return std::nullopt;
+    }
+    return pages;
+}
+
+} // namespace
+
+std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
+    const PaperSize size = paper_for(shell, options);
+    const Words words(shell.units, options.denominator);
+    std::optional<std::vector<Page>> pages;
+    const Scale *chosen = nullptr;
+    for (const Scale &scale : shell_scales(shell.units)) {
+        if (pages && scale.ratio * least_spacing(layout) < pitch_of(lettering))
+            break; // numbers would fan out
+        auto made = pages_at(layout, words, scale, size);
+        if (!made || (pages && made->size() >= pages->size())) continue;
+        pages = std::move(made);
+        chosen = &scale;
+    }
+    if (!pages) return {};
+    put_on(*pages, size,
+           note_block(
+               "Heights over the foundation. Left: seams, at the arris where the outside faces of the two "
+               "walls meet, with the lower and the upper log. Right: tops of logs.",
+               62));
+    TitleFields fields = options.fields;
+    fields.title = "Story poles";
+    fields.supplement = "heights at every corner";
+    fields.document_type = "Story pole";
+    fields.number = "P-1";
+    fields.scale = chosen->words;
+    fields.symbol = false;
+    fields.note = words.unit_note();
+    fields.shell = layout.name;
+    return framed(*pages, size, fields, {"Story poles", "poles", ""});
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,28 @@
+// Story poles: for each corner, at what height every seam lies and every log ends.
+#pragma once
+
+#include "exporters/sheets/frame/options.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// A height over the foundation worth a line on the pole.
+struct PoleMark {
+    double z = 0;
+    bool seam = true;  ///< else the top of a log
+    std::string words; ///< whose
+};
+
+/// All marks of a corner, ascending. Seams slope: theirs are the heights at the arris where the outside faces
+/// of the two walls meet.
+std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner);
+
+/// All corners side by side, reduced.
+std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options);
+
+/// 1:1, in strips to be cut out and joined, on A4 or Letter. Corners with the same heights share one pole.
+std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, const SheetOptions &options);
+
+} // namespace roundlay::sheets

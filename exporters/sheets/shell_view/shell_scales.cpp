@@ -1,0 +1,26 @@
+#include "exporters/sheets/shell_view/shell_scales.h"
+
+#include <array>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr std::array<Scale, 5> metric{
+    {{1.0 / 10, "1:10"}, {1.0 / 20, "1:20"}, {1.0 / 50, "1:50"}, {1.0 / 100, "1:100"}, {1.0 / 200, "1:200"}}};
+
+constexpr std::array<Scale, 7> imperial{{{1.0 / 12, "1\" = 1'"},
+                                         {0.75 / 12, "3/4\" = 1'"},
+                                         {0.5 / 12, "1/2\" = 1'"},
+                                         {0.375 / 12, "3/8\" = 1'"},
+                                         {0.25 / 12, "1/4\" = 1'"},
+                                         {0.125 / 12, "1/8\" = 1'"},
+                                         {0.0625 / 12, "1/16\" = 1'"}}};
+
+} // namespace
+
+std::span<const Scale> shell_scales(UnitSystem system) {
+    if (system == UnitSystem::metric) return metric;
+    return imperial;
+}
+
+} // namespace roundlay::sheets

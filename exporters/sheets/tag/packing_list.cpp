@@ -1,0 +1,83 @@
+#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/tag/tags.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+std::vector<const Piece *> loading_order(const Layout &layout) {
+    std::vector<const Piece *> order;
+    for (const Piece &piece : layout.pieces)
+        order.push_back(&piece);
+    std::stable_sort(order.begin(), order.end(),
+                     [](const Piece *a, const Piece *b) { return a->raise > b->raise; });
+    return order;
+}
+
+} // namespace
+
+std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                                const SheetOptions &options) {
+    const PaperSize size = paper_for(shell, options);
+    const Words words(shell.units, options.denominator);
+    Table table;
+    table.title = "Load in this order: the last to be raised goes on first";
+    table.columns = {{"Load", Across::right, 12},   {"Tag", Across::left, 34},
+                     {"Length", Across::right, 30}, {"Width", Across::right, 22},
+                     {"Height", Across::right, 22}, {"Volume", Across::right, 24}};
+    if (options.weight)
+        table.columns.push_back({"Weight from", Across::right, 20}),
+            table.columns.push_back({"to", Across::right, 20});
+    table.columns.push_back({"Raise", Across::right, 14});
+    table.columns.push_back({"Loaded", Across::left, 16});
+    double volume = 0, low = 0, high = 0;
+    std::string basis;
+    for (const Piece *piece : loading_order(layout)) {
+        const Body &body = bodies.at(static_cast<std::size_t>(piece->model));
+        volume += body.volume;
+        std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece->tag,
+                                     words.length(piece->blank.length),     words.length(piece->blank.width),
+                                     words.length(piece->blank.height),     words.volume(body.volume)};
+        if (options.weight) {
+            const auto weight = options.weight(*piece, body);
+            row.push_back(weight ? words.weight(weight->low_kg) : "unknown");
+            row.push_back(weight ? words.weight(weight->high_kg) : "unknown");
+            if (weight) low += weight->low_kg, high += weight->high_kg, basis = weight->basis;
+        }
+        row.push_back(std::to_string(piece->raise));
+        row.emplace_back();
+        table.rows.push_back(std::move(row));
+    }
+    Table sum;
+    sum.columns = {{"", Across::left, 40}, {"", Across::left, 120}};
+    sum.title = "In all";
+    sum.rows = {{"Logs", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
+    if (options.weight)
+        sum.rows.push_back({"Weight, estimated", words.weight(low) + " to " + words.weight(high)});
+    if (!basis.empty())
+        sum.rows.push_back(
+            {"Basis", basis + " An estimate, no lift plan: weigh before lifting near a limit."});
+
+    std::vector<Page> pages{empty_page(size)};
+    const LaidTable laid_sum(sum), laid(table);
+    for (std::size_t done = 0; done < laid.rows();) {
+        const std::size_t placed = pages.back().put_rows(laid, done, 1);
+        if (placed == 0 && pages.back().items().empty()) break;
+        if (placed == 0) pages.push_back(empty_page(size));
+        done += placed;
+    }
+    put_on(pages, size, laid_sum.drawn());
+    TitleFields fields = options.fields;
+    fields.title = "Packing list";
+    fields.supplement = std::to_string(layout.pieces.size()) + " logs, the last raised first";
+    fields.document_type = "Packing list";
+    fields.number = "L-1";
+    fields.scale = "none";
+    fields.symbol = false;
+    fields.note = words.unit_note();
+    fields.shell = layout.name;
+    return framed(pages, size, fields, {"Packing list", "packing", ""});
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,27 @@
+// Weather tags for every log, and the list by which they are loaded.
+#pragma once
+
+#include "exporters/sheets/frame/options.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::sheets {
+
+/// Eight to a sheet of A4 or Letter, to be cut apart: the tag in large type, wall and round in words, up and
+/// outside, and a QR code of what `tag_code` says. To be fixed to the datum end.
+std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options);
+
+/// "A-05-1 r.B 3f9a01c2": tag, revision where there is one, short hash of the piece.
+std::string tag_code(const Piece &piece, const std::string &revision);
+
+/// Eight hexadecimal digits from the piece's blank and cuts, to a hundredth of a millimetre (FNV-1a): pieces
+/// that are cut alike have the same, and a change of any number changes it.
+std::string piece_hash(const Piece &piece);
+
+/// Logs in the reverse order of the raise, so that what is needed first lies on top, with their sizes and
+/// weights and the sums.
+std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                                const SheetOptions &options);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,43 @@
+#include "kernel/levelling/bounds.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace roundlay {
+
+namespace {
+
+/// The mildest that a log can be, over all places it fits.
+LevelBounds mildest(const Stacks &stacks, int log) {
+    constexpr double unknown = std::numeric_limits<double>::infinity();
+    LevelBounds least{unknown, unknown};
+    for (std::size_t place = 0; place < stacks.places().size(); ++place) {
+        if (!stacks.fits(log, static_cast<int>(place))) continue;
+        const Excess e = stacks.excess(static_cast<int>(place), {log, LogEnd::left});
+        least.squares = std::min(least.squares, (e.left * e.left + e.right * e.right) / 4);
+        least.worst = std::min(least.worst, std::max(std::abs(e.left), std::abs(e.right)) / 2);
+    }
+    return least;
+}
+
+} // namespace
+
+LevelBounds level_bounds(const Stacks &stacks) {
+    std::vector<double> squares, worst;
+    for (std::size_t log = 0; log < stacks.pile().size(); ++log) {
+        const LevelBounds least = mildest(stacks, static_cast<int>(log));
+        squares.push_back(least.squares);
+        worst.push_back(least.worst);
+    }
+    std::sort(squares.begin(), squares.end());
+    std::sort(worst.begin(), worst.end());
+    LevelBounds bounds;
+    const std::size_t needed = stacks.places().size(); // at least so many fit somewhere, or nothing holds
+    for (std::size_t i = 0; i < needed; ++i)
+        bounds.squares += squares[i];
+    bounds.worst = needed ? worst[needed - 1] : 0;
+    return bounds;
+}
+
+} // namespace roundlay

@@ -1,0 +1,123 @@
+#include "kernel/levelling/levelling.h"
+
+#include "kernel/levelling/bounds.h"
+#include "kernel/levelling/search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace roundlay {
+
+namespace {
+
+double along(double butt, double tip, double whole, double length) {
+    return whole > 0 ? butt + (tip - butt) * std::min(1.0, length / whole) : butt;
+}
+
+/// Over both ends of every log, cut to the mean length of the places: close to what any arrangement brings.
+double mean_height(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places) {
+    double length = 0, sum = 0;
+    for (const LogPlace &place : places)
+        length += place.length / static_cast<double>(places.size());
+    for (const PileLog &log : pile)
+        sum += (log.butt_height + tip_height_at(log, length)) / 2;
+    return sum / static_cast<double>(pile.size());
+}
+
+std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places) {
+    if (pile.size() < places.size())
+        return "the pile has " + std::to_string(pile.size()) + " logs and the shell needs " +
+               std::to_string(places.size());
+    std::vector<double> have, need;
+    for (const PileLog &log : pile)
+        have.push_back(log.length);
+    for (const LogPlace &place : places)
+        need.push_back(place.length);
+    std::sort(have.rbegin(), have.rend());
+    std::sort(need.rbegin(), need.rend());
+    std::size_t i = 0;
+    while (i < need.size() && have[i] >= need[i])
+        ++i;
+    const double wanted = i < need.size() ? need[i] : 0;
+    const auto enough = std::count_if(have.begin(), have.end(), [&](double l) { return l >= wanted; });
+    const auto needed = std::count_if(need.begin(), need.end(), [&](double l) { return l >= wanted; });
+    return "the shell needs " + std::to_string(needed) + " logs of " + print_length(Length::mm(wanted), {}) +
+           " or longer, and the pile has " + std::to_string(enough);
+}
+
+} // namespace
+
+std::vector<LogPlace> log_places(const Layout &layout) {
+    struct Reach {
+        double from = 0, to = 0;
+        LogKind kind = LogKind::full;
+    };
+    std::map<std::pair<int, int>, Reach> reaches; // by round, wall
+    for (const Piece &piece : layout.pieces) {
+        const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
+        const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
+        const auto [at, is_new] =
+            reaches.emplace(std::pair(piece.round, piece.wall), Reach{from, to, piece.log});
+        if (is_new) continue;
+        at->second.from = std::min(at->second.from, from);
+        at->second.to = std::max(at->second.to, to);
+    }
+    std::vector<LogPlace> places;
+    for (const auto &[key, reach] : reaches)
+        places.push_back(
+            {key.second, key.first, reach.to - reach.from, reach.kind == LogKind::full ? 1 : 0.5});
+    return places;
+}
+
+double tip_height_at(const PileLog &log, double length) {
+    return along(log.butt_height, log.tip_height, log.length, length);
+}
+
+double tip_width_at(const PileLog &log, double length) {
+    const double butt = log.butt_width.value_or(log.tip_width.value_or(0));
+    return along(butt, log.tip_width.value_or(butt), log.length, length);
+}
+
+Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+                     std::vector<Seat> seats, double log_height) {
+    const Stacks stacks(pile, places, log_height);
+    Arrangement result;
+    result.errors.resize(places.size());
+    for (std::size_t wall = 0; wall < stacks.walls(); ++wall) {
+        EndErrors top;
+        for (const int place : stacks.column(wall)) {
+            const Excess e = stacks.excess(place, seats[static_cast<std::size_t>(place)]);
+            top.left += e.left, top.right += e.right;
+            result.errors[static_cast<std::size_t>(place)] = top;
+            result.worst = std::max({result.worst, std::abs(top.left), std::abs(top.right)});
+        }
+        result.squares += stacks.squares(wall, seats);
+    }
+    result.seats = std::move(seats);
+    return result;
+}
+
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
+                                               const std::vector<LogPlace> &places) {
+    if (pile.empty() || places.empty()) return std::string("there are no logs to level");
+    Levelled result;
+    result.places = places;
+    result.log_height = mean_height(pile, places);
+    const Stacks stacks(pile, places, result.log_height);
+    const auto first = as_they_come(stacks);
+    if (!first) return shortage(pile, places);
+    result.before = arranged(pile, places, *first, result.log_height);
+    std::vector<Seat> best = improved(stacks, *first);
+    if (auto proven = proven_best(stacks, best)) {
+        best = *proven;
+        result.proven = true;
+    }
+    result.after = arranged(pile, places, best, result.log_height);
+    const LevelBounds bounds = level_bounds(stacks);
+    result.least_squares = bounds.squares;
+    result.least_worst = bounds.worst;
+    return result;
+}
+
+} // namespace roundlay

@@ -1,0 +1,73 @@
+// Levelling: which log of a pile lies where and which way round, so that wall tops stay level.
+//
+// Logs of one wall lie on one another, so at each end of a wall the heights add up. After each round the top
+// of a wall should be level and as high as the mean log says; what it is above (+) or below (-) that is its
+// error at that end. Chosen is the arrangement with the least sum of squared errors over all rounds and ends.
+// Common practice, no source: butts change ends from round to round and logs are picked so that walls stay
+// level.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "kernel/levelling/pile.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace roundlay {
+
+/// Where a log of the shell lies, right through the wall.
+struct LogPlace {
+    int wall = 0, round = 1;
+    double length = 0; ///< mm, blank
+    double share = 1;  ///< of the log's height that counts: half of a half log's
+    bool operator==(const LogPlace &) const = default;
+};
+
+/// One for each wall and round, by round, then wall.
+std::vector<LogPlace> log_places(const Layout &layout);
+
+/// A log in a place.
+struct Seat {
+    int log = -1; ///< index into the pile
+    LogEnd butt = LogEnd::left;
+    bool operator==(const Seat &) const = default;
+};
+
+/// Of a wall's top after a log was laid, mm over (+) or under (-) a level top.
+struct EndErrors {
+    double left = 0, right = 0;
+};
+
+struct Arrangement {
+    std::vector<Seat> seats;       ///< one for each place
+    std::vector<EndErrors> errors; ///< one for each place
+    double worst = 0;              ///< largest error, mm
+    double squares = 0;            ///< sum of the errors' squares, mm2
+};
+
+struct Levelled {
+    std::vector<LogPlace> places;
+    double log_height = 0; ///< mean of the pile's ends as they will be cut, mm: what is level
+    Arrangement before;    ///< logs as they come, butts changing ends from round to round
+    Arrangement after;
+    double least_squares =
+        0;                  ///< no arrangement has a smaller sum than this, mm2 (a bound, not always reached)
+    double least_worst = 0; ///< no arrangement has a smaller largest error, mm (a bound)
+    bool proven = false;    ///< every other arrangement was ruled out: `after` is the best there is
+};
+
+/// A log is cut to its place from the butt on: its other end's height lies on the straight line from butt to
+/// tip.
+double tip_height_at(const PileLog &log, double length);
+double tip_width_at(const PileLog &log, double length);
+
+/// Works out an arrangement. Deterministic. A sentence where the pile is too small or its logs too short.
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
+                                               const std::vector<LogPlace> &places);
+
+/// The errors of any arrangement, for showing and checking.
+Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+                     std::vector<Seat> seats, double log_height);
+
+} // namespace roundlay

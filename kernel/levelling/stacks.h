@@ -1,0 +1,41 @@
+// The search's view of a pile: what each log adds to the error at both ends, in every place it fits.
+#pragma once
+
+#include "kernel/levelling/levelling.h"
+
+namespace roundlay {
+
+/// Height over the mean that a log brings to an end.
+struct Excess {
+    double left = 0, right = 0;
+};
+
+class Stacks {
+  public:
+    Stacks(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places, double log_height);
+
+    const std::vector<PileLog> &pile() const { return pile_; }
+    const std::vector<LogPlace> &places() const { return places_; }
+    std::size_t walls() const { return columns_.size(); }
+    /// Places of one wall from the sill up.
+    const std::vector<int> &column(std::size_t wall) const { return columns_[wall]; }
+
+    bool fits(int log, int place) const {
+        return pile_[static_cast<std::size_t>(log)].length >= places_[static_cast<std::size_t>(place)].length;
+    }
+    Excess excess(int place, const Seat &seat) const {
+        const Excess &e =
+            excess_[static_cast<std::size_t>(place) * pile_.size() + static_cast<std::size_t>(seat.log)];
+        return seat.butt == LogEnd::left ? e : Excess{e.right, e.left};
+    }
+    /// Sum of squared errors of one wall.
+    double squares(std::size_t wall, const std::vector<Seat> &seats) const;
+
+  private:
+    const std::vector<PileLog> &pile_;
+    const std::vector<LogPlace> &places_;
+    std::vector<std::vector<int>> columns_;
+    std::vector<Excess> excess_; ///< by place, then log, butt left
+};
+
+} // namespace roundlay

@@ -1,0 +1,38 @@
+#include "modeler/command_line/pile_input.h"
+
+#include "exporters/files/safe_file.h"
+
+#include <cstdio>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::size_t largest_csv = std::size_t{4} << 20;
+
+template <typename Row>
+std::optional<std::vector<Row>> rows_from(const Console &console, const std::string &path,
+                                          CsvRead<Row> (*read)(std::string_view)) {
+    const auto bytes = read_file(path, largest_csv);
+    if (const auto *error = std::get_if<FileError>(&bytes)) {
+        console.error(error->message);
+        return {};
+    }
+    CsvRead<Row> result = read(std::get<std::string>(bytes));
+    for (const CsvProblem &problem : result.problems)
+        std::fprintf(stderr, "%s:%d: error: %s\n", path.c_str(), problem.line, problem.message.c_str());
+    if (!result.problems.empty()) return {};
+    return std::move(result.rows);
+}
+
+} // namespace
+
+std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path) {
+    return rows_from(console, path, read_pile);
+}
+
+std::optional<std::vector<OwnLog>> record_from(const Console &console, const std::string &path) {
+    return rows_from(console, path, read_record);
+}
+
+} // namespace roundlay

@@ -1,0 +1,185 @@
+// Every sheet of every demo and of random shells, as one book.
+
+#include "exporters/sheets/book/book.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/svg/svg.h"
+#include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/run.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <map>
+#include <regex>
+#include <set>
+#include <sstream>
+
+using namespace roundlay;
+using namespace roundlay::sheets;
+using namespace roundlay::test;
+
+namespace {
+
+int count_of(const std::string &text, const std::string &part) {
+    int count = 0;
+    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1))
+        ++count;
+    return count;
+}
+
+/// What the links of the index say and lead to, by the page number printed on their line.
+std::string wrong_links(const Book &book) {
+    std::map<std::string, std::size_t> pages;
+    std::string wrong;
+    for (std::size_t i = 0; i < book.sheets.size(); ++i)
+        if (!pages.emplace(book.sheets[i].anchor, i + 1).second)
+            wrong += "two sheets have the anchor " + book.sheets[i].anchor + "\n";
+    for (const Sheet &sheet : book.sheets)
+        for (const Item &item : sheet.items) {
+            const Link *link = std::get_if<Link>(&item);
+            if (link == nullptr) continue;
+            std::string number;
+            for (const Item &other : sheet.items)
+                if (const Text *text = std::get_if<Text>(&other))
+                    if (text->across == Across::right && link->box.holds(box_of(*text))) number = text->words;
+            if (!pages.contains(link->to) || std::to_string(pages[link->to]) != number)
+                wrong += link->to + " is said to be on page " + number + "\n";
+        }
+    return wrong;
+}
+
+std::set<std::string> words_on(const std::vector<Sheet> &sheets, const std::string &chapter) {
+    std::set<std::string> words;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item); text && sheet.chapter == chapter)
+                words.insert(text->words);
+    return words;
+}
+
+} // namespace
+
+TEST_CASE("no sheet of any demo has a clash, on any paper") {
+    for (const std::string &name : demo_names) {
+        const LaidShell shell = demo(name);
+        INFO(name);
+        const Book book = whole_book(shell, full_options());
+        CHECK(all_clashes(book.sheets) == "");
+        CHECK(wrong_links(book) == "");
+        CHECK(all_clashes(shell_drawings(shell.shell, shell.layout, shell.bodies, full_options(Paper::a4))) ==
+              "");
+    }
+}
+
+TEST_CASE("no sheet of any shell has a clash, whatever the paper and the units") {
+    const int count = shells_to_draw(6);
+    rc::detail::TestParams params = rc::detail::configuration().testParams;
+    params.maxSuccess = count;
+    const auto result = rc::detail::checkTestable(
+        [] {
+            Shell any = *rc::gen::element(0, 1) == 0 ? any_shell() : any_tapered_shell();
+            any.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
+            const auto paper =
+                *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
+            const LaidShell shell = laid(any);
+            if (shell.layout.pieces.empty()) return;
+            const Book book = whole_book(shell, full_options(paper), 8);
+            const std::string found = all_clashes(book.sheets) + wrong_links(book);
+            if (!found.empty()) RC_FAIL(found);
+        },
+        rc::detail::TestMetadata{"sheets of any shell", ""}, params);
+    std::ostringstream told;
+    rc::detail::printResultMessage(result, told);
+    INFO(told.str());
+    CHECK(result.is<rc::detail::SuccessResult>());
+}
+
+TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {
+    const LaidShell shell = demo("ell-house");
+    const Book book = whole_book(shell, full_options(), 0);
+    const auto walls = words_on(book.sheets, "Walls"), rounds = words_on(book.sheets, "Rounds"),
+               tags = words_on(book.sheets, "Tags");
+    std::string listed; // logs too small for their tag in an elevation are listed beside it
+    for (const std::string &words : walls)
+        listed += words + ",";
+    for (const Piece &piece : shell.layout.pieces) {
+        INFO(piece.tag);
+        CHECK(listed.find(piece.tag) != std::string::npos);
+        CHECK((rounds.contains("\u2190 " + piece.tag) || rounds.contains(piece.tag + " \u2192")));
+        CHECK(tags.contains(piece.tag));
+    }
+}
+
+TEST_CASE("the book of a house is sound in the eyes of independent readers") {
+    const LaidShell shell = demo("one-room");
+    const Book book = whole_book(shell, full_options());
+    const std::string pdf = write_pdf(book);
+    CHECK(run_on(pdf, "qpdf --check %").code == 0);
+    const Ran text = run_on(pdf, "pdftotext -layout % -");
+    REQUIRE(text.code == 0);
+    for (const Piece &piece : shell.layout.pieces)
+        CHECK(text.out.find(piece.tag) != std::string::npos);
+    const int pages = static_cast<int>(book.sheets.size());
+    CHECK(text.out.find("1 / " + std::to_string(pages)) != std::string::npos);
+    CHECK(count_of(text.out, " / " + std::to_string(pages)) >= pages);
+    const Ran fonts = run_on(pdf, "pdffonts %");
+    CHECK(count_of(fonts.out, "yes yes yes") == count_of(fonts.out, "DejaVu")); // embedded, subset, Unicode
+    CHECK(count_of(fonts.out, "DejaVu") >= 2);
+    const Ran info = run_on(pdf, "pdfinfo %");
+    CHECK(info.out.find("Title:           " + shell.shell.name) != std::string::npos);
+    CHECK(info.out.find("Pages:           " + std::to_string(pages)) != std::string::npos);
+    const Ran objects =
+        run_on(pdf, "qpdf --qdf --object-streams=disable % - | grep -a -c -E '/Lang|/Outlines'");
+    CHECK(std::stoi(objects.out) >= 2);
+}
+
+TEST_CASE("every sheet is well-formed as SVG too") {
+    for (const Sheet &sheet : whole_book(demo("one-room"), full_options(), 3).sheets) {
+        const Ran ran = run_on(write_svg(sheet), "xmllint --noout %", ".svg");
+        INFO(sheet.title + ran.out);
+        REQUIRE(ran.code == 0);
+    }
+}
+
+// Nothing can be told by colour alone where there is no colour: every pixel is grey.
+TEST_CASE("without its picture a book has no colour at all") {
+    const std::string pdf = write_pdf(whole_book(demo("one-room"), full_options(), 3));
+    const Ran ran = run_on(pdf, "pdftoppm -r 30 % | tail -c +1 | python3 -c \""
+                                "import sys,re\n"
+                                "d=sys.stdin.buffer.read(); at=0; pages=0; bad=0\n"
+                                "while at<len(d):\n"
+                                "    m=re.match(rb'P6\\s+(\\d+) (\\d+)\\s+255\\s',d[at:at+40])\n"
+                                "    n=3*int(m[1])*int(m[2]); p=d[at+m.end():at+m.end()+n]\n"
+                                "    bad+=sum(a!=b or b!=c for a,b,c in zip(p[0::3],p[1::3],p[2::3]))\n"
+                                "    at+=m.end()+n; pages+=1\n"
+                                "print(pages,bad)\"");
+    INFO(ran.out);
+    std::smatch found;
+    REQUIRE(std::regex_search(ran.out, found, std::regex(R"((\d+) (\d+))")));
+    CHECK(std::stoi(found[1]) > 20);
+    CHECK(found[2] == "0");
+}
+
+TEST_CASE("the cut sheets of a house of 160 pieces are small: 15 kB a sheet at the median") {
+    const LaidShell shell = demo("ell-house");
+    std::vector<std::size_t> sizes;
+    for (std::size_t m = 0; m < shell.layout.models.size(); m += 5) {
+        Book book;
+        book.created = 0;
+        book.sheets =
+            cut_sheet(shell.shell, shell.layout, shell.layout.models[m], shell.bodies[m], full_options());
+        const std::string pdf = write_pdf(book);
+        sizes.push_back(pdf.size() / book.sheets.size());
+    }
+    std::sort(sizes.begin(), sizes.end());
+    INFO("fonts included, each sheet by itself");
+    CHECK(sizes[sizes.size() / 2] < 40 * 1024);
+    Book all;
+    all.created = 0;
+    all.sheets = cut_sheets(shell.shell, shell.layout, shell.bodies, full_options());
+    CHECK(write_pdf(all).size() / all.sheets.size() < 15 * 1024);
+}

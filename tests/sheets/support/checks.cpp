@@ -1,0 +1,79 @@
+#include "tests/sheets/support/checks.h"
+
+#include "exporters/sheets/book/book.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/drawing/clash.h"
+#include "exporters/sheets/pattern/templates.h"
+#include "exporters/sheets/pole/story_pole.h"
+#include "exporters/sheets/tag/tags.h"
+#include "kernel/document/document.h"
+#include "kernel/layout/interference.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <stdexcept>
+
+namespace roundlay::test {
+
+using namespace sheets;
+
+std::string all_clashes(const std::vector<Sheet> &sheets) {
+    std::string text;
+    for (const Sheet &sheet : sheets)
+        for (const Clash &clash : clashes(sheet))
+            text += sheet.chapter + "/" + sheet.title + ": " + described(clash) + "\n";
+    return text;
+}
+
+SheetOptions full_options(std::optional<Paper> paper) {
+    SheetOptions options;
+    options.paper = paper;
+    options.fields.owner = "Larch Hollow";
+    options.fields.date = "2026-11-25";
+    options.weight = [](const Piece &, const Body &body) {
+        return std::optional<WeightNote>(
+            WeightNote{body.volume * 6e-7, body.volume * 8e-7, "eastern hemlock, green, from heart to sap."});
+    };
+    return options;
+}
+
+LaidShell laid(const Shell &shell) {
+    LaidShell all{shell, lay_out(shell), {}};
+    all.bodies = bodies_of(all.layout);
+    return all;
+}
+
+LaidShell demo(const std::string &name) {
+    const auto read = read_document_file(std::string(ROUNDLAY_ROOT) + "/models-demo/" + name + ".roundlay");
+    if (!read.shell) throw std::runtime_error("cannot read " + name);
+    return laid(*read.shell);
+}
+
+Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t most_models) {
+    std::vector<Sheet> all = shell_drawings(s.shell, s.layout, s.bodies, options);
+    const auto append = [&](std::vector<Sheet> more) {
+        for (Sheet &sheet : more)
+            all.push_back(std::move(sheet));
+    };
+    for (std::size_t m = 0; m < std::min(most_models, s.layout.models.size()); ++m)
+        append(cut_sheet(s.shell, s.layout, s.layout.models[m], s.bodies[m], options));
+    append(packing_list(s.shell, s.layout, s.bodies, options));
+    append(tag_sheets(s.shell, s.layout, options));
+    append(template_sheets(s.shell, s.layout, options));
+    append(full_size_poles(s.shell, s.layout, options));
+    BookWords words;
+    words.facts = {{"Walls", std::to_string(s.layout.walls.size())},
+                   {"Logs", std::to_string(s.layout.pieces.size())}};
+    words.cautions = {
+        "Local code and a licensed professional decide; nothing here is an approval of anything."};
+    Book book = bound_book(s.shell, options, words, std::move(all));
+    book.created = 1700000000;
+    return book;
+}
+
+int shells_to_draw(int few) {
+    const char *wanted = std::getenv("ROUNDLAY_SHELLS");
+    return wanted == nullptr ? few : std::max(1, std::atoi(wanted));
+}
+
+} // namespace roundlay::test

@@ -1,0 +1,38 @@
+// What tests of all kinds of sheets share.
+#pragma once
+
+#include "exporters/sheets/frame/options.h"
+#include "kernel/layout/layout.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::test {
+
+/// Every clash of every sheet, one a line; empty where there is none.
+std::string all_clashes(const std::vector<sheets::Sheet> &sheets);
+
+/// Owner, date and weights filled in.
+sheets::SheetOptions full_options(std::optional<sheets::Paper> paper = std::nullopt);
+
+/// A shell with its layout and bodies, as the exporters have it.
+struct LaidShell {
+    Shell shell;
+    Layout layout;
+    std::vector<Body> bodies;
+};
+LaidShell laid(const Shell &shell);
+
+/// A document of models-demo. Throws where it cannot be read.
+LaidShell demo(const std::string &name);
+inline const std::vector<std::string> demo_names = {"one-room", "ell-house", "long-house"};
+
+/// Everything that goes on paper: drawings, cut sheets, packing list, tags, templates, full-size poles, in a
+/// book with cover, legend and index. `most_models` cut sheets at most.
+sheets::Book whole_book(const LaidShell &shell, const sheets::SheetOptions &options,
+                        std::size_t most_models = 100000);
+
+/// Random shells to draw: `few`, or the whole number in ROUNDLAY_SHELLS.
+int shells_to_draw(int few);
+
+} // namespace roundlay::test

@@ -1,0 +1,128 @@
+// Tags are read back by zbar (independent of libqrencode), the packing list by its cells.
+
+#include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/tag/qr.h"
+#include "exporters/sheets/tag/tags.h"
+#include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/log.h"
+#include "tests/sheets/support/run.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+#include <set>
+#include <sstream>
+
+using namespace roundlay;
+using namespace roundlay::sheets;
+using namespace roundlay::test;
+
+namespace {
+
+std::set<std::string> read_codes(const std::string &pdf) {
+    const Ran ran =
+        run_on(pdf, "d=$(mktemp -d); pdftoppm -r 150 -gray -png % $d/p; zbarimg -q --nodbus --raw "
+                    "-S*.enable=0 -Sqrcode.enable=1 $d/*.png; c=$?; rm -r $d; exit $c");
+    REQUIRE(ran.code == 0);
+    std::set<std::string> codes;
+    std::istringstream lines(ran.out);
+    for (std::string line; std::getline(lines, line);)
+        codes.insert(line);
+    return codes;
+}
+
+} // namespace
+
+TEST_CASE("every tag's code is read from paper as tag, revision and hash") {
+    const LaidShell shell = demo("one-room");
+    SheetOptions options = full_options();
+    options.fields.revision = "B";
+    const auto sheets = tag_sheets(shell.shell, shell.layout, options);
+    CHECK(all_clashes(sheets) == "");
+    Book book;
+    book.created = 0;
+    book.sheets = sheets;
+    const auto codes = read_codes(write_pdf(book));
+    std::set<std::string> wanted;
+    for (const Piece &piece : shell.layout.pieces)
+        wanted.insert(piece.tag + " r.B " + piece_hash(piece));
+    CHECK(codes == wanted);
+    CHECK(codes.size() == shell.layout.pieces.size());
+}
+
+TEST_CASE("codes are 25 mm or larger without their quiet zone, however long the tag") {
+    for (const std::string &words : {std::string("A-01-1 12345678"), std::string(60, 'W')}) {
+        const auto fill = qr_code(words, {0, 0, 34, 34});
+        REQUIRE(fill);
+        Rect dark = Rect::nothing();
+        for (const auto &ring : fill->rings)
+            for (const Vec2 p : ring)
+                dark = joined(dark, p);
+        CHECK(dark.width() >= 25);
+        CHECK(dark.height() >= 25);
+        CHECK(dark.width() == Approx(dark.height()));
+    }
+    CHECK_FALSE(qr_code(std::string(5000, 'W'), {0, 0, 34, 34}));
+}
+
+TEST_CASE("a tag of 40 letters and a name in another script still fit their tag") {
+    Piece log = sample_log();
+    log.tag = "North-Wing-of-the-Old-Barn-Wall-A-005-01";
+    Layout layout = layout_of(log);
+    layout.name =
+        "\xE5\x8C\x97\xE7\xAA\x93 the long and winding name of a shell that nobody would ever choose";
+    const auto sheets = tag_sheets({}, layout, full_options());
+    REQUIRE(sheets.size() == 1);
+    CHECK(all_clashes(sheets) == "");
+    Book book;
+    book.sheets = sheets;
+    CHECK(read_codes(write_pdf(book)) == std::set<std::string>{log.tag + " " + piece_hash(log)});
+}
+
+TEST_CASE("the hash changes with every number of the piece and with nothing else") {
+    const Piece log = sample_log();
+    const std::string hash = piece_hash(log);
+    CHECK(hash.size() == 8);
+    Piece other = log;
+    other.tag = "Z-99-9";
+    other.raise = 7;
+    CHECK(piece_hash(other) == hash);
+    std::set<std::string> all{hash};
+    const auto differs = [&](auto change) {
+        Piece changed = log;
+        change(changed);
+        CHECK(all.insert(piece_hash(changed)).second);
+    };
+    differs([](Piece &p) { p.blank.length += 0.1; });
+    differs([](Piece &p) { p.blank.width += 0.1; });
+    differs([](Piece &p) { p.blank.height += 0.1; });
+    for (std::size_t i = 0; i < log.cuts.size(); ++i) {
+        differs([&](Piece &p) { p.cuts.erase(p.cuts.begin() + static_cast<std::ptrdiff_t>(i)); });
+        if (std::holds_alternative<SeamCut>(log.cuts[i]))
+            differs([&](Piece &p) { std::get<SeamCut>(p.cuts[i]).seam.offset += 0.1; });
+        if (std::holds_alternative<Bore>(log.cuts[i]))
+            differs([&](Piece &p) { std::get<Bore>(p.cuts[i]).x += 0.1; });
+        if (std::holds_alternative<BoxCut>(log.cuts[i]))
+            differs([&](Piece &p) { std::get<BoxCut>(p.cuts[i]).box.low.z += 0.1; });
+    }
+}
+
+TEST_CASE("the packing list holds every log once, the last to be raised first") {
+    const LaidShell shell = demo("one-room");
+    std::vector<std::string> tags;
+    std::set<std::string> known;
+    for (const Piece &piece : shell.layout.pieces)
+        known.insert(piece.tag);
+    for (const Sheet &sheet : packing_list(shell.shell, shell.layout, shell.bodies, full_options()))
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item); text && known.contains(text->words))
+                tags.push_back(text->words);
+    std::vector<const Piece *> wanted;
+    for (const Piece &piece : shell.layout.pieces)
+        wanted.push_back(&piece);
+    std::sort(wanted.begin(), wanted.end(),
+              [](const Piece *a, const Piece *b) { return a->raise > b->raise; });
+    REQUIRE(tags.size() == wanted.size());
+    for (std::size_t i = 0; i < tags.size(); ++i)
+        CHECK(tags[i] == wanted[i]->tag);
+}

@@ -1,0 +1,205 @@
+// Paper and files at full size: templates, story poles.
+
+#include "exporters/sheets/dxf/dxf.h"
+#include "exporters/sheets/one_to_one/full_size.h"
+#include "exporters/sheets/pattern/joints.h"
+#include "exporters/sheets/pattern/templates.h"
+#include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/pole/story_pole.h"
+#include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/run.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+using namespace roundlay;
+using namespace roundlay::sheets;
+using namespace roundlay::test;
+
+namespace {
+
+double area_of(const std::vector<Vec2> &ring) {
+    double twice = 0;
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        twice += cross(ring[i], ring[(i + 1) % ring.size()]);
+    return twice / 2;
+}
+
+/// Reads with ezdxf (independent of ours), audits, and prints what a machine's operator needs right.
+const char *const audit = "/usr/bin/python3 " ROUNDLAY_ROOT "/tests/external/dxf/audit.py %";
+
+bool says(const Ran &ran, const std::string &words) {
+    return ran.out.find(words) != std::string::npos;
+}
+
+/// First and last dark pixel of a row or column of the page between two places.
+struct Span {
+    int first = -1, last = -1;
+    double length() const { return last - first; }
+};
+Span dark_span(const GreyImage &image, bool along_x, int at, int from, int to) {
+    Span span;
+    for (int i = from; i < to; ++i)
+        if (along_x ? image.dark(i, at) : image.dark(at, i)) {
+            if (span.first < 0) span.first = i;
+            span.last = i;
+        }
+    return span;
+}
+
+double covered(const std::vector<Item> &items) {
+    double sum = 0;
+    for (const Item &item : items)
+        if (const Path *path = std::get_if<Path>(&item); path && path->line == Line::visible)
+            for (std::size_t i = 0; i + 1 < path->points.size() + (path->closed ? 1 : 0); ++i)
+                sum += length(path->points[(i + 1) % path->points.size()] - path->points[i]);
+    return sum;
+}
+
+} // namespace
+
+// The plain shell's tails are worked out by hand: 200 mm of tail, 1:8 both ways, 210 mm high logs.
+TEST_CASE("a template's outline is that of its tail") {
+    const LaidShell shell = laid(plain_shell());
+    const auto joints = distinct_joints(shell.layout);
+    const Piece *piece = nullptr; // a full log with seams over and under its tail
+    for (const Piece &p : shell.layout.pieces)
+        if (p.tag == "A-02-1") piece = &p;
+    REQUIRE(piece != nullptr);
+    const auto joint = std::find_if(joints.begin(), joints.end(), [](const Joint &j) {
+        return j.end == End::datum && std::count(j.tags.begin(), j.tags.end(), "A-02-1") > 0;
+    });
+    REQUIRE(joint != joints.end());
+    const auto ring = outline_of(*joint, true);
+    // full height past the shoulder: 60 mm; the tail on the outside face: a trapezium 200 long
+    double outer = 0, inner = 0,
+           inside = 0; // heights of the tail: at the end, at the shoulder; inside at the end
+    for (const JointCut &cut : joint->cuts) {
+        outer += cut.side == Side::top ? cut.outside_near : -cut.outside_near;
+        inner += cut.side == Side::top ? cut.outside_far : -cut.outside_far;
+        inside += cut.side == Side::top ? cut.inside_near : -cut.inside_near;
+        CHECK(std::abs(cut.outside_near - cut.outside_far) == Approx(25)); // 1:8 over 200
+        CHECK(std::abs(cut.outside_near - cut.inside_near) == Approx(25));
+        CHECK(cut.far == Approx(200));
+    }
+    CHECK(area_of(ring) == Approx(60 * 210 + (outer + inner) / 2 * 200));
+    CHECK(area_of(end_outline_of(*joint)) == Approx((outer + inside) / 2 * 200));
+    CHECK(inside == Approx(outer + 2 * 25)); // top and underside both slope 1:8 across
+}
+
+TEST_CASE("a template on paper has its true size, and so have its check bars") {
+    const LaidShell shell = laid(plain_shell());
+    const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
+    const auto with_end = std::find_if(sheets.begin(), sheets.end(), [](const Sheet &s) {
+        return s.title.find(" end") != std::string::npos;
+    });
+    REQUIRE(with_end != sheets.end());
+    Book book;
+    book.created = 0;
+    book.sheets = {*with_end};
+    const std::string pdf = write_pdf(book);
+    const double dots = 300 / 25.4; // pixels in a millimetre
+    const auto image = page_image(pdf, 1, 300);
+    CHECK(image.width == Approx(with_end->size.width * dots).margin(1));
+    for (const Item &item : with_end->items) {
+        const Path *path = std::get_if<Path>(&item);
+        if (path == nullptr || path->points.size() != 2 || path->line != Line::dimension) continue;
+        const Vec2 a = path->points[0], b = path->points[1];
+        const double drawn = length(b - a);
+        const bool bar = std::abs(drawn - 100) < 1e-9 || std::abs(drawn - 101.6) < 1e-9;
+        if (!bar) continue;
+        const bool lies = std::abs(a.y - b.y) < 1e-9;
+        const auto px = [&](double mm) { return static_cast<int>(std::lround(mm * dots)); };
+        const int across = lies ? px(with_end->size.height - a.y) : px(a.x);
+        const int from = lies ? px(a.x) - 12 : px(with_end->size.height - b.y) - 12;
+        const Span span = dark_span(image, lies, across, from, from + px(drawn) + 24);
+        INFO(drawn << (lies ? " lying" : " standing"));
+        CHECK(span.length() / dots == Approx(drawn).margin(0.3)); // and a line's width
+    }
+}
+
+TEST_CASE("tiles laid over one another by their ticks are the whole template") {
+    Block block;
+    block.room = {0, 0, 500, 420};
+    block.items.emplace_back(Path{{{3, 3}, {480, 40}, {497, 410}, {20, 390}}, true, Line::visible, ""});
+    const auto tiles = tiled(block, size_of(Paper::a4), {"T", "T", "t", "f"});
+    REQUIRE(tiles.size() > 3);
+    const Rect area = full_size_area(size_of(Paper::a4));
+    CHECK(all_clashes(tiles) == "");
+    // each stroke of the whole is on the tiles, and twice only within the overlaps
+    double on_tiles = 0;
+    for (const Sheet &tile : tiles)
+        on_tiles += covered(tile.items);
+    const double whole = covered(block.items);
+    CHECK(on_tiles > whole);
+    CHECK(on_tiles < whole * (1 + 3 * tile_overlap / area.width()) + 8 * tile_overlap);
+}
+
+TEST_CASE("the drawing for a machine needs no mending: closed outlines, no duplicates, millimetres") {
+    for (const std::string &name : demo_names) {
+        const LaidShell shell = demo(name);
+        const auto joints = distinct_joints(shell.layout);
+        const Ran ran = run_on(write_dxf(template_drawing(joints)), audit, ".dxf");
+        INFO(name << "\n" << ran.out);
+        REQUIRE(ran.code == 0);
+        CHECK(says(ran, "errors 0 fixes 0 insunits 4"));
+        CHECK(says(ran, "duplicates 0"));
+        double area = 0;
+        std::size_t outlines = 0;
+        for (const Joint &joint : joints) {
+            for (const bool outside : {true, false})
+                area += area_of(outline_of(joint, outside)), ++outlines;
+            if (const auto end = end_outline_of(joint); !end.empty()) area += area_of(end), ++outlines;
+        }
+        const std::string n = std::to_string(outlines);
+        CHECK(says(ran, "outlines " + n + " closed " + n));
+        CHECK(says(ran, "bar 100.0"));
+        const double read = std::stod(ran.out.substr(ran.out.find("area ") + 5));
+        CHECK(read == Approx(area).margin(0.01 * static_cast<double>(outlines)));
+    }
+}
+
+TEST_CASE("true circles, arcs, greys and every kind of line pass the audit too") {
+    Sheet sheet;
+    sheet.size = {200, 200};
+    for (const Line line : all_lines)
+        sheet.items.emplace_back(
+            Path{{{0, 10.0 * static_cast<int>(line)}, {50, 10.0 * static_cast<int>(line)}}, false, line, ""});
+    sheet.items.emplace_back(Circle{{100, 100}, 16, Line::visible, "BORE-THROUGH"});
+    sheet.items.emplace_back(Arc{{50, 100}, 10, 0, 90, Line::visible});
+    sheet.items.emplace_back(Fill{{{{10, 120}, {20, 120}, {20, 130}}}, 0.5});
+    Text text;
+    text.words = "\u00D7 50 %% 100 % \xE5\x8C\x97";
+    text.at = {10, 150};
+    sheet.items.emplace_back(text);
+    const Ran ran = run_on(write_dxf(sheet), audit, ".dxf");
+    INFO(ran.out);
+    CHECK(ran.code == 0);
+    CHECK(says(ran, "errors 0 fixes 0 insunits 4"));
+    CHECK(says(ran, "circles 1"));
+    CHECK(says(ran, "ARC CIRCLE HATCH LINE TEXT"));
+    CHECK(write_dxf(sheet) == write_dxf(sheet));
+}
+
+// Logs of equal height lie half a pitch apart in the two walls of a corner, so seams do too.
+TEST_CASE("a story pole has every seam and every log of its corner") {
+    Shell plain = plain_shell();
+    plain.notch.kind = NotchKind::square_lap;
+    const LaidShell shell = laid(plain);
+    for (const CornerPlace &corner : shell.layout.corners) {
+        std::vector<double> seams, logs;
+        for (const PoleMark &mark : pole_marks(shell.layout, corner))
+            (mark.seam ? seams : logs).push_back(mark.z);
+        REQUIRE(seams.size() >= 6);
+        for (std::size_t i = 2; i + 1 < seams.size(); ++i)
+            CHECK(seams[i] - seams[i - 1] == Approx(115));
+        CHECK(std::is_sorted(logs.begin(), logs.end()));
+        CHECK(logs.back() == Approx(4 * 230 - 20));
+    }
+    const auto sheets = full_size_poles(shell.shell, shell.layout, full_options());
+    CHECK(all_clashes(sheets) == "");
+    REQUIRE_FALSE(sheets.empty());
+}
