@@ -13,10 +13,11 @@ namespace roundlay {
 namespace {
 
 const char *const background_fragment = R"(
+uniform vec3 low;
+uniform vec3 high;
 in vec2 place;
 out vec4 colour;
 void main() {
-    vec3 low = vec3(0.905, 0.898, 0.882), high = vec3(0.972, 0.974, 0.976);
     colour = vec4(mix(low, high, smoothstep(0.0, 0.9, place.y)), 1);
 }
 )";
@@ -96,6 +97,9 @@ void Renderer::Parts::draw(const PictureFrame &frame, gl::Size out, unsigned tar
     glViewport(0, 0, frame.size.width, frame.size.height);
     glClear(GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT);
     background.use();
+    const auto &low = frame.look.background_low, &high = frame.look.background_high;
+    set_uniform(background.at("low"), Vec3{low[0], low[1], low[2]});
+    set_uniform(background.at("high"), Vec3{high[0], high[1], high[2]});
     gl::draw_everywhere(nothing);
     if (!scene.empty()) draw_scene(frame);
     targets.resolve();

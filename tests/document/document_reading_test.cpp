@@ -140,7 +140,7 @@ TEST_CASE("Every statement of the format reaches the shell") {
     CHECK(shell.logs ==
           LogSizes{Length::mm(228.6), Length::mm(177.8), Length::mm(254), Length::mm(200), LogEnd::right});
     REQUIRE(shell.own_logs.size() == 1);
-    CHECK(shell.own_logs[0] == OwnLog{"C", 3, LogSizes{{}, Length::mm(171.45), {}, {}, LogEnd::left}});
+    CHECK(shell.own_logs[0] == OwnLog{"C", 3, "", LogSizes{{}, Length::mm(171.45), {}, {}, LogEnd::left}});
     REQUIRE(shell.openings.size() == 2);
     CHECK(shell.openings[0] == Opening{"front door",
                                        OpeningKind::door,

@@ -1,0 +1,12 @@
+// Which pieces a finding is about, for whoever shows it.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+namespace roundlay {
+
+/// Indices into layout.pieces, ascending: named by tag, else by opening, wall and round, or corner. Empty
+/// where the finding is about the shell as a whole.
+std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout);
+
+} // namespace roundlay

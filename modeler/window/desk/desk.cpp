@@ -1,0 +1,212 @@
+#include "modeler/window/desk/desk.h"
+
+#include "exporters/files/safe_file.h"
+#include "kernel/document/limits.h"
+#include "kernel/document/restate.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/desk/workshop.h"
+
+#include <QFileInfo>
+#include <QUndoCommand>
+
+namespace roundlay::window {
+
+/// From one text to the other.
+class TextEdit : public QUndoCommand {
+  public:
+    TextEdit(Desk &desk, const QString &name, std::string before, std::string after)
+        : QUndoCommand(name), desk_(desk), before_(std::move(before)), after_(std::move(after)) {}
+    void undo() override { desk_.set_text(before_); }
+    void redo() override { desk_.set_text(after_); }
+
+  private:
+    Desk &desk_;
+    std::string before_, after_;
+};
+
+namespace {
+
+std::filesystem::path file_path(const QString &path) {
+    return path.toStdString();
+}
+
+QString sentence(const Problem &problem) {
+    QString words = text(problem.message);
+    if (!problem.expected.empty()) words += QStringLiteral("; ") + text(problem.expected);
+    return words;
+}
+
+} // namespace
+
+Desk::Desk(QObject *parent)
+    : QObject(parent), state_(std::make_shared<State>()), workshop_(std::make_unique<Workshop>()) {
+    connect(workshop_.get(), &Workshop::worked, this, &Desk::take, Qt::QueuedConnection);
+    connect(&history_, &QUndoStack::cleanChanged, this, &Desk::file_changed);
+    connect(&watcher_, &QFileSystemWatcher::fileChanged, this, [this] {
+        watch();
+        if (changed_on_disk()) emit disk_changed();
+    });
+}
+
+Desk::~Desk() = default;
+
+std::optional<QString> Desk::open(const QString &path) {
+    auto opened = open_document(file_path(path));
+    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    on_disk_ = std::get<Document>(opened).text();
+    start_over(path, {}, std::get<Document>(std::move(opened)));
+    return {};
+}
+
+void Desk::begin(const QString &title, const std::string &text) {
+    start_over({}, title, Document(text, title.toStdString()));
+}
+
+void Desk::recover(const QString &path, const QString &title, const std::string &text) {
+    on_disk_.clear();
+    if (auto bytes = read_file(file_path(path), limits::bytes);
+        auto *found = std::get_if<std::string>(&bytes))
+        on_disk_ = std::move(*found);
+    start_over(path, title, Document(text, (path.isEmpty() ? title : path).toStdString()));
+    recovered_ = true;
+    emit file_changed();
+}
+
+std::optional<QString> Desk::save_to(const QString &path) {
+    if (const auto error = write_file(file_path(path), document_.text())) return text(error->message);
+    on_disk_ = document_.text();
+    path_ = path;
+    document_ = Document(document_.text(), path.toStdString());
+    recovered_ = false;
+    history_.setClean();
+    watch();
+    emit file_changed();
+    return {};
+}
+
+void Desk::close() {
+    start_over({}, {}, {});
+    open_ = false;
+    emit file_changed();
+}
+
+QString Desk::title() const {
+    if (!path_.isEmpty()) return QFileInfo(path_).completeBaseName();
+    return title_.isEmpty() ? tr("Untitled shell") : title_;
+}
+
+bool Desk::unsaved() const {
+    return open_ && (recovered_ || !history_.isClean() || (path_.isEmpty() && !document_.text().empty()));
+}
+
+bool Desk::changed_on_disk() const {
+    if (path_.isEmpty()) return false;
+    const auto bytes = read_file(file_path(path_), limits::bytes);
+    const auto *found = std::get_if<std::string>(&bytes);
+    return found == nullptr || *found != on_disk_;
+}
+
+void Desk::keep_mine() {
+    if (auto bytes = read_file(file_path(path_), limits::bytes);
+        auto *found = std::get_if<std::string>(&bytes))
+        on_disk_ = std::move(*found);
+    recovered_ = true; // what is here is nowhere on the disk
+    emit file_changed();
+}
+
+std::optional<Document> Desk::edited(const Document &from, const ShellEdit &change) {
+    const ReadResult read = from.read();
+    if (!read.shell) {
+        emit refused(tr("The text has errors; put them right first."));
+        return {};
+    }
+    const auto after = change(*read.shell);
+    if (!after) {
+        emit refused(tr("That does not fit there."));
+        return {};
+    }
+    auto next = restated(from, *read.shell, *after);
+    if (const auto *problem = std::get_if<Problem>(&next)) {
+        emit refused(sentence(*problem));
+        return {};
+    }
+    return std::get<Document>(std::move(next));
+}
+
+bool Desk::edit(const QString &name, const ShellEdit &change) {
+    if (before_drag_) cancel();
+    const auto next = edited(document_, change);
+    return next && replace_text(name, next->text());
+}
+
+bool Desk::replace_text(const QString &name, const std::string &text) {
+    if (text == document_.text()) return true;
+    history_.push(new TextEdit(*this, name, document_.text(), text));
+    return true;
+}
+
+void Desk::show(const ShellEdit &change) {
+    if (!before_drag_) before_drag_ = document_;
+    if (const auto next = edited(*before_drag_, change)) set_text(next->text());
+}
+
+void Desk::settle(const QString &name) {
+    if (!before_drag_) return;
+    const std::string before = before_drag_->text(), after = document_.text();
+    before_drag_.reset();
+    if (before != after) history_.push(new TextEdit(*this, name, before, after));
+}
+
+void Desk::cancel() {
+    if (!before_drag_) return;
+    const std::string before = before_drag_->text();
+    before_drag_.reset();
+    set_text(before);
+}
+
+UnitSystem Desk::units() const {
+    if (state_->read.shell) return state_->read.shell->units;
+    return standing_ ? standing_->job.shell.units : UnitSystem::metric;
+}
+
+void Desk::set_text(const std::string &text) {
+    if (text == document_.text()) return;
+    document_ = Document(text, document_.file());
+    work_out();
+    emit text_changed();
+    emit file_changed();
+}
+
+void Desk::start_over(const QString &path, const QString &title, Document document) {
+    open_ = true;
+    path_ = path;
+    title_ = title;
+    document_ = std::move(document);
+    before_drag_.reset();
+    recovered_ = false;
+    standing_.reset();
+    history_.clear();
+    watch();
+    work_out();
+    emit text_changed();
+    emit file_changed();
+}
+
+void Desk::work_out() {
+    workshop_->ask_for(document_, ++revision_);
+}
+
+void Desk::take(StatePtr state) {
+    if (state->revision <= state_->revision) return;
+    state_ = std::move(state);
+    if (state_->stands()) standing_ = state_;
+    emit state_changed();
+}
+
+/// A file that is replaced is another file to the system: it is watched anew.
+void Desk::watch() {
+    if (!watcher_.files().isEmpty()) watcher_.removePaths(watcher_.files());
+    if (!path_.isEmpty() && QFileInfo::exists(path_)) watcher_.addPath(path_);
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,90 @@
+// The document on the desk: its text, what can be undone, where it is saved, and what follows from it.
+//
+// The text is the truth. Every change of it goes through here, has a name, and can be undone.
+#pragma once
+
+#include "modeler/window/desk/state.h"
+
+#include <QFileSystemWatcher>
+#include <QObject>
+#include <QUndoStack>
+#include <functional>
+#include <optional>
+
+namespace roundlay::window {
+
+class Workshop;
+
+class Desk : public QObject {
+    Q_OBJECT
+  public:
+    explicit Desk(QObject *parent = nullptr);
+    ~Desk() override;
+
+    // Which document. A returned text is a sentence that says why it could not be done.
+    std::optional<QString> open(const QString &path);
+    void begin(const QString &title, const std::string &text);
+    /// Unsaved work of a session that ended badly. `path` is empty where it was never saved.
+    void recover(const QString &path, const QString &title, const std::string &text);
+    std::optional<QString> save_to(const QString &path);
+    std::optional<QString> reload() { return open(path_); }
+    void close();
+
+    bool is_open() const { return open_; }
+    const QString &path() const { return path_; } ///< empty = never saved
+    QString title() const;                        ///< for the window
+    bool unsaved() const;
+    /// True where the file does not hold any more what was opened or saved last.
+    bool changed_on_disk() const;
+    void keep_mine(); ///< over what is on the disk; asks no more
+
+    // Edits
+    const Document &document() const { return document_; }
+    QUndoStack &history() { return history_; }
+    using ShellEdit = std::function<std::optional<Shell>(const Shell &)>;
+    /// Changes the shell as the text states it; false where it cannot be, with refused() saying why.
+    bool edit(const QString &name, const ShellEdit &change);
+    bool replace_text(const QString &name, const std::string &text);
+    /// While a hand drags: shows a changed shell without an entry in the history. Always from the state
+    /// before the drag.
+    void show(const ShellEdit &change);
+    void settle(const QString &name); ///< what is shown becomes an edit
+    void cancel();                    ///< back to before the drag
+    bool dragging() const { return before_drag_.has_value(); }
+
+    // What follows
+    const StatePtr &state() const { return state_; }       ///< newest that is worked out; never null
+    const StatePtr &standing() const { return standing_; } ///< newest that stands; may be null
+    bool is_current() const { return state_->revision == revision_; }
+    UnitSystem units() const;
+
+  signals:
+    void text_changed();
+    void file_changed(); ///< path, title or unsaved
+    void disk_changed();
+    void state_changed();
+    void refused(const QString &why);
+
+  private:
+    friend class TextEdit;
+    void set_text(const std::string &text); ///< by the history
+    void start_over(const QString &path, const QString &title, Document document);
+    void work_out();
+    void take(StatePtr state);
+    void watch();
+    std::optional<Document> edited(const Document &from, const ShellEdit &change);
+
+    bool open_ = false;
+    QString path_, title_;
+    Document document_;
+    std::string on_disk_; ///< what the file held when it was opened or saved
+    bool recovered_ = false;
+    QUndoStack history_;
+    std::optional<Document> before_drag_;
+    quint64 revision_ = 0;
+    StatePtr state_, standing_;
+    QFileSystemWatcher watcher_;
+    std::unique_ptr<Workshop> workshop_;
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,78 @@
+#include "modeler/window/desk/selection.h"
+
+#include <algorithm>
+
+namespace roundlay::window {
+
+namespace {
+
+template <typename T> bool has(const std::vector<T> &all, const std::string &name) {
+    return std::any_of(all.begin(), all.end(), [&](const T &t) { return t.name == name; });
+}
+
+bool is_there(const Chosen &c, const Shell &shell, const Layout &layout) {
+    switch (c.kind) {
+    case Chosen::Kind::nothing:
+        return true;
+    case Chosen::Kind::wall:
+        return has(shell.walls, c.name);
+    case Chosen::Kind::corner:
+        return has(layout.corners, c.name);
+    case Chosen::Kind::opening:
+        return c.opening >= 0 && c.opening < static_cast<int>(shell.openings.size());
+    case Chosen::Kind::piece:
+        break;
+    }
+    return piece_tagged(layout, c.name) >= 0;
+}
+
+} // namespace
+
+int piece_tagged(const Layout &layout, const std::string &tag) {
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
+        if (layout.pieces[i].tag == tag) return static_cast<int>(i);
+    return -1;
+}
+
+void Selection::set(Chosen chosen) {
+    chosen_ = std::move(chosen);
+    emit changed();
+}
+
+void Selection::choose_wall(const std::string &name) {
+    wall_ = name;
+    set({Chosen::Kind::wall, name, -1});
+}
+
+void Selection::choose_corner(const std::string &name) {
+    corner_ = name;
+    set({Chosen::Kind::corner, name, -1});
+}
+
+void Selection::choose_opening(const Shell &shell, int opening) {
+    wall_ = shell.openings[static_cast<std::size_t>(opening)].wall;
+    set({Chosen::Kind::opening, {}, opening});
+}
+
+void Selection::choose_piece(const Layout &layout, int piece) {
+    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
+    wall_ = layout.walls[static_cast<std::size_t>(p.wall)].name;
+    if (p.datum.kind != EndKind::jamb)
+        corner_ = p.datum.at;
+    else if (p.far.kind != EndKind::jamb)
+        corner_ = p.far.at;
+    set({Chosen::Kind::piece, p.tag, -1});
+}
+
+void Selection::hold_to(const Shell &shell, const Layout &layout) {
+    const std::string wall = wall_, corner = corner_;
+    if (!has(shell.walls, wall_)) wall_ = shell.walls.empty() ? std::string() : shell.walls.front().name;
+    if (!has(layout.corners, corner_))
+        corner_ = layout.corners.empty() ? std::string() : layout.corners.front().name;
+    if (!is_there(chosen_, shell, layout))
+        clear();
+    else if (wall != wall_ || corner != corner_)
+        emit changed();
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,25 @@
+// Changes of a shell that the window offers, as functions from shell to shell.
+#pragma once
+
+#include "kernel/shell/shell.h"
+
+#include <optional>
+#include <string>
+
+namespace roundlay::window {
+
+/// Width, height and sill to begin with, in round figures of the shell's units.
+Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units);
+
+/// The shell with one more opening, at the place nearest to `middle` along the wall where the layout takes
+/// it. Nothing where it fits nowhere.
+std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle);
+
+Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
+                        const NotchRule &notch);
+
+/// Sizes of the whole log of that wall and round.
+LogSizes sizes_of(const Shell &shell, const std::string &wall, int round);
+Shell with_log_sizes(const Shell &shell, const std::string &wall, int round, const LogSizes &sizes);
+
+} // namespace roundlay::window

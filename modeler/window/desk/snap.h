@@ -1,0 +1,18 @@
+// Where a drag comes to rest.
+#pragma once
+
+#include "kernel/measure/measure.h"
+
+#include <vector>
+
+namespace roundlay::window {
+
+struct Snapped {
+    double at = 0;
+    bool on_line = false; ///< one of the lines, not the grid
+};
+
+/// The nearest of the lines within reach, else the nearest step of the grid. Millimetres.
+Snapped snapped(double at, const std::vector<double> &lines, double reach, double grid);
+
+} // namespace roundlay::window

@@ -1,0 +1,35 @@
+// One state of the document and everything that was worked out of it. Made aside, then never changed.
+#pragma once
+
+#include "exporters/picture/scene.h"
+#include "exporters/registry/job.h"
+#include "kernel/document/edit.h"
+
+#include <QMetaType>
+#include <memory>
+
+namespace roundlay::window {
+
+/// Milliseconds that each stage took.
+struct Times {
+    double read = 0, layout = 0, bodies = 0, review = 0, models = 0;
+    double all() const { return read + layout + bodies + review + models; }
+};
+
+struct State {
+    quint64 revision = 0; ///< of the text that it is of; later edits have higher ones
+    Document document;
+    ReadResult read;
+    ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
+    SceneModels models;
+    Times times;
+
+    /// True where the shell stands: pieces can be shown, drawn and exported.
+    bool stands() const { return read.shell && !job.layout.pieces.empty() && !job.bodies.empty(); }
+};
+
+using StatePtr = std::shared_ptr<const State>;
+
+} // namespace roundlay::window
+
+Q_DECLARE_METATYPE(roundlay::window::StatePtr)

@@ -1,0 +1,28 @@
+// Lengths as the shell's units show them, and Qt's strings from and to the kernel's.
+#pragma once
+
+#include "kernel/measure/measure.h"
+
+#include <QString>
+#include <optional>
+#include <string>
+
+namespace roundlay::window {
+
+inline QString text(const std::string &utf8) {
+    return QString::fromStdString(utf8);
+}
+inline QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+/// `9 in`, `2340 mm`.
+QString length_text(double mm, UnitSystem units);
+
+/// What a drag steps by where nothing better is near: 10 mm or 1/2 in.
+double grid_step(UnitSystem units);
+
+/// Rounded to what length_text prints, so that what stands in the text is what was shown.
+double to_shown(double mm, UnitSystem units);
+
+} // namespace roundlay::window

@@ -1,0 +1,87 @@
+#include "modeler/window/desk/workshop.h"
+
+#include "kernel/layout/interference.h"
+#include "kernel/review/review.h"
+
+#include <QElapsedTimer>
+
+namespace roundlay::window {
+
+namespace {
+
+class Stopwatch {
+  public:
+    Stopwatch() { timer_.start(); }
+    /// Milliseconds since the last call.
+    double lap() {
+        constexpr double per_ms = 1e6;
+        const double ms = static_cast<double>(timer_.nsecsElapsed()) / per_ms;
+        timer_.restart();
+        return ms;
+    }
+
+  private:
+    QElapsedTimer timer_;
+};
+
+void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch) {
+    ExportJob &job = state.job;
+    job.shell = *state.read.shell;
+    job.layout = lay_out(job.shell);
+    job.findings = job.layout.findings;
+    state.times.layout = watch.lap();
+    if (has_errors(job.findings)) return;
+    job.bodies = bodies_of(job.layout);
+    state.times.bodies = watch.lap();
+    const Findings reviewed = review(job.shell, job.layout, job.bodies);
+    job.findings.insert(job.findings.end(), reviewed.begin(), reviewed.end());
+    state.times.review = watch.lap();
+    state.models = cache.models(job.bodies);
+    state.times.models = watch.lap();
+}
+
+} // namespace
+
+StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache) {
+    auto state = std::make_shared<State>();
+    state->revision = revision;
+    state->document = document;
+    Stopwatch watch;
+    state->read = document.read();
+    state->times.read = watch.lap();
+    if (state->read.shell) work_out_shell(*state, cache, watch);
+    return state;
+}
+
+Workshop::Workshop(QObject *parent) : QObject(parent), thread_([this] { run(); }) {}
+
+Workshop::~Workshop() {
+    {
+        const std::lock_guard lock(mutex_);
+        closing_ = true;
+    }
+    ordered_.notify_one();
+    thread_.join();
+}
+
+void Workshop::ask_for(const Document &document, quint64 revision) {
+    {
+        const std::lock_guard lock(mutex_);
+        order_ = Order{document, revision};
+    }
+    ordered_.notify_one();
+}
+
+std::optional<Workshop::Order> Workshop::next() {
+    std::unique_lock lock(mutex_);
+    ordered_.wait(lock, [this] { return closing_ || order_; });
+    if (closing_) return {};
+    return std::exchange(order_, std::nullopt);
+}
+
+void Workshop::run() {
+    while (const auto order = next())
+        emit worked(worked_out(order->document, order->revision, cache_));
+}
+
+} // namespace roundlay::window

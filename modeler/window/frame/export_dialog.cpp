@@ -1,0 +1,135 @@
+#include "modeler/window/frame/export_dialog.h"
+
+#include "modeler/window/desk/words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDesktopServices>
+#include <QFileDialog>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QUrl>
+
+namespace roundlay::window {
+
+void ExportProgress::at(std::string_view doing, int done, int of) {
+    emit told(text(doing), done, of);
+}
+
+ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent)
+    : QDialog(parent), job_(std::move(job)), paper_(new QComboBox), folder_(new QLineEdit(folder)),
+      bar_(new QProgressBar), words_(new QLabel), start_(new QPushButton(tr("&Export"))),
+      close_(new QPushButton(tr("Close"))), open_(new QPushButton(tr("&Open the folder"))) {
+    setWindowTitle(tr("Export"));
+    auto *grid = new QGridLayout(this);
+    int row = 0;
+    for (const Exporter &exporter : all_exporters()) {
+        auto *choice = new QCheckBox(text(exporter.name) + QStringLiteral(": ") + text(exporter.makes));
+        choice->setChecked(true);
+        choices_.push_back(choice);
+        grid->addWidget(choice, row++, 0, 1, 3);
+    }
+    paper_->addItem(tr("as the units"));
+    for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::a3, sheets::Paper::a2,
+                                      sheets::Paper::a1, sheets::Paper::letter, sheets::Paper::tabloid})
+        paper_->addItem(text(sheets::name_of(paper)), static_cast<int>(paper));
+    auto *paper_label = new QLabel(tr("&Paper of the sheets"));
+    paper_label->setBuddy(paper_);
+    grid->addWidget(paper_label, row, 0);
+    grid->addWidget(paper_, row++, 1);
+    auto *folder_label = new QLabel(tr("&Folder"));
+    folder_label->setBuddy(folder_);
+    auto *choose = new QPushButton(tr("&Choose…"));
+    grid->addWidget(folder_label, row, 0);
+    grid->addWidget(folder_, row, 1);
+    grid->addWidget(choose, row++, 2);
+    words_->setWordWrap(true);
+    grid->addWidget(words_, row++, 0, 1, 3);
+    grid->addWidget(bar_, row++, 0, 1, 3);
+    auto *buttons = new QHBoxLayout;
+    buttons->addStretch(1);
+    for (QPushButton *button : {open_, start_, close_})
+        buttons->addWidget(button);
+    grid->addLayout(buttons, row, 0, 1, 3);
+    open_->setEnabled(false);
+    bar_->setVisible(false);
+    start_->setDefault(true);
+    connect(choose, &QPushButton::clicked, this, &ExportDialog::choose_folder);
+    connect(start_, &QPushButton::clicked, this, &ExportDialog::start);
+    connect(close_, &QPushButton::clicked, this, &ExportDialog::reject);
+    connect(open_, &QPushButton::clicked, this, &ExportDialog::open_folder);
+    connect(&progress_, &ExportProgress::told, this, [this](const QString &doing, int done, int of) {
+        words_->setText(doing);
+        bar_->setMaximum(of);
+        bar_->setValue(done);
+    });
+}
+
+ExportDialog::~ExportDialog() {
+    progress_.cancel();
+    if (thread_.joinable()) thread_.join();
+}
+
+QString ExportDialog::folder() const {
+    return folder_->text();
+}
+
+void ExportDialog::choose_folder() {
+    const QString chosen = QFileDialog::getExistingDirectory(this, tr("Export to"), folder_->text());
+    if (!chosen.isEmpty()) folder_->setText(chosen);
+}
+
+void ExportDialog::start() {
+    if (running_) return;
+    if (thread_.joinable()) thread_.join();
+    std::vector<const Exporter *> chosen;
+    for (std::size_t i = 0; i < choices_.size(); ++i)
+        if (choices_[i]->isChecked()) chosen.push_back(&all_exporters()[i]);
+    job_.options.paper.reset();
+    if (paper_->currentIndex() > 0)
+        job_.options.paper = static_cast<sheets::Paper>(paper_->currentData().toInt());
+    running_ = true;
+    progress_.restart();
+    start_->setEnabled(false);
+    close_->setText(tr("Stop"));
+    bar_->setVisible(true);
+    thread_ = std::thread([this, chosen, to = std::filesystem::path(folder_->text().toStdString())] {
+        auto outcome = export_all(job_, chosen, to, progress_);
+        QMetaObject::invokeMethod(this, [this, outcome = std::move(outcome)] { finish(outcome); });
+    });
+}
+
+void ExportDialog::finish(const std::variant<ExportReport, ExportFailure> &outcome) {
+    running_ = false;
+    start_->setEnabled(true);
+    close_->setText(tr("Close"));
+    bar_->setVisible(false);
+    if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
+        result_ = text(failure->message);
+    } else {
+        const auto &report = std::get<ExportReport>(outcome);
+        result_ = tr("%1 files were written.").arg(report.manifest.files.size());
+        for (const ExportFailure &left_out : report.left_out)
+            result_ += u' ' + text(left_out.message);
+        succeeded_ = true;
+        open_->setEnabled(true);
+        open_->setFocus();
+    }
+    words_->setText(result_);
+    emit ended();
+}
+
+void ExportDialog::open_folder() const {
+    QDesktopServices::openUrl(QUrl::fromLocalFile(folder_->text()));
+}
+
+/// Stops what runs; the dialog goes when there is nothing to stop.
+void ExportDialog::reject() {
+    if (running_) return progress_.cancel();
+    QDialog::reject();
+}
+
+} // namespace roundlay::window

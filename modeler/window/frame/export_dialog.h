@@ -1,0 +1,71 @@
+// Which outputs, where to, on which paper; then how far it is, with a way to stop.
+#pragma once
+
+#include "exporters/registry/export_all.h"
+
+#include <QDialog>
+#include <atomic>
+#include <thread>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+
+namespace roundlay::window {
+
+/// Progress of a thread, told to the window.
+class ExportProgress : public QObject, public Progress {
+    Q_OBJECT
+  public:
+    void at(std::string_view doing, int done, int of) override;
+    bool cancelled() const override { return cancelled_; }
+    void cancel() { cancelled_ = true; }
+    void restart() { cancelled_ = false; }
+
+  signals:
+    void told(const QString &doing, int done, int of);
+
+  private:
+    std::atomic<bool> cancelled_ = false;
+};
+
+class ExportDialog : public QDialog {
+    Q_OBJECT
+  public:
+    ExportDialog(ExportJob job, const QString &folder, QWidget *parent = nullptr);
+    ~ExportDialog() override;
+
+    void start();
+    bool is_running() const { return running_; }
+    QString folder() const;
+    const QString &result() const { return result_; } ///< one sentence when it has ended
+    bool succeeded() const { return succeeded_; }
+
+  signals:
+    void ended();
+
+  protected:
+    void reject() override;
+
+  private:
+    void choose_folder();
+    void finish(const std::variant<ExportReport, ExportFailure> &outcome);
+    void open_folder() const;
+
+    ExportJob job_;
+    std::vector<QCheckBox *> choices_;
+    QComboBox *paper_;
+    QLineEdit *folder_;
+    QProgressBar *bar_;
+    QLabel *words_;
+    QPushButton *start_, *close_, *open_;
+    ExportProgress progress_;
+    std::thread thread_;
+    bool running_ = false, succeeded_ = false;
+    QString result_;
+};
+
+} // namespace roundlay::window

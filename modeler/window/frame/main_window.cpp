@@ -1,0 +1,195 @@
+#include "modeler/window/frame/main_window.h"
+
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/recovery.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/shell_panel.h"
+#include "modeler/window/panels/text_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/sheet_view.h"
+
+#include <QDockWidget>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr int keep_after_ms = 300;
+constexpr QSize usual_size(1360, 860);
+
+} // namespace
+
+MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
+    : QMainWindow(parent), desk_(std::make_unique<Desk>()), selection_(new Selection(this)),
+      recovery_(std::make_unique<Recovery>(recovery_folder.isEmpty() ? Recovery::usual_folder()
+                                                                     : recovery_folder)) {
+    setObjectName(QStringLiteral("roundlay"));
+    setAcceptDrops(true);
+    setDockOptions(AnimatedDocks | AllowTabbedDocks | AllowNestedDocks);
+    make_views();
+    make_docks();
+    make_menus();
+    connect_views();
+    keeping_.setSingleShot(true);
+    keeping_.setInterval(keep_after_ms);
+    connect(&keeping_, &QTimer::timeout, this, &MainWindow::keep_aside);
+    resize(usual_size);
+    show_document();
+}
+
+MainWindow::~MainWindow() {
+    desk_->disconnect(this);
+}
+
+void MainWindow::make_views() {
+    model_ = new ModelPage(*desk_, *selection_);
+    plan_ = new PlanView(*desk_, *selection_);
+    elevation_ = new ElevationView(*desk_, *selection_);
+    joint_ = new JointPage(*desk_, *selection_);
+    sheet_ = new SheetView(*desk_, *selection_);
+    findings_ = new FindingsPanel(*desk_, *selection_);
+    cut_list_ = new CutListPanel(*desk_, *selection_);
+    log_ = new LogPanel(*desk_, *selection_);
+    shell_ = new ShellPanel(*desk_);
+    text_ = new TextPanel(*desk_);
+    start_ = new StartPage;
+    message_ = new MessageBar;
+    pages_ = new QStackedWidget;
+    pages_->addWidget(start_);
+    pages_->addWidget(model_);
+    auto *centre = new QWidget;
+    auto *column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(message_);
+    column->addWidget(pages_, 1);
+    setCentralWidget(centre);
+    hint_ = new QLabel;
+    summary_ = new QLabel;
+    statusBar()->addWidget(hint_, 1);
+    statusBar()->addPermanentWidget(summary_);
+}
+
+QDockWidget *MainWindow::dock(const QString &name, const QString &title, QWidget *content,
+                              Qt::DockWidgetArea area) {
+    auto *made = new QDockWidget(title, this);
+    made->setObjectName(name);
+    made->setWidget(content);
+    addDockWidget(area, made);
+    docks_.push_back(made);
+    return made;
+}
+
+void MainWindow::make_docks() {
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    QDockWidget *plan = dock(QStringLiteral("plan"), tr("Plan"), plan_, Qt::LeftDockWidgetArea);
+    QDockWidget *shell = dock(QStringLiteral("shell"), tr("Shell"), shell_, Qt::LeftDockWidgetArea);
+    QDockWidget *elevation =
+        dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
+    QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
+    QDockWidget *sheet = dock(QStringLiteral("sheet"), tr("Cut sheet"), sheet_, Qt::BottomDockWidgetArea);
+    QDockWidget *text = dock(QStringLiteral("text"), tr("Text"), text_, Qt::BottomDockWidgetArea);
+    QDockWidget *log = dock(QStringLiteral("log"), tr("Chosen"), log_, Qt::RightDockWidgetArea);
+    QDockWidget *joint = dock(QStringLiteral("joint"), tr("Joint"), joint_, Qt::RightDockWidgetArea);
+    QDockWidget *findings =
+        dock(QStringLiteral("findings"), tr("Findings"), findings_, Qt::RightDockWidgetArea);
+    tabifyDockWidget(plan, shell);
+    tabifyDockWidget(elevation, list);
+    tabifyDockWidget(list, sheet);
+    tabifyDockWidget(sheet, text);
+    splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
+    tabifyDockWidget(log, joint);
+    plan->raise();
+    elevation->raise();
+    log->raise();
+}
+
+/// Sizes to begin with, in shares of the window.
+void MainWindow::arrange() {
+    constexpr double left = 0.26, right = 0.23, low = 0.38, findings = 0.26;
+    const auto docked = [this](const char *name) { return findChild<QDockWidget *>(QLatin1String(name)); };
+    resizeDocks({docked("plan"), docked("log")},
+                {static_cast<int>(width() * left), static_cast<int>(width() * right)}, Qt::Horizontal);
+    resizeDocks({docked("elevation"), docked("findings")},
+                {static_cast<int>(height() * low), static_cast<int>(height() * findings)}, Qt::Vertical);
+}
+
+void MainWindow::connect_views() {
+    connect(desk_.get(), &Desk::file_changed, this, &MainWindow::show_document);
+    connect(desk_.get(), &Desk::state_changed, this, &MainWindow::show_state);
+    connect(desk_.get(), &Desk::text_changed, this, [this] {
+        if (!desk_->dragging()) keeping_.start();
+    });
+    connect(&desk_->history(), &QUndoStack::indexChanged, this, [this] { keeping_.start(); });
+    connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
+    connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);
+    connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
+    connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
+    connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
+    connect(findings_, &FindingsPanel::asked_for_text, this, [this](int line, int column) {
+        findChild<QDockWidget *>(QStringLiteral("text"))->show();
+        findChild<QDockWidget *>(QStringLiteral("text"))->raise();
+        text_->go_to(line, column);
+    });
+    connect(selection_, &Selection::changed, this, [this] { enable_actions(); });
+    connect(start_, &StartPage::asked_for_new, this, &MainWindow::ask_new);
+    connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
+    connect(start_, &StartPage::asked_for_demo, this, &MainWindow::begin_demo);
+    connect(start_, &StartPage::asked_for, this, &MainWindow::open);
+}
+
+void MainWindow::show_document() {
+    const bool open = desk_->is_open();
+    const bool began = open && pages_->currentIndex() == 0;
+    if (open)
+        setWindowTitle(tr("%1[*] — roundlay").arg(desk_->title()));
+    else
+        setWindowTitle(QStringLiteral("roundlay"));
+    setWindowModified(desk_->unsaved());
+    setWindowFilePath(desk_->path());
+    pages_->setCurrentIndex(open ? 1 : 0);
+    if (began || !open)
+        for (QDockWidget *dock : docks_)
+            dock->setVisible(open);
+    if (began) arrange();
+    show_recent();
+    enable_actions();
+}
+
+void MainWindow::show_state() {
+    const State &state = *desk_->state();
+    if (desk_->standing()) {
+        const ExportJob &job = desk_->standing()->job;
+        selection_->hold_to(job.shell, job.layout);
+    }
+    int errors = 0;
+    for (const Problem &p : state.read.problems)
+        errors += p.weight == Weight::error ? 1 : 0;
+    for (const Finding &f : state.job.findings)
+        errors += f.weight == Weight::error ? 1 : 0;
+    QString words;
+    if (errors > 0)
+        words = tr("Cannot be built: see the findings");
+    else if (state.stands())
+        words = tr("%1 pieces, %2 rounds, worked out in %3 ms")
+                    .arg(state.job.layout.pieces.size())
+                    .arg(state.job.layout.rounds)
+                    .arg(state.times.all(), 0, 'f', 0);
+    summary_->setText(words);
+    enable_actions();
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,134 @@
+// The window: one document, all its views, and everything that can be done to it.
+#pragma once
+
+#include "kernel/shell/shell.h"
+
+#include <QMainWindow>
+#include <QTimer>
+#include <functional>
+#include <memory>
+#include <vector>
+
+class QAction;
+class QLabel;
+class QMenu;
+class QStackedWidget;
+
+namespace roundlay::window {
+
+class CutListPanel;
+class Desk;
+class ElevationView;
+class FindingsPanel;
+class JointPage;
+class LogPanel;
+class MessageBar;
+class ModelPage;
+class PlanView;
+class Recovery;
+class Selection;
+class SheetView;
+class ShellPanel;
+class StartPage;
+class TextPanel;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+  public:
+    explicit MainWindow(const QString &recovery_folder = {}, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    // What the menus do, without asking anything
+    bool open(const QString &path); ///< false, with a message, where it cannot be
+    void begin(const Shell &shell, const QString &title);
+    void begin_demo(int number);
+    bool save_to(const QString &path);
+    void close_document();
+    void offer_recovery();
+
+    Desk &desk() { return *desk_; }
+    Selection &selection() { return *selection_; }
+    MessageBar &message() { return *message_; }
+    PlanView &plan() { return *plan_; }
+    ElevationView &elevation() { return *elevation_; }
+    ModelPage &model() { return *model_; }
+    FindingsPanel &findings() { return *findings_; }
+    CutListPanel &cut_list() { return *cut_list_; }
+    LogPanel &log() { return *log_; }
+    JointPage &joint() { return *joint_; }
+    SheetView &sheet() { return *sheet_; }
+    TextPanel &text_panel() { return *text_; }
+    QAction *action(const QString &name) const; ///< by its object name
+
+  protected:
+    void closeEvent(QCloseEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+    void changeEvent(QEvent *event) override;
+
+  private:
+    // main_window.cpp
+    void make_views();
+    QDockWidget *dock(const QString &name, const QString &title, QWidget *content, Qt::DockWidgetArea area);
+    void make_docks();
+    void connect_views();
+    void show_document();
+    void show_state();
+    void arrange();
+
+    // main_window_menus.cpp
+    using Deed = std::function<void()>;
+    QAction *add(QMenu *menu, const QString &name, const QString &words, const QKeySequence &keys,
+                 const Deed &deed, bool needs_document = true);
+    void make_menus();
+    void make_file_menu();
+    void make_edit_menu();
+    void make_shell_menu();
+    void make_view_menu();
+    void make_appearance_menu(QMenu *menu);
+    void make_help_menu();
+    void show_recent();
+    void enable_actions();
+
+    // main_window_files.cpp
+    bool may_leave(); ///< asks where there is unsaved work
+    bool save();
+    bool save_as();
+    void ask_new();
+    void ask_open();
+    void ask_export();
+    void print_preview();
+    void keep_aside(); ///< autosave
+    void tell_changed_on_disk();
+    void recover_next();
+
+    // main_window_deeds.cpp
+    void switch_units();
+    void show_shortcuts();
+    void show_about();
+    void choose_next_piece(int step);
+
+    std::unique_ptr<Desk> desk_;
+    Selection *selection_;
+    std::unique_ptr<Recovery> recovery_;
+    QTimer keeping_;
+    QStackedWidget *pages_;
+    StartPage *start_;
+    MessageBar *message_;
+    ModelPage *model_;
+    PlanView *plan_;
+    ElevationView *elevation_;
+    JointPage *joint_;
+    SheetView *sheet_;
+    FindingsPanel *findings_;
+    CutListPanel *cut_list_;
+    LogPanel *log_;
+    ShellPanel *shell_;
+    TextPanel *text_;
+    QLabel *hint_, *summary_;
+    QMenu *recent_ = nullptr;
+    std::vector<QDockWidget *> docks_;
+    std::vector<QAction *> need_document_;
+};
+
+} // namespace roundlay::window

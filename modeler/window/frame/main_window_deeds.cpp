@@ -1,0 +1,97 @@
+#include "exporters/registry/version.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/scene_view.h"
+
+#include <QAction>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace roundlay::window {
+
+namespace {
+
+QString bare(QString words) {
+    return words.remove(u'&').remove(u'…');
+}
+
+void list_actions(const QMenu *menu, const QString &under, QString &rows) {
+    for (const QAction *action : menu->actions()) {
+        const QString name = under + bare(action->text());
+        if (action->menu() != nullptr) list_actions(action->menu(), name + QStringLiteral(" › "), rows);
+        if (action->shortcut().isEmpty()) continue;
+        rows += QStringLiteral("<tr><td style='padding-right:24px'>%1</td><td><b>%2</b></td></tr>")
+                    .arg(name.toHtmlEscaped(),
+                         action->shortcut().toString(QKeySequence::NativeText).toHtmlEscaped());
+    }
+}
+
+} // namespace
+
+void MainWindow::switch_units() {
+    const bool metric = desk_->units() == UnitSystem::metric;
+    desk_->edit(metric ? tr("Show feet and inches") : tr("Show millimetres"), [metric](const Shell &shell) {
+        Shell next = shell;
+        next.units = metric ? UnitSystem::imperial : UnitSystem::metric;
+        return std::optional(next);
+    });
+}
+
+void MainWindow::choose_next_piece(int step) {
+    if (!desk_->standing()) return;
+    const Layout &layout = desk_->standing()->job.layout;
+    const int count = static_cast<int>(layout.pieces.size());
+    const int now = selection_->chosen().kind == Chosen::Kind::piece
+                        ? piece_tagged(layout, selection_->chosen().name)
+                        : (step > 0 ? -1 : 0);
+    selection_->choose_piece(layout, (now + step + count) % count);
+}
+
+void MainWindow::show_shortcuts() {
+    constexpr QSize size(520, 560);
+    QString rows;
+    for (const QAction *menu : menuBar()->actions())
+        if (menu->menu() != nullptr)
+            list_actions(menu->menu(), bare(menu->text()) + QStringLiteral(" › "), rows);
+    const QString views = tr("<h3>In the views</h3><p>Plan: Page Up and Page Down choose a wall, arrow keys "
+                             "move it.<br>Elevation: Page Up "
+                             "and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
+                             "with Shift by more.<br>Model: "
+                             "arrow keys turn, with Shift they move.<br>Cut sheet: Page Up and Page Down "
+                             "turn pages.<br>Everywhere: plus "
+                             "and minus zoom, Home fits. While dragging, digits type an exact length, Escape "
+                             "gives up, Alt lets go of the "
+                             "lines.</p>");
+    QDialog dialog(this);
+    dialog.setWindowTitle(tr("Keyboard"));
+    auto *words = new QTextBrowser;
+    words->setHtml(QStringLiteral("<table>%1</table>%2").arg(rows, views));
+    words->setAccessibleName(tr("Keyboard shortcuts"));
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto *column = new QVBoxLayout(&dialog);
+    column->addWidget(words);
+    column->addWidget(buttons);
+    dialog.resize(size);
+    dialog.exec();
+}
+
+void MainWindow::show_about() {
+    const QString driver = model_->view() != nullptr ? model_->view()->driver() : tr("none");
+    QMessageBox::about(
+        this, tr("About roundlay"),
+        tr("<h3>roundlay %1</h3><p>Hewn-log shells as one solid model: plans, cut sheets, cut lists.</p>"
+           "<p>Free software under the GNU General Public License, version 3 or later, without any "
+           "warranty. Weights and spans are estimates; local code and a licensed professional decide.</p>"
+           "<p>Drawn by: %2</p>")
+            .arg(text(program_version), driver.toHtmlEscaped()));
+}
+
+} // namespace roundlay::window

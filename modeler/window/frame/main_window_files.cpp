@@ -1,0 +1,219 @@
+#include "exporters/files/safe_file.h"
+#include "exporters/files/sha256.h"
+#include "kernel/document/document.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/recovery.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/export_dialog.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/print.h"
+#include "modeler/window/frame/recent.h"
+#include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/text_panel.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QLocale>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+
+namespace roundlay::window {
+
+namespace {
+
+QString filter() {
+    return MainWindow::tr("roundlay documents (*%1)").arg(text(document_extension));
+}
+
+QString with_extension(QString path) {
+    if (!path.endsWith(text(document_extension))) path += text(document_extension);
+    return path;
+}
+
+} // namespace
+
+bool MainWindow::open(const QString &path) {
+    if (const auto why = desk_->open(QFileInfo(path).absoluteFilePath())) {
+        message_->say(*why, {{tr("Close"), {}}});
+        return false;
+    }
+    message_->hide();
+    selection_->clear();
+    recovery_->clear();
+    remember_file(desk_->path());
+    show_document();
+    return true;
+}
+
+void MainWindow::begin(const Shell &shell, const QString &title) {
+    message_->hide();
+    selection_->clear();
+    desk_->begin(title, write_document(shell));
+}
+
+void MainWindow::begin_demo(int number) {
+    if (!may_leave()) return;
+    const Demo demo = demos()[static_cast<std::size_t>(number)];
+    QFile file(demo.file);
+    if (!file.open(QIODevice::ReadOnly)) return;
+    message_->hide();
+    selection_->clear();
+    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString());
+}
+
+bool MainWindow::save_to(const QString &path) {
+    text_->take();
+    if (const auto why = desk_->save_to(path)) {
+        message_->say(*why, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
+        return false;
+    }
+    message_->hide();
+    recovery_->clear();
+    keeping_.stop();
+    remember_file(path);
+    show_document();
+    return true;
+}
+
+bool MainWindow::save() {
+    if (desk_->path().isEmpty()) return save_as();
+    if (desk_->changed_on_disk()) {
+        tell_changed_on_disk();
+        return false;
+    }
+    return save_to(desk_->path());
+}
+
+bool MainWindow::save_as() {
+    const QString usual =
+        desk_->path().isEmpty()
+            ? QDir::home().filePath(with_extension(text(safe_file_name(desk_->title().toStdString()))))
+            : desk_->path();
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save the document"), usual, filter());
+    return !path.isEmpty() && save_to(with_extension(path));
+}
+
+void MainWindow::close_document() {
+    recovery_->clear();
+    keeping_.stop();
+    selection_->clear();
+    message_->hide();
+    desk_->close();
+}
+
+bool MainWindow::may_leave() {
+    text_->take();
+    if (!desk_->unsaved() ||
+        (desk_->path().isEmpty() && desk_->history().isClean() && desk_->history().count() == 0))
+        return true; // a demo or a new shell that nobody touched is no work
+    QMessageBox box(QMessageBox::Warning, tr("Unsaved work"),
+                    tr("%1 has changes that are not saved.").arg(desk_->title()), QMessageBox::NoButton,
+                    this);
+    box.setInformativeText(tr("Save them before it closes?"));
+    QPushButton *save_button = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
+    QPushButton *drop = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
+    box.addButton(tr("&Go on working"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == save_button) return save();
+    return box.clickedButton() == drop;
+}
+
+void MainWindow::ask_new() {
+    const UnitSystem units =
+        QLocale().measurementSystem() == QLocale::MetricSystem ? UnitSystem::metric : UnitSystem::imperial;
+    NewShellDialog dialog(units, this);
+    if (dialog.exec() == QDialog::Accepted && may_leave()) begin(dialog.shell(), text(dialog.shell().name));
+}
+
+void MainWindow::ask_open() {
+    if (!may_leave()) return;
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a document"), desk_->path(), filter());
+    if (!path.isEmpty()) open(path);
+}
+
+void MainWindow::ask_export() {
+    if (!desk_->is_current() || !desk_->state()->stands()) return;
+    ExportJob job = desk_->state()->job;
+    job.document = QFileInfo(desk_->path()).fileName().toStdString();
+    job.document_sha256 = sha256_hex(desk_->document().text());
+    const QFileInfo file(desk_->path().isEmpty() ? QDir::home().filePath(desk_->title()) : desk_->path());
+    const QString name = text(safe_file_name(file.completeBaseName().toStdString()));
+    ExportDialog dialog(std::move(job), file.dir().filePath(tr("%1-export").arg(name)), this);
+    dialog.exec();
+}
+
+void MainWindow::print_preview() {
+    if (desk_->state()->stands()) preview_sheets(desk_->state(), this);
+}
+
+void MainWindow::keep_aside() {
+    if (!desk_->unsaved()) return recovery_->clear();
+    if (!recovery_->keep(desk_->path(), desk_->title(), desk_->document().text()))
+        message_->say(
+            tr("Unsaved work cannot be kept aside: the disk does not take it. Save soon, elsewhere."),
+            {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
+}
+
+void MainWindow::tell_changed_on_disk() {
+    message_->say(tr("%1 was changed on the disk by something else.").arg(desk_->title()),
+                  {{tr("Load it"),
+                    [this] {
+                        if (const auto why = desk_->reload()) message_->say(*why, {{tr("Close"), {}}});
+                    }},
+                   {tr("Keep mine"), [this] { desk_->keep_mine(); }}});
+}
+
+void MainWindow::offer_recovery() {
+    if (!desk_->is_open()) recover_next();
+}
+
+void MainWindow::recover_next() {
+    const auto all = recovery_->left_behind();
+    if (all.empty()) return;
+    const Rescued work = all.front();
+    message_->say(tr("roundlay ended badly while %1 had unsaved changes.").arg(work.title),
+                  {{tr("Recover"),
+                    [this, work] {
+                        if (!recovery_->take_over(work)) return;
+                        desk_->recover(work.path, work.title, work.text);
+                    }},
+                   {tr("Throw away"),
+                    [this, work] {
+                        recovery_->forget(work);
+                        recover_next();
+                    }},
+                   {tr("Later"), {}}});
+}
+
+void MainWindow::closeEvent(QCloseEvent *event) {
+    if (!may_leave()) return event->ignore();
+    close_document();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent *event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent *event) {
+    const QString path = event->mimeData()->urls().front().toLocalFile();
+    event->acceptProposedAction();
+    if (may_leave()) open(path);
+}
+
+/// A watched folder can be on a disk that tells of no changes: whoever comes back looks again.
+void MainWindow::changeEvent(QEvent *event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && isActiveWindow() && desk_->changed_on_disk() &&
+        message_->sentence().isEmpty())
+        tell_changed_on_disk();
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,202 @@
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/frame/recent.h"
+#include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/tints.h"
+
+#include <QActionGroup>
+#include <QDockWidget>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QSettings>
+
+namespace roundlay::window {
+
+QAction *MainWindow::add(QMenu *menu, const QString &name, const QString &words, const QKeySequence &keys,
+                         const Deed &deed, bool needs_document) {
+    QAction *made = menu->addAction(words);
+    made->setObjectName(name);
+    made->setShortcut(keys);
+    connect(made, &QAction::triggered, this, [deed] { deed(); });
+    if (needs_document) need_document_.push_back(made);
+    return made;
+}
+
+QAction *MainWindow::action(const QString &name) const {
+    return findChild<QAction *>(name);
+}
+
+void MainWindow::make_menus() {
+    make_file_menu();
+    make_edit_menu();
+    make_shell_menu();
+    make_view_menu();
+    make_help_menu();
+}
+
+void MainWindow::make_file_menu() {
+    QMenu *file = menuBar()->addMenu(tr("&File"));
+    add(
+        file, "new", tr("&New shell…"), QKeySequence::New, [this] { ask_new(); }, false);
+    add(
+        file, "open", tr("&Open…"), QKeySequence::Open, [this] { ask_open(); }, false);
+    recent_ = file->addMenu(tr("Open &recent"));
+    QMenu *demo = file->addMenu(tr("Open a &demo"));
+    for (int i = 0; i < static_cast<int>(demos().size()); ++i)
+        add(
+            demo, QStringLiteral("demo_%1").arg(i), demos()[static_cast<std::size_t>(i)].name, {},
+            [this, i] { begin_demo(i); }, false);
+    file->addSeparator();
+    add(file, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
+    add(file, "save_as", tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), [this] { save_as(); });
+    file->addSeparator();
+    add(file, "export", tr("&Export…"), QKeySequence(tr("Ctrl+E")), [this] { ask_export(); });
+    add(file, "print", tr("&Print cut sheets…"), QKeySequence::Print, [this] { print_preview(); });
+    file->addSeparator();
+    add(file, "close", tr("&Close"), QKeySequence::Close, [this] {
+        if (may_leave()) close_document();
+    });
+    add(
+        file, "quit", tr("&Quit"), QKeySequence(tr("Ctrl+Q")), [this] { close(); }, false);
+}
+
+void MainWindow::make_edit_menu() {
+    QMenu *edit = menuBar()->addMenu(tr("&Edit"));
+    QAction *undo = desk_->history().createUndoAction(this, tr("Undo"));
+    QAction *redo = desk_->history().createRedoAction(this, tr("Redo"));
+    undo->setShortcut(QKeySequence::Undo);
+    redo->setShortcut(QKeySequence::Redo);
+    undo->setObjectName(QStringLiteral("undo"));
+    redo->setObjectName(QStringLiteral("redo"));
+    edit->addActions({undo, redo});
+    edit->addSeparator();
+    add(edit, "remove", tr("Re&move opening"), QKeySequence::Delete, [this] { elevation_->remove_chosen(); });
+    add(edit, "copy_list", tr("&Copy the cut list"), QKeySequence(tr("Ctrl+Shift+C")),
+        [this] { cut_list_->copy(); });
+    edit->addSeparator();
+    add(edit, "next_log", tr("&Next log"), QKeySequence(tr("Ctrl+.")), [this] { choose_next_piece(1); });
+    add(edit, "previous_log", tr("&Previous log"), QKeySequence(tr("Ctrl+,")),
+        [this] { choose_next_piece(-1); });
+    add(edit, "choose_nothing", tr("Choose n&othing"), QKeySequence(tr("Ctrl+Shift+A")),
+        [this] { selection_->clear(); });
+}
+
+void MainWindow::make_shell_menu() {
+    QMenu *shell = menuBar()->addMenu(tr("&Shell"));
+    add(shell, "add_window", tr("Add a &window to the wall"), QKeySequence(tr("Ctrl+W, W")),
+        [this] { elevation_->add(OpeningKind::window); });
+    add(shell, "add_door", tr("Add a &door to the wall"), QKeySequence(tr("Ctrl+D")),
+        [this] { elevation_->add(OpeningKind::door); });
+    action("add_window")->setShortcut(QKeySequence(tr("Ctrl+I")));
+    shell->addSeparator();
+    add(shell, "wall_outward", tr("Move the wall &outward"), QKeySequence(tr("Ctrl+Shift+Up")),
+        [this] { plan_->nudge(1); });
+    add(shell, "wall_inward", tr("Move the wall &inward"), QKeySequence(tr("Ctrl+Shift+Down")),
+        [this] { plan_->nudge(-1); });
+    shell->addSeparator();
+    add(shell, "units", tr("Switch &units"), QKeySequence(tr("Ctrl+U")), [this] { switch_units(); });
+}
+
+void MainWindow::make_view_menu() {
+    QMenu *menu = menuBar()->addMenu(tr("&View"));
+    QMenu *from = menu->addMenu(tr("&Look from"));
+    const std::vector<std::tuple<QString, QString, View>> views = {
+        {"from_south_east", tr("South-&east"), View::south_east},
+        {"from_south_west", tr("South-&west"), View::south_west},
+        {"from_north_east", tr("North-e&ast"), View::north_east},
+        {"from_north_west", tr("North-wes&t"), View::north_west},
+        {"from_south", tr("&South"), View::south},
+        {"from_north", tr("&North"), View::north},
+        {"from_east", tr("Eas&t"), View::east},
+        {"from_west", tr("Wes&t"), View::west},
+        {"from_above", tr("&Above"), View::plan}};
+    int number = 1;
+    for (const auto &[name, words, view] : views)
+        add(from, name, words, QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), [this, v = view] {
+            if (model_->view() != nullptr) model_->view()->set_view(v);
+        });
+    add(menu, "fit", tr("&Fit everything"), QKeySequence(tr("Ctrl+0")), [this] {
+        if (model_->view() != nullptr) model_->view()->fit();
+        plan_->fit();
+        elevation_->fit();
+    });
+    add(menu, "play", tr("&Play the raise"), QKeySequence(tr("Ctrl+R")),
+        [this] { model_->play(!model_->is_playing()); });
+    QMenu *colours = menu->addMenu(tr("&Colour the model"));
+    add(colours, "colour_wall", tr("by &wall"), {}, [this] { model_->set_colouring(Colouring::wall); });
+    add(colours, "colour_finding", tr("by &finding"), {},
+        [this] { model_->set_colouring(Colouring::finding); });
+    add(colours, "colour_alike", tr("by &equal pieces"), {},
+        [this] { model_->set_colouring(Colouring::alike); });
+    menu->addSeparator();
+    QMenu *panels = menu->addMenu(tr("&Panels"));
+    for (QDockWidget *dock : docks_) {
+        QAction *toggle = dock->toggleViewAction();
+        toggle->setObjectName(QStringLiteral("panel_") + dock->objectName());
+        panels->addAction(toggle);
+        need_document_.push_back(toggle);
+    }
+    make_appearance_menu(menu);
+}
+
+void MainWindow::make_appearance_menu(QMenu *menu) {
+    QMenu *looks = menu->addMenu(tr("&Appearance"));
+    auto *group = new QActionGroup(this);
+    const int now = QSettings().value(QStringLiteral("appearance"), 0).toInt();
+    const std::vector<std::tuple<QString, QString, Appearance>> all = {
+        {"look_system", tr("As the &system"), Appearance::system},
+        {"look_light", tr("&Light"), Appearance::light},
+        {"look_dark", tr("&Dark"), Appearance::dark}};
+    for (const auto &[name, words, look] : all) {
+        QAction *made = add(
+            looks, name, words, {},
+            [l = look] {
+                QSettings().setValue(QStringLiteral("appearance"), static_cast<int>(l));
+                wear(l);
+            },
+            false);
+        made->setCheckable(true);
+        made->setChecked(now == static_cast<int>(look));
+        group->addAction(made);
+    }
+}
+
+void MainWindow::make_help_menu() {
+    QMenu *help = menuBar()->addMenu(tr("&Help"));
+    add(
+        help, "shortcuts", tr("&Keyboard"), QKeySequence(tr("F1")), [this] { show_shortcuts(); }, false);
+    add(
+        help, "about", tr("&About roundlay"), {}, [this] { show_about(); }, false);
+}
+
+void MainWindow::show_recent() {
+    const QStringList paths = recent_files();
+    start_->show_recent(paths);
+    recent_->clear();
+    recent_->setEnabled(!paths.isEmpty());
+    for (const QString &path : paths)
+        connect(recent_->addAction(QFileInfo(path).fileName()), &QAction::triggered, this, [this, path] {
+            if (may_leave()) open(path);
+        });
+}
+
+void MainWindow::enable_actions() {
+    for (QAction *action : need_document_)
+        action->setEnabled(desk_->is_open());
+    const bool stands = desk_->is_open() && desk_->state()->stands();
+    for (const char *name : {"export", "print"})
+        action(QLatin1String(name))->setEnabled(stands);
+    action(QStringLiteral("remove"))
+        ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::opening);
+    for (const char *name : {"wall_outward", "wall_inward"})
+        action(QLatin1String(name))
+            ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::wall);
+}
+
+} // namespace roundlay::window

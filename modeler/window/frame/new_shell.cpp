@@ -1,0 +1,209 @@
+#include "modeler/window/frame/new_shell.h"
+
+#include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/panels/length_edit.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+
+namespace roundlay::window {
+
+namespace {
+
+bool parts_fit(const NewShell &s) {
+    const Length none;
+    for (const Length size : {s.width, s.depth, s.thickness, s.pitch})
+        if (size <= none) return false;
+    if (s.shape == Shape::rectangle) return true;
+    if (s.shape == Shape::cross) return s.part_depth > none;
+    if (s.part_width <= none || s.part_depth <= none || s.part_width >= s.width) return false;
+    if (s.shape == Shape::ell) return s.part_depth < s.depth;
+    return s.from_left > none && s.from_left + s.part_width < s.width &&
+           (s.shape == Shape::tee || s.part_depth < s.depth);
+}
+
+std::vector<Wall> walls_of(const NewShell &s) {
+    switch (s.shape) {
+    case Shape::rectangle:
+        return rectangle_plan(s.width, s.depth);
+    case Shape::ell:
+        return l_plan(s.width, s.depth, s.part_width, s.part_depth);
+    case Shape::inset:
+        return inset_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
+    case Shape::tee:
+        return t_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
+    case Shape::u_shape:
+        return u_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
+    case Shape::cross:
+        break;
+    }
+    return cross_plan(s.width, s.depth, s.part_depth);
+}
+
+QString refusal(const Layout &layout) {
+    for (const Finding &f : layout.findings)
+        if (f.weight == Weight::error) return text(f.place.empty() ? f.message : f.place + ": " + f.message);
+    return {};
+}
+
+} // namespace
+
+NewShell usual_shell(Shape shape, UnitSystem units) {
+    const bool metric = units == UnitSystem::metric;
+    const auto size = [metric](double mm, double feet) {
+        return metric ? Length::mm(mm) : Length::feet(feet);
+    };
+    NewShell s;
+    s.shape = shape;
+    s.units = units;
+    s.width = shape == Shape::cross ? size(4800, 16) : size(9600, 32);
+    s.depth = shape == Shape::cross ? size(4800, 16) : size(7200, 24);
+    s.part_width = shape == Shape::ell ? size(4800, 16) : size(3600, 12);
+    s.part_depth = shape == Shape::ell ? size(3600, 12) : size(2400, 8);
+    s.from_left = size(3000, 10);
+    s.thickness = metric ? Length::mm(180) : Length::inches(7);
+    s.pitch = metric ? Length::mm(250) : Length::inches(10);
+    s.gap = metric ? Length::mm(25) : Length::inches(1);
+    return s;
+}
+
+std::optional<Shell> shell_of(const NewShell &sizes) {
+    if (!parts_fit(sizes)) return {};
+    Shell shell;
+    shell.name = sizes.name;
+    shell.units = sizes.units;
+    shell.thickness = sizes.thickness;
+    shell.walls = walls_of(sizes);
+    shell.rounds.count = sizes.rounds;
+    shell.rounds.pitch = sizes.pitch;
+    shell.rounds.gap = sizes.gap;
+    return shell;
+}
+
+NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
+    : QDialog(parent), shape_(new QComboBox), units_(new QComboBox), name_(new QLineEdit(tr("New shell"))),
+      width_(new LengthEdit), depth_(new LengthEdit), part_width_(new LengthEdit),
+      part_depth_(new LengthEdit), from_left_(new LengthEdit), thickness_(new LengthEdit),
+      pitch_(new LengthEdit), gap_(new LengthEdit), part_width_label_(new QLabel),
+      part_depth_label_(new QLabel), from_left_label_(new QLabel), answer_(new QLabel),
+      rounds_(new QSpinBox) {
+    constexpr int most_rounds = 60, usual_rounds = 11;
+    setWindowTitle(tr("New shell"));
+    shape_->addItems({tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross")});
+    units_->addItems({tr("metric"), tr("feet and inches")});
+    units_->setCurrentIndex(units == UnitSystem::metric ? 0 : 1);
+    rounds_->setRange(1, most_rounds);
+    rounds_->setValue(usual_rounds);
+    answer_->setWordWrap(true);
+    answer_->setMinimumHeight(answer_->fontMetrics().height() * 2);
+    auto *form = new QFormLayout(this);
+    form->addRow(tr("&Name"), name_);
+    form->addRow(tr("&Shape"), shape_);
+    form->addRow(tr("&Units"), units_);
+    form->addRow(tr("&Width, west to east"), width_);
+    form->addRow(tr("&Depth, south to north"), depth_);
+    form->addRow(part_width_label_, part_width_);
+    form->addRow(part_depth_label_, part_depth_);
+    form->addRow(from_left_label_, from_left_);
+    form->addRow(tr("&Thickness"), thickness_);
+    form->addRow(tr("&Rounds"), rounds_);
+    form->addRow(tr("&Pitch"), pitch_);
+    form->addRow(tr("&Gap"), gap_);
+    form->addRow(answer_);
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
+    make_->setDefault(true);
+    form->addRow(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(shape_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect(units_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
+    connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
+    for (LengthEdit *edit : findChildren<LengthEdit *>()) {
+        connect(edit, &LengthEdit::committed, this, &NewShellDialog::check);
+        connect(edit, &MeasureEdit::complained, answer_, &QLabel::setText);
+    }
+    start_over();
+}
+
+void NewShellDialog::show_labels(Shape shape) {
+    const bool parts = shape != Shape::rectangle, wide = parts && shape != Shape::cross,
+               placed = wide && shape != Shape::ell;
+    part_width_label_->setText(shape == Shape::ell     ? tr("What stays of the north side")
+                               : shape == Shape::inset ? tr("Width of the recess")
+                               : shape == Shape::tee   ? tr("Width of the wing")
+                                                       : tr("Width of the court"));
+    part_depth_label_->setText(shape == Shape::ell     ? tr("What stays of the east side")
+                               : shape == Shape::inset ? tr("Depth of the recess")
+                               : shape == Shape::tee   ? tr("Depth of the wing")
+                               : shape == Shape::cross ? tr("How far the arms stand out")
+                                                       : tr("Depth of the court"));
+    from_left_label_->setText(tr("From the left corner"));
+    for (QWidget *w : {static_cast<QWidget *>(part_width_), static_cast<QWidget *>(part_width_label_)})
+        w->setVisible(wide);
+    for (QWidget *w : {static_cast<QWidget *>(part_depth_), static_cast<QWidget *>(part_depth_label_)})
+        w->setVisible(parts);
+    for (QWidget *w : {static_cast<QWidget *>(from_left_), static_cast<QWidget *>(from_left_label_)})
+        w->setVisible(placed);
+}
+
+void NewShellDialog::start_over() {
+    const auto shape = static_cast<Shape>(shape_->currentIndex());
+    const UnitSystem units = units_->currentIndex() == 0 ? UnitSystem::metric : UnitSystem::imperial;
+    const NewShell usual = usual_shell(shape, units);
+    show_labels(shape);
+    width_->set_length(usual.width, units);
+    depth_->set_length(usual.depth, units);
+    part_width_->set_length(usual.part_width, units);
+    part_depth_->set_length(usual.part_depth, units);
+    from_left_->set_length(usual.from_left, units);
+    thickness_->set_length(usual.thickness, units);
+    pitch_->set_length(usual.pitch, units);
+    gap_->set_length(usual.gap, units);
+    check();
+}
+
+NewShell NewShellDialog::sizes() const {
+    NewShell s;
+    s.shape = static_cast<Shape>(shape_->currentIndex());
+    s.units = units_->currentIndex() == 0 ? UnitSystem::metric : UnitSystem::imperial;
+    s.width = width_->length();
+    s.depth = depth_->length();
+    s.part_width = part_width_->length();
+    s.part_depth = part_depth_->length();
+    s.from_left = from_left_->length();
+    s.thickness = thickness_->length();
+    s.pitch = pitch_->length();
+    s.gap = gap_->length();
+    s.rounds = rounds_->value();
+    s.name = name_->text().toStdString();
+    return s;
+}
+
+void NewShellDialog::check() {
+    const auto shell = shell_of(sizes());
+    QString words = tr("A part must be smaller than the whole, and every size more than nothing.");
+    bool fine = false;
+    if (shell) {
+        const Layout layout = lay_out(*shell);
+        words = refusal(layout);
+        fine = words.isEmpty();
+        shell_ = *shell;
+        if (fine)
+            words = tr("%1 pieces in %2 rounds, %3 high")
+                        .arg(layout.pieces.size())
+                        .arg(layout.rounds)
+                        .arg(length_text(layout.height, shell->units));
+    }
+    answer_->setText(words);
+    make_->setEnabled(fine);
+}
+
+} // namespace roundlay::window

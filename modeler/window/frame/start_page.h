@@ -1,0 +1,35 @@
+// What stands in the window before there is a document: a new shell, a demo, or a recent file.
+#pragma once
+
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+class QListWidget;
+
+namespace roundlay::window {
+
+struct Demo {
+    QString name; ///< for people
+    QString file; ///< inside the program
+};
+std::vector<Demo> demos();
+
+class StartPage : public QWidget {
+    Q_OBJECT
+  public:
+    explicit StartPage(QWidget *parent = nullptr);
+
+    void show_recent(const QStringList &paths);
+
+  signals:
+    void asked_for_new();
+    void asked_for_open();
+    void asked_for_demo(int number);
+    void asked_for(const QString &path);
+
+  private:
+    QListWidget *recent_;
+};
+
+} // namespace roundlay::window

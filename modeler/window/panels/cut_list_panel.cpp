@@ -1,0 +1,168 @@
+#include "modeler/window/panels/cut_list_panel.h"
+
+#include "exporters/lists/tables.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/panels/table_model.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+namespace roundlay::window {
+
+namespace {
+
+enum Which { by_piece, by_model, to_order, pegs, totals };
+
+Table table_of(const CutList &list, int which) {
+    switch (which) {
+    case by_model:
+        return model_table(list);
+    case to_order:
+        return order_table(list);
+    case pegs:
+        return peg_table(list);
+    case totals:
+        return total_table(list);
+    default:
+        return piece_table(list);
+    }
+}
+
+QString total_words(const CutList &list) {
+    double volume = 0, low = 0, high = 0;
+    for (const PieceRow &row : list.pieces) {
+        volume += row.stick.volume;
+        low += row.stick.low_kg;
+        high += row.stick.high_kg;
+    }
+    constexpr double mm3_per_m3 = 1e9;
+    QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3 m³")
+                        .arg(list.pieces.size())
+                        .arg(list.models.size())
+                        .arg(volume / mm3_per_m3, 0, 'f', 2);
+    if (list.weights_known)
+        words += CutListPanel::tr(", estimated %1 to %2 kg").arg(low, 0, 'f', 0).arg(high, 0, 'f', 0);
+    return words;
+}
+
+} // namespace
+
+CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
+    : QWidget(parent), desk_(desk), selection_(selection), which_(new QComboBox), filter_(new QLineEdit),
+      table_(new QTableView), totals_(new QLabel), model_(new TableModel(this)),
+      order_(new TableOrder(this)) {
+    which_->addItems(
+        {tr("every piece"), tr("distinct pieces"), tr("sticks to order"), tr("pegs"), tr("totals")});
+    which_->setAccessibleName(tr("Which list"));
+    filter_->setPlaceholderText(tr("Filter: part of a tag, a kind, a size"));
+    filter_->setAccessibleName(tr("Filter the list"));
+    filter_->setClearButtonEnabled(true);
+    auto *copy_button = new QPushButton(tr("&Copy"));
+    copy_button->setToolTip(tr("Copy the list for a spreadsheet"));
+    auto *row = new QHBoxLayout;
+    row->addWidget(which_);
+    row->addWidget(filter_, 1);
+    row->addWidget(copy_button);
+    order_->setSourceModel(model_);
+    table_->setModel(order_);
+    table_->setSortingEnabled(true);
+    table_->sortByColumn(-1, Qt::AscendingOrder);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setAlternatingRowColors(true);
+    table_->setTabKeyNavigation(false);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    table_->setAccessibleName(tr("Cut list"));
+    totals_->setWordWrap(true);
+    auto *column = new QVBoxLayout(this);
+    column->addLayout(row);
+    column->addWidget(table_, 1);
+    column->addWidget(totals_);
+    connect(which_, &QComboBox::currentIndexChanged, this, &CutListPanel::refresh);
+    connect(filter_, &QLineEdit::textChanged, order_, &QSortFilterProxyModel::setFilterFixedString);
+    connect(copy_button, &QPushButton::clicked, this, &CutListPanel::copy);
+    connect(&desk_, &Desk::state_changed, this, &CutListPanel::refresh);
+    connect(&selection_, &Selection::changed, this, &CutListPanel::follow_selection);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &CutListPanel::choose_row);
+}
+
+void CutListPanel::showEvent(QShowEvent *event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void CutListPanel::refresh() {
+    if (!isVisible() || desk_.dragging()) return; // numbers nobody reads while a hand drags
+    following_ = true;
+    if (const StatePtr &state = desk_.standing()) {
+        std::vector<double> volumes;
+        for (const Body &body : state->job.bodies)
+            volumes.push_back(body.volume);
+        const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes);
+        model_->show(table_of(list, which_->currentIndex()));
+        totals_->setText(total_words(list));
+    } else {
+        model_->show({});
+        totals_->clear();
+    }
+    table_->resizeColumnsToContents();
+    following_ = false;
+    follow_selection();
+}
+
+int CutListPanel::tag_column() const {
+    constexpr int first = 0;
+    return which_->currentIndex() == by_piece || which_->currentIndex() == by_model ? first : -1;
+}
+
+void CutListPanel::follow_selection() {
+    if (following_ || tag_column() < 0 || selection_.chosen().kind != Chosen::Kind::piece) return;
+    const QString tag = text(selection_.chosen().name);
+    const auto found =
+        order_->match(order_->index(0, tag_column()), Qt::DisplayRole, tag, 1, Qt::MatchExactly);
+    if (found.isEmpty()) return;
+    following_ = true;
+    table_->setCurrentIndex(found.front());
+    table_->scrollTo(found.front());
+    following_ = false;
+}
+
+void CutListPanel::choose_row() {
+    if (following_ || tag_column() < 0 || !desk_.standing()) return;
+    const QModelIndex row = table_->currentIndex();
+    const std::string tag = order_->index(row.row(), tag_column()).data().toString().toStdString();
+    const Layout &layout = desk_.standing()->job.layout;
+    if (const int piece = piece_tagged(layout, tag); piece >= 0) {
+        following_ = true;
+        selection_.choose_piece(layout, piece);
+        following_ = false;
+    }
+}
+
+void CutListPanel::copy() const {
+    QStringList lines, header;
+    for (int column = 0; column < order_->columnCount(); ++column)
+        header << order_->headerData(column, Qt::Horizontal).toString();
+    lines << header.join(u'\t');
+    const auto chosen = table_->selectionModel()->selectedRows();
+    for (int row = 0; row < order_->rowCount(); ++row) {
+        if (chosen.size() > 1 && !table_->selectionModel()->isRowSelected(row, {})) continue;
+        QStringList cells;
+        for (int column = 0; column < order_->columnCount(); ++column)
+            cells << order_->index(row, column).data().toString();
+        lines << cells.join(u'\t');
+    }
+    QApplication::clipboard()->setText(lines.join(u'\n') + u'\n');
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,47 @@
+// The cut list as tables that are sorted, filtered and copied to a spreadsheet.
+#pragma once
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QTableView;
+
+namespace roundlay::window {
+
+class Desk;
+class Selection;
+class TableModel;
+class TableOrder;
+
+class CutListPanel : public QWidget {
+    Q_OBJECT
+  public:
+    CutListPanel(Desk &desk, Selection &selection, QWidget *parent = nullptr);
+
+    QTableView *table() const { return table_; }
+    QLineEdit *filter() const { return filter_; }
+    void copy() const; ///< the chosen rows, else all that are shown; with a header, cells parted by tabs
+
+  protected:
+    void showEvent(QShowEvent *event) override;
+
+  private:
+    void refresh();
+    void follow_selection();
+    void choose_row();
+    int tag_column() const;
+
+    Desk &desk_;
+    Selection &selection_;
+    QComboBox *which_;
+    QLineEdit *filter_;
+    QTableView *table_;
+    QLabel *totals_;
+    TableModel *model_;
+    TableOrder *order_;
+    bool following_ = false;
+};
+
+} // namespace roundlay::window

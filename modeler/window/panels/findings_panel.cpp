@@ -1,0 +1,123 @@
+#include "modeler/window/panels/findings_panel.h"
+
+#include "kernel/layout/finding_pieces.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/tints.h"
+
+#include <QHeaderView>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace roundlay::window {
+
+namespace {
+
+enum Data { line_role = Qt::UserRole, column_role, finding_role };
+
+QString group_name(Weight weight) {
+    switch (weight) {
+    case Weight::error:
+        return FindingsPanel::tr("Cannot be built");
+    case Weight::warning:
+        return FindingsPanel::tr("To decide");
+    case Weight::note:
+        break;
+    }
+    return FindingsPanel::tr("Worth knowing");
+}
+
+QColor group_colour(Weight weight) {
+    if (weight == Weight::note) return tints().ink;
+    return weight == Weight::error ? tints().error : tints().warning;
+}
+
+} // namespace
+
+FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
+    : QWidget(parent), desk_(desk), selection_(selection), tree_(new QTreeWidget) {
+    tree_->setColumnCount(2);
+    tree_->setHeaderLabels({tr("Where"), tr("What")});
+    tree_->setWordWrap(true);
+    tree_->setRootIsDecorated(false);
+    tree_->setAccessibleName(tr("Findings"));
+    tree_->header()->setStretchLastSection(true);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(tree_);
+    connect(tree_, &QTreeWidget::itemActivated, this, &FindingsPanel::go_to);
+    connect(tree_, &QTreeWidget::itemClicked, this, &FindingsPanel::go_to);
+    connect(&desk_, &Desk::state_changed, this, &FindingsPanel::refresh);
+}
+
+int FindingsPanel::count() const {
+    int all = 0;
+    for (int i = 0; i < tree_->topLevelItemCount(); ++i)
+        all += tree_->topLevelItem(i)->childCount();
+    return all;
+}
+
+void FindingsPanel::add(Weight weight, const QString &words, const QString &place, int line, int column,
+                        int finding) {
+    QTreeWidgetItem *group = nullptr;
+    for (int i = 0; i < tree_->topLevelItemCount(); ++i)
+        if (tree_->topLevelItem(i)->text(0) == group_name(weight)) group = tree_->topLevelItem(i);
+    if (group == nullptr) {
+        group = new QTreeWidgetItem(tree_, {group_name(weight)});
+        group->setFirstColumnSpanned(true);
+        group->setForeground(0, group_colour(weight));
+        group->setExpanded(true);
+        QFont bold = tree_->font();
+        bold.setBold(true);
+        group->setFont(0, bold);
+    }
+    auto *item = new QTreeWidgetItem(group, {place, words});
+    item->setData(0, line_role, line);
+    item->setData(0, column_role, column);
+    item->setData(0, finding_role, finding);
+    item->setToolTip(1, words);
+    ++weights_[static_cast<int>(weight)];
+}
+
+void FindingsPanel::refresh() {
+    const State &state = *desk_.state();
+    tree_->clear();
+    std::fill(std::begin(weights_), std::end(weights_), 0);
+    for (const Problem &p : state.read.problems) {
+        QString words = text(p.message);
+        if (!p.expected.empty()) words += tr("; expected %1").arg(text(p.expected));
+        add(p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1);
+    }
+    for (const Weight weight : {Weight::error, Weight::warning, Weight::note})
+        for (std::size_t i = 0; i < state.job.findings.size(); ++i) {
+            const Finding &f = state.job.findings[i];
+            if (f.weight != weight) continue;
+            const auto place = state.read.places.locate(f.subject);
+            add(weight, text(f.message), text(f.place), place ? place->line : 0, place ? place->column : 0,
+                static_cast<int>(i));
+        }
+    tree_->resizeColumnToContents(0);
+    emit counted(weights_[0], weights_[1]);
+}
+
+/// To the pieces it is about where there are any, else to the statement.
+void FindingsPanel::go_to(QTreeWidgetItem *item) {
+    if (item->parent() == nullptr) return;
+    const int finding = item->data(0, finding_role).toInt();
+    const State &state = *desk_.state();
+    if (finding >= 0 && finding < static_cast<int>(state.job.findings.size())) {
+        const Finding &f = state.job.findings[static_cast<std::size_t>(finding)];
+        for (const CornerPlace &corner : state.job.layout.corners)
+            if (f.place == "corner " + corner.name) return selection_.choose_corner(corner.name);
+        const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
+        if (!pieces.empty()) return selection_.choose_piece(state.job.layout, pieces.front());
+        for (std::size_t i = 0; i < state.job.shell.openings.size(); ++i)
+            if (f.subject.starts_with("opening[" + std::to_string(i) + "]"))
+                return selection_.choose_opening(state.job.shell, static_cast<int>(i));
+    }
+    if (const int line = item->data(0, line_role).toInt(); line > 0)
+        emit asked_for_text(line, item->data(0, column_role).toInt());
+}
+
+} // namespace roundlay::window

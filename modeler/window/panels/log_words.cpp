@@ -1,0 +1,97 @@
+#include "modeler/window/panels/log_words.h"
+
+#include "exporters/lists/cut_list.h"
+#include "kernel/layout/finding_pieces.h"
+#include "modeler/window/desk/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(LogPanel)
+
+  public:
+    void row(const QString &name, const QString &value) {
+        if (!value.isEmpty())
+            html_ += QStringLiteral("<tr><td style='padding-right:10px'>%1</td><td>%2</td></tr>")
+                         .arg(name.toHtmlEscaped(), value.toHtmlEscaped());
+    }
+    QString table() const { return QStringLiteral("<table>%1</table>").arg(html_); }
+
+    void sizes(const PieceRow &row, UnitSystem units);
+    void neighbours(const PieceRow &row);
+    static QString findings(const State &state, int piece);
+
+  private:
+    QString html_;
+};
+
+QString joined(const std::vector<std::string> &all) {
+    QStringList list;
+    for (const std::string &item : all)
+        list << text(item);
+    return list.join(QStringLiteral(", "));
+}
+
+void Words::sizes(const PieceRow &row, UnitSystem units) {
+    const Blank &b = row.stick.blank;
+    this->row(tr("Kind"), text(row.stick.kind));
+    this->row(tr("Blank"), tr("%1 × %2, %3 long")
+                               .arg(length_text(b.width, units), length_text(b.height, units),
+                                    length_text(b.length, units)));
+    constexpr double mm3_per_m3 = 1e9;
+    this->row(tr("Volume"), tr("%1 m³").arg(row.stick.volume / mm3_per_m3, 0, 'f', 4));
+    if (row.stick.high_kg > 0)
+        this->row(
+            tr("Weight, estimated"),
+            tr("%1 to %2 kg").arg(row.stick.low_kg, 0, 'f', 0).arg(std::ceil(row.stick.high_kg), 0, 'f', 0));
+}
+
+void Words::neighbours(const PieceRow &row) {
+    this->row(tr("Butt"), row.butt_left ? tr("left") : tr("right"));
+    this->row(tr("Left end"), text(row.left));
+    this->row(tr("Right end"), text(row.right));
+    this->row(tr("Above"), joined(row.above));
+    this->row(tr("Below"), joined(row.below));
+    this->row(tr("Notched left to"), joined(row.at_left));
+    this->row(tr("Notched right to"), joined(row.at_right));
+    this->row(tr("Raised as number"), QString::number(row.raise));
+    this->row(tr("Cuts"), joined(row.stick.cuts));
+}
+
+QString Words::findings(const State &state, int piece) {
+    QString list;
+    for (const Finding &f : state.job.findings) {
+        const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
+        if (!std::binary_search(pieces.begin(), pieces.end(), piece)) continue;
+        list += QStringLiteral("<li>%1</li>").arg(text(f.place + ": " + f.message).toHtmlEscaped());
+    }
+    return list.isEmpty() ? QString() : QStringLiteral("<p>%1</p><ul>%2</ul>").arg(tr("Findings"), list);
+}
+
+} // namespace
+
+QString words_of_piece(const State &state, int piece) {
+    std::vector<double> volumes;
+    for (const Body &body : state.job.bodies)
+        volumes.push_back(body.volume);
+    const CutList list = collect_cut_list(state.job.shell, state.job.layout, volumes);
+    const PieceRow &row = list.pieces[static_cast<std::size_t>(piece)];
+    Words words;
+    words.sizes(row, state.job.shell.units);
+    words.neighbours(row);
+    std::vector<std::string> alike;
+    const Layout &layout = state.job.layout;
+    const int model = layout.pieces[static_cast<std::size_t>(piece)].model;
+    for (const int other : layout.models[static_cast<std::size_t>(model)].pieces)
+        if (other != piece) alike.push_back(layout.pieces[static_cast<std::size_t>(other)].tag);
+    words.row(QCoreApplication::translate("LogPanel", "Equal to"), joined(alike));
+    return words.table() + Words::findings(state, piece);
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,45 @@
+#include "modeler/window/panels/message_bar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace roundlay::window {
+
+MessageBar::MessageBar(QWidget *parent) : QFrame(parent), label_(new QLabel), row_(new QHBoxLayout(this)) {
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::ToolTipBase);
+    label_->setWordWrap(true);
+    label_->setTextFormat(Qt::PlainText);
+    row_->addWidget(label_, 1);
+    hide();
+}
+
+void MessageBar::say(const QString &sentence, const Answers &answers) {
+    for (QWidget *button : buttons_)
+        button->deleteLater();
+    buttons_.clear();
+    answers_ = answers;
+    label_->setText(sentence);
+    setAccessibleName(sentence);
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+        auto *button = new QPushButton(answers[i].first);
+        connect(button, &QPushButton::clicked, this, [this, i] { answer(static_cast<int>(i)); });
+        row_->addWidget(button);
+        buttons_.push_back(button);
+    }
+    show();
+}
+
+QString MessageBar::sentence() const {
+    return isHidden() ? QString() : label_->text();
+}
+
+void MessageBar::answer(int number) {
+    const auto deed = answers_[static_cast<std::size_t>(number)].second;
+    hide();
+    if (deed) deed();
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,33 @@
+// One sentence over the views, with what can be done about it. Never in the way of work.
+#pragma once
+
+#include <QFrame>
+#include <functional>
+#include <utility>
+#include <vector>
+
+class QHBoxLayout;
+class QLabel;
+
+namespace roundlay::window {
+
+class MessageBar : public QFrame {
+    Q_OBJECT
+  public:
+    using Answers = std::vector<std::pair<QString, std::function<void()>>>;
+
+    explicit MessageBar(QWidget *parent = nullptr);
+
+    /// Replaces what stood there. Each answer is a button that also closes the bar.
+    void say(const QString &sentence, const Answers &answers);
+    QString sentence() const;
+    void answer(int number); ///< as if that button were pressed
+
+  private:
+    QLabel *label_;
+    QHBoxLayout *row_;
+    std::vector<QWidget *> buttons_;
+    Answers answers_;
+};
+
+} // namespace roundlay::window

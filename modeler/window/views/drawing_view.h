@@ -1,0 +1,71 @@
+// What the plan and the elevation share: a sheet in millimetres that is moved, zoomed and drawn on, and
+// lengths typed while a hand drags.
+#pragma once
+
+#include "exporters/sheets/drawing/rect.h"
+#include "kernel/measure/measure.h"
+
+#include <QWidget>
+
+namespace roundlay::window {
+
+class LengthEdit;
+
+class DrawingView : public QWidget {
+    Q_OBJECT
+  public:
+    explicit DrawingView(QWidget *parent = nullptr);
+    ~DrawingView() override;
+
+    void fit(); ///< shows everything; goes on fitting until a hand moves or zooms
+    void zoom(double factor, QPointF at);
+
+    QPointF to_screen(Vec2 mm) const;
+    Vec2 to_sheet(QPointF pixel) const;
+    double scale() const { return scale_; } ///< pixels per millimetre
+
+  signals:
+    void hinted(const QString &words); ///< for the status line
+
+  protected:
+    virtual sheets::Rect content() const = 0; ///< millimetres
+    virtual void paint(QPainter &painter) = 0;
+    virtual void press(Vec2 at, Qt::KeyboardModifiers keys) = 0;
+    virtual void hover(Vec2 at) = 0;
+    virtual void drag(Vec2 at, Qt::KeyboardModifiers keys) = 0;
+    virtual void release() = 0;
+    virtual void give_up() = 0; ///< Escape while dragging
+    virtual bool is_dragging() const = 0;
+    virtual void take_typed(Length length) = 0; ///< in place of what the drag had
+    virtual UnitSystem units() const = 0;
+    virtual void double_click(Vec2) {}
+
+    double reach() const; ///< millimetres within which a pointer or a snap takes hold
+    QRectF screen_rect(const sheets::Rect &rect) const;
+    /// A label in a box, its middle at a place of the screen.
+    void draw_label(QPainter &painter, QPointF at, const QString &words, const QColor &ink) const;
+
+    void paintEvent(QPaintEvent *) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void mouseDoubleClickEvent(QMouseEvent *event) override;
+    void wheelEvent(QWheelEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *) override;
+    bool event(QEvent *event) override;
+
+  private:
+    void apply_fit();
+    void begin_typing(const QString &first);
+    void end_typing();
+
+    double scale_ = 0.05;
+    Vec2 middle_;
+    bool fits_ = true;
+    QPointF last_;
+    bool panning_ = false;
+    LengthEdit *typed_;
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,42 @@
+// One wall seen from outside, as flat shapes: what the elevation paints and what a pointer can take hold of.
+#pragma once
+
+#include "exporters/sheets/drawing/rect.h"
+#include "modeler/window/desk/state.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::window {
+
+/// Millimetres; x to the right from the wall's left outside corner, y up from the foundation.
+struct ElevationScene {
+    struct Shape {
+        int piece = 0;   ///< index into Layout::pieces
+        bool own = true; ///< a log of this wall; else the end of a crossing one
+        bool island = false;
+        std::vector<std::vector<Vec2>> rings;
+    };
+    struct Hole {
+        int opening = 0; ///< index into Shell::openings
+        bool door = false;
+        std::string name;
+        sheets::Rect box;
+    };
+    struct PegLine {
+        Vec2 top, foot;
+        double diameter = 0;
+    };
+    int wall = -1;
+    double length = 0, height = 0;
+    std::vector<Shape> shapes;
+    std::vector<Hole> holes;
+    std::vector<PegLine> pegs;
+    std::vector<double> round_lines; ///< heights
+    std::vector<double> faces;       ///< heights of log faces of this wall
+};
+
+/// Empty (wall = -1) where there is no such wall.
+ElevationScene elevation_of(const State &state, const std::string &wall);
+
+} // namespace roundlay::window

@@ -1,0 +1,277 @@
+#include "modeler/window/views/elevation_view.h"
+
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
+#include "modeler/window/desk/snap.h"
+#include "modeler/window/desk/words.h"
+
+#include <QKeyEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr double smallest = 60; // mm: an opening that a hand can still take hold of
+
+bool inside(const std::vector<Vec2> &ring, Vec2 p) {
+    bool in = false;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
+        if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
+            p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
+            in = !in;
+    return in;
+}
+
+bool holds(const sheets::Rect &r, Vec2 p) {
+    return p.x >= r.x0 && p.x <= r.x1 && p.y >= r.y0 && p.y <= r.y1;
+}
+
+Desk::ShellEdit opening_set(int opening, const sheets::Rect &box) {
+    return [opening, box](const Shell &shell) -> std::optional<Shell> {
+        if (opening < 0 || opening >= static_cast<int>(shell.openings.size())) return {};
+        Shell next = shell;
+        Opening &o = next.openings[static_cast<std::size_t>(opening)];
+        o.from_left = Length::mm(box.x0);
+        o.sill = Length::mm(box.y0);
+        o.width = Length::mm(box.width());
+        o.height = Length::mm(box.height());
+        return next;
+    };
+}
+
+} // namespace
+
+ElevationView::ElevationView(Desk &desk, Selection &selection, QWidget *parent)
+    : DrawingView(parent), desk_(desk), selection_(selection) {
+    setAccessibleName(tr("Elevation"));
+    setAccessibleDescription(tr("The chosen wall from outside. Page Up and Page Down choose an opening, "
+                                "arrow keys move it, with Ctrl they size it."));
+    connect(&desk_, &Desk::state_changed, this, &ElevationView::refresh);
+    connect(&selection_, &Selection::changed, this, &ElevationView::refresh);
+}
+
+UnitSystem ElevationView::units() const {
+    return desk_.units();
+}
+
+void ElevationView::refresh() {
+    scene_ = desk_.standing() ? elevation_of(*desk_.standing(), selection_.wall()) : ElevationScene();
+    update();
+}
+
+sheets::Rect ElevationView::content() const {
+    if (scene_.wall < 0) return sheets::Rect::nothing();
+    constexpr double beside = 150, above = 350;
+    return {-beside, -above, scene_.length + beside, scene_.height + beside};
+}
+
+const ElevationScene::Hole *ElevationView::hole_at(Vec2 at) const {
+    for (const auto &hole : scene_.holes)
+        if (holds(hole.box.grown(reach()), at)) return &hole;
+    return nullptr;
+}
+
+int ElevationView::piece_at(Vec2 at) const {
+    for (const auto &shape : scene_.shapes)
+        for (const auto &ring : shape.rings)
+            if (inside(ring, at)) return shape.piece;
+    return -1;
+}
+
+const ElevationScene::Hole *ElevationView::chosen_hole() const {
+    for (const auto &hole : scene_.holes)
+        if (selection_.is_opening(hole.opening)) return &hole;
+    return nullptr;
+}
+
+ElevationView::Hold ElevationView::hold_at(const sheets::Rect &box, Vec2 at) const {
+    const auto near = [this](double a, double b) { return std::abs(a - b) <= reach(); };
+    Hold hold{near(at.x, box.x0), near(at.x, box.x1), near(at.y, box.y0), near(at.y, box.y1)};
+    if (!hold.any()) hold = {true, true, true, true};
+    return hold;
+}
+
+void ElevationView::press(Vec2 at, Qt::KeyboardModifiers) {
+    if (!desk_.standing()) return;
+    if (const auto *hole = hole_at(at)) {
+        dragged_ = hole->opening;
+        before_ = hole->box;
+        hold_ = hold_at(hole->box, at);
+        grabbed_ = at;
+        selection_.choose_opening(desk_.standing()->job.shell, dragged_);
+        emit hinted(tr("Drag; type an exact length; Alt lets go of the round lines"));
+        return;
+    }
+    if (const int piece = piece_at(at); piece >= 0)
+        selection_.choose_piece(desk_.standing()->job.layout, piece);
+    else
+        selection_.clear();
+}
+
+void ElevationView::hover(Vec2 at) {
+    const auto *hole = hole_at(at);
+    Qt::CursorShape shape = Qt::ArrowCursor;
+    QString words;
+    if (hole != nullptr) {
+        const Hold hold = hold_at(hole->box, at);
+        const bool across = hold.left || hold.right, up = hold.low || hold.high;
+        const bool rising = (hold.left && hold.low) || (hold.right && hold.high);
+        shape = hold.whole()   ? Qt::SizeAllCursor
+                : across && up ? (rising ? Qt::SizeBDiagCursor : Qt::SizeFDiagCursor)
+                : across       ? Qt::SizeHorCursor
+                               : Qt::SizeVerCursor;
+        words = text(hole->name);
+    } else if (const int piece = piece_at(at); piece >= 0) {
+        words = text(desk_.standing()->job.layout.pieces[static_cast<std::size_t>(piece)].tag);
+    }
+    setCursor(shape);
+    emit hinted(words);
+}
+
+double ElevationView::snap_across(double at, double alternative, Qt::KeyboardModifiers keys) const {
+    if (keys & Qt::AltModifier) return to_shown(at, units());
+    std::vector<double> lines;
+    for (const auto &hole : scene_.holes)
+        if (hole.opening != dragged_) lines.insert(lines.end(), {hole.box.x0, hole.box.x1});
+    lines.push_back(scene_.length / 2 - (alternative - at) / 2); // the opening's middle in the wall's
+    return snapped(at, lines, reach(), grid_step(units())).at;
+}
+
+double ElevationView::snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const {
+    if (keys & Qt::AltModifier) return to_shown(at, units());
+    std::vector<double> lines = scene_.round_lines;
+    lines.insert(lines.end(), scene_.faces.begin(), scene_.faces.end());
+    const Snapped own = snapped(at, lines, reach(), grid_step(units()));
+    const Snapped other = snapped(alternative, lines, reach(), grid_step(units()));
+    return !own.on_line && other.on_line ? other.at - (alternative - at) : own.at;
+}
+
+void ElevationView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
+    const Vec2 by = at - grabbed_;
+    sheets::Rect box = before_;
+    if (hold_.whole()) {
+        box = box.moved(by);
+        box = box.moved({snap_across(box.x0, box.x1, keys) - box.x0, snap_up(box.y0, box.y1, keys) - box.y0});
+        box = box.moved({0, std::max(0.0, -box.y0)});
+    } else {
+        if (hold_.left) box.x0 = std::min(snap_across(box.x0 + by.x, box.x0 + by.x, keys), box.x1 - smallest);
+        if (hold_.right)
+            box.x1 = std::max(snap_across(box.x1 + by.x, box.x1 + by.x, keys), box.x0 + smallest);
+        if (hold_.low)
+            box.y0 = std::clamp(snap_up(box.y0 + by.y, box.y0 + by.y, keys), 0.0, box.y1 - smallest);
+        if (hold_.high) box.y1 = std::max(snap_up(box.y1 + by.y, box.y1 + by.y, keys), box.y0 + smallest);
+    }
+    show_box(box);
+}
+
+void ElevationView::show_box(const sheets::Rect &box) {
+    desk_.show(opening_set(dragged_, box));
+}
+
+void ElevationView::release() {
+    const bool whole = hold_.whole();
+    dragged_ = -1;
+    desk_.settle(whole ? tr("Move opening") : tr("Size opening"));
+    update();
+}
+
+void ElevationView::give_up() {
+    dragged_ = -1;
+    desk_.cancel();
+}
+
+/// A typed length is the place from the left while moving, else the size that is being changed.
+void ElevationView::take_typed(Length length) {
+    if (dragged_ < 0) return;
+    sheets::Rect box = before_;
+    const double mm = length.mm();
+    if (hold_.whole())
+        box = box.moved({mm - box.x0, 0});
+    else if (hold_.left)
+        box.x0 = box.x1 - mm;
+    else if (hold_.right)
+        box.x1 = box.x0 + mm;
+    else if (hold_.low)
+        box.y0 = box.y1 - mm;
+    else
+        box.y1 = box.y0 + mm;
+    show_box(box);
+    release();
+}
+
+void ElevationView::double_click(Vec2 at) {
+    if (dragged_ >= 0) give_up();
+    if (hole_at(at) == nullptr && scene_.wall >= 0) add(OpeningKind::window, at.x);
+}
+
+void ElevationView::add(OpeningKind kind, double middle) {
+    if (!desk_.standing() || scene_.wall < 0) return;
+    const std::string wall = selection_.wall();
+    std::optional<Shell> next;
+    const bool done =
+        desk_.edit(kind == OpeningKind::door ? tr("Add door") : tr("Add window"), [&](const Shell &shell) {
+            return next = with_opening(shell, usual_opening(kind, wall, shell.units), middle);
+        });
+    if (done) selection_.choose_opening(*next, static_cast<int>(next->openings.size()) - 1);
+}
+
+void ElevationView::remove_chosen() {
+    const int opening = selection_.chosen().opening;
+    if (opening < 0) return;
+    selection_.clear();
+    desk_.edit(tr("Remove opening"), [opening](const Shell &shell) -> std::optional<Shell> {
+        if (opening >= static_cast<int>(shell.openings.size())) return {};
+        Shell next = shell;
+        next.openings.erase(next.openings.begin() + opening);
+        return next;
+    });
+}
+
+void ElevationView::nudge(double across, double up, bool size) {
+    const auto *hole = chosen_hole();
+    if (hole == nullptr) return;
+    sheets::Rect box = hole->box;
+    if (size)
+        box = {box.x0, box.y0, std::max(box.x1 + across, box.x0 + smallest),
+               std::max(box.y1 + up, box.y0 + smallest)};
+    else
+        box = box.moved({across, std::max(up, -box.y0)});
+    desk_.edit(size ? tr("Size opening") : tr("Move opening"), opening_set(hole->opening, box));
+}
+
+void ElevationView::choose_next(int step) {
+    if (scene_.holes.empty()) return;
+    const int count = static_cast<int>(scene_.holes.size());
+    int at = step > 0 ? -1 : 0;
+    for (int i = 0; i < count; ++i)
+        if (selection_.is_opening(scene_.holes[static_cast<std::size_t>(i)].opening)) at = i;
+    const auto &next = scene_.holes[static_cast<std::size_t>((at + step + count) % count)];
+    selection_.choose_opening(desk_.standing()->job.shell, next.opening);
+}
+
+void ElevationView::keyPressEvent(QKeyEvent *event) {
+    constexpr int many = 10;
+    const double step = grid_step(units()) * (event->modifiers() & Qt::ShiftModifier ? many : 1);
+    const bool size = event->modifiers() & Qt::ControlModifier;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return nudge(-step, 0, size);
+    case Qt::Key_Right:
+        return nudge(step, 0, size);
+    case Qt::Key_Up:
+        return nudge(0, step, size);
+    case Qt::Key_Down:
+        return nudge(0, -step, size);
+    case Qt::Key_PageDown:
+        return choose_next(1);
+    case Qt::Key_PageUp:
+        return choose_next(-1);
+    default:
+        DrawingView::keyPressEvent(event);
+    }
+}
+
+} // namespace roundlay::window

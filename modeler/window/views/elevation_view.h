@@ -1,0 +1,69 @@
+// The elevation: one wall seen from outside, where openings are placed, dragged and sized.
+#pragma once
+
+#include "kernel/shell/shell.h"
+#include "modeler/window/views/drawing_view.h"
+#include "modeler/window/views/elevation_scene.h"
+
+namespace roundlay::window {
+
+class Desk;
+class Selection;
+
+class ElevationView : public DrawingView {
+    Q_OBJECT
+  public:
+    ElevationView(Desk &desk, Selection &selection, QWidget *parent = nullptr);
+
+    const ElevationScene &scene() const { return scene_; }
+    /// Adds an opening to the wall that is shown, as near to `middle` as it fits, and chooses it.
+    void add(OpeningKind kind, double middle);
+    void add(OpeningKind kind) { add(kind, scene_.length / 2); }
+    void remove_chosen();
+
+  protected:
+    sheets::Rect content() const override;
+    void paint(QPainter &painter) override;
+    void press(Vec2 at, Qt::KeyboardModifiers keys) override;
+    void hover(Vec2 at) override;
+    void drag(Vec2 at, Qt::KeyboardModifiers keys) override;
+    void release() override;
+    void give_up() override;
+    bool is_dragging() const override { return dragged_ >= 0; }
+    void take_typed(Length length) override;
+    UnitSystem units() const override;
+    void double_click(Vec2 at) override;
+    void keyPressEvent(QKeyEvent *event) override;
+
+  private:
+    /// Which sides of an opening the hand has hold of; all four move it.
+    struct Hold {
+        bool left = false, right = false, low = false, high = false;
+        bool whole() const { return left && right && low && high; }
+        bool any() const { return left || right || low || high; }
+    };
+    Hold hold_at(const sheets::Rect &box, Vec2 at) const;
+    const ElevationScene::Hole *hole_at(Vec2 at) const;
+    int piece_at(Vec2 at) const;
+    const ElevationScene::Hole *chosen_hole() const;
+    void refresh();
+    void show_box(const sheets::Rect &box);
+    double snap_across(double at, double alternative, Qt::KeyboardModifiers keys) const;
+    double snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const;
+    void nudge(double across, double up, bool size);
+    void choose_next(int step);
+    void paint_logs(QPainter &painter) const;
+    void paint_rounds(QPainter &painter) const;
+    void paint_holes(QPainter &painter) const;
+    void paint_measures(QPainter &painter, const sheets::Rect &box) const;
+
+    Desk &desk_;
+    Selection &selection_;
+    ElevationScene scene_;
+    int dragged_ = -1;
+    Hold hold_;
+    Vec2 grabbed_;
+    sheets::Rect before_;
+};
+
+} // namespace roundlay::window

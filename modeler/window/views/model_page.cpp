@@ -1,0 +1,201 @@
+#include "modeler/window/views/model_page.h"
+
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/gl_probe.h"
+#include "modeler/window/views/scene_view.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSlider>
+#include <QStyle>
+#include <QToolButton>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr int slider_steps = 100;
+constexpr int play_ms = 70; // for each piece
+
+enum Section { none, from_south, from_east, from_above };
+
+} // namespace
+
+ModelPage::ModelPage(Desk &desk, Selection &selection, QWidget *parent)
+    : QWidget(parent), desk_(desk), selection_(selection) {
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    if (const auto why = why_no_model_view()) {
+        use_no_view(*why);
+        column->addWidget(instead_, 1);
+    } else {
+        view_ = new SceneView(this);
+        view_->setAccessibleName(tr("Model"));
+        view_->setAccessibleDescription(
+            tr("The shell in space. Arrow keys turn it, with Shift they move it, plus and minus zoom."));
+        column->addWidget(view_, 1);
+        connect(view_, &SceneView::failed, this, [this, column](const QString &sentence) {
+            view_->hide();
+            use_no_view(sentence);
+            column->insertWidget(0, instead_, 1);
+        });
+        connect(view_, &SceneView::picked, this, [this](int id) {
+            if (id >= 0 && desk_.standing())
+                selection_.choose_piece(desk_.standing()->job.layout, id);
+            else
+                selection_.clear();
+        });
+        connect(view_, &SceneView::hovered, this, [this](int id) {
+            const bool there = id >= 0 && desk_.standing() && id < pieces();
+            emit hinted(there ? text(desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag)
+                              : QString());
+        });
+    }
+    column->addWidget(controls());
+    playing_.setInterval(play_ms);
+    connect(&playing_, &QTimer::timeout, this, &ModelPage::raise_one_more);
+    connect(&desk_, &Desk::state_changed, this, &ModelPage::show_state);
+    connect(&selection_, &Selection::changed, this, &ModelPage::refresh);
+}
+
+void ModelPage::use_no_view(const QString &sentence) {
+    constexpr int margin = 40;
+    instead_ = new QLabel(sentence, this);
+    instead_->setObjectName(QStringLiteral("no-model"));
+    instead_->setWordWrap(true);
+    instead_->setAlignment(Qt::AlignCenter);
+    instead_->setMargin(margin);
+}
+
+QSlider *ModelPage::slider(const QString &name, int most) {
+    constexpr int least_width = 70;
+    auto *made = new QSlider(Qt::Horizontal);
+    made->setRange(0, most);
+    made->setAccessibleName(name);
+    made->setToolTip(name);
+    made->setMinimumWidth(least_width);
+    return made;
+}
+
+QWidget *ModelPage::controls() {
+    auto *bar = new QWidget(this);
+    auto *row = new QHBoxLayout(bar);
+    row->setContentsMargins(8, 4, 8, 4);
+    const auto labelled = [&](const QString &words, QWidget *field, int stretch) {
+        auto *label = new QLabel(words);
+        label->setBuddy(field);
+        row->addWidget(label);
+        row->addWidget(field, stretch);
+    };
+    spread_ = slider(tr("Spread apart"), slider_steps);
+    labelled(tr("S&pread"), spread_, 1);
+    raise_ = slider(tr("Raise: how many pieces stand"), 1);
+    raise_->setValue(1);
+    labelled(tr("&Raise"), raise_, 2);
+    play_ = new QToolButton;
+    play_->setCheckable(true);
+    play_->setIcon(style()->standardIcon(QStyle::SP_MediaPlay));
+    play_->setAccessibleName(tr("Play the raise"));
+    play_->setToolTip(tr("Play the raise"));
+    row->addWidget(play_);
+    section_ = new QComboBox;
+    section_->addItems({tr("no section"), tr("from the south"), tr("from the east"), tr("from above")});
+    section_->setAccessibleName(tr("Section plane"));
+    labelled(tr("S&ection"), section_, 0);
+    cut_ = slider(tr("Place of the section"), slider_steps);
+    cut_->setValue(slider_steps / 2);
+    cut_->setEnabled(false);
+    row->addWidget(cut_, 1);
+    colouring_ = new QComboBox;
+    colouring_->addItems({tr("by wall"), tr("by finding"), tr("by equal pieces")});
+    colouring_->setAccessibleName(tr("Colour"));
+    labelled(tr("&Colour"), colouring_, 0);
+    labels_ = new QCheckBox(tr("&Tags"));
+    row->addWidget(labels_);
+    connect(spread_, &QSlider::valueChanged, this, &ModelPage::refresh);
+    connect(raise_, &QSlider::valueChanged, this, &ModelPage::refresh);
+    connect(play_, &QToolButton::toggled, this, &ModelPage::play);
+    connect(section_, &QComboBox::currentIndexChanged, this, &ModelPage::show_section);
+    connect(cut_, &QSlider::valueChanged, this, &ModelPage::show_section);
+    connect(colouring_, &QComboBox::currentIndexChanged, this, &ModelPage::refresh);
+    connect(labels_, &QCheckBox::toggled, this, &ModelPage::refresh);
+    bar->setEnabled(view_ != nullptr);
+    return bar;
+}
+
+int ModelPage::pieces() const {
+    return desk_.standing() ? static_cast<int>(desk_.standing()->job.layout.pieces.size()) : 0;
+}
+
+/// A raise that stood whole stands whole again, however many pieces there are now.
+void ModelPage::show_state() {
+    const bool whole = raise_->value() == raise_->maximum();
+    const QSignalBlocker quiet(raise_);
+    raise_->setMaximum(std::max(pieces(), 1));
+    if (whole) raise_->setValue(raise_->maximum());
+    refresh();
+}
+
+void ModelPage::refresh() {
+    if (view_ == nullptr) return;
+    const StatePtr &state = desk_.standing();
+    if (!state) {
+        view_->set_labels({});
+        return view_->set_scene({});
+    }
+    SceneOptions options;
+    options.explode = static_cast<double>(spread_->value()) / slider_steps;
+    options.raised_up_to = raise_->value() == raise_->maximum() ? -1 : raise_->value();
+    Scene scene = scene_of(state->job.layout, state->models, options);
+    colour(scene, *state, static_cast<Colouring>(colouring_->currentIndex()), selection_.chosen());
+    std::vector<SceneView::Label> labels;
+    for (const Instance &instance : scene.instances) {
+        const Piece &piece = state->job.layout.pieces[static_cast<std::size_t>(instance.id)];
+        if (!instance.visible || (!labels_->isChecked() && !selection_.is_piece(piece.tag))) continue;
+        const Vec3 middle{piece.blank.length / 2, 0, piece.blank.height / 2};
+        labels.push_back({instance.frame.to_world(middle), text(piece.tag)});
+    }
+    view_->set_labels(std::move(labels));
+    view_->set_scene(std::move(scene));
+}
+
+void ModelPage::show_section() {
+    cut_->setEnabled(section_->currentIndex() != none);
+    if (view_ == nullptr) return;
+    const Box3 box = bounds(view_->scene());
+    const double part = static_cast<double>(cut_->value()) / slider_steps;
+    const auto at = [part](double low, double high) { return low + part * (high - low); };
+    std::optional<Plane> plane;
+    if (section_->currentIndex() == from_south) plane = Plane{{0, -1, 0}, -at(box.low.y, box.high.y)};
+    if (section_->currentIndex() == from_east) plane = Plane{{1, 0, 0}, at(box.low.x, box.high.x)};
+    if (section_->currentIndex() == from_above) plane = Plane{{0, 0, 1}, at(box.low.z, box.high.z)};
+    view_->set_section(plane);
+}
+
+void ModelPage::play(bool on) {
+    if (on == playing_.isActive()) return;
+    play_->setChecked(on);
+    play_->setIcon(style()->standardIcon(on ? QStyle::SP_MediaPause : QStyle::SP_MediaPlay));
+    if (!on) return playing_.stop();
+    if (raise_->value() == raise_->maximum()) raise_->setValue(0);
+    playing_.start();
+}
+
+void ModelPage::raise_one_more() {
+    raise_->setValue(raise_->value() + 1);
+    if (raise_->value() == raise_->maximum()) play(false);
+}
+
+void ModelPage::set_colouring(Colouring colouring) {
+    colouring_->setCurrentIndex(static_cast<int>(colouring));
+}
+
+void ModelPage::show_labels(bool on) {
+    labels_->setChecked(on);
+}
+
+} // namespace roundlay::window

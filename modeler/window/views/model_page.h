@@ -1,0 +1,57 @@
+// The model with its controls, or a sentence where this machine draws none.
+#pragma once
+
+#include "modeler/window/views/scene_colours.h"
+
+#include <QTimer>
+#include <QWidget>
+
+class QComboBox;
+class QSlider;
+class QToolButton;
+class QCheckBox;
+class QLabel;
+
+namespace roundlay::window {
+
+class Desk;
+class SceneView;
+
+class ModelPage : public QWidget {
+    Q_OBJECT
+  public:
+    ModelPage(Desk &desk, Selection &selection, QWidget *parent = nullptr);
+
+    SceneView *view() const { return view_; } ///< null where there is no OpenGL
+    void play(bool on);
+    bool is_playing() const { return playing_.isActive(); }
+    QSlider *spread_slider() const { return spread_; }
+    QSlider *raise_slider() const { return raise_; }
+    void set_colouring(Colouring colouring);
+    void show_labels(bool on);
+
+  signals:
+    void hinted(const QString &words);
+
+  private:
+    QWidget *controls();
+    QSlider *slider(const QString &name, int most);
+    void show_state();
+    void show_section();
+    void refresh();
+    void raise_one_more();
+    void use_no_view(const QString &sentence);
+    int pieces() const;
+
+    Desk &desk_;
+    Selection &selection_;
+    SceneView *view_ = nullptr;
+    QLabel *instead_ = nullptr;
+    QSlider *spread_, *raise_, *cut_;
+    QToolButton *play_;
+    QComboBox *colouring_, *section_;
+    QCheckBox *labels_;
+    QTimer playing_;
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,289 @@
+#include "modeler/window/views/plan_view.h"
+
+#include "kernel/shell/plan_edit.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/snap.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/tints.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+Vec2 flat(Vec3 p) {
+    return {p.x, p.y};
+}
+
+const WallPlace &place(const Layout &layout, int wall) {
+    return layout.walls[static_cast<std::size_t>(wall)];
+}
+
+/// Along the wall and inward of its outside face.
+Vec2 on_wall(const WallPlace &w, double along, double inward) {
+    return flat(w.frame.to_world({along, inward, 0}));
+}
+
+const Layout *layout_of(const Desk &desk) {
+    const StatePtr &state = desk.standing();
+    return state ? &state->job.layout : nullptr;
+}
+
+QString notch_words(const Shell &shell, const CornerPlace &corner, const Layout &layout) {
+    NotchRule notch = shell.notch;
+    for (const CornerNotch &own : shell.corners)
+        if (own.first == place(layout, corner.ends).name && own.second == place(layout, corner.starts).name)
+            notch = own.notch;
+    switch (notch.kind) {
+    case NotchKind::full_dovetail:
+        return PlanView::tr("full dovetail, %1").arg(text(print_slope(notch.slope)));
+    case NotchKind::half_dovetail:
+        return PlanView::tr("half dovetail, %1").arg(text(print_slope(notch.slope)));
+    case NotchKind::square_lap:
+        return PlanView::tr("square lap");
+    case NotchKind::stated:
+        break;
+    }
+    return PlanView::tr("stated: along %1, across %2")
+        .arg(text(print_slope(notch.along)), text(print_slope(notch.across)));
+}
+
+} // namespace
+
+PlanView::PlanView(Desk &desk, Selection &selection, QWidget *parent)
+    : DrawingView(parent), desk_(desk), selection_(selection) {
+    setAccessibleName(tr("Plan"));
+    setAccessibleDescription(
+        tr("Walls from above. Page Up and Page Down choose a wall, arrow keys move it."));
+    connect(&desk_, &Desk::state_changed, this, QOverload<>::of(&QWidget::update));
+    connect(&selection_, &Selection::changed, this, QOverload<>::of(&QWidget::update));
+}
+
+UnitSystem PlanView::units() const {
+    return desk_.units();
+}
+
+sheets::Rect PlanView::content() const {
+    constexpr double room_for_lengths = 700;
+    sheets::Rect box = sheets::Rect::nothing();
+    if (const Layout *layout = layout_of(desk_))
+        for (const WallPlace &w : layout->walls)
+            box = joined(box, flat(w.frame.origin));
+    return box.empty() ? box : box.grown(room_for_lengths);
+}
+
+void PlanView::paint(QPainter &painter) {
+    if (layout_of(desk_) == nullptr) return;
+    paint_walls(painter);
+    paint_openings(painter);
+    paint_corners(painter);
+    paint_dimensions(painter);
+}
+
+void PlanView::paint_walls(QPainter &painter) const {
+    const Layout &layout = *layout_of(desk_);
+    for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i) {
+        const WallPlace &w = place(layout, i);
+        QPolygonF wall;
+        for (const auto &[along, inward] : {std::pair(0.0, 0.0), std::pair(w.length, 0.0),
+                                            std::pair(w.length, w.thickness), std::pair(0.0, w.thickness)})
+            wall << to_screen(on_wall(w, along, inward));
+        const bool chosen = selection_.is_wall(w.name) || dragged_ == i;
+        const bool shown = selection_.wall() == w.name;
+        painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 2.5 : 1.2));
+        painter.setBrush(shown ? tints().end_grain : tints().wood);
+        painter.drawPolygon(wall);
+    }
+}
+
+void PlanView::paint_openings(QPainter &painter) const {
+    const StatePtr &state = desk_.standing();
+    const Shell &shell = state->job.shell;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        for (const WallPlace &w : state->job.layout.walls) {
+            if (w.name != o.wall) continue;
+            const double from = o.from_left.mm(), to = from + o.width.mm();
+            QPolygonF hole;
+            hole << to_screen(on_wall(w, from, 0)) << to_screen(on_wall(w, to, 0))
+                 << to_screen(on_wall(w, to, w.thickness)) << to_screen(on_wall(w, from, w.thickness));
+            const bool chosen = selection_.is_opening(static_cast<int>(i));
+            painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 2.5 : 1));
+            painter.setBrush(o.kind == OpeningKind::door ? tints().paper : tints().accent_soft);
+            painter.drawPolygon(hole);
+            if (o.kind == OpeningKind::window)
+                painter.drawLine(to_screen(on_wall(w, from, w.thickness / 2)),
+                                 to_screen(on_wall(w, to, w.thickness / 2)));
+        }
+    }
+}
+
+void PlanView::paint_corners(QPainter &painter) const {
+    constexpr double dot = 4;
+    for (const CornerPlace &corner : layout_of(desk_)->corners) {
+        const bool chosen = selection_.is_corner(corner.name);
+        painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 3 : 1));
+        painter.setBrush(chosen ? tints().accent_soft : tints().paper);
+        const double size = chosen ? dot + 2 : dot;
+        painter.drawEllipse(to_screen(corner.centre), size, size);
+    }
+}
+
+void PlanView::paint_dimensions(QPainter &painter) const {
+    const Layout &layout = *layout_of(desk_);
+    const double off = 22 / scale();
+    for (const WallPlace &w : layout.walls) {
+        const QPointF from = to_screen(on_wall(w, 0, -off)), to = to_screen(on_wall(w, w.length, -off));
+        painter.setPen(QPen(tints().faint, 1));
+        painter.drawLine(from, to);
+        for (const double end : {0.0, w.length})
+            painter.drawLine(to_screen(on_wall(w, end, -off * 0.7)), to_screen(on_wall(w, end, -off * 1.3)));
+        draw_label(painter, (from + to) / 2, length_text(w.length, desk_.units()), tints().ink);
+        QFont bold = painter.font(), plain = bold;
+        bold.setBold(true);
+        painter.setFont(bold);
+        draw_label(painter, to_screen(on_wall(w, w.length / 2, w.thickness + off)), text(w.name),
+                   selection_.wall() == w.name ? tints().accent : tints().ink);
+        painter.setFont(plain);
+    }
+}
+
+int PlanView::wall_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (int i = 0; i < static_cast<int>(layout->walls.size()); ++i) {
+        const WallPlace &w = place(*layout, i);
+        const Vec3 local = w.frame.to_local({at.x, at.y, 0});
+        if (local.x >= 0 && local.x <= w.length && local.y >= -reach() && local.y <= w.thickness + reach())
+            return i;
+    }
+    return -1;
+}
+
+int PlanView::corner_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (int i = 0; i < static_cast<int>(layout->corners.size()); ++i)
+        if (length(layout->corners[static_cast<std::size_t>(i)].centre - at) <= reach()) return i;
+    return -1;
+}
+
+void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
+    if (const int corner = corner_at(at); corner >= 0)
+        return selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
+    const int wall = wall_at(at);
+    if (wall < 0) return selection_.clear();
+    const WallPlace &w = place(*layout_of(desk_), wall);
+    selection_.choose_wall(w.name);
+    const Shell &shell = desk_.standing()->job.shell;
+    if (wall >= static_cast<int>(shell.walls.size())) return; // a partition hangs on the walls it stands between
+    const std::size_t before = (static_cast<std::size_t>(wall) + shell.walls.size() - 1) % shell.walls.size();
+    const auto probe = wall_moved(shell, static_cast<std::size_t>(wall), Length::mm(1));
+    if (!probe) return;
+    before_length_ = shell.walls[before].length.mm();
+    grows_ = probe->walls[before].length.mm() > before_length_ ? 1 : -1;
+    outward_ = flat(-w.frame.y);
+    grabbed_ = at;
+    dragged_ = wall;
+    emit hinted(tr("Drag, or type the length of wall %1").arg(text(shell.walls[before].name)));
+}
+
+void PlanView::hover(Vec2 at) {
+    const int corner = corner_at(at), wall = corner < 0 ? wall_at(at) : -1;
+    setCursor(corner >= 0 ? Qt::PointingHandCursor : wall >= 0 ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    if (corner >= 0) {
+        const Layout &layout = *layout_of(desk_);
+        const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+        emit hinted(
+            tr("Corner %1: %2").arg(text(c.name), notch_words(desk_.standing()->job.shell, c, layout)));
+    } else if (wall >= 0) {
+        emit hinted(tr("Wall %1").arg(text(place(*layout_of(desk_), wall).name)));
+    } else {
+        emit hinted({});
+    }
+}
+
+void PlanView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
+    const double outward = dot(at - grabbed_, outward_);
+    std::vector<double> lengths;
+    if (!(keys & Qt::AltModifier))
+        for (const Wall &wall : desk_.standing()->job.shell.walls)
+            lengths.push_back(wall.length.mm());
+    const double grid = keys & Qt::AltModifier ? 1 : grid_step(units());
+    const double wanted = snapped(before_length_ + grows_ * outward, lengths, reach(), grid).at;
+    move_wall(grows_ * (wanted - before_length_), false);
+}
+
+void PlanView::move_wall(double outward, bool as_edit) {
+    const auto wall = static_cast<std::size_t>(dragged_ >= 0 ? dragged_ : chosen_wall());
+    const Desk::ShellEdit change = [wall, outward](const Shell &s) {
+        return wall_moved(s, wall, Length::mm(outward));
+    };
+    if (as_edit)
+        desk_.edit(tr("Move wall"), change);
+    else
+        desk_.show(change);
+}
+
+void PlanView::release() {
+    dragged_ = -1;
+    desk_.settle(tr("Move wall"));
+}
+
+void PlanView::give_up() {
+    dragged_ = -1;
+    desk_.cancel();
+    update();
+}
+
+void PlanView::take_typed(Length length) {
+    if (dragged_ < 0) return;
+    move_wall(grows_ * (length.mm() - before_length_), false);
+    release();
+}
+
+int PlanView::chosen_wall() const {
+    const Layout *layout = layout_of(desk_);
+    for (int i = 0; layout != nullptr && i < static_cast<int>(layout->walls.size()); ++i)
+        if (selection_.is_wall(place(*layout, i).name)) return i;
+    return -1;
+}
+
+void PlanView::nudge(int steps) {
+    const StatePtr &state = desk_.standing();
+    const int wall = chosen_wall();
+    if (wall >= 0 && wall < static_cast<int>(state->job.shell.walls.size())) move_wall(steps * grid_step(units()), true);
+}
+
+void PlanView::choose_next(int step) {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return;
+    const int count = static_cast<int>(layout->walls.size());
+    const int next = (std::max(chosen_wall(), step > 0 ? -1 : 0) + step + count) % count;
+    selection_.choose_wall(place(*layout, next).name);
+}
+
+void PlanView::keyPressEvent(QKeyEvent *event) {
+    constexpr int many = 10;
+    const int steps = event->modifiers() & Qt::ShiftModifier ? many : 1;
+    switch (event->key()) {
+    case Qt::Key_Up:
+    case Qt::Key_Right:
+        return nudge(steps);
+    case Qt::Key_Down:
+    case Qt::Key_Left:
+        return nudge(-steps);
+    case Qt::Key_PageDown:
+        return choose_next(1);
+    case Qt::Key_PageUp:
+        return choose_next(-1);
+    default:
+        DrawingView::keyPressEvent(event);
+    }
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,312 @@
+#include "modeler/window/views/scene_view.h"
+
+#include "exporters/picture/picture.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/tints.h"
+
+#include <QElapsedTimer>
+#include <QKeyEvent>
+#include <QNativeGestureEvent>
+#include <QOpenGLContext>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr double turn_per_pixel = 0.008; // radians
+constexpr int stands_still_ms = 180, hover_ms = 40;
+constexpr double click_pixels = 4;
+constexpr double closest = 100, farthest = 500'000; // mm of picture height
+
+std::array<double, 3> channels(const QColor &c) {
+    return {c.redF(), c.greenF(), c.blueF()};
+}
+
+} // namespace
+
+SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
+    setMinimumSize(200, 160);
+    still_.setSingleShot(true);
+    still_.setInterval(stands_still_ms);
+    connect(&still_, &QTimer::timeout, this, [this] {
+        moving_ = false;
+        update();
+    });
+    hover_.setSingleShot(true);
+    hover_.setInterval(hover_ms);
+    connect(&hover_, &QTimer::timeout, this, [this] {
+        const int id = id_under(last_);
+        if (id == hovered_) return;
+        hovered_ = id;
+        emit hovered(id);
+        update();
+    });
+}
+
+SceneView::~SceneView() {
+    let_go();
+}
+
+void SceneView::let_go() {
+    if (!renderer_) return;
+    makeCurrent();
+    renderer_.reset();
+    doneCurrent();
+}
+
+void SceneView::initializeGL() {
+    connect(context(), &QOpenGLContext::aboutToBeDestroyed, this, &SceneView::let_go, Qt::DirectConnection);
+    auto made = Renderer::create();
+    if (const auto *failure = std::get_if<PictureFailure>(&made)) {
+        emit failed(text(failure->message));
+        return;
+    }
+    renderer_ = std::move(std::get<0>(made));
+    fresh_ = true;
+}
+
+QSize SceneView::pixels() const {
+    return {static_cast<int>(std::lround(width() * devicePixelRatioF())),
+            static_cast<int>(std::lround(height() * devicePixelRatioF()))};
+}
+
+double SceneView::aspect() const {
+    return static_cast<double>(std::max(width(), 1)) / std::max(height(), 1);
+}
+
+Look SceneView::look() const {
+    Look look = moving_ ? moving_look() : Look();
+    look.section = section_;
+    look.hovered = hovered_;
+    look.edge_width = devicePixelRatioF();
+    look.light_azimuth = light_azimuth_for(camera_);
+    if (tints().dark) {
+        look.background_low = channels(QColor("#1b211f"));
+        look.background_high = channels(QColor("#39433f"));
+    }
+    return look;
+}
+
+void SceneView::paintGL() {
+    if (!renderer_) return;
+    QElapsedTimer timer;
+    timer.start();
+    if (fresh_) renderer_->show(scene_);
+    fresh_ = false;
+    const QSize size = pixels();
+    renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
+    constexpr double per_ms = 1e6;
+    last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
+    if (!labels_.empty()) paint_labels();
+}
+
+void SceneView::paint_labels() {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Box3 box = bounds(scene_);
+    const Matrix4 clip =
+        projection_matrix(camera_, aspect(), depth_range(camera_, box)) * view_matrix(camera_);
+    const QFontMetricsF metrics(painter.font());
+    std::vector<QRectF> taken; // a label that would cover another stays away
+    for (const Label &label : labels_) {
+        const auto p = transformed(clip, label.at);
+        if (p[3] <= 0) continue;
+        QRectF rect = metrics.boundingRect(label.words).adjusted(-4, -1, 4, 1);
+        rect.moveCenter({(p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height()});
+        const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
+        if (std::any_of(taken.begin(), taken.end(), covers)) continue;
+        taken.push_back(rect);
+        QColor paper = tints().paper;
+        paper.setAlphaF(0.85F);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(paper);
+        painter.drawRoundedRect(rect, 3, 3);
+        painter.setPen(tints().ink);
+        painter.drawText(rect, Qt::AlignCenter, label.words);
+    }
+}
+
+void SceneView::set_scene(Scene scene) {
+    scene_ = std::move(scene);
+    fresh_ = true;
+    if (!fitted_ && !scene_.instances.empty()) {
+        fitted_ = true;
+        set_view(view_);
+    }
+    update();
+}
+
+void SceneView::set_labels(std::vector<Label> labels) {
+    labels_ = std::move(labels);
+    update();
+}
+
+void SceneView::set_section(std::optional<Plane> section) {
+    section_ = section;
+    moved();
+}
+
+void SceneView::set_view(View view) {
+    view_ = view;
+    const bool corner = view == View::south_east || view == View::north_east || view == View::north_west ||
+                        view == View::south_west;
+    camera_ =
+        looking_at(bounds(scene_), view, aspect(), corner ? Projection::perspective : Projection::parallel);
+    moved();
+}
+
+void SceneView::look_at(const Box3 &box, View view) {
+    camera_ = looking_at(box, view, aspect(), Projection::perspective);
+    moved();
+}
+
+void SceneView::set_projection(Projection projection) {
+    camera_.projection = projection;
+    moved();
+}
+
+void SceneView::fit() {
+    camera_ = fitted(camera_, bounds(scene_), aspect());
+    moved();
+}
+
+void SceneView::orbit(double azimuth, double elevation) {
+    camera_ = orbited(camera_, azimuth, elevation);
+    moved();
+}
+
+void SceneView::pan(double right, double up) {
+    const Vec3 back = unit(camera_.eye - camera_.target), across = unit(cross(camera_.up, back)),
+               upward = cross(back, across);
+    const double mm = camera_.view_height / std::max(height(), 1);
+    const Vec3 by = (-right * mm) * across + (-up * mm) * upward;
+    camera_.eye = camera_.eye + by;
+    camera_.target = camera_.target + by;
+    moved();
+}
+
+/// What lies under the pointer stays under it.
+void SceneView::zoom(double factor, QPointF at) {
+    const double next = std::clamp(camera_.view_height / factor, closest, farthest);
+    const double by = camera_.view_height / next;
+    const double right = at.x() - width() / 2.0, up = height() / 2.0 - at.y();
+    const Vec3 away = camera_.eye - camera_.target;
+    pan(-right * (1 - 1 / by), -up * (1 - 1 / by));
+    camera_.view_height = next;
+    camera_.eye = camera_.target + (1 / by) * away;
+    moved();
+}
+
+void SceneView::moved() {
+    moving_ = true;
+    still_.start();
+    update();
+}
+
+int SceneView::id_under(QPointF at) {
+    if (!renderer_ || scene_.instances.empty()) return -1;
+    makeCurrent();
+    const QSize size = pixels();
+    const double ratio = devicePixelRatioF();
+    const auto picked = renderer_->pick(camera_, look(), size.width(), size.height(),
+                                        static_cast<int>(at.x() * ratio), static_cast<int>(at.y() * ratio));
+    doneCurrent();
+    return picked ? picked->id : -1;
+}
+
+QString SceneView::driver() const {
+    return renderer_ ? text(renderer_->driver()) : QString();
+}
+
+void SceneView::mousePressEvent(QMouseEvent *event) {
+    last_ = pressed_ = event->position();
+}
+
+void SceneView::mouseMoveEvent(QMouseEvent *event) {
+    const QPointF by = event->position() - last_;
+    last_ = event->position();
+    if (event->buttons() == Qt::NoButton) return hover_.start();
+    if ((last_ - pressed_).manhattanLength() < click_pixels) return;
+    const bool shift = event->modifiers() & Qt::ShiftModifier;
+    if (event->buttons() == Qt::LeftButton && !shift)
+        orbit(-by.x() * turn_per_pixel, by.y() * turn_per_pixel);
+    else
+        pan(by.x(), -by.y());
+}
+
+void SceneView::mouseReleaseEvent(QMouseEvent *event) {
+    if (event->button() == Qt::LeftButton && (event->position() - pressed_).manhattanLength() < click_pixels)
+        emit picked(id_under(event->position()));
+}
+
+void SceneView::mouseDoubleClickEvent(QMouseEvent *) {
+    fit();
+}
+
+void SceneView::wheelEvent(QWheelEvent *event) {
+    constexpr double per_notch = 1.18, notch = 120;
+    if (!event->pixelDelta().isNull() && !(event->modifiers() & Qt::ControlModifier))
+        return orbit(-event->pixelDelta().x() * turn_per_pixel, event->pixelDelta().y() * turn_per_pixel);
+    zoom(std::pow(per_notch, event->angleDelta().y() / notch), event->position());
+}
+
+bool SceneView::event(QEvent *event) {
+    if (event->type() == QEvent::NativeGesture) {
+        auto *gesture = static_cast<QNativeGestureEvent *>(event);
+        constexpr double radians = 3.14159265358979 / 180;
+        if (gesture->gestureType() == Qt::ZoomNativeGesture) zoom(1 + gesture->value(), gesture->position());
+        if (gesture->gestureType() == Qt::RotateNativeGesture) orbit(gesture->value() * radians, 0);
+        return true;
+    }
+    return QOpenGLWidget::event(event);
+}
+
+bool SceneView::turn_by_key(int key, bool shift) {
+    constexpr double angle = 0.1, pixels = 40;
+    const auto go = [&](double right, double up) {
+        if (shift)
+            pan(-right * pixels, -up * pixels);
+        else
+            orbit(right * angle, up * angle);
+    };
+    switch (key) {
+    case Qt::Key_Left:
+        go(-1, 0);
+        return true;
+    case Qt::Key_Right:
+        go(1, 0);
+        return true;
+    case Qt::Key_Up:
+        go(0, 1);
+        return true;
+    case Qt::Key_Down:
+        go(0, -1);
+        return true;
+    default:
+        return false;
+    }
+}
+
+void SceneView::keyPressEvent(QKeyEvent *event) {
+    constexpr double step = 1.2;
+    const QPointF middle(width() / 2.0, height() / 2.0);
+    if (turn_by_key(event->key(), event->modifiers() & Qt::ShiftModifier)) return;
+    switch (event->key()) {
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        return zoom(step, middle);
+    case Qt::Key_Minus:
+        return zoom(1 / step, middle);
+    case Qt::Key_Home:
+        return fit();
+    default:
+        QOpenGLWidget::keyPressEvent(event);
+    }
+}
+
+} // namespace roundlay::window

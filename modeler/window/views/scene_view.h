@@ -1,0 +1,82 @@
+// A scene in three dimensions that is turned, moved and zoomed by mouse, touchpad and keyboard.
+#pragma once
+
+#include "exporters/picture/camera.h"
+#include "exporters/picture/renderer.h"
+
+#include <QOpenGLWidget>
+#include <QTimer>
+#include <functional>
+#include <memory>
+
+namespace roundlay::window {
+
+class SceneView : public QOpenGLWidget {
+    Q_OBJECT
+  public:
+    struct Label {
+        Vec3 at;
+        QString words;
+    };
+
+    explicit SceneView(QWidget *parent = nullptr);
+    ~SceneView() override;
+
+    void set_scene(Scene scene); ///< the camera stays, but for the first scene, which is fitted
+    void set_labels(std::vector<Label> labels);
+    void set_section(std::optional<Plane> section);
+    void set_view(View view);
+    void look_at(const Box3 &box, View view); ///< a part of the scene
+    void set_projection(Projection projection);
+    void fit();
+    void orbit(double azimuth, double elevation);
+    void pan(double right, double up); ///< pixels
+    void zoom(double factor, QPointF at);
+
+    const Camera &camera() const { return camera_; }
+    const Scene &scene() const { return scene_; }
+    QString driver() const;
+    double last_frame_ms() const { return last_frame_ms_; }
+
+  signals:
+    void picked(int id); ///< -1 = nothing
+    void hovered(int id);
+    void failed(const QString &sentence);
+
+  protected:
+    void initializeGL() override;
+    void paintGL() override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void mouseDoubleClickEvent(QMouseEvent *event) override;
+    void wheelEvent(QWheelEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+    bool event(QEvent *event) override;
+
+  private:
+    void let_go();
+    void moved();
+    double aspect() const;
+    QSize pixels() const;
+    int id_under(QPointF at);
+    void paint_labels();
+    Look look() const;
+    bool turn_by_key(int key, bool shift);
+
+    std::unique_ptr<Renderer> renderer_;
+    Scene scene_;
+    std::vector<Label> labels_;
+    Camera camera_;
+    View view_ = View::south_east;
+    std::optional<Plane> section_;
+    bool fresh_ = false;  ///< the scene is not shown to the renderer yet
+    bool fitted_ = false; ///< a scene was fitted once
+    bool moving_ = false;
+    int hovered_ = -1;
+    QPointF last_, pressed_;
+    QTimer still_, hover_;
+    double last_frame_ms_ = 0;
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,155 @@
+#include "modeler/window/views/sheet_view.h"
+
+#include "exporters/registry/paper.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/sheet_painter.h"
+#include "modeler/window/views/tints.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPromise>
+#include <QThreadPool>
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model) {
+    const auto at = static_cast<std::size_t>(model);
+    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at], sheet_options(job));
+}
+
+SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
+    : QWidget(parent), desk_(desk), selection_(selection) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMinimumSize(160, 120);
+    setAccessibleName(tr("Cut sheet"));
+    setAccessibleDescription(tr("The cut sheet of the chosen log. Page Up and Page Down turn its pages."));
+    connect(&desk_, &Desk::state_changed, this, &SheetView::refresh);
+    connect(&selection_, &Selection::changed, this, &SheetView::refresh);
+    connect(&drawing_, &QFutureWatcher<Drawn>::finished, this, &SheetView::take);
+}
+
+SheetView::~SheetView() {
+    drawing_.waitForFinished();
+}
+
+/// Drawn aside; while one is being drawn only the newest wish is remembered.
+void SheetView::refresh() {
+    if (!isVisible()) return;
+    const StatePtr state = desk_.standing();
+    const int piece = state && selection_.chosen().kind == Chosen::Kind::piece
+                          ? piece_tagged(state->job.layout, selection_.chosen().name)
+                          : -1;
+    if (piece < 0) {
+        pages_.clear();
+        tag_.clear();
+        return update();
+    }
+    again_ = drawing_.isRunning();
+    if (again_) return;
+    auto promise = std::make_shared<QPromise<Drawn>>();
+    drawing_.setFuture(promise->future());
+    promise->start();
+    QThreadPool::globalInstance()->start([promise, state, piece] {
+        const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
+        promise->addResult(Drawn{text(p.tag), sheets_of(state->job, p.model)});
+        promise->finish();
+    });
+}
+
+void SheetView::take() {
+    if (drawing_.future().resultCount() == 0) return;
+    Drawn drawn = drawing_.result();
+    if (drawn.tag != tag_) page_ = 0;
+    tag_ = drawn.tag;
+    pages_ = std::move(drawn.pages);
+    page_ = std::clamp(page_, 0, std::max(pages() - 1, 0));
+    update();
+    if (again_) refresh();
+}
+
+void SheetView::turn_page(int by) {
+    page_ = std::clamp(page_ + by, 0, std::max(pages() - 1, 0));
+    update();
+}
+
+void SheetView::paintEvent(QPaintEvent *) {
+    constexpr double margin = 12;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), palette().color(QPalette::Window).darker(tints().dark ? 125 : 106));
+    if (pages_.empty()) {
+        painter.setPen(tints().faint);
+        painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
+                         tr("Choose a log to see its cut sheet."));
+        return;
+    }
+    const sheets::Sheet &sheet = pages_[static_cast<std::size_t>(page_)];
+    const double fit =
+        std::min((width() - 2 * margin) / sheet.size.width, (height() - 2 * margin) / sheet.size.height);
+    const double scale = std::max(fit * zoom_, 0.01);
+    painter.translate(width() / 2.0 + offset_.x() - scale * sheet.size.width / 2,
+                      height() / 2.0 + offset_.y() - scale * sheet.size.height / 2);
+    painter.scale(scale, scale);
+    painter.fillRect(QRectF(0, 0, sheet.size.width, sheet.size.height), Qt::white);
+    paint_sheet(painter, sheet);
+}
+
+void SheetView::zoom(double factor, QPointF at) {
+    constexpr double most = 30;
+    const double next = std::clamp(zoom_ * factor, 1.0, most);
+    const QPointF from_middle = at - QPointF(width() / 2.0, height() / 2.0) - offset_;
+    offset_ -= from_middle * (next / zoom_ - 1);
+    zoom_ = next;
+    if (zoom_ <= 1) offset_ = {};
+    update();
+}
+
+void SheetView::wheelEvent(QWheelEvent *event) {
+    constexpr double per_notch = 1.2, notch = 120;
+    zoom(std::pow(per_notch, event->angleDelta().y() / notch), event->position());
+}
+
+void SheetView::mousePressEvent(QMouseEvent *event) {
+    last_ = event->position();
+}
+
+void SheetView::mouseMoveEvent(QMouseEvent *event) {
+    offset_ += event->position() - last_;
+    last_ = event->position();
+    update();
+}
+
+void SheetView::mouseDoubleClickEvent(QMouseEvent *) {
+    zoom_ = 1;
+    offset_ = {};
+    update();
+}
+
+void SheetView::keyPressEvent(QKeyEvent *event) {
+    constexpr double step = 1.3;
+    const QPointF middle(width() / 2.0, height() / 2.0);
+    switch (event->key()) {
+    case Qt::Key_PageDown:
+        return turn_page(1);
+    case Qt::Key_PageUp:
+        return turn_page(-1);
+    case Qt::Key_Plus:
+        return zoom(step, middle);
+    case Qt::Key_Minus:
+        return zoom(1 / step, middle);
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void SheetView::showEvent(QShowEvent *event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+} // namespace roundlay::window

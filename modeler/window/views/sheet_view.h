@@ -1,0 +1,58 @@
+// The cut sheet of the chosen log, drawn live from the same drawing that goes to paper.
+#pragma once
+
+#include "exporters/sheets/drawing/sheet.h"
+#include "modeler/window/desk/state.h"
+
+#include <QFutureWatcher>
+#include <QWidget>
+#include <vector>
+
+namespace roundlay::window {
+
+class Desk;
+class Selection;
+
+/// All cut sheets of one model.
+std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model);
+
+class SheetView : public QWidget {
+    Q_OBJECT
+  public:
+    SheetView(Desk &desk, Selection &selection, QWidget *parent = nullptr);
+    ~SheetView() override;
+
+    int pages() const { return static_cast<int>(pages_.size()); }
+    const QString &tag() const { return tag_; }
+    void turn_page(int by);
+
+  protected:
+    void paintEvent(QPaintEvent *) override;
+    void wheelEvent(QWheelEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseDoubleClickEvent(QMouseEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+    void showEvent(QShowEvent *event) override;
+
+  private:
+    struct Drawn {
+        QString tag;
+        std::vector<sheets::Sheet> pages;
+    };
+    void refresh();
+    void take();
+    void zoom(double factor, QPointF at);
+
+    Desk &desk_;
+    Selection &selection_;
+    std::vector<sheets::Sheet> pages_;
+    QString tag_;
+    int page_ = 0;
+    double zoom_ = 1; ///< 1 = the whole sheet fits
+    QPointF offset_, last_;
+    QFutureWatcher<Drawn> drawing_;
+    bool again_ = false; ///< something newer is wanted
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,186 @@
+// What a hand waits for: a step of a drag with its parts, a frame of an orbit, and the start. Reported with
+// ratios to the plain way in the same process; no gate.
+//
+//   bench_window [--once]     --once: few runs, without the shell of 1,000 pieces
+#include "kernel/document/document.h"
+#include "kernel/layout/interference.h"
+#include "kernel/solid/solid.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/workshop.h"
+#include "modeler/window/frame/application.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/views/elevation_scene.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/scene_view.h"
+#include "tests/bench/shells.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+#include <algorithm>
+#include <cstdio>
+#include <cstring>
+#include <functional>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+namespace {
+
+double milliseconds(const QElapsedTimer &timer) {
+    return static_cast<double>(timer.nsecsElapsed()) / 1e6;
+}
+
+double median(std::vector<double> all) {
+    std::sort(all.begin(), all.end());
+    return all.empty() ? 0 : all[all.size() / 2];
+}
+
+template <typename Deed> double timed(Deed deed) {
+    QElapsedTimer timer;
+    timer.start();
+    deed();
+    return milliseconds(timer);
+}
+
+/// A view that can be told to draw at once, to the last pixel.
+double frame(SceneView &view) {
+    QElapsedTimer timer;
+    timer.start();
+    view.grabFramebuffer(); // draws, and waits for the pixels
+    return milliseconds(timer);
+}
+
+Shell dragged(Shell shell, int step) {
+    shell.openings.front().from_left = shell.openings.front().from_left + Length::mm(5 * step);
+    return shell;
+}
+
+void report_drag(MainWindow &window, int steps) {
+    const Shell shell = bench::house();
+    window.begin(shell, "bench");
+    QTest::qWaitFor([&] { return window.desk().is_current(); });
+    ModelCache cache;
+    std::vector<double> read, layout, bodies, review, models, views, all, model_view;
+    for (int step = 0; step <= steps; ++step) {
+        const Document document(write_document(dragged(shell, step)), "bench");
+        const StatePtr state = worked_out(document, static_cast<quint64>(step) + 1, cache);
+        const Times &t = state->times;
+        const double drawn = timed([&] {
+            elevation_of(*state, "A");
+            window.elevation().grab();
+            window.plan().grab();
+        });
+        const double shown = timed([&] {
+            window.model().view()->set_scene(scene_of(state->job.layout, state->models));
+            frame(*window.model().view());
+        });
+        if (step == 0) continue; // everything is new to the first
+        read.push_back(t.read);
+        layout.push_back(t.layout);
+        bodies.push_back(t.bodies);
+        review.push_back(t.review);
+        models.push_back(t.models);
+        views.push_back(drawn);
+        all.push_back(t.all() + drawn);
+        model_view.push_back(shown);
+    }
+    std::printf("drag step, %zu pieces (median of %d): read %.1f, layout %.1f, bodies %.1f, review %.1f, "
+                "meshes %.1f, "
+                "plan and elevation %.1f: together %.1f ms\n",
+                lay_out(shell).pieces.size(), steps, median(read), median(layout), median(bodies),
+                median(review), median(models), median(views), median(all));
+    std::printf("  the model with its changed pieces: %.1f ms\n", median(model_view));
+    const Layout plain = lay_out(shell);
+    const double plainly = timed([&] {
+        for (const Piece &piece : plain.pieces)
+            build_plainly(piece);
+    });
+    std::printf("  RATIO plain solids : whole step %.0f (plain %.0f ms)\n", plainly / median(all), plainly);
+}
+
+void report_orbit(const Shell &shell, int frames) {
+    const Layout layout = lay_out(shell);
+    SceneView view;
+    view.resize(1280, 800);
+    view.show();
+    QTest::qWait(100);
+    view.set_scene(scene_of(layout, bodies_of(layout)));
+    frame(view);
+    std::vector<double> drawn, whole;
+    for (int i = 0; i < frames; ++i) {
+        view.orbit(0.05, 0);
+        whole.push_back(frame(view));
+        drawn.push_back(view.last_frame_ms());
+    }
+    SceneView empty; // the same way to the pixels, with nothing drawn
+    empty.resize(1280, 800);
+    empty.show();
+    QTest::qWait(100);
+    std::vector<double> nothing;
+    for (int i = 0; i < frames; ++i)
+        nothing.push_back(frame(empty));
+    std::printf(
+        "orbit, %zu pieces, 1280x800, edges and antialiasing: %.0f ms a frame with its pixels read back "
+        "(commands %.0f ms); an empty scene %.0f ms\n",
+        layout.pieces.size(), median(whole), median(drawn), median(nothing));
+}
+
+double start_of(const std::function<std::unique_ptr<QWidget>()> &make) {
+    return timed([&] {
+        const auto window = make();
+        window->show();
+        window->grab();
+    });
+}
+
+void report_start(const QString &folder) {
+    const auto plain = [] {
+        auto window = std::make_unique<QMainWindow>();
+        window->resize(1360, 860);
+        window->setCentralWidget(new SceneView);
+        return window;
+    };
+    start_of(plain); // the driver is loaded once
+    const double empty = start_of(plain);
+    const double start = start_of([&] { return std::make_unique<MainWindow>(folder); });
+    const double demo = start_of([&] {
+        auto window = std::make_unique<MainWindow>(folder);
+        window->begin_demo(1);
+        QTest::qWaitFor([&] { return window->desk().is_current(); });
+        return window;
+    });
+    std::printf(
+        "start: start page %.0f ms, house on screen %.0f ms; an empty window with the same viewer %.0f ms\n",
+        start, demo, empty);
+    std::printf("  RATIO start page : empty window %.2f, house : empty window %.2f\n", start / empty,
+                demo / empty);
+}
+
+} // namespace
+
+int main(int argc, char **argv) {
+    const bool once = argc > 1 && std::strcmp(argv[1], "--once") == 0;
+    QStandardPaths::setTestModeEnabled(true);
+    prepare_application();
+    QApplication application(argc, argv);
+    dress(application);
+    const QTemporaryDir folder;
+    {
+        MainWindow window(folder.path());
+        window.show();
+        if (window.model().view() == nullptr) {
+            std::fputs("bench_window: this machine draws no OpenGL 3.3; nothing was measured.\n", stderr);
+            return 1;
+        }
+        report_drag(window, once ? 5 : 40);
+    }
+    report_orbit(bench::house(), once ? 3 : 20);
+    if (!once) report_orbit(bench::hall(), 20);
+    report_start(folder.path());
+    return 0;
+}

@@ -1,0 +1,321 @@
+// The document on the desk, recovery, fields and keyboard, on a machine that draws no model.
+#include "kernel/document/restate.h"
+#include "kernel/layout/finding_pieces.h"
+#include "kernel/shell/plan_edit.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/recovery.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
+#include "modeler/window/desk/snap.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/panels/message_bar.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "tests/window/support.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProcess>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTreeWidget>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+class DeskTest : public QObject {
+    Q_OBJECT
+
+  private slots:
+    void a_wall_moves_and_the_plan_stays_closed();
+    void an_edit_is_undone_and_done_again_to_the_letter();
+    void what_is_restated_reads_back_as_meant();
+    void nonsense_in_a_length_field_keeps_the_old_value();
+    void a_drag_comes_to_rest_on_the_nearest_line();
+    void a_file_that_changed_on_the_disk_is_noticed();
+    void a_full_disk_keeps_the_work();
+    void errors_of_a_document_are_shown_with_their_lines();
+    void unsaved_work_survives_two_crashes();
+    void the_keyboard_alone_is_enough();
+    void units_switch_and_the_shell_stays();
+    void the_cut_list_is_sorted_filtered_and_copied();
+    void without_opengl_a_sentence_stands_where_the_model_would_be();
+
+  private:
+    QTemporaryDir folder_;
+    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
+    QString copy_of(const QString &demo) const;
+};
+
+QString DeskTest::copy_of(const QString &demo) const {
+    const QString path = folder_.filePath(demo + QStringLiteral(".roundlay"));
+    QFile::remove(path);
+    QFile::copy(demo_file(demo), path);
+    return path;
+}
+
+void DeskTest::a_wall_moves_and_the_plan_stays_closed() {
+    const Shell before = *read_document_file(demo_file("ell-house").toStdString()).shell;
+    for (std::size_t wall = 0; wall < before.walls.size(); ++wall) {
+        const auto after = wall_moved(before, wall, Length::mm(300));
+        QVERIFY(after);
+        const Layout layout = lay_out(*after);
+        for (const Finding &f : layout.findings)
+            QVERIFY2(f.code != "plan-not-closed", f.message.c_str());
+        QCOMPARE(layout.walls.size(), before.walls.size());
+    }
+    QVERIFY(!wall_moved(before, 0, Length::metres(-40))); // its neighbours would have no length left
+    const auto longer = wall_lengthened(before, 0, Length::feet(40));
+    QVERIFY(longer && longer->walls[0].length == Length::feet(40));
+}
+
+void DeskTest::an_edit_is_undone_and_done_again_to_the_letter() {
+    MainWindow window(kept());
+    QVERIFY(window.open(copy_of("ell-house")));
+    QVERIFY(settled(window));
+    const std::string before = window.desk().document().text();
+    QVERIFY(window.desk().edit("thicker", [](const Shell &s) {
+        Shell next = s;
+        next.thickness = Length::inches(9);
+        return std::optional(next);
+    }));
+    const std::string after = window.desk().document().text();
+    QVERIFY(after != before && window.desk().unsaved());
+    QCOMPARE(window.desk().history().undoText(), QString("thicker"));
+    window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), before);
+    QVERIFY(!window.desk().unsaved());
+    window.desk().history().redo();
+    QCOMPARE(window.desk().document().text(), after);
+    // Only the one statement has changed.
+    const auto lines = text(before).split('\n'), now = text(after).split('\n');
+    QCOMPARE(lines.size(), now.size());
+    int different = 0;
+    for (qsizetype i = 0; i < lines.size(); ++i)
+        different += lines[i] != now[i] ? 1 : 0;
+    QCOMPARE(different, 1);
+    window.desk().history().undo();
+}
+
+void DeskTest::what_is_restated_reads_back_as_meant() {
+    for (const char *demo : {"one-room", "ell-house", "long-house"}) {
+        const auto document = std::get<Document>(open_document(demo_file(demo).toStdString()));
+        const Shell before = *document.read().shell;
+        Shell after = before;
+        after.name = "Another \"name\"";
+        after.notch.slope = Slope::rise_per_run(1.0 / 7);
+        after.rounds.gap = Length::mm(21.5);
+        after.openings.erase(after.openings.begin());
+        after.openings.back().width = after.openings.back().width + Length::mm(13);
+        after.own_logs.push_back({"B", 2, {}});
+        after.own_logs.back().sizes.tip_height = Length::mm(171);
+        after.pegs.fewest = 4;
+        const auto next = restated(document, before, after);
+        QVERIFY(std::holds_alternative<Document>(next));
+        QVERIFY(*std::get<Document>(next).read().shell == after);
+    }
+}
+
+void DeskTest::nonsense_in_a_length_field_keeps_the_old_value() {
+    LengthEdit edit;
+    edit.set_length(Length::mm(230), UnitSystem::metric);
+    edit.selectAll();
+    QTest::keyClicks(&edit, "about a foot");
+    QTest::keyClick(&edit, Qt::Key_Return);
+    QCOMPARE(edit.length(), Length::mm(230));
+    QVERIFY(edit.complaint().contains("expected"));
+    edit.selectAll();
+    QTest::keyClicks(&edit, "8 1/2 in");
+    QTest::keyClick(&edit, Qt::Key_Return);
+    QCOMPARE(edit.length(), Length::inches(8.5));
+    QVERIFY(edit.complaint().isEmpty());
+}
+
+void DeskTest::a_drag_comes_to_rest_on_the_nearest_line() {
+    QCOMPARE(snapped(103, {100, 110}, 5, 10).at, 100.0);
+    QCOMPARE(snapped(106.2, {100, 107.5}, 5, 10).at, 107.5);
+    QVERIFY(!snapped(144, {100}, 5, 10).on_line);
+    QCOMPARE(snapped(144, {100}, 5, 10).at, 140.0);
+}
+
+void DeskTest::a_file_that_changed_on_the_disk_is_noticed() {
+    MainWindow window(kept());
+    const QString path = copy_of("one-room");
+    QVERIFY(window.open(path));
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::Append));
+    file.write("# somebody else was here\n");
+    file.close();
+    QTRY_VERIFY(!window.message().sentence().isEmpty());
+    window.message().answer(0); // load it
+    QVERIFY(window.desk().document().text().ends_with("somebody else was here\n"));
+}
+
+void DeskTest::a_full_disk_keeps_the_work() {
+    MainWindow window(kept());
+    window.begin_demo(0);
+    const std::string text = window.desk().document().text();
+    QVERIFY(!window.save_to("/dev/full"));
+    QVERIFY(!window.message().sentence().isEmpty());
+    QVERIFY(window.desk().unsaved());
+    QCOMPARE(window.desk().document().text(), text);
+}
+
+void DeskTest::errors_of_a_document_are_shown_with_their_lines() {
+    const QString path = folder_.filePath("broken.roundlay");
+    const QByteArray broken = "roundlay = 1\n[shell]\nthickness = \"eight\"\nwidht = 3\n";
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    file.write(broken);
+    file.close();
+    MainWindow window(kept());
+    QVERIFY(window.open(path));
+    QVERIFY(settled(window));
+    QVERIFY(window.findings().count() >= 2);
+    bool third = false;
+    for (auto *item : window.findings().tree()->findItems("line 3", Qt::MatchContains | Qt::MatchRecursive))
+        third = third || item->text(0) == "line 3";
+    QVERIFY(third);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QCOMPARE(file.readAll(), broken);
+}
+
+void DeskTest::unsaved_work_survives_two_crashes() {
+    for (const char *mode : {"--begin", "--recover"}) { // the second recovers, and is killed in its turn
+        QProcess other;
+        other.start(QCoreApplication::applicationFilePath(), {mode, kept()});
+        QVERIFY(other.waitForReadyRead(20'000));
+        QVERIFY(other.readAll().contains("kept"));
+        other.kill(); // SIGKILL
+        other.waitForFinished();
+    }
+    MainWindow window(kept());
+    window.offer_recovery();
+    QVERIFY(!window.message().sentence().isEmpty());
+    window.message().answer(0);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().path().isEmpty()); // it was never saved
+    QCOMPARE(window.desk().state()->job.shell.name, std::string("twice crashed"));
+    QVERIFY(window.desk().unsaved());
+    window.close_document();
+    QVERIFY(Recovery(kept()).left_behind().empty());
+}
+
+void DeskTest::the_keyboard_alone_is_enough() {
+    MainWindow window(kept());
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    window.plan().setFocus();
+    QTest::keyClick(&window.plan(), Qt::Key_PageDown);
+    QCOMPARE(window.selection().wall(), std::string("A"));
+    const double before = window.desk().standing()->job.shell.walls[1].length.mm();
+    QTest::keyClick(&window.plan(), Qt::Key_Up);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().standing()->job.shell.walls[1].length.mm(), before + grid_step(UnitSystem::imperial));
+    window.elevation().setFocus();
+    QTest::keyClick(&window.elevation(), Qt::Key_PageDown);
+    QVERIFY(window.selection().is_opening(0));
+    const double left = window.desk().standing()->job.shell.openings[0].from_left.mm();
+    QTest::keyClick(&window.elevation(), Qt::Key_Right);
+    QTest::keyClick(&window.elevation(), Qt::Key_Right, Qt::ControlModifier);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().standing()->job.shell.openings[0].from_left.mm(), left + grid_step(UnitSystem::imperial));
+    const auto openings = window.desk().standing()->job.shell.openings.size();
+    QTest::keyClick(&window, Qt::Key_Delete);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().standing()->job.shell.openings.size(), openings - 1);
+    QTest::keyClick(&window, Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().standing()->job.shell.openings.size(), openings);
+    QTest::keyClick(&window, Qt::Key_Period, Qt::ControlModifier);
+    QCOMPARE(window.selection().chosen().kind, Chosen::Kind::piece);
+    window.close_document();
+}
+
+void DeskTest::units_switch_and_the_shell_stays() {
+    MainWindow window(kept());
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    const Shell before = window.desk().standing()->job.shell;
+    window.selection().choose_opening(before, 0);
+    QVERIFY(window.log().field("width")->text().contains('\''));
+    window.action("units")->trigger();
+    QVERIFY(settled(window));
+    QVERIFY(window.log().field("width")->text().endsWith(" mm"));
+    Shell after = window.desk().standing()->job.shell;
+    QCOMPARE(after.units, UnitSystem::metric);
+    after.units = before.units;
+    QVERIFY(after == before);
+}
+
+void DeskTest::the_cut_list_is_sorted_filtered_and_copied() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    window.cut_list().show();
+    window.show();
+    window.findChild<QWidget *>("cut_list")->raise();
+    QTRY_VERIFY(window.cut_list().isVisible());
+    QTableView &table = *window.cut_list().table();
+    const int all = table.model()->rowCount();
+    QCOMPARE(all, static_cast<int>(window.desk().standing()->job.layout.pieces.size()));
+    window.cut_list().filter()->setText("C-0");
+    QVERIFY(table.model()->rowCount() > 0 && table.model()->rowCount() < all);
+    window.cut_list().copy();
+    const QStringList lines = QGuiApplication::clipboard()->text().trimmed().split('\n');
+    QCOMPARE(lines.size(), table.model()->rowCount() + 1);
+    QVERIFY(lines[1].contains('\t'));
+    window.close_document();
+}
+
+void DeskTest::without_opengl_a_sentence_stands_where_the_model_would_be() {
+    MainWindow window(kept());
+    QVERIFY(window.model().view() == nullptr);
+    const auto *sentence = window.findChild<QLabel *>("no-model");
+    QVERIFY(sentence != nullptr && sentence->text().contains("OpenGL"));
+}
+
+namespace {
+
+/// Another session, to be killed: begins or recovers work, says when it is kept, and waits for its end.
+int be_killed(const QString &mode, const QString &folder) {
+    MainWindow window(folder);
+    if (mode == "--begin") {
+        window.begin_demo(0);
+        window.desk().edit("name", [](const Shell &s) {
+            Shell next = s;
+            next.name = "twice crashed";
+            return std::optional(next);
+        });
+        QTest::qWait(1500); // longer than the pause before work is kept
+    } else {
+        window.offer_recovery();
+        window.message().answer(0); // killed before anything new is kept
+    }
+    std::puts("kept");
+    std::fflush(stdout);
+    return QGuiApplication::exec();
+}
+
+} // namespace
+
+int main(int argc, char **argv) {
+    const TestProgram program(argc, argv);
+    if (argc == 3 && QString(argv[1]).startsWith("--")) return be_killed(argv[1], argv[2]);
+    DeskTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "desk_test.moc"

@@ -1,0 +1,236 @@
+// The real window on a screen: a shell from its first wall to its export, and every menu on every demo.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/export_dialog.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/sheet_view.h"
+#include "modeler/window/views/tints.h"
+#include "tests/window/support.h"
+
+#include <QAction>
+#include <QDockWidget>
+#include <QSlider>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTreeWidget>
+
+#include <algorithm>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+namespace {
+
+const Shell &shell(MainWindow &window) {
+    return window.desk().standing()->job.shell;
+}
+
+bool has_error(MainWindow &window) {
+    return has_errors(window.desk().state()->job.findings);
+}
+
+/// Drags in steps, as a hand does.
+void drag(DrawingView &view, Vec2 from, Vec2 to) {
+    constexpr int steps = 6;
+    const QPointF a = view.to_screen(from), b = view.to_screen(to);
+    press(view, a);
+    for (int i = 1; i <= steps; ++i) {
+        move(view, a + (b - a) * i / steps);
+        QTest::qWait(5);
+    }
+    release(view, b);
+}
+
+} // namespace
+
+class ScriptTest : public QObject {
+    Q_OBJECT
+
+  private slots:
+    void a_shell_from_its_first_wall_to_its_export();
+    void a_length_is_typed_while_dragging();
+    void the_views_are_looked_at();
+    void every_action_is_triggered_once_on_every_demo();
+
+  private:
+    QTemporaryDir folder_;
+    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
+};
+
+void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::ell, UnitSystem::metric)), "Script");
+    QVERIFY(settled(window));
+    QVERIFY(window.model().view() != nullptr);
+    const std::string first = window.desk().document().text();
+
+    // Drag the east wall half a metre outward: A and the wall on the other side follow.
+    QTRY_VERIFY(window.plan().width() > 200);
+    QTest::qWait(200);
+    const double width = shell(window).walls[0].length.mm(), middle = shell(window).walls[1].length.mm() / 2;
+    drag(window.plan(), {width - 90, middle}, {width + 410, middle});
+    QVERIFY(settled(window));
+    QVERIFY(std::abs(shell(window).walls[0].length.mm() - (width + 500)) <= 100);
+    QVERIFY(shell(window).walls[0].length.mm() - width == shell(window).walls[2].length.mm() - 4800);
+    QVERIFY(!has_error(window));
+
+    // Two windows; the second is dragged beside the first, so that an island stands between them.
+    window.selection().choose_wall("A");
+    window.elevation().add(OpeningKind::window, 2500);
+    QVERIFY(settled(window));
+    window.elevation().add(OpeningKind::window, 7000);
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).openings.size(), std::size_t(2));
+    const Opening a = shell(window).openings[0], b = shell(window).openings[1];
+    const double gap = 500, to = a.from_left.mm() + a.width.mm() + gap;
+    const Vec2 grip{b.from_left.mm() + 300, b.sill.mm() + 400};
+    QTest::qWait(100);
+    drag(window.elevation(), grip, grip + Vec2{to - b.from_left.mm(), 0});
+    QVERIFY(settled(window));
+    QVERIFY(!has_error(window));
+    const auto &pieces = window.desk().standing()->job.layout.pieces;
+    QVERIFY(std::any_of(pieces.begin(), pieces.end(), [](const Piece &p) { return p.island; }));
+    keep_picture(window, "script-two-windows");
+
+    // A window wider than its wall: a finding that leads to it, and is put right.
+    window.selection().choose_opening(shell(window), 1);
+    LengthEdit &field = *window.log().field("width");
+    field.selectAll();
+    QTest::keyClicks(&field, "20 m");
+    QTest::keyClick(&field, Qt::Key_Return);
+    QVERIFY(settled(window));
+    QVERIFY(has_error(window));
+    QVERIFY(window.findings().count() > 0);
+    keep_picture(window, "script-finding");
+    window.selection().clear();
+    QTreeWidgetItem *item = window.findings().tree()->topLevelItem(0)->child(0);
+    QVERIFY(item->text(1).size() > 10);
+    emit window.findings().tree()->itemActivated(item, 1);
+    QVERIFY(window.selection().is_opening(1));
+    QVERIFY(window.desk().edit("fix", [](const Shell &s) {
+        Shell next = s;
+        next.openings[1].width = Length::mm(900);
+        return std::optional(next);
+    }));
+    QVERIFY(settled(window));
+    QVERIFY(!has_error(window));
+
+    const std::string last = window.desk().document().text();
+    while (window.desk().history().canUndo())
+        window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), first);
+    while (window.desk().history().canRedo())
+        window.desk().history().redo();
+    QCOMPARE(window.desk().document().text(), last);
+
+    const QString path = folder_.filePath("script.roundlay");
+    QVERIFY(window.save_to(path));
+    QVERIFY(!window.desk().unsaved());
+    window.close_document();
+    QVERIFY(window.open(path));
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), last);
+
+    ExportDialog dialog(window.desk().state()->job, folder_.filePath("out"));
+    dialog.show();
+    dialog.start();
+    QTRY_VERIFY_WITH_TIMEOUT(!dialog.is_running(), 120'000);
+    QVERIFY2(dialog.succeeded(), qPrintable(dialog.result()));
+    QVERIFY(QFile::exists(folder_.filePath("out/manifest.json")));
+    QVERIFY(QFile::exists(folder_.filePath("out/cut-sheets.pdf")));
+    window.close_document();
+}
+
+void ScriptTest::a_length_is_typed_while_dragging() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Typed");
+    QVERIFY(settled(window));
+    QTest::qWait(200);
+    const double width = shell(window).walls[0].length.mm(), middle = shell(window).walls[1].length.mm() / 2;
+    press(window.plan(), window.plan().to_screen({width - 90, middle}));
+    move(window.plan(), window.plan().to_screen({width + 200, middle}));
+    QTest::keyClick(&window.plan(), Qt::Key_8);
+    auto *typed = window.plan().findChild<LengthEdit *>();
+    QVERIFY(typed->isVisible());
+    QTest::keyClicks(typed, " m");
+    QTest::keyClick(typed, Qt::Key_Return);
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).walls[0].length, Length::metres(8));
+    QCOMPARE(window.desk().history().count(), 1);
+    window.close_document();
+}
+
+void ScriptTest::the_views_are_looked_at() {
+    MainWindow window(kept());
+    window.show();
+    keep_picture(window, "start");
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const Layout &layout = window.desk().standing()->job.layout;
+    keep_picture(window, "house");
+    const auto island =
+        std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.island; });
+    window.selection().choose_piece(layout, static_cast<int>(island - layout.pieces.begin()));
+    window.findChild<QDockWidget *>("sheet")->raise();
+    QTRY_VERIFY(window.sheet().pages() > 0);
+    keep_picture(window, "log-and-sheet");
+    window.findChild<QDockWidget *>("joint")->raise();
+    window.findChild<QDockWidget *>("cut_list")->raise();
+    window.selection().choose_corner("CD");
+    keep_picture(window, "joint-and-list");
+    window.model().spread_slider()->setValue(60);
+    window.model().show_labels(true);
+    keep_picture(window, "spread-with-tags");
+    window.model().show_labels(false);
+    window.model().spread_slider()->setValue(0);
+    window.model().set_colouring(Colouring::alike);
+    window.findChild<QDockWidget *>("text")->raise();
+    window.findChild<QDockWidget *>("shell")->raise();
+    window.model().raise_slider()->setValue(80);
+    wear(Appearance::dark);
+    keep_picture(window, "dark-raise-text");
+    wear(Appearance::light);
+    window.close_document();
+}
+
+void ScriptTest::every_action_is_triggered_once_on_every_demo() {
+    const DialogCloser closer;
+    for (int demo = 0; demo < 3; ++demo) {
+        MainWindow window(kept());
+        window.show();
+        QStringList names;
+        for (const QAction *action : window.findChildren<QAction *>())
+            if (!action->objectName().isEmpty()) names << action->objectName();
+        QVERIFY(names.size() > 45);
+        for (const QString &name : names) {
+            if (!window.desk().is_open()) window.begin_demo(demo);
+            window.show();
+            QVERIFY(settled(window));
+            window.selection().choose_wall("A");
+            if (name == "remove") window.selection().choose_opening(shell(window), 0);
+            window.action(name)->trigger();
+            QVERIFY2(settled(window), qPrintable(name));
+        }
+        window.model().play(false);
+        window.close_document();
+    }
+    QVERIFY(closer.closed() >= 3 * 6); // new, open, save as, export, print, keyboard, about …
+}
+
+int main(int argc, char **argv) {
+    const TestProgram program(argc, argv);
+    ScriptTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "script_test.moc"

@@ -1,0 +1,76 @@
+#include "tests/window/support.h"
+
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/frame/application.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+#include <QScreen>
+#include <QStandardPaths>
+#include <QTest>
+
+namespace roundlay::window {
+
+TestProgram::TestProgram(int &argc, char **argv) {
+    QStandardPaths::setTestModeEnabled(true);
+    QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
+    prepare_application();
+    application_ = std::make_unique<QApplication>(argc, argv);
+    dress(*application_);
+}
+
+TestProgram::~TestProgram() = default;
+
+QString demo_file(const QString &name) {
+    return QStringLiteral(ROUNDLAY_DEMOS "/") + name + QStringLiteral(".roundlay");
+}
+
+bool settled(MainWindow &window) {
+    constexpr int patience = 10'000;
+    return QTest::qWaitFor([&] { return window.desk().is_current(); }, patience);
+}
+
+namespace {
+
+void send(QWidget &widget, QEvent::Type type, QPointF at, Qt::MouseButton button, Qt::MouseButtons buttons,
+          Qt::KeyboardModifiers keys) {
+    QMouseEvent event(type, at, widget.mapToGlobal(at), button, buttons, keys);
+    QApplication::sendEvent(&widget, &event);
+}
+
+} // namespace
+
+void press(QWidget &widget, QPointF at) {
+    send(widget, QEvent::MouseButtonPress, at, Qt::LeftButton, Qt::LeftButton, Qt::NoModifier);
+}
+
+void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys) {
+    send(widget, QEvent::MouseMove, to, Qt::NoButton, Qt::LeftButton, keys);
+}
+
+void release(QWidget &widget, QPointF at) {
+    send(widget, QEvent::MouseButtonRelease, at, Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
+}
+
+void keep_picture(QWidget &window, const QString &name) {
+    constexpr int until_drawn = 400;
+    QTest::qWait(until_drawn);
+    const QPixmap picture = window.screen()->grabWindow(window.winId());
+    picture.save(QStringLiteral(ROUNDLAY_SCREENSHOTS "/%1.png").arg(name));
+}
+
+DialogCloser::DialogCloser() {
+    constexpr int often = 30;
+    startTimer(often);
+}
+
+void DialogCloser::timerEvent(QTimerEvent *) {
+    if (QWidget *dialog = QApplication::activeModalWidget()) {
+        dialog->close();
+        ++closed_;
+    } else if (QWidget *popup = QApplication::activePopupWidget()) {
+        popup->close();
+    }
+}
+
+} // namespace roundlay::window

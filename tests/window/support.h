@@ -1,0 +1,48 @@
+// What the tests of the window share.
+#pragma once
+
+#include "modeler/window/frame/main_window.h"
+
+#include <QPointF>
+#include <QString>
+
+class QApplication;
+
+namespace roundlay::window {
+
+/// Settings and files of the test's own, an application in the window's dress.
+class TestProgram {
+  public:
+    TestProgram(int &argc, char **argv);
+    ~TestProgram();
+
+  private:
+    std::unique_ptr<QApplication> application_;
+};
+
+QString demo_file(const QString &name);
+
+/// Waits until what is shown is what the text says. False after ten seconds.
+bool settled(MainWindow &window);
+
+void press(QWidget &widget, QPointF at);
+void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys = Qt::NoModifier);
+void release(QWidget &widget, QPointF at);
+
+/// What the screen shows of the window, into the folder of screenshots.
+void keep_picture(QWidget &window, const QString &name);
+
+/// While it lives, every dialog that opens is closed again.
+class DialogCloser : public QObject {
+  public:
+    DialogCloser();
+    int closed() const { return closed_; }
+
+  protected:
+    void timerEvent(QTimerEvent *event) override;
+
+  private:
+    int closed_ = 0;
+};
+
+} // namespace roundlay::window
