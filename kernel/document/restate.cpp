@@ -41,6 +41,8 @@ std::string spelled(NotchKind value) {
         return "\"half dovetail\"";
     case NotchKind::square_lap:
         return "\"square lap\"";
+    case NotchKind::saddle:
+        return "\"saddle\"";
     case NotchKind::stated:
         break;
     }
