@@ -96,6 +96,28 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
     CHECK(drawn >= count / 2); // of the whole family some cannot be built
 }
 
+TEST_CASE("the foundation plan names a partition where it stands") {
+    Shell plain = plain_shell(); // 5 m x 4 m: from wall B, 1.5 m up from the south, across to wall D
+    Partition partition;
+    partition.name = "P";
+    partition.from = "B";
+    partition.from_left = Length::mm(1500);
+    partition.to = "D";
+    plain.partitions = {partition};
+    const LaidShell shell = laid(plain);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
+    std::map<std::string, Vec2> names;
+    for (const Item &item : sheets.at(0).items)
+        if (const Text *text = std::get_if<Text>(&item); text && text->words.starts_with("Wall "))
+            names[text->words] = box_of(*text).centre();
+    REQUIRE(names.size() == 5);
+    CHECK(names["Wall P"].y > names["Wall A"].y);
+    CHECK(names["Wall P"].y < names["Wall C"].y);
+    CHECK(names["Wall P"].x > names["Wall D"].x);
+    CHECK(names["Wall P"].x < names["Wall B"].x);
+}
+
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {
     const LaidShell shell = demo("ell-house");
     const Book book = whole_book(shell, full_options(), 0);

@@ -98,9 +98,15 @@ class FoundationDrawer {
     }
 
     void add_names() {
-        const std::size_t n = layout_.walls.size();
-        for (std::size_t i = 0; i < n; ++i) {
-            const Vec2 a = paper(inner_[i]), b = paper(inner_[(i + 1) % n]);
+        const std::size_t n = outer_walls(layout_);
+        for (std::size_t i = 0; i < layout_.walls.size(); ++i) {
+            Vec2 a, b; // the inside face
+            if (i < n) {
+                a = paper(inner_[i]), b = paper(inner_[(i + 1) % n]);
+            } else {
+                const std::vector<Vec2> ring = partition_corners(layout_.walls[i]);
+                a = paper(ring[3]), b = paper(ring[2]);
+            }
             const Vec2 along = (1 / length(b - a)) * (b - a), in{-along.y, along.x};
             put("Wall " + layout_.walls[i].name, 0.5 * (a + b), in, 3.5);
         }
