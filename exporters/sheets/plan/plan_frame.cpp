@@ -1,5 +1,6 @@
 #include "exporters/sheets/plan/plan_frame.h"
 
+#include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 
@@ -20,10 +21,6 @@ Vec2 flat(Vec3 p) {
 /// Where two lines meet; each through a point along a direction. The walls of a corner are never parallel.
 Vec2 meeting(Vec2 a, Vec2 along_a, Vec2 b, Vec2 along_b) {
     return a + (cross(b - a, along_b) / cross(along_a, along_b)) * along_a;
-}
-
-void add_line(Board &board, Vec2 from, Vec2 to) {
-    board.add(Path{{from, to}, false, Line::dimension, ""});
 }
 
 } // namespace
@@ -63,31 +60,63 @@ double reading_turn(Vec2 along) {
     return std::abs(turn) < hair ? 0 : std::abs(turn - 90) < hair ? 90 : turn;
 }
 
+namespace {
+
+/// The lines and arrowheads of one dimension, off the wall by `away`.
+std::vector<Item> dimension_lines(Vec2 from, Vec2 to, Vec2 out, double away) {
+    const Vec2 a = from + away * out, b = to + away * out, along = (1 / length(b - a)) * (b - a);
+    const auto line = [](Vec2 p, Vec2 q) { return Path{{p, q}, false, Line::dimension, ""}; };
+    return {line(from + start_gap * out, from + (away + overshoot) * out),
+            line(to + start_gap * out, to + (away + overshoot) * out), line(a, b), arrowhead(b, along),
+            arrowhead(a, -1 * along)};
+}
+
+/// Along the line where it lies or stands; level beside it where it slants, so that it keeps clear of it.
+Text number_beside(const std::string &number, double lettering, Vec2 on_line, Vec2 along, Vec2 out) {
+    const double turn = reading_turn(along);
+    constexpr double air = 0.8;
+    Text text;
+    text.words = number;
+    text.height = lettering;
+    text.across = Across::middle;
+    text.role = Role::dimension;
+    if (turn == 0 || turn == 90) {
+        text.turn = turn;
+        text.at = on_line + (turn == 0 ? Vec2{0, air} : Vec2{-air, 0});
+        return text;
+    }
+    text.upright = Upright::middle;
+    const double reach = (std::abs(out.x) * text_width(number, lettering) + std::abs(out.y) * lettering) / 2;
+    text.at = on_line + (reach + air) * out;
+    return text;
+}
+
+bool clear_of(const Rect &box, const std::vector<Item> &items) {
+    return std::none_of(items.begin(), items.end(), [&](const Item &item) {
+        const auto strokes = strokes_of(item);
+        return (strokes.empty() && box.overlaps(bounds(item))) ||
+               std::any_of(strokes.begin(), strokes.end(),
+                           [&](const auto &s) { return crosses(box, s.first, s.second); });
+    });
+}
+
+} // namespace
+
 bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number, double lettering) {
     const double run = length(to - from);
     const Vec2 along = (1 / run) * (to - from), out{along.y, -along.x}; // outside is right of the walk
-    const double turn = reading_turn(along), angle = turn * std::numbers::pi / 180;
-    for (const double away : {off_wall, off_wall + 6, off_wall + 12, off_wall + 18}) {
-        const Vec2 a = from + away * out, b = to + away * out;
+    for (const double away : {off_wall, off_wall + 6, off_wall + 12, off_wall + 18})
         for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
-            Text text;
-            text.words = number;
-            text.height = lettering;
-            text.across = Across::middle;
-            text.turn = turn;
-            text.role = Role::dimension;
-            const Vec2 over{-0.8 * std::sin(angle), 0.8 * std::cos(angle)};
-            text.at = a + (part * run) * along + over;
-            if (!board.is_free(box_of(text).grown(0.3), true)) continue;
-            for (const Vec2 end : {from, to})
-                add_line(board, end + start_gap * out, end + (away + overshoot) * out);
-            add_line(board, a, b);
-            board.add(arrowhead(b, along));
-            board.add(arrowhead(a, -1 * along));
+            const std::vector<Item> lines = dimension_lines(from, to, out, away);
+            const Text text =
+                number_beside(number, lettering, from + away * out + (part * run) * along, along, out);
+            const Rect box = box_of(text).grown(0.3);
+            if (!board.is_free(box, true) || !clear_of(box, lines)) continue;
+            for (const Item &line : lines)
+                board.add(line);
             board.add(text);
             return true;
         }
-    }
     return false;
 }
 
