@@ -118,6 +118,21 @@ TEST_CASE("the foundation plan names a partition where it stands") {
     CHECK(names["Wall P"].x < names["Wall B"].x);
 }
 
+TEST_CASE("round plans name logs of walls that are not square too") {
+    Shell bay = plain_shell();
+    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                         Length::mm(2000), 45);
+    const LaidShell shell = laid(bay);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
+    CHECK(all_clashes(sheets) == "");
+    const auto rounds = words_on(sheets, "Rounds");
+    for (const Piece &piece : shell.layout.pieces) {
+        INFO(piece.tag);
+        CHECK((rounds.contains("\u2190 " + piece.tag) || rounds.contains(piece.tag + " \u2192")));
+    }
+}
+
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {
     const LaidShell shell = demo("ell-house");
     const Book book = whole_book(shell, full_options(), 0);

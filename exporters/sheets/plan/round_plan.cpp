@@ -7,13 +7,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace roundlay::sheets {
 namespace {
 
 constexpr double least_drawn = 0.9; ///< a peg smaller than this on paper is drawn this large
-constexpr double cross_arm = 1.3;   ///< of the centre lines beyond the peg
+constexpr double slanting = 0.01; ///< sine: a log that is nearer to level or upright on paper does not slant
+constexpr double cross_arm = 1.3; ///< of the centre lines beyond the peg
 
 struct RoundWanted {
     const Layout &layout;
@@ -64,15 +64,13 @@ class RoundDrawer {
 
     /// With an arrow toward the tip. Reads from below or from the right.
     Text tag_text(const Piece &piece) const {
-        const double turn = reading_turn({piece.frame.x.x, piece.frame.x.y}),
-                     a = turn * std::numbers::pi / 180;
-        const double reads =
-            piece.frame.x.x * std::cos(a) + piece.frame.x.y * std::sin(a); // log's x along the text
+        const double turn = reading_turn({piece.frame.x.x, piece.frame.x.y});
+        const double reads = turn == 90 ? piece.frame.x.y : piece.frame.x.x; // the log's x along the text
         const bool tip_follows = piece.butt_at_datum == (reads > 0);
         Text text;
         text.words = tip_follows ? piece.tag + " \u2192" : "\u2190 " + piece.tag;
         text.height = w_.lettering;
-        text.turn = turn;
+        text.turn = turn == 90 ? 90 : 0; // level beside walls that slant
         text.across = Across::middle;
         text.upright = Upright::middle;
         text.role = Role::mark;
@@ -83,14 +81,18 @@ class RoundDrawer {
         const Blank &blank = piece.blank;
         const Text text = tag_text(piece);
         const double half = text_width(text.words, text.height) / 2 / w_.scale; // of wood
+        const Rect box = box_of(text); // how far it reaches toward its log
+        const double reach =
+            (std::abs(piece.frame.y.x) * box.width() + std::abs(piece.frame.y.y) * box.height()) / 2;
+        const bool slants = std::min(std::abs(piece.frame.x.x), std::abs(piece.frame.x.y)) > slanting;
         std::vector<Vec2> within, beside;
         for (int i = 0; i <= 16; ++i) {
             const double part = 0.5 + (i % 2 == 0 ? 0.028 : -0.028) * i;
             const double x = part * blank.length;
             const bool fits = x - half > 0 && x + half < blank.length;
-            if (fits) within.push_back(paper(piece.frame.to_world({x, blank.width / 2, 0})));
+            if (fits && !slants) within.push_back(paper(piece.frame.to_world({x, blank.width / 2, 0})));
             for (const double away : {2.6, 4.2}) { // inward of the wall, where the plan is empty
-                const double y = blank.width + (away + text.height / 2) / w_.scale;
+                const double y = blank.width + (away + reach) / w_.scale;
                 beside.push_back(paper(piece.frame.to_world({x, y, 0})));
             }
         }
