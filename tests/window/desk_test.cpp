@@ -169,6 +169,7 @@ void DeskTest::a_full_disk_keeps_the_work() {
     QVERIFY(!window.message().sentence().isEmpty());
     QVERIFY(window.desk().unsaved());
     QCOMPARE(window.desk().document().text(), text);
+    window.close_document();
 }
 
 void DeskTest::errors_of_a_document_are_shown_with_their_lines() {
@@ -258,6 +259,7 @@ void DeskTest::units_switch_and_the_shell_stays() {
     QCOMPARE(after.units, UnitSystem::metric);
     after.units = before.units;
     QVERIFY(after == before);
+    window.close_document();
 }
 
 void DeskTest::the_cut_list_is_sorted_filtered_and_copied() {

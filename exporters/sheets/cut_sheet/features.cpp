@@ -31,6 +31,9 @@ void set_faces(Features &features) {
         case LogFace::inside:
             features.inside = slanting(face->plane, face->plane.normal.y);
             break;
+        case LogFace::datum_end:
+        case LogFace::far_end:
+            break; // no long face
         }
     }
 }
