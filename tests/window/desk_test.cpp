@@ -224,7 +224,8 @@ void DeskTest::the_keyboard_alone_is_enough() {
     const double before = window.desk().standing()->job.shell.walls[1].length.mm();
     QTest::keyClick(&window.plan(), Qt::Key_Up);
     QVERIFY(settled(window));
-    QCOMPARE(window.desk().standing()->job.shell.walls[1].length.mm(), before + grid_step(UnitSystem::imperial));
+    QCOMPARE(window.desk().standing()->job.shell.walls[1].length.mm(),
+             before + grid_step(UnitSystem::imperial));
     window.elevation().setFocus();
     QTest::keyClick(&window.elevation(), Qt::Key_PageDown);
     QVERIFY(window.selection().is_opening(0));
@@ -232,7 +233,8 @@ void DeskTest::the_keyboard_alone_is_enough() {
     QTest::keyClick(&window.elevation(), Qt::Key_Right);
     QTest::keyClick(&window.elevation(), Qt::Key_Right, Qt::ControlModifier);
     QVERIFY(settled(window));
-    QCOMPARE(window.desk().standing()->job.shell.openings[0].from_left.mm(), left + grid_step(UnitSystem::imperial));
+    QCOMPARE(window.desk().standing()->job.shell.openings[0].from_left.mm(),
+             left + grid_step(UnitSystem::imperial));
     const auto openings = window.desk().standing()->job.shell.openings.size();
     QTest::keyClick(&window, Qt::Key_Delete);
     QVERIFY(settled(window));
