@@ -17,19 +17,19 @@ std::string say(double mm, UnitSystem units) {
     return print_length(Length::mm(mm), style_of(units));
 }
 
-std::vector<Entry> row(const Shell &shell, const std::vector<PileLog> &pile, const Levelled &l,
-                       std::size_t i) {
+std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+                       const Levelled &l, std::size_t i) {
     const LogPlace &place = l.places[i];
     const Seat &seat = l.after.seats[i];
     const PileLog &log = pile[static_cast<std::size_t>(seat.log)];
     const auto wall = static_cast<std::size_t>(place.wall);
     constexpr int decimals = 1;
-    return {shell.walls[wall].name,
+    return {layout.walls[wall].name,
             number(place.round, 0),
             log.mark,
             std::string(seat.butt == LogEnd::left ? "left" : "right"),
-            say(log.butt_height, shell.units),
-            say(tip_height_at(log, place.length), shell.units),
+            say(log.butt_height, units),
+            say(tip_height_at(log, place.length), units),
             number(l.before.errors[i].left, decimals),
             number(l.before.errors[i].right, decimals),
             number(l.after.errors[i].left, decimals),
@@ -38,7 +38,8 @@ std::vector<Entry> row(const Shell &shell, const std::vector<PileLog> &pile, con
 
 } // namespace
 
-Table level_table(const Shell &shell, const std::vector<PileLog> &pile, const Levelled &levelled) {
+Table level_table(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+                  const Levelled &levelled) {
     Table table;
     table.columns = {{"wall", "Wall"},
                      {"round", "Round"},
@@ -51,7 +52,7 @@ Table level_table(const Shell &shell, const std::vector<PileLog> &pile, const Le
                      {"after_left_mm", "After, left mm"},
                      {"after_right_mm", "right mm"}};
     for (std::size_t i = 0; i < levelled.places.size(); ++i)
-        table.rows.push_back(row(shell, pile, levelled, i));
+        table.rows.push_back(row(layout, units, pile, levelled, i));
     return table;
 }
 

@@ -32,11 +32,13 @@ ReadResult read_document(std::string_view text, const std::string &file) {
     read_version(reading, document);
     read_shell_table(reading, document, shell);
     read_walls(reading, document, shell);
+    read_partitions(reading, document, shell);
     read_rounds(reading, document, shell);
     read_notch(reading, document, shell);
     read_corners(reading, document, shell);
     read_logs(reading, document, shell);
     read_openings(reading, document, shell);
+    read_steps(reading, document, shell);
     read_pegs(reading, document, shell);
     read_wood(reading, document, shell);
     document.finish();

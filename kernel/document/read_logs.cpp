@@ -12,6 +12,7 @@ void read_sizes(TableReader &table, LogSizes &sizes) {
     table.length("tip_height", sizes.tip_height, bounds::short_size);
     table.length("butt_width", sizes.butt_width, bounds::short_size);
     table.length("tip_width", sizes.tip_width, bounds::short_size);
+    table.length("diameter", sizes.diameter, bounds::short_size);
     table.choice("butt", sizes.butt, ends);
 }
 
@@ -39,6 +40,7 @@ OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
     if (in_wall && in_round) check_log_once(reading, table, shell, log);
     table.text("mark", log.mark);
     read_sizes(table, log.sizes);
+    read_log_notch(reading, table, log.notch);
     table.finish();
     return log;
 }

@@ -1,6 +1,8 @@
 #include "kernel/document/limits.h"
 #include "kernel/document/sections.h"
 
+#include <tuple>
+
 namespace roundlay {
 
 namespace {
@@ -8,7 +10,12 @@ namespace {
 constexpr Word<NotchKind> kinds[] = {{"full dovetail", NotchKind::full_dovetail},
                                      {"half dovetail", NotchKind::half_dovetail},
                                      {"square lap", NotchKind::square_lap},
-                                     {"stated", NotchKind::stated}};
+                                     {"stated", NotchKind::stated},
+                                     {"saddle", NotchKind::saddle}};
+constexpr Word<std::optional<NotchKind>> own_kinds[] = {{"full dovetail", NotchKind::full_dovetail},
+                                                        {"half dovetail", NotchKind::half_dovetail},
+                                                        {"square lap", NotchKind::square_lap},
+                                                        {"stated", NotchKind::stated}};
 
 bool has_slope(NotchKind kind) {
     return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
@@ -20,6 +27,20 @@ void warn_unused(Reading &reading, const TableReader &table, const char *key, co
                         quoted_for_message(key) + " is not used here, only by " + used_by);
 }
 
+/// Deep is over zero, proud under it.
+void read_shoulder(Reading &reading, TableReader &table, Length &shoulder) {
+    Length deep, proud;
+    const bool is_deep = table.length("shoulder_deep", deep, bounds::short_gap);
+    const bool is_proud = table.length("shoulder_proud", proud, bounds::short_gap);
+    if (is_deep && is_proud)
+        reading.error(table.place_of("shoulder_proud"), "a shoulder cannot be both deep and proud",
+                      "one of shoulder_deep and shoulder_proud");
+    else if (is_deep)
+        shoulder = deep;
+    else if (is_proud)
+        shoulder = Length() - proud;
+}
+
 /// `rule` holds what the table leaves out: the defaults, or the shell's notch for a corner.
 void read_notch_keys(Reading &reading, TableReader &table, NotchRule &rule) {
     const bool stated_before = rule.kind == NotchKind::stated;
@@ -29,6 +50,9 @@ void read_notch_keys(Reading &reading, TableReader &table, NotchRule &rule) {
     table.slope("across", rule.across, true);
     table.length("overhang", rule.overhang, bounds::short_gap);
     table.length("least_tail", rule.least_tail, bounds::short_gap);
+    read_shoulder(reading, table, rule.shoulder);
+    table.length("scribe", rule.scribe, bounds::short_gap);
+    if (rule.kind != NotchKind::saddle) warn_unused(reading, table, "scribe", "kind = \"saddle\"");
     if (!has_slope(rule.kind)) warn_unused(reading, table, "slope", "a full or half dovetail");
     if (rule.kind != NotchKind::stated) {
         warn_unused(reading, table, "along", "kind = \"stated\"");
@@ -43,39 +67,38 @@ bool is_corner(std::size_t first, std::size_t second, std::size_t count) {
     return (first + 1) % count == second;
 }
 
-/// Puts the walls in the order of the walk, whichever way round they are stated.
-bool read_between(Reading &reading, TableReader &table, const Shell &shell, CornerNotch &corner) {
+/// The walls in the order of the walk, whichever way round they are stated. Two empty names where they are wrong.
+std::pair<std::string, std::string> read_between(Reading &reading, TableReader &table, const Shell &shell) {
     constexpr const char *expected = "two walls that meet, such as between = [\"A\", \"B\"]";
     table.require("between", expected);
     std::vector<std::string> names;
-    if (!table.texts("between", names)) return false;
+    if (!table.texts("between", names)) return {};
     const Place place = table.place_of("between");
     if (names.size() != 2) {
         reading.error(place, "\"between\" does not name two walls", expected);
-        return false;
+        return {};
     }
     const auto first = find_wall(reading, place, shell, names[0]),
                second = find_wall(reading, place, shell, names[1]);
-    if (!first || !second) return false;
+    if (!first || !second) return {};
     const std::size_t count = shell.walls.size();
-    const bool walked = is_corner(*first, *second, count);
+    const bool partition = *first >= count || *second >= count;
+    const bool walked = partition || is_corner(*first, *second, count);
     if (*first == *second || (!walked && !is_corner(*second, *first, count))) {
         reading.error(place, "walls \"" + names[0] + "\" and \"" + names[1] + "\" do not meet at a corner",
                       "two walls that follow each other");
-        return false;
+        return {};
     }
-    corner.first = names[walked ? 0 : 1];
-    corner.second = names[walked ? 1 : 0];
-    return true;
+    return {names[walked ? 0 : 1], names[walked ? 1 : 0]};
 }
 
 void check_corner_once(Reading &reading, const TableReader &table, const Shell &shell,
-                       const CornerNotch &corner) {
+                       const std::string &first, const std::string &second) {
     for (std::size_t i = 0; i < shell.corners.size(); ++i) {
-        if (shell.corners[i].first != corner.first || shell.corners[i].second != corner.second) continue;
+        if (shell.corners[i].first != first || shell.corners[i].second != second) continue;
         const int line = reading.place_of("corner[" + std::to_string(i) + "]").line;
         reading.error(table.place(),
-                      "the corner of \"" + corner.first + "\" and \"" + corner.second +
+                      "the corner of \"" + first + "\" and \"" + second +
                           "\" is stated twice; the other one stands in line " + std::to_string(line),
                       "one [[corner]] for each corner");
         return;
@@ -83,6 +106,18 @@ void check_corner_once(Reading &reading, const TableReader &table, const Shell &
 }
 
 } // namespace
+
+void read_log_notch(Reading &reading, TableReader &table, LogNotch &notch) {
+    table.choice("kind", notch.kind, own_kinds);
+    Slope slope;
+    for (const auto &[key, into, may_fall] : {std::tuple("slope", &notch.slope, false), std::tuple("along", &notch.along, true),
+                                              std::tuple("across", &notch.across, true)})
+        if (table.slope(key, slope, may_fall)) *into = slope;
+    if (notch.kind && *notch.kind != NotchKind::stated)
+        for (const char *key : {"along", "across"}) warn_unused(reading, table, key, "kind = \"stated\"");
+    table.length("overhang_left", notch.overhang_left, bounds::short_gap);
+    table.length("overhang_right", notch.overhang_right, bounds::short_gap);
+}
 
 void read_notch(Reading &reading, TableReader &document, Shell &shell) {
     const toml::table *stated = document.table("notch");
@@ -96,11 +131,11 @@ void read_corners(Reading &reading, TableReader &document, Shell &shell) {
     for (const toml::table *entry : document.entries("corner", limits::walls)) {
         const std::string path = "corner[" + std::to_string(shell.corners.size()) + "]";
         TableReader table(reading, entry, path, reading.place_of(path));
-        CornerNotch corner{{}, {}, shell.notch};
-        if (read_between(reading, table, shell, corner)) check_corner_once(reading, table, shell, corner);
-        read_notch_keys(reading, table, corner.notch);
+        const auto [first, second] = read_between(reading, table, shell);
+        if (!first.empty()) check_corner_once(reading, table, shell, first, second);
+        shell.corners.push_back({first, second, shell.notch});
+        read_notch_keys(reading, table, shell.corners.back().notch);
         table.finish();
-        shell.corners.push_back(corner);
     }
 }
 

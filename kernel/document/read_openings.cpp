@@ -50,4 +50,22 @@ void read_openings(Reading &reading, TableReader &document, Shell &shell) {
     }
 }
 
+void read_steps(Reading &reading, TableReader &document, Shell &shell) {
+    for (const toml::table *entry : document.entries("step", limits::openings)) {
+        const std::string path = "step[" + std::to_string(shell.steps.size()) + "]";
+        TableReader table(reading, entry, path, reading.place_of(path));
+        FoundationStep step;
+        table.require("wall", "the wall that stands on it: wall = \"A\"");
+        if (table.text("wall", step.wall)) find_wall(reading, table.place_of("wall"), shell, step.wall);
+        table.require("from_left", "where it starts, from the wall's left corner seen from outside");
+        table.length("from_left", step.from_left, bounds::long_place);
+        table.require("width", "how far it runs along the wall");
+        table.length("width", step.width, bounds::long_size);
+        table.require("rise", "how much higher than the lowest foundation it is");
+        table.length("rise", step.rise, bounds::long_size);
+        table.finish();
+        shell.steps.push_back(step);
+    }
+}
+
 } // namespace roundlay

@@ -22,15 +22,18 @@ std::string lower(std::string text) {
     return text;
 }
 
-void read_heading(Reading &reading, TableReader &table, Wall &wall) {
-    table.require("toward", heading_expected);
+std::optional<double> read_heading(Reading &reading, TableReader &table) {
     std::string words;
-    if (!table.text("toward", words)) return;
-    if (const auto heading = parse_heading(words))
-        wall.heading = *heading;
-    else
+    if (!table.text("toward", words)) return std::nullopt;
+    const auto heading = parse_heading(words);
+    if (!heading)
         reading.error(table.place_of("toward"), "\"toward\" cannot be " + quoted_for_message(words),
                       heading_expected);
+    return heading;
+}
+
+const std::string &wall_name(const Shell &shell, std::size_t i) {
+    return i < shell.walls.size() ? shell.walls[i].name : shell.partitions[i - shell.walls.size()].name;
 }
 
 /// Names stand on tags and in file names, so two that differ in capitals only are too much alike.
@@ -41,9 +44,11 @@ void check_name(Reading &reading, const TableReader &table, const Shell &before,
                       "1 to 8 letters and digits, such as \"A\"");
         return;
     }
-    for (std::size_t i = 0; i < before.walls.size(); ++i) {
-        if (lower(before.walls[i].name) != lower(name)) continue;
-        const int line = reading.place_of("wall[" + std::to_string(i) + "].name").line;
+    for (std::size_t i = 0; i < before.walls.size() + before.partitions.size(); ++i) {
+        if (lower(wall_name(before, i)) != lower(name)) continue;
+        const std::size_t count = before.walls.size();
+        const std::string entry = i < count ? "wall[" + std::to_string(i) : "partition[" + std::to_string(i - count);
+        const int line = reading.place_of(entry + "].name").line;
         reading.error(place,
                       "two walls are called \"" + name + "\"; the other one stands in line " +
                           std::to_string(line),
@@ -56,9 +61,28 @@ Wall read_wall(Reading &reading, TableReader &table, const Shell &before) {
     Wall wall;
     table.require("name", "name = \"A\"");
     if (table.text("name", wall.name)) check_name(reading, table, before, wall.name);
-    read_heading(reading, table, wall);
+    table.require("toward", heading_expected);
+    wall.heading = read_heading(reading, table).value_or(0);
     table.require("length", "length = \"16 ft\", measured along its outside face");
     table.length("length", wall.length, bounds::long_size);
+    table.length("thickness", wall.thickness, bounds::short_size);
+    table.length("pitch", wall.pitch, bounds::short_size);
+    table.length("log_height", wall.log_height, bounds::short_size);
+    table.finish();
+    return wall;
+}
+
+Partition read_partition(Reading &reading, TableReader &table, const Shell &before) {
+    Partition wall;
+    table.require("name", "name = \"P\"");
+    if (table.text("name", wall.name)) check_name(reading, table, before, wall.name);
+    table.require("from", "the wall it starts in, stated before it: from = \"A\"");
+    if (table.text("from", wall.from)) find_wall(reading, table.place_of("from"), before, wall.from);
+    table.require("from_left", "from_left = \"3 m\", along that wall's outside to the middle of this one");
+    table.length("from_left", wall.from_left, bounds::long_place);
+    wall.heading = read_heading(reading, table);
+    table.require("to", "the wall it ends in: to = \"C\"");
+    table.text("to", wall.to);
     table.length("thickness", wall.thickness, bounds::short_size);
     table.length("pitch", wall.pitch, bounds::short_size);
     table.length("log_height", wall.log_height, bounds::short_size);
@@ -77,12 +101,29 @@ void read_walls(Reading &reading, TableReader &document, Shell &shell) {
     }
 }
 
+void read_partitions(Reading &reading, TableReader &document, Shell &shell) {
+    for (const toml::table *entry : document.entries("partition", limits::walls)) {
+        const std::string path = "partition[" + std::to_string(shell.partitions.size()) + "]";
+        TableReader table(reading, entry, path, reading.place_of(path));
+        shell.partitions.push_back(read_partition(reading, table, shell));
+    }
+    for (std::size_t i = 0; i < shell.partitions.size(); ++i) {
+        const Place place = reading.place_of("partition[" + std::to_string(i) + "].to");
+        const Partition &wall = shell.partitions[i];
+        if (wall.to.empty()) continue; // reported where it is read
+        if (!find_wall(reading, place, shell, wall.to)) continue;
+        if (wall.to == wall.name || wall.to == wall.from)
+            reading.error(place, "partition \"" + wall.name + "\" cannot end in wall \"" + wall.to + "\"",
+                          "another wall than itself and the one it starts in");
+    }
+}
+
 std::optional<std::size_t> find_wall(Reading &reading, const Place &place, const Shell &shell,
                                      const std::string &name) {
     std::vector<std::string> names;
-    for (std::size_t i = 0; i < shell.walls.size(); ++i) {
-        if (shell.walls[i].name == name) return i;
-        if (!shell.walls[i].name.empty()) names.push_back(shell.walls[i].name);
+    for (std::size_t i = 0; i < shell.walls.size() + shell.partitions.size(); ++i) {
+        if (wall_name(shell, i) == name) return i;
+        if (!wall_name(shell, i).empty()) names.push_back(wall_name(shell, i));
     }
     std::string expected = "one of the walls";
     for (std::size_t i = 0; i < names.size(); ++i)

@@ -14,15 +14,21 @@ void read_wood(Reading &reading, TableReader &document, Shell &shell);
 void read_walls(Reading &reading, TableReader &document, Shell &shell);
 
 // After the walls:
+/// One entry of Shell::partitions for each [[partition]], right or wrong.
+void read_partitions(Reading &reading, TableReader &document, Shell &shell);
 void read_rounds(Reading &reading, TableReader &document, Shell &shell);
 /// [logs] and [[log]].
 void read_logs(Reading &reading, TableReader &document, Shell &shell);
+/// The keys of a single log's notches.
+void read_log_notch(Reading &reading, TableReader &table, LogNotch &notch);
+void read_steps(Reading &reading, TableReader &document, Shell &shell);
 void read_openings(Reading &reading, TableReader &document, Shell &shell);
 void read_notch(Reading &reading, TableReader &document, Shell &shell);
 /// After the shell's notch, which a corner's own starts from.
 void read_corners(Reading &reading, TableReader &document, Shell &shell);
 
-/// The wall of that name as an index into Shell::walls; reports where there is none.
+/// The wall of that name: an index into Shell::walls, and on from there into Shell::partitions. Reports where there
+/// is none.
 std::optional<std::size_t> find_wall(Reading &reading, const Place &place, const Shell &shell,
                                      const std::string &name);
 

@@ -15,6 +15,8 @@ const char *word(NotchKind kind) {
         return "half dovetail";
     case NotchKind::square_lap:
         return "square lap";
+    case NotchKind::saddle:
+        return "saddle";
     case NotchKind::stated:
         break;
     }
@@ -47,6 +49,10 @@ class Writer {
     void walls();
     void rounds();
     void notch(const NotchRule &rule, const NotchRule &base, bool whole);
+    void shoulder(Length shoulder);
+    void partitions();
+    void steps();
+    void log_notch(const LogNotch &notch);
     void corners();
     void sizes(const LogSizes &sizes);
     void logs();
@@ -108,15 +114,61 @@ void Writer::notch(const NotchRule &rule, const NotchRule &base, bool whole) {
                newly = stated && (whole || base.kind != NotchKind::stated);
     if (whole || rule.kind != base.kind)
         line("kind", toml_text(word(rule.kind)),
-             "\"full dovetail\", \"half dovetail\", \"square lap\" or \"stated\"");
+             "\"full dovetail\", \"half dovetail\", \"square lap\", \"saddle\" or \"stated\"");
     if ((whole && sloped) || rule.slope != base.slope) line("slope", toml_text(rule.slope));
     if (newly || rule.along != base.along) line("along", toml_text(rule.along), "outward along the log");
     if (newly || rule.across != base.across)
         line("across", toml_text(rule.across), "outward along the crossing log");
     if (whole || rule.overhang != base.overhang)
         line("overhang", rule.overhang, "past the crossing wall; 0 is flush");
+    if (rule.shoulder != base.shoulder) shoulder(rule.shoulder);
+    if (rule.scribe != base.scribe) line("scribe", rule.scribe, "saddles clear the lower log by this");
     if (whole || rule.least_tail != base.least_tail)
         line("least_tail", rule.least_tail, "no tail thinner than this");
+}
+
+void Writer::shoulder(Length shoulder) {
+    if (shoulder.mm() < 0)
+        line("shoulder_proud", Length() - shoulder, "left standing until the logs are fitted");
+    else
+        line("shoulder_deep", shoulder, "behind the crossing wall's face");
+}
+
+void Writer::partitions() {
+    for (const Partition &wall : shell_.partitions) {
+        gap();
+        if (&wall == &shell_.partitions.front())
+            comment("Partitions: from one wall to another; from_left runs along the first one's outside.");
+        header("[[partition]]");
+        line("name", toml_text(wall.name));
+        line("from", toml_text(wall.from));
+        line("from_left", wall.from_left);
+        if (wall.heading) line("toward", toml_text(spell_heading(*wall.heading)));
+        line("to", toml_text(wall.to));
+        line("thickness", wall.thickness);
+        line("pitch", wall.pitch);
+        line("log_height", wall.log_height);
+    }
+}
+
+void Writer::steps() {
+    for (const FoundationStep &step : shell_.steps) {
+        gap();
+        header("[[step]]");
+        line("wall", toml_text(step.wall));
+        line("from_left", step.from_left);
+        line("width", step.width);
+        line("rise", step.rise, "over the lowest foundation");
+    }
+}
+
+void Writer::log_notch(const LogNotch &notch) {
+    if (notch.kind) line("kind", toml_text(word(*notch.kind)));
+    for (const auto &[key, slope] : {std::pair("slope", notch.slope), std::pair("along", notch.along),
+                                     std::pair("across", notch.across)})
+        if (slope) line(key, toml_text(*slope));
+    line("overhang_left", notch.overhang_left);
+    line("overhang_right", notch.overhang_right);
 }
 
 void Writer::corners() {
@@ -134,6 +186,7 @@ void Writer::sizes(const LogSizes &sizes) {
     line("tip_height", sizes.tip_height);
     line("butt_width", sizes.butt_width);
     line("tip_width", sizes.tip_width);
+    line("diameter", sizes.diameter);
     if (sizes.butt) line("butt", *sizes.butt == LogEnd::left ? "\"left\"" : "\"right\"");
 }
 
@@ -152,6 +205,7 @@ void Writer::logs() {
         line("round", std::to_string(log.round));
         if (!log.mark.empty()) line("mark", toml_text(log.mark));
         sizes(log.sizes);
+        log_notch(log.notch);
     }
 }
 
@@ -203,6 +257,7 @@ std::string write_document(const Shell &shell) {
     Writer writer(shell);
     writer.shell();
     writer.walls();
+    writer.partitions();
     writer.rounds();
     writer.gap();
     writer.header("[notch]");
@@ -210,6 +265,7 @@ std::string write_document(const Shell &shell) {
     writer.corners();
     writer.logs();
     writer.openings();
+    writer.steps();
     writer.pegs();
     writer.wood();
     return writer.take();

@@ -7,7 +7,8 @@ TailTop tail_top(const NotchRule &rule) {
     switch (rule.kind) {
     case NotchKind::full_dovetail: return {s, -s};
     case NotchKind::half_dovetail: return {0, -s};
-    case NotchKind::square_lap: return {0, 0};
+    case NotchKind::square_lap:
+    case NotchKind::saddle: return {0, 0};
     case NotchKind::stated: return {rule.along.ratio(), rule.across.ratio()};
     }
     return {};

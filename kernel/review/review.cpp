@@ -31,6 +31,7 @@ void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings 
 }
 
 void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
+    if (layout.corners[static_cast<std::size_t>(corner)].kind == CornerKind::crossing) return; // both logs run on
     const TailTop top = tail_top(notch_at(shell, layout, corner));
     if (lock(top, top) > tolerance::weld) return;
     const std::string &name = layout.corners[static_cast<std::size_t>(corner)].name;
@@ -40,14 +41,27 @@ void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &
                         "notch.kind"});
 }
 
-/// The seam between two tails, seen from above: along the lower log, then across it.
-std::vector<SeamEdge> seam_edges(double run_along, double run_across, bool reentrant) {
-    const double a = run_along / 2, b = run_across / 2;
-    // At an outside corner the weather is past both ends; at an inside corner the ends are indoors.
-    return {{{-a, -b}, {a, -b}, reentrant},
-            {{a, -b}, {a, b}, !reentrant},
-            {{a, b}, {-a, b}, !reentrant},
-            {{-a, b}, {-a, -b}, reentrant}};
+/// Which sides of a seam the weather reaches: by the lower log's and the crossing log's own outward direction.
+struct Weather {
+    bool inward_across = false, outward_along = false, outward_across = false, inward_along = false;
+};
+
+/// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it reaches
+/// the outside face of the wall that runs on, and indoors there is none.
+Weather weather_at(const Shell &shell, const CornerPlace &c, int own) {
+    if (c.kind == CornerKind::corner) return {c.reentrant, !c.reentrant, !c.reentrant, c.reentrant};
+    if (c.kind == CornerKind::crossing || c.runs_on >= static_cast<int>(shell.walls.size())) return {};
+    return {false, own != c.runs_on, own == c.runs_on, false};
+}
+
+/// The seam between two tails seen from above, the lower log along x. The walls meet at `sine` and `cosine`.
+std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, double sine, const Weather &w) {
+    const double a = t_other / 2 / sine, b = t_own / 2 / sine;
+    const auto at = [&](double along, double across) { return Vec2{along + cosine * across, sine * across}; };
+    return {{at(-a, -b), at(a, -b), w.inward_across},
+            {at(a, -b), at(a, b), w.outward_along},
+            {at(a, b), at(-a, b), w.outward_across},
+            {at(-a, b), at(-a, -b), w.inward_along}};
 }
 
 void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
@@ -56,8 +70,10 @@ void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &
     for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)}) {
         const WallPlace &log = layout.walls[static_cast<std::size_t>(own)];
         const WallPlace &crossing = layout.walls[static_cast<std::size_t>(other)];
-        const FlowResult r =
-            flow_on(seam_edges(crossing.thickness, log.thickness, c.reentrant), {top.along, top.across});
+        const double cosine = -dot(log.frame.x, crossing.frame.x); // one of the two ends, the other starts
+        const double sine = length(cross(log.frame.x, crossing.frame.x));
+        const FlowResult r = flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
+                                     {top.along, (top.across - cosine * top.along) / sine});
         if (r.flow != Flow::leads_in) continue;
         const bool by_shoulder = r.edge == 3 || r.edge == 1;
         findings.push_back({Weight::warning, "seam-leads-water-in", "corner " + c.name,

@@ -19,6 +19,7 @@ enum class NotchKind {
     half_dovetail, ///< along = 0, across = -s: locks and sheds
     square_lap,    ///< along = across = 0: level, held by pegs only
     stated,        ///< along and across as given
+    saddle,        ///< for round logs: each log is scoped over those it lies on, along its length and where it crosses
 };
 
 struct NotchRule {
@@ -27,10 +28,11 @@ struct NotchRule {
     Slope along;                               ///< for stated
     Slope across;                              ///< for stated
     Length overhang;                           ///< how far ends run past the crossing wall's face; 0 = flush
+    Length least_tail = Length::mm(38);        ///< a tail thinner than this anywhere is a finding
     /// Shoulders cut deep: this far behind the crossing wall's near face (a kerf of space, 0 = in its plane).
     /// Below zero they are left proud: that much wood stays to be pared, and the logs do not close until it is.
     Length shoulder;
-    Length least_tail = Length::mm(38);        ///< a tail thinner than this anywhere is a finding
+    Length scribe;                             ///< of saddles and grooves: how far they clear the lower log's surface
     bool operator==(const NotchRule &) const = default;
 };
 
@@ -110,12 +112,13 @@ struct PegRule {
 /// Which end of a log, seen from outside.
 enum class LogEnd { left, right };
 
-/// Height and width of a hewn log at the ends of its butt and tip, and which end the butt is. What is not stated is the
+/// Section of a log. Height and width at the ends of its butt and tip, and which end the butt is. What is not stated is the
 /// wall's own: log height and thickness. A width is at most the wall's thickness: that is the widest log.
 struct LogSizes {
     std::optional<Length> butt_height, tip_height;
     std::optional<Length> butt_width, tip_width;
     std::optional<LogEnd> butt; ///< not stated: alternates from round to round, left in round 1
+    std::optional<Length> diameter; ///< of the round stick that it is made of: what would lie outside that is wane
     bool operator==(const LogSizes &) const = default;
 };
 
@@ -137,6 +140,16 @@ struct OwnLog {
     bool operator==(const OwnLog &) const = default;
 };
 
+/// A stretch of a wall where the foundation stands higher: the rounds below start at it. From_left may be 0 and
+/// to_right may be the wall's length: then it takes in the corner, where the other wall must state the same rise.
+struct FoundationStep {
+    std::string wall;
+    Length from_left; ///< from the wall's left corner seen from outside
+    Length width;
+    Length rise;      ///< over the lowest foundation, from which all heights are measured
+    bool operator==(const FoundationStep &) const = default;
+};
+
 struct Wood {
     std::string species = "eastern hemlock";
     std::optional<double> moisture; ///< percent of ovendry mass; not stated = green
@@ -155,6 +168,7 @@ struct Shell {
     LogSizes logs;             ///< of every log that states nothing of its own
     std::vector<OwnLog> own_logs;
     std::vector<Opening> openings;
+    std::vector<FoundationStep> steps;
     PegRule pegs;
     Wood wood;
     bool operator==(const Shell &) const = default;

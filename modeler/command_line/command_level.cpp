@@ -57,7 +57,7 @@ std::vector<OwnLog> own_logs(const ExportJob &job, const std::vector<PileLog> &p
 
 ExitCode show(const Console &console, const LevelOptions &options, const ExportJob &job,
               const std::vector<PileLog> &pile, const Levelled &levelled) {
-    const Table table = level_table(job.shell, pile, levelled);
+    const Table table = level_table(job.layout, job.shell.units, pile, levelled);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
     return console.print(to_text(table) + "\n" + level_words(levelled, job.shell.units));

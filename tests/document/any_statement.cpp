@@ -55,11 +55,13 @@ std::string any_name() {
 NotchRule any_notch() {
     NotchRule notch;
     notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
-                                   NotchKind::stated);
+                                   NotchKind::stated, NotchKind::saddle);
     notch.slope = any_slope(false);
     notch.along = any_slope(true);
     notch.across = any_slope(true);
     notch.overhang = any_gap(2000);
+    notch.shoulder = *rc::gen::arbitrary<bool>() ? any_gap(2000) : Length() - any_gap(2000);
+    notch.scribe = any_gap(2000);
     notch.least_tail = any_gap(2000);
     return notch;
 }
@@ -105,8 +107,45 @@ LogSizes any_sizes() {
     LogSizes sizes;
     for (auto *size : {&sizes.butt_height, &sizes.tip_height, &sizes.butt_width, &sizes.tip_width})
         if (*inRange(0, 3) == 0) *size = any_size(2000);
+    if (*inRange(0, 3) == 0) sizes.diameter = any_size(2000);
     if (*inRange(0, 3) == 0) sizes.butt = *rc::gen::element(LogEnd::left, LogEnd::right);
     return sizes;
+}
+
+LogNotch any_log_notch() {
+    LogNotch notch;
+    if (*inRange(0, 2) == 0)
+        notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
+                                       NotchKind::stated);
+    if (*inRange(0, 2) == 0) notch.slope = any_slope(false);
+    if (*inRange(0, 2) == 0) notch.along = any_slope(true);
+    if (*inRange(0, 2) == 0) notch.across = any_slope(true);
+    if (*inRange(0, 2) == 0) notch.overhang_left = any_gap(2000);
+    if (*inRange(0, 2) == 0) notch.overhang_right = any_gap(2000);
+    return notch;
+}
+
+void add_partitions(Shell &shell) {
+    for (int i = *inRange(0, 3); i > 0 && shell.walls.size() > 1; --i) {
+        Partition wall;
+        wall.name = "p" + std::to_string(shell.partitions.size());
+        wall.from = any_wall(shell);
+        do wall.to = any_wall(shell);
+        while (wall.to == wall.from);
+        wall.from_left = any_gap(100'000);
+        if (*inRange(0, 2) == 0) wall.heading = 45.0 * *inRange(0, 8);
+        if (*inRange(0, 2) == 0) wall.thickness = any_size(2000);
+        if (*inRange(0, 2) == 0) wall.pitch = any_size(2000);
+        if (*inRange(0, 2) == 0) wall.log_height = any_size(2000);
+        shell.partitions.push_back(wall);
+    }
+    if (shell.partitions.empty() || *inRange(0, 2) == 0) return;
+    shell.corners.push_back({shell.partitions[0].from, shell.partitions[0].name, any_notch()});
+}
+
+void add_steps(Shell &shell) {
+    for (int i = *inRange(0, 3); i > 0; --i)
+        shell.steps.push_back({any_wall(shell), any_gap(100'000), any_size(100'000), any_size(100'000)});
 }
 
 void add_logs(Shell &shell) {
@@ -114,7 +153,7 @@ void add_logs(Shell &shell) {
     for (int i = *inRange(0, 4); i > 0; --i) {
         const std::string wall = any_wall(shell);
         const int round = *inRange(1, 502);
-        shell.own_logs.push_back({wall, round, any_name(), any_sizes()});
+        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch()});
     }
 }
 
@@ -136,6 +175,8 @@ Shell any_statements() {
     add_walls(shell);
     add_rounds(shell);
     add_corners(shell);
+    add_partitions(shell);
+    add_steps(shell);
     add_logs(shell);
     add_openings(shell);
     shell.pegs = {

@@ -119,7 +119,8 @@ TEST_CASE("The reference names every key that a written document uses") {
           "slope",       "along",   "across",      "overhang",   "least_tail", "between",   "wall",
           "from_left",   "sill",    "width",       "wanted",     "diameter",   "spacing",   "end_distance",
           "depth_below", "fewest",  "butt_height", "tip_height", "butt_width", "tip_width", "butt",
-          "round",       "species", "moisture"}) {
+          "round",       "species", "moisture",    "from",       "to",         "rise",      "scribe",
+          "diameter",    "shoulder_deep",          "shoulder_proud",            "overhang_left", "overhang_right"}) {
         INFO(key);
         CHECK(text.find("`" + std::string(key) + "`") != std::string::npos);
     }

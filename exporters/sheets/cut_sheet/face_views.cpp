@@ -83,6 +83,13 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     return face;
 }
 
+/// Under the top face, where the widths of slanting sides stand beside it and may spread beyond it.
+double below_top(const FaceBoard &face) {
+    const Features &f = face.features();
+    const bool slants = !widths_at(f, End::datum).empty() || !widths_at(f, End::far).empty();
+    return between_rows + (slants ? 2 * pitch_of(face.wanted.lettering) : 0);
+}
+
 void set_rows(FaceBoard &face, double upper, double lower) {
     double y = 0;
     for (const View view : order_of_faces(face.wanted.angle)) {
@@ -90,7 +97,9 @@ void set_rows(FaceBoard &face, double upper, double lower) {
         if (view == View::outside) y -= upper;
         const double height = (row.high - row.low) * row.scale;
         row.outline = {face.left, y - height, face.right(), y};
-        y -= height + (view == View::outside ? lower : between_rows);
+        y -= height + (view == View::outside ? std::max(lower, below_top(face))
+                       : view == View::top   ? below_top(face)
+                                             : between_rows);
         face.rows.push_back(row);
     }
 }
@@ -103,6 +112,17 @@ void add_edges(FaceBoard &face) {
         for (Path &path : break_lines(row, face.ruler, !face.shows_datum, !face.shows_far))
             face.board.add(std::move(path));
     }
+}
+
+/// Columns of heights spread where marks lie close, at worst into the next face's.
+bool texts_are_apart(const FaceBoard &face) {
+    std::vector<Rect> boxes;
+    for (const Item &item : face.board.items())
+        if (const Text *text = std::get_if<Text>(&item)) boxes.push_back(box_of(*text));
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+        for (std::size_t k = i + 1; k < boxes.size(); ++k)
+            if (boxes[i].overlaps(boxes[k])) return false;
+    return true;
 }
 
 Block finished(const FaceBoard &face) {
@@ -148,6 +168,7 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face)) return std::nullopt;
     add_balance_point(*face);
     add_up_arrows(*face);
+    if (!texts_are_apart(*face)) return std::nullopt;
     return Views{finished(*face), face->ruler};
 }
 

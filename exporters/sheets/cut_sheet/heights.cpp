@@ -12,7 +12,9 @@ namespace {
 constexpr double end_line_distance = 4;                ///< of the dimension line from the end of the log
 constexpr double inner_run = 1.4;                      ///< of the line beside a shoulder before it may bend
 constexpr double inner_offsets[] = {3.2, 4.6, 6.4, 9}; ///< from the shoulder to the number
-constexpr double beside_number = 2;                    ///< between an inner number and the end of the log
+/// Up and down from the wanted place, where an edge of a slanting face runs through that.
+constexpr double inner_shifts[] = {0, 0.8, -0.8, 1.6, -1.6, 2.6, -2.6, 4, -4};
+constexpr double beside_number = 2; ///< between an inner number and the end of the log
 
 View view_of(const Level &level) {
     return level.on_outside ? View::outside : View::inside;
@@ -71,18 +73,20 @@ Text number_of(const FaceBoard &face, const Level &level) {
 bool put_inner_number(FaceBoard &face, const FaceRow &row, const Level &level, double label_y) {
     const double x = face.x(level.x), y = row.level(level.z);
     Text text = number_of(face, level);
-    for (const double offset : inner_offsets) {
-        const double to = x + level.side * offset;
-        text.at = {to, label_y};
-        const Rect box = box_of(text).grown(0.4);
-        const bool last = offset == *std::prev(std::end(inner_offsets));
-        if (!face.board.is_free(box, !last) || box.x1 > face.right() || box.x0 < face.left) continue;
-        face.board.add(text);
-        std::vector<Vec2> line{
-            {x + level.side * 0.4, y}, {x + level.side * inner_run, y}, {to - level.side * 0.5, label_y}};
-        face.board.add(Path{std::move(line), false, Line::dimension, ""});
-        return true;
-    }
+    for (const double shift : inner_shifts)
+        for (const double offset : inner_offsets) {
+            const double to = x + level.side * offset;
+            text.at = {to, label_y + shift};
+            const Rect box = box_of(text).grown(0.4);
+            const bool last = offset == *std::prev(std::end(inner_offsets));
+            if (!face.board.is_free(box, !last) || box.x1 > face.right() || box.x0 < face.left) continue;
+            face.board.add(text);
+            std::vector<Vec2> line{{x + level.side * 0.4, y},
+                                   {x + level.side * inner_run, y},
+                                   {to - level.side * 0.5, text.at.y}};
+            face.board.add(Path{std::move(line), false, Line::dimension, ""});
+            return true;
+        }
     return false;
 }
 

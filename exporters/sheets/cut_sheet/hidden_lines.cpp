@@ -17,6 +17,7 @@ constexpr double in_front = 1e-4;      ///< mm: wood must be nearer by this to c
 constexpr double edge_on = 1e-9;       ///< a face turned this little toward the viewer covers nothing
 constexpr double least_stretch = 1e-9; ///< as a part of the edge
 constexpr int rim_chords = 48;
+constexpr double upward = 0.5; ///< of a normal: steeper faces are not bored into
 
 struct Edge {
     Vec3 from, to;
@@ -61,10 +62,14 @@ class Finder {
                 if (dot(face.plane.normal, projection.toward) > edge_on) add_cover(solid, face);
         }
         for (const Bore &bore : scene.bores) {
-            if (!scene.rims) continue;
-            add_rim(bore, bore.z_from);
-            add_rim(bore, bore.z_to);
+            rims_.push_back(rim_at(bore, bore.z_from, -1));
+            rims_.push_back(rim_at(bore, bore.z_to, 1));
         }
+        if (!scene.rims) return;
+        for (const Rim &rim : rims_)
+            for (int i = 0; i < rim_chords; ++i)
+                edges_.push_back({rim.points[static_cast<std::size_t>(i)],
+                                  rim.points[static_cast<std::size_t>((i + 1) % rim_chords)], false});
     }
 
     std::vector<Stretch> run() const {
@@ -108,14 +113,47 @@ class Finder {
         covers_.push_back(std::move(cover));
     }
 
-    void add_rim(const Bore &bore, double z) {
-        const auto at = [&](int i) {
+    /// One end of a bore: in the face it opens in, which may slant, else level at its blind end.
+    struct Rim {
+        std::vector<Vec3> points;
+        Rect box = Rect::nothing(); ///< flattened
+    };
+
+    /// The outermost face over the bore's axis that its end reaches; `up` is the way it opens, 1 or -1.
+    const Plane *face_at(const Bore &bore, double z, double up) const {
+        const Plane *best = nullptr;
+        const auto height = [&](const Plane &p) { return up * p.height_at(bore.x, bore.y); };
+        for (const Polyhedron &solid : scene_.solids)
+            for (const Face &face : solid.faces) {
+                if (up * face.plane.normal.z < upward || height(face.plane) > up * z + on_line) continue;
+                if (!holds(solid, face, {bore.x, bore.y})) continue;
+                if (best == nullptr || height(face.plane) > height(*best)) best = &face.plane;
+            }
+        return best;
+    }
+
+    /// Whether the point lies in the face as seen from above.
+    static bool holds(const Polyhedron &solid, const Face &face, Vec2 p) {
+        Cover cover{&face.plane, {}, Rect::nothing()};
+        for (const auto &loop : face.loops) {
+            cover.loops.emplace_back();
+            for (const int i : loop)
+                cover.loops.back().push_back({vertex(solid, i).x, vertex(solid, i).y});
+        }
+        return inside(cover, p);
+    }
+
+    Rim rim_at(const Bore &bore, double z, double up) const {
+        const Plane *face = face_at(bore, z, up);
+        Rim rim;
+        for (int i = 0; i < rim_chords; ++i) {
             const double a = 2 * std::numbers::pi * i / rim_chords;
-            return Vec3{bore.x + bore.diameter / 2 * std::cos(a), bore.y + bore.diameter / 2 * std::sin(a),
-                        z};
-        };
-        for (int i = 0; i < rim_chords; ++i)
-            edges_.push_back({at(i), at(i + 1), false});
+            const double x = bore.x + bore.diameter / 2 * std::cos(a),
+                         y = bore.y + bore.diameter / 2 * std::sin(a);
+            rim.points.push_back({x, y, face != nullptr ? face->height_at(x, y) : z});
+            rim.box = joined(rim.box, projection_.flat(rim.points.back()));
+        }
+        return rim;
     }
 
     void add_stretches(std::vector<Stretch> &all, const Edge &edge) const {
@@ -138,33 +176,22 @@ class Finder {
             for (const auto &loop : cover.loops)
                 for (std::size_t i = 0; i < loop.size(); ++i)
                     add_crossings(at, a, b, loop[i], loop[(i + 1) % loop.size()]);
-        for (const Bore &bore : scene_.bores)
-            add_rim_crossings(at, a, b, bore);
+        for (const Rim &rim : rims_)
+            add_rim_crossings(at, a, b, rim);
         std::erase_if(at, [](double t) { return t < 0 || t > 1; });
         std::sort(at.begin(), at.end());
         return at;
     }
 
     /// The openings of a bore are covers too, or rather holes in covers.
-    void add_rim_crossings(std::vector<double> &at, Vec2 a, Vec2 b, const Bore &bore) const {
-        for (const double z : {bore.z_from, bore.z_to}) {
-            const Vec2 centre = projection_.flat({bore.x, bore.y, z});
-            const double reach = bore.diameter; // isometric enlarges by less than two
-            Rect box{centre.x - reach, centre.y - reach, centre.x + reach, centre.y + reach};
-            if (!box.overlaps(joined(joined(Rect::nothing(), a), b).grown(on_line))) continue;
-            Vec2 last = rim_point(bore, z, 0);
-            for (int i = 1; i <= rim_chords; ++i) {
-                const Vec2 next = rim_point(bore, z, i);
-                add_crossings(at, a, b, last, next);
-                last = next;
-            }
+    void add_rim_crossings(std::vector<double> &at, Vec2 a, Vec2 b, const Rim &rim) const {
+        if (!rim.box.grown(on_line).overlaps(joined(joined(Rect::nothing(), a), b).grown(on_line))) return;
+        Vec2 last = projection_.flat(rim.points.back());
+        for (const Vec3 &point : rim.points) {
+            const Vec2 next = projection_.flat(point);
+            add_crossings(at, a, b, last, next);
+            last = next;
         }
-    }
-
-    Vec2 rim_point(const Bore &bore, double z, int i) const {
-        const double angle = 2 * std::numbers::pi * i / rim_chords;
-        const double r = bore.diameter / 2;
-        return projection_.flat({bore.x + r * std::cos(angle), bore.y + r * std::sin(angle), z});
     }
 
     bool is_covered(Vec3 p) const {
@@ -193,6 +220,7 @@ class Finder {
     const Projection &projection_;
     std::vector<Edge> edges_;
     std::vector<Cover> covers_;
+    std::vector<Rim> rims_;
 };
 
 } // namespace

@@ -52,11 +52,14 @@ std::vector<Cell> between(const std::vector<Cell> &cells, double low, double hig
 }
 
 void add_greys(std::vector<GreyFace> &greys, const Polyhedron &solid, const Projection &p, double cut_depth) {
+    double nearest = -1e300; // faces further back lie behind other logs
+    for (const Vec3 &v : solid.vertices)
+        nearest = std::max(nearest, p.depth(v));
     for (const Face &face : solid.faces) {
-        if (dot(face.plane.normal, p.toward) < square_on) continue;
+        const double depth = p.depth(solid.vertices[static_cast<std::size_t>(face.loops[0][0])]);
+        if (dot(face.plane.normal, p.toward) < square_on || depth < nearest - on_plane) continue;
         GreyFace grey;
-        grey.sawn_through = std::abs(p.depth(solid.vertices[static_cast<std::size_t>(face.loops[0][0])]) -
-                                     cut_depth) < on_plane;
+        grey.sawn_through = std::abs(depth - cut_depth) < on_plane;
         for (const auto &loop : face.loops) {
             grey.rings.emplace_back();
             for (const int i : loop)
