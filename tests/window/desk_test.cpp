@@ -169,6 +169,7 @@ void DeskTest::a_full_disk_keeps_the_work() {
     QVERIFY(!window.message().sentence().isEmpty());
     QVERIFY(window.desk().unsaved());
     QCOMPARE(window.desk().document().text(), text);
+    window.close_document();
 }
 
 void DeskTest::errors_of_a_document_are_shown_with_their_lines() {
@@ -223,7 +224,8 @@ void DeskTest::the_keyboard_alone_is_enough() {
     const double before = window.desk().standing()->job.shell.walls[1].length.mm();
     QTest::keyClick(&window.plan(), Qt::Key_Up);
     QVERIFY(settled(window));
-    QCOMPARE(window.desk().standing()->job.shell.walls[1].length.mm(), before + grid_step(UnitSystem::imperial));
+    QCOMPARE(window.desk().standing()->job.shell.walls[1].length.mm(),
+             before + grid_step(UnitSystem::imperial));
     window.elevation().setFocus();
     QTest::keyClick(&window.elevation(), Qt::Key_PageDown);
     QVERIFY(window.selection().is_opening(0));
@@ -231,7 +233,8 @@ void DeskTest::the_keyboard_alone_is_enough() {
     QTest::keyClick(&window.elevation(), Qt::Key_Right);
     QTest::keyClick(&window.elevation(), Qt::Key_Right, Qt::ControlModifier);
     QVERIFY(settled(window));
-    QCOMPARE(window.desk().standing()->job.shell.openings[0].from_left.mm(), left + grid_step(UnitSystem::imperial));
+    QCOMPARE(window.desk().standing()->job.shell.openings[0].from_left.mm(),
+             left + grid_step(UnitSystem::imperial));
     const auto openings = window.desk().standing()->job.shell.openings.size();
     QTest::keyClick(&window, Qt::Key_Delete);
     QVERIFY(settled(window));
@@ -258,6 +261,7 @@ void DeskTest::units_switch_and_the_shell_stays() {
     QCOMPARE(after.units, UnitSystem::metric);
     after.units = before.units;
     QVERIFY(after == before);
+    window.close_document();
 }
 
 void DeskTest::the_cut_list_is_sorted_filtered_and_copied() {

@@ -5,17 +5,22 @@
 
 #include <QApplication>
 #include <QMouseEvent>
+#include <QProgressDialog>
 #include <QScreen>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTest>
 
 namespace roundlay::window {
 
 TestProgram::TestProgram(int &argc, char **argv) {
+    static const QTemporaryDir settings;
+    qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
     QStandardPaths::setTestModeEnabled(true);
     QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     prepare_application();
     application_ = std::make_unique<QApplication>(argc, argv);
+    QApplication::setQuitOnLastWindowClosed(false);
     dress(*application_);
 }
 
@@ -65,7 +70,9 @@ DialogCloser::DialogCloser() {
 }
 
 void DialogCloser::timerEvent(QTimerEvent *) {
-    if (QWidget *dialog = QApplication::activeModalWidget()) {
+    QWidget *dialog = QApplication::activeModalWidget();
+    if (qobject_cast<QProgressDialog *>(dialog) != nullptr) return; // goes by itself
+    if (dialog != nullptr) {
         dialog->close();
         ++closed_;
     } else if (QWidget *popup = QApplication::activePopupWidget()) {

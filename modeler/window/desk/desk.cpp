@@ -48,7 +48,10 @@ Desk::Desk(QObject *parent)
     });
 }
 
-Desk::~Desk() = default;
+/// The history tells of its end, when nobody is left to hear it.
+Desk::~Desk() {
+    history_.disconnect();
+}
 
 std::optional<QString> Desk::open(const QString &path) {
     auto opened = open_document(file_path(path));

@@ -52,6 +52,7 @@ MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
 
 MainWindow::~MainWindow() {
     desk_->disconnect(this);
+    desk_->history().disconnect(this);
 }
 
 void MainWindow::make_views() {

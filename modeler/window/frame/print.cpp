@@ -31,10 +31,7 @@ void print_sheets(QPrinter *printer, const std::vector<sheets::Sheet> &all) {
     constexpr double mm_per_inch_of_paper = 25.4;
     const double scale = printer->resolution() / mm_per_inch_of_paper;
     for (const sheets::Sheet &sheet : all) {
-        if (&sheet != &all.front()) {
-            printer->setPageLayout(page_of(sheet));
-            printer->newPage();
-        }
+        if (&sheet != &all.front()) printer->newPage();
         painter.save();
         painter.scale(scale, scale);
         paint_sheet(painter, sheet);

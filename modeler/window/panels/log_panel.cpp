@@ -148,7 +148,8 @@ void LogPanel::show_log(int piece) {
 }
 
 void LogPanel::show_opening() {
-    const auto &openings = desk_.standing()->job.shell.openings;
+    const auto &stated = desk_.state()->read.shell; // also what cannot be built
+    const auto &openings = stated ? stated->openings : desk_.standing()->job.shell.openings;
     const auto at = static_cast<std::size_t>(selection_.chosen().opening);
     if (at >= openings.size()) return;
     const Opening &o = openings[at];

@@ -230,16 +230,24 @@ void ElevationView::remove_chosen() {
     });
 }
 
+/// From what the text states now, not from what is drawn: keys can come faster than layouts.
 void ElevationView::nudge(double across, double up, bool size) {
-    const auto *hole = chosen_hole();
-    if (hole == nullptr) return;
-    sheets::Rect box = hole->box;
-    if (size)
-        box = {box.x0, box.y0, std::max(box.x1 + across, box.x0 + smallest),
-               std::max(box.y1 + up, box.y0 + smallest)};
-    else
-        box = box.moved({across, std::max(up, -box.y0)});
-    desk_.edit(size ? tr("Size opening") : tr("Move opening"), opening_set(hole->opening, box));
+    if (chosen_hole() == nullptr) return;
+    const auto at = static_cast<std::size_t>(selection_.chosen().opening);
+    desk_.edit(size ? tr("Size opening") : tr("Move opening"),
+               [&](const Shell &shell) -> std::optional<Shell> {
+                   if (at >= shell.openings.size()) return {};
+                   Shell next = shell;
+                   Opening &o = next.openings[at];
+                   if (size) {
+                       o.width = std::max(o.width + Length::mm(across), Length::mm(smallest));
+                       o.height = std::max(o.height + Length::mm(up), Length::mm(smallest));
+                   } else {
+                       o.from_left = o.from_left + Length::mm(across);
+                       o.sill = std::max(o.sill + Length::mm(up), Length());
+                   }
+                   return next;
+               });
 }
 
 void ElevationView::choose_next(int step) {

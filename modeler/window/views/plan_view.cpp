@@ -180,7 +180,8 @@ void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
     const WallPlace &w = place(*layout_of(desk_), wall);
     selection_.choose_wall(w.name);
     const Shell &shell = desk_.standing()->job.shell;
-    if (wall >= static_cast<int>(shell.walls.size())) return; // a partition hangs on the walls it stands between
+    if (wall >= static_cast<int>(shell.walls.size()))
+        return; // a partition hangs on the walls it stands between
     const std::size_t before = (static_cast<std::size_t>(wall) + shell.walls.size() - 1) % shell.walls.size();
     const auto probe = wall_moved(shell, static_cast<std::size_t>(wall), Length::mm(1));
     if (!probe) return;
@@ -256,7 +257,8 @@ int PlanView::chosen_wall() const {
 void PlanView::nudge(int steps) {
     const StatePtr &state = desk_.standing();
     const int wall = chosen_wall();
-    if (wall >= 0 && wall < static_cast<int>(state->job.shell.walls.size())) move_wall(steps * grid_step(units()), true);
+    if (wall >= 0 && wall < static_cast<int>(state->job.shell.walls.size()))
+        move_wall(steps * grid_step(units()), true);
 }
 
 void PlanView::choose_next(int step) {

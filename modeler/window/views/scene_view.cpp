@@ -25,9 +25,29 @@ std::array<double, 3> channels(const QColor &c) {
     return {c.redF(), c.greenF(), c.blueF()};
 }
 
+/// Lies over the view: letters that a painter sets inside the graphics context come out broken beside a
+/// renderer of its own.
+class LabelLayer : public QWidget {
+  public:
+    LabelLayer(QWidget *view, std::function<void(QPainter &)> paint)
+        : QWidget(view), paint_(std::move(paint)) {
+        setAttribute(Qt::WA_TransparentForMouseEvents);
+    }
+
+  protected:
+    void paintEvent(QPaintEvent *) override {
+        QPainter painter(this);
+        paint_(painter);
+    }
+
+  private:
+    std::function<void(QPainter &)> paint_;
+};
+
 } // namespace
 
 SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
+    layer_ = new LabelLayer(this, [this](QPainter &painter) { paint_labels(painter); });
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(200, 160);
@@ -102,11 +122,12 @@ void SceneView::paintGL() {
     renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
     constexpr double per_ms = 1e6;
     last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
-    if (!labels_.empty()) paint_labels();
+    layer_->setVisible(!labels_.empty());
+    layer_->resize(QWidget::size());
+    layer_->update();
 }
 
-void SceneView::paint_labels() {
-    QPainter painter(this);
+void SceneView::paint_labels(QPainter &painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     const Box3 box = bounds(scene_);
     const Matrix4 clip =

@@ -60,13 +60,14 @@ class SceneView : public QOpenGLWidget {
     double aspect() const;
     QSize pixels() const;
     int id_under(QPointF at);
-    void paint_labels();
+    void paint_labels(QPainter &painter) const;
     Look look() const;
     bool turn_by_key(int key, bool shift);
 
     std::unique_ptr<Renderer> renderer_;
     Scene scene_;
     std::vector<Label> labels_;
+    QWidget *layer_ = nullptr; ///< that shows the labels
     Camera camera_;
     View view_ = View::south_east;
     std::optional<Plane> section_;

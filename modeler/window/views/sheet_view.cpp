@@ -19,7 +19,8 @@ namespace roundlay::window {
 
 std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model) {
     const auto at = static_cast<std::size_t>(model);
-    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at], sheet_options(job));
+    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at],
+                             sheet_options(job));
 }
 
 SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)

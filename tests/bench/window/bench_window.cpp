@@ -47,6 +47,11 @@ template <typename Deed> double timed(Deed deed) {
     return milliseconds(timer);
 }
 
+void wait_for(MainWindow &window) {
+    if (!QTest::qWaitFor([&] { return window.desk().is_current(); }))
+        std::puts("  (the shell was not worked out in time)");
+}
+
 /// A view that can be told to draw at once, to the last pixel.
 double frame(SceneView &view) {
     QElapsedTimer timer;
@@ -63,7 +68,7 @@ Shell dragged(Shell shell, int step) {
 void report_drag(MainWindow &window, int steps) {
     const Shell shell = bench::house();
     window.begin(shell, "bench");
-    QTest::qWaitFor([&] { return window.desk().is_current(); });
+    wait_for(window);
     ModelCache cache;
     std::vector<double> read, layout, bodies, review, models, views, all, model_view;
     for (int step = 0; step <= steps; ++step) {
@@ -151,7 +156,7 @@ void report_start(const QString &folder) {
     const double demo = start_of([&] {
         auto window = std::make_unique<MainWindow>(folder);
         window->begin_demo(1);
-        QTest::qWaitFor([&] { return window->desk().is_current(); });
+        wait_for(*window);
         return window;
     });
     std::printf(
