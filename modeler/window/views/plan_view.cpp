@@ -45,6 +45,7 @@ QString notch_words(const Shell &shell, const CornerPlace &corner, const Layout 
         return PlanView::tr("half dovetail, %1").arg(text(print_slope(notch.slope)));
     case NotchKind::square_lap:
         return PlanView::tr("square lap");
+    case NotchKind::saddle:
     case NotchKind::stated:
         break;
     }
