@@ -107,9 +107,10 @@ TEST_CASE("strength at another moisture matches the worked example") {
     CHECK(strength_at(103'000, 66'000, 24, 24) == Approx(66'000)); // at the intersection it is the green one
 }
 
-TEST_CASE("wood of any gravity gets heavier with moisture and never heavier than full of water") {
+TEST_CASE("wood of a gravity under 0.87 gets heavier with moisture and never heavier than full of water") {
     CHECK(rc::check([] {
-        const double gravity = *rc::gen::inRange(25, 90) / 100.0;
+        // Very dense wood swells faster than it takes up water: by the formula, from a gravity of 0.871 on.
+        const double gravity = *rc::gen::inRange(25, 87) / 100.0;
         const double moisture = *rc::gen::inRange(0, 200) * 1.0;
         RC_ASSERT(density_at(gravity, moisture + 1) > density_at(gravity, moisture));
         // Full of water, a cubic metre of wood holds its walls and water in all the rest.
