@@ -31,13 +31,7 @@ double add_name(std::vector<Item> &items, const std::string &name, const Rect &a
         height *= 0.7;
     double y = area.y1 - height;
     for (const std::string &line : wrapped(name, area.width(), height, true)) {
-        Text text;
-        text.words = line;
-        text.at = {area.x0, y};
-        text.height = height;
-        text.bold = true;
-        text.role = Role::title;
-        items.emplace_back(text);
+        items.emplace_back(lettered(line, {area.x0, y}, height, true, Role::title));
         y -= 1.7 * height;
     }
     Text what;

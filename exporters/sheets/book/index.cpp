@@ -95,16 +95,6 @@ void add_entry(std::vector<Item> &items, const Entry &entry, Vec2 at, double wid
     items.emplace_back(Link{{at.x, at.y - 1.2, at.x + width, at.y + pitch - 1.2}, entry.anchor});
 }
 
-Text heading(const Grid &grid) {
-    Text text;
-    text.words = "Index";
-    text.at = {grid.area.x0, grid.area.y1 + 4};
-    text.height = 5;
-    text.bold = true;
-    text.role = Role::caption;
-    return text;
-}
-
 } // namespace
 
 std::vector<Sheet> index_sheets(const Shell &shell, const SheetOptions &options,
@@ -116,7 +106,7 @@ std::vector<Sheet> index_sheets(const Shell &shell, const SheetOptions &options,
     std::vector<Page> pages;
     for (std::size_t p = 0; p < count; ++p) {
         pages.push_back(empty_page(size));
-        std::vector<Item> items{heading(grid)};
+        std::vector<Item> items{lettered("Index", {grid.area.x0, grid.area.y1 + 4}, 5, true, Role::caption)};
         for (std::size_t i = p * grid.room(); i < std::min(entries.size(), (p + 1) * grid.room()); ++i)
             add_entry(items, entries[i], grid.place(i - p * grid.room()), grid.width, before + count);
         pages.back().add(items);

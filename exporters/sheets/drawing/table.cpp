@@ -14,16 +14,6 @@ constexpr double title_height = 2.5;
 constexpr double title_room = 5.0;
 constexpr double rounding = 1e-6; ///< so that the widest cell is not wrapped by a last digit
 
-Text words(const std::string &text, Vec2 at, double height, bool bold, Role role) {
-    Text made;
-    made.words = text;
-    made.at = at;
-    made.height = height;
-    made.bold = bold;
-    made.role = role;
-    return made;
-}
-
 } // namespace
 
 /// Draws row under row.
@@ -48,7 +38,7 @@ struct LaidTable::Pen {
         const double h = table.lettering_, width = table.widths_[c];
         double base = y - (around_lines / 2 + 1) * h;
         for (const std::string &text : row.cells[c]) {
-            Text made = words(text, {x + side_air, base}, h, row.bold, Role::cell);
+            Text made = lettered(text, {x + side_air, base}, h, row.bold, Role::cell);
             made.across = table.aligns_[c];
             if (made.across == Across::middle) made.at.x = x + width / 2;
             if (made.across == Across::right) made.at.x = x + width - side_air;
@@ -136,7 +126,8 @@ Block LaidTable::drawn(std::size_t first, std::size_t last) const {
     Pen pen{*this, block, block.room.y1};
     if (!title_.empty()) {
         const std::string title = first > 0 ? title_ + ", continued" : title_;
-        block.items.emplace_back(words(title, {0, pen.y - title_height}, title_height, true, Role::caption));
+        block.items.emplace_back(
+            lettered(title, {0, pen.y - title_height}, title_height, true, Role::caption));
         block.room.x1 = std::max(block.room.x1, text_width(title, title_height, true));
         pen.y -= title_room;
     }

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace roundlay::sheets {
 namespace {
@@ -45,6 +46,16 @@ Vec2 offset(const Text &text) {
 
 double em_of(double height, bool bold) {
     return height / capital_height(font_of(bold));
+}
+
+Text lettered(std::string words, Vec2 at, double height, bool bold, Role role) {
+    Text text;
+    text.words = std::move(words);
+    text.at = at;
+    text.height = height;
+    text.bold = bold;
+    text.role = role;
+    return text;
 }
 
 double text_width(std::string_view words, double height, bool bold) {

@@ -11,6 +11,9 @@ namespace roundlay::sheets {
 /// Smallest lettering on any sheet (ISO 3098), millimetres of capital height.
 inline constexpr double least_lettering = 2.5;
 
+/// A text that starts on its baseline at `at`.
+Text lettered(std::string words, Vec2 at, double height, bool bold, Role role);
+
 /// Width by advances, millimetres.
 double text_width(std::string_view words, double height, bool bold = false);
 

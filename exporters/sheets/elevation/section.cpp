@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 
@@ -108,16 +109,6 @@ void add_thickness(Board &board, const SectionWanted &w, double scale) {
         board, {{0, w.words.length(0), true}, {thickness * scale, w.words.length(thickness), false}}, line);
 }
 
-Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
-    Text text;
-    text.words = words;
-    text.at = at;
-    text.height = height;
-    text.bold = bold;
-    text.role = Role::caption;
-    return text;
-}
-
 Block section_block(const SectionWanted &w, const SectionPlace &place, const Scale &scale) {
     const double k = scale.ratio;
     const SeenSection section = seen_section(w, place.x);
@@ -140,14 +131,14 @@ Block section_block(const SectionWanted &w, const SectionPlace &place, const Sca
     add_heights(board, w, section, k);
     add_thickness(board, w, k);
     const Rect drawn = bounds(board.items());
-    Text outside = words_at("outside", {-2.5, drawn.y0 + 1}, 2.5, false);
+    Text outside = lettered("outside", {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
     outside.across = Across::right;
     board.add(outside);
-    board.add(words_at("inside", {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false));
+    board.add(lettered("inside", {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
     const std::string where = w.words.length(place.x) + " from the left";
-    board.add(words_at(where, {drawn.x0, drawn.y1 + 3}, 2.5, false));
-    board.add(words_at(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false));
-    board.add(words_at("Section " + place.name, {drawn.x0, drawn.y1 + 12}, 3.5, true));
+    board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
+    board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));
+    board.add(lettered("Section " + place.name, {drawn.x0, drawn.y1 + 12}, 3.5, true, Role::caption));
     return {bounds(board.items()).grown(2), board.finished()};
 }
 

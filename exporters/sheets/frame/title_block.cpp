@@ -22,16 +22,6 @@ struct Field {
     double lettering;
 };
 
-Text words(const std::string &text, Vec2 at, double height, bool bold) {
-    Text made;
-    made.words = text;
-    made.at = at;
-    made.height = height;
-    made.bold = bold;
-    made.role = Role::title;
-    return made;
-}
-
 void line(std::vector<Item> &items, Vec2 from, Vec2 to, Line kind) {
     items.emplace_back(Path{{from, to}, false, kind, ""});
 }
@@ -40,9 +30,10 @@ void line(std::vector<Item> &items, Vec2 from, Vec2 to, Line kind) {
 /// smallest they are cut off with an ellipsis.
 Text fitted(const std::string &text, Vec2 at, double width, double height, bool bold) {
     for (const double h : {7.0, 5.0, 3.5, 2.5})
-        if (h <= height && text_width(text, h, bold) <= width) return words(text, at, h, bold);
+        if (h <= height && text_width(text, h, bold) <= width)
+            return lettered(text, at, h, bold, Role::title);
     const auto lines = wrapped(text, width - text_width("\u2026", label, bold), label, bold);
-    return words(lines.size() > 1 ? lines[0] + "\u2026" : lines[0], at, label, bold);
+    return lettered(lines.size() > 1 ? lines[0] + "\u2026" : lines[0], at, label, bold, Role::title);
 }
 
 void draw_field(std::vector<Item> &items, const Rect &block, const Field &field) {
@@ -54,7 +45,8 @@ void draw_field(std::vector<Item> &items, const Rect &block, const Field &field)
                             Line::dimension,
                             ""});
     if (field.name[0] != 0)
-        items.emplace_back(words(field.name, {cell.x0 + air, cell.y1 - air - label}, label, false));
+        items.emplace_back(
+            lettered(field.name, {cell.x0 + air, cell.y1 - air - label}, label, false, Role::title));
     if (!field.value->empty())
         items.emplace_back(fitted(*field.value, {cell.x0 + air, cell.y0 + 1.4}, cell.width() - 2 * air,
                                   field.lettering, true));
@@ -102,7 +94,7 @@ void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &
     draw_field(items, block, {44, 74, 2, 2, "Notes on this sheet", &none, 2.5});
     double y = block.y1 - 2 * row_height - 8.3;
     for (const std::string &text : wrapped(f.note, 74 - 2.4, label)) {
-        items.emplace_back(words(text, {block.x0 + 45.2, y}, label, false));
+        items.emplace_back(lettered(text, {block.x0 + 45.2, y}, label, false, Role::title));
         y -= 3.9;
     }
     if (f.symbol) {

@@ -84,11 +84,7 @@ std::string list_of(const std::vector<std::string> &tags) {
 }
 
 Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
-    Text text;
-    text.words = words;
-    text.at = at;
-    text.height = height;
-    text.bold = bold;
+    Text text = lettered(words, at, height, bold, Role::note);
     text.upright = Upright::middle;
     return text;
 }

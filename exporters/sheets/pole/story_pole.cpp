@@ -37,13 +37,7 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     line.edge = pole_width;
     add_running_dimensions(board, marks_for(all, false, scale.ratio, words), line);
     const Rect drawn = bounds(board.items());
-    Text text;
-    text.words = "Corner " + corner.name;
-    text.height = 3.5;
-    text.bold = true;
-    text.role = Role::caption;
-    text.at = {drawn.x0, drawn.y1 + 3};
-    board.add(text);
+    board.add(lettered("Corner " + corner.name, {drawn.x0, drawn.y1 + 3}, 3.5, true, Role::caption));
     return {bounds(board.items()), board.finished()};
 }
 

@@ -11,16 +11,6 @@ constexpr int columns = 2, rows = 4;
 constexpr double margin = 10;
 constexpr double code_size = 34; ///< quiet zone included: the code itself is over 25 mm
 
-Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
-    Text text;
-    text.words = words;
-    text.at = at;
-    text.height = height;
-    text.bold = bold;
-    text.role = Role::mark;
-    return text;
-}
-
 /// The largest lettering in which the words are no wider than `width`.
 double fitting(const std::string &words, double width) {
     for (const double height : {14.0, 10.0, 7.0, 5.0, 3.5})
@@ -33,7 +23,7 @@ void add_arrow(std::vector<Item> &items, Vec2 from, Vec2 to, const std::string &
     items.emplace_back(Path{{from, to}, false, Line::frame, ""});
     const Vec2 way = (1 / length(d)) * d, side{-way.y, way.x};
     items.emplace_back(Fill{{{to, to - 4.5 * way + 1.8 * side, to - 4.5 * way - 1.8 * side}}, 0});
-    items.emplace_back(words_at(name, at, 3.5, true));
+    items.emplace_back(lettered(name, at, 3.5, true, Role::mark));
 }
 
 std::string wall_words(const Layout &layout, const Piece &piece) {
@@ -49,7 +39,7 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     const double height = fitting(piece.tag, right - left);
     double y = box.y1 - 6 - height;
     for (const std::string &line : wrapped(piece.tag, right - left, height, true)) {
-        items.emplace_back(words_at(line, {left, y}, height, true));
+        items.emplace_back(lettered(line, {left, y}, height, true, Role::mark));
         y -= height * 1.6;
     }
     const Rect code{box.x1 - code_size - 1, box.y0 + 1, box.x1 - 1, box.y0 + 1 + code_size};
@@ -57,16 +47,16 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     const double column = code.x0 - left - 1;
     y = code.y1 - 4;
     for (const std::string &line : wrapped(wall_words(layout, piece), column, 3.5)) {
-        items.emplace_back(words_at(line, {left, y}, 3.5, false));
+        items.emplace_back(lettered(line, {left, y}, 3.5, false, Role::mark));
         y -= 5.6;
     }
     for (const std::string &line : wrapped(layout.name, column, 2.5)) {
         if (y < box.y0 + 20.5) break;
-        items.emplace_back(words_at(line, {left, y}, 2.5, false));
+        items.emplace_back(lettered(line, {left, y}, 2.5, false, Role::mark));
         y -= 4;
     }
-    items.emplace_back(words_at(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
-                                {left, box.y0 + 2.6}, 2.5, false));
+    items.emplace_back(lettered(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
+                                {left, box.y0 + 2.6}, 2.5, false, Role::mark));
     // seen at the datum end with the log lying as in the wall, the outside face is to the right
     add_arrow(items, {left + 3, box.y0 + 9}, {left + 3, box.y0 + 18.5}, "up", {left + 5.5, box.y0 + 15});
     add_arrow(items, {left + 3, box.y0 + 9}, {left + 15, box.y0 + 9}, "outside", {left + 16.5, box.y0 + 9.7});
