@@ -5,8 +5,6 @@
 
 #include <CLI/CLI.hpp>
 
-#include <cmath>
-
 namespace roundlay {
 
 namespace {
@@ -15,45 +13,6 @@ struct LevelOptions {
     std::string file, pile, to;
     bool csv = false, force = false;
 };
-
-/// What was worked out, not measured, is stated no finer than a rule is read.
-Length workable(double mm, UnitSystem units) {
-    if (units == UnitSystem::metric) return Length::mm(std::round(mm));
-    constexpr double parts = 32;
-    return Length::inches(std::round(Length::mm(mm).inches() * parts) / parts);
-}
-
-/// A log is hewn down to the wall's thickness where it is wider.
-std::optional<Length> hewn(std::optional<double> width, double thickness) {
-    if (!width) return {};
-    return Length::mm(std::min(*width, thickness));
-}
-
-OwnLog own_log(const ExportJob &job, const PileLog &log, const LogPlace &place, LogEnd butt) {
-    const WallPlace &wall = job.layout.walls[static_cast<std::size_t>(place.wall)];
-    OwnLog own;
-    own.wall = wall.name;
-    own.round = place.round;
-    own.mark = log.mark;
-    own.sizes.butt_height = Length::mm(log.butt_height);
-    own.sizes.tip_height = workable(tip_height_at(log, place.length), job.shell.units);
-    own.sizes.butt_width = hewn(log.butt_width, wall.thickness);
-    if (log.tip_width)
-        own.sizes.tip_width =
-            hewn(workable(tip_width_at(log, place.length), job.shell.units).mm(), wall.thickness);
-    own.sizes.butt = butt;
-    return own;
-}
-
-std::vector<OwnLog> own_logs(const ExportJob &job, const std::vector<PileLog> &pile,
-                             const Levelled &levelled) {
-    std::vector<OwnLog> logs;
-    for (std::size_t i = 0; i < levelled.places.size(); ++i) {
-        const Seat &seat = levelled.after.seats[i];
-        logs.push_back(own_log(job, pile[static_cast<std::size_t>(seat.log)], levelled.places[i], seat.butt));
-    }
-    return logs;
-}
 
 ExitCode show(const Console &console, const LevelOptions &options, const ExportJob &job,
               const std::vector<PileLog> &pile, const Levelled &levelled) {
@@ -80,7 +39,8 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
         const ExitCode shown = show(console, options, it.job, *pile, levelled);
         if (shown != ExitCode::fine) return shown;
     }
-    return save_with_logs(console, it.input, it.job.shell, own_logs(it.job, *pile, levelled), options.to,
+    return save_with_logs(console, it.input, it.job.shell,
+                          own_logs(it.job.layout, it.job.shell.units, *pile, levelled), options.to,
                           options.force);
 }
 
