@@ -87,18 +87,21 @@ std::string finding_line(const Input &input, const Finding &finding) {
 }
 
 std::vector<FindingLine> finding_lines(const Input &input, const Findings &findings) {
-    std::map<std::pair<std::string, std::string>, std::vector<const Finding *>> alike;
+    struct Alike {
+        std::vector<const Finding *> all;
+        std::size_t said = 0;
+    };
+    std::map<std::pair<std::string, std::string>, Alike> alike;
     for (const Finding &f : findings)
-        alike[{f.code, f.subject}].push_back(&f);
+        alike[{f.code, f.subject}].all.push_back(&f);
     std::vector<FindingLine> lines;
     for (const Finding &f : findings) {
-        const auto &group = alike[{f.code, f.subject}];
-        const bool all = group.size() <= most_alike + 1; // "and 1 more" saves no line
-        const auto at = std::find(group.begin(), group.end(), &f) - group.begin();
-        if (all || at < static_cast<std::ptrdiff_t>(most_alike))
+        auto &[all, said] = alike[{f.code, f.subject}];
+        const std::size_t before = said++;
+        if (before < most_alike || all.size() <= most_alike + 1) // "and 1 more" saves no line
             lines.push_back({f.weight, finding_line(input, f)});
-        else if (at == static_cast<std::ptrdiff_t>(most_alike))
-            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(group)});
+        else if (before == most_alike)
+            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(all)});
     }
     return lines;
 }
