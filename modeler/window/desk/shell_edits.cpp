@@ -38,19 +38,16 @@ std::string free_name(const Shell &shell, OpeningKind kind) {
     }
 }
 
-/// Errors that the last opening has and the shell without it has not.
-bool fits(const Shell &shell, std::size_t errors_before) {
-    const Layout layout = lay_out(shell);
-    const auto is_error = [](const Finding &f) { return f.weight == Weight::error; };
-    return static_cast<std::size_t>(
-               std::count_if(layout.findings.begin(), layout.findings.end(), is_error)) <= errors_before;
-}
-
 std::size_t errors_of(const Shell &shell) {
     const Layout layout = lay_out(shell);
     return static_cast<std::size_t>(
         std::count_if(layout.findings.begin(), layout.findings.end(),
                       [](const Finding &f) { return f.weight == Weight::error; }));
+}
+
+/// With no error more than before.
+bool fits(const Shell &shell, std::size_t errors_before) {
+    return errors_of(shell) <= errors_before;
 }
 
 const Wall *wall_named(const Shell &shell, const std::string &name) {
