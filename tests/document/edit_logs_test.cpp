@@ -1,18 +1,13 @@
 #include "kernel/document/edit_logs.h"
-#include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 
 using namespace roundlay;
 
 namespace {
 
 Document small_document() {
-    Shell shell;
-    shell.name = "Hut";
-    shell.walls = rectangle_plan(Length::metres(5), Length::metres(4));
-    shell.thickness = Length::mm(180);
-    shell.rounds.count = 4;
-    shell.rounds.pitch = Length::mm(250);
+    Shell shell = test::plain_shell();
     shell.own_logs.push_back({"B", 2, "IX", {Length::mm(240), {}, {}, {}, LogEnd::left}});
     return {write_document(shell), "hut.roundlay"};
 }

@@ -4,6 +4,7 @@
 #include "kernel/layout/layout.h"
 
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -11,21 +12,12 @@
 #include <algorithm>
 #include <numbers>
 #include <set>
-#include <sstream>
 
 using namespace roundlay;
+using test::has;
+using test::words;
 
 namespace {
-
-std::string words(const Findings &findings) {
-    std::ostringstream text;
-    for (const Finding &f : findings) text << f.code << " @ " << f.place << ": " << f.message << "\n";
-    return text.str();
-}
-
-bool has(const Findings &findings, const std::string &code) {
-    return std::any_of(findings.begin(), findings.end(), [&](const Finding &f) { return f.code == code; });
-}
 
 bool tapered(const Shell &shell) { return shell.logs.butt_height.has_value(); }
 
