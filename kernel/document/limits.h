@@ -16,6 +16,9 @@ inline constexpr std::size_t name_characters = 200; ///< of a shell, an opening,
 inline constexpr std::size_t wall_letters = 8;      ///< of a wall's name
 inline constexpr std::size_t walls = 100;
 inline constexpr std::size_t openings = 500;
+inline constexpr std::size_t floors = 50;
+inline constexpr std::size_t floor_parts = 50; ///< beams, and openings, of one floor
+inline constexpr std::size_t bores = 1000;     ///< stated one by one
 inline constexpr std::size_t logs = 5000; ///< with sizes of their own
 
 inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m

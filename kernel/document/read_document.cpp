@@ -39,7 +39,10 @@ ReadResult read_document(std::string_view text, const std::string &file) {
     read_logs(reading, document, shell);
     read_openings(reading, document, shell);
     read_steps(reading, document, shell);
+    read_trim(reading, document, shell);
+    read_floors(reading, document, shell);
     read_pegs(reading, document, shell);
+    read_bores(reading, document, shell);
     read_wood(reading, document, shell);
     document.finish();
     ReadResult result{std::move(shell), reading.take_problems(), reading.take_places()};

@@ -7,6 +7,13 @@ namespace {
 
 constexpr Word<std::optional<LogEnd>> ends[] = {{"left", LogEnd::left}, {"right", LogEnd::right}};
 
+constexpr Word<std::optional<Finish>> finishes[] = {
+    {"hewn", Finish::hewn}, {"sawn", Finish::sawn}, {"peeled", Finish::peeled}};
+constexpr Word<std::optional<Fabric>> fabrics[] = {{"new", Fabric::newly_cut},
+                                                   {"kept", Fabric::kept},
+                                                   {"patched", Fabric::patched},
+                                                   {"replacement", Fabric::replacement}};
+
 void read_sizes(TableReader &table, LogSizes &sizes) {
     table.length("butt_height", sizes.butt_height, bounds::short_size);
     table.length("tip_height", sizes.tip_height, bounds::short_size);
@@ -14,6 +21,7 @@ void read_sizes(TableReader &table, LogSizes &sizes) {
     table.length("tip_width", sizes.tip_width, bounds::short_size);
     table.length("diameter", sizes.diameter, bounds::short_size);
     table.choice("butt", sizes.butt, ends);
+    table.choice("finish", sizes.finish, finishes);
 }
 
 /// Measured logs come from long lists, so a log that stands there twice is more likely a slip than meant.
@@ -41,6 +49,8 @@ OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
     table.text("mark", log.mark);
     read_sizes(table, log.sizes);
     read_log_notch(reading, table, log.notch);
+    table.length("bow", log.bow, bounds::short_gap);
+    table.choice("fabric", log.fabric, fabrics);
     table.finish();
     return log;
 }

@@ -36,31 +36,23 @@ const std::string &wall_name(const Shell &shell, std::size_t i) {
     return i < shell.walls.size() ? shell.walls[i].name : shell.partitions[i - shell.walls.size()].name;
 }
 
-/// Names stand on tags and in file names, so two that differ in capitals only are too much alike.
-void check_name(Reading &reading, const TableReader &table, const Shell &before, const std::string &name) {
-    const Place place = table.place_of("name");
-    if (!is_wall_name(name)) {
-        reading.error(place, "\"name\" of a wall cannot be " + quoted_for_message(name),
-                      "1 to 8 letters and digits, such as \"A\"");
-        return;
-    }
-    for (std::size_t i = 0; i < before.walls.size() + before.partitions.size(); ++i) {
-        if (lower(wall_name(before, i)) != lower(name)) continue;
-        const std::size_t count = before.walls.size();
-        const std::string entry = i < count ? "wall[" + std::to_string(i) : "partition[" + std::to_string(i - count);
-        const int line = reading.place_of(entry + "].name").line;
-        reading.error(place,
-                      "two walls are called \"" + name + "\"; the other one stands in line " +
-                          std::to_string(line),
-                      "a name of its own for each wall; capitals alone do not tell them apart");
-        return;
-    }
+/// The names before this one, with where each is stated.
+std::vector<std::pair<std::string, std::string>> names_of(const Shell &shell) {
+    std::vector<std::pair<std::string, std::string>> names;
+    const auto add = [&](const std::string &list, const auto &entries) {
+        for (std::size_t i = 0; i < entries.size(); ++i)
+            names.emplace_back(entries[i].name, list + "[" + std::to_string(i) + "].name");
+    };
+    add("wall", shell.walls);
+    add("partition", shell.partitions);
+    add("floor", shell.floors);
+    return names;
 }
 
 Wall read_wall(Reading &reading, TableReader &table, const Shell &before) {
     Wall wall;
     table.require("name", "name = \"A\"");
-    if (table.text("name", wall.name)) check_name(reading, table, before, wall.name);
+    if (table.text("name", wall.name)) check_tag_name(reading, table, before, wall.name, "wall");
     table.require("toward", heading_expected);
     wall.heading = read_heading(reading, table).value_or(0);
     table.require("length", "length = \"16 ft\", measured along its outside face");
@@ -75,7 +67,7 @@ Wall read_wall(Reading &reading, TableReader &table, const Shell &before) {
 Partition read_partition(Reading &reading, TableReader &table, const Shell &before) {
     Partition wall;
     table.require("name", "name = \"P\"");
-    if (table.text("name", wall.name)) check_name(reading, table, before, wall.name);
+    if (table.text("name", wall.name)) check_tag_name(reading, table, before, wall.name, "wall");
     table.require("from", "the wall it starts in, stated before it: from = \"A\"");
     if (table.text("from", wall.from)) find_wall(reading, table.place_of("from"), before, wall.from);
     table.require("from_left", "from_left = \"3 m\", along that wall's outside to the middle of this one");
@@ -91,6 +83,24 @@ Partition read_partition(Reading &reading, TableReader &table, const Shell &befo
 }
 
 } // namespace
+
+void check_tag_name(Reading &reading, const TableReader &table, const Shell &before, const std::string &name,
+                    const char *what) {
+    const Place place = table.place_of("name");
+    if (!is_wall_name(name)) {
+        reading.error(place, "\"name\" of a " + std::string(what) + " cannot be " + quoted_for_message(name),
+                      "1 to 8 letters and digits, such as \"A\"");
+        return;
+    }
+    for (const auto &[other, path] : names_of(before)) {
+        if (lower(other) != lower(name)) continue;
+        reading.error(place,
+                      "the name \"" + name + "\" is taken; the other one stands in line " +
+                          std::to_string(reading.place_of(path).line),
+                      "a name of its own for each wall, partition and floor; capitals alone do not tell them apart");
+        return;
+    }
+}
 
 void read_walls(Reading &reading, TableReader &document, Shell &shell) {
     document.require("wall", "one [[wall]] for each side, walking once round the outside");

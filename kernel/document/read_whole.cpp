@@ -33,6 +33,8 @@ void read_pegs(Reading &reading, TableReader &document, Shell &shell) {
     table.number("depth_below", shell.pegs.depth_below, 0, false, 1,
                  "a part of the lower log's height, over 0 and up to 1");
     table.count("fewest", shell.pegs.fewest, 0, limits::fastenings);
+    table.length("draw", shell.pegs.draw, bounds::short_gap);
+    table.length("square", shell.pegs.square, bounds::short_size);
     table.finish();
 }
 

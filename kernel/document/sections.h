@@ -23,9 +23,17 @@ void read_logs(Reading &reading, TableReader &document, Shell &shell);
 void read_log_notch(Reading &reading, TableReader &table, LogNotch &notch);
 void read_steps(Reading &reading, TableReader &document, Shell &shell);
 void read_openings(Reading &reading, TableReader &document, Shell &shell);
+void read_trim(Reading &reading, TableReader &document, Shell &shell);
+void read_floors(Reading &reading, TableReader &document, Shell &shell);
+void read_bores(Reading &reading, TableReader &document, Shell &shell);
 void read_notch(Reading &reading, TableReader &document, Shell &shell);
 /// After the shell's notch, which a corner's own starts from.
 void read_corners(Reading &reading, TableReader &document, Shell &shell);
+
+/// Names stand on tags and in file names: letters and digits, and two that differ in capitals only are too much alike.
+/// `what` it is the name of: "wall", "floor".
+void check_tag_name(Reading &reading, const TableReader &table, const Shell &before, const std::string &name,
+                    const char *what);
 
 /// The wall of that name: an index into Shell::walls, and on from there into Shell::partitions. Reports where there
 /// is none.

@@ -15,6 +15,7 @@ const LengthBounds long_size{0, limits::long_mm, false, "a length over 0 and up 
 const LengthBounds long_place{0, limits::long_mm, true, "a length from 0 to 100 m"};
 const LengthBounds short_size{0, limits::short_mm, false, "a length over 0 and up to 2 m"};
 const LengthBounds short_gap{0, limits::short_mm, true, "a length from 0 to 2 m"};
+const LengthBounds short_shift{-limits::short_mm, limits::short_mm, true, "a length from -2 m to 2 m"};
 } // namespace bounds
 
 namespace {

@@ -22,6 +22,7 @@ extern const LengthBounds long_size;  ///< over 0, to 100 m
 extern const LengthBounds long_place; ///< 0 to 100 m
 extern const LengthBounds short_size; ///< over 0, to 2 m
 extern const LengthBounds short_gap;  ///< 0 to 2 m
+extern const LengthBounds short_shift; ///< -2 m to 2 m
 } // namespace bounds
 
 template <typename T> struct Word {

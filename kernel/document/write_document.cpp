@@ -1,7 +1,7 @@
 #include "kernel/document/compass.h"
 #include "kernel/document/document.h"
 #include "kernel/document/limits.h"
-#include "kernel/document/toml_text.h"
+#include "kernel/document/writer.h"
 
 namespace roundlay {
 
@@ -23,47 +23,25 @@ const char *word(NotchKind kind) {
     return "stated";
 }
 
-/// Builds the text line by line.
-class Writer {
-  public:
-    explicit Writer(const Shell &shell) : shell_(shell) {}
+const char *word(Finish finish) {
+    return finish == Finish::hewn ? "hewn" : finish == Finish::sawn ? "sawn" : "peeled";
+}
 
-    std::string take() { return std::move(text_); }
-
-    void comment(std::string_view words) { text_ += "# " + std::string(words) + "\n"; }
-    void gap() { text_ += "\n"; }
-    void header(std::string_view line) { text_ += std::string(line) + "\n"; }
-    void line(std::string_view key, const std::string &value, std::string_view remark = {}) {
-        text_ += std::string(key) + " = " + value;
-        if (!remark.empty()) text_ += " # " + std::string(remark);
-        text_ += "\n";
+const char *word(Fabric fabric) {
+    switch (fabric) {
+    case Fabric::kept:
+        return "kept";
+    case Fabric::patched:
+        return "patched";
+    case Fabric::replacement:
+        return "replacement";
+    case Fabric::newly_cut:
+        break;
     }
-    void line(std::string_view key, Length value, std::string_view remark = {}) {
-        line(key, toml_text(value, shell_.units), remark);
-    }
-    void line(std::string_view key, const std::optional<Length> &value, std::string_view remark = {}) {
-        if (value) line(key, *value, remark);
-    }
+    return "new";
+}
 
-    void shell();
-    void walls();
-    void rounds();
-    void notch(const NotchRule &rule, const NotchRule &base, bool whole);
-    void shoulder(Length shoulder);
-    void partitions();
-    void steps();
-    void log_notch(const LogNotch &notch);
-    void corners();
-    void sizes(const LogSizes &sizes);
-    void logs();
-    void openings();
-    void pegs();
-    void wood();
-
-  private:
-    const Shell &shell_;
-    std::string text_;
-};
+} // namespace
 
 void Writer::shell() {
     comment("A shell of hewn logs. Lengths stand in quotes with their unit, in either system:");
@@ -188,6 +166,7 @@ void Writer::sizes(const LogSizes &sizes) {
     line("tip_width", sizes.tip_width);
     line("diameter", sizes.diameter);
     if (sizes.butt) line("butt", *sizes.butt == LogEnd::left ? "\"left\"" : "\"right\"");
+    if (sizes.finish) line("finish", toml_text(word(*sizes.finish)));
 }
 
 void Writer::logs() {
@@ -206,6 +185,8 @@ void Writer::logs() {
         if (!log.mark.empty()) line("mark", toml_text(log.mark));
         sizes(log.sizes);
         log_notch(log.notch);
+        line("bow", log.bow, "out of the line between its ends");
+        if (log.fabric) line("fabric", toml_text(word(*log.fabric)));
     }
 }
 
@@ -239,6 +220,8 @@ void Writer::pegs() {
     line("between", pegs.between, "between two bores in one log, at least");
     line("depth_below", toml_text(pegs.depth_below), "into the lower log, as a part of its height");
     line("fewest", std::to_string(pegs.fewest), "fastening places of every log");
+    if (pegs.draw != Length()) line("draw", pegs.draw, "the lower hole nearer to the log's end by this");
+    line("square", pegs.square, "side of square pegs");
 }
 
 void Writer::wood() {
@@ -250,8 +233,6 @@ void Writer::wood() {
     else
         comment("moisture = 19 # percent of ovendry mass; left out means green");
 }
-
-} // namespace
 
 std::string write_document(const Shell &shell) {
     Writer writer(shell);
@@ -266,7 +247,10 @@ std::string write_document(const Shell &shell) {
     writer.logs();
     writer.openings();
     writer.steps();
+    writer.trim();
+    writer.floors();
     writer.pegs();
+    writer.bores();
     writer.wood();
     return writer.take();
 }

@@ -106,11 +106,42 @@ struct PegRule {
     Length between = Length::mm(75);        ///< between bore centres in one log, at least
     double depth_below = 0.5;               ///< how deep into the lower log, as a part of its height (0..1]
     int fewest = 3; ///< fastening places of a log on its bearer, locked corners counted; an island has two pegs
+    /// Draw-bore: the hole in the lower log is bored this much further from the log's nearer end than the one above it,
+    /// so that driving the peg draws the upper log that way.
+    Length draw;
+    std::optional<Length> square; ///< side of square pegs driven into the round holes; else they are round
     bool operator==(const PegRule &) const = default;
+};
+
+enum class BoreUse {
+    bolt, ///< a through bolt
+    rod,  ///< a hold-down rod
+    wire, ///< a way for wiring
+    hole  ///< found in old wood
+};
+
+/// An upright bore at a stated place, on its own in one log or right down through several.
+struct StatedBore {
+    std::string name;
+    BoreUse use = BoreUse::bolt;
+    std::string wall;
+    Length from_left;                   ///< along the wall's outside, from its left corner, to the centre line
+    std::optional<Length> from_outside; ///< else in the middle of the wall
+    Length diameter = Length::mm(20);
+    int from_round = 1;
+    std::optional<int> to_round; ///< else the last
+    Length drift;                ///< as found: how far to the right each log's hole lies from that of the log below it
+    bool operator==(const StatedBore &) const = default;
 };
 
 /// Which end of a log, seen from outside.
 enum class LogEnd { left, right };
+
+/// What the faces of a log are left as.
+enum class Finish { hewn, sawn, peeled };
+
+/// What became of an old log, or that it is none.
+enum class Fabric { newly_cut, kept, patched, replacement };
 
 /// Section of a log. Height and width at the ends of its butt and tip, and which end the butt is. What is not stated is the
 /// wall's own: log height and thickness. A width is at most the wall's thickness: that is the widest log.
@@ -119,6 +150,7 @@ struct LogSizes {
     std::optional<Length> butt_width, tip_width;
     std::optional<LogEnd> butt; ///< not stated: alternates from round to round, left in round 1
     std::optional<Length> diameter; ///< of the round stick that it is made of: what would lie outside that is wane
+    std::optional<Finish> finish;   ///< not stated: hewn
     bool operator==(const LogSizes &) const = default;
 };
 
@@ -137,6 +169,8 @@ struct OwnLog {
     std::string mark; ///< what is written on the log itself, in the yard or in the house it lies in
     LogSizes sizes;
     LogNotch notch;
+    std::optional<Length> bow;    ///< as measured: how far its middle stands out of the line between its ends
+    std::optional<Fabric> fabric; ///< not stated: newly cut
     bool operator==(const OwnLog &) const = default;
 };
 
@@ -148,6 +182,61 @@ struct FoundationStep {
     Length width;
     Length rise;      ///< over the lowest foundation, from which all heights are measured
     bool operator==(const FoundationStep &) const = default;
+};
+
+/// How openings are trimmed: what is cut for their frames, and the space that the logs need to come down.
+struct Trim {
+    Length spline_width, spline_depth; ///< the upright groove in each jamb for its spline; a depth of 0 = none
+    Slope sill_slope;                  ///< by which a window's sill falls outward, rise per run; level = none
+    std::optional<Length> settle_space; ///< over each frame; not stated: by the settling of the logs beside it
+    Length header_bearing = Length::mm(150); ///< a header log runs past its opening by this at both sides, at least
+    bool operator==(const Trim &) const = default;
+};
+
+enum class PocketKind {
+    square, ///< a plain housing
+    tailed  ///< widens into the wall, so that the joist ties the two walls together
+};
+
+/// Section of a joist, beam or trimmer.
+struct TimberSize {
+    Length width, height;
+    bool operator==(const TimberSize &) const = default;
+};
+
+/// Carries the joists of a floor between its walls, along `from`, and lies in the walls at its own two ends.
+struct Beam {
+    Length from_wall; ///< the inside face of the wall that the joists start in, to the beam's middle
+    TimberSize size;
+    bool operator==(const Beam &) const = default;
+};
+
+/// An opening in a floor, e.g. for a stair. Measured from the room's left front corner, standing in the room with
+/// one's back to the wall that the joists start in: to the right along that wall, and away from it.
+struct FloorOpening {
+    std::string name;
+    Length from_left, from_wall;
+    Length width;  ///< along the wall
+    Length length; ///< along the joists
+    bool operator==(const FloorOpening &) const = default;
+};
+
+/// Joists that lie from one wall to another.
+struct Floor {
+    std::string name; ///< letters and digits, unique among floors, walls and partitions, e.g. "G"
+    std::string from, to; ///< two parallel walls or partitions
+    Length level;     ///< the tops of its joists, over the foundation
+    TimberSize joist = {Length::mm(100), Length::mm(200)}; ///< at the butt
+    std::optional<Length> tip_width, tip_height;           ///< of joists from tapered logs
+    Length spacing = Length::mm(600); ///< on centre
+    std::optional<Length> first;      ///< from the room's left side to the first joist's middle; else the spacing
+    Length bearing = Length::mm(75);  ///< how far the ends lie in the walls
+    PocketKind pocket = PocketKind::square;
+    Slope tail = Slope::rise_per_run(1.0 / 6); ///< of tailed pockets: each cheek widens by this
+    std::vector<Beam> beams;
+    std::vector<FloorOpening> openings;
+    std::optional<double> live_load, dead_load; ///< kPa, for the screen of spans; none without a live load
+    bool operator==(const Floor &) const = default;
 };
 
 struct Wood {
@@ -169,7 +258,10 @@ struct Shell {
     std::vector<OwnLog> own_logs;
     std::vector<Opening> openings;
     std::vector<FoundationStep> steps;
+    Trim trim;
+    std::vector<Floor> floors;
     PegRule pegs;
+    std::vector<StatedBore> bores;
     Wood wood;
     bool operator==(const Shell &) const = default;
 };

@@ -109,6 +109,7 @@ LogSizes any_sizes() {
         if (*inRange(0, 3) == 0) *size = any_size(2000);
     if (*inRange(0, 3) == 0) sizes.diameter = any_size(2000);
     if (*inRange(0, 3) == 0) sizes.butt = *rc::gen::element(LogEnd::left, LogEnd::right);
+    if (*inRange(0, 3) == 0) sizes.finish = *rc::gen::element(Finish::hewn, Finish::sawn, Finish::peeled);
     return sizes;
 }
 
@@ -153,7 +154,11 @@ void add_logs(Shell &shell) {
     for (int i = *inRange(0, 4); i > 0; --i) {
         const std::string wall = any_wall(shell);
         const int round = *inRange(1, 502);
-        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch()});
+        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch(), {}, {}});
+        if (*inRange(0, 3) == 0) shell.own_logs.back().bow = any_gap(2000);
+        if (*inRange(0, 3) == 0)
+            shell.own_logs.back().fabric =
+                *rc::gen::element(Fabric::newly_cut, Fabric::kept, Fabric::patched, Fabric::replacement);
     }
 }
 
@@ -162,6 +167,59 @@ void add_openings(Shell &shell) {
         shell.openings.push_back({any_name(), *rc::gen::element(OpeningKind::door, OpeningKind::window),
                                   any_wall(shell), any_gap(100'000), any_gap(100'000), any_size(100'000),
                                   any_size(100'000)});
+}
+
+Trim any_trim() {
+    Trim trim;
+    if (*inRange(0, 2) == 0) trim.spline_width = any_size(2000), trim.spline_depth = any_size(2000);
+    if (*inRange(0, 2) == 0) trim.sill_slope = any_slope(false);
+    if (*inRange(0, 2) == 0) trim.settle_space = any_gap(2000);
+    if (*inRange(0, 2) == 0) trim.header_bearing = any_gap(2000);
+    return trim;
+}
+
+std::optional<double> any_load() {
+    if (*inRange(0, 2) == 0) return std::nullopt;
+    return *inRange(1, 50'000'001) / 1e6;
+}
+
+Floor any_floor(const Shell &shell) {
+    Floor floor;
+    floor.name = "f" + std::to_string(shell.floors.size());
+    floor.from = any_wall(shell);
+    do floor.to = any_wall(shell);
+    while (floor.to == floor.from);
+    floor.level = any_size(100'000);
+    floor.joist = {any_size(2000), any_size(2000)};
+    if (*inRange(0, 2) == 0) floor.tip_width = any_size(2000);
+    if (*inRange(0, 2) == 0) floor.tip_height = any_size(2000);
+    floor.spacing = any_size(100'000);
+    if (*inRange(0, 2) == 0) floor.first = any_size(100'000);
+    floor.bearing = any_size(2000);
+    floor.pocket = *rc::gen::element(PocketKind::square, PocketKind::tailed);
+    floor.tail = any_slope(false);
+    for (int i = *inRange(0, 3); i > 0; --i)
+        floor.beams.push_back({any_gap(100'000), {any_size(2000), any_size(2000)}});
+    for (int i = *inRange(0, 3); i > 0; --i)
+        floor.openings.push_back(
+            {any_name(), any_gap(100'000), any_gap(100'000), any_size(100'000), any_size(100'000)});
+    floor.live_load = any_load();
+    floor.dead_load = any_load();
+    return floor;
+}
+
+StatedBore any_bore(const Shell &shell) {
+    StatedBore bore;
+    bore.name = any_name();
+    bore.use = *rc::gen::element(BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole);
+    bore.wall = any_wall(shell);
+    bore.from_left = any_gap(100'000);
+    if (*inRange(0, 2) == 0) bore.from_outside = any_size(2000);
+    bore.diameter = any_size(2000);
+    bore.from_round = *inRange(1, 502);
+    if (*inRange(0, 2) == 0) bore.to_round = *inRange(bore.from_round, 502);
+    bore.drift = *rc::gen::arbitrary<bool>() ? any_gap(2000) : Length() - any_size(2000);
+    return bore;
 }
 
 } // namespace
@@ -179,9 +237,14 @@ Shell any_statements() {
     add_steps(shell);
     add_logs(shell);
     add_openings(shell);
+    if (*inRange(0, 2) == 0) shell.trim = any_trim();
+    for (int i = shell.walls.size() > 1 ? *inRange(0, 3) : 0; i > 0; --i) shell.floors.push_back(any_floor(shell));
+    for (int i = *inRange(0, 3); i > 0; --i) shell.bores.push_back(any_bore(shell));
     shell.pegs = {
         *rc::gen::arbitrary<bool>(),  any_size(2000), any_size(100'000), any_gap(2000), any_gap(2000),
-        *inRange(1, 1'000'001) / 1e6, *inRange(0, 21)};
+        *inRange(1, 1'000'001) / 1e6, *inRange(0, 21), Length(), {}};
+    if (*inRange(0, 2) == 0) shell.pegs.draw = any_gap(2000);
+    if (*inRange(0, 2) == 0) shell.pegs.square = any_size(2000);
     shell.wood.species = "x" + any_name();
     if (*rc::gen::arbitrary<bool>()) shell.wood.moisture = *inRange(0, 300'000'001) / 1e6;
     return shell;
