@@ -41,14 +41,17 @@ class Collector {
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const WeightEstimate weight = weigh(volume, shell_.wood);
-        return {kind_of(layout_, piece), piece.blank, volume, weight.low_kg, weight.high_kg,
-                cut_words(piece, style_)};
+        return {kind_of(layout_, piece), piece.blank,    volume,
+                weight.low_kg,           weight.high_kg, cut_words(piece, style_)};
     }
 
     PieceRow piece_row(const Piece &piece) const {
         const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
         return {piece.tag,
                 part_letter(layout_, part_of(layout_, piece)),
+                name_of(piece.finish),
+                name_of(piece.fabric),
+                piece.mark,
                 piece.round,
                 piece.number,
                 piece.raise,

@@ -80,7 +80,8 @@ std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
 
 std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &style) {
     const double from = std::max(0.0, cut.box.low.x), to = std::min(piece.blank.length, cut.box.high.x);
-    const double low = std::clamp(cut.box.low.z, 0.0, piece.blank.height), high = std::min(piece.blank.height, cut.box.high.z);
+    const double low = std::clamp(cut.box.low.z, 0.0, piece.blank.height),
+                 high = std::min(piece.blank.height, cut.box.high.z);
     const std::string where = " from " + said(from, style) + " to " + said(to, style);
     switch (cut.use) {
     case BoxUse::sill:
@@ -91,8 +92,8 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
     case BoxUse::through:
         return "opening cut " + said(low, style) + " to " + said(high, style) + " high" + where;
     case BoxUse::groove:
-        return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " + said(to - from, style) +
-               " deep" + where;
+        return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " +
+               said(to - from, style) + " deep" + where;
     case BoxUse::seat:
         return "seat " + said(high, style) + " up from the underside" + where;
     }
@@ -184,8 +185,8 @@ std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const 
     const std::string depth = first.through ? std::string("right through")
                                             : said(first.z_to - first.z_from, style) + " deep from " +
                                                   (first.from_top ? "the top" : "the underside");
-    std::string text = std::to_string(bores.size()) + " " + name_of(first.use) + (bores.size() == 1 ? " " : "s ") +
-                       said(first.diameter, style) + " " + depth + " at ";
+    std::string text = std::to_string(bores.size()) + " " + name_of(first.use) +
+                       (bores.size() == 1 ? " " : "s ") + said(first.diameter, style) + " " + depth + " at ";
     for (std::size_t i = 0; i < bores.size(); ++i)
         text += (i ? ", " : "") + said(bores[i].x, style);
     return text;
@@ -215,7 +216,8 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
     std::vector<Bore> bores;
     for (const Cut &cut : piece.cuts) {
         if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(piece, *box, style));
-        if (const auto *pocket = std::get_if<PocketCut>(&cut)) words.push_back(pocket_words(piece, *pocket, style));
+        if (const auto *pocket = std::get_if<PocketCut>(&cut))
+            words.push_back(pocket_words(piece, *pocket, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
     }
     for (std::string &entry : all_bore_words(bores, style))

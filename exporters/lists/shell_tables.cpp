@@ -32,14 +32,10 @@ std::string spans_of(const Shell &shell, const Timber &timber) {
 /// The columns of the screen, empty where there is none.
 std::vector<Entry> screened(const TimberScreen *s) {
     if (!s) return std::vector<Entry>(8, Entry(std::string()));
-    return {number(s->live, stress_decimals),
-            number(s->total, stress_decimals),
-            number(s->span, mm_decimals),
-            number(s->deflection, mm_decimals),
-            number(s->span / s->deflection, 0),
-            number(s->bending, stress_decimals),
-            number(s->shear, stress_decimals),
-            number(s->bearing, stress_decimals)};
+    return {number(s->live, stress_decimals),   number(s->total, stress_decimals),
+            number(s->span, mm_decimals),       number(s->deflection, mm_decimals),
+            number(s->span / s->deflection, 0), number(s->bending, stress_decimals),
+            number(s->shear, stress_decimals),  number(s->bearing, stress_decimals)};
 }
 
 } // namespace
@@ -65,8 +61,9 @@ Table opening_table(const Shell &shell, const Layout &layout) {
         const Opening &o = shell.openings[i];
         const OpeningFacts &f = facts[i];
         table.rows.push_back({f.name, std::string(o.kind == OpeningKind::door ? "door" : "window"), o.wall,
-                              said(shell, o.from_left.mm()), said(shell, o.sill.mm()), said(shell, o.width.mm()),
-                              said(shell, o.height.mm()), said(shell, f.settle_space),
+                              said(shell, o.from_left.mm()), said(shell, o.sill.mm()),
+                              said(shell, o.width.mm()), said(shell, o.height.mm()),
+                              said(shell, f.settle_space),
                               said(shell, std::max(0.0, o.height.mm() - f.settle_space)),
                               f.settle_basis + ". " + std::string(settling_caution), tag_of(layout, f.header),
                               said(shell, f.runs_left), said(shell, f.runs_right), tag_of(layout, f.sill)});
@@ -95,8 +92,9 @@ Table floor_table(const Shell &shell, const Layout &layout) {
     const FloorScreen screen = screen_floors(shell, layout);
     for (std::size_t i = 0; i < layout.timbers.size(); ++i) {
         const Timber &t = layout.timbers[i];
-        const auto found = std::find_if(screen.timbers.begin(), screen.timbers.end(),
-                                        [&](const TimberScreen &s) { return s.timber == static_cast<int>(i); });
+        const auto found =
+            std::find_if(screen.timbers.begin(), screen.timbers.end(),
+                         [&](const TimberScreen &s) { return s.timber == static_cast<int>(i); });
         const bool has = found != screen.timbers.end();
         std::vector<Entry> row{tag_of(layout, t.piece),
                                std::string(name_of(t.use)),

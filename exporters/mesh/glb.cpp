@@ -226,7 +226,8 @@ class GlbWriter {
         for (std::size_t i = 0; i < children.size(); ++i) {
             if (children[i].empty()) continue;
             parts.push_back(json_nodes_.size());
-            json_nodes_.push_back({{"name", part_name(layout_, static_cast<int>(i))}, {"children", children[i]}});
+            json_nodes_.push_back(
+                {{"name", part_name(layout_, static_cast<int>(i))}, {"children", children[i]}});
         }
         Json root{{"name", layout_.name.empty() ? "shell" : layout_.name}};
         if (!parts.empty()) root["children"] = parts;

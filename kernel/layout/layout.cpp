@@ -77,20 +77,6 @@ const FloorPlace *floor_of(const Layout &layout, int part) {
 
 } // namespace
 
-const char *name_of(TimberUse use) {
-    switch (use) {
-    case TimberUse::trimmed:
-        return "trimmed joist";
-    case TimberUse::trimmer:
-        return "trimmer";
-    case TimberUse::beam:
-        return "beam";
-    case TimberUse::joist:
-        break;
-    }
-    return "joist";
-}
-
 int part_count(const Layout &layout) { return static_cast<int>(layout.walls.size() + layout.floors.size()); }
 
 int part_of(const Layout &layout, const Piece &piece) {

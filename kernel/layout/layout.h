@@ -49,6 +49,10 @@ struct Piece {
     /// Tags in the same wall that it meets through pegs or a gap; of a floor's timber: what it lies on.
     std::vector<std::string> above, below;
     int raise = 0;             ///< place in the raise, 1 = first
+    Finish finish = Finish::hewn;
+    Fabric fabric = Fabric::newly_cut;
+    std::string mark;          ///< what is written on its log, in the yard or in the house it lies in
+    double bow = 0;            ///< as measured on the whole log
     int model = 0;             ///< index into Layout::models: equal pieces share one
 };
 
@@ -156,6 +160,11 @@ struct Layout {
 
 /// Is it a log of that wall? (A floor's timbers are logs of none.)
 inline bool is_log_of(const Piece &piece, int wall) { return piece.timber < 0 && piece.wall == wall; }
+
+/// "hewn", "sawn", "peeled".
+const char *name_of(Finish finish);
+/// "new", "kept", "patched", "replacement".
+const char *name_of(Fabric fabric);
 
 /// What pieces are grouped by: the walls, then the floors.
 int part_count(const Layout &layout);

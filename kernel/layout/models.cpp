@@ -67,7 +67,7 @@ struct PutCut {
 };
 
 Key key_of(const Piece &p) {
-    Key key{static_cast<int>(p.datum.kind), static_cast<int>(p.far.kind), p.butt_at_datum, p.timber >= 0};
+    Key key{static_cast<int>(p.datum.kind), static_cast<int>(p.far.kind), p.butt_at_datum, p.timber >= 0, static_cast<int>(p.finish), static_cast<int>(p.fabric)};
     put(key, {p.blank.length, p.blank.width, p.blank.height});
     put(key, p.datum.shoulder);
     put(key, p.far.shoulder);

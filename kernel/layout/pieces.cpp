@@ -153,9 +153,22 @@ class CourseCutter {
         for (const OpeningCut &c : cuts)
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c);
         add_jamb_grooves(p, left, right);
+        note_own(p);
         s.piece = static_cast<int>(layout_.pieces.size());
         layout_.pieces.push_back(std::move(p));
         return s;
+    }
+
+    /// What a person stated of the log as it is; where it is stated twice, the later counts.
+    void note_own(Piece &p) const {
+        if (shell_.logs.finish) p.finish = *shell_.logs.finish;
+        for (const OwnLog &own : shell_.own_logs) {
+            if (own.wall != place_.name || own.round != course_.round) continue;
+            if (own.sizes.finish) p.finish = *own.sizes.finish;
+            if (own.fabric) p.fabric = *own.fabric;
+            if (own.bow) p.bow = own.bow->mm();
+            if (!own.mark.empty()) p.mark = own.mark;
+        }
     }
 
     PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {

@@ -20,9 +20,11 @@ Blank least_section(const Piece &piece) {
         if (!face) continue;
         for (const double x : {0.0, piece.blank.length}) {
             const Plane &p = face->plane;
-            if (face->face == LogFace::under) least.height = std::min(least.height, piece.blank.height - p.height_at(x, 0));
+            if (face->face == LogFace::under)
+                least.height = std::min(least.height, piece.blank.height - p.height_at(x, 0));
             if (face->face == LogFace::inside) // the two sides lie evenly about the middle
-                least.width = std::min(least.width, 2 * ((p.offset - p.normal.x * x) / p.normal.y - piece.blank.width / 2));
+                least.width = std::min(
+                    least.width, 2 * ((p.offset - p.normal.x * x) / p.normal.y - piece.blank.width / 2));
         }
     }
     return least;
@@ -53,11 +55,13 @@ TimberScreen screen(const Floor &floor, const Timber &timber, const Piece &piece
 }
 
 std::string basis_of(const Species &species) {
-    return "simple span from middle to middle of the bearings, even load, least section: deflection 5 w L^4 / (384 E I) "
-           "under the live load, stresses M / S, 3 V / 2 A and V / (b x bearing) under live and dead load (Wood Handbook "
+    return "simple span from middle to middle of the bearings, even load, least section: deflection 5 w L^4 "
+           "/ (384 E I) "
+           "under the live load, stresses M / S, 3 V / 2 A and V / (b x bearing) under live and dead load "
+           "(Wood Handbook "
            "chapter 9); E of green clear " +
-           std::string(species.name) + " " + std::to_string(std::lround(species.bending.elasticity_green)) + " MPa, " +
-           std::string(species.bending.origin.source) +
+           std::string(species.name) + " " + std::to_string(std::lround(species.bending.elasticity_green)) +
+           " MPa, " + std::string(species.bending.origin.source) +
            ". Timbers that carry others at single points are not screened. " + std::string(joist_caution);
 }
 

@@ -23,7 +23,8 @@ Lying lying(const Layout &layout, const Piece &piece) {
 
 /// The nearest log of the opening's wall that spans it whole, over its top or under its sill.
 int spanning(const Layout &layout, const Opening &o, bool over) {
-    const double left = o.from_left.mm(), right = (o.from_left + o.width).mm(), top = (o.sill + o.height).mm();
+    const double left = o.from_left.mm(), right = (o.from_left + o.width).mm(),
+                 top = (o.sill + o.height).mm();
     int best = -1;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         const Piece &p = layout.pieces[i];
@@ -32,13 +33,15 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
         if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
         if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;
         const auto nearer = [&](const Lying &than) { return over ? l.high < than.high : l.low > than.low; };
-        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)]))) best = static_cast<int>(i);
+        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)])))
+            best = static_cast<int>(i);
     }
     return best;
 }
 
 std::string basis_of(const SettlingRule &rule) {
-    return std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " + std::string(rule.origin.source) + ")";
+    return std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
+           std::string(rule.origin.source) + ")";
 }
 
 } // namespace

@@ -111,6 +111,26 @@ void check_headers(const Shell &shell, const Layout &layout, Findings &findings)
     }
 }
 
+/// A bow stands out of the wall's face, or closes and opens the gaps over and under the log.
+void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
+        const OwnLog &own = shell.own_logs[i];
+        if (!own.bow || own.bow->mm() <= 0) continue;
+        const double gap = shell.rounds.gap.mm(), bow = own.bow->mm();
+        const std::string place = round_place(own.wall, own.round);
+        const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
+            return p.timber < 0 && p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+        });
+        if (!there) continue;
+        findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", place,
+                            "its middle stands " + say(shell, bow) + " out of the line between its ends, and the gap is " +
+                                say(shell, gap) + ": laid crown up it " +
+                                (bow > gap ? "touches the log over it by " + say(shell, bow - gap) : std::string("clears the log over it")) +
+                                "; a straight stick out of it is that much thinner",
+                            subject("log", i, "bow")});
+    }
+}
+
 void check_floors(const Shell &shell, const Layout &layout, Findings &findings) {
     const auto place = [&](const Timber &t) {
         return "floor " + layout.floors[static_cast<std::size_t>(t.floor)].name + ", " + name_of(t.use) + " " + tag(layout, t.piece);
@@ -145,6 +165,7 @@ Findings review(const Shell &shell, const Layout &layout, const std::vector<Body
         check_flow(shell, layout, c, findings);
     }
     check_headers(shell, layout, findings);
+    check_bows(shell, layout, findings);
     check_floors(shell, layout, findings);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding &a, const Finding &b) { return a.weight < b.weight; });

@@ -112,7 +112,8 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
     app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
-    app.add_option("WHAT", options->what, "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings or floors")
+    app.add_option("WHAT", options->what,
+                   "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings or floors")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")

@@ -9,16 +9,23 @@ namespace roundlay::test {
 
 namespace {
 
-double between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
-Length mm(double v) { return Length::mm(v); }
-bool sometimes(int one_in) { return between(1, one_in) == 1; }
+double between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
+Length mm(double v) {
+    return Length::mm(v);
+}
+bool sometimes(int one_in) {
+    return between(1, one_in) == 1;
+}
 
 /// Walls that run against each other: most such pairs face each other across a room.
 std::vector<std::pair<std::string, std::string>> pairs_of(const Shell &shell) {
     std::vector<std::pair<std::string, std::string>> pairs;
     for (const Wall &a : shell.walls)
         for (const Wall &b : shell.walls)
-            if (std::abs(std::remainder(a.heading - b.heading - 180, 360)) < 1e-9) pairs.emplace_back(a.name, b.name);
+            if (std::abs(std::remainder(a.heading - b.heading - 180, 360)) < 1e-9)
+                pairs.emplace_back(a.name, b.name);
     return pairs;
 }
 
@@ -30,10 +37,12 @@ Floor any_floor(const Shell &shell, std::size_t number) {
     const int rounds = *shell.rounds.count;
     floor.joist = {mm(between(60, 140)), mm(between(90, 260))};
     // the underside well within a log of the first wall: every second wall starts with a half log
-    const auto wall = std::find_if(shell.walls.begin(), shell.walls.end(), [&](const Wall &w) { return w.name == floor.from; });
+    const auto wall = std::find_if(shell.walls.begin(), shell.walls.end(),
+                                   [&](const Wall &w) { return w.name == floor.from; });
     const bool full = ((wall - shell.walls.begin()) % 2 == 0) == (shell.rounds.full_first == "A");
     const double log = pitch - shell.rounds.gap.mm();
-    const double bed = pitch * (between(0, std::max(0, rounds - 2)) + (full ? 0 : 0.5)) + log * between(30, 80) / 100.0;
+    const double bed =
+        pitch * (between(0, std::max(0, rounds - 2)) + (full ? 0 : 0.5)) + log * between(30, 80) / 100.0;
     floor.level = mm(bed) + floor.joist.height;
     if (sometimes(3)) {
         floor.tip_width = floor.joist.width - mm(between(0, 20));
@@ -44,7 +53,8 @@ Floor any_floor(const Shell &shell, std::size_t number) {
     floor.bearing = mm(between(40, 110));
     if (sometimes(2)) floor.pocket = PocketKind::tailed;
     floor.tail = Slope::rise_per_run(between(5, 20) / 100.0);
-    if (sometimes(3)) floor.beams.push_back({mm(between(1500, 4000)), {mm(between(120, 220)), mm(between(150, 260))}});
+    if (sometimes(3))
+        floor.beams.push_back({mm(between(1500, 4000)), {mm(between(120, 220)), mm(between(150, 260))}});
     if (sometimes(2))
         floor.openings.push_back({"stair", mm(between(500, 3000)), mm(sometimes(4) ? 0 : between(400, 2000)),
                                   mm(between(600, 1200)), mm(between(600, 2000))});
@@ -67,7 +77,9 @@ StatedBore any_bore(const Shell &shell) {
 } // namespace
 
 Shell any_fitted_shell() {
-    Shell shell = *rc::gen::element(0, 1, 2) == 0 ? any_tapered_shell() : *rc::gen::element(0, 1) == 0 ? any_shell() : any_family_shell();
+    Shell shell = *rc::gen::element(0, 1, 2) == 0 ? any_tapered_shell()
+                  : *rc::gen::element(0, 1) == 0  ? any_shell()
+                                                  : any_family_shell();
     if (sometimes(2)) shell.openings.clear();
     if (pairs_of(shell).empty()) return shell;
     for (std::size_t i = 0, n = static_cast<std::size_t>(between(1, 2)); i < n; ++i)

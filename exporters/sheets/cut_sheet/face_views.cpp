@@ -168,7 +168,8 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     add_end_heights(*face);
     add_end_views(*face);
     add_captions(*face);
-    if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face) || !add_pockets(*face)) return std::nullopt;
+    if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face) || !add_pockets(*face))
+        return std::nullopt;
     add_balance_point(*face);
     add_up_arrows(*face);
     if (!texts_are_apart(*face)) return std::nullopt;

@@ -49,7 +49,7 @@ struct Pocket {
     const PocketCut *cut = nullptr;
     double bed_at_face = 0, bed_at_back = 0; ///< 0 or less where the pocket begins in the log below
     double depth = 0;
-    bool inside = true, open_top = true;     ///< else let into the outside face; else closed over it
+    bool inside = true, open_top = true; ///< else let into the outside face; else closed over it
 };
 
 /// A tailed end of a joist.

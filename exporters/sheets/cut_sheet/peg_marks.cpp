@@ -81,12 +81,16 @@ bool add_pockets(FaceBoard &face) {
         const PocketCut &cut = *pocket.cut;
         if (!face.ruler.shows(cut.x)) continue;
         const bool under = pocket.bed_at_face < same_level && !pocket.open_top;
-        const View view = pocket.open_top ? View::top : under ? View::under : pocket.inside ? View::inside : View::outside;
+        const View view = pocket.open_top ? View::top
+                          : under         ? View::under
+                          : pocket.inside ? View::inside
+                                          : View::outside;
         const FaceRow &row = face.row(view);
         const double y = (cut.y_face + cut.y_back) / 2, z = (pocket.bed_at_back + cut.z_top) / 2;
         const bool side = view == View::inside || view == View::outside;
         const Vec2 c{face.x(cut.x), side ? row.level(z) : row.y({cut.x, y, 0})};
-        if (!put_name(face, "K" + std::to_string(pocket.number), c, cut.half_at_back * row.scale)) return false;
+        if (!put_name(face, "K" + std::to_string(pocket.number), c, cut.half_at_back * row.scale))
+            return false;
     }
     return true;
 }

@@ -62,9 +62,9 @@ std::vector<std::string> row_of(const BoxPart &b, const Features &features, cons
 
 std::vector<std::string> row_of(const TailedEnd &t, const Words &words) {
     return {"E",
-            "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") + " end: " + words.length(t.length) +
-                " long, " + words.length(t.width_at_end) + " wide at the end, " + words.length(t.width_at_neck) +
-                " at its neck",
+            "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") +
+                " end: " + words.length(t.length) + " long, " + words.length(t.width_at_end) +
+                " wide at the end, " + words.length(t.width_at_neck) + " at its neck",
             "-",
             "-",
             "-",
@@ -116,6 +116,10 @@ std::string code_words(char32_t letter) {
     return room.data();
 }
 
+const Piece &piece_of(const Layout &layout, const Model &model) {
+    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+}
+
 std::string all_words(const Layout &layout, const Model &model) {
     std::string all = layout.name;
     for (const int i : model.pieces) {
@@ -154,7 +158,8 @@ Table steps_table(const Features &features, const Words &words) {
     for (const TailedEnd &t : features.tails)
         table.rows.push_back(row_of(t, words));
     if (!features.pockets.empty())
-        table.rows.push_back({"K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size()), "-", "-", "-", "-"});
+        table.rows.push_back(
+            {"K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size()), "-", "-", "-", "-"});
     if (!features.pegs.empty()) table.rows.push_back({"P", pegs_words(features), "-", "-", "-", "-"});
     return table;
 }
@@ -186,31 +191,46 @@ Table slant_table(const Features &features, const Words &words) {
 Table peg_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Bores";
-    table.columns = {{"No.", Across::left, 12},           {"For", Across::left, 16}, {"From datum end", Across::right, 30},
-                     {"From outside", Across::right, 24}, {"Diameter", Across::right, 20},
-                     {"Depth", Across::right, 24},        {"From", Across::left, 20}};
+    table.columns = {{"No.", Across::left, 12},
+                     {"For", Across::left, 16},
+                     {"From datum end", Across::right, 30},
+                     {"From outside", Across::right, 24},
+                     {"Diameter", Across::right, 20},
+                     {"Depth", Across::right, 24},
+                     {"From", Across::left, 20}};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
-        table.rows.push_back(
-            {"P" + std::to_string(peg.number), use_words(b.use), words.length(b.x), words.length(b.y), words.length(b.diameter),
-             b.through ? "through" : words.length(b.z_to - b.z_from), b.from_top ? "top" : "under"});
+        table.rows.push_back({"P" + std::to_string(peg.number), use_words(b.use), words.length(b.x),
+                              words.length(b.y), words.length(b.diameter),
+                              b.through ? "through" : words.length(b.z_to - b.z_from),
+                              b.from_top ? "top" : "under"});
     }
     return table;
 }
 
+namespace {
+
+const char *side_word(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
+}
+
+} // namespace
+
 Table pocket_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Pockets; their beds are heights over the under face";
-    table.columns = {{"No.", Across::left, 12},        {"Middle from datum end", Across::right, 32},
-                     {"Into", Across::left, 16},       {"Deep", Across::right, 20},
+    table.columns = {{"No.", Across::left, 12},           {"Middle from datum end", Across::right, 32},
+                     {"Into", Across::left, 16},          {"Deep", Across::right, 20},
                      {"Wide at face", Across::right, 24}, {"Wide at back", Across::right, 24},
                      {"Bed at face", Across::right, 24},  {"Bed at back", Across::right, 24},
-                     {"Up to", Across::right, 22},      {"Holds", Across::left, 22}};
+                     {"Up to", Across::right, 22},        {"Holds", Across::left, 22}};
     for (const Pocket &p : features.pockets) {
         const auto bed = [&](double z) { return z > same_level ? words.length(z) : std::string("through"); };
-        table.rows.push_back({"K" + std::to_string(p.number), words.length(p.cut->x), p.inside ? "inside" : "outside",
-                              words.length(p.depth), words.length(2 * p.cut->half_at_face),
-                              words.length(2 * p.cut->half_at_back), bed(p.bed_at_face), bed(p.bed_at_back),
+        table.rows.push_back({"K" + std::to_string(p.number), words.length(p.cut->x),
+                              side_word(*features.piece, p.inside), words.length(p.depth),
+                              words.length(2 * p.cut->half_at_face), words.length(2 * p.cut->half_at_back),
+                              bed(p.bed_at_face), bed(p.bed_at_back),
                               p.open_top ? "top" : words.length(p.cut->z_top), p.cut->holds});
     }
     return table;
@@ -263,6 +283,10 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (weight)
         add("Weight, estimated", words.weight(weight->low_kg) + " to " + words.weight(weight->high_kg));
     add("Balance point", words.length(body.centroid.x) + " from datum end");
+    if (piece.timber < 0) add("Finish", name_of(piece.finish));
+    if (piece.fabric != Fabric::newly_cut) add("Old wood or new", name_of(piece.fabric));
+    if (piece.bow > 0) add("Bow, as measured", words.length(piece.bow));
+    if (!piece.mark.empty() && model.pieces.size() == 1) add("Mark on the log", piece.mark);
     add("Butt (thick end)", piece.butt_at_datum ? "at the datum end" : "at the far end");
     return table;
 }
@@ -272,11 +296,14 @@ Table notes_table(const Layout &layout, const Model &model, const std::optional<
     table.title = "Notes";
     table.columns = {{"", Across::left, notes_width}};
     const auto add = [&](const std::string &words) { table.rows.push_back({words}); };
-    add("Lengths are from the datum end, heights from the under face of the blank, across from the outside "
-        "face. "
-        "The datum end is the left end seen from outside. Each face is drawn as it shows when the log is "
-        "rolled, "
-        "the datum end always left.");
+    const bool timber = piece_of(layout, model).timber >= 0;
+    add("Lengths are from the datum end, heights from the under face of the blank, across from the " +
+        std::string(timber ? "right" : "outside") + " face. " +
+        (timber ? "The datum end lies in the wall that the floor starts in, or to its left; right and left "
+                  "are seen from it. "
+                : "The datum end is the left end seen from outside. ") +
+        "Each face is drawn as it shows when the " + (timber ? "timber" : "log") +
+        " is rolled, the datum end always left.");
     if (weight)
         add("Weight: " + weight->basis + " An estimate, no lift plan: weigh before lifting near a limit.");
     const auto missing = letters_missing(all_words(layout, model));

@@ -48,8 +48,8 @@ std::optional<Polyhedron> wall_box(const FloorWanted &w, const WallPlace &wall) 
     double out = wall_beyond;
     for (const WallPlace &each : w.layout.walls)
         out = std::max(out, each.thickness + wall_beyond);
-    for (const Plane &plane : {Plane{{-1, 0, 0}, out}, Plane{{1, 0, 0}, place.width + out}, Plane{{0, -1, 0}, out},
-                               Plane{{0, 1, 0}, place.depth + out}})
+    for (const Plane &plane : {Plane{{-1, 0, 0}, out}, Plane{{1, 0, 0}, place.width + out},
+                               Plane{{0, -1, 0}, out}, Plane{{0, 1, 0}, place.depth + out}})
         cell = clipped(cell, plane);
     if (cell.empty()) return std::nullopt;
     return border_of({cell});
@@ -76,7 +76,8 @@ class FloorDrawer {
     /// Nothing where a tag found no room.
     std::optional<Block> draw() {
         for (const Stretch &s : edges_)
-            board_.add(Path{{k_ * s.from, k_ * s.to}, false, s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
+            board_.add(Path{
+                {k_ * s.from, k_ * s.to}, false, s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
         for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
             add_opening(o);
         const Rect drawn = bounds(board_.items());
@@ -182,9 +183,10 @@ class FloorDrawer {
 LaidTable timber_table(const FloorWanted &w) {
     Table table;
     table.title = "Timbers of this floor";
-    table.columns = {{"Tag", Across::left, 24},         {"What", Across::left, 28},        {"Length", Across::right, 26},
-                     {"Width", Across::right, 20},      {"Height", Across::right, 20},     {"Clear spans", Across::left, 50},
-                     {"Bears on", Across::right, 20},   {"Lies on", Across::left, 40}};
+    table.columns = {{"Tag", Across::left, 24},       {"What", Across::left, 28},
+                     {"Length", Across::right, 26},   {"Width", Across::right, 20},
+                     {"Height", Across::right, 20},   {"Clear spans", Across::left, 50},
+                     {"Bears on", Across::right, 20}, {"Lies on", Across::left, 40}};
     for (const Timber *t : timbers_of(w)) {
         const Piece &p = piece_of(w, *t);
         std::string spans, below;
@@ -192,8 +194,8 @@ LaidTable timber_table(const FloorWanted &w) {
             spans += (spans.empty() ? "" : ", ") + w.words.length(span);
         for (const std::string &tag : p.below)
             below += (below.empty() ? "" : ", ") + tag;
-        table.rows.push_back({p.tag, name_of(t->use), w.words.length(p.blank.length), w.words.length(p.blank.width),
-                              w.words.length(p.blank.height), spans,
+        table.rows.push_back({p.tag, name_of(t->use), w.words.length(p.blank.length),
+                              w.words.length(p.blank.width), w.words.length(p.blank.height), spans,
                               w.words.length(std::min(t->bearing_from, t->bearing_to)), below});
     }
     return LaidTable(table);
@@ -201,7 +203,8 @@ LaidTable timber_table(const FloorWanted &w) {
 
 std::string note_for(const FloorWanted &w) {
     return "The tops of the joists lie " + w.words.length(place_of(w).level) +
-           " over the foundation. Across: middles of the joists from the room's left side. Upward: middles of beams and "
+           " over the foundation. Across: middles of the joists from the room's left side. Upward: middles "
+           "of beams and "
            "trimmers from wall " +
            w.layout.walls.at(static_cast<std::size_t>(place_of(w).from)).name +
            ". A drawn span is no approval: local code and a licensed professional decide.";
