@@ -30,9 +30,10 @@ struct SeamCut {
 };
 
 enum class BoxUse {
-    sill,   ///< from the top of a log down: the opening starts inside this log
-    header, ///< from the underside up: the opening ends inside this log
-    through ///< the opening lies within one log
+    sill,    ///< from the top of a log down: the opening starts inside this log
+    header,  ///< from the underside up: the opening ends inside this log
+    through, ///< the opening lies within one log
+    step     ///< from the underside up: the foundation stands higher there
 };
 
 /// The four long faces of a log, and its two ends.
@@ -49,7 +50,7 @@ struct FaceCut {
 struct BoxCut {
     BoxUse use = BoxUse::sill;
     Box3 box;            ///< reaches past the blank where the cut is open
-    std::string opening; ///< what the person calls it
+    std::string opening; ///< what the person calls it, or the name of the step
 };
 
 /// An upright round hole for a peg.
@@ -62,6 +63,33 @@ struct Bore {
     bool through = true;
 };
 
-using Cut = std::variant<FaceCut, SeamCut, BoxCut, Bore>;
+/// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over the whole
+/// piece; where the blank lies within it the flats stay as they are hewn.
+struct RoundCut {
+    Vec3 from, to;     ///< its axis at x = 0 and at x = length
+    double radius = 0;
+};
+
+enum class ScopeUse {
+    groove, ///< along the log, over the one below it in its own wall
+    saddle  ///< over a log that crosses
+};
+
+/// Where a round log lies on another: takes everything below that log's own surface, straight down, so that it can be
+/// lowered onto it.
+struct ScopeCut {
+    ScopeUse use = ScopeUse::saddle;
+    Vec3 at;           ///< a point of the lower log's axis
+    Vec3 along;        ///< that axis, level, unit; of a groove toward +x
+    double radius = 0; ///< of the cut: the lower log's, and the scribe
+    double scribe = 0; ///< by how much it clears the lower log
+    double x_from = 0, x_to = 0; ///< of a groove: over this stretch, past the blank's ends where it runs out
+    End end = End::datum;        ///< of a saddle
+    bool runs_on = false;        ///< as SeamCut
+    std::string corner;          ///< of a saddle
+    std::string other;           ///< tag of the log below
+};
+
+using Cut = std::variant<FaceCut, SeamCut, BoxCut, Bore, RoundCut, ScopeCut>;
 
 } // namespace roundlay

@@ -36,6 +36,7 @@ std::vector<std::string> row_of(const BoxPart &b) {
     const std::string name = b.cut->opening.empty() ? "opening" : b.cut->opening;
     const char *what = b.cut->use == BoxUse::sill     ? "Sill cut for "
                        : b.cut->use == BoxUse::header ? "Header cut for "
+                       : b.cut->use == BoxUse::step   ? "Underside over "
                                                       : "Hole for ";
     return {std::to_string(b.number), what + name, "level", "-", "level", "-"};
 }
