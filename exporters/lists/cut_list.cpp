@@ -41,14 +41,17 @@ class Collector {
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const WeightEstimate weight = weigh(volume, shell_.wood);
-        return {kind_of(piece, layout_.rounds), piece.blank, volume, weight.low_kg, weight.high_kg,
-                cut_words(piece, style_)};
+        return {kind_of(layout_, piece), piece.blank,    volume,
+                weight.low_kg,           weight.high_kg, cut_words(piece, style_)};
     }
 
     PieceRow piece_row(const Piece &piece) const {
         const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
         return {piece.tag,
-                layout_.walls.at(static_cast<std::size_t>(piece.wall)).name,
+                part_letter(layout_, part_of(layout_, piece)),
+                name_of(piece.finish),
+                name_of(piece.fabric),
+                piece.mark,
                 piece.round,
                 piece.number,
                 piece.raise,
@@ -69,7 +72,7 @@ class Collector {
         for (const int index : model.pieces) {
             row.tags.push_back(at(index).tag);
             row.butt_left += at(index).butt_at_datum ? 1 : 0;
-            const std::string kind = kind_of(at(index), layout_.rounds);
+            const std::string kind = kind_of(layout_, at(index));
             if (row.stick.kind.find(kind) == std::string::npos) row.stick.kind += ", " + kind;
         }
         return row;

@@ -21,6 +21,7 @@ struct Stick {
 /// One piece, by its tag.
 struct PieceRow {
     std::string tag, wall;
+    std::string finish, fabric, mark; ///< in words; mark: what is written on the log
     int round = 0, number = 0, raise = 0;
     std::string like; ///< tag of the first piece that is equal
     Stick stick;

@@ -48,6 +48,18 @@ std::string notch_words(const Piece &piece, End end, const std::vector<SeamCut> 
     return "housed notch " + sides_of(seams) + " from " + said(from, style) + " to " + said(to, style);
 }
 
+/// An end of a timber that lies in a wall or another timber.
+std::string pocketed_words(const Piece &piece, End end, const LengthStyle &style) {
+    const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
+    const double bearing = end == End::datum ? there.shoulder : piece.blank.length - there.shoulder;
+    const auto tailed = [&](const Cut &cut) {
+        const auto *cheek = std::get_if<CheekCut>(&cut);
+        return cheek && cheek->end == end;
+    };
+    const bool tail = std::any_of(piece.cuts.begin(), piece.cuts.end(), tailed);
+    return (tail ? "tailed, " : "square, ") + said(bearing, style) + " of it in the pocket";
+}
+
 std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
     const std::string side = std::string(side_of(end)) + ": ";
     const auto seams = seams_at(piece, end);
@@ -62,25 +74,48 @@ std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
         return side + "square against the crossing wall";
     case EndKind::step:
         return side + "square against " + there.at + " of the foundation";
+    case EndKind::pocket:
+        return side + pocketed_words(piece, end, style);
     }
     return side;
 }
 
 std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &style) {
     const double from = std::max(0.0, cut.box.low.x), to = std::min(piece.blank.length, cut.box.high.x);
-    const double low = std::max(0.0, cut.box.low.z), high = std::min(piece.blank.height, cut.box.high.z);
+    const double low = std::clamp(cut.box.low.z, 0.0, piece.blank.height),
+                 high = std::min(piece.blank.height, cut.box.high.z);
     const std::string where = " from " + said(from, style) + " to " + said(to, style);
     switch (cut.use) {
     case BoxUse::sill:
-        return "sill cut " + said(high - low, style) + " deep from the top" + where;
+        return "sill cut " + said(high - low, style) + " deep from the top" + where +
+               (cut.fall > 0 ? ", falling " + said(cut.fall * piece.blank.width, style) + " outward" : "");
     case BoxUse::header:
         return "header cut " + said(high - low, style) + " up from the underside" + where;
     case BoxUse::through:
         return "opening cut " + said(low, style) + " to " + said(high, style) + " high" + where;
     case BoxUse::step:
         return "cut level " + said(high, style) + " up from the underside over " + cut.opening + where;
+    case BoxUse::groove:
+        return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " +
+               said(to - from, style) + " deep" + where;
+    case BoxUse::seat:
+        return "seat " + said(high, style) + " up from the underside" + where;
     }
     return "cut" + where;
+}
+
+/// A timber has no outside: seen from its datum end, its outside face is the right one.
+const char *side_name(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
+}
+
+std::string pocket_words(const Piece &piece, const PocketCut &cut, const LengthStyle &style) {
+    const double depth = std::abs(cut.y_face - cut.y_back);
+    const bool tailed = cut.half_at_back > cut.half_at_face + at_the_end;
+    return std::string(tailed ? "tailed " : "") + "pocket " + said(2 * cut.half_at_back, style) + " wide, " +
+           said(depth, style) + " into the " + side_name(piece, cut.y_face > cut.y_back) + " face, middle " +
+           said(cut.x, style) + " from the left end";
 }
 
 const char *name_of(LogFace face) {
@@ -128,8 +163,24 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle
            " at the right end";
 }
 
+const char *name_of(BoreFor use) {
+    switch (use) {
+    case BoreFor::peg:
+        return "peg bore";
+    case BoreFor::bolt:
+        return "bolt bore";
+    case BoreFor::rod:
+        return "rod bore";
+    case BoreFor::wire:
+        return "wiring bore";
+    case BoreFor::hole:
+        return "hole as found";
+    }
+    return "bore";
+}
+
 bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
-    return a.through == b.through && a.from_top == b.from_top &&
+    return a.use == b.use && a.through == b.through && a.from_top == b.from_top &&
            said(a.diameter, style) == said(b.diameter, style) &&
            (a.through || said(a.z_to - a.z_from, style) == said(b.z_to - b.z_from, style));
 }
@@ -138,8 +189,8 @@ std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const 
     const std::string depth = first.through ? std::string("right through")
                                             : said(first.z_to - first.z_from, style) + " deep from " +
                                                   (first.from_top ? "the top" : "the underside");
-    std::string text = std::to_string(bores.size()) + (bores.size() == 1 ? " peg bore " : " peg bores ") +
-                       said(first.diameter, style) + " " + depth + " at ";
+    std::string text = std::to_string(bores.size()) + " " + name_of(first.use) +
+                       (bores.size() == 1 ? " " : "s ") + said(first.diameter, style) + " " + depth + " at ";
     for (std::size_t i = 0; i < bores.size(); ++i)
         text += (i ? ", " : "") + said(bores[i].x, style);
     return text;
@@ -169,6 +220,8 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
     std::vector<Bore> bores;
     for (const Cut &cut : piece.cuts) {
         if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(piece, *box, style));
+        if (const auto *pocket = std::get_if<PocketCut>(&cut))
+            words.push_back(pocket_words(piece, *pocket, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
     }
     for (std::string &entry : all_bore_words(bores, style))
@@ -187,15 +240,18 @@ std::string place_of(const PieceEnd &end) {
         return "against the wall at corner " + end.at;
     case EndKind::step:
         return "against " + end.at + " of the foundation";
+    case EndKind::pocket:
+        return "in " + end.at;
     }
     return end.at;
 }
 
-std::string kind_of(const Piece &piece, int rounds) {
+std::string kind_of(const Layout &layout, const Piece &piece) {
+    if (piece.timber >= 0) return name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
     if (piece.island) return "island";
     const std::string log = piece.log == LogKind::full ? "log" : "half log";
     if (piece.round == 1) return "sill " + log;
-    return piece.round == rounds ? "plate " + log : log;
+    return piece.round == layout.rounds ? "plate " + log : log;
 }
 
 } // namespace roundlay

@@ -16,6 +16,6 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
 std::string place_of(const PieceEnd &end);
 
 /// `sill log`, `half log`, `island`, ... ; `rounds` = of the shell.
-std::string kind_of(const Piece &piece, int rounds);
+std::string kind_of(const Layout &layout, const Piece &piece);
 
 } // namespace roundlay

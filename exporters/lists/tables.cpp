@@ -108,6 +108,9 @@ Table piece_table(const CutList &list) {
                 {}};
     add_stick_columns(list, table.columns);
     for (const Column &column : std::vector<Column>{{"butt_end", "butt"},
+                                                    {"finish", ""},
+                                                    {"fabric", ""},
+                                                    {"mark", ""},
                                                     {"left_end", "left end"},
                                                     {"right_end", "right end"},
                                                     {"cuts", ""},
@@ -126,6 +129,9 @@ Table piece_table(const CutList &list) {
                    piece.stick.kind};
         add_stick(list, piece.stick, row);
         const Row rest = {std::string(piece.butt_left ? "left" : "right"),
+                          piece.finish,
+                          piece.fabric,
+                          piece.mark,
                           piece.left,
                           piece.right,
                           joined(piece.stick.cuts),

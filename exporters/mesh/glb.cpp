@@ -178,9 +178,8 @@ class GlbWriter {
     }
 
     void add_materials() {
-        for (std::size_t i = 0; i < layout_.walls.size(); ++i)
-            json_materials_.push_back(
-                material("wall " + layout_.walls[i].name, wall_colour(static_cast<int>(i))));
+        for (int part = 0; part < part_count(layout_); ++part)
+            json_materials_.push_back(material(part_name(layout_, part), wall_colour(part)));
         if (options_.edges) json_materials_.push_back(material("edges", {0x3a, 0x2c, 0x20}));
     }
 
@@ -196,20 +195,20 @@ class GlbWriter {
     }
 
     /// A material belongs to a mesh, so a model used in two walls is two meshes over the same data.
-    int mesh_for(int model, int wall) {
+    int mesh_for(int model, int part) {
         const auto [found, fresh] =
-            mesh_of_.try_emplace({model, wall}, static_cast<int>(json_meshes_.size()));
+            mesh_of_.try_emplace({model, part}, static_cast<int>(json_meshes_.size()));
         if (!fresh) return found->second;
         const Stored &s = stored_[static_cast<std::size_t>(model)];
         Json primitives = Json::array();
         primitives.push_back({{"attributes", {{"POSITION", s.positions}, {"NORMAL", s.normals}}},
                               {"indices", s.triangles},
-                              {"material", wall},
+                              {"material", part},
                               {"mode", static_cast<int>(triangles)}});
         if (options_.edges)
             primitives.push_back({{"attributes", {{"POSITION", s.points}}},
                                   {"indices", s.edges},
-                                  {"material", layout_.walls.size()},
+                                  {"material", part_count(layout_)},
                                   {"mode", static_cast<int>(lines)}});
         const Piece &first = layout_.pieces[static_cast<std::size_t>(
             layout_.models[static_cast<std::size_t>(model)].pieces.front())];
@@ -218,19 +217,20 @@ class GlbWriter {
     }
 
     void add_nodes() {
-        std::vector<Json> children(layout_.walls.size(), Json::array());
+        std::vector<Json> children(static_cast<std::size_t>(part_count(layout_)), Json::array());
         for (const Piece &piece : layout_.pieces) {
-            children.at(static_cast<std::size_t>(piece.wall)).push_back(json_nodes_.size());
+            children.at(static_cast<std::size_t>(part_of(layout_, piece))).push_back(json_nodes_.size());
             json_nodes_.push_back(node_of(piece));
         }
-        Json walls = Json::array();
-        for (std::size_t i = 0; i < layout_.walls.size(); ++i) {
+        Json parts = Json::array();
+        for (std::size_t i = 0; i < children.size(); ++i) {
             if (children[i].empty()) continue;
-            walls.push_back(json_nodes_.size());
-            json_nodes_.push_back({{"name", "wall " + layout_.walls[i].name}, {"children", children[i]}});
+            parts.push_back(json_nodes_.size());
+            json_nodes_.push_back(
+                {{"name", part_name(layout_, static_cast<int>(i))}, {"children", children[i]}});
         }
         Json root{{"name", layout_.name.empty() ? "shell" : layout_.name}};
-        if (!walls.empty()) root["children"] = walls;
+        if (!parts.empty()) root["children"] = parts;
         json_nodes_.push_back(root);
     }
 
@@ -238,7 +238,7 @@ class GlbWriter {
         constexpr double metre = 1000;
         const Vec3 o = piece.frame.origin;
         return {{"name", piece.tag},
-                {"mesh", mesh_for(piece.model, piece.wall)},
+                {"mesh", mesh_for(piece.model, part_of(layout_, piece))},
                 {"translation", Json::array({o.x / metre + 0.0, o.z / metre + 0.0, -o.y / metre + 0.0})},
                 {"rotation", rotation(piece.frame)},
                 {"extras", {{"round", piece.round}, {"raise", piece.raise}}}};

@@ -32,6 +32,11 @@ Colour varied(Colour colour, const std::string &tag) {
 
 Vec3 pulled_apart(const Layout &layout, const Piece &piece, double explode) {
     constexpr double apart = 3; // pitches that a wall moves outward at full explosion
+    if (piece.timber >= 0) { // floors rise with the rounds beside them
+        const Timber &timber = layout.timbers[static_cast<std::size_t>(piece.timber)];
+        const double level = layout.floors[static_cast<std::size_t>(timber.floor)].level;
+        return explode * std::max(0.0, level - layout.pitch) * Vec3{0, 0, 1};
+    }
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
     return explode * layout.pitch * ((piece.round - 1.0) * Vec3{0, 0, 1} - apart * wall.frame.y);
 }
@@ -65,7 +70,7 @@ Scene scene_of(const Layout &layout, const SceneModels &models, const SceneOptio
         instance.model = piece.model;
         instance.frame = piece.frame;
         instance.frame.origin = piece.frame.origin + pulled_apart(layout, piece, options.explode);
-        instance.colour = varied(wall_colour(piece.wall), piece.tag);
+        instance.colour = varied(wall_colour(part_of(layout, piece)), piece.tag);
         instance.id = static_cast<int>(i);
         instance.visible = options.raised_up_to < 0 || piece.raise <= options.raised_up_to;
         scene.instances.push_back(instance);

@@ -1,3 +1,4 @@
+#include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "exporters/registry/exporters.h"
 
@@ -27,6 +28,14 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
         progress.at("cut lists", done++, static_cast<int>(std::size(files)));
         if (auto failure = add_file(folder, file.name, to_csv(file.table(list)), file.what)) return failure;
     }
+    if (!job.shell.openings.empty())
+        if (auto failure = add_file(folder, "openings.csv", to_csv(opening_table(job.shell, job.layout)),
+                                    "openings: spaces over their frames, and the logs over and under them"))
+            return failure;
+    if (!job.layout.timbers.empty())
+        if (auto failure = add_file(folder, "floors.csv", to_csv(floor_table(job.shell, job.layout)),
+                                    "joists, beams and trimmers, with a screen of their spans; no approval"))
+            return failure;
     return {};
 }
 

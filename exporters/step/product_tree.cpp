@@ -39,9 +39,9 @@ Attributes attributes_of_part(const Shell &shell, const Piece &piece) {
 }
 
 Attributes attributes_of_use(const Layout &layout, const Piece &piece) {
-    return {{"tag", piece.tag},
-            {"wall", layout.walls[static_cast<std::size_t>(piece.wall)].name},
-            {"round", std::to_string(piece.round)}};
+    const std::string &letter = part_letter(layout, part_of(layout, piece));
+    if (piece.timber >= 0) return {{"tag", piece.tag}, {"floor", letter}};
+    return {{"tag", piece.tag}, {"wall", letter}, {"round", std::to_string(piece.round)}};
 }
 
 std::string alike(const Layout &layout, const Model &model) {
@@ -52,10 +52,10 @@ std::string alike(const Layout &layout, const Model &model) {
     return part21::shortened(text, longest_description);
 }
 
-Part part_of(const Shell &shell, const Piece &piece, int body) {
+Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, int body) {
     Part part;
     part.name = piece.tag;
-    part.colour = wall_colour(piece.wall);
+    part.colour = wall_colour(part_of(layout, piece));
     part.attributes = attributes_of_part(shell, piece);
     part.body = body;
     return part;
@@ -64,7 +64,7 @@ Part part_of(const Shell &shell, const Piece &piece, int body) {
 Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
     Use use{piece.model, piece.tag, seen_from(piece.frame, wall), std::nullopt,
             attributes_of_use(layout, piece)};
-    const Colour colour = wall_colour(piece.wall);
+    const Colour colour = wall_colour(part_of(layout, piece));
     if (colour != part.colour) use.colour = colour;
     return use;
 }
@@ -93,18 +93,19 @@ ProductTree tree_of(const Shell &shell, const Layout &layout) {
     for (std::size_t m = 0; m < layout.models.size(); ++m) {
         const Model &model = layout.models[m];
         const Piece &first = layout.pieces[static_cast<std::size_t>(model.pieces.front())];
-        Part part = part_of(shell, first, static_cast<int>(m));
+        Part part = part_for(shell, layout, first, static_cast<int>(m));
         part.id = tree.id + "-" + first.tag;
         part.description = alike(layout, model);
         tree.parts.push_back(std::move(part));
     }
-    for (const WallPlace &wall : layout.walls) {
+    for (int part = 0; part < part_count(layout); ++part) {
         // No tag holds a space, so that no wall can have the id of a piece.
-        const std::string name = "Wall " + part21::shortened(wall.name, longest_name);
-        tree.groups.push_back({tree.id + "-" + name, name, wall.frame, {}});
+        std::string name = part21::shortened(part_name(layout, part), longest_name);
+        name[0] = static_cast<char>(name[0] - 'a' + 'A');
+        tree.groups.push_back({tree.id + "-" + name, name, part_frame(layout, part), {}});
     }
     for (const Piece &piece : layout.pieces) {
-        Group &group = tree.groups[static_cast<std::size_t>(piece.wall)];
+        Group &group = tree.groups[static_cast<std::size_t>(part_of(layout, piece))];
         group.uses.push_back(
             use_of(layout, piece, group.frame, tree.parts[static_cast<std::size_t>(piece.model)]));
     }
@@ -116,7 +117,7 @@ ProductTree tree_of(const Shell &shell, const Layout &layout, const Piece &piece
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
-    Part part = part_of(shell, piece, 0);
+    Part part = part_for(shell, layout, piece, 0);
     part.id = piece.tag;
     for (const Attribute &each : attributes_of_use(layout, piece))
         part.attributes.push_back(each);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace roundlay {
@@ -24,8 +25,32 @@ std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
 
 std::vector<Plane> region_of(const BoxCut &cut) {
     const Box3 &b = cut.box;
-    return {{{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  {{0, 0, -1}, -b.low.z},
+    const Plane floor = plane_over(b.low.z - cut.fall * cut.fall_from, 0, cut.fall).flipped();
+    return {{{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  cut.fall == 0 ? Plane{{0, 0, -1}, -b.low.z} : floor,
             {{0, 0, 1}, b.high.z},  {{0, -1, 0}, -b.low.y}, {{0, 1, 0}, b.high.y}};
+}
+
+std::vector<Plane> region_of(const PocketCut &cut, const Blank &blank) {
+    const double way = cut.y_face > cut.y_back ? 1 : -1;
+    std::vector<Plane> region{{{0, -way, 0}, -way * cut.y_back}};
+    const double widens = (cut.half_at_face - cut.half_at_back) / (cut.y_face - cut.y_back);
+    const double k = 1 / std::sqrt(1 + widens * widens);
+    for (const double side : {-1.0, 1.0}) // x = cut.x + side * (half_at_back + widens * (y - y_back))
+        region.push_back({{side * k, -k * widens, 0}, k * (side * cut.x + cut.half_at_back - widens * cut.y_back)});
+    if (cut.z_top < blank.height - tolerance::thinnest) region.push_back({{0, 0, 1}, cut.z_top});
+    const double half = std::max(cut.half_at_back, cut.half_at_face);
+    double highest = -std::numeric_limits<double>::max();
+    for (const double x : {cut.x - half, cut.x + half})
+        for (const double y : {cut.y_back, cut.y_face}) highest = std::max(highest, cut.bed.height_at(x, y));
+    if (highest > tolerance::thinnest) region.push_back(cut.bed.flipped());
+    return region;
+}
+
+std::vector<Plane> region_of(const CheekCut &cut, const Blank &blank) {
+    std::vector<Plane> region{cut.plane.flipped()};
+    if (cut.x_from > tolerance::thinnest) region.push_back({{-1, 0, 0}, -cut.x_from});
+    if (cut.x_to < blank.length - tolerance::thinnest) region.push_back({{1, 0, 0}, cut.x_to});
+    return region;
 }
 
 Cell blank_cell(const Blank &blank) { return box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}}); }
@@ -150,6 +175,8 @@ class Cutter {
     void operator()(const FaceCut &cut) { take({cut.plane.flipped()}); }
     void operator()(const SeamCut &cut) { take(region_of(cut, blank_)); }
     void operator()(const BoxCut &cut) { take(region_of(cut)); }
+    void operator()(const PocketCut &cut) { take(region_of(cut, blank_)); }
+    void operator()(const CheekCut &cut) { take(region_of(cut, blank_)); }
     void operator()(const Bore &cut) { body_.bores.push_back(cut); }
     void operator()(const RoundCut &cut) {
         body_.rounds.push_back(surface_of(cut));

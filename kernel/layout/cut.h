@@ -33,6 +33,8 @@ enum class BoxUse {
     sill,    ///< from the top of a log down: the opening starts inside this log
     header,  ///< from the underside up: the opening ends inside this log
     through, ///< the opening lies within one log
+    groove,  ///< the upright groove in a jamb that a spline slides in
+    seat,    ///< of a joist: from the underside up, where it sits on a beam or ends in another timber
     step     ///< from the underside up: the foundation stands higher there
 };
 
@@ -46,21 +48,45 @@ struct FaceCut {
     Plane plane; ///< outward
 };
 
-/// A square cut right through the thickness, e.g. where an opening takes part of a log's height.
+/// A square cut, e.g. right through the thickness where an opening takes part of a log's height.
 struct BoxCut {
     BoxUse use = BoxUse::sill;
     Box3 box;            ///< reaches past the blank where the cut is open
-    std::string opening; ///< what the person calls it, or the name of the step
+    std::string opening; ///< what the person calls it; of a seat: tag of the timber that it sits on; or the step
+    double fall = 0;     ///< of a sill: its floor falls outward by this per unit of y, from the box's floor at `fall_from`
+    double fall_from = 0; ///< y of the wall's inside face
 };
 
-/// An upright round hole for a peg.
+/// A housing let into a side face for the end of a joist, beam or trimmer. Seen from above it is a trapezoid,
+/// even about x, and open at the face.
+struct PocketCut {
+    double x = 0;                             ///< its middle along this piece
+    double y_face = 0, y_back = 0;            ///< the face it opens in, and how far it reaches
+    double half_at_face = 0, half_at_back = 0; ///< half its width there; wider at the back where it is tailed
+    Plane bed;         ///< its floor, normal upward; under the piece where the pocket begins in the log below
+    double z_top = 0;  ///< its ceiling; over the piece where it is open at the top
+    std::string holds; ///< tag of the timber whose end lies in it
+};
+
+/// One side of a tailed end of a joist: takes what lies beyond an upright plane between x_from and x_to.
+struct CheekCut {
+    End end = End::datum;
+    LogFace side = LogFace::outside; ///< or inside
+    double x_from = 0, x_to = 0;
+    Plane plane; ///< outward
+};
+
+enum class BoreFor { peg, bolt, rod, wire, hole };
+
+/// An upright round hole for a peg, or one that a person placed.
 struct Bore {
     double x = 0, y = 0;         ///< centre line
     double z_from = 0, z_to = 0; ///< the wood bored, z_from < z_to; at a blank's face the bore is open there
     double diameter = 0;
-    int peg = -1;                ///< index into Layout::pegs
+    int peg = -1;                ///< index into Layout::pegs; -1 where it is for none
     bool from_top = true;        ///< which face it is bored from
     bool through = true;
+    BoreFor use = BoreFor::peg;
 };
 
 /// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over the whole
@@ -90,6 +116,6 @@ struct ScopeCut {
     std::string other;           ///< tag of the log below
 };
 
-using Cut = std::variant<FaceCut, SeamCut, BoxCut, Bore, RoundCut, ScopeCut>;
+using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore, RoundCut, ScopeCut>;
 
 } // namespace roundlay

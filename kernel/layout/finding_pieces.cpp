@@ -61,13 +61,13 @@ std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Lay
         if (!found.empty()) return found;
     }
     const auto in_round = [&](const Piece &p) {
-        return names(place, round_place(layout.walls[static_cast<std::size_t>(p.wall)].name, p.round));
+        return p.timber < 0 && names(place, round_place(layout.walls[static_cast<std::size_t>(p.wall)].name, p.round));
     };
     found = pieces_where(layout, in_round);
     if (!found.empty()) return found;
     return pieces_where(layout, [&](const Piece &p) {
         return names(place, "corner " + p.datum.at) || names(place, "corner " + p.far.at) ||
-               names(place, wall_place(layout.walls[static_cast<std::size_t>(p.wall)].name));
+               names(place, part_name(layout, part_of(layout, p)));
     });
 }
 

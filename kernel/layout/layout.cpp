@@ -1,5 +1,7 @@
 #include "kernel/layout/layout.h"
 
+#include "kernel/layout/bores.h"
+#include "kernel/layout/floors.h"
 #include "kernel/layout/models.h"
 #include "kernel/layout/pegs.h"
 #include "kernel/layout/plan.h"
@@ -30,10 +32,50 @@ std::vector<double> centres_of(const Layout &layout, const std::vector<std::vect
         for (const CourseSpans &course : wall)
             for (const PieceSpan &s : course)
                 centres[static_cast<std::size_t>(s.piece)] = (s.course->datum.centre + s.course->far.centre) / 2;
+    for (const Timber &t : layout.timbers) centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
     return centres;
 }
 
+/// Better no shell than half a one.
+void clear_pieces(Layout &layout) {
+    layout.pieces.clear();
+    layout.pegs.clear();
+    layout.floors.clear();
+    layout.timbers.clear();
+}
+
 } // namespace
+
+namespace {
+
+/// The floor that a part is, or nothing where it is a wall.
+const FloorPlace *floor_of(const Layout &layout, int part) {
+    const int walls = static_cast<int>(layout.walls.size());
+    return part < walls ? nullptr : &layout.floors[static_cast<std::size_t>(part - walls)];
+}
+
+} // namespace
+
+int part_count(const Layout &layout) { return static_cast<int>(layout.walls.size() + layout.floors.size()); }
+
+int part_of(const Layout &layout, const Piece &piece) {
+    if (piece.timber < 0) return piece.wall;
+    return static_cast<int>(layout.walls.size()) + layout.timbers[static_cast<std::size_t>(piece.timber)].floor;
+}
+
+const std::string &part_letter(const Layout &layout, int part) {
+    const FloorPlace *floor = floor_of(layout, part);
+    return floor ? floor->name : layout.walls[static_cast<std::size_t>(part)].name;
+}
+
+std::string part_name(const Layout &layout, int part) {
+    return (floor_of(layout, part) ? "floor " : "wall ") + part_letter(layout, part);
+}
+
+const Frame &part_frame(const Layout &layout, int part) {
+    const FloorPlace *floor = floor_of(layout, part);
+    return floor ? floor->frame : layout.walls[static_cast<std::size_t>(part)].frame;
+}
 
 Layout lay_out(const Shell &shell) {
     Layout layout;
@@ -44,13 +86,15 @@ Layout lay_out(const Shell &shell) {
     if (courses.empty()) return layout;
     if (!lay_out_steps(shell, layout)) return layout;
     const auto notches = lay_out_corners(shell, layout, courses);
-    if (!check_openings(shell, layout) || !check_openings_on_steps(shell, layout) || notches.empty()) return layout;
+    if (!check_openings(shell, layout) || !check_trim(shell, layout) || !check_openings_on_steps(shell, layout) ||
+        notches.empty())
+        return layout;
     warn_of_steps(shell, layout, courses);
     warn_of_slivers(shell, layout, courses);
-    const auto spans = lay_out_pieces(shell, layout, courses, notches);
-    if (!lay_out_pegs(shell, layout, spans)) {
-        layout.pieces.clear();
-        layout.pegs.clear();
+    auto spans = lay_out_pieces(shell, layout, courses, notches);
+    if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans) || !lay_out_bores(shell, layout, spans) ||
+        !lay_out_pegs(shell, layout, spans)) {
+        clear_pieces(layout);
         return layout;
     }
     sort_bores(layout);

@@ -24,7 +24,8 @@ enum class EndKind {
     corner, ///< a tail (or housed notch) at a corner
     jamb,   ///< square, at an opening
     butt,   ///< square, against the crossing wall (a half log too thin for a tail)
-    step    ///< square, against a step of the foundation
+    step,   ///< square, against a step of the foundation
+    pocket  ///< of a floor's timber: let into a wall or another timber
 };
 
 struct PieceEnd {
@@ -34,8 +35,9 @@ struct PieceEnd {
 };
 
 struct Piece {
-    std::string tag;  ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere
-    int wall = 0;     ///< index into Layout::walls
+    std::string tag;  ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03"
+    int timber = -1;  ///< index into Layout::timbers; -1: a log of a wall
+    int wall = 0;     ///< index into Layout::walls; of a floor's timber: the wall that its floor starts in
     int round = 1;    ///< 1 = the sill logs
     int number = 1;   ///< in the wall's round, from the left seen from outside
     LogKind log = LogKind::full;
@@ -45,8 +47,13 @@ struct Piece {
     std::vector<Cut> cuts; ///< in cutting order: hewn faces, seam cuts, box cuts, bores
     PieceEnd datum, far;
     bool butt_at_datum = true; ///< butt (thick end) at the datum end
-    std::vector<std::string> above, below; ///< tags in the same wall that it meets through pegs or a gap
+    /// Tags in the same wall that it meets through pegs or a gap; of a floor's timber: what it lies on.
+    std::vector<std::string> above, below;
     int raise = 0;             ///< place in the raise, 1 = first
+    Finish finish = Finish::hewn;
+    Fabric fabric = Fabric::newly_cut;
+    std::string mark;          ///< what is written on its log, in the yard or in the house it lies in
+    double bow = 0;            ///< as measured on the whole log
     int model = 0;             ///< index into Layout::models: equal pieces share one
 };
 
@@ -108,6 +115,38 @@ struct StepPlace {
     double rise = 0;
 };
 
+enum class TimberUse {
+    joist,   ///< from wall to wall
+    trimmed, ///< a joist cut short by a floor opening
+    trimmer, ///< across the end of a floor opening; carries trimmed joists
+    beam     ///< carries joists between the walls
+};
+
+/// "joist", "trimmed joist", "trimmer", "beam".
+const char *name_of(TimberUse use);
+
+/// A joist or another timber of a floor, over its piece.
+struct Timber {
+    TimberUse use = TimberUse::joist;
+    int piece = 0; ///< index into Layout::pieces
+    int floor = 0; ///< index into Layout::floors
+    Vec2 from, to; ///< its middle line in the floor's frame, between the faces of what carries its ends
+    std::vector<double> spans; ///< clear, from bearing to bearing
+    double load_width = 0;     ///< how wide a strip of floor it carries
+    double bearing_from = 0, bearing_to = 0; ///< how far its ends lie in what carries them
+    double laid_at = 0;        ///< its place in the raise: as if its middle were this high
+};
+
+/// A floor where it lies. Frame: origin at the room's left front corner at the foundation, seen with one's back to the
+/// wall that the joists start in; x to the right along that wall, y away from it, z up.
+struct FloorPlace {
+    std::string name;
+    Frame frame;
+    double width = 0, depth = 0; ///< clear, along x and y
+    double level = 0;            ///< tops of the joists
+    int from = 0, to = 0;        ///< indices into Layout::walls
+};
+
 /// Pieces that are alike: same blank, same cuts, whatever they are called.
 struct Model {
     std::vector<int> pieces; ///< indices into Layout::pieces, in tag order; the first one stands for all
@@ -118,14 +157,33 @@ struct Layout {
     std::vector<WallPlace> walls;     ///< in the order of Shell::walls, then of Shell::partitions
     std::vector<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
     std::vector<StepPlace> steps;     ///< by wall, from left to right
-    std::vector<Piece> pieces;        ///< by wall, round, number
+    std::vector<Piece> pieces;        ///< by wall, round, number; then the timbers of floors
     std::vector<Peg> pegs;
     std::vector<Model> models;        ///< by their first piece
+    std::vector<FloorPlace> floors;   ///< in the order of Shell::floors
+    std::vector<Timber> timbers;      ///< by floor: beams, joists from the left, trimmers
     double height = 0;                ///< count * pitch
     int rounds = 0;
     double pitch = 0;
     Findings findings;                ///< where one is an error, pieces is empty
 };
+
+/// Is it a log of that wall? (A floor's timbers are logs of none.)
+inline bool is_log_of(const Piece &piece, int wall) { return piece.timber < 0 && piece.wall == wall; }
+
+/// "hewn", "sawn", "peeled".
+const char *name_of(Finish finish);
+/// "new", "kept", "patched", "replacement".
+const char *name_of(Fabric fabric);
+
+/// What pieces are grouped by: the walls, then the floors.
+int part_count(const Layout &layout);
+int part_of(const Layout &layout, const Piece &piece);
+/// "wall A", "floor G".
+std::string part_name(const Layout &layout, int part);
+/// "A", "G".
+const std::string &part_letter(const Layout &layout, int part);
+const Frame &part_frame(const Layout &layout, int part);
 
 /// Works out every piece of a shell. Never throws for what a person stated: that comes back as findings.
 Layout lay_out(const Shell &shell);

@@ -43,9 +43,23 @@ struct PutCut {
         key.insert(key.end(), {2, static_cast<int>(c.use)});
         put(key, c.box.low);
         put(key, c.box.high);
+        put(key, c.fall);
+        put(key, c.fall_from);
+    }
+    void operator()(const PocketCut &c) const {
+        key.push_back(5);
+        put(key, {c.x, c.half_at_face, c.half_at_back});
+        put(key, {c.y_face, c.y_back, c.z_top});
+        for (const Vec2 p : {Vec2{}, Vec2{1000, 0}, Vec2{0, 1000}}) put(key, c.bed.height_at(p.x, p.y));
+    }
+    void operator()(const CheekCut &c) const {
+        key.insert(key.end(), {6, static_cast<int>(c.end), static_cast<int>(c.side)});
+        put(key, c.x_from);
+        put(key, c.x_to);
+        for (const Vec3 p : {Vec3{}, Vec3{1000, 0, 0}, Vec3{0, 1000, 0}}) put(key, c.plane.distance(p));
     }
     void operator()(const Bore &c) const {
-        key.insert(key.end(), {3, c.from_top, c.through});
+        key.insert(key.end(), {3, c.from_top, c.through, static_cast<int>(c.use)});
         put(key, {c.x, c.y, c.diameter});
         put(key, c.z_from);
         put(key, c.z_to);
@@ -67,7 +81,7 @@ struct PutCut {
 };
 
 Key key_of(const Piece &p) {
-    Key key{static_cast<int>(p.datum.kind), static_cast<int>(p.far.kind), p.butt_at_datum};
+    Key key{static_cast<int>(p.datum.kind), static_cast<int>(p.far.kind), p.butt_at_datum, p.timber >= 0, static_cast<int>(p.finish), static_cast<int>(p.fabric)};
     put(key, {p.blank.length, p.blank.width, p.blank.height});
     put(key, p.datum.shoulder);
     put(key, p.far.shoulder);

@@ -14,6 +14,9 @@ namespace {
 /// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
 constexpr double least_left_over = 50;
 
+/// A groove for a spline, at most. Common practice, no source.
+constexpr double deepest_groove = 100;
+
 /// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no source.
 constexpr double least_island = 100;
 
@@ -147,8 +150,34 @@ bool check_openings(const Shell &shell, Layout &layout) {
     return good;
 }
 
+bool check_trim(const Shell &shell, Layout &layout) {
+    const Trim &trim = shell.trim;
+    double thinnest = layout.walls[0].thickness, lowest = layout.walls[0].log_height;
+    for (const WallPlace &w : layout.walls) {
+        thinnest = std::min(thinnest, w.thickness);
+        lowest = std::min(lowest, w.log_height);
+    }
+    const auto refuse = [&](const std::string &message, const std::string &key) {
+        layout.findings.push_back({Weight::error, "trim-does-not-fit", "openings", message, "trim." + key});
+        return false;
+    };
+    if (trim.spline_width.mm() > thinnest / 2)
+        return refuse("a groove " + say(shell, trim.spline_width.mm()) + " wide leaves too little of jambs " +
+                          say(shell, thinnest) + " thick; half of that at most",
+                      "spline_width");
+    if (trim.spline_depth.mm() > deepest_groove)
+        return refuse("a groove " + say(shell, trim.spline_depth.mm()) + " deep is more than a spline needs; " +
+                          say(shell, deepest_groove) + " at most",
+                      "spline_depth");
+    const double drop = trim.sill_slope.ratio() * thinnest;
+    if (drop > lowest - least_left_over)
+        return refuse("sills that fall " + say(shell, drop) + " through the wall cut their logs in two", "sill_slope");
+    return true;
+}
+
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {
     std::vector<OpeningCut> cuts;
+    const double thickness = layout.walls[static_cast<std::size_t>(wall)].thickness;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
@@ -160,11 +189,19 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
                         std::max(course.high(span.from), course.high(span.to))};
         const double low = std::max(o.sill.mm(), under.from - course.lip),
                      high = std::min((o.sill + o.height).mm(), over.to + course.crown);
-        if (high - low <= tolerance::thinnest) continue;
+        const double fall = o.kind == OpeningKind::window ? shell.trim.sill_slope.ratio() : 0;
+        if (high - low <= tolerance::thinnest) {
+            // the log under a sloping sill loses a wedge of its outer arris
+            if (fall > 0 && o.sill.mm() >= over.to - tolerance::thinnest &&
+                o.sill.mm() - fall * thickness < over.to - tolerance::clear)
+                cuts.push_back({i, span, false, BoxUse::sill, o.sill.mm(), over.to, fall});
+            continue;
+        }
         const bool at_low = o.sill.mm() <= under.from + tolerance::thinnest;
         const bool at_high = (o.sill + o.height).mm() >= over.to - tolerance::thinnest;
         cuts.push_back({i, span, at_low && at_high,
-                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high});
+                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high,
+                        at_low ? 0 : fall});
     }
     std::sort(cuts.begin(), cuts.end(),
               [](const OpeningCut &a, const OpeningCut &b) { return a.span.from < b.span.from; });
@@ -175,7 +212,7 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (const Course &course : courses[w])
             for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
-                if (cut.severs) continue;
+                if (cut.severs || cut.low >= cut.high) continue;
                 const double left_over = std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
                 const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
                 const double left_under =

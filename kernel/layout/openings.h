@@ -18,6 +18,7 @@ struct OpeningCut {
     bool severs = false;     ///< the whole height of the log: it falls into two pieces
     BoxUse use = BoxUse::sill; ///< otherwise
     double low = 0, high = 0;  ///< wood taken, height from the foundation
+    double fall = 0;           ///< of a sill: it falls outward by this, from `low` at the inside face
 };
 
 /// Checks every opening against its wall, the corners and one another; adds findings, true when all can be cut.
@@ -25,6 +26,9 @@ bool check_openings(const Shell &shell, Layout &layout);
 
 /// The opening cuts of one course, from left to right.
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course);
+
+/// Checks what is cut for frames; adds findings, true when it can be.
+bool check_trim(const Shell &shell, Layout &layout);
 
 /// Wood left over or under an opening thinner than `least_left_over` is warned of.
 void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);

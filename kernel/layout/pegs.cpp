@@ -157,7 +157,9 @@ class WallPegs {
 
     void peg_joint(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         const Joint joint = joint_of(upper, lower, shifted);
-        const std::vector<double> xs = place_pegs(joint, rule_, bored_from_below(lower));
+        std::vector<double> taken = bores_in(lower, false);
+        for (const double x : bores_in(upper, true)) taken.push_back(x);
+        const std::vector<double> xs = place_pegs(joint, rule_, taken);
         if (static_cast<int>(xs.size()) < joint.fewest && !slight(upper, lower)) refuse(upper, lower, joint, xs.size());
         for (const double x : xs) add_peg(upper, lower, x);
     }
@@ -169,11 +171,19 @@ class WallPegs {
         return common < std::min(upper.span.length(), lower.span.length()) / 2;
     }
 
-    std::vector<double> bored_from_below(const PieceSpan &s) {
+    /// Where a piece is bored already; of an upper one only what a person stated, since its pegs below are still to come.
+    std::vector<double> bores_in(const PieceSpan &s, bool stated_only) {
         std::vector<double> xs;
         for (const Cut &cut : piece(s).cuts)
-            if (const Bore *bore = std::get_if<Bore>(&cut)) xs.push_back(bore->x + s.origin);
+            if (const Bore *bore = std::get_if<Bore>(&cut); bore && !(stated_only && bore->use == BoreFor::peg))
+                xs.push_back(bore->x + s.origin);
         return xs;
+    }
+
+    /// A draw-bore's hole in the lower log lies nearer to the upper log's nearer end.
+    double drawn(const PieceSpan &upper, double x) const {
+        const double draw = rule_.draw.mm();
+        return x < (upper.span.from + upper.span.to) / 2 ? x - draw : x + draw;
     }
 
     void add_peg(const PieceSpan &upper, const PieceSpan &lower, double x) {
@@ -182,12 +192,14 @@ class WallPegs {
         const Course &over = *upper.course, &under = *lower.course;
         const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under.low(x));
         const bool through = rule_.depth_below >= 1;
-        const double top = over.high(x) + over.crown, under_top = under.high(x) + under.crown;
-        const double foot = over.scoped ? std::max(over.low(x) - over.lip, under_top + over.scribe) : over.low(x);
+        const double below = drawn(upper, x); // where the lower hole is
+        const double top = over.high(x) + over.crown, under_top = under.high(below) + under.crown;
+        const double foot =
+            over.scoped ? std::max(over.low(x) - over.lip, under.high(x) + under.crown + over.scribe) : over.low(x);
         const bool on_round = under.lip > 0; // its underside is scoped over the crown of the next one down
-        const double end = !through ? under_top - depth : on_round ? under_top - depth + under.scribe : under.low(x);
+        const double end = !through ? under_top - depth : on_round ? under_top - depth + under.scribe : under.low(below);
         u.cuts.emplace_back(bore(u, x, foot, top, index, true));
-        l.cuts.emplace_back(bore(l, x, end, under_top, index, through));
+        l.cuts.emplace_back(bore(l, below, end, under_top, index, through));
         Peg peg;
         peg.upper = upper.piece;
         peg.lower = lower.piece;
@@ -201,7 +213,7 @@ class WallPegs {
     /// From wall x and heights over the foundation to the piece's own frame.
     Bore bore(const Piece &p, double x, double low, double high, int peg, bool through) const {
         const Vec3 foot = p.frame.to_local(wall_.frame.to_world({x, wall_.thickness / 2, low}));
-        return {foot.x, foot.y, foot.z, foot.z + high - low, rule_.diameter.mm(), peg, true, through};
+        return {foot.x, foot.y, foot.z, foot.z + high - low, rule_.diameter.mm(), peg, true, through, BoreFor::peg};
     }
 
     void number_pegs(const PieceSpan &upper) {
@@ -250,8 +262,17 @@ bool check_rule(const Shell &shell, Layout &layout) {
     if (r.between.mm() < r.diameter.mm() + 2 * tolerance::clear)
         return refuse("bores " + say(shell, r.between.mm()) + " apart run into one another; keep more than the diameter",
                       "between");
-    if (r.end_distance.mm() < r.diameter.mm() / 2 + tolerance::clear)
+    if (r.end_distance.mm() < r.diameter.mm() / 2 + r.draw.mm() + tolerance::clear)
         return refuse("a bore " + say(shell, r.end_distance.mm()) + " from an end breaks out of it", "end_distance");
+    if (r.draw.mm() > r.diameter.mm() / 4)
+        return refuse("a draw of " + say(shell, r.draw.mm()) + " would break a peg of " + say(shell, r.diameter.mm()) + "; " +
+                          say(shell, r.diameter.mm() / 4) + " at most",
+                      "draw");
+    if (r.square && (r.square->mm() <= r.diameter.mm() / std::sqrt(2.0) || r.square->mm() >= r.diameter.mm()))
+        return refuse("square pegs of " + say(shell, r.square->mm()) + " do not hold in bores of " +
+                          say(shell, r.diameter.mm()) + "; their arrises bite where the side is between " +
+                          say(shell, r.diameter.mm() / std::sqrt(2.0)) + " and that",
+                      "square");
     return true;
 }
 

@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/steps.h"
+#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,6 +14,9 @@ namespace {
 
 /// How far an open box cut reaches past the blank, so that no skin of wood is left by rounding.
 constexpr double past = 10;
+
+/// Wood between the grooves of an island, at least. Common practice, no source.
+constexpr double least_between_grooves = 40;
 
 std::string tag_of(const std::string &wall, int round, int number) {
     char text[32];
@@ -192,9 +196,23 @@ class CourseCutter {
                 add_step_box(p, s, *step);
         for (const OpeningCut &c : cuts)
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c);
+        add_jamb_grooves(p, left, right);
+        note_own(p);
         s.piece = static_cast<int>(layout_.pieces.size());
         layout_.pieces.push_back(std::move(p));
         return s;
+    }
+
+    /// What a person stated of the log as it is; where it is stated twice, the later counts.
+    void note_own(Piece &p) const {
+        if (shell_.logs.finish) p.finish = *shell_.logs.finish;
+        for (const OwnLog &own : shell_.own_logs) {
+            if (own.wall != place_.name || own.round != course_.round) continue;
+            if (own.sizes.finish) p.finish = *own.sizes.finish;
+            if (own.fabric) p.fabric = *own.fabric;
+            if (own.bow) p.bow = own.bow->mm();
+            if (!own.mark.empty()) p.mark = own.mark;
+        }
     }
 
     PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {
@@ -213,8 +231,9 @@ class CourseCutter {
         PieceSpan s;
         s.span = span;
         s.course = &course_;
-        s.shoulders = {(left ? span.from : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
-                       (right ? span.to : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
+        const auto groove = [&](const Break *at) { return at && at->opening ? shell_.trim.spline_depth.mm() : 0; };
+        s.shoulders = {(left ? span.from + groove(left) : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
+                       (right ? span.to - groove(right) : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
         s.corner_left = !left && !notch(0).butts;
         s.corner_right = !right && !notch(last).butts;
         s.locked_left = s.corner_left && notch(0).locked;
@@ -350,9 +369,46 @@ class CourseCutter {
         const double low = c.use == BoxUse::header ? -past : c.low - foot;
         const double high = c.use == BoxUse::sill ? p.blank.height + past : c.high - foot;
         cut.box = {{c.span.from - s.origin, -past, low}, {c.span.to - s.origin, p.blank.width + past, high}};
+        if (c.use == BoxUse::sill) {
+            cut.fall = c.fall;
+            cut.fall_from = place_.thickness - (place_.thickness - p.blank.width) / 2;
+        }
         p.cuts.emplace_back(cut);
-        if (c.use != BoxUse::sill) s.taken_below.push_back(c.span);
-        if (c.use != BoxUse::header) s.taken_above.push_back(c.span);
+        const double depth = c.low < c.high ? shell_.trim.spline_depth.mm() : 0;
+        if (depth > 0) {
+            add_groove(p, {c.span.from - s.origin - depth, c.span.from - s.origin}, low, high, cut.opening);
+            add_groove(p, {c.span.to - s.origin, c.span.to - s.origin + depth}, low, high, cut.opening);
+        }
+        const Span taken{c.span.from - depth, c.span.to + depth};
+        if (c.use != BoxUse::sill) s.taken_below.push_back(taken);
+        if (c.use != BoxUse::header) s.taken_above.push_back(taken);
+    }
+
+    /// The groove for a spline, in the middle of the wall.
+    void add_groove(Piece &p, const Span &along, double low, double high, const std::string &opening) const {
+        const double half = shell_.trim.spline_width.mm() / 2, middle = p.blank.width / 2;
+        BoxCut groove;
+        groove.use = BoxUse::groove;
+        groove.opening = opening;
+        groove.box = {{along.from, middle - half, low}, {along.to, middle + half, high}};
+        p.cuts.emplace_back(groove);
+    }
+
+    void add_jamb_grooves(Piece &p, const Break *left, const Break *right) const {
+        const double depth = shell_.trim.spline_depth.mm(), all = p.blank.height + past;
+        if (depth <= 0) return;
+        if (left && left->opening) add_groove(p, {-past, depth}, -past, all, name_of(shell_, left->opening->opening));
+        if (right && right->opening)
+            add_groove(p, {p.blank.length - depth, p.blank.length + past}, -past, all, name_of(shell_, right->opening->opening));
+        if (p.island && p.blank.length < 2 * depth + least_between_grooves) refuse_grooves(p, depth);
+    }
+
+    void refuse_grooves(const Piece &p, double depth) const {
+        layout_.findings.push_back({Weight::error, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
+                                    "the island is " + say(shell_, p.blank.length) + " long; two grooves " +
+                                        say(shell_, depth) + " deep leave too little of it; " +
+                                        say(shell_, (p.blank.length - least_between_grooves) / 2) + " at most",
+                                    "trim.spline_depth"});
     }
 
     const Shell &shell_;

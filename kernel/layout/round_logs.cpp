@@ -26,7 +26,7 @@ class RoundLogs {
     bool check() {
         if (!one_kind()) return false;
         if (!is_scoped(shell_)) return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
-        return even() && ends_past_saddles() &&
+        return alone() && even() && ends_past_saddles() &&
                each_course([&](const WallPlace &w, const Course &c) { return fills_wall(w, c); });
     }
 
@@ -56,6 +56,14 @@ class RoundLogs {
             if (shell_.own_logs[i].notch.kind && differs(*shell_.own_logs[i].notch.kind))
                 return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round), why,
                               subject("log", i, "kind"));
+        return true;
+    }
+
+    /// Floors and stated bores ask where hewn faces lie.
+    bool alone() {
+        const std::string why = " are let into hewn logs only, not into logs scoped over one another; leave them out";
+        if (!shell_.floors.empty()) return refuse("round-logs-uneven", "floors", "floors" + why, "floor");
+        if (!shell_.bores.empty()) return refuse("round-logs-uneven", "bores", "stated bores" + why, "bore");
         return true;
     }
 

@@ -55,6 +55,7 @@ std::vector<LogPlace> log_places(const Layout &layout) {
     };
     std::map<std::pair<int, int>, Reach> reaches; // by round, wall
     for (const Piece &piece : layout.pieces) {
+        if (piece.timber >= 0) continue;
         const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
         const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
         const auto [at, is_new] =

@@ -1,5 +1,8 @@
 #include "kernel/review/review.h"
 
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/opening_facts.h"
+
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners.h"
 #include "kernel/layout/notch.h"
@@ -16,13 +19,21 @@ const std::string &tag(const Layout &layout, int piece) { return layout.pieces[s
 
 std::string volume_text(double mm3) { return std::to_string(static_cast<long long>(mm3 + 0.5)) + " mm3"; }
 
+/// A timber whose pocket is closed at the top is warned of where it is laid out: it is not lowered but slid.
+bool slides_in(const Layout &layout, int piece) {
+    if (layout.pieces[static_cast<std::size_t>(piece)].timber < 0) return false;
+    return std::any_of(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
+        return f.code == "pocket-closed" && f.place.ends_with(" " + tag(layout, piece));
+    });
+}
+
 /// Layout should never let these through; a shop must not cut them if it does.
 void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies))
         findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
                             "these two pieces share " + volume_text(o.volume) + " of wood", ""});
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies))
-        findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
+        if (!slides_in(layout, b.piece)) findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
                             "it cannot be lowered into place past " + tag(layout, b.by), ""});
     for (const Model &model : layout.models) {
         const Body &body = bodies[static_cast<std::size_t>(&model - layout.models.data())];
@@ -91,6 +102,65 @@ void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &
     }
 }
 
+void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {
+    const double least = shell.trim.header_bearing.mm();
+    const auto facts = opening_facts(shell, layout);
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        const OpeningFacts &f = facts[i];
+        const double runs = std::min(f.runs_left, f.runs_right);
+        if (f.header < 0 || runs >= least - tolerance::weld) continue;
+        findings.push_back({Weight::warning, "header-bears-short", wall_place(shell.openings[i].wall) + ", " + f.name,
+                            "the log over it, " + tag(layout, f.header) + ", runs only " + say(shell, runs) + " past its " +
+                                (f.runs_left < f.runs_right ? "left" : "right") + " jamb; " + say(shell, least) +
+                                " is asked for: move the opening by " + say(shell, least - runs) + ", or change a height",
+                            subject("opening", i, "from_left")});
+    }
+}
+
+/// A bow stands out of the wall's face, or closes and opens the gaps over and under the log.
+void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
+        const OwnLog &own = shell.own_logs[i];
+        if (!own.bow || own.bow->mm() <= 0) continue;
+        const double gap = shell.rounds.gap.mm(), bow = own.bow->mm();
+        const std::string place = round_place(own.wall, own.round);
+        const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
+            return p.timber < 0 && p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+        });
+        if (!there) continue;
+        findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", place,
+                            "its middle stands " + say(shell, bow) + " out of the line between its ends, and the gap is " +
+                                say(shell, gap) + ": laid crown up it " +
+                                (bow > gap ? "touches the log over it by " + say(shell, bow - gap) : std::string("clears the log over it")) +
+                                "; a straight stick out of it is that much thinner",
+                            subject("log", i, "bow")});
+    }
+}
+
+void check_floors(const Shell &shell, const Layout &layout, Findings &findings) {
+    const auto place = [&](const Timber &t) {
+        return "floor " + layout.floors[static_cast<std::size_t>(t.floor)].name + ", " + name_of(t.use) + " " + tag(layout, t.piece);
+    };
+    for (const Timber &t : layout.timbers) {
+        const double bearing = std::min(t.bearing_from, t.bearing_to);
+        if (bearing >= least_bearing) continue;
+        findings.push_back({Weight::warning, "bearing-short", place(t),
+                            "an end of it bears on " + say(shell, bearing) + " of wood; 38 mm (1 1/2 in) is the least that codes "
+                            "ask for, and local code decides",
+                            subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
+    }
+    for (const TimberScreen &s : screen_floors(shell, layout).timbers) {
+        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+        if (s.deflection <= s.span / deflection_limit) continue;
+        findings.push_back({Weight::warning, "floor-springy", place(t),
+                            "it would bend " + say(shell, s.deflection) + " under the live load over a span of " +
+                                say(shell, s.span) + "; a " + std::to_string(static_cast<int>(deflection_limit)) +
+                                "th part is " + say(shell, s.span / deflection_limit) +
+                                ". A screen only: local code and a licensed professional decide",
+                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
+    }
+}
+
 } // namespace
 
 Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
@@ -100,6 +170,9 @@ Findings review(const Shell &shell, const Layout &layout, const std::vector<Body
         check_lock(shell, layout, c, findings);
         check_flow(shell, layout, c, findings);
     }
+    check_headers(shell, layout, findings);
+    check_bows(shell, layout, findings);
+    check_floors(shell, layout, findings);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
     return findings;

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <vector>
 
 namespace roundlay {
 
@@ -25,7 +26,8 @@ TopoDS_Shape box(Vec3 low, Vec3 high) {
     return BRepPrimAPI_MakeBox(gp_Pnt(low.x, low.y, low.z), gp_Pnt(high.x, high.y, high.z)).Shape();
 }
 
-/// The outline from above of a stretch between two x whose ends lean by `skew`, with room to spare on both sides.
+/// The outline from above of a stretch between two x whose ends lean by `skew`, with room to spare on both
+/// sides.
 std::array<Vec2, 4> leaning(double from, double to, double skew, double width) {
     const double low = -reach, high = width + reach, middle = width / 2;
     return {Vec2{from + skew * (low - middle), low}, Vec2{to + skew * (low - middle), low},
@@ -57,7 +59,8 @@ TopoDS_Face face_of(const FaceCut &cut, const Blank &blank) {
     const Vec3 n = cut.plane.normal;
     const bool level = cut.face == LogFace::top || cut.face == LogFace::under;
     const bool end = cut.face == LogFace::datum_end || cut.face == LogFace::far_end;
-    const double along = reach + (end ? blank.width : blank.length), up = reach + (level ? blank.width : blank.height);
+    const double along = reach + (end ? blank.width : blank.length),
+                 up = reach + (level ? blank.width : blank.height);
     BRepBuilderAPI_MakePolygon outline;
     for (const Vec2 corner : {Vec2{-reach, -reach}, Vec2{along, -reach}, Vec2{along, up}, Vec2{-reach, up}}) {
         if (end) // upright, over y and z
@@ -65,7 +68,8 @@ TopoDS_Face face_of(const FaceCut &cut, const Blank &blank) {
         else if (level)
             outline.Add(gp_Pnt(corner.x, corner.y, cut.plane.height_at(corner.x, corner.y)));
         else
-            outline.Add(gp_Pnt(corner.x, (cut.plane.offset - n.x * corner.x - n.z * corner.y) / n.y, corner.y));
+            outline.Add(
+                gp_Pnt(corner.x, (cut.plane.offset - n.x * corner.x - n.z * corner.y) / n.y, corner.y));
     }
     outline.Close();
     return BRepBuilderAPI_MakeFace(outline.Wire(), true).Face();
@@ -78,8 +82,56 @@ TopoDS_Shape tool_of(const FaceCut &cut, const Blank &blank) {
     return BRepPrimAPI_MakePrism(face_of(cut, blank), gp_Vec(push * n.x, push * n.y, push * n.z)).Shape();
 }
 
-TopoDS_Shape tool_of(const BoxCut &cut, const Blank &) {
-    return box(cut.box.low, cut.box.high);
+/// What stands over an outline seen from above, from a plane up.
+TopoDS_Shape column(const std::vector<Vec2> &outline, const Plane &floor, double height) {
+    BRepBuilderAPI_MakePolygon ring;
+    for (const Vec2 p : outline)
+        ring.Add(gp_Pnt(p.x, p.y, floor.height_at(p.x, p.y)));
+    ring.Close();
+    return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(ring.Wire(), true).Face(), gp_Vec(0, 0, height))
+        .Shape();
+}
+
+TopoDS_Shape tool_of(const BoxCut &cut, const Blank &blank) {
+    const Vec3 low = cut.box.low, high = cut.box.high;
+    if (cut.fall == 0) return box(low, high);
+    const Plane floor = plane_over(low.z - cut.fall * cut.fall_from, 0, cut.fall);
+    return column({{low.x, low.y}, {high.x, low.y}, {high.x, high.y}, {low.x, high.y}}, floor,
+                  blank.height + reach);
+}
+
+/// Open at the face that it is let into; with a level ceiling where the log closes it.
+TopoDS_Shape tool_of(const PocketCut &cut, const Blank &blank) {
+    const double way = cut.y_face > cut.y_back ? 1 : -1;
+    const double widens = (cut.half_at_face - cut.half_at_back) / std::abs(cut.y_face - cut.y_back);
+    const double open = std::abs(cut.y_face - cut.y_back) + reach,
+                 far_half = cut.half_at_back + widens * open;
+    const double y = cut.y_back + way * open;
+    const std::vector<Vec2> outline{{cut.x - cut.half_at_back, cut.y_back},
+                                    {cut.x + cut.half_at_back, cut.y_back},
+                                    {cut.x + far_half, y},
+                                    {cut.x - far_half, y}};
+    double lowest = HUGE_VAL, highest = -HUGE_VAL;
+    for (const Vec2 p : outline) {
+        lowest = std::min(lowest, cut.bed.height_at(p.x, p.y));
+        highest = std::max(highest, cut.bed.height_at(p.x, p.y));
+    }
+    const TopoDS_Shape tool = column(outline, cut.bed, blank.height + reach - std::min(lowest, 0.0));
+    if (cut.z_top >= blank.height) return tool;
+    TopTools_ListOfShape over;
+    over.Append(box({-reach, -2 * reach, cut.z_top},
+                    {blank.length + reach, blank.width + 2 * reach,
+                     3 * reach + highest + 2 * blank.height - std::min(lowest, 0.0)}));
+    return roundlay::cut(tool, over);
+}
+
+TopoDS_Shape tool_of(const CheekCut &cut, const Blank &blank) {
+    const double from = cut.x_from <= 0 ? -reach : cut.x_from;
+    const double to = cut.x_to >= blank.length ? blank.length + reach : cut.x_to;
+    const auto y = [&](double x) { return (cut.plane.offset - cut.plane.normal.x * x) / cut.plane.normal.y; };
+    const double out = cut.plane.normal.y > 0 ? blank.width + reach : -reach;
+    return column({{from, y(from)}, {to, y(to)}, {to, out}, {from, out}}, plane_over(-reach, 0, 0),
+                  blank.height + 2 * reach);
 }
 
 TopoDS_Shape tool_of(const Bore &bore, const Blank &) {

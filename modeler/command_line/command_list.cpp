@@ -1,4 +1,7 @@
+#include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
+#include "kernel/review/floor_screen.h"
+#include "kernel/trade/settling.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
 #include "modeler/command_line/values.h"
@@ -16,24 +19,33 @@ struct ListOptions {
     bool csv = false;
 };
 
-struct NamedTable {
-    const char *name;
-    Table (*make)(const CutList &);
+struct Listed {
+    const CutList &list;
+    const Shell &shell;
+    const Layout &layout;
 };
 
-constexpr NamedTable tables[] = {{"cut", model_table},
-                                 {"pieces", piece_table},
-                                 {"pegs", peg_table},
-                                 {"order", order_table},
-                                 {"totals", total_table}};
+struct NamedTable {
+    const char *name;
+    Table (*make)(const Listed &);
+};
 
-Table chosen(const CutList &list, const std::string &what) {
+constexpr NamedTable tables[] = {
+    {"cut", [](const Listed &l) { return model_table(l.list); }},
+    {"pieces", [](const Listed &l) { return piece_table(l.list); }},
+    {"pegs", [](const Listed &l) { return peg_table(l.list); }},
+    {"order", [](const Listed &l) { return order_table(l.list); }},
+    {"totals", [](const Listed &l) { return total_table(l.list); }},
+    {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout); }},
+    {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout); }}};
+
+Table chosen(const Listed &listed, const std::string &what) {
     std::vector<std::string> names;
     for (const NamedTable &table : tables)
         names.emplace_back(table.name);
     const std::string name = one_of("list", what, names);
     for (const NamedTable &table : tables)
-        if (name == table.name) return table.make(list);
+        if (name == table.name) return table.make(listed);
     return {};
 }
 
@@ -66,16 +78,21 @@ Table without_paragraphs(Table table, const std::string &what) {
     return table;
 }
 
-std::string as_text(const CutList &list, const Table &table, const std::string &what) {
+std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
     const bool weights = what == "cut" || what == "pieces" || what == "totals";
-    return to_text(without_paragraphs(table, what)) + (weights ? weight_words(list) : "");
+    std::string text = to_text(without_paragraphs(table, what));
+    if (weights) text += weight_words(listed.list);
+    if (what == "floors" && !listed.layout.timbers.empty())
+        text += "\n" + wrapped(screen_floors(listed.shell, listed.layout).basis);
+    if (what == "openings") text += "\n" + wrapped(std::string(settling_caution));
+    return text;
 }
 
 ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
-    (void)chosen({}, options.what); // a wrong name is told before a long document is read
+    (void)chosen({{}, {}, {}}, options.what); // a wrong name is told before a long document is read
     auto loaded = load(console, options.file, units);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
@@ -83,10 +100,11 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     for (const Body &body : job.bodies)
         volumes.push_back(body.volume);
     const CutList list = collect_cut_list(job.shell, job.layout, volumes);
-    const Table table = chosen(list, options.what);
+    const Listed listed{list, job.shell, job.layout};
+    const Table table = chosen(listed, options.what);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
-    return console.print(as_text(list, table, options.what));
+    return console.print(as_text(listed, table, options.what));
 }
 
 } // namespace
@@ -94,7 +112,8 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
     app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
-    app.add_option("WHAT", options->what, "cut (distinct pieces), pieces (every tag), pegs, order or totals")
+    app.add_option("WHAT", options->what,
+                   "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings or floors")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")

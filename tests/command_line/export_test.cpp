@@ -79,12 +79,12 @@ TEST_CASE("the same document gives the same bytes") {
 TEST_CASE("--only selects, and the manifest keeps what an earlier export of the same document made") {
     const Home home;
     REQUIRE(home.export_with({"--only", "list"}).code == 0);
-    CHECK(files_in(home.out()).size() == 6);
+    CHECK(files_in(home.out()).size() == 8);
     REQUIRE(home.export_with({"--only", "mesh"}).code == 0);
     const Json both = Json::parse(text_of(home.out() / "manifest.json"));
-    CHECK(both["files"].size() == 6);
+    CHECK(both["files"].size() == 8);
     REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step"}).code == 0);
-    CHECK(files_in(home.out()).size() == 7);
+    CHECK(files_in(home.out()).size() == 9);
 }
 
 TEST_CASE("files of an earlier state of the document go when made anew, and are told of when not") {
@@ -107,7 +107,7 @@ TEST_CASE("--json prints the manifest") {
     const Home home;
     const Ran ran = home.export_with({"--only", "list", "--json"});
     CHECK(ran.code == 0);
-    CHECK(Json::parse(ran.out)["files"].size() == 5);
+    CHECK(Json::parse(ran.out)["files"].size() == 7);
 }
 
 TEST_CASE("a shell with errors exports nothing: 1") {
@@ -150,7 +150,7 @@ TEST_CASE("where no picture can be made the rest is written and the code is 5") 
     const Ran ran = home.export_with({"--only", "picture,list"}, blind);
     CHECK(ran.code == 5);
     CHECK_FALSE(ran.err.empty());
-    CHECK(files_in(home.out()).size() == 6);
+    CHECK(files_in(home.out()).size() == 8);
     CHECK_FALSE(fs::exists(home.out() / "picture.png"));
 }
 

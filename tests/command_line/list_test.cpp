@@ -21,7 +21,7 @@ TEST_CASE("the cut list is a table for people with what its weights rest on") {
 }
 
 TEST_CASE("each list comes as CSV and as JSON with as many rows") {
-    for (const char *what : {"cut", "pieces", "pegs", "order", "totals"}) {
+    for (const char *what : {"cut", "pieces", "pegs", "order", "totals", "openings", "floors"}) {
         INFO(what);
         const Ran csv = run({"list", "-", what, "--csv"}, {.input = small_document()});
         const Ran json = run({"list", "-", what, "--json"}, {.input = small_document()});

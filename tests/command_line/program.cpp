@@ -132,6 +132,12 @@ Shell small_shell() {
     shell.rounds.gap = Length::mm(25);
     shell.openings.push_back({"window", OpeningKind::window, "A", Length::mm(1800), Length::mm(300),
                               Length::mm(1000), Length::mm(425)});
+    Floor floor;
+    floor.name = "G";
+    floor.from = "D";
+    floor.to = "B";
+    floor.level = Length::mm(400);
+    shell.floors.push_back(floor);
     return shell;
 }
 

@@ -95,13 +95,15 @@ TEST_CASE("ends and kinds have the trade's names") {
     CHECK(place_of({EndKind::jamb, "", 0}) == "jamb");
     CHECK(place_of({EndKind::butt, "AB", 0}) == "against the wall at corner AB");
     Piece piece = plain();
-    CHECK(kind_of(piece, 5) == "sill log");
+    Layout layout;
+    layout.rounds = 5;
+    CHECK(kind_of(layout, piece) == "sill log");
     piece.round = 5;
-    CHECK(kind_of(piece, 5) == "plate log");
+    CHECK(kind_of(layout, piece) == "plate log");
     piece.round = 3;
-    CHECK(kind_of(piece, 5) == "log");
+    CHECK(kind_of(layout, piece) == "log");
     piece.log = LogKind::half_start;
-    CHECK(kind_of(piece, 5) == "half log");
+    CHECK(kind_of(layout, piece) == "half log");
     piece.island = true;
-    CHECK(kind_of(piece, 5) == "island");
+    CHECK(kind_of(layout, piece) == "island");
 }

@@ -51,6 +51,7 @@ class Reader {
         read_blank();
         read_places();
         read_pegs();
+        read_pockets();
         read_cuts();
     }
     Piece piece;
@@ -110,7 +111,9 @@ class Reader {
         static const std::regex name("P[0-9]+");
         for (const Word &w : words_) {
             if (!std::regex_match(w.text, name)) continue;
-            const auto line = right_of(w);
+            auto line = right_of(w);
+            if (line.empty() || line[0].text != "peg") continue;
+            line.erase(line.begin());
             if (line.size() < 5 || !line[0].number() || !line[1].number() || !line[2].number()) continue;
             const bool through = line[3].text == "through";
             if (!through && !line[3].number()) continue;
@@ -125,6 +128,71 @@ class Reader {
             bore.z_from = bore.from_top ? piece.blank.height - depth : 0;
             bore.z_to = bore.from_top ? piece.blank.height : depth;
             bores_.push_back(bore);
+        }
+    }
+
+    /// The lines of the table of pockets: middle, face, depth, widths at face and back, beds there, up to,
+    /// what it holds.
+    void read_pockets() {
+        static const std::regex name("K[0-9]+");
+        for (const Word &w : words_) {
+            if (!std::regex_match(w.text, name)) continue;
+            const auto line = right_of(w);
+            if (line.size() < 9 || !line[0].number() || !line[2].number() || !line[4].number()) continue;
+            const bool inside = line[1].text == "inside" || line[1].text == "left";
+            const double depth = line[2].value(), width = piece.blank.width;
+            PocketCut cut;
+            cut.x = line[0].value();
+            cut.y_face = inside ? width : 0;
+            cut.y_back = inside ? width - depth : depth;
+            cut.half_at_face = line[3].value() / 2;
+            cut.half_at_back = line[4].value() / 2;
+            cut.bed = plane_over(line[5].number() ? line[5].value() : -50, 0, 0);
+            cut.z_top = line[7].number() ? line[7].value() : piece.blank.height;
+            pockets_.push_back(cut);
+        }
+    }
+
+    /// "Tail of the datum end: 80 long, 100 wide at the end, 80 at its neck" in the table of cuts.
+    void read_tails() {
+        const Word &title = find("Cuts,");
+        for (const Word &mark : words_) {
+            if (mark.text != "E" || mark.x0 < title.x0 || mark.x1 > title.x0 + 12) continue;
+            double end = 1000; // the next line of the table
+            for (const Word &w : words_)
+                if (w.x0 >= title.x0 && w.x1 < title.x0 + 12 && w.y() > mark.y() + 1)
+                    end = std::min(end, w.y() - 1);
+            std::vector<Word> cell;
+            for (const Word &w : words_)
+                if (w.x0 > title.x0 + 9 && w.x0 < title.x0 + 60 && w.y() > mark.y() - 1 &&
+                    w.y() < std::min(end, mark.y() + 14))
+                    cell.push_back(w);
+            std::sort(cell.begin(), cell.end(), [](const Word &a, const Word &b) {
+                return std::abs(a.y() - b.y()) > 1 ? a.y() < b.y() : a.x0 < b.x0;
+            });
+            bool far = false;
+            std::vector<double> numbers;
+            for (const Word &w : cell) {
+                far = far || w.text == "far";
+                if (w.number() && numbers.size() < 3) numbers.push_back(w.value());
+            }
+            add_tail(far ? End::far : End::datum, numbers.at(0), numbers.at(1), numbers.at(2));
+        }
+    }
+
+    void add_tail(End end, double length, double at_end, double at_neck) {
+        const double tip = end == End::datum ? 0 : piece.blank.length;
+        const double neck = end == End::datum ? length : piece.blank.length - length;
+        for (const double side : {-1.0, 1.0}) {
+            const double middle = piece.blank.width / 2, run = neck - tip;
+            const double y = middle + side * at_end / 2, widens = side * (at_neck - at_end) / 2 / run;
+            const double k = side / std::sqrt(1 + widens * widens);
+            const Vec3 normal{-k * widens, k, 0};
+            piece.cuts.emplace_back(CheekCut{end,
+                                             side < 0 ? LogFace::outside : LogFace::inside,
+                                             std::min(tip, neck),
+                                             std::max(tip, neck),
+                                             {normal, normal.x * tip + normal.y * y}});
         }
     }
 
@@ -205,6 +273,9 @@ class Reader {
             add_notch(line.words);
         for (const Line &line : lines)
             add_box(line.words, line.number);
+        read_tails();
+        for (const PocketCut &pocket : pockets_)
+            piece.cuts.emplace_back(pocket);
         for (const Bore &bore : bores_)
             piece.cuts.emplace_back(bore);
     }
@@ -276,6 +347,7 @@ class Reader {
 
     std::vector<Word> words_, places_;
     std::vector<Bore> bores_;
+    std::vector<PocketCut> pockets_;
     double scale_ = 0, far_x_ = 0, datum_x_ = 1000;
 };
 
@@ -343,6 +415,16 @@ Shell small_house(Length overhang) {
     shell.openings = {opening};
     opening.from_left = Length::mm(3700);
     shell.openings.push_back(opening);
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "E";
+    floor.level = Length::mm(1715);
+    floor.joist = {Length::mm(96), Length::mm(173)};
+    floor.bearing = Length::mm(71);
+    floor.pocket = PocketKind::tailed;
+    floor.tail = Slope::rise_per_run(1.0 / 7);
+    shell.floors = {floor};
     return shell;
 }
 

@@ -30,7 +30,8 @@ bool near(double a, double b, double relative) {
 }
 
 Layout any_layout() {
-    Layout layout = lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
+    const int kind = *rc::gen::inRange(0, 3);
+    Layout layout = lay_out(kind == 0 ? test::any_shell() : kind == 1 ? test::any_family_shell() : test::any_fitted_shell());
     RC_PRE(!layout.pieces.empty());
     return layout;
 }

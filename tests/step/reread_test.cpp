@@ -1,15 +1,20 @@
 // What comes back when another process reads our files with OpenCASCADE, against the layout they were made
 // of.
 #include "exporters/mesh/palette.h"
+#include "kernel/layout/interference.h"
 #include "tests/step/other_process.h"
 #include "tests/step/samples.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 #include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
+#include <rapidcheck.h>
 
+#include <cctype>
 #include <cmath>
 #include <map>
+#include <set>
 
 using namespace roundlay;
 using nlohmann::json;
@@ -82,23 +87,27 @@ void check_products(const test::StepSample &sample, const json &found, double re
         for (std::size_t i = 0; i < 3; ++i)
             CHECK(product.at("stated").at("centroid").at(i).get<double>() ==
                   Approx(product.at("measured").at("centroid").at(i).get<double>()).margin(1e-6));
-        CHECK(is_colour(product.at("colour"), wall_colour(piece.wall)));
+        CHECK(is_colour(product.at("colour"), wall_colour(part_of(sample.layout, piece))));
     }
 }
 
 void check_uses(const test::StepSample &sample, const json &found) {
     const std::map<std::string, json> uses = by_name(found.at("uses"));
-    REQUIRE(uses.size() == sample.layout.pieces.size() + sample.layout.walls.size());
+    std::set<int> parts;
+    for (const Piece &piece : sample.layout.pieces)
+        parts.insert(part_of(sample.layout, piece));
+    REQUIRE(uses.size() == sample.layout.pieces.size() + parts.size());
     for (const Piece &piece : sample.layout.pieces) {
         INFO(piece.tag);
         const json &use = uses.at(piece.tag);
-        const WallPlace &wall = sample.layout.walls[static_cast<std::size_t>(piece.wall)];
-        CHECK(use.at("in") == "Wall " + wall.name);
+        const int part = part_of(sample.layout, piece);
+        std::string group = part_name(sample.layout, part); // "wall A" is shown as "Wall A"
+        group[0] = static_cast<char>(std::toupper(group[0]));
+        CHECK(use.at("in") == group);
         CHECK(use.at("of") ==
               first_of(sample.layout, sample.layout.models[static_cast<std::size_t>(piece.model)]).tag);
-        CHECK(is_colour(use.at("colour"), wall_colour(piece.wall)));
-        const Frame in_wall = frame_of(use.at("place")),
-                    of_wall = frame_of(uses.at("Wall " + wall.name).at("place"));
+        CHECK(is_colour(use.at("colour"), wall_colour(part)));
+        const Frame in_wall = frame_of(use.at("place")), of_wall = frame_of(uses.at(group).at("place"));
         const Frame in_world{of_wall.to_world(in_wall.origin), of_wall.direction_to_world(in_wall.x),
                              of_wall.direction_to_world(in_wall.y), of_wall.direction_to_world(in_wall.z)};
         CHECK(apart(in_world, piece.frame) < 1e-6);
@@ -126,6 +135,26 @@ TEST_CASE("A shell read back by another process is the layout it was made of") {
         check_products(sample, found, relative);
         check_uses(sample, found);
     }
+}
+
+TEST_CASE("Shells of the whole family read back as their layouts") {
+    int read = 0;
+    CHECK(rc::check([&] {
+        const int kind = *rc::gen::inRange(0, 3);
+        test::StepSample sample;
+        sample.shell = kind == 0   ? test::any_tapered_shell()
+                       : kind == 1 ? test::any_family_shell()
+                                   : test::any_fitted_shell();
+        sample.layout = lay_out(sample.shell);
+        RC_PRE(!sample.layout.pieces.empty());
+        sample.bodies = bodies_of(sample.layout);
+        const json found = reread(sample.write());
+        RC_ASSERT(found.at("solids") == sample.layout.pieces.size());
+        check_products(sample, found, 1e-9);
+        check_uses(sample, found);
+        ++read;
+    }));
+    CHECK(read >= 10);
 }
 
 TEST_CASE("A piece read back by another process lies in its own frame under its own tag") {

@@ -17,6 +17,10 @@ Shell any_tapered_shell();
 /// logs, overhangs of single ends, deep and proud shoulders, openings near corners, tapers. Some cannot be built.
 Shell any_family_shell();
 
+/// Any of these with floors (tailed and square pockets, tapered joists, beams, openings with trimmers), grooves for
+/// splines, sloping sills, draw-bores and stated bores. Some cannot be built.
+Shell any_fitted_shell();
+
 /// A plan that is none of shapes.h: a rectangle with a bay of three walls on its south side, each turned by `turn`
 /// degrees, or an eight-sided one. Both two-colour.
 std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn);

@@ -3,6 +3,7 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/elevation/section.h"
+#include "exporters/sheets/plan/floor_plan.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/pole/story_pole.h"
 
@@ -22,6 +23,7 @@ std::vector<Sheet> shell_drawings(const Shell &shell, const Layout &layout, cons
     append(all, wall_elevations(shell, layout, bodies, options));
     append(all, wall_sections(shell, layout, bodies, options));
     append(all, round_plans(shell, layout, bodies, options));
+    append(all, floor_plans(shell, layout, bodies, options));
     append(all, story_poles(shell, layout, options));
     return all;
 }

@@ -56,6 +56,9 @@ std::vector<Meaning> marks() {
     all.push_back({{Circle{{0, 0}, 1.2, Line::visible, ""}, stroke({-3, 0}, {3, 0}, Line::dimension),
                     stroke({0, -3}, {0, 3}, Line::dimension)},
                    "Peg bore seen along its axis; P1, P2 … as in the table of pegs"});
+    all.push_back({{stroke({-3, 2}, {-4, -2}, Line::visible), stroke({-4, -2}, {4, -2}, Line::visible),
+                    stroke({4, -2}, {3, 2}, Line::visible)},
+                   "Pocket for the end of a joist, beam or trimmer; K1, K2 … as in the table of pockets"});
     all.push_back(of_grey(0.86, "End grain turned to you"));
     Meaning cut = of_grey(0.75, "Log cut through: it goes on toward you");
     for (const double way : {1.0, -1.0})

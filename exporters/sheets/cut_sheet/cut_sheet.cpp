@@ -8,6 +8,9 @@ namespace roundlay::sheets {
 namespace {
 
 std::string kind_words(const Layout &layout, const Piece &piece) {
+    if (piece.timber >= 0)
+        return "Floor " + part_letter(layout, part_of(layout, piece)) + ", " +
+               name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
     const std::string wall = "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name;
     const char *log = piece.log == LogKind::full         ? ""
                       : piece.log == LogKind::half_start ? ", half log to start"
@@ -47,6 +50,7 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
     if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
+    if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
     wanted.tables.push_back(tag_table(layout, model));
     wanted.tables.push_back(notes_table(layout, model, weight));
     const Composed made = composed(wanted);

@@ -37,6 +37,8 @@ bool add_cut_numbers(FaceBoard &face);
 double room_for_cut_numbers(const Features &features);
 
 bool add_pegs(FaceBoard &face);
+/// Marks beside the pockets, on the face that they are open to.
+bool add_pockets(FaceBoard &face);
 
 void add_end_views(FaceBoard &face);
 void add_captions(FaceBoard &face);

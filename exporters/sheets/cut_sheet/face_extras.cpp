@@ -26,10 +26,23 @@ void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height,
     face.board.add(text);
 }
 
+/// A floor's timber has no outside: its two side faces are the right and the left one, seen from its datum
+/// end.
+const char *side_word(const FaceBoard &face, bool inside) {
+    if (face.features().piece->timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
+}
+
+std::string caption_of(const FaceBoard &face, View view) {
+    if (face.features().piece->timber < 0 || (view != View::outside && view != View::inside))
+        return name_of(view);
+    return view == View::outside ? "Right" : "Left";
+}
+
 /// Along the outer side of an end view, which is its inside face.
 void add_inside_mark(FaceBoard &face, Vec2 foot) {
     Text text;
-    text.words = "inside";
+    text.words = side_word(face, true);
     text.at = foot;
     text.height = small;
     text.across = Across::middle;
@@ -109,7 +122,8 @@ void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     const double edge = at_foot ? row.outline.y0 : row.outline.y1;
     const double way = at_foot ? -1 : 1, start = edge - way * std::min(6.0, row.outline.height() * 0.6);
     add_arrow(face, {x, start}, {x, edge});
-    put_text(face, "outside", {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left, false);
+    put_text(face, side_word(face, false), {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left,
+             false);
 }
 
 std::vector<Item> balance_symbol(Vec2 c) {
@@ -151,7 +165,7 @@ void add_captions(FaceBoard &face) {
     for (const FaceRow &row : face.rows) {
         const bool outside = row.view == View::outside;
         const double y = row.outline.y1 - caption + (outside ? 9 : 0);
-        put_text(face, name_of(row.view), {x, y}, caption, Across::left, true);
+        put_text(face, caption_of(face, row.view), {x, y}, caption, Across::left, true);
         if (row.rolled_over() && row.outline.height() > 8)
             put_text(face, "(rolled over)", {x, y - 4.8}, small, Across::left, false);
         if (row.view == View::top || row.view == View::under) add_outside_mark(face, row);

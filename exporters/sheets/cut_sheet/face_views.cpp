@@ -26,6 +26,9 @@ std::vector<double> points_of(const ViewsWanted &wanted) {
         points.push_back(s.x);
     for (const PegHole &peg : wanted.piece->features.pegs)
         points.push_back(peg.bore->x);
+    for (const Pocket &pocket : wanted.piece->features.pockets)
+        for (const double side : {-1.0, 1.0})
+            points.push_back(pocket.cut->x + side * pocket.cut->half_at_back);
     points.push_back(wanted.piece->body->centroid.x);
     return points;
 }
@@ -165,7 +168,8 @@ std::optional<Views> face_views(const ViewsWanted &wanted) {
     add_end_heights(*face);
     add_end_views(*face);
     add_captions(*face);
-    if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face)) return std::nullopt;
+    if (!add_cut_numbers(*face) || !add_inner_heights(*face) || !add_pegs(*face) || !add_pockets(*face))
+        return std::nullopt;
     add_balance_point(*face);
     add_up_arrows(*face);
     if (!texts_are_apart(*face)) return std::nullopt;

@@ -87,7 +87,36 @@ BoxPart box_of(const BoxCut &cut, const Blank &blank, int number) {
     b.z_to = std::min(blank.height, cut.box.high.z);
     b.opens_top = cut.box.high.z >= blank.height;
     b.opens_under = cut.box.low.z <= 0;
+    b.z_outside = b.z_inside = b.z_from;
+    if (cut.fall > 0) {
+        b.z_outside = cut.box.low.z - cut.fall * cut.fall_from;
+        b.z_inside = b.z_outside + cut.fall * blank.width;
+        b.z_from = std::min(b.z_outside, blank.height);
+    }
     return b;
+}
+
+Pocket pocket_of(const PocketCut &cut, const Blank &blank) {
+    Pocket p;
+    p.cut = &cut;
+    p.bed_at_face = cut.bed.height_at(cut.x, cut.y_face);
+    p.bed_at_back = cut.bed.height_at(cut.x, cut.y_back);
+    p.depth = std::abs(cut.y_face - cut.y_back);
+    p.inside = cut.y_face > cut.y_back;
+    p.open_top = cut.z_top > blank.height - same_level;
+    return p;
+}
+
+/// Both cheeks of an end make one tail.
+void add_cheek(std::vector<TailedEnd> &tails, const CheekCut &cut, const Blank &blank) {
+    const auto y = [&](double x) { return (cut.plane.offset - cut.plane.normal.x * x) / cut.plane.normal.y; };
+    const double tip = cut.end == End::datum ? cut.x_from : cut.x_to;
+    const double neck = cut.end == End::datum ? cut.x_to : cut.x_from;
+    const double sign = cut.side == LogFace::outside ? -1 : 1; // the two sides lie evenly about the middle
+    const auto half = [&](double x) { return sign * (y(x) - blank.width / 2); };
+    const auto same = [&](const TailedEnd &t) { return t.end == cut.end; };
+    if (std::none_of(tails.begin(), tails.end(), same))
+        tails.push_back({cut.end, std::abs(tip - neck), 2 * half(tip), 2 * half(neck)});
 }
 
 void add_station(std::vector<Station> &all, double x, bool from_top, const Blank &blank) {
@@ -121,9 +150,17 @@ Features features_of(const Piece &piece) {
             features.notches.push_back(notch_of(*seam, features, ++number));
         else if (const BoxCut *box = std::get_if<BoxCut>(&cut))
             features.boxes.push_back(box_of(*box, piece.blank, ++number));
+        else if (const PocketCut *pocket = std::get_if<PocketCut>(&cut))
+            features.pockets.push_back(pocket_of(*pocket, piece.blank));
+        else if (const CheekCut *cheek = std::get_if<CheekCut>(&cut))
+            add_cheek(features.tails, *cheek, piece.blank);
         else if (const Bore *bore = std::get_if<Bore>(&cut))
             features.pegs.push_back({0, bore});
     }
+    std::stable_sort(features.pockets.begin(), features.pockets.end(),
+                     [](const Pocket &a, const Pocket &b) { return a.cut->x < b.cut->x; });
+    for (std::size_t i = 0; i < features.pockets.size(); ++i)
+        features.pockets[i].number = static_cast<int>(i) + 1;
     std::stable_sort(features.pegs.begin(), features.pegs.end(),
                      [](const PegHole &a, const PegHole &b) { return a.bore->x < b.bore->x; });
     for (std::size_t i = 0; i < features.pegs.size(); ++i)
@@ -142,6 +179,8 @@ std::vector<Station> stations_of(const Features &features) {
             add_station(all, x, b.opens_top || !b.opens_under, blank);
     for (const SawLine &end : {features.datum_end, features.far_end})
         add_station(all, end.outside, true, blank);
+    for (const TailedEnd &t : features.tails)
+        add_station(all, t.end == End::datum ? t.length : blank.length - t.length, true, blank);
     std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
     return all;
 }
@@ -183,8 +222,10 @@ std::vector<Level> levels_of(const Features &features) {
     }
     for (const BoxPart &b : features.boxes) {
         const bool from = b.x_from > same_station; // else there is no wood on that side
-        for (const double z : {b.z_from, b.z_to})
+        for (const double z : {b.z_outside, b.z_to})
             add_level(all, {true, from ? b.x_from : b.x_to, z, from ? -1 : 1}, blank);
+        if (b.z_inside != b.z_outside)
+            add_level(all, {false, from ? b.x_from : b.x_to, b.z_inside, from ? -1 : 1}, blank);
     }
     return all;
 }

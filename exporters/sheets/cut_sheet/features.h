@@ -40,6 +40,22 @@ struct BoxPart {
     double x_from = 0, x_to = 0; ///< within the blank
     double z_from = 0, z_to = 0; ///< within the blank
     bool opens_top = false, opens_under = false;
+    double z_outside = 0, z_inside = 0; ///< of its floor on the two faces: apart where a sill falls outward
+};
+
+/// A housing for the end of a timber. Heights are over the under face of the blank.
+struct Pocket {
+    int number = 0; ///< from the datum end, from 1
+    const PocketCut *cut = nullptr;
+    double bed_at_face = 0, bed_at_back = 0; ///< 0 or less where the pocket begins in the log below
+    double depth = 0;
+    bool inside = true, open_top = true; ///< else let into the outside face; else closed over it
+};
+
+/// A tailed end of a joist.
+struct TailedEnd {
+    End end = End::datum;
+    double length = 0, width_at_end = 0, width_at_neck = 0;
 };
 
 struct PegHole {
@@ -55,6 +71,8 @@ struct Features {
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
     std::vector<PegHole> pegs;
+    std::vector<Pocket> pockets;
+    std::vector<TailedEnd> tails;
 };
 
 Features features_of(const Piece &piece);

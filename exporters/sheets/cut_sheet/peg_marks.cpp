@@ -34,16 +34,19 @@ std::vector<Vec2> places_around(Vec2 c, double r, double width) {
     return places;
 }
 
-bool add_name(FaceBoard &face, const FaceRow &row, const PegHole &peg) {
+bool put_name(FaceBoard &face, const std::string &words, Vec2 c, double r) {
     Text text;
-    text.words = "P" + std::to_string(peg.number);
+    text.words = words;
     text.height = lettering;
     text.across = Across::middle;
     text.upright = Upright::middle;
     text.role = Role::mark;
+    return face.board.put(text, places_around(c, r, text_width(text.words, lettering)));
+}
+
+bool add_name(FaceBoard &face, const FaceRow &row, const PegHole &peg) {
     const Vec2 c{face.x(peg.bore->x), row.y({peg.bore->x, peg.bore->y, 0})};
-    return face.board.put(
-        text, places_around(c, peg.bore->diameter / 2 * row.scale, text_width(text.words, lettering)));
+    return put_name(face, "P" + std::to_string(peg.number), c, peg.bore->diameter / 2 * row.scale);
 }
 
 void add_from_the_side(FaceBoard &face, const FaceRow &row, const Bore &bore) {
@@ -69,6 +72,26 @@ bool add_pegs(FaceBoard &face) {
     }
     for (const PegHole *peg : shown)
         if (!add_name(face, face.row(peg->bore->from_top ? View::top : View::under), *peg)) return false;
+    return true;
+}
+
+/// A pocket that is closed at its top shows in the side that it is let into.
+bool add_pockets(FaceBoard &face) {
+    for (const Pocket &pocket : face.features().pockets) {
+        const PocketCut &cut = *pocket.cut;
+        if (!face.ruler.shows(cut.x)) continue;
+        const bool under = pocket.bed_at_face < same_level && !pocket.open_top;
+        const View view = pocket.open_top ? View::top
+                          : under         ? View::under
+                          : pocket.inside ? View::inside
+                                          : View::outside;
+        const FaceRow &row = face.row(view);
+        const double y = (cut.y_face + cut.y_back) / 2, z = (pocket.bed_at_back + cut.z_top) / 2;
+        const bool side = view == View::inside || view == View::outside;
+        const Vec2 c{face.x(cut.x), side ? row.level(z) : row.y({cut.x, y, 0})};
+        if (!put_name(face, "K" + std::to_string(pocket.number), c, cut.half_at_back * row.scale))
+            return false;
+    }
     return true;
 }
 

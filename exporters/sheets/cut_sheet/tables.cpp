@@ -32,13 +32,45 @@ std::vector<std::string> row_of(const Notch &n, const Features &features, const 
             slope_words(n.across),    rise_words(words, n.across * width, width)};
 }
 
-std::vector<std::string> row_of(const BoxPart &b) {
+std::string what_for(const BoxPart &b, const Words &words) {
     const std::string name = b.cut->opening.empty() ? "opening" : b.cut->opening;
-    const char *what = b.cut->use == BoxUse::sill     ? "Sill cut for "
-                       : b.cut->use == BoxUse::header ? "Header cut for "
-                       : b.cut->use == BoxUse::step   ? "Underside over "
-                                                      : "Hole for ";
-    return {std::to_string(b.number), what + name, "level", "-", "level", "-"};
+    switch (b.cut->use) {
+    case BoxUse::sill:
+        return "Sill cut for " + name;
+    case BoxUse::header:
+        return "Header cut for " + name;
+    case BoxUse::step:
+        return "Underside over " + name;
+    case BoxUse::seat:
+        return "Seat on " + name;
+    case BoxUse::groove:
+        return "Groove " + words.length(b.cut->box.high.y - b.cut->box.low.y) + " wide, " +
+               words.length(b.cut->box.low.y) + " from outside, at " + name;
+    case BoxUse::through:
+        break;
+    }
+    return "Hole for " + name;
+}
+
+std::vector<std::string> row_of(const BoxPart &b, const Features &features, const Words &words) {
+    const double width = features.piece->blank.width, fall = b.cut->fall;
+    return {std::to_string(b.number),
+            what_for(b, words),
+            "level",
+            "-",
+            fall > 0 ? slope_words(-fall) : "level",
+            fall > 0 ? rise_words(words, -fall * width, width) : "-"};
+}
+
+std::vector<std::string> row_of(const TailedEnd &t, const Words &words) {
+    return {"E",
+            "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") +
+                " end: " + words.length(t.length) + " long, " + words.length(t.width_at_end) +
+                " wide at the end, " + words.length(t.width_at_neck) + " at its neck",
+            "-",
+            "-",
+            "-",
+            "-"};
 }
 
 std::string pegs_words(const Features &features) {
@@ -64,10 +96,30 @@ std::vector<std::string> met_by(const Piece &piece) {
     return met;
 }
 
+const char *use_words(BoreFor use) {
+    switch (use) {
+    case BoreFor::bolt:
+        return "bolt";
+    case BoreFor::rod:
+        return "rod";
+    case BoreFor::wire:
+        return "wiring";
+    case BoreFor::hole:
+        return "as found";
+    case BoreFor::peg:
+        break;
+    }
+    return "peg";
+}
+
 std::string code_words(char32_t letter) {
     std::array<char, 16> room{};
     std::snprintf(room.data(), room.size(), "U+%04X", static_cast<unsigned>(letter));
     return room.data();
+}
+
+const Piece &piece_of(const Layout &layout, const Model &model) {
+    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
 }
 
 std::string all_words(const Layout &layout, const Model &model) {
@@ -78,6 +130,7 @@ std::string all_words(const Layout &layout, const Model &model) {
         for (const Cut &cut : piece.cuts) {
             if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) all += seam->other;
             if (const BoxCut *box = std::get_if<BoxCut>(&cut)) all += box->opening;
+            if (const PocketCut *pocket = std::get_if<PocketCut>(&cut)) all += pocket->holds;
         }
     }
     return all;
@@ -100,10 +153,15 @@ Table steps_table(const Features &features, const Words &words) {
     for (const Notch &n : features.notches)
         rows.emplace_back(n.number, row_of(n, features, words));
     for (const BoxPart &b : features.boxes)
-        rows.emplace_back(b.number, row_of(b));
+        rows.emplace_back(b.number, row_of(b, features, words));
     std::sort(rows.begin(), rows.end());
     for (auto &[number, row] : rows)
         table.rows.push_back(std::move(row));
+    for (const TailedEnd &t : features.tails)
+        table.rows.push_back(row_of(t, words));
+    if (!features.pockets.empty())
+        table.rows.push_back(
+            {"K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size()), "-", "-", "-", "-"});
     if (!features.pegs.empty()) table.rows.push_back({"P", pegs_words(features), "-", "-", "-", "-"});
     return table;
 }
@@ -134,15 +192,48 @@ Table slant_table(const Features &features, const Words &words) {
 
 Table peg_table(const Features &features, const Words &words) {
     Table table;
-    table.title = "Pegs";
-    table.columns = {{"No.", Across::left, 12},           {"From datum end", Across::right, 30},
-                     {"From outside", Across::right, 24}, {"Diameter", Across::right, 20},
-                     {"Depth", Across::right, 24},        {"From", Across::left, 20}};
+    table.title = "Bores";
+    table.columns = {{"No.", Across::left, 12},
+                     {"For", Across::left, 16},
+                     {"From datum end", Across::right, 30},
+                     {"From outside", Across::right, 24},
+                     {"Diameter", Across::right, 20},
+                     {"Depth", Across::right, 24},
+                     {"From", Across::left, 20}};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
-        table.rows.push_back(
-            {"P" + std::to_string(peg.number), words.length(b.x), words.length(b.y), words.length(b.diameter),
-             b.through ? "through" : words.length(b.z_to - b.z_from), b.from_top ? "top" : "under"});
+        table.rows.push_back({"P" + std::to_string(peg.number), use_words(b.use), words.length(b.x),
+                              words.length(b.y), words.length(b.diameter),
+                              b.through ? "through" : words.length(b.z_to - b.z_from),
+                              b.from_top ? "top" : "under"});
+    }
+    return table;
+}
+
+namespace {
+
+const char *side_word(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
+}
+
+} // namespace
+
+Table pocket_table(const Features &features, const Words &words) {
+    Table table;
+    table.title = "Pockets; their beds are heights over the under face";
+    table.columns = {{"No.", Across::left, 12},           {"Middle from datum end", Across::right, 32},
+                     {"Into", Across::left, 16},          {"Deep", Across::right, 20},
+                     {"Wide at face", Across::right, 24}, {"Wide at back", Across::right, 24},
+                     {"Bed at face", Across::right, 24},  {"Bed at back", Across::right, 24},
+                     {"Up to", Across::right, 22},        {"Holds", Across::left, 22}};
+    for (const Pocket &p : features.pockets) {
+        const auto bed = [&](double z) { return z > same_level ? words.length(z) : std::string("through"); };
+        table.rows.push_back({"K" + std::to_string(p.number), words.length(p.cut->x),
+                              side_word(*features.piece, p.inside), words.length(p.depth),
+                              words.length(2 * p.cut->half_at_face), words.length(2 * p.cut->half_at_back),
+                              bed(p.bed_at_face), bed(p.bed_at_back),
+                              p.open_top ? "top" : words.length(p.cut->z_top), p.cut->holds});
     }
     return table;
 }
@@ -194,6 +285,10 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (weight)
         add("Weight, estimated", words.weight(weight->low_kg) + " to " + words.weight(weight->high_kg));
     add("Balance point", words.length(body.centroid.x) + " from datum end");
+    if (piece.timber < 0) add("Finish", name_of(piece.finish));
+    if (piece.fabric != Fabric::newly_cut) add("Old wood or new", name_of(piece.fabric));
+    if (piece.bow > 0) add("Bow, as measured", words.length(piece.bow));
+    if (!piece.mark.empty() && model.pieces.size() == 1) add("Mark on the log", piece.mark);
     add("Butt (thick end)", piece.butt_at_datum ? "at the datum end" : "at the far end");
     return table;
 }
@@ -203,11 +298,14 @@ Table notes_table(const Layout &layout, const Model &model, const std::optional<
     table.title = "Notes";
     table.columns = {{"", Across::left, notes_width}};
     const auto add = [&](const std::string &words) { table.rows.push_back({words}); };
-    add("Lengths are from the datum end, heights from the under face of the blank, across from the outside "
-        "face. "
-        "The datum end is the left end seen from outside. Each face is drawn as it shows when the log is "
-        "rolled, "
-        "the datum end always left.");
+    const bool timber = piece_of(layout, model).timber >= 0;
+    add("Lengths are from the datum end, heights from the under face of the blank, across from the " +
+        std::string(timber ? "right" : "outside") + " face. " +
+        (timber ? "The datum end lies in the wall that the floor starts in, or to its left; right and left "
+                  "are seen from it. "
+                : "The datum end is the left end seen from outside. ") +
+        "Each face is drawn as it shows when the " + (timber ? "timber" : "log") +
+        " is rolled, the datum end always left.");
     if (weight)
         add("Weight: " + weight->basis + " An estimate, no lift plan: weigh before lifting near a limit.");
     const auto missing = letters_missing(all_words(layout, model));

@@ -20,6 +20,8 @@ Table numbers_table(const Features &features, const Words &words);
 Table slant_table(const Features &features, const Words &words);
 
 /// No., from the datum end, from the outside face, diameter, depth, from which face.
+/// Where each pocket is and how it is cut: its mark on the faces is K and its number.
+Table pocket_table(const Features &features, const Words &words);
 Table peg_table(const Features &features, const Words &words);
 
 /// Every tag that is cut to this sheet, and which piece it meets at each numbered cut, over it and under it.

@@ -41,7 +41,7 @@ SeenSection seen_section(const SectionWanted &w, double x) {
     SeenSection section;
     std::vector<Polyhedron> solids;
     for (const Piece &piece : w.layout.pieces) {
-        if (piece.wall != w.wall) continue;
+        if (!is_log_of(piece, w.wall)) continue;
         const Frame frame = within(piece.frame, place.frame);
         std::vector<Cell> cells;
         for (const Cell &cell : w.bodies.at(static_cast<std::size_t>(piece.model)).cells) {

@@ -45,7 +45,7 @@ class Drawer {
     std::vector<const Piece *> pieces() const {
         std::vector<const Piece *> all;
         for (const Piece &piece : w_.layout->pieces)
-            if (piece.wall == w_.wall) all.push_back(&piece);
+            if (is_log_of(piece, w_.wall)) all.push_back(&piece);
         return all;
     }
 

@@ -19,7 +19,7 @@ const Body &body_of_piece(const std::vector<Body> &bodies, const Piece &piece) {
 std::set<std::string> crossing_tags(const Layout &layout, int wall) {
     std::set<std::string> tags;
     for (const Piece &piece : layout.pieces) {
-        if (piece.wall != wall) continue;
+        if (!is_log_of(piece, wall)) continue;
         for (const Cut &cut : piece.cuts)
             if (const SeamCut *seam = std::get_if<SeamCut>(&cut); seam && !seam->other.empty())
                 tags.insert(seam->other);
@@ -134,7 +134,7 @@ SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int w
     for (const Piece &piece : layout.pieces) {
         const Frame f = within(piece.frame, place.frame);
         const Body &body = body_of_piece(bodies, piece);
-        if (piece.wall == wall) {
+        if (is_log_of(piece, wall)) {
             scene.solids.push_back(moved(body.hewn, f));
         } else if (crossing.contains(piece.tag)) {
             std::vector<Cell> cells;

@@ -52,7 +52,7 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
     Table sum;
     sum.columns = {{"", Across::left, 40}, {"", Across::left, 120}};
     sum.title = "In all";
-    sum.rows = {{"Logs", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
+    sum.rows = {{"Pieces", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
     if (options.weight)
         sum.rows.push_back({"Weight, estimated", words.weight(low) + " to " + words.weight(high)});
     if (!basis.empty())

@@ -50,6 +50,27 @@ void add(Hash &hash, const BoxCut &cut) {
     for (const Vec3 &p : {cut.box.low, cut.box.high})
         for (const double v : {p.x, p.y, p.z})
             hash.add(v);
+    if (cut.fall == 0) return; // so that level sills keep the hash on tags that are printed
+    hash.add_fine(cut.fall);
+    hash.add(cut.fall_from);
+}
+
+void add(Hash &hash, const PocketCut &cut) {
+    hash.add_number(12);
+    for (const double v : {cut.x, cut.y_face, cut.y_back, cut.half_at_face, cut.half_at_back, cut.z_top})
+        hash.add(v);
+    for (const double v : {cut.bed.normal.x, cut.bed.normal.y, cut.bed.normal.z})
+        hash.add_fine(v);
+    hash.add(cut.bed.offset);
+}
+
+void add(Hash &hash, const CheekCut &cut) {
+    hash.add_number(13);
+    hash.add(cut.x_from);
+    hash.add(cut.x_to);
+    for (const double v : {cut.plane.normal.x, cut.plane.normal.y})
+        hash.add_fine(v);
+    hash.add(cut.plane.offset);
 }
 
 void add(Hash &hash, const Bore &bore) {

@@ -27,6 +27,9 @@ void add_arrow(std::vector<Item> &items, Vec2 from, Vec2 to, const std::string &
 }
 
 std::string wall_words(const Layout &layout, const Piece &piece) {
+    if (piece.timber >= 0)
+        return "Floor " + part_letter(layout, part_of(layout, piece)) + ", " +
+               name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
     return "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name + ", round " +
            std::to_string(piece.round);
 }

@@ -45,7 +45,8 @@ bool meets(const Layout &layout, const Piece &piece, const WallPlace &wall) {
 void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wall) {
     for (std::size_t i = 0; i < job.layout.pieces.size(); ++i) {
         const Piece &piece = job.layout.pieces[i];
-        const bool own = piece.wall == scene.wall;
+        const bool own = is_log_of(piece, scene.wall);
+        if (piece.timber >= 0) continue; // let into the logs from behind
         if (!own && !meets(job.layout, piece, wall)) continue;
         auto rings = seen_rings(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)], own);
         if (!rings.empty())

@@ -76,11 +76,13 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
 }
 
 Shell any_of_all_shells() {
-    switch (*rc::gen::inRange(0, 3)) {
+    switch (*rc::gen::inRange(0, 4)) {
     case 1:
         return any_tapered_shell();
     case 2:
         return any_family_shell();
+    case 3:
+        return any_fitted_shell();
     default:
         return any_shell();
     }

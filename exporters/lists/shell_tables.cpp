@@ -1,0 +1,114 @@
+#include "exporters/lists/shell_tables.h"
+
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/opening_facts.h"
+#include "kernel/trade/settling.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+constexpr int mm_decimals = 1, stress_decimals = 3;
+
+std::string said(const Shell &shell, double mm) {
+    LengthStyle style;
+    style.system = shell.units;
+    return print_length(Length::mm(mm), style);
+}
+
+std::string tag_of(const Layout &layout, int piece) {
+    return piece < 0 ? "" : layout.pieces[static_cast<std::size_t>(piece)].tag;
+}
+
+std::string spans_of(const Shell &shell, const Timber &timber) {
+    std::string text;
+    for (const double span : timber.spans)
+        text += (text.empty() ? "" : "; ") + said(shell, span);
+    return text;
+}
+
+/// The columns of the screen, empty where there is none.
+std::vector<Entry> screened(const TimberScreen *s) {
+    if (!s) return std::vector<Entry>(8, Entry(std::string()));
+    return {number(s->live, stress_decimals),   number(s->total, stress_decimals),
+            number(s->span, mm_decimals),       number(s->deflection, mm_decimals),
+            number(s->span / s->deflection, 0), number(s->bending, stress_decimals),
+            number(s->shear, stress_decimals),  number(s->bearing, stress_decimals)};
+}
+
+} // namespace
+
+Table opening_table(const Shell &shell, const Layout &layout) {
+    Table table{{{"opening", "opening"},
+                 {"kind", "kind"},
+                 {"wall", "wall"},
+                 {"from_left", "from left"},
+                 {"sill", "sill"},
+                 {"width", "width"},
+                 {"height", "height"},
+                 {"settle_space", "settle space"},
+                 {"frame_height_left", "left for the frame"},
+                 {"settle_basis", ""},
+                 {"header", "header"},
+                 {"header_past_left", "past left"},
+                 {"header_past_right", "past right"},
+                 {"sill_log", "sill log"}},
+                {}};
+    const auto facts = opening_facts(shell, layout);
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const OpeningFacts &f = facts[i];
+        table.rows.push_back({f.name, std::string(o.kind == OpeningKind::door ? "door" : "window"), o.wall,
+                              said(shell, o.from_left.mm()), said(shell, o.sill.mm()),
+                              said(shell, o.width.mm()), said(shell, o.height.mm()),
+                              said(shell, f.settle_space),
+                              said(shell, std::max(0.0, o.height.mm() - f.settle_space)),
+                              f.settle_basis + ". " + std::string(settling_caution), tag_of(layout, f.header),
+                              said(shell, f.runs_left), said(shell, f.runs_right), tag_of(layout, f.sill)});
+    }
+    return table;
+}
+
+Table floor_table(const Shell &shell, const Layout &layout) {
+    Table table{{{"tag", "tag"},
+                 {"kind", "kind"},
+                 {"floor", "floor"},
+                 {"from_left", "from left"},
+                 {"from_wall", "from wall"},
+                 {"clear_spans", "clear spans"},
+                 {"bearings", "bearings"},
+                 {"live_n_per_mm", "live N/mm"},
+                 {"total_n_per_mm", ""},
+                 {"screened_span_mm", ""},
+                 {"live_deflection_mm", "bends mm"},
+                 {"span_over_deflection", "span/"},
+                 {"bending_mpa", "bending MPa"},
+                 {"shear_mpa", ""},
+                 {"bearing_mpa", "bearing MPa"},
+                 {"basis", ""}},
+                {}};
+    const FloorScreen screen = screen_floors(shell, layout);
+    for (std::size_t i = 0; i < layout.timbers.size(); ++i) {
+        const Timber &t = layout.timbers[i];
+        const auto found =
+            std::find_if(screen.timbers.begin(), screen.timbers.end(),
+                         [&](const TimberScreen &s) { return s.timber == static_cast<int>(i); });
+        const bool has = found != screen.timbers.end();
+        std::vector<Entry> row{tag_of(layout, t.piece),
+                               std::string(name_of(t.use)),
+                               layout.floors[static_cast<std::size_t>(t.floor)].name,
+                               said(shell, t.from.x),
+                               said(shell, t.from.y),
+                               spans_of(shell, t),
+                               said(shell, t.bearing_from) + "; " + said(shell, t.bearing_to)};
+        for (Entry &entry : screened(has ? &*found : nullptr))
+            row.push_back(std::move(entry));
+        row.emplace_back(has ? screen.basis : std::string("not screened"));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+} // namespace roundlay

@@ -1,0 +1,17 @@
+// Tables of what is built into the logs: openings with their frames' spaces, floors with a screen of their
+// spans.
+#pragma once
+
+#include "exporters/lists/table.h"
+#include "kernel/layout/layout.h"
+
+namespace roundlay {
+
+/// One row for each opening: the logs over and under it, the space over its frame and what that rests on.
+Table opening_table(const Shell &shell, const Layout &layout);
+
+/// One row for each joist, beam and trimmer; loads and stresses where a live load is stated, then what they
+/// rest on.
+Table floor_table(const Shell &shell, const Layout &layout);
+
+} // namespace roundlay

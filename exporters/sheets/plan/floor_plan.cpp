@@ -1,0 +1,249 @@
+#include "exporters/sheets/plan/floor_plan.h"
+
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/shell_view/scenes.h"
+#include "exporters/sheets/shell_view/shell_scales.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double wall_beyond = 150; ///< mm of wood that walls are shown beyond the room
+constexpr double walls_over = 1000; ///< mm: walls are shown as if cut this far over the floor
+constexpr double lettering = 2.5;
+
+struct FloorWanted {
+    const Shell &shell;
+    const Layout &layout;
+    const std::vector<Body> &bodies;
+    const Words &words;
+    std::size_t floor;
+};
+
+const FloorPlace &place_of(const FloorWanted &w) {
+    return w.layout.floors.at(w.floor);
+}
+
+std::vector<const Timber *> timbers_of(const FloorWanted &w) {
+    std::vector<const Timber *> all;
+    for (const Timber &t : w.layout.timbers)
+        if (t.floor == static_cast<int>(w.floor)) all.push_back(&t);
+    return all;
+}
+
+const Piece &piece_of(const FloorWanted &w, const Timber &timber) {
+    return w.layout.pieces.at(static_cast<std::size_t>(timber.piece));
+}
+
+/// A wall as a box in the floor's frame, cut to what is shown round the room; nothing where it is not near.
+std::optional<Polyhedron> wall_box(const FloorWanted &w, const WallPlace &wall) {
+    const FloorPlace &place = place_of(w);
+    const Frame frame = within(wall.frame, place.frame);
+    const double low = place.level - walls_over, high = place.level + walls_over;
+    Cell cell = moved(box_cell({{0, 0, low}, {wall.length, wall.thickness, high}}), frame);
+    double out = wall_beyond;
+    for (const WallPlace &each : w.layout.walls)
+        out = std::max(out, each.thickness + wall_beyond);
+    for (const Plane &plane : {Plane{{-1, 0, 0}, out}, Plane{{1, 0, 0}, place.width + out},
+                               Plane{{0, -1, 0}, out}, Plane{{0, 1, 0}, place.depth + out}})
+        cell = clipped(cell, plane);
+    if (cell.empty()) return std::nullopt;
+    return border_of({cell});
+}
+
+/// Timbers under the walls' ends come out as hidden lines.
+std::vector<Stretch> seen_floor(const FloorWanted &w) {
+    Scene scene;
+    for (const WallPlace &wall : w.layout.walls)
+        if (auto box = wall_box(w, wall)) scene.solids.push_back(std::move(*box));
+    for (const Timber *t : timbers_of(w)) {
+        const Piece &piece = piece_of(w, *t);
+        scene.solids.push_back(moved(w.bodies.at(static_cast<std::size_t>(piece.model)).hewn,
+                                     within(piece.frame, place_of(w).frame)));
+    }
+    return tidied(edges_seen(scene, {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}));
+}
+
+class FloorDrawer {
+  public:
+    FloorDrawer(const FloorWanted &wanted, const std::vector<Stretch> &edges, double scale)
+        : w_(wanted), place_(place_of(wanted)), edges_(edges), k_(scale) {}
+
+    /// Nothing where a tag found no room.
+    std::optional<Block> draw() {
+        for (const Stretch &s : edges_)
+            board_.add(Path{
+                {k_ * s.from, k_ * s.to}, false, s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
+        for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
+            add_opening(o);
+        const Rect drawn = bounds(board_.items());
+        for (const Timber *t : timbers_of(w_))
+            if (!add_tag(*t)) return std::nullopt;
+        add_across(drawn);
+        add_away(drawn);
+        add_wall_names(drawn);
+        return Block{bounds(board_.items()), board_.finished()};
+    }
+
+  private:
+    /// Crossed out, as openings in floors are.
+    void add_opening(const FloorOpening &o) {
+        const double x0 = o.from_left.mm() * k_, x1 = (o.from_left + o.width).mm() * k_;
+        const double y0 = o.from_wall.mm() * k_, y1 = (o.from_wall + o.length).mm() * k_;
+        board_.add(Path{{{x0, y0}, {x1, y1}}, false, Line::dimension, ""});
+        board_.add(Path{{{x0, y1}, {x1, y0}}, false, Line::dimension, ""});
+        if (o.name.empty()) return;
+        Text text = mark(o.name);
+        std::vector<Vec2> places;
+        for (const double part : {0.5, 0.75, 0.25, 0.9, 0.1})
+            places.push_back({(x0 + x1) / 2, y0 + part * (y1 - y0)});
+        board_.put(text, places);
+    }
+
+    static Text mark(const std::string &words) {
+        Text text;
+        text.words = words;
+        text.height = lettering;
+        text.across = Across::middle;
+        text.upright = Upright::middle;
+        text.role = Role::mark;
+        return text;
+    }
+
+    /// Along the timber: on it where it is wide enough, else beside it.
+    bool add_tag(const Timber &t) {
+        Text text = mark(piece_of(w_, t).tag);
+        const bool across = t.use == TimberUse::beam || t.use == TimberUse::trimmer;
+        text.turn = across ? 0 : 90;
+        const double beside = piece_of(w_, t).blank.width * k_ / 2 + lettering / 2 + 0.6;
+        std::vector<Vec2> places;
+        for (const double side : {0.0, -beside, beside})
+            for (int i = 0; i <= 14; ++i) {
+                const double part = 0.5 + (i % 2 == 0 ? 0.03 : -0.03) * i;
+                const Vec2 on = k_ * (t.from + part * (t.to - t.from));
+                places.push_back(across ? on + Vec2{0, side} : on + Vec2{side, 0});
+            }
+        return board_.put(text, places, 0.3);
+    }
+
+    void add_marks(std::vector<double> places, double edge, Toward side) {
+        std::sort(places.begin(), places.end());
+        std::vector<Mark> marks;
+        for (const double at : places)
+            if (marks.empty() || at * k_ - marks.back().at > 1e-6)
+                marks.push_back({at * k_, w_.words.length(at), at == 0});
+        RunningLine line;
+        line.side = side;
+        line.edge = edge;
+        line.lettering = lettering;
+        add_running_dimensions(board_, marks, line);
+    }
+
+    /// Middles of the joists, from the room's left side.
+    void add_across(const Rect &drawn) {
+        std::vector<double> places{0, place_.width};
+        for (const Timber *t : timbers_of(w_))
+            if (t->use == TimberUse::joist || t->use == TimberUse::trimmed) places.push_back(t->from.x);
+        add_marks(places, drawn.y0, Toward::down);
+    }
+
+    /// Middles of beams and trimmers, from the wall that the joists start in.
+    void add_away(const Rect &drawn) {
+        std::vector<double> places{0, place_.depth};
+        for (const Timber *t : timbers_of(w_))
+            if (t->use == TimberUse::beam || t->use == TimberUse::trimmer) places.push_back(t->from.y);
+        add_marks(places, drawn.x0, Toward::left);
+    }
+
+    void add_wall_names(const Rect &drawn) {
+        const auto name = [&](int wall, Vec2 at) {
+            Text text = mark("Wall " + w_.layout.walls.at(static_cast<std::size_t>(wall)).name);
+            text.height = 3.5;
+            text.bold = true;
+            std::vector<Vec2> places;
+            for (const double shift : {0.0, 20.0, -20.0, 40.0, -40.0})
+                places.push_back(at + Vec2{shift, 0});
+            board_.put(text, places);
+        };
+        name(place_.to, {drawn.centre().x, drawn.y1 + 4});
+        name(place_.from, {drawn.centre().x, bounds(board_.items()).y0 - 4});
+    }
+
+    const FloorWanted &w_;
+    const FloorPlace &place_;
+    const std::vector<Stretch> &edges_;
+    double k_;
+    Board board_;
+};
+
+LaidTable timber_table(const FloorWanted &w) {
+    Table table;
+    table.title = "Timbers of this floor";
+    table.columns = {{"Tag", Across::left, 24},       {"What", Across::left, 28},
+                     {"Length", Across::right, 26},   {"Width", Across::right, 20},
+                     {"Height", Across::right, 20},   {"Clear spans", Across::left, 50},
+                     {"Bears on", Across::right, 20}, {"Lies on", Across::left, 40}};
+    for (const Timber *t : timbers_of(w)) {
+        const Piece &p = piece_of(w, *t);
+        std::string spans, below;
+        for (const double span : t->spans)
+            spans += (spans.empty() ? "" : ", ") + w.words.length(span);
+        for (const std::string &tag : p.below)
+            below += (below.empty() ? "" : ", ") + tag;
+        table.rows.push_back({p.tag, name_of(t->use), w.words.length(p.blank.length),
+                              w.words.length(p.blank.width), w.words.length(p.blank.height), spans,
+                              w.words.length(std::min(t->bearing_from, t->bearing_to)), below});
+    }
+    return LaidTable(table);
+}
+
+std::string note_for(const FloorWanted &w) {
+    return "The tops of the joists lie " + w.words.length(place_of(w).level) +
+           " over the foundation. Across: middles of the joists from the room's left side. Upward: middles "
+           "of beams and "
+           "trimmers from wall " +
+           w.layout.walls.at(static_cast<std::size_t>(place_of(w).from)).name +
+           ". A drawn span is no approval: local code and a licensed professional decide.";
+}
+
+std::vector<Sheet> plan_of(const FloorWanted &w, const SheetOptions &options) {
+    const PaperSize size = paper_for(w.shell, options);
+    const std::vector<Stretch> edges = seen_floor(w);
+    const std::string &name = place_of(w).name;
+    for (const Scale &scale : shell_scales(w.shell.units)) {
+        std::vector<Page> pages{empty_page(size)};
+        const auto block = FloorDrawer(w, edges, scale.ratio).draw();
+        if (!block || !pages.back().put(*block)) continue;
+        put_on(pages, size, note_block(note_for(w), 62));
+        put_on(pages, size, timber_table(w).drawn());
+        TitleFields fields = options.fields;
+        fields.title = "Floor " + name;
+        fields.supplement = "its joists from above";
+        fields.document_type = "Joist plan";
+        fields.number = "J-" + name;
+        fields.scale = scale.words;
+        fields.symbol = false;
+        fields.note = w.words.unit_note();
+        fields.shell = w.layout.name;
+        return framed(pages, size, fields, {"Floor " + name, "floor:" + name, "Floors"});
+    }
+    return {};
+}
+
+} // namespace
+
+std::vector<Sheet> floor_plans(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                               const SheetOptions &options) {
+    std::vector<Sheet> sheets;
+    const Words words(shell.units, options.denominator);
+    for (std::size_t f = 0; f < layout.floors.size(); ++f)
+        for (Sheet &sheet : plan_of({shell, layout, bodies, words, f}, options))
+            sheets.push_back(std::move(sheet));
+    return sheets;
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,321 @@
+#include "kernel/layout/floors.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/footprint.h"
+#include "kernel/layout/text.h"
+#include "kernel/layout/timber_piece.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace roundlay {
+
+namespace {
+
+/// Less wood than this under a pocket splits off. Common practice, no source.
+constexpr double least_under = 50;
+
+/// A pocket that leaves less than this beside a bore on the wall's middle line is in the way of pegs.
+constexpr double beside_bore = 10;
+
+const char *letter(TimberUse use) {
+    switch (use) {
+    case TimberUse::beam:
+        return "B";
+    case TimberUse::trimmer:
+        return "T";
+    case TimberUse::joist:
+    case TimberUse::trimmed:
+        break;
+    }
+    return "J";
+}
+
+/// Tags by place: joists from the left and away from the wall, whether trimmed or not.
+std::vector<std::string> tags_of(const FloorPlan &plan) {
+    std::vector<std::size_t> order(plan.timbers.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    const auto key = [&](std::size_t i) {
+        const PlannedTimber &t = plan.timbers[i];
+        return t.across() ? std::pair(t.from.y, t.from.x) : std::pair(t.from.x, t.from.y);
+    };
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
+    int beams = 0, trimmers = 0, joists = 0;
+    std::vector<std::string> tags(order.size());
+    for (const std::size_t i : order) {
+        const TimberUse use = plan.timbers[i].use;
+        int &count = use == TimberUse::beam ? beams : use == TimberUse::trimmer ? trimmers : joists;
+        char text[16];
+        std::snprintf(text, sizeof text, "-%s%02d", letter(use), ++count);
+        tags[i] = plan.place.name + text;
+    }
+    return tags;
+}
+
+class FloorBuilder {
+  public:
+    FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans, std::size_t floor,
+                 FloorPlan &plan)
+        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), tags_(tags_of(plan)) {}
+
+    bool build() {
+        laid_at_.assign(plan_.timbers.size(), 0);
+        first_piece_ = layout_.pieces.size();
+        first_log_past_ = static_cast<std::size_t>(
+            std::count_if(layout_.pieces.begin(), layout_.pieces.end(), [](const Piece &p) { return p.timber < 0; }));
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+            const PlannedTimber &t = plan_.timbers[i];
+            Piece piece = piece_of(t, plan_, carriers_of(i));
+            piece.tag = tags_[i];
+            piece.number = static_cast<int>(i) + 1;
+            piece.timber = static_cast<int>(layout_.timbers.size());
+            layout_.timbers.push_back(timber_of(t));
+            layout_.pieces.push_back(std::move(piece));
+        }
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
+            for (const End end : {End::datum, End::far}) seat_end(i, end);
+        for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i) check_way(i);
+        set_order();
+        return good_;
+    }
+
+  private:
+    /// Log ends that run on indoors, past an inside corner or a crossing, can stand in the way of a timber.
+    void check_way(std::size_t i) {
+        const PlannedTimber &t = plan_.timbers[i];
+        const Piece &p = piece(i);
+        Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
+        own.frame.origin = p.frame.to_world({t.datum.bearing, 0, 0});
+        for (std::size_t k = 0; k < first_log_past_; ++k) {
+            const Piece &log = layout_.pieces[k];
+            const double foot = log.frame.origin.z;
+            if (!in_each_others_way(own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height}, tolerance::clear))
+                continue;
+            refuse_way(i, log.tag);
+            return;
+        }
+    }
+
+    const TimberEnd &end_of(std::size_t i, End end) const {
+        return end == End::datum ? plan_.timbers[i].datum : plan_.timbers[i].far;
+    }
+    Piece &piece(std::size_t i) { return layout_.pieces[first_piece_ + i]; }
+    const WallPlace &wall(int index) const { return layout_.walls[static_cast<std::size_t>(index)]; }
+
+    /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
+    std::vector<std::string> carriers_of(std::size_t i) const {
+        const PlannedTimber &t = plan_.timbers[i];
+        std::vector<std::string> tags;
+        for (const TimberEnd *e : {&t.datum, &t.far})
+            tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)] : "wall " + wall(e->wall).name);
+        for (const double rest : t.rests) tags.push_back(tags_[beam_at(t, rest)]);
+        return tags;
+    }
+
+    /// The beam under a place along a joist.
+    std::size_t beam_at(const PlannedTimber &t, double rest) const {
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+            const PlannedTimber &beam = plan_.timbers[i];
+            if (beam.use == TimberUse::beam && std::abs(beam.from.y - t.from.y - rest) < tolerance::weld &&
+                beam.from.x < t.from.x && beam.to.x > t.from.x)
+                return i;
+        }
+        return 0;
+    }
+
+    Timber timber_of(const PlannedTimber &t) const {
+        Timber timber;
+        timber.use = t.use;
+        timber.piece = static_cast<int>(layout_.pieces.size());
+        timber.floor = static_cast<int>(layout_.floors.size());
+        timber.from = t.from;
+        timber.to = t.to;
+        timber.load_width = t.load_width;
+        timber.bearing_from = t.datum.bearing;
+        timber.bearing_to = t.far.bearing;
+        std::vector<double> rests = t.rests;
+        std::sort(rests.begin(), rests.end());
+        double from = 0;
+        for (const double rest : rests) {
+            const double half = plan_.timbers[beam_at(t, rest)].width_from / 2;
+            timber.spans.push_back(rest - half - from);
+            from = rest + half;
+        }
+        timber.spans.push_back(t.clear() - from);
+        return timber;
+    }
+
+    void refuse(std::size_t i, const std::string &where, const std::string &message, const std::string &key) {
+        good_ = false;
+        const std::string use = name_of(plan_.timbers[i].use);
+        layout_.findings.push_back({Weight::error, "timber-misses-wall", "floor " + plan_.place.name + ", " + use + " " + tags_[i],
+                                    "its end in " + where + " " + message, subject("floor", floor_, key)});
+    }
+
+    void refuse_way(std::size_t i, const std::string &log) {
+        good_ = false;
+        const std::string use = name_of(plan_.timbers[i].use);
+        layout_.findings.push_back({Weight::error, "timber-misses-wall", "floor " + plan_.place.name + ", " + use + " " + tags_[i],
+                                    log + " reaches into the room and stands in its way; move the joists by the floor's first or spacing",
+                                    subject("floor", floor_, "first")});
+    }
+
+    void seat_end(std::size_t i, End end) {
+        const LyingEnd lying = lying_end(plan_.timbers[i], plan_.place, end, plan_.tail);
+        const TimberEnd &e = end_of(i, end);
+        if (e.carrier >= 0) {
+            const auto carrier = static_cast<std::size_t>(e.carrier);
+            piece(carrier).cuts.emplace_back(pocket_for(lying, piece(carrier), tags_[i]));
+            laid_at_[i] = std::max(laid_at_[i], laid_at_[carrier]);
+            return;
+        }
+        seat_in_wall(i, end, lying, e.wall);
+    }
+
+    void seat_in_wall(std::size_t i, End end, const LyingEnd &lying, int w) {
+        const double x = wall(w).frame.to_local(lying.tip).x;
+        const double half = std::max(lying.half_at_tip, lying.half_at_face);
+        if (!check_place(i, lying, w, {x - half, x + half})) return;
+        auto &courses = spans_[static_cast<std::size_t>(w)];
+        const int bearer = bearer_in(i, lying, w, {x - half, x + half});
+        if (bearer < 0) return;
+        for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
+            const Course &course = *courses[k].front().course;
+            if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest) break;
+            PieceSpan *span = span_over(courses[k], {x - half, x + half});
+            if (!span) {
+                refuse(i, "wall " + wall(w).name, "comes too near the end of a log of round " +
+                           std::to_string(course.round) + "; move the opening or the floor's first joist", "first");
+                return;
+            }
+            cut_pocket(i, end, lying, *span, {x - half, x + half}, k == static_cast<std::size_t>(bearer));
+        }
+    }
+
+    void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken, bool bears) {
+        Piece &log = layout_.pieces[static_cast<std::size_t>(span.piece)];
+        if (bears) {
+            std::string &carrier = end == End::datum ? piece(i).datum.at : piece(i).far.at;
+            carrier = log.tag;
+            piece(i).below[end == End::datum ? 0 : 1] = log.tag;
+            const Course &course = *span.course;
+            laid_at_[i] = std::max(laid_at_[i], (course.datum.centre + course.far.centre) / 2);
+            const double highest = std::max(course.high(taken.from), course.high(taken.to));
+            if (highest <= lying.low + tolerance::thinnest) return; // it lies on the log's top
+            check_bearer(i, lying, course, (taken.from + taken.to) / 2, log.tag);
+        }
+        log.cuts.emplace_back(pocket_for(lying, log, tags_[i]));
+        const double reach = shell_.pegs.diameter.mm() / 2 + beside_bore;
+        if (lying.depth > wall(log.wall).thickness / 2 - reach) {
+            span.taken_above.push_back(taken);
+            span.taken_below.push_back(taken);
+        }
+    }
+
+    /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top.
+    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, double x, const std::string &log) {
+        const std::string place = "floor " + plan_.place.name + ", " + name_of(plan_.timbers[i].use) + " " + tags_[i];
+        const double under = lying.low - course.low(x), over = course.high(x) - lying.top;
+        if (under < least_under - tolerance::thinnest)
+            layout_.findings.push_back({Weight::warning, "thin-wood-under-pocket", place,
+                                        "its pocket leaves only " + say(shell_, under) + " of " + log + " under it; raise the floor by " +
+                                            say(shell_, least_under - under),
+                                        subject("floor", floor_, "level")});
+        if (over > tolerance::thinnest)
+            layout_.findings.push_back({Weight::warning, "pocket-closed", place,
+                                        "its pocket is closed at the top: " + log + " stands " + say(shell_, over) +
+                                            " over it, so it cannot be lowered in, only slid; raise the floor by that",
+                                        subject("floor", floor_, "level")});
+    }
+
+    /// Openings and crossing walls in its way.
+    bool check_place(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+        const WallPlace &place = wall(w);
+        for (std::size_t o = 0; o < shell_.openings.size(); ++o) {
+            const Opening &opening = shell_.openings[o];
+            if (opening.wall != place.name || opening.from_left.mm() >= taken.to ||
+                (opening.from_left + opening.width).mm() <= taken.from || opening.sill.mm() >= lying.top ||
+                (opening.sill + opening.height).mm() <= lying.low)
+                continue;
+            refuse(i, "wall " + place.name, "lies in " + name_of(shell_, o) + "; move that, or trim the floor there", "first");
+            return false;
+        }
+        for (const WallMeeting &m : place.meetings) {
+            const double lean = std::abs(m.skew) * place.thickness / 2;
+            if (m.low - lean >= taken.to - tolerance::thinnest || m.high + lean <= taken.from + tolerance::thinnest) continue;
+            refuse(i, "wall " + place.name, "lies in the notches of wall " + wall(m.other).name, "first");
+            return false;
+        }
+        return true;
+    }
+
+    /// The log that its underside lies in or on.
+    int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+        const double x = (taken.from + taken.to) / 2;
+        const auto &courses = spans_[static_cast<std::size_t>(w)];
+        const Course *below = nullptr;
+        for (std::size_t k = 0; k < courses.size(); ++k) {
+            const Course &course = *courses[k].front().course;
+            const double low = std::max(course.low(taken.from), course.low(taken.to));
+            const double high = std::min(course.high(taken.from), course.high(taken.to));
+            if (low < lying.low - tolerance::thinnest && high > lying.high - tolerance::thinnest)
+                return static_cast<int>(k);
+            if (course.high(x) < lying.high) below = &course;
+        }
+        if (!below)
+            refuse(i, "wall " + wall(w).name, "lies under the wall's first log; raise the floor by " +
+                       say(shell_, courses.front().front().course->low(x) + least_under - lying.low) + " or more", "level");
+        else if (lying.low >= wall(w).top)
+            refuse(i, "wall " + wall(w).name, "lies over the wall's top; lower the floor by " +
+                       say(shell_, lying.high - below->high(x)) + " or more", "level");
+        else
+            refuse(i, "wall " + wall(w).name, "has no wood under it: its underside lies at the gap over round " +
+                       std::to_string(below->round) + "; lower the floor by " + say(shell_, lying.high - below->high(x)), "level");
+        return -1;
+    }
+
+    static PieceSpan *span_over(CourseSpans &course, const Span &taken) {
+        for (PieceSpan &s : course)
+            if (s.span.from <= taken.from && s.span.to >= taken.to) return &s;
+        return nullptr;
+    }
+
+    /// Beams, joists, trimmers and trimmed joists follow one another over the logs that they lie in.
+    void set_order() {
+        constexpr double step = 1e-3;
+        double highest = 0;
+        for (const double at : laid_at_) highest = std::max(highest, at);
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+            const TimberUse use = plan_.timbers[i].use;
+            double at = use == TimberUse::beam ? laid_at_[i] : highest;
+            at += step * (use == TimberUse::beam ? 1 : use == TimberUse::joist ? 2 : use == TimberUse::trimmer ? 3 : 4);
+            layout_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
+        }
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    std::vector<std::vector<CourseSpans>> &spans_;
+    std::size_t floor_;
+    FloorPlan &plan_;
+    std::vector<std::string> tags_;
+    std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
+    std::size_t first_piece_ = 0, first_log_past_ = 0; ///< of its own timbers; behind the last log of the walls
+    bool good_ = true;
+};
+
+} // namespace
+
+bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans) {
+    bool good = true;
+    for (std::size_t f = 0; f < shell.floors.size(); ++f) {
+        FloorPlan plan;
+        const bool planned = plan_floor(shell, layout, f, plan);
+        good = planned && FloorBuilder(shell, layout, spans, f, plan).build() && good;
+        layout.floors.push_back(plan.place);
+    }
+    return good;
+}
+
+} // namespace roundlay

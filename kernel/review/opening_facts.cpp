@@ -1,0 +1,71 @@
+#include "kernel/review/opening_facts.h"
+
+#include "kernel/layout/openings.h"
+#include "kernel/trade/settling.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double at_the_edge = 1e-3; ///< mm: a log that begins here begins at the opening's edge
+
+/// A piece seen from its wall: where it lies along it and in height.
+struct Lying {
+    double from = 0, to = 0, low = 0, high = 0;
+};
+
+Lying lying(const Layout &layout, const Piece &piece) {
+    const Vec3 o = layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin);
+    return {o.x, o.x + piece.blank.length, o.z, o.z + piece.blank.height};
+}
+
+/// The nearest log of the opening's wall that spans it whole, over its top or under its sill.
+int spanning(const Layout &layout, const Opening &o, bool over) {
+    const double left = o.from_left.mm(), right = (o.from_left + o.width).mm(),
+                 top = (o.sill + o.height).mm();
+    int best = -1;
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+        const Piece &p = layout.pieces[i];
+        if (p.timber >= 0 || layout.walls[static_cast<std::size_t>(p.wall)].name != o.wall) continue;
+        const Lying l = lying(layout, p);
+        if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
+        if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;
+        const auto nearer = [&](const Lying &than) { return over ? l.high < than.high : l.low > than.low; };
+        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)])))
+            best = static_cast<int>(i);
+    }
+    return best;
+}
+
+std::string basis_of(const SettlingRule &rule) {
+    return std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
+           std::string(rule.origin.source) + ")";
+}
+
+} // namespace
+
+std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout) {
+    std::vector<OpeningFacts> all;
+    if (layout.pieces.empty()) return all;
+    const SettlingRule &rule = settling_rules().front();
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        OpeningFacts facts;
+        facts.name = name_of(shell, i);
+        facts.header = spanning(layout, o, true);
+        facts.sill = spanning(layout, o, false);
+        if (facts.header >= 0) {
+            const Lying l = lying(layout, layout.pieces[static_cast<std::size_t>(facts.header)]);
+            facts.runs_left = o.from_left.mm() - l.from;
+            facts.runs_right = l.to - (o.from_left + o.width).mm();
+        }
+        facts.settle_space = shell.trim.settle_space.value_or(settling_space(o.height, rule)).mm();
+        facts.settle_basis = shell.trim.settle_space ? "as stated" : basis_of(rule);
+        all.push_back(std::move(facts));
+    }
+    return all;
+}
+
+} // namespace roundlay

@@ -1,0 +1,23 @@
+// What the finished layout says of an opening: the logs over and under it, and the space its frame needs.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+struct OpeningFacts {
+    std::string name;
+    int header = -1,
+        sill = -1; ///< indices into Layout::pieces; -1: none, the opening stands on the foundation
+    double runs_left = 0, runs_right = 0; ///< how far the header log runs past the jambs, mm
+    double settle_space = 0;              ///< over the frame, mm
+    std::string settle_basis;             ///< one sentence: as stated, or the rule with its source
+};
+
+/// In the order of Shell::openings; empty where the layout has no pieces.
+std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout);
+
+} // namespace roundlay

@@ -1,0 +1,404 @@
+// Floors, trim of openings and stated bores: worked cases, then random shells.
+
+#include "kernel/document/document.h"
+#include "kernel/layout/interference.h"
+#include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
+
+#include "tests/support/catch.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <chrono>
+#include <map>
+#include <numbers>
+#include <sstream>
+
+using namespace roundlay;
+using test::has;
+using test::words;
+
+namespace {
+
+/// 5 m x 4 m, 200 mm thick: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at 380 lie
+/// in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
+Shell floored() {
+    Shell shell = test::plain_shell();
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "C";
+    floor.level = Length::mm(560);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.spacing = Length::mm(600);
+    floor.bearing = Length::mm(80);
+    shell.floors = {floor};
+    return shell;
+}
+
+Layout laid(const Shell &shell) {
+    Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    return layout;
+}
+
+const Piece &piece(const Layout &layout, const std::string &tag) {
+    const auto found = std::find_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) { return p.tag == tag; });
+    REQUIRE(found != layout.pieces.end());
+    return *found;
+}
+
+double volume_of(const Layout &layout) {
+    const auto bodies = bodies_of(layout);
+    double sum = 0;
+    for (const Piece &p : layout.pieces) sum += bodies[static_cast<std::size_t>(p.model)].volume;
+    return sum;
+}
+
+std::vector<PocketCut> pockets(const Piece &p) {
+    std::vector<PocketCut> all;
+    for (const Cut &cut : p.cuts)
+        if (const auto *pocket = std::get_if<PocketCut>(&cut)) all.push_back(*pocket);
+    return all;
+}
+
+/// Places of joists along the room, left to right.
+std::vector<double> places(const Layout &layout) {
+    std::vector<double> xs;
+    for (const Timber &t : layout.timbers)
+        if (t.use == TimberUse::joist) xs.push_back(t.from.x);
+    return xs;
+}
+
+bool clean(const Layout &layout) {
+    const auto bodies = bodies_of(layout);
+    return overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
+}
+
+} // namespace
+
+TEST_CASE("Joists stand at their spacing, from wall to wall") {
+    const Layout layout = laid(floored());
+    CHECK(places(layout) == std::vector<double>{600, 1200, 1800, 2400, 3000, 3600, 4200});
+    const Piece &joist = piece(layout, "G-J01");
+    CHECK(joist.blank.length == Approx(3600 + 2 * 80));
+    CHECK(joist.frame.origin.x == Approx(200 + 600 + 50)); // its right side, seen from wall A
+    CHECK(joist.frame.origin.y == Approx(200 - 80));
+    CHECK(joist.frame.origin.z == Approx(380));
+    CHECK(joist.below == std::vector<std::string>{"A-02-1", "C-02-1"});
+    CHECK(clean(layout));
+}
+
+TEST_CASE("The first space may be wider, and another floor may run across") {
+    Shell shell = floored();
+    shell.floors[0].first = Length::mm(1000);
+    CHECK(places(laid(shell)) == std::vector<double>{1000, 1600, 2200, 2800, 3400, 4000});
+    shell.floors[0].from = "B";
+    shell.floors[0].to = "D";
+    shell.floors[0].level = Length::mm(560 + 115); // walls B and D lie half a round higher
+    const Layout across = laid(shell);
+    CHECK(places(across) == std::vector<double>{1000, 1600, 2200, 2800, 3400});
+    CHECK(piece(across, "G-J01").frame.x.x == Approx(-1)); // from wall B westward
+    CHECK(clean(across));
+}
+
+TEST_CASE("A pocket takes from each log what lies in it") {
+    const Layout layout = laid(floored());
+    const auto lower = pockets(piece(layout, "A-02-1")), upper = pockets(piece(layout, "A-03-1"));
+    REQUIRE(lower.size() == 7);
+    REQUIRE(upper.size() == 7);
+    CHECK(lower[0].bed.height_at(0, 0) == Approx(380 - 230));
+    CHECK(lower[0].x == Approx(800));
+    CHECK(lower[0].y_face == Approx(200));
+    CHECK(lower[0].y_back == Approx(120));
+    CHECK(upper[0].z_top == Approx(100));
+    CHECK(lower[0].holds == "G-J01");
+    // closed form: seven joists, two ends each, 60 mm of height in the lower log and 100 in the upper
+    Shell bare = floored();
+    bare.floors.clear();
+    bare.pegs.wanted = false;
+    Shell with = floored();
+    with.pegs.wanted = false;
+    const double joists = 7 * 100.0 * 180 * 3760, taken = 14 * 100.0 * 80 * (60 + 100);
+    CHECK(volume_of(laid(with)) - volume_of(laid(bare)) == Approx(joists - taken).epsilon(1e-12));
+}
+
+TEST_CASE("A tailed end is a trapezoid, and its pocket the same one") {
+    Shell shell = floored();
+    shell.pegs.wanted = false;
+    const double square = volume_of(laid(shell));
+    shell.floors[0].pocket = PocketKind::tailed;
+    shell.floors[0].tail = Slope::rise_per_run(1.0 / 8);
+    const Layout layout = laid(shell);
+    CHECK(clean(layout));
+    const auto pocket = pockets(piece(layout, "A-02-1")).front();
+    CHECK(pocket.half_at_back == Approx(50));
+    CHECK(pocket.half_at_face == Approx(40));
+    // an end loses two wedges 10 mm wide at the neck; where it lies in a gap, 20 of its 180 mm, no log gains them
+    CHECK(volume_of(layout) - square == Approx(-14 * 80 * 10 * 20.0).epsilon(1e-6));
+}
+
+TEST_CASE("Joists of tapered logs turn about, or turn their butts toward the longer span") {
+    Shell shell = floored();
+    shell.floors[0].tip_height = Length::mm(160);
+    shell.floors[0].tip_width = Length::mm(90);
+    const auto butts = [](const Layout &layout) {
+        std::string turned;
+        for (const Timber &t : layout.timbers)
+            if (t.use == TimberUse::joist)
+                turned += layout.pieces[static_cast<std::size_t>(t.piece)].butt_at_datum ? "d" : "f";
+        return turned;
+    };
+    const Layout alternating = laid(shell);
+    CHECK(butts(alternating) == "dfdfdfd");
+    CHECK(clean(alternating));
+    shell.floors[0].beams = {{Length::mm(2200), {Length::mm(150), Length::mm(150)}}};
+    const Layout longer = laid(shell);
+    CHECK(butts(longer) == "ddddddd");
+    CHECK(clean(longer));
+    shell.floors[0].beams[0].from_wall = Length::mm(1400);
+    CHECK(butts(laid(shell)) == "fffffff");
+}
+
+TEST_CASE("A beam divides the spans and lies in the walls at its own ends") {
+    Shell shell = floored();
+    shell.floors[0].beams = {{Length::mm(1600), {Length::mm(200), Length::mm(200)}}};
+    const Layout layout = laid(shell);
+    CHECK(clean(layout));
+    const Piece &beam = piece(layout, "G-B01");
+    CHECK(beam.blank.length == Approx(4600 + 160));
+    CHECK(beam.frame.origin.z + beam.blank.height == Approx(380)); // under the joists
+    CHECK(pockets(piece(layout, "D-02-1")).size() == 1);
+    for (const Timber &t : layout.timbers)
+        if (t.use == TimberUse::joist) CHECK(t.spans == std::vector<double>{1500, 1900});
+}
+
+TEST_CASE("Trimmers round an opening are carried by whole joists and carry the trimmed ones") {
+    Shell shell = floored();
+    shell.floors[0].openings = {{"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
+    const Layout layout = laid(shell);
+    CHECK(clean(layout));
+    // joists at 1450 and 2950 stand beside it; those at 1800 and 2400 are cut, the one at 3000 gives way
+    CHECK(places(layout) == std::vector<double>{600, 1200, 1450, 2950, 3600, 4200});
+    std::vector<double> trimmed;
+    for (const Timber &t : layout.timbers)
+        if (t.use == TimberUse::trimmed) trimmed.push_back(t.to.y - t.from.y);
+    CHECK(trimmed == std::vector<double>{900, 1300, 900, 1300}); // from A to the trimmer, and from the other to C
+    CHECK(pockets(piece(layout, "G-J03")).size() == 2);
+    CHECK(pockets(piece(layout, "G-T01")).size() == 2);
+}
+
+TEST_CASE("An opening at the wall needs a trimmer at one end only") {
+    Shell shell = floored();
+    shell.floors[0].openings = {{"stair", Length::mm(0), Length::mm(0), Length::mm(1400), Length::mm(1200)}};
+    const Layout layout = laid(shell);
+    CHECK(clean(layout));
+    CHECK(std::count_if(layout.timbers.begin(), layout.timbers.end(),
+                        [](const Timber &t) { return t.use == TimberUse::trimmer; }) == 1);
+    CHECK(pockets(piece(layout, "D-03-1")).size() == 1); // the trimmer's one end lies in the wall
+}
+
+TEST_CASE("What does not fit a floor is said, with what would") {
+    const auto said = [](auto change) {
+        Shell shell = floored();
+        change(shell, shell.floors[0]);
+        const Layout layout = lay_out(shell);
+        CHECK(layout.pieces.empty());
+        return words(layout.findings);
+    };
+    using S = Shell;
+    using F = Floor;
+    CHECK_THAT(said([](S &, F &f) { f.to = "B"; }), Catch::Contains("do not face each other"));
+    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(190); }), Catch::Contains("175 mm at most would"));
+    CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(110); }), Catch::Contains("125 mm at least"));
+    CHECK_THAT(said([](S &, F &f) { f.first = Length::mm(10); }), Catch::Contains("lies in the wall"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }), Catch::Contains("lower the floor by 10 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }), Catch::Contains("raise the floor by 130 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(5000); }), Catch::Contains("lies over the wall's top"));
+    CHECK_THAT(said([](S &, F &f) { f.pocket = PocketKind::tailed, f.tail = Slope::rise_per_run(1); }),
+               Catch::Contains("a smaller tail or bearing"));
+    CHECK_THAT(said([](S &, F &f) { f.beams = {{Length::mm(30), {Length::mm(100), Length::mm(100)}}}; }),
+               Catch::Contains("lies in a wall; between 75 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.openings = {{"hatch", Length::mm(4000), Length(), Length::mm(900), Length::mm(900)}}; }),
+               Catch::Contains("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
+    CHECK_THAT(said([](S &s, F &) {
+                   Opening o;
+                   o.wall = "A";
+                   o.from_left = Length::mm(900);
+                   o.width = Length::mm(800);
+                   o.sill = Length::mm(100);
+                   o.height = Length::mm(500);
+                   s.openings = {o};
+               }),
+               Catch::Contains("joist G-J02") && Catch::Contains("lies in window 1 in wall A"));
+}
+
+TEST_CASE("A pocket that is closed, and one with little wood under it, are warned of") {
+    Shell shell = floored();
+    shell.floors[0].joist.height = Length::mm(120);
+    shell.floors[0].level = Length::mm(400);
+    const Layout closed = laid(shell);
+    CHECK(has(closed.findings, "pocket-closed"));
+    CHECK(overlaps(closed, bodies_of(closed)).empty());
+    shell.floors[0].level = Length::mm(380);
+    CHECK(has(lay_out(shell).findings, "thin-wood-under-pocket"));
+}
+
+TEST_CASE("Grooves for splines are cut into every jamb") {
+    Shell shell = test::plain_shell();
+    Opening o;
+    o.wall = "A";
+    o.from_left = Length::mm(2000);
+    o.width = Length::mm(800);
+    o.sill = Length::mm(100);
+    o.height = Length::mm(500);
+    shell.openings = {o};
+    shell.pegs.wanted = false;
+    const double before = volume_of(laid(shell));
+    shell.trim.spline_width = Length::mm(40);
+    shell.trim.spline_depth = Length::mm(30);
+    const Layout layout = laid(shell);
+    // of the opening's 500 mm, two gaps of 20 mm are no wood: 100 to 210, 230 to 440, 460 to 600
+    CHECK(before - volume_of(layout) == Approx(2 * 40.0 * 30 * (110 + 210 + 140)).epsilon(1e-12));
+    CHECK(clean(layout));
+    shell.trim.spline_width = Length::mm(120);
+    CHECK(has(lay_out(shell).findings, "trim-does-not-fit"));
+}
+
+TEST_CASE("A window's sill falls outward, in the log that it is cut into or the one below") {
+    Shell shell = test::plain_shell();
+    Opening o;
+    o.wall = "A";
+    o.from_left = Length::mm(2000);
+    o.width = Length::mm(800);
+    o.sill = Length::mm(100);
+    o.height = Length::mm(500);
+    shell.openings = {o};
+    shell.pegs.wanted = false;
+    const double level = volume_of(laid(shell));
+    shell.trim.sill_slope = Slope::rise_per_run(0.1);
+    CHECK(level - volume_of(laid(shell)) == Approx(800 * 200.0 * 20 / 2).epsilon(1e-12));
+    shell.openings[0].sill = Length::mm(220); // 10 mm over the top of the log: half of the wedge is in the gap
+    shell.trim.sill_slope = Slope();
+    const double over = volume_of(laid(shell));
+    shell.trim.sill_slope = Slope::rise_per_run(0.1);
+    CHECK(over - volume_of(laid(shell)) == Approx(800 * 100.0 * 10 / 2).epsilon(1e-12));
+    CHECK(clean(laid(shell)));
+}
+
+TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clear") {
+    Shell shell = test::plain_shell();
+    StatedBore rod;
+    rod.use = BoreUse::rod;
+    rod.wall = "A";
+    rod.from_left = Length::mm(1500);
+    rod.diameter = Length::mm(30);
+    rod.drift = Length::mm(4);
+    shell.bores = {rod};
+    const Layout layout = laid(shell);
+    double x = 1500;
+    for (const char *tag : {"A-01-1", "A-02-1", "A-03-1", "A-04-1"}) {
+        const Piece &p = piece(layout, tag);
+        std::vector<double> pegs;
+        const Bore *bore = nullptr;
+        for (const Cut &cut : p.cuts)
+            if (const auto *b = std::get_if<Bore>(&cut)) b->use == BoreFor::rod ? void(bore = b) : pegs.push_back(b->x);
+        REQUIRE(bore != nullptr);
+        CHECK(bore->x == Approx(x));
+        for (const double peg : pegs) CHECK(std::abs(peg - x) >= shell.pegs.between.mm() - 1e-9);
+        x += 4;
+    }
+    shell.bores[0].from_left = Length::mm(100);
+    CHECK_THAT(words(lay_out(shell).findings), Catch::Contains("no whole log"));
+    shell.bores[0].from_left = Length::mm(1500);
+    shell.bores[0].to_round = 9;
+    CHECK_THAT(words(lay_out(shell).findings), Catch::Contains("only 4 rounds"));
+}
+
+TEST_CASE("A draw-bore draws toward the log's nearer end") {
+    Shell shell = test::plain_shell();
+    shell.pegs.draw = Length::mm(4);
+    const Layout layout = laid(shell);
+    int seen = 0;
+    for (std::size_t k = 0; k < layout.pegs.size(); ++k) {
+        const Peg &peg = layout.pegs[k];
+        const Piece &upper = layout.pieces[static_cast<std::size_t>(peg.upper)];
+        const Piece &lower = layout.pieces[static_cast<std::size_t>(peg.lower)];
+        const auto hole = [&](const Piece &p) {
+            for (const Cut &cut : p.cuts)
+                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == static_cast<int>(k)) return p.frame.to_world({b->x, b->y, 0});
+            return Vec3{};
+        };
+        const double above = upper.frame.to_local(hole(upper)).x, below = upper.frame.to_local(hole(lower)).x;
+        CHECK(std::abs(below - above) == Approx(4));
+        CHECK((below < above) == (above < upper.blank.length / 2));
+        ++seen;
+    }
+    CHECK(seen > 10);
+    shell.pegs.draw = Length::mm(12);
+    CHECK(has(lay_out(shell).findings, "peg-rule"));
+}
+
+namespace {
+
+struct Drawn {
+    int laid = 0, timbers = 0, beams = 0, trimmers = 0, tailed = 0, closed = 0;
+    std::map<std::string, int> refused;
+};
+
+void check_one(Drawn &drawn) {
+    const Shell shell = test::any_fitted_shell();
+    const Layout layout = lay_out(shell);
+    if (has_errors(layout.findings)) {
+        for (const Finding &f : layout.findings)
+            if (f.weight == Weight::error) {
+                ++drawn.refused[f.code];
+                break;
+            }
+        RC_DISCARD("cannot be built");
+    }
+    const auto bodies = bodies_of(layout);
+    for (const Overlap &o : overlaps(layout, bodies)) {
+        const Piece &a = layout.pieces[static_cast<std::size_t>(o.a)], &b = layout.pieces[static_cast<std::size_t>(o.b)];
+        if (a.timber >= 0 && b.timber >= 0 && shell.floors.size() > 1) RC_DISCARD("two floors cross each other");
+        RC_FAIL(a.tag + " and " + b.tag + " share " + std::to_string(o.volume) + "\n" + write_document(shell));
+    }
+    const bool closed = has(layout.findings, "pocket-closed");
+    drawn.closed += closed;
+    for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
+        const Piece &p = layout.pieces[static_cast<std::size_t>(b.piece)], &by = layout.pieces[static_cast<std::size_t>(b.by)];
+        if (shell.floors.size() > 1 && (p.timber >= 0 || by.timber >= 0)) continue;
+        if (!closed || p.timber < 0) RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
+    }
+    for (const Body &body : bodies) RC_ASSERT(is_closed(body.hewn));
+    ++drawn.laid;
+    drawn.timbers += static_cast<int>(layout.timbers.size());
+    for (const Timber &t : layout.timbers) {
+        drawn.beams += t.use == TimberUse::beam;
+        drawn.trimmers += t.use == TimberUse::trimmer;
+    }
+    for (const Floor &f : shell.floors) drawn.tailed += f.pocket == PocketKind::tailed;
+}
+
+} // namespace
+
+TEST_CASE("Random shells with floors, trim and bores keep the invariants", "[fitted]") {
+    Drawn drawn;
+    const auto start = std::chrono::steady_clock::now();
+    CHECK(rc::check([&] { check_one(drawn); }));
+    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    std::ostringstream line;
+    line << drawn.laid << " shells with " << drawn.timbers << " timbers in " << seconds << " s; " << drawn.beams << " beams, "
+         << drawn.trimmers << " trimmers, " << drawn.tailed << " tailed floors, " << drawn.closed
+         << " with closed pockets; refused:";
+    for (const auto &[code, times] : drawn.refused) line << " " << code << " " << times;
+    WARN(line.str());
+    CHECK(drawn.laid >= 90);
+    CHECK(drawn.timbers > drawn.laid);
+    CHECK(drawn.beams > 0);
+    CHECK(drawn.trimmers > 0);
+}
