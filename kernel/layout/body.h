@@ -16,7 +16,7 @@ struct Body {
     std::vector<Bore> bores; ///< upright, each clear of the others and of all faces' borders unless !bores_clear
     bool bores_clear = true; ///< every bore opens whole in a nearly level face, or ends blind in wood
     std::vector<RoundSurface> rounds; ///< Plane::round counts these from 1
-    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to some 1e-5 of itself
+    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 1e-4 of itself
     Vec3 centroid;           ///< piece frame
 
     // For exact solids of what has round surfaces:
