@@ -72,6 +72,8 @@ std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
         return side + "square at a jamb";
     case EndKind::butt:
         return side + "square against the crossing wall";
+    case EndKind::step:
+        return side + "square against " + there.at + " of the foundation";
     case EndKind::pocket:
         return side + pocketed_words(piece, end, style);
     }
@@ -91,6 +93,8 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
         return "header cut " + said(high - low, style) + " up from the underside" + where;
     case BoxUse::through:
         return "opening cut " + said(low, style) + " to " + said(high, style) + " high" + where;
+    case BoxUse::step:
+        return "cut level " + said(high, style) + " up from the underside over " + cut.opening + where;
     case BoxUse::groove:
         return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " +
                said(to - from, style) + " deep" + where;
@@ -234,6 +238,8 @@ std::string place_of(const PieceEnd &end) {
         return end.at.empty() ? "jamb" : "jamb of " + end.at;
     case EndKind::butt:
         return "against the wall at corner " + end.at;
+    case EndKind::step:
+        return "against " + end.at + " of the foundation";
     case EndKind::pocket:
         return "in " + end.at;
     }

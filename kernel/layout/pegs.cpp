@@ -192,16 +192,20 @@ class WallPegs {
         const Course &over = *upper.course, &under = *lower.course;
         const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under.low(x));
         const bool through = rule_.depth_below >= 1;
-        const double below = drawn(upper, x);
-        u.cuts.emplace_back(bore(u, x, over.low(x), over.high(x), index, true));
-        l.cuts.emplace_back(
-            bore(l, below, through ? under.low(below) : under.high(below) - depth, under.high(below), index, through));
+        const double below = drawn(upper, x); // where the lower hole is
+        const double top = over.high(x) + over.crown, under_top = under.high(below) + under.crown;
+        const double foot =
+            over.scoped ? std::max(over.low(x) - over.lip, under.high(x) + under.crown + over.scribe) : over.low(x);
+        const bool on_round = under.lip > 0; // its underside is scoped over the crown of the next one down
+        const double end = !through ? under_top - depth : on_round ? under_top - depth + under.scribe : under.low(below);
+        u.cuts.emplace_back(bore(u, x, foot, top, index, true));
+        l.cuts.emplace_back(bore(l, below, end, under_top, index, through));
         Peg peg;
         peg.upper = upper.piece;
         peg.lower = lower.piece;
-        peg.top = wall_.frame.to_world({x, wall_.thickness / 2, over.high(x)});
+        peg.top = wall_.frame.to_world({x, wall_.thickness / 2, top});
         peg.diameter = rule_.diameter.mm();
-        peg.length = over.high(x) - under.high(x) + depth;
+        peg.length = top - under_top + depth;
         layout_.pegs.push_back(peg);
         mine_.push_back(index);
     }

@@ -35,15 +35,19 @@ void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings 
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies))
         if (!slides_in(layout, b.piece)) findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
                             "it cannot be lowered into place past " + tag(layout, b.by), ""});
-    for (const Model &model : layout.models)
-        if (!bodies[static_cast<std::size_t>(&model - layout.models.data())].bores_clear)
+    for (const Model &model : layout.models) {
+        const Body &body = bodies[static_cast<std::size_t>(&model - layout.models.data())];
+        if (!body.bores_clear && body.scopes.empty()) // on round logs bores open in round surfaces
             findings.push_back({Weight::warning, "bores-meet", tag(layout, model.pieces.front()),
                                 "a bore of this piece runs into a notch, an edge or another bore", "pegs"});
+    }
 }
 
 void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
     if (layout.corners[static_cast<std::size_t>(corner)].kind == CornerKind::crossing) return; // both logs run on
-    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return; // every log hooks over the one that it crosses
+    const TailTop top = tail_top(rule);
     if (lock(top, top) > tolerance::weld) return;
     const std::string &name = layout.corners[static_cast<std::size_t>(corner)].name;
     findings.push_back({shell.pegs.wanted ? Weight::note : Weight::warning, "corner-not-locked", "corner " + name,
@@ -77,7 +81,9 @@ std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, do
 
 void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
     const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return; // falls away from the middle of the lower log to both its sides
+    const TailTop top = tail_top(rule);
     for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)}) {
         const WallPlace &log = layout.walls[static_cast<std::size_t>(own)];
         const WallPlace &crossing = layout.walls[static_cast<std::size_t>(other)];

@@ -39,6 +39,8 @@ std::string what_for(const BoxPart &b, const Words &words) {
         return "Sill cut for " + name;
     case BoxUse::header:
         return "Header cut for " + name;
+    case BoxUse::step:
+        return "Underside over " + name;
     case BoxUse::seat:
         return "Seat on " + name;
     case BoxUse::groove:
