@@ -60,6 +60,11 @@ std::string pocketed_words(const Piece &piece, End end, const LengthStyle &style
     return (tail ? "tailed, " : "square, ") + said(bearing, style) + " of it in the pocket";
 }
 
+bool scoped(const Piece &piece) {
+    return std::any_of(piece.cuts.begin(), piece.cuts.end(),
+                       [](const Cut &cut) { return std::holds_alternative<ScopeCut>(cut); });
+}
+
 std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
     const std::string side = std::string(side_of(end)) + ": ";
     const auto seams = seams_at(piece, end);
@@ -67,7 +72,7 @@ std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
     switch (there.kind) {
     case EndKind::corner:
-        return side + "square";
+        return side + (scoped(piece) ? "square, past the corner" : "square");
     case EndKind::jamb:
         return side + "square at a jamb";
     case EndKind::butt:
@@ -179,6 +184,18 @@ const char *name_of(BoreFor use) {
     return "bore";
 }
 
+std::string stick_words(const RoundCut &cut, const LengthStyle &style) {
+    return "round stick of " + said(2 * cut.radius, style) + ": what lies outside it is wane";
+}
+
+std::string scope_words(const ScopeCut &cut, const LengthStyle &style) {
+    const std::string clear = cut.scribe > 0 ? ", " + said(cut.scribe, style) + " clear" : "";
+    const std::string top = ", its top " + said(cut.at.z + cut.radius, style) + " over the blank's underside" + clear;
+    if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
+    const double x = cut.at.x - cut.at.y * cut.along.x / cut.along.y;
+    return "saddle of radius " + said(cut.radius, style) + " at " + said(x, style) + " over " + cut.other + top;
+}
+
 bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
     return a.use == b.use && a.through == b.through && a.from_top == b.from_top &&
            said(a.diameter, style) == said(b.diameter, style) &&
@@ -223,6 +240,8 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
         if (const auto *pocket = std::get_if<PocketCut>(&cut))
             words.push_back(pocket_words(piece, *pocket, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
+        if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, style));
+        if (const auto *scope = std::get_if<ScopeCut>(&cut)) words.push_back(scope_words(*scope, style));
     }
     for (std::string &entry : all_bore_words(bores, style))
         words.push_back(std::move(entry));

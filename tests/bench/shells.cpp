@@ -52,6 +52,16 @@ Shell house() {
     return shell;
 }
 
+Shell round_house() {
+    Shell shell = house();
+    shell.name = "Bench round house";
+    shell.thickness = mm(250);
+    shell.rounds.gap = {};
+    shell.notch.kind = NotchKind::saddle;
+    shell.notch.overhang = mm(250);
+    return shell;
+}
+
 Shell hall() {
     Shell shell = bare(40);
     shell.name = "Bench hall";
