@@ -114,7 +114,9 @@ class CourseCutter {
     }
 
     CourseSpans cut() {
-        const auto &[cuts, breaks] = parts_[static_cast<std::size_t>(wall_)][index_];
+        const CourseParts &parts = parts_[static_cast<std::size_t>(wall_)][index_];
+        const std::vector<OpeningCut> &cuts = parts.cuts;
+        const std::vector<Break> &breaks = parts.breaks;
         CourseSpans spans;
         const std::size_t last = reaches_.size() - 1;
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();

@@ -174,7 +174,7 @@ LaidTable sill_table(const Layout &layout, const Words &words) {
         table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
                               words.length(piece.blank.length), words.length(piece.blank.width),
                               words.length(piece.blank.height), piece.butt_at_datum ? "left" : "right",
-                              words.length(origin.x)});
+                              origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
     }
     return LaidTable(table);
 }
