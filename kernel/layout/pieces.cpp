@@ -78,7 +78,6 @@ std::vector<Stretch> stretches_between(const Span &log, const std::vector<Break>
 
 /// How a log falls into pieces.
 struct CourseParts {
-    Span log; ///< end to end
     std::vector<OpeningCut> cuts;
     std::vector<Break> breaks; ///< point into `cuts`
 };
@@ -93,7 +92,6 @@ AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<st
         all[w].resize(courses[w].size());
         for (std::size_t k = 0; k < courses[w].size(); ++k) {
             CourseParts &parts = all[w][k];
-            parts.log = {courses[w][k].x_datum, courses[w][k].x_far};
             parts.cuts = cuts_of(shell, layout, static_cast<int>(w), courses[w][k]);
             parts.breaks = breaks_of(parts.cuts, layout, static_cast<int>(w), courses[w][k], notches[w], k);
         }
@@ -106,7 +104,7 @@ class CourseCutter {
   public:
     CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
                  const std::vector<WallNotches> &notches, const AllParts &parts, int wall, std::size_t course)
-        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), parts_(parts), wall_(wall),
+        : shell_(shell), layout_(layout), notches_(notches), parts_(parts), wall_(wall),
           place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
           course_(courses[static_cast<std::size_t>(wall)][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
@@ -114,9 +112,7 @@ class CourseCutter {
     }
 
     CourseSpans cut() {
-        const CourseParts &parts = parts_[static_cast<std::size_t>(wall_)][index_];
-        const std::vector<OpeningCut> &cuts = parts.cuts;
-        const std::vector<Break> &breaks = parts.breaks;
+        const auto &[cuts, breaks] = parts_[static_cast<std::size_t>(wall_)][index_];
         CourseSpans spans;
         const std::size_t last = reaches_.size() - 1;
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
@@ -363,8 +359,8 @@ class CourseCutter {
         const WallPlace &other = layout_.walls[wall];
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
-        const CourseParts &parts = parts_[wall][course];
-        const std::vector<Stretch> pieces = stretches_between(parts.log, parts.breaks);
+        const Course &log = courses_[wall][course];
+        const std::vector<Stretch> pieces = stretches_between({log.x_datum, log.x_far}, parts_[wall][course].breaks);
         const auto before =
             std::count_if(pieces.begin(), pieces.end(), [&](const Stretch &s) { return s.span.to < there->x; });
         return tag_of(other.name, round, static_cast<int>(before) + 1);
@@ -436,7 +432,6 @@ class CourseCutter {
 
     const Shell &shell_;
     Layout &layout_;
-    const std::vector<std::vector<Course>> &courses_;
     const std::vector<WallNotches> &notches_;
     const AllParts &parts_;
     int wall_;

@@ -28,7 +28,7 @@ bool slides_in(const Layout &layout, int piece) {
 }
 
 /// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
+void check_wood(const Layout &layout, bool scoped, const std::vector<Body> &bodies, Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies))
         findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
                             "these two pieces share " + volume_text(o.volume) + " of wood", ""});
@@ -37,7 +37,7 @@ void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings 
                             "it cannot be lowered into place past " + tag(layout, b.by), ""});
     for (const Model &model : layout.models) {
         const Body &body = bodies[static_cast<std::size_t>(&model - layout.models.data())];
-        if (!body.bores_clear && body.scopes.empty()) // on round logs bores open in round surfaces
+        if (!body.bores_clear && !scoped) // there bores open in round surfaces
             findings.push_back({Weight::warning, "bores-meet", tag(layout, model.pieces.front()),
                                 "a bore of this piece runs into a notch, an edge or another bore", "pegs"});
     }
@@ -165,7 +165,7 @@ void check_floors(const Shell &shell, const Layout &layout, Findings &findings) 
 
 Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
     Findings findings;
-    check_wood(layout, bodies, findings);
+    check_wood(layout, shell.notch.kind == NotchKind::saddle, bodies, findings);
     for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
         check_lock(shell, layout, c, findings);
         check_flow(shell, layout, c, findings);
