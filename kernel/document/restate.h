@@ -5,9 +5,10 @@
 
 namespace roundlay {
 
-/// States in the document what `after` says other than `before`; the rest of its text stays. `before` is what
-/// the document reads as. Walls keep their number, names and headings (else std::invalid_argument); openings,
-/// corners and own logs may come and go.
+/// States in the document all that `after` says other than `before`; the rest of its text stays, and all of
+/// it where they are equal. `before` is what the document reads as. Any part may change, come or go; the new
+/// text reads as `after`. Or one problem and no change, where the text is written in a way that only a person
+/// can edit.
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after);
 
 } // namespace roundlay
