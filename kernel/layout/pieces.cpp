@@ -104,7 +104,7 @@ class CourseCutter {
   public:
     CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
                  const std::vector<WallNotches> &notches, const AllParts &parts, int wall, std::size_t course)
-        : shell_(shell), layout_(layout), notches_(notches), parts_(parts), wall_(wall),
+        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), parts_(parts), wall_(wall),
           place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
           course_(courses[static_cast<std::size_t>(wall)][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
@@ -432,6 +432,7 @@ class CourseCutter {
 
     const Shell &shell_;
     Layout &layout_;
+    const std::vector<std::vector<Course>> &courses_;
     const std::vector<WallNotches> &notches_;
     const AllParts &parts_;
     int wall_;

@@ -195,7 +195,7 @@ double floor_under(const Layout &layout, int wall, double from, double to) {
         reached = step.to;
         lowest = std::min(lowest, step.rise);
     }
-    return reached >= to - tolerance::weld ? lowest : 0;
+    return lowest < HUGE_VAL && reached >= to - tolerance::weld ? lowest : 0;
 }
 
 bool check_openings_on_steps(const Shell &shell, Layout &layout) {
