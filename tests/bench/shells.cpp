@@ -53,8 +53,9 @@ Shell house() {
 }
 
 Shell round_house() {
-    Shell shell = house();
+    Shell shell = bare(4);
     shell.name = "Bench round house";
+    shell.walls = rectangle_plan(mm(6000), mm(5000));
     shell.thickness = mm(250);
     shell.rounds.gap = {};
     shell.notch.kind = NotchKind::saddle;

@@ -8,7 +8,7 @@ namespace roundlay::bench {
 /// An L of 13 rounds with paired windows: about 160 pieces.
 Shell house();
 
-/// The same plan and openings in round logs with saddles.
+/// A small rectangle of round logs with saddles: some twenty pieces, since booleans take their time.
 Shell round_house();
 
 /// A cross of 40 rounds with openings in every wall: about 1,000 pieces.
