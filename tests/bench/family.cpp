@@ -1,0 +1,101 @@
+// bench_family [SHELLS]: random shells over the whole family of joints (2,000), held to the invariants: every
+// piece closed, no two share wood, each can be lowered into place. Prints the seed, the count, what was
+// drawn, and the time. A failure is shrunk by rapidcheck and ends with 1. RC_PARAMS="seed=N" draws the same
+// shells again.
+#include "kernel/layout/interference.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <iostream>
+#include <map>
+
+using namespace roundlay;
+
+namespace {
+
+struct Drawn {
+    int shells = 0, refused = 0, pieces = 0, timbers = 0;
+    std::map<std::string, int> with;
+};
+
+Shell any_of_all() {
+    switch (*rc::gen::inRange(0, 5)) {
+    case 0:
+        return test::any_tapered_shell();
+    case 1:
+        return test::any_fitted_shell();
+    case 2:
+        return test::any_stepped_shell();
+    default:
+        return test::any_family_shell();
+    }
+}
+
+void count(const Shell &shell, const Layout &layout, Drawn &drawn) {
+    ++drawn.shells;
+    drawn.pieces += static_cast<int>(layout.pieces.size());
+    drawn.timbers += static_cast<int>(layout.timbers.size());
+    const auto some = [&](CornerKind kind) {
+        return std::any_of(layout.corners.begin(), layout.corners.end(),
+                           [&](const CornerPlace &c) { return c.kind == kind; });
+    };
+    drawn.with["tees"] += some(CornerKind::tee);
+    drawn.with["crossings"] += some(CornerKind::crossing);
+    drawn.with["floors"] += !layout.timbers.empty();
+    drawn.with["steps"] += !shell.steps.empty();
+    drawn.with["tapers"] += shell.logs.butt_height.has_value();
+    drawn.with["overhangs"] += shell.notch.overhang.mm() > 0;
+    drawn.with["openings"] += !shell.openings.empty();
+}
+
+void hold(Drawn &drawn) {
+    const Shell shell = any_of_all();
+    const Layout layout = lay_out(shell);
+    if (layout.pieces.empty()) {
+        ++drawn.refused;
+        RC_DISCARD("cannot be built");
+    }
+    const auto bodies = bodies_of(layout);
+    const bool two_floors =
+        shell.floors.size() > 1; // they may be stated across each other: the review says so
+    for (const Overlap &o : overlaps(layout, bodies))
+        if (!two_floors)
+            RC_FAIL(layout.pieces[static_cast<std::size_t>(o.a)].tag + " shares wood with " +
+                    layout.pieces[static_cast<std::size_t>(o.b)].tag);
+    const bool slid = test::has(layout.findings, "pocket-closed");
+    for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(b.piece)];
+        const Piece &by = layout.pieces[static_cast<std::size_t>(b.by)];
+        const bool timber = piece.timber >= 0 || by.timber >= 0;
+        if (!timber || (!two_floors && !slid)) RC_FAIL(piece.tag + " cannot be lowered past " + by.tag);
+    }
+    for (const Body &body : bodies)
+        RC_ASSERT(is_closed(body.hewn));
+    count(shell, layout, drawn);
+}
+
+} // namespace
+
+int main(int argc, char **argv) {
+    rc::detail::TestParams params = rc::detail::configuration().testParams;
+    params.maxSuccess = argc > 1 ? std::atoi(argv[1]) : 2000;
+    Drawn drawn;
+    const auto start = std::chrono::steady_clock::now();
+    const auto result = rc::detail::checkTestable([&] { hold(drawn); }, rc::detail::TestMetadata{}, params);
+    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    rc::detail::printResultMessage(result, std::cout);
+    std::printf("\nseed %llu: %d shells of %d pieces and %d timbers of floors held in %.1f s (%.2f ms each); "
+                "%d more refused\n  with",
+                static_cast<unsigned long long>(params.seed), drawn.shells, drawn.pieces - drawn.timbers,
+                drawn.timbers, seconds, 1000 * seconds / std::max(drawn.shells, 1), drawn.refused);
+    for (const auto &[what, times] : drawn.with)
+        std::printf(" %s %d,", what.c_str(), times);
+    std::printf(" and others\n");
+    return result.is<rc::detail::SuccessResult>() ? 0 : 1;
+}
