@@ -44,6 +44,8 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Blank"), tr("%1 × %2, %3 long")
                                .arg(length_text(b.width, units), length_text(b.height, units),
                                     length_text(b.length, units)));
+    this->row(tr("Finish"), text(row.finish));
+    this->row(tr("Fabric"), text(row.fabric));
     constexpr double mm3_per_m3 = 1e9;
     this->row(tr("Volume"), tr("%1 m³").arg(row.stick.volume / mm3_per_m3, 0, 'f', 4));
     if (row.stick.high_kg > 0)

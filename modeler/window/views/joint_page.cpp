@@ -100,7 +100,7 @@ void JointPage::refresh() {
     const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
     std::erase_if(scene.instances, [&](const Instance &i) {
         const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
-        return p.round > rounds_shown || (p.datum.at != c.name && p.far.at != c.name);
+        return p.timber >= 0 || p.round > rounds_shown || (p.datum.at != c.name && p.far.at != c.name);
     });
     for (Instance &i : scene.instances) {
         const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
