@@ -6,7 +6,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay::window {
 
@@ -46,12 +45,9 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
                                     length_text(b.length, units)));
     this->row(tr("Finish"), text(row.finish));
     this->row(tr("Fabric"), text(row.fabric));
-    constexpr double mm3_per_m3 = 1e9;
-    this->row(tr("Volume"), tr("%1 m³").arg(row.stick.volume / mm3_per_m3, 0, 'f', 4));
+    this->row(tr("Volume"), volume_text(row.stick.volume, units));
     if (row.stick.high_kg > 0)
-        this->row(
-            tr("Weight, estimated"),
-            tr("%1 to %2 kg").arg(row.stick.low_kg, 0, 'f', 0).arg(std::ceil(row.stick.high_kg), 0, 'f', 0));
+        this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
 }
 
 void Words::neighbours(const PieceRow &row) {

@@ -15,14 +15,6 @@
 <context>
     <name>CutListPanel</name>
     <message>
-        <source>%1 pieces, %2 distinct, %3 m³</source>
-        <translation>%1 pièces, dont %2 distinctes, %3 m³</translation>
-    </message>
-    <message>
-        <source>, estimated %1 to %2 kg</source>
-        <translation>, estimées à %1 à %2 kg</translation>
-    </message>
-    <message>
         <source>every piece</source>
         <translation>toutes les pièces</translation>
     </message>
@@ -65,6 +57,14 @@
     <message>
         <source>Cut list</source>
         <translation>Liste de débit</translation>
+    </message>
+    <message>
+        <source>%1 pieces, %2 distinct, %3</source>
+        <translation>%1 pièces, %2 différentes, %3</translation>
+    </message>
+    <message>
+        <source>, estimated %1</source>
+        <translation>, estimées : %1</translation>
     </message>
 </context>
 <context>
@@ -212,6 +212,10 @@
     <message>
         <source>line %1</source>
         <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>Nothing is in the way of this shell.</source>
+        <translation>Rien ne s'oppose à cette coque.</translation>
     </message>
 </context>
 <context>
@@ -483,16 +487,8 @@
         <translation>Volume</translation>
     </message>
     <message>
-        <source>%1 m³</source>
-        <translation>%1 m³</translation>
-    </message>
-    <message>
         <source>Weight, estimated</source>
         <translation>Masse, estimée</translation>
-    </message>
-    <message>
-        <source>%1 to %2 kg</source>
-        <translation>%1 à %2 kg</translation>
     </message>
     <message>
         <source>Butt</source>
@@ -1451,6 +1447,13 @@
     <message>
         <source>Edit text</source>
         <translation>Modifier le texte</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 à %2 %3</translation>
     </message>
 </context>
 <context>

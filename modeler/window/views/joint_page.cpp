@@ -63,6 +63,8 @@ QWidget *JointPage::fields() {
     lift_->setAccessibleName(tr("Lift the logs apart"));
     title_ = new QLabel;
     title_->setWordWrap(true);
+    title_->setAlignment(Qt::AlignTop);
+    title_->setMinimumHeight(2 * title_->fontMetrics().lineSpacing()); // its words come and go, the view stays
     form->addRow(tr("C&orner"), corners_);
     form->addRow(tr("&Lift"), lift_);
     form->addRow(tr("&Notch"), kind_);
