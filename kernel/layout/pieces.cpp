@@ -41,12 +41,35 @@ std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Wall
     return breaks;
 }
 
+/// How a log falls into pieces.
+struct CourseParts {
+    std::vector<OpeningCut> cuts;
+    std::vector<Break> breaks; ///< point into `cuts`
+};
+
+/// By wall, by course: worked out once, since logs ask for their neighbours' tags.
+using AllParts = std::vector<std::vector<CourseParts>>;
+
+AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
+                  const std::vector<WallNotches> &notches) {
+    AllParts all(courses.size());
+    for (std::size_t w = 0; w < courses.size(); ++w) {
+        all[w].resize(courses[w].size());
+        for (std::size_t k = 0; k < courses[w].size(); ++k) {
+            CourseParts &parts = all[w][k];
+            parts.cuts = cuts_of(shell, layout, static_cast<int>(w), courses[w][k]);
+            parts.breaks = breaks_of(parts.cuts, layout.walls[w], notches[w], k);
+        }
+    }
+    return all;
+}
+
 /// Builds the pieces of one course of one wall.
 class CourseCutter {
   public:
     CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
-                 const std::vector<WallNotches> &notches, int wall, std::size_t course)
-        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), wall_(wall),
+                 const std::vector<WallNotches> &notches, const AllParts &parts, int wall, std::size_t course)
+        : shell_(shell), layout_(layout), notches_(notches), parts_(parts), wall_(wall),
           place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
           course_(courses[static_cast<std::size_t>(wall)][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
@@ -54,8 +77,7 @@ class CourseCutter {
     }
 
     CourseSpans cut() {
-        const std::vector<OpeningCut> cuts = cuts_of(shell_, layout_, wall_, course_);
-        const std::vector<Break> breaks = breaks_of(cuts, place_, notches_[static_cast<std::size_t>(wall_)], index_);
+        const auto &[cuts, breaks] = parts_[static_cast<std::size_t>(wall_)][index_];
         CourseSpans spans;
         const std::size_t last = reaches_.size() - 1;
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
@@ -233,8 +255,7 @@ class CourseCutter {
         const WallPlace &other = layout_.walls[wall];
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
-        const std::vector<OpeningCut> cuts = cuts_of(shell_, layout_, here.other, courses_[wall][course]);
-        const std::vector<Break> breaks = breaks_of(cuts, other, notches_[wall], course);
+        const std::vector<Break> &breaks = parts_[wall][course].breaks;
         const auto before = std::count_if(breaks.begin(), breaks.end(), [&](const Break &b) { return b.span.to < there->x; });
         return tag_of(other.name, round, static_cast<int>(before) + 1);
     }
@@ -291,8 +312,8 @@ class CourseCutter {
 
     const Shell &shell_;
     Layout &layout_;
-    const std::vector<std::vector<Course>> &courses_;
     const std::vector<WallNotches> &notches_;
+    const AllParts &parts_;
     int wall_;
     const WallPlace &place_;
     std::size_t index_;
@@ -307,9 +328,10 @@ std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout 
                                                      const std::vector<std::vector<Course>> &courses,
                                                      const std::vector<WallNotches> &notches) {
     std::vector<std::vector<CourseSpans>> all(courses.size());
+    const AllParts parts = parts_of(shell, layout, courses, notches);
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (std::size_t k = 0; k < courses[w].size(); ++k)
-            all[w].push_back(CourseCutter(shell, layout, courses, notches, static_cast<int>(w), k).cut());
+            all[w].push_back(CourseCutter(shell, layout, courses, notches, parts, static_cast<int>(w), k).cut());
     return all;
 }
 
