@@ -8,6 +8,7 @@
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
@@ -24,10 +25,12 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QProcess>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTranslator>
 #include <QTreeWidget>
 
 using namespace roundlay;
@@ -49,6 +52,9 @@ class DeskTest : public QObject {
     void the_keyboard_alone_is_enough();
     void units_switch_and_the_shell_stays();
     void the_cut_list_is_sorted_filtered_and_copied();
+    void a_log_is_stated_and_what_has_no_field_stays();
+    void a_joist_is_chosen_like_a_log();
+    void the_window_speaks_french();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
 
   private:
@@ -282,6 +288,58 @@ void DeskTest::the_cut_list_is_sorted_filtered_and_copied() {
     QCOMPARE(lines.size(), table.model()->rowCount() + 1);
     QVERIFY(lines[1].contains('\t'));
     window.close_document();
+}
+
+void DeskTest::a_log_is_stated_and_what_has_no_field_stays() {
+    MainWindow window(kept());
+    Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    OwnLog stated;
+    stated.wall = shell.walls[1].name;
+    stated.round = 2;
+    stated.notch.overhang_left = Length::mm(80);
+    shell.own_logs.push_back(stated);
+    window.begin(shell, "A log");
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().standing() != nullptr);
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, piece_tagged(layout, shell.walls[1].name + "-02-1"));
+    auto *mark = window.log().findChild<QLineEdit *>("mark");
+    QVERIFY(mark != nullptr);
+    mark->setText("IX");
+    mark->setModified(true);
+    emit mark->editingFinished();
+    QVERIFY(settled(window));
+    stated.mark = "IX";
+    QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));
+    QVERIFY(window.desk().standing()->job.shell.own_logs[0] == stated);
+    window.close_document();
+}
+
+void DeskTest::a_joist_is_chosen_like_a_log() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const Layout &layout = window.desk().standing()->job.layout;
+    QVERIFY(!layout.timbers.empty());
+    const std::string corner = window.selection().corner();
+    for (const Timber &timber : layout.timbers) {
+        window.selection().choose_piece(layout, timber.piece);
+        QCOMPARE(window.selection().corner(), corner); // none of its ends is at one
+        QVERIFY(!window.log().words().isEmpty());
+        QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
+    }
+    window.grab();
+    window.close_document();
+}
+
+void DeskTest::the_window_speaks_french() {
+    const auto translator = own_translator(QLocale(QLocale::French, QLocale::France));
+    QVERIFY(translator != nullptr);
+    QApplication::installTranslator(translator.get());
+    MainWindow window(kept());
+    const auto menus = window.menuBar()->actions();
+    QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
+    QApplication::removeTranslator(translator.get());
 }
 
 void DeskTest::without_opengl_a_sentence_stands_where_the_model_would_be() {

@@ -95,28 +95,27 @@ Shell with_corner_notch(const Shell &shell, const std::string &first, const std:
     return next;
 }
 
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
+OwnLog own_log(const Shell &shell, const std::string &wall, int round) {
     for (const OwnLog &log : shell.own_logs)
-        if (log.wall == wall && log.round == round) return log.sizes;
-    return {};
+        if (log.wall == wall && log.round == round) return log;
+    OwnLog nothing;
+    nothing.wall = wall;
+    nothing.round = round;
+    return nothing;
 }
 
-Shell with_log_sizes(const Shell &shell, const std::string &wall, int round, const LogSizes &sizes) {
+Shell with_own_log(const Shell &shell, const OwnLog &log) {
     Shell next = shell;
-    const auto at = std::find_if(next.own_logs.begin(), next.own_logs.end(),
-                                 [&](const OwnLog &log) { return log.wall == wall && log.round == round; });
-    if (at != next.own_logs.end()) {
-        at->sizes = sizes;
-        OwnLog nothing;
-        nothing.wall = wall;
-        nothing.round = round;
-        if (*at == nothing) next.own_logs.erase(at);
-    } else if (sizes != LogSizes()) {
-        OwnLog log;
-        log.wall = wall;
-        log.round = round;
-        log.sizes = sizes;
-        next.own_logs.push_back(log);
+    const auto at =
+        std::find_if(next.own_logs.begin(), next.own_logs.end(),
+                     [&](const OwnLog &old) { return old.wall == log.wall && old.round == log.round; });
+    const bool says_nothing = log == own_log({}, log.wall, log.round);
+    if (at == next.own_logs.end()) {
+        if (!says_nothing) next.own_logs.push_back(log);
+    } else if (says_nothing) {
+        next.own_logs.erase(at);
+    } else {
+        *at = log;
     }
     return next;
 }

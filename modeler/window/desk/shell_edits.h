@@ -18,8 +18,9 @@ std::optional<Shell> with_opening(const Shell &shell, Opening opening, double mi
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 
-/// Sizes of the whole log of that wall and round.
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round);
-Shell with_log_sizes(const Shell &shell, const std::string &wall, int round, const LogSizes &sizes);
+/// What is stated of the log of that wall and round alone; only its place where nothing is.
+OwnLog own_log(const Shell &shell, const std::string &wall, int round);
+/// The shell with that stated of the log; a log of which nothing is left to say goes.
+Shell with_own_log(const Shell &shell, const OwnLog &log);
 
 } // namespace roundlay::window

@@ -1,5 +1,6 @@
 #include "modeler/window/desk/words.h"
 
+#include <QCoreApplication>
 #include <cmath>
 
 namespace roundlay::window {
@@ -8,6 +9,22 @@ QString length_text(double mm, UnitSystem units) {
     LengthStyle style;
     style.system = units;
     return text(print_length(Length::mm(mm), style));
+}
+
+QString volume_text(double mm3, UnitSystem units) {
+    constexpr double mm3_per_m3 = 1e9, mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
+    if (units == UnitSystem::metric) return QStringLiteral("%1 m³").arg(mm3 / mm3_per_m3, 0, 'f', 3);
+    return QStringLiteral("%1 ft³").arg(mm3 / mm3_per_ft3, 0, 'f', 2);
+}
+
+QString weight_text(double low_kg, double high_kg, UnitSystem units) {
+    constexpr double kg_per_lb = 0.45359237; // exact: the international pound
+    const bool metric = units == UnitSystem::metric;
+    const double unit = metric ? 1 : kg_per_lb;
+    return QCoreApplication::translate("Words", "%1 to %2 %3")
+        .arg(std::floor(low_kg / unit), 0, 'f', 0)
+        .arg(std::ceil(high_kg / unit), 0, 'f', 0)
+        .arg(metric ? QStringLiteral("kg") : QStringLiteral("lb"));
 }
 
 double grid_step(UnitSystem units) {

@@ -134,6 +134,8 @@ void MainWindow::make_view_menu() {
         [this] { model_->set_colouring(Colouring::finding); });
     add(colours, "colour_alike", tr("by &equal pieces"), {},
         [this] { model_->set_colouring(Colouring::alike); });
+    add(colours, "colour_fabric", tr("by &kept and new"), {},
+        [this] { model_->set_colouring(Colouring::fabric); });
     menu->addSeparator();
     QMenu *panels = menu->addMenu(tr("&Panels"));
     for (QDockWidget *dock : docks_) {

@@ -44,13 +44,11 @@ QString total_words(const CutList &list) {
         low += row.stick.low_kg;
         high += row.stick.high_kg;
     }
-    constexpr double mm3_per_m3 = 1e9;
-    QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3 m³")
+    QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3")
                         .arg(list.pieces.size())
                         .arg(list.models.size())
-                        .arg(volume / mm3_per_m3, 0, 'f', 2);
-    if (list.weights_known)
-        words += CutListPanel::tr(", estimated %1 to %2 kg").arg(low, 0, 'f', 0).arg(high, 0, 'f', 0);
+                        .arg(volume_text(volume, list.units));
+    if (list.weights_known) words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units));
     return words;
 }
 

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
 #include "modeler/window/views/tints.h"
 
@@ -15,19 +16,30 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace roundlay::window {
 
+namespace {
+
+bool is_log(const Layout &layout, int piece) {
+    return layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
+}
+
+} // namespace
+
 LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), title_(new QLabel), words_(new QLabel),
-      complaint_(new QLabel), log_(log_box()), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
+      complaint_(new QLabel), log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
     auto *form = new QFormLayout(wall_);
-    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"), false);
+    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
     connect(wall_length_, &LengthEdit::committed, this, &LogPanel::take_wall);
     QFont large = title_->font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     large.setBold(true);
     title_->setFont(large);
+    connect(log_, &LogFields::stated, this, &LogPanel::take_log);
+    connect(log_, &LogFields::complained, complaint_, &QLabel::setText);
     words_->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -50,33 +62,13 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     refresh();
 }
 
-LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label,
-                                   bool optional) {
+LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label) {
     auto *edit = new LengthEdit;
     edit->setObjectName(name);
-    edit->set_optional(optional);
     edit->setAccessibleName(QString(label).remove(u'&'));
-    if (optional) edit->setPlaceholderText(tr("as the wall"));
     form->addRow(label, edit);
     connect(edit, &MeasureEdit::complained, complaint_, &QLabel::setText);
     return edit;
-}
-
-QGroupBox *LogPanel::log_box() {
-    auto *box = new QGroupBox(tr("Sizes of its own, of the whole log"));
-    auto *form = new QFormLayout(box);
-    butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), true);
-    tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), true);
-    butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), true);
-    tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), true);
-    butt_ = new QComboBox;
-    butt_->addItems({tr("by turns"), tr("left"), tr("right")});
-    butt_->setAccessibleName(tr("Where the butt lies"));
-    form->addRow(tr("Butt l&ies"), butt_);
-    for (LengthEdit *edit : {butt_height_, tip_height_, butt_width_, tip_width_})
-        connect(edit, &LengthEdit::committed, this, &LogPanel::take_log);
-    connect(butt_, &QComboBox::activated, this, &LogPanel::take_log);
-    return box;
 }
 
 QGroupBox *LogPanel::opening_box() {
@@ -88,10 +80,10 @@ QGroupBox *LogPanel::opening_box() {
     kind_ = new QComboBox;
     kind_->addItems({tr("door"), tr("window")});
     form->addRow(tr("&Kind"), kind_);
-    from_left_ = length_field(form, QStringLiteral("from_left"), tr("From the &left"), false);
-    sill_ = length_field(form, QStringLiteral("sill"), tr("&Sill"), false);
-    width_ = length_field(form, QStringLiteral("width"), tr("&Width"), false);
-    height_ = length_field(form, QStringLiteral("height"), tr("&Height"), false);
+    from_left_ = length_field(form, QStringLiteral("from_left"), tr("From the &left"));
+    sill_ = length_field(form, QStringLiteral("sill"), tr("&Sill"));
+    width_ = length_field(form, QStringLiteral("width"), tr("&Width"));
+    height_ = length_field(form, QStringLiteral("height"), tr("&Height"));
     for (LengthEdit *edit : {from_left_, sill_, width_, height_})
         connect(edit, &LengthEdit::committed, this, &LogPanel::take_opening);
     connect(kind_, &QComboBox::activated, this, &LogPanel::take_opening);
@@ -115,7 +107,7 @@ void LogPanel::refresh() {
     const StatePtr &state = desk_.standing();
     const int piece =
         state && chosen.kind == Chosen::Kind::piece ? piece_tagged(state->job.layout, chosen.name) : -1;
-    log_->setVisible(piece >= 0);
+    log_->setVisible(piece >= 0 && is_log(state->job.layout, piece)); // a floor's timber states nothing alone
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     words_->clear();
@@ -137,14 +129,9 @@ void LogPanel::show_log(int piece) {
     const Piece &p = state.job.layout.pieces[static_cast<std::size_t>(piece)];
     title_->setText(text(p.tag));
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
-    const LogSizes sizes =
-        sizes_of(state.job.shell, state.job.layout.walls[static_cast<std::size_t>(p.wall)].name, p.round);
-    const UnitSystem units = desk_.units();
-    butt_height_->set_length(sizes.butt_height, units);
-    tip_height_->set_length(sizes.tip_height, units);
-    butt_width_->set_length(sizes.butt_width, units);
-    tip_width_->set_length(sizes.tip_width, units);
-    butt_->setCurrentIndex(!sizes.butt ? 0 : *sizes.butt == LogEnd::left ? 1 : 2);
+    if (!is_log(state.job.layout, piece)) return;
+    const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
+    log_->show_log(own_log(state.job.shell, wall, p.round), desk_.units());
 }
 
 void LogPanel::show_opening() {
@@ -167,6 +154,10 @@ void LogPanel::show_wall() {
     title_->setText(tr("Wall %1").arg(text(selection_.chosen().name)));
     for (const WallPlace &w : desk_.standing()->job.layout.walls)
         if (w.name == selection_.chosen().name) wall_length_->set_length(Length::mm(w.length), desk_.units());
+    const auto &outside = desk_.standing()->job.shell.walls;
+    wall_length_->setEnabled(std::any_of(outside.begin(), outside.end(), [&](const Wall &w) {
+        return w.name == selection_.chosen().name; // a partition is as long as its place asks
+    }));
 }
 
 void LogPanel::take_log() {
@@ -174,13 +165,11 @@ void LogPanel::take_log() {
     const Layout &layout = desk_.standing()->job.layout;
     const int piece = piece_tagged(layout, selection_.chosen().name);
     if (piece < 0) return;
+    if (!is_log(layout, piece)) return;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    LogSizes sizes{
-        butt_height_->stated(), tip_height_->stated(), butt_width_->stated(), tip_width_->stated(), {}};
-    if (butt_->currentIndex() > 0) sizes.butt = butt_->currentIndex() == 1 ? LogEnd::left : LogEnd::right;
     const std::string wall = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    desk_.edit(tr("State sizes of log %1").arg(text(p.tag)), [&](const Shell &shell) {
-        return std::optional(with_log_sizes(shell, wall, p.round, sizes));
+    desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
+        return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, wall, p.round))));
     });
 }
 

@@ -15,14 +15,6 @@
 <context>
     <name>CutListPanel</name>
     <message>
-        <source>%1 pieces, %2 distinct, %3 m³</source>
-        <translation>%1 pièces, dont %2 distinctes, %3 m³</translation>
-    </message>
-    <message>
-        <source>, estimated %1 to %2 kg</source>
-        <translation>, estimées à %1 à %2 kg</translation>
-    </message>
-    <message>
         <source>every piece</source>
         <translation>toutes les pièces</translation>
     </message>
@@ -65,6 +57,14 @@
     <message>
         <source>Cut list</source>
         <translation>Liste de débit</translation>
+    </message>
+    <message>
+        <source>%1 pieces, %2 distinct, %3</source>
+        <translation>%1 pièces, %2 différentes, %3</translation>
+    </message>
+    <message>
+        <source>, estimated %1</source>
+        <translation>, estimées : %1</translation>
     </message>
 </context>
 <context>
@@ -213,6 +213,10 @@
         <source>line %1</source>
         <translation>ligne %1</translation>
     </message>
+    <message>
+        <source>Nothing is in the way of this shell.</source>
+        <translation>Rien ne s'oppose à cette coque.</translation>
+    </message>
 </context>
 <context>
     <name>JointPage</name>
@@ -274,26 +278,22 @@
     </message>
 </context>
 <context>
-    <name>LogPanel</name>
+    <name>LogFields</name>
     <message>
-        <source>Wall</source>
-        <translation>Mur</translation>
+        <source>Stated of the whole log</source>
+        <translation>Indiqué pour la pièce entière</translation>
     </message>
     <message>
-        <source>&amp;Length outside</source>
-        <translation>&amp;Longueur au dehors</translation>
+        <source>Mark on the log</source>
+        <translation>Marque sur la pièce</translation>
     </message>
     <message>
-        <source>Numbers of what is chosen</source>
-        <translation>Chiffres de ce qui est choisi</translation>
+        <source>&amp;Mark on the log</source>
+        <translation>&amp;Marque sur la pièce</translation>
     </message>
     <message>
         <source>as the wall</source>
         <translation>comme le mur</translation>
-    </message>
-    <message>
-        <source>Sizes of its own, of the whole log</source>
-        <translation>Dimensions propres, de la pièce entière</translation>
     </message>
     <message>
         <source>&amp;Butt height</source>
@@ -312,6 +312,18 @@
         <translation>La&amp;rgeur du petit bout</translation>
     </message>
     <message>
+        <source>B&amp;ow</source>
+        <translation>&amp;Cintrage</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message>
+        <source>Butt l&amp;ies</source>
+        <translation>Gros &amp;bout</translation>
+    </message>
+    <message>
         <source>by turns</source>
         <translation>en alternance</translation>
     </message>
@@ -324,12 +336,71 @@
         <translation>à droite</translation>
     </message>
     <message>
-        <source>Where the butt lies</source>
-        <translation>Où se trouve le gros bout</translation>
+        <source>&amp;Finish</source>
+        <translation>&amp;Façon</translation>
     </message>
     <message>
-        <source>Butt l&amp;ies</source>
-        <translation>Gros &amp;bout</translation>
+        <source>as the shell</source>
+        <translation>comme la coque</translation>
+    </message>
+    <message>
+        <source>hewn</source>
+        <translation>équarrie</translation>
+    </message>
+    <message>
+        <source>sawn</source>
+        <translation>sciée</translation>
+    </message>
+    <message>
+        <source>peeled</source>
+        <translation>écorcée</translation>
+    </message>
+    <message>
+        <source>F&amp;abric</source>
+        <translation>&amp;État</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuve</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservée</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparée</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>remplacée</translation>
+    </message>
+</context>
+<context>
+    <name>LogPanel</name>
+    <message>
+        <source>Wall</source>
+        <translation>Mur</translation>
+    </message>
+    <message>
+        <source>&amp;Length outside</source>
+        <translation>&amp;Longueur au dehors</translation>
+    </message>
+    <message>
+        <source>Numbers of what is chosen</source>
+        <translation>Chiffres de ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>à gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>à droite</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -388,10 +459,6 @@
         <translation>Mur %1</translation>
     </message>
     <message>
-        <source>State sizes of log %1</source>
-        <translation>Fixer les dimensions de la pièce %1</translation>
-    </message>
-    <message>
         <source>Change opening</source>
         <translation>Changer l’ouverture</translation>
     </message>
@@ -420,16 +487,8 @@
         <translation>Volume</translation>
     </message>
     <message>
-        <source>%1 m³</source>
-        <translation>%1 m³</translation>
-    </message>
-    <message>
         <source>Weight, estimated</source>
         <translation>Masse, estimée</translation>
-    </message>
-    <message>
-        <source>%1 to %2 kg</source>
-        <translation>%1 à %2 kg</translation>
     </message>
     <message>
         <source>Butt</source>
@@ -474,6 +533,18 @@
     <message>
         <source>Equal to</source>
         <translation>Égale à</translation>
+    </message>
+    <message>
+        <source>State log %1</source>
+        <translation>Indiquer la pièce %1</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Façon</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>État</translation>
     </message>
 </context>
 <context>
@@ -898,6 +969,10 @@
         <source>&amp;About roundlay</source>
         <translation>À &amp;propos de roundlay</translation>
     </message>
+    <message>
+        <source>by &amp;kept and new</source>
+        <translation>par &amp;neuf et ancien</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -909,7 +984,7 @@
 <context>
     <name>ModelPage</name>
     <message>
-        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa's software renderer would bring the model back.</source>
+        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa&apos;s software renderer would bring the model back.</source>
         <translation>Cette machine ne dessine pas OpenGL 3.3 : le modèle ne peut pas être montré ici. Plan, élévation, fiches et listes fonctionnent quand même ; un pilote tel que le rendu logiciel de Mesa ramènerait le modèle.</translation>
     </message>
     <message>
@@ -991,6 +1066,10 @@
     <message>
         <source>&amp;Tags</source>
         <translation>&amp;Repères</translation>
+    </message>
+    <message>
+        <source>by kept and new</source>
+        <translation>par neuf et ancien</translation>
     </message>
 </context>
 <context>
@@ -1368,6 +1447,13 @@
     <message>
         <source>Edit text</source>
         <translation>Modifier le texte</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 à %2 %3</translation>
     </message>
 </context>
 <context>

@@ -32,9 +32,11 @@ class PlanView : public DrawingView {
   private:
     int wall_at(Vec2 at) const;
     int corner_at(Vec2 at) const;
+    int timber_at(Vec2 at) const; ///< index into Layout::pieces
     int chosen_wall() const;
     void choose_next(int step);
     void move_wall(double outward, bool as_edit);
+    void paint_timbers(QPainter &painter) const;
     void paint_walls(QPainter &painter) const;
     void paint_openings(QPainter &painter) const;
     void paint_dimensions(QPainter &painter) const;
