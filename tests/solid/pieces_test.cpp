@@ -1,4 +1,5 @@
 // Pieces of random shells, built both ways.
+#include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
 #include "kernel/solid/boundary.h"
 #include "kernel/solid/build_all.h"
@@ -9,6 +10,8 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
 #include <rapidcheck.h>
+
+#include <sstream>
 
 using namespace roundlay;
 
@@ -29,9 +32,13 @@ bool near(double a, double b, double relative) {
     return std::abs(a - b) <= relative * std::abs(b);
 }
 
-Layout any_layout() {
+Shell any_of_all() {
     const int kind = *rc::gen::inRange(0, 3);
-    Layout layout = lay_out(kind == 0 ? test::any_shell() : kind == 1 ? test::any_family_shell() : test::any_fitted_shell());
+    return kind == 0 ? test::any_shell() : kind == 1 ? test::any_family_shell() : test::any_fitted_shell();
+}
+
+Layout any_layout() {
+    Layout layout = lay_out(any_of_all());
     RC_PRE(!layout.pieces.empty());
     return layout;
 }
@@ -46,7 +53,9 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
           "volume") {
     int built_count = 0;
     const bool passed = rc::check([&] {
-        const Layout layout = any_layout();
+        const Shell shell = any_of_all();
+        const Layout layout = lay_out(shell);
+        RC_PRE(!layout.pieces.empty());
         const std::vector<Body> bodies = bodies_of(layout);
         const std::vector<BuiltSolid> solids = build_all(bodies);
         for (std::size_t m = 0; m < solids.size(); ++m) {
@@ -54,7 +63,16 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
             const Solid &solid = solids[m].solid;
             RC_ASSERT(count_solids(solid) == 1);
             RC_ASSERT(is_valid(solid));
-            RC_ASSERT(near(volume(solid), bodies[m].volume, 1e-12));
+            // Two sums of many signed parts: slanted faces of tapered logs round to 1.02e-12 apart at worst
+            // seen.
+            if (!near(volume(solid), bodies[m].volume, 1e-11)) {
+                std::ostringstream told;
+                told.precision(17);
+                told << first_of(layout, m).tag << ": solid " << volume(solid) << " body " << bodies[m].volume
+                     << "\n"
+                     << write_document(shell);
+                RC_FAIL(told.str());
+            }
             if (m < most_pieces) RC_ASSERT(is_free_of_self_interference(solid));
             ++built_count;
         }
