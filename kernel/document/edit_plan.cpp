@@ -102,14 +102,22 @@ Planned plan_with(const ParsedText &text, std::span<const Step> path, const std:
     return add_table(text, text.text().size(), "[" + path.front().key + "]", {{last.key, value}});
 }
 
-Planned plan_entry(const ParsedText &text, const std::string &list, const KeyTexts &keys) {
+Planned plan_entry(const ParsedText &text, std::span<const Step> list, const KeyTexts &keys) {
+    std::string name;
+    for (const Step &step : list)
+        name += (name.empty() ? "" : ".") + step.key;
     std::size_t at = text.text().size();
-    if (const toml::node *found = text.root().get(list)) {
-        if (!is_header_list(*found))
-            return "the list is not written with [[" + list + "]] headers; add to it by hand";
-        at = block_of(text, *found->as_array()->back().as_table()).end;
+    if (const auto found = resolve(text.root(), list)) {
+        if (!is_header_list(*found->node))
+            return "the list is not written with [[" + name + "]] headers; add to it by hand";
+        at = block_of(text, *found->node->as_array()->back().as_table()).end;
+    } else if (list.size() > 1) {
+        const auto parent = resolve(text.root(), list.first(list.size() - 1));
+        const toml::table *table = parent ? parent->node->as_table() : nullptr;
+        if (!table || !is_under_header(text, *table)) return "there is no table with a header to put it in";
+        at = block_of(text, *table).end;
     }
-    return add_table(text, at, "[[" + list + "]]", keys);
+    return add_table(text, at, "[[" + name + "]]", keys);
 }
 
 Planned plan_without(const ParsedText &text, std::span<const Step> path) {

@@ -22,7 +22,7 @@ using KeyTexts = std::vector<std::pair<std::string, std::string>>; ///< keys and
 
 // See Document for what each of them does.
 Planned plan_with(const ParsedText &text, std::span<const Step> path, const std::string &value);
-Planned plan_entry(const ParsedText &text, const std::string &list, const KeyTexts &keys);
+Planned plan_entry(const ParsedText &text, std::span<const Step> list, const KeyTexts &keys);
 Planned plan_without(const ParsedText &text, std::span<const Step> path);
 
 } // namespace roundlay

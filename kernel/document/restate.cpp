@@ -1,198 +1,74 @@
 #include "kernel/document/restate.h"
 
+#include "kernel/document/edit_layout.h"
+#include "kernel/document/edit_path.h"
+#include "kernel/document/toml_scan.h"
+#include "kernel/document/writer.h"
+
+#include <algorithm>
+#include <memory>
 #include <stdexcept>
 
 namespace roundlay {
 
 namespace {
 
-std::string spelled(const std::string &text) {
-    return toml_text(text);
-}
-std::string spelled(double value) {
-    return toml_text(value);
-}
-std::string spelled(Slope value) {
-    return toml_text(value);
-}
-std::string spelled(int value) {
-    return std::to_string(value);
-}
-std::string spelled(bool value) {
-    return value ? "true" : "false";
-}
-std::string spelled(TopRule value) {
-    return value == TopRule::level ? "\"level\"" : "\"staggered\"";
-}
-std::string spelled(LogEnd value) {
-    return value == LogEnd::left ? "\"left\"" : "\"right\"";
-}
-std::string spelled(OpeningKind value) {
-    return value == OpeningKind::door ? "\"door\"" : "\"window\"";
-}
-std::string spelled(UnitSystem value) {
-    return value == UnitSystem::metric ? "\"metric\"" : "\"imperial\"";
-}
-std::string spelled(NotchKind value) {
-    switch (value) {
-    case NotchKind::full_dovetail:
-        return "\"full dovetail\"";
-    case NotchKind::half_dovetail:
-        return "\"half dovetail\"";
-    case NotchKind::square_lap:
-        return "\"square lap\"";
-    case NotchKind::saddle:
-        return "\"saddle\"";
-    case NotchKind::stated:
-        break;
-    }
-    return "\"stated\"";
-}
-
-std::string entry(const char *list, std::size_t index) {
-    return std::string(list) + "[" + std::to_string(index) + "].";
-}
-
-/// Collects edits; the first that fails ends it.
-class Restating {
+/// A text and its tree.
+class Tree {
   public:
-    Restating(Document document, UnitSystem units) : edited_(std::move(document)), units_(units) {}
-
-    Document::Edited take() { return std::move(edited_); }
-
-    template <typename T> void differ(const std::string &path, const T &before, const T &after) {
-        if (before != after) state(path, text_of(after));
-    }
-    template <typename T>
-    void differ(const std::string &path, const std::optional<T> &before, const std::optional<T> &after) {
-        if (before == after) return;
-        if (after)
-            state(path, text_of(*after));
-        else
-            drop(path);
-    }
-    template <typename T> void key(Document::Keys &keys, const char *name, const T &value) const {
-        keys.emplace_back(name, text_of(value));
-    }
-    template <typename T>
-    void key(Document::Keys &keys, const char *name, const std::optional<T> &value) const {
-        if (value) keys.emplace_back(name, text_of(*value));
+    explicit Tree(std::string text) : text_(std::make_unique<std::string>(std::move(text))) {
+        auto parsed = parse_text(*text_, "");
+        if (const auto *problem = std::get_if<Problem>(&parsed)) throw std::invalid_argument(problem->message);
+        parsed_.emplace(std::get<ParsedText>(std::move(parsed)));
     }
 
-    void state(const std::string &path, const std::string &value) {
-        if (const auto *document = std::get_if<Document>(&edited_)) take_over(document->with(path, value));
+    const toml::table &root() const { return parsed_->root(); }
+    std::string text_of(const toml::node &node) const {
+        const std::size_t begin = parsed_->begin_of(node);
+        return text_->substr(begin, value_end(*text_, begin) - begin);
     }
-    void drop(const std::string &path) {
-        if (const auto *document = std::get_if<Document>(&edited_)) take_over(document->without(path));
-    }
-    void add(const char *list, const Document::Keys &keys) {
-        if (const auto *document = std::get_if<Document>(&edited_))
-            take_over(document->with_entry(list, keys));
+    /// The keys of a table in the order of the text.
+    std::vector<const toml::key *> keys_of(const toml::table &table) const {
+        std::vector<const toml::key *> keys;
+        for (const auto &[key, value] : table)
+            keys.push_back(&key);
+        std::sort(keys.begin(), keys.end(), [this](const toml::key *a, const toml::key *b) {
+            return parsed_->begin_of(*a) < parsed_->begin_of(*b);
+        });
+        return keys;
     }
 
   private:
-    std::string text_of(Length value) const { return toml_text(value, units_); }
-    template <typename T> std::string text_of(const T &value) const { return spelled(value); }
-    void take_over(Document::Edited next) { edited_ = std::move(next); }
-
-    Document::Edited edited_;
-    UnitSystem units_;
+    std::unique_ptr<std::string> text_; // the parsed text keeps a view of it
+    std::optional<ParsedText> parsed_;
 };
 
-void restate_entry(Restating &r, const std::string &at, const Wall &a, const Wall &b) {
-    if (a.name != b.name || a.heading != b.heading)
-        throw std::invalid_argument("restated: walls keep their names and headings");
-    r.differ(at + "length", a.length, b.length);
-    r.differ(at + "thickness", a.thickness, b.thickness);
-    r.differ(at + "pitch", a.pitch, b.pitch);
-    r.differ(at + "log_height", a.log_height, b.log_height);
+/// The same statement made in three ways: as before and after in full, and after as a person would write it.
+struct Statements {
+    const toml::table *before, *after, *plain;
+    const toml::table *inherited = nullptr; ///< what counts for a key that the text leaves out; else as before
+};
+
+using Tables = std::vector<const toml::table *>;
+
+bool is_list_of_tables(const toml::node &node) {
+    return node.is_array() && !node.as_array()->empty() && node.as_array()->front().is_table();
 }
 
-void restate_entry(Restating &r, const std::string &at, const Opening &a, const Opening &b) {
-    r.differ(at + "name", a.name, b.name);
-    r.differ(at + "kind", a.kind, b.kind);
-    r.differ(at + "wall", a.wall, b.wall);
-    r.differ(at + "from_left", a.from_left, b.from_left);
-    r.differ(at + "sill", a.sill, b.sill);
-    r.differ(at + "width", a.width, b.width);
-    r.differ(at + "height", a.height, b.height);
-}
-
-/// Slopes are stated only where their kind uses them.
-void restate_notch(Restating &r, const std::string &at, const NotchRule &a, const NotchRule &b) {
-    r.differ(at + "kind", a.kind, b.kind);
-    if (b.kind == NotchKind::stated) {
-        const bool newly = a.kind != NotchKind::stated;
-        if (newly || a.along != b.along) r.state(at + "along", spelled(b.along));
-        if (newly || a.across != b.across) r.state(at + "across", spelled(b.across));
-    } else {
-        r.differ(at + "slope", a.slope, b.slope);
-    }
-    r.differ(at + "overhang", a.overhang, b.overhang);
-    r.differ(at + "least_tail", a.least_tail, b.least_tail);
-}
-
-void restate_entry(Restating &r, const std::string &at, const CornerNotch &a, const CornerNotch &b) {
-    restate_notch(r, at, a.notch, b.notch);
-}
-
-void restate_sizes(Restating &r, const std::string &at, const LogSizes &a, const LogSizes &b) {
-    r.differ(at + "butt_height", a.butt_height, b.butt_height);
-    r.differ(at + "tip_height", a.tip_height, b.tip_height);
-    r.differ(at + "butt_width", a.butt_width, b.butt_width);
-    r.differ(at + "tip_width", a.tip_width, b.tip_width);
-    r.differ(at + "butt", a.butt, b.butt);
-}
-
-void restate_entry(Restating &r, const std::string &at, const OwnLog &a, const OwnLog &b) {
-    r.differ(at + "mark", a.mark, b.mark);
-    restate_sizes(r, at, a.sizes, b.sizes);
-}
-
-Document::Keys keys_of(const Restating &r, const Opening &o) {
-    Document::Keys keys;
-    if (!o.name.empty()) r.key(keys, "name", o.name);
-    r.key(keys, "kind", o.kind);
-    r.key(keys, "wall", o.wall);
-    r.key(keys, "from_left", o.from_left);
-    r.key(keys, "sill", o.sill);
-    r.key(keys, "width", o.width);
-    r.key(keys, "height", o.height);
-    return keys;
-}
-
-Document::Keys keys_of(const Restating &r, const CornerNotch &c) {
-    Document::Keys keys{{"between", "[" + toml_text(c.first) + ", " + toml_text(c.second) + "]"}};
-    r.key(keys, "kind", c.notch.kind);
-    if (c.notch.kind == NotchKind::stated) {
-        r.key(keys, "along", c.notch.along);
-        r.key(keys, "across", c.notch.across);
-    } else if (c.notch.kind != NotchKind::square_lap) {
-        r.key(keys, "slope", c.notch.slope);
-    }
-    return keys;
-}
-
-Document::Keys keys_of(const Restating &r, const OwnLog &log) {
-    Document::Keys keys;
-    r.key(keys, "wall", log.wall);
-    r.key(keys, "round", log.round);
-    if (!log.mark.empty()) r.key(keys, "mark", log.mark);
-    r.key(keys, "butt_height", log.sizes.butt_height);
-    r.key(keys, "tip_height", log.sizes.tip_height);
-    r.key(keys, "butt_width", log.sizes.butt_width);
-    r.key(keys, "tip_width", log.sizes.tip_width);
-    r.key(keys, "butt", log.sizes.butt);
-    return keys;
+Tables tables_of(const toml::table &parent, std::string_view key) {
+    Tables tables;
+    if (const toml::node *list = parent.get(key); list && is_list_of_tables(*list))
+        for (const toml::node &entry : *list->as_array())
+            tables.push_back(entry.as_table());
+    return tables;
 }
 
 /// Which entries of a longer list went when it became the shorter one, last first.
-template <typename T>
-std::vector<std::size_t> gone(const std::vector<T> &before, const std::vector<T> &after) {
+std::vector<std::size_t> gone(const Tables &before, const Tables &after) {
     std::vector<std::size_t> out;
-    std::size_t surplus = before.size() - after.size();
+    std::size_t surplus = before.size() - std::min(before.size(), after.size());
     for (std::size_t i = 0, j = 0; i < before.size(); ++i) {
-        if (surplus > 0 && (j >= after.size() || !(before[i] == after[j]))) {
+        if (surplus > 0 && (j >= after.size() || !same(*before[i], *after[j]))) {
             out.insert(out.begin(), i);
             --surplus;
         } else {
@@ -202,59 +78,196 @@ std::vector<std::size_t> gone(const std::vector<T> &before, const std::vector<T>
     return out;
 }
 
-template <typename T>
-void restate_list(Restating &r, const char *list, std::vector<T> before, const std::vector<T> &after) {
-    if (before.size() > after.size())
-        for (const std::size_t index : gone(before, after)) {
-            r.drop(std::string(list) + "[" + std::to_string(index) + "]");
-            before.erase(before.begin() + static_cast<std::ptrdiff_t>(index));
-        }
+std::string index_text(std::size_t index) {
+    return "[" + std::to_string(index) + "]";
+}
+
+bool is(const toml::table *table, std::string_view key, std::string_view word) {
+    const toml::node *node = table ? table->get(key) : nullptr;
+    return node && node->value<std::string_view>() == word;
+}
+
+/// A notch whose slopes are stated has to state them both, unless what it inherits states them.
+bool is_required(std::string_view key, const Statements &at) {
+    return (key == "along" || key == "across") && is(at.after, "kind", "stated") &&
+           !is(at.inherited, "kind", "stated");
+}
+
+/// A document that states nothing; lengths in the units of the others.
+Shell untold(UnitSystem units) {
+    Shell shell;
+    shell.units = units;
+    return shell;
+}
+
+/// Collects edits; the first that fails ends it.
+class Restating {
+  public:
+    Restating(Document document, const Shell &before, const Shell &after)
+        : edited_(std::move(document)), before_(write_in_full(before)), after_(write_in_full(after)),
+          plain_(write_document(after)), untold_(write_in_full(untold(after.units))) {}
+
+    Document::Edited restate() {
+        restate_table("", {&before_.root(), &after_.root(), &plain_.root()});
+        return std::move(edited_);
+    }
+    void state(const std::string &path, const std::string &value) {
+        if (const auto *document = std::get_if<Document>(&edited_)) take_over(document->with(path, value));
+    }
+
+  private:
+    void restate_table(const std::string &path, const Statements &at);
+    void restate_key(const std::string &path, std::string_view key, const Statements &at);
+    void restate_list(const std::string &path, std::string_view key, const Statements &at);
+    Tables drop_gone(const std::string &path, Tables before, const Tables &after);
+    bool add(const std::string &path, const toml::table &entry);
+    std::string in_line(const toml::table &entry) const;
+    const toml::table *inherited(const std::string &path) const;
+
+    bool failed() const { return std::holds_alternative<Problem>(edited_); }
+    bool stands(const std::string &path);
+    void drop(const std::string &path) {
+        if (const auto *document = std::get_if<Document>(&edited_)) take_over(document->without(path));
+    }
+    void take_over(Document::Edited next) {
+        edited_ = std::move(next);
+        standing_.reset();
+    }
+
+    Document::Edited edited_;
+    std::optional<Tree> standing_; ///< of the text as it is now
+    Tree before_, after_, plain_, untold_;
+    toml::table empty_;
+};
+
+bool Restating::stands(const std::string &path) {
+    if (failed()) return false;
+    if (!standing_) standing_.emplace(std::get<Document>(edited_).text());
+    return resolve(standing_->root(), *parse_path(path)).has_value();
+}
+
+/// What a notch leaves out: a corner's is as the shell's, the shell's as in a document that states none.
+const toml::table *Restating::inherited(const std::string &path) const {
+    if (path == "notch") return untold_.root().get("notch")->as_table();
+    if (path.starts_with("corner[")) return after_.root().get("notch")->as_table();
+    return nullptr;
+}
+
+void Restating::restate_table(const std::string &path, const Statements &at) {
+    Statements here = at;
+    here.inherited = inherited(path);
+    const std::string front = path.empty() ? "" : path + ".";
+    const auto name = [&](const toml::key *key) { return front + std::string(key->str()); };
+    for (const toml::key *key : before_.keys_of(*at.before)) {
+        const toml::node &node = *at.before->get(key->str());
+        if (at.after->get(key->str()) || is_list_of_tables(node)) continue;
+        if (node.is_table())
+            restate_table(name(key), {node.as_table(), &empty_, &empty_});
+        else if (stands(name(key)))
+            drop(name(key));
+    }
+    for (const toml::key *key : after_.keys_of(*at.after))
+        restate_key(name(key), key->str(), here);
+    for (const toml::key *key : before_.keys_of(*at.before))
+        if (!at.after->get(key->str()) && is_list_of_tables(*at.before->get(key->str())))
+            restate_list(name(key), key->str(), here);
+}
+
+void Restating::restate_key(const std::string &path, std::string_view key, const Statements &at) {
+    const toml::node &after = *at.after->get(key);
+    const toml::node *before = at.before->get(key);
+    if (is_list_of_tables(after)) return restate_list(path, key, at);
+    if (const toml::table *table = after.as_table()) {
+        const toml::table *plain = at.plain->get(key)->as_table();
+        return restate_table(path, {before ? before->as_table() : &empty_, table, plain});
+    }
+    const bool standing = (at.inherited || !before || !same(*before, after)) && stands(path);
+    const toml::node *now = at.inherited && !standing ? at.inherited->get(key) : before;
+    if (!now || !same(*now, after) || (!standing && is_required(key, at))) state(path, after_.text_of(after));
+}
+
+Tables Restating::drop_gone(const std::string &path, Tables before, const Tables &after) {
+    for (const std::size_t index : gone(before, after)) {
+        drop(path + index_text(index));
+        before.erase(before.begin() + static_cast<std::ptrdiff_t>(index));
+    }
+    return before;
+}
+
+void Restating::restate_list(const std::string &path, std::string_view key, const Statements &at) {
+    const Tables after = tables_of(*at.after, key), plain = tables_of(*at.plain, key);
+    const Tables before = drop_gone(path, tables_of(*at.before, key), after);
     for (std::size_t i = 0; i < before.size(); ++i)
-        restate_entry(r, entry(list, i), before[i], after[i]);
-    if constexpr (!std::is_same_v<T, Wall>)
-        for (std::size_t i = before.size(); i < after.size(); ++i)
-            r.add(list, keys_of(r, after[i]));
+        restate_table(path + index_text(i), {before[i], after[i], plain[i]});
+    for (std::size_t i = before.size(); i < after.size() && !failed(); ++i) {
+        if (add(path, *plain[i])) continue;
+        std::string list; // written in line: all of it anew
+        for (const toml::table *entry : plain)
+            list += (list.empty() ? "" : ", ") + in_line(*entry);
+        return state(path, "[" + list + "]");
+    }
 }
 
-void restate_rounds(Restating &r, const Rounds &a, const Rounds &b) {
-    r.differ("rounds.count", a.count, b.count);
-    r.differ("rounds.height", a.height, b.height);
-    r.differ("rounds.pitch", a.pitch, b.pitch);
-    r.differ("rounds.gap", a.gap, b.gap);
-    r.differ("rounds.full_first", a.full_first, b.full_first);
-    r.differ("rounds.top", a.top, b.top);
+/// False where the list has no headers. Lists inside the entry follow it.
+bool Restating::add(const std::string &path, const toml::table &entry) {
+    Document::Keys keys;
+    for (const toml::key *key : plain_.keys_of(entry))
+        if (const toml::node &node = *entry.get(key->str()); !is_list_of_tables(node))
+            keys.emplace_back(key->str(), plain_.text_of(node));
+    auto next = std::get<Document>(edited_).with_entry(path, keys);
+    if (std::holds_alternative<Problem>(next)) return false;
+    std::size_t index = 0;
+    while (stands(path + index_text(index)))
+        ++index;
+    take_over(std::move(next));
+    for (const toml::key *key : plain_.keys_of(entry))
+        for (const toml::table *inner : tables_of(entry, key->str()))
+            if (!add(path + index_text(index) + "." + std::string(key->str()), *inner)) return false;
+    return true;
 }
 
-void restate_pegs(Restating &r, const PegRule &a, const PegRule &b) {
-    r.differ("pegs.wanted", a.wanted, b.wanted);
-    r.differ("pegs.diameter", a.diameter, b.diameter);
-    r.differ("pegs.spacing", a.spacing, b.spacing);
-    r.differ("pegs.end_distance", a.end_distance, b.end_distance);
-    r.differ("pegs.between", a.between, b.between);
-    r.differ("pegs.depth_below", a.depth_below, b.depth_below);
-    r.differ("pegs.fewest", a.fewest, b.fewest);
+std::string Restating::in_line(const toml::table &entry) const {
+    std::string text;
+    for (const toml::key *key : plain_.keys_of(entry)) {
+        std::string value;
+        for (const toml::table *inner : tables_of(entry, key->str()))
+            value += (value.empty() ? "[" : ", ") + in_line(*inner);
+        value = value.empty() ? plain_.text_of(*entry.get(key->str())) : value + "]";
+        text += (text.empty() ? "{ " : ", ") + std::string(key->str()) + " = " + value;
+    }
+    return text + " }";
+}
+
+/// What long lists say the same need not be compared as text.
+void leave_out_equal(Shell &a, Shell &b) {
+    const auto leave_out = [&](auto... lists) {
+        ((a.*lists == b.*lists ? ((a.*lists).clear(), (b.*lists).clear()) : void()), ...);
+    };
+    leave_out(&Shell::own_logs, &Shell::openings, &Shell::floors, &Shell::bores, &Shell::steps);
+}
+
+Problem refusal(const Document &document, const ReadResult &read) {
+    for (const Problem &problem : read.problems)
+        if (problem.weight == Weight::error) return problem;
+    return {Weight::error, document.file(), {}, "this cannot be stated in the document as it is written",
+            "the text edited by hand"};
 }
 
 } // namespace
 
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after) {
-    if (before.walls.size() != after.walls.size())
-        throw std::invalid_argument("restated: walls neither come nor go");
-    Restating r(document, after.units);
-    r.differ("shell.name", before.name, after.name);
-    r.differ("shell.units", before.units, after.units);
-    r.differ("shell.thickness", before.thickness, after.thickness);
-    restate_list(r, "wall", before.walls, after.walls);
-    restate_rounds(r, before.rounds, after.rounds);
-    restate_notch(r, "notch.", before.notch, after.notch);
-    restate_list(r, "corner", before.corners, after.corners);
-    restate_sizes(r, "logs.", before.logs, after.logs);
-    restate_list(r, "log", before.own_logs, after.own_logs);
-    restate_list(r, "opening", before.openings, after.openings);
-    restate_pegs(r, before.pegs, after.pegs);
-    r.differ("wood.species", before.wood.species, after.wood.species);
-    r.differ("wood.moisture", before.wood.moisture, after.wood.moisture);
-    return r.take();
+    Shell from = before, to = after;
+    leave_out_equal(from, to);
+    from.units = to.units; // so that both write a length alike
+    Restating restating(document, from, to);
+    if (before.units != after.units)
+        restating.state("shell.units", after.units == UnitSystem::metric ? "\"metric\"" : "\"imperial\"");
+    Document::Edited edited = restating.restate();
+    if (const auto *next = std::get_if<Document>(&edited)) {
+        const ReadResult read = next->read();
+        if (!read.shell || *read.shell != after) return refusal(*next, read);
+    }
+    return edited;
 }
 
 } // namespace roundlay

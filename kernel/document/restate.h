@@ -6,8 +6,9 @@
 namespace roundlay {
 
 /// States in the document what `after` says other than `before`; the rest of its text stays. `before` is what
-/// the document reads as. Walls keep their number, names and headings (else std::invalid_argument); openings,
-/// corners and own logs may come and go.
+/// the document reads as. The new text reads as `after`; one problem where it would not: where `after` is beyond what
+/// a document can say, or what is to be changed is written in a way that only a person can edit. Any part of a shell
+/// that write_document writes is restated, so that a new one needs nothing here.
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after);
 
 } // namespace roundlay

@@ -105,6 +105,17 @@ void Writer::notch(const NotchRule &rule, const NotchRule &base, bool whole) {
         line("least_tail", rule.least_tail, "no tail thinner than this");
 }
 
+void Writer::notch_in_full(const NotchRule &rule) {
+    line("kind", toml_text(word(rule.kind)));
+    line("slope", toml_text(rule.slope));
+    line("along", toml_text(rule.along));
+    line("across", toml_text(rule.across));
+    line("overhang", rule.overhang);
+    shoulder(rule.shoulder);
+    line("scribe", rule.scribe);
+    line("least_tail", rule.least_tail);
+}
+
 void Writer::shoulder(Length shoulder) {
     if (shoulder.mm() < 0)
         line("shoulder_proud", Length() - shoulder, "left standing until the logs are fitted");
@@ -156,6 +167,14 @@ void Writer::corners() {
         header("[[corner]]");
         line("between", "[" + toml_text(corner.first) + ", " + toml_text(corner.second) + "]");
         notch(corner.notch, shell_.notch, false);
+    }
+}
+
+void Writer::corners_in_full() {
+    for (const CornerNotch &corner : shell_.corners) {
+        header("[[corner]]");
+        line("between", "[" + toml_text(corner.first) + ", " + toml_text(corner.second) + "]");
+        notch_in_full(corner.notch);
     }
 }
 
@@ -234,16 +253,19 @@ void Writer::wood() {
         comment("moisture = 19 # percent of ovendry mass; left out means green");
 }
 
-std::string write_document(const Shell &shell) {
-    Writer writer(shell);
+namespace {
+
+/// What stands before and behind the notches, which are the only parts with two ways of writing.
+void write_front(Writer &writer) {
     writer.shell();
     writer.walls();
     writer.partitions();
     writer.rounds();
     writer.gap();
     writer.header("[notch]");
-    writer.notch(shell.notch, NotchRule(), true);
-    writer.corners();
+}
+
+void write_rest(Writer &writer) {
     writer.logs();
     writer.openings();
     writer.steps();
@@ -252,6 +274,25 @@ std::string write_document(const Shell &shell) {
     writer.pegs();
     writer.bores();
     writer.wood();
+}
+
+} // namespace
+
+std::string write_document(const Shell &shell) {
+    Writer writer(shell);
+    write_front(writer);
+    writer.notch(shell.notch, NotchRule(), true);
+    writer.corners();
+    write_rest(writer);
+    return writer.take();
+}
+
+std::string write_in_full(const Shell &shell) {
+    Writer writer(shell);
+    write_front(writer);
+    writer.notch_in_full(shell.notch);
+    writer.corners_in_full();
+    write_rest(writer);
     return writer.take();
 }
 
