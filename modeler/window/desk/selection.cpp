@@ -15,7 +15,7 @@ bool is_there(const Chosen &c, const Shell &shell, const Layout &layout) {
     case Chosen::Kind::nothing:
         return true;
     case Chosen::Kind::wall:
-        return has(shell.walls, c.name);
+        return has(layout.walls, c.name);
     case Chosen::Kind::corner:
         return has(layout.corners, c.name);
     case Chosen::Kind::opening:
@@ -57,16 +57,14 @@ void Selection::choose_opening(const Shell &shell, int opening) {
 void Selection::choose_piece(const Layout &layout, int piece) {
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
     wall_ = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    if (p.datum.kind != EndKind::jamb)
-        corner_ = p.datum.at;
-    else if (p.far.kind != EndKind::jamb)
-        corner_ = p.far.at;
+    for (const PieceEnd *end : {&p.far, &p.datum}) // the datum's, where both lie in corners
+        if (has(layout.corners, end->at)) corner_ = end->at;
     set({Chosen::Kind::piece, p.tag, -1});
 }
 
 void Selection::hold_to(const Shell &shell, const Layout &layout) {
     const std::string wall = wall_, corner = corner_;
-    if (!has(shell.walls, wall_)) wall_ = shell.walls.empty() ? std::string() : shell.walls.front().name;
+    if (!has(layout.walls, wall_)) wall_ = shell.walls.empty() ? std::string() : shell.walls.front().name;
     if (!has(layout.corners, corner_))
         corner_ = layout.corners.empty() ? std::string() : layout.corners.front().name;
     if (!is_there(chosen_, shell, layout))

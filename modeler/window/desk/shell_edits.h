@@ -15,11 +15,18 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 /// it. Nothing where it fits nowhere.
 std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle);
 
+/// The shell with one more partition, square to that wall, at the place nearest to its middle where the layout takes it.
+/// Nothing where it fits nowhere.
+std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);
+
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 
 /// Sizes of the whole log of that wall and round.
 LogSizes sizes_of(const Shell &shell, const std::string &wall, int round);
-Shell with_log_sizes(const Shell &shell, const std::string &wall, int round, const LogSizes &sizes);
+/// What is stated of that log alone; nothing but its place where nothing is.
+OwnLog own_log(const Shell &shell, const std::string &wall, int round);
+/// The shell with that statement of the log instead; with none where it says nothing.
+Shell with_own_log(const Shell &shell, const OwnLog &log);
 
 } // namespace roundlay::window

@@ -37,20 +37,19 @@ Table table_of(const CutList &list, int which) {
     }
 }
 
-QString total_words(const CutList &list) {
+QString total_words(const CutList &list, UnitSystem units) {
     double volume = 0, low = 0, high = 0;
     for (const PieceRow &row : list.pieces) {
         volume += row.stick.volume;
         low += row.stick.low_kg;
         high += row.stick.high_kg;
     }
-    constexpr double mm3_per_m3 = 1e9;
-    QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3 m³")
+    QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3")
                         .arg(list.pieces.size())
                         .arg(list.models.size())
-                        .arg(volume / mm3_per_m3, 0, 'f', 2);
-    if (list.weights_known)
-        words += CutListPanel::tr(", estimated %1 to %2 kg").arg(low, 0, 'f', 0).arg(high, 0, 'f', 0);
+                        .arg(volume_text(volume, units));
+    const auto [least, most, unit] = mass_texts(low, high, units);
+    if (list.weights_known) words += CutListPanel::tr(", estimated %1 to %2 %3").arg(least, most, unit);
     return words;
 }
 
@@ -110,7 +109,7 @@ void CutListPanel::refresh() {
             volumes.push_back(body.volume);
         const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes);
         model_->show(table_of(list, which_->currentIndex()));
-        totals_->setText(total_words(list));
+        totals_->setText(total_words(list, desk_.units()));
     } else {
         model_->show({});
         totals_->clear();

@@ -63,7 +63,7 @@ LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const
 }
 
 QGroupBox *LogPanel::log_box() {
-    auto *box = new QGroupBox(tr("Sizes of its own, of the whole log"));
+    auto *box = new QGroupBox(tr("Of its own, for the whole log"));
     auto *form = new QFormLayout(box);
     butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), true);
     tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), true);
@@ -73,10 +73,36 @@ QGroupBox *LogPanel::log_box() {
     butt_->addItems({tr("by turns"), tr("left"), tr("right")});
     butt_->setAccessibleName(tr("Where the butt lies"));
     form->addRow(tr("Butt l&ies"), butt_);
-    for (LengthEdit *edit : {butt_height_, tip_height_, butt_width_, tip_width_})
+    diameter_ = length_field(form, QStringLiteral("diameter"), tr("Stick a&cross"), true);
+    diameter_->setPlaceholderText(tr("not stated"));
+    add_record(form);
+    for (LengthEdit *edit : {butt_height_, tip_height_, butt_width_, tip_width_, diameter_, bow_})
         connect(edit, &LengthEdit::committed, this, &LogPanel::take_log);
-    connect(butt_, &QComboBox::activated, this, &LogPanel::take_log);
+    for (QComboBox *choice : {butt_, finish_, fabric_})
+        connect(choice, &QComboBox::activated, this, &LogPanel::take_log);
+    connect(mark_, &QLineEdit::editingFinished, this, [this] {
+        if (mark_->isModified()) take_log();
+    });
     return box;
+}
+
+/// What is recorded of the log rather than worked out. The words stand in the order of Finish and Fabric.
+void LogPanel::add_record(QFormLayout *form) {
+    finish_ = new QComboBox;
+    finish_->addItems({tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
+    finish_->setAccessibleName(tr("Finish"));
+    form->addRow(tr("&Finish"), finish_);
+    fabric_ = new QComboBox;
+    fabric_->addItems({tr("newly cut"), tr("kept"), tr("patched"), tr("replacement")});
+    fabric_->setAccessibleName(tr("Fabric"));
+    fabric_->setObjectName(QStringLiteral("fabric"));
+    form->addRow(tr("F&abric"), fabric_);
+    bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), true);
+    bow_->setPlaceholderText(tr("straight"));
+    mark_ = new QLineEdit;
+    mark_->setObjectName(QStringLiteral("mark"));
+    mark_->setAccessibleName(tr("Mark on the log"));
+    form->addRow(tr("Mar&k"), mark_);
 }
 
 QGroupBox *LogPanel::opening_box() {
@@ -115,7 +141,10 @@ void LogPanel::refresh() {
     const StatePtr &state = desk_.standing();
     const int piece =
         state && chosen.kind == Chosen::Kind::piece ? piece_tagged(state->job.layout, chosen.name) : -1;
-    log_->setVisible(piece >= 0);
+    // A floor's timbers have their sizes from the floor.
+    const bool of_wall =
+        piece >= 0 && state->job.layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
+    log_->setVisible(of_wall);
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     words_->clear();
@@ -145,6 +174,12 @@ void LogPanel::show_log(int piece) {
     butt_width_->set_length(sizes.butt_width, units);
     tip_width_->set_length(sizes.tip_width, units);
     butt_->setCurrentIndex(!sizes.butt ? 0 : *sizes.butt == LogEnd::left ? 1 : 2);
+    const OwnLog own = own_log(state.job.shell, state.job.layout.walls[static_cast<std::size_t>(p.wall)].name, p.round);
+    diameter_->set_length(sizes.diameter, units);
+    finish_->setCurrentIndex(sizes.finish ? 1 + static_cast<int>(*sizes.finish) : 0);
+    fabric_->setCurrentIndex(own.fabric ? static_cast<int>(*own.fabric) : 0);
+    bow_->set_length(own.bow == Length() ? std::optional<Length>() : own.bow, units);
+    if (!mark_->isModified()) mark_->setText(text(own.mark));
 }
 
 void LogPanel::show_opening() {
@@ -175,13 +210,34 @@ void LogPanel::take_log() {
     const int piece = piece_tagged(layout, selection_.chosen().name);
     if (piece < 0) return;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    LogSizes sizes{
-        butt_height_->stated(), tip_height_->stated(), butt_width_->stated(), tip_width_->stated(), {}};
-    if (butt_->currentIndex() > 0) sizes.butt = butt_->currentIndex() == 1 ? LogEnd::left : LogEnd::right;
+    if (p.timber >= 0) return;
     const std::string wall = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    desk_.edit(tr("State sizes of log %1").arg(text(p.tag)), [&](const Shell &shell) {
-        return std::optional(with_log_sizes(shell, wall, p.round, sizes));
+    mark_->setModified(false);
+    desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
+        OwnLog log = own_log(shell, wall, p.round);
+        take_fields(log);
+        return std::optional(with_own_log(shell, log));
     });
+}
+
+/// What has no field stays as stated.
+void LogPanel::take_fields(OwnLog &log) const {
+    LogSizes &sizes = log.sizes;
+    sizes.butt_height = butt_height_->stated();
+    sizes.tip_height = tip_height_->stated();
+    sizes.butt_width = butt_width_->stated();
+    sizes.tip_width = tip_width_->stated();
+    sizes.diameter = diameter_->stated();
+    sizes.butt.reset();
+    if (butt_->currentIndex() > 0) sizes.butt = butt_->currentIndex() == 1 ? LogEnd::left : LogEnd::right;
+    sizes.finish.reset();
+    if (finish_->currentIndex() > 0) sizes.finish = static_cast<Finish>(finish_->currentIndex() - 1);
+    if (fabric_->currentIndex() > 0)
+        log.fabric = static_cast<Fabric>(fabric_->currentIndex());
+    else if (log.fabric != Fabric::newly_cut) // stated or not, it is the same
+        log.fabric.reset();
+    log.bow = bow_->stated().value_or(Length());
+    log.mark = mark_->text().toStdString();
 }
 
 void LogPanel::take_opening() {

@@ -33,7 +33,9 @@ class LogPanel : public QWidget {
     void show_log(int piece);
     void show_opening();
     void show_wall();
+    void add_record(QFormLayout *form);
     void take_log();
+    void take_fields(OwnLog &log) const;
     void take_opening();
     void take_name();
     void take_wall();
@@ -42,9 +44,9 @@ class LogPanel : public QWidget {
     Selection &selection_;
     QLabel *title_, *words_, *complaint_;
     QGroupBox *log_, *opening_, *wall_;
-    LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_;
-    QComboBox *butt_, *kind_;
-    QLineEdit *name_;
+    LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
+    QComboBox *butt_, *finish_, *fabric_, *kind_;
+    QLineEdit *mark_, *name_;
     LengthEdit *from_left_, *sill_, *width_, *height_;
     LengthEdit *wall_length_;
 };

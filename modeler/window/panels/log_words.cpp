@@ -6,7 +6,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay::window {
 
@@ -44,12 +43,9 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Blank"), tr("%1 × %2, %3 long")
                                .arg(length_text(b.width, units), length_text(b.height, units),
                                     length_text(b.length, units)));
-    constexpr double mm3_per_m3 = 1e9;
-    this->row(tr("Volume"), tr("%1 m³").arg(row.stick.volume / mm3_per_m3, 0, 'f', 4));
-    if (row.stick.high_kg > 0)
-        this->row(
-            tr("Weight, estimated"),
-            tr("%1 to %2 kg").arg(row.stick.low_kg, 0, 'f', 0).arg(std::ceil(row.stick.high_kg), 0, 'f', 0));
+    this->row(tr("Volume"), volume_text(row.stick.volume, units));
+    const auto [low, high, unit] = mass_texts(row.stick.low_kg, row.stick.high_kg, units);
+    if (row.stick.high_kg > 0) this->row(tr("Weight, estimated"), tr("%1 to %2 %3").arg(low, high, unit));
 }
 
 void Words::neighbours(const PieceRow &row) {

@@ -13,14 +13,214 @@
     </message>
 </context>
 <context>
-    <name>CutListPanel</name>
+    <name>LogPanel</name>
     <message>
-        <source>%1 pieces, %2 distinct, %3 m³</source>
-        <translation>%1 pièces, dont %2 distinctes, %3 m³</translation>
+        <source>left</source>
+        <translation>à gauche</translation>
     </message>
     <message>
-        <source>, estimated %1 to %2 kg</source>
-        <translation>, estimées à %1 à %2 kg</translation>
+        <source>right</source>
+        <translation>à droite</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Sorte</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <translation>Brut</translation>
+    </message>
+    <message>
+        <source>%1 × %2, %3 long</source>
+        <translation>%1 × %2, longueur %3</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>Weight, estimated</source>
+        <translation>Masse, estimée</translation>
+    </message>
+    <message>
+        <source>Butt</source>
+        <translation>Gros bout</translation>
+    </message>
+    <message>
+        <source>Left end</source>
+        <translation>Bout gauche</translation>
+    </message>
+    <message>
+        <source>Right end</source>
+        <translation>Bout droit</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Au-dessus</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>Au-dessous</translation>
+    </message>
+    <message>
+        <source>Notched left to</source>
+        <translation>Entaillée à gauche avec</translation>
+    </message>
+    <message>
+        <source>Notched right to</source>
+        <translation>Entaillée à droite avec</translation>
+    </message>
+    <message>
+        <source>Raised as number</source>
+        <translation>Numéro au levage</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Tailles</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constats</translation>
+    </message>
+    <message>
+        <source>Equal to</source>
+        <translation>Égale à</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 à %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>ModelPage</name>
+    <message>
+        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa&apos;s software renderer would bring the model back.</source>
+        <translation>Cette machine ne dessine pas OpenGL 3.3 : le modèle ne peut pas être montré ici. Plan, élévation, fiches et listes fonctionnent quand même ; un pilote tel que le rendu logiciel de Mesa ramènerait le modèle.</translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message>
+        <source>Drawing the cut sheets</source>
+        <translation>Dessin des fiches de taille</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Cut sheets</source>
+        <translation>Fiches de taille</translation>
+    </message>
+</context>
+<context>
+    <name>lists</name>
+    <message>
+        <source>piece</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>qty</source>
+        <translation>qté</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>sorte</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largeur</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longueur</translation>
+    </message>
+    <message>
+        <source>m3</source>
+        <translation>m³</translation>
+    </message>
+    <message>
+        <source>ft3</source>
+        <translation>pi³</translation>
+    </message>
+    <message>
+        <source>kg from</source>
+        <translation>kg de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>lb from</source>
+        <translation>lb de</translation>
+    </message>
+    <message>
+        <source>butt</source>
+        <translation>gros bout</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>raise</source>
+        <translation>levage</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>bout gauche</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>bout droit</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diamètre</translation>
+    </message>
+    <message>
+        <source>pegs</source>
+        <translation>chevilles</translation>
+    </message>
+    <message>
+        <source>least round</source>
+        <translation>moindre rond</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>pour</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>quantité</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+</context>
+<context>
+    <name>roundlay::window::CutListPanel</name>
+    <message>
+        <source>%1 pieces, %2 distinct, %3</source>
+        <translation>%1 pièces, dont %2 distinctes, %3</translation>
+    </message>
+    <message>
+        <source>, estimated %1 to %2 %3</source>
+        <translation>, estimées à %1 à %2 %3</translation>
     </message>
     <message>
         <source>every piece</source>
@@ -68,7 +268,7 @@
     </message>
 </context>
 <context>
-    <name>Desk</name>
+    <name>roundlay::window::Desk</name>
     <message>
         <source>Untitled shell</source>
         <translation>Coque sans titre</translation>
@@ -83,7 +283,7 @@
     </message>
 </context>
 <context>
-    <name>DrawingView</name>
+    <name>roundlay::window::DrawingView</name>
     <message>
         <source>Exact length</source>
         <translation>Longueur exacte</translation>
@@ -94,7 +294,7 @@
     </message>
 </context>
 <context>
-    <name>ElevationView</name>
+    <name>roundlay::window::ElevationView</name>
     <message>
         <source>Wall %1 from outside, %2</source>
         <translation>Mur %1 vu de dehors, %2</translation>
@@ -133,7 +333,7 @@
     </message>
 </context>
 <context>
-    <name>ExportDialog</name>
+    <name>roundlay::window::ExportDialog</name>
     <message>
         <source>&amp;Export</source>
         <translation>&amp;Exporter</translation>
@@ -180,7 +380,7 @@
     </message>
 </context>
 <context>
-    <name>FindingsPanel</name>
+    <name>roundlay::window::FindingsPanel</name>
     <message>
         <source>Cannot be built</source>
         <translation>Ne peut pas se bâtir</translation>
@@ -215,7 +415,7 @@
     </message>
 </context>
 <context>
-    <name>JointPage</name>
+    <name>roundlay::window::JointPage</name>
     <message>
         <source>Joint</source>
         <translation>Assemblage</translation>
@@ -239,6 +439,10 @@
     <message>
         <source>stated</source>
         <translation>selon les pentes</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>entaille en selle</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -274,7 +478,7 @@
     </message>
 </context>
 <context>
-    <name>LogPanel</name>
+    <name>roundlay::window::LogPanel</name>
     <message>
         <source>Wall</source>
         <translation>Mur</translation>
@@ -292,8 +496,8 @@
         <translation>comme le mur</translation>
     </message>
     <message>
-        <source>Sizes of its own, of the whole log</source>
-        <translation>Dimensions propres, de la pièce entière</translation>
+        <source>Of its own, for the whole log</source>
+        <translation>En propre, pour la pièce entière</translation>
     </message>
     <message>
         <source>&amp;Butt height</source>
@@ -330,6 +534,78 @@
     <message>
         <source>Butt l&amp;ies</source>
         <translation>Gros &amp;bout</translation>
+    </message>
+    <message>
+        <source>Stick a&amp;cross</source>
+        <translation>Diamètre de la &amp;grume</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>as the shell</source>
+        <translation>comme la coque</translation>
+    </message>
+    <message>
+        <source>hewn</source>
+        <translation>équarrie</translation>
+    </message>
+    <message>
+        <source>sawn</source>
+        <translation>sciée</translation>
+    </message>
+    <message>
+        <source>peeled</source>
+        <translation>écorcée</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Finition</translation>
+    </message>
+    <message>
+        <source>&amp;Finish</source>
+        <translation>&amp;Finition</translation>
+    </message>
+    <message>
+        <source>newly cut</source>
+        <translation>neuve</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservée</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparée</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>de remplacement</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>F&amp;abric</source>
+        <translation>&amp;Matière</translation>
+    </message>
+    <message>
+        <source>B&amp;ow</source>
+        <translation>F&amp;lèche</translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>Mark on the log</source>
+        <translation>Marque sur la pièce</translation>
+    </message>
+    <message>
+        <source>Mar&amp;k</source>
+        <translation>Mar&amp;que</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -388,8 +664,8 @@
         <translation>Mur %1</translation>
     </message>
     <message>
-        <source>State sizes of log %1</source>
-        <translation>Fixer les dimensions de la pièce %1</translation>
+        <source>State log %1</source>
+        <translation>Fixer les données de la pièce %1</translation>
     </message>
     <message>
         <source>Change opening</source>
@@ -403,81 +679,9 @@
         <source>Size wall</source>
         <translation>Dimensionner le mur</translation>
     </message>
-    <message>
-        <source>Kind</source>
-        <translation>Sorte</translation>
-    </message>
-    <message>
-        <source>Blank</source>
-        <translation>Brut</translation>
-    </message>
-    <message>
-        <source>%1 × %2, %3 long</source>
-        <translation>%1 × %2, longueur %3</translation>
-    </message>
-    <message>
-        <source>Volume</source>
-        <translation>Volume</translation>
-    </message>
-    <message>
-        <source>%1 m³</source>
-        <translation>%1 m³</translation>
-    </message>
-    <message>
-        <source>Weight, estimated</source>
-        <translation>Masse, estimée</translation>
-    </message>
-    <message>
-        <source>%1 to %2 kg</source>
-        <translation>%1 à %2 kg</translation>
-    </message>
-    <message>
-        <source>Butt</source>
-        <translation>Gros bout</translation>
-    </message>
-    <message>
-        <source>Left end</source>
-        <translation>Bout gauche</translation>
-    </message>
-    <message>
-        <source>Right end</source>
-        <translation>Bout droit</translation>
-    </message>
-    <message>
-        <source>Above</source>
-        <translation>Au-dessus</translation>
-    </message>
-    <message>
-        <source>Below</source>
-        <translation>Au-dessous</translation>
-    </message>
-    <message>
-        <source>Notched left to</source>
-        <translation>Entaillée à gauche avec</translation>
-    </message>
-    <message>
-        <source>Notched right to</source>
-        <translation>Entaillée à droite avec</translation>
-    </message>
-    <message>
-        <source>Raised as number</source>
-        <translation>Numéro au levage</translation>
-    </message>
-    <message>
-        <source>Cuts</source>
-        <translation>Tailles</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>Constats</translation>
-    </message>
-    <message>
-        <source>Equal to</source>
-        <translation>Égale à</translation>
-    </message>
 </context>
 <context>
-    <name>MainWindow</name>
+    <name>roundlay::window::MainWindow</name>
     <message>
         <source>Plan</source>
         <translation>Plan</translation>
@@ -703,8 +907,8 @@
         <translation>Rétablir</translation>
     </message>
     <message>
-        <source>Re&amp;move opening</source>
-        <translation>Ô&amp;ter l’ouverture</translation>
+        <source>Re&amp;move opening or partition</source>
+        <translation>Ô&amp;ter l’ouverture ou la cloison</translation>
     </message>
     <message>
         <source>&amp;Copy the cut list</source>
@@ -761,6 +965,14 @@
     <message>
         <source>Ctrl+I</source>
         <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Add a &amp;partition to the wall</source>
+        <translation>Ajouter une &amp;cloison au mur</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translation>Ctrl+Shift+I</translation>
     </message>
     <message>
         <source>Move the wall &amp;outward</source>
@@ -863,6 +1075,10 @@
         <translation>par pièces &amp;égales</translation>
     </message>
     <message>
+        <source>by &amp;kept and new</source>
+        <translation>par &amp;conservées et neuves</translation>
+    </message>
+    <message>
         <source>&amp;Panels</source>
         <translation>&amp;Panneaux</translation>
     </message>
@@ -900,18 +1116,14 @@
     </message>
 </context>
 <context>
-    <name>MeasureEdit</name>
+    <name>roundlay::window::MeasureEdit</name>
     <message>
         <source>%1; expected %2</source>
         <translation>%1 ; attendu : %2</translation>
     </message>
 </context>
 <context>
-    <name>ModelPage</name>
-    <message>
-        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa's software renderer would bring the model back.</source>
-        <translation>Cette machine ne dessine pas OpenGL 3.3 : le modèle ne peut pas être montré ici. Plan, élévation, fiches et listes fonctionnent quand même ; un pilote tel que le rendu logiciel de Mesa ramènerait le modèle.</translation>
-    </message>
+    <name>roundlay::window::ModelPage</name>
     <message>
         <source>Model</source>
         <translation>Modèle</translation>
@@ -981,6 +1193,10 @@
         <translation>par pièces égales</translation>
     </message>
     <message>
+        <source>by kept and new</source>
+        <translation>par conservées et neuves</translation>
+    </message>
+    <message>
         <source>Colour</source>
         <translation>Couleur</translation>
     </message>
@@ -994,7 +1210,7 @@
     </message>
 </context>
 <context>
-    <name>NewShellDialog</name>
+    <name>roundlay::window::NewShellDialog</name>
     <message>
         <source>New shell</source>
         <translation>Nouvelle coque</translation>
@@ -1121,7 +1337,7 @@
     </message>
 </context>
 <context>
-    <name>PlanView</name>
+    <name>roundlay::window::PlanView</name>
     <message>
         <source>full dovetail, %1</source>
         <translation>queue d’aronde, %1</translation>
@@ -1133,6 +1349,10 @@
     <message>
         <source>square lap</source>
         <translation>mi-bois droit</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>entaille en selle</translation>
     </message>
     <message>
         <source>stated: along %1, across %2</source>
@@ -1151,6 +1371,10 @@
         <translation>Tirez, ou tapez la longueur du mur %1</translation>
     </message>
     <message>
+        <source>Drag, or type how far from the left of wall %1</source>
+        <translation>Glisser, ou taper la distance depuis la gauche du mur %1</translation>
+    </message>
+    <message>
         <source>Corner %1: %2</source>
         <translation>Angle %1 : %2</translation>
     </message>
@@ -1162,24 +1386,21 @@
         <source>Move wall</source>
         <translation>Déplacer le mur</translation>
     </message>
-</context>
-<context>
-    <name>Print</name>
     <message>
-        <source>Drawing the cut sheets</source>
-        <translation>Dessin des fiches de taille</translation>
+        <source>Move partition</source>
+        <translation>Déplacer la cloison</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Arrêter</translation>
+        <source>Add partition</source>
+        <translation>Ajouter une cloison</translation>
     </message>
     <message>
-        <source>Cut sheets</source>
-        <translation>Fiches de taille</translation>
+        <source>Remove partition</source>
+        <translation>Ôter la cloison</translation>
     </message>
 </context>
 <context>
-    <name>SheetView</name>
+    <name>roundlay::window::SheetView</name>
     <message>
         <source>Cut sheet</source>
         <translation>Fiche de taille</translation>
@@ -1194,7 +1415,7 @@
     </message>
 </context>
 <context>
-    <name>ShellPanel</name>
+    <name>roundlay::window::ShellPanel</name>
     <message>
         <source>full dovetail</source>
         <translation>queue d’aronde</translation>
@@ -1313,7 +1534,7 @@
     </message>
 </context>
 <context>
-    <name>StartPage</name>
+    <name>roundlay::window::StartPage</name>
     <message>
         <source>One room of five rounds, for teaching</source>
         <translation>Une pièce de cinq rangs, pour enseigner</translation>
@@ -1360,7 +1581,7 @@
     </message>
 </context>
 <context>
-    <name>TextPanel</name>
+    <name>roundlay::window::TextPanel</name>
     <message>
         <source>Text of the document</source>
         <translation>Texte du document</translation>
@@ -1368,105 +1589,6 @@
     <message>
         <source>Edit text</source>
         <translation>Modifier le texte</translation>
-    </message>
-</context>
-<context>
-    <name>lists</name>
-    <message>
-        <source>piece</source>
-        <translation>pièce</translation>
-    </message>
-    <message>
-        <source>qty</source>
-        <translation>qté</translation>
-    </message>
-    <message>
-        <source>kind</source>
-        <translation>sorte</translation>
-    </message>
-    <message>
-        <source>width</source>
-        <translation>largeur</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>hauteur</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation>longueur</translation>
-    </message>
-    <message>
-        <source>m3</source>
-        <translation>m³</translation>
-    </message>
-    <message>
-        <source>ft3</source>
-        <translation>pi³</translation>
-    </message>
-    <message>
-        <source>kg from</source>
-        <translation>kg de</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>à</translation>
-    </message>
-    <message>
-        <source>lb from</source>
-        <translation>lb de</translation>
-    </message>
-    <message>
-        <source>butt</source>
-        <translation>gros bout</translation>
-    </message>
-    <message>
-        <source>tag</source>
-        <translation>repère</translation>
-    </message>
-    <message>
-        <source>raise</source>
-        <translation>levage</translation>
-    </message>
-    <message>
-        <source>left end</source>
-        <translation>bout gauche</translation>
-    </message>
-    <message>
-        <source>right end</source>
-        <translation>bout droit</translation>
-    </message>
-    <message>
-        <source>diameter</source>
-        <translation>diamètre</translation>
-    </message>
-    <message>
-        <source>pegs</source>
-        <translation>chevilles</translation>
-    </message>
-    <message>
-        <source>least round</source>
-        <translation>moindre rond</translation>
-    </message>
-    <message>
-        <source>for</source>
-        <translation>pour</translation>
-    </message>
-    <message>
-        <source>what</source>
-        <translation>quoi</translation>
-    </message>
-    <message>
-        <source>amount</source>
-        <translation>quantité</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unité</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>note</translation>
     </message>
 </context>
 </TS>

@@ -54,7 +54,7 @@ QWidget *JointPage::fields() {
     form->setContentsMargins(8, 4, 8, 8);
     corners_ = new QComboBox;
     kind_ = new QComboBox;
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
+    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
     slope_ = new SlopeEdit;
     slope_->setAccessibleName(tr("Slope"));
     lift_ = new QSlider(Qt::Horizontal);

@@ -111,7 +111,7 @@ QWidget *ModelPage::controls() {
     cut_->setEnabled(false);
     row->addWidget(cut_, 1);
     colouring_ = new QComboBox;
-    colouring_->addItems({tr("by wall"), tr("by finding"), tr("by equal pieces")});
+    colouring_->addItems({tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new")});
     colouring_->setAccessibleName(tr("Colour"));
     labelled(tr("&Colour"), colouring_, 0);
     labels_ = new QCheckBox(tr("&Tags"));

@@ -7,7 +7,7 @@
 
 namespace roundlay::window {
 
-enum class Colouring { wall, finding, alike };
+enum class Colouring { wall, finding, alike, fabric };
 
 /// Colours the instances of a scene made from the state's layout; what is chosen stands out.
 void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen);
