@@ -55,15 +55,14 @@ Document::Edited Document::with_entry(const std::string &list, const Keys &keys)
     if (const auto *problem = std::get_if<Problem>(&parsed)) return *problem;
     const auto &text = std::get<ParsedText>(parsed);
     auto steps = parse_path(list);
-    if (!steps || steps->back().index)
-        return refusal(file_, list, "this is no list of tables");
+    if (!steps || steps->back().index) return refusal(file_, list, "this is no list of tables");
     for (const auto &[key, value] : keys) {
         const auto step = parse_path(key);
         if (!step || step->size() != 1 || step->front().index || !is_one_value(value))
             return refusal(file_, list + "." + key, "the new text is not one TOML value");
     }
-    const auto planned = plan_entry(text, *steps, keys);
     const auto found = resolve(text.root(), *steps);
+    const Planned planned = plan_entry(text, *steps, keys);
     steps->back().index = found && found->node->is_array() ? found->node->as_array()->size() : 0;
     return finish(*this, text, list, *steps, planned);
 }

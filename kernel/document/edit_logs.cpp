@@ -1,6 +1,7 @@
 #include "kernel/document/edit_logs.h"
 
 #include "kernel/document/toml_text.h"
+#include "kernel/document/words.h"
 
 #include <map>
 
@@ -28,7 +29,7 @@ Document::Keys keys_of(const OwnLog &log, UnitSystem units) {
     length("tip_height", log.sizes.tip_height);
     length("butt_width", log.sizes.butt_width);
     length("tip_width", log.sizes.tip_width);
-    if (log.sizes.butt) keys.emplace_back("butt", *log.sizes.butt == LogEnd::left ? "\"left\"" : "\"right\"");
+    if (log.sizes.butt) keys.emplace_back("butt", toml_text(word(*log.sizes.butt)));
     return keys;
 }
 

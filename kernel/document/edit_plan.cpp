@@ -82,6 +82,14 @@ Planned remove_inline(const ParsedText &text, const Statement &statement) {
     return Change{{statement.key, more ? behind_blanks(text.text(), next + 1) : statement.value_end}, ""};
 }
 
+/// `floor.beam` of `floor[2].beam`.
+std::string header_name(std::span<const Step> path) {
+    std::string name;
+    for (const Step &step : path)
+        name += (name.empty() ? "" : ".") + step.key;
+    return name;
+}
+
 } // namespace
 
 Planned plan_with(const ParsedText &text, std::span<const Step> path, const std::string &value) {
@@ -103,21 +111,19 @@ Planned plan_with(const ParsedText &text, std::span<const Step> path, const std:
 }
 
 Planned plan_entry(const ParsedText &text, std::span<const Step> list, const KeyTexts &keys) {
-    std::string name;
-    for (const Step &step : list)
-        name += (name.empty() ? "" : ".") + step.key;
-    std::size_t at = text.text().size();
+    const std::string name = header_name(list);
     if (const auto found = resolve(text.root(), list)) {
         if (!is_header_list(*found->node))
             return "the list is not written with [[" + name + "]] headers; add to it by hand";
-        at = block_of(text, *found->node->as_array()->back().as_table()).end;
-    } else if (list.size() > 1) {
-        const auto parent = resolve(text.root(), list.first(list.size() - 1));
-        const toml::table *table = parent ? parent->node->as_table() : nullptr;
-        if (!table || !is_under_header(text, *table)) return "there is no table with a header to put it in";
-        at = block_of(text, *table).end;
+        const toml::table &last = *found->node->as_array()->back().as_table();
+        return add_table(text, block_of(text, last).end, "[[" + name + "]]", keys);
     }
-    return add_table(text, at, "[[" + name + "]]", keys);
+    if (list.size() == 1) return add_table(text, text.text().size(), "[[" + name + "]]", keys);
+    const auto around = resolve(text.root(), list.first(list.size() - 1));
+    const toml::table *table = around ? around->node->as_table() : nullptr;
+    if (!table) return "there is no table or entry to put it in";
+    if (!is_under_header(text, *table)) return "what should hold it has no header; add to it by hand";
+    return add_table(text, block_of(text, *table).end, "[[" + name + "]]", keys);
 }
 
 Planned plan_without(const ParsedText &text, std::span<const Step> path) {

@@ -5,10 +5,10 @@
 
 namespace roundlay {
 
-/// States in the document what `after` says other than `before`; the rest of its text stays. `before` is what
-/// the document reads as. The new text reads as `after`; one problem where it would not: where `after` is beyond what
-/// a document can say, or what is to be changed is written in a way that only a person can edit. Any part of a shell
-/// that write_document writes is restated, so that a new one needs nothing here.
+/// States in the document all that `after` says other than `before`; the rest of its text stays, and all of
+/// it where they are equal. `before` is what the document reads as. Any part may change, come or go; the new
+/// text reads as `after`. Or one problem and no change, where the text is written in a way that only a person
+/// can edit.
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after);
 
 } // namespace roundlay

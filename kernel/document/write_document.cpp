@@ -1,47 +1,10 @@
 #include "kernel/document/compass.h"
 #include "kernel/document/document.h"
 #include "kernel/document/limits.h"
+#include "kernel/document/words.h"
 #include "kernel/document/writer.h"
 
 namespace roundlay {
-
-namespace {
-
-const char *word(NotchKind kind) {
-    switch (kind) {
-    case NotchKind::full_dovetail:
-        return "full dovetail";
-    case NotchKind::half_dovetail:
-        return "half dovetail";
-    case NotchKind::square_lap:
-        return "square lap";
-    case NotchKind::saddle:
-        return "saddle";
-    case NotchKind::stated:
-        break;
-    }
-    return "stated";
-}
-
-const char *word(Finish finish) {
-    return finish == Finish::hewn ? "hewn" : finish == Finish::sawn ? "sawn" : "peeled";
-}
-
-const char *word(Fabric fabric) {
-    switch (fabric) {
-    case Fabric::kept:
-        return "kept";
-    case Fabric::patched:
-        return "patched";
-    case Fabric::replacement:
-        return "replacement";
-    case Fabric::newly_cut:
-        break;
-    }
-    return "new";
-}
-
-} // namespace
 
 void Writer::shell() {
     comment("A shell of hewn logs. Lengths stand in quotes with their unit, in either system:");
@@ -51,7 +14,7 @@ void Writer::shell() {
     gap();
     header("[shell]");
     if (!shell_.name.empty()) line("name", toml_text(shell_.name));
-    line("units", shell_.units == UnitSystem::metric ? "\"metric\"" : "\"imperial\"",
+    line("units", toml_text(word(shell_.units)),
          "how lengths are shown: \"metric\" or \"imperial\"");
     line("thickness", shell_.thickness, "of every wall that does not state its own");
 }
@@ -82,7 +45,7 @@ void Writer::rounds() {
     line("gap", rounds.gap, "between the logs of one wall");
     if (!rounds.full_first.empty())
         line("full_first", toml_text(rounds.full_first), "this wall starts with a full log");
-    line("top", rounds.top == TopRule::level ? "\"level\"" : "\"staggered\"", "\"level\" or \"staggered\"");
+    line("top", toml_text(word(rounds.top)), "\"level\" or \"staggered\"");
 }
 
 /// The keys in which `rule` differs from what a reader starts from; all that its kind uses where `whole`.
@@ -103,17 +66,6 @@ void Writer::notch(const NotchRule &rule, const NotchRule &base, bool whole) {
     if (rule.scribe != base.scribe) line("scribe", rule.scribe, "saddles clear the lower log by this");
     if (whole || rule.least_tail != base.least_tail)
         line("least_tail", rule.least_tail, "no tail thinner than this");
-}
-
-void Writer::notch_in_full(const NotchRule &rule) {
-    line("kind", toml_text(word(rule.kind)));
-    line("slope", toml_text(rule.slope));
-    line("along", toml_text(rule.along));
-    line("across", toml_text(rule.across));
-    line("overhang", rule.overhang);
-    shoulder(rule.shoulder);
-    line("scribe", rule.scribe);
-    line("least_tail", rule.least_tail);
 }
 
 void Writer::shoulder(Length shoulder) {
@@ -170,21 +122,13 @@ void Writer::corners() {
     }
 }
 
-void Writer::corners_in_full() {
-    for (const CornerNotch &corner : shell_.corners) {
-        header("[[corner]]");
-        line("between", "[" + toml_text(corner.first) + ", " + toml_text(corner.second) + "]");
-        notch_in_full(corner.notch);
-    }
-}
-
 void Writer::sizes(const LogSizes &sizes) {
     line("butt_height", sizes.butt_height);
     line("tip_height", sizes.tip_height);
     line("butt_width", sizes.butt_width);
     line("tip_width", sizes.tip_width);
     line("diameter", sizes.diameter);
-    if (sizes.butt) line("butt", *sizes.butt == LogEnd::left ? "\"left\"" : "\"right\"");
+    if (sizes.butt) line("butt", toml_text(word(*sizes.butt)));
     if (sizes.finish) line("finish", toml_text(word(*sizes.finish)));
 }
 
@@ -219,7 +163,7 @@ void Writer::openings() {
         if (&opening != &shell_.openings.front()) gap();
         header("[[opening]]");
         if (!opening.name.empty()) line("name", toml_text(opening.name));
-        line("kind", opening.kind == OpeningKind::door ? "\"door\"" : "\"window\"");
+        line("kind", toml_text(word(opening.kind)));
         line("wall", toml_text(opening.wall));
         line("from_left", opening.from_left);
         line("sill", opening.sill);
@@ -253,19 +197,16 @@ void Writer::wood() {
         comment("moisture = 19 # percent of ovendry mass; left out means green");
 }
 
-namespace {
-
-/// What stands before and behind the notches, which are the only parts with two ways of writing.
-void write_front(Writer &writer) {
+std::string write_document(const Shell &shell) {
+    Writer writer(shell);
     writer.shell();
     writer.walls();
     writer.partitions();
     writer.rounds();
     writer.gap();
     writer.header("[notch]");
-}
-
-void write_rest(Writer &writer) {
+    writer.notch(shell.notch, NotchRule(), true);
+    writer.corners();
     writer.logs();
     writer.openings();
     writer.steps();
@@ -274,25 +215,6 @@ void write_rest(Writer &writer) {
     writer.pegs();
     writer.bores();
     writer.wood();
-}
-
-} // namespace
-
-std::string write_document(const Shell &shell) {
-    Writer writer(shell);
-    write_front(writer);
-    writer.notch(shell.notch, NotchRule(), true);
-    writer.corners();
-    write_rest(writer);
-    return writer.take();
-}
-
-std::string write_in_full(const Shell &shell) {
-    Writer writer(shell);
-    write_front(writer);
-    writer.notch_in_full(shell.notch);
-    writer.corners_in_full();
-    write_rest(writer);
     return writer.take();
 }
 

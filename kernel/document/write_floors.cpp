@@ -1,24 +1,7 @@
+#include "kernel/document/words.h"
 #include "kernel/document/writer.h"
 
 namespace roundlay {
-
-namespace {
-
-const char *word(BoreUse use) {
-    switch (use) {
-    case BoreUse::bolt:
-        return "bolt";
-    case BoreUse::rod:
-        return "rod";
-    case BoreUse::wire:
-        return "wire";
-    case BoreUse::hole:
-        break;
-    }
-    return "hole";
-}
-
-} // namespace
 
 void Writer::trim() {
     const Trim &trim = shell_.trim;

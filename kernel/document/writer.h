@@ -10,10 +10,6 @@
 
 namespace roundlay {
 
-/// All that the shell states, as write_document does, but corners and notch with every key that they have: what a
-/// program compares, not what a person reads.
-std::string write_in_full(const Shell &shell);
-
 /// Builds the text line by line.
 class Writer {
   public:
@@ -40,13 +36,11 @@ class Writer {
     void walls();
     void rounds();
     void notch(const NotchRule &rule, const NotchRule &base, bool whole);
-    void notch_in_full(const NotchRule &rule);
     void shoulder(Length shoulder);
     void partitions();
     void steps();
     void log_notch(const LogNotch &notch);
     void corners();
-    void corners_in_full();
     void sizes(const LogSizes &sizes);
     void logs();
     void openings();

@@ -66,7 +66,10 @@ NotchRule any_notch() {
     return notch;
 }
 
-void add_walls(Shell &shell) {
+} // namespace
+
+std::vector<Wall> any_walls() {
+    std::vector<Wall> walls;
     const int count = *inRange(1, 8);
     for (int i = 0; i < count; ++i) {
         Wall wall;
@@ -76,9 +79,12 @@ void add_walls(Shell &shell) {
         if (*inRange(0, 3) == 0) wall.thickness = any_size(2000);
         if (*inRange(0, 3) == 0) wall.pitch = any_size(2000);
         if (*inRange(0, 3) == 0) wall.log_height = any_size(2000);
-        shell.walls.push_back(wall);
+        walls.push_back(wall);
     }
+    return walls;
 }
+
+namespace {
 
 std::string any_wall(const Shell &shell) {
     return (*rc::gen::elementOf(shell.walls)).name;
@@ -225,12 +231,16 @@ StatedBore any_bore(const Shell &shell) {
 } // namespace
 
 Shell any_statements() {
+    return any_statements(any_walls());
+}
+
+Shell any_statements(const std::vector<Wall> &walls) {
     Shell shell;
+    shell.walls = walls;
     shell.name = any_name();
     shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
     shell.thickness = any_size(2000);
     shell.notch = any_notch();
-    add_walls(shell);
     add_rounds(shell);
     add_corners(shell);
     add_partitions(shell);

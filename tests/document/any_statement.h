@@ -8,4 +8,8 @@ namespace roundlay::test {
 /// Inside a rapidcheck property. Reads back from a document; most of these shells cannot be built.
 Shell any_statements();
 
+/// The same over walls that are given: its parts fit those of any other shell over the same walls.
+Shell any_statements(const std::vector<Wall> &walls);
+std::vector<Wall> any_walls();
+
 } // namespace roundlay::test

@@ -9,6 +9,7 @@
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
@@ -25,10 +26,12 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QProcess>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTranslator>
 #include <QTreeWidget>
 
 using namespace roundlay;
@@ -42,8 +45,6 @@ class DeskTest : public QObject {
     void an_edit_is_undone_and_done_again_to_the_letter();
     void what_is_restated_reads_back_as_meant();
     void a_partition_comes_moves_and_goes();
-    void a_joist_has_no_fields_of_a_log();
-    void a_log_keeps_what_has_no_field();
     void nonsense_in_a_length_field_keeps_the_old_value();
     void a_drag_comes_to_rest_on_the_nearest_line();
     void a_file_that_changed_on_the_disk_is_noticed();
@@ -53,6 +54,9 @@ class DeskTest : public QObject {
     void the_keyboard_alone_is_enough();
     void units_switch_and_the_shell_stays();
     void the_cut_list_is_sorted_filtered_and_copied();
+    void a_log_is_stated_and_what_has_no_field_stays();
+    void a_joist_is_chosen_like_a_log();
+    void the_window_speaks_french();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
 
   private:
@@ -178,48 +182,6 @@ void DeskTest::a_partition_comes_moves_and_goes() {
     QVERIFY(!with_partition(shell, "A", shell.walls[0].length));
     QVERIFY(!partition_moved(shell, 0, Length::mm(1000)));
     QVERIFY(without_partition(shell, "Z") == shell);
-}
-
-void DeskTest::a_joist_has_no_fields_of_a_log() {
-    MainWindow window(kept());
-    window.show();
-    QVERIFY(window.open(copy_of("ell-house")));
-    QVERIFY(settled(window));
-    const Layout &layout = window.desk().standing()->job.layout;
-    const auto joist = std::find_if(layout.pieces.begin(), layout.pieces.end(),
-                                    [](const Piece &p) { return p.timber >= 0; });
-    QVERIFY(joist != layout.pieces.end());
-    window.selection().choose_piece(layout, static_cast<int>(joist - layout.pieces.begin()));
-    QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
-    QVERIFY(!window.log().words().isEmpty());
-    window.selection().choose_piece(layout, 0);
-    QVERIFY(window.log().field("butt_height")->isVisibleTo(&window.log()));
-    window.close_document();
-}
-
-void DeskTest::a_log_keeps_what_has_no_field() {
-    Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-    OwnLog own;
-    own.wall = shell.walls[0].name;
-    own.round = 1;
-    own.notch.overhang_left = Length::mm(40);
-    own.sizes.finish = Finish::sawn;
-    own.fabric = Fabric::kept;
-    shell.own_logs.push_back(own);
-    MainWindow window(kept());
-    window.show();
-    window.begin(shell, "Own");
-    QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
-    LengthEdit &bow = *window.log().field("bow");
-    bow.selectAll();
-    QTest::keyClicks(&bow, "12 mm");
-    QTest::keyClick(&bow, Qt::Key_Return);
-    QVERIFY(settled(window));
-    own.bow = Length::mm(12);
-    QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));
-    QVERIFY(window.desk().standing()->job.shell.own_logs[0] == own);
-    window.close_document();
 }
 
 void DeskTest::nonsense_in_a_length_field_keeps_the_old_value() {
@@ -378,6 +340,58 @@ void DeskTest::the_cut_list_is_sorted_filtered_and_copied() {
     QCOMPARE(lines.size(), table.model()->rowCount() + 1);
     QVERIFY(lines[1].contains('\t'));
     window.close_document();
+}
+
+void DeskTest::a_log_is_stated_and_what_has_no_field_stays() {
+    MainWindow window(kept());
+    Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    OwnLog stated;
+    stated.wall = shell.walls[1].name;
+    stated.round = 2;
+    stated.notch.overhang_left = Length::mm(80);
+    shell.own_logs.push_back(stated);
+    window.begin(shell, "A log");
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().standing() != nullptr);
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, piece_tagged(layout, shell.walls[1].name + "-02-1"));
+    auto *mark = window.log().findChild<QLineEdit *>("mark");
+    QVERIFY(mark != nullptr);
+    mark->setText("IX");
+    mark->setModified(true);
+    emit mark->editingFinished();
+    QVERIFY(settled(window));
+    stated.mark = "IX";
+    QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));
+    QVERIFY(window.desk().standing()->job.shell.own_logs[0] == stated);
+    window.close_document();
+}
+
+void DeskTest::a_joist_is_chosen_like_a_log() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const Layout &layout = window.desk().standing()->job.layout;
+    QVERIFY(!layout.timbers.empty());
+    const std::string corner = window.selection().corner();
+    for (const Timber &timber : layout.timbers) {
+        window.selection().choose_piece(layout, timber.piece);
+        QCOMPARE(window.selection().corner(), corner); // none of its ends is at one
+        QVERIFY(!window.log().words().isEmpty());
+        QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
+    }
+    window.grab();
+    window.close_document();
+}
+
+void DeskTest::the_window_speaks_french() {
+    const auto translator = own_translator(QLocale(QLocale::French, QLocale::France));
+    QVERIFY(translator != nullptr);
+    QApplication::installTranslator(translator.get());
+    MainWindow window(kept());
+    const auto menus = window.menuBar()->actions();
+    QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
+    QApplication::removeTranslator(translator.get());
 }
 
 void DeskTest::without_opengl_a_sentence_stands_where_the_model_would_be() {

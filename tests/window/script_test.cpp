@@ -177,6 +177,12 @@ void ScriptTest::the_views_are_looked_at() {
     QVERIFY(settled(window));
     const Layout &layout = window.desk().standing()->job.layout;
     keep_picture(window, "house");
+    window.selection().choose_piece(layout, layout.timbers.front().piece);
+    window.findChild<QDockWidget *>("cut_list")->raise();
+    keep_picture(window, "joist-chosen");
+    window.selection().choose_opening(shell(window), 0);
+    window.findChild<QDockWidget *>("elevation")->raise();
+    keep_picture(window, "opening-chosen");
     const auto island =
         std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.island; });
     window.selection().choose_piece(layout, static_cast<int>(island - layout.pieces.begin()));

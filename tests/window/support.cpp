@@ -7,6 +7,7 @@
 #include <QMouseEvent>
 #include <QProgressDialog>
 #include <QScreen>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
@@ -19,6 +20,7 @@ TestProgram::TestProgram(int &argc, char **argv) {
     QStandardPaths::setTestModeEnabled(true);
     QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     prepare_application();
+    QSettings().clear(); // what another test run left there
     application_ = std::make_unique<QApplication>(argc, argv);
     QApplication::setQuitOnLastWindowClosed(false);
     dress(*application_);

@@ -57,8 +57,10 @@ void Selection::choose_opening(const Shell &shell, int opening) {
 void Selection::choose_piece(const Layout &layout, int piece) {
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
     wall_ = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    for (const PieceEnd *end : {&p.far, &p.datum}) // the datum's, where both lie in corners
-        if (has(layout.corners, end->at)) corner_ = end->at;
+    if (has(layout.corners, p.datum.at) && p.timber < 0)
+        corner_ = p.datum.at;
+    else if (has(layout.corners, p.far.at) && p.timber < 0)
+        corner_ = p.far.at;
     set({Chosen::Kind::piece, p.tag, -1});
 }
 

@@ -129,10 +129,6 @@ OwnLog nothing_of(const std::string &wall, int round) {
 
 } // namespace
 
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
-    return own_log(shell, wall, round).sizes;
-}
-
 OwnLog own_log(const Shell &shell, const std::string &wall, int round) {
     const auto at = place_of(shell, wall, round);
     return at < 0 ? nothing_of(wall, round) : shell.own_logs[static_cast<std::size_t>(at)];

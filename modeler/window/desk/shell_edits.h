@@ -22,11 +22,9 @@ std::optional<Shell> with_fitting_partition(const Shell &shell, const std::strin
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 
-/// Sizes of the whole log of that wall and round.
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round);
-/// What is stated of that log alone; nothing but its place where nothing is.
+/// What is stated of the log of that wall and round alone; only its place where nothing is.
 OwnLog own_log(const Shell &shell, const std::string &wall, int round);
-/// The shell with that statement of the log instead; with none where it says nothing.
+/// The shell with that stated of the log; a log of which nothing is left to say goes.
 Shell with_own_log(const Shell &shell, const OwnLog &log);
 
 } // namespace roundlay::window

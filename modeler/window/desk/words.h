@@ -19,13 +19,10 @@ inline QString text(std::string_view utf8) {
 /// `9 in`, `2340 mm`.
 QString length_text(double mm, UnitSystem units);
 
-/// `0.421 m³`, `14.87 ft³`.
+/// `0.016 m³`, `0.55 ft³`.
 QString volume_text(double mm3, UnitSystem units);
-/// Two whole figures and their unit: the lower rounded down, the higher up. In kg or lb.
-struct MassTexts {
-    QString low, high, unit;
-};
-MassTexts mass_texts(double low_kg, double high_kg, UnitSystem units);
+/// `12 to 13 kg`, `26 to 29 lb`; outward to whole ones.
+QString weight_text(double low_kg, double high_kg, UnitSystem units);
 
 /// What a drag steps by where nothing better is near: 10 mm or 1/2 in.
 double grid_step(UnitSystem units);

@@ -23,6 +23,21 @@ static void take_resources() {
 
 namespace roundlay::window {
 
+namespace {
+
+/// The tool that collects strings names a class without its namespace, the running program with it.
+class Translator : public QTranslator {
+  public:
+    using QTranslator::QTranslator;
+    QString translate(const char *context, const char *source, const char *remark, int n) const override {
+        const QByteArrayView whole(context);
+        const qsizetype colons = whole.lastIndexOf("::");
+        return QTranslator::translate(colons < 0 ? context : context + colons + 2, source, remark, n);
+    }
+};
+
+} // namespace
+
 void prepare_application() {
     take_resources();
     set_surface_format();
@@ -32,11 +47,18 @@ void prepare_application() {
     QGuiApplication::setDesktopFileName(QStringLiteral("org.roundlay.modeler"));
 }
 
+std::unique_ptr<QTranslator> own_translator(const QLocale &locale) {
+    auto own = std::make_unique<Translator>();
+    if (!own->load(locale, QStringLiteral("roundlay"), QStringLiteral("_"), QStringLiteral(":/translations")))
+        return nullptr;
+    return own;
+}
+
 void dress(QApplication &application) {
-    auto *own = new QTranslator(&application);
-    if (own->load(QLocale(), QStringLiteral("roundlay"), QStringLiteral("_"),
-                  QStringLiteral(":/translations")))
-        QApplication::installTranslator(own);
+    if (auto own = own_translator(QLocale())) {
+        QApplication::installTranslator(own.get());
+        own.release()->setParent(&application);
+    }
     auto *library = new QTranslator(&application);
     if (library->load(QLocale(), QStringLiteral("qtbase"), QStringLiteral("_"),
                       QLibraryInfo::path(QLibraryInfo::TranslationsPath)))

@@ -1,7 +1,11 @@
 // The program as a whole, for main and for whoever drives the window.
 #pragma once
 
+#include <memory>
+
 class QApplication;
+class QLocale;
+class QTranslator;
 
 namespace roundlay::window {
 
@@ -10,6 +14,9 @@ void prepare_application();
 
 /// Name, language, fonts and appearance.
 void dress(QApplication &application);
+
+/// The window's own strings in that language; null where it is not shipped, or is English.
+std::unique_ptr<QTranslator> own_translator(const QLocale &locale);
 
 int run(int argc, char **argv);
 

@@ -37,7 +37,7 @@ Table table_of(const CutList &list, int which) {
     }
 }
 
-QString total_words(const CutList &list, UnitSystem units) {
+QString total_words(const CutList &list) {
     double volume = 0, low = 0, high = 0;
     for (const PieceRow &row : list.pieces) {
         volume += row.stick.volume;
@@ -47,9 +47,8 @@ QString total_words(const CutList &list, UnitSystem units) {
     QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3")
                         .arg(list.pieces.size())
                         .arg(list.models.size())
-                        .arg(volume_text(volume, units));
-    const auto [least, most, unit] = mass_texts(low, high, units);
-    if (list.weights_known) words += CutListPanel::tr(", estimated %1 to %2 %3").arg(least, most, unit);
+                        .arg(volume_text(volume, list.units));
+    if (list.weights_known) words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units));
     return words;
 }
 
@@ -109,7 +108,7 @@ void CutListPanel::refresh() {
             volumes.push_back(body.volume);
         const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes);
         model_->show(table_of(list, which_->currentIndex()));
-        totals_->setText(total_words(list, desk_.units()));
+        totals_->setText(total_words(list));
     } else {
         model_->show({});
         totals_->clear();

@@ -97,6 +97,11 @@ void FindingsPanel::refresh() {
             add(weight, text(f.message), text(f.place), place ? place->line : 0, place ? place->column : 0,
                 static_cast<int>(i));
         }
+    if (tree_->topLevelItemCount() == 0) {
+        auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});
+        nothing->setFirstColumnSpanned(true);
+        nothing->setForeground(0, tints().faint);
+    }
     tree_->resizeColumnToContents(0);
     emit counted(weights_[0], weights_[1]);
 }

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
 #include "modeler/window/views/tints.h"
 
@@ -15,19 +16,30 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace roundlay::window {
 
+namespace {
+
+bool is_log(const Layout &layout, int piece) {
+    return layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
+}
+
+} // namespace
+
 LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), title_(new QLabel), words_(new QLabel),
-      complaint_(new QLabel), log_(log_box()), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
+      complaint_(new QLabel), log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
     auto *form = new QFormLayout(wall_);
-    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"), false);
+    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
     connect(wall_length_, &LengthEdit::committed, this, &LogPanel::take_wall);
     QFont large = title_->font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     large.setBold(true);
     title_->setFont(large);
+    connect(log_, &LogFields::stated, this, &LogPanel::take_log);
+    connect(log_, &LogFields::complained, complaint_, &QLabel::setText);
     words_->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -50,59 +62,13 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     refresh();
 }
 
-LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label,
-                                   bool optional) {
+LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label) {
     auto *edit = new LengthEdit;
     edit->setObjectName(name);
-    edit->set_optional(optional);
     edit->setAccessibleName(QString(label).remove(u'&'));
-    if (optional) edit->setPlaceholderText(tr("as the wall"));
     form->addRow(label, edit);
     connect(edit, &MeasureEdit::complained, complaint_, &QLabel::setText);
     return edit;
-}
-
-QGroupBox *LogPanel::log_box() {
-    auto *box = new QGroupBox(tr("Of its own, for the whole log"));
-    auto *form = new QFormLayout(box);
-    butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), true);
-    tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), true);
-    butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), true);
-    tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), true);
-    butt_ = new QComboBox;
-    butt_->addItems({tr("by turns"), tr("left"), tr("right")});
-    butt_->setAccessibleName(tr("Where the butt lies"));
-    form->addRow(tr("Butt l&ies"), butt_);
-    diameter_ = length_field(form, QStringLiteral("diameter"), tr("Stick a&cross"), true);
-    diameter_->setPlaceholderText(tr("not stated"));
-    add_record(form);
-    for (LengthEdit *edit : {butt_height_, tip_height_, butt_width_, tip_width_, diameter_, bow_})
-        connect(edit, &LengthEdit::committed, this, &LogPanel::take_log);
-    for (QComboBox *choice : {butt_, finish_, fabric_})
-        connect(choice, &QComboBox::activated, this, &LogPanel::take_log);
-    connect(mark_, &QLineEdit::editingFinished, this, [this] {
-        if (mark_->isModified()) take_log();
-    });
-    return box;
-}
-
-/// What is recorded of the log rather than worked out. The words stand in the order of Finish and Fabric.
-void LogPanel::add_record(QFormLayout *form) {
-    finish_ = new QComboBox;
-    finish_->addItems({tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
-    finish_->setAccessibleName(tr("Finish"));
-    form->addRow(tr("&Finish"), finish_);
-    fabric_ = new QComboBox;
-    fabric_->addItems({tr("newly cut"), tr("kept"), tr("patched"), tr("replacement")});
-    fabric_->setAccessibleName(tr("Fabric"));
-    fabric_->setObjectName(QStringLiteral("fabric"));
-    form->addRow(tr("F&abric"), fabric_);
-    bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), true);
-    bow_->setPlaceholderText(tr("straight"));
-    mark_ = new QLineEdit;
-    mark_->setObjectName(QStringLiteral("mark"));
-    mark_->setAccessibleName(tr("Mark on the log"));
-    form->addRow(tr("Mar&k"), mark_);
 }
 
 QGroupBox *LogPanel::opening_box() {
@@ -114,10 +80,10 @@ QGroupBox *LogPanel::opening_box() {
     kind_ = new QComboBox;
     kind_->addItems({tr("door"), tr("window")});
     form->addRow(tr("&Kind"), kind_);
-    from_left_ = length_field(form, QStringLiteral("from_left"), tr("From the &left"), false);
-    sill_ = length_field(form, QStringLiteral("sill"), tr("&Sill"), false);
-    width_ = length_field(form, QStringLiteral("width"), tr("&Width"), false);
-    height_ = length_field(form, QStringLiteral("height"), tr("&Height"), false);
+    from_left_ = length_field(form, QStringLiteral("from_left"), tr("From the &left"));
+    sill_ = length_field(form, QStringLiteral("sill"), tr("&Sill"));
+    width_ = length_field(form, QStringLiteral("width"), tr("&Width"));
+    height_ = length_field(form, QStringLiteral("height"), tr("&Height"));
     for (LengthEdit *edit : {from_left_, sill_, width_, height_})
         connect(edit, &LengthEdit::committed, this, &LogPanel::take_opening);
     connect(kind_, &QComboBox::activated, this, &LogPanel::take_opening);
@@ -141,10 +107,7 @@ void LogPanel::refresh() {
     const StatePtr &state = desk_.standing();
     const int piece =
         state && chosen.kind == Chosen::Kind::piece ? piece_tagged(state->job.layout, chosen.name) : -1;
-    // A floor's timbers have their sizes from the floor.
-    const bool of_wall =
-        piece >= 0 && state->job.layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
-    log_->setVisible(of_wall);
+    log_->setVisible(piece >= 0 && is_log(state->job.layout, piece)); // a floor's timber states nothing alone
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     words_->clear();
@@ -166,20 +129,9 @@ void LogPanel::show_log(int piece) {
     const Piece &p = state.job.layout.pieces[static_cast<std::size_t>(piece)];
     title_->setText(text(p.tag));
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
-    const LogSizes sizes =
-        sizes_of(state.job.shell, state.job.layout.walls[static_cast<std::size_t>(p.wall)].name, p.round);
-    const UnitSystem units = desk_.units();
-    butt_height_->set_length(sizes.butt_height, units);
-    tip_height_->set_length(sizes.tip_height, units);
-    butt_width_->set_length(sizes.butt_width, units);
-    tip_width_->set_length(sizes.tip_width, units);
-    butt_->setCurrentIndex(!sizes.butt ? 0 : *sizes.butt == LogEnd::left ? 1 : 2);
-    const OwnLog own = own_log(state.job.shell, state.job.layout.walls[static_cast<std::size_t>(p.wall)].name, p.round);
-    diameter_->set_length(sizes.diameter, units);
-    finish_->setCurrentIndex(sizes.finish ? 1 + static_cast<int>(*sizes.finish) : 0);
-    fabric_->setCurrentIndex(own.fabric ? static_cast<int>(*own.fabric) : 0);
-    bow_->set_length(own.bow == Length() ? std::optional<Length>() : own.bow, units);
-    if (!mark_->isModified()) mark_->setText(text(own.mark));
+    if (!is_log(state.job.layout, piece)) return;
+    const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
+    log_->show_log(own_log(state.job.shell, wall, p.round), desk_.units());
 }
 
 void LogPanel::show_opening() {
@@ -202,6 +154,10 @@ void LogPanel::show_wall() {
     title_->setText(tr("Wall %1").arg(text(selection_.chosen().name)));
     for (const WallPlace &w : desk_.standing()->job.layout.walls)
         if (w.name == selection_.chosen().name) wall_length_->set_length(Length::mm(w.length), desk_.units());
+    const auto &outside = desk_.standing()->job.shell.walls;
+    wall_length_->setEnabled(std::any_of(outside.begin(), outside.end(), [&](const Wall &w) {
+        return w.name == selection_.chosen().name; // a partition is as long as its place asks
+    }));
 }
 
 void LogPanel::take_log() {
@@ -209,35 +165,12 @@ void LogPanel::take_log() {
     const Layout &layout = desk_.standing()->job.layout;
     const int piece = piece_tagged(layout, selection_.chosen().name);
     if (piece < 0) return;
+    if (!is_log(layout, piece)) return;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    if (p.timber >= 0) return;
     const std::string wall = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    mark_->setModified(false);
     desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
-        OwnLog log = own_log(shell, wall, p.round);
-        take_fields(log);
-        return std::optional(with_own_log(shell, log));
+        return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, wall, p.round))));
     });
-}
-
-/// What has no field stays as stated.
-void LogPanel::take_fields(OwnLog &log) const {
-    LogSizes &sizes = log.sizes;
-    sizes.butt_height = butt_height_->stated();
-    sizes.tip_height = tip_height_->stated();
-    sizes.butt_width = butt_width_->stated();
-    sizes.tip_width = tip_width_->stated();
-    sizes.diameter = diameter_->stated();
-    sizes.butt.reset();
-    if (butt_->currentIndex() > 0) sizes.butt = butt_->currentIndex() == 1 ? LogEnd::left : LogEnd::right;
-    sizes.finish.reset();
-    if (finish_->currentIndex() > 0) sizes.finish = static_cast<Finish>(finish_->currentIndex() - 1);
-    if (fabric_->currentIndex() > 0)
-        log.fabric = static_cast<Fabric>(fabric_->currentIndex());
-    else if (log.fabric != Fabric::newly_cut) // stated or not, it is the same
-        log.fabric.reset();
-    log.bow = bow_->stated().value_or(Length());
-    log.mark = mark_->text().toStdString();
 }
 
 void LogPanel::take_opening() {

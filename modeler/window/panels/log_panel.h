@@ -15,6 +15,7 @@ namespace roundlay::window {
 
 class Desk;
 class LengthEdit;
+class LogFields;
 class Selection;
 
 class LogPanel : public QWidget {
@@ -26,16 +27,13 @@ class LogPanel : public QWidget {
     QString words() const; ///< what is told of the chosen thing
 
   private:
-    LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label, bool optional);
-    QGroupBox *log_box();
+    LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label);
     QGroupBox *opening_box();
     void refresh();
     void show_log(int piece);
     void show_opening();
     void show_wall();
-    void add_record(QFormLayout *form);
     void take_log();
-    void take_fields(OwnLog &log) const;
     void take_opening();
     void take_name();
     void take_wall();
@@ -43,10 +41,10 @@ class LogPanel : public QWidget {
     Desk &desk_;
     Selection &selection_;
     QLabel *title_, *words_, *complaint_;
-    QGroupBox *log_, *opening_, *wall_;
-    LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
-    QComboBox *butt_, *finish_, *fabric_, *kind_;
-    QLineEdit *mark_, *name_;
+    LogFields *log_;
+    QGroupBox *opening_, *wall_;
+    QComboBox *kind_;
+    QLineEdit *name_;
     LengthEdit *from_left_, *sill_, *width_, *height_;
     LengthEdit *wall_length_;
 };

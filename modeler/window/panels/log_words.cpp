@@ -43,9 +43,11 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Blank"), tr("%1 × %2, %3 long")
                                .arg(length_text(b.width, units), length_text(b.height, units),
                                     length_text(b.length, units)));
+    this->row(tr("Finish"), text(row.finish));
+    this->row(tr("Fabric"), text(row.fabric));
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
-    const auto [low, high, unit] = mass_texts(row.stick.low_kg, row.stick.high_kg, units);
-    if (row.stick.high_kg > 0) this->row(tr("Weight, estimated"), tr("%1 to %2 %3").arg(low, high, unit));
+    if (row.stick.high_kg > 0)
+        this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
 }
 
 void Words::neighbours(const PieceRow &row) {

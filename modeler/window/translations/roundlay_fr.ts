@@ -13,7 +13,320 @@
     </message>
 </context>
 <context>
-    <name>LogPanel</name>
+    <name>CutListPanel</name>
+    <message>
+        <source>every piece</source>
+        <translation>toutes les pièces</translation>
+    </message>
+    <message>
+        <source>distinct pieces</source>
+        <translation>pièces distinctes</translation>
+    </message>
+    <message>
+        <source>sticks to order</source>
+        <translation>bois à commander</translation>
+    </message>
+    <message>
+        <source>pegs</source>
+        <translation>chevilles</translation>
+    </message>
+    <message>
+        <source>totals</source>
+        <translation>totaux</translation>
+    </message>
+    <message>
+        <source>Which list</source>
+        <translation>Quelle liste</translation>
+    </message>
+    <message>
+        <source>Filter: part of a tag, a kind, a size</source>
+        <translation>Filtrer : partie d’un repère, sorte, dimension</translation>
+    </message>
+    <message>
+        <source>Filter the list</source>
+        <translation>Filtrer la liste</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Copier</translation>
+    </message>
+    <message>
+        <source>Copy the list for a spreadsheet</source>
+        <translation>Copier la liste pour un tableur</translation>
+    </message>
+    <message>
+        <source>Cut list</source>
+        <translation>Liste de débit</translation>
+    </message>
+    <message>
+        <source>%1 pieces, %2 distinct, %3</source>
+        <translation>%1 pièces, %2 différentes, %3</translation>
+    </message>
+    <message>
+        <source>, estimated %1</source>
+        <translation>, estimées : %1</translation>
+    </message>
+</context>
+<context>
+    <name>Desk</name>
+    <message>
+        <source>Untitled shell</source>
+        <translation>Coque sans titre</translation>
+    </message>
+    <message>
+        <source>The text has errors; put them right first.</source>
+        <translation>Le texte contient des erreurs ; corrigez-les d’abord.</translation>
+    </message>
+    <message>
+        <source>That does not fit there.</source>
+        <translation>Cela ne tient pas à cet endroit.</translation>
+    </message>
+</context>
+<context>
+    <name>DrawingView</name>
+    <message>
+        <source>Exact length</source>
+        <translation>Longueur exacte</translation>
+    </message>
+    <message>
+        <source>Type the exact length and press Enter</source>
+        <translation>Tapez la longueur exacte puis Entrée</translation>
+    </message>
+</context>
+<context>
+    <name>ElevationView</name>
+    <message>
+        <source>Wall %1 from outside, %2</source>
+        <translation>Mur %1 vu de dehors, %2</translation>
+    </message>
+    <message>
+        <source>Elevation</source>
+        <translation>Élévation</translation>
+    </message>
+    <message>
+        <source>The chosen wall from outside. Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it.</source>
+        <translation>Le mur choisi, vu de dehors. Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent.</translation>
+    </message>
+    <message>
+        <source>Drag; type an exact length; Alt lets go of the round lines</source>
+        <translation>Tirez ; tapez une longueur exacte ; Alt libère des lignes de rang</translation>
+    </message>
+    <message>
+        <source>Move opening</source>
+        <translation>Déplacer l’ouverture</translation>
+    </message>
+    <message>
+        <source>Size opening</source>
+        <translation>Dimensionner l’ouverture</translation>
+    </message>
+    <message>
+        <source>Add door</source>
+        <translation>Ajouter une porte</translation>
+    </message>
+    <message>
+        <source>Add window</source>
+        <translation>Ajouter une fenêtre</translation>
+    </message>
+    <message>
+        <source>Remove opening</source>
+        <translation>Ôter l’ouverture</translation>
+    </message>
+</context>
+<context>
+    <name>ExportDialog</name>
+    <message>
+        <source>&amp;Export</source>
+        <translation>&amp;Exporter</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>&amp;Open the folder</source>
+        <translation>&amp;Ouvrir le dossier</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exporter</translation>
+    </message>
+    <message>
+        <source>as the units</source>
+        <translation>selon les unités</translation>
+    </message>
+    <message>
+        <source>&amp;Paper of the sheets</source>
+        <translation>&amp;Papier des fiches</translation>
+    </message>
+    <message>
+        <source>&amp;Folder</source>
+        <translation>&amp;Dossier</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Choisir…</translation>
+    </message>
+    <message>
+        <source>Export to</source>
+        <translation>Exporter vers</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>%1 files were written.</source>
+        <translation>%1 fichiers ont été écrits.</translation>
+    </message>
+</context>
+<context>
+    <name>FindingsPanel</name>
+    <message>
+        <source>Cannot be built</source>
+        <translation>Ne peut pas se bâtir</translation>
+    </message>
+    <message>
+        <source>To decide</source>
+        <translation>À décider</translation>
+    </message>
+    <message>
+        <source>Worth knowing</source>
+        <translation>Bon à savoir</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Où</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constats</translation>
+    </message>
+    <message>
+        <source>; expected %1</source>
+        <translation> ; attendu : %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>Nothing is in the way of this shell.</source>
+        <translation>Rien ne s&apos;oppose à cette coque.</translation>
+    </message>
+</context>
+<context>
+    <name>JointPage</name>
+    <message>
+        <source>Joint</source>
+        <translation>Assemblage</translation>
+    </message>
+    <message>
+        <source>The logs of one corner, lifted apart</source>
+        <translation>Les pièces d’un angle, soulevées</translation>
+    </message>
+    <message>
+        <source>full dovetail</source>
+        <translation>queue d’aronde</translation>
+    </message>
+    <message>
+        <source>half dovetail</source>
+        <translation>demi-queue d’aronde</translation>
+    </message>
+    <message>
+        <source>square lap</source>
+        <translation>mi-bois droit</translation>
+    </message>
+    <message>
+        <source>stated</source>
+        <translation>selon les pentes</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Pente</translation>
+    </message>
+    <message>
+        <source>Lift the logs apart</source>
+        <translation>Soulever les pièces</translation>
+    </message>
+    <message>
+        <source>C&amp;orner</source>
+        <translation>&amp;Angle</translation>
+    </message>
+    <message>
+        <source>&amp;Lift</source>
+        <translation>&amp;Soulever</translation>
+    </message>
+    <message>
+        <source>&amp;Notch</source>
+        <translation>&amp;Entaille</translation>
+    </message>
+    <message>
+        <source>S&amp;lope</source>
+        <translation>&amp;Pente</translation>
+    </message>
+    <message>
+        <source>An inside corner: the log ends show indoors.</source>
+        <translation>Un angle rentrant : les bouts se voient à l’intérieur.</translation>
+    </message>
+    <message>
+        <source>Change notch of corner %1</source>
+        <translation>Changer l’entaille de l’angle %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogFields</name>
+    <message>
+        <source>Stated of the whole log</source>
+        <translation>Indiqué pour la pièce entière</translation>
+    </message>
+    <message>
+        <source>Mark on the log</source>
+        <translation>Marque sur la pièce</translation>
+    </message>
+    <message>
+        <source>&amp;Mark on the log</source>
+        <translation>&amp;Marque sur la pièce</translation>
+    </message>
+    <message>
+        <source>as the wall</source>
+        <translation>comme le mur</translation>
+    </message>
+    <message>
+        <source>&amp;Butt height</source>
+        <translation>Hauteur du &amp;gros bout</translation>
+    </message>
+    <message>
+        <source>&amp;Tip height</source>
+        <translation>Hauteur du &amp;petit bout</translation>
+    </message>
+    <message>
+        <source>Butt &amp;width</source>
+        <translation>&amp;Largeur du gros bout</translation>
+    </message>
+    <message>
+        <source>Tip wi&amp;dth</source>
+        <translation>La&amp;rgeur du petit bout</translation>
+    </message>
+    <message>
+        <source>B&amp;ow</source>
+        <translation>&amp;Cintrage</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message>
+        <source>Butt l&amp;ies</source>
+        <translation>Gros &amp;bout</translation>
+    </message>
+    <message>
+        <source>by turns</source>
+        <translation>en alternance</translation>
+    </message>
     <message>
         <source>left</source>
         <translation>à gauche</translation>
@@ -21,6 +334,141 @@
     <message>
         <source>right</source>
         <translation>à droite</translation>
+    </message>
+    <message>
+        <source>&amp;Finish</source>
+        <translation>&amp;Façon</translation>
+    </message>
+    <message>
+        <source>as the shell</source>
+        <translation>comme la coque</translation>
+    </message>
+    <message>
+        <source>hewn</source>
+        <translation>équarrie</translation>
+    </message>
+    <message>
+        <source>sawn</source>
+        <translation>sciée</translation>
+    </message>
+    <message>
+        <source>peeled</source>
+        <translation>écorcée</translation>
+    </message>
+    <message>
+        <source>F&amp;abric</source>
+        <translation>&amp;État</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuve</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservée</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparée</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>remplacée</translation>
+    </message>
+</context>
+<context>
+    <name>LogPanel</name>
+    <message>
+        <source>Wall</source>
+        <translation>Mur</translation>
+    </message>
+    <message>
+        <source>&amp;Length outside</source>
+        <translation>&amp;Longueur au dehors</translation>
+    </message>
+    <message>
+        <source>Numbers of what is chosen</source>
+        <translation>Chiffres de ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>à gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>à droite</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Ouverture</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>door</source>
+        <translation>porte</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>fenêtre</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Sorte</translation>
+    </message>
+    <message>
+        <source>From the &amp;left</source>
+        <translation>Depuis la &amp;gauche</translation>
+    </message>
+    <message>
+        <source>&amp;Sill</source>
+        <translation>&amp;Allège</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Largeur</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>&amp;Hauteur</translation>
+    </message>
+    <message>
+        <source>Nothing chosen</source>
+        <translation>Rien de choisi</translation>
+    </message>
+    <message>
+        <source>Corner %1</source>
+        <translation>Angle %1</translation>
+    </message>
+    <message>
+        <source>Choose a log, an opening, a wall or a corner in any view.</source>
+        <translation>Choisissez une pièce, une ouverture, un mur ou un angle dans une vue.</translation>
+    </message>
+    <message>
+        <source>Opening in wall %1</source>
+        <translation>Ouverture du mur %1</translation>
+    </message>
+    <message>
+        <source>Wall %1</source>
+        <translation>Mur %1</translation>
+    </message>
+    <message>
+        <source>Change opening</source>
+        <translation>Changer l’ouverture</translation>
+    </message>
+    <message>
+        <source>Name opening</source>
+        <translation>Nommer l’ouverture</translation>
+    </message>
+    <message>
+        <source>Size wall</source>
+        <translation>Dimensionner le mur</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -87,601 +535,20 @@
         <translation>Égale à</translation>
     </message>
     <message>
-        <source>%1 to %2 %3</source>
-        <translation>%1 à %2 %3</translation>
-    </message>
-</context>
-<context>
-    <name>ModelPage</name>
-    <message>
-        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa&apos;s software renderer would bring the model back.</source>
-        <translation>Cette machine ne dessine pas OpenGL 3.3 : le modèle ne peut pas être montré ici. Plan, élévation, fiches et listes fonctionnent quand même ; un pilote tel que le rendu logiciel de Mesa ramènerait le modèle.</translation>
-    </message>
-</context>
-<context>
-    <name>Print</name>
-    <message>
-        <source>Drawing the cut sheets</source>
-        <translation>Dessin des fiches de taille</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Arrêter</translation>
-    </message>
-    <message>
-        <source>Cut sheets</source>
-        <translation>Fiches de taille</translation>
-    </message>
-</context>
-<context>
-    <name>lists</name>
-    <message>
-        <source>piece</source>
-        <translation>pièce</translation>
-    </message>
-    <message>
-        <source>qty</source>
-        <translation>qté</translation>
-    </message>
-    <message>
-        <source>kind</source>
-        <translation>sorte</translation>
-    </message>
-    <message>
-        <source>width</source>
-        <translation>largeur</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>hauteur</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation>longueur</translation>
-    </message>
-    <message>
-        <source>m3</source>
-        <translation>m³</translation>
-    </message>
-    <message>
-        <source>ft3</source>
-        <translation>pi³</translation>
-    </message>
-    <message>
-        <source>kg from</source>
-        <translation>kg de</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>à</translation>
-    </message>
-    <message>
-        <source>lb from</source>
-        <translation>lb de</translation>
-    </message>
-    <message>
-        <source>butt</source>
-        <translation>gros bout</translation>
-    </message>
-    <message>
-        <source>tag</source>
-        <translation>repère</translation>
-    </message>
-    <message>
-        <source>raise</source>
-        <translation>levage</translation>
-    </message>
-    <message>
-        <source>left end</source>
-        <translation>bout gauche</translation>
-    </message>
-    <message>
-        <source>right end</source>
-        <translation>bout droit</translation>
-    </message>
-    <message>
-        <source>diameter</source>
-        <translation>diamètre</translation>
-    </message>
-    <message>
-        <source>pegs</source>
-        <translation>chevilles</translation>
-    </message>
-    <message>
-        <source>least round</source>
-        <translation>moindre rond</translation>
-    </message>
-    <message>
-        <source>for</source>
-        <translation>pour</translation>
-    </message>
-    <message>
-        <source>what</source>
-        <translation>quoi</translation>
-    </message>
-    <message>
-        <source>amount</source>
-        <translation>quantité</translation>
-    </message>
-    <message>
-        <source>unit</source>
-        <translation>unité</translation>
-    </message>
-    <message>
-        <source>note</source>
-        <translation>note</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::CutListPanel</name>
-    <message>
-        <source>%1 pieces, %2 distinct, %3</source>
-        <translation>%1 pièces, dont %2 distinctes, %3</translation>
-    </message>
-    <message>
-        <source>, estimated %1 to %2 %3</source>
-        <translation>, estimées à %1 à %2 %3</translation>
-    </message>
-    <message>
-        <source>every piece</source>
-        <translation>toutes les pièces</translation>
-    </message>
-    <message>
-        <source>distinct pieces</source>
-        <translation>pièces distinctes</translation>
-    </message>
-    <message>
-        <source>sticks to order</source>
-        <translation>bois à commander</translation>
-    </message>
-    <message>
-        <source>pegs</source>
-        <translation>chevilles</translation>
-    </message>
-    <message>
-        <source>totals</source>
-        <translation>totaux</translation>
-    </message>
-    <message>
-        <source>Which list</source>
-        <translation>Quelle liste</translation>
-    </message>
-    <message>
-        <source>Filter: part of a tag, a kind, a size</source>
-        <translation>Filtrer : partie d’un repère, sorte, dimension</translation>
-    </message>
-    <message>
-        <source>Filter the list</source>
-        <translation>Filtrer la liste</translation>
-    </message>
-    <message>
-        <source>&amp;Copy</source>
-        <translation>&amp;Copier</translation>
-    </message>
-    <message>
-        <source>Copy the list for a spreadsheet</source>
-        <translation>Copier la liste pour un tableur</translation>
-    </message>
-    <message>
-        <source>Cut list</source>
-        <translation>Liste de débit</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::Desk</name>
-    <message>
-        <source>Untitled shell</source>
-        <translation>Coque sans titre</translation>
-    </message>
-    <message>
-        <source>The text has errors; put them right first.</source>
-        <translation>Le texte contient des erreurs ; corrigez-les d’abord.</translation>
-    </message>
-    <message>
-        <source>That does not fit there.</source>
-        <translation>Cela ne tient pas à cet endroit.</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::DrawingView</name>
-    <message>
-        <source>Exact length</source>
-        <translation>Longueur exacte</translation>
-    </message>
-    <message>
-        <source>Type the exact length and press Enter</source>
-        <translation>Tapez la longueur exacte puis Entrée</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::ElevationView</name>
-    <message>
-        <source>Wall %1 from outside, %2</source>
-        <translation>Mur %1 vu de dehors, %2</translation>
-    </message>
-    <message>
-        <source>Elevation</source>
-        <translation>Élévation</translation>
-    </message>
-    <message>
-        <source>The chosen wall from outside. Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it.</source>
-        <translation>Le mur choisi, vu de dehors. Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent.</translation>
-    </message>
-    <message>
-        <source>Drag; type an exact length; Alt lets go of the round lines</source>
-        <translation>Tirez ; tapez une longueur exacte ; Alt libère des lignes de rang</translation>
-    </message>
-    <message>
-        <source>Move opening</source>
-        <translation>Déplacer l’ouverture</translation>
-    </message>
-    <message>
-        <source>Size opening</source>
-        <translation>Dimensionner l’ouverture</translation>
-    </message>
-    <message>
-        <source>Add door</source>
-        <translation>Ajouter une porte</translation>
-    </message>
-    <message>
-        <source>Add window</source>
-        <translation>Ajouter une fenêtre</translation>
-    </message>
-    <message>
-        <source>Remove opening</source>
-        <translation>Ôter l’ouverture</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::ExportDialog</name>
-    <message>
-        <source>&amp;Export</source>
-        <translation>&amp;Exporter</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fermer</translation>
-    </message>
-    <message>
-        <source>&amp;Open the folder</source>
-        <translation>&amp;Ouvrir le dossier</translation>
-    </message>
-    <message>
-        <source>Export</source>
-        <translation>Exporter</translation>
-    </message>
-    <message>
-        <source>as the units</source>
-        <translation>selon les unités</translation>
-    </message>
-    <message>
-        <source>&amp;Paper of the sheets</source>
-        <translation>&amp;Papier des fiches</translation>
-    </message>
-    <message>
-        <source>&amp;Folder</source>
-        <translation>&amp;Dossier</translation>
-    </message>
-    <message>
-        <source>&amp;Choose…</source>
-        <translation>&amp;Choisir…</translation>
-    </message>
-    <message>
-        <source>Export to</source>
-        <translation>Exporter vers</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Arrêter</translation>
-    </message>
-    <message>
-        <source>%1 files were written.</source>
-        <translation>%1 fichiers ont été écrits.</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::FindingsPanel</name>
-    <message>
-        <source>Cannot be built</source>
-        <translation>Ne peut pas se bâtir</translation>
-    </message>
-    <message>
-        <source>To decide</source>
-        <translation>À décider</translation>
-    </message>
-    <message>
-        <source>Worth knowing</source>
-        <translation>Bon à savoir</translation>
-    </message>
-    <message>
-        <source>Where</source>
-        <translation>Où</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Quoi</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>Constats</translation>
-    </message>
-    <message>
-        <source>; expected %1</source>
-        <translation> ; attendu : %1</translation>
-    </message>
-    <message>
-        <source>line %1</source>
-        <translation>ligne %1</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::JointPage</name>
-    <message>
-        <source>Joint</source>
-        <translation>Assemblage</translation>
-    </message>
-    <message>
-        <source>The logs of one corner, lifted apart</source>
-        <translation>Les pièces d’un angle, soulevées</translation>
-    </message>
-    <message>
-        <source>full dovetail</source>
-        <translation>queue d’aronde</translation>
-    </message>
-    <message>
-        <source>half dovetail</source>
-        <translation>demi-queue d’aronde</translation>
-    </message>
-    <message>
-        <source>square lap</source>
-        <translation>mi-bois droit</translation>
-    </message>
-    <message>
-        <source>stated</source>
-        <translation>selon les pentes</translation>
-    </message>
-    <message>
-        <source>saddle</source>
-        <translation>entaille en selle</translation>
-    </message>
-    <message>
-        <source>Slope</source>
-        <translation>Pente</translation>
-    </message>
-    <message>
-        <source>Lift the logs apart</source>
-        <translation>Soulever les pièces</translation>
-    </message>
-    <message>
-        <source>C&amp;orner</source>
-        <translation>&amp;Angle</translation>
-    </message>
-    <message>
-        <source>&amp;Lift</source>
-        <translation>&amp;Soulever</translation>
-    </message>
-    <message>
-        <source>&amp;Notch</source>
-        <translation>&amp;Entaille</translation>
-    </message>
-    <message>
-        <source>S&amp;lope</source>
-        <translation>&amp;Pente</translation>
-    </message>
-    <message>
-        <source>An inside corner: the log ends show indoors.</source>
-        <translation>Un angle rentrant : les bouts se voient à l’intérieur.</translation>
-    </message>
-    <message>
-        <source>Change notch of corner %1</source>
-        <translation>Changer l’entaille de l’angle %1</translation>
-    </message>
-</context>
-<context>
-    <name>roundlay::window::LogPanel</name>
-    <message>
-        <source>Wall</source>
-        <translation>Mur</translation>
-    </message>
-    <message>
-        <source>&amp;Length outside</source>
-        <translation>&amp;Longueur au dehors</translation>
-    </message>
-    <message>
-        <source>Numbers of what is chosen</source>
-        <translation>Chiffres de ce qui est choisi</translation>
-    </message>
-    <message>
-        <source>as the wall</source>
-        <translation>comme le mur</translation>
-    </message>
-    <message>
-        <source>Of its own, for the whole log</source>
-        <translation>En propre, pour la pièce entière</translation>
-    </message>
-    <message>
-        <source>&amp;Butt height</source>
-        <translation>Hauteur du &amp;gros bout</translation>
-    </message>
-    <message>
-        <source>&amp;Tip height</source>
-        <translation>Hauteur du &amp;petit bout</translation>
-    </message>
-    <message>
-        <source>Butt &amp;width</source>
-        <translation>&amp;Largeur du gros bout</translation>
-    </message>
-    <message>
-        <source>Tip wi&amp;dth</source>
-        <translation>La&amp;rgeur du petit bout</translation>
-    </message>
-    <message>
-        <source>by turns</source>
-        <translation>en alternance</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>à gauche</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>à droite</translation>
-    </message>
-    <message>
-        <source>Where the butt lies</source>
-        <translation>Où se trouve le gros bout</translation>
-    </message>
-    <message>
-        <source>Butt l&amp;ies</source>
-        <translation>Gros &amp;bout</translation>
-    </message>
-    <message>
-        <source>Stick a&amp;cross</source>
-        <translation>Diamètre de la &amp;grume</translation>
-    </message>
-    <message>
-        <source>not stated</source>
-        <translation>non indiqué</translation>
-    </message>
-    <message>
-        <source>as the shell</source>
-        <translation>comme la coque</translation>
-    </message>
-    <message>
-        <source>hewn</source>
-        <translation>équarrie</translation>
-    </message>
-    <message>
-        <source>sawn</source>
-        <translation>sciée</translation>
-    </message>
-    <message>
-        <source>peeled</source>
-        <translation>écorcée</translation>
+        <source>State log %1</source>
+        <translation>Indiquer la pièce %1</translation>
     </message>
     <message>
         <source>Finish</source>
-        <translation>Finition</translation>
-    </message>
-    <message>
-        <source>&amp;Finish</source>
-        <translation>&amp;Finition</translation>
-    </message>
-    <message>
-        <source>newly cut</source>
-        <translation>neuve</translation>
-    </message>
-    <message>
-        <source>kept</source>
-        <translation>conservée</translation>
-    </message>
-    <message>
-        <source>patched</source>
-        <translation>réparée</translation>
-    </message>
-    <message>
-        <source>replacement</source>
-        <translation>de remplacement</translation>
+        <translation>Façon</translation>
     </message>
     <message>
         <source>Fabric</source>
-        <translation>Matière</translation>
-    </message>
-    <message>
-        <source>F&amp;abric</source>
-        <translation>&amp;Matière</translation>
-    </message>
-    <message>
-        <source>B&amp;ow</source>
-        <translation>F&amp;lèche</translation>
-    </message>
-    <message>
-        <source>straight</source>
-        <translation>droite</translation>
-    </message>
-    <message>
-        <source>Mark on the log</source>
-        <translation>Marque sur la pièce</translation>
-    </message>
-    <message>
-        <source>Mar&amp;k</source>
-        <translation>Mar&amp;que</translation>
-    </message>
-    <message>
-        <source>Opening</source>
-        <translation>Ouverture</translation>
-    </message>
-    <message>
-        <source>&amp;Name</source>
-        <translation>&amp;Nom</translation>
-    </message>
-    <message>
-        <source>door</source>
-        <translation>porte</translation>
-    </message>
-    <message>
-        <source>window</source>
-        <translation>fenêtre</translation>
-    </message>
-    <message>
-        <source>&amp;Kind</source>
-        <translation>&amp;Sorte</translation>
-    </message>
-    <message>
-        <source>From the &amp;left</source>
-        <translation>Depuis la &amp;gauche</translation>
-    </message>
-    <message>
-        <source>&amp;Sill</source>
-        <translation>&amp;Allège</translation>
-    </message>
-    <message>
-        <source>&amp;Width</source>
-        <translation>&amp;Largeur</translation>
-    </message>
-    <message>
-        <source>&amp;Height</source>
-        <translation>&amp;Hauteur</translation>
-    </message>
-    <message>
-        <source>Nothing chosen</source>
-        <translation>Rien de choisi</translation>
-    </message>
-    <message>
-        <source>Corner %1</source>
-        <translation>Angle %1</translation>
-    </message>
-    <message>
-        <source>Choose a log, an opening, a wall or a corner in any view.</source>
-        <translation>Choisissez une pièce, une ouverture, un mur ou un angle dans une vue.</translation>
-    </message>
-    <message>
-        <source>Opening in wall %1</source>
-        <translation>Ouverture du mur %1</translation>
-    </message>
-    <message>
-        <source>Wall %1</source>
-        <translation>Mur %1</translation>
-    </message>
-    <message>
-        <source>State log %1</source>
-        <translation>Fixer les données de la pièce %1</translation>
-    </message>
-    <message>
-        <source>Change opening</source>
-        <translation>Changer l’ouverture</translation>
-    </message>
-    <message>
-        <source>Name opening</source>
-        <translation>Nommer l’ouverture</translation>
-    </message>
-    <message>
-        <source>Size wall</source>
-        <translation>Dimensionner le mur</translation>
+        <translation>État</translation>
     </message>
 </context>
 <context>
-    <name>roundlay::window::MainWindow</name>
+    <name>MainWindow</name>
     <message>
         <source>Plan</source>
         <translation>Plan</translation>
@@ -907,10 +774,6 @@
         <translation>Rétablir</translation>
     </message>
     <message>
-        <source>Re&amp;move opening or partition</source>
-        <translation>Ô&amp;ter l’ouverture ou la cloison</translation>
-    </message>
-    <message>
         <source>&amp;Copy the cut list</source>
         <translation>&amp;Copier la liste de débit</translation>
     </message>
@@ -965,14 +828,6 @@
     <message>
         <source>Ctrl+I</source>
         <translation>Ctrl+I</translation>
-    </message>
-    <message>
-        <source>Add a &amp;partition to the wall</source>
-        <translation>Ajouter une &amp;cloison au mur</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+I</source>
-        <translation>Ctrl+Shift+I</translation>
     </message>
     <message>
         <source>Move the wall &amp;outward</source>
@@ -1075,10 +930,6 @@
         <translation>par pièces &amp;égales</translation>
     </message>
     <message>
-        <source>by &amp;kept and new</source>
-        <translation>par &amp;conservées et neuves</translation>
-    </message>
-    <message>
         <source>&amp;Panels</source>
         <translation>&amp;Panneaux</translation>
     </message>
@@ -1114,16 +965,36 @@
         <source>&amp;About roundlay</source>
         <translation>À &amp;propos de roundlay</translation>
     </message>
+    <message>
+        <source>by &amp;kept and new</source>
+        <translation>par &amp;neuf et ancien</translation>
+    </message>
+    <message>
+        <source>Re&amp;move opening or partition</source>
+        <translation>Ô&amp;ter l’ouverture ou la cloison</translation>
+    </message>
+    <message>
+        <source>Add a &amp;partition to the wall</source>
+        <translation>Ajouter une &amp;cloison au mur</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translation>Ctrl+Shift+I</translation>
+    </message>
 </context>
 <context>
-    <name>roundlay::window::MeasureEdit</name>
+    <name>MeasureEdit</name>
     <message>
         <source>%1; expected %2</source>
         <translation>%1 ; attendu : %2</translation>
     </message>
 </context>
 <context>
-    <name>roundlay::window::ModelPage</name>
+    <name>ModelPage</name>
+    <message>
+        <source>This machine draws no OpenGL 3.3, so the model cannot be shown here. Plan, elevation, sheets and lists work all the same; a driver such as Mesa&apos;s software renderer would bring the model back.</source>
+        <translation>Cette machine ne dessine pas OpenGL 3.3 : le modèle ne peut pas être montré ici. Plan, élévation, fiches et listes fonctionnent quand même ; un pilote tel que le rendu logiciel de Mesa ramènerait le modèle.</translation>
+    </message>
     <message>
         <source>Model</source>
         <translation>Modèle</translation>
@@ -1193,10 +1064,6 @@
         <translation>par pièces égales</translation>
     </message>
     <message>
-        <source>by kept and new</source>
-        <translation>par conservées et neuves</translation>
-    </message>
-    <message>
         <source>Colour</source>
         <translation>Couleur</translation>
     </message>
@@ -1208,9 +1075,13 @@
         <source>&amp;Tags</source>
         <translation>&amp;Repères</translation>
     </message>
+    <message>
+        <source>by kept and new</source>
+        <translation>par neuf et ancien</translation>
+    </message>
 </context>
 <context>
-    <name>roundlay::window::NewShellDialog</name>
+    <name>NewShellDialog</name>
     <message>
         <source>New shell</source>
         <translation>Nouvelle coque</translation>
@@ -1337,7 +1208,7 @@
     </message>
 </context>
 <context>
-    <name>roundlay::window::PlanView</name>
+    <name>PlanView</name>
     <message>
         <source>full dovetail, %1</source>
         <translation>queue d’aronde, %1</translation>
@@ -1349,10 +1220,6 @@
     <message>
         <source>square lap</source>
         <translation>mi-bois droit</translation>
-    </message>
-    <message>
-        <source>saddle</source>
-        <translation>entaille en selle</translation>
     </message>
     <message>
         <source>stated: along %1, across %2</source>
@@ -1371,10 +1238,6 @@
         <translation>Tirez, ou tapez la longueur du mur %1</translation>
     </message>
     <message>
-        <source>Drag, or type how far from the left of wall %1</source>
-        <translation>Glisser, ou taper la distance depuis la gauche du mur %1</translation>
-    </message>
-    <message>
         <source>Corner %1: %2</source>
         <translation>Angle %1 : %2</translation>
     </message>
@@ -1385,6 +1248,14 @@
     <message>
         <source>Move wall</source>
         <translation>Déplacer le mur</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>entaille en selle</translation>
+    </message>
+    <message>
+        <source>Drag, or type how far from the left of wall %1</source>
+        <translation>Glisser, ou taper la distance depuis la gauche du mur %1</translation>
     </message>
     <message>
         <source>Move partition</source>
@@ -1400,7 +1271,22 @@
     </message>
 </context>
 <context>
-    <name>roundlay::window::SheetView</name>
+    <name>Print</name>
+    <message>
+        <source>Drawing the cut sheets</source>
+        <translation>Dessin des fiches de taille</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Cut sheets</source>
+        <translation>Fiches de taille</translation>
+    </message>
+</context>
+<context>
+    <name>SheetView</name>
     <message>
         <source>Cut sheet</source>
         <translation>Fiche de taille</translation>
@@ -1415,7 +1301,7 @@
     </message>
 </context>
 <context>
-    <name>roundlay::window::ShellPanel</name>
+    <name>ShellPanel</name>
     <message>
         <source>full dovetail</source>
         <translation>queue d’aronde</translation>
@@ -1534,7 +1420,7 @@
     </message>
 </context>
 <context>
-    <name>roundlay::window::StartPage</name>
+    <name>StartPage</name>
     <message>
         <source>One room of five rounds, for teaching</source>
         <translation>Une pièce de cinq rangs, pour enseigner</translation>
@@ -1581,7 +1467,7 @@
     </message>
 </context>
 <context>
-    <name>roundlay::window::TextPanel</name>
+    <name>TextPanel</name>
     <message>
         <source>Text of the document</source>
         <translation>Texte du document</translation>
@@ -1589,6 +1475,112 @@
     <message>
         <source>Edit text</source>
         <translation>Modifier le texte</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 à %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>lists</name>
+    <message>
+        <source>piece</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>qty</source>
+        <translation>qté</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>sorte</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largeur</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longueur</translation>
+    </message>
+    <message>
+        <source>m3</source>
+        <translation>m³</translation>
+    </message>
+    <message>
+        <source>ft3</source>
+        <translation>pi³</translation>
+    </message>
+    <message>
+        <source>kg from</source>
+        <translation>kg de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>lb from</source>
+        <translation>lb de</translation>
+    </message>
+    <message>
+        <source>butt</source>
+        <translation>gros bout</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>raise</source>
+        <translation>levage</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>bout gauche</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>bout droit</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diamètre</translation>
+    </message>
+    <message>
+        <source>pegs</source>
+        <translation>chevilles</translation>
+    </message>
+    <message>
+        <source>least round</source>
+        <translation>moindre rond</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>pour</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>quantité</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
     </message>
 </context>
 </TS>

@@ -61,7 +61,7 @@ void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wa
 
 void add_pegs(ElevationScene &scene, const Layout &layout, const WallPlace &wall) {
     for (const Peg &peg : layout.pegs) {
-        if (layout.pieces[static_cast<std::size_t>(peg.upper)].wall != scene.wall) continue;
+        if (!is_log_of(layout.pieces[static_cast<std::size_t>(peg.upper)], scene.wall)) continue;
         const Vec3 top = wall.frame.to_local(peg.top);
         scene.pegs.push_back({{top.x, top.z}, {top.x, top.z - peg.length}, peg.diameter});
     }

@@ -54,7 +54,7 @@ QWidget *JointPage::fields() {
     form->setContentsMargins(8, 4, 8, 8);
     corners_ = new QComboBox;
     kind_ = new QComboBox;
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
+    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
     slope_ = new SlopeEdit;
     slope_->setAccessibleName(tr("Slope"));
     lift_ = new QSlider(Qt::Horizontal);
@@ -63,6 +63,8 @@ QWidget *JointPage::fields() {
     lift_->setAccessibleName(tr("Lift the logs apart"));
     title_ = new QLabel;
     title_->setWordWrap(true);
+    title_->setAlignment(Qt::AlignTop);
+    title_->setMinimumHeight(2 * title_->fontMetrics().lineSpacing()); // its words come and go, the view stays
     form->addRow(tr("C&orner"), corners_);
     form->addRow(tr("&Lift"), lift_);
     form->addRow(tr("&Notch"), kind_);
@@ -100,7 +102,7 @@ void JointPage::refresh() {
     const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
     std::erase_if(scene.instances, [&](const Instance &i) {
         const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
-        return p.round > rounds_shown || (p.datum.at != c.name && p.far.at != c.name);
+        return p.timber >= 0 || p.round > rounds_shown || (p.datum.at != c.name && p.far.at != c.name);
     });
     for (Instance &i : scene.instances) {
         const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];

@@ -11,6 +11,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <array>
 #include <cmath>
 
 namespace roundlay::window {
@@ -28,6 +29,13 @@ const WallPlace &place(const Layout &layout, int wall) {
 /// Along the wall and inward of its outside face.
 Vec2 on_wall(const WallPlace &w, double along, double inward) {
     return flat(w.frame.to_world({along, inward, 0}));
+}
+
+/// A timber from above.
+std::array<Vec2, 4> outline_of(const Piece &piece) {
+    const double length = piece.blank.length, width = piece.blank.width;
+    const auto at = [&](double x, double y) { return flat(piece.frame.to_world({x, y, 0})); };
+    return {at(0, 0), at(length, 0), at(length, width), at(0, width)};
 }
 
 const Layout *layout_of(const Desk &desk) {
@@ -82,10 +90,26 @@ sheets::Rect PlanView::content() const {
 
 void PlanView::paint(QPainter &painter) {
     if (layout_of(desk_) == nullptr) return;
+    paint_timbers(painter);
     paint_walls(painter);
     paint_openings(painter);
     paint_corners(painter);
     paint_dimensions(painter);
+}
+
+/// Under the walls, in which their ends lie.
+void PlanView::paint_timbers(QPainter &painter) const {
+    const Layout &layout = *layout_of(desk_);
+    for (const Timber &timber : layout.timbers) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        QPolygonF outline;
+        for (const Vec2 corner : outline_of(piece))
+            outline << to_screen(corner);
+        const bool chosen = selection_.is_piece(piece.tag);
+        painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 2.5 : 0.8));
+        painter.setBrush(chosen ? tints().accent_soft : tints().hollow);
+        painter.drawPolygon(outline);
+    }
 }
 
 void PlanView::paint_walls(QPainter &painter) const {
@@ -176,11 +200,26 @@ int PlanView::corner_at(Vec2 at) const {
     return -1;
 }
 
+int PlanView::timber_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (const Timber &timber : layout->timbers) {
+        const Piece &piece = layout->pieces[static_cast<std::size_t>(timber.piece)];
+        const Vec3 local = piece.frame.to_local({at.x, at.y, piece.frame.origin.z});
+        if (local.x >= 0 && local.x <= piece.blank.length && local.y >= 0 && local.y <= piece.blank.width)
+            return timber.piece;
+    }
+    return -1;
+}
+
 void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
     if (const int corner = corner_at(at); corner >= 0)
         return selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
     const int wall = wall_at(at);
-    if (wall < 0) return selection_.clear();
+    if (wall < 0) {
+        const int timber = timber_at(at);
+        return timber < 0 ? selection_.clear() : selection_.choose_piece(*layout_of(desk_), timber);
+    }
     const WallPlace &w = place(*layout_of(desk_), wall);
     selection_.choose_wall(w.name);
     const Shell &shell = desk_.standing()->job.shell;
@@ -221,7 +260,9 @@ void PlanView::hover(Vec2 at) {
     } else if (wall >= 0) {
         emit hinted(tr("Wall %1").arg(text(place(*layout_of(desk_), wall).name)));
     } else {
-        emit hinted({});
+        const int timber = timber_at(at);
+        emit hinted(timber < 0 ? QString()
+                               : text(layout_of(desk_)->pieces[static_cast<std::size_t>(timber)].tag));
     }
 }
 

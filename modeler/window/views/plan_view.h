@@ -37,9 +37,11 @@ class PlanView : public DrawingView {
   private:
     int wall_at(Vec2 at) const;
     int corner_at(Vec2 at) const;
+    int timber_at(Vec2 at) const; ///< index into Layout::pieces
     int chosen_wall() const;
     void choose_next(int step);
     void move_wall(double outward, bool as_edit);
+    void paint_timbers(QPainter &painter) const;
     void move_partition(int partition, double from_left, bool as_edit);
     void grab_partition(int partition, Vec2 at);
     void paint_walls(QPainter &painter) const;

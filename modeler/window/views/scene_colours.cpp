@@ -24,6 +24,20 @@ Colour of_model(int model, std::size_t pieces) {
     return of(QColor::fromHsvF(static_cast<float>(hue), 0.42F, 0.86F));
 }
 
+Colour of_fabric(Fabric fabric) {
+    switch (fabric) {
+    case Fabric::kept:
+        return {0x8c, 0x6f, 0x52};
+    case Fabric::patched:
+        return {0x9c, 0x8f, 0xb5};
+    case Fabric::replacement:
+        return {0x6f, 0xa3, 0xc4};
+    case Fabric::newly_cut:
+        break;
+    }
+    return {0xe8, 0xcf, 0x98};
+}
+
 void colour_by_finding(Scene &scene, const State &state) {
     for (Instance &instance : scene.instances)
         instance.colour = pale;
@@ -45,7 +59,7 @@ bool is_chosen(const Piece &piece, const Layout &layout, const Shell &shell, con
     case Chosen::Kind::wall:
         return piece.timber < 0 && layout.walls[static_cast<std::size_t>(piece.wall)].name == chosen.name;
     case Chosen::Kind::corner:
-        return piece.datum.at == chosen.name || piece.far.at == chosen.name;
+        return piece.timber < 0 && (piece.datum.at == chosen.name || piece.far.at == chosen.name);
     case Chosen::Kind::opening: {
         if (chosen.opening >= static_cast<int>(shell.openings.size())) return false;
         const std::string &name = shell.openings[static_cast<std::size_t>(chosen.opening)].name;
@@ -64,27 +78,6 @@ Colour mixed(Colour a, Colour b, double part) {
     return {channel(a.r, b.r), channel(a.g, b.g), channel(a.b, b.b)};
 }
 
-Colour of_fabric(Fabric fabric) {
-    switch (fabric) {
-    case Fabric::kept:
-        return {0x9a, 0x6b, 0x3f};
-    case Fabric::patched:
-        return {0x6f, 0x8f, 0xb8};
-    case Fabric::replacement:
-        return {0xd8, 0x9a, 0x3a};
-    case Fabric::newly_cut:
-        break;
-    }
-    return pale;
-}
-
-Colour own_colour(const Piece &piece, const Layout &layout, Colouring colouring, Colour before) {
-    if (colouring == Colouring::fabric) return of_fabric(piece.fabric);
-    if (colouring == Colouring::alike)
-        return of_model(piece.model, layout.models[static_cast<std::size_t>(piece.model)].pieces.size());
-    return before;
-}
-
 } // namespace
 
 void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen) {
@@ -92,7 +85,10 @@ void colour(Scene &scene, const State &state, Colouring colouring, const Chosen 
     if (colouring == Colouring::finding) colour_by_finding(scene, state);
     for (Instance &instance : scene.instances) {
         const Piece &piece = layout.pieces[static_cast<std::size_t>(instance.id)];
-        instance.colour = own_colour(piece, layout, colouring, instance.colour);
+        if (colouring == Colouring::alike)
+            instance.colour =
+                of_model(piece.model, layout.models[static_cast<std::size_t>(piece.model)].pieces.size());
+        if (colouring == Colouring::fabric) instance.colour = of_fabric(piece.fabric);
         const double strong = chosen.kind == Chosen::Kind::piece ? 0.9 : 0.45;
         if (is_chosen(piece, layout, state.job.shell, chosen))
             instance.colour = mixed(instance.colour, chosen_colour, strong);

@@ -1,0 +1,18 @@
+// The format's words for what is chosen among few, as they are written.
+#pragma once
+
+#include "kernel/shell/shell.h"
+
+namespace roundlay {
+
+const char *word(UnitSystem system);
+const char *word(NotchKind kind);
+const char *word(TopRule rule);
+const char *word(OpeningKind kind);
+const char *word(LogEnd end);
+const char *word(Finish finish);
+const char *word(Fabric fabric);
+const char *word(PocketKind kind);
+const char *word(BoreUse use);
+
+} // namespace roundlay

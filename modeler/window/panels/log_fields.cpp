@@ -1,0 +1,96 @@
+#include "modeler/window/panels/log_fields.h"
+
+#include "modeler/window/desk/words.h"
+#include "modeler/window/panels/length_edit.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLineEdit>
+
+namespace roundlay::window {
+
+namespace {
+
+/// First in the box stands what holds where nothing is stated.
+template <typename T> int index_of(const std::optional<T> &stated) {
+    return stated ? static_cast<int>(*stated) + 1 : 0;
+}
+
+template <typename T> std::optional<T> stated_in(const QComboBox &box) {
+    if (box.currentIndex() <= 0) return {};
+    return static_cast<T>(box.currentIndex() - 1);
+}
+
+} // namespace
+
+LogFields::LogFields(QWidget *parent)
+    : QGroupBox(tr("Stated of the whole log"), parent), mark_(new QLineEdit) {
+    auto *form = new QFormLayout(this);
+    mark_->setObjectName(QStringLiteral("mark"));
+    mark_->setAccessibleName(tr("Mark on the log"));
+    form->addRow(tr("&Mark on the log"), mark_);
+    const QString wall = tr("as the wall");
+    butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), wall);
+    tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), wall);
+    butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), wall);
+    tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), wall);
+    bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), tr("not measured"));
+    butt_ = choice(form, tr("Butt l&ies"), {tr("by turns"), tr("left"), tr("right")});
+    finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
+    fabric_ = choice(form, tr("F&abric"),
+                     {tr("not stated"), tr("new"), tr("kept"), tr("patched"), tr("replacement")});
+    connect(mark_, &QLineEdit::editingFinished, this, [this] {
+        if (!mark_->isModified()) return;
+        mark_->setModified(false);
+        emit stated();
+    });
+}
+
+LengthEdit *LogFields::length_field(QFormLayout *form, const QString &name, const QString &label,
+                                    const QString &when_empty) {
+    auto *edit = new LengthEdit;
+    edit->setObjectName(name);
+    edit->set_optional(true);
+    edit->setAccessibleName(QString(label).remove(u'&'));
+    edit->setPlaceholderText(when_empty);
+    form->addRow(label, edit);
+    connect(edit, &MeasureEdit::complained, this, &LogFields::complained);
+    connect(edit, &LengthEdit::committed, this, &LogFields::stated);
+    return edit;
+}
+
+QComboBox *LogFields::choice(QFormLayout *form, const QString &label, const QStringList &words) {
+    auto *box = new QComboBox;
+    box->addItems(words);
+    box->setAccessibleName(QString(label).remove(u'&'));
+    form->addRow(label, box);
+    connect(box, &QComboBox::activated, this, &LogFields::stated);
+    return box;
+}
+
+void LogFields::show_log(const OwnLog &log, UnitSystem units) {
+    if (!mark_->isModified()) mark_->setText(text(log.mark));
+    butt_height_->set_length(log.sizes.butt_height, units);
+    tip_height_->set_length(log.sizes.tip_height, units);
+    butt_width_->set_length(log.sizes.butt_width, units);
+    tip_width_->set_length(log.sizes.tip_width, units);
+    bow_->set_length(log.bow, units);
+    butt_->setCurrentIndex(index_of(log.sizes.butt));
+    finish_->setCurrentIndex(index_of(log.sizes.finish));
+    fabric_->setCurrentIndex(index_of(log.fabric));
+}
+
+OwnLog LogFields::stated_over(OwnLog log) const {
+    log.mark = mark_->text().toStdString();
+    log.sizes.butt_height = butt_height_->stated();
+    log.sizes.tip_height = tip_height_->stated();
+    log.sizes.butt_width = butt_width_->stated();
+    log.sizes.tip_width = tip_width_->stated();
+    log.bow = bow_->stated();
+    log.sizes.butt = stated_in<LogEnd>(*butt_);
+    log.sizes.finish = stated_in<Finish>(*finish_);
+    log.fabric = stated_in<Fabric>(*fabric_);
+    return log;
+}
+
+} // namespace roundlay::window
