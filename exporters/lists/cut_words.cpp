@@ -60,6 +60,11 @@ std::string pocketed_words(const Piece &piece, End end, const LengthStyle &style
     return (tail ? "tailed, " : "square, ") + said(bearing, style) + " of it in the pocket";
 }
 
+bool scoped(const Piece &piece) {
+    return std::any_of(piece.cuts.begin(), piece.cuts.end(),
+                       [](const Cut &cut) { return std::holds_alternative<ScopeCut>(cut); });
+}
+
 std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
     const std::string side = std::string(side_of(end)) + ": ";
     const auto seams = seams_at(piece, end);
@@ -67,11 +72,13 @@ std::string end_words(const Piece &piece, End end, const LengthStyle &style) {
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
     switch (there.kind) {
     case EndKind::corner:
-        return side + "square";
+        return side + (scoped(piece) ? "square, past the corner" : "square");
     case EndKind::jamb:
         return side + "square at a jamb";
     case EndKind::butt:
         return side + "square against the crossing wall";
+    case EndKind::step:
+        return side + "square against " + there.at + " of the foundation";
     case EndKind::pocket:
         return side + pocketed_words(piece, end, style);
     }
@@ -91,6 +98,8 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
         return "header cut " + said(high - low, style) + " up from the underside" + where;
     case BoxUse::through:
         return "opening cut " + said(low, style) + " to " + said(high, style) + " high" + where;
+    case BoxUse::step:
+        return "cut level " + said(high, style) + " up from the underside over " + cut.opening + where;
     case BoxUse::groove:
         return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " +
                said(to - from, style) + " deep" + where;
@@ -175,6 +184,18 @@ const char *name_of(BoreFor use) {
     return "bore";
 }
 
+std::string stick_words(const RoundCut &cut, const LengthStyle &style) {
+    return "round stick of " + said(2 * cut.radius, style) + ": what lies outside it is wane";
+}
+
+std::string scope_words(const ScopeCut &cut, const LengthStyle &style) {
+    const std::string clear = cut.scribe > 0 ? ", " + said(cut.scribe, style) + " clear" : "";
+    const std::string top = ", its top " + said(cut.at.z + cut.radius, style) + " over the blank's underside" + clear;
+    if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
+    const double x = cut.at.x - cut.at.y * cut.along.x / cut.along.y;
+    return "saddle of radius " + said(cut.radius, style) + " at " + said(x, style) + " over " + cut.other + top;
+}
+
 bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
     return a.use == b.use && a.through == b.through && a.from_top == b.from_top &&
            said(a.diameter, style) == said(b.diameter, style) &&
@@ -219,6 +240,8 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
         if (const auto *pocket = std::get_if<PocketCut>(&cut))
             words.push_back(pocket_words(piece, *pocket, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
+        if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, style));
+        if (const auto *scope = std::get_if<ScopeCut>(&cut)) words.push_back(scope_words(*scope, style));
     }
     for (std::string &entry : all_bore_words(bores, style))
         words.push_back(std::move(entry));
@@ -234,6 +257,8 @@ std::string place_of(const PieceEnd &end) {
         return end.at.empty() ? "jamb" : "jamb of " + end.at;
     case EndKind::butt:
         return "against the wall at corner " + end.at;
+    case EndKind::step:
+        return "against " + end.at + " of the foundation";
     case EndKind::pocket:
         return "in " + end.at;
     }

@@ -37,6 +37,7 @@ int bore_of(const Face &face, const std::vector<Bore> &bores, int sides) {
 
 Body carved(const Body &body, int sides) {
     Body out;
+    out.rounds = body.rounds;
     out.cells = body.cells;
     for (const Bore &bore : body.bores)
         out.cells = without(std::move(out.cells), prism_of(bore, sides));
@@ -46,11 +47,14 @@ Body carved(const Body &body, int sides) {
 
 std::vector<std::array<int, 2>> edges_round_bores(const Polyhedron &hewn, const std::vector<Bore> &bores,
                                                   int sides) {
-    std::map<std::pair<int, int>, int> side_of; // by directed edge
-    for (const Face &face : hewn.faces)
+    std::map<std::pair<int, int>, int> side_of; // by directed edge: a bore, or past them a round surface, or -1
+    for (const Face &face : hewn.faces) {
+        const int smooth = face.plane.round > 0 ? static_cast<int>(bores.size()) + face.plane.round
+                                                : bore_of(face, bores, sides);
         for (const auto &loop : face.loops)
             for (std::size_t i = 0; i < loop.size(); ++i)
-                side_of[{loop[i], loop[(i + 1) % loop.size()]}] = bore_of(face, bores, sides);
+                side_of[{loop[i], loop[(i + 1) % loop.size()]}] = smooth;
+    }
     std::vector<std::array<int, 2>> edges;
     for (const auto &[edge, bore] : side_of) {
         const auto [a, b] = edge;

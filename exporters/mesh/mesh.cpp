@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <map>
 #include <numbers>
 #include <optional>
 #include <stdexcept>
@@ -81,10 +82,23 @@ class MeshBuilder {
             for (const Loop &loop : face.loops) {
                 for (std::size_t i = 0; i < loop.size(); ++i) {
                     const int a = loop[i], b = loop[(i + 1) % loop.size()];
-                    if (a < b) mesh_.edges.push_back({a, b}); // the neighbour has it the other way round
+                    if (a < b && !is_smooth(face.plane.round, a, b))
+                        mesh_.edges.push_back({a, b}); // the neighbour has it the other way round
                 }
             }
         }
+    }
+
+    /// An edge between two flats of one round surface is none.
+    bool is_smooth(int round, int a, int b) {
+        if (round == 0) return false;
+        if (rounds_.empty())
+            for (const Face &face : body_.hewn.faces)
+                for (const Loop &loop : face.loops)
+                    for (std::size_t i = 0; i < loop.size(); ++i)
+                        rounds_[{loop[i], loop[(i + 1) % loop.size()]}] = face.plane.round;
+        const auto other = rounds_.find({b, a});
+        return other != rounds_.end() && other->second == round;
     }
 
     void add_bore(const Bore &bore) {
@@ -152,7 +166,9 @@ class MeshBuilder {
         flat_.clear();
         for (const int corner : corners_)
             flat_.push_back(flatten(mesh_.points[corner]));
-        const int surface = add_surface({face.plane.normal, false, {}});
+        Surface shade{face.plane.normal, false, {}};
+        if (face.plane.round > 0) shade.flat_of = body_.rounds[static_cast<std::size_t>(face.plane.round - 1)];
+        const int surface = add_surface(shade);
         for (const auto &[a, b, c] : triangulated(flat_, sizes_))
             mesh_.triangles.push_back({{corners_[a], corners_[b], corners_[c]}, surface});
     }
@@ -170,6 +186,7 @@ class MeshBuilder {
     const Body &body_;
     int sides_;
     std::vector<std::vector<Loop>> openings_; ///< by face of the hewn border
+    std::map<std::pair<int, int>, int> rounds_; ///< Plane::round by directed edge, made when first asked for
     Mesh mesh_;
     std::vector<int> corners_, sizes_;
     std::vector<Vec2> flat_;
@@ -178,6 +195,7 @@ class MeshBuilder {
 } // namespace
 
 Vec3 normal_at(const Surface &surface, Vec3 point) {
+    if (surface.flat_of) return normal_on(*surface.flat_of, point);
     if (!surface.round) return surface.normal;
     return unit({surface.axis.x - point.x, surface.axis.y - point.y, 0});
 }

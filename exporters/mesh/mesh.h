@@ -6,15 +6,17 @@
 #include "kernel/layout/body.h"
 
 #include <array>
+#include <optional>
 #include <vector>
 
 namespace roundlay {
 
-/// A part of the border that is shaded as one: a plane face, or the wall of a bore.
+/// A part of the border that is shaded as one: a plane face, a flat of a round surface, or the wall of a bore.
 struct Surface {
     Vec3 normal;        ///< plane face: unit, out of the wood. Unused for a bore's wall.
     bool round = false; ///< wall of an upright bore: the normal points to the axis
     Vec2 axis;          ///< of the bore
+    std::optional<RoundSurface> flat_of = std::nullopt; ///< shaded as that surface, not as the flat
 };
 
 /// Unit, out of the wood.

@@ -143,15 +143,85 @@ bool clear_of_one_another(const std::vector<Bore> &bores) {
 
 double bore_volume(const Bore &b) { return std::numbers::pi / 4 * b.diameter * b.diameter * (b.z_to - b.z_from); }
 
+/// What its ends lack where they open in round surfaces.
+double round_ends(const Bore &b, const std::vector<RoundSurface> &rounds) {
+    double fall = 0;
+    for (const RoundSurface &s : rounds) fall += s.hollow ? -mean_fall(s, b, b.z_from) : mean_fall(s, b, b.z_to);
+    return std::numbers::pi / 4 * b.diameter * b.diameter * fall;
+}
+
 void measure(Body &body) {
     body.volume = volume(body.hewn);
     Vec3 moment = body.volume * centroid(body.hewn);
+    for (const Face &face : body.hewn.faces) {
+        if (face.plane.round == 0) continue;
+        const Sagitta s = sagitta_of(body.hewn, face, body.rounds[static_cast<std::size_t>(face.plane.round - 1)]);
+        body.volume += s.volume;
+        moment = moment + s.volume * s.centre;
+    }
     for (const Bore &b : body.bores) {
-        const double v = bore_volume(b);
+        const double v = bore_volume(b) - round_ends(b, body.rounds);
         body.volume -= v;
         moment = moment - v * Vec3{b.x, b.y, (b.z_from + b.z_to) / 2};
     }
     body.centroid = (1 / body.volume) * moment;
+}
+
+/// Cuts cells by each cut in turn; bores stay beside them.
+class Cutter {
+  public:
+    Cutter(Body &body, const Blank &blank) : body_(body), blank_(blank) {}
+
+    void operator()(const FaceCut &cut) { take({cut.plane.flipped()}); }
+    void operator()(const SeamCut &cut) { take(region_of(cut, blank_)); }
+    void operator()(const BoxCut &cut) { take(region_of(cut)); }
+    void operator()(const PocketCut &cut) { take(region_of(cut, blank_)); }
+    void operator()(const CheekCut &cut) { take(region_of(cut, blank_)); }
+    void operator()(const Bore &cut) { body_.bores.push_back(cut); }
+    void operator()(const RoundCut &cut) {
+        body_.rounds.push_back(surface_of(cut));
+        body_.stick.push_back(cut);
+        for (Cell &cell : body_.cells)
+            for (const Plane &flat : flats_of(cut, static_cast<int>(body_.rounds.size()))) cell = clipped(cell, flat);
+        std::erase_if(body_.cells, [](const Cell &cell) { return cell.empty(); });
+    }
+    void operator()(const ScopeCut &cut) {
+        body_.rounds.push_back(surface_of(cut));
+        body_.scopes.push_back(cut);
+        take(region_of(cut, blank_.length, static_cast<int>(body_.rounds.size())));
+    }
+
+  private:
+    void take(const std::vector<Plane> &region) { body_.cells = without(std::move(body_.cells), region); }
+
+    Body &body_;
+    const Blank &blank_;
+};
+
+/// Faces of the blank that lie at or outside the round surface are no faces of the piece: moved out a little they do
+/// not touch it, which solids of exact surfaces could not be told from cutting it.
+Cell stock_cell(const Blank &blank, const std::vector<RoundCut> &stick) {
+    constexpr double touching = 0.01, out = 5; // less than open cuts reach past the blank
+    Box3 box{{0, 0, 0}, {blank.length, blank.width, blank.height}};
+    for (const RoundCut &round : stick) {
+        const auto outside = [&](double Vec3::*axis, double face, double sign) {
+            return std::min(sign * (face - round.from.*axis), sign * (face - round.to.*axis)) > round.radius - touching;
+        };
+        if (outside(&Vec3::y, 0, -1)) box.low.y = -out;
+        if (outside(&Vec3::y, blank.width, 1)) box.high.y = blank.width + out;
+        if (outside(&Vec3::z, 0, -1)) box.low.z = -out;
+        if (outside(&Vec3::z, blank.height, 1)) box.high.z = blank.height + out;
+    }
+    return box_cell(box);
+}
+
+Polyhedron planed(const Piece &piece, const std::vector<RoundCut> &stick) {
+    Body body;
+    body.cells = {stock_cell(piece.blank, stick)};
+    Cutter cutter(body, piece.blank);
+    for (const Cut &cut : piece.cuts)
+        if (!std::holds_alternative<RoundCut>(cut) && !std::holds_alternative<ScopeCut>(cut)) std::visit(cutter, cut);
+    return border_of(body.cells);
 }
 
 } // namespace
@@ -159,21 +229,10 @@ void measure(Body &body) {
 Body body_of(const Piece &piece) {
     Body body;
     body.cells = {blank_cell(piece.blank)};
-    for (const Cut &cut : piece.cuts) {
-        if (const auto *face = std::get_if<FaceCut>(&cut))
-            body.cells = without(std::move(body.cells), {face->plane.flipped()});
-        else if (const auto *seam = std::get_if<SeamCut>(&cut))
-            body.cells = without(std::move(body.cells), region_of(*seam, piece.blank));
-        else if (const auto *box = std::get_if<BoxCut>(&cut))
-            body.cells = without(std::move(body.cells), region_of(*box));
-        else if (const auto *pocket = std::get_if<PocketCut>(&cut))
-            body.cells = without(std::move(body.cells), region_of(*pocket, piece.blank));
-        else if (const auto *cheek = std::get_if<CheekCut>(&cut))
-            body.cells = without(std::move(body.cells), region_of(*cheek, piece.blank));
-        else
-            body.bores.push_back(std::get<Bore>(cut));
-    }
+    Cutter cutter(body, piece.blank);
+    for (const Cut &cut : piece.cuts) std::visit(cutter, cut);
     body.hewn = border_of(body.cells);
+    if (!body.rounds.empty()) body.planed = planed(piece, body.stick);
     body.bores_clear = clear_of_one_another(body.bores);
     for (const Bore &bore : body.bores) body.bores_clear = body.bores_clear && is_clear(bore, body.hewn);
     measure(body);

@@ -1,9 +1,10 @@
-// The wood of one piece, in doubles: a polyhedron for everything plane, and its bores beside it.
+// The wood of one piece, in doubles: a polyhedron for everything plane, and its bores and round surfaces beside it.
 #pragma once
 
 #include "kernel/geometry/cell.h"
 #include "kernel/geometry/polyhedron.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/round_flats.h"
 
 #include <vector>
 
@@ -11,11 +12,17 @@ namespace roundlay {
 
 struct Body {
     std::vector<Cell> cells; ///< convex, disjoint, together the hewn wood without bores
-    Polyhedron hewn;         ///< the border of the cells' union
+    Polyhedron hewn;         ///< the border of the cells' union; round surfaces are flats with Plane::round
     std::vector<Bore> bores; ///< upright, each clear of the others and of all faces' borders unless !bores_clear
     bool bores_clear = true; ///< every bore opens whole in a nearly level face, or ends blind in wood
-    double volume = 0;       ///< mm3, bores taken off; exact when bores_clear
+    std::vector<RoundSurface> rounds; ///< Plane::round counts these from 1
+    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 1e-4 of itself
     Vec3 centroid;           ///< piece frame
+
+    // For exact solids of what has round surfaces:
+    Polyhedron planed;       ///< what the plane cuts alone leave, of a blank that is larger where the log is round
+    std::vector<RoundCut> stick;
+    std::vector<ScopeCut> scopes;
 };
 
 /// Cuts the blank in doubles. Piece frame.

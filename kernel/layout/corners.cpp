@@ -1,6 +1,7 @@
 #include "kernel/layout/corners.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -73,7 +74,16 @@ class Corner {
     const Course &course(const Layer &l) const { return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)]; }
     EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[static_cast<std::size_t>(l.course)]; }
     /// The log's section at this corner: where the centre lines cross.
-    Section section(const Layer &l) const { return course(l).at(meeting(l).x); }
+    /// Over a step of the foundation what is left of it.
+    Section section(const Layer &l) const {
+        Section s = course(l).at(meeting(l).x);
+        s.low = std::max(s.low, floor_);
+        return s;
+    }
+    /// Is it less than the whole log that stands here?
+    bool is_part(const Layer &l) const {
+        return course(l).kind != LogKind::full || course(l).low(meeting(l).x) < floor_ - tolerance::thinnest;
+    }
     const std::string &wall_name(const Layer &l) const {
         return layout_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
     }
@@ -82,8 +92,12 @@ class Corner {
     }
 
     void stack() {
+        const StepPlace *steps[] = {step_at(layout_, arms_[0].wall, arms_[0].meeting),
+                                    step_at(layout_, arms_[1].wall, arms_[1].meeting)};
+        if (steps[0]) floor_ = steps[0]->rise;
         for (std::size_t arm = 0; arm < arms_.size(); ++arm)
             for (std::size_t i = 0; i < arms_[arm].courses->size(); ++i) {
+                if (steps[arm] && leaves_out(*steps[arm], (*arms_[arm].courses)[i])) continue;
                 Layer l{arm, static_cast<int>(i), 0};
                 l.centre = section(l).centre;
                 layers_.push_back(l);
@@ -107,6 +121,12 @@ class Corner {
 
     /// The seam between two logs: the lower one's top plane, midway between their centres.
     void part(const Layer &lower, const Layer &upper) {
+        notch(lower).above = course(upper).round;
+        notch(upper).below = course(lower).round;
+        if (course(upper).scoped) {
+            notch(upper).saddle = true;
+            return;
+        }
         const Vec3 along = arms_[lower.arm].out, across = arms_[1 - lower.arm].out;
         const TailTop slopes = tail_top(rule(lower));
         // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own direction.
@@ -116,9 +136,7 @@ class Corner {
         const double z_at_world_origin = z - gradient.x * place_.centre.x - gradient.y * place_.centre.y;
         const Plane seam = plane_over(z_at_world_origin, gradient.x, gradient.y);
         notch(lower).top = seam;
-        notch(lower).above = course(upper).round;
         notch(upper).under = seam.flipped();
-        notch(upper).below = course(lower).round;
     }
 
     /// A tail holds when it thickens outward between its own top and that of the log below.
@@ -126,7 +144,8 @@ class Corner {
         for (std::size_t k = 0; k < layers_.size(); ++k) {
             const TailTop own = tail_top(rule(layers_[k]));
             const TailTop below = k > 0 ? tail_top(rule(layers_[k - 1])) : own;
-            notch(layers_[k]).locked = layers_.size() > 1 && lock(own, below) > tolerance::weld;
+            const bool holds = course(layers_[k]).scoped || lock(own, below) > tolerance::weld;
+            notch(layers_[k]).locked = layers_.size() > 1 && holds;
         }
     }
 
@@ -150,9 +169,19 @@ class Corner {
     }
 
     double thinnest(const Layer &l) {
+        if (course(l).scoped) return over_saddle(l);
         double least = std::numeric_limits<double>::max();
         for (const Vec2 p : prism_corners()) least = std::min(least, tail_high(l, p) - tail_low(l, p));
         return least;
+    }
+
+    /// What a saddle leaves of the log over the one that it crosses.
+    double over_saddle(const Layer &l) {
+        const double top = section(l).high + course(l).crown;
+        const auto at = static_cast<std::size_t>(&l - layers_.data());
+        if (at == 0 || !notch(l).saddle) return top - section(l).low;
+        const Layer &below = layers_[at - 1];
+        return top - (section(below).high + course(below).crown + course(l).scribe);
     }
 
     /// A half log whose tail would be too thin stands between the walls instead: the seam goes, and the
@@ -160,7 +189,7 @@ class Corner {
     void drop_thin_half_logs() {
         for (std::size_t k = 0; k < layers_.size(); ++k) {
             const Layer &l = layers_[k];
-            if (course(l).kind == LogKind::full || thinnest(l) >= rule_.least_tail.mm()) continue;
+            if (!is_part(l) || thinnest(l) >= rule_.least_tail.mm()) continue;
             notch(l) = {};
             notch(l).butts = true;
             if (k > 0) {
@@ -169,6 +198,7 @@ class Corner {
             }
             if (k + 1 < layers_.size()) {
                 notch(layers_[k + 1]).under.reset();
+                notch(layers_[k + 1]).saddle = false;
                 notch(layers_[k + 1]).below = -1;
             }
         }
@@ -179,13 +209,19 @@ class Corner {
         const double least = thinnest(l);
         if (least < rule_.least_tail.mm() - tolerance::weld) {
             const double short_by = rule_.least_tail.mm() - least;
-            refuse("tail-too-thin", l,
-                   "the tail is " + say(shell_, std::max(least, 0.0)) + " thick at its thinnest, under the least of " + say(shell_, rule_.least_tail.mm()) +
-                       "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by) +
-                       " or a flatter slope would fit");
+            const std::string is = say(shell_, std::max(least, 0.0)), wanted = say(shell_, rule_.least_tail.mm());
+            const std::string pitch = "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by);
+            if (course(l).scoped)
+                refuse("tail-too-thin", l,
+                       "the saddle leaves " + is + " of the log over the one that it crosses, under the least of " + wanted +
+                           pitch + " would fit");
+            else
+                refuse("tail-too-thin", l,
+                       "the tail is " + is + " thick at its thinnest, under the least of " + wanted + pitch +
+                           " or a flatter slope would fit");
             return false;
         }
-        check_wood(l);
+        if (!course(l).scoped) check_wood(l);
         return true;
     }
 
@@ -215,6 +251,7 @@ class Corner {
     int index_;
     const CornerPlace &place_;
     NotchRule rule_;
+    double floor_ = 0; ///< of the foundation, over its lowest
     std::array<Arm, 2> arms_;
     std::vector<Layer> layers_;
 };

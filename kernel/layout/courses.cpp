@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/reach.h"
+#include "kernel/layout/round_logs.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -107,6 +108,7 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
         take(sizes.butt_width, own.sizes.butt_width);
         take(sizes.tip_width, own.sizes.tip_width);
         take(sizes.butt, own.sizes.butt);
+        take(sizes.diameter, own.sizes.diameter);
     }
     return sizes;
 }
@@ -126,6 +128,8 @@ class Stack {
         for (int k = 0; k < (closes ? count_ - 1 : count_); ++k) add(LogKind::full);
         if (closes) add(LogKind::half_finish);
         if (level_) close();
+        for (Course &c : all_) give_round(c, sizes_of(shell_, wall_.name, c.round), shell_, wall_.thickness);
+        if (level_) all_.back().crown = 0;
         return std::move(all_);
     }
 
@@ -262,7 +266,7 @@ std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &lay
         wall.top = std::max(all.back().back().datum.high, all.back().back().far.high);
         if (!check_courses(shell, wall, all.back(), layout)) return {};
     }
-    if (!check_own_logs(shell, all, layout)) return {};
+    if (!check_own_logs(shell, all, layout) || !check_round_logs(shell, layout, all)) return {};
     return all;
 }
 

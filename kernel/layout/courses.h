@@ -19,6 +19,10 @@ struct Course {
     double x_datum = 0, x_far = 0; ///< wall x of its two ends, overhangs included
     Section datum, far;
     bool butt_at_datum = true;
+    double radius = 0;       ///< of the round stick that it is made of; 0 = no wane
+    double lip = 0, crown = 0; ///< of logs scoped over one another: how far the wood reaches below `low` and over `high`
+    bool scoped = false;
+    double scribe = 0;
 
     double along(double x) const { return (x - x_datum) / (x_far - x_datum); }
     double low(double x) const { return datum.low + along(x) * (far.low - datum.low); }

@@ -30,11 +30,12 @@ struct SeamCut {
 };
 
 enum class BoxUse {
-    sill,   ///< from the top of a log down: the opening starts inside this log
-    header, ///< from the underside up: the opening ends inside this log
+    sill,    ///< from the top of a log down: the opening starts inside this log
+    header,  ///< from the underside up: the opening ends inside this log
     through, ///< the opening lies within one log
     groove,  ///< the upright groove in a jamb that a spline slides in
-    seat     ///< of a joist: from the underside up, where it sits on a beam or ends in another timber
+    seat,    ///< of a joist: from the underside up, where it sits on a beam or ends in another timber
+    step     ///< from the underside up: the foundation stands higher there
 };
 
 /// The four long faces of a log, and its two ends.
@@ -51,7 +52,7 @@ struct FaceCut {
 struct BoxCut {
     BoxUse use = BoxUse::sill;
     Box3 box;            ///< reaches past the blank where the cut is open
-    std::string opening; ///< what the person calls it; of a seat: tag of the timber that it sits on
+    std::string opening; ///< what the person calls it; of a seat: tag of the timber that it sits on; or the step
     double fall = 0;     ///< of a sill: its floor falls outward by this per unit of y, from the box's floor at `fall_from`
     double fall_from = 0; ///< y of the wall's inside face
 };
@@ -88,6 +89,33 @@ struct Bore {
     BoreFor use = BoreFor::peg;
 };
 
-using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore>;
+/// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over the whole
+/// piece; where the blank lies within it the flats stay as they are hewn.
+struct RoundCut {
+    Vec3 from, to;     ///< its axis at x = 0 and at x = length
+    double radius = 0;
+};
+
+enum class ScopeUse {
+    groove, ///< along the log, over the one below it in its own wall
+    saddle  ///< over a log that crosses
+};
+
+/// Where a round log lies on another: takes everything below that log's own surface, straight down, so that it can be
+/// lowered onto it.
+struct ScopeCut {
+    ScopeUse use = ScopeUse::saddle;
+    Vec3 at;           ///< a point of the lower log's axis
+    Vec3 along;        ///< that axis, level, unit; of a groove toward +x
+    double radius = 0; ///< of the cut: the lower log's, and the scribe
+    double scribe = 0; ///< by how much it clears the lower log
+    double x_from = 0, x_to = 0; ///< of a groove: over this stretch, past the blank's ends where it runs out
+    End end = End::datum;        ///< of a saddle
+    bool runs_on = false;        ///< as SeamCut
+    std::string corner;          ///< of a saddle
+    std::string other;           ///< tag of the log below
+};
+
+using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore, RoundCut, ScopeCut>;
 
 } // namespace roundlay

@@ -5,6 +5,7 @@
 #include "kernel/layout/models.h"
 #include "kernel/layout/pegs.h"
 #include "kernel/layout/plan.h"
+#include "kernel/layout/steps.h"
 
 #include <algorithm>
 
@@ -47,28 +48,6 @@ void clear_pieces(Layout &layout) {
 
 namespace {
 
-/// The document can state these, but no piece is cut by them: better no shell than a wrong one.
-bool refuse_what_is_not_cut(const Shell &shell, Layout &layout) {
-    const auto refuse = [&](const std::string &what, const std::string &subject) {
-        layout.findings.push_back({Weight::error, "not-cut-yet", "", what, subject});
-    };
-    bool saddle = shell.notch.kind == NotchKind::saddle, round = shell.logs.diameter.has_value();
-    for (const CornerNotch &corner : shell.corners) saddle = saddle || corner.notch.kind == NotchKind::saddle;
-    for (const OwnLog &log : shell.own_logs) {
-        saddle = saddle || log.notch.kind == NotchKind::saddle;
-        round = round || log.sizes.diameter.has_value();
-    }
-    if (saddle) refuse("saddle notches cannot be laid out yet; a dovetail or a square lap can", "notch.kind");
-    if (round) refuse("logs with wane cannot be laid out yet; leave out their diameter", "logs.diameter");
-    if (!shell.steps.empty())
-        refuse("a stepped foundation cannot be laid out yet; state the shell from its highest step", "step[0]");
-    return saddle || round || !shell.steps.empty();
-}
-
-} // namespace
-
-namespace {
-
 /// The floor that a part is, or nothing where it is a wall.
 const FloorPlace *floor_of(const Layout &layout, int part) {
     const int walls = static_cast<int>(layout.walls.size());
@@ -101,13 +80,16 @@ const Frame &part_frame(const Layout &layout, int part) {
 Layout lay_out(const Shell &shell) {
     Layout layout;
     layout.name = shell.name;
-    if (refuse_what_is_not_cut(shell, layout)) return layout;
     lay_out_plan(shell, layout);
     if (layout.walls.empty()) return layout;
     const auto courses = lay_out_courses(shell, layout);
     if (courses.empty()) return layout;
+    if (!lay_out_steps(shell, layout)) return layout;
     const auto notches = lay_out_corners(shell, layout, courses);
-    if (!check_openings(shell, layout) || !check_trim(shell, layout) || notches.empty()) return layout;
+    if (!check_openings(shell, layout) || !check_trim(shell, layout) || !check_openings_on_steps(shell, layout) ||
+        notches.empty())
+        return layout;
+    warn_of_steps(shell, layout, courses);
     warn_of_slivers(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);
     if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans) || !lay_out_bores(shell, layout, spans) ||

@@ -24,12 +24,13 @@ enum class EndKind {
     corner, ///< a tail (or housed notch) at a corner
     jamb,   ///< square, at an opening
     butt,   ///< square, against the crossing wall (a half log too thin for a tail)
+    step,   ///< square, against a step of the foundation
     pocket  ///< of a floor's timber: let into a wall or another timber
 };
 
 struct PieceEnd {
     EndKind kind = EndKind::jamb;
-    std::string at;        ///< corner ("AB") or opening name
+    std::string at;        ///< corner ("AB"), opening name, or name of the step
     double shoulder = 0;   ///< x of the shoulder; the blank's end where there is none
 };
 
@@ -106,6 +107,14 @@ struct WallPlace {
     std::vector<WallMeeting> meetings; ///< from left to right: the first and the last are its two ends
 };
 
+/// Where a wall's foundation stands higher, and what it is called. Heights from the lowest foundation.
+struct StepPlace {
+    std::string name;    ///< "step 1": in the order of Shell::steps
+    int wall = 0;        ///< index into Layout::walls
+    double from = 0, to = 0; ///< wall x; past the overhanging ends where it takes in a corner
+    double rise = 0;
+};
+
 enum class TimberUse {
     joist,   ///< from wall to wall
     trimmed, ///< a joist cut short by a floor opening
@@ -147,6 +156,7 @@ struct Layout {
     std::string name;
     std::vector<WallPlace> walls;     ///< in the order of Shell::walls, then of Shell::partitions
     std::vector<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
+    std::vector<StepPlace> steps;     ///< by wall, from left to right
     std::vector<Piece> pieces;        ///< by wall, round, number; then the timbers of floors
     std::vector<Peg> pegs;
     std::vector<Model> models;        ///< by their first piece

@@ -64,6 +64,20 @@ struct PutCut {
         put(key, c.z_from);
         put(key, c.z_to);
     }
+    void operator()(const RoundCut &c) const {
+        key.push_back(5);
+        put(key, c.from);
+        put(key, c.to);
+        put(key, c.radius);
+    }
+    void operator()(const ScopeCut &c) const {
+        key.insert(key.end(), {6, static_cast<int>(c.use), static_cast<int>(c.end), c.runs_on});
+        put(key, c.at - dot(c.at, c.along) * c.along); // any point of the axis tells the same line
+        put(key, 1000 * c.along);
+        put(key, {c.radius, c.scribe, 0});
+        put(key, c.x_from);
+        put(key, c.x_to);
+    }
 };
 
 Key key_of(const Piece &p) {

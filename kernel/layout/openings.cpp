@@ -1,6 +1,7 @@
 #include "kernel/layout/openings.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -181,11 +182,13 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
         const Opening &o = shell.openings[i];
         if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
         const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
-        const Span under{std::min(course.low(span.from), course.low(span.to)),
-                         std::max(course.low(span.from), course.low(span.to))};
+        const double floor = floor_under(layout, wall, span.from, span.to);
+        const Span under{std::max(floor, std::min(course.low(span.from), course.low(span.to))),
+                         std::max(floor, std::max(course.low(span.from), course.low(span.to)))};
         const Span over{std::min(course.high(span.from), course.high(span.to)),
                         std::max(course.high(span.from), course.high(span.to))};
-        const double low = std::max(o.sill.mm(), under.from), high = std::min((o.sill + o.height).mm(), over.to);
+        const double low = std::max(o.sill.mm(), under.from - course.lip),
+                     high = std::min((o.sill + o.height).mm(), over.to + course.crown);
         const double fall = o.kind == OpeningKind::window ? shell.trim.sill_slope.ratio() : 0;
         if (high - low <= tolerance::thinnest) {
             // the log under a sloping sill loses a wedge of its outer arris
@@ -211,7 +214,9 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
             for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
                 if (cut.severs || cut.low >= cut.high) continue;
                 const double left_over = std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
-                const double left_under = cut.low - std::max(course.low(cut.span.from), course.low(cut.span.to));
+                const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
+                const double left_under =
+                    cut.low - std::max(floor, std::max(course.low(cut.span.from), course.low(cut.span.to)));
                 const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
                 const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;

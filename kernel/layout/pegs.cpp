@@ -1,6 +1,7 @@
 #include "kernel/layout/pegs.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -99,7 +100,7 @@ namespace {
 class WallPegs {
   public:
     WallPegs(const Shell &shell, Layout &layout, int wall, const std::vector<CourseSpans> &courses)
-        : shell_(shell), layout_(layout), rule_(shell.pegs), wall_(layout.walls[static_cast<std::size_t>(wall)]),
+        : shell_(shell), layout_(layout), rule_(shell.pegs), index_(wall), wall_(layout.walls[static_cast<std::size_t>(wall)]),
           courses_(courses) {}
 
     bool lay_out() {
@@ -190,18 +191,24 @@ class WallPegs {
         Piece &u = piece(upper), &l = piece(lower);
         const int index = static_cast<int>(layout_.pegs.size());
         const Course &over = *upper.course, &under = *lower.course;
-        const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under.low(x));
+        const double under_foot = std::max(under.low(x), floor_under(layout_, index_, x, x)); // on a step less of it is left
+        const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under_foot);
         const bool through = rule_.depth_below >= 1;
-        const double below = drawn(upper, x);
-        u.cuts.emplace_back(bore(u, x, over.low(x), over.high(x), index, true));
-        l.cuts.emplace_back(
-            bore(l, below, through ? under.low(below) : under.high(below) - depth, under.high(below), index, through));
+        const double below = drawn(upper, x); // where the lower hole is
+        const double top = over.high(x) + over.crown, under_top = under.high(below) + under.crown;
+        const double foot =
+            over.scoped ? std::max(over.low(x) - over.lip, under.high(x) + under.crown + over.scribe) : over.low(x);
+        const bool on_round = under.lip > 0; // its underside is scoped over the crown of the next one down
+        const double end = !through ? under_top - depth : on_round ? under_top - depth + under.scribe
+                                                                       : std::max(under.low(below), under_foot);
+        u.cuts.emplace_back(bore(u, x, foot, top, index, true));
+        l.cuts.emplace_back(bore(l, below, end, under_top, index, through));
         Peg peg;
         peg.upper = upper.piece;
         peg.lower = lower.piece;
-        peg.top = wall_.frame.to_world({x, wall_.thickness / 2, over.high(x)});
+        peg.top = wall_.frame.to_world({x, wall_.thickness / 2, top});
         peg.diameter = rule_.diameter.mm();
-        peg.length = over.high(x) - under.high(x) + depth;
+        peg.length = top - under_top + depth;
         layout_.pegs.push_back(peg);
         mine_.push_back(index);
     }
@@ -236,6 +243,7 @@ class WallPegs {
     const Shell &shell_;
     Layout &layout_;
     const PegRule &rule_;
+    int index_;
     const WallPlace &wall_;
     const std::vector<CourseSpans> &courses_;
     std::vector<int> mine_;

@@ -1,6 +1,7 @@
 #include "kernel/layout/pieces.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -23,22 +24,56 @@ std::string tag_of(const std::string &wall, int round, int number) {
     return wall + text;
 }
 
-/// Where a log is cut in two: by an opening, or by a wall that it is too thin to run on past.
+/// Where a log is cut in two: by an opening, by a wall that it is too thin to run on past, or by the foundation where
+/// it stands higher than the log.
 struct Break {
     Span span;
     const OpeningCut *opening = nullptr;
-    std::size_t meeting = 0; ///< of the wall, where there is no opening
+    std::size_t meeting = 0; ///< of the wall, where there is neither opening nor step
+    const StepPlace *first_step = nullptr, *last_step = nullptr; ///< that its two ends are at
 };
 
-std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const WallPlace &wall, const WallNotches &notches,
-                             std::size_t course) {
+/// Steps side by side are one break.
+void add_step(std::vector<Break> &breaks, const StepPlace &step) {
+    if (!breaks.empty() && breaks.back().last_step && step.from <= breaks.back().span.to + tolerance::weld) {
+        breaks.back().span.to = step.to;
+        breaks.back().last_step = &step;
+    } else
+        breaks.push_back({{step.from, step.to}, nullptr, 0, &step, &step});
+}
+
+std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layout &layout, int wall, const Course &course,
+                             const WallNotches &notches, std::size_t index) {
     std::vector<Break> breaks;
+    const std::vector<WallMeeting> &meetings = layout.walls[static_cast<std::size_t>(wall)].meetings;
+    for (const StepPlace *step : steps_under(layout, wall, course))
+        if (leaves_out(*step, course)) add_step(breaks, *step);
     for (const OpeningCut &c : openings)
         if (c.severs) breaks.push_back({c.span, &c, 0});
-    for (std::size_t m = 1; m + 1 < wall.meetings.size(); ++m)
-        if (notches[m][course].butts) breaks.push_back({{wall.meetings[m].low, wall.meetings[m].high}, nullptr, m});
+    for (std::size_t m = 1; m + 1 < meetings.size(); ++m)
+        if (notches[m][index].butts) breaks.push_back({{meetings[m].low, meetings[m].high}, nullptr, m});
     std::sort(breaks.begin(), breaks.end(), [](const Break &a, const Break &b) { return a.span.from < b.span.from; });
     return breaks;
+}
+
+/// What is left of a log, and between which breaks; none at the log's own ends.
+struct Stretch {
+    Span span;
+    const Break *left = nullptr, *right = nullptr;
+};
+
+/// From left to right. A break that reaches over an end of the log leaves nothing beyond it.
+std::vector<Stretch> stretches_between(const Span &log, const std::vector<Break> &breaks) {
+    std::vector<Stretch> all;
+    double from = log.from;
+    const Break *left = nullptr;
+    for (const Break &b : breaks) {
+        if (b.span.from > from) all.push_back({{from, b.span.from}, left, &b});
+        from = b.span.to;
+        left = &b;
+    }
+    if (log.to > from) all.push_back({{from, log.to}, left, nullptr});
+    return all;
 }
 
 /// How a log falls into pieces.
@@ -58,7 +93,7 @@ AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<st
         for (std::size_t k = 0; k < courses[w].size(); ++k) {
             CourseParts &parts = all[w][k];
             parts.cuts = cuts_of(shell, layout, static_cast<int>(w), courses[w][k]);
-            parts.breaks = breaks_of(parts.cuts, layout.walls[w], notches[w], k);
+            parts.breaks = breaks_of(parts.cuts, layout, static_cast<int>(w), courses[w][k], notches[w], k);
         }
     }
     return all;
@@ -69,7 +104,7 @@ class CourseCutter {
   public:
     CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
                  const std::vector<WallNotches> &notches, const AllParts &parts, int wall, std::size_t course)
-        : shell_(shell), layout_(layout), notches_(notches), parts_(parts), wall_(wall),
+        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), parts_(parts), wall_(wall),
           place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
           course_(courses[static_cast<std::size_t>(wall)][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
@@ -81,14 +116,9 @@ class CourseCutter {
         CourseSpans spans;
         const std::size_t last = reaches_.size() - 1;
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
-        double from = notch(0).butts ? first_reach.shoulder : first_reach.tip;
-        const Break *left = nullptr;
-        for (const Break &b : breaks) {
-            spans.push_back(piece({from, b.span.from}, left, &b, cuts));
-            from = b.span.to;
-            left = &b;
-        }
-        spans.push_back(piece({from, notch(last).butts ? last_reach.shoulder : last_reach.tip}, left, nullptr, cuts));
+        const Span log{notch(0).butts ? first_reach.shoulder : first_reach.tip,
+                       notch(last).butts ? last_reach.shoulder : last_reach.tip};
+        for (const Stretch &s : stretches_between(log, breaks)) spans.push_back(piece(s.span, s.left, s.right, cuts));
         return spans;
     }
 
@@ -103,7 +133,7 @@ class CourseCutter {
 
     /// How an end lies across the log: 0 at jambs and square corners.
     double skew_of(const Break *at, End end) const {
-        if (at) return at->opening ? 0 : place_.meetings[at->meeting].skew;
+        if (at) return at->opening || at->first_step ? 0 : place_.meetings[at->meeting].skew;
         return reaches_[meeting_at_end(end)].skew;
     }
 
@@ -113,8 +143,16 @@ class CourseCutter {
         const double middle = place_.thickness / 2;
         const double from = span.from - std::abs(skew_of(left, End::datum)) * half;
         const double to = span.to + std::abs(skew_of(right, End::far)) * half;
-        return {{from, middle - half, std::min(course_.low(from), course_.low(to))},
-                {to, middle + half, std::max(course_.high(from), course_.high(to))}};
+        const double low = stands_on(span) ? floor_under(layout_, wall_, span.from, span.to)
+                                           : std::min(course_.low(from), course_.low(to)) - course_.lip;
+        return {{from, middle - half, low}, {to, middle + half, std::max(course_.high(from), course_.high(to)) + course_.crown}};
+    }
+
+    /// Does a step of the foundation carry the whole stretch, higher than its log would lie otherwise?
+    bool stands_on(const Span &span) const {
+        const double floor = floor_under(layout_, wall_, span.from, span.to);
+        return floor > std::min(course_.low(span.from), course_.low(span.to)) - course_.lip &&
+               floor >= std::max(course_.low(span.from), course_.low(span.to)) - course_.lip;
     }
 
     /// Ends at corners that are not square are cut at a slant, through the middle at these two x of the piece.
@@ -131,7 +169,7 @@ class CourseCutter {
     }
 
     /// The hewn faces that run at a slant to the blank, each from the two sections of the log.
-    void add_faces(Piece &p, const Box3 &box) const {
+    void add_faces(Piece &p, const Box3 &box, bool level_under) const {
         const double run = box.high.x - box.low.x;
         const auto rise = [&](auto at) { return (at(box.high.x) - at(box.low.x)) / run; };
         const auto low = [&](double x) { return course_.low(x); };
@@ -141,7 +179,7 @@ class CourseCutter {
         const double middle = p.blank.width / 2;
         if (const double r = rise(high); r != 0)
             add(LogFace::top, plane_over(high(box.low.x) - box.low.z, r, 0));
-        if (const double r = rise(low); r != 0)
+        if (const double r = rise(low); r != 0 && !level_under)
             add(LogFace::under, plane_over(low(box.low.x) - box.low.z, r, 0).flipped());
         if (const double r = rise(half); r != 0) {
             const double k = 1 / std::sqrt(1 + r * r);
@@ -168,10 +206,15 @@ class CourseCutter {
         s.origin = box.low.x;
         p.datum = end_of(left, End::datum, s);
         p.far = end_of(right, End::far, s);
-        if (course_.tapers()) add_faces(p, box);
+        if (course_.tapers()) add_faces(p, box, stands_on(span));
+        add_round(p);
+        add_groove(p, s);
         add_slanted_ends(p, {span.from - s.origin, span.to - s.origin}, left, right);
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
             if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to) add_seams(p, s, m);
+        for (const StepPlace *step : steps_under(layout_, wall_, course_))
+            if (step->from < span.to && step->to > span.from && step->rise > box.low.z + tolerance::thinnest)
+                add_step_box(p, s, *step);
         for (const OpeningCut &c : cuts)
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c);
         add_jamb_grooves(p, left, right);
@@ -196,6 +239,8 @@ class CourseCutter {
     PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {
         const double own_end = (end == End::datum ? s.span.from : s.span.to) - s.origin;
         if (at && at->opening) return {EndKind::jamb, name_of(shell_, at->opening->opening), own_end};
+        if (at && at->first_step)
+            return {EndKind::step, (end == End::far ? at->first_step : at->last_step)->name, own_end};
         if (at) return {EndKind::butt, corner_name(at->meeting), own_end};
         const std::size_t m = meeting_at_end(end);
         return {notch(m).butts ? EndKind::butt : EndKind::corner, corner_name(m), reaches_[m].shoulder - s.origin};
@@ -217,6 +262,62 @@ class CourseCutter {
         return s;
     }
 
+    /// Where the blank is not wholly within the stick that it is hewn from.
+    void add_round(Piece &p) const {
+        if (course_.radius <= 0) return;
+        const Vec3 foot = place_.frame.to_local(p.frame.origin);
+        const auto axis = [&](double x) { return Vec3{x, p.blank.width / 2, course_.at(foot.x + x).centre - foot.z}; };
+        RoundCut cut{axis(0), axis(p.blank.length), course_.radius};
+        double furthest = 0;
+        for (const Vec3 &at : {cut.from, cut.to}) {
+            const double x = foot.x + at.x;
+            const double over = course_.high(x) + course_.crown - foot.z - at.z;
+            const double under = at.z - std::max(0.0, course_.low(x) - course_.lip - foot.z);
+            furthest = std::max(furthest, std::hypot(course_.width(x) / 2, std::max(over, under)));
+        }
+        if (furthest > course_.radius + tolerance::thinnest) p.cuts.emplace_back(cut);
+    }
+
+    /// Along the log over the one below it, as far as that one was there before openings cut it.
+    void add_groove(Piece &p, const PieceSpan &s) const {
+        if (!course_.scoped || index_ == 0) return;
+        const Course &below = courses_[static_cast<std::size_t>(wall_)][index_ - 1];
+        const double apart = course_.datum.centre - below.datum.centre;
+        ScopeCut cut;
+        cut.use = ScopeUse::groove;
+        cut.radius = below.radius + course_.scribe;
+        if (apart >= course_.radius + cut.radius - tolerance::thinnest) return;
+        cut.at = {0, p.blank.width / 2, below.datum.centre - p.frame.origin.z};
+        cut.along = {1, 0, 0};
+        cut.scribe = course_.scribe;
+        Span over{-past, p.blank.length + past};
+        for (const StepPlace *step : steps_under(layout_, wall_, below)) { // nothing lies below it there
+            if (!leaves_out(*step, below)) continue;
+            if (step->from <= s.span.from) over.from = std::max(over.from, step->to - s.origin);
+            if (step->to >= s.span.to) over.to = std::min(over.to, step->from - s.origin);
+        }
+        cut.x_from = over.from;
+        cut.x_to = over.to;
+        if (over.length() > tolerance::clear) p.cuts.emplace_back(cut);
+    }
+
+    /// Over the log of the crossing wall that it lies on.
+    void add_saddle(Piece &p, const WallMeeting &meeting, const SeamCut &like, int round) const {
+        const WallPlace &other = layout_.walls[static_cast<std::size_t>(meeting.other)];
+        const Course &below = courses_[static_cast<std::size_t>(meeting.other)][static_cast<std::size_t>(round - 1)];
+        const Vec2 centre = layout_.corners[static_cast<std::size_t>(meeting.corner)].centre;
+        ScopeCut cut;
+        cut.at = p.frame.to_local({centre.x, centre.y, below.datum.centre});
+        cut.along = p.frame.direction_to_local(other.frame.x);
+        cut.radius = below.radius + course_.scribe;
+        cut.scribe = course_.scribe;
+        cut.end = like.end;
+        cut.runs_on = like.runs_on;
+        cut.corner = like.corner;
+        cut.other = tag_at(meeting, round);
+        p.cuts.emplace_back(cut);
+    }
+
     void add_seams(Piece &p, PieceSpan &s, std::size_t m) const {
         const CornerReach &reach = reaches_[m];
         const WallMeeting &meeting = place_.meetings[m];
@@ -233,6 +334,9 @@ class CourseCutter {
         cut.proud = std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
         const double lean = std::abs(reach.skew) * place_.thickness / 2;
         const Span taken{reach.cut_low - lean, reach.cut_high + lean};
+        if (n.saddle) add_saddle(p, meeting, cut, n.below);
+        if (runs_on && n.saddle) s.taken_below.push_back(taken);
+        if (runs_on && course_.scoped && n.above > 0) s.taken_above.push_back(taken);
         if (n.under) {
             cut.side = Side::under;
             cut.seam = to_local(*n.under, p.frame);
@@ -255,9 +359,25 @@ class CourseCutter {
         const WallPlace &other = layout_.walls[wall];
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
-        const std::vector<Break> &breaks = parts_[wall][course].breaks;
-        const auto before = std::count_if(breaks.begin(), breaks.end(), [&](const Break &b) { return b.span.to < there->x; });
+        const Course &log = courses_[wall][course];
+        const std::vector<Stretch> pieces = stretches_between({log.x_datum, log.x_far}, parts_[wall][course].breaks);
+        const auto before =
+            std::count_if(pieces.begin(), pieces.end(), [&](const Stretch &s) { return s.span.to < there->x; });
         return tag_of(other.name, round, static_cast<int>(before) + 1);
+    }
+
+    /// The underside over a step of the foundation, cut level.
+    void add_step_box(Piece &p, PieceSpan &s, const StepPlace &step) const {
+        const Span over{std::max(step.from, s.span.from), std::min(step.to, s.span.to)};
+        const auto inside = [&](double x, double end) { return std::abs(x - end) > tolerance::weld; };
+        BoxCut cut;
+        cut.use = BoxUse::step;
+        cut.opening = step.name;
+        cut.box = {{inside(over.from, s.span.from) ? over.from - s.origin : -past, -past, -past},
+                   {inside(over.to, s.span.to) ? over.to - s.origin : p.blank.length + past, p.blank.width + past,
+                    step.rise - p.frame.origin.z}};
+        p.cuts.emplace_back(cut);
+        s.taken_below.push_back(over);
     }
 
     void add_box(Piece &p, PieceSpan &s, const OpeningCut &c) const {
@@ -312,6 +432,7 @@ class CourseCutter {
 
     const Shell &shell_;
     Layout &layout_;
+    const std::vector<std::vector<Course>> &courses_;
     const std::vector<WallNotches> &notches_;
     const AllParts &parts_;
     int wall_;

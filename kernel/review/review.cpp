@@ -28,22 +28,26 @@ bool slides_in(const Layout &layout, int piece) {
 }
 
 /// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
+void check_wood(const Layout &layout, bool scoped, const std::vector<Body> &bodies, Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies))
         findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
                             "these two pieces share " + volume_text(o.volume) + " of wood", ""});
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies))
         if (!slides_in(layout, b.piece)) findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
                             "it cannot be lowered into place past " + tag(layout, b.by), ""});
-    for (const Model &model : layout.models)
-        if (!bodies[static_cast<std::size_t>(&model - layout.models.data())].bores_clear)
+    for (const Model &model : layout.models) {
+        const Body &body = bodies[static_cast<std::size_t>(&model - layout.models.data())];
+        if (!body.bores_clear && !scoped) // there bores open in round surfaces
             findings.push_back({Weight::warning, "bores-meet", tag(layout, model.pieces.front()),
                                 "a bore of this piece runs into a notch, an edge or another bore", "pegs"});
+    }
 }
 
 void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
     if (layout.corners[static_cast<std::size_t>(corner)].kind == CornerKind::crossing) return; // both logs run on
-    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return; // every log hooks over the one that it crosses
+    const TailTop top = tail_top(rule);
     if (lock(top, top) > tolerance::weld) return;
     const std::string &name = layout.corners[static_cast<std::size_t>(corner)].name;
     findings.push_back({shell.pegs.wanted ? Weight::note : Weight::warning, "corner-not-locked", "corner " + name,
@@ -77,7 +81,9 @@ std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, do
 
 void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
     const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-    const TailTop top = tail_top(notch_at(shell, layout, corner));
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return; // falls away from the middle of the lower log to both its sides
+    const TailTop top = tail_top(rule);
     for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)}) {
         const WallPlace &log = layout.walls[static_cast<std::size_t>(own)];
         const WallPlace &crossing = layout.walls[static_cast<std::size_t>(other)];
@@ -159,7 +165,7 @@ void check_floors(const Shell &shell, const Layout &layout, Findings &findings) 
 
 Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
     Findings findings;
-    check_wood(layout, bodies, findings);
+    check_wood(layout, shell.notch.kind == NotchKind::saddle, bodies, findings);
     for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
         check_lock(shell, layout, c, findings);
         check_flow(shell, layout, c, findings);

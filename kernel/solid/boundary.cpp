@@ -138,7 +138,7 @@ Boundary boundary_of(const Polyhedron &hewn) {
 }
 
 std::optional<Boundary> boundary_of(const Body &body) {
-    if (!body.bores.empty() && !body.bores_clear) return std::nullopt;
+    if (!body.rounds.empty() || (!body.bores.empty() && !body.bores_clear)) return std::nullopt;
     Boundary b = boundary_of(body.hewn);
     for (const Bore &bore : body.bores) {
         const Meeting below = meet(body.hewn, bore, bore.z_from, -1);

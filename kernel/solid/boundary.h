@@ -58,8 +58,8 @@ struct Boundary {
 /// The border of a solid with plane faces only.
 Boundary boundary_of(const Polyhedron &hewn);
 
-/// The border of a body with its bores. None where that cannot be written down: `bores_clear` is false, or
-/// a bore meets a face otherwise than with its whole rim inside, or is closed at both ends.
+/// The border of a body with its bores. None where that cannot be written down: it has round surfaces,
+/// `bores_clear` is false, or a bore meets a face otherwise than with its whole rim inside, or is closed at both ends.
 /// Trusts `bores_clear` that bores keep clear of each other and of everything between their ends.
 std::optional<Boundary> boundary_of(const Body &body);
 

@@ -1,6 +1,7 @@
 // One box and one boolean per cut, one after another. Shares nothing with the direct way.
 #include "kernel/solid/boolean.h"
 #include "kernel/solid/guarded.h"
+#include "kernel/solid/round_tools.h"
 #include "kernel/solid/solid.h"
 
 #include <BRepBuilderAPI_MakeFace.hxx>
@@ -135,6 +136,14 @@ TopoDS_Shape tool_of(const CheekCut &cut, const Blank &blank) {
 
 TopoDS_Shape tool_of(const Bore &bore, const Blank &) {
     return bore_tool(bore);
+}
+
+TopoDS_Shape tool_of(const RoundCut &cut, const Blank &blank) {
+    return stick_tool(cut, cut.radius + blank.width + blank.height + reach);
+}
+
+TopoDS_Shape tool_of(const ScopeCut &cut, const Blank &blank) {
+    return scope_tool(cut, blank);
 }
 
 } // namespace

@@ -125,8 +125,11 @@ int main(int argc, char **argv) {
         const double growth = (hall.each_alone / house.each_alone) / (double(hall.pieces) / double(house.pieces));
         std::printf("  RATIO growth from house to hall, every piece for itself: %.2f x linear\n", growth);
     }
+    const Times round = time_own(bench::round_house(), once ? 1 : 3);
+    print("round house", round);
     std::printf("peak memory of the own way %.0f MB\n", peak_mb());
-    if (once) return house.pieces == 0;
+    if (once) return house.pieces == 0 || round.pieces == 0;
+    print_against(round, time_plain(bench::round_house()));
     print_against(house, time_plain(bench::house()));
     if (!small) print_against(hall, time_plain(bench::hall()));
 }

@@ -52,6 +52,17 @@ Shell house() {
     return shell;
 }
 
+Shell round_house() {
+    Shell shell = bare(4);
+    shell.name = "Bench round house";
+    shell.walls = rectangle_plan(mm(6000), mm(5000));
+    shell.thickness = mm(250);
+    shell.rounds.gap = {};
+    shell.notch.kind = NotchKind::saddle;
+    shell.notch.overhang = mm(250);
+    return shell;
+}
+
 Shell hall() {
     Shell shell = bare(40);
     shell.name = "Bench hall";

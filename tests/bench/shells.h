@@ -8,6 +8,9 @@ namespace roundlay::bench {
 /// An L of 13 rounds with paired windows: about 160 pieces.
 Shell house();
 
+/// A small rectangle of round logs with saddles: some twenty pieces, since booleans take their time.
+Shell round_house();
+
 /// A cross of 40 rounds with openings in every wall: about 1,000 pieces.
 Shell hall();
 

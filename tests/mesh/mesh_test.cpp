@@ -200,6 +200,31 @@ TEST_CASE("Every piece of any shell that can be built has a closed mesh of the r
     }));
 }
 
+TEST_CASE("Round logs have closed meshes, shaded as their surfaces and without edges between flats") {
+    const Layout layout = lay_out(test::round_shell());
+    REQUIRE_FALSE(layout.pieces.empty());
+    for (const Model &model : layout.models) {
+        const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);
+        const Mesh mesh = mesh_of(body);
+        CHECK(is_closed(mesh));
+        const RoundSurface &stick = body.rounds.at(0);
+        std::size_t round = 0;
+        for (const MeshTriangle &t : mesh.triangles) {
+            const Surface &surface = mesh.surfaces[static_cast<std::size_t>(t.surface)];
+            if (!surface.flat_of || surface.flat_of->hollow) continue;
+            ++round;
+            for (const int corner : t.corners) { // outward from the axis
+                const Vec3 p = mesh.points[static_cast<std::size_t>(corner)];
+                CHECK(dot(normal_at(surface, p), p - stick.at) > 0.99 * stick.radius);
+            }
+        }
+        CHECK(round > 15); // half logs have half the flats
+        std::size_t sides = 0; // of all flats of the stick, drawn one by one
+        for (const Face &face : body.hewn.faces) sides += face.plane.round > 0 ? face.loops[0].size() : 0;
+        CHECK(mesh.edges.size() < sides + 24 * 2 * body.bores.size());
+    }
+}
+
 TEST_CASE("A piece is meshed within a tenth of a millisecond", "[timing]") {
     const Body body = by_hand::log_with_two_tails();
     constexpr int repeats = 200;

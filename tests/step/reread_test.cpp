@@ -157,6 +157,19 @@ TEST_CASE("Shells of the whole family read back as their layouts") {
     CHECK(read >= 10);
 }
 
+TEST_CASE("A house of round logs reads back as valid solids") {
+    test::StepSample sample;
+    sample.shell = test::round_shell();
+    sample.layout = lay_out(sample.shell);
+    REQUIRE_FALSE(sample.layout.pieces.empty());
+    sample.bodies = bodies_of(sample.layout);
+    const json found = reread(sample.write());
+    CHECK(found.at("solids") == sample.layout.pieces.size());
+    REQUIRE(found.at("products").size() == sample.layout.models.size());
+    for (const json &product : found.at("products")) CHECK(product.at("valid").get<bool>());
+    check_uses(sample, found);
+}
+
 TEST_CASE("A piece read back by another process lies in its own frame under its own tag") {
     const test::StepSample sample = test::step_sample("last-piece");
     const Piece &piece = sample.layout.pieces.back();

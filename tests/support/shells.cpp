@@ -256,6 +256,59 @@ Shell any_family_shell() {
     return shell;
 }
 
+Shell any_stepped_shell() {
+    Shell shell = any_shell();
+    const double w = between(6000, 10000), d = between(5000, 8000);
+    shell.walls = rectangle_plan(mm(w), mm(d));
+    shell.openings.clear();
+    add_any_openings(shell);
+    const double pitch = shell.rounds.pitch->mm(), gap = shell.rounds.gap.mm(), top = *shell.rounds.count * pitch - gap - 60;
+    const double seat = pitch / 2 * between(1, std::max(1, static_cast<int>(top / pitch * 2) - 1));
+    const Length rise = mm(std::min(top, between(0, 1) == 0 ? seat : between(20, static_cast<int>(top))));
+    if (between(0, 1) == 0) {
+        const double from = between(1200, 2500);
+        shell.steps = {{"A", mm(from), mm(between(300, static_cast<int>(w - from) - 1200)), rise}};
+        return shell;
+    }
+    const double run = between(900, static_cast<int>(w) - 900);
+    shell.steps = {{"A", mm(w - run), mm(run), rise}, {"B", {}, mm(between(900, static_cast<int>(d) - 900)), rise}};
+    return shell;
+}
+
+Shell any_waned_shell() {
+    Shell shell = between(0, 1) == 0 ? any_shell() : any_tapered_shell();
+    const double log = shell.rounds.pitch->mm() - shell.rounds.gap.mm() + 24;
+    shell.logs.diameter = mm(std::hypot(log, between(60, 260)));
+    return shell;
+}
+
+Shell any_saddle_shell() {
+    Shell shell = any_shell();
+    for (Wall &wall : shell.walls) wall.thickness = std::nullopt;
+    shell.thickness = mm(between(200, 320));
+    shell.rounds.gap = {};
+    shell.rounds.pitch = shell.thickness * (between(78, 96) / 100.0);
+    shell.notch = {};
+    shell.notch.kind = NotchKind::saddle;
+    shell.notch.overhang = mm(between(60, 350));
+    shell.notch.scribe = mm(between(0, 1) == 0 ? 0 : between(1, 5));
+    shell.openings.clear();
+    add_any_openings(shell);
+    if (between(0, 2) == 0) shell.logs.diameter = shell.thickness + mm(between(0, 20));
+    return shell;
+}
+
+Shell round_shell() {
+    Shell shell = plain_shell();
+    shell.thickness = mm(240);
+    shell.rounds.count = 5;
+    shell.rounds.pitch = mm(210);
+    shell.rounds.gap = {};
+    shell.notch.kind = NotchKind::saddle;
+    shell.notch.overhang = mm(240);
+    return shell;
+}
+
 Shell plain_shell() {
     Shell shell;
     shell.name = "plain";

@@ -21,6 +21,19 @@ Shell any_family_shell();
 /// splines, sloping sills, draw-bores and stated bores. Some cannot be built.
 Shell any_fitted_shell();
 
+/// A rectangle of hewn logs with openings on a foundation with one step, in the middle of wall A or taking in its right
+/// corner. Some cannot be built.
+Shell any_stepped_shell();
+
+/// Any shell of hewn logs whose sticks leave wane.
+Shell any_waned_shell();
+
+/// Any plan of round logs scoped over one another, with openings.
+Shell any_saddle_shell();
+
+/// A rectangle of round logs: 5 m x 4 m, 240 mm thick, 5 rounds of 210 mm, ends 240 mm past the corners.
+Shell round_shell();
+
 /// A plan that is none of shapes.h: a rectangle with a bay of three walls on its south side, each turned by `turn`
 /// degrees, or an eight-sided one. Both two-colour.
 std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn);

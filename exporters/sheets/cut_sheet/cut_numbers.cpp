@@ -21,7 +21,7 @@ double radius_for(int number) {
 }
 
 int count_of(const Features &f) {
-    return static_cast<int>(f.notches.size() + f.boxes.size());
+    return static_cast<int>(f.notches.size() + f.boxes.size() + f.scopes.size());
 }
 
 bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
@@ -85,6 +85,8 @@ bool add_cut_numbers(FaceBoard &face) {
     }
     for (const BoxPart &b : face.features().boxes)
         add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);
+    for (const Scope &s : face.features().scopes)
+        add(s.number, false, s.x_from, s.x_to, s.top / 2);
     return std::all_of(all.begin(), all.end(), [&](const Numbered &n) { return put(face, row.outline, n); });
 }
 

@@ -119,6 +119,22 @@ void add_cheek(std::vector<TailedEnd> &tails, const CheekCut &cut, const Blank &
         tails.push_back({cut.end, std::abs(tip - neck), 2 * half(tip), 2 * half(neck)});
 }
 
+Scope scope_of(const ScopeCut &cut, const Blank &blank, int number) {
+    Scope s;
+    s.number = number;
+    s.cut = &cut;
+    s.top = cut.at.z + cut.radius;
+    double from = cut.x_from, to = cut.x_to;
+    if (cut.use == ScopeUse::saddle) { // its axis at the outside face, its sides as far along the log as they lie there
+        s.x = cut.at.x - cut.at.y * cut.along.x / cut.along.y;
+        from = s.x - cut.radius / std::abs(cut.along.y);
+        to = s.x + cut.radius / std::abs(cut.along.y);
+    }
+    s.x_from = std::max(0.0, from);
+    s.x_to = std::min(blank.length, to);
+    return s;
+}
+
 void add_station(std::vector<Station> &all, double x, bool from_top, const Blank &blank) {
     if (x < same_station || x > blank.length - same_station) return;
     for (Station &s : all)
@@ -156,6 +172,10 @@ Features features_of(const Piece &piece) {
             add_cheek(features.tails, *cheek, piece.blank);
         else if (const Bore *bore = std::get_if<Bore>(&cut))
             features.pegs.push_back({0, bore});
+        else if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut))
+            features.scopes.push_back(scope_of(*scope, piece.blank, ++number));
+        else if (const RoundCut *round = std::get_if<RoundCut>(&cut))
+            features.round = round;
     }
     std::stable_sort(features.pockets.begin(), features.pockets.end(),
                      [](const Pocket &a, const Pocket &b) { return a.cut->x < b.cut->x; });
@@ -177,6 +197,9 @@ std::vector<Station> stations_of(const Features &features) {
     for (const BoxPart &b : features.boxes)
         for (const double x : {b.x_from, b.x_to})
             add_station(all, x, b.opens_top || !b.opens_under, blank);
+    for (const Scope &s : features.scopes)
+        for (const double x : {s.x_from, s.x_to})
+            add_station(all, x, false, blank);
     for (const SawLine &end : {features.datum_end, features.far_end})
         add_station(all, end.outside, true, blank);
     for (const TailedEnd &t : features.tails)

@@ -43,6 +43,15 @@ struct BoxPart {
     double z_outside = 0, z_inside = 0; ///< of its floor on the two faces: apart where a sill falls outward
 };
 
+/// Where the log is scoped over another. Heights are over the under face of the blank.
+struct Scope {
+    int number = 0; ///< in cutting order, with notches and boxes
+    const ScopeCut *cut = nullptr;
+    double x = 0;              ///< of a saddle: where it is highest on the outside face
+    double x_from = 0, x_to = 0; ///< its two sides there, or of a groove its ends, within the blank
+    double top = 0;            ///< where the lower log's highest line comes
+};
+
 /// A housing for the end of a timber. Heights are over the under face of the blank.
 struct Pocket {
     int number = 0; ///< from the datum end, from 1
@@ -70,6 +79,8 @@ struct Features {
     SawLine datum_end, far_end; ///< where the piece ends: at a slant where the walls are not square
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
+    std::vector<Scope> scopes;
+    const RoundCut *round = nullptr; ///< none where the blank has all its arrises
     std::vector<PegHole> pegs;
     std::vector<Pocket> pockets;
     std::vector<TailedEnd> tails;

@@ -90,12 +90,41 @@ class Finder {
     }
 
     /// Every edge belongs to two faces, once in each direction: the ascending one stands for both.
+    /// How a flat of a round surface is turned, and which surface it is of, by directed edge.
+    struct Flat {
+        int round = 0;
+        bool toward = false;
+    };
+    using Flats = std::map<std::pair<int, int>, Flat>;
+
+    Flat flat_of(const Face &face) const {
+        return {face.plane.round, dot(face.plane.normal, projection_.toward) > edge_on};
+    }
+
+    Flats flats_of(const Polyhedron &solid) const {
+        Flats flats;
+        for (const Face &face : solid.faces)
+            for (const auto &loop : face.loops)
+                for (std::size_t i = 0; face.plane.round != 0 && i < loop.size(); ++i)
+                    flats[{loop[i], loop[(i + 1) % loop.size()]}] = flat_of(face);
+        return flats;
+    }
+
+    /// Two flats of one round surface have no edge between them but where it turns away from the viewer.
+    bool is_smooth(const Flats &flats, const Face &face, int a, int b) const {
+        if (face.plane.round == 0) return false;
+        const auto other = flats.find({b, a});
+        return other != flats.end() && other->second.round == face.plane.round &&
+               other->second.toward == flat_of(face).toward;
+    }
+
     void add_edges(const Polyhedron &solid) {
+        const Flats turned = flats_of(solid);
         for (const Face &face : solid.faces)
             for (const auto &loop : face.loops)
                 for (std::size_t i = 0; i < loop.size(); ++i) {
                     const int a = loop[i], b = loop[(i + 1) % loop.size()];
-                    if (a > b) continue;
+                    if (a > b || is_smooth(turned, face, a, b)) continue;
                     const Vec3 from = vertex(solid, a), to = vertex(solid, b);
                     edges_.push_back({from, to, on_break(from.x) && on_break(to.x)});
                 }

@@ -39,6 +39,8 @@ std::string what_for(const BoxPart &b, const Words &words) {
         return "Sill cut for " + name;
     case BoxUse::header:
         return "Header cut for " + name;
+    case BoxUse::step:
+        return "Underside over " + name;
     case BoxUse::seat:
         return "Seat on " + name;
     case BoxUse::groove:
@@ -71,6 +73,22 @@ std::vector<std::string> row_of(const TailedEnd &t, const Words &words) {
             "-"};
 }
 
+std::vector<std::string> row_of(const Scope &s, const Words &words) {
+    const bool groove = s.cut->use == ScopeUse::groove;
+    std::string what = groove ? "Long groove, radius " + words.length(s.cut->radius)
+                              : "Saddle at " + words.length(s.x) + ", radius " + words.length(s.cut->radius);
+    what += ", its top " + words.length(s.top) + " up";
+    if (s.cut->scribe > 0) what += ", scribed " + words.length(s.cut->scribe) + " clear";
+    return {std::to_string(s.number), what, "-", "-", "-", "-"};
+}
+
+/// Where the stick's own round surface stays.
+std::string wane_words(const Features &features, const Words &words) {
+    const RoundCut &r = *features.round;
+    return "Stick " + words.length(2 * r.radius) + " round: its middle " + words.length(r.from.z) +
+           (std::abs(r.from.z - r.to.z) < same_level ? " up" : " up at the datum end, " + words.length(r.to.z) + " at the far");
+}
+
 std::string pegs_words(const Features &features) {
     const std::size_t count = features.pegs.size();
     return count == 1 ? "Bore P1" : "Bore P1 to P" + std::to_string(count);
@@ -90,6 +108,8 @@ std::vector<std::string> met_by(const Piece &piece) {
             met.push_back(seam->other);
         else if (std::holds_alternative<BoxCut>(cut))
             met.push_back("");
+        else if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut))
+            met.push_back(scope->other);
     }
     return met;
 }
@@ -128,6 +148,7 @@ std::string all_words(const Layout &layout, const Model &model) {
         for (const Cut &cut : piece.cuts) {
             if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) all += seam->other;
             if (const BoxCut *box = std::get_if<BoxCut>(&cut)) all += box->opening;
+            if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut)) all += scope->other;
             if (const PocketCut *pocket = std::get_if<PocketCut>(&cut)) all += pocket->holds;
         }
     }
@@ -147,7 +168,10 @@ Table steps_table(const Features &features, const Words &words) {
                      {"Rise", Across::left, 40}};
     if (const std::string faces = tapering_faces(features); !faces.empty())
         table.rows.push_back({"F", "Hew " + faces + " to their tapers", "-", "-", "-", "-"});
+    if (features.round) table.rows.push_back({"R", wane_words(features, words), "-", "-", "-", "-"});
     std::vector<std::pair<int, std::vector<std::string>>> rows;
+    for (const Scope &s : features.scopes)
+        rows.emplace_back(s.number, row_of(s, words));
     for (const Notch &n : features.notches)
         rows.emplace_back(n.number, row_of(n, features, words));
     for (const BoxPart &b : features.boxes)

@@ -156,6 +156,33 @@ class FoundationDrawer {
     Board board_;
 };
 
+/// Does the log lie on the foundation, or on a step of it?
+bool is_bedded(const Piece &piece) {
+    const auto on_step = [](const Cut &cut) {
+        const BoxCut *box = std::get_if<BoxCut>(&cut);
+        return box != nullptr && box->use == BoxUse::step;
+    };
+    return piece.timber < 0 && (piece.round == 1 || piece.below.empty() ||
+                                std::any_of(piece.cuts.begin(), piece.cuts.end(), on_step));
+}
+
+/// Where the foundation stands higher, measured along the walls.
+LaidTable step_table(const Layout &layout, const Words &words) {
+    Table table;
+    table.title = "Steps of the foundation";
+    table.columns = {{"Step", Across::left, 20},
+                     {"Wall", Across::left, 14},
+                     {"From left corner", Across::right, 26},
+                     {"To", Across::right, 26},
+                     {"Rise", Across::right, 22}};
+    for (const StepPlace &step : layout.steps) {
+        const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(step.wall));
+        table.rows.push_back({step.name, wall.name, words.length(std::max(step.from, 0.0)),
+                              words.length(std::min(step.to, wall.length)), words.length(step.rise)});
+    }
+    return LaidTable(table);
+}
+
 /// The logs that lie on the foundation, and which way round.
 LaidTable sill_table(const Layout &layout, const Words &words) {
     Table table;
@@ -168,13 +195,13 @@ LaidTable sill_table(const Layout &layout, const Words &words) {
                      {"Butt, from outside", Across::left, 20},
                      {"From left corner", Across::right, 26}};
     for (const Piece &piece : layout.pieces) {
-        if (piece.round != 1) continue;
+        if (!is_bedded(piece)) continue;
         const Vec3 origin =
             layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
         table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
                               words.length(piece.blank.length), words.length(piece.blank.width),
                               words.length(piece.blank.height), piece.butt_at_datum ? "left" : "right",
-                              words.length(origin.x)});
+                              origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
     }
     return LaidTable(table);
 }
@@ -193,6 +220,7 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
                    "All corners, outside and inside, from the outermost faces in the west and in the south.",
                    62));
         put_on(pages, size, sill_table(layout, words).drawn());
+        if (!layout.steps.empty()) put_on(pages, size, step_table(layout, words).drawn());
         TitleFields fields = options.fields;
         fields.title = "Foundation and sills";
         fields.supplement = "outlines of the walls on it";

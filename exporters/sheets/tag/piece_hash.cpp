@@ -79,6 +79,20 @@ void add(Hash &hash, const Bore &bore) {
         hash.add(v);
 }
 
+void add(Hash &hash, const RoundCut &cut) {
+    hash.add_number(12);
+    for (const double v : {cut.from.y, cut.from.z, cut.to.y, cut.to.z, cut.radius})
+        hash.add(v);
+}
+
+void add(Hash &hash, const ScopeCut &cut) {
+    hash.add_number(cut.use == ScopeUse::groove ? 13 : 14);
+    const Vec3 foot = cut.at - dot(cut.at, cut.along) * cut.along;
+    for (const double v : {foot.x, foot.y, foot.z, cut.radius, cut.x_from, cut.x_to})
+        hash.add(v);
+    hash.add_fine(cut.along.y);
+}
+
 } // namespace
 
 std::string piece_hash(const Piece &piece) {

@@ -1,0 +1,157 @@
+#include "kernel/layout/round_logs.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/reach.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace roundlay {
+
+namespace {
+
+/// A hewn top or underside narrower than this does not carry a log well. Common practice, no source.
+constexpr double least_flat = 50;
+
+/// Past a saddle the end of a round log would split off if it were shorter. Common practice, no source.
+constexpr double least_past_saddle = 50;
+
+class RoundLogs {
+  public:
+    RoundLogs(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses)
+        : shell_(shell), layout_(layout), courses_(courses) {}
+
+    bool check() {
+        if (!one_kind()) return false;
+        if (!is_scoped(shell_)) return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
+        return alone() && even() && ends_past_saddles() &&
+               each_course([&](const WallPlace &w, const Course &c) { return fills_wall(w, c); });
+    }
+
+  private:
+    bool refuse(const std::string &code, const std::string &place, const std::string &message, const std::string &from) {
+        layout_.findings.push_back({Weight::error, code, place, message, from});
+        return false;
+    }
+
+    bool each_course(const std::function<bool(const WallPlace &, const Course &)> &check) {
+        for (std::size_t w = 0; w < courses_.size(); ++w)
+            for (const Course &c : courses_[w])
+                if (c.radius > 0 && !check(layout_.walls[w], c)) return false;
+        return true;
+    }
+
+    bool one_kind() {
+        const bool scoped = is_scoped(shell_);
+        const auto differs = [&](NotchKind kind) { return (kind == NotchKind::saddle) != scoped; };
+        const std::string why = "saddles and tails do not go together: logs scoped over one another are so all round; "
+                                "state one kind for the whole shell";
+        for (std::size_t i = 0; i < shell_.corners.size(); ++i)
+            if (differs(shell_.corners[i].notch.kind))
+                return refuse("saddles-mixed", "corner " + shell_.corners[i].first + shell_.corners[i].second, why,
+                              subject("corner", i, "kind"));
+        for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
+            if (shell_.own_logs[i].notch.kind && differs(*shell_.own_logs[i].notch.kind))
+                return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round), why,
+                              subject("log", i, "kind"));
+        return true;
+    }
+
+    /// Floors and stated bores ask where hewn faces lie.
+    bool alone() {
+        const std::string why = " are let into hewn logs only, not into logs scoped over one another; leave them out";
+        if (!shell_.floors.empty()) return refuse("round-logs-uneven", "floors", "floors" + why, "floor");
+        if (!shell_.bores.empty()) return refuse("round-logs-uneven", "bores", "stated bores" + why, "bore");
+        return true;
+    }
+
+    bool is_even(const LogSizes &s) const { return !s.butt_height && !s.tip_height && !s.butt_width && !s.tip_width; }
+
+    bool even() {
+        const std::string why = "logs scoped over one another are even cylinders whose spacing is the pitch alone; ";
+        if (shell_.rounds.gap.mm() > 0)
+            return refuse("round-logs-uneven", "rounds", why + "leave out the gap, or state it as the scribe of the notch",
+                          "rounds.gap");
+        if (!is_even(shell_.logs))
+            return refuse("round-logs-uneven", "logs", why + "state their diameter in place of heights and widths", "logs");
+        for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
+            if (!is_even(shell_.own_logs[i].sizes))
+                return refuse("round-logs-uneven", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
+                              why + "state its diameter in place of heights and widths", subject("log", i, "butt_height"));
+        for (const WallPlace &w : layout_.walls)
+            if (std::abs(w.log_height - w.pitch) > tolerance::weld)
+                return refuse("round-logs-uneven", wall_place(w.name), why + "leave out log_height", "wall");
+        return true;
+    }
+
+    bool ends_past_saddles() {
+        for (std::size_t w = 0; w < courses_.size(); ++w)
+            for (const Course &c : courses_[w])
+                for (const End end : {End::datum, End::far}) {
+                    const WallPlace &wall = layout_.walls[w];
+                    const WallMeeting &m = wall.meetings[meeting_at(wall, end)];
+                    const double past = end == End::datum ? m.low - c.x_datum : c.x_far - m.high;
+                    if (past - std::abs(m.skew) * wall.thickness / 2 >= least_past_saddle - tolerance::weld) continue;
+                    return refuse("saddle-at-end",
+                                  "corner " + layout_.corners[static_cast<std::size_t>(m.corner)].name + ", " +
+                                      round_place(wall.name, c.round),
+                                  "a saddle needs wood past it: an overhang of " + say(shell_, least_past_saddle) +
+                                      " at least, better of the log's own diameter",
+                                  "notch.overhang");
+                }
+        return true;
+    }
+
+    bool fills_wall(const WallPlace &wall, const Course &c) {
+        if (2 * c.radius >= wall.thickness - tolerance::weld) return true;
+        return refuse("stick-too-thin", round_place(wall.name, c.round),
+                      "a log " + say(shell_, 2 * c.radius) + " thick does not fill its wall, which is " +
+                          say(shell_, wall.thickness) + "; a diameter of at least that, or a thinner wall would fit",
+                      "logs.diameter");
+    }
+
+    /// Top and underside are hewn flat, wide enough to carry and to be bored.
+    bool has_flats(const WallPlace &wall, const Course &c) {
+        const double wanted =
+            std::max(least_flat, shell_.pegs.wanted ? shell_.pegs.diameter.mm() + 4 * tolerance::clear : 0.0);
+        for (const Section *s : {&c.datum, &c.far}) {
+            const double off = std::max(s->high - s->centre, s->centre - s->low);
+            const double flat = 2 * std::sqrt(std::max(0.0, c.radius * c.radius - off * off));
+            if (flat >= wanted) continue;
+            return refuse("stick-too-thin", round_place(wall.name, c.round),
+                          "a stick " + say(shell_, 2 * c.radius) + " thick leaves " +
+                              (flat > 0 ? "a flat of only " + say(shell_, flat) : std::string("no flat")) +
+                              " on a log " + say(shell_, s->high - s->low) + " high; " + say(shell_, wanted) +
+                              " are needed, which a stick of " + say(shell_, 2 * std::hypot(off, wanted / 2)) + " has",
+                          "logs.diameter");
+        }
+        return true;
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    const std::vector<std::vector<Course>> &courses_;
+};
+
+} // namespace
+
+bool is_scoped(const Shell &shell) { return shell.notch.kind == NotchKind::saddle; }
+
+void give_round(Course &course, const LogSizes &sizes, const Shell &shell, double thickness) {
+    course.scoped = is_scoped(shell);
+    if (sizes.diameter) course.radius = sizes.diameter->mm() / 2;
+    else if (course.scoped) course.radius = thickness / 2;
+    if (!course.scoped) return;
+    course.scribe = shell.notch.scribe.mm();
+    const bool sill = course.round == 1;
+    course.lip = sill ? 0 : course.radius - (course.datum.centre - course.datum.low);
+    course.crown = course.radius - (course.datum.high - course.datum.centre);
+}
+
+bool check_round_logs(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+    return RoundLogs(shell, layout, courses).check();
+}
+
+} // namespace roundlay

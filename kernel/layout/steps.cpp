@@ -1,0 +1,256 @@
+#include "kernel/layout/steps.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/openings.h"
+#include "kernel/layout/reach.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// Less wood than this beside a step, or over it, splits off. Common practice, no source.
+constexpr double least_beside = 100, least_over = 50;
+
+const WallPlace &wall_of(const Layout &layout, int wall) { return layout.walls[static_cast<std::size_t>(wall)]; }
+
+int wall_index(const Layout &layout, const std::string &name) {
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        if (layout.walls[i].name == name) return static_cast<int>(i);
+    return -1;
+}
+
+std::string name_of_step(std::size_t index) { return "step " + std::to_string(index + 1); }
+
+/// Past the longest end that any log of the wall has there.
+double past_end(const Shell &shell, const Layout &layout, int wall, End end) {
+    const WallPlace &w = wall_of(layout, wall);
+    const double away = end == End::datum ? -1 : 1;
+    double tip = full_reach_at(shell, layout, wall, end).tip;
+    for (const OwnLog &own : shell.own_logs) {
+        if (own.wall != w.name) continue;
+        const double own_tip = reach_of(shell, layout, wall, own.round, meeting_at(w, end)).tip;
+        tip = away * std::max(away * tip, away * own_tip);
+    }
+    return tip + away * w.thickness;
+}
+
+class StepPlacer {
+  public:
+    StepPlacer(const Shell &shell, Layout &layout) : shell_(shell), layout_(layout) {}
+
+    bool place() {
+        bool good = true;
+        for (std::size_t i = 0; i < shell_.steps.size(); ++i) good = place_one(i) && good;
+        if (!good) return false;
+        std::stable_sort(placed_.begin(), placed_.end(), [](const Placed &a, const Placed &b) {
+            return std::pair(a.step.wall, a.step.from) < std::pair(b.step.wall, b.step.from);
+        });
+        for (std::size_t i = 0; i + 1 < placed_.size(); ++i) good = apart(placed_[i], placed_[i + 1]) && good;
+        for (const Placed &p : placed_) layout_.steps.push_back(p.step);
+        for (std::size_t c = 0; good && c < layout_.corners.size(); ++c) good = agree_at(static_cast<int>(c));
+        return good;
+    }
+
+  private:
+    struct Placed {
+        StepPlace step;
+        std::size_t index; ///< in Shell::steps
+    };
+
+    bool refuse(std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
+        layout_.findings.push_back({Weight::error, code, wall_place(shell_.steps[i].wall) + ", " + name_of_step(i), message,
+                                    subject("step", i, key)});
+        return false;
+    }
+
+    bool place_one(std::size_t i) {
+        const FoundationStep &stated = shell_.steps[i];
+        const int w = wall_index(layout_, stated.wall);
+        if (w < 0) return refuse(i, "step-without-wall", "there is no wall " + stated.wall + " in this shell", "wall");
+        if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
+            return refuse(i, "step-empty", "a step needs a width and a rise above zero", "width");
+        const WallPlace &wall = wall_of(layout_, w);
+        const double from = stated.from_left.mm(), to = from + stated.width.mm();
+        if (from < -tolerance::weld || to > wall.length + tolerance::weld)
+            return refuse(i, "step-off-wall",
+                          "it runs from " + say(shell_, from) + " to " + say(shell_, to) + ", but wall " + wall.name +
+                              " is " + say(shell_, wall.length) + " long",
+                          "width");
+        if (stated.rise.mm() > wall.top - least_over)
+            return refuse(i, "step-over-wall",
+                          "it rises " + say(shell_, stated.rise.mm()) + ", but wall " + wall.name + " is only " +
+                              say(shell_, wall.top) + " high; at most " +
+                              say(shell_, std::max(0.0, wall.top - least_over)) + " leaves a log on it",
+                          "rise");
+        StepPlace step{name_of_step(i), w, from, to, stated.rise.mm()};
+        if (!clear_of_meetings(i, wall, step)) return false;
+        if (from <= tolerance::weld) step.from = past_end(shell_, layout_, w, End::datum);
+        if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, layout_, w, End::far);
+        placed_.push_back({step, i});
+        return true;
+    }
+
+    /// A notch stands wholly on the step or wholly beside it.
+    bool clear_of_meetings(std::size_t i, const WallPlace &wall, const StepPlace &step) {
+        const FreeStretch free = free_between(layout_, step.wall);
+        const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
+            if (x <= low - least_beside || x >= high + least_beside) return true;
+            const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
+            return refuse(i, "step-cuts-corner",
+                          "it ends " + say(shell_, x) + " from the left, in or too near the notches of corner " + corner +
+                              "; it fits up to " + say(shell_, low - least_beside) + " or from " +
+                              say(shell_, high + least_beside) +
+                              (m.ends ? ", or where it takes the corner in, to the wall's end" : ""),
+                          "from_left");
+        };
+        for (const WallMeeting &m : wall.meetings) {
+            const bool first = &m == &wall.meetings.front(), last = &m == &wall.meetings.back();
+            const double lean = std::abs(m.skew) * wall.thickness / 2;
+            const double low = first ? -HUGE_VAL : last ? free.to : m.low - lean;
+            const double high = last ? HUGE_VAL : first ? free.from : m.high + lean;
+            if (step.from > tolerance::weld && !edge_at(step.from, low, high, m)) return false;
+            if (step.to < wall.length - tolerance::weld && !edge_at(step.to, low, high, m)) return false;
+        }
+        return true;
+    }
+
+    bool apart(const Placed &left, const Placed &right) {
+        if (left.step.wall != right.step.wall) return true;
+        const double between = right.step.from - left.step.to;
+        if (std::abs(between) <= tolerance::weld || between >= least_beside) return true;
+        return refuse(right.index, "steps-too-close",
+                      std::string(between < 0 ? "it overlaps " : "it leaves too little wall between itself and ") +
+                          left.step.name + "; let it start at " + say(shell_, left.step.to) + ", where that one ends, or " +
+                          say(shell_, least_beside) + " further on",
+                      "from_left");
+    }
+
+    /// Both walls at a corner stand on the same foundation.
+    bool agree_at(int corner) {
+        const CornerPlace &place = layout_.corners[static_cast<std::size_t>(corner)];
+        const StepPlace *a = step_of(place.ends, corner), *b = step_of(place.starts, corner);
+        const double rise_a = a ? a->rise : 0, rise_b = b ? b->rise : 0;
+        if (std::abs(rise_a - rise_b) <= tolerance::weld) return true;
+        const StepPlace *known = a ? a : b;
+        const int lower = rise_a < rise_b ? place.ends : place.starts;
+        const auto placed = std::find_if(placed_.begin(), placed_.end(),
+                                         [&](const Placed &p) { return p.step.name == known->name; });
+        return refuse(placed->index, "step-at-corner-differs",
+                      "at corner " + place.name + " wall " + wall_of(layout_, place.ends).name + " stands " +
+                          say(shell_, rise_a) + " high and wall " + wall_of(layout_, place.starts).name + " " +
+                          say(shell_, rise_b) + "; state a step of wall " + wall_of(layout_, lower).name +
+                          " that takes in that corner with a rise of " + say(shell_, std::max(rise_a, rise_b)),
+                      "rise");
+    }
+
+    const StepPlace *step_of(int wall, int corner) const {
+        const WallPlace &w = wall_of(layout_, wall);
+        std::size_t m = 0;
+        while (w.meetings[m].corner != corner) ++m;
+        return step_at(layout_, wall, m);
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    std::vector<Placed> placed_;
+};
+
+} // namespace
+
+bool lay_out_steps(const Shell &shell, Layout &layout) { return StepPlacer(shell, layout).place(); }
+
+const StepPlace *step_at(const Layout &layout, int wall, std::size_t meeting) {
+    const double x = wall_of(layout, wall).meetings[meeting].x;
+    for (const StepPlace &step : layout.steps)
+        if (step.wall == wall && step.from < x && x < step.to) return &step;
+    return nullptr;
+}
+
+bool leaves_out(const StepPlace &step, const Course &course) {
+    const double from = std::clamp(step.from, course.x_datum, course.x_far);
+    const double to = std::clamp(step.to, course.x_datum, course.x_far);
+    return std::min(course.high(from), course.high(to)) <= step.rise + tolerance::thinnest;
+}
+
+std::vector<const StepPlace *> steps_under(const Layout &layout, int wall, const Course &course) {
+    std::vector<const StepPlace *> found;
+    for (const StepPlace &step : layout.steps) {
+        if (step.wall != wall || step.from >= course.x_far || step.to <= course.x_datum) continue;
+        const double from = std::max(step.from, course.x_datum), to = std::min(step.to, course.x_far);
+        if (step.rise > std::min(course.low(from), course.low(to)) - course.lip + tolerance::thinnest)
+            found.push_back(&step);
+    }
+    return found;
+}
+
+double floor_under(const Layout &layout, int wall, double from, double to) {
+    double lowest = HUGE_VAL, reached = from;
+    for (const StepPlace &step : layout.steps) {
+        if (step.wall != wall || step.to <= from || step.from >= to) continue;
+        if (step.from > reached + tolerance::weld) return 0;
+        reached = step.to;
+        lowest = std::min(lowest, step.rise);
+    }
+    return lowest < HUGE_VAL && reached >= to - tolerance::weld ? lowest : 0;
+}
+
+bool check_openings_on_steps(const Shell &shell, Layout &layout) {
+    for (std::size_t i = 0; i < shell.openings.size(); ++i)
+        for (const StepPlace &step : layout.steps) {
+            const Opening &o = shell.openings[i];
+            if (o.wall != wall_of(layout, step.wall).name || o.sill.mm() >= step.rise + least_over) continue;
+            const double from = o.from_left.mm(), to = (o.from_left + o.width).mm();
+            const bool sunk = o.sill.mm() < step.rise - tolerance::weld;
+            if (from >= step.to + least_beside || to <= step.from - least_beside) continue;
+            if (!sunk && from >= step.from - tolerance::weld && to <= step.to + tolerance::weld) continue;
+            if (!sunk && (from >= step.to - tolerance::weld || to <= step.from + tolerance::weld)) continue;
+            layout.findings.push_back(
+                {Weight::error, "opening-meets-step", wall_place(o.wall) + ", " + name_of(shell, i),
+                 name_of(shell, i) + " runs into " + step.name + " of the foundation or leaves too little wood beside it; " +
+                     "it fits wholly over the step with a sill of " + say(shell, step.rise) + " or more, or " +
+                     say(shell, least_beside) + " beside it",
+                 subject("opening", i, "sill")});
+            return false;
+        }
+    return true;
+}
+
+namespace {
+
+void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, const std::string &message) {
+    layout.findings.push_back({Weight::warning, code,
+                               round_place(wall_of(layout, step.wall).name, course.round) + ", " + step.name, message,
+                               "step"});
+}
+
+void warn_of_step(const Shell &shell, Layout &layout, const StepPlace &step, const std::vector<Course> &courses) {
+    const auto first = std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
+    if (first == courses.end()) return; // an error of its own: step-over-wall
+    const double from = std::max(step.from, first->x_datum), to = std::min(step.to, first->x_far);
+    const double hangs = std::min(first->low(from), first->low(to)) - step.rise;
+    if (hangs > tolerance::clear) {
+        warn(layout, step, *first, "log-over-step",
+             "the lowest log over the step lies " + say(shell, hangs) + " above it; a rise of " +
+                 say(shell, step.rise + hangs) + " would carry it, else that much is to be packed");
+        return;
+    }
+    const double left = std::min(first->high(from), first->high(to)) - step.rise;
+    if (left < least_over)
+        warn(layout, step, *first, "thin-wood-on-step",
+             "the step leaves only " + say(shell, left) + " of the log that lies on it; a rise of " +
+                 say(shell, step.rise + left) + " would start at the next one, and " +
+                 say(shell, step.rise - least_over + left) + " leave enough");
+}
+
+} // namespace
+
+void warn_of_steps(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+    const std::vector<StepPlace> steps = layout.steps;
+    for (const StepPlace &step : steps) warn_of_step(shell, layout, step, courses[static_cast<std::size_t>(step.wall)]);
+}
+
+} // namespace roundlay

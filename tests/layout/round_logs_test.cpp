@@ -1,0 +1,200 @@
+// Round logs: wane, long grooves and saddles against closed forms.
+
+#include "kernel/layout/interference.h"
+#include "kernel/layout/layout.h"
+
+#include "tests/support/catch.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <numbers>
+
+using namespace roundlay;
+using test::has;
+using test::words;
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+
+Piece blank(double length, double width, double height) {
+    Piece p;
+    p.blank = {length, width, height};
+    p.far.shoulder = length;
+    return p;
+}
+
+/// Between an arc and its chord at a distance from the centre.
+double segment(double r, double distance) {
+    return distance >= r ? 0 : r * r * std::acos(distance / r) - distance * std::sqrt(r * r - distance * distance);
+}
+
+/// Simpson's rule.
+template <typename F> double integral(F f, double a, double b, int n = 2000) {
+    double sum = f(a) + f(b);
+    for (int i = 1; i < n; ++i) sum += f(a + (b - a) * i / n) * (i % 2 ? 4 : 2);
+    return sum * (b - a) / n / 3;
+}
+
+bool sound(const Layout &layout) {
+    const std::vector<Body> bodies = bodies_of(layout);
+    const bool closed = std::all_of(bodies.begin(), bodies.end(), [](const Body &b) { return is_closed(b.hewn) && b.volume > 0; });
+    return closed && overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
+}
+
+} // namespace
+
+TEST_CASE("A whole round log is a cylinder") {
+    Piece p = blank(4000, 300, 300);
+    p.cuts = {RoundCut{{0, 150, 150}, {4000, 150, 150}, 150}};
+    const Body body = body_of(p);
+    CHECK(is_closed(body.hewn));
+    CHECK(body.volume == Approx(pi * 150 * 150 * 4000).epsilon(1e-9));
+    CHECK(volume(body.hewn) < body.volume); // the flats are inside
+    CHECK(body.centroid.x == Approx(2000));
+    CHECK(body.centroid.z == Approx(150).margin(1e-6));
+}
+
+TEST_CASE("Flats take a segment each off a round log") {
+    Piece p = blank(4000, 220, 180);
+    p.cuts = {RoundCut{{0, 110, 90}, {4000, 110, 90}, 125}};
+    const double area = pi * 125 * 125 - 2 * segment(125, 110) - 2 * segment(125, 90);
+    CHECK(body_of(p).volume == Approx(area * 4000).epsilon(1e-4)); // a flat that ends between two facets' corners
+}
+
+TEST_CASE("A long groove takes the lens that two round logs would share") {
+    Piece p = blank(4000, 300, 300);
+    ScopeCut groove;
+    groove.use = ScopeUse::groove;
+    groove.at = {0, 150, 150 - 270.0};
+    groove.along = {1, 0, 0};
+    groove.radius = 150;
+    groove.x_from = -10;
+    groove.x_to = 4010;
+    p.cuts = {RoundCut{{0, 150, 150}, {4000, 150, 150}, 150}, groove};
+    const double area = pi * 150 * 150 - 2 * segment(150, 135);
+    const Body body = body_of(p);
+    CHECK(is_closed(body.hewn));
+    CHECK(body.volume == Approx(area * 4000).epsilon(1e-5));
+}
+
+TEST_CASE("A saddle takes what lies below the crossing log's surface") {
+    Piece p = blank(2000, 300, 300);
+    ScopeCut saddle;
+    saddle.at = {1000, 0, 150 - 135.0};
+    saddle.along = {0, 1, 0};
+    saddle.radius = 150;
+    p.cuts = {RoundCut{{0, 150, 150}, {2000, 150, 150}, 150}, saddle};
+    // Over each point of the plan: from the log's own underside up to the crossing log, never above its own top.
+    const double taken = integral(
+        [](double x) {
+            const double top = -135 + std::sqrt(std::max(0.0, 150.0 * 150 - x * x));
+            return integral(
+                [&](double y) {
+                    const double half = std::sqrt(std::max(0.0, 150.0 * 150 - y * y));
+                    return std::clamp(top, -half, half) + half;
+                },
+                -150, 150, 1000);
+        },
+        -150, 150, 1000);
+    const Body body = body_of(p);
+    CHECK(is_closed(body.hewn));
+    CHECK(pi * 150 * 150 * 2000 - body.volume == Approx(taken).epsilon(2e-3));
+    CHECK(body.volume == Approx(pi * 150 * 150 * 2000 - taken).epsilon(1e-4));
+}
+
+TEST_CASE("A small house of round logs is laid out: every log over those it lies on") {
+    const Shell shell = test::round_shell();
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    CHECK(sound(layout));
+    const auto scopes = [](const Piece &p, ScopeUse use) {
+        return std::count_if(p.cuts.begin(), p.cuts.end(), [&](const Cut &c) {
+            const ScopeCut *scope = std::get_if<ScopeCut>(&c);
+            return scope && scope->use == use;
+        });
+    };
+    for (const Piece &p : layout.pieces) {
+        const bool half = p.log != LogKind::full;
+        if (p.round > 1) CHECK(scopes(p, ScopeUse::groove) == 1);
+        if (!half) CHECK(scopes(p, ScopeUse::saddle) == 2);
+        if (p.log == LogKind::half_start) CHECK(scopes(p, ScopeUse::saddle) == 0);
+    }
+}
+
+TEST_CASE("Round logs that cannot be scoped are findings with what would fit") {
+    const auto code = [](const Shell &shell) {
+        const Layout layout = lay_out(shell);
+        CHECK(layout.pieces.empty());
+        return layout.findings.empty() ? std::string() : layout.findings.front().code;
+    };
+    Shell shell = test::round_shell();
+    shell.notch.overhang = {};
+    CHECK(code(shell) == "saddle-at-end");
+    shell = test::round_shell();
+    shell.rounds.gap = Length::mm(10);
+    CHECK(code(shell) == "round-logs-uneven");
+    shell = test::round_shell();
+    shell.logs.tip_height = Length::mm(200);
+    CHECK(code(shell) == "round-logs-uneven");
+    shell = test::round_shell();
+    shell.logs.diameter = Length::mm(230);
+    CHECK(code(shell) == "stick-too-thin");
+    shell = test::round_shell();
+    shell.corners = {{"A", "B", NotchRule{}}};
+    CHECK(code(shell) == "saddles-mixed");
+    shell = test::round_shell();
+    shell.rounds.pitch = Length::mm(70);
+    CHECK(code(shell) == "tail-too-thin");
+    shell = test::plain_shell();
+    shell.logs.diameter = Length::mm(211);
+    CHECK(code(shell) == "stick-too-thin");
+    shell.logs.diameter = Length::mm(230);
+    CHECK(sound(lay_out(shell)));
+}
+
+TEST_CASE("Random shells of waned logs keep the invariants") {
+    int laid = 0, waned = 0;
+    CHECK(rc::check([&] {
+        const Shell shell = test::any_waned_shell();
+        const Layout layout = lay_out(shell);
+        if (has(layout.findings, "pegs-do-not-fit") || has(layout.findings, "tail-too-thin") ||
+            has(layout.findings, "stick-too-thin"))
+            RC_DISCARD("not this one");
+        if (has_errors(layout.findings)) RC_FAIL(words(layout.findings));
+        RC_ASSERT(sound(layout));
+        for (const Body &body : bodies_of(layout)) {
+            RC_ASSERT(body.bores_clear);
+            waned += !body.rounds.empty();
+        }
+        ++laid;
+    }));
+    CHECK(laid >= 100);
+    CHECK(waned >= 100);
+}
+
+TEST_CASE("Random shells of round logs keep the invariants") {
+    const int most = std::getenv("ROUNDLAY_THOROUGH") ? 100'000 : 25; // cells of saddles take some 0.3 s a shell
+    int laid = 0;
+    const auto from = std::chrono::steady_clock::now();
+    CHECK(rc::check([&] {
+        if (laid >= most) return;
+        const Shell shell = test::any_saddle_shell();
+        const Layout layout = lay_out(shell);
+        if (has(layout.findings, "pegs-do-not-fit") || has(layout.findings, "tail-too-thin") ||
+            has(layout.findings, "overhang-hits-wall"))
+            RC_DISCARD("not this one");
+        if (has_errors(layout.findings)) RC_FAIL(words(layout.findings));
+        RC_ASSERT(sound(layout));
+        ++laid;
+    }));
+    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - from;
+    WARN(laid << " shells of round logs in " << took.count() << " s");
+    CHECK(laid >= 25);
+}

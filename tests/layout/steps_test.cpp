@@ -1,0 +1,192 @@
+// Stepped foundations: rounds below a step start at it.
+
+#include "kernel/layout/interference.h"
+#include "kernel/layout/layout.h"
+
+#include "tests/support/catch.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <numbers>
+
+using namespace roundlay;
+using test::has;
+using test::words;
+
+namespace {
+
+FoundationStep step(const std::string &wall, double from, double width, double rise) {
+    return {wall, Length::mm(from), Length::mm(width), Length::mm(rise)};
+}
+
+double bores_in(const Layout &layout) {
+    double sum = 0;
+    for (const Piece &p : layout.pieces)
+        for (const Cut &cut : p.cuts)
+            if (const Bore *b = std::get_if<Bore>(&cut))
+                sum += std::numbers::pi / 4 * b->diameter * b->diameter * (b->z_to - b->z_from);
+    return sum;
+}
+
+/// Hewn wood, bores filled in again.
+double wood_of(const Layout &layout, const std::vector<Body> &bodies) {
+    double sum = bores_in(layout);
+    for (const Piece &p : layout.pieces) sum += bodies[static_cast<std::size_t>(p.model)].volume;
+    return sum;
+}
+
+/// Wood of wall A in a box over the step's stretch.
+double wood_in(const Layout &layout, const FoundationStep &s) {
+    const Cell box = box_cell({{s.from_left.mm(), -1000, -1000}, {(s.from_left + s.width).mm(), 2000, s.rise.mm()}});
+    const std::vector<Body> bodies = bodies_of(layout);
+    double sum = 0;
+    for (const Piece &p : layout.pieces)
+        if (p.wall == 0)
+            for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+                sum += common_volume(moved(cell, p.frame), box); // wall A's frame is the world's
+    return sum;
+}
+
+bool sound(const Layout &layout) {
+    const std::vector<Body> bodies = bodies_of(layout);
+    const bool closed = std::all_of(bodies.begin(), bodies.end(),
+                                    [](const Body &b) { return is_closed(b.hewn) && b.bores_clear && b.volume > 0; });
+    return closed && overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
+}
+
+} // namespace
+
+TEST_CASE("Over a step in the middle of a wall rounds start at it") {
+    Shell shell = test::plain_shell(); // 5 m by 4 m, pitch 230, gap 20, wall A starts full
+    const double whole = wood_of(lay_out(shell), bodies_of(lay_out(shell)));
+    shell.steps = {step("A", 1500, 2000, 460)}; // two rounds
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    CHECK(sound(layout));
+    CHECK(whole - wood_of(layout, bodies_of(layout)) == Approx(2 * 210.0 * 2000 * 200).epsilon(1e-9));
+    const auto left = std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.tag == "A-01-1"; });
+    REQUIRE(left != layout.pieces.end());
+    CHECK(left->far.kind == EndKind::step);
+    CHECK(left->far.at == "step 1");
+    CHECK(left->blank.length == Approx(1500));
+}
+
+TEST_CASE("A step inside a log's height cuts its underside level") {
+    Shell shell = test::plain_shell();
+    const double whole = wood_of(lay_out(shell), bodies_of(lay_out(shell)));
+    shell.steps = {step("A", 1500, 2000, 330)}; // a round, and 100 of the second log
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    CHECK(sound(layout));
+    CHECK(whole - wood_of(layout, bodies_of(layout)) == Approx((210.0 + 100) * 2000 * 200).epsilon(1e-9));
+    const auto over = std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.tag == "A-02-1"; });
+    const auto box = std::find_if(over->cuts.begin(), over->cuts.end(),
+                                  [](const Cut &c) { return std::holds_alternative<BoxCut>(c); });
+    REQUIRE(box != over->cuts.end());
+    CHECK(std::get<BoxCut>(*box).use == BoxUse::step);
+    CHECK(std::get<BoxCut>(*box).box.high.z == Approx(100));
+}
+
+TEST_CASE("A step that takes in a corner is stated by both walls, and the lowest log stands on it") {
+    Shell shell = test::plain_shell();
+    shell.steps = {step("A", 3000, 2000, 230)};
+    Layout layout = lay_out(shell);
+    CHECK(has(layout.findings, "step-at-corner-differs"));
+    CHECK(layout.pieces.empty());
+    shell.steps.push_back(step("B", 0, 2500, 230));
+    layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    CHECK(sound(layout));
+    const Cell under = box_cell({{3000, -1000, -1000}, {6000, 2500, 230}});
+    const std::vector<Body> bodies = bodies_of(layout);
+    for (const Piece &p : layout.pieces)
+        for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+            CHECK(common_volume(moved(cell, p.frame), under) == 0);
+}
+
+TEST_CASE("A wall that stands wholly higher starts with logs of its own height, half logs halved again") {
+    Shell shell = test::plain_shell();
+    shell.steps = {step("B", 0, 4000, 230), step("A", 2500, 2500, 230), step("C", 0, 2500, 230)};
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    CHECK(sound(layout));
+    const auto first = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                    [](const Piece &p) { return p.wall == 1; });
+    CHECK(first->frame.origin.z == Approx(230)); // level, without a cut of its own
+    CHECK(first->blank.height == Approx(115 - 20));
+}
+
+TEST_CASE("Steps that cannot be built on are findings with what would fit") {
+    const auto code = [](const FoundationStep &s) {
+        Shell shell = test::plain_shell();
+        shell.steps = {s};
+        const Layout layout = lay_out(shell);
+        CHECK(layout.pieces.empty());
+        return layout.findings.empty() ? std::string() : layout.findings.front().code;
+    };
+    CHECK(code(step("Q", 0, 1000, 230)) == "step-without-wall");
+    CHECK(code(step("A", 1000, 0, 230)) == "step-empty");
+    CHECK(code(step("A", 4000, 1500, 230)) == "step-off-wall");
+    CHECK(code(step("A", 1500, 1000, 2000)) == "step-over-wall");
+    CHECK(code(step("A", 100, 1000, 230)) == "step-cuts-corner");
+    CHECK(code(step("A", 1000, 3900, 230)) == "step-cuts-corner");
+    Shell two = test::plain_shell();
+    two.steps = {step("A", 1000, 1000, 230), step("A", 1500, 1000, 230)};
+    CHECK(has(lay_out(two).findings, "steps-too-close"));
+    two.steps[1].from_left = Length::mm(2000);
+    two.steps[1].rise = Length::mm(460);
+    CHECK(sound(lay_out(two))); // side by side, going up
+    Shell door = test::plain_shell();
+    door.openings = {{"door", OpeningKind::door, "A", Length::mm(1500), {}, Length::mm(900), Length::mm(600)}};
+    door.steps = {step("A", 1000, 3000, 230)};
+    CHECK(has(lay_out(door).findings, "opening-meets-step"));
+    door.openings[0].sill = Length::mm(230);
+    CHECK_FALSE(has_errors(lay_out(door).findings));
+    CHECK(sound(lay_out(door)));
+}
+
+TEST_CASE("A log over the step, or of which little is left, is warned of") {
+    Shell shell = test::plain_shell();
+    shell.steps = {step("A", 1500, 2000, 215)}; // in the gap
+    CHECK(has(lay_out(shell).findings, "log-over-step"));
+    shell.steps[0].rise = Length::mm(420);
+    CHECK(has(lay_out(shell).findings, "thin-wood-on-step"));
+}
+
+TEST_CASE("Random shells on stepped foundations keep their wood and can be raised") {
+    int laid = 0;
+    CHECK(rc::check([&] {
+        Shell shell = test::any_stepped_shell();
+        const Layout layout = lay_out(shell);
+        if (has(layout.findings, "pegs-do-not-fit") || has(layout.findings, "tail-too-thin") ||
+            has(layout.findings, "opening-meets-step"))
+            RC_DISCARD("not this one");
+        if (has_errors(layout.findings)) RC_FAIL(words(layout.findings));
+        RC_ASSERT(sound(layout));
+        Shell flat = shell;
+        flat.steps.clear();
+        flat.pegs.wanted = shell.pegs.wanted = false;
+        const Layout on_flat = lay_out(flat), on_steps = lay_out(shell);
+        if (has_errors(on_flat.findings) || has_errors(on_steps.findings)) RC_DISCARD("openings");
+        const double lost =
+            wood_of(on_flat, bodies_of(on_flat)) - wood_of(on_steps, bodies_of(on_steps));
+        RC_ASSERT(lost > 0);
+        // In the middle of a wall a step takes what lay in it, and nothing else.
+        if (shell.steps.size() == 1) RC_ASSERT(std::abs(lost - wood_in(on_flat, shell.steps[0])) < 1);
+        double lowest_allowed = 0;
+        for (const Piece &p : on_steps.pieces) {
+            const Box3 box = bounds(bodies_of(on_steps)[static_cast<std::size_t>(p.model)].hewn);
+            lowest_allowed = std::min(lowest_allowed, box.low.z + p.frame.origin.z);
+        }
+        RC_ASSERT(lowest_allowed > -1e-9);
+        ++laid;
+    }));
+    CHECK(laid >= 100);
+}
