@@ -22,9 +22,14 @@ int growth(const Wall &neighbour, const Wall &wall) {
     return part > 0 ? 1 : -1;
 }
 
-void keep_openings(Shell &shell, const std::string &wall, Length by) {
+/// What is measured from the corner that moved stays where it stands in the world.
+void keep_places(Shell &shell, const std::string &wall, Length by) {
     for (Opening &opening : shell.openings)
         if (opening.wall == wall) opening.from_left = opening.from_left + by;
+    for (Partition &partition : shell.partitions)
+        if (partition.from == wall) partition.from_left = partition.from_left + by;
+    for (StatedBore &bore : shell.bores)
+        if (bore.wall == wall) bore.from_left = bore.from_left + by;
 }
 
 } // namespace
@@ -39,7 +44,7 @@ std::optional<Shell> wall_moved(const Shell &shell, std::size_t wall, Length out
     moved.walls[before].length = moved.walls[before].length + ends * outward;
     moved.walls[after].length = moved.walls[after].length + starts * outward;
     if (moved.walls[before].length <= Length() || moved.walls[after].length <= Length()) return {};
-    keep_openings(moved, moved.walls[after].name, starts * outward); // measured from the corner that moved
+    keep_places(moved, moved.walls[after].name, starts * outward);
     return moved;
 }
 

@@ -1,6 +1,7 @@
 // The document on the desk, recovery, fields and keyboard, on a machine that draws no model.
 #include "kernel/document/restate.h"
 #include "kernel/layout/finding_pieces.h"
+#include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/recovery.h"
@@ -43,6 +44,7 @@ class DeskTest : public QObject {
     void a_wall_moves_and_the_plan_stays_closed();
     void an_edit_is_undone_and_done_again_to_the_letter();
     void what_is_restated_reads_back_as_meant();
+    void a_partition_comes_moves_and_goes();
     void nonsense_in_a_length_field_keeps_the_old_value();
     void a_drag_comes_to_rest_on_the_nearest_line();
     void a_file_that_changed_on_the_disk_is_noticed();
@@ -130,6 +132,56 @@ void DeskTest::what_is_restated_reads_back_as_meant() {
         QVERIFY(std::holds_alternative<Document>(next));
         QVERIFY(*std::get<Document>(next).read().shell == after);
     }
+}
+
+void DeskTest::a_partition_comes_moves_and_goes() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::ell, UnitSystem::metric)), "Partition");
+    QVERIFY(settled(window));
+    const std::string first = window.desk().document().text();
+    window.selection().choose_wall("A");
+    window.action("add_partition")->trigger();
+    QVERIFY(settled(window));
+    const auto partition = [&] { return window.desk().standing()->job.shell.partitions.at(0); };
+    QCOMPARE(window.desk().standing()->job.shell.partitions.size(), std::size_t(1));
+    QCOMPARE(partition().from, std::string("A"));
+    window.selection().choose_wall(partition().name);
+    const double before = partition().from_left.mm();
+    // Slide it, with the mouse, half a metre along its wall, away from the inside corner.
+    const Shell &now = window.desk().standing()->job.shell;
+    const double inside = now.walls[0].length.mm() - now.walls[2].length.mm();
+    const double way = before > inside ? 500 : -500;
+    const auto &walls = window.desk().standing()->job.layout.walls;
+    const Vec3 grip = walls.back().frame.to_world({walls.back().length / 2, walls.back().thickness / 2, 0});
+    const QPointF at = window.plan().to_screen({grip.x, grip.y});
+    const QPointF to = window.plan().to_screen({grip.x + way, grip.y});
+    press(window.plan(), at);
+    move(window.plan(), to);
+    release(window.plan(), to);
+    QVERIFY(settled(window));
+    QVERIFY(std::abs(partition().from_left.mm() - (before + way)) <= 60);
+    QCOMPARE(window.desk().history().undoText(), QString("Move partition"));
+    // An opening in it goes with it.
+    window.action("add_door")->trigger();
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().standing()->job.shell.openings.size(), std::size_t(1));
+    window.selection().choose_wall(partition().name);
+    QVERIFY(window.action("remove")->isEnabled());
+    window.action("remove")->trigger();
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().standing()->job.shell.partitions.empty());
+    QVERIFY(window.desk().standing()->job.shell.openings.empty());
+    while (window.desk().history().canUndo())
+        window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), first);
+    window.close_document();
+    // Without a wall, without a place on it, without a wall across.
+    const Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    QVERIFY(!with_partition(shell, "Z", Length::mm(1000)));
+    QVERIFY(!with_partition(shell, "A", shell.walls[0].length));
+    QVERIFY(!partition_moved(shell, 0, Length::mm(1000)));
+    QVERIFY(without_partition(shell, "Z") == shell);
 }
 
 void DeskTest::nonsense_in_a_length_field_keeps_the_old_value() {

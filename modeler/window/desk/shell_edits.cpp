@@ -1,6 +1,7 @@
 #include "modeler/window/desk/shell_edits.h"
 
 #include "kernel/layout/layout.h"
+#include "kernel/shell/partition_edit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -50,10 +51,11 @@ bool fits(const Shell &shell, std::size_t errors_before) {
     return errors_of(shell) <= errors_before;
 }
 
-const Wall *wall_named(const Shell &shell, const std::string &name) {
-    const auto found =
-        std::find_if(shell.walls.begin(), shell.walls.end(), [&](const Wall &w) { return w.name == name; });
-    return found == shell.walls.end() ? nullptr : &*found;
+/// Outside, in mm; 0 where there is no such wall or partition.
+double length_of(const Shell &shell, const std::string &name) {
+    for (const WallPlace &wall : lay_out(shell).walls)
+        if (wall.name == name) return wall.length;
+    return 0;
 }
 
 } // namespace
@@ -65,20 +67,32 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 }
 
 std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle) {
-    const Wall *wall = wall_named(shell, opening.wall);
-    if (wall == nullptr) return {};
+    const double length = length_of(shell, opening.wall);
+    if (length <= 0) return {};
     if (opening.name.empty()) opening.name = free_name(shell, opening.kind);
     const double step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
     const double begin = std::round((middle - opening.width.mm() / 2) / step) * step;
     const std::size_t errors = errors_of(shell);
     Shell next = shell;
     next.openings.push_back(opening);
-    const int steps = static_cast<int>(wall->length.mm() / step) + 1;
+    const int steps = static_cast<int>(length / step) + 1;
     for (int i = 0; i <= 2 * steps; ++i) { // nearest first, right and left by turns
         const double from = begin + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
-        if (from <= 0 || from + opening.width.mm() >= wall->length.mm()) continue;
+        if (from <= 0 || from + opening.width.mm() >= length) continue;
         next.openings.back().from_left = Length::mm(from);
         if (fits(next, errors)) return next;
+    }
+    return {};
+}
+
+std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from) {
+    const double length = length_of(shell, from), step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
+    const double middle = std::round(length / 2 / step) * step;
+    const std::size_t errors = errors_of(shell);
+    for (int i = 0; i <= static_cast<int>(length / step); ++i) { // nearest first, right and left by turns
+        const double at = middle + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
+        const auto next = with_partition(shell, from, Length::mm(at));
+        if (next && fits(*next, errors)) return next;
     }
     return {};
 }
@@ -95,28 +109,38 @@ Shell with_corner_notch(const Shell &shell, const std::string &first, const std:
     return next;
 }
 
+namespace {
+
+/// Of two statements of one log the later counts.
+std::ptrdiff_t place_of(const Shell &shell, const std::string &wall, int round) {
+    std::ptrdiff_t at = -1;
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i)
+        if (shell.own_logs[i].wall == wall && shell.own_logs[i].round == round)
+            at = static_cast<std::ptrdiff_t>(i);
+    return at;
+}
+
+OwnLog nothing_of(const std::string &wall, int round) {
+    OwnLog log;
+    log.wall = wall;
+    log.round = round;
+    return log;
+}
+
+} // namespace
+
 OwnLog own_log(const Shell &shell, const std::string &wall, int round) {
-    for (const OwnLog &log : shell.own_logs)
-        if (log.wall == wall && log.round == round) return log;
-    OwnLog nothing;
-    nothing.wall = wall;
-    nothing.round = round;
-    return nothing;
+    const auto at = place_of(shell, wall, round);
+    return at < 0 ? nothing_of(wall, round) : shell.own_logs[static_cast<std::size_t>(at)];
 }
 
 Shell with_own_log(const Shell &shell, const OwnLog &log) {
     Shell next = shell;
-    const auto at =
-        std::find_if(next.own_logs.begin(), next.own_logs.end(),
-                     [&](const OwnLog &old) { return old.wall == log.wall && old.round == log.round; });
-    const bool says_nothing = log == own_log({}, log.wall, log.round);
-    if (at == next.own_logs.end()) {
-        if (!says_nothing) next.own_logs.push_back(log);
-    } else if (says_nothing) {
-        next.own_logs.erase(at);
-    } else {
-        *at = log;
-    }
+    const auto at = place_of(shell, log.wall, log.round);
+    const bool says = log != nothing_of(log.wall, log.round);
+    if (at < 0 && says) next.own_logs.push_back(log);
+    if (at >= 0 && says) next.own_logs[static_cast<std::size_t>(at)] = log;
+    if (at >= 0 && !says) next.own_logs.erase(next.own_logs.begin() + at);
     return next;
 }
 

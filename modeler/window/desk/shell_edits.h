@@ -15,6 +15,10 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 /// it. Nothing where it fits nowhere.
 std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle);
 
+/// The shell with one more partition, square to that wall, at the place nearest to its middle where the layout takes it.
+/// Nothing where it fits nowhere.
+std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);
+
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 

@@ -76,7 +76,12 @@ void MainWindow::make_edit_menu() {
     redo->setObjectName(QStringLiteral("redo"));
     edit->addActions({undo, redo});
     edit->addSeparator();
-    add(edit, "remove", tr("Re&move opening"), QKeySequence::Delete, [this] { elevation_->remove_chosen(); });
+    add(edit, "remove", tr("Re&move opening or partition"), QKeySequence::Delete, [this] {
+        if (plan_->chosen_partition() >= 0)
+            plan_->remove_chosen();
+        else
+            elevation_->remove_chosen();
+    });
     add(edit, "copy_list", tr("&Copy the cut list"), QKeySequence(tr("Ctrl+Shift+C")),
         [this] { cut_list_->copy(); });
     edit->addSeparator();
@@ -94,6 +99,8 @@ void MainWindow::make_shell_menu() {
     add(shell, "add_door", tr("Add a &door to the wall"), QKeySequence(tr("Ctrl+D")),
         [this] { elevation_->add(OpeningKind::door); });
     action("add_window")->setShortcut(QKeySequence(tr("Ctrl+I")));
+    add(shell, "add_partition", tr("Add a &partition to the wall"), QKeySequence(tr("Ctrl+Shift+I")),
+        [this] { plan_->add_partition(); });
     shell->addSeparator();
     add(shell, "wall_outward", tr("Move the wall &outward"), QKeySequence(tr("Ctrl+Shift+Up")),
         [this] { plan_->nudge(1); });
@@ -195,7 +202,8 @@ void MainWindow::enable_actions() {
     for (const char *name : {"export", "print"})
         action(QLatin1String(name))->setEnabled(stands);
     action(QStringLiteral("remove"))
-        ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::opening);
+        ->setEnabled(desk_->is_open() && (selection_->chosen().kind == Chosen::Kind::opening ||
+                                          plan_->chosen_partition() >= 0));
     for (const char *name : {"wall_outward", "wall_inward"})
         action(QLatin1String(name))
             ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::wall);

@@ -215,7 +215,7 @@
     </message>
     <message>
         <source>Nothing is in the way of this shell.</source>
-        <translation>Rien ne s'oppose à cette coque.</translation>
+        <translation>Rien ne s&apos;oppose à cette coque.</translation>
     </message>
 </context>
 <context>
@@ -774,10 +774,6 @@
         <translation>Rétablir</translation>
     </message>
     <message>
-        <source>Re&amp;move opening</source>
-        <translation>Ô&amp;ter l’ouverture</translation>
-    </message>
-    <message>
         <source>&amp;Copy the cut list</source>
         <translation>&amp;Copier la liste de débit</translation>
     </message>
@@ -972,6 +968,18 @@
     <message>
         <source>by &amp;kept and new</source>
         <translation>par &amp;neuf et ancien</translation>
+    </message>
+    <message>
+        <source>Re&amp;move opening or partition</source>
+        <translation>Ô&amp;ter l’ouverture ou la cloison</translation>
+    </message>
+    <message>
+        <source>Add a &amp;partition to the wall</source>
+        <translation>Ajouter une &amp;cloison au mur</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translation>Ctrl+Shift+I</translation>
     </message>
 </context>
 <context>
@@ -1240,6 +1248,26 @@
     <message>
         <source>Move wall</source>
         <translation>Déplacer le mur</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>entaille en selle</translation>
+    </message>
+    <message>
+        <source>Drag, or type how far from the left of wall %1</source>
+        <translation>Glisser, ou taper la distance depuis la gauche du mur %1</translation>
+    </message>
+    <message>
+        <source>Move partition</source>
+        <translation>Déplacer la cloison</translation>
+    </message>
+    <message>
+        <source>Add partition</source>
+        <translation>Ajouter une cloison</translation>
+    </message>
+    <message>
+        <source>Remove partition</source>
+        <translation>Ôter la cloison</translation>
     </message>
 </context>
 <context>

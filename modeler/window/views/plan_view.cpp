@@ -1,8 +1,10 @@
 #include "modeler/window/views/plan_view.h"
 
+#include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
@@ -54,6 +56,7 @@ QString notch_words(const Shell &shell, const CornerPlace &corner, const Layout 
     case NotchKind::square_lap:
         return PlanView::tr("square lap");
     case NotchKind::saddle:
+        return PlanView::tr("saddle");
     case NotchKind::stated:
         break;
     }
@@ -220,8 +223,8 @@ void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
     const WallPlace &w = place(*layout_of(desk_), wall);
     selection_.choose_wall(w.name);
     const Shell &shell = desk_.standing()->job.shell;
-    if (wall >= static_cast<int>(shell.walls.size()))
-        return; // a partition hangs on the walls it stands between
+    if (const int partition = wall - static_cast<int>(shell.walls.size()); partition >= 0)
+        return grab_partition(partition, at);
     const std::size_t before = (static_cast<std::size_t>(wall) + shell.walls.size() - 1) % shell.walls.size();
     const auto probe = wall_moved(shell, static_cast<std::size_t>(wall), Length::mm(1));
     if (!probe) return;
@@ -231,6 +234,19 @@ void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
     grabbed_ = at;
     dragged_ = wall;
     emit hinted(tr("Drag, or type the length of wall %1").arg(text(shell.walls[before].name)));
+}
+
+/// A partition slides along the wall that it starts in.
+void PlanView::grab_partition(int partition, Vec2 at) {
+    const Shell &shell = desk_.standing()->job.shell;
+    const Partition &p = shell.partitions[static_cast<std::size_t>(partition)];
+    for (const WallPlace &w : layout_of(desk_)->walls)
+        if (w.name == p.from) outward_ = flat(w.frame.x);
+    before_length_ = p.from_left.mm();
+    grows_ = 1;
+    grabbed_ = at;
+    partition_ = partition;
+    emit hinted(tr("Drag, or type how far from the left of wall %1").arg(text(p.from)));
 }
 
 void PlanView::hover(Vec2 at) {
@@ -252,6 +268,15 @@ void PlanView::hover(Vec2 at) {
 
 void PlanView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
     const double outward = dot(at - grabbed_, outward_);
+    if (partition_ >= 0) {
+        const Shell &shell = desk_.standing()->job.shell;
+        const double free = keys & Qt::AltModifier ? 1 : grid_step(units());
+        std::vector<double> places;
+        for (const Partition &p : shell.partitions)
+            if (!(keys & Qt::AltModifier) && p.name != shell.partitions[static_cast<std::size_t>(partition_)].name)
+                places.push_back(p.from_left.mm());
+        return move_partition(partition_, snapped(before_length_ + outward, places, reach(), free).at, false);
+    }
     std::vector<double> lengths;
     if (!(keys & Qt::AltModifier))
         for (const Wall &wall : desk_.standing()->job.shell.walls)
@@ -272,20 +297,63 @@ void PlanView::move_wall(double outward, bool as_edit) {
         desk_.show(change);
 }
 
+void PlanView::move_partition(int partition, double from_left, bool as_edit) {
+    const Desk::ShellEdit change = [partition, from_left](const Shell &s) {
+        return partition_moved(s, static_cast<std::size_t>(partition), Length::mm(from_left));
+    };
+    if (as_edit)
+        desk_.edit(tr("Move partition"), change);
+    else
+        desk_.show(change);
+}
+
+void PlanView::add_partition() {
+    const StatePtr &state = desk_.standing();
+    if (!state) return;
+    const std::string wall = selection_.wall();
+    std::string name;
+    const bool done = desk_.edit(tr("Add partition"), [&](const Shell &s) {
+        auto next = with_fitting_partition(s, wall);
+        if (next) name = next->partitions.back().name;
+        return next;
+    });
+    if (done) selection_.choose_wall(name);
+}
+
+int PlanView::chosen_partition() const {
+    const StatePtr &state = desk_.standing();
+    for (int i = 0; state && i < static_cast<int>(state->job.shell.partitions.size()); ++i)
+        if (selection_.is_wall(state->job.shell.partitions[static_cast<std::size_t>(i)].name)) return i;
+    return -1;
+}
+
+void PlanView::remove_chosen() {
+    const int partition = chosen_partition();
+    if (partition < 0) return;
+    const std::string name = desk_.standing()->job.shell.partitions[static_cast<std::size_t>(partition)].name;
+    selection_.clear();
+    desk_.edit(tr("Remove partition"),
+               [&](const Shell &s) { return std::optional(without_partition(s, name)); });
+}
+
 void PlanView::release() {
-    dragged_ = -1;
-    desk_.settle(tr("Move wall"));
+    const QString deed = partition_ >= 0 ? tr("Move partition") : tr("Move wall");
+    dragged_ = partition_ = -1;
+    desk_.settle(deed);
 }
 
 void PlanView::give_up() {
-    dragged_ = -1;
+    dragged_ = partition_ = -1;
     desk_.cancel();
     update();
 }
 
 void PlanView::take_typed(Length length) {
-    if (dragged_ < 0) return;
-    move_wall(grows_ * (length.mm() - before_length_), false);
+    if (!is_dragging()) return;
+    if (partition_ >= 0)
+        move_partition(partition_, length.mm(), false);
+    else
+        move_wall(grows_ * (length.mm() - before_length_), false);
     release();
 }
 
@@ -299,6 +367,10 @@ int PlanView::chosen_wall() const {
 void PlanView::nudge(int steps) {
     const StatePtr &state = desk_.standing();
     const int wall = chosen_wall();
+    if (const int partition = chosen_partition(); partition >= 0) {
+        const Partition &p = state->job.shell.partitions[static_cast<std::size_t>(partition)];
+        return move_partition(partition, p.from_left.mm() + steps * grid_step(units()), true);
+    }
     if (wall >= 0 && wall < static_cast<int>(state->job.shell.walls.size()))
         move_wall(steps * grid_step(units()), true);
 }

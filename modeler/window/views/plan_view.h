@@ -15,6 +15,11 @@ class PlanView : public DrawingView {
 
     /// Moves the chosen wall by steps of the grid, outward or inward.
     void nudge(int steps);
+    /// A partition from the middle of the wall that is shown, to be dragged where it belongs.
+    void add_partition();
+    /// The chosen partition goes, and what hangs on it.
+    void remove_chosen();
+    int chosen_partition() const; ///< index into Shell::partitions; -1 where none is chosen
 
   protected:
     sheets::Rect content() const override;
@@ -24,7 +29,7 @@ class PlanView : public DrawingView {
     void drag(Vec2 at, Qt::KeyboardModifiers keys) override;
     void release() override;
     void give_up() override;
-    bool is_dragging() const override { return dragged_ >= 0; }
+    bool is_dragging() const override { return dragged_ >= 0 || partition_ >= 0; }
     void take_typed(Length length) override;
     UnitSystem units() const override;
     void keyPressEvent(QKeyEvent *event) override;
@@ -37,6 +42,8 @@ class PlanView : public DrawingView {
     void choose_next(int step);
     void move_wall(double outward, bool as_edit);
     void paint_timbers(QPainter &painter) const;
+    void move_partition(int partition, double from_left, bool as_edit);
+    void grab_partition(int partition, Vec2 at);
     void paint_walls(QPainter &painter) const;
     void paint_openings(QPainter &painter) const;
     void paint_dimensions(QPainter &painter) const;
@@ -44,9 +51,10 @@ class PlanView : public DrawingView {
 
     Desk &desk_;
     Selection &selection_;
-    int dragged_ = -1;
+    int dragged_ = -1;   ///< of Shell::walls
+    int partition_ = -1; ///< that is dragged
     Vec2 grabbed_;
-    double before_length_ = 0; ///< of the wall before the dragged one
+    double before_length_ = 0; ///< of the wall before the dragged one; where a dragged partition starts
     double grows_ = 1;         ///< how that changes for each millimetre outward
     Vec2 outward_;
 };
