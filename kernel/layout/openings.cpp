@@ -197,8 +197,9 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
                 cuts.push_back({i, span, false, BoxUse::sill, o.sill.mm(), over.to, fall});
             continue;
         }
-        const bool at_low = o.sill.mm() <= under.from + tolerance::thinnest;
-        const bool at_high = (o.sill + o.height).mm() >= over.to - tolerance::thinnest;
+        // Of a tapered log no wood is left that would run out to nothing within the opening: it would fall in two lumps.
+        const bool at_low = o.sill.mm() <= under.to + tolerance::thinnest;
+        const bool at_high = (o.sill + o.height).mm() >= over.from - tolerance::thinnest;
         cuts.push_back({i, span, at_low && at_high,
                         at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high,
                         at_low ? 0 : fall});

@@ -154,3 +154,23 @@ TEST_CASE("Tags are unique and equal shells give equal layouts") {
     REQUIRE(a.pieces.size() == b.pieces.size());
     for (std::size_t i = 0; i < a.pieces.size(); ++i) CHECK(a.pieces[i].tag == b.pieces[i].tag);
 }
+
+TEST_CASE("An opening that ends within a log's taper leaves no wood that runs out to nothing") {
+    Shell shell = test::plain_shell();
+    shell.logs.butt_height = Length::mm(216);
+    shell.logs.tip_height = Length::mm(204); // 210 mm in the middle, 12 mm over 5 m
+    Opening o;
+    o.wall = "A";
+    o.from_left = Length::mm(1500);
+    o.width = Length::mm(2000);
+    o.sill = Length::mm(0);
+    o.height = Length::mm(210); // the top of the first log is at 212 over one jamb and at 208 over the other
+    shell.openings = {o};
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    int first = 0;
+    for (const Piece &p : layout.pieces) first += p.wall == 0 && p.round == 1;
+    CHECK(first == 2);
+    CHECK(overlaps(layout, bodies_of(layout)).empty());
+}

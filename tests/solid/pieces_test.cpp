@@ -62,7 +62,7 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
             RC_ASSERT(solids[m].method == Method::direct);
             const Solid &solid = solids[m].solid;
             RC_ASSERT(count_solids(solid) == 1);
-            RC_ASSERT(is_valid(solid));
+            if (!is_valid(solid)) RC_FAIL(first_of(layout, m).tag + " is not valid\n" + write_document(shell));
             // Two sums of many signed parts: slanted faces of tapered logs round to 1.02e-12 apart at worst
             // seen.
             if (!near(volume(solid), bodies[m].volume, 1e-10)) {
