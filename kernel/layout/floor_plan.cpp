@@ -295,8 +295,8 @@ class Planner {
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
         t.to = {middle + right->distance, y};
-        t.datum = beam_end(*left);
-        t.far = beam_end(*right);
+        t.datum = beam_end(*left, &bay != &bays_.front());
+        t.far = beam_end(*right, &bay != &bays_.back());
         t.load_width = half_way(y);
         t.width_from = t.width_to = b.size.width.mm();
         t.height_from = t.height_to = b.size.height.mm();
@@ -315,10 +315,12 @@ class Planner {
         return (behind - before) / 2;
     }
 
-    TimberEnd beam_end(const WallFace &face) const {
+    /// In a wall between two bays the beam of the other bay lies in the same log from behind.
+    TimberEnd beam_end(const WallFace &face, bool shared = false) const {
         TimberEnd end;
         end.wall = face.wall;
-        end.bearing = std::min(floor_.bearing.mm(), thickness(face.wall) - least_beside);
+        const double most = thickness(face.wall) - least_beside;
+        end.bearing = std::min(floor_.bearing.mm(), shared ? most / 2 : most);
         return end;
     }
 
