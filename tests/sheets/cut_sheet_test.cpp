@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/svg/svg.h"
+#include "kernel/document/document.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
@@ -95,7 +96,8 @@ std::string compared(const std::map<std::string, int> &found, const std::map<std
     std::string text;
     for (const auto &[number, count] : wanted)
         if (!found.contains(number) || found.at(number) != count)
-            text += number + " wanted " + std::to_string(count) + "\n";
+            text += number + " wanted " + std::to_string(count) + ", found " +
+                    std::to_string(found.contains(number) ? found.at(number) : 0) + "\n";
     for (const auto &[number, count] : found)
         if (!wanted.contains(number))
             text += number + " found " + std::to_string(count) + " but not wanted\n";
@@ -139,7 +141,7 @@ std::string problems(const Shell &shell, const CutSheetOptions &options, std::si
         text += all_clashes(sheets);
         if (says(sheets, "Cannot be drawn")) text += piece.tag + " could not be drawn\n";
         const std::string dims = compared(dimensions_on(sheets, words), dimensions_of(piece, words));
-        if (!dims.empty()) text += piece.tag + " dimensions:\n" + dims;
+        if (!dims.empty()) text += piece.tag + " dimensions:\n" + dims + write_document(shell);
         const int pegs = static_cast<int>(features_of(piece).pegs.size());
         const std::size_t cuts = std::count_if(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
             return !std::holds_alternative<Bore>(cut) && !std::holds_alternative<FaceCut>(cut);
