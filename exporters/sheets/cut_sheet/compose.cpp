@@ -17,11 +17,8 @@ constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no f
 constexpr double letterings[] = {3.5, 2.5};
 
 std::vector<double> points_of(const SeenPiece &piece) {
-    std::vector<double> points{piece.body->centroid.x};
-    for (const Station &s : stations_of(piece.features))
-        points.push_back(s.x);
-    for (const PegHole &peg : piece.features.pegs)
-        points.push_back(peg.bore->x);
+    std::vector<double> points = places_of(piece.features);
+    points.push_back(piece.body->centroid.x);
     return points;
 }
 

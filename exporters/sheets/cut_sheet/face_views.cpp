@@ -21,14 +21,7 @@ constexpr double between_rows = 7;
 constexpr double line_over_numbers = 1.5;
 
 std::vector<double> points_of(const ViewsWanted &wanted) {
-    std::vector<double> points;
-    for (const Station &s : stations_of(wanted.piece->features))
-        points.push_back(s.x);
-    for (const PegHole &peg : wanted.piece->features.pegs)
-        points.push_back(peg.bore->x);
-    for (const Pocket &pocket : wanted.piece->features.pockets)
-        for (const double side : {-1.0, 1.0})
-            points.push_back(pocket.cut->x + side * pocket.cut->half_at_back);
+    std::vector<double> points = places_of(wanted.piece->features);
     points.push_back(wanted.piece->body->centroid.x);
     return points;
 }

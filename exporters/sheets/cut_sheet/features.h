@@ -88,6 +88,10 @@ struct Features {
 
 Features features_of(const Piece &piece);
 
+/// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one, seen from
+/// its datum end.
+const char *side_word(const Piece &piece, bool inside);
+
 /// A place along the log that a saw or chisel goes to.
 struct Station {
     double x = 0;         ///< on the outside face
@@ -99,6 +103,10 @@ std::vector<Station> stations_of(const Features &features);
 
 /// The places that lie elsewhere on the inside face, each once, ascending on the outside face.
 std::vector<SawLine> slanting_places(const Features &features);
+
+/// All places along the log where something is cut or bored, on either side face: none of them may be left out
+/// of a drawing. In no order, some more than once.
+std::vector<double> places_of(const Features &features);
 
 /// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
 struct Level {

@@ -232,15 +232,6 @@ Table peg_table(const Features &features, const Words &words) {
     return table;
 }
 
-namespace {
-
-const char *side_word(const Piece &piece, bool inside) {
-    if (piece.timber >= 0) return inside ? "left" : "right";
-    return inside ? "inside" : "outside";
-}
-
-} // namespace
-
 Table pocket_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Pockets; their beds are heights over the under face";
