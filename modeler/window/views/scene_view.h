@@ -57,6 +57,7 @@ class SceneView : public QOpenGLWidget {
   private:
     void let_go();
     void moved();
+    void follow_with_light();
     double aspect() const;
     QSize pixels() const;
     int id_under(QPointF at);
@@ -74,6 +75,7 @@ class SceneView : public QOpenGLWidget {
     bool fresh_ = false;  ///< the scene is not shown to the renderer yet
     bool fitted_ = false; ///< a scene was fitted once
     bool moving_ = false;
+    double light_azimuth_ = 0; ///< radians, see Look
     int hovered_ = -1;
     QPointF last_, pressed_;
     QTimer still_, hover_;
