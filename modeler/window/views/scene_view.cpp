@@ -161,7 +161,7 @@ void SceneView::set_scene(Scene scene) {
         fitted_ = true;
         set_view(view_);
     }
-    update();
+    moved(); // while edits follow one another they are drawn as quickly as a turn
 }
 
 void SceneView::set_labels(std::vector<Label> labels) {
