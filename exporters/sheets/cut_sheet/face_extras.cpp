@@ -115,8 +115,8 @@ void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     const double edge = at_foot ? row.outline.y0 : row.outline.y1;
     const double way = at_foot ? -1 : 1, start = edge - way * std::min(6.0, row.outline.height() * 0.6);
     add_arrow(face, {x, start}, {x, edge});
-    put_text(face, side_word(*face.features().piece, false), {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left,
-             false);
+    put_text(face, side_word(*face.features().piece, false), {x + 1.6, (start + edge) / 2 - small / 2}, small,
+             Across::left, false);
 }
 
 std::vector<Item> balance_symbol(Vec2 c) {

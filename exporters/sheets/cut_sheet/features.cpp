@@ -235,17 +235,17 @@ std::vector<SawLine> slanting_places(const Features &features) {
     return all;
 }
 
-std::vector<double> places_of(const Features &features) {
-    std::vector<double> all;
+std::vector<WorkedPlace> places_of(const Features &features) {
+    std::vector<WorkedPlace> all;
     for (const Station &s : stations_of(features))
-        all.push_back(s.x);
+        all.push_back({s.x});
     for (const SawLine &line : slanting_places(features))
-        all.insert(all.end(), {line.outside, line.inside});
+        all.insert(all.end(), {{line.outside}, {line.inside}});
     for (const PegHole &peg : features.pegs)
-        all.push_back(peg.bore->x);
+        all.push_back({peg.bore->x, false});
     for (const Pocket &pocket : features.pockets)
         for (const double side : {-1.0, 1.0})
-            all.push_back(pocket.cut->x + side * pocket.cut->half_at_back);
+            all.push_back({pocket.cut->x + side * pocket.cut->half_at_back, false});
     return all;
 }
 

@@ -42,7 +42,10 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
     const Projection projection = projection_of(View::isometric);
     const double room = (width - width_across(blank, projection, scale.ratio)) / projection.across.x;
     if (room <= 0) return std::nullopt;
-    const auto ruler = ruler_for(0, blank.length, places_of(features), scale.ratio, room, near, most_breaks);
+    std::vector<Place> places;
+    for (const WorkedPlace &place : places_of(features))
+        places.push_back({place.x, near});
+    const auto ruler = ruler_for({0, near}, {blank.length, near}, places, scale.ratio, room, most_breaks);
     if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
 
     Board board;

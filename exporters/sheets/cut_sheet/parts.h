@@ -7,8 +7,8 @@
 
 namespace roundlay::sheets {
 
-/// `count` stretches that together are [0, length], divided as evenly as can be at places that keep `near`
-/// away from every point. Divided evenly where no such place is to be found.
-std::vector<Shown> divided(double length, int count, const std::vector<double> &points, double near);
+/// `count` stretches that together are [0, length], none of which needs much more paper than another once
+/// what is empty is left out. Divided clear of all places where that can be.
+std::vector<Shown> divided(double length, int count, std::vector<Place> places, double scale);
 
 } // namespace roundlay::sheets
