@@ -26,6 +26,27 @@ NotchRule notch_of(const Shell &shell, const std::string &first, const std::stri
     return shell.notch;
 }
 
+constexpr double kept = 800;   // mm of the logs behind the corner, along the diagonal
+constexpr double around = 450; // mm on either side of the corner that are looked at
+
+/// From the corner toward the middle between its two walls, of length 1.
+Vec2 inward_of(const Layout &layout, const CornerPlace &corner) {
+    const auto away = [&](int wall) {
+        const WallPlace &w = layout.walls[static_cast<std::size_t>(wall)];
+        const Vec3 middle = w.frame.to_world({w.length / 2, w.thickness / 2, 0});
+        const Vec2 way = Vec2{middle.x, middle.y} - corner.centre;
+        return (1 / length(way)) * way;
+    };
+    const Vec2 sum = away(corner.ends) + away(corner.starts);
+    return (1 / length(sum)) * sum;
+}
+
+/// The logs' ends look at whoever stands there.
+View view_along(Vec2 inward) {
+    if (inward.x > 0) return inward.y > 0 ? View::south_west : View::north_west;
+    return inward.y > 0 ? View::south_east : View::north_east;
+}
+
 } // namespace
 
 JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
@@ -64,7 +85,8 @@ QWidget *JointPage::fields() {
     title_ = new QLabel;
     title_->setWordWrap(true);
     title_->setAlignment(Qt::AlignTop);
-    title_->setMinimumHeight(2 * title_->fontMetrics().lineSpacing()); // its words come and go, the view stays
+    title_->setMinimumHeight(2 *
+                             title_->fontMetrics().lineSpacing()); // its words come and go, the view stays
     form->addRow(tr("C&orner"), corners_);
     form->addRow(tr("&Lift"), lift_);
     form->addRow(tr("&Notch"), kind_);
@@ -111,14 +133,16 @@ void JointPage::refresh() {
             2 * (p.round - 1) + (layout.walls[static_cast<std::size_t>(p.wall)].starts_full ? 0 : -1);
         i.frame.origin = i.frame.origin + (std::max(order, 0.0) * lift) * Vec3{0, 0, 1};
     }
+    view_->set_hurried(desk_.dragging());
     view_->set_scene(std::move(scene));
-    if (shown_ == c.name) return;
-    shown_ = c.name;
-    constexpr double around = 900; // mm of the logs on either side of the corner
+    const Vec2 inward = inward_of(layout, c);
     const Vec3 middle{c.centre.x, c.centre.y, 0};
-    view_->look_at(
-        {middle - Vec3{around, around, 0}, middle + Vec3{around, around, 2.5 * rounds_shown * layout.pitch}},
-        View::south_east);
+    view_->set_section(Plane{{inward.x, inward.y, 0}, dot(inward, c.centre) + kept});
+    const double top = rounds_shown * (layout.pitch + 2 * lift);
+    const Box3 box{middle - Vec3{around, around, 0}, middle + Vec3{around, around, top}};
+    if (shown_ == c.name) return view_->keep_in_sight(box);
+    shown_ = c.name;
+    view_->look_at(box, view_along(inward));
 }
 
 void JointPage::show_notch() {

@@ -100,7 +100,7 @@ double SceneView::aspect() const {
 }
 
 Look SceneView::look() const {
-    Look look = moving_ ? moving_look() : Look();
+    Look look = moving_ || hurried_ ? moving_look() : Look();
     look.section = section_;
     look.hovered = hovered_;
     look.edge_width = devicePixelRatioF();
@@ -132,34 +132,73 @@ void SceneView::paint_labels(QPainter &painter) const {
     const Box3 box = bounds(scene_);
     const Matrix4 clip =
         projection_matrix(camera_, aspect(), depth_range(camera_, box)) * view_matrix(camera_);
-    const QFontMetricsF metrics(painter.font());
     std::vector<QRectF> taken; // a label that would cover another stays away
-    for (const Label &label : labels_) {
-        const auto p = transformed(clip, label.at);
-        if (p[3] <= 0) continue;
-        QRectF rect = metrics.boundingRect(label.words).adjusted(-4, -1, 4, 1);
-        rect.moveCenter({(p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height()});
-        const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
-        if (std::any_of(taken.begin(), taken.end(), covers)) continue;
-        taken.push_back(rect);
-        QColor paper = tints().paper;
-        paper.setAlphaF(0.85F);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(paper);
-        painter.drawRoundedRect(rect, 3, 3);
-        painter.setPen(tints().ink);
-        painter.drawText(rect, Qt::AlignCenter, label.words);
+    for (const Label &label : labels_)
+        draw_label(painter, clip, label, taken);
+}
+
+/// False where it found no place.
+bool SceneView::draw_label(QPainter &painter, const Matrix4 &clip, const Label &label,
+                           std::vector<QRectF> &taken) const {
+    constexpr double lifted = 34; // pixels of a tag that stands above its log
+    const auto a = transformed(clip, label.from), b = transformed(clip, label.to);
+    if (a[3] <= 0 || b[3] <= 0) return false;
+    const auto seen = [this](const auto &p) {
+        return QPointF((p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height());
+    };
+    const QPointF middle = (seen(a) + seen(b)) / 2;
+    QRectF rect = QFontMetricsF(painter.font()).boundingRect(label.words).adjusted(-4, -1, 4, 1);
+    const bool covers_it = QLineF(seen(a), seen(b)).length() < 2 * rect.width();
+    rect.moveCenter(covers_it ? middle - QPointF(0, lifted) : middle);
+    const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
+    if (std::any_of(taken.begin(), taken.end(), covers)) return false;
+    taken.push_back(rect);
+    if (covers_it) {
+        painter.setPen(QPen(tints().ink, 1.2));
+        painter.drawLine(rect.center(), middle);
     }
+    QColor paper = tints().paper;
+    paper.setAlphaF(0.85F);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(rect, 3, 3);
+    painter.setPen(tints().ink);
+    painter.drawText(rect, Qt::AlignCenter, label.words);
+    return true;
 }
 
 void SceneView::set_scene(Scene scene) {
     scene_ = std::move(scene);
     fresh_ = true;
-    if (!fitted_ && !scene_.instances.empty()) {
-        fitted_ = true;
-        set_view(view_);
-    }
+    if (!aimed_ && !scene_.instances.empty()) aim();
     update();
+}
+
+void SceneView::fit_next_scene() {
+    untouched_ = true;
+    aimed_ = false;
+    aim_.reset();
+}
+
+/// What is drawn last stays until it is drawn with all there is.
+void SceneView::set_hurried(bool on) {
+    if (hurried_ == on) return;
+    hurried_ = on;
+    if (!on) still_.start();
+}
+
+void SceneView::aim() {
+    const bool corner = view_ == View::south_east || view_ == View::north_east || view_ == View::north_west ||
+                        view_ == View::south_west;
+    camera_ = looking_at(aim_ ? *aim_ : bounds(scene_), view_, aspect(),
+                         corner || aim_ ? Projection::perspective : Projection::parallel);
+    aimed_ = true;
+    update();
+}
+
+void SceneView::resizeEvent(QResizeEvent *event) {
+    QOpenGLWidget::resizeEvent(event);
+    if (untouched_ && !scene_.instances.empty()) aim();
 }
 
 void SceneView::set_labels(std::vector<Label> labels) {
@@ -174,16 +213,22 @@ void SceneView::set_section(std::optional<Plane> section) {
 
 void SceneView::set_view(View view) {
     view_ = view;
-    const bool corner = view == View::south_east || view == View::north_east || view == View::north_west ||
-                        view == View::south_west;
-    camera_ =
-        looking_at(bounds(scene_), view, aspect(), corner ? Projection::perspective : Projection::parallel);
     moved();
+    fit_next_scene();
+    aim();
 }
 
 void SceneView::look_at(const Box3 &box, View view) {
-    camera_ = looking_at(box, view, aspect(), Projection::perspective);
+    view_ = view;
     moved();
+    untouched_ = true;
+    aim_ = box;
+    aim();
+}
+
+void SceneView::keep_in_sight(const Box3 &box) {
+    aim_ = box;
+    if (untouched_) aim();
 }
 
 void SceneView::set_projection(Projection projection) {
@@ -225,6 +270,7 @@ void SceneView::zoom(double factor, QPointF at) {
 
 void SceneView::moved() {
     moving_ = true;
+    untouched_ = false;
     still_.start();
     update();
 }
