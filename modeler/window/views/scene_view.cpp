@@ -122,49 +122,9 @@ void SceneView::paintGL() {
     renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
     constexpr double per_ms = 1e6;
     last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
-    layer_->setVisible(!labels_.empty());
+    layer_->setVisible(!labels_.empty() || !handles_.empty());
     layer_->resize(QWidget::size());
     layer_->update();
-}
-
-void SceneView::paint_labels(QPainter &painter) const {
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Box3 box = bounds(scene_);
-    const Matrix4 clip =
-        projection_matrix(camera_, aspect(), depth_range(camera_, box)) * view_matrix(camera_);
-    std::vector<QRectF> taken; // a label that would cover another stays away
-    for (const Label &label : labels_)
-        draw_label(painter, clip, label, taken);
-}
-
-/// False where it found no place.
-bool SceneView::draw_label(QPainter &painter, const Matrix4 &clip, const Label &label,
-                           std::vector<QRectF> &taken) const {
-    constexpr double lifted = 34; // pixels of a tag that stands above its log
-    const auto a = transformed(clip, label.from), b = transformed(clip, label.to);
-    if (a[3] <= 0 || b[3] <= 0) return false;
-    const auto seen = [this](const auto &p) {
-        return QPointF((p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height());
-    };
-    const QPointF middle = (seen(a) + seen(b)) / 2;
-    QRectF rect = QFontMetricsF(painter.font()).boundingRect(label.words).adjusted(-4, -1, 4, 1);
-    const bool covers_it = QLineF(seen(a), seen(b)).length() < 2 * rect.width();
-    rect.moveCenter(covers_it ? middle - QPointF(0, lifted) : middle);
-    const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
-    if (std::any_of(taken.begin(), taken.end(), covers)) return false;
-    taken.push_back(rect);
-    if (covers_it) {
-        painter.setPen(QPen(tints().ink, 1.2));
-        painter.drawLine(rect.center(), middle);
-    }
-    QColor paper = tints().paper;
-    paper.setAlphaF(0.85F);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(paper);
-    painter.drawRoundedRect(rect, 3, 3);
-    painter.setPen(tints().ink);
-    painter.drawText(rect, Qt::AlignCenter, label.words);
-    return true;
 }
 
 void SceneView::set_scene(Scene scene) {
@@ -208,7 +168,7 @@ void SceneView::set_labels(std::vector<Label> labels) {
 
 void SceneView::set_section(std::optional<Plane> section) {
     section_ = section;
-    moved();
+    stirred();
 }
 
 void SceneView::set_view(View view) {
@@ -269,8 +229,13 @@ void SceneView::zoom(double factor, QPointF at) {
 }
 
 void SceneView::moved() {
-    moving_ = true;
     untouched_ = false;
+    stirred();
+}
+
+/// Drawn in haste until it stands still.
+void SceneView::stirred() {
+    moving_ = true;
     still_.start();
     update();
 }
@@ -292,12 +257,17 @@ QString SceneView::driver() const {
 
 void SceneView::mousePressEvent(QMouseEvent *event) {
     last_ = pressed_ = event->position();
+    held_ = event->button() == Qt::LeftButton ? handle_at(pressed_) : -1;
 }
 
 void SceneView::mouseMoveEvent(QMouseEvent *event) {
     const QPointF by = event->position() - last_;
     last_ = event->position();
-    if (event->buttons() == Qt::NoButton) return hover_.start();
+    if (held_ >= 0) return drag_handle(last_, event->modifiers());
+    if (event->buttons() == Qt::NoButton) {
+        setCursor(handle_at(last_) >= 0 ? Qt::SizeVerCursor : Qt::ArrowCursor);
+        return hover_.start();
+    }
     if ((last_ - pressed_).manhattanLength() < click_pixels) return;
     const bool shift = event->modifiers() & Qt::ShiftModifier;
     if (event->buttons() == Qt::LeftButton && !shift)
@@ -307,6 +277,7 @@ void SceneView::mouseMoveEvent(QMouseEvent *event) {
 }
 
 void SceneView::mouseReleaseEvent(QMouseEvent *event) {
+    if (std::exchange(held_, -1) >= 0) return emit handle_released();
     if (event->button() == Qt::LeftButton && (event->position() - pressed_).manhattanLength() < click_pixels)
         emit picked(id_under(event->position()));
 }
@@ -328,6 +299,10 @@ bool SceneView::event(QEvent *event) {
         constexpr double radians = 3.14159265358979 / 180;
         if (gesture->gestureType() == Qt::ZoomNativeGesture) zoom(1 + gesture->value(), gesture->position());
         if (gesture->gestureType() == Qt::RotateNativeGesture) orbit(gesture->value() * radians, 0);
+        return true;
+    }
+    if (event->type() == QEvent::ShortcutOverride && held_ >= 0) {
+        event->accept(); // Escape belongs to the hand
         return true;
     }
     return QOpenGLWidget::event(event);
@@ -362,6 +337,7 @@ bool SceneView::turn_by_key(int key, bool shift) {
 void SceneView::keyPressEvent(QKeyEvent *event) {
     constexpr double step = 1.2;
     const QPointF middle(width() / 2.0, height() / 2.0);
+    if (event->key() == Qt::Key_Escape && std::exchange(held_, -1) >= 0) return emit handle_given_up();
     if (turn_by_key(event->key(), event->modifiers() & Qt::ShiftModifier)) return;
     switch (event->key()) {
     case Qt::Key_Plus:

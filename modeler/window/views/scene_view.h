@@ -20,6 +20,12 @@ class SceneView : public QOpenGLWidget {
         QString words;
     };
 
+    /// A point that a hand drags up and down.
+    struct Handle {
+        Vec3 at;
+        QString words;
+    };
+
     explicit SceneView(QWidget *parent = nullptr);
     ~SceneView() override;
 
@@ -27,6 +33,9 @@ class SceneView : public QOpenGLWidget {
     void fit_next_scene();       ///< as if no hand had moved the camera
     void set_hurried(bool on);   ///< while something changes: frames are drawn as those of a moving camera
     void set_labels(std::vector<Label> labels);
+    void set_handles(std::vector<Handle> handles, std::vector<Vec3> outline); ///< drawn over all
+    const std::vector<Handle> &handles() const { return handles_; }
+    QPointF on_screen(Vec3 world) const;
     void set_section(std::optional<Plane> section);
     void set_view(View view);
     void look_at(const Box3 &box, View view); ///< a part of the scene, in the middle
@@ -46,6 +55,9 @@ class SceneView : public QOpenGLWidget {
     void picked(int id); ///< -1 = nothing
     void hovered(int id);
     void failed(const QString &sentence);
+    void handle_moved(int handle, double up, Qt::KeyboardModifiers keys); ///< mm since it was taken hold of
+    void handle_released();
+    void handle_given_up();
 
   protected:
     void initializeGL() override;
@@ -63,9 +75,13 @@ class SceneView : public QOpenGLWidget {
   private:
     void let_go();
     void moved();
+    void stirred();
     void aim();
-    bool draw_label(QPainter &painter, const Matrix4 &clip, const Label &label,
-                    std::vector<QRectF> &taken) const;
+    Matrix4 clip() const;
+    int handle_at(QPointF at) const;
+    void drag_handle(QPointF to, Qt::KeyboardModifiers keys);
+    void paint_handles(QPainter &painter) const;
+    bool draw_label(QPainter &painter, const Label &label, std::vector<QRectF> &taken) const;
     double aspect() const;
     QSize pixels() const;
     int id_under(QPointF at);
@@ -76,7 +92,10 @@ class SceneView : public QOpenGLWidget {
     std::unique_ptr<Renderer> renderer_;
     Scene scene_;
     std::vector<Label> labels_;
-    QWidget *layer_ = nullptr; ///< that shows the labels
+    std::vector<Handle> handles_;
+    std::vector<Vec3> outline_; ///< of what the handles change
+    int held_ = -1;             ///< handle
+    QWidget *layer_ = nullptr;  ///< that shows the labels
     Camera camera_;
     View view_ = View::south_east;
     std::optional<Plane> section_;
