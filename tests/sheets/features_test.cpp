@@ -76,7 +76,7 @@ TEST_CASE("a ruler leaves out only wood in which nothing happens") {
 }
 
 TEST_CASE("a log is divided away from its cuts") {
-    const auto parts = divided(5000, 2, {{2450, 10}, {2510, 10}}, 0.12); // 12 mm of paper are 100 mm of wood
+    const auto parts = divided(Division::evenly, 5000, 2, {{2450, 10}, {2510, 10}}, 0.12); // 12 mm of paper are 100 mm of wood
     REQUIRE(parts.size() == 2);
     CHECK(parts[0].from == 0);
     CHECK(parts[1].to == 5000);
@@ -90,7 +90,7 @@ TEST_CASE("a log is divided where half of what happens along it is on either sid
     std::vector<Place> places{{5900, 20}};
     for (int i = 1; i <= 8; ++i)
         places.push_back({400.0 * i, 20}); // crowded toward the datum end, 16 mm of paper apart
-    const auto parts = divided(6000, 2, places, 0.1);
+    const auto parts = divided(Division::by_need, 6000, 2, places, 0.1);
     // 24 mm of paper to the first place, 7 times 40, 44 to the last and 10 more: half of 358 is reached at
     // 1950 mm, and 1880 is the nearest that keeps 12 mm of paper from 2000
     CHECK(parts[0].to == Approx(1880).margin(10));

@@ -5,6 +5,7 @@
 #include "exporters/sheets/frame/options.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace roundlay::sheets {
 namespace {
@@ -13,7 +14,11 @@ constexpr double least_face = 9;       ///< a log drawn lower than this on paper
 constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
 constexpr int most_parts = 40;
 constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no finer one is looked for
-constexpr double letterings[] = {3.5, 2.5};
+constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log in parts is divided
+    {3.5, Division::by_need},
+    {3.5, Division::evenly},
+    {2.5, Division::by_need},
+    {2.5, Division::evenly}};
 
 class Composer {
   public:
@@ -28,11 +33,12 @@ class Composer {
     }
 
     /// Views drawn in `parts` stretches at one scale.
-    std::optional<std::vector<Block>> views(double scale, double lettering, int parts) const {
+    std::optional<std::vector<Block>> views(double scale, double lettering, int parts,
+                                            Division division) const {
         std::vector<Block> blocks;
         const double length = wanted_.piece->features.piece->blank.length;
         const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering);
-        for (const Shown &part : divided(length, parts, places, scale)) {
+        for (const Shown &part : divided(division, length, parts, places, scale)) {
             const int number = static_cast<int>(blocks.size()) + 1;
             auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
                                     part.to, area_.width(), number, parts});
@@ -129,8 +135,8 @@ Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int par
     Composed best;
     for (const Scale &scale : scales(wanted.words->system())) {
         if (wanted.piece->features.piece->blank.height * scale.ratio < least_face) break;
-        for (const double lettering : letterings) {
-            const auto views = composer.views(scale.ratio, lettering, parts);
+        for (const auto &[lettering, division] : ways) {
+            const auto views = composer.views(scale.ratio, lettering, parts, division);
             if (!views) continue;
             std::vector<Page> pages = composer.best_pages(*views);
             if (pages.empty()) continue;

@@ -53,9 +53,13 @@ double clear_place(double wanted, double least, double most, const std::vector<P
 
 } // namespace
 
-std::vector<Shown> divided(double length, int count, std::vector<Place> places, double scale) {
+std::vector<Shown> divided(Division division, double length, int count, const std::vector<Place> &places,
+                           double scale) {
     const Need need(length, places, scale);
-    const auto even = [&](double part) { return need.place_of(need.whole() * part / count); };
+    const auto even = [&](double part) {
+        return division == Division::evenly ? length * part / count
+                                            : need.place_of(need.whole() * part / count);
+    };
     std::vector<Shown> parts;
     double from = 0;
     for (int i = 1; i <= count; ++i) {
