@@ -138,6 +138,9 @@ void MainWindow::connect_views() {
     connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
     connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);
     connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
+    connect(plan_, &PlanView::corner_pressed, this,
+            [this] { findChild<QDockWidget *>(QStringLiteral("joint"))->raise(); });
+    connect(plan_, &PlanView::corner_hovered, joint_, &JointPage::peep);
     connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
     connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
     connect(joint_, &JointPage::hinted, hint_, &QLabel::setText);
@@ -147,7 +150,7 @@ void MainWindow::connect_views() {
         text_->go_to(line, column);
     });
     connect(selection_, &Selection::changed, this, [this] { enable_actions(); });
-    connect(start_, &StartPage::asked_for_new, this, &MainWindow::ask_new);
+    connect(start_, &StartPage::asked_for_new, this, [this] { ask_new(); });
     connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
     connect(start_, &StartPage::asked_for_demo, this, &MainWindow::begin_demo);
     connect(start_, &StartPage::asked_for, this, &MainWindow::open);

@@ -94,7 +94,7 @@ class MainWindow : public QMainWindow {
     bool may_leave(); ///< asks where there is unsaved work
     bool save();
     bool save_as();
-    void ask_new();
+    void ask_new(bool drawn = false);
     void ask_open();
     void ask_export();
     void print_preview();

@@ -43,6 +43,9 @@ FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
     tree_->setRootIsDecorated(false);
     tree_->setAccessibleName(tr("Findings"));
     tree_->header()->setStretchLastSection(true);
+    tree_->setUniformRowHeights(false);
+    // Sentences wrap at the width there is; the tree does not look again by itself when that changes.
+    connect(tree_->header(), &QHeaderView::sectionResized, this, [this] { tree_->doItemsLayout(); });
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(tree_);

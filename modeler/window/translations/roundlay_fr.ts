@@ -782,10 +782,6 @@
         <translation>Ouvrir un document &amp;récent</translation>
     </message>
     <message>
-        <source>Open a &amp;demo</source>
-        <translation>Ouvrir un &amp;exemple</translation>
-    </message>
-    <message>
         <source>Save &amp;as…</source>
         <translation>Enregistrer &amp;sous…</translation>
     </message>
@@ -1037,6 +1033,26 @@
         <source>Ctrl+Shift+I</source>
         <translation>Ctrl+Shift+I</translation>
     </message>
+    <message>
+        <source>&amp;Draw a new shell…</source>
+        <translation>&amp;Dessiner une nouvelle coque…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N</source>
+        <translation>Ctrl+Shift+N</translation>
+    </message>
+    <message>
+        <source>Open a de&amp;mo</source>
+        <translation>Ouvrir un e&amp;xemple</translation>
+    </message>
+    <message>
+        <source>D&amp;raw a partition</source>
+        <translation>Dessine&amp;r une cloison</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+D</source>
+        <translation>Ctrl+Shift+D</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1262,6 +1278,29 @@
         <source>%1 pieces in %2 rounds, %3 high</source>
         <translation>%1 pièces en %2 rangs, hauteur %3</translation>
     </message>
+    <message>
+        <source>Drawn by hand</source>
+        <translation>Dessinée à la main</translation>
+    </message>
+    <message>
+        <source>Draw the corners and close the figure: click the first corner again, or press Enter.</source>
+        <translation>Dessinez les angles et fermez la figure : cliquez de nouveau le premier angle, ou appuyez sur Entrée.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanSketch</name>
+    <message>
+        <source>Sketch of the plan</source>
+        <translation>Esquisse du plan</translation>
+    </message>
+    <message>
+        <source>Click corners one after another; digits type an exact length, Enter closes, Backspace takes the last corner back, Escape clears.</source>
+        <translation>Cliquez les angles l’un après l’autre ; les chiffres donnent une longueur exacte, Entrée ferme, Retour arrière reprend le dernier angle, Échap efface.</translation>
+    </message>
+    <message>
+        <source>Click where the first corner shall be</source>
+        <translation>Cliquez à l’endroit du premier angle</translation>
+    </message>
 </context>
 <context>
     <name>PlanView</name>
@@ -1324,6 +1363,18 @@
     <message>
         <source>Remove partition</source>
         <translation>Ôter la cloison</translation>
+    </message>
+    <message>
+        <source>Press on the wall where the partition starts, and drag; digits type how far from its left; Escape leaves</source>
+        <translation>Appuyez sur le mur d’où part la cloison et tirez ; les chiffres donnent la distance depuis sa gauche ; Échap quitte</translation>
+    </message>
+    <message>
+        <source>A partition %1 from the left of wall %2</source>
+        <translation>Une cloison à %1 de la gauche du mur %2</translation>
+    </message>
+    <message>
+        <source>Draw partition</source>
+        <translation>Dessiner la cloison</translation>
     </message>
 </context>
 <context>
