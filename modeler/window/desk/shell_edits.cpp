@@ -85,9 +85,13 @@ std::optional<Shell> with_opening(const Shell &shell, Opening opening, double mi
     return {};
 }
 
+bool fits_as_well(const Shell &shell, const Shell &before) {
+    return fits(shell, errors_of(before));
+}
+
 std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left) {
     auto next = with_partition(shell, from, from_left);
-    if (next && !fits(*next, errors_of(shell))) next.reset();
+    if (next && !fits_as_well(*next, shell)) next.reset();
     return next;
 }
 

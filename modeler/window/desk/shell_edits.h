@@ -33,6 +33,9 @@ NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope
 /// The shell with that rule. For the whole shell the corner lets go of what it stated itself.
 Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, const NotchRule &rule);
 
+/// True where the layout has no error more than that of the shell before.
+bool fits_as_well(const Shell &shell, const Shell &before);
+
 /// With one more partition, square to that wall, exactly there. Nothing where the layout does not take it.
 std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left);
 

@@ -20,6 +20,7 @@ class CutListPanel;
 class Desk;
 class ElevationView;
 class FindingsPanel;
+class FloorPanel;
 class JointPage;
 class LogPanel;
 class MessageBar;
@@ -55,6 +56,7 @@ class MainWindow : public QMainWindow {
     FindingsPanel &findings() { return *findings_; }
     CutListPanel &cut_list() { return *cut_list_; }
     LogPanel &log() { return *log_; }
+    FloorPanel &floors() { return *floors_; }
     JointPage &joint() { return *joint_; }
     SheetView &sheet() { return *sheet_; }
     TextPanel &text_panel() { return *text_; }
@@ -124,6 +126,7 @@ class MainWindow : public QMainWindow {
     CutListPanel *cut_list_;
     LogPanel *log_;
     ShellPanel *shell_;
+    FloorPanel *floors_;
     TextPanel *text_;
     QLabel *hint_, *summary_;
     QMenu *recent_ = nullptr;

@@ -4,6 +4,7 @@
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
@@ -104,6 +105,11 @@ void MainWindow::make_shell_menu() {
     action("add_window")->setShortcut(QKeySequence(tr("Ctrl+I")));
     add(shell, "add_partition", tr("Add a &partition to the wall"), QKeySequence(tr("Ctrl+Shift+I")),
         [this] { plan_->add_partition(); });
+    add(shell, "add_floor", tr("Add a &floor"), QKeySequence(tr("Ctrl+Shift+F")), [this] {
+        findChild<QDockWidget *>(QStringLiteral("floors"))->show();
+        findChild<QDockWidget *>(QStringLiteral("floors"))->raise();
+        floors_->add_floor();
+    });
     QAction *draw = add(shell, "draw_partition", tr("D&raw a partition"), QKeySequence(tr("Ctrl+Shift+D")),
                         [this] { plan_->draw_partition(!plan_->is_drawing()); });
     draw->setCheckable(true);

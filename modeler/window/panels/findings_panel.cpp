@@ -7,6 +7,7 @@
 #include "modeler/window/views/tints.h"
 
 #include <QHeaderView>
+#include <QStyledItemDelegate>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
@@ -33,6 +34,22 @@ QColor group_colour(Weight weight) {
     return weight == Weight::error ? tints().error : tints().warning;
 }
 
+/// As high as its words are at the width of their column.
+class Wrapped : public QStyledItemDelegate {
+  public:
+    explicit Wrapped(QTreeWidget *tree) : QStyledItemDelegate(tree), tree_(tree) {}
+    QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override {
+        constexpr int beside = 8, beneath = 4, endless = 10'000;
+        const int width = std::max(tree_->header()->sectionSize(index.column()) - beside, 1);
+        const QRect words = option.fontMetrics.boundingRect(QRect(0, 0, width, endless), Qt::TextWordWrap,
+                                                            index.data().toString());
+        return {width, std::max(words.height(), option.fontMetrics.height()) + beneath};
+    }
+
+  private:
+    QTreeWidget *tree_;
+};
+
 } // namespace
 
 FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
@@ -43,7 +60,7 @@ FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
     tree_->setRootIsDecorated(false);
     tree_->setAccessibleName(tr("Findings"));
     tree_->header()->setStretchLastSection(true);
-    tree_->setUniformRowHeights(false);
+    tree_->setItemDelegateForColumn(1, new Wrapped(tree_));
     // Sentences wrap at the width there is; the tree does not look again by itself when that changes.
     connect(tree_->header(), &QHeaderView::sectionResized, this, [this] { tree_->doItemsLayout(); });
     auto *column = new QVBoxLayout(this);

@@ -92,4 +92,32 @@ std::optional<MeasureError> SlopeEdit::take() {
     return {};
 }
 
+void NumberEdit::set_number(std::optional<double> number) {
+    const bool same = number == number_;
+    number_ = number;
+    if (!same || !isModified()) show_value();
+}
+
+QString NumberEdit::shown() const {
+    return number_ ? QString::number(*number_) : QString();
+}
+
+/// A comma is a decimal point too: the keyboards of half the world have no other.
+std::optional<MeasureError> NumberEdit::take() {
+    const QString typed = QLineEdit::text().trimmed().replace(u',', u'.');
+    std::optional<double> next;
+    if (!typed.isEmpty()) {
+        bool is_number = false;
+        next = typed.toDouble(&is_number);
+        if (!is_number)
+            return MeasureError{0, tr("this is no number").toStdString(),
+                                tr("a number such as 1.9").toStdString()};
+    }
+    const bool differs = next != number_;
+    number_ = next;
+    show_value();
+    if (differs) emit committed();
+    return {};
+}
+
 } // namespace roundlay::window

@@ -219,6 +219,217 @@
     </message>
 </context>
 <context>
+    <name>FloorPanel</name>
+    <message>
+        <source>&amp;Floor</source>
+        <translation>P&amp;lancher</translation>
+    </message>
+    <message>
+        <source>Add a floor</source>
+        <translation>Ajouter un plancher</translation>
+    </message>
+    <message>
+        <source>Remove the floor</source>
+        <translation>Ôter le plancher</translation>
+    </message>
+    <message>
+        <source>no screen of spans</source>
+        <translation>portées non vérifiées</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>No&amp;m</translation>
+    </message>
+    <message>
+        <source>Joists fro&amp;m wall</source>
+        <translation>Solives du &amp;mur</translation>
+    </message>
+    <message>
+        <source>to &amp;wall</source>
+        <translation>&amp;au mur</translation>
+    </message>
+    <message>
+        <source>Le&amp;vel of their tops</source>
+        <translation>Ni&amp;veau du dessus</translation>
+    </message>
+    <message>
+        <source>&amp;Spacing</source>
+        <translation>Entra&amp;xe</translation>
+    </message>
+    <message>
+        <source>First s&amp;pace</source>
+        <translation>&amp;Premier écart</translation>
+    </message>
+    <message>
+        <source>as the spacing</source>
+        <translation>comme l’entraxe</translation>
+    </message>
+    <message>
+        <source>Joist w&amp;idth</source>
+        <translation>La&amp;rgeur des solives</translation>
+    </message>
+    <message>
+        <source>Joist &amp;height</source>
+        <translation>&amp;Hauteur des solives</translation>
+    </message>
+    <message>
+        <source>Width at the tip</source>
+        <translation>Largeur au petit bout</translation>
+    </message>
+    <message>
+        <source>as the butt</source>
+        <translation>comme au gros bout</translation>
+    </message>
+    <message>
+        <source>Height at the tip</source>
+        <translation>Hauteur au petit bout</translation>
+    </message>
+    <message>
+        <source>&amp;Bearing</source>
+        <translation>A&amp;ppui</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>tailed</source>
+        <translation>à queue</translation>
+    </message>
+    <message>
+        <source>Pocket</source>
+        <translation>Mortaise</translation>
+    </message>
+    <message>
+        <source>Poc&amp;ket</source>
+        <translation>Mor&amp;taise</translation>
+    </message>
+    <message>
+        <source>Each cheek widens by</source>
+        <translation>Chaque joue s’évase de</translation>
+    </message>
+    <message>
+        <source>Each &amp;cheek widens by</source>
+        <translation>Chaque &amp;joue s’évase de</translation>
+    </message>
+    <message>
+        <source>&amp;Live load, kPa</source>
+        <translation>Char&amp;ge d’usage, kPa</translation>
+    </message>
+    <message>
+        <source>&amp;Dead load, kPa</source>
+        <translation>C&amp;harge permanente, kPa</translation>
+    </message>
+    <message>
+        <source>Beams below the joists</source>
+        <translation>Poutres sous les solives</translation>
+    </message>
+    <message>
+        <source>B&amp;eam</source>
+        <translation>Poutr&amp;e</translation>
+    </message>
+    <message>
+        <source>Add a beam</source>
+        <translation>Ajouter une poutre</translation>
+    </message>
+    <message>
+        <source>Remove the beam</source>
+        <translation>Ôter la poutre</translation>
+    </message>
+    <message>
+        <source>From wall, to its middle</source>
+        <translation>Du mur à son milieu</translation>
+    </message>
+    <message>
+        <source>Beam width</source>
+        <translation>Largeur de la poutre</translation>
+    </message>
+    <message>
+        <source>Beam height</source>
+        <translation>Hauteur de la poutre</translation>
+    </message>
+    <message>
+        <source>Openings for stairs and hatches</source>
+        <translation>Trémies d’escalier et de trappe</translation>
+    </message>
+    <message>
+        <source>&amp;Opening</source>
+        <translation>&amp;Trémie</translation>
+    </message>
+    <message>
+        <source>Add an opening</source>
+        <translation>Ajouter une trémie</translation>
+    </message>
+    <message>
+        <source>Remove the opening</source>
+        <translation>Ôter la trémie</translation>
+    </message>
+    <message>
+        <source>Name of the opening</source>
+        <translation>Nom de la trémie</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>Depuis la gauche</translation>
+    </message>
+    <message>
+        <source>From the wall</source>
+        <translation>Depuis le mur</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Add floor</source>
+        <translation>Ajouter le plancher</translation>
+    </message>
+    <message>
+        <source>Remove floor</source>
+        <translation>Ôter le plancher</translation>
+    </message>
+    <message>
+        <source>Add beam</source>
+        <translation>Ajouter la poutre</translation>
+    </message>
+    <message>
+        <source>Remove beam</source>
+        <translation>Ôter la poutre</translation>
+    </message>
+    <message>
+        <source>Add floor opening</source>
+        <translation>Ajouter la trémie</translation>
+    </message>
+    <message>
+        <source>Remove floor opening</source>
+        <translation>Ôter la trémie</translation>
+    </message>
+    <message>
+        <source>Change floor %1</source>
+        <translation>Changer le plancher %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1 : %2 à %3</translation>
+    </message>
+    <message>
+        <source>Beam %1</source>
+        <translation>Poutre %1</translation>
+    </message>
+    <message>
+        <source>Opening %1</source>
+        <translation>Trémie %1</translation>
+    </message>
+</context>
+<context>
     <name>JointPage</name>
     <message>
         <source>Joint</source>
@@ -1053,6 +1264,18 @@
         <source>Ctrl+Shift+D</source>
         <translation>Ctrl+Shift+D</translation>
     </message>
+    <message>
+        <source>Floors</source>
+        <translation>Planchers</translation>
+    </message>
+    <message>
+        <source>Add a &amp;floor</source>
+        <translation>Ajouter un p&amp;lancher</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+F</source>
+        <translation>Ctrl+Shift+F</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1285,6 +1508,17 @@
     <message>
         <source>Draw the corners and close the figure: click the first corner again, or press Enter.</source>
         <translation>Dessinez les angles et fermez la figure : cliquez de nouveau le premier angle, ou appuyez sur Entrée.</translation>
+    </message>
+</context>
+<context>
+    <name>NumberEdit</name>
+    <message>
+        <source>this is no number</source>
+        <translation>ceci n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>a number such as 1.9</source>
+        <translation>un nombre tel que 1,9</translation>
     </message>
 </context>
 <context>
