@@ -2,6 +2,7 @@
 
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/plan_sketch.h"
@@ -53,7 +54,9 @@ std::vector<Wall> walls_of(const NewShell &s) {
 
 QString refusal(const Layout &layout) {
     for (const Finding &f : layout.findings)
-        if (f.weight == Weight::error) return text(f.place.empty() ? f.message : f.place + ": " + f.message);
+        if (f.weight == Weight::error)
+            return (f.place.empty() ? QString() : kernel_place(f.place) + QStringLiteral(": ")) +
+                   kernel_words(f.message);
     return {};
 }
 

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/finding_pieces.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
@@ -105,8 +106,8 @@ void FindingsPanel::refresh() {
     tree_->clear();
     std::fill(std::begin(weights_), std::end(weights_), 0);
     for (const Problem &p : state.read.problems) {
-        QString words = text(p.message);
-        if (!p.expected.empty()) words += tr("; expected %1").arg(text(p.expected));
+        QString words = kernel_words(p.message);
+        if (!p.expected.empty()) words += tr("; expected %1").arg(kernel_words(p.expected));
         add(p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1);
     }
     for (const Weight weight : {Weight::error, Weight::warning, Weight::note})
@@ -114,8 +115,8 @@ void FindingsPanel::refresh() {
             const Finding &f = state.job.findings[i];
             if (f.weight != weight) continue;
             const auto place = state.read.places.locate(f.subject);
-            add(weight, text(f.message), text(f.place), place ? place->line : 0, place ? place->column : 0,
-                static_cast<int>(i));
+            add(weight, kernel_words(f.message), kernel_place(f.place), place ? place->line : 0,
+                place ? place->column : 0, static_cast<int>(i));
         }
     if (tree_->topLevelItemCount() == 0) {
         auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});

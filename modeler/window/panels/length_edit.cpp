@@ -1,5 +1,6 @@
 #include "modeler/window/panels/length_edit.h"
 
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
@@ -32,7 +33,7 @@ void MeasureEdit::finish() {
     if (!isModified()) return;
     const auto error = take();
     if (!error) return;
-    complain(tr("%1; expected %2").arg(window::text(error->message), window::text(error->expected)));
+    complain(tr("%1; expected %2").arg(kernel_words(error->message), kernel_words(error->expected)));
     QToolTip::showText(mapToGlobal(QPoint(0, height())), complaint_, this);
 }
 
