@@ -83,9 +83,8 @@ NewShell usual_shell(Shape shape, UnitSystem units) {
 
 std::optional<Shell> shell_of(const NewShell &sizes) {
     if (!parts_fit(sizes)) return {};
-    Shell shell;
+    Shell shell = begun_in(sizes.units);
     shell.name = sizes.name;
-    shell.units = sizes.units;
     shell.thickness = sizes.thickness;
     shell.walls = walls_of(sizes);
     if (shell.walls.empty()) return {};

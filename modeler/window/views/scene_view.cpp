@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace roundlay::window {
 
@@ -55,6 +56,7 @@ SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
     still_.setInterval(stands_still_ms);
     connect(&still_, &QTimer::timeout, this, [this] {
         moving_ = false;
+        follow_with_light();
         update();
     });
     hover_.setSingleShot(true);
@@ -104,7 +106,7 @@ Look SceneView::look() const {
     look.section = section_;
     look.hovered = hovered_;
     look.edge_width = devicePixelRatioF();
-    look.light_azimuth = light_azimuth_for(camera_);
+    look.light_azimuth = light_azimuth_;
     if (tints().dark) {
         look.background_low = channels(QColor("#1b211f"));
         look.background_high = channels(QColor("#39433f"));
@@ -152,6 +154,7 @@ void SceneView::aim() {
                         view_ == View::south_west;
     camera_ = looking_at(aim_ ? *aim_ : bounds(scene_), view_, aspect(),
                          corner || aim_ ? Projection::perspective : Projection::parallel);
+    light_azimuth_ = light_azimuth_for(camera_);
     aimed_ = true;
     update();
 }
@@ -238,6 +241,15 @@ void SceneView::stirred() {
     moving_ = true;
     still_.start();
     update();
+}
+
+/// Casting the shell's shadow anew takes longer than a frame may, so the sun stands still while the hand
+/// moves, and after turns that do not need it.
+void SceneView::follow_with_light() {
+    constexpr double enough = 0.7; // radians
+    const double wanted = light_azimuth_for(camera_);
+    if (std::abs(std::remainder(wanted - light_azimuth_, 2 * std::numbers::pi)) > enough)
+        light_azimuth_ = wanted;
 }
 
 int SceneView::id_under(QPointF at) {

@@ -75,6 +75,7 @@ class SceneView : public QOpenGLWidget {
   private:
     void let_go();
     void moved();
+    void follow_with_light();
     void stirred();
     void aim();
     Matrix4 clip() const;
@@ -104,6 +105,7 @@ class SceneView : public QOpenGLWidget {
     bool untouched_ = true;   ///< no hand has moved the camera since it was aimed
     std::optional<Box3> aim_; ///< what it looks at; nothing = everything
     bool moving_ = false, hurried_ = false;
+    double light_azimuth_ = 0; ///< radians, see Look
     int hovered_ = -1;
     QPointF last_, pressed_;
     QTimer still_, hover_;
