@@ -4,6 +4,7 @@
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
@@ -13,6 +14,7 @@
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
@@ -45,6 +47,7 @@ class DeskTest : public QObject {
     void an_edit_is_undone_and_done_again_to_the_letter();
     void what_is_restated_reads_back_as_meant();
     void a_partition_comes_moves_and_goes();
+    void a_floor_comes_is_changed_and_goes();
     void nonsense_in_a_length_field_keeps_the_old_value();
     void a_drag_comes_to_rest_on_the_nearest_line();
     void a_file_that_changed_on_the_disk_is_noticed();
@@ -182,6 +185,63 @@ void DeskTest::a_partition_comes_moves_and_goes() {
     QVERIFY(!with_partition(shell, "A", shell.walls[0].length));
     QVERIFY(!partition_moved(shell, 0, Length::mm(1000)));
     QVERIFY(without_partition(shell, "Z") == shell);
+}
+
+void DeskTest::a_floor_comes_is_changed_and_goes() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::tee, UnitSystem::imperial)), "Floor");
+    QVERIFY(settled(window));
+    const std::string first = window.desk().document().text();
+    const auto floors = [&] { return window.desk().state()->read.shell->floors; };
+    const auto undo_text = [&] { return window.desk().history().undoText(); };
+    window.action("add_floor")->trigger();
+    QVERIFY(settled(window));
+    QCOMPARE(floors().size(), std::size_t(1));
+    QVERIFY(!has_errors(window.desk().state()->job.findings));
+    QVERIFY(!window.desk().standing()->job.layout.timbers.empty());
+    QCOMPARE(undo_text(), QString("Add floor"));
+    FloorPanel &panel = window.floors();
+    const auto type = [&](const char *field, const char *words) {
+        LengthEdit &edit = *panel.field(field);
+        edit.selectAll();
+        QTest::keyClicks(&edit, words);
+        QTest::keyClick(&edit, Qt::Key_Return);
+        return settled(window);
+    };
+    QVERIFY(type("spacing", "16 in"));
+    QCOMPARE(floors()[0].spacing, Length::inches(16));
+    QCOMPARE(undo_text(), QString("Change floor ") + text(floors()[0].name));
+    QVERIFY(type("spacing", "now and then"));
+    QCOMPARE(floors()[0].spacing, Length::inches(16));
+    QVERIFY(panel.field("spacing")->complaint().contains("expected"));
+    QVERIFY(type("first", "10 in"));
+    QCOMPARE(floors()[0].first, std::optional(Length::inches(10)));
+    QVERIFY(type("joist_height", "9 in"));
+    QCOMPARE(floors()[0].joist.height, Length::inches(9));
+    panel.add_beam();
+    QVERIFY(settled(window));
+    QCOMPARE(floors()[0].beams.size(), std::size_t(1));
+    QVERIFY(type("beam_width", "10 in"));
+    QCOMPARE(floors()[0].beams[0].size.width, Length::inches(10));
+    panel.add_opening();
+    QVERIFY(settled(window));
+    QCOMPARE(floors()[0].openings.size(), std::size_t(1));
+    QCOMPARE(undo_text(), QString("Add floor opening"));
+    QVERIFY(type("opening_width", "40 in"));
+    QCOMPARE(floors()[0].openings[0].width, Length::inches(40));
+    QVERIFY(!has_errors(window.desk().state()->job.findings));
+    panel.remove_opening();
+    panel.remove_beam();
+    QVERIFY(settled(window));
+    QVERIFY(floors()[0].openings.empty() && floors()[0].beams.empty());
+    panel.remove_floor();
+    QVERIFY(settled(window));
+    QVERIFY(floors().empty());
+    while (window.desk().history().canUndo())
+        window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), first);
+    window.close_document();
 }
 
 void DeskTest::nonsense_in_a_length_field_keeps_the_old_value() {
@@ -391,6 +451,27 @@ void DeskTest::the_window_speaks_french() {
     MainWindow window(kept());
     const auto menus = window.menuBar()->actions();
     QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
+    // What the kernel says, too, down to what stands in its sentences.
+    QCOMPARE(kernel_words(QStringLiteral("sill log")), QStringLiteral("pièce de seuil"));
+    QCOMPARE(kernel_place("wall C, round 7"), QStringLiteral("mur C, rang 7"));
+    QCOMPARE(kernel_words(QStringLiteral("jamb of hall %1 pair")), QStringLiteral("jambage de hall %1 pair"));
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    window.desk().edit("wide", [](const Shell &s) {
+        Shell next = s;
+        next.openings[0].width = Length::feet(90);
+        next.units = UnitSystem::metric;
+        return std::optional(next);
+    });
+    QVERIFY(settled(window));
+    const QTreeWidgetItem *item = window.findings().tree()->topLevelItem(0)->child(0);
+    QCOMPARE(item->text(0), QStringLiteral("mur A, front pair, left"));
+    QVERIFY2(item->text(1).startsWith("front pair, left est large de 27432 mm ; entre les angles du mur A"),
+             qPrintable(item->text(1)));
+    for (const Finding &f : window.desk().state()->job.findings)
+        QVERIFY2(is_kernel_phrase(text(f.message)), f.message.c_str());
+    QVERIFY(!is_kernel_phrase(QStringLiteral("nobody says this")));
+    window.close_document();
     QApplication::removeTranslator(translator.get());
 }
 

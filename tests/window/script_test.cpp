@@ -1,4 +1,5 @@
 // The real window on a screen: a shell from its first wall to its export, and every menu on every demo.
+#include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
@@ -11,6 +12,7 @@
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_sketch.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
@@ -59,6 +61,8 @@ class ScriptTest : public QObject {
   private slots:
     void a_shell_from_its_first_wall_to_its_export();
     void a_length_is_typed_while_dragging();
+    void a_shell_is_drawn_corner_by_corner();
+    void a_partition_is_drawn();
     void a_slope_is_dragged_in_the_joint();
     void the_views_are_looked_at();
     void every_action_is_triggered_once_on_every_demo();
@@ -170,6 +174,107 @@ void ScriptTest::a_length_is_typed_while_dragging() {
     QVERIFY(settled(window));
     QCOMPARE(shell(window).walls[0].length, Length::metres(8));
     QCOMPARE(window.desk().history().count(), 1);
+    window.close_document();
+}
+
+namespace {
+
+void click(DrawingView &view, Vec2 at) {
+    hover(view, view.to_screen(at));
+    press(view, view.to_screen(at));
+    release(view, view.to_screen(at));
+}
+
+void type_length(DrawingView &view, const char *first, const char *rest) {
+    QTest::keyClicks(&view, first);
+    auto *typed = view.findChild<LengthEdit *>();
+    QVERIFY(typed->isVisible());
+    QTest::keyClicks(typed, rest);
+    QTest::keyClick(typed, Qt::Key_Return);
+}
+
+} // namespace
+
+void ScriptTest::a_shell_is_drawn_corner_by_corner() {
+    NewShellDialog dialog(UnitSystem::metric);
+    dialog.choose(Shape::drawn);
+    dialog.show();
+    PlanSketch &sketch = dialog.sketch();
+    QTRY_VERIFY(sketch.width() > 300);
+    QTest::qWait(200);
+    click(sketch, {1020, 980});
+    click(sketch, {9030, 1200}); // at right angles, to a round length
+    QCOMPARE(sketch.corners().back(), (PlanPoint{Length::mm(9000), Length::mm(1000)}));
+    hover(sketch, sketch.to_screen({9100, 4000}));
+    type_length(sketch, "5", "013 mm");
+    QCOMPARE(sketch.corners().back(), (PlanPoint{Length::mm(9000), Length::mm(6013)}));
+    click(sketch, {5030, 6100});
+    click(sketch, {5030, 8500});
+    keep_picture(dialog, "sketch-open");
+    QVERIFY(!sketch.is_closed());
+    QTest::keyClick(&sketch, Qt::Key_Return); // one more corner, then home
+    QVERIFY(sketch.is_closed());
+    QCOMPARE(sketch.corners().size(), std::size_t(6));
+    keep_picture(dialog, "sketch-closed");
+    QTest::keyClick(&sketch, Qt::Key_Backspace);
+    QVERIFY(!sketch.is_closed());
+    click(sketch, {1010, 1030}); // the first corner closes it too
+    QVERIFY(sketch.is_closed());
+    // The same L from the trade's own shapes, up to its lengths.
+    const double depth = sketch.corners()[4].north.mm() - 1000;
+    const auto plan = drawn_plan(sketch.corners());
+    QVERIFY(plan == l_plan(Length::metres(8), Length::mm(depth),
+                           Length::mm(sketch.corners()[4].east.mm() - 1000), Length::mm(5013)));
+    auto backwards = sketch.corners();
+    std::reverse(backwards.begin(), backwards.end());
+    QVERIFY(drawn_plan(backwards) == plan);
+    dialog.accept();
+    QCOMPARE(dialog.shell().walls.size(), std::size_t(6));
+    QVERIFY(!has_errors(lay_out(dialog.shell()).findings));
+    NewShellDialog left(UnitSystem::imperial);
+    left.choose(Shape::drawn);
+    left.show();
+    QTest::qWait(100);
+    click(left.sketch(), {1000, 1000});
+    QTest::keyClick(&left.sketch(), Qt::Key_Escape);
+    QVERIFY(left.isVisible() && left.sketch().corners().empty());
+}
+
+void ScriptTest::a_partition_is_drawn() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Drawn");
+    QVERIFY(settled(window));
+    QTest::qWait(200);
+    const std::string first = window.desk().document().text();
+    PlanView &plan = window.plan();
+    window.action("draw_partition")->trigger();
+    QVERIFY(plan.is_drawing() && window.action("draw_partition")->isChecked());
+    hover(plan, plan.to_screen({3000, 60}));
+    keep_picture(window, "partition-before-the-press");
+    press(plan, plan.to_screen({3000, 60}));
+    move(plan, plan.to_screen({4000, 900}));
+    type_length(plan, "3", "210 mm");
+    QVERIFY(settled(window));
+    QVERIFY(!plan.is_drawing());
+    QCOMPARE(shell(window).partitions.size(), std::size_t(1));
+    QCOMPARE(shell(window).partitions[0].from_left, Length::mm(3210));
+    QCOMPARE(window.desk().history().undoText(), QString("Draw partition"));
+    QVERIFY(!has_error(window));
+    keep_picture(window, "partition-drawn");
+    window.action("draw_partition")->trigger();
+    press(plan, plan.to_screen({6000, 60}));
+    QTest::keyClick(&plan, Qt::Key_Escape);
+    QVERIFY(!plan.is_drawing());
+    window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), first);
+    // A corner under the pointer shows its joint.
+    window.findChild<QDockWidget *>("joint")->raise();
+    QTest::qWait(200);
+    hover(plan, plan.to_screen({9600 - 90, 7200 - 90}));
+    QCOMPARE(window.joint().findChild<QComboBox *>()->currentText(), QString("BC"));
+    hover(plan, plan.to_screen({4000, 3000}));
+    QCOMPARE(window.joint().findChild<QComboBox *>()->currentText(), text(window.selection().corner()));
     window.close_document();
 }
 

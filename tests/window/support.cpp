@@ -55,6 +55,10 @@ void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys) {
     send(widget, QEvent::MouseMove, to, Qt::NoButton, Qt::LeftButton, keys);
 }
 
+void hover(QWidget &widget, QPointF at) {
+    send(widget, QEvent::MouseMove, at, Qt::NoButton, Qt::NoButton, Qt::NoModifier);
+}
+
 void release(QWidget &widget, QPointF at) {
     send(widget, QEvent::MouseButtonRelease, at, Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
 }

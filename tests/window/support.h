@@ -27,6 +27,7 @@ bool settled(MainWindow &window);
 
 void press(QWidget &widget, QPointF at);
 void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys = Qt::NoModifier);
+void hover(QWidget &widget, QPointF at); ///< no button is down
 void release(QWidget &widget, QPointF at);
 
 /// What the screen shows of the window, into the folder of screenshots.

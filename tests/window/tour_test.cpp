@@ -101,7 +101,7 @@ void TourTest::look_at(MainWindow &window, const QString &name) {
     };
     const std::vector<std::vector<const char *>> turns = {{"plan", "elevation", "log"},
                                                           {"shell", "cut_list", "joint"},
-                                                          {"plan", "sheet", "log"},
+                                                          {"floors", "sheet", "log"},
                                                           {"shell", "text", "joint"}};
     int number = 0;
     for (const auto &turn : turns) {

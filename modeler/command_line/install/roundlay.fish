@@ -1,5 +1,4 @@
 # Completion for fish.
-complete -c roundlay -n __fish_use_subcommand -f -a 'new check list export picture'
+complete -c roundlay -n __fish_use_subcommand -f -a 'new check list export picture level record'
 complete -c roundlay -n 'not __fish_use_subcommand' -k -a '(__fish_complete_suffix .roundlay)'
 complete -c roundlay -n 'not __fish_use_subcommand' -f -a '(roundlay (commandline -opc)[2] --help 2>/dev/null | string match -ro -- "--[a-z][a-z-]*" | sort -u)'
-complete -c roundlay-modeler -k -a '(__fish_complete_suffix .roundlay)'

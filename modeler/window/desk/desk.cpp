@@ -3,6 +3,7 @@
 #include "exporters/files/safe_file.h"
 #include "kernel/document/limits.h"
 #include "kernel/document/restate.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
 
@@ -31,8 +32,8 @@ std::filesystem::path file_path(const QString &path) {
 }
 
 QString sentence(const Problem &problem) {
-    QString words = text(problem.message);
-    if (!problem.expected.empty()) words += QStringLiteral("; ") + text(problem.expected);
+    QString words = kernel_words(problem.message);
+    if (!problem.expected.empty()) words += QStringLiteral("; ") + kernel_words(problem.expected);
     return words;
 }
 
@@ -76,7 +77,7 @@ void Desk::recover(const QString &path, const QString &title, const std::string 
 }
 
 std::optional<QString> Desk::save_to(const QString &path) {
-    if (const auto error = write_file(file_path(path), document_.text())) return text(error->message);
+    if (const auto error = write_file(file_path(path), document_.text())) return kernel_words(error->message);
     on_disk_ = document_.text();
     path_ = path;
     document_ = Document(document_.text(), path.toStdString());

@@ -85,8 +85,19 @@ std::optional<Shell> with_opening(const Shell &shell, Opening opening, double mi
     return {};
 }
 
+bool fits_as_well(const Shell &shell, const Shell &before) {
+    return fits(shell, errors_of(before));
+}
+
+std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left) {
+    auto next = with_partition(shell, from, from_left);
+    if (next && !fits_as_well(*next, shell)) next.reset();
+    return next;
+}
+
 std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from) {
-    const double length = length_of(shell, from), step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
+    const double length = length_of(shell, from),
+                 step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
     const double middle = std::round(length / 2 / step) * step;
     const std::size_t errors = errors_of(shell);
     for (int i = 0; i <= static_cast<int>(length / step); ++i) { // nearest first, right and left by turns
@@ -157,9 +168,8 @@ Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, 
     }
     Shell next = shell;
     next.notch = rule;
-    std::erase_if(next.corners, [&](const CornerNotch &corner) {
-        return is_of(corner, place.first, place.second);
-    });
+    std::erase_if(next.corners,
+                  [&](const CornerNotch &corner) { return is_of(corner, place.first, place.second); });
     return next;
 }
 

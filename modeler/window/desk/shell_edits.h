@@ -15,8 +15,8 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 /// it. Nothing where it fits nowhere.
 std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle);
 
-/// The shell with one more partition, square to that wall, at the place nearest to its middle where the layout takes it.
-/// Nothing where it fits nowhere.
+/// The shell with one more partition, square to that wall, at the place nearest to its middle where the
+/// layout takes it. Nothing where it fits nowhere.
 std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);
 
 /// Whose notch is stated.
@@ -32,6 +32,12 @@ struct NotchPlace {
 NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope);
 /// The shell with that rule. For the whole shell the corner lets go of what it stated itself.
 Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, const NotchRule &rule);
+
+/// True where the layout has no error more than that of the shell before.
+bool fits_as_well(const Shell &shell, const Shell &before);
+
+/// With one more partition, square to that wall, exactly there. Nothing where the layout does not take it.
+std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left);
 
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);

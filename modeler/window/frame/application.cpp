@@ -11,6 +11,7 @@
 #include <QIcon>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QSettings>
 #include <QTimer>
 #include <QTranslator>
@@ -72,10 +73,14 @@ void dress(QApplication &application) {
     wear(static_cast<Appearance>(QSettings().value(QStringLiteral("appearance"), 0).toInt()));
 }
 
-int run(int argc, char **argv) {
-    prepare_application();
-    QApplication application(argc, argv);
-    dress(application);
+namespace {
+
+/// Options only tell something: they need no screen.
+bool asks_for_words(int argc, char **argv) {
+    return std::any_of(argv + 1, argv + argc, [](const char *argument) { return argument[0] == '-'; });
+}
+
+QStringList files_of(const QCoreApplication &application) {
     QCommandLineParser parser;
     parser.setApplicationDescription(
         QCoreApplication::translate("Application", "Plans, shows and checks a shell of hewn logs."));
@@ -85,9 +90,28 @@ int run(int argc, char **argv) {
                                  QCoreApplication::translate("Application", "A document to open"),
                                  QStringLiteral("[FILE]"));
     parser.process(application);
+    return parser.positionalArguments();
+}
+
+} // namespace
+
+int run(int argc, char **argv) {
+    prepare_application();
+    if (asks_for_words(argc, argv)) {
+        int count = argc;
+        const QCoreApplication words(count, argv);
+        const auto own = own_translator(QLocale());
+        if (own) QCoreApplication::installTranslator(own.get());
+        if (const QStringList arguments = QCoreApplication::arguments();
+            arguments.filter(QRegularExpression(QStringLiteral("^(-h|--help|--help-all|-v|--version)$")))
+                .size() > 0)
+            files_of(words); // tells, and ends the program
+    }
+    QApplication application(argc, argv);
+    dress(application);
+    const QStringList files = files_of(application);
     MainWindow window;
     window.show();
-    const QStringList files = parser.positionalArguments();
     QTimer::singleShot(0, &window, [&window, files] {
         if (files.isEmpty() || !window.open(files.front())) window.offer_recovery();
     });

@@ -1,5 +1,6 @@
 #include "modeler/window/frame/export_dialog.h"
 
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCheckBox>
@@ -16,7 +17,7 @@
 namespace roundlay::window {
 
 void ExportProgress::at(std::string_view doing, int done, int of) {
-    emit told(text(doing), done, of);
+    emit told(kernel_words(text(doing)), done, of);
 }
 
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent)
@@ -27,7 +28,8 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     auto *grid = new QGridLayout(this);
     int row = 0;
     for (const Exporter &exporter : all_exporters()) {
-        auto *choice = new QCheckBox(text(exporter.name) + QStringLiteral(": ") + text(exporter.makes));
+        auto *choice = new QCheckBox(kernel_words(text(exporter.name)) + QStringLiteral(": ") +
+                                     kernel_words(text(exporter.makes)));
         choice->setChecked(true);
         choices_.push_back(choice);
         grid->addWidget(choice, row++, 0, 1, 3);
@@ -108,12 +110,12 @@ void ExportDialog::finish(const std::variant<ExportReport, ExportFailure> &outco
     close_->setText(tr("Close"));
     bar_->setVisible(false);
     if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
-        result_ = text(failure->message);
+        result_ = kernel_words(failure->message);
     } else {
         const auto &report = std::get<ExportReport>(outcome);
         result_ = tr("%1 files were written.").arg(report.manifest.files.size());
         for (const ExportFailure &left_out : report.left_out)
-            result_ += u' ' + text(left_out.message);
+            result_ += u' ' + kernel_words(left_out.message);
         succeeded_ = true;
         open_->setEnabled(true);
         open_->setFocus();

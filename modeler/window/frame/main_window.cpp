@@ -7,6 +7,7 @@
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/shell_panel.h"
@@ -65,6 +66,7 @@ void MainWindow::make_views() {
     cut_list_ = new CutListPanel(*desk_, *selection_);
     log_ = new LogPanel(*desk_, *selection_);
     shell_ = new ShellPanel(*desk_);
+    floors_ = new FloorPanel(*desk_, *selection_);
     text_ = new TextPanel(*desk_);
     start_ = new StartPage;
     message_ = new MessageBar;
@@ -98,6 +100,7 @@ void MainWindow::make_docks() {
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
     QDockWidget *plan = dock(QStringLiteral("plan"), tr("Plan"), plan_, Qt::LeftDockWidgetArea);
     QDockWidget *shell = dock(QStringLiteral("shell"), tr("Shell"), shell_, Qt::LeftDockWidgetArea);
+    QDockWidget *floors = dock(QStringLiteral("floors"), tr("Floors"), floors_, Qt::LeftDockWidgetArea);
     QDockWidget *elevation =
         dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
     QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
@@ -108,6 +111,7 @@ void MainWindow::make_docks() {
     QDockWidget *findings =
         dock(QStringLiteral("findings"), tr("Findings"), findings_, Qt::RightDockWidgetArea);
     tabifyDockWidget(plan, shell);
+    tabifyDockWidget(shell, floors);
     tabifyDockWidget(elevation, list);
     tabifyDockWidget(list, sheet);
     tabifyDockWidget(sheet, text);
@@ -138,6 +142,9 @@ void MainWindow::connect_views() {
     connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
     connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);
     connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
+    connect(plan_, &PlanView::corner_pressed, this,
+            [this] { findChild<QDockWidget *>(QStringLiteral("joint"))->raise(); });
+    connect(plan_, &PlanView::corner_hovered, joint_, &JointPage::peep);
     connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
     connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
     connect(joint_, &JointPage::hinted, hint_, &QLabel::setText);
@@ -147,7 +154,7 @@ void MainWindow::connect_views() {
         text_->go_to(line, column);
     });
     connect(selection_, &Selection::changed, this, [this] { enable_actions(); });
-    connect(start_, &StartPage::asked_for_new, this, &MainWindow::ask_new);
+    connect(start_, &StartPage::asked_for_new, this, [this] { ask_new(); });
     connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
     connect(start_, &StartPage::asked_for_demo, this, &MainWindow::begin_demo);
     connect(start_, &StartPage::asked_for, this, &MainWindow::open);

@@ -20,6 +20,7 @@ class CutListPanel;
 class Desk;
 class ElevationView;
 class FindingsPanel;
+class FloorPanel;
 class JointPage;
 class LogPanel;
 class MessageBar;
@@ -55,6 +56,7 @@ class MainWindow : public QMainWindow {
     FindingsPanel &findings() { return *findings_; }
     CutListPanel &cut_list() { return *cut_list_; }
     LogPanel &log() { return *log_; }
+    FloorPanel &floors() { return *floors_; }
     JointPage &joint() { return *joint_; }
     SheetView &sheet() { return *sheet_; }
     TextPanel &text_panel() { return *text_; }
@@ -94,7 +96,7 @@ class MainWindow : public QMainWindow {
     bool may_leave(); ///< asks where there is unsaved work
     bool save();
     bool save_as();
-    void ask_new();
+    void ask_new(bool drawn = false);
     void ask_open();
     void ask_export();
     void print_preview();
@@ -124,6 +126,7 @@ class MainWindow : public QMainWindow {
     CutListPanel *cut_list_;
     LogPanel *log_;
     ShellPanel *shell_;
+    FloorPanel *floors_;
     TextPanel *text_;
     QLabel *hint_, *summary_;
     QMenu *recent_ = nullptr;

@@ -124,10 +124,11 @@ bool MainWindow::may_leave() {
     return box.clickedButton() == drop;
 }
 
-void MainWindow::ask_new() {
+void MainWindow::ask_new(bool drawn) {
     const UnitSystem units =
         QLocale().measurementSystem() == QLocale::MetricSystem ? UnitSystem::metric : UnitSystem::imperial;
     NewShellDialog dialog(units, this);
+    if (drawn) dialog.choose(Shape::drawn);
     if (dialog.exec() == QDialog::Accepted && may_leave()) begin(dialog.shell(), text(dialog.shell().name));
 }
 

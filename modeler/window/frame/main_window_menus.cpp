@@ -4,6 +4,7 @@
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
@@ -45,9 +46,12 @@ void MainWindow::make_file_menu() {
     add(
         file, "new", tr("&New shell…"), QKeySequence::New, [this] { ask_new(); }, false);
     add(
+        file, "draw_new", tr("&Draw a new shell…"), QKeySequence(tr("Ctrl+Shift+N")),
+        [this] { ask_new(true); }, false);
+    add(
         file, "open", tr("&Open…"), QKeySequence::Open, [this] { ask_open(); }, false);
     recent_ = file->addMenu(tr("Open &recent"));
-    QMenu *demo = file->addMenu(tr("Open a &demo"));
+    QMenu *demo = file->addMenu(tr("Open a de&mo"));
     for (int i = 0; i < static_cast<int>(demos().size()); ++i)
         add(
             demo, QStringLiteral("demo_%1").arg(i), demos()[static_cast<std::size_t>(i)].name, {},
@@ -101,6 +105,15 @@ void MainWindow::make_shell_menu() {
     action("add_window")->setShortcut(QKeySequence(tr("Ctrl+I")));
     add(shell, "add_partition", tr("Add a &partition to the wall"), QKeySequence(tr("Ctrl+Shift+I")),
         [this] { plan_->add_partition(); });
+    add(shell, "add_floor", tr("Add a &floor"), QKeySequence(tr("Ctrl+Shift+F")), [this] {
+        findChild<QDockWidget *>(QStringLiteral("floors"))->show();
+        findChild<QDockWidget *>(QStringLiteral("floors"))->raise();
+        floors_->add_floor();
+    });
+    QAction *draw = add(shell, "draw_partition", tr("D&raw a partition"), QKeySequence(tr("Ctrl+Shift+D")),
+                        [this] { plan_->draw_partition(!plan_->is_drawing()); });
+    draw->setCheckable(true);
+    connect(plan_, &PlanView::drawing_changed, draw, &QAction::setChecked);
     shell->addSeparator();
     add(shell, "wall_outward", tr("Move the wall &outward"), QKeySequence(tr("Ctrl+Shift+Up")),
         [this] { plan_->nudge(1); });
@@ -202,8 +215,8 @@ void MainWindow::enable_actions() {
     for (const char *name : {"export", "print"})
         action(QLatin1String(name))->setEnabled(stands);
     action(QStringLiteral("remove"))
-        ->setEnabled(desk_->is_open() && (selection_->chosen().kind == Chosen::Kind::opening ||
-                                          plan_->chosen_partition() >= 0));
+        ->setEnabled(desk_->is_open() &&
+                     (selection_->chosen().kind == Chosen::Kind::opening || plan_->chosen_partition() >= 0));
     for (const char *name : {"wall_outward", "wall_inward"})
         action(QLatin1String(name))
             ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::wall);

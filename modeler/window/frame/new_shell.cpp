@@ -2,12 +2,15 @@
 
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/views/plan_sketch.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
@@ -18,8 +21,9 @@ namespace {
 
 bool parts_fit(const NewShell &s) {
     const Length none;
-    for (const Length size : {s.width, s.depth, s.thickness, s.pitch})
-        if (size <= none) return false;
+    if (s.thickness <= none || s.pitch <= none) return false;
+    if (s.shape == Shape::drawn) return s.corners.size() > 2;
+    if (s.width <= none || s.depth <= none) return false;
     if (s.shape == Shape::rectangle) return true;
     if (s.shape == Shape::cross) return s.part_depth > none;
     if (s.part_width <= none || s.part_depth <= none || s.part_width >= s.width) return false;
@@ -40,6 +44,8 @@ std::vector<Wall> walls_of(const NewShell &s) {
         return t_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
     case Shape::u_shape:
         return u_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
+    case Shape::drawn:
+        return drawn_plan(s.corners);
     case Shape::cross:
         break;
     }
@@ -48,7 +54,9 @@ std::vector<Wall> walls_of(const NewShell &s) {
 
 QString refusal(const Layout &layout) {
     for (const Finding &f : layout.findings)
-        if (f.weight == Weight::error) return text(f.place.empty() ? f.message : f.place + ": " + f.message);
+        if (f.weight == Weight::error)
+            return (f.place.empty() ? QString() : kernel_place(f.place) + QStringLiteral(": ")) +
+                   kernel_words(f.message);
     return {};
 }
 
@@ -79,6 +87,7 @@ std::optional<Shell> shell_of(const NewShell &sizes) {
     shell.name = sizes.name;
     shell.thickness = sizes.thickness;
     shell.walls = walls_of(sizes);
+    if (shell.walls.empty()) return {};
     shell.rounds.count = sizes.rounds;
     shell.rounds.pitch = sizes.pitch;
     shell.rounds.gap = sizes.gap;
@@ -90,18 +99,38 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
       width_(new LengthEdit), depth_(new LengthEdit), part_width_(new LengthEdit),
       part_depth_(new LengthEdit), from_left_(new LengthEdit), thickness_(new LengthEdit),
       pitch_(new LengthEdit), gap_(new LengthEdit), part_width_label_(new QLabel),
-      part_depth_label_(new QLabel), from_left_label_(new QLabel), answer_(new QLabel),
-      rounds_(new QSpinBox) {
+      part_depth_label_(new QLabel), from_left_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox),
+      sketch_(new PlanSketch) {
     constexpr int most_rounds = 60, usual_rounds = 11;
     setWindowTitle(tr("New shell"));
-    shape_->addItems({tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross")});
+    shape_->addItems(
+        {tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross"), tr("Drawn by hand")});
     units_->addItems({tr("metric"), tr("feet and inches")});
     units_->setCurrentIndex(units == UnitSystem::metric ? 0 : 1);
     rounds_->setRange(1, most_rounds);
     rounds_->setValue(usual_rounds);
     answer_->setWordWrap(true);
     answer_->setMinimumHeight(answer_->fontMetrics().height() * 2);
-    auto *form = new QFormLayout(this);
+    auto *row = new QHBoxLayout(this);
+    form_ = make_form();
+    row->addLayout(form_);
+    row->addWidget(sketch_, 1);
+    make_->setDefault(true); // only now: before it is in the dialog nobody hears it
+    connect(shape_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect(units_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
+    connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
+    connect(sketch_, &PlanSketch::changed, this, &NewShellDialog::check);
+    for (LengthEdit *edit :
+         {width_, depth_, part_width_, part_depth_, from_left_, thickness_, pitch_, gap_}) {
+        connect(edit, &LengthEdit::committed, this, &NewShellDialog::check);
+        connect(edit, &MeasureEdit::complained, answer_, &QLabel::setText);
+    }
+    start_over();
+}
+
+QFormLayout *NewShellDialog::make_form() {
+    auto *form = new QFormLayout;
     form->addRow(tr("&Name"), name_);
     form->addRow(tr("&Shape"), shape_);
     form->addRow(tr("&Units"), units_);
@@ -118,23 +147,19 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
     form->addRow(buttons);
-    make_->setDefault(true); // only now: before it is in the dialog nobody hears it
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(shape_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
-    connect(units_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
-    connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
-    connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
-    for (LengthEdit *edit : findChildren<LengthEdit *>()) {
-        connect(edit, &LengthEdit::committed, this, &NewShellDialog::check);
-        connect(edit, &MeasureEdit::complained, answer_, &QLabel::setText);
-    }
-    start_over();
+    return form;
+}
+
+void NewShellDialog::choose(Shape shape) {
+    shape_->setCurrentIndex(static_cast<int>(shape));
+    if (shape == Shape::drawn) sketch_->setFocus();
 }
 
 void NewShellDialog::show_labels(Shape shape) {
-    const bool parts = shape != Shape::rectangle, wide = parts && shape != Shape::cross,
-               placed = wide && shape != Shape::ell;
+    const bool parts = shape != Shape::rectangle && shape != Shape::drawn,
+               wide = parts && shape != Shape::cross, placed = wide && shape != Shape::ell;
     part_width_label_->setText(shape == Shape::ell     ? tr("What stays of the north side")
                                : shape == Shape::inset ? tr("Width of the recess")
                                : shape == Shape::tee   ? tr("Width of the wing")
@@ -145,6 +170,8 @@ void NewShellDialog::show_labels(Shape shape) {
                                : shape == Shape::cross ? tr("How far the arms stand out")
                                                        : tr("Depth of the court"));
     from_left_label_->setText(tr("From the left corner"));
+    form_->setRowVisible(width_, shape != Shape::drawn);
+    form_->setRowVisible(depth_, shape != Shape::drawn);
     for (QWidget *w : {static_cast<QWidget *>(part_width_), static_cast<QWidget *>(part_width_label_)})
         w->setVisible(wide);
     for (QWidget *w : {static_cast<QWidget *>(part_depth_), static_cast<QWidget *>(part_depth_label_)})
@@ -166,7 +193,25 @@ void NewShellDialog::start_over() {
     thickness_->set_length(usual.thickness, units);
     pitch_->set_length(usual.pitch, units);
     gap_->set_length(usual.gap, units);
+    sketch_->set_units(units);
+    if (shape == Shape::drawn) sketch_->draw();
     check();
+}
+
+/// Of a given shape; a drawn one is there already.
+void NewShellDialog::show_plan() {
+    if (shape_->currentIndex() == static_cast<int>(Shape::drawn)) return;
+    std::vector<Vec2> corners;
+    if (const auto shell = shell_of(sizes()))
+        for (const WallPlace &wall : lay_out(*shell).walls)
+            corners.push_back({wall.frame.origin.x, wall.frame.origin.y});
+    sketch_->show_plan(std::move(corners));
+}
+
+QString NewShellDialog::what_is_missing() const {
+    if (shape_->currentIndex() == static_cast<int>(Shape::drawn) && !sketch_->is_closed())
+        return tr("Draw the corners and close the figure: click the first corner again, or press Enter.");
+    return tr("A part must be smaller than the whole, and every size more than nothing.");
 }
 
 NewShell NewShellDialog::sizes() const {
@@ -183,12 +228,14 @@ NewShell NewShellDialog::sizes() const {
     s.gap = gap_->length();
     s.rounds = rounds_->value();
     s.name = name_->text().toStdString();
+    if (sketch_->is_closed()) s.corners = sketch_->corners();
     return s;
 }
 
 void NewShellDialog::check() {
     const auto shell = shell_of(sizes());
-    QString words = tr("A part must be smaller than the whole, and every size more than nothing.");
+    QString words = what_is_missing();
+    show_plan();
     bool fine = false;
     if (shell) {
         const Layout layout = lay_out(*shell);

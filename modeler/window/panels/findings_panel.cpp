@@ -2,11 +2,13 @@
 
 #include "kernel/layout/finding_pieces.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
 #include <QHeaderView>
+#include <QStyledItemDelegate>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
@@ -33,6 +35,22 @@ QColor group_colour(Weight weight) {
     return weight == Weight::error ? tints().error : tints().warning;
 }
 
+/// As high as its words are at the width of their column.
+class Wrapped : public QStyledItemDelegate {
+  public:
+    explicit Wrapped(QTreeWidget *tree) : QStyledItemDelegate(tree), tree_(tree) {}
+    QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override {
+        constexpr int beside = 8, beneath = 4, endless = 10'000;
+        const int width = std::max(tree_->header()->sectionSize(index.column()) - beside, 1);
+        const QRect words = option.fontMetrics.boundingRect(QRect(0, 0, width, endless), Qt::TextWordWrap,
+                                                            index.data().toString());
+        return {width, std::max(words.height(), option.fontMetrics.height()) + beneath};
+    }
+
+  private:
+    QTreeWidget *tree_;
+};
+
 } // namespace
 
 FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
@@ -43,6 +61,9 @@ FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
     tree_->setRootIsDecorated(false);
     tree_->setAccessibleName(tr("Findings"));
     tree_->header()->setStretchLastSection(true);
+    tree_->setItemDelegateForColumn(1, new Wrapped(tree_));
+    // Sentences wrap at the width there is; the tree does not look again by itself when that changes.
+    connect(tree_->header(), &QHeaderView::sectionResized, this, [this] { tree_->doItemsLayout(); });
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(tree_);
@@ -85,8 +106,8 @@ void FindingsPanel::refresh() {
     tree_->clear();
     std::fill(std::begin(weights_), std::end(weights_), 0);
     for (const Problem &p : state.read.problems) {
-        QString words = text(p.message);
-        if (!p.expected.empty()) words += tr("; expected %1").arg(text(p.expected));
+        QString words = kernel_words(p.message);
+        if (!p.expected.empty()) words += tr("; expected %1").arg(kernel_words(p.expected));
         add(p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1);
     }
     for (const Weight weight : {Weight::error, Weight::warning, Weight::note})
@@ -94,8 +115,8 @@ void FindingsPanel::refresh() {
             const Finding &f = state.job.findings[i];
             if (f.weight != weight) continue;
             const auto place = state.read.places.locate(f.subject);
-            add(weight, text(f.message), text(f.place), place ? place->line : 0, place ? place->column : 0,
-                static_cast<int>(i));
+            add(weight, kernel_words(f.message), kernel_place(f.place), place ? place->line : 0,
+                place ? place->column : 0, static_cast<int>(i));
         }
     if (tree_->topLevelItemCount() == 0) {
         auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});

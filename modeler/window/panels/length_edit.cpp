@@ -1,5 +1,6 @@
 #include "modeler/window/panels/length_edit.h"
 
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
@@ -32,7 +33,7 @@ void MeasureEdit::finish() {
     if (!isModified()) return;
     const auto error = take();
     if (!error) return;
-    complain(tr("%1; expected %2").arg(window::text(error->message), window::text(error->expected)));
+    complain(tr("%1; expected %2").arg(kernel_words(error->message), kernel_words(error->expected)));
     QToolTip::showText(mapToGlobal(QPoint(0, height())), complaint_, this);
 }
 
@@ -87,6 +88,34 @@ std::optional<MeasureError> SlopeEdit::take() {
     if (const auto *error = std::get_if<MeasureError>(&read)) return *error;
     const bool differs = std::get<Slope>(read) != slope_;
     slope_ = std::get<Slope>(read);
+    show_value();
+    if (differs) emit committed();
+    return {};
+}
+
+void NumberEdit::set_number(std::optional<double> number) {
+    const bool same = number == number_;
+    number_ = number;
+    if (!same || !isModified()) show_value();
+}
+
+QString NumberEdit::shown() const {
+    return number_ ? QString::number(*number_) : QString();
+}
+
+/// A comma is a decimal point too: the keyboards of half the world have no other.
+std::optional<MeasureError> NumberEdit::take() {
+    const QString typed = QLineEdit::text().trimmed().replace(u',', u'.');
+    std::optional<double> next;
+    if (!typed.isEmpty()) {
+        bool is_number = false;
+        next = typed.toDouble(&is_number);
+        if (!is_number)
+            return MeasureError{0, tr("this is no number").toStdString(),
+                                tr("a number such as 1.9").toStdString()};
+    }
+    const bool differs = next != number_;
+    number_ = next;
     show_value();
     if (differs) emit committed();
     return {};

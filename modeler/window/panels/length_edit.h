@@ -77,4 +77,24 @@ class SlopeEdit : public MeasureEdit {
     Slope slope_;
 };
 
+/// A plain number that may be left out.
+class NumberEdit : public MeasureEdit {
+    Q_OBJECT
+  public:
+    using MeasureEdit::MeasureEdit;
+
+    std::optional<double> number() const { return number_; }
+    void set_number(std::optional<double> number);
+
+  signals:
+    void committed();
+
+  protected:
+    std::optional<MeasureError> take() override;
+    QString shown() const override;
+
+  private:
+    std::optional<double> number_;
+};
+
 } // namespace roundlay::window

@@ -2,6 +2,7 @@
 
 #include "exporters/lists/cut_list.h"
 #include "kernel/layout/finding_pieces.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCoreApplication>
@@ -33,18 +34,18 @@ class Words {
 QString joined(const std::vector<std::string> &all) {
     QStringList list;
     for (const std::string &item : all)
-        list << text(item);
+        list << kernel_words(item);
     return list.join(QStringLiteral(", "));
 }
 
 void Words::sizes(const PieceRow &row, UnitSystem units) {
     const Blank &b = row.stick.blank;
-    this->row(tr("Kind"), text(row.stick.kind));
+    this->row(tr("Kind"), kernel_words(row.stick.kind));
     this->row(tr("Blank"), tr("%1 × %2, %3 long")
                                .arg(length_text(b.width, units), length_text(b.height, units),
                                     length_text(b.length, units)));
-    this->row(tr("Finish"), text(row.finish));
-    this->row(tr("Fabric"), text(row.fabric));
+    this->row(tr("Finish"), kernel_words(row.finish));
+    this->row(tr("Fabric"), kernel_words(row.fabric));
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
     if (row.stick.high_kg > 0)
         this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
@@ -52,8 +53,8 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
 
 void Words::neighbours(const PieceRow &row) {
     this->row(tr("Butt"), row.butt_left ? tr("left") : tr("right"));
-    this->row(tr("Left end"), text(row.left));
-    this->row(tr("Right end"), text(row.right));
+    this->row(tr("Left end"), kernel_words(row.left));
+    this->row(tr("Right end"), kernel_words(row.right));
     this->row(tr("Above"), joined(row.above));
     this->row(tr("Below"), joined(row.below));
     this->row(tr("Notched left to"), joined(row.at_left));
@@ -67,7 +68,10 @@ QString Words::findings(const State &state, int piece) {
     for (const Finding &f : state.job.findings) {
         const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
         if (!std::binary_search(pieces.begin(), pieces.end(), piece)) continue;
-        list += QStringLiteral("<li>%1</li>").arg(text(f.place + ": " + f.message).toHtmlEscaped());
+        list +=
+            QStringLiteral("<li>%1</li>")
+                .arg(
+                    (kernel_place(f.place) + QStringLiteral(": ") + kernel_words(f.message)).toHtmlEscaped());
     }
     return list.isEmpty() ? QString() : QStringLiteral("<p>%1</p><ul>%2</ul>").arg(tr("Findings"), list);
 }

@@ -2,6 +2,7 @@
 
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/tints.h"
@@ -25,7 +26,7 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
     top_->addItems({tr("level"), tr("staggered")});
     for (const Species &species : all_species())
-        species_->addItem(text(species.name));
+        species_->addItem(kernel_words(text(species.name)), text(species.name));
     complaint_->setWordWrap(true);
     form->addRow(tr("&Name"), name_);
     thickness_ = length_field(form, tr("&Thickness"), tr("Change thickness"),
@@ -83,7 +84,7 @@ void ShellPanel::connect_fields() {
     });
     connect(species_, &QComboBox::activated, this, [this] {
         change(tr("Change wood"),
-               [this](Shell &s) { s.wood.species = species_->currentText().toStdString(); });
+               [this](Shell &s) { s.wood.species = species_->currentData().toString().toStdString(); });
     });
     connect(slope_, &SlopeEdit::committed, this,
             [this] { change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); }); });
@@ -117,7 +118,7 @@ void ShellPanel::refresh() {
     top_->setCurrentIndex(static_cast<int>(s.rounds.top));
     slope_->set_slope(s.notch.slope);
     slope_->setEnabled(s.notch.kind == NotchKind::full_dovetail || s.notch.kind == NotchKind::half_dovetail);
-    species_->setCurrentIndex(species_->findText(text(s.wood.species)));
+    species_->setCurrentIndex(species_->findData(text(s.wood.species)));
     const QSignalBlocker quiet(count_);
     count_->setValue(state.job.layout.rounds);
 }

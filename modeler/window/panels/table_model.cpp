@@ -1,6 +1,7 @@
 #include "modeler/window/panels/table_model.h"
 
 #include "kernel/measure/measure.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCoreApplication>
@@ -26,11 +27,11 @@ namespace {
     QT_TRANSLATE_NOOP("lists", "unit"),        QT_TRANSLATE_NOOP("lists", "note")};
 
 QString words_of(const Entry &entry) {
-    if (const auto *words = std::get_if<std::string>(&entry)) return text(*words);
+    if (const auto *words = std::get_if<std::string>(&entry)) return kernel_words(*words);
     if (const auto *number = std::get_if<Number>(&entry)) return text(number->digits);
     QStringList all;
     for (const std::string &item : std::get<std::vector<std::string>>(entry))
-        all << text(item);
+        all << kernel_words(item);
     return all.join(u' ');
 }
 

@@ -219,6 +219,217 @@
     </message>
 </context>
 <context>
+    <name>FloorPanel</name>
+    <message>
+        <source>&amp;Floor</source>
+        <translation>P&amp;lancher</translation>
+    </message>
+    <message>
+        <source>Add a floor</source>
+        <translation>Ajouter un plancher</translation>
+    </message>
+    <message>
+        <source>Remove the floor</source>
+        <translation>Ôter le plancher</translation>
+    </message>
+    <message>
+        <source>no screen of spans</source>
+        <translation>portées non vérifiées</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>No&amp;m</translation>
+    </message>
+    <message>
+        <source>Joists fro&amp;m wall</source>
+        <translation>Solives du &amp;mur</translation>
+    </message>
+    <message>
+        <source>to &amp;wall</source>
+        <translation>&amp;au mur</translation>
+    </message>
+    <message>
+        <source>Le&amp;vel of their tops</source>
+        <translation>Ni&amp;veau du dessus</translation>
+    </message>
+    <message>
+        <source>&amp;Spacing</source>
+        <translation>Entra&amp;xe</translation>
+    </message>
+    <message>
+        <source>First s&amp;pace</source>
+        <translation>&amp;Premier écart</translation>
+    </message>
+    <message>
+        <source>as the spacing</source>
+        <translation>comme l’entraxe</translation>
+    </message>
+    <message>
+        <source>Joist w&amp;idth</source>
+        <translation>La&amp;rgeur des solives</translation>
+    </message>
+    <message>
+        <source>Joist &amp;height</source>
+        <translation>&amp;Hauteur des solives</translation>
+    </message>
+    <message>
+        <source>Width at the tip</source>
+        <translation>Largeur au petit bout</translation>
+    </message>
+    <message>
+        <source>as the butt</source>
+        <translation>comme au gros bout</translation>
+    </message>
+    <message>
+        <source>Height at the tip</source>
+        <translation>Hauteur au petit bout</translation>
+    </message>
+    <message>
+        <source>&amp;Bearing</source>
+        <translation>A&amp;ppui</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>tailed</source>
+        <translation>à queue</translation>
+    </message>
+    <message>
+        <source>Pocket</source>
+        <translation>Mortaise</translation>
+    </message>
+    <message>
+        <source>Poc&amp;ket</source>
+        <translation>Mor&amp;taise</translation>
+    </message>
+    <message>
+        <source>Each cheek widens by</source>
+        <translation>Chaque joue s’évase de</translation>
+    </message>
+    <message>
+        <source>Each &amp;cheek widens by</source>
+        <translation>Chaque &amp;joue s’évase de</translation>
+    </message>
+    <message>
+        <source>&amp;Live load, kPa</source>
+        <translation>Char&amp;ge d’usage, kPa</translation>
+    </message>
+    <message>
+        <source>&amp;Dead load, kPa</source>
+        <translation>C&amp;harge permanente, kPa</translation>
+    </message>
+    <message>
+        <source>Beams below the joists</source>
+        <translation>Poutres sous les solives</translation>
+    </message>
+    <message>
+        <source>B&amp;eam</source>
+        <translation>Poutr&amp;e</translation>
+    </message>
+    <message>
+        <source>Add a beam</source>
+        <translation>Ajouter une poutre</translation>
+    </message>
+    <message>
+        <source>Remove the beam</source>
+        <translation>Ôter la poutre</translation>
+    </message>
+    <message>
+        <source>From wall, to its middle</source>
+        <translation>Du mur à son milieu</translation>
+    </message>
+    <message>
+        <source>Beam width</source>
+        <translation>Largeur de la poutre</translation>
+    </message>
+    <message>
+        <source>Beam height</source>
+        <translation>Hauteur de la poutre</translation>
+    </message>
+    <message>
+        <source>Openings for stairs and hatches</source>
+        <translation>Trémies d’escalier et de trappe</translation>
+    </message>
+    <message>
+        <source>&amp;Opening</source>
+        <translation>&amp;Trémie</translation>
+    </message>
+    <message>
+        <source>Add an opening</source>
+        <translation>Ajouter une trémie</translation>
+    </message>
+    <message>
+        <source>Remove the opening</source>
+        <translation>Ôter la trémie</translation>
+    </message>
+    <message>
+        <source>Name of the opening</source>
+        <translation>Nom de la trémie</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>Depuis la gauche</translation>
+    </message>
+    <message>
+        <source>From the wall</source>
+        <translation>Depuis le mur</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Add floor</source>
+        <translation>Ajouter le plancher</translation>
+    </message>
+    <message>
+        <source>Remove floor</source>
+        <translation>Ôter le plancher</translation>
+    </message>
+    <message>
+        <source>Add beam</source>
+        <translation>Ajouter la poutre</translation>
+    </message>
+    <message>
+        <source>Remove beam</source>
+        <translation>Ôter la poutre</translation>
+    </message>
+    <message>
+        <source>Add floor opening</source>
+        <translation>Ajouter la trémie</translation>
+    </message>
+    <message>
+        <source>Remove floor opening</source>
+        <translation>Ôter la trémie</translation>
+    </message>
+    <message>
+        <source>Change floor %1</source>
+        <translation>Changer le plancher %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1 : %2 à %3</translation>
+    </message>
+    <message>
+        <source>Beam %1</source>
+        <translation>Poutre %1</translation>
+    </message>
+    <message>
+        <source>Opening %1</source>
+        <translation>Trémie %1</translation>
+    </message>
+</context>
+<context>
     <name>JointPage</name>
     <message>
         <source>Joint</source>
@@ -782,10 +993,6 @@
         <translation>Ouvrir un document &amp;récent</translation>
     </message>
     <message>
-        <source>Open a &amp;demo</source>
-        <translation>Ouvrir un &amp;exemple</translation>
-    </message>
-    <message>
         <source>Save &amp;as…</source>
         <translation>Enregistrer &amp;sous…</translation>
     </message>
@@ -1037,6 +1244,38 @@
         <source>Ctrl+Shift+I</source>
         <translation>Ctrl+Shift+I</translation>
     </message>
+    <message>
+        <source>&amp;Draw a new shell…</source>
+        <translation>&amp;Dessiner une nouvelle coque…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N</source>
+        <translation>Ctrl+Shift+N</translation>
+    </message>
+    <message>
+        <source>Open a de&amp;mo</source>
+        <translation>Ouvrir un e&amp;xemple</translation>
+    </message>
+    <message>
+        <source>D&amp;raw a partition</source>
+        <translation>Dessine&amp;r une cloison</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+D</source>
+        <translation>Ctrl+Shift+D</translation>
+    </message>
+    <message>
+        <source>Floors</source>
+        <translation>Planchers</translation>
+    </message>
+    <message>
+        <source>Add a &amp;floor</source>
+        <translation>Ajouter un p&amp;lancher</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+F</source>
+        <translation>Ctrl+Shift+F</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1262,6 +1501,40 @@
         <source>%1 pieces in %2 rounds, %3 high</source>
         <translation>%1 pièces en %2 rangs, hauteur %3</translation>
     </message>
+    <message>
+        <source>Drawn by hand</source>
+        <translation>Dessinée à la main</translation>
+    </message>
+    <message>
+        <source>Draw the corners and close the figure: click the first corner again, or press Enter.</source>
+        <translation>Dessinez les angles et fermez la figure : cliquez de nouveau le premier angle, ou appuyez sur Entrée.</translation>
+    </message>
+</context>
+<context>
+    <name>NumberEdit</name>
+    <message>
+        <source>this is no number</source>
+        <translation>ceci n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>a number such as 1.9</source>
+        <translation>un nombre tel que 1,9</translation>
+    </message>
+</context>
+<context>
+    <name>PlanSketch</name>
+    <message>
+        <source>Sketch of the plan</source>
+        <translation>Esquisse du plan</translation>
+    </message>
+    <message>
+        <source>Click corners one after another; digits type an exact length, Enter closes, Backspace takes the last corner back, Escape clears.</source>
+        <translation>Cliquez les angles l’un après l’autre ; les chiffres donnent une longueur exacte, Entrée ferme, Retour arrière reprend le dernier angle, Échap efface.</translation>
+    </message>
+    <message>
+        <source>Click where the first corner shall be</source>
+        <translation>Cliquez à l’endroit du premier angle</translation>
+    </message>
 </context>
 <context>
     <name>PlanView</name>
@@ -1324,6 +1597,18 @@
     <message>
         <source>Remove partition</source>
         <translation>Ôter la cloison</translation>
+    </message>
+    <message>
+        <source>Press on the wall where the partition starts, and drag; digits type how far from its left; Escape leaves</source>
+        <translation>Appuyez sur le mur d’où part la cloison et tirez ; les chiffres donnent la distance depuis sa gauche ; Échap quitte</translation>
+    </message>
+    <message>
+        <source>A partition %1 from the left of wall %2</source>
+        <translation>Une cloison à %1 de la gauche du mur %2</translation>
+    </message>
+    <message>
+        <source>Draw partition</source>
+        <translation>Dessiner la cloison</translation>
     </message>
 </context>
 <context>
@@ -1538,6 +1823,1373 @@
     <message>
         <source>%1 to %2 %3</source>
         <translation>%1 à %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>kernel</name>
+    <message>
+        <source>wall %1</source>
+        <translation>mur %1</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2</source>
+        <translation>murs %1 et %2</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>rang %1</translation>
+    </message>
+    <message>
+        <source>corner %1</source>
+        <translation>angle %1</translation>
+    </message>
+    <message>
+        <source>floor %1</source>
+        <translation>plancher %1</translation>
+    </message>
+    <message>
+        <source>joist %1</source>
+        <translation>solive %1</translation>
+    </message>
+    <message>
+        <source>trimmed joist %1</source>
+        <translation>solive boiteuse %1</translation>
+    </message>
+    <message>
+        <source>trimmer %1</source>
+        <translation>chevêtre %1</translation>
+    </message>
+    <message>
+        <source>beam %1</source>
+        <translation>poutre %1</translation>
+    </message>
+    <message>
+        <source>step %1</source>
+        <translation>ressaut %1</translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation>rangs</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>openings</source>
+        <translation>ouvertures</translation>
+    </message>
+    <message>
+        <source>pegs</source>
+        <translation>chevilles</translation>
+    </message>
+    <message>
+        <source>floors</source>
+        <translation>planchers</translation>
+    </message>
+    <message>
+        <source>bores</source>
+        <translation>perçages</translation>
+    </message>
+    <message>
+        <source>logs</source>
+        <translation>pièces</translation>
+    </message>
+    <message>
+        <source>door %1</source>
+        <translation>porte %1</translation>
+    </message>
+    <message>
+        <source>window %1</source>
+        <translation>fenêtre %1</translation>
+    </message>
+    <message>
+        <source>door %1 in wall %2</source>
+        <translation>porte %1 du mur %2</translation>
+    </message>
+    <message>
+        <source>window %1 in wall %2</source>
+        <translation>fenêtre %1 du mur %2</translation>
+    </message>
+    <message>
+        <source>log</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>half log</source>
+        <translation>demi-pièce</translation>
+    </message>
+    <message>
+        <source>sill log</source>
+        <translation>pièce de seuil</translation>
+    </message>
+    <message>
+        <source>sill half log</source>
+        <translation>demi-pièce de seuil</translation>
+    </message>
+    <message>
+        <source>plate log</source>
+        <translation>pièce de tête</translation>
+    </message>
+    <message>
+        <source>plate half log</source>
+        <translation>demi-pièce de tête</translation>
+    </message>
+    <message>
+        <source>island</source>
+        <translation>îlot</translation>
+    </message>
+    <message>
+        <source>joist</source>
+        <translation>solive</translation>
+    </message>
+    <message>
+        <source>trimmed joist</source>
+        <translation>solive boiteuse</translation>
+    </message>
+    <message>
+        <source>trimmer</source>
+        <translation>chevêtre</translation>
+    </message>
+    <message>
+        <source>beam</source>
+        <translation>poutre</translation>
+    </message>
+    <message>
+        <source>hewn</source>
+        <translation>équarrie</translation>
+    </message>
+    <message>
+        <source>sawn</source>
+        <translation>sciée</translation>
+    </message>
+    <message>
+        <source>peeled</source>
+        <translation>écorcée</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuve</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservée</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparée</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>de remplacement</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>%1 left, %2 right</source>
+        <translation>%1 à gauche, %2 à droite</translation>
+    </message>
+    <message>
+        <source>jamb</source>
+        <translation>jambage</translation>
+    </message>
+    <message>
+        <source>jamb of %1</source>
+        <translation>jambage de %1</translation>
+    </message>
+    <message>
+        <source>against the wall at corner %1</source>
+        <translation>contre le mur à l’angle %1</translation>
+    </message>
+    <message>
+        <source>against %1 of the foundation</source>
+        <translation>contre le %1 de la fondation</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>dans %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>dessus</translation>
+    </message>
+    <message>
+        <source>underside</source>
+        <translation>dessous</translation>
+    </message>
+    <message>
+        <source>outside face</source>
+        <translation>face extérieure</translation>
+    </message>
+    <message>
+        <source>inside face</source>
+        <translation>face intérieure</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>bout gauche</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>bout droit</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>pièces</translation>
+    </message>
+    <message>
+        <source>distinct pieces</source>
+        <translation>pièces différentes</translation>
+    </message>
+    <message>
+        <source>islands</source>
+        <translation>îlots</translation>
+    </message>
+    <message>
+        <source>length of all blanks</source>
+        <translation>longueur de toutes les ébauches</translation>
+    </message>
+    <message>
+        <source>volume of all blanks</source>
+        <translation>volume de toutes les ébauches</translation>
+    </message>
+    <message>
+        <source>volume of all finished pieces</source>
+        <translation>volume de toutes les pièces finies</translation>
+    </message>
+    <message>
+        <source>longest blank</source>
+        <translation>plus longue ébauche</translation>
+    </message>
+    <message>
+        <source>estimated low weight of all pieces</source>
+        <translation>masse estimée, au moins, de toutes les pièces</translation>
+    </message>
+    <message>
+        <source>estimated high weight of all pieces</source>
+        <translation>masse estimée, au plus, de toutes les pièces</translation>
+    </message>
+    <message>
+        <source>estimated high weight of the heaviest piece</source>
+        <translation>masse estimée, au plus, de la pièce la plus lourde</translation>
+    </message>
+    <message>
+        <source>weight basis</source>
+        <translation>base des masses</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>mise en garde</translation>
+    </message>
+    <message>
+        <source>order lengths</source>
+        <translation>longueurs à commander</translation>
+    </message>
+    <message>
+        <source>rounded up to the next %1; no trim is added</source>
+        <translation>arrondies au %1 supérieur, sans surlongueur</translation>
+    </message>
+    <message>
+        <source>board feet</source>
+        <translation>pieds-planche</translation>
+    </message>
+    <message>
+        <source>%1: square</source>
+        <translation>%1 : d’équerre</translation>
+    </message>
+    <message>
+        <source>%1: square, past the corner</source>
+        <translation>%1 : d’équerre, au-delà de l’angle</translation>
+    </message>
+    <message>
+        <source>%1: square at a jamb</source>
+        <translation>%1 : d’équerre à un jambage</translation>
+    </message>
+    <message>
+        <source>%1: square against the crossing wall</source>
+        <translation>%1 : d’équerre contre le mur croisé</translation>
+    </message>
+    <message>
+        <source>%1: square against %2 of the foundation</source>
+        <translation>%1 : d’équerre contre le %2 de la fondation</translation>
+    </message>
+    <message>
+        <source>%1: tail cut %2, shoulder %3 from the end</source>
+        <translation>%1 : queue taillée %2, épaulement à %3 du bout</translation>
+    </message>
+    <message>
+        <source>%1: housed notch %2 from %3 to %4</source>
+        <translation>%1 : entaille %2 de %3 à %4</translation>
+    </message>
+    <message>
+        <source>housed notch %1 from %2 to %3</source>
+        <translation>entaille %1 de %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1: tailed, %2 of it in the pocket</source>
+        <translation>%1 : à queue, %2 dans la mortaise</translation>
+    </message>
+    <message>
+        <source>%1: square, %2 of it in the pocket</source>
+        <translation>%1 : droit, %2 dans la mortaise</translation>
+    </message>
+    <message>
+        <source>on top and underside</source>
+        <translation>dessus et dessous</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>dessus</translation>
+    </message>
+    <message>
+        <source>on the underside</source>
+        <translation>dessous</translation>
+    </message>
+    <message>
+        <source>sill cut %1 deep from the top from %2 to %3, falling %4 outward</source>
+        <translation>entaille d’appui de %1 depuis le dessus, de %2 à %3, en pente de %4 vers l’extérieur</translation>
+    </message>
+    <message>
+        <source>sill cut %1 deep from the top from %2 to %3</source>
+        <translation>entaille d’appui de %1 depuis le dessus, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>header cut %1 up from the underside from %2 to %3</source>
+        <translation>entaille de linteau de %1 depuis le dessous, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>opening cut %1 to %2 high from %3 to %4</source>
+        <translation>entaille d’ouverture de %1 à %2 de haut, de %3 à %4</translation>
+    </message>
+    <message>
+        <source>cut level %1 up from the underside over %2 from %3 to %4</source>
+        <translation>dressée à %1 du dessous sur le %2, de %3 à %4</translation>
+    </message>
+    <message>
+        <source>groove %1 wide for a spline, %2 deep from %3 to %4</source>
+        <translation>rainure de languette large de %1, profonde de %2, de %3 à %4</translation>
+    </message>
+    <message>
+        <source>seat %1 up from the underside from %2 to %3</source>
+        <translation>assise à %1 du dessous, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>tailed pocket %1 wide, %2 into the %3 face, middle %4 from the left end</source>
+        <translation>mortaise à queue large de %1, %2 dans la face %3, milieu à %4 du bout gauche</translation>
+    </message>
+    <message>
+        <source>pocket %1 wide, %2 into the %3 face, middle %4 from the left end</source>
+        <translation>mortaise large de %1, %2 dans la face %3, milieu à %4 du bout gauche</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>extérieure</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>intérieure</translation>
+    </message>
+    <message>
+        <source>%1 hewn back %2 at the left end, %3 at the right end</source>
+        <translation>%1 : équarri de %2 au bout gauche, de %3 au bout droit</translation>
+    </message>
+    <message>
+        <source>round stick of %1: what lies outside it is wane</source>
+        <translation>bois rond de %1 : ce qui est hors de lui est flache</translation>
+    </message>
+    <message>
+        <source>long groove of radius %1, its top %2 over the blank&apos;s underside, %3 clear</source>
+        <translation>gorge de rayon %1, son sommet à %2 du dessous de l’ébauche, jeu de %3</translation>
+    </message>
+    <message>
+        <source>long groove of radius %1, its top %2 over the blank&apos;s underside</source>
+        <translation>gorge de rayon %1, son sommet à %2 du dessous de l’ébauche</translation>
+    </message>
+    <message>
+        <source>saddle of radius %1 at %2 over %3, its top %4 over the blank&apos;s underside, %5 clear</source>
+        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 du dessous de l’ébauche, jeu de %5</translation>
+    </message>
+    <message>
+        <source>saddle of radius %1 at %2 over %3, its top %4 over the blank&apos;s underside</source>
+        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 du dessous de l’ébauche</translation>
+    </message>
+    <message>
+        <source>%1 peg bore %2 right through at %3</source>
+        <translation>%1 perçage de cheville %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 peg bores %2 right through at %3</source>
+        <translation>%1 perçages de cheville %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 peg bore %2 %3 deep from the top at %4</source>
+        <translation>%1 perçage de cheville %2 profond de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 peg bores %2 %3 deep from the top at %4</source>
+        <translation>%1 perçages de cheville %2 profonds de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 peg bore %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçage de cheville %2 profond de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 peg bores %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçages de cheville %2 profonds de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 bolt bore %2 right through at %3</source>
+        <translation>%1 perçage de boulon %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 bolt bores %2 right through at %3</source>
+        <translation>%1 perçages de boulon %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 rod bore %2 right through at %3</source>
+        <translation>%1 perçage de tige %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 rod bores %2 right through at %3</source>
+        <translation>%1 perçages de tige %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 wiring bore %2 right through at %3</source>
+        <translation>%1 passage de câble %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 wiring bores %2 right through at %3</source>
+        <translation>%1 passages de câble %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>white spruce</source>
+        <translation>épinette blanche</translation>
+    </message>
+    <message>
+        <source>Engelmann spruce</source>
+        <translation>épinette d’Engelmann</translation>
+    </message>
+    <message>
+        <source>Sitka spruce</source>
+        <translation>épinette de Sitka</translation>
+    </message>
+    <message>
+        <source>black spruce</source>
+        <translation>épinette noire</translation>
+    </message>
+    <message>
+        <source>red spruce</source>
+        <translation>épinette rouge</translation>
+    </message>
+    <message>
+        <source>eastern hemlock</source>
+        <translation>pruche du Canada</translation>
+    </message>
+    <message>
+        <source>western hemlock</source>
+        <translation>pruche de l’Ouest</translation>
+    </message>
+    <message>
+        <source>Douglas-fir (coast)</source>
+        <translation>douglas (côte)</translation>
+    </message>
+    <message>
+        <source>lodgepole pine</source>
+        <translation>pin tordu</translation>
+    </message>
+    <message>
+        <source>eastern white pine</source>
+        <translation>pin blanc</translation>
+    </message>
+    <message>
+        <source>ponderosa pine</source>
+        <translation>pin ponderosa</translation>
+    </message>
+    <message>
+        <source>western redcedar</source>
+        <translation>thuya géant</translation>
+    </message>
+    <message>
+        <source>western larch</source>
+        <translation>mélèze de l’Ouest</translation>
+    </message>
+    <message>
+        <source>subalpine fir</source>
+        <translation>sapin subalpin</translation>
+    </message>
+    <message>
+        <source>white oak</source>
+        <translation>chêne blanc</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 run in one line; state them as one wall or turn the second one</source>
+        <translation>les murs %1 et %2 sont en ligne ; indiquez-les comme un seul mur ou tournez le second</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 turn too little or too sharply for tails; a corner between 30 and 150 degrees can be cut, best a right angle</source>
+        <translation>les murs %1 et %2 tournent trop peu ou trop fort pour des queues ; un angle de 30 à 150 degrés peut être taillé, au mieux un angle droit</translation>
+    </message>
+    <message>
+        <source>a shell needs at least four walls, %1 are stated; walk once round the outside, one [[wall]] a side</source>
+        <translation>il faut au moins quatre murs, %1 sont indiqués ; faites une fois le tour de l’extérieur, un [[wall]] par côté</translation>
+    </message>
+    <message>
+        <source>the walk round the outside ends %1 of where it began; the walls&apos; lengths must bring it back</source>
+        <translation>le tour de l’extérieur finit à %1 de son départ ; les longueurs des murs doivent l’y ramener</translation>
+    </message>
+    <message>
+        <source>they cross or touch; the outside must run once round without meeting itself</source>
+        <translation>ils se croisent ou se touchent ; l’extérieur doit faire un tour sans se rencontrer</translation>
+    </message>
+    <message>
+        <source>%1 east and %2 north</source>
+        <translation>%1 à l’est et %2 au nord</translation>
+    </message>
+    <message>
+        <source>%1 east and %2 south</source>
+        <translation>%1 à l’est et %2 au sud</translation>
+    </message>
+    <message>
+        <source>%1 west and %2 north</source>
+        <translation>%1 à l’ouest et %2 au nord</translation>
+    </message>
+    <message>
+        <source>%1 west and %2 south</source>
+        <translation>%1 à l’ouest et %2 au sud</translation>
+    </message>
+    <message>
+        <source>%1 east</source>
+        <translation>%1 à l’est</translation>
+    </message>
+    <message>
+        <source>%1 west</source>
+        <translation>%1 à l’ouest</translation>
+    </message>
+    <message>
+        <source>%1 north</source>
+        <translation>%1 au nord</translation>
+    </message>
+    <message>
+        <source>%1 south</source>
+        <translation>%1 au sud</translation>
+    </message>
+    <message>
+        <source>wall %1 is %2 long, shorter than its two tails; it must be longer than %3</source>
+        <translation>le mur %1 est long de %2, moins que ses deux queues ; il doit dépasser %3</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 meet wall %3 %4; between two notches of a log %5 of wood are needed, so move one by %6 or more</source>
+        <translation>les murs %1 et %2 rencontrent le mur %3 %4 ; entre deux entailles d’une pièce il faut %5 de bois, déplacez-en un de %6 ou plus</translation>
+    </message>
+    <message>
+        <source>%1 apart</source>
+        <translation>à %1 l’un de l’autre</translation>
+    </message>
+    <message>
+        <source>in the same place or past its end</source>
+        <translation>au même endroit ou au-delà de son bout</translation>
+    </message>
+    <message>
+        <source>a partition meets wall %1 past its end; the wall runs from %2 to %3 seen from its left</source>
+        <translation>une cloison rencontre le mur %1 au-delà de son bout ; vu de sa gauche, le mur va de %2 à %3</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 run into one another by %3, their ends included; set them further apart</source>
+        <translation>les murs %1 et %2 se pénètrent de %3, bouts compris ; écartez-les</translation>
+    </message>
+    <message>
+        <source>an overhanging end of one runs into the other; there is room for %1 of overhang between them</source>
+        <translation>un bout qui déborde de l’un entre dans l’autre ; il y a place pour %1 de débord entre eux</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 would both start with a %3 log: going round a closed way of walls the starts must change at every corner, which takes an even number of walls; one wall more or less on the way through corner %4 would fit</source>
+        <translation>les murs %1 et %2 commenceraient tous deux par une %3 : sur un circuit fermé les départs changent à chaque angle, ce qui demande un nombre pair de murs ; un mur de plus ou de moins sur le chemin de l’angle %4 conviendrait</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>pièce entière</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>demi-pièce</translation>
+    </message>
+    <message>
+        <source>it starts in wall %1, which is none of the outside walls or of the partitions stated before it</source>
+        <translation>elle part du mur %1, qui n’est ni un mur extérieur ni une cloison indiquée avant elle</translation>
+    </message>
+    <message>
+        <source>it leaves wall %1 at too sharp an angle for tails; between 30 and 150 degrees can be cut</source>
+        <translation>elle quitte le mur %1 sous un angle trop aigu pour des queues ; de 30 à 150 degrés peuvent être taillés</translation>
+    </message>
+    <message>
+        <source>it ends in wall %1, which this shell does not have</source>
+        <translation>elle finit au mur %1, que cette coque n’a pas</translation>
+    </message>
+    <message>
+        <source>it meets wall %1 at too sharp an angle for tails; between 30 and 150 degrees can be cut</source>
+        <translation>elle rencontre le mur %1 sous un angle trop aigu pour des queues ; de 30 à 150 degrés peuvent être taillés</translation>
+    </message>
+    <message>
+        <source>wall %1 does not lie ahead of it; walk from wall %2 toward wall %1, or state another wall</source>
+        <translation>le mur %1 n’est pas devant elle ; allez du mur %2 vers le mur %1, ou indiquez un autre mur</translation>
+    </message>
+    <message>
+        <source>%1 rounds reach %2 at a pitch of %3, not the stated %4</source>
+        <translation>%1 rangs atteignent %2 au pas de %3, non de %4 comme indiqué</translation>
+    </message>
+    <message>
+        <source>%1 rounds at %2 reach %3, not the stated height of %4; state two of count, pitch and height</source>
+        <translation>%1 rangs de %2 atteignent %3, non la hauteur indiquée de %4 ; indiquez deux des trois : nombre, pas, hauteur</translation>
+    </message>
+    <message>
+        <source>state two of count, pitch and height; the third is worked out</source>
+        <translation>indiquez deux des trois : nombre, pas, hauteur ; le troisième s’en déduit</translation>
+    </message>
+    <message>
+        <source>the shell has %1 rounds; between 1 and %2 can be laid</source>
+        <translation>la coque a %1 rangs ; on en pose de 1 à %2</translation>
+    </message>
+    <message>
+        <source>a gap of %1 leaves no log in a pitch of %2</source>
+        <translation>un jeu de %1 ne laisse aucune pièce dans un pas de %2</translation>
+    </message>
+    <message>
+        <source>logs %1 high do not fit in a pitch of %2; a log is at most as high as the pitch</source>
+        <translation>des pièces hautes de %1 n’entrent pas dans un pas de %2 ; une pièce est au plus haute comme le pas</translation>
+    </message>
+    <message>
+        <source>the log of this round would be %1 high; a higher pitch, a smaller gap or a higher log leaves wood</source>
+        <translation>la pièce de ce rang serait haute de %1 ; un pas plus haut, un jeu plus petit ou une pièce plus haute laisse du bois</translation>
+    </message>
+    <message>
+        <source>the log of this round would be %1 wide at one end</source>
+        <translation>la pièce de ce rang serait large de %1 à un bout</translation>
+    </message>
+    <message>
+        <source>the log of this round is %1 wide, more than its wall&apos;s %2; state the wall&apos;s thickness as that of its widest log</source>
+        <translation>la pièce de ce rang est large de %1, plus que les %2 de son mur ; donnez au mur l’épaisseur de sa pièce la plus large</translation>
+    </message>
+    <message>
+        <source>sizes are stated for a log that this shell does not have; rounds count from 1</source>
+        <translation>des dimensions sont indiquées pour une pièce que cette coque n’a pas ; les rangs comptent à partir de 1</translation>
+    </message>
+    <message>
+        <source>going up corner %1, two logs of wall %2 follow one another at round %3; the pitches of the two walls drift apart by half a round, make them equal</source>
+        <translation>en montant l’angle %1, deux pièces du mur %2 se suivent au rang %3 ; les pas des deux murs s’écartent d’un demi-rang, rendez-les égaux</translation>
+    </message>
+    <message>
+        <source>the saddle leaves %1 of the log over the one that it crosses, under the least of %2; a pitch of %3 would fit</source>
+        <translation>la selle laisse %1 de la pièce sur celle qu’elle croise, sous le moindre de %2 ; un pas de %3 conviendrait</translation>
+    </message>
+    <message>
+        <source>the tail is %1 thick at its thinnest, under the least of %2; a pitch of %3 or a flatter slope would fit</source>
+        <translation>la queue est épaisse de %1 au plus mince, sous le moindre de %2 ; un pas de %3 ou une pente plus douce conviendrait</translation>
+    </message>
+    <message>
+        <source>the seam runs %1 outside the log&apos;s body, so that much of the tail is not there; a smaller gap, a flatter slope or a higher log would fill it</source>
+        <translation>le joint passe %1 hors du corps de la pièce : autant de la queue manque ; un jeu plus petit, une pente plus douce ou une pièce plus haute la remplirait</translation>
+    </message>
+    <message>
+        <source>saddles and tails do not go together: logs scoped over one another are so all round; state one kind for the whole shell</source>
+        <translation>selles et queues ne vont pas ensemble : des pièces creusées l’une sur l’autre le sont tout autour ; indiquez une seule sorte pour toute la coque</translation>
+    </message>
+    <message>
+        <source>floors are let into hewn logs only, not into logs scoped over one another; leave them out</source>
+        <translation>les planchers n’entrent que dans des pièces équarries, non dans des pièces creusées l’une sur l’autre ; ôtez-les</translation>
+    </message>
+    <message>
+        <source>stated bores are let into hewn logs only, not into logs scoped over one another; leave them out</source>
+        <translation>les perçages indiqués n’entrent que dans des pièces équarries, non dans des pièces creusées l’une sur l’autre ; ôtez-les</translation>
+    </message>
+    <message>
+        <source>logs scoped over one another are even cylinders whose spacing is the pitch alone; leave out the gap, or state it as the scribe of the notch</source>
+        <translation>des pièces creusées l’une sur l’autre sont des cylindres réguliers espacés du seul pas ; ôtez le jeu, ou indiquez-le comme tracé de l’entaille</translation>
+    </message>
+    <message>
+        <source>logs scoped over one another are even cylinders whose spacing is the pitch alone; state their diameter in place of heights and widths</source>
+        <translation>des pièces creusées l’une sur l’autre sont des cylindres réguliers espacés du seul pas ; indiquez leur diamètre au lieu de hauteurs et largeurs</translation>
+    </message>
+    <message>
+        <source>logs scoped over one another are even cylinders whose spacing is the pitch alone; state its diameter in place of heights and widths</source>
+        <translation>des pièces creusées l’une sur l’autre sont des cylindres réguliers espacés du seul pas ; indiquez son diamètre au lieu de hauteurs et largeurs</translation>
+    </message>
+    <message>
+        <source>logs scoped over one another are even cylinders whose spacing is the pitch alone; leave out log_height</source>
+        <translation>des pièces creusées l’une sur l’autre sont des cylindres réguliers espacés du seul pas ; ôtez log_height</translation>
+    </message>
+    <message>
+        <source>a saddle needs wood past it: an overhang of %1 at least, better of the log&apos;s own diameter</source>
+        <translation>une selle demande du bois au-delà : un débord d’au moins %1, mieux du diamètre de la pièce</translation>
+    </message>
+    <message>
+        <source>a log %1 thick does not fill its wall, which is %2; a diameter of at least that, or a thinner wall would fit</source>
+        <translation>une pièce épaisse de %1 ne remplit pas son mur, qui fait %2 ; un diamètre au moins égal ou un mur plus mince conviendrait</translation>
+    </message>
+    <message>
+        <source>a stick %1 thick leaves a flat of only %2 on a log %3 high; %4 are needed, which a stick of %5 has</source>
+        <translation>un bois épais de %1 ne laisse qu’un plat de %2 sur une pièce haute de %3 ; il en faut %4, ce qu’a un bois de %5</translation>
+    </message>
+    <message>
+        <source>a stick %1 thick leaves no flat on a log %2 high; %3 are needed, which a stick of %4 has</source>
+        <translation>un bois épais de %1 ne laisse aucun plat sur une pièce haute de %2 ; il en faut %3, ce qu’a un bois de %4</translation>
+    </message>
+    <message>
+        <source>an opening needs a width and a height above zero</source>
+        <translation>une ouverture demande une largeur et une hauteur au-dessus de zéro</translation>
+    </message>
+    <message>
+        <source>%1 is %2 wide; between the corners of wall %3 there is room for %4 at most</source>
+        <translation>%1 est large de %2 ; entre les angles du mur %3 il y a place pour %4 au plus</translation>
+    </message>
+    <message>
+        <source>%1 comes too near the tails of corner %2; it fits from %3 to %4 from the left</source>
+        <translation>%1 vient trop près des queues de l’angle %2 ; elle tient de %3 à %4 depuis la gauche</translation>
+    </message>
+    <message>
+        <source>%1 comes too near the notches of wall %2 at %3; it fits up to %4 or from %5 from the left</source>
+        <translation>%1 vient trop près des entailles du mur %2 à %3 ; elle tient jusqu’à %4 ou à partir de %5 depuis la gauche</translation>
+    </message>
+    <message>
+        <source>the sill lies under the foundation</source>
+        <translation>l’allège est sous la fondation</translation>
+    </message>
+    <message>
+        <source>%1 ends %2 above the foundation, but wall %3 is only %4 high; a height under %5 leaves a log over it</source>
+        <translation>%1 finit à %2 de la fondation, mais le mur %3 n’est haut que de %4 ; une hauteur sous %5 laisse une pièce au-dessus</translation>
+    </message>
+    <message>
+        <source>%1 ends %2 above the foundation, but wall %3 is only %4 high; more rounds or a lower sill would hold it</source>
+        <translation>%1 finit à %2 de la fondation, mais le mur %3 n’est haut que de %4 ; plus de rangs ou une allège plus basse la tiendrait</translation>
+    </message>
+    <message>
+        <source>%1 and %2 overlap; side by side they need an island of at least %3</source>
+        <translation>%1 et %2 se recouvrent ; côte à côte il leur faut un îlot d’au moins %3</translation>
+    </message>
+    <message>
+        <source>%1 and %2 leave too little wood between them; side by side they need an island of at least %3</source>
+        <translation>%1 et %2 laissent trop peu de bois entre elles ; côte à côte il leur faut un îlot d’au moins %3</translation>
+    </message>
+    <message>
+        <source>there is no wall %1 in this shell</source>
+        <translation>cette coque n’a pas de mur %1</translation>
+    </message>
+    <message>
+        <source>a groove %1 wide leaves too little of jambs %2 thick; half of that at most</source>
+        <translation>une rainure large de %1 laisse trop peu de jambages épais de %2 ; la moitié au plus</translation>
+    </message>
+    <message>
+        <source>a groove %1 deep is more than a spline needs; %2 at most</source>
+        <translation>une rainure profonde de %1 est plus qu’une languette ne demande ; %2 au plus</translation>
+    </message>
+    <message>
+        <source>sills that fall %1 through the wall cut their logs in two</source>
+        <translation>des appuis qui descendent de %1 à travers le mur coupent leurs pièces en deux</translation>
+    </message>
+    <message>
+        <source>%1 leaves only %2 of the log over it; move its top by %3 to the seam, or leave at least %4</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessus ; déplacez son haut de %3 jusqu’au joint, ou laissez au moins %4</translation>
+    </message>
+    <message>
+        <source>%1 leaves only %2 of the log under it; move its sill by %3 to the seam, or leave at least %4</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessous ; déplacez son allège de %3 jusqu’au joint, ou laissez au moins %4</translation>
+    </message>
+    <message>
+        <source>the island is %1 long; two grooves %2 deep leave too little of it; %3 at most</source>
+        <translation>l’îlot est long de %1 ; deux rainures profondes de %2 en laissent trop peu ; %3 au plus</translation>
+    </message>
+    <message>
+        <source>the log over it, %1, runs only %2 past its %3 jamb; %4 is asked for: move the opening by %5, or change a height</source>
+        <translation>la pièce au-dessus, %1, ne dépasse que de %2 son jambage %3 ; %4 sont demandés : déplacez l’ouverture de %5, ou changez une hauteur</translation>
+    </message>
+    <message>
+        <source>%1 runs into %2 of the foundation or leaves too little wood beside it; it fits wholly over the step with a sill of %3 or more, or %4 beside it</source>
+        <translation>%1 rencontre le %2 de la fondation ou laisse trop peu de bois à côté ; elle tient toute au-dessus du ressaut avec une allège de %3 ou plus, ou à %4 à côté</translation>
+    </message>
+    <message>
+        <source>piece %1 on %2 needs %3 pegs, only %4 fit: the joint is %5 long and %6 would hold them; move the opening, or state smaller [pegs] end_distance or between</source>
+        <translation>la pièce %1 sur %2 demande %3 chevilles, seules %4 tiennent : le contact est long de %5 et %6 les tiendraient ; déplacez l’ouverture, ou indiquez [pegs] end_distance ou between plus petits</translation>
+    </message>
+    <message>
+        <source>a peg of %1 does not suit walls %2 thick; at most half of that can be bored away</source>
+        <translation>une cheville de %1 ne convient pas à des murs épais de %2 ; on en perce au plus la moitié</translation>
+    </message>
+    <message>
+        <source>bores %1 apart run into one another; keep more than the diameter</source>
+        <translation>des perçages à %1 se rencontrent ; gardez plus que le diamètre</translation>
+    </message>
+    <message>
+        <source>a bore %1 from an end breaks out of it</source>
+        <translation>un perçage à %1 d’un bout en sort</translation>
+    </message>
+    <message>
+        <source>a draw of %1 would break a peg of %2; %3 at most</source>
+        <translation>un tirage de %1 casserait une cheville de %2 ; %3 au plus</translation>
+    </message>
+    <message>
+        <source>square pegs of %1 do not hold in bores of %2; their arrises bite where the side is between %3 and that</source>
+        <translation>des chevilles carrées de %1 ne tiennent pas dans des perçages de %2 ; leurs arêtes mordent si le côté est entre %3 et cela</translation>
+    </message>
+    <message>
+        <source>a bore of %1 breaks out of a wall %2 thick</source>
+        <translation>un perçage de %1 sort d’un mur épais de %2</translation>
+    </message>
+    <message>
+        <source>the wall has only %1 rounds</source>
+        <translation>le mur n’a que %1 rangs</translation>
+    </message>
+    <message>
+        <source>it runs into a cut from %1 to %2 from the left</source>
+        <translation>il rencontre une taille de %1 à %2 depuis la gauche</translation>
+    </message>
+    <message>
+        <source>there is no whole log %1 from the left: an opening or a notch is there; state the rounds that it goes through, or another place</source>
+        <translation>il n’y a pas de pièce entière à %1 de la gauche : une ouverture ou une entaille s’y trouve ; indiquez les rangs qu’il traverse, ou un autre endroit</translation>
+    </message>
+    <message>
+        <source>walls %1 and %2 do not face each other: joists lie square between two parallel walls</source>
+        <translation>les murs %1 et %2 ne se font pas face : les solives vont d’équerre entre deux murs parallèles</translation>
+    </message>
+    <message>
+        <source>wall %1 stands in the room between walls %2 and %3; state a floor to each side of it</source>
+        <translation>le mur %1 est dans la pièce entre les murs %2 et %3 ; indiquez un plancher de chaque côté</translation>
+    </message>
+    <message>
+        <source>no joist fits between the sides of the room</source>
+        <translation>aucune solive ne tient entre les côtés de la pièce</translation>
+    </message>
+    <message>
+        <source>a bearing of %1 does not leave %2 of a wall %3 thick; %4 at most would</source>
+        <translation>un appui de %1 ne laisse pas %2 d’un mur épais de %3 ; %4 au plus le ferait</translation>
+    </message>
+    <message>
+        <source>joists %1 wide do not lie %2 apart on centre; %3 at least</source>
+        <translation>des solives larges de %1 n’ont pas un entraxe de %2 ; %3 au moins</translation>
+    </message>
+    <message>
+        <source>the tailed ends leave only %1 of a joist %2 wide at the wall; a smaller tail or bearing leaves half of it</source>
+        <translation>les bouts à queue ne laissent que %1 d’une solive large de %2 au mur ; une queue ou un appui plus petit en laisse la moitié</translation>
+    </message>
+    <message>
+        <source>the first joist, %1 from the room&apos;s side, lies in the wall; %2 at least</source>
+        <translation>la première solive, à %1 du côté de la pièce, est dans le mur ; %2 au moins</translation>
+    </message>
+    <message>
+        <source>%1 reaches out of the room, which is %2 by %3</source>
+        <translation>%1 sort de la pièce, qui fait %2 sur %3</translation>
+    </message>
+    <message>
+        <source>%1 meets a wall that stands in the room; keep %2 away from it</source>
+        <translation>%1 rencontre un mur dans la pièce ; restez à %2</translation>
+    </message>
+    <message>
+        <source>%1 leaves no room for a joist or trimmer beside it; let it reach the wall, or keep %2 away from it</source>
+        <translation>%1 ne laisse pas place à une solive ou un chevêtre à côté ; qu’elle atteigne le mur, ou restez à %2</translation>
+    </message>
+    <message>
+        <source>%1 comes too near another opening of this floor</source>
+        <translation>%1 vient trop près d’une autre trémie de ce plancher</translation>
+    </message>
+    <message>
+        <source>a floor opening</source>
+        <translation>une trémie</translation>
+    </message>
+    <message>
+        <source>a beam %1 from wall %2 lies in a wall; between %3 and %4 it fits</source>
+        <translation>une poutre à %1 du mur %2 est dans un mur ; entre %3 et %4 elle tient</translation>
+    </message>
+    <message>
+        <source>a beam %1 from wall %2 crosses a floor opening or its trimmers</source>
+        <translation>une poutre à %1 du mur %2 croise une trémie ou ses chevêtres</translation>
+    </message>
+    <message>
+        <source>no wall square to the beam carries its %1 end</source>
+        <translation>aucun mur d’équerre à la poutre ne porte son bout de %1</translation>
+    </message>
+    <message>
+        <source>nothing carries the trimmer at the opening&apos;s %1 end</source>
+        <translation>rien ne porte le chevêtre au bout %1 de la trémie</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>proche</translation>
+    </message>
+    <message>
+        <source>far</source>
+        <translation>éloigné</translation>
+    </message>
+    <message>
+        <source>a beam of it carries no joist</source>
+        <translation>une de ses poutres ne porte aucune solive</translation>
+    </message>
+    <message>
+        <source>its end in %1 lies in %2; move that, or trim the floor there</source>
+        <translation>son bout dans %1 est dans %2 ; déplacez cela, ou enchevêtrez le plancher là</translation>
+    </message>
+    <message>
+        <source>its end in %1 lies in the notches of wall %2</source>
+        <translation>son bout dans %1 est dans les entailles du mur %2</translation>
+    </message>
+    <message>
+        <source>its end in %1 comes too near the end of a log of round %2; move the opening or the floor&apos;s first joist</source>
+        <translation>son bout dans %1 vient trop près du bout d’une pièce du rang %2 ; déplacez l’ouverture ou la première solive</translation>
+    </message>
+    <message>
+        <source>its end in %1 lies under the wall&apos;s first log; raise the floor by %2 or more</source>
+        <translation>son bout dans %1 est sous la première pièce du mur ; levez le plancher de %2 ou plus</translation>
+    </message>
+    <message>
+        <source>its end in %1 lies over the wall&apos;s top; lower the floor by %2 or more</source>
+        <translation>son bout dans %1 est au-dessus du mur ; baissez le plancher de %2 ou plus</translation>
+    </message>
+    <message>
+        <source>its end in %1 has no wood under it: its underside lies at the gap over round %2; lower the floor by %3</source>
+        <translation>son bout dans %1 n’a pas de bois dessous : son dessous est au jeu sur le rang %2 ; baissez le plancher de %3</translation>
+    </message>
+    <message>
+        <source>%1 reaches into the room and stands in its way; move the joists by the floor&apos;s first or spacing</source>
+        <translation>%1 entre dans la pièce et lui barre le passage ; déplacez les solives par le premier écart ou l’entraxe</translation>
+    </message>
+    <message>
+        <source>its pocket leaves only %1 of %2 under it; raise the floor by %3</source>
+        <translation>sa mortaise ne laisse que %1 de %2 dessous ; levez le plancher de %3</translation>
+    </message>
+    <message>
+        <source>its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid; raise the floor by that</source>
+        <translation>sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse ; levez le plancher d’autant</translation>
+    </message>
+    <message>
+        <source>an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes ask for, and local code decides</source>
+        <translation>un bout porte sur %1 de bois ; 38 mm (1 1/2 po) est le moins que demandent les codes, et le code local décide</translation>
+    </message>
+    <message>
+        <source>it would bend %1 under the live load over a span of %2; a %3th part is %4. A screen only: local code and a licensed professional decide</source>
+        <translation>elle fléchirait de %1 sous la charge d’usage sur une portée de %2 ; le %3ᵉ est %4. Une simple vérification : le code local et un professionnel agréé décident</translation>
+    </message>
+    <message>
+        <source>a step needs a width and a rise above zero</source>
+        <translation>un ressaut demande une largeur et une hauteur au-dessus de zéro</translation>
+    </message>
+    <message>
+        <source>it runs from %1 to %2, but wall %3 is %4 long</source>
+        <translation>il va de %1 à %2, mais le mur %3 est long de %4</translation>
+    </message>
+    <message>
+        <source>it rises %1, but wall %2 is only %3 high; at most %4 leaves a log on it</source>
+        <translation>il monte de %1, mais le mur %2 n’est haut que de %3 ; %4 au plus laisse une pièce dessus</translation>
+    </message>
+    <message>
+        <source>it overlaps %1; let it start at %2, where that one ends, or %3 further on</source>
+        <translation>il recouvre le %1 ; faites-le partir à %2, où celui-ci finit, ou %3 plus loin</translation>
+    </message>
+    <message>
+        <source>it leaves too little wall between itself and %1; let it start at %2, where that one ends, or %3 further on</source>
+        <translation>il laisse trop peu de mur jusqu’au %1 ; faites-le partir à %2, où celui-ci finit, ou %3 plus loin</translation>
+    </message>
+    <message>
+        <source>at corner %1 wall %2 stands %3 high and wall %4 %5; state a step of wall %6 that takes in that corner with a rise of %7</source>
+        <translation>à l’angle %1 le mur %2 est haut de %3 et le mur %4 de %5 ; indiquez un ressaut du mur %6 qui prend cet angle, haut de %7</translation>
+    </message>
+    <message>
+        <source>the lowest log over the step lies %1 above it; a rise of %2 would carry it, else that much is to be packed</source>
+        <translation>la pièce la plus basse sur le ressaut est à %1 au-dessus ; une hauteur de %2 la porterait, sinon il faut caler d’autant</translation>
+    </message>
+    <message>
+        <source>the step leaves only %1 of the log that lies on it; a rise of %2 would start at the next one, and %3 leave enough</source>
+        <translation>le ressaut ne laisse que %1 de la pièce posée dessus ; une hauteur de %2 partirait de la suivante, et %3 en laissent assez</translation>
+    </message>
+    <message>
+        <source>these two pieces share %1 of wood</source>
+        <translation>ces deux pièces partagent %1 de bois</translation>
+    </message>
+    <message>
+        <source>it cannot be lowered into place past %1</source>
+        <translation>elle ne peut descendre en place devant %1</translation>
+    </message>
+    <message>
+        <source>a bore of this piece runs into a notch, an edge or another bore</source>
+        <translation>un perçage de cette pièce rencontre une entaille, une arête ou un autre perçage</translation>
+    </message>
+    <message>
+        <source>its tails do not lock; only the pegs hold the logs from pulling out</source>
+        <translation>ses queues ne verrouillent pas ; seules les chevilles empêchent les pièces de sortir</translation>
+    </message>
+    <message>
+        <source>its tails do not lock and there are no pegs: the logs can pull out</source>
+        <translation>ses queues ne verrouillent pas et il n’y a pas de chevilles : les pièces peuvent sortir</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; a half dovetail sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; une demi-queue d’aronde la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; a half dovetail sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une demi-queue d’aronde la rejette</translation>
+    </message>
+    <message>
+        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches the log over it by %3; a straight stick out of it is that much thinner</source>
+        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle touche la pièce du dessus de %3 ; un bois droit tiré d’elle est mince d’autant</translation>
+    </message>
+    <message>
+        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears the log over it; a straight stick out of it is that much thinner</source>
+        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle passe sous la pièce du dessus ; un bois droit tiré d’elle est mince d’autant</translation>
+    </message>
+    <message>
+        <source>the length is empty</source>
+        <translation>la longueur est vide</translation>
+    </message>
+    <message>
+        <source>the slope is empty</source>
+        <translation>la pente est vide</translation>
+    </message>
+    <message>
+        <source>a length such as 8 1/2 in or 215 mm</source>
+        <translation>une longueur telle que 8 1/2 in ou 215 mm</translation>
+    </message>
+    <message>
+        <source>a number such as 12, 1.5, 3/16 or 6 1/2</source>
+        <translation>un nombre tel que 12, 1.5, 3/16 ou 6 1/2</translation>
+    </message>
+    <message>
+        <source>a slope such as 1:8, 7.125 deg, 1 in in 8 in, 0.125 or level</source>
+        <translation>une pente telle que 1:8, 7.125 deg, 1 in in 8 in, 0.125 ou level</translation>
+    </message>
+    <message>
+        <source>a number is missing</source>
+        <translation>un nombre manque</translation>
+    </message>
+    <message>
+        <source>%1 stands where a number should</source>
+        <translation>%1 est là où un nombre est attendu</translation>
+    </message>
+    <message>
+        <source>%1 is not a unit of length</source>
+        <translation>%1 n’est pas une unité de longueur</translation>
+    </message>
+    <message>
+        <source>mm, cm, m, in, ft, or the marks &apos; for feet and &quot; for inches</source>
+        <translation>mm, cm, m, in, ft, ou les signes ’ pour pieds et &quot; pour pouces</translation>
+    </message>
+    <message>
+        <source>%1 stands behind the end of the length</source>
+        <translation>%1 suit la fin de la longueur</translation>
+    </message>
+    <message>
+        <source>%1 stands behind the end of the slope</source>
+        <translation>%1 suit la fin de la pente</translation>
+    </message>
+    <message>
+        <source>feet in front of inches must be a whole number</source>
+        <translation>devant des pouces les pieds doivent être un nombre entier</translation>
+    </message>
+    <message>
+        <source>the number behind the feet has no unit</source>
+        <translation>le nombre derrière les pieds n’a pas d’unité</translation>
+    </message>
+    <message>
+        <source>only inches can stand behind feet</source>
+        <translation>seuls des pouces peuvent suivre des pieds</translation>
+    </message>
+    <message>
+        <source>inches behind feet are not under 12</source>
+        <translation>les pouces derrière des pieds ne sont pas sous 12</translation>
+    </message>
+    <message>
+        <source>such as %1</source>
+        <translation>par exemple %1</translation>
+    </message>
+    <message>
+        <source>the length is over 1000 km</source>
+        <translation>la longueur dépasse 1000 km</translation>
+    </message>
+    <message>
+        <source>a length that a shell can have</source>
+        <translation>une longueur qu’une coque peut avoir</translation>
+    </message>
+    <message>
+        <source>the slope is steeper than 10:1 (84 degrees)</source>
+        <translation>la pente dépasse 10:1 (84 degrés)</translation>
+    </message>
+    <message>
+        <source>a slope needs a run over 0</source>
+        <translation>une pente demande une base au-dessus de 0</translation>
+    </message>
+    <message>
+        <source>the rise is not followed by &quot;in&quot; and a run</source>
+        <translation>la montée n’est pas suivie de « in » et d’une base</translation>
+    </message>
+    <message>
+        <source>a comma in a number can be read in two ways</source>
+        <translation>une virgule dans un nombre se lit de deux façons</translation>
+    </message>
+    <message>
+        <source>a decimal point and no thousands mark, such as 2.4 or 2400</source>
+        <translation>un point décimal et pas de séparateur de milliers, tel que 2.4 ou 2400</translation>
+    </message>
+    <message>
+        <source>no digit stands behind the decimal point</source>
+        <translation>aucun chiffre ne suit le point décimal</translation>
+    </message>
+    <message>
+        <source>no whole number stands under the fraction bar</source>
+        <translation>aucun nombre entier n’est sous la barre de fraction</translation>
+    </message>
+    <message>
+        <source>a fraction cannot have zero under the bar</source>
+        <translation>une fraction ne peut avoir zéro sous la barre</translation>
+    </message>
+    <message>
+        <source>the fraction behind a whole number is not under 1</source>
+        <translation>la fraction derrière un nombre entier n’est pas sous 1</translation>
+    </message>
+    <message>
+        <source>the number has too many digits to be read exactly</source>
+        <translation>le nombre a trop de chiffres pour être lu exactement</translation>
+    </message>
+    <message>
+        <source>at most 30 digits</source>
+        <translation>au plus 30 chiffres</translation>
+    </message>
+    <message>
+        <source>the number has no unit</source>
+        <translation>le nombre n’a pas d’unité</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>cannot write &quot;%1&quot;: %2</source>
+        <translation>impossible d’écrire « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>cannot read &quot;%1&quot;: %2</source>
+        <translation>impossible de lire « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>cannot make the folder &quot;%1&quot;: %2</source>
+        <translation>impossible de créer le dossier « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>cannot replace &quot;%1&quot;: %2</source>
+        <translation>impossible de remplacer « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>cannot remove &quot;%1&quot;: %2</source>
+        <translation>impossible d’ôter « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>no space is left on the disk; free some or choose another folder</source>
+        <translation>il n’y a plus de place sur le disque ; libérez-en ou choisissez un autre dossier</translation>
+    </message>
+    <message>
+        <source>you may not write there; choose a folder of your own or change its rights</source>
+        <translation>vous n’avez pas le droit d’y écrire ; choisissez un dossier à vous ou changez ses droits</translation>
+    </message>
+    <message>
+        <source>the disk is read-only; choose a folder on another one</source>
+        <translation>le disque est en lecture seule ; choisissez un dossier sur un autre</translation>
+    </message>
+    <message>
+        <source>part of the path is a file, not a folder; rename that file or choose another path</source>
+        <translation>une partie du chemin est un fichier, non un dossier ; renommez ce fichier ou choisissez un autre chemin</translation>
+    </message>
+    <message>
+        <source>a file of that name stands in the way; rename it or choose another path</source>
+        <translation>un fichier de ce nom barre le chemin ; renommez-le ou choisissez un autre chemin</translation>
+    </message>
+    <message>
+        <source>a folder of that name stands in the way; rename it or choose another path</source>
+        <translation>un dossier de ce nom barre le chemin ; renommez-le ou choisissez un autre chemin</translation>
+    </message>
+    <message>
+        <source>there is no such file or folder; check the path</source>
+        <translation>il n’y a pas de tel fichier ou dossier ; vérifiez le chemin</translation>
+    </message>
+    <message>
+        <source>the name is too long; choose a shorter one</source>
+        <translation>le nom est trop long ; choisissez-en un plus court</translation>
+    </message>
+    <message>
+        <source>stopped; nothing was written</source>
+        <translation>arrêté ; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>image</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>listes</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>fiches</translation>
+    </message>
+    <message>
+        <source>drawings</source>
+        <translation>dessins</translation>
+    </message>
+    <message>
+        <source>templates</source>
+        <translation>gabarits</translation>
+    </message>
+    <message>
+        <source>tags</source>
+        <translation>repères</translation>
+    </message>
+    <message>
+        <source>book</source>
+        <translation>livre</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>STEP</translation>
+    </message>
+    <message>
+        <source>mesh</source>
+        <translation>maillage</translation>
+    </message>
+    <message>
+        <source>cut sheets</source>
+        <translation>fiches de taille</translation>
+    </message>
+    <message>
+        <source>cut lists</source>
+        <translation>listes de débit</translation>
+    </message>
+    <message>
+        <source>picture.png, the shell as it will stand</source>
+        <translation>picture.png, la coque telle qu’elle sera debout</translation>
+    </message>
+    <message>
+        <source>cut list, list by tag, pegs, lengths to order and totals as CSV</source>
+        <translation>liste de débit, liste par repère, chevilles, longueurs à commander et totaux en CSV</translation>
+    </message>
+    <message>
+        <source>cut-sheets.pdf, one cut sheet for each distinct piece</source>
+        <translation>cut-sheets.pdf, une fiche de taille par pièce différente</translation>
+    </message>
+    <message>
+        <source>drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size</source>
+        <translation>drawings.pdf, fondation, murs, coupes et rangs, et story-poles.pdf en vraie grandeur</translation>
+    </message>
+    <message>
+        <source>templates.pdf, every tail and notch at full size, and the same as DXF for a machine</source>
+        <translation>templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine</translation>
+    </message>
+    <message>
+        <source>tags.pdf, a tag with a QR code for every log, and packing-list.pdf</source>
+        <translation>tags.pdf, un repère à code QR par pièce, et packing-list.pdf</translation>
+    </message>
+    <message>
+        <source>book.pdf, cover, index, legend and all sheets in one</source>
+        <translation>book.pdf, couverture, table, légende et toutes les fiches en un</translation>
+    </message>
+    <message>
+        <source>shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece</source>
+        <translation>shell.step, toute la coque en solides, et pieces/TAG.step par pièce différente</translation>
+    </message>
+    <message>
+        <source>shell.glb, the shell for phones, browsers and slides</source>
+        <translation>shell.glb, la coque pour téléphones, navigateurs et diapositives</translation>
+    </message>
+    <message>
+        <source>%1 bolt bore %2 %3 deep from the top at %4</source>
+        <translation>%1 perçage de boulon %2 profond de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 bolt bore %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçage de boulon %2 profond de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 bolt bores %2 %3 deep from the top at %4</source>
+        <translation>%1 perçages de boulon %2 profonds de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 bolt bores %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçages de boulon %2 profonds de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 rod bore %2 %3 deep from the top at %4</source>
+        <translation>%1 perçage de tige %2 profond de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 rod bore %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçage de tige %2 profond de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 rod bores %2 %3 deep from the top at %4</source>
+        <translation>%1 perçages de tige %2 profonds de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 rod bores %2 %3 deep from the underside at %4</source>
+        <translation>%1 perçages de tige %2 profonds de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 wiring bore %2 %3 deep from the top at %4</source>
+        <translation>%1 passage de câble %2 profond de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 wiring bore %2 %3 deep from the underside at %4</source>
+        <translation>%1 passage de câble %2 profond de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 wiring bores %2 %3 deep from the top at %4</source>
+        <translation>%1 passages de câble %2 profonds de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 wiring bores %2 %3 deep from the underside at %4</source>
+        <translation>%1 passages de câble %2 profonds de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 hole as found %2 right through at %3</source>
+        <translation>%1 trou trouvé %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 hole as found %2 %3 deep from the top at %4</source>
+        <translation>%1 trou trouvé %2 profond de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 hole as found %2 %3 deep from the underside at %4</source>
+        <translation>%1 trou trouvé %2 profond de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>%1 hole as founds %2 right through at %3</source>
+        <translation>%1 trous trouvés %2 de part en part à %3</translation>
+    </message>
+    <message>
+        <source>%1 hole as founds %2 %3 deep from the top at %4</source>
+        <translation>%1 trous trouvés %2 profonds de %3 depuis le dessus à %4</translation>
+    </message>
+    <message>
+        <source>%1 hole as founds %2 %3 deep from the underside at %4</source>
+        <translation>%1 trous trouvés %2 profonds de %3 depuis le dessous à %4</translation>
+    </message>
+    <message>
+        <source>it ends %1 from the left, in or too near the notches of corner %2; it fits up to %3 or from %4</source>
+        <translation>il finit à %1 de la gauche, dans ou trop près des entailles de l’angle %2 ; il tient jusqu’à %3 ou à partir de %4</translation>
+    </message>
+    <message>
+        <source>it ends %1 from the left, in or too near the notches of corner %2; it fits up to %3 or from %4, or where it takes the corner in, to the wall&apos;s end</source>
+        <translation>il finit à %1 de la gauche, dans ou trop près des entailles de l’angle %2 ; il tient jusqu’à %3 ou à partir de %4, ou, s’il prend l’angle, jusqu’au bout du mur</translation>
+    </message>
+    <message>
+        <source>the file would be larger than is allowed here; choose another disk or raise the limit</source>
+        <translation>le fichier serait plus grand que permis ici ; choisissez un autre disque ou levez la limite</translation>
+    </message>
+    <message>
+        <source>part of the folder lies on another disk; choose a folder that lies on one</source>
+        <translation>une partie du dossier est sur un autre disque ; choisissez un dossier qui tient sur un seul</translation>
+    </message>
+    <message>
+        <source>cannot use &quot;%1&quot;: %2</source>
+        <translation>impossible d’utiliser « %1 » : %2</translation>
     </message>
 </context>
 <context>

@@ -175,11 +175,21 @@ void JointPage::lift_apart(bool on) {
     playing_.start();
 }
 
+void JointPage::peep(const std::string &corner) {
+    if (!isVisible() || dragging_) return;
+    peeped_ = corner;
+    refresh();
+}
+
+const std::string &JointPage::corner_name() const {
+    return peeped_.empty() ? selection_.corner() : peeped_;
+}
+
 int JointPage::corner() const {
     if (!desk_.standing()) return -1;
     const auto &corners = desk_.standing()->job.layout.corners;
     for (std::size_t i = 0; i < corners.size(); ++i)
-        if (corners[i].name == selection_.corner()) return static_cast<int>(i);
+        if (corners[i].name == corner_name()) return static_cast<int>(i);
     return -1;
 }
 
@@ -328,7 +338,7 @@ void JointPage::list_corners() {
         corners_->clear();
         corners_->addItems(names);
     }
-    corners_->setCurrentText(text(selection_.corner()));
+    corners_->setCurrentText(text(corner_name()));
 }
 
 void JointPage::show_notch() {

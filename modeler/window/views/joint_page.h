@@ -33,7 +33,8 @@ class JointPage : public QWidget {
     SlopeEdit *slope() const { return slope_; }
     SceneView *view() const { return view_; } ///< null where there is no OpenGL
     QComboBox *scope() const { return scope_; }
-    void lift_apart(bool on); ///< by itself, as the play button does
+    void peep(const std::string &corner); ///< shows that one for the while; empty: the chosen one again
+    void lift_apart(bool on);             ///< by itself, as the play button does
 
   signals:
     void hinted(const QString &words);
@@ -57,6 +58,7 @@ class JointPage : public QWidget {
     NotchRule rule() const; ///< that is shown
     NotchScope chosen_scope() const;
     NotchPlace place() const;
+    const std::string &corner_name() const;
     int corner() const;     ///< index into the layout's corners, -1 = none
     int chosen_log() const; ///< piece of this corner that is chosen, -1 = none
     int held_log() const;   ///< piece whose tail has the handles, -1 = none
@@ -75,8 +77,9 @@ class JointPage : public QWidget {
     QComboBox *corners_, *scope_, *kind_;
     SlopeEdit *slope_, *along_, *across_;
     QFormLayout *form_ = nullptr;
-    std::string shown_; ///< corner that is looked at
-    int first_ = 1;     ///< lowest round that is shown
+    std::string peeped_; ///< corner that is shown for the while
+    std::string shown_;  ///< corner that is looked at
+    int first_ = 1;      ///< lowest round that is shown
     std::vector<bool> handle_is_along_;
     double along_arm_ = 1, across_arm_ = 1;
     NotchRule grabbed_; ///< before the drag

@@ -93,6 +93,7 @@ void PlanView::paint(QPainter &painter) {
     paint_timbers(painter);
     paint_walls(painter);
     paint_openings(painter);
+    paint_preview(painter);
     paint_corners(painter);
     paint_dimensions(painter);
 }
@@ -261,8 +262,11 @@ int PlanView::timber_at(Vec2 at) const {
 }
 
 void PlanView::press(Vec2 at, Qt::KeyboardModifiers) {
-    if (const int corner = corner_at(at); corner >= 0)
-        return selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
+    if (draws_) return press_to_draw(at);
+    if (const int corner = corner_at(at); corner >= 0) {
+        selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
+        return emit corner_pressed();
+    }
     const int wall = wall_at(at);
     if (wall < 0) {
         const int timber = timber_at(at);
@@ -298,6 +302,8 @@ void PlanView::grab_partition(int partition, Vec2 at) {
 }
 
 void PlanView::hover(Vec2 at) {
+    if (draws_) return hover_to_draw(at);
+    hover_corner(corner_at(at));
     const int corner = corner_at(at), wall = corner < 0 ? wall_at(at) : -1;
     setCursor(corner >= 0 ? Qt::PointingHandCursor : wall >= 0 ? Qt::SizeAllCursor : Qt::ArrowCursor);
     if (corner >= 0) {
@@ -315,6 +321,7 @@ void PlanView::hover(Vec2 at) {
 }
 
 void PlanView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
+    if (!from_.empty()) return drag_drawn(at, keys);
     const double outward = dot(at - grabbed_, outward_);
     if (partition_ >= 0) {
         const Shell &shell = desk_.standing()->job.shell;
@@ -368,6 +375,93 @@ void PlanView::add_partition() {
     if (done) selection_.choose_wall(name);
 }
 
+void PlanView::draw_partition(bool on) {
+    preview_.clear();
+    if (on == draws_) return;
+    draws_ = on && desk_.standing() != nullptr;
+    setCursor(draws_ ? Qt::CrossCursor : Qt::ArrowCursor);
+    if (draws_) setFocus();
+    emit hinted(draws_ ? tr("Press on the wall where the partition starts, and drag; digits type how far from its "
+                            "left; Escape leaves")
+                       : QString());
+    emit drawing_changed(draws_);
+    update();
+}
+
+/// From the wall's left, at the middle of the wall, level with another partition, or on the grid.
+double PlanView::place_along(const std::string &wall, Vec2 at, Qt::KeyboardModifiers keys) const {
+    std::vector<double> places;
+    double along = 0;
+    for (const WallPlace &w : layout_of(desk_)->walls) {
+        if (w.name != wall) continue;
+        along = w.frame.to_local({at.x, at.y, 0}).x;
+        places.push_back(w.length / 2);
+        for (const Partition &p : desk_.standing()->job.shell.partitions)
+            if (p.from == wall) places.push_back(p.from_left.mm());
+    }
+    if (keys & Qt::AltModifier) return to_shown(along, units());
+    return snapped(along, places, reach(), grid_step(units())).at;
+}
+
+void PlanView::hover_to_draw(Vec2 at) {
+    preview_.clear();
+    const int wall = wall_at(at);
+    const Shell &shell = desk_.standing()->job.shell;
+    if (wall >= 0 && wall < static_cast<int>(shell.walls.size())) {
+        const std::string &name = place(*layout_of(desk_), wall).name;
+        const double along = place_along(name, at, {});
+        if (const auto next = with_partition_there(shell, name, Length::mm(along))) {
+            const Layout layout = lay_out(*next);
+            const WallPlace &w = layout.walls.back();
+            preview_ = {on_wall(w, 0, 0), on_wall(w, w.length, 0), on_wall(w, w.length, w.thickness),
+                        on_wall(w, 0, w.thickness)};
+        }
+        emit hinted(tr("A partition %1 from the left of wall %2").arg(length_text(along, units()), text(name)));
+    }
+    update();
+}
+
+void PlanView::paint_preview(QPainter &painter) const {
+    if (preview_.empty() || !from_.empty()) return;
+    QPolygonF outline;
+    for (const Vec2 p : preview_)
+        outline << to_screen(p);
+    painter.setPen(QPen(tints().accent, 1.5, Qt::DashLine));
+    painter.setBrush(tints().accent_soft);
+    painter.drawPolygon(outline);
+}
+
+void PlanView::press_to_draw(Vec2 at) {
+    const int wall = wall_at(at);
+    if (wall < 0 || wall >= static_cast<int>(desk_.standing()->job.shell.walls.size())) return;
+    from_ = place(*layout_of(desk_), wall).name;
+    draw_to(place_along(from_, at, {}));
+}
+
+void PlanView::drag_drawn(Vec2 at, Qt::KeyboardModifiers keys) {
+    draw_to(place_along(from_, at, keys));
+}
+
+/// Where the layout does not take it, it stays where it was last.
+void PlanView::draw_to(double from_left) {
+    desk_.show([&](const Shell &shell) { return with_partition_there(shell, from_, Length::mm(from_left)); });
+    emit hinted(tr("A partition %1 from the left of wall %2").arg(length_text(from_left, units()), text(from_)));
+}
+
+void PlanView::finish_drawing() {
+    from_.clear();
+    desk_.settle(tr("Draw partition"));
+    draw_partition(false);
+    const ReadResult now = desk_.document().read();
+    if (now.shell && !now.shell->partitions.empty()) selection_.choose_wall(now.shell->partitions.back().name);
+}
+
+void PlanView::hover_corner(int corner) {
+    const std::string name =
+        corner < 0 ? std::string() : layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name;
+    if (name != hovered_) emit corner_hovered(hovered_ = name);
+}
+
 int PlanView::chosen_partition() const {
     const StatePtr &state = desk_.standing();
     for (int i = 0; state && i < static_cast<int>(state->job.shell.partitions.size()); ++i)
@@ -385,6 +479,7 @@ void PlanView::remove_chosen() {
 }
 
 void PlanView::release() {
+    if (!from_.empty()) return finish_drawing();
     const QString deed = partition_ >= 0 ? tr("Move partition") : tr("Move wall");
     dragged_ = partition_ = -1;
     desk_.settle(deed);
@@ -392,13 +487,17 @@ void PlanView::release() {
 
 void PlanView::give_up() {
     dragged_ = partition_ = -1;
+    from_.clear();
     desk_.cancel();
+    draw_partition(false);
     update();
 }
 
 void PlanView::take_typed(Length length) {
     if (!is_dragging()) return;
-    if (partition_ >= 0)
+    if (!from_.empty())
+        draw_to(length.mm());
+    else if (partition_ >= 0)
         move_partition(partition_, length.mm(), false);
     else
         move_wall(grows_ * (length.mm() - before_length_), false);
@@ -431,9 +530,15 @@ void PlanView::choose_next(int step) {
     selection_.choose_wall(place(*layout, next).name);
 }
 
+void PlanView::leaveEvent(QEvent *event) {
+    DrawingView::leaveEvent(event);
+    hover_corner(-1);
+}
+
 void PlanView::keyPressEvent(QKeyEvent *event) {
     constexpr int many = 10;
     const int steps = event->modifiers() & Qt::ShiftModifier ? many : 1;
+    if (event->key() == Qt::Key_Escape && draws_ && !is_dragging()) return draw_partition(false);
     switch (event->key()) {
     case Qt::Key_Up:
     case Qt::Key_Right:

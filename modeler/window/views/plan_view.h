@@ -21,9 +21,17 @@ class PlanView : public DrawingView {
     void nudge(int steps);
     /// A partition from the middle of the wall that is shown, to be dragged where it belongs.
     void add_partition();
+    /// The next press on an outer wall draws a partition from there, until it is let go or Escape is pressed.
+    void draw_partition(bool on);
+    bool is_drawing() const { return draws_; }
     /// The chosen partition goes, and what hangs on it.
     void remove_chosen();
     int chosen_partition() const; ///< index into Shell::partitions; -1 where none is chosen
+
+  signals:
+    void corner_pressed();
+    void corner_hovered(const std::string &name); ///< empty = none
+    void drawing_changed(bool on);
 
   protected:
     sheets::Rect content() const override;
@@ -33,10 +41,11 @@ class PlanView : public DrawingView {
     void drag(Vec2 at, Qt::KeyboardModifiers keys) override;
     void release() override;
     void give_up() override;
-    bool is_dragging() const override { return dragged_ >= 0 || partition_ >= 0; }
+    bool is_dragging() const override { return dragged_ >= 0 || partition_ >= 0 || !from_.empty(); }
     void take_typed(Length length) override;
     UnitSystem units() const override;
     void keyPressEvent(QKeyEvent *event) override;
+    void leaveEvent(QEvent *event) override;
 
   private:
     int wall_at(Vec2 at) const;
@@ -48,6 +57,14 @@ class PlanView : public DrawingView {
     void paint_timbers(QPainter &painter) const;
     void move_partition(int partition, double from_left, bool as_edit);
     void grab_partition(int partition, Vec2 at);
+    void press_to_draw(Vec2 at);
+    void draw_to(double from_left);
+    void drag_drawn(Vec2 at, Qt::KeyboardModifiers keys);
+    double place_along(const std::string &wall, Vec2 at, Qt::KeyboardModifiers keys) const;
+    void hover_to_draw(Vec2 at);
+    void finish_drawing();
+    void hover_corner(int corner);
+    void paint_preview(QPainter &painter) const;
     void paint_walls(QPainter &painter) const;
     void paint_openings(QPainter &painter) const;
     void paint_dimensions(QPainter &painter) const;
@@ -59,6 +76,10 @@ class PlanView : public DrawingView {
     Selection &selection_;
     int dragged_ = -1;   ///< of Shell::walls
     int partition_ = -1; ///< that is dragged
+    bool draws_ = false; ///< partitions
+    std::string from_;   ///< wall from which one is drawn
+    std::vector<Vec2> preview_; ///< outline of the partition that a press would draw
+    std::string hovered_;       ///< corner
     Vec2 grabbed_;
     double before_length_ = 0; ///< of the wall before the dragged one; where a dragged partition starts
     double grows_ = 1;         ///< how that changes for each millimetre outward

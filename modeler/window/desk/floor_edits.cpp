@@ -1,0 +1,122 @@
+#include "modeler/window/desk/floor_edits.h"
+
+#include "kernel/layout/layout.h"
+#include "modeler/window/desk/shell_edits.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+Length size(const Shell &shell, double mm, double inches) {
+    return shell.units == UnitSystem::metric ? Length::mm(mm) : Length::inches(inches);
+}
+
+std::string free_name(const Shell &shell) {
+    const auto taken = [&](const std::string &name) {
+        const auto same = [&](const auto &part) { return part.name == name; };
+        return std::any_of(shell.walls.begin(), shell.walls.end(), same) ||
+               std::any_of(shell.partitions.begin(), shell.partitions.end(), same) ||
+               std::any_of(shell.floors.begin(), shell.floors.end(), same);
+    };
+    for (char letter = 'A'; letter <= 'Z'; ++letter)
+        if (!taken(std::string(1, letter))) return std::string(1, letter);
+    for (int number = 1;; ++number)
+        if (!taken("F" + std::to_string(number))) return "F" + std::to_string(number);
+}
+
+struct Pair {
+    std::string from, to;
+    double apart = 0;
+};
+
+/// Walls that show each other their insides, the nearest first.
+std::vector<Pair> facing_walls(const Layout &layout) {
+    constexpr double parallel = 1 - 1e-9;
+    std::vector<Pair> pairs;
+    for (const WallPlace &a : layout.walls)
+        for (const WallPlace &b : layout.walls) {
+            const double apart = dot(b.frame.origin - a.frame.origin, a.frame.y);
+            if (dot(a.frame.y, b.frame.y) < -parallel && apart > 0) pairs.push_back({a.name, b.name, apart});
+        }
+    std::stable_sort(pairs.begin(), pairs.end(),
+                     [](const Pair &a, const Pair &b) { return a.apart < b.apart; });
+    return pairs;
+}
+
+Floor usual_floor(const Shell &shell) {
+    Floor floor;
+    floor.name = free_name(shell);
+    floor.joist = {size(shell, 100, 4), size(shell, 200, 8)};
+    floor.spacing = size(shell, 600, 24);
+    floor.bearing = size(shell, 75, 3);
+    return floor;
+}
+
+} // namespace
+
+std::optional<Shell> with_fitting_floor(const Shell &shell) {
+    const Layout layout = lay_out(shell);
+    const double step = size(shell, 50, 2).mm();
+    Shell next = shell;
+    next.floors.push_back(usual_floor(shell));
+    Floor &floor = next.floors.back();
+    for (const Pair &pair : facing_walls(layout)) {
+        floor.from = pair.from;
+        floor.to = pair.to;
+        const double highest = std::floor((layout.height - layout.pitch) / step) * step;
+        for (double level = highest; level > layout.height / 2; level -= step) {
+            floor.level = Length::mm(level);
+            if (fits_as_well(next, shell)) return next;
+        }
+    }
+    return {};
+}
+
+std::optional<Shell> with_fitting_beam(const Shell &shell, std::size_t floor) {
+    if (floor >= shell.floors.size()) return {};
+    const Layout layout = lay_out(shell);
+    if (floor >= layout.floors.size()) return {};
+    const double step = size(shell, 50, 2).mm(),
+                 middle = std::round(layout.floors[floor].depth / 2 / step) * step;
+    const auto next = with_floor(shell, floor, [&](Floor &f) {
+        f.beams.push_back({Length::mm(middle), {size(shell, 200, 8), size(shell, 200, 8)}});
+    });
+    return next && fits_as_well(*next, shell) ? next : std::nullopt;
+}
+
+std::optional<Shell> with_fitting_floor_opening(const Shell &shell, std::size_t floor) {
+    const double step = size(shell, 100, 4).mm();
+    constexpr int places = 30;
+    FloorOpening opening;
+    opening.name = "stair";
+    opening.width = size(shell, 900, 36);
+    for (const Length length : {size(shell, 2100, 84), size(shell, 1500, 60), size(shell, 900, 36)})
+        for (int i = 1; i <= places; ++i) {
+            opening.from_left = Length::mm(i * step);
+            opening.from_wall = size(shell, 300, 12);
+            opening.length = length;
+            const auto next = with_floor(shell, floor, [&](Floor &f) { f.openings.push_back(opening); });
+            if (next && fits_as_well(*next, shell)) return next;
+        }
+    return {};
+}
+
+std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,
+                                const std::function<void(Floor &)> &change) {
+    if (floor >= shell.floors.size()) return {};
+    Shell next = shell;
+    change(next.floors[floor]);
+    return next;
+}
+
+std::optional<Shell> without_floor(const Shell &shell, std::size_t floor) {
+    if (floor >= shell.floors.size()) return {};
+    Shell next = shell;
+    next.floors.erase(next.floors.begin() + static_cast<std::ptrdiff_t>(floor));
+    return next;
+}
+
+} // namespace roundlay::window

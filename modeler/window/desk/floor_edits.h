@@ -1,0 +1,26 @@
+// Changes of floors that the window offers, as functions from shell to shell.
+#pragma once
+
+#include "kernel/shell/shell.h"
+
+#include <functional>
+#include <optional>
+
+namespace roundlay::window {
+
+/// With one more floor: the shortest way between two walls that face each other, as high as the layout takes
+/// it below the plate logs. Nothing where it takes none.
+std::optional<Shell> with_fitting_floor(const Shell &shell);
+
+/// With one more beam in the middle of that floor, or one more opening at its left; nothing where it does not
+/// fit.
+std::optional<Shell> with_fitting_beam(const Shell &shell, std::size_t floor);
+std::optional<Shell> with_fitting_floor_opening(const Shell &shell, std::size_t floor);
+
+/// With that floor changed; nothing where there is none.
+std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,
+                                const std::function<void(Floor &)> &change);
+
+std::optional<Shell> without_floor(const Shell &shell, std::size_t floor);
+
+} // namespace roundlay::window

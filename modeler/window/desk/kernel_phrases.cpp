@@ -1,0 +1,474 @@
+// What the kernel and the exporters say, as phrases with holes, for the translators.
+//
+// The kernel builds its sentences itself and knows no languages. A sentence is found again by its fixed
+// words; what stands in the holes (%1 …) is looked up in its turn. A sentence that is not here stays as it
+// is.
+#include "modeler/window/desk/kernel_phrases.h"
+
+#include <QtGlobal>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr const char *phrases[] = {
+    // places
+    QT_TRANSLATE_NOOP("kernel", "wall %1"),
+    QT_TRANSLATE_NOOP("kernel", "walls %1 and %2"),
+    QT_TRANSLATE_NOOP("kernel", "round %1"),
+    QT_TRANSLATE_NOOP("kernel", "corner %1"),
+    QT_TRANSLATE_NOOP("kernel", "floor %1"),
+    QT_TRANSLATE_NOOP("kernel", "joist %1"),
+    QT_TRANSLATE_NOOP("kernel", "trimmed joist %1"),
+    QT_TRANSLATE_NOOP("kernel", "trimmer %1"),
+    QT_TRANSLATE_NOOP("kernel", "beam %1"),
+    QT_TRANSLATE_NOOP("kernel", "step %1"),
+    QT_TRANSLATE_NOOP("kernel", "rounds"),
+    QT_TRANSLATE_NOOP("kernel", "plan"),
+    QT_TRANSLATE_NOOP("kernel", "openings"),
+    QT_TRANSLATE_NOOP("kernel", "pegs"),
+    QT_TRANSLATE_NOOP("kernel", "floors"),
+    QT_TRANSLATE_NOOP("kernel", "bores"),
+    QT_TRANSLATE_NOOP("kernel", "logs"),
+    QT_TRANSLATE_NOOP("kernel", "door %1"),
+    QT_TRANSLATE_NOOP("kernel", "window %1"),
+    QT_TRANSLATE_NOOP("kernel", "door %1 in wall %2"),
+    QT_TRANSLATE_NOOP("kernel", "window %1 in wall %2"),
+    // kinds, ends and faces
+    QT_TRANSLATE_NOOP("kernel", "log"),
+    QT_TRANSLATE_NOOP("kernel", "half log"),
+    QT_TRANSLATE_NOOP("kernel", "sill log"),
+    QT_TRANSLATE_NOOP("kernel", "sill half log"),
+    QT_TRANSLATE_NOOP("kernel", "plate log"),
+    QT_TRANSLATE_NOOP("kernel", "plate half log"),
+    QT_TRANSLATE_NOOP("kernel", "island"),
+    QT_TRANSLATE_NOOP("kernel", "joist"),
+    QT_TRANSLATE_NOOP("kernel", "trimmed joist"),
+    QT_TRANSLATE_NOOP("kernel", "trimmer"),
+    QT_TRANSLATE_NOOP("kernel", "beam"),
+    QT_TRANSLATE_NOOP("kernel", "hewn"),
+    QT_TRANSLATE_NOOP("kernel", "sawn"),
+    QT_TRANSLATE_NOOP("kernel", "peeled"),
+    QT_TRANSLATE_NOOP("kernel", "new"),
+    QT_TRANSLATE_NOOP("kernel", "kept"),
+    QT_TRANSLATE_NOOP("kernel", "patched"),
+    QT_TRANSLATE_NOOP("kernel", "replacement"),
+    QT_TRANSLATE_NOOP("kernel", "left"),
+    QT_TRANSLATE_NOOP("kernel", "right"),
+    QT_TRANSLATE_NOOP("kernel", "%1 left, %2 right"),
+    QT_TRANSLATE_NOOP("kernel", "jamb"),
+    QT_TRANSLATE_NOOP("kernel", "jamb of %1"),
+    QT_TRANSLATE_NOOP("kernel", "against the wall at corner %1"),
+    QT_TRANSLATE_NOOP("kernel", "against %1 of the foundation"),
+    QT_TRANSLATE_NOOP("kernel", "in %1"),
+    QT_TRANSLATE_NOOP("kernel", "top"),
+    QT_TRANSLATE_NOOP("kernel", "underside"),
+    QT_TRANSLATE_NOOP("kernel", "outside face"),
+    QT_TRANSLATE_NOOP("kernel", "inside face"),
+    QT_TRANSLATE_NOOP("kernel", "left end"),
+    QT_TRANSLATE_NOOP("kernel", "right end"),
+    QT_TRANSLATE_NOOP("kernel", "pieces"),
+    QT_TRANSLATE_NOOP("kernel", "distinct pieces"),
+    QT_TRANSLATE_NOOP("kernel", "islands"),
+    QT_TRANSLATE_NOOP("kernel", "length of all blanks"),
+    QT_TRANSLATE_NOOP("kernel", "volume of all blanks"),
+    QT_TRANSLATE_NOOP("kernel", "volume of all finished pieces"),
+    QT_TRANSLATE_NOOP("kernel", "longest blank"),
+    QT_TRANSLATE_NOOP("kernel", "estimated low weight of all pieces"),
+    QT_TRANSLATE_NOOP("kernel", "estimated high weight of all pieces"),
+    QT_TRANSLATE_NOOP("kernel", "estimated high weight of the heaviest piece"),
+    QT_TRANSLATE_NOOP("kernel", "weight basis"),
+    QT_TRANSLATE_NOOP("kernel", "caution"),
+    QT_TRANSLATE_NOOP("kernel", "order lengths"),
+    QT_TRANSLATE_NOOP("kernel", "rounded up to the next %1; no trim is added"),
+    QT_TRANSLATE_NOOP("kernel", "board feet"),
+    // cuts
+    QT_TRANSLATE_NOOP("kernel", "%1: square"),
+    QT_TRANSLATE_NOOP("kernel", "%1: square, past the corner"),
+    QT_TRANSLATE_NOOP("kernel", "%1: square at a jamb"),
+    QT_TRANSLATE_NOOP("kernel", "%1: square against the crossing wall"),
+    QT_TRANSLATE_NOOP("kernel", "%1: square against %2 of the foundation"),
+    QT_TRANSLATE_NOOP("kernel", "%1: tail cut %2, shoulder %3 from the end"),
+    QT_TRANSLATE_NOOP("kernel", "%1: housed notch %2 from %3 to %4"),
+    QT_TRANSLATE_NOOP("kernel", "housed notch %1 from %2 to %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1: tailed, %2 of it in the pocket"),
+    QT_TRANSLATE_NOOP("kernel", "%1: square, %2 of it in the pocket"),
+    QT_TRANSLATE_NOOP("kernel", "on top and underside"),
+    QT_TRANSLATE_NOOP("kernel", "on top"),
+    QT_TRANSLATE_NOOP("kernel", "on the underside"),
+    QT_TRANSLATE_NOOP("kernel", "sill cut %1 deep from the top from %2 to %3, falling %4 outward"),
+    QT_TRANSLATE_NOOP("kernel", "sill cut %1 deep from the top from %2 to %3"),
+    QT_TRANSLATE_NOOP("kernel", "header cut %1 up from the underside from %2 to %3"),
+    QT_TRANSLATE_NOOP("kernel", "opening cut %1 to %2 high from %3 to %4"),
+    QT_TRANSLATE_NOOP("kernel", "cut level %1 up from the underside over %2 from %3 to %4"),
+    QT_TRANSLATE_NOOP("kernel", "groove %1 wide for a spline, %2 deep from %3 to %4"),
+    QT_TRANSLATE_NOOP("kernel", "seat %1 up from the underside from %2 to %3"),
+    QT_TRANSLATE_NOOP("kernel", "tailed pocket %1 wide, %2 into the %3 face, middle %4 from the left end"),
+    QT_TRANSLATE_NOOP("kernel", "pocket %1 wide, %2 into the %3 face, middle %4 from the left end"),
+    QT_TRANSLATE_NOOP("kernel", "outside"),
+    QT_TRANSLATE_NOOP("kernel", "inside"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hewn back %2 at the left end, %3 at the right end"),
+    QT_TRANSLATE_NOOP("kernel", "round stick of %1: what lies outside it is wane"),
+    QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over the blank's underside, %3 clear"),
+    QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over the blank's underside"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "saddle of radius %1 at %2 over %3, its top %4 over the blank's underside, %5 clear"),
+    QT_TRANSLATE_NOOP("kernel", "saddle of radius %1 at %2 over %3, its top %4 over the blank's underside"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bore %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bores %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bore %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bores %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bore %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 peg bores %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bore %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bores %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bore %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bores %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bore %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bores %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bore %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bore %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bores %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 bolt bores %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bore %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bore %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bores %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rod bores %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bore %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bore %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bores %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 wiring bores %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the underside at %4"),
+    // woods
+    QT_TRANSLATE_NOOP("kernel", "white spruce"),
+    QT_TRANSLATE_NOOP("kernel", "Engelmann spruce"),
+    QT_TRANSLATE_NOOP("kernel", "Sitka spruce"),
+    QT_TRANSLATE_NOOP("kernel", "black spruce"),
+    QT_TRANSLATE_NOOP("kernel", "red spruce"),
+    QT_TRANSLATE_NOOP("kernel", "eastern hemlock"),
+    QT_TRANSLATE_NOOP("kernel", "western hemlock"),
+    QT_TRANSLATE_NOOP("kernel", "Douglas-fir (coast)"),
+    QT_TRANSLATE_NOOP("kernel", "lodgepole pine"),
+    QT_TRANSLATE_NOOP("kernel", "eastern white pine"),
+    QT_TRANSLATE_NOOP("kernel", "ponderosa pine"),
+    QT_TRANSLATE_NOOP("kernel", "western redcedar"),
+    QT_TRANSLATE_NOOP("kernel", "western larch"),
+    QT_TRANSLATE_NOOP("kernel", "subalpine fir"),
+    QT_TRANSLATE_NOOP("kernel", "white oak"),
+    // findings of the plan
+    QT_TRANSLATE_NOOP("kernel",
+                      "walls %1 and %2 run in one line; state them as one wall or turn the second one"),
+    QT_TRANSLATE_NOOP("kernel", "walls %1 and %2 turn too little or too sharply for tails; a corner between "
+                                "30 and 150 degrees can be cut, best a right angle"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "a shell needs at least four walls, %1 are stated; walk once round the outside, one [[wall]] a side"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "the walk round the outside ends %1 of where it began; the walls' lengths must bring it back"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "they cross or touch; the outside must run once round without meeting itself"),
+    QT_TRANSLATE_NOOP("kernel", "%1 east and %2 north"),
+    QT_TRANSLATE_NOOP("kernel", "%1 east and %2 south"),
+    QT_TRANSLATE_NOOP("kernel", "%1 west and %2 north"),
+    QT_TRANSLATE_NOOP("kernel", "%1 west and %2 south"),
+    QT_TRANSLATE_NOOP("kernel", "%1 east"),
+    QT_TRANSLATE_NOOP("kernel", "%1 west"),
+    QT_TRANSLATE_NOOP("kernel", "%1 north"),
+    QT_TRANSLATE_NOOP("kernel", "%1 south"),
+    QT_TRANSLATE_NOOP("kernel", "wall %1 is %2 long, shorter than its two tails; it must be longer than %3"),
+    QT_TRANSLATE_NOOP("kernel", "walls %1 and %2 meet wall %3 %4; between two notches of a log %5 of wood "
+                                "are needed, so move one by %6 or more"),
+    QT_TRANSLATE_NOOP("kernel", "%1 apart"),
+    QT_TRANSLATE_NOOP("kernel", "in the same place or past its end"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "a partition meets wall %1 past its end; the wall runs from %2 to %3 seen from its left"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "walls %1 and %2 run into one another by %3, their ends included; set them further apart"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "an overhanging end of one runs into the other; there is room for %1 of overhang between them"),
+    QT_TRANSLATE_NOOP("kernel", "walls %1 and %2 would both start with a %3 log: going round a closed way of "
+                                "walls the starts must change at every corner, which takes an even number of "
+                                "walls; one wall more or less on the way through corner %4 would fit"),
+    QT_TRANSLATE_NOOP("kernel", "full"),
+    QT_TRANSLATE_NOOP("kernel", "half"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "it starts in wall %1, which is none of the outside walls or of the partitions stated before it"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "it leaves wall %1 at too sharp an angle for tails; between 30 and 150 degrees can be cut"),
+    QT_TRANSLATE_NOOP("kernel", "it ends in wall %1, which this shell does not have"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "it meets wall %1 at too sharp an angle for tails; between 30 and 150 degrees can be cut"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "wall %1 does not lie ahead of it; walk from wall %2 toward wall %1, or state another wall"),
+    // findings of rounds and tails
+    QT_TRANSLATE_NOOP("kernel", "%1 rounds reach %2 at a pitch of %3, not the stated %4"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 rounds at %2 reach %3, not the stated height of %4; state two of count, pitch and height"),
+    QT_TRANSLATE_NOOP("kernel", "state two of count, pitch and height; the third is worked out"),
+    QT_TRANSLATE_NOOP("kernel", "the shell has %1 rounds; between 1 and %2 can be laid"),
+    QT_TRANSLATE_NOOP("kernel", "a gap of %1 leaves no log in a pitch of %2"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "logs %1 high do not fit in a pitch of %2; a log is at most as high as the pitch"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "the log of this round would be %1 high; a higher pitch, a smaller gap or a higher log leaves wood"),
+    QT_TRANSLATE_NOOP("kernel", "the log of this round would be %1 wide at one end"),
+    QT_TRANSLATE_NOOP("kernel", "the log of this round is %1 wide, more than its wall's %2; state the wall's "
+                                "thickness as that of its widest log"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "sizes are stated for a log that this shell does not have; rounds count from 1"),
+    QT_TRANSLATE_NOOP("kernel", "going up corner %1, two logs of wall %2 follow one another at round %3; the "
+                                "pitches of the two walls drift apart by half a round, make them equal"),
+    QT_TRANSLATE_NOOP("kernel", "the saddle leaves %1 of the log over the one that it crosses, under the "
+                                "least of %2; a pitch of %3 would fit"),
+    QT_TRANSLATE_NOOP("kernel", "the tail is %1 thick at its thinnest, under the least of %2; a pitch of %3 "
+                                "or a flatter slope would fit"),
+    QT_TRANSLATE_NOOP("kernel", "the seam runs %1 outside the log's body, so that much of the tail is not "
+                                "there; a smaller gap, a flatter slope or a higher log would fill it"),
+    QT_TRANSLATE_NOOP("kernel", "saddles and tails do not go together: logs scoped over one another are so "
+                                "all round; state one kind for the whole shell"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "floors are let into hewn logs only, not into logs scoped over one another; leave them out"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "stated bores are let into hewn logs only, not into logs scoped over one another; leave them out"),
+    QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
+                                "alone; leave out the gap, or state it as the scribe of the notch"),
+    QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
+                                "alone; state their diameter in place of heights and widths"),
+    QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
+                                "alone; state its diameter in place of heights and widths"),
+    QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
+                                "alone; leave out log_height"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "a saddle needs wood past it: an overhang of %1 at least, better of the log's own diameter"),
+    QT_TRANSLATE_NOOP("kernel", "a log %1 thick does not fill its wall, which is %2; a diameter of at least "
+                                "that, or a thinner wall would fit"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "a stick %1 thick leaves a flat of only %2 on a log %3 high; %4 are needed, which a stick of %5 has"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "a stick %1 thick leaves no flat on a log %2 high; %3 are needed, which a stick of %4 has"),
+    // findings of openings
+    QT_TRANSLATE_NOOP("kernel", "an opening needs a width and a height above zero"),
+    QT_TRANSLATE_NOOP("kernel", "%1 is %2 wide; between the corners of wall %3 there is room for %4 at most"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 comes too near the tails of corner %2; it fits from %3 to %4 from the left"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 comes too near the notches of wall %2 at %3; it fits up to %4 or from %5 from the left"),
+    QT_TRANSLATE_NOOP("kernel", "the sill lies under the foundation"),
+    QT_TRANSLATE_NOOP("kernel", "%1 ends %2 above the foundation, but wall %3 is only %4 high; a height "
+                                "under %5 leaves a log over it"),
+    QT_TRANSLATE_NOOP("kernel", "%1 ends %2 above the foundation, but wall %3 is only %4 high; more rounds "
+                                "or a lower sill would hold it"),
+    QT_TRANSLATE_NOOP("kernel", "%1 and %2 overlap; side by side they need an island of at least %3"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 and %2 leave too little wood between them; side by side they need an island of at least %3"),
+    QT_TRANSLATE_NOOP("kernel", "there is no wall %1 in this shell"),
+    QT_TRANSLATE_NOOP("kernel", "a groove %1 wide leaves too little of jambs %2 thick; half of that at most"),
+    QT_TRANSLATE_NOOP("kernel", "a groove %1 deep is more than a spline needs; %2 at most"),
+    QT_TRANSLATE_NOOP("kernel", "sills that fall %1 through the wall cut their logs in two"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 leaves only %2 of the log over it; move its top by %3 to the seam, or leave at least %4"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 leaves only %2 of the log under it; move its sill by %3 to the seam, or leave at least %4"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "the island is %1 long; two grooves %2 deep leave too little of it; %3 at most"),
+    QT_TRANSLATE_NOOP("kernel", "the log over it, %1, runs only %2 past its %3 jamb; %4 is asked for: move "
+                                "the opening by %5, or change a height"),
+    QT_TRANSLATE_NOOP("kernel", "%1 runs into %2 of the foundation or leaves too little wood beside it; it "
+                                "fits wholly over the step with a sill of %3 or more, or %4 beside it"),
+    // findings of pegs and bores
+    QT_TRANSLATE_NOOP("kernel",
+                      "piece %1 on %2 needs %3 pegs, only %4 fit: the joint is %5 long and %6 would hold "
+                      "them; move the opening, or state smaller [pegs] end_distance or between"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a peg of %1 does not suit walls %2 thick; at most half of that can be bored away"),
+    QT_TRANSLATE_NOOP("kernel", "bores %1 apart run into one another; keep more than the diameter"),
+    QT_TRANSLATE_NOOP("kernel", "a bore %1 from an end breaks out of it"),
+    QT_TRANSLATE_NOOP("kernel", "a draw of %1 would break a peg of %2; %3 at most"),
+    QT_TRANSLATE_NOOP("kernel", "square pegs of %1 do not hold in bores of %2; their arrises bite where the "
+                                "side is between %3 and that"),
+    QT_TRANSLATE_NOOP("kernel", "a bore of %1 breaks out of a wall %2 thick"),
+    QT_TRANSLATE_NOOP("kernel", "the wall has only %1 rounds"),
+    QT_TRANSLATE_NOOP("kernel", "it runs into a cut from %1 to %2 from the left"),
+    QT_TRANSLATE_NOOP("kernel", "there is no whole log %1 from the left: an opening or a notch is there; "
+                                "state the rounds that it goes through, or another place"),
+    // findings of floors
+    QT_TRANSLATE_NOOP("kernel",
+                      "walls %1 and %2 do not face each other: joists lie square between two parallel walls"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "wall %1 stands in the room between walls %2 and %3; state a floor to each side of it"),
+    QT_TRANSLATE_NOOP("kernel", "no joist fits between the sides of the room"),
+    QT_TRANSLATE_NOOP("kernel", "a bearing of %1 does not leave %2 of a wall %3 thick; %4 at most would"),
+    QT_TRANSLATE_NOOP("kernel", "joists %1 wide do not lie %2 apart on centre; %3 at least"),
+    QT_TRANSLATE_NOOP("kernel", "the tailed ends leave only %1 of a joist %2 wide at the wall; a smaller "
+                                "tail or bearing leaves half of it"),
+    QT_TRANSLATE_NOOP("kernel", "the first joist, %1 from the room's side, lies in the wall; %2 at least"),
+    QT_TRANSLATE_NOOP("kernel", "%1 reaches out of the room, which is %2 by %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 meets a wall that stands in the room; keep %2 away from it"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 leaves no room for a joist or trimmer beside it; let it reach the wall, or keep %2 away from it"),
+    QT_TRANSLATE_NOOP("kernel", "%1 comes too near another opening of this floor"),
+    QT_TRANSLATE_NOOP("kernel", "a floor opening"),
+    QT_TRANSLATE_NOOP("kernel", "a beam %1 from wall %2 lies in a wall; between %3 and %4 it fits"),
+    QT_TRANSLATE_NOOP("kernel", "a beam %1 from wall %2 crosses a floor opening or its trimmers"),
+    QT_TRANSLATE_NOOP("kernel", "no wall square to the beam carries its %1 end"),
+    QT_TRANSLATE_NOOP("kernel", "nothing carries the trimmer at the opening's %1 end"),
+    QT_TRANSLATE_NOOP("kernel", "near"),
+    QT_TRANSLATE_NOOP("kernel", "far"),
+    QT_TRANSLATE_NOOP("kernel", "a beam of it carries no joist"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 lies in %2; move that, or trim the floor there"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 lies in the notches of wall %2"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 comes too near the end of a log of round %2; move the opening "
+                                "or the floor's first joist"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "its end in %1 lies under the wall's first log; raise the floor by %2 or more"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 lies over the wall's top; lower the floor by %2 or more"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 has no wood under it: its underside lies at the gap over "
+                                "round %2; lower the floor by %3"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "%1 reaches into the room and stands in its way; move the joists by the floor's first or spacing"),
+    QT_TRANSLATE_NOOP("kernel", "its pocket leaves only %1 of %2 under it; raise the floor by %3"),
+    QT_TRANSLATE_NOOP("kernel", "its pocket is closed at the top: %1 stands %2 over it, so it cannot be "
+                                "lowered in, only slid; raise the floor by that"),
+    QT_TRANSLATE_NOOP("kernel", "an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes "
+                                "ask for, and local code decides"),
+    QT_TRANSLATE_NOOP("kernel", "it would bend %1 under the live load over a span of %2; a %3th part is %4. "
+                                "A screen only: local code and a licensed professional decide"),
+    // findings of steps
+    QT_TRANSLATE_NOOP("kernel", "a step needs a width and a rise above zero"),
+    QT_TRANSLATE_NOOP("kernel", "it runs from %1 to %2, but wall %3 is %4 long"),
+    QT_TRANSLATE_NOOP("kernel", "it rises %1, but wall %2 is only %3 high; at most %4 leaves a log on it"),
+    QT_TRANSLATE_NOOP("kernel", "it overlaps %1; let it start at %2, where that one ends, or %3 further on"),
+    QT_TRANSLATE_NOOP("kernel", "it leaves too little wall between itself and %1; let it start at %2, where "
+                                "that one ends, or %3 further on"),
+    QT_TRANSLATE_NOOP("kernel", "at corner %1 wall %2 stands %3 high and wall %4 %5; state a step of wall %6 "
+                                "that takes in that corner with a rise of %7"),
+    QT_TRANSLATE_NOOP("kernel", "the lowest log over the step lies %1 above it; a rise of %2 would carry it, "
+                                "else that much is to be packed"),
+    QT_TRANSLATE_NOOP("kernel", "the step leaves only %1 of the log that lies on it; a rise of %2 would "
+                                "start at the next one, and %3 leave enough"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "it ends %1 from the left, in or too near the notches of corner %2; it fits up to %3 or from %4"),
+    QT_TRANSLATE_NOOP("kernel", "it ends %1 from the left, in or too near the notches of corner %2; it fits "
+                                "up to %3 or from %4, or where it takes the corner in, to the wall's end"),
+    // findings of the review
+    QT_TRANSLATE_NOOP("kernel", "these two pieces share %1 of wood"),
+    QT_TRANSLATE_NOOP("kernel", "it cannot be lowered into place past %1"),
+    QT_TRANSLATE_NOOP("kernel", "a bore of this piece runs into a notch, an edge or another bore"),
+    QT_TRANSLATE_NOOP("kernel", "its tails do not lock; only the pegs hold the logs from pulling out"),
+    QT_TRANSLATE_NOOP("kernel", "its tails do not lock and there are no pegs: the logs can pull out"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
+                                "wall %2's inside face; a half dovetail sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
+                                "log, to wall %2's inside face; a half dovetail sheds it"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
+                      "up it touches the log over it by %3; a straight stick out of it is that much thinner"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
+                      "up it clears the log over it; a straight stick out of it is that much thinner"),
+    // measures
+    QT_TRANSLATE_NOOP("kernel", "the length is empty"),
+    QT_TRANSLATE_NOOP("kernel", "the slope is empty"),
+    QT_TRANSLATE_NOOP("kernel", "a length such as 8 1/2 in or 215 mm"),
+    QT_TRANSLATE_NOOP("kernel", "a number such as 12, 1.5, 3/16 or 6 1/2"),
+    QT_TRANSLATE_NOOP("kernel", "a slope such as 1:8, 7.125 deg, 1 in in 8 in, 0.125 or level"),
+    QT_TRANSLATE_NOOP("kernel", "a number is missing"),
+    QT_TRANSLATE_NOOP("kernel", "%1 stands where a number should"),
+    QT_TRANSLATE_NOOP("kernel", "%1 is not a unit of length"),
+    QT_TRANSLATE_NOOP("kernel", "mm, cm, m, in, ft, or the marks ' for feet and \" for inches"),
+    QT_TRANSLATE_NOOP("kernel", "%1 stands behind the end of the length"),
+    QT_TRANSLATE_NOOP("kernel", "%1 stands behind the end of the slope"),
+    QT_TRANSLATE_NOOP("kernel", "feet in front of inches must be a whole number"),
+    QT_TRANSLATE_NOOP("kernel", "the number behind the feet has no unit"),
+    QT_TRANSLATE_NOOP("kernel", "only inches can stand behind feet"),
+    QT_TRANSLATE_NOOP("kernel", "inches behind feet are not under 12"),
+    QT_TRANSLATE_NOOP("kernel", "such as %1"),
+    QT_TRANSLATE_NOOP("kernel", "the length is over 1000 km"),
+    QT_TRANSLATE_NOOP("kernel", "a length that a shell can have"),
+    QT_TRANSLATE_NOOP("kernel", "the slope is steeper than 10:1 (84 degrees)"),
+    QT_TRANSLATE_NOOP("kernel", "a slope needs a run over 0"),
+    QT_TRANSLATE_NOOP("kernel", "the rise is not followed by \"in\" and a run"),
+    QT_TRANSLATE_NOOP("kernel", "a comma in a number can be read in two ways"),
+    QT_TRANSLATE_NOOP("kernel", "a decimal point and no thousands mark, such as 2.4 or 2400"),
+    QT_TRANSLATE_NOOP("kernel", "no digit stands behind the decimal point"),
+    QT_TRANSLATE_NOOP("kernel", "no whole number stands under the fraction bar"),
+    QT_TRANSLATE_NOOP("kernel", "a fraction cannot have zero under the bar"),
+    QT_TRANSLATE_NOOP("kernel", "the fraction behind a whole number is not under 1"),
+    QT_TRANSLATE_NOOP("kernel", "the number has too many digits to be read exactly"),
+    QT_TRANSLATE_NOOP("kernel", "at most 30 digits"),
+    QT_TRANSLATE_NOOP("kernel", "the number has no unit"),
+    QT_TRANSLATE_NOOP("kernel", "nothing"),
+    // files and outputs
+    QT_TRANSLATE_NOOP("kernel", "cannot write \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "cannot read \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "cannot make the folder \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "cannot replace \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "cannot remove \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "no space is left on the disk; free some or choose another folder"),
+    QT_TRANSLATE_NOOP("kernel", "you may not write there; choose a folder of your own or change its rights"),
+    QT_TRANSLATE_NOOP("kernel", "the disk is read-only; choose a folder on another one"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "part of the path is a file, not a folder; rename that file or choose another path"),
+    QT_TRANSLATE_NOOP("kernel", "a file of that name stands in the way; rename it or choose another path"),
+    QT_TRANSLATE_NOOP("kernel", "a folder of that name stands in the way; rename it or choose another path"),
+    QT_TRANSLATE_NOOP("kernel", "there is no such file or folder; check the path"),
+    QT_TRANSLATE_NOOP("kernel", "the name is too long; choose a shorter one"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "the file would be larger than is allowed here; choose another disk or raise the limit"),
+    QT_TRANSLATE_NOOP("kernel", "part of the folder lies on another disk; choose a folder that lies on one"),
+    QT_TRANSLATE_NOOP("kernel", "cannot use \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel", "stopped; nothing was written"),
+    QT_TRANSLATE_NOOP("kernel", "picture"),
+    QT_TRANSLATE_NOOP("kernel", "list"),
+    QT_TRANSLATE_NOOP("kernel", "sheets"),
+    QT_TRANSLATE_NOOP("kernel", "drawings"),
+    QT_TRANSLATE_NOOP("kernel", "templates"),
+    QT_TRANSLATE_NOOP("kernel", "tags"),
+    QT_TRANSLATE_NOOP("kernel", "book"),
+    QT_TRANSLATE_NOOP("kernel", "step"),
+    QT_TRANSLATE_NOOP("kernel", "mesh"),
+    QT_TRANSLATE_NOOP("kernel", "cut sheets"),
+    QT_TRANSLATE_NOOP("kernel", "cut lists"),
+    QT_TRANSLATE_NOOP("kernel", "picture.png, the shell as it will stand"),
+    QT_TRANSLATE_NOOP("kernel", "cut list, list by tag, pegs, lengths to order and totals as CSV"),
+    QT_TRANSLATE_NOOP("kernel", "cut-sheets.pdf, one cut sheet for each distinct piece"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "templates.pdf, every tail and notch at full size, and the same as DXF for a machine"),
+    QT_TRANSLATE_NOOP("kernel", "tags.pdf, a tag with a QR code for every log, and packing-list.pdf"),
+    QT_TRANSLATE_NOOP("kernel", "book.pdf, cover, index, legend and all sheets in one"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
+    QT_TRANSLATE_NOOP("kernel", "shell.glb, the shell for phones, browsers and slides"),
+};
+
+} // namespace
+
+std::span<const char *const> kernel_phrases() {
+    return phrases;
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,222 @@
+#include "modeler/window/views/plan_sketch.h"
+
+#include "modeler/window/desk/snap.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/tints.h"
+
+#include <QGuiApplication>
+#include <QKeyEvent>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr double sheet_width = 14'000, sheet_depth = 10'000; // mm, before anything is drawn
+constexpr double same = 1e-6;                                // mm
+
+Vec2 flat(const PlanPoint &p) {
+    return {p.east.mm(), p.north.mm()};
+}
+
+/// Walls come in round lengths: 100 mm or 4 in.
+double wall_step(UnitSystem units) {
+    constexpr double metric = 100, inches = 4;
+    return units == UnitSystem::metric ? metric : inches * mm_per_inch;
+}
+
+} // namespace
+
+PlanSketch::PlanSketch(QWidget *parent) : DrawingView(parent) {
+    constexpr QSize least(360, 300);
+    setMinimumSize(least);
+    setAccessibleName(tr("Sketch of the plan"));
+    setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
+                                "Backspace takes the last corner back, Escape clears."));
+}
+
+void PlanSketch::set_units(UnitSystem units) {
+    units_ = units;
+    update();
+}
+
+void PlanSketch::show_plan(std::vector<Vec2> corners) {
+    shown_ = std::move(corners);
+    drawing_ = false;
+    setCursor(Qt::ArrowCursor);
+    fit();
+}
+
+void PlanSketch::draw() {
+    drawing_ = true;
+    setCursor(Qt::CrossCursor);
+    fit();
+}
+
+std::vector<Vec2> PlanSketch::outline() const {
+    if (!drawing_) return shown_;
+    std::vector<Vec2> all;
+    for (const PlanPoint &p : drawn_)
+        all.push_back(flat(p));
+    return all;
+}
+
+sheets::Rect PlanSketch::content() const {
+    sheets::Rect box = sheets::Rect::nothing();
+    for (const Vec2 p : outline())
+        box = joined(box, p);
+    if (drawing_ && !closed_) box = joined(joined(box, Vec2{0, 0}), Vec2{sheet_width, sheet_depth});
+    return box;
+}
+
+/// To the length of a wall that is drawn, level with the first corner, or to a round length.
+double PlanSketch::snapped_along(Vec2 from, Vec2 way, double length) const {
+    std::vector<double> lengths;
+    for (std::size_t i = 0; i + 1 < drawn_.size(); ++i)
+        lengths.push_back(roundlay::length(flat(drawn_[i + 1]) - flat(drawn_[i])));
+    for (const PlanPoint &p : drawn_)
+        if (const double level = dot(flat(p) - from, way); level > same) lengths.push_back(level);
+    return snapped(length, lengths, reach(), wall_step(units_)).at;
+}
+
+Vec2 PlanSketch::snapped_corner(Vec2 at, Qt::KeyboardModifiers keys) const {
+    const double step = wall_step(units_);
+    if (drawn_.empty()) return {std::round(at.x / step) * step, std::round(at.y / step) * step};
+    if (drawn_.size() > 2 && length(at - flat(drawn_.front())) <= 1.5 * reach()) return flat(drawn_.front());
+    const Vec2 from = flat(drawn_.back()), by = at - from;
+    if (length(by) < same) return from;
+    if (keys & Qt::AltModifier) { // any direction; its length is round
+        const Vec2 way = (1 / length(by)) * by;
+        return from + snapped_along(from, way, length(by)) * way;
+    }
+    const bool across = std::abs(by.x) >= std::abs(by.y);
+    const Vec2 way = across ? Vec2{by.x < 0 ? -1.0 : 1.0, 0} : Vec2{0, by.y < 0 ? -1.0 : 1.0};
+    return from + snapped_along(from, way, std::abs(across ? by.x : by.y)) * way;
+}
+
+void PlanSketch::put(Vec2 corner) {
+    if (!drawn_.empty() && length(corner - flat(drawn_.back())) < same) return;
+    if (drawn_.size() > 2 && length(corner - flat(drawn_.front())) < same)
+        closed_ = true;
+    else if (drawn_.size() < most_drawn_walls)
+        drawn_.push_back({Length::mm(corner.x), Length::mm(corner.y)});
+    next_ = corner;
+    if (closed_) fit();
+    update();
+    emit changed();
+}
+
+void PlanSketch::add_corner(Vec2 at, Qt::KeyboardModifiers keys) {
+    if (drawing_ && !closed_) put(snapped_corner(at, keys));
+}
+
+void PlanSketch::close_figure() {
+    if (!drawing_ || closed_ || drawn_.size() < 3) return;
+    const Vec2 first = flat(drawn_.front()), last = flat(drawn_.back()),
+               before = flat(drawn_[drawn_.size() - 2]);
+    const bool square = std::abs(first.x - last.x) < same || std::abs(first.y - last.y) < same;
+    if (!square) { // the last wall goes on across its own direction
+        const bool came_across = std::abs(last.y - before.y) < same;
+        put(came_across ? Vec2{last.x, first.y} : Vec2{first.x, last.y});
+    }
+    put(first);
+}
+
+void PlanSketch::take_back() {
+    if (!drawing_ || drawn_.empty()) return;
+    if (!std::exchange(closed_, false)) drawn_.pop_back();
+    update();
+    emit changed();
+}
+
+void PlanSketch::clear() {
+    drawn_.clear();
+    closed_ = false;
+    fit();
+    emit changed();
+}
+
+void PlanSketch::press(Vec2 at, Qt::KeyboardModifiers keys) {
+    add_corner(at, keys);
+}
+
+void PlanSketch::hover(Vec2 at) {
+    if (!drawing_ || closed_) return;
+    next_ = snapped_corner(at, QGuiApplication::keyboardModifiers());
+    emit hinted(drawn_.empty() ? tr("Click where the first corner shall be") : accessibleDescription());
+    update();
+}
+
+/// In the direction that the pointer shows.
+void PlanSketch::take_typed(Length typed) {
+    if (!is_dragging()) return;
+    const Vec2 from = flat(drawn_.back()), by = next_ - from;
+    if (length(by) < same || typed.mm() <= 0) return;
+    put(from + (typed.mm() / length(by)) * by);
+}
+
+void PlanSketch::keyPressEvent(QKeyEvent *event) {
+    if (drawing_ && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && is_dragging())
+        return close_figure();
+    if (drawing_ && event->key() == Qt::Key_Backspace) return take_back();
+    DrawingView::keyPressEvent(event);
+}
+
+void PlanSketch::paint(QPainter &painter) {
+    paint_grid(painter);
+    paint_walls(painter);
+    if (!drawing_ || !drawn_.empty()) return;
+    painter.setPen(tints().faint);
+    painter.drawText(rect().adjusted(20, 20, -20, -20), Qt::AlignCenter | Qt::TextWordWrap,
+                     accessibleDescription());
+}
+
+void PlanSketch::paint_grid(QPainter &painter) const {
+    constexpr double least_pixels = 14;
+    double step = units_ == UnitSystem::metric ? 1000 : mm_per_foot;
+    while (step * scale() < least_pixels)
+        step *= 5;
+    painter.setPen(QPen(tints().grid, 1));
+    const Vec2 low = to_sheet(rect().bottomLeft()), high = to_sheet(rect().topRight());
+    for (double x = std::ceil(low.x / step) * step; x < high.x; x += step)
+        painter.drawLine(to_screen({x, low.y}), to_screen({x, high.y}));
+    for (double y = std::ceil(low.y / step) * step; y < high.y; y += step)
+        painter.drawLine(to_screen({low.x, y}), to_screen({high.x, y}));
+}
+
+void PlanSketch::paint_walls(QPainter &painter) const {
+    const std::vector<Vec2> corners = outline();
+    const bool closed = !drawing_ || closed_;
+    QPolygonF line;
+    for (const Vec2 p : corners)
+        line << to_screen(p);
+    painter.setPen(QPen(tints().accent, 2.5));
+    painter.setBrush(closed ? tints().accent_soft : QColor(Qt::transparent));
+    if (closed && line.size() > 2)
+        painter.drawPolygon(line);
+    else
+        painter.drawPolyline(line);
+    for (std::size_t i = 0; i + (closed ? 0 : 1) < corners.size(); ++i)
+        paint_length(painter, corners[i], corners[(i + 1) % corners.size()]);
+    if (!drawing_ || closed_) return;
+    painter.setPen(QPen(tints().accent, 1.5, Qt::DashLine));
+    if (!corners.empty()) painter.drawLine(to_screen(corners.back()), to_screen(next_));
+    if (!corners.empty() && length(next_ - corners.back()) > same)
+        paint_length(painter, corners.back(), next_);
+    painter.setPen(QPen(tints().accent, 1.5));
+    painter.setBrush(tints().paper);
+    for (const Vec2 p : corners)
+        painter.drawEllipse(to_screen(p), 4, 4);
+    painter.drawEllipse(to_screen(next_), 3, 3);
+}
+
+void PlanSketch::paint_length(QPainter &painter, Vec2 from, Vec2 to) const {
+    const QString words = length_text(length(to - from), units_);
+    const QPointF a = to_screen(from), b = to_screen(to);
+    if (QLineF(a, b).length() > painter.fontMetrics().horizontalAdvance(words) / 2)
+        draw_label(painter, (a + b) / 2, words, tints().ink);
+}
+
+} // namespace roundlay::window
