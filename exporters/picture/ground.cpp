@@ -139,15 +139,16 @@ void GroundShadow::update(const SceneBuffers &scene, double light_azimuth,
     if (fresh_ && azimuth_ == light_azimuth) return;
     section_ = section;
     const Box3 box = reach(scene.box());
-    low_ = box.low - scene.origin();
-    high_ = box.high - scene.origin();
+    origin_ = scene.origin();
+    low_ = box.low - origin_;
+    high_ = box.high - origin_;
     begin_casting(sun_, scene);
     scene.bind_faces();
     cast(sun(light_azimuth), [list = scene.coarse()] { list.draw(GL_TRIANGLES); });
     soften(sun_, empty_vertex_array);
     if (!fresh_) update_sky(scene, empty_vertex_array);
     azimuth_ = light_azimuth;
-    fresh_ = true;
+    fresh_ = cast_once_ = true;
 }
 
 void GroundShadow::update_sky(const SceneBuffers &scene, const gl::Handle &empty_vertex_array) const {
@@ -244,9 +245,9 @@ void GroundShadow::soften(const Layer &layer, const gl::Handle &empty_vertex_arr
     gl::draw_everywhere(empty_vertex_array);
 }
 
-void GroundShadow::draw(const Matrix4 &clip_from_stored) const {
+void GroundShadow::draw(const Matrix4 &clip_from_world) const {
     lay_.use();
-    set_uniform(lay_.at("clip_from_stored"), clip_from_stored);
+    set_uniform(lay_.at("clip_from_stored"), shifted(clip_from_world, origin_));
     set_uniform(lay_.at("low"), low_);
     set_uniform(lay_.at("high"), high_);
     glUniform1i(lay_.at("sun"), 0);

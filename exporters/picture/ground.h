@@ -23,7 +23,10 @@ class GroundShadow {
                 const gl::Handle &empty_vertex_array);
 
     /// Lays the shadow under the shell, over what is in the framebuffer. Blends; writes depth.
-    void draw(const Matrix4 &clip_from_stored) const;
+    void draw(const Matrix4 &clip_from_world) const;
+
+    /// Whether there is a shadow to draw, were it of an earlier scene.
+    bool is_cast() const { return cast_once_; }
 
     /// The scene's box and the ground round it that a shadow can fall on.
     static Box3 reach(const Box3 &scene);
@@ -50,9 +53,10 @@ class GroundShadow {
     gl::Program cast_, soften_, lay_;
     Layer sun_, sky_;
     gl::Handle quad_, boxes_, box_corners_, box_indices_;
-    bool fresh_ = false;
+    bool fresh_ = false, cast_once_ = false;
     double azimuth_ = 0;
     std::optional<Plane> section_;
+    Vec3 origin_;     ///< world: of the stored coordinates when the shadow was cast
     Vec3 low_, high_; ///< stored coordinates of the textures' corners; z of low_ is the ground's
 };
 

@@ -49,6 +49,7 @@ Look moving_look() {
     Look look;
     look.ambient = Ambient::half;
     look.detail = 3;
+    look.shadow_may_lag = true;
     return look;
 }
 
@@ -89,7 +90,8 @@ PictureFrame Renderer::Parts::frame_for(const Camera &camera, const Look &look, 
 
 void Renderer::Parts::draw(const PictureFrame &frame, gl::Size out, unsigned target) {
     gl::reset_state();
-    if (shows_ground(frame)) ground.update(scene, frame.look.light_azimuth, frame.look.section, nothing);
+    if (shows_ground(frame) && !(frame.look.shadow_may_lag && ground.is_cast()))
+        ground.update(scene, frame.look.light_azimuth, frame.look.section, nothing);
     GLint most = 0;
     glGetIntegerv(GL_MAX_SAMPLES, &most);
     targets.resize(frame.size, std::clamp(frame.look.samples, 0, most));
@@ -113,7 +115,7 @@ void Renderer::Parts::draw_scene(const PictureFrame &frame) const {
         scene.visible_in(frame.clip_from_world, frame.camera, frame.size.height, frame.look.detail);
     glEnable(GL_DEPTH_TEST);
     wood.draw_faces(frame, scene, lists.faces);
-    if (shows_ground(frame)) ground.draw(frame.clip_from_stored);
+    if (shows_ground(frame)) ground.draw(frame.clip_from_world);
     if (frame.look.edges) wood.draw_edges(frame, scene, lists.edges);
     glDisable(GL_DEPTH_TEST);
 }

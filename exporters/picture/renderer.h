@@ -20,11 +20,13 @@ struct Look {
     int supersample = 1; ///< 1 or 2: draws each pixel from that many, across and up
     Ambient ambient = Ambient::full;
     bool edges = true;
-    bool ground = true;           ///< the shell's shadow on the ground; only from above
-    double edge_width = 1;        ///< pixels of the picture
-    std::array<double, 3> background_low{0.905, 0.898, 0.882}, background_high{0.972, 0.974, 0.976}; ///< sRGB, 0..1
-    double light_azimuth = -2.2;  ///< radians counter-clockwise from east: where the sun stands
-    int hovered = -1;             ///< id that is drawn lighter
+    bool ground = true;          ///< the shell's shadow on the ground; only from above
+    bool shadow_may_lag = false; ///< the ground keeps an earlier shadow where it has one
+    double edge_width = 1;       ///< pixels of the picture
+    std::array<double, 3> background_low{0.905, 0.898, 0.882},
+        background_high{0.972, 0.974, 0.976}; ///< sRGB, 0..1
+    double light_azimuth = -2.2;              ///< radians counter-clockwise from east: where the sun stands
+    int hovered = -1;                         ///< id that is drawn lighter
     std::optional<Plane> section; ///< shows only the side where the plane's distance is not positive
     double detail = 2;            ///< a bore that would show smaller than this many pixels is left out
 };

@@ -1,5 +1,6 @@
 #include "kernel/shell/shapes.h"
 
+#include <cmath>
 #include <initializer_list>
 
 namespace roundlay {
@@ -13,6 +14,15 @@ struct Leg {
     Length length;
 };
 
+/// Without the last digits that subtraction left: 36 ft less 24 ft is to be written "12 ft".
+Length tidy(Length length) {
+    constexpr double same = 1e-6, parts = 64, per_mm = 1000;
+    for (const Length round : {Length::inches(std::round(length.inches() * parts) / parts),
+                               Length::mm(std::round(length.mm() * per_mm) / per_mm)})
+        if (std::abs(round.mm() - length.mm()) < same) return round;
+    return length;
+}
+
 std::vector<Wall> walls(std::initializer_list<Leg> legs) {
     std::vector<Wall> all;
     char letter = 'A';
@@ -20,13 +30,26 @@ std::vector<Wall> walls(std::initializer_list<Leg> legs) {
         Wall wall;
         wall.name = std::string(1, letter++);
         wall.heading = leg.heading;
-        wall.length = leg.length;
+        wall.length = tidy(leg.length);
         all.push_back(std::move(wall));
     }
     return all;
 }
 
 } // namespace
+
+Shell begun_in(UnitSystem system) {
+    Shell shell;
+    shell.units = system;
+    if (system == UnitSystem::metric) return shell;
+    shell.notch.least_tail = Length::inches(1.5);
+    shell.pegs.diameter = Length::inches(1.25);
+    shell.pegs.spacing = Length::feet(6);
+    shell.pegs.end_distance = Length::inches(4);
+    shell.pegs.between = Length::inches(3);
+    shell.trim.header_bearing = Length::inches(6);
+    return shell;
+}
 
 std::vector<Wall> rectangle_plan(Length width, Length depth) {
     return walls({{east, width}, {north, depth}, {west, width}, {south, depth}});

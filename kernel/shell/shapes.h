@@ -7,8 +7,12 @@
 
 namespace roundlay {
 
+/// A shell without walls, its rules in round figures of that system: pegs of 1 1/4 in for 32 mm, and so on.
+Shell begun_in(UnitSystem system);
+
 /// Walls A, B, C … counter-clockwise from the south-west corner, the first running east. All sizes are over
-/// the outside faces and must be positive; part sizes smaller than the whole.
+/// the outside faces and must be positive; part sizes smaller than the whole. What is
+/// left of a side comes out as 64ths of an inch or thousandths of a millimetre where it is one to 1e-6 mm.
 std::vector<Wall> rectangle_plan(Length width, Length depth);
 
 /// A rectangle less its north-east corner: `wing` is what stays of the north side, `leg` of the east side.

@@ -105,8 +105,7 @@ Rounds rounds_of(const NewShellWords &w, const Usual &sizes) {
     return rounds;
 }
 
-NotchRule notch_of(const NewShellWords &w) {
-    NotchRule notch;
+NotchRule notch_of(const NewShellWords &w, NotchRule notch) {
     const std::string kind = w.notch.empty() ? "full" : one_of("notch", w.notch, {"full", "half", "square"});
     if (kind == "half") notch.kind = NotchKind::half_dovetail;
     if (kind == "square") notch.kind = NotchKind::square_lap;
@@ -117,14 +116,13 @@ NotchRule notch_of(const NewShellWords &w) {
 } // namespace
 
 Shell new_shell(const NewShellWords &w) {
-    Shell shell;
+    Shell shell = begun_in(units_of(w));
     shell.name = w.name.empty() ? "New shell" : w.name;
-    shell.units = units_of(w);
     const Usual sizes = usual(shell.units);
     shell.walls = walls_of(w, sizes);
     shell.thickness = stated("--thickness", w.thickness, sizes.thickness);
     shell.rounds = rounds_of(w, sizes);
-    shell.notch = notch_of(w);
+    shell.notch = notch_of(w, shell.notch);
     if (!w.species.empty()) {
         const auto found = find_species(w.species);
         if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);

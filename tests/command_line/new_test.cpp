@@ -42,6 +42,14 @@ TEST_CASE("new writes every shape, in either system, and check finds nothing wro
         }
 }
 
+TEST_CASE("new speaks one system only") {
+    const Ran made = run({"new", "--shape", "T", "--width", "36ft"});
+    REQUIRE(made.code == 0);
+    const std::string figures = made.out.substr(made.out.find("[shell]")); // after the head's examples of both
+    CHECK(figures.find(" mm") == std::string::npos);
+    CHECK(figures.find("1 1/4 in") != std::string::npos);
+}
+
 TEST_CASE("new states what was typed") {
     const Shell shell = shell_from({"--width",     "24ft",      "--depth",   "18 ft",  "--rounds",
                                     "15",          "--pitch",   "8 2/3 in",  "--gap",  "1/2 in",

@@ -7,6 +7,7 @@
 
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+#include "tests/support/pieces.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -18,6 +19,7 @@
 #include <sstream>
 
 using namespace roundlay;
+using roundlay::test::piece;
 using test::has;
 using test::words;
 
@@ -44,12 +46,6 @@ Layout laid(const Shell &shell) {
     INFO(words(layout.findings));
     REQUIRE_FALSE(has_errors(layout.findings));
     return layout;
-}
-
-const Piece &piece(const Layout &layout, const std::string &tag) {
-    const auto found = std::find_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) { return p.tag == tag; });
-    REQUIRE(found != layout.pieces.end());
-    return *found;
 }
 
 double volume_of(const Layout &layout) {
@@ -212,19 +208,19 @@ TEST_CASE("What does not fit a floor is said, with what would") {
     };
     using S = Shell;
     using F = Floor;
-    CHECK_THAT(said([](S &, F &f) { f.to = "B"; }), Catch::Contains("do not face each other"));
-    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(190); }), Catch::Contains("175 mm at most would"));
-    CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(110); }), Catch::Contains("125 mm at least"));
-    CHECK_THAT(said([](S &, F &f) { f.first = Length::mm(10); }), Catch::Contains("lies in the wall"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }), Catch::Contains("lower the floor by 10 mm"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }), Catch::Contains("raise the floor by 130 mm"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(5000); }), Catch::Contains("lies over the wall's top"));
+    CHECK_THAT(said([](S &, F &f) { f.to = "B"; }), ContainsSubstring("do not face each other"));
+    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(190); }), ContainsSubstring("175 mm at most would"));
+    CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(110); }), ContainsSubstring("125 mm at least"));
+    CHECK_THAT(said([](S &, F &f) { f.first = Length::mm(10); }), ContainsSubstring("lies in the wall"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }), ContainsSubstring("lower the floor by 10 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }), ContainsSubstring("raise the floor by 130 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(5000); }), ContainsSubstring("lies over the wall's top"));
     CHECK_THAT(said([](S &, F &f) { f.pocket = PocketKind::tailed, f.tail = Slope::rise_per_run(1); }),
-               Catch::Contains("a smaller tail or bearing"));
+               ContainsSubstring("a smaller tail or bearing"));
     CHECK_THAT(said([](S &, F &f) { f.beams = {{Length::mm(30), {Length::mm(100), Length::mm(100)}}}; }),
-               Catch::Contains("lies in a wall; between 75 mm"));
+               ContainsSubstring("lies in a wall; between 75 mm"));
     CHECK_THAT(said([](S &, F &f) { f.openings = {{"hatch", Length::mm(4000), Length(), Length::mm(900), Length::mm(900)}}; }),
-               Catch::Contains("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
+               ContainsSubstring("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
     CHECK_THAT(said([](S &s, F &) {
                    Opening o;
                    o.wall = "A";
@@ -234,7 +230,7 @@ TEST_CASE("What does not fit a floor is said, with what would") {
                    o.height = Length::mm(500);
                    s.openings = {o};
                }),
-               Catch::Contains("joist G-J02") && Catch::Contains("lies in window 1 in wall A"));
+               ContainsSubstring("joist G-J02") && ContainsSubstring("lies in window 1 in wall A"));
 }
 
 TEST_CASE("A pocket that is closed, and one with little wood under it, are warned of") {
@@ -313,10 +309,10 @@ TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clea
         x += 4;
     }
     shell.bores[0].from_left = Length::mm(100);
-    CHECK_THAT(words(lay_out(shell).findings), Catch::Contains("no whole log"));
+    CHECK_THAT(words(lay_out(shell).findings), ContainsSubstring("no whole log"));
     shell.bores[0].from_left = Length::mm(1500);
     shell.bores[0].to_round = 9;
-    CHECK_THAT(words(lay_out(shell).findings), Catch::Contains("only 4 rounds"));
+    CHECK_THAT(words(lay_out(shell).findings), ContainsSubstring("only 4 rounds"));
 }
 
 TEST_CASE("A draw-bore draws toward the log's nearer end") {

@@ -4,19 +4,15 @@
 #include "kernel/layout/notch.h"
 
 #include "tests/support/catch.h"
+#include "tests/support/pieces.h"
 #include "tests/support/shells.h"
 
 #include <cmath>
 
 using namespace roundlay;
+using roundlay::test::piece;
 
 namespace {
-
-const Piece &piece(const Layout &layout, const std::string &tag) {
-    for (const Piece &p : layout.pieces)
-        if (p.tag == tag) return p;
-    throw std::runtime_error("no piece " + tag);
-}
 
 const SeamCut &seam(const Piece &p, End end, Side side) {
     for (const Cut &cut : p.cuts)

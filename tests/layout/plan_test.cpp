@@ -30,6 +30,16 @@ TEST_CASE("Outside and inside corners of an L are told apart") {
     CHECK(layout.corners[2].reentrant);
 }
 
+TEST_CASE("What is left of a side is written as a person would state it") {
+    const auto feet = [](double v) { return Length::feet(v); };
+    const auto tee = t_plan(feet(36), feet(24), feet(12), feet(12), feet(8));
+    CHECK(tee[2].length == feet(12)); // 36 ft less twice 12 ft is not 12 ft in doubles
+    const auto ell = l_plan(mm(9600.3), mm(7000), mm(4000.1), mm(3000));
+    CHECK(ell[2].length == mm(5600.2));
+    const auto thirds = l_plan(mm(10000.0 / 3), mm(7000), mm(1000), mm(3000));
+    CHECK(thirds[0].length.mm() == 10000.0 / 3); // what is no round figure stays
+}
+
 TEST_CASE("At an inside corner the logs pass through the other wall and show indoors") {
     const Layout layout = with_plan(l_plan(mm(9000), mm(7000), mm(4000), mm(3000)));
     for (const Piece &p : layout.pieces)

@@ -103,7 +103,7 @@ Vec3 rotated(const Json &q, Vec3 p) {
     return p + 2 * w * cross(v, p) + 2.0 * cross(v, cross(v, p));
 }
 
-const Json &node(const ReadGlb &glb, const std::string &name) {
+const Json &node(const ReadGlb &glb, std::string_view name) {
     for (const Json &n : glb.json["nodes"])
         if (n["name"] == name) return n;
     FAIL("no node " << name);

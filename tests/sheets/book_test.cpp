@@ -85,7 +85,7 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
               const auto paper =
                   *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
               const LaidShell shell = laid(any);
-              if (shell.layout.pieces.empty()) return;
+              RC_PRE(!shell.layout.pieces.empty()); // of the whole family some cannot be built
               const Book book = whole_book(shell, full_options(paper), 8);
               ++drawn;
               sheets += book.sheets.size();
@@ -93,7 +93,7 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
               if (!found.empty()) RC_FAIL(found);
           }) == "");
     if (count > 50) WARN(drawn << " shells, " << sheets << " sheets");
-    CHECK(drawn >= count / 2); // of the whole family some cannot be built
+    CHECK(drawn >= count);
 }
 
 TEST_CASE("the foundation plan names a partition where it stands") {

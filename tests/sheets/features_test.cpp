@@ -57,7 +57,9 @@ TEST_CASE("pegs are numbered from the datum end whatever their order in the cuts
 }
 
 TEST_CASE("a ruler leaves out only wood in which nothing happens") {
-    const auto ruler = ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 300, 10, 4);
+    const Place from{0, 10}, to{5000, 10};
+    const std::vector<Place> places{{200, 10}, {2000, 10}, {2900, 10}, {4800, 10}};
+    const auto ruler = ruler_for(from, to, places, 0.1, 300, 4);
     REQUIRE(ruler);
     CHECK(ruler->width() == Approx(300));
     for (const double x : {0.0, 200.0, 2000.0, 2900.0, 4800.0, 5000.0}) {
@@ -68,13 +70,13 @@ TEST_CASE("a ruler leaves out only wood in which nothing happens") {
     CHECK(ruler->at(200) == Approx(20));
     CHECK(ruler->at(5000) == Approx(300));
     CHECK(ruler->at(5000) - ruler->at(4800) == Approx(20));
-    CHECK_FALSE(ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 60, 10, 4));
-    CHECK_FALSE(ruler_for(0, 5000, {200, 2000, 2900, 4800}, 0.1, 200, 10, 1));
-    CHECK(ruler_for(0, 5000, {}, 0.05, 250, 10, 0)->shown().size() == 1);
+    CHECK_FALSE(ruler_for(from, to, places, 0.1, 60, 4));
+    CHECK_FALSE(ruler_for(from, to, places, 0.1, 200, 1));
+    CHECK(ruler_for(from, to, {}, 0.05, 250, 0)->shown().size() == 1);
 }
 
 TEST_CASE("a log is divided away from its cuts") {
-    const auto parts = divided(5000, 2, {2450, 2510}, 100);
+    const auto parts = divided(Division::evenly, 5000, 2, {{2450, 10}, {2510, 10}}, 0.12); // 12 mm of paper are 100 mm of wood
     REQUIRE(parts.size() == 2);
     CHECK(parts[0].from == 0);
     CHECK(parts[1].to == 5000);
@@ -82,4 +84,14 @@ TEST_CASE("a log is divided away from its cuts") {
     CHECK(std::abs(parts[0].to - 2450) >= 100);
     CHECK(std::abs(parts[0].to - 2510) >= 100);
     CHECK(parts[0].to == Approx(2500).margin(200));
+}
+
+TEST_CASE("a log is divided where half of what happens along it is on either side") {
+    std::vector<Place> places{{5900, 20}};
+    for (int i = 1; i <= 8; ++i)
+        places.push_back({400.0 * i, 20}); // crowded toward the datum end, 16 mm of paper apart
+    const auto parts = divided(Division::by_need, 6000, 2, places, 0.1);
+    // 24 mm of paper to the first place, 7 times 40, 44 to the last and 10 more: half of 358 is reached at
+    // 1950 mm, and 1880 is the nearest that keeps 12 mm of paper from 2000
+    CHECK(parts[0].to == Approx(1880).margin(10));
 }

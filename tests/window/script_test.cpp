@@ -1,6 +1,7 @@
 // The real window on a screen: a shell from its first wall to its export, and every menu on every demo.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
@@ -8,6 +9,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/scene_view.h"
@@ -16,6 +18,7 @@
 #include "tests/window/support.h"
 
 #include <QAction>
+#include <QComboBox>
 #include <QDockWidget>
 #include <QSlider>
 #include <QTemporaryDir>
@@ -56,6 +59,7 @@ class ScriptTest : public QObject {
   private slots:
     void a_shell_from_its_first_wall_to_its_export();
     void a_length_is_typed_while_dragging();
+    void a_slope_is_dragged_in_the_joint();
     void the_views_are_looked_at();
     void every_action_is_triggered_once_on_every_demo();
 
@@ -166,6 +170,88 @@ void ScriptTest::a_length_is_typed_while_dragging() {
     QVERIFY(settled(window));
     QCOMPARE(shell(window).walls[0].length, Length::metres(8));
     QCOMPARE(window.desk().history().count(), 1);
+    window.close_document();
+}
+
+void ScriptTest::a_slope_is_dragged_in_the_joint() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Joint");
+    QVERIFY(settled(window));
+    const std::string before = window.desk().document().text();
+    window.selection().choose_corner("AB");
+    window.findChild<QDockWidget *>("joint")->raise();
+    QTest::qWait(300);
+    SceneView &view = *window.joint().view();
+    const auto ratio = [&] {
+        for (const CornerNotch &c : window.desk().state()->job.shell.corners)
+            if (c.first == "A" && c.second == "B") return c.notch.slope.ratio();
+        return window.desk().state()->job.shell.notch.slope.ratio();
+    };
+    QCOMPARE(view.handles().size(), std::size_t(2)); // along and across
+    QCOMPARE(ratio(), 1.0 / 8);
+    // The end of the tail is raised by 6 mm, half the wall's thickness of 180 mm from the corner's middle:
+    // its slope grows by 6/90, to 0.192, of which the next easy one is 1 in 5.
+    const Vec3 at = view.handles()[0].at;
+    const QPointF from = view.on_screen(at), to = view.on_screen(at + Vec3{0, 0, 6});
+    press(view, from);
+    move(view, (from + to) / 2);
+    move(view, to);
+    QVERIFY(settled(window));
+    QCOMPARE(ratio(), 1.0 / 5); // live, before the hand lets go
+    keep_picture(window, "joint-slope-dragged");
+    QTest::keyClick(&view, Qt::Key_Escape);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), before);
+    press(view, from);
+    move(view, to);
+    release(view, to);
+    QVERIFY(settled(window));
+    QCOMPARE(ratio(), 1.0 / 5);
+    QCOMPARE(window.desk().state()->job.shell.notch.slope.ratio(), 1.0 / 8); // of this corner only
+    QCOMPARE(window.desk().history().undoText(), QString("Change notch of corner AB"));
+    // Further than can be built: it stays where it was seen last.
+    const QPointF beyond = view.on_screen(at + Vec3{0, 0, 60});
+    press(view, view.on_screen(view.handles()[0].at));
+    move(view, beyond);
+    QVERIFY(settled(window));
+    QVERIFY(!window.desk().state()->stands());
+    release(view, beyond);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().state()->stands());
+    QCOMPARE(ratio(), 1.0 / 5);
+    // Typed, of the whole shell: the corner lets go of its own.
+    window.joint().scope()->setCurrentIndex(1);
+    emit window.joint().scope()->activated(1);
+    window.joint().slope()->selectAll();
+    QTest::keyClicks(window.joint().slope(), "1:7");
+    QTest::keyClick(window.joint().slope(), Qt::Key_Return);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().state()->job.shell.notch.slope.ratio(), 1.0 / 7);
+    QVERIFY(window.desk().state()->job.shell.corners.empty());
+    // Of one log.
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, piece_tagged(layout, "B-06-1"));
+    window.selection().choose_corner("AB");
+    window.selection().choose_piece(layout, piece_tagged(layout, "B-06-1"));
+    window.joint().scope()->setCurrentIndex(2);
+    emit window.joint().scope()->activated(2);
+    QTest::qWait(200);
+    const Vec3 end = view.handles()[0].at;
+    const QPointF grip = view.on_screen(end);
+    press(view, grip);
+    move(view, view.on_screen(end + Vec3{0, 0, 3}));
+    release(view, view.on_screen(end + Vec3{0, 0, 3}));
+    QVERIFY(settled(window));
+    const OwnLog own = own_log(window.desk().state()->job.shell, "B", 6);
+    QVERIFY(own.notch.slope && own.notch.slope->ratio() > 1.0 / 7);
+    keep_picture(window, "joint-of-one-log");
+    window.joint().lift_apart(true);
+    QTest::qWait(300);
+    window.joint().lift_apart(false);
+    while (window.desk().history().canUndo())
+        window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), before);
     window.close_document();
 }
 

@@ -5,31 +5,25 @@
 #include "exporters/sheets/frame/options.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace roundlay::sheets {
 namespace {
 
 constexpr double least_face = 9;       ///< a log drawn lower than this on paper cannot be read
-constexpr double near_division = 12;   ///< paper kept between a division and what matters
 constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
 constexpr int most_parts = 40;
 constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no finer one is looked for
-constexpr double letterings[] = {3.5, 2.5};
-
-std::vector<double> points_of(const SeenPiece &piece) {
-    std::vector<double> points{piece.body->centroid.x};
-    for (const Station &s : stations_of(piece.features))
-        points.push_back(s.x);
-    for (const PegHole &peg : piece.features.pegs)
-        points.push_back(peg.bore->x);
-    return points;
-}
+constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log in parts is divided
+    {3.5, Division::by_need},
+    {3.5, Division::evenly},
+    {2.5, Division::by_need},
+    {2.5, Division::evenly}};
 
 class Composer {
   public:
-    explicit Composer(const ComposeWanted &wanted) : wanted_(wanted), area_(inner_area(wanted.size)) {
-        for (const Table &table : wanted.tables)
-            tables_.emplace_back(table);
+    explicit Composer(const ComposeWanted &wanted)
+        : wanted_(wanted), area_(inner_area(wanted.size)), tables_(wanted.tables) {
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
             for (const Scale &scale : scales(wanted.words->system())) {
                 auto picture =
@@ -39,10 +33,12 @@ class Composer {
     }
 
     /// Views drawn in `parts` stretches at one scale.
-    std::optional<std::vector<Block>> views(double scale, double lettering, int parts) const {
+    std::optional<std::vector<Block>> views(double scale, double lettering, int parts,
+                                            Division division) const {
         std::vector<Block> blocks;
         const double length = wanted_.piece->features.piece->blank.length;
-        for (const Shown &part : divided(length, parts, points_of(*wanted_.piece), near_division / scale)) {
+        const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering);
+        for (const Shown &part : divided(division, length, parts, places, scale)) {
             const int number = static_cast<int>(blocks.size()) + 1;
             auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
                                     part.to, area_.width(), number, parts});
@@ -67,7 +63,7 @@ class Composer {
     }
 
     std::vector<Page> without_views() {
-        tables_.insert(tables_.begin(), LaidTable(wanted_.instead));
+        tables_.insert(tables_.begin(), wanted_.instead);
         return best_pages({});
     }
 
@@ -81,7 +77,7 @@ class Composer {
             if (!pages.back().put(block)) return {};
         }
         if (picture_first && !put_picture(pages, picture)) return {};
-        for (const LaidTable &table : tables_)
+        for (const Table &table : tables_)
             put_table(pages, table);
         if (!picture_first && !put_picture(pages, picture)) return {};
         return pages;
@@ -96,10 +92,22 @@ class Composer {
         return pages.back().put_low(picture);
     }
 
+    static bool put_whole(std::vector<Page> &pages, const LaidTable &table) {
+        return std::any_of(pages.begin(), pages.end(),
+                           [&](Page &page) { return page.put_rows(table, 0, table.rows()) > 0; });
+    }
+
+    /// Notes over the whole width where they do not find room in a column.
+    bool put_wide(std::vector<Page> &pages, Table table) const {
+        if (table.columns.size() != 1) return false;
+        table.columns[0].widest = 0.98 * area_.width();
+        return put_whole(pages, LaidTable(table));
+    }
+
     /// Whole where it can be, even on a new sheet; in parts only where it is too long for any.
-    void put_table(std::vector<Page> &pages, const LaidTable &table) const {
-        for (Page &page : pages)
-            if (page.put_rows(table, 0, table.rows()) > 0) return;
+    void put_table(std::vector<Page> &pages, const Table &words) const {
+        const LaidTable table(words);
+        if (put_whole(pages, table) || put_wide(pages, words)) return;
         Page fresh = empty_page(wanted_.size);
         if (fresh.put_rows(table, 0, table.rows()) > 0) {
             pages.push_back(std::move(fresh));
@@ -118,7 +126,7 @@ class Composer {
 
     const ComposeWanted &wanted_;
     Rect area_;
-    std::vector<LaidTable> tables_;
+    std::vector<Table> tables_;
     std::vector<Block> pictures_; ///< the most wanted first
 };
 
@@ -127,8 +135,8 @@ Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int par
     Composed best;
     for (const Scale &scale : scales(wanted.words->system())) {
         if (wanted.piece->features.piece->blank.height * scale.ratio < least_face) break;
-        for (const double lettering : letterings) {
-            const auto views = composer.views(scale.ratio, lettering, parts);
+        for (const auto &[lettering, division] : ways) {
+            const auto views = composer.views(scale.ratio, lettering, parts, division);
             if (!views) continue;
             std::vector<Page> pages = composer.best_pages(*views);
             if (pages.empty()) continue;

@@ -26,13 +26,6 @@ void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height,
     face.board.add(text);
 }
 
-/// A floor's timber has no outside: its two side faces are the right and the left one, seen from its datum
-/// end.
-const char *side_word(const FaceBoard &face, bool inside) {
-    if (face.features().piece->timber >= 0) return inside ? "left" : "right";
-    return inside ? "inside" : "outside";
-}
-
 std::string caption_of(const FaceBoard &face, View view) {
     if (face.features().piece->timber < 0 || (view != View::outside && view != View::inside))
         return name_of(view);
@@ -42,7 +35,7 @@ std::string caption_of(const FaceBoard &face, View view) {
 /// Along the outer side of an end view, which is its inside face.
 void add_inside_mark(FaceBoard &face, Vec2 foot) {
     Text text;
-    text.words = side_word(face, true);
+    text.words = side_word(*face.features().piece, true);
     text.at = foot;
     text.height = small;
     text.across = Across::middle;
@@ -122,8 +115,8 @@ void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     const double edge = at_foot ? row.outline.y0 : row.outline.y1;
     const double way = at_foot ? -1 : 1, start = edge - way * std::min(6.0, row.outline.height() * 0.6);
     add_arrow(face, {x, start}, {x, edge});
-    put_text(face, side_word(face, false), {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left,
-             false);
+    put_text(face, side_word(*face.features().piece, false), {x + 1.6, (start + edge) / 2 - small / 2}, small,
+             Across::left, false);
 }
 
 std::vector<Item> balance_symbol(Vec2 c) {

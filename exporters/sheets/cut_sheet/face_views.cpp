@@ -20,17 +20,9 @@ constexpr std::size_t most_breaks = 4;
 constexpr double between_rows = 7;
 constexpr double line_over_numbers = 1.5;
 
-std::vector<double> points_of(const ViewsWanted &wanted) {
-    std::vector<double> points;
-    for (const Station &s : stations_of(wanted.piece->features))
-        points.push_back(s.x);
-    for (const PegHole &peg : wanted.piece->features.pegs)
-        points.push_back(peg.bore->x);
-    for (const Pocket &pocket : wanted.piece->features.pockets)
-        for (const double side : {-1.0, 1.0})
-            points.push_back(pocket.cut->x + side * pocket.cut->half_at_back);
-    points.push_back(wanted.piece->body->centroid.x);
-    return points;
+/// Room beside a cut for the number of its height.
+double beside_cut(const SeenPiece &piece, const Words &words, double lettering) {
+    return text_width(words.length(piece.features.piece->blank.height), lettering) + 6;
 }
 
 /// Running dimensions over or under the outside face.
@@ -78,9 +70,10 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
                               : 0;
     const double right =
         std::max(mark_column + widths, far ? end + room_for_end_levels(wanted, End::far) : 0);
-    const double near = text_width(wanted.words->length(blank.height), wanted.lettering) + 6;
-    auto ruler = ruler_for(wanted.from, wanted.to, points_of(wanted), wanted.scale,
-                           wanted.width - left - right, near, most_breaks);
+    const double near = beside_cut(*wanted.piece, *wanted.words, wanted.lettering);
+    auto ruler = ruler_for({wanted.from, near}, {wanted.to, near},
+                           places_shown(*wanted.piece, *wanted.words, wanted.lettering), wanted.scale,
+                           wanted.width - left - right, most_breaks);
     if (!ruler) return std::nullopt;
     FaceBoard face{wanted, std::move(*ruler), {}, {}, left, 0, datum, far};
     return face;
@@ -153,6 +146,15 @@ SeenPiece seen_piece(const Piece &piece, const Body &body) {
     };
     seen.ends = {end(View::datum_end), end(View::far_end)};
     return seen;
+}
+
+std::vector<Place> places_shown(const SeenPiece &piece, const Words &words, double lettering) {
+    constexpr double beside_bore = 8;
+    const double near = beside_cut(piece, words, lettering);
+    std::vector<Place> places{{piece.body->centroid.x, beside_bore}};
+    for (const WorkedPlace &place : places_of(piece.features))
+        places.push_back({place.x, place.cut ? near : beside_bore});
+    return places;
 }
 
 std::optional<Views> face_views(const ViewsWanted &wanted) {

@@ -125,7 +125,8 @@ Scope scope_of(const ScopeCut &cut, const Blank &blank, int number) {
     s.cut = &cut;
     s.top = cut.at.z + cut.radius;
     double from = cut.x_from, to = cut.x_to;
-    if (cut.use == ScopeUse::saddle) { // its axis at the outside face, its sides as far along the log as they lie there
+    if (cut.use ==
+        ScopeUse::saddle) { // its axis at the outside face, its sides as far along the log as they lie there
         s.x = cut.at.x - cut.at.y * cut.along.x / cut.along.y;
         from = s.x - cut.radius / std::abs(cut.along.y);
         to = s.x + cut.radius / std::abs(cut.along.y);
@@ -155,6 +156,11 @@ void add_level(std::vector<Level> &all, const Level &level, const Blank &blank) 
 }
 
 } // namespace
+
+const char *side_word(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
+}
 
 Features features_of(const Piece &piece) {
     Features features;
@@ -226,6 +232,20 @@ std::vector<SawLine> slanting_places(const Features &features) {
     }
     std::sort(all.begin(), all.end(),
               [](const SawLine &a, const SawLine &b) { return a.outside < b.outside; });
+    return all;
+}
+
+std::vector<WorkedPlace> places_of(const Features &features) {
+    std::vector<WorkedPlace> all;
+    for (const Station &s : stations_of(features))
+        all.push_back({s.x});
+    for (const SawLine &line : slanting_places(features))
+        all.insert(all.end(), {{line.outside}, {line.inside}});
+    for (const PegHole &peg : features.pegs)
+        all.push_back({peg.bore->x, false});
+    for (const Pocket &pocket : features.pockets)
+        for (const double side : {-1.0, 1.0})
+            all.push_back({pocket.cut->x + side * pocket.cut->half_at_back, false});
     return all;
 }
 

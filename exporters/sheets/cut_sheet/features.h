@@ -47,9 +47,9 @@ struct BoxPart {
 struct Scope {
     int number = 0; ///< in cutting order, with notches and boxes
     const ScopeCut *cut = nullptr;
-    double x = 0;              ///< of a saddle: where it is highest on the outside face
+    double x = 0;                ///< of a saddle: where it is highest on the outside face
     double x_from = 0, x_to = 0; ///< its two sides there, or of a groove its ends, within the blank
-    double top = 0;            ///< where the lower log's highest line comes
+    double top = 0;              ///< where the lower log's highest line comes
 };
 
 /// A housing for the end of a timber. Heights are over the under face of the blank.
@@ -88,6 +88,10 @@ struct Features {
 
 Features features_of(const Piece &piece);
 
+/// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one,
+/// seen from its datum end.
+const char *side_word(const Piece &piece, bool inside);
+
 /// A place along the log that a saw or chisel goes to.
 struct Station {
     double x = 0;         ///< on the outside face
@@ -99,6 +103,16 @@ std::vector<Station> stations_of(const Features &features);
 
 /// The places that lie elsewhere on the inside face, each once, ascending on the outside face.
 std::vector<SawLine> slanting_places(const Features &features);
+
+/// Where something is cut or bored.
+struct WorkedPlace {
+    double x = 0;
+    bool cut = true; ///< else the middle of a bore or a pocket's side, which has no number beside it
+};
+
+/// All such places along the log, on either side face: none of them may be left out of a drawing. In no
+/// order, some more than once.
+std::vector<WorkedPlace> places_of(const Features &features);
 
 /// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
 struct Level {

@@ -11,15 +11,6 @@ constexpr double near = 6; ///< paper kept on either side of what matters, along
 constexpr double caption = 2.5;
 constexpr double caption_room = 5;
 
-std::vector<double> points_of(const Features &features) {
-    std::vector<double> points;
-    for (const Station &s : stations_of(features))
-        points.push_back(s.x);
-    for (const PegHole &peg : features.pegs)
-        points.push_back(peg.bore->x);
-    return points;
-}
-
 /// Paper width of the drawing beside what the log's length takes.
 double width_across(const Blank &blank, const Projection &projection, double scale) {
     return std::abs(projection.across.y) * blank.width * scale;
@@ -51,7 +42,10 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
     const Projection projection = projection_of(View::isometric);
     const double room = (width - width_across(blank, projection, scale.ratio)) / projection.across.x;
     if (room <= 0) return std::nullopt;
-    const auto ruler = ruler_for(0, blank.length, points_of(features), scale.ratio, room, near, most_breaks);
+    std::vector<Place> places;
+    for (const WorkedPlace &place : places_of(features))
+        places.push_back({place.x, near});
+    const auto ruler = ruler_for({0, near}, {blank.length, near}, places, scale.ratio, room, most_breaks);
     if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
 
     Board board;

@@ -7,8 +7,13 @@
 
 namespace roundlay::sheets {
 
-/// `count` stretches that together are [0, length], divided as evenly as can be at places that keep `near`
-/// away from every point. Divided evenly where no such place is to be found.
-std::vector<Shown> divided(double length, int count, const std::vector<double> &points, double near);
+enum class Division {
+    by_need, ///< none of the stretches needs much more paper than another once what is empty is left out
+    evenly   ///< none is much longer than another
+};
+
+/// `count` stretches that together are [0, length], divided clear of all places where that can be.
+std::vector<Shown> divided(Division division, double length, int count, const std::vector<Place> &places,
+                           double scale);
 
 } // namespace roundlay::sheets

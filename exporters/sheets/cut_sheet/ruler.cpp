@@ -14,16 +14,18 @@ struct Empty {
     double length() const { return to - from; }
 };
 
-std::vector<Empty> empty_stretches(double from, double to, std::vector<double> points, double near,
-                                   double least) {
-    points.push_back(from);
-    points.push_back(to);
-    std::erase_if(points, [&](double p) { return p < from || p > to; });
-    std::sort(points.begin(), points.end());
+/// Between the places: what no place keeps.
+std::vector<Empty> empty_stretches(const Place &from, const Place &to, std::vector<Place> places,
+                                   double scale, double least) {
+    places.insert(places.end(), {from, to});
+    std::erase_if(places, [&](const Place &p) { return p.x < from.x || p.x > to.x; });
+    std::sort(places.begin(), places.end(), [](const Place &a, const Place &b) { return a.x < b.x; });
     std::vector<Empty> all;
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const Empty e{points[i - 1] + near, points[i] - near};
+    double kept = from.x;
+    for (const Place &p : places) {
+        const Empty e{kept, p.x - p.near / scale};
         if (e.length() > least) all.push_back(e);
+        kept = std::max(kept, p.x + p.near / scale);
     }
     return all;
 }
@@ -70,13 +72,12 @@ bool Ruler::shows(double x) const {
                        [&](const Shown &s) { return x >= s.from - rounding && x <= s.to + rounding; });
 }
 
-std::optional<Ruler> ruler_for(double from, double to, std::vector<double> points, double scale, double width,
-                               double near, std::size_t most) {
-    double excess = (to - from) * scale - width; // on paper
-    if (excess <= 0) return Ruler({{from, to}}, scale);
+std::optional<Ruler> ruler_for(const Place &from, const Place &to, std::vector<Place> places, double scale,
+                               double width, std::size_t most) {
+    double excess = (to.x - from.x) * scale - width; // on paper
+    if (excess <= 0) return Ruler({{from.x, to.x}}, scale);
     // leaving out less than twice the gap would gain nothing worth the reader's trouble
-    std::vector<Empty> empty =
-        empty_stretches(from, to, std::move(points), near / scale, 2 * Ruler::gap / scale);
+    std::vector<Empty> empty = empty_stretches(from, to, std::move(places), scale, 2 * Ruler::gap / scale);
     std::stable_sort(empty.begin(), empty.end(), [](Empty a, Empty b) { return a.length() > b.length(); });
     std::vector<Empty> left_out;
     for (Empty e : empty) {
@@ -88,7 +89,7 @@ std::optional<Ruler> ruler_for(double from, double to, std::vector<double> point
         }
         left_out.push_back(e);
         excess -= gain;
-        if (excess <= 0) return Ruler(remaining(from, to, left_out), scale);
+        if (excess <= 0) return Ruler(remaining(from.x, to.x, left_out), scale);
     }
     return std::nullopt;
 }

@@ -11,6 +11,12 @@ struct Shown {
     double from = 0, to = 0;
 };
 
+/// What must be seen: a cut's end, a bore.
+struct Place {
+    double x = 0;    ///< millimetres of wood
+    double near = 0; ///< millimetres of paper that are kept on either side
+};
+
 /// Maps x of wood to x of paper: shown stretches at scale, one after another, a gap where the log is broken.
 class Ruler {
   public:
@@ -32,10 +38,10 @@ class Ruler {
     std::vector<double> starts_;
 };
 
-/// Shortens [from, to] to `width` of paper by leaving out wood between the points that matter, of which each
-/// keeps `near` of paper on either side. The longest empty stretch goes first, and no more than needed.
-/// Nothing where it cannot be done with `most` breaks.
-std::optional<Ruler> ruler_for(double from, double to, std::vector<double> points, double scale, double width,
-                               double near, std::size_t most);
+/// Shortens [from, to] to `width` of paper by leaving out wood between the places that matter; its two ends
+/// are among them. The longest empty stretch goes first, and no more than needed. Nothing where it cannot be
+/// done with `most` breaks.
+std::optional<Ruler> ruler_for(const Place &from, const Place &to, std::vector<Place> places, double scale,
+                               double width, std::size_t most);
 
 } // namespace roundlay::sheets

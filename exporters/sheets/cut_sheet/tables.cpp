@@ -86,7 +86,9 @@ std::vector<std::string> row_of(const Scope &s, const Words &words) {
 std::string wane_words(const Features &features, const Words &words) {
     const RoundCut &r = *features.round;
     return "Stick " + words.length(2 * r.radius) + " round: its middle " + words.length(r.from.z) +
-           (std::abs(r.from.z - r.to.z) < same_level ? " up" : " up at the datum end, " + words.length(r.to.z) + " at the far");
+           (std::abs(r.from.z - r.to.z) < same_level
+                ? " up"
+                : " up at the datum end, " + words.length(r.to.z) + " at the far");
 }
 
 std::string pegs_words(const Features &features) {
@@ -231,15 +233,6 @@ Table peg_table(const Features &features, const Words &words) {
     }
     return table;
 }
-
-namespace {
-
-const char *side_word(const Piece &piece, bool inside) {
-    if (piece.timber >= 0) return inside ? "left" : "right";
-    return inside ? "inside" : "outside";
-}
-
-} // namespace
 
 Table pocket_table(const Features &features, const Words &words) {
     Table table;

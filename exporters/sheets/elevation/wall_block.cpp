@@ -71,8 +71,45 @@ class Drawer {
         }
         for (const Stretch &s : w_.seen->edges)
             board_.add(Path{{paper(s.from), paper(s.to)}, false, Line::visible, ""});
-        const double left = left_edge() - 3, end = right_edge() + 3; // the foundation
-        board_.add(Path{{{left, 0}, {end, 0}}, false, Line::strong, ""});
+        add_foundation();
+    }
+
+    /// Its top, a little past the wall on both sides, up and down over its steps.
+    void add_foundation() {
+        const double left = left_edge() - 3, end = right_edge() + 3;
+        std::vector<double> turns{left, end};
+        for (const StepPlace *step : steps())
+            for (const double at : {x(step->from), x(step->to)})
+                if (at > left && at < end) turns.push_back(at);
+        std::sort(turns.begin(), turns.end());
+        std::vector<Vec2> line;
+        for (std::size_t i = 1; i < turns.size(); ++i) {
+            const double top = foundation_at((turns[i - 1] + turns[i]) / 2);
+            line.insert(line.end(), {{turns[i - 1], top}, {turns[i], top}});
+            add_ground(turns[i - 1], turns[i], top);
+        }
+        board_.add(Path{std::move(line), false, Line::strong, ""});
+    }
+
+    /// Short strokes that slant under it, so that it does not read as one more log's edge.
+    void add_ground(double from, double to, double top) {
+        constexpr double apart = 3, run = 1.6;
+        for (double at = from + run; at <= to; at += apart)
+            board_.add(Path{{{at, top - 0.4}, {at - run, top - 0.4 - run}}, false, Line::dimension, ""});
+    }
+
+    std::vector<const StepPlace *> steps() const {
+        std::vector<const StepPlace *> all;
+        for (const StepPlace &step : w_.layout->steps)
+            if (step.wall == w_.wall) all.push_back(&step);
+        return all;
+    }
+
+    /// Its top on paper.
+    double foundation_at(double at) const {
+        for (const StepPlace *step : steps())
+            if ((at > x(step->from)) != (at > x(step->to))) return step->rise * k();
+        return 0;
     }
 
     double left_edge() const {
@@ -133,7 +170,7 @@ class Drawer {
         return wall_.frame.to_local(piece.frame.origin).z + features_of(piece).top.at(at);
     }
 
-    /// Left: the tops of the logs. Right: sills and heads of the openings.
+    /// Left: the tops of the logs. Right: sills and heads of the openings, steps of the foundation.
     void add_heights() {
         std::vector<double> tops{0}, holes{0};
         for (const Piece *piece : pieces())
@@ -142,17 +179,22 @@ class Drawer {
             add_mark(holes, opening->sill.mm());
             add_mark(holes, (opening->sill + opening->height).mm());
         }
+        for (const StepPlace *step : steps())
+            add_mark(holes, step->rise);
         add_column(tops, Toward::left);
         if (holes.size() > 1) add_column(holes, Toward::right);
     }
 
-    /// Jambs and the wall's length, from its left outside corner.
+    /// Jambs, steps of the foundation and the wall's length, from its left outside corner.
     void add_lengths() {
         std::vector<double> places{0, wall_.length};
         for (const Opening *opening : openings()) {
             add_mark(places, opening->from_left.mm());
             add_mark(places, (opening->from_left + opening->width).mm());
         }
+        for (const StepPlace *step : steps())
+            for (const double end : {step->from, step->to})
+                if (end > 0 && end < wall_.length) add_mark(places, end);
         std::vector<Mark> marks;
         for (const double p : places)
             marks.push_back({x(p), w_.words->length(p), p == 0});
@@ -237,17 +279,18 @@ class Drawer {
     void add_opening_names() {
         for (const Opening *opening : openings()) {
             const Rect hole = paper_of(*opening);
-            const std::string size =
-                w_.words->length(opening->width.mm()) + " \u00D7 " + w_.words->length(opening->height.mm());
+            const std::string wide = w_.words->length(opening->width.mm()) + " \u00D7",
+                              high = w_.words->length(opening->height.mm());
+            std::vector<std::string> size{wide + " " + high};
+            if (text_width(size[0], number_height) > hole.width() - 2) size = {wide, high};
             put_lines(hole, opening->name, size);
         }
     }
 
-    void put_lines(const Rect &hole, const std::string &name, const std::string &size) {
+    void put_lines(const Rect &hole, const std::string &name, const std::vector<std::string> &size) {
         std::vector<std::string> lines =
             name.empty() ? std::vector<std::string>{} : wrapped(name, hole.width() - 2, number_height);
-        for (const std::string &line : wrapped(size, hole.width() - 2, number_height))
-            lines.push_back(line);
+        lines.insert(lines.end(), size.begin(), size.end());
         const double pitch = number_height * 1.6, tall = pitch * static_cast<double>(lines.size());
         for (double top = hole.centre().y + tall / 2; top > hole.y0 + tall; top -= pitch) {
             std::vector<Text> texts;

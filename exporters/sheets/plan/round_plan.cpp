@@ -44,6 +44,7 @@ class RoundDrawer {
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
+        add_caption({drawn.x0, drawn.y1 + 3});
         return {{bounds(board_.items()), board_.finished()}, complete};
     }
 
@@ -100,6 +101,16 @@ class RoundDrawer {
         return (room && board_.put(text, within, 0.25)) || board_.put(text, beside, 0.3);
     }
 
+    void add_caption(Vec2 at) {
+        Text text;
+        text.words = "Round " + std::to_string(w_.round);
+        text.at = at;
+        text.height = 3.5;
+        text.bold = true;
+        text.role = Role::caption;
+        board_.add(text);
+    }
+
     void add_lengths() {
         const auto corners = outside_corners(w_.layout);
         for (std::size_t i = 0; i < corners.size(); ++i) {
@@ -112,60 +123,114 @@ class RoundDrawer {
     Board board_;
 };
 
-struct Chosen {
-    Block block;
+/// All rounds at one scale.
+struct Plans {
+    std::vector<Block> blocks;
     const Scale *scale = nullptr;
+    bool complete = true; ///< every tag found room
 };
 
-/// The largest scale at which the plan fits and every tag has room; else the largest that fits.
-std::optional<Chosen> best_plan(const Layout &layout, const SeenShell &seen, const Words &words, int round,
-                                const Rect &area, double highest) {
-    std::optional<Chosen> fits;
+Block note() {
+    return note_block("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
+                      "logs. Wall lengths are over the outside faces.",
+                      62);
+}
+
+/// A sheet in the making, and its rounds.
+struct RoundPage {
+    Page page;
+    int first = 0, last = 0;
+
+    /// Puts the plan there if the note finds room beside it too.
+    bool put(const Block &plan, int round) {
+        Page tried = page;
+        if (!tried.put(plan) || !Page(tried).put(note())) return false;
+        page = std::move(tried);
+        first = first == 0 ? round : first;
+        last = round;
+        return true;
+    }
+};
+
+Plans plans_at(const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
+               const Scale &scale, double lettering) {
+    Plans plans;
+    plans.scale = &scale;
+    for (std::size_t i = 0; i < seen.size(); ++i) {
+        RoundBlock made =
+            RoundDrawer({layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering}).draw();
+        plans.complete = plans.complete && made.complete;
+        plans.blocks.push_back(std::move(made.block));
+    }
+    return plans;
+}
+
+bool each_fits(const Plans &plans, PaperSize size) {
+    return std::all_of(plans.blocks.begin(), plans.blocks.end(),
+                       [&](const Block &b) { return RoundPage{empty_page(size)}.put(b, 1); });
+}
+
+/// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
+std::optional<Plans> best_plans(const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
+                                PaperSize size) {
+    std::optional<Plans> fits;
     for (const Scale &scale : shell_scales(words.system()))
         for (const double lettering : {3.5, 2.5}) {
-            RoundBlock made = RoundDrawer({layout, seen, words, round, scale.ratio, lettering}).draw();
-            if (made.block.room.width() > area.width() || made.block.room.height() > highest) continue;
-            if (made.complete) return Chosen{std::move(made.block), &scale};
-            if (!fits) fits = Chosen{std::move(made.block), &scale};
+            Plans made = plans_at(layout, seen, words, scale, lettering);
+            if (!each_fits(made, size)) continue;
+            if (made.complete) return made;
+            if (!fits) fits = std::move(made);
         }
     return fits;
+}
+
+std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size) {
+    std::vector<RoundPage> pages;
+    for (std::size_t i = 0; i < plans.blocks.size(); ++i) {
+        const int round = static_cast<int>(i) + 1;
+        if (!pages.empty() && pages.back().put(plans.blocks[i], round)) continue;
+        pages.push_back({empty_page(size)});
+        pages.back().put(plans.blocks[i], round);
+    }
+    for (RoundPage &p : pages)
+        p.page.put(note());
+    return pages;
+}
+
+std::vector<Sheet> framed_rounds(const RoundPage &rounds, const Plans &plans, PaperSize size,
+                                 TitleFields fields) {
+    const std::string first = std::to_string(rounds.first), last = std::to_string(rounds.last);
+    const bool one = rounds.first == rounds.last;
+    fields.title = one ? "Round " + first : "Rounds " + first + " to " + last;
+    fields.supplement = one ? "plan of its logs from above" : "plans of their logs from above";
+    fields.document_type = "Round plan";
+    fields.number = "R-" + first + (one ? "" : " to R-" + last);
+    fields.scale = plans.scale->words;
+    fields.symbol = false;
+    return framed({rounds.page}, size, fields, {fields.title, "round:" + first, "Rounds"});
 }
 
 } // namespace
 
 std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
                                const SheetOptions &options) {
-    std::vector<Sheet> sheets;
     const PaperSize size = paper_for(shell, options);
     const Words words(shell.units, options.denominator);
-    const Rect area = inner_area(size);
-    const double highest = area.height() - title_block_area(size).height();
     int last = 0;
     for (const Piece &piece : layout.pieces)
         last = std::max(last, piece.round);
-    for (int round = 1; round <= last; ++round) {
-        const SeenShell seen = seen_round(layout, bodies, round);
-        const auto plan = best_plan(layout, seen, words, round, area, highest);
-        if (!plan) continue;
-        std::vector<Page> pages{empty_page(size)};
-        pages.back().put(plan->block);
-        put_on(pages, size,
-               note_block("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
-                          "logs. Wall lengths are over the outside faces.",
-                          62));
-        TitleFields fields = options.fields;
-        fields.title = "Round " + std::to_string(round);
-        fields.supplement = "plan of its logs from above";
-        fields.document_type = "Round plan";
-        fields.number = "R-" + std::to_string(round);
-        fields.scale = plan->scale->words;
-        fields.symbol = false;
-        fields.note = words.unit_note();
-        fields.shell = layout.name;
-        const std::string name = "Round " + std::to_string(round);
-        for (Sheet &sheet : framed(pages, size, fields, {name, "round:" + std::to_string(round), "Rounds"}))
+    std::vector<SeenShell> seen;
+    for (int round = 1; round <= last; ++round)
+        seen.push_back(seen_round(layout, bodies, round));
+    const auto plans = best_plans(layout, seen, words, size);
+    if (!plans) return {};
+    TitleFields fields = options.fields;
+    fields.note = words.unit_note();
+    fields.shell = layout.name;
+    std::vector<Sheet> sheets;
+    for (const RoundPage &page : pages_of(*plans, size))
+        for (Sheet &sheet : framed_rounds(page, *plans, size, fields))
             sheets.push_back(std::move(sheet));
-    }
     return sheets;
 }
 

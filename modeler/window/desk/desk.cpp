@@ -191,6 +191,7 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
     history_.clear();
     watch();
     work_out();
+    emit began();
     emit text_changed();
     emit file_changed();
 }

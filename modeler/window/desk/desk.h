@@ -59,6 +59,7 @@ class Desk : public QObject {
     UnitSystem units() const;
 
   signals:
+    void began(); ///< another document lies on the desk, or none
     void text_changed();
     void file_changed(); ///< path, title or unsaved
     void disk_changed();

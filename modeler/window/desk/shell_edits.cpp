@@ -97,15 +97,69 @@ std::optional<Shell> with_fitting_partition(const Shell &shell, const std::strin
     return {};
 }
 
+namespace {
+
+/// At tees and crossings the two stand in either order.
+bool is_of(const CornerNotch &corner, const std::string &a, const std::string &b) {
+    return (corner.first == a && corner.second == b) || (corner.first == b && corner.second == a);
+}
+
+} // namespace
+
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch) {
     Shell next = shell;
     for (CornerNotch &corner : next.corners)
-        if (corner.first == first && corner.second == second) {
+        if (is_of(corner, first, second)) {
             corner.notch = notch;
             return next;
         }
     next.corners.push_back({first, second, notch});
+    return next;
+}
+
+namespace {
+
+NotchRule corner_notch(const Shell &shell, const NotchPlace &place) {
+    for (const CornerNotch &corner : shell.corners)
+        if (is_of(corner, place.first, place.second)) return corner.notch;
+    return shell.notch;
+}
+
+/// Only what differs from the corner's.
+LogNotch own_notch(LogNotch own, const NotchRule &corner, const NotchRule &rule) {
+    own.kind = rule.kind == corner.kind ? std::nullopt : std::optional(rule.kind);
+    own.slope = rule.slope == corner.slope ? std::nullopt : std::optional(rule.slope);
+    own.along = rule.along == corner.along ? std::nullopt : std::optional(rule.along);
+    own.across = rule.across == corner.across ? std::nullopt : std::optional(rule.across);
+    return own;
+}
+
+} // namespace
+
+NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope) {
+    NotchRule rule = scope == NotchScope::shell ? shell.notch : corner_notch(shell, place);
+    if (scope != NotchScope::log) return rule;
+    const LogNotch own = own_log(shell, place.wall, place.round).notch;
+    rule.kind = own.kind.value_or(rule.kind);
+    rule.slope = own.slope.value_or(rule.slope);
+    rule.along = own.along.value_or(rule.along);
+    rule.across = own.across.value_or(rule.across);
+    return rule;
+}
+
+Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, const NotchRule &rule) {
+    if (scope == NotchScope::corner) return with_corner_notch(shell, place.first, place.second, rule);
+    if (scope == NotchScope::log) {
+        OwnLog log = own_log(shell, place.wall, place.round);
+        log.notch = own_notch(log.notch, corner_notch(shell, place), rule);
+        return with_own_log(shell, log);
+    }
+    Shell next = shell;
+    next.notch = rule;
+    std::erase_if(next.corners, [&](const CornerNotch &corner) {
+        return is_of(corner, place.first, place.second);
+    });
     return next;
 }
 

@@ -19,6 +19,20 @@ std::optional<Shell> with_opening(const Shell &shell, Opening opening, double mi
 /// Nothing where it fits nowhere.
 std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);
 
+/// Whose notch is stated.
+enum class NotchScope { corner, shell, log };
+
+struct NotchPlace {
+    std::string first, second; ///< walls of the corner, as CornerNotch
+    std::string wall;          ///< of the log; empty where none is meant
+    int round = 0;
+};
+
+/// The rule that holds there now.
+NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope);
+/// The shell with that rule. For the whole shell the corner lets go of what it stated itself.
+Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, const NotchRule &rule);
+
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 

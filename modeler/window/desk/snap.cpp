@@ -23,4 +23,11 @@ Snapped snapped(double at, const std::vector<double> &lines, double reach, doubl
     return found;
 }
 
+double snapped_slope(double rise_per_run, bool free) {
+    constexpr double flattest = 24, figures = 1000; // runs per rise beyond which it counts as level
+    const double steep = std::min(std::abs(rise_per_run), 1.0), sign = rise_per_run < 0 ? -1 : 1;
+    if (free) return sign * std::round(steep * figures) / figures;
+    return steep * flattest < 1 ? 0 : sign / (std::round(2 / steep) / 2);
+}
+
 } // namespace roundlay::window

@@ -54,15 +54,20 @@ std::unique_ptr<QTranslator> own_translator(const QLocale &locale) {
     return own;
 }
 
+std::unique_ptr<QTranslator> library_translator(const QLocale &locale) {
+    auto library = std::make_unique<QTranslator>();
+    if (!library->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
+                       QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+        return nullptr;
+    return library;
+}
+
 void dress(QApplication &application) {
-    if (auto own = own_translator(QLocale())) {
-        QApplication::installTranslator(own.get());
-        own.release()->setParent(&application);
-    }
-    auto *library = new QTranslator(&application);
-    if (library->load(QLocale(), QStringLiteral("qtbase"), QStringLiteral("_"),
-                      QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
-        QApplication::installTranslator(library);
+    for (const auto translator_of : {own_translator, library_translator})
+        if (auto translator = translator_of(QLocale())) {
+            QApplication::installTranslator(translator.get());
+            translator.release()->setParent(&application);
+        }
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/roundlay.svg")));
     wear(static_cast<Appearance>(QSettings().value(QStringLiteral("appearance"), 0).toInt()));
 }

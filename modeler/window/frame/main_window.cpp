@@ -140,6 +140,7 @@ void MainWindow::connect_views() {
     connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
     connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
     connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
+    connect(joint_, &JointPage::hinted, hint_, &QLabel::setText);
     connect(findings_, &FindingsPanel::asked_for_text, this, [this](int line, int column) {
         findChild<QDockWidget *>(QStringLiteral("text"))->show();
         findChild<QDockWidget *>(QStringLiteral("text"))->raise();

@@ -75,9 +75,8 @@ NewShell usual_shell(Shape shape, UnitSystem units) {
 
 std::optional<Shell> shell_of(const NewShell &sizes) {
     if (!parts_fit(sizes)) return {};
-    Shell shell;
+    Shell shell = begun_in(sizes.units);
     shell.name = sizes.name;
-    shell.units = sizes.units;
     shell.thickness = sizes.thickness;
     shell.walls = walls_of(sizes);
     shell.rounds.count = sizes.rounds;
@@ -118,8 +117,8 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
     form->addRow(answer_);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
-    make_->setDefault(true);
     form->addRow(buttons);
+    make_->setDefault(true); // only now: before it is in the dialog nobody hears it
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(shape_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);

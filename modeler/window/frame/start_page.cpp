@@ -1,11 +1,18 @@
 #include "modeler/window/frame/start_page.h"
 
+#include "kernel/document/edit.h"
+#include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
+
 #include <QCommandLinkButton>
+#include <QFile>
 #include <QFileInfo>
 #include <QIcon>
 #include <QLabel>
 #include <QListWidget>
+#include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -16,10 +23,61 @@ std::vector<Demo> demos() {
         {StartPage::tr("Long house with an inset porch"), QStringLiteral(":/demos/long-house.roundlay")}};
 }
 
-StartPage::StartPage(QWidget *parent) : QWidget(parent), recent_(new QListWidget) {
+namespace {
+
+constexpr int link_icon = 28; // pixels
+
+/// The plan's outline, as a sign of what is behind a link.
+QIcon outline_icon(const std::vector<Wall> &walls) {
+    constexpr double margin = 4;
+    Shell shell;
+    shell.walls = walls;
+    QPolygonF outline;
+    for (const WallPlace &w : lay_out(shell).walls)
+        outline << QPointF(w.frame.origin.x, -w.frame.origin.y);
+    QPixmap picture(2 * link_icon, 2 * link_icon);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF box = outline.boundingRect();
+    const double most = std::max({box.width(), box.height(), 1.0});
+    const double scale = (2 * link_icon - 2 * margin) / most;
+    painter.translate(link_icon, link_icon);
+    painter.scale(scale, scale);
+    painter.translate(-box.center());
+    painter.setPen(QPen(QColor("#0f7a63"), 5 / scale, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    painter.setBrush(QColor("#e2c898"));
+    painter.drawPolygon(outline);
+    return picture;
+}
+
+/// A sheet with a folded corner.
+QIcon sheet_icon() {
+    QPixmap picture(2 * link_icon, 2 * link_icon);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(QColor("#0f7a63"), 5, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    painter.setBrush(QColor("#fbf9f4"));
+    painter.drawPolygon(QPolygonF({{12, 6}, {34, 6}, {46, 18}, {46, 50}, {12, 50}}));
+    painter.drawPolyline(QPolygonF({{34, 6}, {34, 18}, {46, 18}}));
+    return picture;
+}
+
+QIcon demo_icon(const Demo &demo) {
+    QFile file(demo.file);
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    const ReadResult read = Document(file.readAll().toStdString(), {}).read();
+    return read.shell ? outline_icon(read.shell->walls) : QIcon();
+}
+
+} // namespace
+
+StartPage::StartPage(QWidget *parent)
+    : QWidget(parent), recent_label_(new QLabel(tr("&Recent documents"))), recent_(new QListWidget) {
     constexpr int column_width = 560, icon_size = 96;
-    auto *icon = new QLabel;
-    icon->setPixmap(QIcon(QStringLiteral(":/roundlay.svg")).pixmap(icon_size, icon_size));
+    auto *sign = new QLabel;
+    sign->setPixmap(QIcon(QStringLiteral(":/roundlay.svg")).pixmap(icon_size, icon_size));
     auto *title = new QLabel(tr("A shell of hewn logs, from the plan to the last peg"));
     QFont large = title->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
@@ -27,26 +85,28 @@ StartPage::StartPage(QWidget *parent) : QWidget(parent), recent_(new QListWidget
     title->setWordWrap(true);
     auto *column = new QVBoxLayout;
     column->addStretch(1);
-    column->addWidget(icon);
+    column->addWidget(sign);
     column->addWidget(title);
-    const auto link = [&](const QString &words, const QString &more) {
+    const auto link = [&](const QIcon &icon, const QString &words, const QString &more) {
         auto *button = new QCommandLinkButton(words, more);
         button->setAccessibleName(words);
+        button->setIcon(icon);
+        button->setIconSize({link_icon, link_icon});
         column->addWidget(button);
         return button;
     };
-    connect(link(tr("New shell"), tr("From a shape, with sizes in metres or in feet and inches")),
+    connect(link(outline_icon(rectangle_plan(Length::mm(4), Length::mm(3))), tr("New shell"),
+                 tr("From a shape, with sizes in metres or in feet and inches")),
             &QCommandLinkButton::clicked, this, &StartPage::asked_for_new);
-    connect(link(tr("Open a document"), tr("Or drag one into the window")), &QCommandLinkButton::clicked,
-            this, &StartPage::asked_for_open);
+    connect(link(sheet_icon(), tr("Open a document"), tr("Or drag one into the window")),
+            &QCommandLinkButton::clicked, this, &StartPage::asked_for_open);
     int number = 0;
     for (const Demo &demo : demos())
-        connect(link(demo.name, tr("A demo to look at and to change")), &QCommandLinkButton::clicked, this,
-                [this, n = number++] { emit asked_for_demo(n); });
-    auto *recent_label = new QLabel(tr("&Recent documents"));
-    recent_label->setBuddy(recent_);
+        connect(link(demo_icon(demo), demo.name, tr("A demo to look at and to change")),
+                &QCommandLinkButton::clicked, this, [this, n = number++] { emit asked_for_demo(n); });
+    recent_label_->setBuddy(recent_);
     recent_->setAccessibleName(tr("Recent documents"));
-    column->addWidget(recent_label);
+    column->addWidget(recent_label_);
     column->addWidget(recent_, 2);
     column->addStretch(1);
     auto *row = new QHBoxLayout(this);
@@ -69,6 +129,8 @@ void StartPage::show_recent(const QStringList &paths) {
         recent_->addItem(item);
     }
     if (recent_->count() > 0) recent_->setCurrentRow(0);
+    for (QWidget *w : {static_cast<QWidget *>(recent_label_), static_cast<QWidget *>(recent_)})
+        w->setVisible(recent_->count() > 0);
 }
 
 } // namespace roundlay::window

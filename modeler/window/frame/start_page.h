@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <vector>
 
+class QLabel;
 class QListWidget;
 
 namespace roundlay::window {
@@ -29,6 +30,7 @@ class StartPage : public QWidget {
     void asked_for(const QString &path);
 
   private:
+    QLabel *recent_label_;
     QListWidget *recent_;
 };
 

@@ -245,10 +245,6 @@
         <translation>selon les pentes</translation>
     </message>
     <message>
-        <source>Slope</source>
-        <translation>Pente</translation>
-    </message>
-    <message>
         <source>Lift the logs apart</source>
         <translation>Soulever les pièces</translation>
     </message>
@@ -275,6 +271,66 @@
     <message>
         <source>Change notch of corner %1</source>
         <translation>Changer l’entaille de l’angle %1</translation>
+    </message>
+    <message>
+        <source>this corner</source>
+        <translation>cet angle</translation>
+    </message>
+    <message>
+        <source>the whole shell</source>
+        <translation>toute la coque</translation>
+    </message>
+    <message>
+        <source>the chosen log</source>
+        <translation>la pièce choisie</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>selle</translation>
+    </message>
+    <message>
+        <source>&amp;Change</source>
+        <translation>&amp;Changer</translation>
+    </message>
+    <message>
+        <source>&amp;Along the log</source>
+        <translation>&amp;Le long de la pièce</translation>
+    </message>
+    <message>
+        <source>Ac&amp;ross it</source>
+        <translation>En t&amp;ravers</translation>
+    </message>
+    <message>
+        <source>Lift the logs apart by itself</source>
+        <translation>Soulever les pièces tout seul</translation>
+    </message>
+    <message>
+        <source>Change notch of the shell</source>
+        <translation>Changer l’entaille de la coque</translation>
+    </message>
+    <message>
+        <source>Change notch of log %1-%2</source>
+        <translation>Changer l’entaille de la pièce %1-%2</translation>
+    </message>
+    <message>
+        <source>Each tail thickens toward its end by %1: locked against pulling out.</source>
+        <translation>Chaque queue s’épaissit vers son bout de %1 : elle ne peut sortir.</translation>
+    </message>
+    <message>
+        <source>Nothing but pegs keeps these tails from pulling out.</source>
+        <translation>Seules les chevilles empêchent ces queues de sortir.</translation>
+    </message>
+    <message>
+        <source>%1: %2. Alt lets go of round slopes, Escape gives up.</source>
+        <translation>%1 : %2. Alt quitte les pentes rondes, Échap abandonne.</translation>
+    </message>
+    <message>
+        <source>Along the log</source>
+        <translation>Le long de la pièce</translation>
+    </message>
+    <message>
+        <source>Across it</source>
+        <translation>En travers</translation>
     </message>
 </context>
 <context>

@@ -13,7 +13,7 @@ namespace roundlay::window {
 
 namespace {
 
-constexpr double margin = 36; // pixels round what is fitted
+constexpr double margin = 42; // pixels round what is fitted
 constexpr double reach_pixels = 8;
 constexpr double least_scale = 0.002, most_scale = 5;
 constexpr double key_pan = 60; // pixels

@@ -68,10 +68,7 @@ void ElevationView::paint_holes(QPainter &painter) const {
             painter.setPen(QPen(tints().faint, 1));
             painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));
         }
-        constexpr double beside = 12; // names stay within their openings
-        const QString name = painter.fontMetrics().elidedText(text(hole.name), Qt::ElideRight,
-                                                              static_cast<int>(box.width() - beside));
-        draw_label(painter, box.center(), name, tints().ink);
+        if (!chosen) draw_name(painter, box, text(hole.name)); // the chosen one's is in its panel
         if (!chosen) continue;
         painter.setPen(QPen(tints().accent, 1.5));
         painter.setBrush(tints().paper);
@@ -80,19 +77,43 @@ void ElevationView::paint_holes(QPainter &painter) const {
     }
 }
 
+/// Within the opening: on as many lines as it takes, or not at all.
+void ElevationView::draw_name(QPainter &painter, const QRectF &box, const QString &name) const {
+    constexpr int wraps = Qt::AlignCenter | Qt::TextWordWrap;
+    const QRectF room = box.adjusted(4, 2, -4, -2);
+    const QRectF words = painter.fontMetrics().boundingRect(room.toRect(), wraps, name);
+    if (words.width() > room.width() || words.height() > room.height()) return;
+    QColor paper = tints().paper;
+    paper.setAlphaF(0.88F);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(words.adjusted(-3, -1, 3, 1), 3, 3);
+    painter.setPen(tints().ink);
+    painter.drawText(room, wraps, name);
+}
+
+/// Within the opening, above and below it: never over one beside it.
 void ElevationView::paint_measures(QPainter &painter, const sheets::Rect &box) const {
     const QRectF on_screen = screen_rect(box);
-    const auto measure = [&](QPointF from, QPointF to, double mm) {
+    // A line too short for its words stands alone: the words are in the panel beside.
+    const auto measure = [&](QPointF from, QPointF to, double mm, double room) {
         painter.setPen(QPen(tints().accent, 1));
         painter.drawLine(from, to);
-        draw_label(painter, (from + to) / 2, length_text(mm, units()), tints().accent);
+        const QString words = length_text(mm, units());
+        const QRectF size = painter.fontMetrics().boundingRect(words);
+        const bool upright = from.x() == to.x();
+        if (upright ? QLineF(from, to).length() < size.height() + 4 || room < size.width()
+                    : QLineF(from, to).length() + room < size.width() + 10)
+            return;
+        draw_label(painter, (from + to) / 2, words, tints().accent);
     };
-    const double above = on_screen.top() - 12, beside = on_screen.right() + 30;
-    measure({on_screen.left(), above}, {on_screen.right(), above}, box.width());
+    constexpr double wide = 1e6; // there is room beside
+    const double above = on_screen.top() - 12, middle = on_screen.center().x();
+    measure({on_screen.left(), above}, {on_screen.right(), above}, box.width(), wide);
     measure({to_screen({0, 0}).x(), on_screen.bottom() + 12}, {on_screen.left(), on_screen.bottom() + 12},
-            box.x0);
-    measure({beside, on_screen.top()}, {beside, on_screen.bottom()}, box.height());
-    if (box.y0 > 0) measure({beside, on_screen.bottom()}, {beside, to_screen({0, 0}).y()}, box.y0);
+            box.x0, 0);
+    measure({middle, on_screen.top()}, {middle, on_screen.bottom()}, box.height(), on_screen.width());
+    if (box.y0 > 0) measure({middle, on_screen.bottom()}, {middle, to_screen({0, 0}).y()}, box.y0, wide);
 }
 
 } // namespace roundlay::window

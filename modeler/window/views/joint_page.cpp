@@ -1,17 +1,22 @@
 #include "modeler/window/views/joint_page.h"
 
+#include "kernel/layout/notch.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
+#include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/gl_probe.h"
+#include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/scene_view.h"
 
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QSlider>
+#include <QStandardItemModel>
+#include <QStyle>
+#include <QToolButton>
 
 namespace roundlay::window {
 
@@ -19,11 +24,39 @@ namespace {
 
 constexpr int most_lift = 100;
 constexpr int rounds_shown = 4;
+constexpr double kept = 800;   // mm of the logs behind the corner, along the diagonal
+constexpr double around = 380; // mm on either side of the corner that are looked at
+constexpr int lift_every_ms = 30, lift_step = 2;
 
-NotchRule notch_of(const Shell &shell, const std::string &first, const std::string &second) {
-    for (const CornerNotch &corner : shell.corners)
-        if (corner.first == first && corner.second == second) return corner.notch;
-    return shell.notch;
+const WallPlace &wall_of(const Layout &layout, int wall) {
+    return layout.walls[static_cast<std::size_t>(wall)];
+}
+
+/// From the corner toward the middle between its two walls, of length 1.
+Vec2 inward_of(const Layout &layout, const CornerPlace &corner) {
+    const auto away = [&](int wall) {
+        const WallPlace &w = wall_of(layout, wall);
+        const Vec3 middle = w.frame.to_world({w.length / 2, w.thickness / 2, 0});
+        const Vec2 way = Vec2{middle.x, middle.y} - corner.centre;
+        return (1 / std::max(length(way), 1.0)) * way;
+    };
+    const Vec2 sum = away(corner.ends) + away(corner.starts);
+    return length(sum) < 1e-6 ? Vec2{1, 0} : (1 / length(sum)) * sum;
+}
+
+/// The logs' ends look at whoever stands there.
+View view_along(Vec2 inward) {
+    if (inward.x > 0) return inward.y > 0 ? View::south_west : View::north_west;
+    return inward.y > 0 ? View::south_east : View::north_east;
+}
+
+bool is_at(const Piece &piece, const CornerPlace &corner) {
+    return piece.timber < 0 &&
+           (piece.datum.at == corner.name || piece.far.at == corner.name || piece.wall == corner.runs_on);
+}
+
+bool is_dovetail(NotchKind kind) {
+    return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
 }
 
 } // namespace
@@ -33,50 +66,113 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     if (!why_no_model_view()) {
-        view_ = new SceneView(this);
-        view_->setAccessibleName(tr("Joint"));
-        view_->setAccessibleDescription(tr("The logs of one corner, lifted apart"));
+        make_view();
         column->addWidget(view_, 1);
-        connect(view_, &SceneView::picked, this, [this](int id) {
-            if (id >= 0 && desk_.standing()) selection_.choose_piece(desk_.standing()->job.layout, id);
-        });
     } else {
         column->addStretch(1);
     }
     column->addWidget(fields());
+    playing_.setInterval(lift_every_ms);
+    connect_fields();
+    connect(&desk_, &Desk::began, this, [this] { shown_.clear(); });
     connect(&desk_, &Desk::state_changed, this, &JointPage::refresh);
     connect(&selection_, &Selection::changed, this, &JointPage::refresh);
 }
 
+void JointPage::make_view() {
+    view_ = new SceneView(this);
+    view_->setAccessibleName(tr("Joint"));
+    view_->setAccessibleDescription(tr("The logs of one corner, lifted apart"));
+    connect(view_, &SceneView::picked, this, [this](int id) {
+        if (id >= 0 && desk_.standing()) selection_.choose_piece(desk_.standing()->job.layout, id);
+    });
+    connect(view_, &SceneView::handle_moved, this, [this](int handle, double up, Qt::KeyboardModifiers keys) {
+        drag_slope(handle, up, keys & Qt::AltModifier);
+    });
+    connect(view_, &SceneView::handle_released, this, [this] {
+        if (dragging_) let_go();
+        refresh();
+    });
+    connect(view_, &SceneView::handle_given_up, this, [this] {
+        if (std::exchange(dragging_, false)) desk_.cancel();
+        refresh();
+    });
+}
+
+SlopeEdit *JointPage::slope_field(QFormLayout *form, const QString &label) {
+    auto *edit = new SlopeEdit;
+    edit->setAccessibleName(QString(label).remove(u'&'));
+    form->addRow(label, edit);
+    connect(edit, &SlopeEdit::committed, this, &JointPage::take_slopes);
+    connect(edit, &MeasureEdit::complained, this, [this](const QString &words) {
+        if (!words.isEmpty()) title_->setText(words);
+    });
+    return edit;
+}
+
 QWidget *JointPage::fields() {
+    constexpr int lines = 3; // its words come and go, the view stays
     auto *box = new QWidget(this);
-    auto *form = new QFormLayout(box);
-    form->setContentsMargins(8, 4, 8, 8);
+    form_ = new QFormLayout(box);
+    form_->setContentsMargins(8, 4, 8, 8);
+    title_ = new QLabel;
+    title_->setWordWrap(true);
+    title_->setAlignment(Qt::AlignTop);
+    title_->setMinimumHeight(lines * title_->fontMetrics().lineSpacing());
     corners_ = new QComboBox;
+    scope_ = new QComboBox;
+    scope_->addItems({tr("this corner"), tr("the whole shell"), tr("the chosen log")});
     kind_ = new QComboBox;
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
-    slope_ = new SlopeEdit;
-    slope_->setAccessibleName(tr("Slope"));
+    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
+    form_->addRow(tr("C&orner"), corners_);
+    form_->addRow(tr("&Lift"), lift_row());
+    form_->addRow(tr("&Change"), scope_);
+    form_->addRow(tr("&Notch"), kind_);
+    slope_ = slope_field(form_, tr("S&lope"));
+    along_ = slope_field(form_, tr("&Along the log"));
+    across_ = slope_field(form_, tr("Ac&ross it"));
+    form_->addRow(title_);
+    return box;
+}
+
+QWidget *JointPage::lift_row() {
+    auto *row = new QWidget;
+    auto *line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
     lift_ = new QSlider(Qt::Horizontal);
     lift_->setRange(0, most_lift);
     lift_->setValue(most_lift / 3);
     lift_->setAccessibleName(tr("Lift the logs apart"));
-    title_ = new QLabel;
-    title_->setWordWrap(true);
-    title_->setAlignment(Qt::AlignTop);
-    title_->setMinimumHeight(2 * title_->fontMetrics().lineSpacing()); // its words come and go, the view stays
-    form->addRow(tr("C&orner"), corners_);
-    form->addRow(tr("&Lift"), lift_);
-    form->addRow(tr("&Notch"), kind_);
-    form->addRow(tr("S&lope"), slope_);
-    form->addRow(title_);
+    play_ = new QToolButton;
+    play_->setCheckable(true);
+    play_->setIcon(style()->standardIcon(QStyle::SP_MediaPlay));
+    play_->setAccessibleName(tr("Lift the logs apart by itself"));
+    play_->setToolTip(tr("Lift the logs apart by itself"));
+    line->addWidget(lift_, 1);
+    line->addWidget(play_);
+    row->setFocusProxy(lift_);
+    return row;
+}
+
+void JointPage::connect_fields() {
     connect(corners_, &QComboBox::activated, this,
             [this] { selection_.choose_corner(corners_->currentText().toStdString()); });
+    connect(scope_, &QComboBox::activated, this, &JointPage::refresh);
     connect(lift_, &QSlider::valueChanged, this, &JointPage::refresh);
-    connect(kind_, &QComboBox::activated, this, &JointPage::take_notch);
-    connect(slope_, &SlopeEdit::committed, this, &JointPage::take_notch);
-    connect(slope_, &MeasureEdit::complained, title_, &QLabel::setText);
-    return box;
+    connect(kind_, &QComboBox::activated, this, &JointPage::take_kind);
+    connect(play_, &QToolButton::toggled, this, &JointPage::lift_apart);
+    connect(&playing_, &QTimer::timeout, this, [this] {
+        lift_->setValue(lift_->value() + lift_step);
+        if (lift_->value() == lift_->maximum()) lift_apart(false);
+    });
+}
+
+void JointPage::lift_apart(bool on) {
+    play_->setChecked(on);
+    play_->setIcon(style()->standardIcon(on ? QStyle::SP_MediaPause : QStyle::SP_MediaPlay));
+    if (!on) return playing_.stop();
+    if (lift_->value() == lift_->maximum()) lift_->setValue(0);
+    playing_.start();
 }
 
 int JointPage::corner() const {
@@ -87,47 +183,145 @@ int JointPage::corner() const {
     return -1;
 }
 
+int JointPage::chosen_log() const {
+    if (corner() < 0 || selection_.chosen().kind != Chosen::Kind::piece) return -1;
+    const Layout &layout = desk_.standing()->job.layout;
+    const int piece = piece_tagged(layout, selection_.chosen().name);
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
+    return piece >= 0 && is_at(layout.pieces[static_cast<std::size_t>(piece)], c) ? piece : -1;
+}
+
+/// The lowest, else those about the chosen log.
+int JointPage::first_round() const {
+    const int log = chosen_log();
+    if (log < 0) return 1;
+    const int round = desk_.standing()->job.layout.pieces[static_cast<std::size_t>(log)].round;
+    return round <= rounds_shown ? 1 : round - rounds_shown / 2;
+}
+
+bool JointPage::is_shown(const Piece &piece, const CornerPlace &corner) const {
+    return is_at(piece, corner) && piece.round >= first_ && piece.round < first_ + rounds_shown;
+}
+
+/// The chosen log, else the highest that is shown and has a seam above it.
+int JointPage::held_log() const {
+    const Layout &layout = desk_.standing()->job.layout;
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
+    const int chosen = chosen_log();
+    if (chosen >= 0 && tail_hold(layout, c, chosen)) return chosen;
+    int best = -1;
+    double height = -1;
+    for (int i = 0; i < static_cast<int>(layout.pieces.size()); ++i) {
+        const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
+        if (!is_shown(p, c) || p.frame.origin.z <= height || !tail_hold(layout, c, i)) continue;
+        best = i;
+        height = p.frame.origin.z;
+    }
+    return best;
+}
+
+/// Going up the corner the two walls' logs alternate.
+double JointPage::lifted(int piece) const {
+    const Layout &layout = desk_.standing()->job.layout;
+    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
+    const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
+    const int order = 2 * (p.round - first_) + (wall_of(layout, p.wall).starts_full ? 0 : -1);
+    return std::max(order, 0) * lift;
+}
+
 void JointPage::refresh() {
     const int at = corner();
     if (at < 0) {
         if (view_ != nullptr) view_->set_scene({});
+        if (view_ != nullptr) view_->set_handles({}, {});
         return;
     }
     show_notch();
     if (view_ == nullptr) return;
-    const State &state = *desk_.standing();
-    const Layout &layout = state.job.layout;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(at)];
-    Scene scene = scene_of(layout, state.models);
-    const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
-    std::erase_if(scene.instances, [&](const Instance &i) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
-        return p.timber >= 0 || p.round > rounds_shown || (p.datum.at != c.name && p.far.at != c.name);
-    });
-    for (Instance &i : scene.instances) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
-        // Going up the corner the two walls' logs alternate.
-        const double order =
-            2 * (p.round - 1) + (layout.walls[static_cast<std::size_t>(p.wall)].starts_full ? 0 : -1);
-        i.frame.origin = i.frame.origin + (std::max(order, 0.0) * lift) * Vec3{0, 0, 1};
-    }
-    view_->set_scene(std::move(scene));
-    if (shown_ == c.name) return;
-    shown_ = c.name;
-    constexpr double around = 900; // mm of the logs on either side of the corner
-    const Vec3 middle{c.centre.x, c.centre.y, 0};
-    view_->look_at(
-        {middle - Vec3{around, around, 0}, middle + Vec3{around, around, 2.5 * rounds_shown * layout.pitch}},
-        View::south_east);
+    const CornerPlace &c = desk_.standing()->job.layout.corners[static_cast<std::size_t>(at)];
+    first_ = first_round();
+    show_view(c);
+    show_handles(c);
 }
 
-void JointPage::show_notch() {
+void JointPage::show_view(const CornerPlace &c) {
     const State &state = *desk_.standing();
     const Layout &layout = state.job.layout;
-    QStringList names;
-    for (const CornerPlace &c : layout.corners)
+    Scene scene = scene_of(layout, state.models);
+    std::erase_if(scene.instances, [&](const Instance &i) {
+        const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
+        return !is_shown(p, c);
+    });
+    for (Instance &i : scene.instances)
+        i.frame.origin = i.frame.origin + Vec3{0, 0, lifted(i.id)};
+    view_->set_hurried(desk_.dragging());
+    view_->set_scene(std::move(scene));
+    const Vec2 inward = inward_of(layout, c);
+    const Vec3 middle{c.centre.x, c.centre.y, (first_ - 1) * layout.pitch};
+    view_->set_section(Plane{{inward.x, inward.y, 0}, dot(inward, c.centre) + kept});
+    const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
+    const double top = rounds_shown * (layout.pitch + 2 * lift);
+    const Box3 box{middle - Vec3{around, around, 0}, middle + Vec3{around, around, top}};
+    if (shown_ == c.name) return view_->keep_in_sight(box);
+    shown_ = c.name;
+    view_->look_at(box, view_along(inward));
+}
+
+void JointPage::show_handles(const CornerPlace &c) {
+    const Layout &layout = desk_.standing()->job.layout;
+    const int log = held_log();
+    const NotchKind kind = rule().kind;
+    handle_is_along_.clear();
+    if (log < 0 || kind == NotchKind::square_lap || kind == NotchKind::saddle)
+        return view_->set_handles({}, {});
+    TailHold hold = *tail_hold(layout, c, log);
+    const Vec3 up{0, 0, lifted(log)};
+    for (Vec3 &p : hold.outline)
+        p = p + up;
+    along_arm_ = hold.along_arm;
+    across_arm_ = hold.across_arm;
+    const TailTop top = tail_top(rule());
+    std::vector<SceneView::Handle> handles;
+    const auto add = [&](bool along, Vec3 at, double slope) {
+        handles.push_back({at + up, text(print_slope(Slope::rise_per_run(slope)))});
+        handle_is_along_.push_back(along);
+    };
+    if (kind != NotchKind::half_dovetail) add(true, hold.along, top.along);
+    add(false, hold.across, top.across);
+    view_->set_handles(std::move(handles), std::move(hold.outline));
+}
+
+NotchScope JointPage::chosen_scope() const {
+    return static_cast<NotchScope>(scope_->currentIndex());
+}
+
+NotchPlace JointPage::place() const {
+    const Layout &layout = desk_.standing()->job.layout;
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
+    NotchPlace at{wall_of(layout, c.ends).name, wall_of(layout, c.starts).name, {}, 0};
+    if (const int log = chosen_log(); log >= 0) {
+        const Piece &p = layout.pieces[static_cast<std::size_t>(log)];
+        at.wall = wall_of(layout, p.wall).name;
+        at.round = p.round;
+    }
+    return at;
+}
+
+NotchRule JointPage::rule() const {
+    return notch_at(desk_.standing()->job.shell, place(), chosen_scope());
+}
+
+QString JointPage::deed(const NotchPlace &at) const {
+    if (chosen_scope() == NotchScope::shell) return tr("Change notch of the shell");
+    if (chosen_scope() == NotchScope::log)
+        return tr("Change notch of log %1-%2").arg(text(at.wall)).arg(at.round);
+    return tr("Change notch of corner %1").arg(text(at.first + at.second));
+}
+
+void JointPage::list_corners() {
+    QStringList names, now;
+    for (const CornerPlace &c : desk_.standing()->job.layout.corners)
         names << text(c.name);
-    QStringList now;
     for (int i = 0; i < corners_->count(); ++i)
         now << corners_->itemText(i);
     if (names != now) {
@@ -135,30 +329,103 @@ void JointPage::show_notch() {
         corners_->addItems(names);
     }
     corners_->setCurrentText(text(selection_.corner()));
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
-    const NotchRule notch = notch_of(state.job.shell, layout.walls[static_cast<std::size_t>(c.ends)].name,
-                                     layout.walls[static_cast<std::size_t>(c.starts)].name);
-    kind_->setCurrentIndex(static_cast<int>(notch.kind));
-    slope_->set_slope(notch.slope);
-    slope_->setEnabled(notch.kind == NotchKind::full_dovetail || notch.kind == NotchKind::half_dovetail);
-    title_->setText(c.reentrant ? tr("An inside corner: the log ends show indoors.") : QString());
 }
 
-void JointPage::take_notch() {
-    const int at = corner();
-    if (at < 0) return;
-    const Layout &layout = desk_.standing()->job.layout;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(at)];
-    const std::string first = layout.walls[static_cast<std::size_t>(c.ends)].name,
-                      second = layout.walls[static_cast<std::size_t>(c.starts)].name;
+void JointPage::show_notch() {
+    list_corners();
+    auto *scopes = qobject_cast<QStandardItemModel *>(scope_->model());
+    scopes->item(static_cast<int>(NotchScope::log))->setEnabled(chosen_log() >= 0);
+    if (chosen_log() < 0 && chosen_scope() == NotchScope::log)
+        scope_->setCurrentIndex(static_cast<int>(NotchScope::corner));
+    const NotchRule now = rule();
+    kind_->setCurrentIndex(static_cast<int>(now.kind));
+    slope_->set_slope(now.slope);
+    along_->set_slope(now.along);
+    across_->set_slope(now.across);
+    form_->setRowVisible(slope_, now.kind != NotchKind::stated);
+    form_->setRowVisible(along_, now.kind == NotchKind::stated);
+    form_->setRowVisible(across_, now.kind == NotchKind::stated);
+    slope_->setEnabled(is_dovetail(now.kind));
+    show_words(desk_.standing()->job.layout.corners[static_cast<std::size_t>(corner())], now);
+}
+
+void JointPage::show_words(const CornerPlace &c, const NotchRule &now) {
+    const TailTop top = tail_top(now);
+    const double locked = lock(top, top);
+    QString words;
+    if (now.kind != NotchKind::saddle)
+        words = locked > 0 ? tr("Each tail thickens toward its end by %1: locked against pulling out.")
+                                 .arg(text(print_slope(Slope::rise_per_run(locked))))
+                           : tr("Nothing but pegs keeps these tails from pulling out.");
+    if (c.reentrant) words += u' ' + tr("An inside corner: the log ends show indoors.");
+    title_->setText(words.trimmed());
+}
+
+/// Stated slopes begin as what the tail has.
+void JointPage::take_kind() {
+    if (corner() < 0) return;
     const auto kind = static_cast<NotchKind>(kind_->currentIndex());
-    const Slope slope = slope_->slope();
-    desk_.edit(tr("Change notch of corner %1").arg(text(c.name)), [&](const Shell &shell) {
-        NotchRule notch = notch_of(shell, first, second);
-        notch.kind = kind;
-        if (kind != NotchKind::square_lap) notch.slope = slope;
-        return std::optional(with_corner_notch(shell, first, second, notch));
+    const NotchPlace at = place();
+    const NotchScope scope = chosen_scope();
+    desk_.edit(deed(at), [&](const Shell &shell) {
+        NotchRule next = notch_at(shell, at, scope);
+        const TailTop top = tail_top(next);
+        if (kind == NotchKind::stated && next.kind != NotchKind::stated) {
+            next.along = Slope::rise_per_run(top.along);
+            next.across = Slope::rise_per_run(top.across);
+        }
+        next.kind = kind;
+        return std::optional(with_notch(shell, at, scope, next));
     });
+}
+
+void JointPage::take_slopes() {
+    if (corner() < 0) return;
+    const NotchPlace at = place();
+    const NotchScope scope = chosen_scope();
+    desk_.edit(deed(at), [&](const Shell &shell) {
+        NotchRule next = notch_at(shell, at, scope);
+        next.slope = slope_->slope();
+        next.along = along_->slope();
+        next.across = across_->slope();
+        return std::optional(with_notch(shell, at, scope, next));
+    });
+}
+
+/// Beyond what can be built the tail has not followed the hand: it stays where it is seen.
+void JointPage::let_go() {
+    dragging_ = false;
+    if (!desk_.state()->stands() && desk_.standing()) {
+        const NotchScope scope = chosen_scope();
+        const NotchRule seen = notch_at(desk_.standing()->job.shell, grabbed_place_, scope);
+        desk_.show([&](const Shell &shell) {
+            return std::optional(with_notch(shell, grabbed_place_, scope, seen));
+        });
+    }
+    desk_.settle(deed(grabbed_place_));
+}
+
+/// A dovetail keeps its family: either of its slopes changes the one that is stated.
+void JointPage::drag_slope(int handle, double up, bool free) {
+    if (corner() < 0 || handle >= static_cast<int>(handle_is_along_.size())) return;
+    if (!std::exchange(dragging_, true)) {
+        grabbed_ = rule();
+        grabbed_place_ = place();
+    }
+    const bool along = handle_is_along_[static_cast<std::size_t>(handle)];
+    const TailTop before = tail_top(grabbed_);
+    const double wanted = along ? before.along + up / along_arm_ : before.across + up / across_arm_;
+    const Slope slope = Slope::rise_per_run(snapped_slope(wanted, free));
+    NotchRule next = grabbed_;
+    if (is_dovetail(next.kind))
+        next.slope = along ? slope : -slope;
+    else
+        (along ? next.along : next.across) = slope;
+    const NotchPlace at = grabbed_place_;
+    const NotchScope scope = chosen_scope();
+    emit hinted(tr("%1: %2. Alt lets go of round slopes, Escape gives up.")
+                    .arg(along ? tr("Along the log") : tr("Across it"), text(print_slope(slope))));
+    desk_.show([&](const Shell &shell) { return std::optional(with_notch(shell, at, scope, next)); });
 }
 
 } // namespace roundlay::window

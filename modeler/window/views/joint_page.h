@@ -1,11 +1,22 @@
-// One corner alone, its logs lifting apart: what a teacher shows a class. The slope is stated beside it.
+// One corner alone, its logs lifting apart: what a teacher shows a class. Slopes are dragged by handles on a
+// tail, or stated beside it, of the corner, the whole shell or one log.
 #pragma once
 
+#include "modeler/window/desk/shell_edits.h"
+
+#include <QTimer>
 #include <QWidget>
 
+class QFormLayout;
 class QLabel;
 class QSlider;
 class QComboBox;
+class QToolButton;
+
+namespace roundlay {
+struct CornerPlace;
+struct Piece;
+} // namespace roundlay
 
 namespace roundlay::window {
 
@@ -20,22 +31,57 @@ class JointPage : public QWidget {
     JointPage(Desk &desk, Selection &selection, QWidget *parent = nullptr);
 
     SlopeEdit *slope() const { return slope_; }
+    SceneView *view() const { return view_; } ///< null where there is no OpenGL
+    QComboBox *scope() const { return scope_; }
+    void lift_apart(bool on); ///< by itself, as the play button does
+
+  signals:
+    void hinted(const QString &words);
 
   private:
+    void make_view();
     QWidget *fields();
+    QWidget *lift_row();
+    void connect_fields();
+    SlopeEdit *slope_field(QFormLayout *form, const QString &label);
     void refresh();
+    void show_view(const CornerPlace &corner);
+    void show_handles(const CornerPlace &corner);
     void show_notch();
-    void take_notch();
-    int corner() const; ///< index into the layout's corners, -1 = none
+    void show_words(const CornerPlace &corner, const NotchRule &rule);
+    void list_corners();
+    void take_kind();
+    void take_slopes();
+    void drag_slope(int handle, double up, bool free);
+    void let_go();
+    NotchRule rule() const; ///< that is shown
+    NotchScope chosen_scope() const;
+    NotchPlace place() const;
+    int corner() const;     ///< index into the layout's corners, -1 = none
+    int chosen_log() const; ///< piece of this corner that is chosen, -1 = none
+    int held_log() const;   ///< piece whose tail has the handles, -1 = none
+    int first_round() const;
+    bool is_shown(const Piece &piece, const CornerPlace &corner) const;
+    double lifted(int piece) const; ///< mm
+    QString deed(const NotchPlace &at) const;
 
     Desk &desk_;
     Selection &selection_;
     SceneView *view_ = nullptr;
     QLabel *title_;
     QSlider *lift_;
-    QComboBox *corners_, *kind_;
-    SlopeEdit *slope_;
-    std::string shown_;
+    QToolButton *play_;
+    QTimer playing_;
+    QComboBox *corners_, *scope_, *kind_;
+    SlopeEdit *slope_, *along_, *across_;
+    QFormLayout *form_ = nullptr;
+    std::string shown_; ///< corner that is looked at
+    int first_ = 1;     ///< lowest round that is shown
+    std::vector<bool> handle_is_along_;
+    double along_arm_ = 1, across_arm_ = 1;
+    NotchRule grabbed_; ///< before the drag
+    NotchPlace grabbed_place_;
+    bool dragging_ = false;
 };
 
 } // namespace roundlay::window

@@ -58,6 +58,9 @@ ModelPage::ModelPage(Desk &desk, Selection &selection, QWidget *parent)
     column->addWidget(controls());
     playing_.setInterval(play_ms);
     connect(&playing_, &QTimer::timeout, this, &ModelPage::raise_one_more);
+    connect(&desk_, &Desk::began, this, [this] {
+        if (view_ != nullptr) view_->fit_next_scene();
+    });
     connect(&desk_, &Desk::state_changed, this, &ModelPage::show_state);
     connect(&selection_, &Selection::changed, this, &ModelPage::refresh);
 }
@@ -72,7 +75,7 @@ void ModelPage::use_no_view(const QString &sentence) {
 }
 
 QSlider *ModelPage::slider(const QString &name, int most) {
-    constexpr int least_width = 70;
+    constexpr int least_width = 40;
     auto *made = new QSlider(Qt::Horizontal);
     made->setRange(0, most);
     made->setAccessibleName(name);
@@ -88,6 +91,7 @@ QWidget *ModelPage::controls() {
     const auto labelled = [&](const QString &words, QWidget *field, int stretch) {
         auto *label = new QLabel(words);
         label->setBuddy(field);
+        names_.push_back(label);
         row->addWidget(label);
         row->addWidget(field, stretch);
     };
@@ -123,8 +127,21 @@ QWidget *ModelPage::controls() {
     connect(cut_, &QSlider::valueChanged, this, &ModelPage::show_section);
     connect(colouring_, &QComboBox::currentIndexChanged, this, &ModelPage::refresh);
     connect(labels_, &QCheckBox::toggled, this, &ModelPage::refresh);
+    for (QComboBox *box : {section_, colouring_}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        box->setMinimumWidth(box->minimumSizeHint().width() / 2); // cut short where there is little room
+    }
+    constexpr int slack = 100; // pixels: with so much to spare there is room for names too
     bar->setEnabled(view_ != nullptr);
+    whole_ = bar->minimumSizeHint().width() + slack;
+    bar->setMinimumWidth(1); // the window may be narrower than all the words of its controls
     return bar;
+}
+
+/// Where there is little room the fields stand without their names, which tool tips still tell.
+void ModelPage::resizeEvent(QResizeEvent *) {
+    for (QLabel *name : names_)
+        name->setVisible(width() >= whole_);
 }
 
 int ModelPage::pieces() const {
@@ -156,10 +173,12 @@ void ModelPage::refresh() {
     for (const Instance &instance : scene.instances) {
         const Piece &piece = state->job.layout.pieces[static_cast<std::size_t>(instance.id)];
         if (!instance.visible || (!labels_->isChecked() && !selection_.is_piece(piece.tag))) continue;
-        const Vec3 middle{piece.blank.length / 2, 0, piece.blank.height / 2};
-        labels.push_back({instance.frame.to_world(middle), text(piece.tag)});
+        const double up = piece.blank.height / 2;
+        labels.push_back({instance.frame.to_world({0, 0, up}),
+                          instance.frame.to_world({piece.blank.length, 0, up}), text(piece.tag)});
     }
     view_->set_labels(std::move(labels));
+    view_->set_hurried(desk_.dragging());
     view_->set_scene(std::move(scene));
 }
 

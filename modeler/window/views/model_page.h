@@ -33,6 +33,9 @@ class ModelPage : public QWidget {
   signals:
     void hinted(const QString &words);
 
+  protected:
+    void resizeEvent(QResizeEvent *event) override;
+
   private:
     QWidget *controls();
     QSlider *slider(const QString &name, int most);
@@ -51,6 +54,8 @@ class ModelPage : public QWidget {
     QToolButton *play_;
     QComboBox *colouring_, *section_;
     QCheckBox *labels_;
+    std::vector<QLabel *> names_; ///< of the fields below the view
+    int whole_ = 0;               ///< pixels that fields and names take
     QTimer playing_;
 };
 

@@ -11,6 +11,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -80,12 +81,11 @@ UnitSystem PlanView::units() const {
 }
 
 sheets::Rect PlanView::content() const {
-    constexpr double room_for_lengths = 700;
     sheets::Rect box = sheets::Rect::nothing();
     if (const Layout *layout = layout_of(desk_))
         for (const WallPlace &w : layout->walls)
             box = joined(box, flat(w.frame.origin));
-    return box.empty() ? box : box.grown(room_for_lengths);
+    return box;
 }
 
 void PlanView::paint(QPainter &painter) {
@@ -163,21 +163,69 @@ void PlanView::paint_corners(QPainter &painter) const {
 
 void PlanView::paint_dimensions(QPainter &painter) const {
     const Layout &layout = *layout_of(desk_);
-    const double off = 22 / scale();
-    for (const WallPlace &w : layout.walls) {
-        const QPointF from = to_screen(on_wall(w, 0, -off)), to = to_screen(on_wall(w, w.length, -off));
-        painter.setPen(QPen(tints().faint, 1));
-        painter.drawLine(from, to);
-        for (const double end : {0.0, w.length})
-            painter.drawLine(to_screen(on_wall(w, end, -off * 0.7)), to_screen(on_wall(w, end, -off * 1.3)));
-        draw_label(painter, (from + to) / 2, length_text(w.length, desk_.units()), tints().ink);
-        QFont bold = painter.font(), plain = bold;
-        bold.setBold(true);
-        painter.setFont(bold);
-        draw_label(painter, to_screen(on_wall(w, w.length / 2, w.thickness + off)), text(w.name),
-                   selection_.wall() == w.name ? tints().accent : tints().ink);
-        painter.setFont(plain);
+    std::vector<const WallPlace *> walls;
+    for (const WallPlace &w : layout.walls)
+        walls.push_back(&w);
+    // The wall that is shown first, then the longest: what would lie over another's length stays away.
+    std::stable_sort(walls.begin(), walls.end(), [this](const WallPlace *a, const WallPlace *b) {
+        const bool a_shown = selection_.wall() == a->name, b_shown = selection_.wall() == b->name;
+        return a_shown != b_shown ? a_shown : a->length > b->length;
+    });
+    std::vector<QRectF> taken;
+    for (const WallPlace *w : walls) {
+        paint_length(painter, *w, taken);
+        paint_name(painter, *w, taken);
     }
+}
+
+namespace {
+
+/// True, and taken, where nothing lay there.
+bool takes(std::vector<QRectF> &taken, const QRectF &box) {
+    for (const QRectF &other : taken)
+        if (other.intersects(box)) return false;
+    taken.push_back(box);
+    return true;
+}
+
+QRectF centred(QPointF middle, QSizeF size) {
+    QRectF box({}, size);
+    box.moveCenter(middle);
+    return box;
+}
+
+} // namespace
+
+/// Outside of the wall; along it, as lengths stand on drawings.
+void PlanView::paint_length(QPainter &painter, const WallPlace &w, std::vector<QRectF> &taken) const {
+    const double off = 22 / scale();
+    const QPointF from = to_screen(on_wall(w, 0, -off)), to = to_screen(on_wall(w, w.length, -off));
+    const QString words = length_text(w.length, desk_.units());
+    const QSizeF size = painter.fontMetrics().boundingRect(words).adjusted(-5, -2, 5, 2).size();
+    const bool upright = std::abs((to - from).y()) > std::abs((to - from).x());
+    if (!takes(taken, centred((from + to) / 2, upright ? size.transposed() : size))) return;
+    painter.setPen(QPen(tints().faint, 1));
+    painter.drawLine(from, to);
+    for (const double end : {0.0, w.length})
+        painter.drawLine(to_screen(on_wall(w, end, -off * 0.7)), to_screen(on_wall(w, end, -off * 1.3)));
+    painter.save();
+    painter.translate((from + to) / 2);
+    if (upright) painter.rotate(-90);
+    draw_label(painter, {}, words, tints().ink);
+    painter.restore();
+}
+
+void PlanView::paint_name(QPainter &painter, const WallPlace &w, std::vector<QRectF> &taken) const {
+    constexpr double inside = 16; // pixels
+    const QFont plain = painter.font();
+    QFont bold = plain;
+    bold.setBold(true);
+    painter.setFont(bold);
+    const QPointF at = to_screen(on_wall(w, w.length / 2, w.thickness + inside / scale()));
+    const QSizeF size = painter.fontMetrics().boundingRect(text(w.name)).adjusted(-5, -2, 5, 2).size();
+    if (takes(taken, centred(at, size)))
+        draw_label(painter, at, text(w.name), selection_.wall() == w.name ? tints().accent : tints().ink);
+    painter.setFont(plain);
 }
 
 int PlanView::wall_at(Vec2 at) const {

@@ -3,6 +3,10 @@
 
 #include "modeler/window/views/drawing_view.h"
 
+namespace roundlay {
+struct WallPlace;
+}
+
 namespace roundlay::window {
 
 class Desk;
@@ -47,6 +51,8 @@ class PlanView : public DrawingView {
     void paint_walls(QPainter &painter) const;
     void paint_openings(QPainter &painter) const;
     void paint_dimensions(QPainter &painter) const;
+    void paint_length(QPainter &painter, const WallPlace &wall, std::vector<QRectF> &taken) const;
+    void paint_name(QPainter &painter, const WallPlace &wall, std::vector<QRectF> &taken) const;
     void paint_corners(QPainter &painter) const;
 
     Desk &desk_;

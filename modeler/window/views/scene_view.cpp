@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace roundlay::window {
 
@@ -55,6 +56,7 @@ SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
     still_.setInterval(stands_still_ms);
     connect(&still_, &QTimer::timeout, this, [this] {
         moving_ = false;
+        follow_with_light();
         update();
     });
     hover_.setSingleShot(true);
@@ -100,11 +102,11 @@ double SceneView::aspect() const {
 }
 
 Look SceneView::look() const {
-    Look look = moving_ ? moving_look() : Look();
+    Look look = moving_ || hurried_ ? moving_look() : Look();
     look.section = section_;
     look.hovered = hovered_;
     look.edge_width = devicePixelRatioF();
-    look.light_azimuth = light_azimuth_for(camera_);
+    look.light_azimuth = light_azimuth_;
     if (tints().dark) {
         look.background_low = channels(QColor("#1b211f"));
         look.background_high = channels(QColor("#39433f"));
@@ -122,44 +124,44 @@ void SceneView::paintGL() {
     renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
     constexpr double per_ms = 1e6;
     last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
-    layer_->setVisible(!labels_.empty());
+    layer_->setVisible(!labels_.empty() || !handles_.empty());
     layer_->resize(QWidget::size());
     layer_->update();
-}
-
-void SceneView::paint_labels(QPainter &painter) const {
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Box3 box = bounds(scene_);
-    const Matrix4 clip =
-        projection_matrix(camera_, aspect(), depth_range(camera_, box)) * view_matrix(camera_);
-    const QFontMetricsF metrics(painter.font());
-    std::vector<QRectF> taken; // a label that would cover another stays away
-    for (const Label &label : labels_) {
-        const auto p = transformed(clip, label.at);
-        if (p[3] <= 0) continue;
-        QRectF rect = metrics.boundingRect(label.words).adjusted(-4, -1, 4, 1);
-        rect.moveCenter({(p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height()});
-        const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
-        if (std::any_of(taken.begin(), taken.end(), covers)) continue;
-        taken.push_back(rect);
-        QColor paper = tints().paper;
-        paper.setAlphaF(0.85F);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(paper);
-        painter.drawRoundedRect(rect, 3, 3);
-        painter.setPen(tints().ink);
-        painter.drawText(rect, Qt::AlignCenter, label.words);
-    }
 }
 
 void SceneView::set_scene(Scene scene) {
     scene_ = std::move(scene);
     fresh_ = true;
-    if (!fitted_ && !scene_.instances.empty()) {
-        fitted_ = true;
-        set_view(view_);
-    }
+    if (!aimed_ && !scene_.instances.empty()) aim();
     update();
+}
+
+void SceneView::fit_next_scene() {
+    untouched_ = true;
+    aimed_ = false;
+    aim_.reset();
+}
+
+/// What is drawn last stays until it is drawn with all there is.
+void SceneView::set_hurried(bool on) {
+    if (hurried_ == on) return;
+    hurried_ = on;
+    if (!on) still_.start();
+}
+
+void SceneView::aim() {
+    const bool corner = view_ == View::south_east || view_ == View::north_east || view_ == View::north_west ||
+                        view_ == View::south_west;
+    camera_ = looking_at(aim_ ? *aim_ : bounds(scene_), view_, aspect(),
+                         corner || aim_ ? Projection::perspective : Projection::parallel);
+    light_azimuth_ = light_azimuth_for(camera_);
+    aimed_ = true;
+    update();
+}
+
+void SceneView::resizeEvent(QResizeEvent *event) {
+    QOpenGLWidget::resizeEvent(event);
+    if (untouched_ && !scene_.instances.empty()) aim();
 }
 
 void SceneView::set_labels(std::vector<Label> labels) {
@@ -169,21 +171,27 @@ void SceneView::set_labels(std::vector<Label> labels) {
 
 void SceneView::set_section(std::optional<Plane> section) {
     section_ = section;
-    moved();
+    stirred();
 }
 
 void SceneView::set_view(View view) {
     view_ = view;
-    const bool corner = view == View::south_east || view == View::north_east || view == View::north_west ||
-                        view == View::south_west;
-    camera_ =
-        looking_at(bounds(scene_), view, aspect(), corner ? Projection::perspective : Projection::parallel);
     moved();
+    fit_next_scene();
+    aim();
 }
 
 void SceneView::look_at(const Box3 &box, View view) {
-    camera_ = looking_at(box, view, aspect(), Projection::perspective);
+    view_ = view;
     moved();
+    untouched_ = true;
+    aim_ = box;
+    aim();
+}
+
+void SceneView::keep_in_sight(const Box3 &box) {
+    aim_ = box;
+    if (untouched_) aim();
 }
 
 void SceneView::set_projection(Projection projection) {
@@ -224,9 +232,24 @@ void SceneView::zoom(double factor, QPointF at) {
 }
 
 void SceneView::moved() {
+    untouched_ = false;
+    stirred();
+}
+
+/// Drawn in haste until it stands still.
+void SceneView::stirred() {
     moving_ = true;
     still_.start();
     update();
+}
+
+/// Casting the shell's shadow anew takes longer than a frame may, so the sun stands still while the hand
+/// moves, and after turns that do not need it.
+void SceneView::follow_with_light() {
+    constexpr double enough = 0.7; // radians
+    const double wanted = light_azimuth_for(camera_);
+    if (std::abs(std::remainder(wanted - light_azimuth_, 2 * std::numbers::pi)) > enough)
+        light_azimuth_ = wanted;
 }
 
 int SceneView::id_under(QPointF at) {
@@ -246,12 +269,17 @@ QString SceneView::driver() const {
 
 void SceneView::mousePressEvent(QMouseEvent *event) {
     last_ = pressed_ = event->position();
+    held_ = event->button() == Qt::LeftButton ? handle_at(pressed_) : -1;
 }
 
 void SceneView::mouseMoveEvent(QMouseEvent *event) {
     const QPointF by = event->position() - last_;
     last_ = event->position();
-    if (event->buttons() == Qt::NoButton) return hover_.start();
+    if (held_ >= 0) return drag_handle(last_, event->modifiers());
+    if (event->buttons() == Qt::NoButton) {
+        setCursor(handle_at(last_) >= 0 ? Qt::SizeVerCursor : Qt::ArrowCursor);
+        return hover_.start();
+    }
     if ((last_ - pressed_).manhattanLength() < click_pixels) return;
     const bool shift = event->modifiers() & Qt::ShiftModifier;
     if (event->buttons() == Qt::LeftButton && !shift)
@@ -261,6 +289,7 @@ void SceneView::mouseMoveEvent(QMouseEvent *event) {
 }
 
 void SceneView::mouseReleaseEvent(QMouseEvent *event) {
+    if (std::exchange(held_, -1) >= 0) return emit handle_released();
     if (event->button() == Qt::LeftButton && (event->position() - pressed_).manhattanLength() < click_pixels)
         emit picked(id_under(event->position()));
 }
@@ -282,6 +311,10 @@ bool SceneView::event(QEvent *event) {
         constexpr double radians = 3.14159265358979 / 180;
         if (gesture->gestureType() == Qt::ZoomNativeGesture) zoom(1 + gesture->value(), gesture->position());
         if (gesture->gestureType() == Qt::RotateNativeGesture) orbit(gesture->value() * radians, 0);
+        return true;
+    }
+    if (event->type() == QEvent::ShortcutOverride && held_ >= 0) {
+        event->accept(); // Escape belongs to the hand
         return true;
     }
     return QOpenGLWidget::event(event);
@@ -316,6 +349,7 @@ bool SceneView::turn_by_key(int key, bool shift) {
 void SceneView::keyPressEvent(QKeyEvent *event) {
     constexpr double step = 1.2;
     const QPointF middle(width() / 2.0, height() / 2.0);
+    if (event->key() == Qt::Key_Escape && std::exchange(held_, -1) >= 0) return emit handle_given_up();
     if (turn_by_key(event->key(), event->modifiers() & Qt::ShiftModifier)) return;
     switch (event->key()) {
     case Qt::Key_Plus:

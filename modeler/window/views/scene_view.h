@@ -14,7 +14,14 @@ namespace roundlay::window {
 class SceneView : public QOpenGLWidget {
     Q_OBJECT
   public:
+    /// On the log, or above it with a line to it where the log would vanish under its tag.
     struct Label {
+        Vec3 from, to; ///< the ends of what it names
+        QString words;
+    };
+
+    /// A point that a hand drags up and down.
+    struct Handle {
         Vec3 at;
         QString words;
     };
@@ -22,11 +29,17 @@ class SceneView : public QOpenGLWidget {
     explicit SceneView(QWidget *parent = nullptr);
     ~SceneView() override;
 
-    void set_scene(Scene scene); ///< the camera stays, but for the first scene, which is fitted
+    void set_scene(Scene scene); ///< the camera stays; before a hand moved it, it fits what there is
+    void fit_next_scene();       ///< as if no hand had moved the camera
+    void set_hurried(bool on);   ///< while something changes: frames are drawn as those of a moving camera
     void set_labels(std::vector<Label> labels);
+    void set_handles(std::vector<Handle> handles, std::vector<Vec3> outline); ///< drawn over all
+    const std::vector<Handle> &handles() const { return handles_; }
+    QPointF on_screen(Vec3 world) const;
     void set_section(std::optional<Plane> section);
     void set_view(View view);
-    void look_at(const Box3 &box, View view); ///< a part of the scene
+    void look_at(const Box3 &box, View view); ///< a part of the scene, in the middle
+    void keep_in_sight(const Box3 &box);      ///< of the same side; a camera that a hand moved stays
     void set_projection(Projection projection);
     void fit();
     void orbit(double azimuth, double elevation);
@@ -42,6 +55,9 @@ class SceneView : public QOpenGLWidget {
     void picked(int id); ///< -1 = nothing
     void hovered(int id);
     void failed(const QString &sentence);
+    void handle_moved(int handle, double up, Qt::KeyboardModifiers keys); ///< mm since it was taken hold of
+    void handle_released();
+    void handle_given_up();
 
   protected:
     void initializeGL() override;
@@ -54,9 +70,19 @@ class SceneView : public QOpenGLWidget {
     void keyPressEvent(QKeyEvent *event) override;
     bool event(QEvent *event) override;
 
+    void resizeEvent(QResizeEvent *event) override;
+
   private:
     void let_go();
     void moved();
+    void follow_with_light();
+    void stirred();
+    void aim();
+    Matrix4 clip() const;
+    int handle_at(QPointF at) const;
+    void drag_handle(QPointF to, Qt::KeyboardModifiers keys);
+    void paint_handles(QPainter &painter) const;
+    bool draw_label(QPainter &painter, const Label &label, std::vector<QRectF> &taken) const;
     double aspect() const;
     QSize pixels() const;
     int id_under(QPointF at);
@@ -67,13 +93,19 @@ class SceneView : public QOpenGLWidget {
     std::unique_ptr<Renderer> renderer_;
     Scene scene_;
     std::vector<Label> labels_;
-    QWidget *layer_ = nullptr; ///< that shows the labels
+    std::vector<Handle> handles_;
+    std::vector<Vec3> outline_; ///< of what the handles change
+    int held_ = -1;             ///< handle
+    QWidget *layer_ = nullptr;  ///< that shows the labels
     Camera camera_;
     View view_ = View::south_east;
     std::optional<Plane> section_;
-    bool fresh_ = false;  ///< the scene is not shown to the renderer yet
-    bool fitted_ = false; ///< a scene was fitted once
-    bool moving_ = false;
+    bool fresh_ = false;      ///< the scene is not shown to the renderer yet
+    bool aimed_ = false;      ///< at a scene, once
+    bool untouched_ = true;   ///< no hand has moved the camera since it was aimed
+    std::optional<Box3> aim_; ///< what it looks at; nothing = everything
+    bool moving_ = false, hurried_ = false;
+    double light_azimuth_ = 0; ///< radians, see Look
     int hovered_ = -1;
     QPointF last_, pressed_;
     QTimer still_, hover_;

@@ -1,0 +1,16 @@
+// Reads a cut sheet as a person at the bench would, and says what piece it describes.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "tests/sheets/support/paper_words.h"
+
+#include <vector>
+
+namespace roundlay::test {
+
+/// The piece that the words of its sheets describe, as well as they say it: blank, seams, square cuts,
+/// pockets, tails and bores of a log whose ends are square. Throws std::runtime_error where the paper does
+/// not say all.
+Piece piece_on_paper(std::vector<PaperWord> words);
+
+} // namespace roundlay::test
