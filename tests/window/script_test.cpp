@@ -6,7 +6,9 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/views/elevation_view.h"
@@ -64,6 +66,7 @@ class ScriptTest : public QObject {
     void a_shell_is_drawn_corner_by_corner();
     void a_partition_is_drawn();
     void a_slope_is_dragged_in_the_joint();
+    void the_views_wait_for_another_document();
     void the_views_are_looked_at();
     void every_action_is_triggered_once_on_every_demo();
 
@@ -357,6 +360,33 @@ void ScriptTest::a_slope_is_dragged_in_the_joint() {
     while (window.desk().history().canUndo())
         window.desk().history().undo();
     QCOMPARE(window.desk().document().text(), before);
+    window.close_document();
+}
+
+/// Between one document and what follows from the next there is nothing to show, and nothing to trip over.
+void ScriptTest::the_views_wait_for_another_document() {
+    MainWindow window(kept());
+    window.show();
+    for (int demo = 2; demo >= 0; --demo) {
+        window.begin_demo(demo);
+        QVERIFY(!window.desk().standing());
+        for (QWidget *view :
+             {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
+              static_cast<QWidget *>(&window.joint()), static_cast<QWidget *>(&window.model()),
+              static_cast<QWidget *>(&window.log()), static_cast<QWidget *>(&window.floors()),
+              static_cast<QWidget *>(&window.cut_list()), static_cast<QWidget *>(&window.sheet())}) {
+            view->grab();
+            hover(*view, QPointF(view->width() / 2.0, view->height() / 2.0));
+            press(*view, QPointF(view->width() / 2.0, view->height() / 2.0));
+            release(*view, QPointF(view->width() / 2.0, view->height() / 2.0));
+            QTest::keyClick(view, Qt::Key_PageDown);
+            QTest::keyClick(view, Qt::Key_Up);
+        }
+        QVERIFY(settled(window));
+        window.selection().choose_wall("A");
+        window.action("draw_partition")->trigger();
+        QVERIFY(window.plan().is_drawing());
+    }
     window.close_document();
 }
 

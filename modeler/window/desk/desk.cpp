@@ -175,10 +175,11 @@ UnitSystem Desk::units() const {
 
 void Desk::set_text(const std::string &text) {
     if (text == document_.text()) return;
+    const bool was_unsaved = unsaved();
     document_ = Document(text, document_.file());
     work_out();
     emit text_changed();
-    emit file_changed();
+    if (unsaved() != was_unsaved) emit file_changed(); // not at every step of a drag
 }
 
 void Desk::start_over(const QString &path, const QString &title, Document document) {

@@ -338,7 +338,14 @@ void FloorPanel::list_floors(const Shell &shell) {
         list_in(*box, walls, -1);
 }
 
+/// What nobody sees is not brought up to date at every step of a drag.
+void FloorPanel::showEvent(QShowEvent *event) {
+    QScrollArea::showEvent(event);
+    refresh();
+}
+
 void FloorPanel::refresh() {
+    if (!isVisible()) return;
     QPalette red = palette();
     red.setColor(QPalette::WindowText, tints().error);
     complaint_->setPalette(red);

@@ -36,6 +36,9 @@ class FloorPanel : public QScrollArea {
     void remove_opening();
     LengthEdit *field(const QString &name) const; ///< by its object name
 
+  protected:
+    void showEvent(QShowEvent *event) override;
+
   private:
     using Change = std::function<void(Floor &)>;
     /// A box that chooses one of several, with buttons for one more and one less.

@@ -98,7 +98,14 @@ void ShellPanel::change(const QString &name, const std::function<void(Shell &)> 
     });
 }
 
+/// What nobody sees is not brought up to date at every step of a drag.
+void ShellPanel::showEvent(QShowEvent *event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
 void ShellPanel::refresh() {
+    if (!isVisible()) return;
     QPalette red = palette();
     red.setColor(QPalette::WindowText, tints().error);
     complaint_->setPalette(red);

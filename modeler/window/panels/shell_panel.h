@@ -25,6 +25,9 @@ class ShellPanel : public QWidget {
 
     LengthEdit *pitch() const { return pitch_; }
 
+  protected:
+    void showEvent(QShowEvent *event) override;
+
   private:
     void refresh();
     LengthEdit *length_field(QFormLayout *form, const QString &label, const QString &undo,

@@ -33,7 +33,9 @@ TextPanel::TextPanel(Desk &desk, QWidget *parent)
     pause_.setInterval(pause_ms);
     connect(&pause_, &QTimer::timeout, this, &TextPanel::take);
     connect(this, &QPlainTextEdit::textChanged, this, [this] {
-        if (!showing_) pause_.start();
+        if (showing_) return;
+        typed_ = true;
+        pause_.start();
     });
     connect(this, &QPlainTextEdit::updateRequest, this, [this](const QRect &, int by) {
         numbers_->scroll(0, by);
@@ -44,7 +46,16 @@ TextPanel::TextPanel(Desk &desk, QWidget *parent)
     place_numbers();
 }
 
+/// Text that nobody sees is not laid out at every step of a drag.
 void TextPanel::show_text() {
+    if (isVisible())
+        fill();
+    else
+        stale_ = true;
+}
+
+void TextPanel::fill() {
+    stale_ = typed_ = false;
     const QString now = text(desk_.document().text());
     if (now == toPlainText()) return;
     showing_ = true;
@@ -58,7 +69,7 @@ void TextPanel::show_text() {
 
 void TextPanel::take() {
     pause_.stop();
-    if (desk_.is_open() && !desk_.dragging())
+    if (desk_.is_open() && !desk_.dragging() && std::exchange(typed_, false))
         desk_.replace_text(tr("Edit text"), toPlainText().toStdString());
 }
 
@@ -67,7 +78,14 @@ void TextPanel::focusOutEvent(QFocusEvent *event) {
     if (pause_.isActive()) take();
 }
 
+void TextPanel::showEvent(QShowEvent *event) {
+    QPlainTextEdit::showEvent(event);
+    if (stale_) fill();
+    mark_problems();
+}
+
 void TextPanel::mark_problems() {
+    if (!isVisible()) return;
     QList<QTextEdit::ExtraSelection> marks;
     for (const Problem &p : desk_.state()->read.problems) {
         if (p.place.line < 1) continue;
@@ -83,6 +101,7 @@ void TextPanel::mark_problems() {
 }
 
 void TextPanel::go_to(int line, int column) {
+    if (stale_) fill();
     QTextCursor cursor(document()->findBlockByNumber(line - 1));
     cursor.movePosition(QTextCursor::Right, QTextCursor::MoveAnchor, std::max(column - 1, 0));
     setTextCursor(cursor);

@@ -19,10 +19,12 @@ class TextPanel : public QPlainTextEdit {
   protected:
     void resizeEvent(QResizeEvent *event) override;
     void focusOutEvent(QFocusEvent *event) override;
+    void showEvent(QShowEvent *event) override;
 
   private:
     friend class LineNumbers;
     void show_text();
+    void fill();
     void mark_problems();
     void place_numbers();
     void paint_numbers(QPaintEvent *event);
@@ -31,6 +33,8 @@ class TextPanel : public QPlainTextEdit {
     QTimer pause_;
     QWidget *numbers_;
     bool showing_ = false;
+    bool stale_ = false; ///< changed while nobody looked
+    bool typed_ = false; ///< by hand, and not taken yet
 };
 
 } // namespace roundlay::window

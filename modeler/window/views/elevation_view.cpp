@@ -49,6 +49,10 @@ ElevationView::ElevationView(Desk &desk, Selection &selection, QWidget *parent)
     setAccessibleName(tr("Elevation"));
     setAccessibleDescription(tr("The chosen wall from outside. Page Up and Page Down choose an opening, "
                                 "arrow keys move it, with Ctrl they size it."));
+    connect(&desk_, &Desk::began, this, [this] {
+        dragged_ = -1;
+        refresh();
+    });
     connect(&desk_, &Desk::state_changed, this, &ElevationView::refresh);
     connect(&selection_, &Selection::changed, this, &ElevationView::refresh);
 }

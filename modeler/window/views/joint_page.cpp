@@ -74,7 +74,12 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
     column->addWidget(fields());
     playing_.setInterval(lift_every_ms);
     connect_fields();
-    connect(&desk_, &Desk::began, this, [this] { shown_.clear(); });
+    connect(&desk_, &Desk::began, this, [this] {
+        shown_.clear();
+        peeped_.clear();
+        dragging_ = false;
+        refresh();
+    });
     connect(&desk_, &Desk::state_changed, this, &JointPage::refresh);
     connect(&selection_, &Selection::changed, this, &JointPage::refresh);
 }
@@ -239,7 +244,14 @@ double JointPage::lifted(int piece) const {
     return std::max(order, 0) * lift;
 }
 
+/// What nobody sees is not brought up to date at every step of a drag.
+void JointPage::showEvent(QShowEvent *event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
 void JointPage::refresh() {
+    if (!isVisible()) return;
     const int at = corner();
     if (at < 0) {
         if (view_ != nullptr) view_->set_scene({});

@@ -39,6 +39,9 @@ class JointPage : public QWidget {
   signals:
     void hinted(const QString &words);
 
+  protected:
+    void showEvent(QShowEvent *event) override;
+
   private:
     void make_view();
     QWidget *fields();

@@ -72,6 +72,11 @@ PlanView::PlanView(Desk &desk, Selection &selection, QWidget *parent)
     setAccessibleName(tr("Plan"));
     setAccessibleDescription(
         tr("Walls from above. Page Up and Page Down choose a wall, arrow keys move it."));
+    connect(&desk_, &Desk::began, this, [this] {
+        dragged_ = partition_ = -1;
+        from_.clear();
+        draw_partition(false);
+    });
     connect(&desk_, &Desk::state_changed, this, QOverload<>::of(&QWidget::update));
     connect(&selection_, &Selection::changed, this, QOverload<>::of(&QWidget::update));
 }

@@ -1,12 +1,14 @@
 // What a hand waits for: a step of a drag with its parts, a frame of an orbit, and the start. Reported with
 // ratios to the plain way in the same process; no gate.
 //
-//   bench_window [--once]     --once: few runs, without the shell of 1,000 pieces
+//   bench_window [--once | --live]     --once: few runs, without the shell of 1,000 pieces; --live: the drag
+//   alone, long
 #include "exporters/picture/renderer.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
 #include "kernel/solid/solid.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/workshop.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/main_window.h"
@@ -160,6 +162,44 @@ template <typename View> void put_up(View &view) {
     QTest::qWait(100);
 }
 
+/// As a hand does it: each step goes by the desk, the workshop's thread, the event loop and every view that
+/// is open, and the clock stops when the last view has painted.
+void report_live_drag(MainWindow &window, int steps) {
+    window.begin(bench::house(), "bench");
+    wait_for(window);
+    window.selection().choose_opening(window.desk().standing()->job.shell, 0);
+    QTest::qWait(500);
+    SceneView &view = *window.model().view();
+    QElapsedTimer timer;
+    std::vector<double> asked, known, told, painted, commands;
+    double at_state = 0, at_told = 0;
+    // The first listener and the last one: all panels and views are asked between them.
+    QObject first;
+    QObject::connect(&window.desk(), &Desk::state_changed, &first, [&] { at_told = milliseconds(timer); });
+    bool swapped = false;
+    QObject::connect(&view, &QOpenGLWidget::frameSwapped, &first, [&] { swapped = true; });
+    for (int step = 1; step <= steps; ++step) {
+        swapped = false;
+        timer.start();
+        constexpr int far = 40; // there and back: further along the shell could not be built
+        const int at = step % (2 * far) < far ? step % far : far - step % far;
+        window.desk().show([at](const Shell &s) { return std::optional(dragged(s, at)); });
+        asked.push_back(milliseconds(timer));
+        while (!window.desk().is_current())
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 1);
+        at_state = window.desk().state()->times.all();
+        if (!QTest::qWaitFor([&] { return swapped; }, 2000)) std::puts("  (a step was not painted in time)");
+        painted.push_back(milliseconds(timer));
+        known.push_back(at_state);
+        told.push_back(at_told);
+        commands.push_back(view.last_frame_ms());
+    }
+    window.desk().cancel();
+    std::printf("  live, %d steps: edit and restate %.1f, worked out aside %.1f, all views told after %.1f, "
+                "all painted after %.1f ms (of it the model's frame %.1f)\n",
+                steps, median(asked), median(known), median(told), median(painted), median(commands));
+}
+
 void report_orbit(const Shell &shell, int frames) {
     const Layout layout = lay_out(shell);
     SceneView view, empty; // the second goes the same way to the pixels, with nothing drawn
@@ -216,6 +256,7 @@ void report_start(const QString &folder) {
 } // namespace
 
 int main(int argc, char **argv) {
+    const bool live = argc > 1 && std::strcmp(argv[1], "--live") == 0; // for a profiler
     const bool once = argc > 1 && std::strcmp(argv[1], "--once") == 0;
     QStandardPaths::setTestModeEnabled(true);
     prepare_application();
@@ -229,7 +270,10 @@ int main(int argc, char **argv) {
             std::fputs("bench_window: this machine draws no OpenGL 3.3; nothing was measured.\n", stderr);
             return 1;
         }
-        report_drag(window, once ? 5 : 40);
+        constexpr int few = 5, usual = 40, many = 200;
+        if (!live) report_drag(window, once ? few : usual);
+        report_live_drag(window, live ? many : once ? few : usual);
+        if (live) return 0;
     }
     report_orbit(bench::house(), once ? 3 : 20);
     if (!once) report_orbit(bench::hall(), 20);
