@@ -1276,6 +1276,10 @@
         <source>Ctrl+Shift+F</source>
         <translation>Ctrl+Shift+F</translation>
     </message>
+    <message>
+        <source>Panels</source>
+        <translation>Panneaux</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
