@@ -33,10 +33,16 @@ using namespace roundlay::window;
 
 namespace {
 
-/// What a screen reader would say of it.
+/// What a screen reader would say of it. A row of tabs has no name of its own: each of its tabs has one.
 QString spoken(QWidget *widget) {
-    QAccessibleInterface *face = QAccessible::queryAccessibleInterface(widget);
-    return face == nullptr ? QString() : face->text(QAccessible::Name);
+    const QAccessibleInterface *face = QAccessible::queryAccessibleInterface(widget);
+    if (face == nullptr) return {};
+    if (face->role() != QAccessible::PageTabList) return face->text(QAccessible::Name);
+    QStringList tabs;
+    for (int i = 0; i < face->childCount(); ++i)
+        if (face->child(i)->role() == QAccessible::PageTab) tabs << face->child(i)->text(QAccessible::Name);
+    if (tabs.isEmpty()) return QStringLiteral("a row without tabs"); // takes no room either
+    return tabs.contains(QString()) ? QString() : tabs.join(u' ');
 }
 
 /// Those that take the keyboard and have nothing to say for themselves.

@@ -22,7 +22,6 @@
 #include <QLabel>
 #include <QStackedWidget>
 #include <QStatusBar>
-#include <QTabBar>
 #include <QVBoxLayout>
 
 namespace roundlay::window {
@@ -123,12 +122,6 @@ void MainWindow::make_docks() {
     log->raise();
 }
 
-/// The library makes tabs for panels that lie over one another, and says nothing of them to who cannot see.
-void MainWindow::name_tabs() {
-    for (QTabBar *tabs : findChildren<QTabBar *>(QString(), Qt::FindDirectChildrenOnly))
-        tabs->setAccessibleName(tr("Panels"));
-}
-
 /// Sizes to begin with, in shares of the window.
 void MainWindow::arrange() {
     constexpr double left = 0.26, right = 0.23, low = 0.38, findings = 0.26;
@@ -205,7 +198,6 @@ void MainWindow::show_state() {
                     .arg(state.job.layout.rounds)
                     .arg(state.times.all(), 0, 'f', 0);
     summary_->setText(words);
-    name_tabs();
     enable_actions();
 }
 

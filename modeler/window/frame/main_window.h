@@ -76,7 +76,6 @@ class MainWindow : public QMainWindow {
     void connect_views();
     void show_document();
     void show_state();
-    void name_tabs();
     void arrange();
 
     // main_window_menus.cpp
