@@ -55,6 +55,7 @@ class DeskTest : public QObject {
     void errors_of_a_document_are_shown_with_their_lines();
     void unsaved_work_survives_two_crashes();
     void the_keyboard_alone_is_enough();
+    void the_tab_key_goes_everywhere_and_comes_back();
     void units_switch_and_the_shell_stays();
     void the_cut_list_is_sorted_filtered_and_copied();
     void a_log_is_stated_and_what_has_no_field_stays();
@@ -362,6 +363,33 @@ void DeskTest::the_keyboard_alone_is_enough() {
     QCOMPARE(window.desk().standing()->job.shell.openings.size(), openings);
     QTest::keyClick(&window, Qt::Key_Period, Qt::ControlModifier);
     QCOMPARE(window.selection().chosen().kind, Chosen::Kind::piece);
+    window.close_document();
+}
+
+void DeskTest::the_tab_key_goes_everywhere_and_comes_back() {
+    MainWindow window(kept());
+    window.show();
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    window.findChild<QWidget *>("text")->raise(); // a field for text must let the tab key go
+    window.plan().setFocus();
+    QSet<const QWidget *> seen;
+    constexpr int most = 200;
+    for (int i = 0; i < most; ++i) {
+        const QWidget *now = QApplication::focusWidget();
+        QVERIFY(now != nullptr);
+        if (now == &window.plan() && i > 0) break;
+        seen.insert(now);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    QCOMPARE(QApplication::focusWidget(), &window.plan()); // round once
+    QStringList missed;
+    for (const QWidget *w : window.findChildren<QWidget *>())
+        if (w->isVisible() && w->isEnabled() && (w->focusPolicy() & Qt::TabFocus) &&
+            w->focusProxy() == nullptr && !seen.contains(w))
+            missed << QString::fromLatin1(w->metaObject()->className()) + u' ' + w->accessibleName();
+    QCOMPARE(missed, QStringList());
     window.close_document();
 }
 

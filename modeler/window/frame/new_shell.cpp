@@ -170,6 +170,9 @@ void NewShellDialog::show_labels(Shape shape) {
                                : shape == Shape::cross ? tr("How far the arms stand out")
                                                        : tr("Depth of the court"));
     from_left_label_->setText(tr("From the left corner"));
+    part_width_->setAccessibleName(part_width_label_->text());
+    part_depth_->setAccessibleName(part_depth_label_->text());
+    from_left_->setAccessibleName(from_left_label_->text());
     form_->setRowVisible(width_, shape != Shape::drawn);
     form_->setRowVisible(depth_, shape != Shape::drawn);
     for (QWidget *w : {static_cast<QWidget *>(part_width_), static_cast<QWidget *>(part_width_label_)})

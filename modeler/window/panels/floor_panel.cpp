@@ -41,6 +41,7 @@ void list_in(QComboBox &box, const QStringList &words, int chosen) {
 FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QScrollArea(parent), desk_(desk), selection_(selection), name_(new QLineEdit), complaint_(new QLabel) {
     setWidgetResizable(true);
+    setAccessibleName(tr("Floors"));
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *content = new QWidget;

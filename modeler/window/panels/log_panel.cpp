@@ -54,6 +54,7 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     scroll->setWidget(inside);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("What is chosen"));
     auto *whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);

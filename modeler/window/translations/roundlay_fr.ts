@@ -428,6 +428,10 @@
         <source>Opening %1</source>
         <translation>Trémie %1</translation>
     </message>
+    <message>
+        <source>Floors</source>
+        <translation>Planchers</translation>
+    </message>
 </context>
 <context>
     <name>JointPage</name>
@@ -812,6 +816,10 @@
     <message>
         <source>Fabric</source>
         <translation>État</translation>
+    </message>
+    <message>
+        <source>What is chosen</source>
+        <translation>Ce qui est choisi</translation>
     </message>
 </context>
 <context>
