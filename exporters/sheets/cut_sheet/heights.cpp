@@ -12,7 +12,7 @@ constexpr double end_line_distance = 4; ///< of the dimension line from the end 
 constexpr double inner_run = 1.4;       ///< of the line beside a shoulder before it may bend
 constexpr double inner_offsets[] = {3.2, 4.6, 6.4, 9, 12, 16, 21}; ///< from the shoulder to the number
 /// Up and down from the wanted place, where an edge of a slanting face runs through that.
-constexpr double inner_shifts[] = {0, 0.8, -0.8, 1.6, -1.6, 2.6, -2.6, 4, -4};
+constexpr double inner_shifts[] = {0, 0.8, -0.8, 1.6, -1.6, 2.6, -2.6, 4, -4, 5.6, -5.6, 7.5, -7.5, 10, -10};
 constexpr double crossing_allowed = 9; ///< from here on lines may be left out under the number
 constexpr double beside_number = 2;    ///< between an inner number and the end of the log
 
