@@ -1648,6 +1648,10 @@
         <source>Choose a log to see its cut sheet.</source>
         <translation>Choisissez une pièce pour voir sa fiche de taille.</translation>
     </message>
+    <message>
+        <source>Sheet %1 of %2: Page Up, Page Down</source>
+        <translation>Fiche %1 sur %2 : Page précédente, Page suivante</translation>
+    </message>
 </context>
 <context>
     <name>ShellPanel</name>
