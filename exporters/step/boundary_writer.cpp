@@ -87,13 +87,34 @@ class SolidWriter {
     static constexpr Vec3 up{0, 0, 1}, east{1, 0, 0};
 
     Ref write_edge(const BoundaryEdge &edge) {
-        const Ref curve = edge.is_rim() ? write_rim(edge) : write_line(edge);
+        const Ref curve = edge.curve >= 0 ? write_curve(b_.curves[at(edge.curve)])
+                          : edge.is_rim() ? write_rim(edge)
+                                          : write_line(edge);
         return data_.add("EDGE_CURVE", "", vertices_[at(edge.from)], vertices_[at(edge.to)], curve, true);
     }
 
     Ref write_line(const BoundaryEdge &edge) {
         const Vec3 along = unit(b_.vertices[at(edge.to)] - b_.vertices[at(edge.from)]);
         return data_.add("LINE", "", points_[at(edge.from)], directions_.vector(along));
+    }
+
+    Ref write_curve(const BoundaryCurve &curve) {
+        if (curve.arc) {
+            const Arc &arc = *curve.arc;
+            return data_.add("CIRCLE", "", placement(arc.centre, arc.axis, arc.start), arc.radius);
+        }
+        const Polynomials &all = curve.polynomials;
+        std::vector<Ref> poles;
+        for (const Vec3 &pole : all.poles)
+            poles.push_back(data_.add("CARTESIAN_POINT", "", to_finest(pole)));
+        std::vector<int> times(at(all.parts) + 1, all.degree());
+        times.front() = times.back() = all.degree() + 1;
+        std::vector<double> knots;
+        for (int i = 0; i <= all.parts; ++i)
+            knots.push_back(static_cast<double>(i) / all.parts);
+        return data_.add("B_SPLINE_CURVE_WITH_KNOTS", "", all.degree(), poles,
+                         part21::Enumeration{"UNSPECIFIED"}, false, false, times, knots,
+                         part21::Enumeration{"UNSPECIFIED"});
     }
 
     Ref write_rim(const BoundaryEdge &edge) {
@@ -109,14 +130,17 @@ class SolidWriter {
                          directions_.direction(across));
     }
 
-    /// The cylinder's normal points into the wood, the face's out of it: the last attribute says so.
+    /// Where a cylinder's own normal points into the wood, the last attribute of its face says so.
     Ref write_face(const BoundaryFace &face) {
         std::vector<Ref> bounds;
         for (const std::vector<EdgeUse> &loop : face.loops)
             bounds.push_back(
                 data_.add(bounds.empty() ? "FACE_OUTER_BOUND" : "FACE_BOUND", "", write_loop(loop), true));
-        const Ref surface = face.is_bore_wall() ? write_cylinder(b_.bores[at(face.bore)]) : write_plane(face);
-        return data_.add("ADVANCED_FACE", "", bounds, surface, !face.is_bore_wall());
+        if (face.is_bore_wall())
+            return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(b_.bores[at(face.bore)]), false);
+        if (face.is_plane()) return data_.add("ADVANCED_FACE", "", bounds, write_plane(face), true);
+        const BoundaryRound &round = b_.rounds[at(face.round)];
+        return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(round), !round.surface.hollow);
     }
 
     Ref write_loop(const std::vector<EdgeUse> &loop) {
@@ -132,14 +156,23 @@ class SolidWriter {
                          placement({bore.axis.x, bore.axis.y, bore.below.z}, up, east), bore.radius);
     }
 
+    Ref write_cylinder(const BoundaryRound &round) {
+        const RoundSurface &s = round.surface;
+        return data_.add("CYLINDRICAL_SURFACE", "", placement(s.at, s.along, round.across), s.radius);
+    }
+
     Ref write_plane(const BoundaryFace &face) {
         const BoundaryEdge &first = b_.edges[at(face.loops[0][0].edge)];
         const Vec3 across =
-            first.is_rim() ? east : unit(b_.vertices[at(first.to)] - b_.vertices[at(first.from)]);
+            first.is_rim()
+                ? east
+                : unit(in_plane(b_.vertices[at(first.to)] - b_.vertices[at(first.from)], face.plane));
         const Ref place = data_.add("AXIS2_PLACEMENT_3D", "", points_[at(first.from)],
                                     directions_.direction(face.plane.normal), directions_.direction(across));
         return data_.add("PLANE", "", place);
     }
+
+    static Vec3 in_plane(Vec3 v, const Plane &plane) { return v - dot(v, plane.normal) * plane.normal; }
 
     DataWriter &data_;
     const Boundary &b_;

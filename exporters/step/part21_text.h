@@ -91,6 +91,15 @@ class DataWriter {
     }
     void append(Ref ref);
     void append(const std::vector<Ref> &refs);
+    template <typename Number> void append(const std::vector<Number> &items) {
+        text_ += '(';
+        bool first = true;
+        for (const Number item : items) {
+            separate(first);
+            append(item);
+        }
+        text_ += ')';
+    }
     void append(std::string_view name) { text_ += spelt(name); }
     void append(const char *name) { append(std::string_view(name)); }
     void append(const std::string &name) { append(std::string_view(name)); }

@@ -5,6 +5,8 @@
 #include "kernel/geometry/tolerance.h"
 
 #include <algorithm>
+#include <cmath>
+#include <unordered_map>
 
 namespace roundlay {
 
@@ -36,18 +38,31 @@ class Border {
   private:
     const Vec3 &at(int i) const { return solid_.vertices[static_cast<std::size_t>(i)]; }
 
+    /// Vertices by where they are along x, in stretches far longer than the weld.
+    static long stretch_of(double x) { return std::lround(std::floor(x / 16)); }
+
     int vertex(Vec3 p) {
-        for (std::size_t i = solid_.vertices.size(); i-- > 0;) { // newest first: neighbours come together
-            const Vec3 &q = solid_.vertices[i];
-            if (std::abs(p.x - q.x) < tolerance::weld && std::abs(p.y - q.y) < tolerance::weld &&
-                std::abs(p.z - q.z) < tolerance::weld)
-                return static_cast<int>(i);
+        int best = -1; // the newest: neighbours come together
+        const long from = stretch_of(p.x - tolerance::weld), to = stretch_of(p.x + tolerance::weld);
+        for (long s = from; s <= to; ++s) {
+            const auto here = along_x_.find(s);
+            if (here == along_x_.end()) continue;
+            for (auto i = here->second.rbegin(); i != here->second.rend() && *i > best; ++i) {
+                const Vec3 &q = at(*i);
+                if (std::abs(p.x - q.x) < tolerance::weld && std::abs(p.y - q.y) < tolerance::weld &&
+                    std::abs(p.z - q.z) < tolerance::weld)
+                    best = *i;
+            }
         }
+        if (best >= 0) return best;
         solid_.vertices.push_back(p);
+        along_x_[stretch_of(p.x)].push_back(static_cast<int>(solid_.vertices.size()) - 1);
         return static_cast<int>(solid_.vertices.size()) - 1;
     }
 
+    /// Flats of two round surfaces are two faces where they happen to lie in one plane.
     static bool coplanar(const Plane &a, const Plane &b, double sign) {
+        if (a.round != b.round && a.round != 0 && b.round != 0) return false;
         const Vec3 d = a.normal - sign * b.normal;
         return dot(d, d) < same_normal * same_normal && std::abs(a.offset - sign * b.offset) < tolerance::weld;
     }
@@ -128,8 +143,12 @@ class Border {
     /// A vertex of one face may lie inside an edge of its neighbour: both must have it.
     void insert_vertices_on_edges() {
         const std::vector<char> used = used_vertices();
+        std::vector<int> by_x;
+        for (std::size_t i = 0; i < used.size(); ++i)
+            if (used[i]) by_x.push_back(static_cast<int>(i));
+        std::sort(by_x.begin(), by_x.end(), [&](int i, int j) { return at(i).x < at(j).x; });
         for (Face &face : solid_.faces)
-            for (auto &loop : face.loops) insert_on(loop, used);
+            for (auto &loop : face.loops) insert_on(loop, by_x);
     }
 
     std::vector<char> used_vertices() const {
@@ -140,18 +159,20 @@ class Border {
         return used;
     }
 
-    void insert_on(std::vector<int> &loop, const std::vector<char> &used) const {
+    void insert_on(std::vector<int> &loop, const std::vector<int> &by_x) const {
         std::vector<int> result;
         result.reserve(loop.size());
         for (std::size_t k = 0; k < loop.size(); ++k) {
             const int a = loop[k], b = loop[(k + 1) % loop.size()];
+            const auto [low, high] = std::minmax(at(a).x, at(b).x);
             result.push_back(a);
             const std::size_t first = result.size();
-            for (std::size_t i = 0; i < used.size(); ++i)
-                if (used[i] && lies_within(static_cast<int>(i), a, b)) result.push_back(static_cast<int>(i));
-            std::sort(result.begin() + static_cast<std::ptrdiff_t>(first), result.end(), [&](int i, int j) {
+            auto i = std::lower_bound(by_x.begin(), by_x.end(), low - tolerance::weld, [&](int v, double x) { return at(v).x < x; });
+            for (; i != by_x.end() && at(*i).x <= high + tolerance::weld; ++i)
+                if (lies_within(*i, a, b)) result.push_back(*i);
+            std::sort(result.begin() + static_cast<std::ptrdiff_t>(first), result.end(), [&](int p, int q) {
                 const Vec3 d = at(b) - at(a);
-                return dot(at(i), d) < dot(at(j), d);
+                return dot(at(p), d) < dot(at(q), d);
             });
         }
         loop = std::move(result);
@@ -191,6 +212,7 @@ class Border {
     }
 
     std::vector<Layer> layers_;
+    std::unordered_map<long, std::vector<int>> along_x_;
     Polyhedron solid_;
 };
 

@@ -14,10 +14,29 @@ using Edge = std::pair<int, int>;
 /// How far beside an edge the cover is asked for: over the weld, under the thinnest wood.
 constexpr double aside = 5 * tolerance::weld;
 
+struct Box2 {
+    Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
+    void add(Vec2 p) {
+        low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+        high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+    }
+    bool holds(Vec2 p, double room) const {
+        return p.x >= low.x - room && p.x <= high.x + room && p.y >= low.y - room && p.y <= high.y + room;
+    }
+    bool meets(const Box2 &other) const {
+        return low.x <= other.high.x && other.low.x <= high.x && low.y <= other.high.y && other.low.y <= high.y;
+    }
+};
+
 class Arrangement {
   public:
     Arrangement(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons)
-        : points_(points), polygons_(polygons) {}
+        : points_(points), polygons_(polygons) {
+        for (const SignedPolygon &polygon : polygons) {
+            boxes_.emplace_back();
+            for (const int i : polygon.ring) boxes_.back().add(at(i));
+        }
+    }
 
     std::vector<BorderRegion> regions() {
         collect_edges();
@@ -58,8 +77,14 @@ class Arrangement {
 
     void split_at_crossings() {
         if (polygons_.size() < 2) return;
+        std::vector<Box2> boxes(edges_.size());
+        for (std::size_t i = 0; i < edges_.size(); ++i) {
+            boxes[i].add(at(edges_[i].first));
+            boxes[i].add(at(edges_[i].second));
+        }
         for (std::size_t i = 0; i < edges_.size(); ++i)
-            for (std::size_t j = i + 1; j < edges_.size(); ++j) add_crossing(edges_[i], edges_[j]);
+            for (std::size_t j = i + 1; j < edges_.size(); ++j)
+                if (boxes[i].meets(boxes[j])) add_crossing(edges_[i], edges_[j]);
     }
 
     void add_crossing(const Edge &e, const Edge &f) {
@@ -92,7 +117,11 @@ class Arrangement {
         const Vec2 a = at(e.first), d = at(e.second) - a;
         const double l = length(d);
         std::vector<std::pair<double, int>> stops;
+        Box2 box;
+        box.add(a);
+        box.add(a + d);
         for (const int i : used_) {
+            if (!box.holds(at(i), tolerance::weld)) continue;
             const Vec2 v = at(i) - a;
             const double along = dot(v, d) / l;
             if (along <= tolerance::weld || along >= l - tolerance::weld) continue;
@@ -117,8 +146,8 @@ class Arrangement {
 
     int cover(Vec2 p) const {
         int sum = 0;
-        for (const SignedPolygon &polygon : polygons_)
-            if (covers(polygon, p)) sum += polygon.sign;
+        for (std::size_t i = 0; i < polygons_.size(); ++i)
+            if (boxes_[i].holds(p, 0) && covers(polygons_[i], p)) sum += polygons_[i].sign;
         return sum;
     }
 
@@ -213,15 +242,44 @@ class Arrangement {
 
     std::vector<Vec2> &points_;
     const std::vector<SignedPolygon> &polygons_;
+    std::vector<Box2> boxes_; ///< of the polygons
     std::vector<Edge> edges_;
     std::vector<int> used_;
 };
 
 } // namespace
 
+namespace {
+
+/// Polygons that lie face to face, corner on corner, are no border: most are such.
+std::vector<SignedPolygon> without_pairs(const std::vector<SignedPolygon> &polygons) {
+    std::vector<std::pair<std::vector<int>, std::size_t>> sorted;
+    for (std::size_t i = 0; i < polygons.size(); ++i) {
+        sorted.emplace_back(polygons[i].ring, i);
+        std::sort(sorted.back().first.begin(), sorted.back().first.end());
+    }
+    std::sort(sorted.begin(), sorted.end());
+    std::vector<char> paired(polygons.size(), 0);
+    for (std::size_t k = 0; k + 1 < sorted.size(); ++k) {
+        const std::size_t i = sorted[k].second, j = sorted[k + 1].second;
+        if (sorted[k].first != sorted[k + 1].first || polygons[i].sign == polygons[j].sign) continue;
+        paired[i] = paired[j] = 1;
+        ++k;
+    }
+    std::vector<SignedPolygon> rest;
+    for (std::size_t i = 0; i < polygons.size(); ++i)
+        if (!paired[i]) rest.push_back(polygons[i]);
+    return rest;
+}
+
+} // namespace
+
 std::vector<BorderRegion> add_up(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons) {
     if (polygons.size() == 1) return {{{polygons[0].ring}, polygons[0].sign}};
-    return Arrangement(points, polygons).regions();
+    const std::vector<SignedPolygon> rest = without_pairs(polygons);
+    if (rest.empty()) return {};
+    if (rest.size() == 1) return {{{rest[0].ring}, rest[0].sign}};
+    return Arrangement(points, rest).regions();
 }
 
 } // namespace roundlay

@@ -215,13 +215,13 @@ Cell stock_cell(const Blank &blank, const std::vector<RoundCut> &stick) {
     return box_cell(box);
 }
 
-Polyhedron planed(const Piece &piece, const std::vector<RoundCut> &stick) {
+std::vector<Cell> planed(const Piece &piece, const std::vector<RoundCut> &stick) {
     Body body;
     body.cells = {stock_cell(piece.blank, stick)};
     Cutter cutter(body, piece.blank);
     for (const Cut &cut : piece.cuts)
         if (!std::holds_alternative<RoundCut>(cut) && !std::holds_alternative<ScopeCut>(cut)) std::visit(cutter, cut);
-    return border_of(body.cells);
+    return body.cells;
 }
 
 } // namespace
@@ -230,10 +230,20 @@ Body body_of(const Piece &piece) {
     Body body;
     body.cells = {blank_cell(piece.blank)};
     Cutter cutter(body, piece.blank);
-    for (const Cut &cut : piece.cuts) std::visit(cutter, cut);
+    // Long grooves last: each of their flats would be cut again by every saddle.
+    const auto is_groove = [](const Cut &cut) {
+        const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
+        return scope && scope->use == ScopeUse::groove;
+    };
+    for (const bool grooves : {false, true})
+        for (const Cut &cut : piece.cuts)
+            if (is_groove(cut) == grooves) std::visit(cutter, cut);
     body.hewn = border_of(body.cells);
-    if (!body.rounds.empty()) body.planed = planed(piece, body.stick);
-    body.bores_clear = clear_of_one_another(body.bores);
+    if (!body.rounds.empty()) {
+        body.planed_cells = planed(piece, body.stick);
+        body.planed = border_of(body.planed_cells);
+    }
+    body.bores_clear = body.bores_apart = clear_of_one_another(body.bores);
     for (const Bore &bore : body.bores) body.bores_clear = body.bores_clear && is_clear(bore, body.hewn);
     measure(body);
     return body;

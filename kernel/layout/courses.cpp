@@ -129,6 +129,8 @@ class Stack {
         if (closes) add(LogKind::half_finish);
         if (level_) close();
         for (Course &c : all_) give_round(c, sizes_of(shell_, wall_.name, c.round), shell_, wall_.thickness);
+        for (std::size_t k = 1; k < all_.size(); ++k)
+            if (all_[k].scoped) all_[k].hollow = std::max(0.0, all_[k - 1].crown + all_[k].scribe);
         if (level_) all_.back().crown = 0;
         return std::move(all_);
     }

@@ -23,6 +23,7 @@ struct Course {
     double lip = 0, crown = 0; ///< of logs scoped over one another: how far the wood reaches below `low` and over `high`
     bool scoped = false;
     double scribe = 0;
+    double hollow = 0; ///< of scoped logs: how far over `low` the groove reaches; below that there are only its two lips
 
     double along(double x) const { return (x - x_datum) / (x_far - x_datum); }
     double low(double x) const { return datum.low + along(x) * (far.low - datum.low); }

@@ -198,7 +198,8 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
             continue;
         }
         // Of a tapered log no wood is left that would run out to nothing within the opening: it would fall in two lumps.
-        const bool at_low = o.sill.mm() <= under.to + tolerance::thinnest;
+        // So would the lips of a groove.
+        const bool at_low = o.sill.mm() <= under.to + course.hollow + tolerance::thinnest;
         const bool at_high = (o.sill + o.height).mm() >= over.from - tolerance::thinnest;
         cuts.push_back({i, span, at_low && at_high,
                         at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high,
@@ -217,7 +218,7 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
                 const double left_over = std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
                 const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
                 const double left_under =
-                    cut.low - std::max(floor, std::max(course.low(cut.span.from), course.low(cut.span.to)));
+                    cut.low - std::max(floor, std::max(course.low(cut.span.from), course.low(cut.span.to)) + course.hollow);
                 const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
                 const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;

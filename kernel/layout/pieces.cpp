@@ -226,6 +226,7 @@ class CourseCutter {
 
     /// What a person stated of the log as it is; where it is stated twice, the later counts.
     void note_own(Piece &p) const {
+        if (shell_.notch.kind == NotchKind::saddle) p.finish = Finish::peeled;
         if (shell_.logs.finish) p.finish = *shell_.logs.finish;
         for (const OwnLog &own : shell_.own_logs) {
             if (own.wall != place_.name || own.round != course_.round) continue;

@@ -150,7 +150,7 @@ struct LogSizes {
     std::optional<Length> butt_width, tip_width;
     std::optional<LogEnd> butt; ///< not stated: alternates from round to round, left in round 1
     std::optional<Length> diameter; ///< of the round stick that it is made of: what would lie outside that is wane
-    std::optional<Finish> finish;   ///< not stated: hewn
+    std::optional<Finish> finish;   ///< not stated: hewn; of round logs peeled
     bool operator==(const LogSizes &) const = default;
 };
 

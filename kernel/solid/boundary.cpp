@@ -1,6 +1,7 @@
 #include "kernel/solid/boundary.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/solid/bore_border.h"
 
 #include <algorithm>
 #include <cmath>
@@ -65,15 +66,8 @@ PlanPlace place_in_plan(const Polyhedron &hewn, const Face &face, Vec2 p) {
 /// vertex may be off its plane.
 constexpr double level_rise = 1e-9;
 
-/// Where one end of a bore lies, and in which face it opens.
-struct Meeting {
-    BoreEnd end;
-    int face = -1;     ///< none: blind
-    bool clear = true; ///< else the rim crosses a border
-};
-
 /// Looking up (+1) for the bore's upper end, down (-1) for its lower one.
-Meeting meet(const Polyhedron &hewn, const Bore &bore, double z, int looking) {
+BoreMeeting meet(const Polyhedron &hewn, const Bore &bore, double z, int looking) {
     const double radius = bore.diameter / 2;
     for (std::size_t i = 0; i < hewn.faces.size(); ++i) {
         const Plane &plane = hewn.faces[i].plane;
@@ -84,35 +78,9 @@ Meeting meet(const Polyhedron &hewn, const Bore &bore, double z, int looking) {
         const bool clear = place.inside && place.to_border > radius + tolerance::weld;
         Vec2 rise{-plane.normal.x / plane.normal.z, -plane.normal.y / plane.normal.z};
         if (length(rise) * radius < level_rise) rise = {};
-        return {{plane.height_at(bore.x, bore.y), rise, true}, static_cast<int>(i), clear};
+        return {{plane.height_at(bore.x, bore.y), rise, true}, static_cast<int>(i), clear, {}};
     }
-    return {{z, {}, false}, -1, true};
-}
-
-/// Adds a rim and the face it is in: around a hole in an open face, else around a flat bottom.
-int add_rim(Boundary &b, int bore, bool upper, const Meeting &meeting) {
-    const BoundaryBore &of = b.bores[static_cast<std::size_t>(bore)];
-    const int vertex = static_cast<int>(b.vertices.size()), rim = static_cast<int>(b.edges.size());
-    const double z = meeting.end.z + meeting.end.rise.x * of.radius;
-    b.vertices.push_back({of.axis.x + of.radius, of.axis.y, z});
-    b.edges.push_back({vertex, vertex, bore, upper});
-    if (meeting.face >= 0) {
-        b.faces[static_cast<std::size_t>(meeting.face)].loops.push_back({{rim, !upper}});
-    } else {
-        const double up = upper ? -1 : 1; // the bottom's outside is the bore
-        b.faces.push_back({Plane{{0, 0, up}, up * meeting.end.z}, -1, {{{rim, !upper}}}});
-    }
-    return rim;
-}
-
-void add_bore(Boundary &b, const Bore &bore, const Meeting &below, const Meeting &above) {
-    const int index = static_cast<int>(b.bores.size());
-    b.bores.push_back({{bore.x, bore.y}, bore.diameter / 2, below.end, above.end});
-    const int lower = add_rim(b, index, false, below), upper = add_rim(b, index, true, above);
-    const int seam = static_cast<int>(b.edges.size());
-    b.edges.push_back(
-        {b.edges[static_cast<std::size_t>(lower)].from, b.edges[static_cast<std::size_t>(upper)].from});
-    b.faces.push_back({Plane{}, index, {{{upper, true}, {seam, false}, {lower, false}, {seam, true}}}});
+    return {{z, {}, false}, -1, true, {}};
 }
 
 } // namespace
@@ -124,7 +92,7 @@ Boundary boundary_of(const Polyhedron &hewn) {
     b.faces.reserve(hewn.faces.size() * 2);
     EdgeIndex index(b);
     for (const Face &face : hewn.faces) {
-        BoundaryFace made{face.plane, -1, {}};
+        BoundaryFace made{face.plane, -1, -1, {}};
         for (const std::vector<int> &loop : face.loops) {
             std::vector<EdgeUse> uses;
             uses.reserve(loop.size());
@@ -138,11 +106,12 @@ Boundary boundary_of(const Polyhedron &hewn) {
 }
 
 std::optional<Boundary> boundary_of(const Body &body) {
-    if (!body.rounds.empty() || (!body.bores.empty() && !body.bores_clear)) return std::nullopt;
+    if (!body.rounds.empty()) return round_boundary_of(body);
+    if (!body.bores.empty() && !body.bores_clear) return std::nullopt;
     Boundary b = boundary_of(body.hewn);
     for (const Bore &bore : body.bores) {
-        const Meeting below = meet(body.hewn, bore, bore.z_from, -1);
-        const Meeting above = meet(body.hewn, bore, bore.z_to, +1);
+        const BoreMeeting below = meet(body.hewn, bore, bore.z_from, -1);
+        const BoreMeeting above = meet(body.hewn, bore, bore.z_to, +1);
         if (!below.clear || !above.clear || (below.face < 0 && above.face < 0)) return std::nullopt;
         add_bore(b, bore, below, above);
     }

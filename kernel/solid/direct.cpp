@@ -1,6 +1,7 @@
 #include "kernel/solid/direct.h"
 
 #include "kernel/solid/rim.h"
+#include "kernel/solid/unrolled.h"
 #include "kernel/solid/wave.h"
 
 #include <BRep_Builder.hxx>
@@ -35,6 +36,9 @@ gp_Dir direction(Vec3 v) {
     return {v.x, v.y, v.z};
 }
 
+/// How far polynomials and what they are on the walls of cylinders lie off one another.
+constexpr double curve_tolerance = 10 * curve_fit;
+
 /// Distances are measured in doubles; this covers the rounding of the measurement itself.
 constexpr double margin = 1.01;
 
@@ -51,7 +55,9 @@ class Writer {
         TopoDS_Shell shell;
         builder_.MakeShell(shell);
         for (const BoundaryFace &face : b_.faces)
-            builder_.Add(shell, face.is_bore_wall() ? bore_wall(face) : plane_face(face));
+            builder_.Add(shell, face.is_bore_wall() ? bore_wall(face)
+                                : face.is_plane()   ? plane_face(face)
+                                                    : round_face(face));
         shell.Closed(true);
         TopoDS_Solid solid;
         builder_.MakeSolid(solid);
@@ -64,8 +70,10 @@ class Writer {
 
     /// An edge must cover its ends' distances from both its planes, a vertex those of all its edges.
     void find_tolerances() {
+        for (std::size_t e = 0; e < b_.edges.size(); ++e)
+            if (b_.edges[e].curve >= 0) edge_tolerance_[e] = curve_tolerance;
         for (const BoundaryFace &face : b_.faces) {
-            if (face.is_bore_wall()) continue;
+            if (!face.is_plane()) continue;
             for (const std::vector<EdgeUse> &loop : face.loops)
                 for (const EdgeUse &use : loop)
                     widen(use.edge, face.plane);
@@ -92,7 +100,9 @@ class Writer {
         edges_.resize(b_.edges.size());
         for (std::size_t e = 0; e < edges_.size(); ++e) {
             const BoundaryEdge &edge = b_.edges[e];
-            if (edge.is_rim())
+            if (edge.curve >= 0)
+                make_curve(e, edge);
+            else if (edge.is_rim())
                 make_rim(e, edge);
             else
                 make_line(e, edge);
@@ -121,6 +131,19 @@ class Writer {
         edges_[e].Closed(true);
     }
 
+    void make_curve(std::size_t e, const BoundaryEdge &edge) {
+        const BoundaryCurve &curve = b_.curves[at(edge.curve)];
+        if (curve.arc) {
+            const Arc &arc = *curve.arc;
+            const gp_Ax2 axes(point(arc.centre), direction(arc.axis), direction(arc.start));
+            builder_.MakeEdge(edges_[e], new Geom_Circle(axes, arc.radius), edge_tolerance_[e]);
+        } else
+            builder_.MakeEdge(edges_[e], spline_of(curve.polynomials), edge_tolerance_[e]);
+        add_ends(e, edge);
+        builder_.Range(edges_[e], 0, curve.arc ? curve.arc->turn : 1);
+        edges_[e].Closed(edge.from == edge.to);
+    }
+
     void add_ends(std::size_t e, const BoundaryEdge &edge) {
         builder_.Add(edges_[e], vertices_[at(edge.from)].Oriented(TopAbs_FORWARD));
         builder_.Add(edges_[e], vertices_[at(edge.to)].Oriented(TopAbs_REVERSED));
@@ -132,15 +155,37 @@ class Writer {
         builder_.MakeFace(made,
                           new Geom_Plane(point(b_.vertices[at(first.from)]), direction(face.plane.normal)),
                           Precision::Confusion());
-        for (const std::vector<EdgeUse> &loop : face.loops) {
-            TopoDS_Wire wire;
-            builder_.MakeWire(wire);
-            for (const EdgeUse &use : loop)
-                builder_.Add(wire,
-                             edges_[at(use.edge)].Oriented(use.forward ? TopAbs_FORWARD : TopAbs_REVERSED));
-            wire.Closed(true);
-            builder_.Add(made, wire);
+        for (const std::vector<EdgeUse> &loop : face.loops)
+            builder_.Add(made, wire_of(loop, false));
+        return made;
+    }
+
+    /// A face whose surface's own normal points into the wood has its loops written backwards.
+    TopoDS_Wire wire_of(const std::vector<EdgeUse> &loop, bool backwards) {
+        TopoDS_Wire wire;
+        builder_.MakeWire(wire);
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const EdgeUse &use = loop[backwards ? loop.size() - 1 - i : i];
+            builder_.Add(wire, edges_[at(use.edge)].Oriented(use.forward != backwards ? TopAbs_FORWARD
+                                                                                      : TopAbs_REVERSED));
         }
+        wire.Closed(true);
+        return wire;
+    }
+
+    TopoDS_Face round_face(const BoundaryFace &face) {
+        const BoundaryRound &round = b_.rounds[at(face.round)];
+        const RoundSurface &s = round.surface;
+        const gp_Ax3 axes(point(s.at), direction(s.along), direction(round.across));
+        TopoDS_Face made;
+        builder_.MakeFace(made, new Geom_CylindricalSurface(axes, s.radius), Precision::Confusion());
+        for (const std::vector<EdgeUse> &loop : face.loops) {
+            for (const EdgeUse &use : loop)
+                builder_.UpdateEdge(edges_[at(use.edge)], unrolled_on(round, b_, b_.edges[at(use.edge)]),
+                                    made, edge_tolerance_[at(use.edge)]);
+            builder_.Add(made, wire_of(loop, s.hollow));
+        }
+        if (s.hollow) made.Orientation(TopAbs_REVERSED);
         return made;
     }
 
@@ -152,14 +197,7 @@ class Writer {
         TopoDS_Face made;
         builder_.MakeFace(made, new Geom_CylindricalSurface(axes, bore.radius), Precision::Confusion());
         add_surface_curves(made, face, bore);
-        TopoDS_Wire wire;
-        builder_.MakeWire(wire);
-        const std::vector<EdgeUse> &loop = face.loops[0];
-        for (auto use = loop.rbegin(); use != loop.rend(); ++use)
-            builder_.Add(wire,
-                         edges_[at(use->edge)].Oriented(use->forward ? TopAbs_REVERSED : TopAbs_FORWARD));
-        wire.Closed(true);
-        builder_.Add(made, wire);
+        builder_.Add(made, wire_of(face.loops[0], true));
         made.Orientation(TopAbs_REVERSED);
         return made;
     }
@@ -168,7 +206,7 @@ class Writer {
         const std::vector<EdgeUse> &loop = face.loops[0];
         for (const std::size_t i : {0U, 2U}) {
             const std::size_t e = at(loop[i].edge);
-            builder_.UpdateEdge(edges_[e], unrolled(bore, b_.edges[e].upper), wall, edge_tolerance_[e]);
+            builder_.UpdateEdge(edges_[e], unrolled(bore, b_.edges[e]), wall, edge_tolerance_[e]);
         }
         const std::size_t seam = at(loop[1].edge);
         const double v = b_.vertices[at(b_.edges[seam].from)].z - bore.below.z;
@@ -177,9 +215,10 @@ class Writer {
         builder_.Continuity(edges_[seam], wall, wall, GeomAbs_CN);
     }
 
-    Handle(Geom2d_Curve) unrolled(const BoundaryBore &bore, bool upper) {
-        const BoreEnd &end = upper ? bore.above : bore.below;
-        const Rim rim = rim_of(bore, upper);
+    Handle(Geom2d_Curve) unrolled(const BoundaryBore &bore, const BoundaryEdge &edge) {
+        if (edge.curve >= 0) return unrolled_rim(b_.curves[at(edge.curve)].polynomials, bore.below.z);
+        const BoreEnd &end = edge.upper ? bore.above : bore.below;
+        const Rim rim = rim_of(bore, edge.upper);
         if (!rim.level) return wave_of(end, bore.radius, bore.below.z, rim.start);
         return new Geom2d_Line(gp_Pnt2d(0, end.z - bore.below.z), gp::DX2d());
     }

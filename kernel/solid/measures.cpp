@@ -1,5 +1,7 @@
 #include "kernel/solid/measures.h"
 
+#include "kernel/solid/round_measures.h"
+
 #include <cmath>
 #include <numbers>
 
@@ -58,6 +60,7 @@ BoreMeasures measures_of_bore(const BoundaryBore &bore) {
 } // namespace
 
 Measures measures_of(const Boundary &b) {
+    if (!b.rounds.empty()) return round_measures_of(b);
     Measures m;
     Vec3 moment;
     for (const BoundaryFace &face : b.faces) {

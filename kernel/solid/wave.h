@@ -8,7 +8,7 @@
 namespace roundlay {
 
 /// u runs evenly from 0 to 2 pi while t runs from `first` to `first` + 2 pi; v is the rim's height over
-/// `foot`. A polynomial of degree 16, off the true wave by less than 2e-11 of its height.
+/// `foot`. Four polynomials end to end, off the true wave by some 1e-13 of its height.
 Handle(Geom2d_BSplineCurve) wave_of(const BoreEnd &end, double radius, double foot, double first);
 
 } // namespace roundlay

@@ -108,6 +108,14 @@ TEST_CASE("A saddle takes what lies below the crossing log's surface") {
     CHECK(body.volume == Approx(pi * 150 * 150 * 2000 - taken).epsilon(1e-4));
 }
 
+TEST_CASE("Round logs are peeled where nothing else is stated") {
+    Shell shell = test::round_shell();
+    CHECK(lay_out(shell).pieces.at(0).finish == Finish::peeled);
+    shell.logs.finish = Finish::hewn;
+    CHECK(lay_out(shell).pieces.at(0).finish == Finish::hewn);
+    CHECK(lay_out(test::plain_shell()).pieces.at(0).finish == Finish::hewn);
+}
+
 TEST_CASE("A small house of round logs is laid out: every log over those it lies on") {
     const Shell shell = test::round_shell();
     const Layout layout = lay_out(shell);

@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/svg/svg.h"
+#include "kernel/document/document.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/run.h"
 #include "tests/support/catch.h"
@@ -90,7 +91,7 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
               ++drawn;
               sheets += book.sheets.size();
               const std::string found = all_clashes(book.sheets) + wrong_links(book);
-              if (!found.empty()) RC_FAIL(found);
+              if (!found.empty()) RC_FAIL(found + write_document(any));
           }) == "");
     if (count > 50) WARN(drawn << " shells, " << sheets << " sheets");
     CHECK(drawn >= count);

@@ -91,6 +91,58 @@ TEST_CASE("a template's outline is that of its tail") {
     CHECK(inside == Approx(outer + 2 * 25)); // top and underside both slope 1:8 across
 }
 
+// A bay turned by 45 degrees: its logs end at half of that to the square, so the end face is wider than the
+// wall.
+TEST_CASE("the end of a log that is cut at a slant is a template in its true size") {
+    Shell bay = plain_shell();
+    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                         Length::mm(2000), 45);
+    const LaidShell shell = laid(bay);
+    int slanting = 0;
+    for (const Joint &joint : distinct_joints(shell.layout)) {
+        const double slant = std::abs(joint.starts.outside - joint.starts.inside);
+        if (slant < 1) continue;
+        CHECK(slant ==
+              Approx(joint.width)); // the walls cross at 45 degrees, and ends lie in the other wall's face
+        const auto ring = end_outline_of(joint);
+        REQUIRE(ring.size() == 4);
+        CHECK(length(ring[0] - Vec2{ring[2].x, ring[0].y}) == Approx(std::sqrt(2.0) * joint.width));
+        ++slanting;
+    }
+    CHECK(slanting > 0);
+}
+
+TEST_CASE("tailed joists and their pockets have templates from above") {
+    Shell house = plain_shell();
+    house.rounds.count = 8;
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "C";
+    floor.level = Length::mm(690);
+    floor.joist = {Length::mm(100), Length::mm(160)};
+    floor.bearing = Length::mm(75);
+    floor.pocket = PocketKind::tailed;
+    floor.tail = Slope::rise_per_run(1.0 / 5);
+    house.floors = {floor};
+    const LaidShell shell = laid(house);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    int ends = 0, pockets = 0;
+    for (const Pattern &pattern : patterns_of(shell.layout)) {
+        if (pattern.stands) continue;
+        const auto &ring = pattern.faces.at(0).outline;
+        const bool pocket = pattern.where.starts_with("pocket");
+        pocket ? ++pockets : ++ends;
+        INFO(pattern.where);
+        // the end is as wide as the joist and narrows by 15 mm on either side over 75 mm
+        const double tail = 75 * (100 + 70) / 2.0;
+        CHECK(area_of(ring) == Approx(pocket ? tail : tail + 60 * 100).epsilon(0.02));
+        CHECK(pattern.tags.size() >= 2);
+    }
+    CHECK(ends == 1);
+    CHECK(pockets == 1);
+}
+
 TEST_CASE("a template on paper has its true size, and so have its check bars") {
     const LaidShell shell = laid(plain_shell());
     const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
@@ -142,19 +194,17 @@ TEST_CASE("tiles laid over one another by their ticks are the whole template") {
 TEST_CASE("the drawing for a machine needs no mending: closed outlines, no duplicates, millimetres") {
     for (const std::string &name : demo_names) {
         const LaidShell shell = demo(name);
-        const auto joints = distinct_joints(shell.layout);
-        const Ran ran = run_on(write_dxf(template_drawing(joints)), audit, ".dxf");
+        const auto patterns = patterns_of(shell.layout);
+        const Ran ran = run_on(write_dxf(template_drawing(patterns)), audit, ".dxf");
         INFO(name << "\n" << ran.out);
         REQUIRE(ran.code == 0);
         CHECK(says(ran, "errors 0 fixes 0 insunits 4"));
         CHECK(says(ran, "duplicates 0"));
         double area = 0;
         std::size_t outlines = 0;
-        for (const Joint &joint : joints) {
-            for (const bool outside : {true, false})
-                area += area_of(outline_of(joint, outside)), ++outlines;
-            if (const auto end = end_outline_of(joint); !end.empty()) area += area_of(end), ++outlines;
-        }
+        for (const Pattern &pattern : patterns)
+            for (const PatternFace &face : pattern.faces)
+                area += area_of(face.outline), ++outlines;
         const std::string n = std::to_string(outlines);
         CHECK(says(ran, "outlines " + n + " closed " + n));
         CHECK(says(ran, "bar 100.0"));

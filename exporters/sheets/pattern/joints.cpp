@@ -180,9 +180,11 @@ std::vector<Vec2> outline_of(const Joint &joint, bool on_outside) {
 }
 
 std::vector<Vec2> end_outline_of(const Joint &joint) {
-    if (std::abs(joint.starts.outside - joint.starts.inside) > alike_by)
-        return {}; // its true shape is in no face
-    double low_out = joint.under.at(0), low_in = low_out, high_out = joint.top.at(0), high_in = high_out;
+    const auto ends = [&](const HewnFace &face) {
+        return SawLine{face.at(joint.starts.outside), face.at(joint.starts.inside)};
+    };
+    auto [low_out, low_in] = ends(joint.under);
+    auto [high_out, high_in] = ends(joint.top);
     bool cut_at_end = false;
     for (const JointCut &cut : joint.cuts) {
         if (cut.near.outside > joint.starts.outside + alike_by) continue;
@@ -192,7 +194,9 @@ std::vector<Vec2> end_outline_of(const Joint &joint) {
     }
     if (!cut_at_end) return {};
     // seen from beyond the datum end the outside is right, from beyond the far end it is left
-    const double out = joint.end == End::datum ? joint.width : 0, in = joint.width - out;
+    const double width =
+        std::hypot(joint.width, joint.starts.outside - joint.starts.inside); // true on a slant
+    const double out = joint.end == End::datum ? width : 0, in = width - out;
     std::vector<Vec2> ring{{out, low_out}, {out, high_out}, {in, high_in}, {in, low_in}};
     if (joint.end == End::far) std::reverse(ring.begin(), ring.end());
     return ring;

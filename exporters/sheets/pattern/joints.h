@@ -35,7 +35,7 @@ std::vector<Joint> distinct_joints(const Layout &layout);
 /// is seen from outside the wood with the log lying as in the wall.
 std::vector<Vec2> outline_of(const Joint &joint, bool on_outside);
 
-/// Outline of the end face seen from beyond the end; empty where the log runs past its notch unchanged.
+/// Outline of the end face in its true size, seen from beyond the end along the log; empty where the log runs past its notch unchanged.
 std::vector<Vec2> end_outline_of(const Joint &joint);
 
 } // namespace roundlay::sheets

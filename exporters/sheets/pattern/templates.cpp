@@ -12,62 +12,8 @@ namespace {
 
 constexpr double between = 20; ///< mm of template material between outlines for a machine
 constexpr const char *outline_layer = "OUTLINE-THROUGH";
-constexpr const char *mark_layer = "MARK-LINE";
 constexpr const char *text_layer = "TEXT";
 constexpr const char *check_layer = "CHECK";
-
-struct FaceTemplate {
-    std::string name; ///< "T1 outside"
-    std::vector<Vec2> outline;
-    std::vector<Path> marks; ///< inside the outline
-};
-
-bool known(const std::vector<double> &all, double v) {
-    return std::any_of(all.begin(), all.end(), [&](double o) { return std::abs(o - v) < 0.01; });
-}
-
-/// Upright lines at the shoulders that the outline does not show: from seam to seam through the tail's root.
-std::vector<Path> shoulder_marks(const Joint &joint, bool on_outside, bool mirrored) {
-    std::vector<Path> marks;
-    std::vector<double> done;
-    for (const JointCut &cut : joint.cuts)
-        for (const SawLine &line : {cut.near, cut.far}) {
-            const double x = on_outside ? line.outside : line.inside;
-            if (x < (on_outside ? joint.starts.outside : joint.starts.inside) + 0.01 ||
-                x > joint.length - 0.01 || known(done, x))
-                continue;
-            done.push_back(x);
-            double low = joint.under.at(x), high = joint.top.at(x);
-            for (const JointCut &c : joint.cuts) {
-                const double near = on_outside ? c.near.outside : c.near.inside,
-                             far = on_outside ? c.far.outside : c.far.inside;
-                if (std::abs(near - x) > 0.01 && std::abs(far - x) > 0.01) continue;
-                const bool at_near = std::abs(near - x) < 0.01;
-                const double z = on_outside ? (at_near ? c.outside_near : c.outside_far)
-                                            : (at_near ? c.inside_near : c.inside_far);
-                c.side == Side::top ? high = z : low = z;
-            }
-            const double px = mirrored ? -x : x;
-            marks.push_back({{{px, low}, {px, high}}, false, Line::dimension, mark_layer});
-        }
-    return marks;
-}
-
-std::vector<FaceTemplate> faces_of(const Joint &joint) {
-    std::vector<FaceTemplate> faces;
-    for (const bool outside : {true, false}) {
-        const bool mirrored = outside == (joint.end == End::far);
-        faces.push_back({joint.name + (outside ? " outside" : " inside"), outline_of(joint, outside),
-                         shoulder_marks(joint, outside, mirrored)});
-    }
-    const std::vector<Vec2> end = end_outline_of(joint);
-    if (!end.empty()) faces.push_back({joint.name + " end", end, {}});
-    return faces;
-}
-
-std::string end_words(const Joint &joint) {
-    return joint.within ? "within the log" : joint.end == End::datum ? "datum end" : "far end";
-}
 
 Rect around(const std::vector<Vec2> &points) {
     Rect box = Rect::nothing();
@@ -90,13 +36,15 @@ Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
 }
 
 /// Name, end and logs in the middle of the outline, as far as they fit; an arrow up beside them.
-void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
+void add_words(Board &board, const Pattern &pattern, const PatternFace &face) {
     const Rect box = around(face.outline);
     const double width = box.width() * 0.55;
     std::vector<std::pair<std::string, double>> lines{{face.name, 7.0}};
-    lines.emplace_back(end_words(joint), 3.5);
+    lines.emplace_back(pattern.where, 3.5);
     const auto tags =
-        wrapped(std::to_string(joint.tags.size()) + " logs: " + list_of(joint.tags), width, 2.5);
+        wrapped(std::to_string(pattern.tags.size()) + (pattern.tags.size() == 1 ? " piece: " : " pieces: ") +
+                    list_of(pattern.tags),
+                width, 2.5);
     for (std::size_t i = 0; i < std::min<std::size_t>(tags.size(), 6); ++i)
         lines.emplace_back(tags[i], 2.5);
     if (tags.size() > 6) lines.emplace_back("and more, see the list of templates", 2.5);
@@ -107,6 +55,7 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
             if (board.put(words_at(words, {0, 0}, height, height > 3), {{try_x, y}})) break;
         y -= height * 1.7;
     }
+    if (!pattern.stands) return;
     for (const double x :
          {box.x0 + box.width() * 0.2, box.x0 + box.width() * 0.12, box.x0 + box.width() * 0.86}) {
         const Vec2 foot{x, box.centre().y - 10};
@@ -119,27 +68,27 @@ void add_words(Board &board, const Joint &joint, const FaceTemplate &face) {
     }
 }
 
-Block template_block(const Joint &joint, const FaceTemplate &face) {
+Block template_block(const Pattern &pattern, const PatternFace &face) {
     Board board;
     board.add(Path{face.outline, true, Line::visible, ""});
     for (const Path &mark : face.marks)
         board.add(mark);
-    add_words(board, joint, face);
+    add_words(board, pattern, face);
     return {bounds(board.items()).grown(1), board.finished()};
 }
 
-Sheet list_sheet(const std::vector<Joint> &joints, PaperSize size, const FullSizeWords &words,
+Sheet list_sheet(const std::vector<Pattern> &patterns, PaperSize size, const FullSizeWords &words,
                  const Words &lengths, std::size_t &from) {
     Table table;
-    table.title = "Templates at full size: which logs they are for";
+    table.title = "Templates at full size: which pieces they are for";
     table.columns = {{"No.", Across::left, 12},
-                     {"End", Across::left, 16},
+                     {"Where", Across::left, 36},
                      {"Blank", Across::left, 34},
-                     {"Logs", Across::left, 88}};
-    for (const Joint &joint : joints)
-        table.rows.push_back({joint.name, end_words(joint),
-                              lengths.length(joint.width) + " \u00D7 " + lengths.length(joint.height),
-                              list_of(joint.tags)});
+                     {"Pieces", Across::left, 70}};
+    for (const Pattern &pattern : patterns)
+        table.rows.push_back({pattern.name, pattern.where,
+                              lengths.length(pattern.width) + " \u00D7 " + lengths.length(pattern.height),
+                              list_of(pattern.tags)});
     const LaidTable laid(table);
     Page page(full_size_area(size));
     from += page.put_rows(laid, from, 1);
@@ -153,17 +102,17 @@ Sheet list_sheet(const std::vector<Joint> &joints, PaperSize size, const FullSiz
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = size_of(shell.units == UnitSystem::metric ? Paper::a4 : Paper::letter);
     const Words lengths(shell.units, options.denominator);
-    const std::vector<Joint> joints = distinct_joints(layout);
+    const std::vector<Pattern> patterns = patterns_of(layout);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
     std::vector<Sheet> sheets;
-    for (std::size_t listed = 0, before = 1; listed < joints.size() && before != listed;) {
+    for (std::size_t listed = 0, before = 1; listed < patterns.size() && before != listed;) {
         before = listed;
-        sheets.push_back(list_sheet(joints, size, {"Templates", "Templates", "", footer}, lengths, listed));
+        sheets.push_back(list_sheet(patterns, size, {"Templates", "Templates", "", footer}, lengths, listed));
         sheets.back().anchor = "templates:" + std::to_string(sheets.size());
     }
-    for (const Joint &joint : joints)
-        for (const FaceTemplate &face : faces_of(joint)) {
-            const Block block = template_block(joint, face);
+    for (const Pattern &pattern : patterns)
+        for (const PatternFace &face : pattern.faces) {
+            const Block block = template_block(pattern, face);
             const PaperSize lying = turned(size);
             const bool turn = count_of_tiles(block, lying) < count_of_tiles(block, size);
             const FullSizeWords words{face.name, "Templates", "template:" + face.name, footer};
@@ -173,12 +122,12 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     return sheets;
 }
 
-Sheet template_drawing(const std::vector<Joint> &joints) {
+Sheet template_drawing(const std::vector<Pattern> &patterns) {
     Sheet sheet;
     sheet.title = "Templates";
     double x = 0, tallest = 0;
-    for (const Joint &joint : joints)
-        for (const FaceTemplate &face : faces_of(joint)) {
+    for (const Pattern &pattern : patterns)
+        for (const PatternFace &face : pattern.faces) {
             const Rect box = around(face.outline);
             const Vec2 by{x - box.x0, between - box.y0};
             sheet.items.push_back(moved(Item(Path{face.outline, true, Line::visible, outline_layer}), by));

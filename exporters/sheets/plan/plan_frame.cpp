@@ -91,6 +91,13 @@ Text number_beside(const std::string &number, double lettering, Vec2 on_line, Ve
     return text;
 }
 
+/// Whether its arrowheads stay off what is there; its lines yield to words.
+bool arrowheads_free(const Board &board, const std::vector<Item> &lines) {
+    return std::all_of(lines.begin(), lines.end(), [&](const Item &item) {
+        return !std::holds_alternative<Fill>(item) || board.is_free(bounds(item), false);
+    });
+}
+
 bool clear_of(const Rect &box, const std::vector<Item> &items) {
     return std::none_of(items.begin(), items.end(), [&](const Item &item) {
         const auto strokes = strokes_of(item);
@@ -111,7 +118,8 @@ bool add_wall_length(Board &board, Vec2 from, Vec2 to, const std::string &number
             const Text text =
                 number_beside(number, lettering, from + away * out + (part * run) * along, along, out);
             const Rect box = box_of(text).grown(0.3);
-            if (!board.is_free(box, true) || !clear_of(box, lines)) continue;
+            if (!board.is_free(box, true) || !clear_of(box, lines) || !arrowheads_free(board, lines))
+                continue;
             for (const Item &line : lines)
                 board.add(line);
             board.add(text);

@@ -76,11 +76,13 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
 }
 
 Shell any_of_all_shells() {
-    switch (*rc::gen::inRange(0, 6)) {
+    switch (*rc::gen::inRange(0, 7)) {
     case 4:
         return any_stepped_shell();
     case 5:
         return any_waned_shell();
+    case 6:
+        return any_saddle_shell();
     case 1:
         return any_tapered_shell();
     case 2:

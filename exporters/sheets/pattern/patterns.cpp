@@ -1,0 +1,128 @@
+#include "exporters/sheets/pattern/patterns.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double alike_by = 0.01; ///< mm
+constexpr double past_neck = 60;  ///< mm of joist shown beyond its tail, to hold the template by
+
+bool known(const std::vector<double> &all, double v) {
+    return std::any_of(all.begin(), all.end(), [&](double o) { return std::abs(o - v) < alike_by; });
+}
+
+/// Upright lines at the shoulders that the outline does not show: from seam to seam through the tail's root.
+std::vector<Path> shoulder_marks(const Joint &joint, bool on_outside, bool mirrored) {
+    std::vector<Path> marks;
+    std::vector<double> done;
+    for (const JointCut &cut : joint.cuts)
+        for (const SawLine &line : {cut.near, cut.far}) {
+            const double x = on_outside ? line.outside : line.inside;
+            if (x < (on_outside ? joint.starts.outside : joint.starts.inside) + alike_by ||
+                x > joint.length - alike_by || known(done, x))
+                continue;
+            done.push_back(x);
+            double low = joint.under.at(x), high = joint.top.at(x);
+            for (const JointCut &c : joint.cuts) {
+                const double near = on_outside ? c.near.outside : c.near.inside,
+                             far = on_outside ? c.far.outside : c.far.inside;
+                if (std::abs(near - x) > alike_by && std::abs(far - x) > alike_by) continue;
+                const bool at_near = std::abs(near - x) < alike_by;
+                const double z = on_outside ? (at_near ? c.outside_near : c.outside_far)
+                                            : (at_near ? c.inside_near : c.inside_far);
+                c.side == Side::top ? high = z : low = z;
+            }
+            const double px = mirrored ? -x : x;
+            marks.push_back({{{px, low}, {px, high}}, false, Line::dimension, score_layer});
+        }
+    return marks;
+}
+
+/// The upper half of a shape that is even about its axis, and the lower one with it; counter-clockwise.
+std::vector<Vec2> evenly_about_axis(const std::vector<Vec2> &lower) {
+    std::vector<Vec2> ring = lower;
+    for (auto p = lower.rbegin(); p != lower.rend(); ++p)
+        ring.push_back({p->x, -p->y});
+    return ring;
+}
+
+/// From the joist's end, its axis along x; the shoulder at the neck is part of the outline where there is
+/// one.
+Pattern pattern_of(const TailedEnd &tail, const Blank &blank) {
+    std::vector<Vec2> lower{{0, -tail.width_at_end / 2}, {tail.length, -tail.width_at_neck / 2}};
+    if (std::abs(tail.width_at_neck - blank.width) > alike_by)
+        lower.push_back({tail.length, -blank.width / 2});
+    lower.push_back({tail.length + past_neck, -blank.width / 2});
+    return {"",
+            "joist's end from above",
+            blank.width,
+            blank.height,
+            false,
+            {},
+            {{"", evenly_about_axis(lower), {}}}};
+}
+
+/// From the face that it opens in, into the log along x.
+Pattern pattern_of(const Pocket &pocket) {
+    const double at_face = pocket.cut->half_at_face, at_back = pocket.cut->half_at_back;
+    return {"",
+            "pocket from above",
+            2 * at_face,
+            pocket.depth,
+            false,
+            {},
+            {{"", evenly_about_axis({{0, -at_face}, {pocket.depth, -at_back}}), {}}}};
+}
+
+bool alike(const Pattern &a, const Pattern &b) {
+    if (a.where != b.where) return false;
+    const auto &p = a.faces.at(0).outline, &q = b.faces.at(0).outline;
+    return std::equal(p.begin(), p.end(), q.begin(), q.end(),
+                      [](Vec2 u, Vec2 v) { return length(u - v) < alike_by; });
+}
+
+/// Adds a shape seen from above, or the tag to one that is alike.
+void add(std::vector<Pattern> &all, std::size_t first, Pattern pattern, const std::string &tag) {
+    for (std::size_t i = first; i < all.size(); ++i)
+        if (alike(all[i], pattern)) {
+            if (all[i].tags.back() != tag) all[i].tags.push_back(tag);
+            return;
+        }
+    pattern.name = "T" + std::to_string(all.size() + 1);
+    pattern.tags = {tag};
+    pattern.faces[0].name = pattern.name + " above";
+    all.push_back(std::move(pattern));
+}
+
+} // namespace
+
+Pattern pattern_of(const Joint &joint) {
+    const char *where = joint.within ? "within the log" : joint.end == End::datum ? "datum end" : "far end";
+    Pattern pattern{joint.name, where, joint.width, joint.height, true, joint.tags, {}};
+    for (const bool outside : {true, false}) {
+        const bool mirrored = outside == (joint.end == End::far);
+        pattern.faces.push_back({joint.name + (outside ? " outside" : " inside"), outline_of(joint, outside),
+                                 shoulder_marks(joint, outside, mirrored)});
+    }
+    const std::vector<Vec2> end = end_outline_of(joint);
+    if (!end.empty()) pattern.faces.push_back({joint.name + " end", end, {}});
+    return pattern;
+}
+
+std::vector<Pattern> patterns_of(const Layout &layout) {
+    std::vector<Pattern> all;
+    for (const Joint &joint : distinct_joints(layout))
+        all.push_back(pattern_of(joint));
+    const std::size_t joints = all.size();
+    for (const Piece &piece : layout.pieces)
+        for (const TailedEnd &tail : features_of(piece).tails)
+            add(all, joints, pattern_of(tail, piece.blank), piece.tag);
+    for (const Piece &piece : layout.pieces)
+        for (const Pocket &pocket : features_of(piece).pockets)
+            add(all, joints, pattern_of(pocket), piece.tag);
+    return all;
+}
+
+} // namespace roundlay::sheets
