@@ -821,6 +821,30 @@
         <source>What is chosen</source>
         <translation>Ce qui est choisi</translation>
     </message>
+    <message>
+        <source>Its notch is seen, and changed, in the panel Joint.</source>
+        <translation>Son entaille se voit et se change dans le panneau Assemblage.</translation>
+    </message>
+    <message>
+        <source>Header log</source>
+        <translation>Pièce de linteau</translation>
+    </message>
+    <message>
+        <source>%1, runs %2 and %3 past the jambs</source>
+        <translation>%1, dépasse les jambages de %2 et %3</translation>
+    </message>
+    <message>
+        <source>Log below</source>
+        <translation>Pièce dessous</translation>
+    </message>
+    <message>
+        <source>Settle space</source>
+        <translation>Espace de tassement</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>selon</translation>
+    </message>
 </context>
 <context>
     <name>MainWindow</name>
@@ -3202,6 +3226,46 @@
     <message>
         <source>cannot use &quot;%1&quot;: %2</source>
         <translation>impossible d’utiliser « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation>comme indiqué</translation>
+    </message>
+    <message>
+        <source>%1 (%2; %3)</source>
+        <translation>%1 (%2 ; %3)</translation>
+    </message>
+    <message>
+        <source>13 mm for each 300 mm of height</source>
+        <translation>13 mm par 300 mm de hauteur</translation>
+    </message>
+    <message>
+        <source>least clearance above openings in walls of horizontal logs that can shrink</source>
+        <translation>jeu minimal au-dessus des ouvertures dans des murs de pièces horizontales sujettes au retrait</translation>
+    </message>
+    <message>
+        <source>60 mm per metre; also quoted as 3/4 in per foot</source>
+        <translation>60 mm par mètre ; aussi cité comme 3/4 po par pied</translation>
+    </message>
+    <message>
+        <source>green round logs, scribed</source>
+        <translation>bois ronds verts, tracés</translation>
+    </message>
+    <message>
+        <source>3/16 in for each log of 12 in with its chink of 4 in</source>
+        <translation>3/16 po par pièce de 12 po avec son joint de 4 po</translation>
+    </message>
+    <message>
+        <source>hewn chinked walls</source>
+        <translation>murs équarris jointoyés</translation>
+    </message>
+    <message>
+        <source>a newspaper article of 1999, a rule of thumb</source>
+        <translation>un article de journal de 1999, une règle empirique</translation>
+    </message>
+    <message>
+        <source>log building standards of 2000 for scribed round logs, settling</source>
+        <translation>normes de construction en bois rond tracé de 2000, tassement</translation>
     </message>
 </context>
 <context>
