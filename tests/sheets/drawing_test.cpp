@@ -87,6 +87,18 @@ TEST_CASE("text hanging under its line is part of its box") {
     CHECK(box_of(words("HEM", {0, 0})).y0 == 0);
 }
 
+TEST_CASE("a length in feet and inches is not broken over two lines") {
+    const std::string words = "tail 2' 11 3/16\" long and 5 3/16\" wide, 2 of them";
+    for (double width = 20; width < 60; ++width) {
+        std::string all;
+        for (const std::string &line : wrapped(words, width, 2.5))
+            all += line + "|";
+        INFO(all);
+        CHECK(all.find("2' 11 3/16\"") != std::string::npos);
+        CHECK(all.find("5 3/16\"") != std::string::npos);
+    }
+}
+
 TEST_CASE("wrapping keeps all words and no line is wider than asked") {
     const std::string text =
         "one two three four five six seven eight Donaudampfschifffahrtsgesellschaft nine";

@@ -38,12 +38,32 @@ struct Wrapper {
     }
 };
 
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+/// Whether feet, inches and their fraction are parted by this space: `5 3/16"`, `2' 0"`.
+bool within_length(std::string_view words, std::size_t space) {
+    if (space == 0 || space + 1 >= words.size() || !is_digit(words[space + 1])) return false;
+    if (words[space - 1] == '\'') return true;
+    const std::size_t next = words.find_first_not_of("0123456789", space + 1);
+    return is_digit(words[space - 1]) && next != std::string_view::npos && words[next] == '/';
+}
+
+/// Up to the next space at which a line may end.
+std::size_t end_of_word(std::string_view words) {
+    std::size_t space = words.find(' ');
+    while (space != std::string_view::npos && within_length(words, space))
+        space = words.find(' ', space + 1);
+    return space;
+}
+
 } // namespace
 
 std::vector<std::string> wrapped(std::string_view words, double width, double height, bool bold) {
     Wrapper wrapper{width, height, bold};
     while (!words.empty()) {
-        const std::size_t space = words.find(' ');
+        const std::size_t space = end_of_word(words);
         const std::string_view word = words.substr(0, space);
         if (!word.empty()) wrapper.add(std::string(word));
         words.remove_prefix(space == std::string_view::npos ? words.size() : space + 1);

@@ -125,9 +125,11 @@ class Reader {
 
     Row row(std::size_t stretch, const std::string &caption) const {
         const Stretch &s = stretches_[stretch];
+        const std::string of_timber = caption == "Outside" ? "Right" : "Left";
         const double capital = 3.5, em = capital / (1493.0 / 2048), descent = 0.236 * em;
         for (const PaperWord &w : words_) {
-            if (w.text != caption || !s.has(w) || w.x0 > 30 || w.y1 - w.y0 < 5) continue;
+            if ((w.text != caption && w.text != of_timber) || !s.has(w) || w.x0 > 30 || w.y1 - w.y0 < 5)
+                continue;
             const double top = w.y1 - descent - capital + (caption == "Outside" ? 9 : 0);
             return {top, top + piece.blank.height * scale_};
         }
@@ -168,7 +170,8 @@ class Reader {
         });
     }
 
-    /// Heights written in the wood beside a mark, or off the end of the log where there is no room; ascending.
+    /// Heights written in the wood beside a mark, or off the end of the log where there is no room;
+    /// ascending.
     std::vector<double> heights(const Mark &mark, const char *face, int side) const {
         const Stretch &s = stretches_[mark.stretch];
         std::vector<double> inner, outer;
@@ -254,13 +257,14 @@ class Reader {
     }
 
     void add_box(const CutLine &line) {
-        const bool sill = line.words.starts_with("Sill cut"), header = line.words.starts_with("Header cut");
-        if (!sill && !header) return;
+        const bool sill = line.words.starts_with("Sill cut"), header = line.words.starts_with("Header cut"),
+                   seat = line.words.starts_with("Seat on");
+        if (!sill && !header && !seat) return;
         const auto [from, to] = ends_by_number(line.number, sill);
         const double level =
             from.value > 0 ? height(from, "Outside", -1, true) : height(to, "Outside", 1, true);
         BoxCut cut;
-        cut.use = sill ? BoxUse::sill : BoxUse::header;
+        cut.use = sill ? BoxUse::sill : seat ? BoxUse::seat : BoxUse::header;
         cut.box.low = {from.value, -beyond, sill ? level : -beyond};
         cut.box.high = {to.value, piece.blank.width + beyond, sill ? piece.blank.height + beyond : level};
         piece.cuts.emplace_back(cut);
