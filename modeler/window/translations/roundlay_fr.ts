@@ -905,10 +905,6 @@
         <translation>Montrer des millimètres</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model: arrow keys turn, with Shift they move.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
-    </message>
-    <message>
         <source>Keyboard</source>
         <translation>Clavier</translation>
     </message>
@@ -1308,6 +1304,10 @@
         <source>Ctrl+Shift+F</source>
         <translation>Ctrl+Shift+F</translation>
     </message>
+    <message>
+        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1674,7 +1674,7 @@
     </message>
     <message>
         <source>Sheet %1 of %2: Page Up, Page Down</source>
-        <translation>Fiche %1 sur %2 : Page précédente, Page suivante</translation>
+        <translation>Fiche %1 sur %2 : Page haut, Page bas</translation>
     </message>
 </context>
 <context>
