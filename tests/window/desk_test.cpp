@@ -47,6 +47,7 @@ class DeskTest : public QObject {
     void an_edit_is_undone_and_done_again_to_the_letter();
     void what_is_restated_reads_back_as_meant();
     void a_partition_comes_moves_and_goes();
+    void a_new_opening_brings_no_warning();
     void a_floor_comes_is_changed_and_goes();
     void nonsense_in_a_length_field_keeps_the_old_value();
     void a_drag_comes_to_rest_on_the_nearest_line();
@@ -186,6 +187,17 @@ void DeskTest::a_partition_comes_moves_and_goes() {
     QVERIFY(!with_partition(shell, "A", shell.walls[0].length));
     QVERIFY(!partition_moved(shell, 0, Length::mm(1000)));
     QVERIFY(without_partition(shell, "Z") == shell);
+}
+
+void DeskTest::a_new_opening_brings_no_warning() {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const OpeningKind kind : {OpeningKind::window, OpeningKind::door}) {
+            const Shell shell = *shell_of(usual_shell(Shape::rectangle, units));
+            const auto next = with_opening(shell, usual_opening(kind, "A", units), 4000);
+            QVERIFY(next);
+            for (const Finding &f : lay_out(*next).findings)
+                QVERIFY2(f.weight == Weight::note, f.message.c_str());
+        }
 }
 
 void DeskTest::a_floor_comes_is_changed_and_goes() {

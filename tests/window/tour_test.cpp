@@ -107,6 +107,7 @@ void TourTest::look_at(MainWindow &window, const QString &name) {
     for (const auto &turn : turns) {
         for (const char *dock : turn)
             raise(dock);
+        if (&turn == &turns[2]) window.selection().choose_piece(window.desk().standing()->job.layout, 3);
         keep_picture(window, QStringLiteral("%1-%2-%3").arg(QTest::currentDataTag(), name).arg(++number));
         QCOMPARE(cut_off(window), QStringList());
     }
@@ -121,6 +122,14 @@ void TourTest::the_views() {
     window.resize(size);
     window.show();
     keep_picture(window, QStringLiteral("%1-start").arg(QTest::currentDataTag()));
+    QVERIFY(window.open(demo_file("one-room")));
+    QVERIFY(!window.save_to("/dev/full"));
+    keep_picture(window, QStringLiteral("%1-message").arg(QTest::currentDataTag()));
+    QVERIFY2(cut_off(window).isEmpty(), qPrintable(cut_off(window).join(u'|')));
+    window.close_document();
+    QVERIFY(settled(window));
+    QCOMPARE(window.findChild<QLabel *>("summary")->text(), QString()); // nothing is there to be built
+    keep_picture(window, QStringLiteral("%1-start-again").arg(QTest::currentDataTag()));
     for (int demo = 0; demo < 4; ++demo) {
         if (demo < 3)
             window.begin_demo(demo);

@@ -144,6 +144,17 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 right through at %3"),
     QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the top at %4"),
     QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the underside at %4"),
+    // settling
+    QT_TRANSLATE_NOOP("kernel", "as stated"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3)"),
+    QT_TRANSLATE_NOOP("kernel", "13 mm for each 300 mm of height"),
+    QT_TRANSLATE_NOOP("kernel", "least clearance above openings in walls of horizontal logs that can shrink"),
+    QT_TRANSLATE_NOOP("kernel", "60 mm per metre; also quoted as 3/4 in per foot"),
+    QT_TRANSLATE_NOOP("kernel", "green round logs, scribed"),
+    QT_TRANSLATE_NOOP("kernel", "3/16 in for each log of 12 in with its chink of 4 in"),
+    QT_TRANSLATE_NOOP("kernel", "hewn chinked walls"),
+    QT_TRANSLATE_NOOP("kernel", "a newspaper article of 1999, a rule of thumb"),
+    QT_TRANSLATE_NOOP("kernel", "log building standards of 2000 for scribed round logs, settling"),
     // woods
     QT_TRANSLATE_NOOP("kernel", "white spruce"),
     QT_TRANSLATE_NOOP("kernel", "Engelmann spruce"),

@@ -58,6 +58,40 @@ double length_of(const Shell &shell, const std::string &name) {
     return 0;
 }
 
+/// Warnings of thin logs over and under the last opening, which a sill or height on a seam has not.
+std::size_t complaints_of_last(const Shell &shell) {
+    const std::string own = "opening[" + std::to_string(shell.openings.size() - 1) + "]";
+    const Layout layout = lay_out(shell);
+    return static_cast<std::size_t>(
+        std::count_if(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
+            return f.weight != Weight::note && f.subject.starts_with(own);
+        }));
+}
+
+/// The nearest length about the part of the last opening with which it complains least, within half a pitch.
+void ease(Shell &shell, Length Opening::*part) {
+    const Length usual = shell.openings.back().*part;
+    const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+    const double far = shell.rounds.pitch ? shell.rounds.pitch->mm() / 2 : 10 * step;
+    std::size_t least = complaints_of_last(shell);
+    Length best = usual;
+    for (int i = 2; least > 0 && i / 2 * step <= far; ++i) { // up and down by turns
+        shell.openings.back().*part = usual + Length::mm((i % 2 == 0 ? 1 : -1) * (i / 2) * step);
+        const std::size_t now = complaints_of_last(shell);
+        if (now >= least) continue;
+        least = now;
+        best = shell.openings.back().*part;
+    }
+    shell.openings.back().*part = best;
+}
+
+/// Sill and height on seams where there are some near: whoever adds an opening is told of nothing at once.
+Shell eased(Shell shell, OpeningKind kind) {
+    if (kind == OpeningKind::window) ease(shell, &Opening::sill);
+    ease(shell, &Opening::height);
+    return shell;
+}
+
 } // namespace
 
 Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units) {
@@ -80,7 +114,9 @@ std::optional<Shell> with_opening(const Shell &shell, Opening opening, double mi
         const double from = begin + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
         if (from <= 0 || from + opening.width.mm() >= length) continue;
         next.openings.back().from_left = Length::mm(from);
-        if (fits(next, errors)) return next;
+        if (!fits(next, errors)) continue;
+        const Shell easy = eased(next, opening.kind);
+        return fits(easy, errors) ? easy : next;
     }
     return {};
 }

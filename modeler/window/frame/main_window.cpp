@@ -20,6 +20,7 @@
 
 #include <QDockWidget>
 #include <QLabel>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -71,7 +72,12 @@ void MainWindow::make_views() {
     start_ = new StartPage;
     message_ = new MessageBar;
     pages_ = new QStackedWidget;
-    pages_->addWidget(start_);
+    auto *scroll = new QScrollArea; // the window may be lower than all that can be begun with
+    scroll->setWidget(start_);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    pages_->addWidget(scroll);
     pages_->addWidget(model_);
     auto *centre = new QWidget;
     auto *column = new QVBoxLayout(centre);
@@ -82,6 +88,7 @@ void MainWindow::make_views() {
     setCentralWidget(centre);
     hint_ = new QLabel;
     summary_ = new QLabel;
+    summary_->setObjectName(QStringLiteral("summary"));
     statusBar()->addWidget(hint_, 1);
     statusBar()->addPermanentWidget(summary_);
 }
@@ -190,7 +197,9 @@ void MainWindow::show_state() {
     for (const Finding &f : state.job.findings)
         errors += f.weight == Weight::error ? 1 : 0;
     QString words;
-    if (errors > 0)
+    if (!desk_->is_open())
+        words.clear();
+    else if (errors > 0)
         words = tr("Cannot be built: see the findings");
     else if (state.stands())
         words = tr("%1 pieces, %2 rounds, worked out in %3 ms")
@@ -198,6 +207,8 @@ void MainWindow::show_state() {
                     .arg(state.job.layout.rounds)
                     .arg(state.times.all(), 0, 'f', 0);
     summary_->setText(words);
+    statusBar()->layout()->invalidate(); // it does not always look again by itself
+    statusBar()->layout()->activate();
     enable_actions();
 }
 

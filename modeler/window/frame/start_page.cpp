@@ -75,7 +75,7 @@ QIcon demo_icon(const Demo &demo) {
 
 StartPage::StartPage(QWidget *parent)
     : QWidget(parent), recent_label_(new QLabel(tr("&Recent documents"))), recent_(new QListWidget) {
-    constexpr int column_width = 560, icon_size = 96;
+    constexpr int column_width = 560, least_recent = 64, icon_size = 96;
     auto *sign = new QLabel;
     sign->setPixmap(QIcon(QStringLiteral(":/roundlay.svg")).pixmap(icon_size, icon_size));
     auto *title = new QLabel(tr("A shell of hewn logs, from the plan to the last peg"));
@@ -106,6 +106,7 @@ StartPage::StartPage(QWidget *parent)
                 &QCommandLinkButton::clicked, this, [this, n = number++] { emit asked_for_demo(n); });
     recent_label_->setBuddy(recent_);
     recent_->setAccessibleName(tr("Recent documents"));
+    recent_->setMinimumHeight(least_recent);
     column->addWidget(recent_label_);
     column->addWidget(recent_, 2);
     column->addStretch(1);

@@ -26,6 +26,7 @@ template <typename T> std::optional<T> stated_in(const QComboBox &box) {
 LogFields::LogFields(QWidget *parent)
     : QGroupBox(tr("Stated of the whole log"), parent), mark_(new QLineEdit) {
     auto *form = new QFormLayout(this);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     mark_->setObjectName(QStringLiteral("mark"));
     mark_->setAccessibleName(tr("Mark on the log"));
     form->addRow(tr("&Mark on the log"), mark_);

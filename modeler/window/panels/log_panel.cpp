@@ -120,7 +120,7 @@ void LogPanel::refresh() {
     else if (wall_->isVisibleTo(this))
         show_wall();
     else if (state && chosen.kind == Chosen::Kind::corner)
-        title_->setText(tr("Corner %1").arg(text(chosen.name)));
+        show_corner();
     else
         words_->setText(tr("Choose a log, an opening, a wall or a corner in any view."));
 }
@@ -149,6 +149,12 @@ void LogPanel::show_opening() {
     sill_->set_length(o.sill, units);
     width_->set_length(o.width, units);
     height_->set_length(o.height, units);
+    if (desk_.is_current()) words_->setText(words_of_opening(*desk_.standing(), static_cast<int>(at)));
+}
+
+void LogPanel::show_corner() {
+    title_->setText(tr("Corner %1").arg(text(selection_.chosen().name)));
+    words_->setText(tr("Its notch is seen, and changed, in the panel Joint."));
 }
 
 void LogPanel::show_wall() {

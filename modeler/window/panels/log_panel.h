@@ -33,6 +33,7 @@ class LogPanel : public QWidget {
     void show_log(int piece);
     void show_opening();
     void show_wall();
+    void show_corner();
     void take_log();
     void take_opening();
     void take_name();

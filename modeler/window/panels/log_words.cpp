@@ -2,6 +2,7 @@
 
 #include "exporters/lists/cut_list.h"
 #include "kernel/layout/finding_pieces.h"
+#include "kernel/review/opening_facts.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
@@ -94,6 +95,25 @@ QString words_of_piece(const State &state, int piece) {
         if (other != piece) alike.push_back(layout.pieces[static_cast<std::size_t>(other)].tag);
     words.row(QCoreApplication::translate("LogPanel", "Equal to"), joined(alike));
     return words.table() + Words::findings(state, piece);
+}
+
+QString words_of_opening(const State &state, int opening) {
+    const auto all = opening_facts(state.job.shell, state.job.layout);
+    if (opening < 0 || opening >= static_cast<int>(all.size())) return {};
+    const OpeningFacts &facts = all[static_cast<std::size_t>(opening)];
+    const UnitSystem units = state.job.shell.units;
+    const auto tag = [&](int piece) {
+        return text(state.job.layout.pieces[static_cast<std::size_t>(piece)].tag);
+    };
+    Words words;
+    if (facts.header >= 0)
+        words.row(Words::tr("Header log"), Words::tr("%1, runs %2 and %3 past the jambs")
+                                               .arg(tag(facts.header), length_text(facts.runs_left, units),
+                                                    length_text(facts.runs_right, units)));
+    if (facts.sill >= 0) words.row(Words::tr("Log below"), tag(facts.sill));
+    words.row(Words::tr("Settle space"), length_text(facts.settle_space, units));
+    words.row(Words::tr("by"), kernel_words(facts.settle_basis));
+    return words.table();
 }
 
 } // namespace roundlay::window

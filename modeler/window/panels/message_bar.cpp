@@ -12,6 +12,7 @@ MessageBar::MessageBar(QWidget *parent) : QFrame(parent), label_(new QLabel), ro
     setBackgroundRole(QPalette::ToolTipBase);
     label_->setWordWrap(true);
     label_->setTextFormat(Qt::PlainText);
+    label_->setMinimumSize(1, label_->fontMetrics().height()); // the window need not grow for a long sentence
     row_->addWidget(label_, 1);
     hide();
 }

@@ -821,6 +821,30 @@
         <source>What is chosen</source>
         <translation>Ce qui est choisi</translation>
     </message>
+    <message>
+        <source>Its notch is seen, and changed, in the panel Joint.</source>
+        <translation>Son entaille se voit et se change dans le panneau Assemblage.</translation>
+    </message>
+    <message>
+        <source>Header log</source>
+        <translation>Pièce de linteau</translation>
+    </message>
+    <message>
+        <source>%1, runs %2 and %3 past the jambs</source>
+        <translation>%1, dépasse les jambages de %2 et %3</translation>
+    </message>
+    <message>
+        <source>Log below</source>
+        <translation>Pièce dessous</translation>
+    </message>
+    <message>
+        <source>Settle space</source>
+        <translation>Espace de tassement</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>selon</translation>
+    </message>
 </context>
 <context>
     <name>MainWindow</name>
@@ -879,10 +903,6 @@
     <message>
         <source>Show millimetres</source>
         <translation>Montrer des millimètres</translation>
-    </message>
-    <message>
-        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model: arrow keys turn, with Shift they move.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Keyboard</source>
@@ -1284,6 +1304,10 @@
         <source>Ctrl+Shift+F</source>
         <translation>Ctrl+Shift+F</translation>
     </message>
+    <message>
+        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1647,6 +1671,10 @@
     <message>
         <source>Choose a log to see its cut sheet.</source>
         <translation>Choisissez une pièce pour voir sa fiche de taille.</translation>
+    </message>
+    <message>
+        <source>Sheet %1 of %2: Page Up, Page Down</source>
+        <translation>Fiche %1 sur %2 : Page haut, Page bas</translation>
     </message>
 </context>
 <context>
@@ -3198,6 +3226,46 @@
     <message>
         <source>cannot use &quot;%1&quot;: %2</source>
         <translation>impossible d’utiliser « %1 » : %2</translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation>comme indiqué</translation>
+    </message>
+    <message>
+        <source>%1 (%2; %3)</source>
+        <translation>%1 (%2 ; %3)</translation>
+    </message>
+    <message>
+        <source>13 mm for each 300 mm of height</source>
+        <translation>13 mm par 300 mm de hauteur</translation>
+    </message>
+    <message>
+        <source>least clearance above openings in walls of horizontal logs that can shrink</source>
+        <translation>jeu minimal au-dessus des ouvertures dans des murs de pièces horizontales sujettes au retrait</translation>
+    </message>
+    <message>
+        <source>60 mm per metre; also quoted as 3/4 in per foot</source>
+        <translation>60 mm par mètre ; aussi cité comme 3/4 po par pied</translation>
+    </message>
+    <message>
+        <source>green round logs, scribed</source>
+        <translation>bois ronds verts, tracés</translation>
+    </message>
+    <message>
+        <source>3/16 in for each log of 12 in with its chink of 4 in</source>
+        <translation>3/16 po par pièce de 12 po avec son joint de 4 po</translation>
+    </message>
+    <message>
+        <source>hewn chinked walls</source>
+        <translation>murs équarris jointoyés</translation>
+    </message>
+    <message>
+        <source>a newspaper article of 1999, a rule of thumb</source>
+        <translation>un article de journal de 1999, une règle empirique</translation>
+    </message>
+    <message>
+        <source>log building standards of 2000 for scribed round logs, settling</source>
+        <translation>normes de construction en bois rond tracé de 2000, tassement</translation>
     </message>
 </context>
 <context>

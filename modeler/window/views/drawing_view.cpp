@@ -62,7 +62,16 @@ void DrawingView::fit() {
 
 void DrawingView::apply_fit() {
     const sheets::Rect box = content();
-    if (!fits_ || box.empty() || is_dragging()) return;
+    if (fits_ && !box.empty() && !is_dragging()) show_whole(box);
+}
+
+void DrawingView::fit_now() {
+    const sheets::Rect box = content();
+    if (!box.empty()) show_whole(box);
+    update();
+}
+
+void DrawingView::show_whole(const sheets::Rect &box) {
     const double across = (width() - 2 * margin) / std::max(box.width(), 1.0),
                  up = (height() - 2 * margin) / std::max(box.height(), 1.0);
     scale_ = std::clamp(std::min(across, up), least_scale, most_scale);

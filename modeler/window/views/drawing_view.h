@@ -40,6 +40,7 @@ class DrawingView : public QWidget {
     virtual UnitSystem units() const = 0;
     virtual void double_click(Vec2) {}
 
+    void fit_now(); ///< also while a hand is at work
     double reach() const; ///< millimetres within which a pointer or a snap takes hold
     QRectF screen_rect(const sheets::Rect &rect) const;
     /// A label in a box, its middle at a place of the screen.
@@ -57,6 +58,7 @@ class DrawingView : public QWidget {
 
   private:
     void apply_fit();
+    void show_whole(const sheets::Rect &box);
     void begin_typing(const QString &first);
     void end_typing();
 

@@ -35,6 +35,8 @@ void ElevationView::paint_rounds(QPainter &painter) const {
 
 void ElevationView::paint_logs(QPainter &painter) const {
     const Layout &layout = desk_.standing()->job.layout;
+    const auto *hole = chosen_hole();
+    const int header = hole == nullptr ? -1 : hole->header; // the log that bears over what is chosen
     for (const auto &shape : scene_.shapes) {
         QPainterPath path;
         for (const auto &ring : shape.rings) {
@@ -45,10 +47,19 @@ void ElevationView::paint_logs(QPainter &painter) const {
             path.closeSubpath();
         }
         const bool chosen = selection_.is_piece(layout.pieces[static_cast<std::size_t>(shape.piece)].tag);
-        const QColor wood = !shape.own ? tints().end_grain : shape.island ? tints().island : tints().wood;
+        const QColor wood = !shape.own              ? tints().end_grain
+                            : shape.island          ? tints().island
+                            : shape.piece == header ? tints().end_grain
+                                                    : tints().wood;
         painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 2.5 : 0.8));
         painter.setBrush(chosen ? tints().accent_soft : wood);
         painter.drawPath(path);
+    }
+    painter.setBrush(Qt::NoBrush);
+    for (const auto &end : scene_.timbers) {
+        const bool chosen = selection_.is_piece(layout.pieces[static_cast<std::size_t>(end.piece)].tag);
+        painter.setPen(QPen(chosen ? tints().accent : tints().ink, chosen ? 2.5 : 1, Qt::DashLine));
+        painter.drawRect(screen_rect(end.box));
     }
     for (const auto &peg : scene_.pegs) {
         painter.setPen(
@@ -64,6 +75,13 @@ void ElevationView::paint_holes(QPainter &painter) const {
         painter.setPen(QPen(chosen ? tints().accent : tints().ink, chosen ? 2.5 : 1.2));
         painter.setBrush(hole.door ? tints().hollow : tints().accent_soft);
         painter.drawRect(box);
+        if (hole.settle > 0) { // over the frame, for the logs to come down
+            const sheets::Rect space{hole.box.x0, hole.box.y1 - hole.settle, hole.box.x1, hole.box.y1};
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(QBrush(tints().faint, Qt::BDiagPattern));
+            painter.drawRect(screen_rect(space));
+            painter.setBrush(Qt::NoBrush);
+        }
         if (!hole.door) {
             painter.setPen(QPen(tints().faint, 1));
             painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));

@@ -1,5 +1,7 @@
 #include "modeler/window/views/elevation_scene.h"
 
+#include "kernel/review/opening_facts.h"
+
 #include <algorithm>
 
 namespace roundlay::window {
@@ -67,7 +69,27 @@ void add_pegs(ElevationScene &scene, const Layout &layout, const WallPlace &wall
     }
 }
 
-void add_holes(ElevationScene &scene, const Shell &shell, const std::string &wall) {
+/// The end of a timber at x of its own, where it lies in the wall.
+void add_end(ElevationScene &scene, const WallPlace &wall, const Piece &piece, int index, double x) {
+    const Vec3 low = wall.frame.to_local(piece.frame.to_world({x, 0, 0}));
+    const Vec3 high = wall.frame.to_local(piece.frame.to_world({x, piece.blank.width, piece.blank.height}));
+    const bool in_wall = low.y > 0 && low.y < wall.thickness && std::max(low.x, high.x) > 0 &&
+                         std::min(low.x, high.x) < wall.length;
+    if (in_wall)
+        scene.timbers.push_back({index, {std::min(low.x, high.x), low.z, std::max(low.x, high.x), high.z}});
+}
+
+void add_timbers(ElevationScene &scene, const Layout &layout, const WallPlace &wall) {
+    for (const Timber &timber : layout.timbers) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        for (const double x : {0.0, piece.blank.length})
+            add_end(scene, wall, piece, timber.piece, x);
+    }
+}
+
+void add_holes(ElevationScene &scene, const ExportJob &job, const std::string &wall) {
+    const Shell &shell = job.shell;
+    const auto facts = opening_facts(shell, job.layout);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         if (o.wall != wall) continue;
@@ -75,7 +97,9 @@ void add_holes(ElevationScene &scene, const Shell &shell, const std::string &wal
         scene.holes.push_back({static_cast<int>(i),
                                o.kind == OpeningKind::door,
                                o.name,
-                               {x, z, x + o.width.mm(), z + o.height.mm()}});
+                               {x, z, x + o.width.mm(), z + o.height.mm()},
+                               i < facts.size() ? facts[i].header : -1,
+                               i < facts.size() ? facts[i].settle_space : 0});
     }
 }
 
@@ -94,7 +118,8 @@ ElevationScene elevation_of(const State &state, const std::string &wall) {
         scene.round_lines.push_back(round * layout.pitch);
     add_shapes(scene, state.job, place);
     add_pegs(scene, layout, place);
-    add_holes(scene, state.job.shell, wall);
+    add_timbers(scene, layout, place);
+    add_holes(scene, state.job, wall);
     return scene;
 }
 

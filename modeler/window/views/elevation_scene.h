@@ -22,6 +22,12 @@ struct ElevationScene {
         bool door = false;
         std::string name;
         sheets::Rect box;
+        int header = -1;   ///< index into Layout::pieces: the log over it; -1 = none
+        double settle = 0; ///< space over its frame
+    };
+    struct TimberEnd {
+        int piece = 0; ///< index into Layout::pieces
+        sheets::Rect box;
     };
     struct PegLine {
         Vec2 top, foot;
@@ -32,6 +38,7 @@ struct ElevationScene {
     std::vector<Shape> shapes;
     std::vector<Hole> holes;
     std::vector<PegLine> pegs;
+    std::vector<TimberEnd> timbers; ///< ends of joists and beams that lie in the wall, behind its face
     std::vector<double> round_lines; ///< heights
     std::vector<double> faces;       ///< heights of log faces of this wall
 };

@@ -120,7 +120,10 @@ QWidget *ModelPage::controls() {
     labelled(tr("&Colour"), colouring_, 0);
     labels_ = new QCheckBox(tr("&Tags"));
     row->addWidget(labels_);
-    connect(spread_, &QSlider::valueChanged, this, &ModelPage::refresh);
+    connect(spread_, &QSlider::valueChanged, this, [this] {
+        refresh();
+        if (view_ != nullptr) view_->fit_untouched();
+    });
     connect(raise_, &QSlider::valueChanged, this, &ModelPage::refresh);
     connect(play_, &QToolButton::toggled, this, &ModelPage::play);
     connect(section_, &QComboBox::currentIndexChanged, this, &ModelPage::show_section);

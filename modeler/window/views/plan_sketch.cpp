@@ -15,6 +15,7 @@ namespace roundlay::window {
 namespace {
 
 constexpr double sheet_width = 14'000, sheet_depth = 10'000; // mm, before anything is drawn
+constexpr int edge = 24;                                     // pixels
 constexpr double same = 1e-6;                                // mm
 
 Vec2 flat(const PlanPoint &p) {
@@ -103,7 +104,11 @@ void PlanSketch::put(Vec2 corner) {
     else if (drawn_.size() < most_drawn_walls)
         drawn_.push_back({Length::mm(corner.x), Length::mm(corner.y)});
     next_ = corner;
-    if (closed_) fit();
+    const QRect in_sight = rect().adjusted(edge, edge, -edge, -edge);
+    if (closed_)
+        fit();
+    else if (!in_sight.contains(to_screen(corner).toPoint()))
+        fit_now(); // a typed length can lead off the sheet
     update();
     emit changed();
 }

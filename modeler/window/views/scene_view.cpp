@@ -142,6 +142,10 @@ void SceneView::fit_next_scene() {
     aim_.reset();
 }
 
+void SceneView::fit_untouched() {
+    if (untouched_ && !aim_ && !scene_.instances.empty()) aim();
+}
+
 /// What is drawn last stays until it is drawn with all there is.
 void SceneView::set_hurried(bool on) {
     if (hurried_ == on) return;

@@ -31,6 +31,7 @@ class SceneView : public QOpenGLWidget {
 
     void set_scene(Scene scene); ///< the camera stays; before a hand moved it, it fits what there is
     void fit_next_scene();       ///< as if no hand had moved the camera
+    void fit_untouched();        ///< everything again, unless a hand has moved the camera
     void set_hurried(bool on);   ///< while something changes: frames are drawn as those of a moving camera
     void set_labels(std::vector<Label> labels);
     void set_handles(std::vector<Handle> handles, std::vector<Vec3> outline); ///< drawn over all

@@ -98,6 +98,12 @@ void SheetView::paintEvent(QPaintEvent *) {
     painter.scale(scale, scale);
     painter.fillRect(QRectF(0, 0, sheet.size.width, sheet.size.height), Qt::white);
     paint_sheet(painter, sheet);
+    if (pages() < 2) return;
+    painter.resetTransform();
+    painter.setPen(tints().ink);
+    painter.drawText(rect().adjusted(0, 0, -static_cast<int>(margin), -static_cast<int>(margin / 2)),
+                     Qt::AlignRight | Qt::AlignBottom,
+                     tr("Sheet %1 of %2: Page Up, Page Down").arg(page_ + 1).arg(pages()));
 }
 
 void SheetView::zoom(double factor, QPointF at) {
