@@ -36,12 +36,11 @@ std::vector<std::vector<Vec2>> seen_rings(const WallPlace &wall, const Piece &pi
     return rings;
 }
 
-bool meets(const Layout &layout, const Piece &piece, const WallPlace &wall) {
-    for (const int corner : {wall.start_corner, wall.end_corner}) {
-        const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-        if (piece.wall == c.ends || piece.wall == c.starts) return true;
-    }
-    return false;
+/// At a corner, or as a partition in a tee or a crossing.
+bool meets(const Layout &layout, const Piece &piece, int wall) {
+    return std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &c) {
+        return (c.ends == wall && c.starts == piece.wall) || (c.starts == wall && c.ends == piece.wall);
+    });
 }
 
 void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wall) {
@@ -49,7 +48,7 @@ void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wa
         const Piece &piece = job.layout.pieces[i];
         const bool own = is_log_of(piece, scene.wall);
         if (piece.timber >= 0) continue; // let into the logs from behind
-        if (!own && !meets(job.layout, piece, wall)) continue;
+        if (!own && !meets(job.layout, piece, scene.wall)) continue;
         auto rings = seen_rings(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)], own);
         if (!rings.empty())
             scene.shapes.push_back({static_cast<int>(i), own, piece.island, std::move(rings)});
