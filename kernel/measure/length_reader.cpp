@@ -104,10 +104,10 @@ Measured<Rational> read_size(NumberReader &reader) {
         if (!first.value.is_zero() || !reader.at_end()) return no_unit(reader, first);
         return Rational(); // nothing is nothing in every unit
     }
-    const auto front = in_millimetres(first, unit);
+    auto front = in_millimetres(first, unit);
     if (unit.unit != Unit::foot || std::holds_alternative<MeasureError>(front) || !step_to_inches(reader))
         return front;
-    const auto behind = read_inches_behind_feet(reader, first);
+    auto behind = read_inches_behind_feet(reader, first);
     if (std::holds_alternative<MeasureError>(behind)) return behind;
     const auto both = sum(std::get<Rational>(front), std::get<Rational>(behind));
     if (!both) return too_many_digits(first.begin);

@@ -49,7 +49,7 @@ std::string spell_number(double value) {
 }
 
 std::string spell_length(Length value, UnitSystem system) {
-    const std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
+    std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
     constexpr std::size_t longest_metric = 12; // "12345.678 mm"; longer ones come from inches
     if (system == UnitSystem::metric && metric.size() <= longest_metric) return metric;
     return spell_in_inches(value).value_or(metric);
@@ -57,7 +57,7 @@ std::string spell_length(Length value, UnitSystem system) {
 
 std::string spell_slope(Slope value) {
     if (value.ratio() == 0) return "level";
-    const std::string printed = print_slope(value);
+    std::string printed = print_slope(value);
     const auto read = parse_slope(printed);
     if (std::holds_alternative<Slope>(read) && std::get<Slope>(read) == value) return printed;
     return spell_number(value.ratio());
