@@ -52,6 +52,7 @@ class Collector {
                 name_of(piece.finish),
                 name_of(piece.fabric),
                 piece.mark,
+                piece.bow,
                 piece.round,
                 piece.number,
                 piece.raise,

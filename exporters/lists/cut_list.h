@@ -22,6 +22,7 @@ struct Stick {
 struct PieceRow {
     std::string tag, wall;
     std::string finish, fabric, mark; ///< in words; mark: what is written on the log
+    double bow = 0;                   ///< as measured on the whole log, mm
     int round = 0, number = 0, raise = 0;
     std::string like; ///< tag of the first piece that is equal
     Stick stick;

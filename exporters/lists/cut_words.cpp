@@ -110,16 +110,11 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
 }
 
 /// A timber has no outside: seen from its datum end, its outside face is the right one.
-const char *side_name(const Piece &piece, bool inside) {
-    if (piece.timber >= 0) return inside ? "left" : "right";
-    return inside ? "inside" : "outside";
-}
-
 std::string pocket_words(const Piece &piece, const PocketCut &cut, const LengthStyle &style) {
     const double depth = std::abs(cut.y_face - cut.y_back);
     const bool tailed = cut.half_at_back > cut.half_at_face + at_the_end;
     return std::string(tailed ? "tailed " : "") + "pocket " + said(2 * cut.half_at_back, style) + " wide, " +
-           said(depth, style) + " into the " + side_name(piece, cut.y_face > cut.y_back) + " face, middle " +
+           said(depth, style) + " into the " + side_word(piece, cut.y_face > cut.y_back) + " face, middle " +
            said(cut.x, style) + " from the left end";
 }
 
@@ -168,20 +163,19 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle
            " at the right end";
 }
 
-const char *name_of(BoreFor use) {
-    switch (use) {
-    case BoreFor::peg:
-        return "peg bore";
-    case BoreFor::bolt:
+const char *name_of(const std::optional<BoreUse> &use) {
+    if (!use) return "peg bore";
+    switch (*use) {
+    case BoreUse::bolt:
         return "bolt bore";
-    case BoreFor::rod:
+    case BoreUse::rod:
         return "rod bore";
-    case BoreFor::wire:
+    case BoreUse::wire:
         return "wiring bore";
-    case BoreFor::hole:
-        return "hole as found";
+    case BoreUse::hole:
+        break;
     }
-    return "bore";
+    return "hole as found";
 }
 
 std::string stick_words(const RoundCut &cut, const LengthStyle &style) {

@@ -21,6 +21,20 @@ void check_name(Reading &reading, const TableReader &table, const Shell &before,
     }
 }
 
+OwnTrim read_own_trim(Reading &reading, TableReader &table, OpeningKind kind) {
+    OwnTrim trim;
+    table.length("spline_width", trim.spline_width, bounds::short_gap);
+    table.length("spline_depth", trim.spline_depth, bounds::short_gap);
+    Slope slope;
+    if (table.slope("sill_slope", slope, false)) trim.sill_slope = slope;
+    if (trim.sill_slope && kind == OpeningKind::door)
+        reading.warning(table.place_of("sill_slope"), "the sill of a door is not sloped",
+                        "kind = \"window\"");
+    table.length("settle_space", trim.settle_space, bounds::short_gap);
+    table.length("header_bearing", trim.header_bearing, bounds::short_gap);
+    return trim;
+}
+
 Opening read_opening(Reading &reading, TableReader &table, const Shell &shell) {
     Opening opening;
     if (table.text("name", opening.name)) check_name(reading, table, shell, opening);
@@ -36,6 +50,7 @@ Opening read_opening(Reading &reading, TableReader &table, const Shell &shell) {
     table.length("width", opening.width, bounds::long_size);
     table.require("height", "the clear height from sill to header");
     table.length("height", opening.height, bounds::long_size);
+    opening.trim = read_own_trim(reading, table, opening.kind);
     table.finish();
     return opening;
 }

@@ -34,9 +34,7 @@ StatedBore read_bore(Reading &reading, TableReader &table, const Shell &shell) {
     return bore;
 }
 
-} // namespace
-
-void read_trim(Reading &reading, TableReader &document, Shell &shell) {
+void read_shell_trim(Reading &reading, TableReader &document, Shell &shell) {
     const toml::table *stated = document.table("trim");
     if (!stated) return;
     TableReader table(reading, stated, "trim", reading.place_of("trim"));
@@ -49,6 +47,28 @@ void read_trim(Reading &reading, TableReader &document, Shell &shell) {
         reading.error(table.place(), "a spline groove needs a width and a depth",
                       "both of spline_width and spline_depth, or neither");
     table.finish();
+}
+
+/// An opening may state one of the two sizes where the other is the shell's; a depth of 0 is no groove.
+void check_own_groove(Reading &reading, const Shell &shell, std::size_t i) {
+    const Opening &o = shell.openings[i];
+    const Length width = o.trim.spline_width.value_or(shell.trim.spline_width);
+    const Length depth = o.trim.spline_depth.value_or(shell.trim.spline_depth);
+    const bool width_alone = o.trim.spline_width.value_or(Length()).mm() > 0 && depth.mm() <= 0;
+    const bool depth_alone = o.trim.spline_depth.value_or(Length()).mm() > 0 && width.mm() <= 0;
+    if (width_alone || depth_alone)
+        reading.error(reading.place_of("opening[" + std::to_string(i) + "]." +
+                                       (width_alone ? "spline_width" : "spline_depth")),
+                      "a spline groove needs a width and a depth",
+                      "both of spline_width and spline_depth, or neither");
+}
+
+} // namespace
+
+void read_trim(Reading &reading, TableReader &document, Shell &shell) {
+    read_shell_trim(reading, document, shell);
+    for (std::size_t i = 0; i < shell.openings.size(); ++i)
+        check_own_groove(reading, shell, i);
 }
 
 void read_bores(Reading &reading, TableReader &document, Shell &shell) {

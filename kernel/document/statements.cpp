@@ -177,6 +177,11 @@ StatedKeys keys_of(const Opening &opening, UnitSystem units) {
         .needed("sill", opening.sill)
         .needed("width", opening.width)
         .needed("height", opening.height)
+        .key("spline_width", opening.trim.spline_width)
+        .key("spline_depth", opening.trim.spline_depth)
+        .key("sill_slope", opening.trim.sill_slope)
+        .key("settle_space", opening.trim.settle_space)
+        .key("header_bearing", opening.trim.header_bearing)
         .take();
 }
 

@@ -34,24 +34,6 @@ const char *word(LogEnd end) {
     return end == LogEnd::left ? "left" : "right";
 }
 
-const char *word(Finish finish) {
-    return finish == Finish::hewn ? "hewn" : finish == Finish::sawn ? "sawn" : "peeled";
-}
-
-const char *word(Fabric fabric) {
-    switch (fabric) {
-    case Fabric::kept:
-        return "kept";
-    case Fabric::patched:
-        return "patched";
-    case Fabric::replacement:
-        return "replacement";
-    case Fabric::newly_cut:
-        break;
-    }
-    return "new";
-}
-
 const char *word(PocketKind kind) {
     return kind == PocketKind::square ? "square" : "tailed";
 }

@@ -10,8 +10,8 @@ const char *word(NotchKind kind);
 const char *word(TopRule rule);
 const char *word(OpeningKind kind);
 const char *word(LogEnd end);
-const char *word(Finish finish);
-const char *word(Fabric fabric);
+inline const char *word(Finish finish) { return name_of(finish); }
+inline const char *word(Fabric fabric) { return name_of(fabric); }
 const char *word(PocketKind kind);
 const char *word(BoreUse use);
 

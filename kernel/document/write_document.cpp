@@ -169,6 +169,11 @@ void Writer::openings() {
         line("sill", opening.sill);
         line("width", opening.width);
         line("height", opening.height);
+        line("spline_width", opening.trim.spline_width);
+        line("spline_depth", opening.trim.spline_depth);
+        if (opening.trim.sill_slope) line("sill_slope", toml_text(*opening.trim.sill_slope));
+        line("settle_space", opening.trim.settle_space);
+        line("header_bearing", opening.trim.header_bearing);
     }
 }
 

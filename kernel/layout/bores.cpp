@@ -9,20 +9,6 @@ namespace roundlay {
 
 namespace {
 
-BoreFor use_of(BoreUse use) {
-    switch (use) {
-    case BoreUse::bolt:
-        return BoreFor::bolt;
-    case BoreUse::rod:
-        return BoreFor::rod;
-    case BoreUse::wire:
-        return BoreFor::wire;
-    case BoreUse::hole:
-        break;
-    }
-    return BoreFor::hole;
-}
-
 const char *word(BoreUse use) {
     switch (use) {
     case BoreUse::bolt:
@@ -64,20 +50,20 @@ class StatedBores {
 
     bool bore(std::size_t i) {
         const StatedBore &b = shell_.bores[i];
-        const auto w = std::find_if(layout_.walls.begin(), layout_.walls.end(),
-                                    [&](const WallPlace &wall) { return wall.name == b.wall; });
-        if (w == layout_.walls.end()) return refuse(i, 0, "there is no wall " + b.wall + " in this shell", "wall");
-        const double half = b.diameter.mm() / 2, y = b.from_outside.value_or(Length::mm(w->thickness / 2)).mm();
-        if (y - half < tolerance::clear || y + half > w->thickness - tolerance::clear)
-            return refuse(i, 0, "a bore of " + say(shell_, 2 * half) + " breaks out of a wall " + say(shell_, w->thickness) +
+        const int index = wall_named(layout_, b.wall);
+        if (index < 0) return refuse(i, 0, "there is no wall " + b.wall + " in this shell", "wall");
+        const WallPlace &wall = layout_.walls[static_cast<std::size_t>(index)];
+        const double half = b.diameter.mm() / 2, y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        if (y - half < tolerance::clear || y + half > wall.thickness - tolerance::clear)
+            return refuse(i, 0, "a bore of " + say(shell_, 2 * half) + " breaks out of a wall " + say(shell_, wall.thickness) +
                                     " thick", "from_outside");
-        const auto &courses = spans_[static_cast<std::size_t>(w - layout_.walls.begin())];
+        const auto &courses = spans_[static_cast<std::size_t>(index)];
         const int last = b.to_round.value_or(static_cast<int>(courses.size()));
         if (last > static_cast<int>(courses.size()))
             return refuse(i, 0, "the wall has only " + std::to_string(courses.size()) + " rounds", "to_round");
         double x = b.from_left.mm();
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
-            if (!bore_log(i, *w, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
+            if (!bore_log(i, wall, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
         return true;
     }
 
@@ -102,8 +88,10 @@ class StatedBores {
         Piece &piece = layout_.pieces[static_cast<std::size_t>(s.piece)];
         const Course &course = *s.course;
         const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, course.low(at.x)}));
-        Bore bore{foot.x, foot.y, foot.z, foot.z + course.high(at.x) - course.low(at.x), shell_.bores[i].diameter.mm()};
-        bore.use = use_of(shell_.bores[i].use);
+        // A round log's groove is hollow over the log below, and its own top is crowned.
+        const double from = foot.z + (course.hollow > 0 ? course.hollow : -course.lip);
+        const double to = foot.z + course.high(at.x) - course.low(at.x) + course.crown;
+        const Bore bore{foot.x, foot.y, from, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
         piece.cuts.emplace_back(bore);
     }
 

@@ -5,7 +5,9 @@
 #pragma once
 
 #include "kernel/geometry/plane.h"
+#include "kernel/shell/shell.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 
@@ -76,8 +78,6 @@ struct CheekCut {
     Plane plane; ///< outward
 };
 
-enum class BoreFor { peg, bolt, rod, wire, hole };
-
 /// An upright round hole for a peg, or one that a person placed.
 struct Bore {
     double x = 0, y = 0;         ///< centre line
@@ -86,7 +86,7 @@ struct Bore {
     int peg = -1;                ///< index into Layout::pegs; -1 where it is for none
     bool from_top = true;        ///< which face it is bored from
     bool through = true;
-    BoreFor use = BoreFor::peg;
+    std::optional<BoreUse> use = std::nullopt; ///< what a person stated it for; none: a peg's
 };
 
 /// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over the whole

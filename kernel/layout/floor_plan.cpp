@@ -53,14 +53,8 @@ class Planner {
     }
     std::string say(double mm) const { return roundlay::say(shell_, mm); }
 
-    int wall_named(const std::string &name) const {
-        for (std::size_t w = 0; w < layout_.walls.size(); ++w)
-            if (layout_.walls[w].name == name) return static_cast<int>(w);
-        return -1;
-    }
-
     bool find_room() {
-        const auto room = room_between(layout_, wall_named(floor_.from), wall_named(floor_.to));
+        const auto room = room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
         if (!room)
             return refuse("walls " + floor_.from + " and " + floor_.to +
                               " do not face each other: joists lie square between two parallel walls",

@@ -62,7 +62,7 @@ class FloorBuilder {
     bool build() {
         laid_at_.assign(plan_.timbers.size(), 0);
         first_piece_ = layout_.pieces.size();
-        first_log_past_ = static_cast<std::size_t>(
+        log_count_ = static_cast<std::size_t>(
             std::count_if(layout_.pieces.begin(), layout_.pieces.end(), [](const Piece &p) { return p.timber < 0; }));
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
             const PlannedTimber &t = plan_.timbers[i];
@@ -87,7 +87,7 @@ class FloorBuilder {
         const Piece &p = piece(i);
         Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
         own.frame.origin = p.frame.to_world({t.datum.bearing, 0, 0});
-        for (std::size_t k = 0; k < first_log_past_; ++k) {
+        for (std::size_t k = 0; k < log_count_; ++k) {
             const Piece &log = layout_.pieces[k];
             const double foot = log.frame.origin.z;
             if (!in_each_others_way(own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height}, tolerance::clear))
@@ -301,7 +301,8 @@ class FloorBuilder {
     FloorPlan &plan_;
     std::vector<std::string> tags_;
     std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
-    std::size_t first_piece_ = 0, first_log_past_ = 0; ///< of its own timbers; behind the last log of the walls
+    std::size_t first_piece_ = 0; ///< of its own timbers
+    std::size_t log_count_ = 0;   ///< of the walls: they are the first pieces
     bool good_ = true;
 };
 

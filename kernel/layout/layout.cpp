@@ -44,10 +44,6 @@ void clear_pieces(Layout &layout) {
     layout.timbers.clear();
 }
 
-} // namespace
-
-namespace {
-
 /// The floor that a part is, or nothing where it is a wall.
 const FloorPlace *floor_of(const Layout &layout, int part) {
     const int walls = static_cast<int>(layout.walls.size());

@@ -171,10 +171,12 @@ struct Layout {
 /// Is it a log of that wall? (A floor's timbers are logs of none.)
 inline bool is_log_of(const Piece &piece, int wall) { return piece.timber < 0 && piece.wall == wall; }
 
-/// "hewn", "sawn", "peeled".
-const char *name_of(Finish finish);
-/// "new", "kept", "patched", "replacement".
-const char *name_of(Fabric fabric);
+/// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one,
+/// seen from its datum end.
+const char *side_word(const Piece &piece, bool inside);
+
+/// Index into Layout::walls; -1: there is no such wall.
+int wall_named(const Layout &layout, const std::string &name);
 
 /// What pieces are grouped by: the walls, then the floors.
 int part_count(const Layout &layout);

@@ -59,7 +59,7 @@ struct PutCut {
         for (const Vec3 p : {Vec3{}, Vec3{1000, 0, 0}, Vec3{0, 1000, 0}}) put(key, c.plane.distance(p));
     }
     void operator()(const Bore &c) const {
-        key.insert(key.end(), {3, c.from_top, c.through, static_cast<int>(c.use)});
+        key.insert(key.end(), {3, c.from_top, c.through, c.use ? static_cast<int>(*c.use) : -1});
         put(key, {c.x, c.y, c.diameter});
         put(key, c.z_from);
         put(key, c.z_to);

@@ -16,30 +16,15 @@ const char *name_of(TimberUse use) {
     return "joist";
 }
 
-const char *name_of(Finish finish) {
-    switch (finish) {
-    case Finish::sawn:
-        return "sawn";
-    case Finish::peeled:
-        return "peeled";
-    case Finish::hewn:
-        break;
-    }
-    return "hewn";
+const char *side_word(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
 }
 
-const char *name_of(Fabric fabric) {
-    switch (fabric) {
-    case Fabric::kept:
-        return "kept";
-    case Fabric::patched:
-        return "patched";
-    case Fabric::replacement:
-        return "replacement";
-    case Fabric::newly_cut:
-        break;
-    }
-    return "new";
+int wall_named(const Layout &layout, const std::string &name) {
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        if (layout.walls[i].name == name) return static_cast<int>(i);
+    return -1;
 }
 
 } // namespace roundlay

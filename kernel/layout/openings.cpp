@@ -20,12 +20,6 @@ constexpr double deepest_groove = 100;
 /// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no source.
 constexpr double least_island = 100;
 
-int wall_index(const Layout &layout, const std::string &name) {
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (layout.walls[i].name == name) return static_cast<int>(i);
-    return -1;
-}
-
 void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
             const std::string &key) {
     const Opening &o = shell.openings[i];
@@ -59,7 +53,7 @@ bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span
     const double from = o.from_left.mm(), to = from + o.width.mm();
     if (from >= room.from + least_island && to <= room.to - least_island) return true;
     const bool left = from < room.from + least_island;
-    const auto &w = layout.walls[static_cast<std::size_t>(wall_index(layout, o.wall))];
+    const auto &w = layout.walls[static_cast<std::size_t>(wall_named(layout, o.wall))];
     const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
     refuse(layout, shell, i, "opening-cuts-corner",
            name_of(shell, i) + " comes too near the tails of corner " + corner.name + "; it fits from " +
@@ -133,7 +127,7 @@ std::string name_of(const Shell &shell, std::size_t opening) {
 bool check_openings(const Shell &shell, Layout &layout) {
     bool good = true;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
-        const int w = wall_index(layout, shell.openings[i].wall);
+        const int w = wall_named(layout, shell.openings[i].wall);
         if (w < 0) {
             refuse(layout, shell, i, "opening-without-wall",
                    "there is no wall " + shell.openings[i].wall + " in this shell", "wall");
@@ -150,29 +144,61 @@ bool check_openings(const Shell &shell, Layout &layout) {
     return good;
 }
 
-bool check_trim(const Shell &shell, Layout &layout) {
-    const Trim &trim = shell.trim;
-    double thinnest = layout.walls[0].thickness, lowest = layout.walls[0].log_height;
-    for (const WallPlace &w : layout.walls) {
-        thinnest = std::min(thinnest, w.thickness);
-        lowest = std::min(lowest, w.log_height);
-    }
-    const auto refuse = [&](const std::string &message, const std::string &key) {
-        layout.findings.push_back({Weight::error, "trim-does-not-fit", "openings", message, "trim." + key});
+namespace {
+
+/// Where a trim is cut, and which statement to point at.
+struct TrimPlace {
+    std::string place, spline_width, spline_depth, sill_slope;
+    double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
+};
+
+bool check_trim_at(const Shell &shell, Layout &layout, const Trim &trim, const TrimPlace &at) {
+    const auto refuse = [&](const std::string &message, const std::string &subject) {
+        layout.findings.push_back({Weight::error, "trim-does-not-fit", at.place, message, subject});
         return false;
     };
-    if (trim.spline_width.mm() > thinnest / 2)
+    if (trim.spline_width.mm() > at.thickness / 2)
         return refuse("a groove " + say(shell, trim.spline_width.mm()) + " wide leaves too little of jambs " +
-                          say(shell, thinnest) + " thick; half of that at most",
-                      "spline_width");
+                          say(shell, at.thickness) + " thick; half of that at most",
+                      at.spline_width);
     if (trim.spline_depth.mm() > deepest_groove)
         return refuse("a groove " + say(shell, trim.spline_depth.mm()) + " deep is more than a spline needs; " +
                           say(shell, deepest_groove) + " at most",
-                      "spline_depth");
-    const double drop = trim.sill_slope.ratio() * thinnest;
-    if (drop > lowest - least_left_over)
-        return refuse("sills that fall " + say(shell, drop) + " through the wall cut their logs in two", "sill_slope");
+                      at.spline_depth);
+    const double drop = trim.sill_slope.ratio() * at.thickness;
+    if (drop > at.log_height - least_left_over)
+        return refuse("sills that fall " + say(shell, drop) + " through the wall cut their logs in two", at.sill_slope);
     return true;
+}
+
+TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t opening) {
+    const OwnTrim &own = shell.openings[opening].trim;
+    const auto from = [&](bool stated, const std::string &key) {
+        return stated ? subject("opening", opening, key) : "trim." + key;
+    };
+    return {wall_place(wall.name) + ", " + name_of(shell, opening), from(own.spline_width.has_value(), "spline_width"),
+            from(own.spline_depth.has_value(), "spline_depth"), from(own.sill_slope.has_value(), "sill_slope"),
+            wall.thickness, wall.log_height};
+}
+
+} // namespace
+
+bool check_trim(const Shell &shell, Layout &layout) {
+    TrimPlace all{"openings", "trim.spline_width", "trim.spline_depth", "trim.sill_slope", layout.walls[0].thickness,
+                  layout.walls[0].log_height};
+    for (const WallPlace &w : layout.walls) {
+        all.thickness = std::min(all.thickness, w.thickness);
+        all.log_height = std::min(all.log_height, w.log_height);
+    }
+    bool good = check_trim_at(shell, layout, shell.trim, all);
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const int wall = wall_named(layout, o.wall);
+        if (wall < 0 || o.trim == OwnTrim{}) continue;
+        const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
+        good = check_trim_at(shell, layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
+    }
+    return good;
 }
 
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {
@@ -189,7 +215,7 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
                         std::max(course.high(span.from), course.high(span.to))};
         const double low = std::max(o.sill.mm(), under.from - course.lip),
                      high = std::min((o.sill + o.height).mm(), over.to + course.crown);
-        const double fall = o.kind == OpeningKind::window ? shell.trim.sill_slope.ratio() : 0;
+        const double fall = o.kind == OpeningKind::window ? trim_of(shell, o).sill_slope.ratio() : 0;
         if (high - low <= tolerance::thinnest) {
             // the log under a sloping sill loses a wedge of its outer arris
             if (fall > 0 && o.sill.mm() >= over.to - tolerance::thinnest &&

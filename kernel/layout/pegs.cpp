@@ -176,7 +176,7 @@ class WallPegs {
     std::vector<double> bores_in(const PieceSpan &s, bool stated_only) {
         std::vector<double> xs;
         for (const Cut &cut : piece(s).cuts)
-            if (const Bore *bore = std::get_if<Bore>(&cut); bore && !(stated_only && bore->use == BoreFor::peg))
+            if (const Bore *bore = std::get_if<Bore>(&cut); bore && (bore->use || !stated_only))
                 xs.push_back(bore->x + s.origin);
         return xs;
     }
@@ -216,7 +216,7 @@ class WallPegs {
     /// From wall x and heights over the foundation to the piece's own frame.
     Bore bore(const Piece &p, double x, double low, double high, int peg, bool through) const {
         const Vec3 foot = p.frame.to_local(wall_.frame.to_world({x, wall_.thickness / 2, low}));
-        return {foot.x, foot.y, foot.z, foot.z + high - low, rule_.diameter.mm(), peg, true, through, BoreFor::peg};
+        return {foot.x, foot.y, foot.z, foot.z + high - low, rule_.diameter.mm(), peg, true, through, std::nullopt};
     }
 
     void number_pegs(const PieceSpan &upper) {

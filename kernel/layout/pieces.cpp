@@ -253,7 +253,7 @@ class CourseCutter {
         PieceSpan s;
         s.span = span;
         s.course = &course_;
-        const auto groove = [&](const Break *at) { return at && at->opening ? shell_.trim.spline_depth.mm() : 0; };
+        const auto groove = [&](const Break *at) { return at && at->opening ? trim(at->opening->opening).spline_depth.mm() : 0; };
         s.shoulders = {(left ? span.from + groove(left) : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
                        (right ? span.to - groove(right) : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
         s.corner_left = !left && !notch(0).butts;
@@ -394,39 +394,47 @@ class CourseCutter {
             cut.fall_from = place_.thickness - (place_.thickness - p.blank.width) / 2;
         }
         p.cuts.emplace_back(cut);
-        const double depth = c.low < c.high ? shell_.trim.spline_depth.mm() : 0;
+        const double depth = c.low < c.high ? trim(c.opening).spline_depth.mm() : 0;
         if (depth > 0) {
-            add_groove(p, {c.span.from - s.origin - depth, c.span.from - s.origin}, low, high, cut.opening);
-            add_groove(p, {c.span.to - s.origin, c.span.to - s.origin + depth}, low, high, cut.opening);
+            add_groove(p, {c.span.from - s.origin - depth, c.span.from - s.origin}, low, high, c.opening);
+            add_groove(p, {c.span.to - s.origin, c.span.to - s.origin + depth}, low, high, c.opening);
         }
         const Span taken{c.span.from - depth, c.span.to + depth};
         if (c.use != BoxUse::sill) s.taken_below.push_back(taken);
         if (c.use != BoxUse::header) s.taken_above.push_back(taken);
     }
 
+    Trim trim(std::size_t opening) const { return trim_of(shell_, shell_.openings[opening]); }
+
     /// The groove for a spline, in the middle of the wall.
-    void add_groove(Piece &p, const Span &along, double low, double high, const std::string &opening) const {
-        const double half = shell_.trim.spline_width.mm() / 2, middle = p.blank.width / 2;
+    void add_groove(Piece &p, const Span &along, double low, double high, std::size_t opening) const {
+        const double half = trim(opening).spline_width.mm() / 2, middle = p.blank.width / 2;
         BoxCut groove;
         groove.use = BoxUse::groove;
-        groove.opening = opening;
+        groove.opening = name_of(shell_, opening);
         groove.box = {{along.from, middle - half, low}, {along.to, middle + half, high}};
         p.cuts.emplace_back(groove);
     }
 
     void add_jamb_grooves(Piece &p, const Break *left, const Break *right) const {
-        const double depth = shell_.trim.spline_depth.mm(), all = p.blank.height + past;
-        if (depth <= 0) return;
-        if (left && left->opening) add_groove(p, {-past, depth}, -past, all, name_of(shell_, left->opening->opening));
-        if (right && right->opening)
-            add_groove(p, {p.blank.length - depth, p.blank.length + past}, -past, all, name_of(shell_, right->opening->opening));
-        if (p.island && p.blank.length < 2 * depth + least_between_grooves) refuse_grooves(p, depth);
+        const double all = p.blank.height + past;
+        double both = 0;
+        for (const Break *at : {left, right}) {
+            if (!at || !at->opening) continue;
+            const std::size_t opening = at->opening->opening;
+            const double depth = trim(opening).spline_depth.mm();
+            if (depth <= 0) continue;
+            const Span along = at == left ? Span{-past, depth} : Span{p.blank.length - depth, p.blank.length + past};
+            add_groove(p, along, -past, all, opening);
+            both += depth;
+        }
+        if (p.island && both > 0 && p.blank.length < both + least_between_grooves) refuse_grooves(p, both);
     }
 
-    void refuse_grooves(const Piece &p, double depth) const {
+    void refuse_grooves(const Piece &p, double both) const {
         layout_.findings.push_back({Weight::error, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
                                     "the island is " + say(shell_, p.blank.length) + " long; two grooves " +
-                                        say(shell_, depth) + " deep leave too little of it; " +
+                                        say(shell_, both / 2) + " deep leave too little of it; " +
                                         say(shell_, (p.blank.length - least_between_grooves) / 2) + " at most",
                                     "trim.spline_depth"});
     }

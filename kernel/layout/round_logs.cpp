@@ -27,7 +27,7 @@ class RoundLogs {
         if (!one_kind()) return false;
         if (!is_scoped(shell_)) return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
         return alone() && even() && ends_past_saddles() &&
-               each_course([&](const WallPlace &w, const Course &c) { return fills_wall(w, c); });
+               each_course([&](const WallPlace &w, const Course &c) { return reaches_down(w, c); });
     }
 
   private:
@@ -59,11 +59,16 @@ class RoundLogs {
         return true;
     }
 
-    /// Floors and stated bores ask where hewn faces lie.
+    /// Pockets of floors ask where a hewn face lies; bores only where the wall's middle is.
     bool alone() {
-        const std::string why = " are let into hewn logs only, not into logs scoped over one another; leave them out";
-        if (!shell_.floors.empty()) return refuse("round-logs-uneven", "floors", "floors" + why, "floor");
-        if (!shell_.bores.empty()) return refuse("round-logs-uneven", "bores", "stated bores" + why, "bore");
+        if (!shell_.floors.empty())
+            return refuse("round-logs-uneven", "floors",
+                          "floors are let into hewn logs only, not into logs scoped over one another; leave them out", "floor");
+        for (std::size_t i = 0; i < shell_.bores.size(); ++i)
+            if (shell_.bores[i].from_outside)
+                return refuse("round-logs-uneven", "bores",
+                              "a bore in logs scoped over one another stands in the middle of its wall; leave out from_outside",
+                              subject("bore", i, "from_outside"));
         return true;
     }
 
@@ -104,11 +109,12 @@ class RoundLogs {
         return true;
     }
 
-    bool fills_wall(const WallPlace &wall, const Course &c) {
-        if (2 * c.radius >= wall.thickness - tolerance::weld) return true;
+    /// Logs may be thinner than their wall, which is as thick as its thickest; not so thin that they float.
+    bool reaches_down(const WallPlace &wall, const Course &c) {
+        if (2 * c.radius >= wall.pitch - tolerance::weld) return true;
         return refuse("stick-too-thin", round_place(wall.name, c.round),
-                      "a log " + say(shell_, 2 * c.radius) + " thick does not fill its wall, which is " +
-                          say(shell_, wall.thickness) + "; a diameter of at least that, or a thinner wall would fit",
+                      "a log " + say(shell_, 2 * c.radius) + " thick does not reach the log below it at a pitch of " +
+                          say(shell_, wall.pitch) + "; a diameter of at least that, or a lower pitch would fit",
                       "logs.diameter");
     }
 
@@ -145,6 +151,7 @@ void give_round(Course &course, const LogSizes &sizes, const Shell &shell, doubl
     else if (course.scoped) course.radius = thickness / 2;
     if (!course.scoped) return;
     course.scribe = shell.notch.scribe.mm();
+    course.datum.width = course.far.width = std::min(thickness, 2 * course.radius);
     const bool sill = course.round == 1;
     course.lip = sill ? 0 : course.radius - (course.datum.centre - course.datum.low);
     course.crown = course.radius - (course.datum.high - course.datum.centre);

@@ -17,12 +17,6 @@ constexpr double least_beside = 100, least_over = 50;
 
 const WallPlace &wall_of(const Layout &layout, int wall) { return layout.walls[static_cast<std::size_t>(wall)]; }
 
-int wall_index(const Layout &layout, const std::string &name) {
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (layout.walls[i].name == name) return static_cast<int>(i);
-    return -1;
-}
-
 std::string name_of_step(std::size_t index) { return "step " + std::to_string(index + 1); }
 
 /// Past the longest end that any log of the wall has there.
@@ -69,7 +63,7 @@ class StepPlacer {
 
     bool place_one(std::size_t i) {
         const FoundationStep &stated = shell_.steps[i];
-        const int w = wall_index(layout_, stated.wall);
+        const int w = wall_named(layout_, stated.wall);
         if (w < 0) return refuse(i, "step-without-wall", "there is no wall " + stated.wall + " in this shell", "wall");
         if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
             return refuse(i, "step-empty", "a step needs a width and a rise above zero", "width");

@@ -61,8 +61,9 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
             facts.runs_left = o.from_left.mm() - l.from;
             facts.runs_right = l.to - (o.from_left + o.width).mm();
         }
-        facts.settle_space = shell.trim.settle_space.value_or(settling_space(o.height, rule)).mm();
-        facts.settle_basis = shell.trim.settle_space ? "as stated" : basis_of(rule);
+        const Trim trim = trim_of(shell, o);
+        facts.settle_space = trim.settle_space.value_or(settling_space(o.height, rule)).mm();
+        facts.settle_basis = trim.settle_space ? "as stated" : basis_of(rule);
         all.push_back(std::move(facts));
     }
     return all;

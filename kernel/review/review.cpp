@@ -103,11 +103,11 @@ void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &
 }
 
 void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {
-    const double least = shell.trim.header_bearing.mm();
     const auto facts = opening_facts(shell, layout);
     for (std::size_t i = 0; i < facts.size(); ++i) {
         const OpeningFacts &f = facts[i];
         const double runs = std::min(f.runs_left, f.runs_right);
+        const double least = trim_of(shell, shell.openings[i]).header_bearing.mm();
         if (f.header < 0 || runs >= least - tolerance::weld) continue;
         findings.push_back({Weight::warning, "header-bears-short", wall_place(shell.openings[i].wall) + ", " + f.name,
                             "the log over it, " + tag(layout, f.header) + ", runs only " + say(shell, runs) + " past its " +
@@ -132,7 +132,7 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
                             "its middle stands " + say(shell, bow) + " out of the line between its ends, and the gap is " +
                                 say(shell, gap) + ": laid crown up it " +
                                 (bow > gap ? "touches the log over it by " + say(shell, bow - gap) : std::string("clears the log over it")) +
-                                "; a straight stick out of it is that much thinner",
+                                "; a straight stick out of it, as it is drawn, is that much thinner",
                             subject("log", i, "bow")});
     }
 }

@@ -85,6 +85,14 @@ struct CornerNotch {
 
 enum class OpeningKind { door, window };
 
+/// What one opening's trim has of its own, over the shell's Trim.
+struct OwnTrim {
+    std::optional<Length> spline_width, spline_depth; ///< a depth of 0: no groove in its jambs
+    std::optional<Slope> sill_slope;
+    std::optional<Length> settle_space, header_bearing;
+    bool operator==(const OwnTrim &) const = default;
+};
+
 /// A rough opening. Measured on the wall's outside face.
 struct Opening {
     std::string name; ///< as the person calls it, e.g. "front door"; may be empty
@@ -94,6 +102,7 @@ struct Opening {
     Length sill;      ///< foundation to the underside of the opening
     Length width;
     Length height;
+    OwnTrim trim;
     bool operator==(const Opening &) const = default;
 };
 
@@ -265,5 +274,13 @@ struct Shell {
     Wood wood;
     bool operator==(const Shell &) const = default;
 };
+
+/// The trim of one opening: its own where stated, else the shell's. Without a groove both its sizes are 0.
+Trim trim_of(const Shell &shell, const Opening &opening);
+
+/// "hewn", "sawn", "peeled": in documents and for people.
+const char *name_of(Finish finish);
+/// "new", "kept", "patched", "replacement".
+const char *name_of(Fabric fabric);
 
 } // namespace roundlay

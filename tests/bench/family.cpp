@@ -25,13 +25,19 @@ struct Drawn {
 };
 
 Shell any_of_all() {
-    switch (*rc::gen::inRange(0, 5)) {
+    switch (*rc::gen::inRange(0, 8)) {
     case 0:
         return test::any_tapered_shell();
     case 1:
         return test::any_fitted_shell();
     case 2:
         return test::any_stepped_shell();
+    case 3:
+        return test::any_waned_shell();
+    case 4:
+        return test::any_saddle_shell();
+    case 5:
+        return test::any_stepped_saddle_shell();
     default:
         return test::any_family_shell();
     }
@@ -47,6 +53,19 @@ void count(const Shell &shell, const Layout &layout, Drawn &drawn) {
     };
     drawn.with["tees"] += some(CornerKind::tee);
     drawn.with["crossings"] += some(CornerKind::crossing);
+    drawn.with["corners that are not square"] +=
+        std::any_of(layout.walls.begin(), layout.walls.end(), [](const WallPlace &w) {
+            return std::any_of(w.meetings.begin(), w.meetings.end(),
+                               [](const WallMeeting &m) { return m.skew != 0; });
+        });
+    drawn.with["half-log starts"] += std::any_of(layout.pieces.begin(), layout.pieces.end(),
+                                                 [](const Piece &p) { return p.log == LogKind::half_start; });
+    const bool saddles = shell.notch.kind == NotchKind::saddle;
+    drawn.with["saddles"] += saddles;
+    drawn.with["saddles over steps"] += saddles && !shell.steps.empty();
+    drawn.with["wane"] += !saddles && shell.logs.diameter.has_value();
+    drawn.with["trim"] += !(shell.trim == Trim{});
+    drawn.with["bores"] += !shell.bores.empty();
     drawn.with["floors"] += !layout.timbers.empty();
     drawn.with["steps"] += !shell.steps.empty();
     drawn.with["tapers"] += shell.logs.butt_height.has_value();

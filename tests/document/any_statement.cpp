@@ -168,11 +168,23 @@ void add_logs(Shell &shell) {
     }
 }
 
+/// A groove of its own has both its sizes; one size goes with the shell's only where that has a groove.
+OwnTrim any_own_trim() {
+    OwnTrim trim;
+    if (*inRange(0, 3) == 0) trim.spline_width = any_size(2000), trim.spline_depth = any_size(2000);
+    else if (*inRange(0, 3) == 0)
+        trim.spline_depth = Length();
+    if (*inRange(0, 3) == 0) trim.sill_slope = any_slope(false);
+    if (*inRange(0, 3) == 0) trim.settle_space = any_gap(2000);
+    if (*inRange(0, 3) == 0) trim.header_bearing = any_gap(2000);
+    return trim;
+}
+
 void add_openings(Shell &shell) {
     for (int i = *inRange(0, 4); i > 0; --i)
         shell.openings.push_back({any_name(), *rc::gen::element(OpeningKind::door, OpeningKind::window),
                                   any_wall(shell), any_gap(100'000), any_gap(100'000), any_size(100'000),
-                                  any_size(100'000)});
+                                  any_size(100'000), any_own_trim()});
 }
 
 Trim any_trim() {

@@ -92,6 +92,10 @@ TEST_CASE("Every error of a statement is reported at its place") {
         {13, "", 12, 1, "\"name\" is missing in this [[wall]]"},
         {36, "species = \"x\"\n[trim]\nspline_width = \"2 in\"", 37, 1,
          "a spline groove needs a width and a depth"},
+        {36,
+         "species = \"x\"\n[[opening]]\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"2 ft\"\nwidth = \"2 ft\"\n"
+         "height = \"2 ft\"\nspline_width = \"2 in\"",
+         43, 16, "a spline groove needs a width and a depth"},
         {36, "species = \"x\"\n[[floor]]\nname = \"A\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"2 ft\"", 38, 8,
          "the name \"A\" is taken; the other one stands in line 5"},
         {36, "species = \"x\"\n[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"A\"\nlevel = \"2 ft\"", 40, 6,
@@ -217,6 +221,10 @@ TEST_CASE("What is not used is warned of, with what may have been meant, and nev
          "\"thicknes\" is not known here and is not used (did you mean \"thickness\"?)"},
         {7, "log_hight = \"8 in\"\nlength = \"16 ft\"", 7, 1,
          "\"log_hight\" is not known here and is not used (did you mean \"log_height\"?)"},
+        {36,
+         "species = \"x\"\n[[opening]]\nkind = \"door\"\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"0 ft\"\n"
+         "width = \"2 ft\"\nheight = \"2 ft\"\nsill_slope = \"1:8\"",
+         44, 14, "the sill of a door is not sloped"},
         {36, "species = \"x\"\n[cellar]\na = 1", 37, 2, "\"cellar\" is not known here and is not used"},
         {36, "species = \"x\"\n[[walls]]", 37, 3,
          "\"walls\" is not known here and is not used (did you mean \"wall\"?)"},

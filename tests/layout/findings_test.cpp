@@ -34,6 +34,13 @@ Partition partition(const std::string &name, const std::string &from, double at,
     return p;
 }
 
+StatedBore bore(const std::string &wall, double at) {
+    StatedBore b;
+    b.wall = wall;
+    b.from_left = mm(at);
+    return b;
+}
+
 struct Case {
     std::string code;
     std::string place; ///< must stand in the finding's place
@@ -110,6 +117,30 @@ const std::vector<Case> cases = {
     {"gap-eats-log", "rounds", "no log", [](Shell &s) { s.rounds.gap = mm(240); }},
     {"log-over-pitch", "wall B", "at most as high", [](Shell &s) { s.walls[1].log_height = mm(260); }},
     {"tail-too-thin", "corner AB", "would fit", [](Shell &s) { s.rounds.pitch = mm(120); }},
+    {"tail-too-thin", "corner AB", "flatter slope", // slopes that leave no wood
+     [](Shell &s) { s.notch.slope = Slope::rise_per_run(0.6); }},
+    {"no-wood-left", "wall A, round 1", "a higher log", // a taper that ends below nothing
+     [](Shell &s) { s.logs.tip_height = mm(0.5); }},
+    {"no-wood-left", "wall A, round 1", "1 mm wide", [](Shell &s) { s.logs.tip_width = mm(0.5); }},
+    {"log-too-wide", "wall A, round 1", "thickness as that of its widest log", [](Shell &s) { s.logs.butt_width = mm(230); }},
+    {"log-nowhere", "wall A, round 9", "rounds count from 1",
+     [](Shell &s) {
+         s.own_logs = {{}};
+         s.own_logs[0].wall = "A";
+         s.own_logs[0].round = 9;
+     }},
+    {"bore-misses-log", "wall X", "no wall X", [](Shell &s) { s.bores = {bore("X", 2000)}; }},
+    {"bore-misses-log", "wall A", "breaks out",
+     [](Shell &s) {
+         s.bores = {bore("A", 2000)};
+         s.bores[0].from_outside = mm(5);
+     }},
+    {"bore-misses-log", "wall A", "only 4 rounds",
+     [](Shell &s) {
+         s.bores = {bore("A", 2000)};
+         s.bores[0].to_round = 7;
+     }},
+    {"bore-misses-log", "wall A", "no whole log", [](Shell &s) { s.bores = {bore("A", 60)}; }},
     {"tails-do-not-alternate", "corner", "make them equal", [](Shell &s) { s.walls[1].pitch = mm(400); }},
     {"opening-too-wide", "wall A", "room for 4400 mm",
      [](Shell &s) { s.openings = {window("A", 250, 300, 4600, 400)}; }},

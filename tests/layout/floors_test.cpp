@@ -265,6 +265,33 @@ TEST_CASE("Grooves for splines are cut into every jamb") {
     CHECK(has(lay_out(shell).findings, "trim-does-not-fit"));
 }
 
+TEST_CASE("An opening has its own trim where it states one") {
+    Shell shell = test::plain_shell();
+    Opening o;
+    o.wall = "A";
+    o.from_left = Length::mm(1200);
+    o.width = Length::mm(800);
+    o.sill = Length::mm(100);
+    o.height = Length::mm(500);
+    shell.openings = {o, o};
+    shell.openings[1].from_left = Length::mm(3000);
+    shell.pegs.wanted = false;
+    const double bare = volume_of(laid(shell));
+    shell.trim.spline_width = Length::mm(40);
+    shell.trim.spline_depth = Length::mm(30);
+    shell.openings[0].trim.spline_depth = Length::mm(50);
+    shell.openings[1].trim.spline_depth = Length();
+    // as above: 460 mm of each jamb are wood; the second opening has no groove
+    CHECK(bare - volume_of(laid(shell)) == Approx(2 * 40.0 * 50 * 460).epsilon(1e-12));
+    const double grooved = volume_of(laid(shell));
+    shell.openings[1].trim.sill_slope = Slope::rise_per_run(0.1);
+    CHECK(grooved - volume_of(laid(shell)) == Approx(800 * 200.0 * 20 / 2).epsilon(1e-12));
+    shell.openings[0].trim.spline_width = Length::mm(120);
+    const Layout refused = lay_out(shell);
+    REQUIRE(has(refused.findings, "trim-does-not-fit"));
+    CHECK(refused.findings.front().subject == "opening[0].spline_width");
+}
+
 TEST_CASE("A window's sill falls outward, in the log that it is cut into or the one below") {
     Shell shell = test::plain_shell();
     Opening o;
@@ -302,7 +329,7 @@ TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clea
         std::vector<double> pegs;
         const Bore *bore = nullptr;
         for (const Cut &cut : p.cuts)
-            if (const auto *b = std::get_if<Bore>(&cut)) b->use == BoreFor::rod ? void(bore = b) : pegs.push_back(b->x);
+            if (const auto *b = std::get_if<Bore>(&cut)) b->use == BoreUse::rod ? void(bore = b) : pegs.push_back(b->x);
         REQUIRE(bore != nullptr);
         CHECK(bore->x == Approx(x));
         for (const double peg : pegs) CHECK(std::abs(peg - x) >= shell.pegs.between.mm() - 1e-9);

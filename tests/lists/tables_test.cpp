@@ -126,3 +126,14 @@ TEST_CASE("the butt end is told for each piece and counted for equal ones") {
         CHECK(row.at("butt_end") == (l == n ? "left" : l == 0 ? "right" : both));
     }
 }
+
+TEST_CASE("the bow of a measured log stands in the list of pieces") {
+    Shell shell = test::plain_shell();
+    OwnLog own;
+    own.wall = "A";
+    own.round = 2;
+    own.bow = Length::mm(12);
+    shell.own_logs = {own};
+    for (const auto &row : rows_of(piece_table(list_of(shell))))
+        CHECK(row.at("bow") == (row.at("tag") == "A-02-1" ? "12 mm" : ""));
+}

@@ -1,5 +1,5 @@
+#include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -62,4 +62,53 @@ TEST_CASE("Pieces pushed into one another are an error of the review") {
     const Findings findings = review(shell, layout, bodies_of(layout));
     CHECK(count(findings, "pieces-overlap") >= 1);
     CHECK(findings[0].weight == Weight::error);
+}
+
+TEST_CASE("A header's bearing and the space over a frame are asked of each opening by its own trim") {
+    Shell shell = test::plain_shell();
+    shell.pegs.wanted = false;
+    Opening o;
+    o.wall = "A";
+    o.from_left = Length::mm(900);
+    o.width = Length::mm(800);
+    o.sill = Length::mm(300);
+    o.height = Length::mm(300);
+    shell.openings = {o, o};
+    shell.openings[1].from_left = Length::mm(3300);
+    shell.openings[1].trim.header_bearing = Length::mm(1200); // 900 mm to the log's end, to the right
+    shell.openings[1].trim.settle_space = Length::mm(17);
+    const Findings findings = reviewed(shell);
+    REQUIRE(count(findings, "header-bears-short") == 1);
+    const auto short_one = std::find_if(findings.begin(), findings.end(),
+                                        [](const Finding &f) { return f.code == "header-bears-short"; });
+    CHECK(short_one->subject == "opening[1].from_left");
+    const auto facts = opening_facts(shell, lay_out(shell));
+    CHECK(facts[1].settle_space == 17);
+    CHECK(facts[1].settle_basis == "as stated");
+    CHECK(facts[0].settle_basis != "as stated");
+}
+
+TEST_CASE("A bowed log is told of with what it does to its gap, and stays straight in the model") {
+    Shell shell = test::plain_shell(); // gap 20 mm
+    OwnLog own;
+    own.wall = "A";
+    own.round = 2;
+    own.bow = Length::mm(12);
+    shell.own_logs = {own};
+    Findings findings = reviewed(shell);
+    REQUIRE(count(findings, "log-bowed") == 1);
+    CHECK(findings[0].weight == Weight::note);
+    CHECK_THAT(findings[0].message, ContainsSubstring("as it is drawn"));
+    shell.own_logs[0].bow = Length::mm(26);
+    findings = reviewed(shell);
+    REQUIRE(count(findings, "log-bowed") == 1);
+    CHECK(findings[0].weight == Weight::warning);
+    CHECK_THAT(findings[0].message, ContainsSubstring("touches the log over it by 6 mm"));
+    double bow = 0;
+    const Layout layout = lay_out(shell), straight = lay_out(test::plain_shell());
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+        bow = std::max(bow, layout.pieces[i].bow);
+        CHECK(body_of(layout.pieces[i]).volume == body_of(straight.pieces[i]).volume);
+    }
+    CHECK(bow == 26);
 }

@@ -4,6 +4,7 @@
 #include "kernel/shell/shapes.h"
 #include "tests/solid/hand_made.h"
 #include "tests/step/hand_made_shell.h"
+#include "tests/support/shells.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -111,6 +112,7 @@ std::vector<StepSample> step_samples() {
     return {sample("rectangle", rectangle()),
             openings,
             sample("tapered", tapered()),
+            sample("round", round_shell()),
             sample("library", rectangle(), by_library()),
             sample("tapered-library", tapered(), by_library()),
             sample("alike", hand_made::four_walls(2, true)),

@@ -282,8 +282,9 @@ Shell any_waned_shell() {
     return shell;
 }
 
-Shell any_saddle_shell() {
-    Shell shell = any_shell();
+namespace {
+
+Shell with_saddles(Shell shell) {
     for (Wall &wall : shell.walls) wall.thickness = std::nullopt;
     shell.thickness = mm(between(200, 320));
     shell.rounds.gap = {};
@@ -295,8 +296,23 @@ Shell any_saddle_shell() {
     shell.openings.clear();
     add_any_openings(shell);
     if (between(0, 2) == 0) shell.logs.diameter = shell.thickness + mm(between(0, 20));
+    for (int i = between(0, 3); i > 0; --i) { // logs as they come, none thinner than the pitch or thicker than some more
+        OwnLog own;
+        own.wall = (*rc::gen::elementOf(shell.walls)).name;
+        own.round = between(1, *shell.rounds.count);
+        const double least = shell.rounds.pitch->mm(), most = shell.thickness.mm() + 20;
+        own.sizes.diameter = mm(least + (most - least) * between(0, 100) / 100);
+        shell.own_logs.push_back(own);
+    }
     return shell;
 }
+
+} // namespace
+
+Shell any_saddle_shell() { return with_saddles(any_shell()); }
+
+/// The step is drawn for the shell's own pitch: it may lie anywhere on the logs that the saddles come with.
+Shell any_stepped_saddle_shell() { return with_saddles(any_stepped_shell()); }
 
 Shell round_shell() {
     Shell shell = plain_shell();

@@ -31,6 +31,9 @@ Shell any_waned_shell();
 /// Any plan of round logs scoped over one another, with openings.
 Shell any_saddle_shell();
 
+/// The same on a foundation with one step, as any_stepped_shell.
+Shell any_stepped_saddle_shell();
+
 /// A rectangle of round logs: 5 m x 4 m, 240 mm thick, 5 rounds of 210 mm, ends 240 mm past the corners.
 Shell round_shell();
 

@@ -157,11 +157,6 @@ void add_level(std::vector<Level> &all, const Level &level, const Blank &blank) 
 
 } // namespace
 
-const char *side_word(const Piece &piece, bool inside) {
-    if (piece.timber >= 0) return inside ? "left" : "right";
-    return inside ? "inside" : "outside";
-}
-
 Features features_of(const Piece &piece) {
     Features features;
     features.piece = &piece;

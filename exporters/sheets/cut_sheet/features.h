@@ -88,10 +88,6 @@ struct Features {
 
 Features features_of(const Piece &piece);
 
-/// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one,
-/// seen from its datum end.
-const char *side_word(const Piece &piece, bool inside);
-
 /// A place along the log that a saw or chisel goes to.
 struct Station {
     double x = 0;         ///< on the outside face

@@ -116,20 +116,19 @@ std::vector<std::string> met_by(const Piece &piece) {
     return met;
 }
 
-const char *use_words(BoreFor use) {
-    switch (use) {
-    case BoreFor::bolt:
+const char *use_words(const std::optional<BoreUse> &use) {
+    if (!use) return "peg";
+    switch (*use) {
+    case BoreUse::bolt:
         return "bolt";
-    case BoreFor::rod:
+    case BoreUse::rod:
         return "rod";
-    case BoreFor::wire:
+    case BoreUse::wire:
         return "wiring";
-    case BoreFor::hole:
-        return "as found";
-    case BoreFor::peg:
+    case BoreUse::hole:
         break;
     }
-    return "peg";
+    return "as found";
 }
 
 std::string code_words(char32_t letter) {

@@ -251,9 +251,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP(
         "kernel",
         "floors are let into hewn logs only, not into logs scoped over one another; leave them out"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "stated bores are let into hewn logs only, not into logs scoped over one another; leave them out"),
+    QT_TRANSLATE_NOOP("kernel", "a bore in logs scoped over one another stands in the middle of its wall; leave out "
+                                "from_outside"),
     QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
                                 "alone; leave out the gap, or state it as the scribe of the notch"),
     QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
@@ -265,8 +264,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP(
         "kernel",
         "a saddle needs wood past it: an overhang of %1 at least, better of the log's own diameter"),
-    QT_TRANSLATE_NOOP("kernel", "a log %1 thick does not fill its wall, which is %2; a diameter of at least "
-                                "that, or a thinner wall would fit"),
+    QT_TRANSLATE_NOOP("kernel", "a log %1 thick does not reach the log below it at a pitch of %2; a diameter of "
+                                "at least that, or a lower pitch would fit"),
     QT_TRANSLATE_NOOP(
         "kernel",
         "a stick %1 thick leaves a flat of only %2 on a log %3 high; %4 are needed, which a stick of %5 has"),
@@ -395,10 +394,10 @@ constexpr const char *phrases[] = {
                                 "log, to wall %2's inside face; a half dovetail sheds it"),
     QT_TRANSLATE_NOOP("kernel",
                       "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
-                      "up it touches the log over it by %3; a straight stick out of it is that much thinner"),
+                      "up it touches the log over it by %3; a straight stick out of it, as it is drawn, is that much thinner"),
     QT_TRANSLATE_NOOP("kernel",
                       "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
-                      "up it clears the log over it; a straight stick out of it is that much thinner"),
+                      "up it clears the log over it; a straight stick out of it, as it is drawn, is that much thinner"),
     // measures
     QT_TRANSLATE_NOOP("kernel", "the length is empty"),
     QT_TRANSLATE_NOOP("kernel", "the slope is empty"),

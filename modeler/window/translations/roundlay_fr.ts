@@ -2540,8 +2540,8 @@
         <translation>les planchers n’entrent que dans des pièces équarries, non dans des pièces creusées l’une sur l’autre ; ôtez-les</translation>
     </message>
     <message>
-        <source>stated bores are let into hewn logs only, not into logs scoped over one another; leave them out</source>
-        <translation>les perçages indiqués n’entrent que dans des pièces équarries, non dans des pièces creusées l’une sur l’autre ; ôtez-les</translation>
+        <source>a bore in logs scoped over one another stands in the middle of its wall; leave out from_outside</source>
+        <translation>un perçage dans des pièces creusées l’une sur l’autre est au milieu de son mur ; ôtez from_outside</translation>
     </message>
     <message>
         <source>logs scoped over one another are even cylinders whose spacing is the pitch alone; leave out the gap, or state it as the scribe of the notch</source>
@@ -2564,8 +2564,8 @@
         <translation>une selle demande du bois au-delà : un débord d’au moins %1, mieux du diamètre de la pièce</translation>
     </message>
     <message>
-        <source>a log %1 thick does not fill its wall, which is %2; a diameter of at least that, or a thinner wall would fit</source>
-        <translation>une pièce épaisse de %1 ne remplit pas son mur, qui fait %2 ; un diamètre au moins égal ou un mur plus mince conviendrait</translation>
+        <source>a log %1 thick does not reach the log below it at a pitch of %2; a diameter of at least that, or a lower pitch would fit</source>
+        <translation>une pièce épaisse de %1 n’atteint pas celle du dessous à un pas de %2 ; un diamètre au moins égal ou un pas plus petit conviendrait</translation>
     </message>
     <message>
         <source>a stick %1 thick leaves a flat of only %2 on a log %3 high; %4 are needed, which a stick of %5 has</source>
@@ -2868,12 +2868,12 @@
         <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une demi-queue d’aronde la rejette</translation>
     </message>
     <message>
-        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches the log over it by %3; a straight stick out of it is that much thinner</source>
-        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle touche la pièce du dessus de %3 ; un bois droit tiré d’elle est mince d’autant</translation>
+        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches the log over it by %3; a straight stick out of it, as it is drawn, is that much thinner</source>
+        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle touche la pièce du dessus de %3 ; un bois droit tiré d’elle, tel qu’il est dessiné, est mince d’autant</translation>
     </message>
     <message>
-        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears the log over it; a straight stick out of it is that much thinner</source>
-        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle passe sous la pièce du dessus ; un bois droit tiré d’elle est mince d’autant</translation>
+        <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears the log over it; a straight stick out of it, as it is drawn, is that much thinner</source>
+        <translation>son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle passe sous la pièce du dessus ; un bois droit tiré d’elle, tel qu’il est dessiné, est mince d’autant</translation>
     </message>
     <message>
         <source>the length is empty</source>

@@ -1,0 +1,44 @@
+#include "kernel/shell/shell.h"
+
+namespace roundlay {
+
+const char *name_of(Finish finish) {
+    switch (finish) {
+    case Finish::sawn:
+        return "sawn";
+    case Finish::peeled:
+        return "peeled";
+    case Finish::hewn:
+        break;
+    }
+    return "hewn";
+}
+
+const char *name_of(Fabric fabric) {
+    switch (fabric) {
+    case Fabric::kept:
+        return "kept";
+    case Fabric::patched:
+        return "patched";
+    case Fabric::replacement:
+        return "replacement";
+    case Fabric::newly_cut:
+        break;
+    }
+    return "new";
+}
+
+Trim trim_of(const Shell &shell, const Opening &opening) {
+    Trim trim = shell.trim;
+    const OwnTrim &own = opening.trim;
+    if (own.spline_width) trim.spline_width = *own.spline_width;
+    if (own.spline_depth) trim.spline_depth = *own.spline_depth;
+    if (own.sill_slope) trim.sill_slope = *own.sill_slope;
+    if (own.settle_space) trim.settle_space = *own.settle_space;
+    if (own.header_bearing) trim.header_bearing = *own.header_bearing;
+    if (trim.spline_width.mm() <= 0 || trim.spline_depth.mm() <= 0)
+        trim.spline_width = trim.spline_depth = {};
+    return trim;
+}
+
+} // namespace roundlay
