@@ -18,11 +18,13 @@
 #include <QAccessible>
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QDockWidget>
 #include <QDropEvent>
 #include <QLabel>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -93,6 +95,7 @@ class HabitsTest : public QObject {
     void whatever_takes_the_keyboard_has_a_name();
     void a_file_is_dropped_into_the_window();
     void closing_with_unsaved_work_asks();
+    void an_export_is_stopped_and_leaves_nothing();
     void a_full_disk_keeps_the_old_file_and_the_work();
     void an_opening_comes_to_rest_on_the_round_lines();
 
@@ -195,6 +198,36 @@ void HabitsTest::closing_with_unsaved_work_asks() {
     QVERIFY(!window.isVisible());
     QFile file(path);
     QVERIFY(file.open(QIODevice::ReadOnly) && file.readAll().contains("saved on closing"));
+}
+
+void HabitsTest::an_export_is_stopped_and_leaves_nothing() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const QString to = folder_.filePath("stopped");
+    ExportDialog dialog(window.desk().state()->job, to);
+    dialog.show();
+    QPushButton *start = nullptr;
+    for (QPushButton *button : dialog.findChildren<QPushButton *>())
+        if (button->isDefault()) start = button;
+    QVERIFY(start != nullptr && start->isEnabled());
+    const auto boxes = dialog.findChildren<QCheckBox *>();
+    for (QCheckBox *box : boxes)
+        box->setChecked(false);
+    QVERIFY(!start->isEnabled()); // nothing is chosen
+    for (QCheckBox *box : boxes)
+        box->setChecked(true);
+    start->click();
+    QVERIFY(dialog.is_running());
+    QTest::qWait(100);
+    QTest::keyClick(&dialog, Qt::Key_Escape); // the first stops, only a second would close
+    QTRY_VERIFY_WITH_TIMEOUT(!dialog.is_running(), 20'000);
+    QVERIFY(dialog.isVisible() && !dialog.succeeded());
+    QVERIFY(dialog.result().startsWith("stopped"));
+    QVERIFY(!QFile::exists(to + "/manifest.json"));
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+    QVERIFY(!dialog.isVisible());
+    window.close_document();
 }
 
 void HabitsTest::a_full_disk_keeps_the_old_file_and_the_work() {

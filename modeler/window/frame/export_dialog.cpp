@@ -13,6 +13,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QUrl>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -32,6 +33,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
                                      kernel_words(text(exporter.makes)));
         choice->setChecked(true);
         choices_.push_back(choice);
+        connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
         grid->addWidget(choice, row++, 0, 1, 3);
     }
     paper_->addItem(tr("as the units"));
@@ -84,6 +86,12 @@ void ExportDialog::choose_folder() {
     if (!chosen.isEmpty()) folder_->setText(chosen);
 }
 
+/// Nothing chosen is nothing to make.
+void ExportDialog::enable_start() {
+    const auto chosen = [](const QCheckBox *choice) { return choice->isChecked(); };
+    start_->setEnabled(!running_ && std::any_of(choices_.begin(), choices_.end(), chosen));
+}
+
 void ExportDialog::start() {
     if (running_) return;
     if (thread_.joinable()) thread_.join();
@@ -106,7 +114,7 @@ void ExportDialog::start() {
 
 void ExportDialog::finish(const std::variant<ExportReport, ExportFailure> &outcome) {
     running_ = false;
-    start_->setEnabled(true);
+    enable_start();
     close_->setText(tr("Close"));
     bar_->setVisible(false);
     if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {

@@ -52,6 +52,7 @@ class ExportDialog : public QDialog {
 
   private:
     void choose_folder();
+    void enable_start();
     void finish(const std::variant<ExportReport, ExportFailure> &outcome);
     void open_folder() const;
 
