@@ -174,6 +174,18 @@ TEST_CASE("feet and inches on paper cut the same piece again, over several sheet
     }
 }
 
+TEST_CASE("logs that taper are cut the same again from their paper") {
+    Shell shell = small_house(Length::mm(0));
+    shell.floors.clear();
+    shell.openings.clear();
+    shell.logs.butt_height = Length::mm(236);
+    shell.logs.tip_height = Length::mm(213);
+    shell.logs.tip_width = Length::mm(171);
+    const Outcome read = all_read_back(test::laid(shell), std::nullopt);
+    CHECK(read.wrong == "");
+    CHECK(read.pieces >= 10);
+}
+
 TEST_CASE("the paper of every demo cuts the same pieces again") {
     for (const std::string &name : test::demo_names) {
         const LaidShell laid = test::demo(name);

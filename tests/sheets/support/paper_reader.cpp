@@ -31,6 +31,12 @@ struct Row {
     double top = 0, bottom = 0; ///< of the outline on paper
 };
 
+/// Where a long face lies along the log: it may run at a slant to the blank.
+struct Hewn {
+    double at_datum = 0, per_mm = 0;
+    double at(double x) const { return at_datum + per_mm * x; }
+};
+
 /// One line of the table of cuts.
 struct CutLine {
     int number = 0;
@@ -45,7 +51,10 @@ class Reader {
         read_blank();
         find_stretches();
         read_marks();
+        top_.at_datum = piece.blank.height;
+        inside_.at_datum = piece.blank.width;
         for (const CutLine &line : cut_lines()) {
+            add_tapers(line);
             add_notch(line);
             add_box(line);
             add_tail(line);
@@ -170,20 +179,35 @@ class Reader {
         });
     }
 
+    /// Numbers off the end of the log, beside the row; but for the blank's own size, ascending.
+    std::vector<double> off_end(std::size_t stretch, const Row &row, int side, double size) const {
+        const Stretch &s = stretches_[stretch];
+        std::vector<double> all;
+        for (const PaperWord &w : near(stretch, row)) {
+            const double past = side > 0 ? w.x0 - s.far_x : s.datum_x - w.x1;
+            if (past > 4 && past < 14 && w.mm() != 0 && w.mm() != size) all.push_back(w.mm());
+        }
+        std::sort(all.begin(), all.end());
+        return all;
+    }
+
     /// Heights written in the wood beside a mark, or off the end of the log where there is no room;
     /// ascending.
     std::vector<double> heights(const Mark &mark, const char *face, int side) const {
+        const Row r = row(mark.stretch, face);
         const Stretch &s = stretches_[mark.stretch];
-        std::vector<double> inner, outer;
-        for (const PaperWord &w : near(mark.stretch, row(mark.stretch, face))) {
-            const double past = side > 0 ? w.x0 - s.far_x : s.datum_x - w.x1;
-            const bool off_end = past > 4 && past < 14;
-            if (off_end && w.mm() != 0 && w.mm() != piece.blank.height) outer.push_back(w.mm());
-            if (!off_end && belongs_to(w, mark, side)) inner.push_back(w.mm());
+        std::vector<double> inner;
+        for (const PaperWord &w : near(mark.stretch, r))
+            if (w.x0 > s.datum_x && w.x1 < s.far_x && belongs_to(w, mark, side)) inner.push_back(w.mm());
+        std::sort(inner.begin(), inner.end());
+        if (!inner.empty()) return inner;
+        std::vector<double> outer = off_end(mark.stretch, r, side, piece.blank.height);
+        const bool tip = (side > 0) == butt_at_datum();
+        if (tip && std::string(face) == "Outside") { // where the ends of slanting faces stand too
+            if (top_.per_mm != 0) outer.pop_back();
+            if (under_.per_mm != 0) outer.erase(outer.begin());
         }
-        std::vector<double> &all = inner.empty() ? outer : inner;
-        std::sort(all.begin(), all.end());
-        return all;
+        return outer;
     }
 
     double height(const Mark &mark, const char *face, int side, bool highest) const {
@@ -235,6 +259,35 @@ class Reader {
         return ends_by_number(line.number, top);
     }
 
+    /// "at the datum end" beside the words "Butt (thick end)"
+    bool butt_at_datum() const {
+        const auto words = right_of(find("Butt"));
+        return std::any_of(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "datum"; });
+    }
+
+    /// "Hew top and outside to their tapers": full at the butt, and what stands off the end at the tip.
+    void add_tapers(const CutLine &line) {
+        if (!line.words.starts_with("Hew ")) return;
+        const bool far = butt_at_datum();
+        const std::size_t stretch = far ? stretches_.size() - 1 : 0;
+        const auto heights = off_end(stretch, row(stretch, "Outside"), far ? 1 : -1, piece.blank.height);
+        Row above = row(stretch, "Top");
+        above.bottom = above.top + piece.blank.width * scale_;
+        const auto widths = off_end(stretch, above, far ? 1 : -1, piece.blank.width);
+        const auto taper = [&](const char *name, Hewn &face, double at_tip, LogFace side, Vec3 outward) {
+            if (!line.says(name)) return;
+            const double at_butt = face.at_datum, per_mm = (at_tip - at_butt) / piece.blank.length;
+            face = far ? Hewn{at_butt, per_mm} : Hewn{at_tip, -per_mm};
+            const double across = outward.y + outward.z; // one of them, 1 or -1
+            const Vec3 normal = outward - Vec3{across * face.per_mm, 0, 0};
+            piece.cuts.emplace_back(FaceCut{side, {unit(normal), across * face.at_datum / length(normal)}});
+        };
+        if (!heights.empty()) taper("top", top_, heights.back(), LogFace::top, {0, 0, 1});
+        if (!heights.empty()) taper("under", under_, heights.front(), LogFace::under, {0, 0, -1});
+        if (!widths.empty()) taper("outside", outside_, widths.front(), LogFace::outside, {0, -1, 0});
+        if (!widths.empty()) taper("inside", inside_, widths.back(), LogFace::inside, {0, 1, 0});
+    }
+
     void add_notch(const CutLine &line) {
         const bool top = line.words.starts_with("Top of");
         if (!top && !line.words.starts_with("Underside of")) return;
@@ -246,12 +299,15 @@ class Reader {
         cut.end = line.says("far") ? End::far : End::datum;
         cut.x_from = from.value;
         cut.x_to = to.value;
-        const double w = piece.blank.width;
-        const double along = (z[1][0] + z[1][1] - z[0][0] - z[0][1]) / 2 / (to.value - from.value);
-        const double across = (z[0][1] + z[1][1] - z[0][0] - z[1][0]) / 2 / w;
+        const auto wide = [&](double x) { return inside_.at(x) - outside_.at(x); };
+        const auto mid = [&](double x) { return (inside_.at(x) + outside_.at(x)) / 2; };
+        const double across =
+            ((z[0][1] - z[0][0]) / wide(from.value) + (z[1][1] - z[1][0]) / wide(to.value)) / 2;
+        const double aside = across * (mid(to.value) - mid(from.value));
+        const double along = ((z[1][0] + z[1][1] - z[0][0] - z[0][1]) / 2 - aside) / (to.value - from.value);
         const double middle = (z[0][0] + z[0][1] + z[1][0] + z[1][1]) / 4;
-        const Plane seam =
-            plane_over(middle - along * (from.value + to.value) / 2 - across * w / 2, along, across);
+        const double x = (from.value + to.value) / 2, y = (mid(from.value) + mid(to.value)) / 2;
+        const Plane seam = plane_over(middle - along * x - across * y, along, across);
         cut.seam = top ? seam : seam.flipped();
         piece.cuts.emplace_back(cut);
     }
@@ -289,7 +345,7 @@ class Reader {
         }
     }
 
-    /// The lines of the table of cuts; those of a tail have the mark E instead of a number.
+    /// The lines of the table of cuts; those of tails and tapers have a letter instead of a number.
     std::vector<CutLine> cut_lines() const {
         const PaperWord &title = find("Cuts,");
         std::vector<PaperWord> firsts;
@@ -299,10 +355,11 @@ class Reader {
         std::sort(firsts.begin(), firsts.end(),
                   [](const PaperWord &a, const PaperWord &b) { return a.y0 < b.y0; });
         std::vector<CutLine> lines;
+        int number = 0;
         for (std::size_t i = 0; i < firsts.size(); ++i) {
-            const bool tail = firsts[i].text == "E";
+            const bool tail = firsts[i].text == "E" || firsts[i].text == "F";
             if (!tail && !firsts[i].is_count()) continue;
-            if (!tail && firsts[i].count() != static_cast<int>(lines.size()) + 1) break; // another table
+            if (!tail && firsts[i].count() != ++number) break; // another table
             const double end = i + 1 < firsts.size() ? firsts[i + 1].y() - 1 : firsts[i].y() + 5;
             lines.push_back(line_at(title, firsts[i].y() - 1, end));
             lines.back().number = tail ? 0 : firsts[i].count();
@@ -374,6 +431,7 @@ class Reader {
     std::vector<PaperWord> words_;
     std::vector<Stretch> stretches_;
     std::vector<Mark> marks_;
+    Hewn top_, under_, outside_, inside_;
     double scale_ = 0; ///< paper per wood
 };
 
