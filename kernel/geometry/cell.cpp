@@ -122,6 +122,8 @@ Cell box_cell(const Box3 &box) {
                  {{{0, 0, 1}, b.z}, {p[4], p[5], p[6], p[7]}}}};
 }
 
+bool lies_beyond(const Cell &cell, const Plane &plane) { return reach_over(cell, plane).low >= -tolerance::thinnest; }
+
 Cell clipped(const Cell &cell, const Plane &plane) {
     const Reach r = reach_over(cell, plane);
     if (cell.empty() || r.low >= -tolerance::thinnest) return {};
@@ -192,8 +194,17 @@ Cell moved(const Cell &cell, const Frame &frame) {
     return result;
 }
 
+namespace {
+
+/// Most cells that are near one another only touch.
+bool lies_beyond_a_face(const Cell &cell, const Cell &of) {
+    return std::any_of(of.faces.begin(), of.faces.end(), [&](const CellFace &face) { return lies_beyond(cell, face.plane); });
+}
+
+} // namespace
+
 double common_volume(const Cell &a, const Cell &b) {
-    if (apart(bounds(a), bounds(b))) return 0;
+    if (apart(bounds(a), bounds(b)) || lies_beyond_a_face(a, b) || lies_beyond_a_face(b, a)) return 0;
     Cell common = a;
     for (const CellFace &face : b.faces) {
         common = clipped(common, face.plane);
@@ -206,7 +217,7 @@ namespace {
 
 bool misses(const Cell &cell, const std::vector<Plane> &region) {
     return std::any_of(region.begin(), region.end(), [&](const Plane &plane) {
-        return reach_over(cell, plane).low >= -tolerance::thinnest;
+        return lies_beyond(cell, plane);
     });
 }
 

@@ -22,6 +22,9 @@ struct Cell {
 
 Cell box_cell(const Box3 &box);
 
+/// Does no more than a sliver of the cell lie on the wood side of the plane?
+bool lies_beyond(const Cell &cell, const Plane &plane);
+
 /// The part of the cell on the wood side of the plane (normal . p <= offset). Slivers thinner than
 /// `thinnest` are dropped. May be empty.
 Cell clipped(const Cell &cell, const Plane &plane);

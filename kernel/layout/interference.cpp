@@ -106,7 +106,9 @@ double over(const PlacedPiece &earlier, const PlacedPiece &later) {
             if (face.plane.normal.z < -tolerance::weld) above.push_back(face.plane);
         for (std::size_t i = 0; i < earlier.cells.size(); ++i) {
             if (!boxes_meet(earlier.boxes[i], column)) continue;
-            Cell common = earlier.cells[i];
+            const Cell &wood = earlier.cells[i];
+            if (std::any_of(above.begin(), above.end(), [&](const Plane &plane) { return lies_beyond(wood, plane); })) continue;
+            Cell common = wood;
             for (const Plane &plane : above) common = clipped(common, plane);
             sum += volume(common);
         }

@@ -1,6 +1,8 @@
 #include "kernel/layout/pieces.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/breaks.h"
+#include "kernel/layout/opening_boxes.h"
 #include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
@@ -12,91 +14,10 @@ namespace roundlay {
 
 namespace {
 
-/// How far an open box cut reaches past the blank, so that no skin of wood is left by rounding.
-constexpr double past = 10;
-
-/// Wood between the grooves of an island, at least. Common practice, no source.
-constexpr double least_between_grooves = 40;
-
 std::string tag_of(const std::string &wall, int round, int number) {
     char text[32];
     std::snprintf(text, sizeof text, "-%02d-%d", round, number);
     return wall + text;
-}
-
-/// Where a log is cut in two: by an opening, by a wall that it is too thin to run on past, or by the foundation where
-/// it stands higher than the log.
-struct Break {
-    Span span;
-    const OpeningCut *opening = nullptr;
-    std::size_t meeting = 0; ///< of the wall, where there is neither opening nor step
-    const StepPlace *first_step = nullptr, *last_step = nullptr; ///< that its two ends are at
-};
-
-/// Steps side by side are one break.
-void add_step(std::vector<Break> &breaks, const StepPlace &step) {
-    if (!breaks.empty() && breaks.back().last_step && step.from <= breaks.back().span.to + tolerance::weld) {
-        breaks.back().span.to = step.to;
-        breaks.back().last_step = &step;
-    } else
-        breaks.push_back({{step.from, step.to}, nullptr, 0, &step, &step});
-}
-
-std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layout &layout, int wall, const Course &course,
-                             const WallNotches &notches, std::size_t index) {
-    std::vector<Break> breaks;
-    const std::vector<WallMeeting> &meetings = layout.walls[static_cast<std::size_t>(wall)].meetings;
-    for (const StepPlace *step : steps_under(layout, wall, course))
-        if (leaves_out(*step, course)) add_step(breaks, *step);
-    for (const OpeningCut &c : openings)
-        if (c.severs) breaks.push_back({c.span, &c, 0});
-    for (std::size_t m = 1; m + 1 < meetings.size(); ++m)
-        if (notches[m][index].butts) breaks.push_back({{meetings[m].low, meetings[m].high}, nullptr, m});
-    std::sort(breaks.begin(), breaks.end(), [](const Break &a, const Break &b) { return a.span.from < b.span.from; });
-    return breaks;
-}
-
-/// What is left of a log, and between which breaks; none at the log's own ends.
-struct Stretch {
-    Span span;
-    const Break *left = nullptr, *right = nullptr;
-};
-
-/// From left to right. A break that reaches over an end of the log leaves nothing beyond it.
-std::vector<Stretch> stretches_between(const Span &log, const std::vector<Break> &breaks) {
-    std::vector<Stretch> all;
-    double from = log.from;
-    const Break *left = nullptr;
-    for (const Break &b : breaks) {
-        if (b.span.from > from) all.push_back({{from, b.span.from}, left, &b});
-        from = b.span.to;
-        left = &b;
-    }
-    if (log.to > from) all.push_back({{from, log.to}, left, nullptr});
-    return all;
-}
-
-/// How a log falls into pieces.
-struct CourseParts {
-    std::vector<OpeningCut> cuts;
-    std::vector<Break> breaks; ///< point into `cuts`
-};
-
-/// By wall, by course: worked out once, since logs ask for their neighbours' tags.
-using AllParts = std::vector<std::vector<CourseParts>>;
-
-AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
-                  const std::vector<WallNotches> &notches) {
-    AllParts all(courses.size());
-    for (std::size_t w = 0; w < courses.size(); ++w) {
-        all[w].resize(courses[w].size());
-        for (std::size_t k = 0; k < courses[w].size(); ++k) {
-            CourseParts &parts = all[w][k];
-            parts.cuts = cuts_of(shell, layout, static_cast<int>(w), courses[w][k]);
-            parts.breaks = breaks_of(parts.cuts, layout, static_cast<int>(w), courses[w][k], notches[w], k);
-        }
-    }
-    return all;
 }
 
 /// Builds the pieces of one course of one wall.
@@ -212,12 +133,13 @@ class CourseCutter {
         add_slanted_ends(p, {span.from - s.origin, span.to - s.origin}, left, right);
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
             if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to) add_seams(p, s, m);
+        OpeningBoxes boxes(shell_, layout_, place_);
         for (const StepPlace *step : steps_under(layout_, wall_, course_))
             if (step->from < span.to && step->to > span.from && step->rise > box.low.z + tolerance::thinnest)
-                add_step_box(p, s, *step);
+                boxes.add_step(p, s, *step);
         for (const OpeningCut &c : cuts)
-            if (!c.severs && c.span.from < span.to && c.span.to > span.from) add_box(p, s, c);
-        add_jamb_grooves(p, left, right);
+            if (!c.severs && c.span.from < span.to && c.span.to > span.from) boxes.add_opening(p, s, c);
+        boxes.add_jamb_grooves(p, left ? left->opening : nullptr, right ? right->opening : nullptr);
         note_own(p);
         s.piece = static_cast<int>(layout_.pieces.size());
         layout_.pieces.push_back(std::move(p));
@@ -253,7 +175,7 @@ class CourseCutter {
         PieceSpan s;
         s.span = span;
         s.course = &course_;
-        const auto groove = [&](const Break *at) { return at && at->opening ? trim(at->opening->opening).spline_depth.mm() : 0; };
+        const auto groove = [&](const Break *at) { return at && at->opening ? trim_of(shell_, shell_.openings[at->opening->opening]).spline_depth.mm() : 0; };
         s.shoulders = {(left ? span.from + groove(left) : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
                        (right ? span.to - groove(right) : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
         s.corner_left = !left && !notch(0).butts;
@@ -291,7 +213,7 @@ class CourseCutter {
         cut.at = {0, p.blank.width / 2, below.datum.centre - p.frame.origin.z};
         cut.along = {1, 0, 0};
         cut.scribe = course_.scribe;
-        Span over{-past, p.blank.length + past};
+        Span over{-past_blank, p.blank.length + past_blank};
         for (const StepPlace *step : steps_under(layout_, wall_, below)) { // nothing lies below it there
             if (!leaves_out(*step, below)) continue;
             if (step->from <= s.span.from) over.from = std::max(over.from, step->to - s.origin);
@@ -365,78 +287,6 @@ class CourseCutter {
         const auto before =
             std::count_if(pieces.begin(), pieces.end(), [&](const Stretch &s) { return s.span.to < there->x; });
         return tag_of(other.name, round, static_cast<int>(before) + 1);
-    }
-
-    /// The underside over a step of the foundation, cut level.
-    void add_step_box(Piece &p, PieceSpan &s, const StepPlace &step) const {
-        const Span over{std::max(step.from, s.span.from), std::min(step.to, s.span.to)};
-        const auto inside = [&](double x, double end) { return std::abs(x - end) > tolerance::weld; };
-        BoxCut cut;
-        cut.use = BoxUse::step;
-        cut.opening = step.name;
-        cut.box = {{inside(over.from, s.span.from) ? over.from - s.origin : -past, -past, -past},
-                   {inside(over.to, s.span.to) ? over.to - s.origin : p.blank.length + past, p.blank.width + past,
-                    step.rise - p.frame.origin.z}};
-        p.cuts.emplace_back(cut);
-        s.taken_below.push_back(over);
-    }
-
-    void add_box(Piece &p, PieceSpan &s, const OpeningCut &c) const {
-        BoxCut cut;
-        cut.use = c.use;
-        cut.opening = name_of(shell_, c.opening);
-        const double foot = p.frame.origin.z;
-        const double low = c.use == BoxUse::header ? -past : c.low - foot;
-        const double high = c.use == BoxUse::sill ? p.blank.height + past : c.high - foot;
-        cut.box = {{c.span.from - s.origin, -past, low}, {c.span.to - s.origin, p.blank.width + past, high}};
-        if (c.use == BoxUse::sill) {
-            cut.fall = c.fall;
-            cut.fall_from = place_.thickness - (place_.thickness - p.blank.width) / 2;
-        }
-        p.cuts.emplace_back(cut);
-        const double depth = c.low < c.high ? trim(c.opening).spline_depth.mm() : 0;
-        if (depth > 0) {
-            add_groove(p, {c.span.from - s.origin - depth, c.span.from - s.origin}, low, high, c.opening);
-            add_groove(p, {c.span.to - s.origin, c.span.to - s.origin + depth}, low, high, c.opening);
-        }
-        const Span taken{c.span.from - depth, c.span.to + depth};
-        if (c.use != BoxUse::sill) s.taken_below.push_back(taken);
-        if (c.use != BoxUse::header) s.taken_above.push_back(taken);
-    }
-
-    Trim trim(std::size_t opening) const { return trim_of(shell_, shell_.openings[opening]); }
-
-    /// The groove for a spline, in the middle of the wall.
-    void add_groove(Piece &p, const Span &along, double low, double high, std::size_t opening) const {
-        const double half = trim(opening).spline_width.mm() / 2, middle = p.blank.width / 2;
-        BoxCut groove;
-        groove.use = BoxUse::groove;
-        groove.opening = name_of(shell_, opening);
-        groove.box = {{along.from, middle - half, low}, {along.to, middle + half, high}};
-        p.cuts.emplace_back(groove);
-    }
-
-    void add_jamb_grooves(Piece &p, const Break *left, const Break *right) const {
-        const double all = p.blank.height + past;
-        double both = 0;
-        for (const Break *at : {left, right}) {
-            if (!at || !at->opening) continue;
-            const std::size_t opening = at->opening->opening;
-            const double depth = trim(opening).spline_depth.mm();
-            if (depth <= 0) continue;
-            const Span along = at == left ? Span{-past, depth} : Span{p.blank.length - depth, p.blank.length + past};
-            add_groove(p, along, -past, all, opening);
-            both += depth;
-        }
-        if (p.island && both > 0 && p.blank.length < both + least_between_grooves) refuse_grooves(p, both);
-    }
-
-    void refuse_grooves(const Piece &p, double both) const {
-        layout_.findings.push_back({Weight::error, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
-                                    "the island is " + say(shell_, p.blank.length) + " long; two grooves " +
-                                        say(shell_, both / 2) + " deep leave too little of it; " +
-                                        say(shell_, (p.blank.length - least_between_grooves) / 2) + " at most",
-                                    "trim.spline_depth"});
     }
 
     const Shell &shell_;

@@ -1,8 +1,8 @@
 // The border of a body with round surfaces: read off its flats, put on its exact surfaces.
 #include "kernel/geometry/tolerance.h"
 #include "kernel/solid/border_parts.h"
-#include "kernel/solid/bore_border.h"
 #include "kernel/solid/boundary.h"
+#include "kernel/solid/round_bores.h"
 #include "kernel/solid/within_wood.h"
 
 #include <algorithm>
@@ -22,16 +22,13 @@ constexpr double furthest_off = 20;
 /// A gap in the angles of a face's flats wider than one flat: there the surface is open.
 constexpr double widest_flat = 1.05 * whole_turn / round_flats;
 
-/// In plan, flats' borders lie this near to those of their surfaces where bores open.
-constexpr double flat_slack = 4;
-
 class RoundBorder {
   public:
     RoundBorder(const Body &body, const BorderParts &parts) : body_(body), hewn_(body.hewn), parts_(parts) {}
 
     std::optional<Boundary> take() {
         if (!over_axes() || !add_corners() || !add_edges() || !add_faces()) return std::nullopt;
-        if (!lies_within_wood(b_, body_) || !add_bores()) return std::nullopt;
+        if (!lies_within_wood(b_, body_) || !add_bores(b_, body_, parts_)) return std::nullopt;
         return std::move(b_);
     }
 
@@ -40,11 +37,7 @@ class RoundBorder {
     const Vec3 &vertex(int i) const { return hewn_.vertices[at(i)]; }
     const RoundSurface &round(int number) const { return body_.rounds[at(number - 1)]; }
 
-    Surface surface_of(int part) const {
-        const BorderPart &p = parts_.parts[at(part)];
-        if (p.round > 0) return round(p.round);
-        return hewn_.faces[at(p.faces[0])].plane;
-    }
+    Surface surface_of(int part) const { return roundlay::surface_of(body_, parts_.parts[at(part)]); }
 
     /// Below its axis the sides of a scope are planes.
     bool over_axes() const {
@@ -196,109 +189,6 @@ class RoundBorder {
         if (widest < widest_flat) return std::nullopt;
         const AxisCross c(r.along);
         return std::cos(middle) * c.across + std::sin(middle) * c.over;
-    }
-
-    bool add_bores() {
-        if (!body_.bores.empty() && !body_.bores_apart) return false;
-        for (const Bore &bore : body_.bores) {
-            const BoreMeeting below = meet(bore, bore.z_from, -1), above = meet(bore, bore.z_to, +1);
-            if (!below.clear || !above.clear || (below.face < 0 && above.face < 0)) return false;
-            if (!keeps_clear(bore, below.face, above.face)) return false;
-            add_bore(b_, bore, below, above);
-        }
-        return true;
-    }
-
-    static double distance_to_segment(Vec2 p, Vec2 a, Vec2 b) {
-        const Vec2 d = b - a;
-        const double t = dot(d, d) > 0 ? std::clamp(dot(p - a, d) / dot(d, d), 0.0, 1.0) : 0;
-        return length(p - (a + t * d));
-    }
-
-    /// Crossings of a face's loops count, and how near they come, in plan.
-    struct InPlan {
-        bool inside = false;
-        double to_border = HUGE_VAL;
-        double low = HUGE_VAL, high = -HUGE_VAL;
-    };
-
-    InPlan in_plan(const Face &face, Vec2 p) const {
-        InPlan place;
-        for (const auto &loop : face.loops)
-            for (std::size_t i = 0; i < loop.size(); ++i) {
-                const Vec3 &from = vertex(loop[i]), &to = vertex(loop[(i + 1) % loop.size()]);
-                place.low = std::min(place.low, from.z);
-                place.high = std::max(place.high, from.z);
-                place.to_border =
-                    std::min(place.to_border, distance_to_segment(p, {from.x, from.y}, {to.x, to.y}));
-                if ((from.y > p.y) != (to.y > p.y) &&
-                    p.x < from.x + (p.y - from.y) / (to.y - from.y) * (to.x - from.x))
-                    place.inside = !place.inside;
-            }
-        return place;
-    }
-
-    double to_own_border(const BorderPart &part, Vec2 p) const {
-        double least = HUGE_VAL;
-        for (const auto &loop : part.loops)
-            for (const PartEdgeUse &use : loop) {
-                const std::vector<int> &t = parts_.edges[at(use.edge)].through;
-                for (std::size_t i = 1; i < t.size(); ++i)
-                    least = std::min(least, distance_to_segment(p, {vertex(t[i - 1]).x, vertex(t[i - 1]).y},
-                                                                {vertex(t[i]).x, vertex(t[i]).y}));
-            }
-        return least;
-    }
-
-    /// The part whose border a bore's axis goes through at this height, looking up (+1) or down (-1).
-    BoreMeeting meet(const Bore &bore, double z, int looking) const {
-        const double radius = bore.diameter / 2, near = radius;
-        for (std::size_t i = 0; i < parts_.parts.size(); ++i)
-            for (const int f : parts_.parts[i].faces) {
-                const Face &face = hewn_.faces[at(f)];
-                if (looking * face.plane.normal.z <= tolerance::weld) continue;
-                if (!in_plan(face, {bore.x, bore.y}).inside) continue;
-                const Surface surface = surface_of(static_cast<int>(i));
-                const auto rise = along_to(surface, {bore.x, bore.y, z}, {0, 0, 1}, 0);
-                if (!rise || std::abs(*rise) > near) continue;
-                return opened(bore, z, static_cast<int>(i), surface, *rise);
-            }
-        return {{z, {}, false}, -1, true, {}};
-    }
-
-    BoreMeeting opened(const Bore &bore, double z, int part, const Surface &surface, double rise) const {
-        const BorderPart &p = parts_.parts[at(part)];
-        const double slack = p.round > 0 ? flat_slack : tolerance::clear;
-        BoreMeeting meeting{{z, {}, true}, part, true, {}};
-        meeting.clear = std::abs(rise) < 10 * tolerance::weld &&
-                        to_own_border(p, {bore.x, bore.y}) > bore.diameter / 2 + slack;
-        if (const Plane *plane = std::get_if<Plane>(&surface)) {
-            const Vec2 slope{-plane->normal.x / plane->normal.z, -plane->normal.y / plane->normal.z};
-            meeting.end = {z + rise, length(slope) * bore.diameter < 1e-9 ? Vec2{} : slope, true};
-            return meeting;
-        }
-        if (meeting.clear) meeting.rim = rim_in(std::get<RoundSurface>(surface), bore, z);
-        meeting.clear = meeting.clear && !meeting.rim.poles.empty();
-        return meeting;
-    }
-
-    /// Nothing else comes near the bore between its ends.
-    bool keeps_clear(const Bore &bore, int below, int above) const {
-        const double keep = bore.diameter / 2 + tolerance::clear + flat_slack;
-        for (std::size_t i = 0; i < parts_.parts.size(); ++i)
-            for (const int f : parts_.parts[i].faces) {
-                const Face &face = hewn_.faces[at(f)];
-                const double up = face.plane.normal.z;
-                if ((static_cast<int>(i) == below && up < -tolerance::weld) ||
-                    (static_cast<int>(i) == above && up > tolerance::weld))
-                    continue;
-                const InPlan place = in_plan(face, {bore.x, bore.y});
-                if (!place.inside && place.to_border > keep) continue;
-                const double low = below < 0 ? bore.z_from - tolerance::clear : bore.z_from;
-                const double high = above < 0 ? bore.z_to + tolerance::clear : bore.z_to;
-                if (place.high > low && place.low < high) return false;
-            }
-        return true;
     }
 
     const Body &body_;
