@@ -7,6 +7,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
+#include <ShapeUpgrade_UnifySameDomain.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
 #include <rapidcheck.h>
@@ -26,6 +27,13 @@ int faces_of(const Solid &solid) {
     for (TopExp_Explorer each(solid.shape(), TopAbs_FACE); each.More(); each.Next())
         ++count;
     return count;
+}
+
+/// Cut one after another, a groove that ends in an opening leaves the ceiling of both in two faces.
+Solid united(const Solid &solid) {
+    ShapeUpgrade_UnifySameDomain same(solid.shape());
+    same.Build();
+    return Solid(same.Shape());
 }
 
 bool near(double a, double b, double relative) {
@@ -62,7 +70,8 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
             RC_ASSERT(solids[m].method == Method::direct);
             const Solid &solid = solids[m].solid;
             RC_ASSERT(count_solids(solid) == 1);
-            if (!is_valid(solid)) RC_FAIL(first_of(layout, m).tag + " is not valid\n" + write_document(shell));
+            if (!is_valid(solid))
+                RC_FAIL(first_of(layout, m).tag + " is not valid\n" + write_document(shell));
             // Two sums of many signed parts: slanted faces of tapered logs round to 1.02e-12 apart at worst
             // seen.
             if (!near(volume(solid), bodies[m].volume, 1e-10)) {
@@ -91,7 +100,7 @@ TEST_CASE("Written down directly and cut one after another, a piece is the same"
             RC_ASSERT(count_solids(plain) == 1);
             RC_ASSERT(is_valid(plain));
             RC_ASSERT(near(volume(direct), volume(plain), 1e-9));
-            RC_ASSERT(faces_of(direct) == faces_of(plain));
+            RC_ASSERT(faces_of(direct) == faces_of(united(plain)));
             const Measures a = measures_of(direct), b = measures_of(plain);
             RC_ASSERT(near(a.area, b.area, 1e-9));
             RC_ASSERT(length(a.centroid - b.centroid) < 1e-6);
