@@ -37,16 +37,35 @@ bool same_frame(const Frame &a, const Frame &b) {
     return a.origin == b.origin && a.x == b.x && a.y == b.y && a.z == b.z;
 }
 
+const SceneModel &model_in(const Scene &scene, std::size_t i) {
+    return *scene.models[static_cast<std::size_t>(scene.instances[i].model)];
+}
+
+std::size_t corners_in(const SceneModel &model) {
+    std::size_t count = 0;
+    for (const ShadedMesh &level : model.levels)
+        count += level.corners.size();
+    return count;
+}
+
+std::size_t points_in(const SceneModel &model) {
+    std::size_t count = 0;
+    for (const ShadedMesh &level : model.levels)
+        count += level.points.size();
+    return count;
+}
+
+/// Indices are written through GL_COPY_WRITE_BUFFER: the binding for elements belongs to a vertex array.
 template <typename T>
-void replace(const gl::Handle &buffer, std::uint32_t first, const std::vector<T> &data) {
-    glBindBuffer(GL_ARRAY_BUFFER, buffer.id());
-    glBufferSubData(GL_ARRAY_BUFFER, static_cast<GLintptr>(first * sizeof(T)),
+void replace(GLenum through, const gl::Handle &buffer, std::uint32_t first, const std::vector<T> &data) {
+    glBindBuffer(through, buffer.id());
+    glBufferSubData(through, static_cast<GLintptr>(first * sizeof(T)),
                     static_cast<GLsizeiptr>(data.size() * sizeof(T)), data.data());
 }
 
-void reserve(const gl::Handle &buffer, std::size_t bytes) {
-    glBindBuffer(GL_ARRAY_BUFFER, buffer.id());
-    glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(bytes), nullptr, GL_STATIC_DRAW);
+void reserve(GLenum through, const gl::Handle &buffer, std::size_t bytes) {
+    glBindBuffer(through, buffer.id());
+    glBufferData(through, static_cast<GLsizeiptr>(bytes), nullptr, GL_STATIC_DRAW);
 }
 
 void attribute(GLuint at, GLint size, GLenum type, GLboolean normalised, std::size_t stride,
@@ -91,27 +110,41 @@ SceneBuffers::SceneBuffers()
     glBindVertexArray(0);
 }
 
-bool SceneBuffers::alike(const Scene &scene) const {
-    if (scene.models != scene_.models || scene.instances.size() != scene_.instances.size()) return false;
-    return std::equal(scene.instances.begin(), scene.instances.end(), scene_.instances.begin(),
-                      [](const Instance &a, const Instance &b) { return a.model == b.model; });
+const SceneModel &SceneBuffers::model_of(std::size_t i) const {
+    return model_in(scene_, i);
+}
+
+/// Whether every piece that has another model than before fits where that one is.
+bool SceneBuffers::has_room_for(const Scene &scene) const {
+    if (placed_.empty() || scene.instances.size() != placed_.size()) return false;
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+        const SceneModel &model = model_in(scene, i);
+        if (&model == &model_of(i)) continue;
+        const Placed &p = placed_[i];
+        if (corners_in(model) > p.corners.room || points_in(model) > p.points.room) return false;
+        for (std::size_t level = 0; level < model.levels.size(); ++level)
+            if (model.levels[level].triangles.size() > p.faces[level].room ||
+                model.levels[level].edges.size() > p.edges[level].room)
+                return false;
+    }
+    return true;
 }
 
 bool SceneBuffers::show(const Scene &scene) {
-    if (!alike(scene) || placed_.empty()) {
+    if (!has_room_for(scene)) {
         upload_all(scene);
         return true;
     }
     bool moved = false;
-    const std::vector<Instance> before = std::exchange(scene_.instances, scene.instances);
-    for (std::size_t i = 0; i < before.size(); ++i) {
-        const Instance &was = before[i], &now = scene_.instances[i];
-        moved = moved || was.visible != now.visible;
-        if (!same_frame(was.frame, now.frame)) {
-            moved = true;
-            place(i);
-        }
-        if (was.colour != now.colour || was.id != now.id) paint(i);
+    const Scene before = std::exchange(scene_, scene);
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+        const Instance &was = before.instances[i], &now = scene_.instances[i];
+        const bool remade = &model_in(before, i) != &model_of(i);
+        const bool stands_elsewhere = remade || !same_frame(was.frame, now.frame);
+        if (remade) index(i);
+        if (stands_elsewhere) place(i);
+        if (remade || was.colour != now.colour || was.id != now.id) paint(i);
+        moved = moved || stands_elsewhere || was.visible != now.visible;
     }
     if (moved) measure();
     return moved;
@@ -121,55 +154,64 @@ void SceneBuffers::upload_all(const Scene &scene) {
     scene_ = scene;
     const Box3 all = bounds(scene);
     origin_ = 0.5 * (all.low + all.high);
-    upload_indices();
-    const auto end = [](const Span &span) { return span.first + span.count; };
-    const std::size_t corners = placed_.empty() ? 0 : end(placed_.back().corners);
-    const std::size_t points = placed_.empty() ? 0 : end(placed_.back().points);
-    reserve(corners_, corners * sizeof(Corner));
-    reserve(looks_, corners * sizeof(Paint));
-    reserve(points_, points * sizeof(Point));
+    make_room();
     for (std::size_t i = 0; i < placed_.size(); ++i) {
+        index(i);
         place(i);
         paint(i);
     }
     measure();
 }
 
-/// Lays all pieces one after another and remembers where each begins.
-void SceneBuffers::upload_indices() {
+/// Lays all pieces one after another, each with some room to grow, and remembers where each begins.
+void SceneBuffers::make_room() {
     placed_.assign(scene_.instances.size(), {});
-    std::vector<std::uint32_t> faces, edges;
-    std::uint32_t corner = 0, point = 0;
-    const auto take = [](auto &into, const auto &from, std::uint32_t base) {
-        const Span span{static_cast<std::uint32_t>(into.size()), static_cast<std::uint32_t>(from.size())};
-        for (const std::uint32_t index : from)
-            into.push_back(base + index);
-        return span;
+    std::uint32_t corners = 0, points = 0, faces = 0, edges = 0;
+    const auto take = [](Span &span, std::uint32_t &end, std::size_t count) {
+        span = {end, 0, static_cast<std::uint32_t>(count + count / 4)};
+        end += span.room;
     };
     for (std::size_t i = 0; i < placed_.size(); ++i) {
-        Placed &placed = placed_[i];
-        placed.corners.first = corner;
-        placed.points.first = point;
-        const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+        const SceneModel &model = model_of(i);
+        take(placed_[i].corners, corners, corners_in(model));
+        take(placed_[i].points, points, points_in(model));
         for (std::size_t level = 0; level < model.levels.size(); ++level) {
-            placed.faces[level] = take(faces, model.levels[level].triangles, corner);
-            placed.edges[level] = take(edges, model.levels[level].edges, point);
-            corner += static_cast<std::uint32_t>(model.levels[level].corners.size());
-            point += static_cast<std::uint32_t>(model.levels[level].points.size());
+            take(placed_[i].faces[level], faces, model.levels[level].triangles.size());
+            take(placed_[i].edges[level], edges, model.levels[level].edges.size());
         }
-        placed.corners.count = corner - placed.corners.first;
-        placed.points.count = point - placed.points.first;
     }
-    glBindVertexArray(faces_.id());
-    gl::fill(GL_ELEMENT_ARRAY_BUFFER, face_indices_, faces, GL_STATIC_DRAW);
-    glBindVertexArray(edges_.id());
-    gl::fill(GL_ELEMENT_ARRAY_BUFFER, edge_indices_, edges, GL_STATIC_DRAW);
-    glBindVertexArray(0);
+    reserve(GL_ARRAY_BUFFER, corners_, corners * sizeof(Corner));
+    reserve(GL_ARRAY_BUFFER, looks_, corners * sizeof(Paint));
+    reserve(GL_ARRAY_BUFFER, points_, points * sizeof(Point));
+    reserve(GL_COPY_WRITE_BUFFER, face_indices_, faces * sizeof(std::uint32_t));
+    reserve(GL_COPY_WRITE_BUFFER, edge_indices_, edges * sizeof(std::uint32_t));
+}
+
+/// Which corners make its triangles and which points its edges.
+void SceneBuffers::index(std::size_t i) {
+    const SceneModel &model = model_of(i);
+    Placed &placed = placed_[i];
+    std::uint32_t corner = placed.corners.first, point = placed.points.first;
+    const auto put = [](const gl::Handle &buffer, Span &span, std::vector<std::uint32_t> indices,
+                        std::uint32_t base) {
+        for (std::uint32_t &index : indices)
+            index += base;
+        span.count = static_cast<std::uint32_t>(indices.size());
+        replace(GL_COPY_WRITE_BUFFER, buffer, span.first, indices);
+    };
+    for (std::size_t level = 0; level < model.levels.size(); ++level) {
+        put(face_indices_, placed.faces[level], model.levels[level].triangles, corner);
+        put(edge_indices_, placed.edges[level], model.levels[level].edges, point);
+        corner += static_cast<std::uint32_t>(model.levels[level].corners.size());
+        point += static_cast<std::uint32_t>(model.levels[level].points.size());
+    }
+    placed.corners.count = corner - placed.corners.first;
+    placed.points.count = point - placed.points.first;
 }
 
 void SceneBuffers::place(std::size_t i) {
     const Frame &frame = scene_.instances[i].frame;
-    const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+    const SceneModel &model = model_of(i);
     std::vector<Corner> corners;
     std::vector<Point> points;
     for (const ShadedMesh &level : model.levels) {
@@ -181,8 +223,8 @@ void SceneBuffers::place(std::size_t i) {
         for (const Point &p : level.points)
             points.push_back(stored(frame.to_world(vec(p)) - origin_));
     }
-    replace(corners_, placed_[i].corners.first, corners);
-    replace(points_, placed_[i].points.first, points);
+    replace(GL_ARRAY_BUFFER, corners_, placed_[i].corners.first, corners);
+    replace(GL_ARRAY_BUFFER, points_, placed_[i].points.first, points);
     const Vec3 half = 0.5 * (model.box.high - model.box.low);
     const auto reach = [&](double x, double y, double z) {
         return std::abs(x) * half.x + std::abs(y) * half.y + std::abs(z) * half.z;
@@ -195,7 +237,7 @@ void SceneBuffers::place(std::size_t i) {
 void SceneBuffers::paint(std::size_t i) {
     constexpr float is_end = 0.9f; // of a unit normal along the log: shoulders, jambs and ends, not slopes
     const Instance &instance = scene_.instances[i];
-    const SceneModel &model = *scene_.models[static_cast<std::size_t>(instance.model)];
+    const SceneModel &model = model_of(i);
     std::vector<Paint> paints;
     for (const ShadedMesh &level : model.levels) {
         for (const ShadedCorner &c : level.corners) {
@@ -204,7 +246,7 @@ void SceneBuffers::paint(std::size_t i) {
                               static_cast<std::uint32_t>(instance.id)});
         }
     }
-    replace(looks_, placed_[i].corners.first, paints);
+    replace(GL_ARRAY_BUFFER, looks_, placed_[i].corners.first, paints);
 }
 
 void SceneBuffers::measure() {
@@ -215,7 +257,7 @@ void SceneBuffers::measure() {
 
 std::size_t SceneBuffers::level_for(std::size_t i, double pixel, double detail) const {
     constexpr double fine = 12; // pixels across: beyond this eight sides are seen as such
-    const SceneModel &model = *scene_.models[static_cast<std::size_t>(scene_.instances[i].model)];
+    const SceneModel &model = model_of(i);
     if (model.widest_bore < detail * pixel) return 2;
     return model.widest_bore < fine * pixel ? 1 : 0;
 }

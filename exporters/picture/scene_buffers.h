@@ -50,6 +50,7 @@ class SceneBuffers {
   private:
     struct Span {
         std::uint32_t first = 0, count = 0;
+        std::uint32_t room = 0; ///< that a piece may grow into when it is edited
     };
     struct Placed {
         std::array<Span, 3> faces, edges; ///< in the index buffers, by level
@@ -57,10 +58,12 @@ class SceneBuffers {
         Vec3 middle, half;                ///< world box
     };
 
-    bool alike(const Scene &scene) const;
+    const SceneModel &model_of(std::size_t i) const;
+    bool has_room_for(const Scene &scene) const;
     static bool outside(const Placed &placed, const Matrix4 &clip_from_world);
     void upload_all(const Scene &scene);
-    void upload_indices();
+    void make_room();
+    void index(std::size_t i);
     void place(std::size_t i);
     void paint(std::size_t i);
     void measure();

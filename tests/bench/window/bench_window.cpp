@@ -75,6 +75,7 @@ void report_drag(MainWindow &window, int steps) {
     wait_for(window);
     ModelCache cache;
     std::vector<double> read, layout, bodies, review, models, views, all, model_view;
+    window.model().view()->set_hurried(true); // as while an opening is dragged
     for (int step = 0; step <= steps; ++step) {
         const Document document(write_document(dragged(shell, step)), "bench");
         const StatePtr state = worked_out(document, static_cast<quint64>(step) + 1, cache);
@@ -102,6 +103,7 @@ void report_drag(MainWindow &window, int steps) {
         all.push_back(t.all() + drawn);
         model_view.push_back(shown);
     }
+    window.model().view()->set_hurried(false);
     std::printf("drag step, %zu pieces (median of %d): read %.1f, layout %.1f, bodies %.1f, review %.1f, "
                 "meshes %.1f, "
                 "plan and elevation %.1f: together %.1f ms\n",
