@@ -9,6 +9,7 @@
 #include "tests/sheets/support/log.h"
 #include "tests/sheets/support/paper_reader.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 
 #include <algorithm>
 #include <numbers>
@@ -182,6 +183,17 @@ TEST_CASE("logs that taper are cut the same again from their paper") {
     shell.logs.tip_height = Length::mm(213);
     shell.logs.tip_width = Length::mm(171);
     const Outcome read = all_read_back(test::laid(shell), std::nullopt);
+    CHECK(read.wrong == "");
+    CHECK(read.pieces >= 10);
+}
+
+TEST_CASE("logs of walls that are not square are cut the same again from their paper") {
+    Shell shell = small_house(Length::mm(0));
+    shell.walls = test::bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                                 Length::mm(2000), 45);
+    shell.floors.clear();
+    shell.openings.clear();
+    const Outcome read = all_read_back(test::laid(shell), Paper::a1);
     CHECK(read.wrong == "");
     CHECK(read.pieces >= 10);
 }

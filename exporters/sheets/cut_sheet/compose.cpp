@@ -37,7 +37,7 @@ class Composer {
                                             Division division) const {
         std::vector<Block> blocks;
         const double length = wanted_.piece->features.piece->blank.length;
-        const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering);
+        const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering, scale);
         for (const Shown &part : divided(division, length, parts, places, scale)) {
             const int number = static_cast<int>(blocks.size()) + 1;
             auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,

@@ -72,8 +72,8 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
         std::max(mark_column + widths, far ? end + room_for_end_levels(wanted, End::far) : 0);
     const double near = beside_cut(*wanted.piece, *wanted.words, wanted.lettering);
     auto ruler = ruler_for({wanted.from, near}, {wanted.to, near},
-                           places_shown(*wanted.piece, *wanted.words, wanted.lettering), wanted.scale,
-                           wanted.width - left - right, most_breaks);
+                           places_shown(*wanted.piece, *wanted.words, wanted.lettering, wanted.scale),
+                           wanted.scale, wanted.width - left - right, most_breaks);
     if (!ruler) return std::nullopt;
     FaceBoard face{wanted, std::move(*ruler), {}, {}, left, 0, datum, far};
     return face;
@@ -148,12 +148,12 @@ SeenPiece seen_piece(const Piece &piece, const Body &body) {
     return seen;
 }
 
-std::vector<Place> places_shown(const SeenPiece &piece, const Words &words, double lettering) {
+std::vector<Place> places_shown(const SeenPiece &piece, const Words &words, double lettering, double scale) {
     constexpr double beside_bore = 8;
     const double near = beside_cut(piece, words, lettering);
     std::vector<Place> places{{piece.body->centroid.x, beside_bore}};
     for (const WorkedPlace &place : places_of(piece.features))
-        places.push_back({place.x, place.cut ? near : beside_bore});
+        places.push_back({place.x, (place.cut ? near : beside_bore) + place.half * scale});
     return places;
 }
 

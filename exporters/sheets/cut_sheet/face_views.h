@@ -41,7 +41,7 @@ struct Views {
 };
 
 /// What the views must show, with room for its marks and numbers beside it.
-std::vector<Place> places_shown(const SeenPiece &piece, const Words &words, double lettering);
+std::vector<Place> places_shown(const SeenPiece &piece, const Words &words, double lettering, double scale);
 
 /// Nothing where at this scale the log is too long for the paper or some number finds no free place.
 std::optional<Views> face_views(const ViewsWanted &wanted);

@@ -235,7 +235,7 @@ std::vector<WorkedPlace> places_of(const Features &features) {
     for (const Station &s : stations_of(features))
         all.push_back({s.x});
     for (const SawLine &line : slanting_places(features))
-        all.insert(all.end(), {{line.outside}, {line.inside}});
+        all.push_back({(line.outside + line.inside) / 2, true, std::abs(line.outside - line.inside) / 2});
     for (const PegHole &peg : features.pegs)
         all.push_back({peg.bore->x, false});
     for (const Pocket &pocket : features.pockets)

@@ -104,6 +104,7 @@ std::vector<SawLine> slanting_places(const Features &features);
 struct WorkedPlace {
     double x = 0;
     bool cut = true; ///< else the middle of a bore or a pocket's side, which has no number beside it
+    double half = 0; ///< of the length that it takes: of a cut at a slant, from one side face to the other
 };
 
 /// All such places along the log, on either side face: none of them may be left out of a drawing. In no

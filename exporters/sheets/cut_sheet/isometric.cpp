@@ -44,7 +44,7 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
     if (room <= 0) return std::nullopt;
     std::vector<Place> places;
     for (const WorkedPlace &place : places_of(features))
-        places.push_back({place.x, near});
+        places.push_back({place.x, near + place.half * scale.ratio});
     const auto ruler = ruler_for({0, near}, {blank.length, near}, places, scale.ratio, room, most_breaks);
     if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
 

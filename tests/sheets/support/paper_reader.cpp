@@ -23,8 +23,9 @@ struct Stretch {
 /// A running dimension over or under the outside face.
 struct Mark {
     std::size_t stretch = 0;
-    double x = 0;     ///< on paper
-    double value = 0; ///< along the log
+    double x = 0;      ///< on paper
+    double value = 0;  ///< along the log, on the outside face
+    double inside = 0; ///< on the inside face: elsewhere where the cut goes at a slant
 };
 
 struct Row {
@@ -51,6 +52,7 @@ class Reader {
         read_blank();
         find_stretches();
         read_marks();
+        read_slants();
         top_.at_datum = piece.blank.height;
         inside_.at_datum = piece.blank.width;
         for (const CutLine &line : cut_lines()) {
@@ -126,10 +128,60 @@ class Reader {
                 else if (w.mm() == piece.blank.length)
                     stretches_[s].far_x = w.x();
                 else
-                    marks_.push_back({s, w.x(), w.mm()});
+                    marks_.push_back({s, w.x(), w.mm(), w.mm()});
             }
         std::sort(marks_.begin(), marks_.end(),
                   [](const Mark &a, const Mark &b) { return a.value < b.value; });
+    }
+
+    /// The table of what is not square across: places on the outside and on the inside face.
+    std::vector<std::pair<double, double>> slants() const {
+        std::vector<std::pair<double, double>> all;
+        for (const PaperWord &title : words_) {
+            if (title.text != "square" || right_of(title).empty() || right_of(title)[0].text != "across:")
+                continue;
+            std::vector<PaperWord> cells;
+            for (const PaperWord &w : words_)
+                if (w.page == title.page && w.is_length() && w.y() > title.y() && w.y() < title.y() + 60 &&
+                    w.x0 > title.x0 - 8 && w.x1 < title.x0 + 40)
+                    cells.push_back(w);
+            std::sort(cells.begin(), cells.end(), [](const PaperWord &a, const PaperWord &b) {
+                return std::abs(a.y() - b.y()) > 1 ? a.y() < b.y() : a.x0 < b.x0;
+            });
+            for (std::size_t i = 0; i + 1 < cells.size() && std::abs(cells[i].y() - cells[i + 1].y()) < 1;
+                 i += 2)
+                all.emplace_back(cells[i].mm(), cells[i + 1].mm());
+        }
+        return all;
+    }
+
+    /// Marks at which the cut goes at a slant learn where it is on the inside; the log's ends may be such
+    /// marks.
+    void read_slants() {
+        datum_ = {0, stretches_.front().datum_x, 0, 0};
+        far_ = {stretches_.size() - 1, stretches_.back().far_x, piece.blank.length, piece.blank.length};
+        for (const auto &[outside, inside] : slants()) {
+            const auto mark = std::find_if(marks_.begin(), marks_.end(),
+                                           [out = outside](const Mark &m) { return m.value == out; });
+            if (mark != marks_.end()) mark->inside = inside;
+            const bool at_datum = outside == 0 || inside == 0;
+            const bool at_far = outside == piece.blank.length || inside == piece.blank.length;
+            if (!at_datum && !at_far) continue;
+            Mark &end = at_datum ? datum_ : far_;
+            if (mark != marks_.end()) {
+                end = *mark;
+                marks_.erase(mark);
+            }
+            end.inside = inside;
+            add_slanting_end(at_datum, outside, inside);
+        }
+    }
+
+    void add_slanting_end(bool datum, double outside, double inside) {
+        const double run = (inside - outside) / piece.blank.width, way = datum ? -1 : 1;
+        const Vec3 normal{way, -way * run, 0};
+        piece.cuts.emplace_back(FaceCut{datum ? LogFace::datum_end : LogFace::far_end,
+                                        {unit(normal), way * outside / length(normal)}});
     }
 
     Row row(std::size_t stretch, const std::string &caption) const {
@@ -162,18 +214,21 @@ class Reader {
                            [&](double offset) { return std::abs(away - offset) < rounding; });
     }
 
-    static double away_from(const Mark &mark, int side, const PaperWord &w) {
-        return side > 0 ? w.x0 - mark.x : mark.x - w.x1;
+    double away_from(const Mark &mark, const std::string &face, int side, const PaperWord &w) const {
+        const double x = mark.x + (face == "Inside" ? (mark.inside - mark.value) * scale_ : 0);
+        return side > 0 ? w.x0 - x : x - w.x1;
     }
 
     /// Whether the line from the number leads there: to the nearest cut of those that it could belong to.
-    bool belongs_to(const PaperWord &w, const Mark &mark, int side) const {
-        const double away = away_from(mark, side, w);
+    bool belongs_to(const PaperWord &w, const Mark &mark, const std::string &face, int side) const {
+        const double away = away_from(mark, face, side, w);
         if (!is_offset(away)) return false;
-        return std::none_of(marks_.begin(), marks_.end(), [&](const Mark &m) {
+        std::vector<Mark> all = marks_;
+        all.insert(all.end(), {datum_, far_});
+        return std::none_of(all.begin(), all.end(), [&](const Mark &m) {
             if (m.stretch != mark.stretch) return false;
             return std::any_of(std::begin({-1, 1}), std::end({-1, 1}), [&](int s) {
-                const double other = away_from(m, s, w);
+                const double other = away_from(m, face, s, w);
                 return is_offset(other) && other < away - 0.1;
             });
         });
@@ -198,7 +253,8 @@ class Reader {
         const Stretch &s = stretches_[mark.stretch];
         std::vector<double> inner;
         for (const PaperWord &w : near(mark.stretch, r))
-            if (w.x0 > s.datum_x && w.x1 < s.far_x && belongs_to(w, mark, side)) inner.push_back(w.mm());
+            if (w.x0 > s.datum_x && w.x1 < s.far_x && belongs_to(w, mark, face, side))
+                inner.push_back(w.mm());
         std::sort(inner.begin(), inner.end());
         if (!inner.empty()) return inner;
         std::vector<double> outer = off_end(mark.stretch, r, side, piece.blank.height);
@@ -217,10 +273,6 @@ class Reader {
         return highest ? all.back() : all.front();
     }
 
-    /// The ends of the log as marks.
-    Mark datum_mark() const { return {0, stretches_.front().datum_x, 0}; }
-    Mark far_mark() const { return {stretches_.size() - 1, stretches_.back().far_x, piece.blank.length}; }
-
     /// The marks on both sides of the circle with the cut's number, over or under the outside face.
     std::pair<Mark, Mark> ends_by_number(int number, bool over) const {
         for (std::size_t s = 0; s < stretches_.size(); ++s)
@@ -236,7 +288,7 @@ class Reader {
     }
 
     std::pair<Mark, Mark> around(std::size_t stretch, double x) const {
-        std::pair<Mark, Mark> ends{datum_mark(), far_mark()};
+        std::pair<Mark, Mark> ends{datum_, far_};
         for (const Mark &m : marks_)
             if (std::tuple(m.stretch, m.x) < std::tuple(stretch, x)) ends.first = m;
         for (auto m = marks_.rbegin(); m != marks_.rend(); ++m)
@@ -249,11 +301,11 @@ class Reader {
         const std::size_t n = marks_.size();
         const bool tail = line.says("tail at");
         if (line.says("datum")) {
-            if (tail) return {datum_mark(), marks_.at(0)};
+            if (tail) return {datum_, marks_.at(0)};
             return {marks_.at(0), marks_.at(1)};
         }
         if (line.says("far")) {
-            if (tail) return {marks_.at(n - 1), far_mark()};
+            if (tail) return {marks_.at(n - 1), far_};
             return {marks_.at(n - 2), marks_.at(n - 1)};
         }
         return ends_by_number(line.number, top);
@@ -297,17 +349,25 @@ class Reader {
         SeamCut cut;
         cut.side = top ? Side::top : Side::under;
         cut.end = line.says("far") ? End::far : End::datum;
-        cut.x_from = from.value;
-        cut.x_to = to.value;
-        const auto wide = [&](double x) { return inside_.at(x) - outside_.at(x); };
-        const auto mid = [&](double x) { return (inside_.at(x) + outside_.at(x)) / 2; };
-        const double across =
-            ((z[0][1] - z[0][0]) / wide(from.value) + (z[1][1] - z[1][0]) / wide(to.value)) / 2;
-        const double aside = across * (mid(to.value) - mid(from.value));
-        const double along = ((z[1][0] + z[1][1] - z[0][0] - z[0][1]) / 2 - aside) / (to.value - from.value);
-        const double middle = (z[0][0] + z[0][1] + z[1][0] + z[1][1]) / 4;
-        const double x = (from.value + to.value) / 2, y = (mid(from.value) + mid(to.value)) / 2;
-        const Plane seam = plane_over(middle - along * x - across * y, along, across);
+        cut.skew = (from.inside - from.value) / piece.blank.width;
+        cut.x_from = (from.value + from.inside) / 2;
+        cut.x_to = (to.value + to.inside) / 2;
+        const auto y = [&](const Mark &m, int face) {
+            return face == 0 ? outside_.at(m.value) : inside_.at(m.inside);
+        };
+        const double x[2][2] = {{from.value, from.inside}, {to.value, to.inside}};
+        const double along =
+            ((z[1][0] - z[0][0]) / (x[1][0] - x[0][0]) + (z[1][1] - z[0][1]) / (x[1][1] - x[0][1])) / 2;
+        double across = 0, middle = 0; // of what is left when the slope along the log is taken off
+        for (const int i : {0, 1}) {
+            const Mark &m = i == 0 ? from : to;
+            const double rest[2] = {z[i][0] - along * x[i][0], z[i][1] - along * x[i][1]};
+            across += (rest[1] - rest[0]) / (y(m, 1) - y(m, 0)) / 2;
+        }
+        for (const int i : {0, 1})
+            for (const int face : {0, 1})
+                middle += (z[i][face] - along * x[i][face] - across * y(i == 0 ? from : to, face)) / 4;
+        const Plane seam = plane_over(middle, along, across);
         cut.seam = top ? seam : seam.flipped();
         piece.cuts.emplace_back(cut);
     }
@@ -431,6 +491,7 @@ class Reader {
     std::vector<PaperWord> words_;
     std::vector<Stretch> stretches_;
     std::vector<Mark> marks_;
+    Mark datum_, far_; ///< the ends of the log
     Hewn top_, under_, outside_, inside_;
     double scale_ = 0; ///< paper per wood
 };
