@@ -1,5 +1,7 @@
 #include "kernel/shell/drawn_plan.h"
 
+#include "kernel/measure/tidied.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -73,7 +75,7 @@ std::vector<Wall> drawn_plan(std::vector<PlanPoint> corners) {
         Wall wall;
         wall.name = std::string(1, static_cast<char>('A' + i));
         wall.heading = heading_of(w);
-        wall.length = Length::mm(w.length());
+        wall.length = tidied(Length::mm(w.length()));
         walls.push_back(std::move(wall));
     }
     return walls;

@@ -1,5 +1,7 @@
 #include "kernel/shell/plan_edit.h"
 
+#include "kernel/measure/tidied.h"
+
 #include <cmath>
 #include <numbers>
 
@@ -41,8 +43,8 @@ std::optional<Shell> wall_moved(const Shell &shell, std::size_t wall, Length out
     const int starts = -growth(shell.walls[after], shell.walls[wall]);
     if (ends == 0 || starts == 0) return {};
     Shell moved = shell;
-    moved.walls[before].length = moved.walls[before].length + ends * outward;
-    moved.walls[after].length = moved.walls[after].length + starts * outward;
+    moved.walls[before].length = tidied(moved.walls[before].length + ends * outward);
+    moved.walls[after].length = tidied(moved.walls[after].length + starts * outward);
     if (moved.walls[before].length <= Length() || moved.walls[after].length <= Length()) return {};
     keep_places(moved, moved.walls[after].name, starts * outward);
     return moved;

@@ -1,6 +1,7 @@
 #include "kernel/shell/shapes.h"
 
-#include <cmath>
+#include "kernel/measure/tidied.h"
+
 #include <initializer_list>
 
 namespace roundlay {
@@ -14,15 +15,6 @@ struct Leg {
     Length length;
 };
 
-/// Without the last digits that subtraction left: 36 ft less 24 ft is to be written "12 ft".
-Length tidy(Length length) {
-    constexpr double same = 1e-6, parts = 64, per_mm = 1000;
-    for (const Length round : {Length::inches(std::round(length.inches() * parts) / parts),
-                               Length::mm(std::round(length.mm() * per_mm) / per_mm)})
-        if (std::abs(round.mm() - length.mm()) < same) return round;
-    return length;
-}
-
 std::vector<Wall> walls(std::initializer_list<Leg> legs) {
     std::vector<Wall> all;
     char letter = 'A';
@@ -30,7 +22,7 @@ std::vector<Wall> walls(std::initializer_list<Leg> legs) {
         Wall wall;
         wall.name = std::string(1, letter++);
         wall.heading = leg.heading;
-        wall.length = tidy(leg.length);
+        wall.length = tidied(leg.length);
         all.push_back(std::move(wall));
     }
     return all;

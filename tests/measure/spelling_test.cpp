@@ -1,9 +1,18 @@
 #include "kernel/measure/spelling.h"
+#include "kernel/measure/tidied.h"
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>
 
 using namespace roundlay;
+
+TEST_CASE("What sums leave in the last digits is tidied, and nothing else") {
+    CHECK(tidied(Length::feet(36) - Length::feet(12) - Length::feet(12)) == Length::feet(12));
+    CHECK(tidied(Length::mm(914.3999999999996)) == Length::feet(3));
+    CHECK(tidied(Length::mm(0.1) + Length::mm(0.2)) == Length::mm(0.3));
+    CHECK(tidied(Length::mm(1000.0 / 3)).mm() == 1000.0 / 3);
+    CHECK(tidied(Length::mm(10.0002)) == Length::mm(10.0002));
+}
 
 TEST_CASE("Lengths are spelled as a person would write them") {
     struct Row {

@@ -107,6 +107,8 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     drag(window.elevation(), grip, grip + Vec2{to - b.from_left.mm(), 0});
     QVERIFY(settled(window));
     QVERIFY(!has_error(window));
+    QCOMPARE(shell(window).openings[1].width.mm(), b.width.mm()); // moved, not resized by a last digit
+    QCOMPARE(shell(window).openings[1].height.mm(), b.height.mm());
     const auto &pieces = window.desk().standing()->job.layout.pieces;
     QVERIFY(std::any_of(pieces.begin(), pieces.end(), [](const Piece &p) { return p.island; }));
     keep_picture(window, "script-two-windows");

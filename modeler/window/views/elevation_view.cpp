@@ -1,5 +1,6 @@
 #include "modeler/window/views/elevation_view.h"
 
+#include "kernel/measure/tidied.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
@@ -34,10 +35,10 @@ Desk::ShellEdit opening_set(int opening, const sheets::Rect &box) {
         if (opening < 0 || opening >= static_cast<int>(shell.openings.size())) return {};
         Shell next = shell;
         Opening &o = next.openings[static_cast<std::size_t>(opening)];
-        o.from_left = Length::mm(box.x0);
-        o.sill = Length::mm(box.y0);
-        o.width = Length::mm(box.width());
-        o.height = Length::mm(box.height());
+        o.from_left = tidied(Length::mm(box.x0));
+        o.sill = tidied(Length::mm(box.y0));
+        o.width = tidied(Length::mm(box.width()));
+        o.height = tidied(Length::mm(box.height()));
         return next;
     };
 }
@@ -244,11 +245,11 @@ void ElevationView::nudge(double across, double up, bool size) {
                    Shell next = shell;
                    Opening &o = next.openings[at];
                    if (size) {
-                       o.width = std::max(o.width + Length::mm(across), Length::mm(smallest));
-                       o.height = std::max(o.height + Length::mm(up), Length::mm(smallest));
+                       o.width = tidied(std::max(o.width + Length::mm(across), Length::mm(smallest)));
+                       o.height = tidied(std::max(o.height + Length::mm(up), Length::mm(smallest)));
                    } else {
-                       o.from_left = o.from_left + Length::mm(across);
-                       o.sill = std::max(o.sill + Length::mm(up), Length());
+                       o.from_left = tidied(o.from_left + Length::mm(across));
+                       o.sill = tidied(std::max(o.sill + Length::mm(up), Length()));
                    }
                    return next;
                });
