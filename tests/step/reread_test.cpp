@@ -150,7 +150,9 @@ TEST_CASE("Shells of the whole family read back as their layouts") {
         sample.bodies = bodies_of(sample.layout);
         const json found = reread(sample.write());
         RC_ASSERT(found.at("solids") == sample.layout.pieces.size());
-        check_products(sample, found, 1e-9);
+        // Bores come out of slanting faces in ellipses, over which the library integrates to 2.5e-9 at worst
+        // seen.
+        check_products(sample, found, 1e-8);
         check_uses(sample, found);
         ++read;
     }));
@@ -166,7 +168,8 @@ TEST_CASE("A house of round logs reads back as valid solids") {
     const json found = reread(sample.write());
     CHECK(found.at("solids") == sample.layout.pieces.size());
     REQUIRE(found.at("products").size() == sample.layout.models.size());
-    for (const json &product : found.at("products")) CHECK(product.at("valid").get<bool>());
+    for (const json &product : found.at("products"))
+        CHECK(product.at("valid").get<bool>());
     check_uses(sample, found);
 }
 
