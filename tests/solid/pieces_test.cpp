@@ -118,9 +118,10 @@ TEST_CASE("The closed form of a border agrees with the library's integration") {
         const std::optional<Boundary> border = boundary_of(body);
         RC_ASSERT(border.has_value());
         const Measures closed = measures_of(*border), integrated = measures_of(build(body).solid);
-        RC_ASSERT(near(closed.volume, integrated.volume, 1e-12));
-        RC_ASSERT(near(closed.volume, body.volume, 1e-12));
-        RC_ASSERT(near(closed.area, integrated.area, 1e-12));
+        // Mostly to 1e-15; slanted faces of tapered logs were seen 1.0e-11 apart.
+        RC_ASSERT(near(closed.volume, integrated.volume, 1e-10));
+        RC_ASSERT(near(closed.volume, body.volume, 1e-10));
+        RC_ASSERT(near(closed.area, integrated.area, 1e-10));
         RC_ASSERT(length(closed.centroid - integrated.centroid) < 1e-8);
         // The body takes its bores' middles on their axes: one in a slanting face is off, by 1.01e-4 mm at
         // worst seen.
