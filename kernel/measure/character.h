@@ -7,6 +7,10 @@
 
 namespace roundlay {
 
+inline bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// Length in bytes of the well-formed character at the front of the text; 0 where there is none
 /// (empty, cut short, overlong, surrogate, over U+10FFFF). Table 3-7 of the Unicode Standard.
 std::size_t character_length(std::string_view text);

@@ -12,9 +12,6 @@ namespace {
 constexpr int most_digits = 30; // of one run; leaves room under the bound of Rational for the unit
 constexpr const char *number_expected = "a number such as 12, 1.5, 3/16 or 6 1/2";
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool is_letter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }

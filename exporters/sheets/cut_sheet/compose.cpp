@@ -136,6 +136,7 @@ Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int par
     for (const Scale &scale : scales(wanted.words->system())) {
         if (wanted.piece->features.piece->blank.height * scale.ratio < least_face) break;
         for (const auto &[lettering, division] : ways) {
+            if (parts == 1 && division != Division::by_need) continue; // nothing is divided
             const auto views = composer.views(scale.ratio, lettering, parts, division);
             if (!views) continue;
             std::vector<Page> pages = composer.best_pages(*views);

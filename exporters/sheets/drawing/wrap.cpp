@@ -1,5 +1,6 @@
 #include "exporters/sheets/drawing/font.h"
 #include "exporters/sheets/drawing/text.h"
+#include "kernel/measure/character.h"
 
 namespace roundlay::sheets {
 namespace {
@@ -37,10 +38,6 @@ struct Wrapper {
         }
     }
 };
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Whether feet, inches and their fraction are parted by this space: `5 3/16"`, `2' 0"`.
 bool within_length(std::string_view words, std::size_t space) {

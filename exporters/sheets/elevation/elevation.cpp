@@ -3,72 +3,78 @@
 #include "exporters/sheets/elevation/wall_block.h"
 
 #include <algorithm>
+#include <optional>
+#include <span>
 
 namespace roundlay::sheets {
 namespace {
 
-/// One or both sides of a wall, outside first.
+void add_new(std::vector<std::string> &all, const std::vector<std::string> &tags) {
+    for (const std::string &tag : tags)
+        if (std::find(all.begin(), all.end(), tag) == all.end()) all.push_back(tag);
+}
+
+/// One side of a wall, or both beside or under one another.
 struct Drawn {
-    std::vector<WallBlock> blocks;
+    Page page;
+    std::vector<std::string> without_tag;
     double scale = 0;
-    std::vector<std::string> without_tag() const {
-        std::vector<std::string> all;
-        for (const WallBlock &block : blocks)
-            for (const std::string &tag : block.without_tag)
-                if (std::find(all.begin(), all.end(), tag) == all.end()) all.push_back(tag);
-        return all;
-    }
 };
 
-/// The elevations that one sheet has room for, beside or under one another.
-std::vector<Page> pages_for(const Drawn &drawn, PaperSize size) {
-    std::vector<Page> pages{empty_page(size)};
-    for (const WallBlock &made : drawn.blocks)
-        put_on(pages, size, made.block);
-    return pages;
-}
-
-bool on_one_sheet(const Drawn &drawn, PaperSize size) {
-    Page page = empty_page(size);
-    return std::all_of(drawn.blocks.begin(), drawn.blocks.end(),
-                       [&](const WallBlock &made) { return page.put(made.block); });
-}
-
-/// The largest scale at which these sides fit one sheet and every tag finds room; else the one with the
-/// fewest tags left over.
-std::optional<Drawn> best_drawn(const std::vector<WallWanted> &sides, PaperSize size) {
-    std::optional<Drawn> best;
-    for (const Scale &scale : shell_scales(sides[0].words->system()))
-        for (const double lettering : {3.5, 2.5}) {
-            Drawn made{{}, scale.ratio};
-            for (WallWanted side : sides) {
-                side.scale = &scale;
-                side.lettering = lettering;
-                made.blocks.push_back(wall_block(side));
-            }
-            if (!on_one_sheet(made, size)) continue;
-            if (!best || made.without_tag().size() < best->without_tag().size()) best = std::move(made);
-            if (best->without_tag().empty()) return best;
+/// Of what is offered, from the largest scale down: the first that fits one sheet and gives every tag room;
+/// else the one with the fewest tags left over.
+class Best {
+  public:
+    void offer(std::span<const WallBlock> blocks, double scale, PaperSize size) {
+        if (has_all_tags()) return;
+        Drawn made{empty_page(size), {}, scale};
+        for (const WallBlock &block : blocks) {
+            if (!made.page.put(block.block)) return;
+            add_new(made.without_tag, block.without_tag);
         }
-    return best;
-}
+        if (!found_ || made.without_tag.size() < found_->without_tag.size()) found_ = std::move(made);
+    }
+    bool has_all_tags() const { return found_ && found_->without_tag.empty(); }
+    const std::optional<Drawn> &found() const { return found_; }
+
+  private:
+    std::optional<Drawn> found_;
+};
 
 /// Both sides on one sheet where that costs little of the scale and no tag; else each on its own.
-std::vector<Drawn> sheets_of(const std::vector<WallWanted> &sides, PaperSize size) {
+std::vector<Drawn> chosen(const Best (&sides)[2], const Best &both) {
     constexpr double worth_it = 0.5; // of the scale that each would have alone
     std::vector<Drawn> apart;
     double scale = 0;
     std::size_t untagged = 0;
-    for (const WallWanted &side : sides)
-        if (auto drawn = best_drawn({side}, size)) {
+    for (const Best &side : sides)
+        if (const auto &drawn = side.found()) {
             scale = std::max(scale, drawn->scale);
-            untagged = std::max(untagged, drawn->without_tag().size());
-            apart.push_back(std::move(*drawn));
+            untagged = std::max(untagged, drawn->without_tag.size());
+            apart.push_back(*drawn);
         }
-    auto both = best_drawn(sides, size);
-    if (both && both->scale >= worth_it * scale && both->without_tag().size() <= untagged)
-        return {std::move(*both)};
+    const auto &one = both.found();
+    if (one && one->scale >= worth_it * scale && one->without_tag.size() <= untagged) return {*one};
     return apart;
+}
+
+std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size) {
+    Best apart[2], both;
+    for (const Scale &scale : shell_scales(sides[0].words->system()))
+        for (const double lettering : {3.5, 2.5}) {
+            if (both.has_all_tags() && apart[0].has_all_tags() && apart[1].has_all_tags()) break;
+            std::vector<WallBlock> blocks;
+            for (WallWanted side : sides) {
+                side.scale = &scale;
+                side.lettering = lettering;
+                blocks.push_back(wall_block(side));
+            }
+            const std::span<const WallBlock> all(blocks);
+            apart[0].offer(all.first(1), scale.ratio, size);
+            apart[1].offer(all.last(1), scale.ratio, size);
+            both.offer(all, scale.ratio, size);
+        }
+    return chosen(apart, both);
 }
 
 Block left_over_block(const std::vector<std::string> &without_tag) {
@@ -90,17 +96,14 @@ std::string heights_note(const Shell &shell, const WallPlace &wall, const Words 
     return note;
 }
 
-std::vector<Sheet> elevations_of(const std::vector<WallWanted> &sides, PaperSize size,
-                                 const SheetOptions &options) {
+std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, const SheetOptions &options) {
     const Layout &layout = *sides[0].layout;
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
     std::vector<Page> pages;
     std::vector<std::string> without;
     for (const Drawn &drawn : sheets_of(sides, size)) {
-        for (Page &page : pages_for(drawn, size))
-            pages.push_back(std::move(page));
-        for (const std::string &tag : drawn.without_tag())
-            if (std::find(without.begin(), without.end(), tag) == without.end()) without.push_back(tag);
+        pages.push_back(drawn.page);
+        add_new(without, drawn.without_tag);
     }
     if (pages.empty()) return {};
     if (!without.empty()) put_on(pages, size, left_over_block(without));
@@ -127,9 +130,8 @@ std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, con
     for (int w = 0; w < static_cast<int>(layout.walls.size()); ++w) {
         const SeenShell outside = seen_wall(layout, bodies, w, WallSide::outside);
         const SeenShell inside = seen_wall(layout, bodies, w, WallSide::inside);
-        const std::vector<WallWanted> sides{
-            {&shell, &layout, &outside, &words, w, WallSide::outside, nullptr, 0},
-            {&shell, &layout, &inside, &words, w, WallSide::inside, nullptr, 0}};
+        const WallWanted sides[2]{{&shell, &layout, &outside, &words, w, WallSide::outside, nullptr, 0},
+                                  {&shell, &layout, &inside, &words, w, WallSide::inside, nullptr, 0}};
         for (Sheet &sheet : elevations_of(sides, paper_for(shell, options), options))
             sheets.push_back(std::move(sheet));
     }

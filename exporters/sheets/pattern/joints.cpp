@@ -6,9 +6,6 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double past_shoulder = 60; ///< mm of log shown beyond the last shoulder, to hold the template by
-constexpr double alike_by = 0.01;    ///< mm
-
 bool near(double a, double b) {
     return std::abs(a - b) < alike_by;
 }

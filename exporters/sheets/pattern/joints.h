@@ -8,6 +8,9 @@
 
 namespace roundlay::sheets {
 
+inline constexpr double past_shoulder = 60; ///< mm of log shown beyond a cut, to hold the template by
+inline constexpr double alike_by = 0.01;    ///< mm: what differs by less is the same template
+
 /// One cut of a joint, measured from the end of the log's blank; of a notch in the run of a log, measured
 /// from where its template begins.
 struct JointCut {
@@ -35,7 +38,8 @@ std::vector<Joint> distinct_joints(const Layout &layout);
 /// is seen from outside the wood with the log lying as in the wall.
 std::vector<Vec2> outline_of(const Joint &joint, bool on_outside);
 
-/// Outline of the end face in its true size, seen from beyond the end along the log; empty where the log runs past its notch unchanged.
+/// Outline of the end face in its true size, seen from beyond the end along the log; empty where the log runs
+/// past its notch unchanged.
 std::vector<Vec2> end_outline_of(const Joint &joint);
 
 } // namespace roundlay::sheets

@@ -6,9 +6,6 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double alike_by = 0.01; ///< mm
-constexpr double past_neck = 60;  ///< mm of joist shown beyond its tail, to hold the template by
-
 bool known(const std::vector<double> &all, double v) {
     return std::any_of(all.begin(), all.end(), [&](double o) { return std::abs(o - v) < alike_by; });
 }
@@ -54,7 +51,7 @@ Pattern pattern_of(const TailedEnd &tail, const Blank &blank) {
     std::vector<Vec2> lower{{0, -tail.width_at_end / 2}, {tail.length, -tail.width_at_neck / 2}};
     if (std::abs(tail.width_at_neck - blank.width) > alike_by)
         lower.push_back({tail.length, -blank.width / 2});
-    lower.push_back({tail.length + past_neck, -blank.width / 2});
+    lower.push_back({tail.length + past_shoulder, -blank.width / 2});
     return {"",
             "joist's end from above",
             blank.width,
@@ -116,12 +113,15 @@ std::vector<Pattern> patterns_of(const Layout &layout) {
     for (const Joint &joint : distinct_joints(layout))
         all.push_back(pattern_of(joint));
     const std::size_t joints = all.size();
+    std::vector<Features> features;
     for (const Piece &piece : layout.pieces)
-        for (const TailedEnd &tail : features_of(piece).tails)
-            add(all, joints, pattern_of(tail, piece.blank), piece.tag);
-    for (const Piece &piece : layout.pieces)
-        for (const Pocket &pocket : features_of(piece).pockets)
-            add(all, joints, pattern_of(pocket), piece.tag);
+        features.push_back(features_of(piece));
+    for (const Features &f : features)
+        for (const TailedEnd &tail : f.tails)
+            add(all, joints, pattern_of(tail, f.piece->blank), f.piece->tag);
+    for (const Features &f : features)
+        for (const Pocket &pocket : f.pockets)
+            add(all, joints, pattern_of(pocket), f.piece->tag);
     return all;
 }
 
