@@ -41,17 +41,11 @@ const SceneModel &model_in(const Scene &scene, std::size_t i) {
     return *scene.models[static_cast<std::size_t>(scene.instances[i].model)];
 }
 
-std::size_t corners_in(const SceneModel &model) {
+/// Corners or points of all levels together.
+template <typename T> std::size_t count_in(const SceneModel &model, std::vector<T> ShadedMesh::*part) {
     std::size_t count = 0;
     for (const ShadedMesh &level : model.levels)
-        count += level.corners.size();
-    return count;
-}
-
-std::size_t points_in(const SceneModel &model) {
-    std::size_t count = 0;
-    for (const ShadedMesh &level : model.levels)
-        count += level.points.size();
+        count += (level.*part).size();
     return count;
 }
 
@@ -121,10 +115,12 @@ bool SceneBuffers::has_room_for(const Scene &scene) const {
         const SceneModel &model = model_in(scene, i);
         if (&model == &model_of(i)) continue;
         const Placed &p = placed_[i];
-        if (corners_in(model) > p.corners.room || points_in(model) > p.points.room) return false;
+        if (count_in(model, &ShadedMesh::corners) > p.corners.size ||
+            count_in(model, &ShadedMesh::points) > p.points.size)
+            return false;
         for (std::size_t level = 0; level < model.levels.size(); ++level)
-            if (model.levels[level].triangles.size() > p.faces[level].room ||
-                model.levels[level].edges.size() > p.edges[level].room)
+            if (model.levels[level].triangles.size() > p.faces[level].room.size ||
+                model.levels[level].edges.size() > p.edges[level].room.size)
                 return false;
     }
     return true;
@@ -167,17 +163,17 @@ void SceneBuffers::upload_all(const Scene &scene) {
 void SceneBuffers::make_room() {
     placed_.assign(scene_.instances.size(), {});
     std::uint32_t corners = 0, points = 0, faces = 0, edges = 0;
-    const auto take = [](Span &span, std::uint32_t &end, std::size_t count) {
-        span = {end, 0, static_cast<std::uint32_t>(count + count / 4)};
-        end += span.room;
+    const auto take = [](Room &room, std::uint32_t &end, std::size_t count) {
+        room = {end, static_cast<std::uint32_t>(count + count / 4)};
+        end += room.size;
     };
     for (std::size_t i = 0; i < placed_.size(); ++i) {
         const SceneModel &model = model_of(i);
-        take(placed_[i].corners, corners, corners_in(model));
-        take(placed_[i].points, points, points_in(model));
+        take(placed_[i].corners, corners, count_in(model, &ShadedMesh::corners));
+        take(placed_[i].points, points, count_in(model, &ShadedMesh::points));
         for (std::size_t level = 0; level < model.levels.size(); ++level) {
-            take(placed_[i].faces[level], faces, model.levels[level].triangles.size());
-            take(placed_[i].edges[level], edges, model.levels[level].edges.size());
+            take(placed_[i].faces[level].room, faces, model.levels[level].triangles.size());
+            take(placed_[i].edges[level].room, edges, model.levels[level].edges.size());
         }
     }
     reserve(GL_ARRAY_BUFFER, corners_, corners * sizeof(Corner));
@@ -197,7 +193,7 @@ void SceneBuffers::index(std::size_t i) {
         for (std::uint32_t &index : indices)
             index += base;
         span.count = static_cast<std::uint32_t>(indices.size());
-        replace(GL_COPY_WRITE_BUFFER, buffer, span.first, indices);
+        replace(GL_COPY_WRITE_BUFFER, buffer, span.room.first, indices);
     };
     for (std::size_t level = 0; level < model.levels.size(); ++level) {
         put(face_indices_, placed.faces[level], model.levels[level].triangles, corner);
@@ -205,8 +201,6 @@ void SceneBuffers::index(std::size_t i) {
         corner += static_cast<std::uint32_t>(model.levels[level].corners.size());
         point += static_cast<std::uint32_t>(model.levels[level].points.size());
     }
-    placed.corners.count = corner - placed.corners.first;
-    placed.points.count = point - placed.points.first;
 }
 
 void SceneBuffers::place(std::size_t i) {
@@ -295,8 +289,8 @@ DrawLists SceneBuffers::visible_in(const Matrix4 &clip, const Camera &camera, in
         const Placed &p = placed_[s.index];
         const Vec3 nearest = p.middle - length(p.half) * sight;
         const std::size_t level = level_for(s.index, pixel_size(camera, nearest, picture_height), detail);
-        lists.faces.add(p.faces[level].first, p.faces[level].count);
-        lists.edges.add(p.edges[level].first, p.edges[level].count);
+        lists.faces.add(p.faces[level].room.first, p.faces[level].count);
+        lists.edges.add(p.edges[level].room.first, p.edges[level].count);
     }
     return lists;
 }
@@ -304,7 +298,7 @@ DrawLists SceneBuffers::visible_in(const Matrix4 &clip, const Camera &camera, in
 DrawList SceneBuffers::coarse() const {
     DrawList list;
     for (std::size_t i = 0; i < placed_.size(); ++i)
-        if (scene_.instances[i].visible) list.add(placed_[i].faces[2].first, placed_[i].faces[2].count);
+        if (scene_.instances[i].visible) list.add(placed_[i].faces[2].room.first, placed_[i].faces[2].count);
     return list;
 }
 

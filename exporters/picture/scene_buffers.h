@@ -48,13 +48,17 @@ class SceneBuffers {
     void bind_edges() const { glBindVertexArray(edges_.id()); }
 
   private:
+    struct Room {
+        std::uint32_t first = 0;
+        std::uint32_t size = 0; ///< more than a piece needs: it may grow when it is edited
+    };
     struct Span {
-        std::uint32_t first = 0, count = 0;
-        std::uint32_t room = 0; ///< that a piece may grow into when it is edited
+        Room room;
+        std::uint32_t count = 0;
     };
     struct Placed {
         std::array<Span, 3> faces, edges; ///< in the index buffers, by level
-        Span corners, points;             ///< in the vertex buffers, all levels
+        Room corners, points;             ///< in the vertex buffers, all levels
         Vec3 middle, half;                ///< world box
     };
 

@@ -64,21 +64,21 @@ bool is_named(const Shell &shell, const std::string &name) {
            std::any_of(shell.floors.begin(), shell.floors.end(), same);
 }
 
-std::string free_name(const Shell &shell) {
+} // namespace
+
+std::string free_part_name(const Shell &shell, char otherwise) {
     for (char letter = 'A'; letter <= 'Z'; ++letter)
         if (!is_named(shell, std::string(1, letter))) return std::string(1, letter);
     for (int number = 1;; ++number)
-        if (std::string name = "P" + std::to_string(number); !is_named(shell, name)) return name;
+        if (std::string name = otherwise + std::to_string(number); !is_named(shell, name)) return name;
 }
-
-} // namespace
 
 std::optional<Shell> with_partition(const Shell &shell, const std::string &from, Length from_left) {
     const auto end = end_of(shell, from, from_left);
     if (!end) return {};
     Shell next = shell;
     Partition partition;
-    partition.name = free_name(shell);
+    partition.name = free_part_name(shell, 'P');
     partition.from = from;
     partition.from_left = from_left;
     partition.to = *end;

@@ -8,6 +8,9 @@
 
 namespace roundlay {
 
+/// The first letter that names no wall, partition or floor, which share their names; else `otherwise` with a number.
+std::string free_part_name(const Shell &shell, char otherwise);
+
 /// The shell with one more partition, square to the outer wall `from`, its middle `from_left` along that wall's outside,
 /// up to the outer wall across. Its name is the first letter that no wall has. Nothing where there is no such wall, or the
 /// place is not on it, or no wall across.

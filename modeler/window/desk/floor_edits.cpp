@@ -1,6 +1,7 @@
 #include "modeler/window/desk/floor_edits.h"
 
 #include "kernel/layout/layout.h"
+#include "kernel/shell/partition_edit.h"
 #include "modeler/window/desk/shell_edits.h"
 
 #include <algorithm>
@@ -12,19 +13,6 @@ namespace {
 
 Length size(const Shell &shell, double mm, double inches) {
     return shell.units == UnitSystem::metric ? Length::mm(mm) : Length::inches(inches);
-}
-
-std::string free_name(const Shell &shell) {
-    const auto taken = [&](const std::string &name) {
-        const auto same = [&](const auto &part) { return part.name == name; };
-        return std::any_of(shell.walls.begin(), shell.walls.end(), same) ||
-               std::any_of(shell.partitions.begin(), shell.partitions.end(), same) ||
-               std::any_of(shell.floors.begin(), shell.floors.end(), same);
-    };
-    for (char letter = 'A'; letter <= 'Z'; ++letter)
-        if (!taken(std::string(1, letter))) return std::string(1, letter);
-    for (int number = 1;; ++number)
-        if (!taken("F" + std::to_string(number))) return "F" + std::to_string(number);
 }
 
 struct Pair {
@@ -48,7 +36,7 @@ std::vector<Pair> facing_walls(const Layout &layout) {
 
 Floor usual_floor(const Shell &shell) {
     Floor floor;
-    floor.name = free_name(shell);
+    floor.name = free_part_name(shell, 'F');
     floor.joist = {size(shell, 100, 4), size(shell, 200, 8)};
     floor.spacing = size(shell, 600, 24);
     floor.bearing = size(shell, 75, 3);

@@ -36,6 +36,12 @@ void list_in(QComboBox &box, const QStringList &words, int chosen) {
     box.setCurrentIndex(chosen);
 }
 
+/// Empty and out of reach where there is nothing that it could be of.
+void show_length(LengthEdit &edit, bool any, Length length, UnitSystem units) {
+    edit.setEnabled(any);
+    edit.set_length(any ? std::optional(length) : std::nullopt, units);
+}
+
 } // namespace
 
 FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
@@ -392,10 +398,7 @@ void FloorPanel::show_beams(const Floor &floor, UnitSystem units) {
     list_in(*beams_.box, words, count == 0 ? -1 : beam_);
     beams_.less->setEnabled(count > 0);
     const Beam beam = count == 0 ? Beam() : floor.beams[static_cast<std::size_t>(beam_)];
-    const auto show = [&](LengthEdit *edit, Length length) {
-        edit->setEnabled(count > 0);
-        edit->set_length(count > 0 ? std::optional(length) : std::nullopt, units);
-    };
+    const auto show = [&](LengthEdit *edit, Length length) { show_length(*edit, count > 0, length, units); };
     show(beam_at_, beam.from_wall);
     show(beam_width_, beam.size.width);
     show(beam_height_, beam.size.height);
@@ -415,10 +418,7 @@ void FloorPanel::show_openings(const Floor &floor, UnitSystem units) {
         count == 0 ? FloorOpening() : floor.openings[static_cast<std::size_t>(opening_)];
     opening_name_->setEnabled(count > 0);
     if (!opening_name_->isModified()) opening_name_->setText(text(opening.name));
-    const auto show = [&](LengthEdit *edit, Length length) {
-        edit->setEnabled(count > 0);
-        edit->set_length(count > 0 ? std::optional(length) : std::nullopt, units);
-    };
+    const auto show = [&](LengthEdit *edit, Length length) { show_length(*edit, count > 0, length, units); };
     show(opening_left_, opening.from_left);
     show(opening_wall_, opening.from_wall);
     show(opening_width_, opening.width);

@@ -235,13 +235,16 @@ int JointPage::held_log() const {
     return best;
 }
 
+double JointPage::lift() const {
+    return static_cast<double>(lift_->value()) / most_lift * desk_.standing()->job.layout.pitch;
+}
+
 /// Going up the corner the two walls' logs alternate.
 double JointPage::lifted(int piece) const {
     const Layout &layout = desk_.standing()->job.layout;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
     const int order = 2 * (p.round - first_) + (wall_of(layout, p.wall).starts_full ? 0 : -1);
-    return std::max(order, 0) * lift;
+    return std::max(order, 0) * lift();
 }
 
 /// What nobody sees is not brought up to date at every step of a drag.
@@ -281,8 +284,7 @@ void JointPage::show_view(const CornerPlace &c) {
     const Vec2 inward = inward_of(layout, c);
     const Vec3 middle{c.centre.x, c.centre.y, (first_ - 1) * layout.pitch};
     view_->set_section(Plane{{inward.x, inward.y, 0}, dot(inward, c.centre) + kept});
-    const double lift = static_cast<double>(lift_->value()) / most_lift * layout.pitch;
-    const double top = rounds_shown * (layout.pitch + 2 * lift);
+    const double top = rounds_shown * (layout.pitch + 2 * lift());
     const Box3 box{middle - Vec3{around, around, 0}, middle + Vec3{around, around, top}};
     if (shown_ == c.name) return view_->keep_in_sight(box);
     shown_ = c.name;

@@ -67,6 +67,7 @@ class JointPage : public QWidget {
     int held_log() const;   ///< piece whose tail has the handles, -1 = none
     int first_round() const;
     bool is_shown(const Piece &piece, const CornerPlace &corner) const;
+    double lift() const;            ///< mm, of each log over the one below it
     double lifted(int piece) const; ///< mm
     QString deed(const NotchPlace &at) const;
 

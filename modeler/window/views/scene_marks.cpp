@@ -11,10 +11,23 @@ namespace {
 
 constexpr double handle_size = 8; // pixels, from its middle
 
+/// What words take on a slip of paper, its middle anywhere.
+QRectF slip_for(const QPainter &painter, const QString &words) {
+    return QFontMetricsF(painter.font()).boundingRect(words).adjusted(-4, -1, 4, 1);
+}
+
+void paint_slip(QPainter &painter, const QRectF &slip, const QString &words, const QColor &paper) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(paper);
+    painter.drawRoundedRect(slip, 3, 3);
+    painter.setPen(tints().ink);
+    painter.drawText(slip, Qt::AlignCenter, words);
+}
+
 } // namespace
 
 Matrix4 SceneView::clip() const {
-    return projection_matrix(camera_, aspect(), depth_range(camera_, bounds(scene_))) * view_matrix(camera_);
+    return projection_matrix(camera_, aspect(), depth_range(camera_, box_)) * view_matrix(camera_);
 }
 
 QPointF SceneView::on_screen(Vec3 world) const {
@@ -63,16 +76,10 @@ void SceneView::paint_handles(QPainter &painter) const {
         for (const double way : {-1.0, 1.0})
             painter.drawPolyline(QPolygonF(
                 {at + QPointF(-2.5, way * 2), at + QPointF(0, way * 4.5), at + QPointF(2.5, way * 2)}));
-        const QRectF size =
-            QFontMetricsF(painter.font()).boundingRect(handles_[i].words).adjusted(-4, -1, 4, 1);
-        QRectF box = size;
+        QRectF slip = slip_for(painter, handles_[i].words);
         const double side = at.x() < outline.boundingRect().center().x() ? -1 : 1;
-        box.moveCenter(at + QPointF(side * (handle_size + size.width() / 2 + 3), 0));
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tints().paper);
-        painter.drawRoundedRect(box, 3, 3);
-        painter.setPen(tints().ink);
-        painter.drawText(box, Qt::AlignCenter, handles_[i].words);
+        slip.moveCenter(at + QPointF(side * (handle_size + slip.width() / 2 + 3), 0));
+        paint_slip(painter, slip, handles_[i].words, tints().paper);
     }
 }
 
@@ -91,7 +98,7 @@ bool SceneView::draw_label(QPainter &painter, const Label &label, std::vector<QR
     if (transformed(to_picture, label.from)[3] <= 0 || transformed(to_picture, label.to)[3] <= 0)
         return false;
     const QPointF from = on_screen(label.from), to = on_screen(label.to), middle = (from + to) / 2;
-    QRectF rect = QFontMetricsF(painter.font()).boundingRect(label.words).adjusted(-4, -1, 4, 1);
+    QRectF rect = slip_for(painter, label.words);
     const bool covers_it = QLineF(from, to).length() < 2 * rect.width();
     rect.moveCenter(covers_it ? middle - QPointF(0, lifted) : middle);
     const auto covers = [&](const QRectF &other) { return other.intersects(rect); };
@@ -103,11 +110,7 @@ bool SceneView::draw_label(QPainter &painter, const Label &label, std::vector<QR
     }
     QColor paper = tints().paper;
     paper.setAlphaF(0.85F);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(paper);
-    painter.drawRoundedRect(rect, 3, 3);
-    painter.setPen(tints().ink);
-    painter.drawText(rect, Qt::AlignCenter, label.words);
+    paint_slip(painter, rect, label.words, paper);
     return true;
 }
 

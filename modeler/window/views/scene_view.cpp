@@ -131,6 +131,7 @@ void SceneView::paintGL() {
 
 void SceneView::set_scene(Scene scene) {
     scene_ = std::move(scene);
+    box_ = bounds(scene_);
     fresh_ = true;
     if (!aimed_ && !scene_.instances.empty()) aim();
     update();
@@ -156,7 +157,7 @@ void SceneView::set_hurried(bool on) {
 void SceneView::aim() {
     const bool corner = view_ == View::south_east || view_ == View::north_east || view_ == View::north_west ||
                         view_ == View::south_west;
-    camera_ = looking_at(aim_ ? *aim_ : bounds(scene_), view_, aspect(),
+    camera_ = looking_at(aim_.value_or(box_), view_, aspect(),
                          corner || aim_ ? Projection::perspective : Projection::parallel);
     light_azimuth_ = light_azimuth_for(camera_);
     aimed_ = true;
@@ -204,7 +205,7 @@ void SceneView::set_projection(Projection projection) {
 }
 
 void SceneView::fit() {
-    camera_ = fitted(camera_, bounds(scene_), aspect());
+    camera_ = fitted(camera_, box_, aspect());
     moved();
 }
 

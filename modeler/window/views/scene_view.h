@@ -93,6 +93,7 @@ class SceneView : public QOpenGLWidget {
 
     std::unique_ptr<Renderer> renderer_;
     Scene scene_;
+    Box3 box_; ///< of the scene
     std::vector<Label> labels_;
     std::vector<Handle> handles_;
     std::vector<Vec3> outline_; ///< of what the handles change
