@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/solid/bore_border.h"
+#include "kernel/solid/in_plan.h"
 
 #include <algorithm>
 #include <cmath>
@@ -32,33 +33,15 @@ class RoundBores {
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     const Vec3 &vertex(int i) const { return hewn_.vertices[at(i)]; }
 
-    static double distance_to_segment(Vec2 p, Vec2 a, Vec2 b) {
-        const Vec2 d = b - a;
-        const double t = dot(d, d) > 0 ? std::clamp(dot(p - a, d) / dot(d, d), 0.0, 1.0) : 0;
-        return length(p - (a + t * d));
-    }
-
-    /// Crossings of a face's loops count, and how near they come, in plan.
-    struct InPlan {
-        bool inside = false;
-        double to_border = HUGE_VAL;
-        double low = HUGE_VAL, high = -HUGE_VAL;
-    };
-
-    InPlan in_plan(const Face &face, Vec2 p) const {
-        InPlan place;
+    /// Whether the face reaches between two heights.
+    bool reaches_between(const Face &face, double low, double high) const {
+        double lowest = HUGE_VAL, highest = -HUGE_VAL;
         for (const auto &loop : face.loops)
-            for (std::size_t i = 0; i < loop.size(); ++i) {
-                const Vec3 &from = vertex(loop[i]), &to = vertex(loop[(i + 1) % loop.size()]);
-                place.low = std::min(place.low, from.z);
-                place.high = std::max(place.high, from.z);
-                place.to_border =
-                    std::min(place.to_border, distance_to_segment(p, {from.x, from.y}, {to.x, to.y}));
-                if ((from.y > p.y) != (to.y > p.y) &&
-                    p.x < from.x + (p.y - from.y) / (to.y - from.y) * (to.x - from.x))
-                    place.inside = !place.inside;
+            for (const int v : loop) {
+                lowest = std::min(lowest, vertex(v).z);
+                highest = std::max(highest, vertex(v).z);
             }
-        return place;
+        return highest > low && lowest < high;
     }
 
     double to_own_border(const BorderPart &part, Vec2 p) const {
@@ -80,7 +63,7 @@ class RoundBores {
             for (const int f : parts_.parts[i].faces) {
                 const Face &face = hewn_.faces[at(f)];
                 if (looking * face.plane.normal.z <= tolerance::weld) continue;
-                if (!in_plan(face, {bore.x, bore.y}).inside) continue;
+                if (!place_in_plan(hewn_, face, {bore.x, bore.y}).inside) continue;
                 const Surface surface = surface_of(body_, parts_.parts[i]);
                 const auto rise = along_to(surface, {bore.x, bore.y, z}, {0, 0, 1}, 0);
                 if (!rise || std::abs(*rise) > near) continue;
@@ -115,11 +98,11 @@ class RoundBores {
                 if ((static_cast<int>(i) == below && up < -tolerance::weld) ||
                     (static_cast<int>(i) == above && up > tolerance::weld))
                     continue;
-                const InPlan place = in_plan(face, {bore.x, bore.y});
+                const PlanPlace place = place_in_plan(hewn_, face, {bore.x, bore.y});
                 if (!place.inside && place.to_border > keep) continue;
                 const double low = below < 0 ? bore.z_from - tolerance::clear : bore.z_from;
                 const double high = above < 0 ? bore.z_to + tolerance::clear : bore.z_to;
-                if (place.high > low && place.low < high) return false;
+                if (reaches_between(face, low, high)) return false;
             }
         return true;
     }
