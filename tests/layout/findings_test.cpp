@@ -10,20 +10,11 @@
 #include <functional>
 
 using namespace roundlay;
+using test::window;
 
 namespace {
 
 Length mm(double v) { return Length::mm(v); }
-
-Opening window(const std::string &wall, double from, double sill, double width, double height) {
-    Opening o;
-    o.wall = wall;
-    o.from_left = mm(from);
-    o.sill = mm(sill);
-    o.width = mm(width);
-    o.height = mm(height);
-    return o;
-}
 
 Partition partition(const std::string &name, const std::string &from, double at, const std::string &to) {
     Partition p;

@@ -222,13 +222,7 @@ TEST_CASE("What does not fit a floor is said, with what would") {
     CHECK_THAT(said([](S &, F &f) { f.openings = {{"hatch", Length::mm(4000), Length(), Length::mm(900), Length::mm(900)}}; }),
                ContainsSubstring("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
     CHECK_THAT(said([](S &s, F &) {
-                   Opening o;
-                   o.wall = "A";
-                   o.from_left = Length::mm(900);
-                   o.width = Length::mm(800);
-                   o.sill = Length::mm(100);
-                   o.height = Length::mm(500);
-                   s.openings = {o};
+                   s.openings = {test::window("A", 900, 100, 800, 500)};
                }),
                ContainsSubstring("joist G-J02") && ContainsSubstring("lies in window 1 in wall A"));
 }
@@ -246,13 +240,7 @@ TEST_CASE("A pocket that is closed, and one with little wood under it, are warne
 
 TEST_CASE("Grooves for splines are cut into every jamb") {
     Shell shell = test::plain_shell();
-    Opening o;
-    o.wall = "A";
-    o.from_left = Length::mm(2000);
-    o.width = Length::mm(800);
-    o.sill = Length::mm(100);
-    o.height = Length::mm(500);
-    shell.openings = {o};
+    shell.openings = {test::window("A", 2000, 100, 800, 500)};
     shell.pegs.wanted = false;
     const double before = volume_of(laid(shell));
     shell.trim.spline_width = Length::mm(40);
@@ -267,12 +255,7 @@ TEST_CASE("Grooves for splines are cut into every jamb") {
 
 TEST_CASE("An opening has its own trim where it states one") {
     Shell shell = test::plain_shell();
-    Opening o;
-    o.wall = "A";
-    o.from_left = Length::mm(1200);
-    o.width = Length::mm(800);
-    o.sill = Length::mm(100);
-    o.height = Length::mm(500);
+    const Opening o = test::window("A", 1200, 100, 800, 500);
     shell.openings = {o, o};
     shell.openings[1].from_left = Length::mm(3000);
     shell.pegs.wanted = false;
@@ -294,13 +277,7 @@ TEST_CASE("An opening has its own trim where it states one") {
 
 TEST_CASE("A window's sill falls outward, in the log that it is cut into or the one below") {
     Shell shell = test::plain_shell();
-    Opening o;
-    o.wall = "A";
-    o.from_left = Length::mm(2000);
-    o.width = Length::mm(800);
-    o.sill = Length::mm(100);
-    o.height = Length::mm(500);
-    shell.openings = {o};
+    shell.openings = {test::window("A", 2000, 100, 800, 500)};
     shell.pegs.wanted = false;
     const double level = volume_of(laid(shell));
     shell.trim.sill_slope = Slope::rise_per_run(0.1);

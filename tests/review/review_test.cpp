@@ -67,12 +67,7 @@ TEST_CASE("Pieces pushed into one another are an error of the review") {
 TEST_CASE("A header's bearing and the space over a frame are asked of each opening by its own trim") {
     Shell shell = test::plain_shell();
     shell.pegs.wanted = false;
-    Opening o;
-    o.wall = "A";
-    o.from_left = Length::mm(900);
-    o.width = Length::mm(800);
-    o.sill = Length::mm(300);
-    o.height = Length::mm(300);
+    const Opening o = test::window("A", 900, 300, 800, 300);
     shell.openings = {o, o};
     shell.openings[1].from_left = Length::mm(3300);
     shell.openings[1].trim.header_bearing = Length::mm(1200); // 900 mm to the log's end, to the right

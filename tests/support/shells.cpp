@@ -325,6 +325,16 @@ Shell round_shell() {
     return shell;
 }
 
+Opening window(const std::string &wall, double from_left, double sill, double width, double height) {
+    Opening o;
+    o.wall = wall;
+    o.from_left = mm(from_left);
+    o.sill = mm(sill);
+    o.width = mm(width);
+    o.height = mm(height);
+    return o;
+}
+
 Shell plain_shell() {
     Shell shell;
     shell.name = "plain";

@@ -3,6 +3,7 @@
 
 #include "kernel/shell/shell.h"
 
+#include <string>
 #include <vector>
 
 namespace roundlay::test {
@@ -41,6 +42,9 @@ Shell round_shell();
 /// degrees, or an eight-sided one. Both two-colour.
 std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn);
 std::vector<Wall> octagon_plan(Length side);
+
+/// A window without a name, its sizes in millimetres.
+Opening window(const std::string &wall, double from_left, double sill, double width, double height);
 
 /// A rectangle with nothing special about it: 5 m x 4 m, 200 mm thick, 4 rounds of 230 mm with a 20 mm gap.
 Shell plain_shell();

@@ -67,6 +67,7 @@ class TourTest : public QObject {
     QTemporaryDir folder_;
     QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
     std::vector<std::unique_ptr<QTranslator>> language();
+    std::unique_ptr<MainWindow> put_up();
     void look_at(MainWindow &window, const QString &name);
     void look_at_dialog(MainWindow &window, const QString &action, const QString &name);
 };
@@ -93,6 +94,17 @@ std::vector<std::unique_ptr<QTranslator>> TourTest::language() {
     return all;
 }
 
+/// In the appearance and the size of this turn.
+std::unique_ptr<MainWindow> TourTest::put_up() {
+    QFETCH(bool, dark);
+    QFETCH(QSize, size);
+    wear(dark ? Appearance::dark : Appearance::light);
+    auto window = std::make_unique<MainWindow>(kept());
+    window->resize(size);
+    window->show();
+    return window;
+}
+
 void TourTest::look_at(MainWindow &window, const QString &name) {
     const auto raise = [&](const char *dock) {
         auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
@@ -114,13 +126,10 @@ void TourTest::look_at(MainWindow &window, const QString &name) {
 }
 
 void TourTest::the_views() {
-    QFETCH(bool, dark);
     QFETCH(QSize, size);
     const auto translator = language();
-    wear(dark ? Appearance::dark : Appearance::light);
-    MainWindow window(kept());
-    window.resize(size);
-    window.show();
+    const auto up = put_up();
+    MainWindow &window = *up;
     keep_picture(window, QStringLiteral("%1-start").arg(QTest::currentDataTag()));
     QVERIFY(window.open(demo_file("one-room")));
     QVERIFY(!window.save_to("/dev/full"));
@@ -161,13 +170,9 @@ void TourTest::look_at_dialog(MainWindow &window, const QString &action, const Q
 }
 
 void TourTest::the_dialogs() {
-    QFETCH(bool, dark);
-    QFETCH(QSize, size);
     const auto translator = language();
-    wear(dark ? Appearance::dark : Appearance::light);
-    MainWindow window(kept());
-    window.resize(size);
-    window.show();
+    const auto up = put_up();
+    MainWindow &window = *up;
     window.begin_demo(0);
     QVERIFY(settled(window));
     for (const char *action : {"new", "open", "save_as", "export", "print", "shortcuts", "about"})
