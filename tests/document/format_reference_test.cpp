@@ -111,21 +111,6 @@ TEST_CASE("Every spelling of a length, a slope and a heading that the reference 
     }
 }
 
-TEST_CASE("The reference names every key that a written document uses") {
-    const std::string text = reference();
-    for (const char *key :
-         {"roundlay",    "name",    "units",       "thickness",  "toward",     "length",    "pitch",
-          "log_height",  "count",   "height",      "gap",        "full_first", "top",       "kind",
-          "slope",       "along",   "across",      "overhang",   "least_tail", "between",   "wall",
-          "from_left",   "sill",    "width",       "wanted",     "diameter",   "spacing",   "end_distance",
-          "depth_below", "fewest",  "butt_height", "tip_height", "butt_width", "tip_width", "butt",
-          "round",       "species", "moisture",    "from",       "to",         "rise",      "scribe",
-          "diameter",    "shoulder_deep",          "shoulder_proud",            "overhang_left", "overhang_right"}) {
-        INFO(key);
-        CHECK(text.find("`" + std::string(key) + "`") != std::string::npos);
-    }
-}
-
 TEST_CASE("The demo documents read without a problem") {
     int count = 0;
     for (const auto &entry : std::filesystem::directory_iterator(root / "models-demo")) {
