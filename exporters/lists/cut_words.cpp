@@ -1,5 +1,7 @@
 #include "exporters/lists/cut_words.h"
 
+#include "kernel/layout/bore_marks.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -163,19 +165,11 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle
            " at the right end";
 }
 
-const char *name_of(const std::optional<BoreUse> &use) {
-    if (!use) return "peg bore";
-    switch (*use) {
-    case BoreUse::bolt:
-        return "bolt bore";
-    case BoreUse::rod:
-        return "rod bore";
-    case BoreUse::wire:
-        return "wiring bore";
-    case BoreUse::hole:
-        break;
-    }
-    return "hole as found";
+/// "2 rod bores", "1 hole as found".
+std::string counted(std::size_t count, const std::optional<BoreUse> &use) {
+    const std::string number = std::to_string(count) + " ", s = count == 1 ? "" : "s";
+    if (use == BoreUse::hole) return number + "hole" + s + " as found";
+    return number + roundlay::name_of(use) + " bore" + s;
 }
 
 std::string stick_words(const RoundCut &cut, const LengthStyle &style) {
@@ -200,8 +194,7 @@ std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const 
     const std::string depth = first.through ? std::string("right through")
                                             : said(first.z_to - first.z_from, style) + " deep from " +
                                                   (first.from_top ? "the top" : "the underside");
-    std::string text = std::to_string(bores.size()) + " " + name_of(first.use) +
-                       (bores.size() == 1 ? " " : "s ") + said(first.diameter, style) + " " + depth + " at ";
+    std::string text = counted(bores.size(), first.use) + " " + said(first.diameter, style) + " " + depth + " at ";
     for (std::size_t i = 0; i < bores.size(); ++i)
         text += (i ? ", " : "") + said(bores[i].x, style);
     return text;

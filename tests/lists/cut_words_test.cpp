@@ -47,6 +47,20 @@ TEST_CASE("a tail, a jamb, a sill and bores are said in words") {
                 "1 peg bore 32 mm 115 mm deep from the top at 1000 mm", "right end: square at a jamb"});
 }
 
+TEST_CASE("bores of each use are counted by themselves, and a plural is one") {
+    Piece piece = plain();
+    for (const auto use : {BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole})
+        for (const double x : {700.0, 900.0}) {
+            if (use == BoreUse::rod && x > 800) continue;
+            piece.cuts.emplace_back(bore(x, 0, 220, true));
+            std::get<Bore>(piece.cuts.back()).use = use;
+        }
+    CHECK(cut_words(piece, {}) ==
+          Words{"left end: square", "2 bolt bores 32 mm right through at 700 mm, 900 mm",
+                "1 rod bore 32 mm right through at 700 mm", "2 wiring bores 32 mm right through at 700 mm, 900 mm",
+                "2 holes as found 32 mm right through at 700 mm, 900 mm", "right end: square at a jamb"});
+}
+
 TEST_CASE("an overhanging end is a housed notch, a thin half log stands square against the wall") {
     Piece piece = plain();
     piece.far = {EndKind::butt, "BC", 4000};

@@ -6,6 +6,7 @@
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/svg/svg.h"
 #include "kernel/document/document.h"
+#include "kernel/layout/bore_marks.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
@@ -139,6 +140,15 @@ std::size_t cuts_with_a_mark(const Piece &piece) {
     }));
 }
 
+const std::optional<BoreUse> every_use[] = {std::nullopt, BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole};
+
+int bores_for(const Piece &piece, std::optional<BoreUse> use) {
+    return static_cast<int>(std::count_if(piece.cuts.begin(), piece.cuts.end(), [&](const Cut &cut) {
+        const Bore *bore = std::get_if<Bore>(&cut);
+        return bore && bore->use == use;
+    }));
+}
+
 std::string problems(const Shell &shell, const CutSheetOptions &options, std::size_t most_models) {
     const Layout layout = lay_out(shell);
     const Words words(shell.units, options.denominator);
@@ -154,8 +164,9 @@ std::string problems(const Shell &shell, const CutSheetOptions &options, std::si
         const int pegs = static_cast<int>(features_of(piece).pegs.size());
         if (marks_on(sheets) != cuts_with_a_mark(piece) + static_cast<std::size_t>(pegs))
             text += piece.tag + ": marks are not those of the cuts\n";
-        if (rows_starting(sheets, "P") != pegs)
-            text += piece.tag + ": pegs in the table are not those of the piece\n";
+        for (const auto use : every_use)
+            if (rows_starting(sheets, letter_of(use)) != bores_for(piece, use))
+                text += piece.tag + ": bores of " + name_of(use) + " in the table are not those of the piece\n";
     }
     return text;
 }

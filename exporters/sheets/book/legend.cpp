@@ -1,6 +1,7 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 
 namespace roundlay::sheets {
 namespace {
@@ -46,6 +47,22 @@ std::vector<Meaning> lines() {
             of_line(Line::strong, "Foundation; emphasis")};
 }
 
+/// Each use of bores, as in plans; on cut sheets all are circles and have these letters.
+std::vector<Meaning> bores() {
+    std::vector<Meaning> all{
+        {bore_symbol(std::nullopt, {0, 0}, 2), "Peg; P1, P2 … in its piece's table of bores"}};
+    for (const BoreUse use : {BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole}) {
+        const std::string name = name_of(std::optional(use)), letter = letter_of(use);
+        const std::string called = use == BoreUse::hole ? "Hole as found in old wood"
+                                   : use == BoreUse::wire ? "Way for wiring"
+                                   : use == BoreUse::rod ? "Hold-down rod"
+                                                         : "Bolt";
+        all.push_back({bore_symbol(use, {0, 0}, 2.4), called + "; \"" + name + " 1\" … in plans and elevations, " + letter + "1, " +
+                                                          letter + "2 … in its piece's table of bores"});
+    }
+    return all;
+}
+
 std::vector<Meaning> marks() {
     std::vector<Meaning> all;
     all.push_back({{Circle{{-10, 0}, 1.2, Line::dimension, ""}, stroke({-8.8, 0}, {10, 0}, Line::dimension),
@@ -53,9 +70,8 @@ std::vector<Meaning> marks() {
                    "Running dimension: measured from the circle to the arrow, never from number to number"});
     all.push_back({{Circle{{0, 0}, 2.4, Line::dimension, ""}, sample_text("3", {0, 0})},
                    "Number of a cut, as in the list of cuts, in cutting order"});
-    all.push_back({{Circle{{0, 0}, 1.2, Line::visible, ""}, stroke({-3, 0}, {3, 0}, Line::dimension),
-                    stroke({0, -3}, {0, 3}, Line::dimension)},
-                   "Peg bore seen along its axis; P1, P2 … as in the table of pegs"});
+    for (Meaning &meaning : bores())
+        all.push_back(std::move(meaning));
     all.push_back({{stroke({-3, 2}, {-4, -2}, Line::visible), stroke({-4, -2}, {4, -2}, Line::visible),
                     stroke({4, -2}, {3, 2}, Line::visible)},
                    "Pocket for the end of a joist, beam or trimmer; K1, K2 … as in the table of pockets"});

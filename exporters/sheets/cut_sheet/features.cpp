@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 
 #include <algorithm>
+#include <map>
 #include <string>
 
 namespace roundlay::sheets {
@@ -184,8 +185,9 @@ Features features_of(const Piece &piece) {
         features.pockets[i].number = static_cast<int>(i) + 1;
     std::stable_sort(features.pegs.begin(), features.pegs.end(),
                      [](const PegHole &a, const PegHole &b) { return a.bore->x < b.bore->x; });
-    for (std::size_t i = 0; i < features.pegs.size(); ++i)
-        features.pegs[i].number = static_cast<int>(i) + 1;
+    std::map<std::optional<BoreUse>, int> counts;
+    for (PegHole &peg : features.pegs)
+        peg.number = ++counts[peg.bore->use];
     return features;
 }
 

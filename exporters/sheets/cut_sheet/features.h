@@ -67,8 +67,9 @@ struct TailedEnd {
     double length = 0, width_at_end = 0, width_at_neck = 0;
 };
 
+/// A bore of any use.
 struct PegHole {
-    int number = 0; ///< from the datum end, from 1
+    int number = 0; ///< among those of its use, from the datum end, from 1
     const Bore *bore = nullptr;
 };
 

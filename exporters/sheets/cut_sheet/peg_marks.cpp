@@ -1,5 +1,6 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
 #include "exporters/sheets/drawing/text.h"
+#include "kernel/layout/bore_marks.h"
 
 namespace roundlay::sheets {
 namespace {
@@ -46,7 +47,8 @@ bool put_name(FaceBoard &face, const std::string &words, Vec2 c, double r) {
 
 bool add_name(FaceBoard &face, const FaceRow &row, const PegHole &peg) {
     const Vec2 c{face.x(peg.bore->x), row.y({peg.bore->x, peg.bore->y, 0})};
-    return put_name(face, "P" + std::to_string(peg.number), c, peg.bore->diameter / 2 * row.scale);
+    return put_name(face, letter_of(peg.bore->use) + std::to_string(peg.number), c,
+                    peg.bore->diameter / 2 * row.scale);
 }
 
 void add_from_the_side(FaceBoard &face, const FaceRow &row, const Bore &bore) {

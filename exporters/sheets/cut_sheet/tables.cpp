@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 
 #include "exporters/sheets/drawing/font.h"
+#include "kernel/layout/bore_marks.h"
 
 #include <algorithm>
 #include <array>
@@ -91,9 +92,23 @@ std::string wane_words(const Features &features, const Words &words) {
                 : " up at the datum end, " + words.length(r.to.z) + " at the far");
 }
 
-std::string pegs_words(const Features &features) {
-    const std::size_t count = features.pegs.size();
-    return count == 1 ? "Bore P1" : "Bore P1 to P" + std::to_string(count);
+/// One row for each use of bores.
+std::vector<std::vector<std::string>> bore_rows(const Features &features) {
+    std::vector<std::vector<std::string>> rows;
+    for (const std::optional<BoreUse> &use :
+         {std::optional<BoreUse>(), std::optional(BoreUse::bolt), std::optional(BoreUse::rod),
+          std::optional(BoreUse::wire), std::optional(BoreUse::hole)}) {
+        const auto count = std::count_if(features.pegs.begin(), features.pegs.end(),
+                                         [&](const PegHole &p) { return p.bore->use == use; });
+        if (count == 0) continue;
+        const std::string letter = letter_of(use), first = letter + "1";
+        const std::string which = count == 1 ? first : first + " to " + letter + std::to_string(count);
+        rows.push_back({letter,
+                        use == BoreUse::hole ? "As found: " + which
+                                             : "Bore " + which + " (" + std::string(name_of(use)) + ")",
+                        "-", "-", "-", "-"});
+    }
+    return rows;
 }
 
 std::string joined(const std::vector<std::string> &words) {
@@ -114,21 +129,6 @@ std::vector<std::string> met_by(const Piece &piece) {
             met.push_back(scope->other);
     }
     return met;
-}
-
-const char *use_words(const std::optional<BoreUse> &use) {
-    if (!use) return "peg";
-    switch (*use) {
-    case BoreUse::bolt:
-        return "bolt";
-    case BoreUse::rod:
-        return "rod";
-    case BoreUse::wire:
-        return "wiring";
-    case BoreUse::hole:
-        break;
-    }
-    return "as found";
 }
 
 std::string code_words(char32_t letter) {
@@ -169,7 +169,7 @@ Table steps_table(const Features &features, const Words &words) {
                      {"Rise", Across::left, 40}};
     if (const std::string faces = tapering_faces(features); !faces.empty())
         table.rows.push_back({"F", "Hew " + faces + " to their tapers", "-", "-", "-", "-"});
-    if (features.round) table.rows.push_back({"R", wane_words(features, words), "-", "-", "-", "-"});
+    if (features.round) table.rows.push_back({"S", wane_words(features, words), "-", "-", "-", "-"});
     std::vector<std::pair<int, std::vector<std::string>>> rows;
     for (const Scope &s : features.scopes)
         rows.emplace_back(s.number, row_of(s, words));
@@ -185,7 +185,8 @@ Table steps_table(const Features &features, const Words &words) {
     if (!features.pockets.empty())
         table.rows.push_back(
             {"K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size()), "-", "-", "-", "-"});
-    if (!features.pegs.empty()) table.rows.push_back({"P", pegs_words(features), "-", "-", "-", "-"});
+    for (auto &row : bore_rows(features))
+        table.rows.push_back(std::move(row));
     return table;
 }
 
@@ -225,7 +226,7 @@ Table peg_table(const Features &features, const Words &words) {
                      {"From", Across::left, 20}};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
-        table.rows.push_back({"P" + std::to_string(peg.number), use_words(b.use), words.length(b.x),
+        table.rows.push_back({letter_of(b.use) + std::to_string(peg.number), name_of(b.use), words.length(b.x),
                               words.length(b.y), words.length(b.diameter),
                               b.through ? "through" : words.length(b.z_to - b.z_from),
                               b.from_top ? "top" : "under"});

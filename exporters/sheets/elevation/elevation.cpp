@@ -1,6 +1,7 @@
 #include "exporters/sheets/elevation/elevation.h"
 
 #include "exporters/sheets/elevation/wall_block.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 
 #include <algorithm>
 #include <optional>
@@ -107,6 +108,8 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
     }
     if (pages.empty()) return {};
     if (!without.empty()) put_on(pages, size, left_over_block(without));
+    Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
+    if (!bores.rows.empty()) put_on(pages, size, LaidTable(bores).drawn());
     put_on(pages, size, note_block(heights_note(*sides[0].shell, wall, *sides[0].words), 90));
     TitleFields fields = options.fields;
     fields.title = "Wall " + wall.name;

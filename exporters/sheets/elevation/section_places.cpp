@@ -43,13 +43,16 @@ Stretch solid_stretch(const Shell &shell, const WallPlace &wall) {
     return best;
 }
 
-/// As near to the middle as can be, clear of all pegs of the wall; the middle where nothing is clear.
-double clear_place(const Layout &layout, int wall, const Stretch &within) {
+/// As near to the middle as can be, clear of all bores of the wall; the middle where nothing is clear.
+double clear_place(const Shell &shell, const Layout &layout, int wall, const Stretch &within) {
     std::vector<std::pair<double, double>> pegs; // place, radius
     for (const Peg &peg : layout.pegs)
         if (layout.pieces.at(static_cast<std::size_t>(peg.upper)).wall == wall)
             pegs.emplace_back(layout.walls[static_cast<std::size_t>(wall)].frame.to_local(peg.top).x,
                               peg.diameter / 2);
+    for (const StatedBore &bore : shell.bores)
+        if (bore.wall == layout.walls[static_cast<std::size_t>(wall)].name)
+            pegs.emplace_back(bore.from_left.mm(), bore.diameter.mm() / 2);
     const auto clear = [&](double x) {
         return std::none_of(pegs.begin(), pegs.end(),
                             [&](auto p) { return std::abs(p.first - x) < p.second + clear_of_peg; });
@@ -68,7 +71,7 @@ std::vector<SectionPlace> section_places(const Shell &shell, const Layout &layou
     std::vector<SectionPlace> all;
     const auto add = [&](const Stretch &within, int opening) {
         all.push_back(
-            {place.name + std::to_string(all.size() + 1), clear_place(layout, wall, within), opening});
+            {place.name + std::to_string(all.size() + 1), clear_place(shell, layout, wall, within), opening});
     };
     add(solid_stretch(shell, place), -1);
     for (const std::size_t i : openings_of(shell, place.name)) {

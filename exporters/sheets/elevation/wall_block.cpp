@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/section.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,8 +27,10 @@ class Drawer {
     WallBlock draw() {
         add_wood();
         add_pegs();
+        add_bores();
         add_heights();
         add_lengths();
+        add_bore_marks();
         add_tags();
         add_opening_names();
         add_section_marks();
@@ -134,6 +137,58 @@ class Drawer {
         }
     }
 
+    std::vector<PlacedBore> bores() const {
+        std::vector<PlacedBore> all;
+        for (PlacedBore &bore : placed_bores(*w_.shell, *w_.layout))
+            if (bore.wall == w_.wall) all.push_back(std::move(bore));
+        return all;
+    }
+
+    /// What a person placed, log by log, so that a drift shows; a little past its ends.
+    void add_bores() {
+        constexpr double past = 1.5;
+        for (const PlacedBore &bore : bores())
+            for (const BoredLog &log : bore.logs) {
+                const Vec3 foot = wall_.frame.to_local(log.foot);
+                const double at = x(foot.x), low = foot.z * k(), high = (foot.z + log.length) * k();
+                const double r = diameter_of(bore) / 2;
+                const bool first = &log == &bore.logs.front(), last = &log == &bore.logs.back();
+                board_.add(Path{{{at, low - (first ? past : 0)}, {at, high + (last ? past : 0)}}, false, Line::centre, ""});
+                for (const double side : {at - r, at + r})
+                    if (r > 0.3) board_.add(Path{{{side, low}, {side, high}}, false, Line::hidden, ""});
+            }
+    }
+
+    double diameter_of(const PlacedBore &bore) const {
+        return w_.shell->bores[static_cast<std::size_t>(bore.stated)].diameter.mm() * k();
+    }
+
+    /// At the bore's upper end, or beside it further down.
+    void add_bore_marks() {
+        for (const PlacedBore &bore : bores()) {
+            if (bore.logs.empty()) continue;
+            Text text;
+            text.words = bore.mark;
+            text.height = number_height;
+            text.across = Across::middle;
+            text.upright = Upright::middle;
+            text.role = Role::mark;
+            std::vector<Vec2> places;
+            const double aside = text_width(bore.mark, number_height) / 2 + diameter_of(bore) / 2 + 0.8;
+            for (auto log = bore.logs.rbegin(); log != bore.logs.rend(); ++log) {
+                const Vec3 foot = wall_.frame.to_local(log->foot);
+                const double at = x(foot.x), top = (foot.z + log->length) * k();
+                if (log == bore.logs.rbegin())
+                    for (const double up : {3.2, 6.5, 10.0})
+                        for (const double shift : {0.0, aside, -aside}) places.push_back({at + shift, top + up});
+                for (const double part : {0.5, 0.25, 0.75})
+                    for (const double way : {aside, -aside})
+                        places.push_back({at + way, (foot.z + part * log->length) * k()});
+            }
+            if (!board_.put(text, places, 0.3)) without_tag_.push_back(bore.mark);
+        }
+    }
+
     static void add_mark(std::vector<double> &heights, double z) {
         for (const double known : heights)
             if (std::abs(known - z) < same_height) return;
@@ -198,6 +253,7 @@ class Drawer {
         std::vector<Mark> marks;
         for (const double p : places)
             marks.push_back({x(p), w_.words->length(p), p == 0});
+        add_bore_places(marks);
         std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
         RunningLine line;
         line.side = Toward::down;
@@ -205,6 +261,21 @@ class Drawer {
         line.lettering = number_height;
         line.backward = mirrored_;
         add_running_dimensions(board_, marks, line);
+    }
+
+    /// Where bores start at their feet, called by their marks: "700  rod 1".
+    void add_bore_places(std::vector<Mark> &marks) const {
+        for (const PlacedBore &bore : bores()) {
+            if (bore.logs.empty()) continue;
+            const double at = wall_.frame.to_local(bore.logs.front().foot).x;
+            const auto known = std::find_if(marks.begin(), marks.end(), [&](const Mark &m) {
+                return std::abs(m.at - x(at)) < same_height * k() && !m.origin;
+            });
+            if (known != marks.end())
+                known->number += "  " + bore.mark;
+            else
+                marks.push_back({x(at), w_.words->length(at) + "  " + bore.mark, false});
+        }
     }
 
     Rect face_of(const Piece &piece) const {

@@ -1,12 +1,14 @@
 #include "exporters/sheets/drawing/dimension.h"
-#include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/plan/foundation_tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/plan/round_plan.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace roundlay::sheets {
 namespace {
@@ -46,26 +48,35 @@ std::vector<Vec2> partition_corners(const WallPlace &wall) {
 
 class FoundationDrawer {
   public:
-    FoundationDrawer(const Layout &layout, const Words &words, double scale)
-        : layout_(layout), words_(words), scale_(scale), outer_(outside_corners(layout)),
+    FoundationDrawer(const Shell &shell, const Layout &layout, const Words &words, double scale)
+        : shell_(shell), layout_(layout), words_(words), scale_(scale), outer_(outside_corners(layout)),
           inner_(inside_corners(layout)) {
+        for (PlacedBore &bore : placed_bores(shell, layout))
+            if (is_from_foundation(shell, bore)) bores_.push_back(std::move(bore));
         origin_ = outer_[0];
         for (const Vec2 p : outer_)
             origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
     }
 
-    Block draw() {
+    /// Nothing where a bore's mark found no room.
+    std::optional<Block> draw() {
         for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
             add_ring(partition_corners(layout_.walls[i]), Line::visible);
         add_ring(outer_, Line::visible);
         add_ring(inner_, Line::visible);
+        add_bores();
         add_dimensions();
+        for (const bool eastward : {true, false})
+            add_bore_dimensions(eastward);
         add_names();
+        for (const PlacedBore &bore : bores_)
+            complete_ = put_bore_mark(board_, bore.mark, centre_of(bore), diameter_of(bore)) && complete_;
         add_diagonals();
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
-        return {bounds(board_.items()), board_.finished()};
+        if (!complete_) return std::nullopt;
+        return Block{bounds(board_.items()), board_.finished()};
     }
 
   private:
@@ -95,6 +106,48 @@ class FoundationDrawer {
             line.distance = 5;
             add_running_dimensions(board_, marks, line);
         }
+    }
+
+    static Vec2 flat(const PlacedBore &bore) {
+        const Vec3 foot = bore.logs.front().foot;
+        return {foot.x, foot.y};
+    }
+    Vec2 centre_of(const PlacedBore &bore) const { return paper(flat(bore)); }
+    double diameter_of(const PlacedBore &bore) const {
+        return shell_.bores[static_cast<std::size_t>(bore.stated)].diameter.mm() * scale_;
+    }
+
+    void add_bores() {
+        for (const PlacedBore &bore : bores_)
+            for (Item &item : bore_symbol(shell_.bores[static_cast<std::size_t>(bore.stated)].use, centre_of(bore),
+                                          diameter_of(bore)))
+                board_.add(std::move(item));
+    }
+
+    /// What comes out of the foundation, in a row of its own beyond the corners, from the same origin.
+    void add_bore_dimensions(bool eastward) {
+        if (bores_.empty()) return;
+        const double start = eastward ? origin_.x : origin_.y;
+        std::vector<Mark> marks{{0, words_.length(0), true}};
+        std::vector<const PlacedBore *> order;
+        for (const PlacedBore &bore : bores_)
+            order.push_back(&bore);
+        const auto at = [&](const PlacedBore &bore) { return (eastward ? flat(bore).x : flat(bore).y) - start; };
+        std::stable_sort(order.begin(), order.end(),
+                         [&](const PlacedBore *a, const PlacedBore *b) { return at(*a) < at(*b); });
+        for (const PlacedBore *bore : order) {
+            const double v = at(*bore) * scale_;
+            if (marks.size() > 1 && std::abs(marks.back().at - v) < same_place * scale_)
+                marks.back().number += ", " + bore->mark;
+            else
+                marks.push_back({v, words_.length(at(*bore)) + "  " + bore->mark, false});
+        }
+        const Rect drawn = bounds(board_.items());
+        RunningLine line;
+        line.side = eastward ? Toward::down : Toward::left;
+        line.edge = eastward ? drawn.y0 : drawn.x0;
+        line.distance = 3;
+        add_running_dimensions(board_, marks, line);
     }
 
     void add_names() {
@@ -148,62 +201,24 @@ class FoundationDrawer {
         }
     }
 
+    const Shell &shell_;
     const Layout &layout_;
     const Words &words_;
     double scale_;
     std::vector<Vec2> outer_, inner_;
+    std::vector<PlacedBore> bores_; ///< that come out of the foundation
     Vec2 origin_;
     Board board_;
+    bool complete_ = true;
 };
 
-/// Does the log lie on the foundation, or on a step of it?
-bool is_bedded(const Piece &piece) {
-    const auto on_step = [](const Cut &cut) {
-        const BoxCut *box = std::get_if<BoxCut>(&cut);
-        return box != nullptr && box->use == BoxUse::step;
-    };
-    return piece.timber < 0 && (piece.round == 1 || piece.below.empty() ||
-                                std::any_of(piece.cuts.begin(), piece.cuts.end(), on_step));
-}
-
-/// Where the foundation stands higher, measured along the walls.
-LaidTable step_table(const Layout &layout, const Words &words) {
-    Table table;
-    table.title = "Steps of the foundation";
-    table.columns = {{"Step", Across::left, 20},
-                     {"Wall", Across::left, 14},
-                     {"From left corner", Across::right, 26},
-                     {"To", Across::right, 26},
-                     {"Rise", Across::right, 22}};
-    for (const StepPlace &step : layout.steps) {
-        const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(step.wall));
-        table.rows.push_back({step.name, wall.name, words.length(std::max(step.from, 0.0)),
-                              words.length(std::min(step.to, wall.length)), words.length(step.rise)});
-    }
-    return LaidTable(table);
-}
-
-/// The logs that lie on the foundation, and which way round.
-LaidTable sill_table(const Layout &layout, const Words &words) {
-    Table table;
-    table.title = "Sill logs, bedded on the foundation";
-    table.columns = {{"Tag", Across::left, 34},
-                     {"Log", Across::left, 20},
-                     {"Length", Across::right, 30},
-                     {"Width", Across::right, 22},
-                     {"Height", Across::right, 22},
-                     {"Butt, from outside", Across::left, 20},
-                     {"From left corner", Across::right, 26}};
-    for (const Piece &piece : layout.pieces) {
-        if (!is_bedded(piece)) continue;
-        const Vec3 origin =
-            layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
-        table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
-                              words.length(piece.blank.length), words.length(piece.blank.width),
-                              words.length(piece.blank.height), piece.butt_at_datum ? "left" : "right",
-                              origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
-    }
-    return LaidTable(table);
+std::string note_for(const Shell &shell, const Layout &layout) {
+    std::string note = "All corners, outside and inside, from the outermost faces in the west and in the south.";
+    const auto bores = placed_bores(shell, layout);
+    if (std::any_of(bores.begin(), bores.end(), [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))
+        note += " In a row of their own, from the same faces: middles of what comes out of the foundation. "
+                "Disc: rod; hexagon: bolt; circle crossed out: wiring.";
+    return note;
 }
 
 } // namespace
@@ -214,13 +229,11 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
     const Words words(shell.units, options.denominator);
     for (const Scale &scale : shell_scales(shell.units)) {
         std::vector<Page> pages{empty_page(size)};
-        if (!pages.back().put(FoundationDrawer(layout, words, scale.ratio).draw())) continue;
-        put_on(pages, size,
-               note_block(
-                   "All corners, outside and inside, from the outermost faces in the west and in the south.",
-                   62));
-        put_on(pages, size, sill_table(layout, words).drawn());
-        if (!layout.steps.empty()) put_on(pages, size, step_table(layout, words).drawn());
+        const auto block = FoundationDrawer(shell, layout, words, scale.ratio).draw();
+        if (!block || !pages.back().put(*block)) continue;
+        put_on(pages, size, note_block(note_for(shell, layout), 62));
+        for (const Table &table : foundation_tables(shell, layout, words))
+            put_on(pages, size, LaidTable(table).drawn());
         TitleFields fields = options.fields;
         fields.title = "Foundation and sills";
         fields.supplement = "outlines of the walls on it";

@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/plan/plan_frame.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 
@@ -11,11 +12,10 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double least_drawn = 0.9; ///< a peg smaller than this on paper is drawn this large
 constexpr double slanting = 0.01; ///< sine: a log that is nearer to level or upright on paper does not slant
-constexpr double cross_arm = 1.3; ///< of the centre lines beyond the peg
 
 struct RoundWanted {
+    const Shell &shell;
     const Layout &layout;
     const SeenShell &seen;
     const Words &words;
@@ -37,7 +37,7 @@ class RoundDrawer {
         for (const Stretch &s : w_.seen.edges)
             board_.add(Path{{w_.scale * s.from, w_.scale * s.to}, false, Line::visible, ""});
         add_pegs();
-        bool complete = true;
+        bool complete = add_bores();
         for (const Piece &piece : w_.layout.pieces)
             if (piece.round == w_.round) complete = add_tag(piece) && complete;
         add_lengths();
@@ -55,12 +55,32 @@ class RoundDrawer {
     void add_pegs() {
         for (const Peg &peg : w_.layout.pegs) {
             if (w_.layout.pieces.at(static_cast<std::size_t>(peg.upper)).round != w_.round) continue;
-            const Vec2 c = paper(peg.top);
-            const double r = std::max(peg.diameter * w_.scale, least_drawn) / 2, arm = r + cross_arm;
-            board_.add(Circle{c, r, Line::strong, ""});
-            board_.add(Path{{{c.x - arm, c.y}, {c.x + arm, c.y}}, false, Line::dimension, ""});
-            board_.add(Path{{{c.x, c.y - arm}, {c.x, c.y + arm}}, false, Line::dimension, ""});
+            for (Item &item : bore_symbol(std::nullopt, paper(peg.top), peg.diameter * w_.scale))
+                board_.add(std::move(item));
         }
+    }
+
+    /// What a person placed in this round's logs. False where a mark found no room.
+    bool add_bores() {
+        struct Here {
+            const PlacedBore *bore;
+            Vec2 at;
+            double diameter;
+        };
+        std::vector<Here> here;
+        const std::vector<PlacedBore> all = placed_bores(w_.shell, w_.layout);
+        for (const PlacedBore &bore : all)
+            for (const BoredLog &log : bore.logs) {
+                if (w_.layout.pieces.at(static_cast<std::size_t>(log.piece)).round != w_.round) continue;
+                const StatedBore &stated = w_.shell.bores[static_cast<std::size_t>(bore.stated)];
+                here.push_back({&bore, paper(log.foot), stated.diameter.mm() * w_.scale});
+                for (Item &item : bore_symbol(stated.use, here.back().at, here.back().diameter))
+                    board_.add(std::move(item));
+            }
+        bool complete = true;
+        for (const Here &h : here)
+            complete = put_bore_mark(board_, h.bore->mark, h.at, h.diameter) && complete;
+        return complete;
     }
 
     /// With an arrow toward the tip. Reads from below or from the right.
@@ -132,7 +152,8 @@ struct Plans {
 
 Block note() {
     return note_block("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
-                      "logs. Wall lengths are over the outside faces.",
+                      "logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a dashed one "
+                      "a hole as found. Wall lengths are over the outside faces.",
                       62);
 }
 
@@ -152,13 +173,13 @@ struct RoundPage {
     }
 };
 
-Plans plans_at(const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
+Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
                const Scale &scale, double lettering) {
     Plans plans;
     plans.scale = &scale;
     for (std::size_t i = 0; i < seen.size(); ++i) {
         RoundBlock made =
-            RoundDrawer({layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering}).draw();
+            RoundDrawer({shell, layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering}).draw();
         plans.complete = plans.complete && made.complete;
         plans.blocks.push_back(std::move(made.block));
     }
@@ -171,12 +192,12 @@ bool each_fits(const Plans &plans, PaperSize size) {
 }
 
 /// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
-std::optional<Plans> best_plans(const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
+std::optional<Plans> best_plans(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
                                 PaperSize size) {
     std::optional<Plans> fits;
     for (const Scale &scale : shell_scales(words.system()))
         for (const double lettering : {3.5, 2.5}) {
-            Plans made = plans_at(layout, seen, words, scale, lettering);
+            Plans made = plans_at(shell, layout, seen, words, scale, lettering);
             if (!each_fits(made, size)) continue;
             if (made.complete) return made;
             if (!fits) fits = std::move(made);
@@ -222,7 +243,7 @@ std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const s
     std::vector<SeenShell> seen;
     for (int round = 1; round <= last; ++round)
         seen.push_back(seen_round(layout, bodies, round));
-    const auto plans = best_plans(layout, seen, words, size);
+    const auto plans = best_plans(shell, layout, seen, words, size);
     if (!plans) return {};
     TitleFields fields = options.fields;
     fields.note = words.unit_note();

@@ -8,9 +8,11 @@ namespace {
 constexpr double same_height = 0.01; ///< mm
 
 bool meets(const Piece &piece, const CornerPlace &corner) {
-    for (const Cut &cut : piece.cuts)
-        if (const SeamCut *seam = std::get_if<SeamCut>(&cut); seam && seam->corner == corner.name)
-            return true;
+    for (const Cut &cut : piece.cuts) {
+        const SeamCut *seam = std::get_if<SeamCut>(&cut);
+        const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
+        if ((seam && seam->corner == corner.name) || (scope && scope->corner == corner.name)) return true;
+    }
     return piece.datum.at == corner.name || piece.far.at == corner.name;
 }
 

@@ -32,7 +32,8 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     line.lettering = lettering;
     line.distance = 3;
     line.side = Toward::left;
-    add_running_dimensions(board, marks_for(all, true, scale.ratio, words), line);
+    if (const auto seams = marks_for(all, true, scale.ratio, words); seams.size() > 1)
+        add_running_dimensions(board, seams, line);
     line.side = Toward::right;
     line.edge = pole_width;
     add_running_dimensions(board, marks_for(all, false, scale.ratio, words), line);
@@ -63,6 +64,18 @@ std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &wor
     return pages;
 }
 
+/// Round logs have no seams that lie in a plane: where they meet follows from their tops.
+std::string note_for(const Layout &layout) {
+    const bool seams = std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &corner) {
+        const auto marks = pole_marks(layout, corner);
+        return std::any_of(marks.begin(), marks.end(), [](const PoleMark &m) { return m.seam; });
+    });
+    const std::string heights = "Heights over the foundation. ";
+    if (!seams) return heights + "Right: tops of the logs; each is scribed to those it lies on.";
+    return heights + "Left: seams, at the arris where the outside faces of the two walls meet, with the lower and the "
+                     "upper log. Right: tops of logs.";
+}
+
 } // namespace
 
 std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
@@ -79,11 +92,7 @@ std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const S
         chosen = &scale;
     }
     if (!pages) return {};
-    put_on(*pages, size,
-           note_block(
-               "Heights over the foundation. Left: seams, at the arris where the outside faces of the two "
-               "walls meet, with the lower and the upper log. Right: tops of logs.",
-               62));
+    put_on(*pages, size, note_block(note_for(layout), 62));
     TitleFields fields = options.fields;
     fields.title = "Story poles";
     fields.supplement = "heights at every corner";

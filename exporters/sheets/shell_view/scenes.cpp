@@ -8,6 +8,7 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr double beyond_ends = 10;    ///< mm of wood that a crossing log is shown beyond its own end or notch
+constexpr double longest_overhang = 600; ///< mm beyond the wall's own thickness: what runs further is no overhang
 constexpr double square_on = 0.99999; ///< cosine: a face turned straight toward the viewer
 constexpr double on_plane = 1e-3;     ///< mm
 
@@ -15,29 +16,47 @@ const Body &body_of_piece(const std::vector<Body> &bodies, const Piece &piece) {
     return bodies.at(static_cast<std::size_t>(piece.model));
 }
 
-/// Tags of pieces in other walls that the wall's pieces meet at notches.
+/// Tag of the log in another wall that the cut is made for; empty where it is for none.
+std::string crossed_by(const Cut &cut) {
+    if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) return seam->other;
+    const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
+    return scope != nullptr && scope->use == ScopeUse::saddle ? scope->other : "";
+}
+
+/// Tags of pieces in other walls that the wall's pieces meet at notches. Of two round logs that cross only the upper one
+/// is cut.
 std::set<std::string> crossing_tags(const Layout &layout, int wall) {
-    std::set<std::string> tags;
-    for (const Piece &piece : layout.pieces) {
-        if (!is_log_of(piece, wall)) continue;
-        for (const Cut &cut : piece.cuts)
-            if (const SeamCut *seam = std::get_if<SeamCut>(&cut); seam && !seam->other.empty())
-                tags.insert(seam->other);
-    }
+    std::set<std::string> own, tags;
+    for (const Piece &piece : layout.pieces)
+        if (is_log_of(piece, wall)) own.insert(piece.tag);
+    for (const Piece &piece : layout.pieces)
+        for (const Cut &cut : piece.cuts) {
+            const std::string other = crossed_by(cut);
+            if (other.empty()) continue;
+            if (own.contains(piece.tag)) tags.insert(other);
+            if (own.contains(other)) tags.insert(piece.tag);
+        }
+    for (const std::string &tag : own)
+        tags.erase(tag);
     return tags;
 }
 
-/// How far any log of the wall stands out from its faces: the overhang of the logs that cross it.
-double deepest_overhang(const Layout &layout, const std::set<std::string> &crossing) {
+/// How far logs that end near the wall stand out from its faces: their overhang. Those that run on at both sides
+/// are cut off anyway.
+double deepest_overhang(const Layout &layout, const WallPlace &place, const std::set<std::string> &crossing) {
     double deepest = 0;
     for (const Piece &piece : layout.pieces) {
         if (!crossing.contains(piece.tag)) continue;
-        for (const Cut &cut : piece.cuts) {
-            const SeamCut *seam = std::get_if<SeamCut>(&cut);
-            if (seam == nullptr) continue;
-            deepest =
-                std::max({deepest, seam->end == End::datum ? seam->x_from : piece.blank.length - seam->x_to});
-        }
+        const Frame frame = within(piece.frame, place.frame);
+        double low = 1e300, high = -1e300;
+        for (const double x : {0.0, piece.blank.length})
+            for (const double y : {0.0, piece.blank.width}) {
+                const double across = frame.to_world({x, y, 0}).y;
+                low = std::min(low, across);
+                high = std::max(high, across);
+            }
+        const double out = std::min(-low, high - place.thickness);
+        if (out < place.thickness + longest_overhang) deepest = std::max(deepest, out);
     }
     return deepest;
 }
@@ -127,7 +146,7 @@ SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int w
     const WallPlace &place = layout.walls.at(static_cast<std::size_t>(wall));
     const Projection p = projection_of(side);
     const std::set<std::string> crossing = crossing_tags(layout, wall);
-    const double out = deepest_overhang(layout, crossing) + beyond_ends;
+    const double out = deepest_overhang(layout, place, crossing) + beyond_ends;
     const double low = -out, high = place.thickness + out;
     SeenShell seen;
     Scene scene;

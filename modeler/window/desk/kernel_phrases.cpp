@@ -141,9 +141,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 right through at %3"),
     QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 %3 deep from the top at %4"),
     QT_TRANSLATE_NOOP("kernel", "%1 hole as found %2 %3 deep from the underside at %4"),
-    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 right through at %3"),
-    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the top at %4"),
-    QT_TRANSLATE_NOOP("kernel", "%1 hole as founds %2 %3 deep from the underside at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 right through at %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the top at %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the underside at %4"),
     // settling
     QT_TRANSLATE_NOOP("kernel", "as stated"),
     QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3)"),

@@ -3196,15 +3196,15 @@
         <translation>%1 trou trouvé %2 profond de %3 depuis le dessous à %4</translation>
     </message>
     <message>
-        <source>%1 hole as founds %2 right through at %3</source>
+        <source>%1 holes as found %2 right through at %3</source>
         <translation>%1 trous trouvés %2 de part en part à %3</translation>
     </message>
     <message>
-        <source>%1 hole as founds %2 %3 deep from the top at %4</source>
+        <source>%1 holes as found %2 %3 deep from the top at %4</source>
         <translation>%1 trous trouvés %2 profonds de %3 depuis le dessus à %4</translation>
     </message>
     <message>
-        <source>%1 hole as founds %2 %3 deep from the underside at %4</source>
+        <source>%1 holes as found %2 %3 deep from the underside at %4</source>
         <translation>%1 trous trouvés %2 profonds de %3 depuis le dessous à %4</translation>
     </message>
     <message>

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <regex>
 #include <stdexcept>
@@ -447,17 +448,21 @@ class Reader {
 
     /// The lines of the table of bores: for, from datum, from outside, diameter, depth, from which face.
     void read_bores() {
-        static const std::regex name("P[0-9]+");
+        static const std::regex name("[PBRWH][0-9]+");
+        static const std::map<std::string, std::optional<BoreUse>> uses{
+            {"peg", std::nullopt}, {"bolt", BoreUse::bolt}, {"rod", BoreUse::rod},
+            {"wiring", BoreUse::wire}, {"hole", BoreUse::hole}};
         for (const PaperWord &w : words_) {
             if (!std::regex_match(w.text, name)) continue;
             const auto line = right_of(w);
-            if (line.size() < 6 || line[0].text != "peg") continue;
+            if (line.size() < 6 || !uses.contains(line[0].text)) continue;
             const bool through = line[4].text == "through";
             Bore bore;
             bore.x = line[1].mm();
             bore.y = line[2].mm();
             bore.diameter = line[3].mm();
             bore.through = through;
+            bore.use = uses.at(line[0].text);
             bore.from_top = line[5].text == "top";
             const double depth = through ? piece.blank.height : line[4].mm();
             bore.z_from = bore.from_top ? piece.blank.height - depth : 0;

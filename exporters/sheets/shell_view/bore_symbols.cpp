@@ -1,0 +1,109 @@
+#include "exporters/sheets/shell_view/bore_symbols.h"
+
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double least_peg = 0.9, least_other = 1.6; ///< smaller on paper than this is drawn this large
+constexpr double cross_arm = 1.3;                    ///< of centre lines beyond the bore
+constexpr double lettering = 2.5;
+
+Item stroke(Vec2 a, Vec2 b) {
+    return Path{{a, b}, false, Line::dimension, ""};
+}
+
+void add_centre_lines(std::vector<Item> &items, Vec2 c, double arm) {
+    items.push_back(stroke({c.x - arm, c.y}, {c.x + arm, c.y}));
+    items.push_back(stroke({c.x, c.y - arm}, {c.x, c.y + arm}));
+}
+
+Path hexagon(Vec2 c, double r) {
+    constexpr double half = 0.5, high = 0.8660254;
+    Path path{{}, true, Line::strong, ""};
+    for (const Vec2 d : {Vec2{1, 0}, Vec2{half, high}, Vec2{-half, high}, Vec2{-1, 0}, Vec2{-half, -high},
+                         Vec2{half, -high}})
+        path.points.push_back(c + r * d);
+    return path;
+}
+
+std::string rounds_of(const Layout &layout, const PlacedBore &bore) {
+    if (bore.logs.empty()) return "none";
+    const auto round = [&](const BoredLog &log) {
+        return std::to_string(layout.pieces.at(static_cast<std::size_t>(log.piece)).round);
+    };
+    const std::string first = round(bore.logs.front()), last = round(bore.logs.back());
+    return first == last ? first : first + " to " + last;
+}
+
+std::string drift_of(const StatedBore &stated, const Words &words) {
+    if (stated.drift.mm() == 0) return "none";
+    return words.length(std::abs(stated.drift.mm())) + (stated.drift.mm() > 0 ? " to the right" : " to the left");
+}
+
+} // namespace
+
+double symbol_reach(double diameter) {
+    return std::max(diameter, least_other) / 2 + cross_arm;
+}
+
+std::vector<Item> bore_symbol(const std::optional<BoreUse> &use, Vec2 c, double diameter) {
+    std::vector<Item> items;
+    const double r = std::max(diameter, use ? least_other : least_peg) / 2;
+    constexpr double diagonal = 0.7071068;
+    if (use == BoreUse::bolt)
+        items.emplace_back(hexagon(c, r));
+    else
+        items.emplace_back(Circle{c, r, use == BoreUse::hole ? Line::hidden : Line::strong, ""});
+    if (use == BoreUse::rod) items.emplace_back(dot(c, 0.6 * r));
+    if (use == BoreUse::wire)
+        for (const double way : {1.0, -1.0})
+            items.push_back(stroke(c - r * diagonal * Vec2{1, way}, c + r * diagonal * Vec2{1, way}));
+    else
+        add_centre_lines(items, c, r + cross_arm);
+    return items;
+}
+
+bool put_bore_mark(Board &board, const std::string &mark, Vec2 c, double diameter) {
+    Text text;
+    text.words = mark;
+    text.height = lettering;
+    text.across = Across::middle;
+    text.upright = Upright::middle;
+    text.role = Role::mark;
+    const double dx = symbol_reach(diameter) + text_width(mark, lettering) / 2, dy = symbol_reach(diameter) + lettering / 2;
+    std::vector<Vec2> places;
+    for (const double away : {0.6, 2.0, 4.0, 7.0, 11.0, 16.0})
+        for (const Vec2 way : {Vec2{1, 0}, Vec2{-1, 0}, Vec2{0, 1}, Vec2{0, -1}, Vec2{1, 1}, Vec2{-1, 1}, Vec2{1, -1}, Vec2{-1, -1}})
+            places.push_back(c + Vec2{way.x * (dx + away), way.y * (dy + away)});
+    return board.put(text, places, 0.3);
+}
+
+bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {
+    return shell.bores.at(static_cast<std::size_t>(bore.stated)).use != BoreUse::hole && !bore.logs.empty() &&
+           bore.logs.front().bedded;
+}
+
+Table bore_table(const Shell &shell, const Layout &layout, const Words &words, std::optional<int> wall_wanted) {
+    Table table;
+    table.title = wall_wanted ? "Bores of this wall, but for pegs" : "Rods, bolts and wiring that come out of the foundation";
+    table.columns = {{"Mark", Across::left, 20},        {"Name", Across::left, 34},
+                     {"Wall", Across::left, 12},        {"From left corner", Across::right, 26},
+                     {"From outside face", Across::right, 26}, {"Bore", Across::right, 18},
+                     {"Rounds", Across::right, 18},     {"Drift each round", Across::left, 26}};
+    for (const PlacedBore &bore : placed_bores(shell, layout)) {
+        if (wall_wanted ? bore.wall != *wall_wanted : !is_from_foundation(shell, bore)) continue;
+        const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
+        const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(bore.wall));
+        const double in = stated.from_outside ? stated.from_outside->mm() : wall.thickness / 2;
+        table.rows.push_back({bore.mark, stated.name.empty() ? "-" : stated.name, wall.name,
+                              words.length(stated.from_left.mm()), words.length(in),
+                              words.length(stated.diameter.mm()), rounds_of(layout, bore), drift_of(stated, words)});
+    }
+    return table;
+}
+
+} // namespace roundlay::sheets
