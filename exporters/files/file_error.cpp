@@ -56,7 +56,7 @@ std::string cause(int code) {
 } // namespace
 
 FileError file_error(FileDeed deed, const std::filesystem::path &path, int code) {
-    return {path.string(), words(deed) + ("\"" + path.string() + "\": ") + cause(code)};
+    return {path.string(), words(deed) + ("\"" + path.string() + "\": ") + cause(code), code};
 }
 
 } // namespace roundlay

@@ -11,6 +11,7 @@ namespace roundlay {
 struct FileError {
     std::string path;
     std::string message;
+    int code = 0; ///< errno, where a system call failed
 };
 
 /// What was tried, as it reads in the sentence.

@@ -35,11 +35,50 @@ bool stays_inside(const std::filesystem::path &name) {
            std::none_of(name.begin(), name.end(), [](auto &part) { return part == ".."; });
 }
 
+struct Found {
+    std::uint64_t bytes = 0;
+    std::string sha256;
+    bool is(const OutputFile &file) const { return bytes == file.bytes && sha256 == file.sha256; }
+};
+
+std::optional<Found> found_in(const std::filesystem::path &folder, const std::string &name) {
+    const auto bytes = read_file(folder / name, largest_file);
+    const auto *text = std::get_if<std::string>(&bytes);
+    if (!text) return {};
+    return Found{text->size(), sha256_hex(*text)};
+}
+
 bool unchanged(const std::filesystem::path &folder, const OutputFile &file) {
     if (!stays_inside(file.name)) return false;
-    const auto bytes = read_file(folder / file.name, largest_file);
+    const auto found = found_in(folder, file.name);
+    return found && found->is(file);
+}
+
+bool lists(const Manifest &manifest, const std::string &name, const Found &found) {
+    return std::any_of(manifest.files.begin(), manifest.files.end(),
+                       [&](const OutputFile &file) { return file.name == name && found.is(file); });
+}
+
+bool holds_a_manifest(const std::filesystem::path &file) {
+    const auto bytes = read_file(file, largest_file);
     const auto *text = std::get_if<std::string>(&bytes);
-    return text && text->size() == file.bytes && sha256_hex(*text) == file.sha256;
+    return text && parse_manifest(*text);
+}
+
+/// Something that cannot be read is no output of ours: those have the person's own rights.
+bool is_own(const std::filesystem::path &folder, const std::vector<Manifest> &earlier,
+            const OutputFile &wanted) {
+    std::error_code unknown;
+    if (std::filesystem::symlink_status(folder / wanted.name, unknown).type() ==
+        std::filesystem::file_type::not_found)
+        return false;
+    if (wanted.name == manifest_name && holds_a_manifest(folder / wanted.name)) return false;
+    const auto found = found_in(folder, wanted.name);
+    if (!found)
+        return !std::filesystem::is_directory(folder / wanted.name, unknown); // the commit tells of those
+    return !found->is(wanted) && std::none_of(earlier.begin(), earlier.end(), [&](const Manifest &manifest) {
+        return lists(manifest, wanted.name, *found);
+    });
 }
 
 std::string made_from(const OutputFile &file, const Manifest &manifest) {
@@ -77,6 +116,14 @@ std::optional<Manifest> parse_manifest(std::string_view json) {
     } catch (const Json::exception &) {
         return {};
     }
+}
+
+std::vector<std::string> own_files(const std::filesystem::path &folder, const std::vector<Manifest> &earlier,
+                                   const std::vector<OutputFile> &wanted) {
+    std::vector<std::string> names;
+    for (const OutputFile &file : wanted)
+        if (is_own(folder, earlier, file)) names.push_back(file.name);
+    return names;
 }
 
 EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier,

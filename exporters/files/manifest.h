@@ -28,6 +28,12 @@ std::string manifest_json(const Manifest &manifest);
 /// Reads a manifest back. Nothing when the text is none of ours.
 std::optional<Manifest> parse_manifest(std::string_view json);
 
+/// Which of `wanted` lie in the folder already and are a person's own: listed by none of these manifests, or
+/// changed since. A file that holds the very bytes that are wanted is in nobody's way, nor is an earlier
+/// manifest.
+std::vector<std::string> own_files(const std::filesystem::path &folder, const std::vector<Manifest> &earlier,
+                                   const std::vector<OutputFile> &wanted);
+
 /// Files of the earlier export into this folder, sorted by what becomes of them.
 struct EarlierFiles {
     std::vector<OutputFile> kept; ///< by exporters that do not run now, of the same document: still listed

@@ -1,6 +1,7 @@
 #include "exporters/files/output_folder.h"
 
 #include "exporters/files/replacement.h"
+#include "exporters/files/safe_file.h"
 #include "exporters/files/sha256.h"
 
 #include <fcntl.h>
@@ -15,6 +16,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr mode_t default_rights = 0666; // the person's umask takes its part off
+constexpr std::size_t largest_left = std::size_t{64} << 20;
 
 void require_plain_relative(const fs::path &name) {
     bool plain = !name.empty() && name.is_relative();
@@ -65,7 +67,19 @@ std::optional<FileError> OutputFolder::commit() {
         if (auto error = replacement.put(staged, folder_ / file.name)) return error;
     }
     replacement.keep();
+    std::error_code ignored;
+    for (const fs::path &dead : staging_.left_behind())
+        fs::remove_all(dead, ignored); // what cannot be removed harms nobody
     return {};
+}
+
+std::vector<std::string> OutputFolder::left_behind(std::string_view name) const {
+    std::vector<std::string> texts;
+    for (const fs::path &dead : staging_.left_behind())
+        if (auto bytes = read_file(dead / "new" / name, largest_left);
+            std::holds_alternative<std::string>(bytes))
+            texts.push_back(std::get<std::string>(std::move(bytes)));
+    return texts;
 }
 
 } // namespace roundlay

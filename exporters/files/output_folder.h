@@ -3,7 +3,8 @@
 // Everything is first written into a hidden folder inside it, then each file is renamed into place. A
 // failure on the way, or an OutputFolder that goes out of scope without `commit`, leaves the folder as it
 // was found. A program that is killed in the middle leaves only the hidden folder, which the next one
-// clears away. Not thread-safe: one writer at a time.
+// clears away; killed while files are put in place, each is the old or the new one, and the next one knows
+// which are whose. One writer at a time: a second one, of this program or another, is refused.
 #pragma once
 
 #include "exporters/files/staging.h"
@@ -47,6 +48,10 @@ class OutputFolder {
     /// Puts everything in place: the files in the order they were added, each at once. Where one of them
     /// fails, those before it are put back as they were.
     std::optional<FileError> commit();
+
+    /// Texts of the files of this name that programs had written when they were killed, in place or not.
+    /// They are kept until a commit has succeeded.
+    std::vector<std::string> left_behind(std::string_view name) const;
 
     const std::vector<OutputFile> &files() const { return files_; }
     const std::filesystem::path &path() const { return folder_; }

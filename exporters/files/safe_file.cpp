@@ -6,7 +6,7 @@
 #include <sys/stat.h>
 
 #include <algorithm>
-#include <cstdlib>
+#include <random>
 
 namespace roundlay {
 
@@ -16,13 +16,6 @@ namespace {
 
 constexpr mode_t default_rights = 0666; // the person's umask takes its part off
 
-/// The rights of a new file for this person. The mask can only be read by setting it.
-mode_t rights_of_new_file() {
-    const mode_t mask = ::umask(0);
-    ::umask(mask);
-    return default_rights & ~mask;
-}
-
 int write_directly(const fs::path &path, std::string_view bytes) {
     Descriptor file(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
     if (!file.open()) return errno;
@@ -30,9 +23,27 @@ int write_directly(const fs::path &path, std::string_view bytes) {
     return file.close();
 }
 
-int fill(Descriptor &file, std::string_view bytes, mode_t rights) {
+/// A new file beside the one that is meant. The mask takes its part off the rights as it does for any file:
+/// asking for the mask would change it for every thread.
+Descriptor make_aside(std::string &name, mode_t rights) {
+    constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz0123456789";
+    constexpr int tries = 100, length = 6;
+    std::random_device chance;
+    const std::string start = name;
+    for (int i = 0; i < tries; ++i) {
+        name = start;
+        for (int k = 0; k < length; ++k)
+            name += letters[chance() % letters.size()];
+        Descriptor file(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, rights));
+        if (file.open() || errno != EEXIST) return file;
+    }
+    return Descriptor();
+}
+
+/// rights: those of the file that is replaced, where there is one.
+int fill(Descriptor &file, std::string_view bytes, std::optional<mode_t> rights) {
     if (const int code = write_all(file, bytes)) return code;
-    if (::fchmod(file.number(), rights) != 0) return errno;
+    if (rights && ::fchmod(file.number(), *rights) != 0) return errno;
     if (::fsync(file.number()) != 0) return errno;
     return file.close();
 }
@@ -45,10 +56,10 @@ int put_in_place(const std::string &aside, const fs::path &path, IfThere there) 
     return 0;
 }
 
-int write_aside(const fs::path &path, std::string_view bytes, mode_t rights, IfThere there) {
-    std::string aside = (path.parent_path() / ".roundlay-XXXXXX").string();
-    if (!path.has_parent_path()) aside = ".roundlay-XXXXXX";
-    Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));
+int write_aside(const fs::path &path, std::string_view bytes, std::optional<mode_t> rights, IfThere there) {
+    std::string aside = ".roundlay-";
+    if (path.has_parent_path()) aside = (path.parent_path() / aside).string();
+    Descriptor file = make_aside(aside, rights.value_or(default_rights) & default_rights);
     if (!file.open()) return errno;
     int code = fill(file, bytes, rights);
     if (!code) code = put_in_place(aside, path, there);
@@ -61,7 +72,7 @@ int write_aside(const fs::path &path, std::string_view bytes, mode_t rights, IfT
 std::optional<FileError> write_file(const fs::path &path, std::string_view bytes, IfThere there) {
     fs::path target = path;
     struct stat found = {};
-    mode_t rights = rights_of_new_file();
+    std::optional<mode_t> rights;
     int code = 0;
     if (::stat(path.c_str(), &found) == 0) {
         if (there == IfThere::refuse) return file_error(FileDeed::write, path, EEXIST);

@@ -5,7 +5,6 @@
 #include <sys/stat.h>
 
 #include <cstdlib>
-#include <optional>
 #include <string_view>
 
 namespace roundlay {
@@ -25,24 +24,40 @@ bool looks_like_staging(const fs::directory_entry &entry) {
            !entry.is_symlink(ignored);
 }
 
-bool lock(const Descriptor &folder, int how) {
-    return ::flock(folder.number(), how) == 0;
+/// The folder, open and locked; `busy` where another program writes there. A file system that knows no locks
+/// (some network ones) gives an open folder without one.
+struct Gate {
+    Descriptor folder;
+    int code = 0; ///< why it cannot be opened
+    bool busy = false, stands = false;
+};
+
+Gate locked(const fs::path &path) {
+    Gate gate{Descriptor(::open(path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC))};
+    if (!gate.folder.open()) {
+        gate.code = errno;
+        return gate;
+    }
+    gate.busy = ::flock(gate.folder.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK;
+    // Another program that ended meanwhile may have taken the folder away that it had made.
+    struct stat held = {}, named = {};
+    gate.stands = ::fstat(gate.folder.number(), &held) == 0 && ::stat(path.c_str(), &named) == 0 &&
+                  held.st_ino == named.st_ino && held.st_dev == named.st_dev;
+    return gate;
 }
 
-Descriptor open_folder(const fs::path &path) {
-    return Descriptor(::open(path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+FileError written_by_another(const fs::path &folder) {
+    return {folder.string(),
+            "cannot write \"" + folder.string() +
+                "\": another export is writing there; wait until it is done or choose another folder"};
 }
 
-/// Removes hidden folders whose program is gone. What cannot be removed is left: it harms nobody.
-void clear_left_behind(const fs::path &folder) {
+std::vector<fs::path> hidden_folders(const fs::path &folder) {
     std::error_code ignored;
     std::vector<fs::path> found;
     for (fs::directory_iterator it(folder, ignored), end; !ignored && it != end; it.increment(ignored))
         if (looks_like_staging(*it)) found.push_back(it->path());
-    for (const fs::path &path : found) {
-        const Descriptor held = open_folder(path);
-        if (held.open() && lock(held, LOCK_EX | LOCK_NB)) fs::remove_all(path, ignored);
-    }
+    return found;
 }
 
 void remove_if_empty(const std::vector<fs::path> &made) {
@@ -66,16 +81,28 @@ int make_folders(const fs::path &folder, std::vector<fs::path> &made) {
     return 0;
 }
 
+std::optional<FileError> Staging::enter(const fs::path &folder) {
+    constexpr int tries = 10; // each is lost only to a program that took the folder away at that very moment
+    for (int i = 0; i < tries; ++i) {
+        if (const int code = make_folders(folder, made_))
+            return file_error(FileDeed::make_folder, folder, code);
+        Gate gate = locked(folder);
+        if (gate.busy) return written_by_another(folder);
+        if (gate.code && gate.code != ENOENT) return file_error(FileDeed::write, folder, gate.code);
+        if (!gate.stands) continue;
+        lock_ = std::move(gate.folder);
+        return {};
+    }
+    return file_error(FileDeed::write, folder, ENOENT);
+}
+
 std::variant<Staging, FileError> Staging::make(const fs::path &folder) {
     Staging staging;
-    if (const int code = make_folders(folder, staging.made_)) {
+    if (auto error = staging.enter(folder)) {
         remove_if_empty(staging.made_);
-        return file_error(FileDeed::make_folder, folder, code);
+        return *error;
     }
-    // Held from before the clearing until our own folder is locked, so that nobody clears it in between.
-    const Descriptor gate = open_folder(folder);
-    if (gate.open()) lock(gate, LOCK_EX);
-    clear_left_behind(folder);
+    staging.left_behind_ = hidden_folders(folder);
     std::string name = (folder / pattern).string();
     if (::mkdtemp(name.data()) == nullptr) {
         const int code = errno;
@@ -83,14 +110,12 @@ std::variant<Staging, FileError> Staging::make(const fs::path &folder) {
         return file_error(FileDeed::write, folder, code);
     }
     staging.path_ = name;
-    staging.lock_ = open_folder(staging.path_);
-    if (staging.lock_.open()) lock(staging.lock_, LOCK_EX);
     return staging;
 }
 
 Staging::Staging(Staging &&other) noexcept
     : path_(std::exchange(other.path_, {})), made_(std::exchange(other.made_, {})),
-      lock_(std::move(other.lock_)) {}
+      left_behind_(std::move(other.left_behind_)), lock_(std::move(other.lock_)) {}
 
 Staging::~Staging() {
     if (path_.empty()) return;

@@ -1,14 +1,15 @@
 // The hidden folder in which outputs are written before they are put in place.
 //
-// It lies inside the output folder, so that it is on the same disk whatever is mounted there. It is locked
-// while its program lives; one that is not locked was left by a program that was killed, and is cleared
-// away by the next.
+// It lies inside the output folder, so that it is on the same disk whatever is mounted there. While it lives
+// the output folder is locked: a second writer is refused. The system takes the lock off when a program ends,
+// killed or not, so a hidden folder that another program left is nobody's, and is cleared away.
 #pragma once
 
 #include "exporters/files/descriptor.h"
 #include "exporters/files/file_error.h"
 
 #include <filesystem>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -16,7 +17,7 @@ namespace roundlay {
 
 class Staging {
   public:
-    /// Makes the output folder where it is missing, clears what dead programs left, makes the hidden folder.
+    /// Makes the output folder where it is missing and locks it, makes the hidden folder.
     static std::variant<Staging, FileError> make(const std::filesystem::path &folder);
 
     Staging(Staging &&other) noexcept;
@@ -25,12 +26,16 @@ class Staging {
     ~Staging();
 
     const std::filesystem::path &path() const { return path_; }
+    /// Hidden folders that killed programs left.
+    const std::vector<std::filesystem::path> &left_behind() const { return left_behind_; }
 
   private:
     Staging() = default;
+    std::optional<FileError> enter(const std::filesystem::path &folder);
     std::filesystem::path path_;              ///< empty once moved from
     std::vector<std::filesystem::path> made_; ///< folders made on the way, outermost first
-    Descriptor lock_;
+    std::vector<std::filesystem::path> left_behind_;
+    Descriptor lock_; ///< of the output folder
 };
 
 /// Makes a folder and its parents. Adds those that were missing to `made`, outermost first.

@@ -1,6 +1,5 @@
 #include "exporters/registry/export_all.h"
 
-#include "exporters/files/safe_file.h"
 #include "exporters/registry/exporters.h"
 #include "exporters/registry/version.h"
 
@@ -54,14 +53,39 @@ void settle_earlier(const ExportJob &job, const std::vector<std::string> &makers
     }
 }
 
+std::vector<Manifest> known_manifests(const OutputFolder &folder) {
+    std::vector<Manifest> known;
+    if (auto manifest = earlier_manifest(folder.path())) known.push_back(std::move(*manifest));
+    for (const std::string &text : folder.left_behind(manifest_name))
+        if (auto manifest = parse_manifest(text)) known.push_back(std::move(*manifest));
+    return known;
+}
+
+std::optional<ExportFailure> spare_own_files(const OutputFolder &folder) {
+    const auto names = own_files(folder.path(), known_manifests(folder), folder.files());
+    if (names.empty()) return {};
+    constexpr std::size_t most_named = 5;
+    std::string named;
+    for (std::size_t i = 0; i < std::min(names.size(), most_named); ++i)
+        named += (i ? ", " : "") + names[i];
+    if (names.size() > most_named) named += " and " + std::to_string(names.size() - most_named) + " more";
+    return ExportFailure{Trouble::in_the_way,
+                         "files of your own stand in the way in \"" + folder.path().string() +
+                             "\" (made by no export, or changed since): " + named +
+                             "; nothing was written; move them, choose another folder, or replace them"};
+}
+
 std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std::string> &makers,
-                                    OutputFolder &folder, ExportReport &report) {
+                                    OutputFolder &folder, ExportReport &report, IfThere own) {
     report.manifest = {std::string(program_version), job.shell.name, job.document, job.document_sha256,
                        folder.files()};
     settle_earlier(job, makers, folder, report);
     folder.set_maker("");
     if (auto failure = add_file(folder, manifest_name, manifest_json(report.manifest), "this list"))
         return failure;
+    if (own == IfThere::refuse)
+        if (auto failure = spare_own_files(folder)) return failure;
+    report.written = folder.files();
     if (auto error = folder.commit()) return ExportFailure{Trouble::file, error->message};
     return {};
 }
@@ -70,8 +94,8 @@ std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std:
 
 std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
                                                      const std::vector<const Exporter *> &exporters,
-                                                     const std::filesystem::path &folder,
-                                                     Progress &progress) {
+                                                     const std::filesystem::path &folder, Progress &progress,
+                                                     IfThere own) {
     auto opened = OutputFolder::open(folder);
     if (const auto *error = std::get_if<FileError>(&opened))
         return ExportFailure{Trouble::file, error->message};
@@ -88,7 +112,7 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
             makers.emplace_back(exporter->name);
     }
     if (progress.cancelled()) return stopped();
-    if (auto failure = finish(job, makers, out, report)) return *failure;
+    if (auto failure = finish(job, makers, out, report, own)) return *failure;
     return report;
 }
 

@@ -13,10 +13,11 @@
 namespace roundlay {
 
 enum class Trouble {
-    file,      ///< a file cannot be written
-    picture,   ///< this machine can make no picture
-    cancelled, ///< the person stopped it
-    failed,    ///< a library could not do its part
+    file,       ///< a file cannot be written
+    in_the_way, ///< a person's own files would have to be replaced
+    picture,    ///< this machine can make no picture
+    cancelled,  ///< the person stopped it
+    failed,     ///< a library could not do its part
 };
 
 struct ExportFailure {

@@ -18,6 +18,7 @@ namespace {
 struct ExportWords {
     std::string file, folder, units, paper, view, size;
     std::vector<std::string> only, without;
+    bool force = false;
 };
 
 bool has(const std::vector<std::string> &names, std::string_view name) {
@@ -54,6 +55,7 @@ ExportOptions options_of(const ExportWords &words) {
 ExitCode code_of(Trouble trouble) {
     switch (trouble) {
     case Trouble::file:
+    case Trouble::in_the_way:
         return ExitCode::unwritable;
     case Trouble::picture:
         return ExitCode::no_picture;
@@ -67,10 +69,10 @@ ExitCode code_of(Trouble trouble) {
 
 void tell(const Console &console, const ExportReport &report, const std::string &folder) {
     std::uint64_t bytes = 0;
-    for (const OutputFile &file : report.manifest.files)
+    for (const OutputFile &file : report.written)
         bytes += file.bytes;
     constexpr std::uint64_t kb = 1000;
-    console.hint("wrote " + std::to_string(report.manifest.files.size()) + " files, " +
+    console.hint("wrote " + std::to_string(report.written.size()) + " files, " +
                  std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
     for (const ExportFailure &failure : report.left_out)
         console.error(failure.message);
@@ -82,14 +84,19 @@ void tell(const Console &console, const ExportReport &report, const std::string 
 
 std::variant<ExportReport, ExportFailure> run_exporters(const Console &console, const ExportJob &job,
                                                         const std::vector<const Exporter *> &exporters,
-                                                        const std::string &folder) {
+                                                        const ExportWords &words) {
     const CatchInterrupts interrupts;
     TerminalProgress progress(console.quiet ? -1 : STDERR_FILENO, [] { return CatchInterrupts::raised(); });
-    return export_all(job, exporters, folder, progress);
+    return export_all(job, exporters, words.folder, progress,
+                      words.force ? IfThere::replace : IfThere::refuse);
 }
 
 ExitCode run_export(const Console &console, const ExportWords &words) {
     const auto exporters = chosen(words);
+    if (words.folder == "-")
+        throw UsageError(
+            "--to -: an export is a folder of files and cannot go to the standard output; name a "
+            "folder (./- for one of that name)");
     const ExportOptions options = options_of(words);
     std::optional<UnitSystem> units;
     if (!words.units.empty()) units = units_value(words.units);
@@ -97,9 +104,9 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
     job.options = options;
-    const auto outcome = run_exporters(console, job, exporters, words.folder);
+    const auto outcome = run_exporters(console, job, exporters, words);
     if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
-        console.error(failure->message);
+        console.error(failure->message + (failure->trouble == Trouble::in_the_way ? " with --force" : ""));
         return code_of(failure->trouble);
     }
     const ExportReport &report = std::get<ExportReport>(outcome);
@@ -131,6 +138,9 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
+    app.add_flag(
+        "--force", words->force,
+        "replace files of your own in the folder too: those that no export made, or that were changed since");
     return [words](const Console &console) { return run_export(console, *words); };
 }
 

@@ -3,13 +3,15 @@
 #include "exporters/files/safe_file.h"
 #include "modeler/command_line/interrupts.h"
 
+#include <cerrno>
+
 namespace roundlay {
 
 ExitCode save(const Console &console, const std::string &path, std::string_view bytes, bool replace) {
     if (path == "-") return console.print(bytes);
     const CatchInterrupts interrupts;
     if (const auto error = write_file(path, bytes, replace ? IfThere::replace : IfThere::refuse)) {
-        console.error(error->message);
+        console.error(error->message + (error->code == EEXIST ? ", or replace it with --force" : ""));
         return ExitCode::unwritable;
     }
     return CatchInterrupts::raised() ? ExitCode::interrupted : ExitCode::fine;

@@ -7,6 +7,7 @@
 #include <sys/stat.h>
 
 #include <set>
+#include <thread>
 
 using namespace roundlay;
 using namespace roundlay::test;
@@ -168,9 +169,70 @@ TEST_CASE("Ctrl-C in the middle of an export is 130 and leaves the folder as it 
     put(home.folder / "hut.roundlay", run({"new", "-", "--rounds", "40", "--shape", "cross"}).out);
     fs::create_directory(home.out());
     put(home.out() / "shell.step", "old");
-    const Ran ran = home.export_with({}, {.interrupt_when_there = home.out().string()});
+    const Ran ran = home.export_with({"--force"}, {.interrupt_when_there = home.out().string()});
     CHECK(ran.code == 130);
     CHECK_THAT(ran.err, ContainsSubstring("stopped; nothing was written"));
     CHECK(count_entries(home.out()) == 1);
     CHECK(text_of(home.out() / "shell.step") == "old");
+}
+
+TEST_CASE("a person's own files are named and spared unless --force is given") {
+    const Home home;
+    fs::create_directory(home.out());
+    put(home.out() / "totals.csv", "mine");
+    ::chmod((home.out() / "totals.csv").c_str(), 0444);
+    const Ran refused = home.export_with({"--only", "list"});
+    CHECK(refused.code == 4);
+    CHECK_THAT(refused.err, ContainsSubstring("totals.csv") && ContainsSubstring("--force"));
+    CHECK(text_of(home.out() / "totals.csv") == "mine");
+    CHECK(count_entries(home.out()) == 1);
+    REQUIRE(home.export_with({"--only", "list", "--force"}).code == 0);
+    CHECK(text_of(home.out() / "totals.csv") != "mine");
+    CHECK(home.export_with({"--only", "list"}).code == 0); // the export's own, as they were left
+    put(home.out() / "pieces.csv", "as I changed it");
+    const Ran changed = home.export_with({"--only", "list"});
+    CHECK(changed.code == 4);
+    CHECK_THAT(changed.err, ContainsSubstring("pieces.csv") && !ContainsSubstring("totals.csv"));
+    CHECK(home.export_with({"--only", "mesh"}).code == 0); // not in the way of that one
+}
+
+TEST_CASE("two exports into one folder: one does it whole, the other says why not") {
+    const Home home;
+    put(home.folder / "hut.roundlay", run({"new", "-"}).out);
+    put(home.folder / "other.roundlay", run({"new", "-", "--rounds", "9"}).out);
+    for (int i = 0; i < 8; ++i) {
+        fs::remove_all(home.out());
+        Ran second;
+        std::thread beside([&] {
+            second = run({"export", "other.roundlay", "--to", "out", "--only", "step,list"},
+                         {.folder = home.folder.path().string()});
+        });
+        const Ran first = home.export_with({"--only", "step,list"});
+        beside.join();
+        for (const Ran *ran : {&first, static_cast<const Ran *>(&second)})
+            if (ran->code != 0) {
+                CHECK(ran->code == 4);
+                CHECK_THAT(ran->err, ContainsSubstring("another export is writing there"));
+            }
+        CHECK((first.code == 0 || second.code == 0));
+        const Json manifest = Json::parse(text_of(home.out() / "manifest.json"));
+        for (const Json &file : manifest["files"])
+            CHECK(file["sha256"] == sha256_hex(text_of(home.out() / file["file"].get<std::string>())));
+        CHECK(files_in(home.out()).size() == manifest["files"].size() + 1);
+    }
+}
+
+TEST_CASE("a folder cannot go to the standard output") {
+    const Home home;
+    const Ran ran = run({"export", "hut.roundlay", "--to", "-"}, {.folder = home.folder.path().string()});
+    CHECK(ran.code == 2);
+    CHECK_THAT(ran.err, ContainsSubstring("a folder of files"));
+    CHECK_FALSE(fs::exists(home.folder / "-"));
+}
+
+TEST_CASE("what is said to be written is what was written now") {
+    const Home home;
+    REQUIRE(home.export_with({"--only", "step,list"}).code == 0);
+    CHECK_THAT(home.export_with({"--only", "list"}, {.err_is_terminal = true}).err,
+               ContainsSubstring("wrote 8 files, ")); // seven and the manifest
 }

@@ -73,3 +73,29 @@ TEST_CASE("files of an earlier export are kept, replaced or outdated by their ex
     const auto back = earlier_files(home.path(), *read, earlier.document_sha256, {"list"});
     CHECK(back.kept == std::vector<OutputFile>{earlier.files[1]});
 }
+
+TEST_CASE("a person's own files are those that no manifest lists as they are") {
+    const TemporaryFolder home;
+    Manifest earlier = example();
+    earlier.files = {written(home, "kept.csv", "a", "list"), written(home, "changed.csv", "b", "list")};
+    put(home / "changed.csv", "c");
+    put(home / "mine.csv", "mine");
+    put(home / "same.csv", "as wanted");
+    std::filesystem::create_symlink("nowhere", home / "link.csv");
+    std::vector<OutputFile> wanted;
+    for (const char *name : {"kept.csv", "changed.csv", "mine.csv", "new.csv", "link.csv", "manifest.json"})
+        wanted.push_back({name, "x", "list", 1, std::string(64, 'e'), {}});
+    wanted.push_back({"same.csv", "x", "list", 9, sha256_hex("as wanted"), {}});
+    const std::vector<std::string> own = {"changed.csv", "mine.csv", "link.csv"};
+    CHECK(own_files(home.path(), {earlier}, wanted) == own);
+
+    Manifest broken_off = earlier; // by a program that was killed half way
+    broken_off.files[1].sha256 = sha256_hex("c");
+    CHECK(own_files(home.path(), {earlier, broken_off}, wanted) ==
+          std::vector<std::string>{"mine.csv", "link.csv"});
+
+    put(home / "manifest.json", "{\"name\": \"another program's\"}");
+    CHECK(own_files(home.path(), {earlier}, wanted).back() == "manifest.json");
+    put(home / "manifest.json", manifest_json(earlier));
+    CHECK(own_files(home.path(), {earlier}, wanted) == own);
+}

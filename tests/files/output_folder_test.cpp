@@ -20,6 +20,19 @@ OutputFolder opened(const fs::path &path) {
     return std::get<OutputFolder>(std::move(folder));
 }
 
+/// Another program that opens the folder, does this, and is killed.
+void kill_after(const TemporaryFolder &home, void (*deed)(OutputFolder &)) {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        auto out = OutputFolder::open(home.path());
+        deed(std::get<OutputFolder>(out));
+        ::raise(SIGKILL);
+    }
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    REQUIRE(WIFSIGNALED(status));
+}
+
 } // namespace
 
 TEST_CASE("outputs appear with the commit and not before") {
@@ -136,27 +149,50 @@ TEST_CASE("a folder one may not write to is one sentence") {
     CHECK(count_entries(home.path()) == 0);
 }
 
-TEST_CASE("what a killed program left behind is cleared by the next, a live one's is not") {
+TEST_CASE("what a killed program left behind, its lock too, is cleared by the next") {
     const TemporaryFolder home;
-    const pid_t child = ::fork();
-    if (child == 0) {
-        auto out = OutputFolder::open(home.path());
-        (void)std::get<OutputFolder>(out).add("half.step", "half", "x");
-        ::raise(SIGKILL);
-    }
-    int status = 0;
-    ::waitpid(child, &status, 0);
-    REQUIRE(WIFSIGNALED(status));
+    kill_after(home, [](OutputFolder &out) { (void)out.add("half.step", "half", "x"); });
     CHECK(count_entries(home.path()) == 3); // hidden folder, new, half.step
     {
-        OutputFolder first = opened(home.path());
-        REQUIRE_FALSE(first.add("a", "a", "x"));
-        OutputFolder second = opened(home.path());
-        REQUIRE_FALSE(second.add("b", "b", "x"));
-        REQUIRE_FALSE(first.commit());
-        REQUIRE_FALSE(second.commit());
+        OutputFolder next = opened(home.path());
+        REQUIRE_FALSE(next.add("a", "a", "x"));
+        REQUIRE_FALSE(next.commit());
     }
-    CHECK(count_entries(home.path()) == 2);
+    CHECK(count_entries(home.path()) == 1);
+}
+
+TEST_CASE("what a killed program was putting in place is known to the next until one has succeeded") {
+    const TemporaryFolder home;
+    kill_after(home, [](OutputFolder &out) {
+        (void)out.add("a.csv", "a", "x");
+        (void)out.add("manifest.json", "{}", "x");
+    });
+    { CHECK(opened(home.path()).left_behind("manifest.json") == std::vector<std::string>{"{}"}); }
+    {
+        OutputFolder next = opened(home.path());
+        CHECK(next.left_behind("manifest.json") == std::vector<std::string>{"{}"});
+        CHECK(next.left_behind("b.csv").empty());
+        REQUIRE_FALSE(next.commit());
+    }
+    CHECK(count_entries(home.path()) == 0);
+}
+
+TEST_CASE("a second writer is refused while the first is at work, and finds its folder afterwards") {
+    const TemporaryFolder home;
+    {
+        OutputFolder first = opened(home / "out");
+        REQUIRE_FALSE(first.add("a", "a", "x"));
+        const auto second = OutputFolder::open(home / "out");
+        REQUIRE(std::holds_alternative<FileError>(second));
+        CHECK_THAT(std::get<FileError>(second).message,
+                   ContainsSubstring("another export is writing there") &&
+                       ContainsSubstring((home / "out").string()));
+        OutputFolder elsewhere = opened(home / "other");
+        REQUIRE_FALSE(first.commit());
+    }
+    CHECK(text_of(home / "out/a") == "a");
+    CHECK(count_entries(home.path()) == 2); // out, a
+    (void)opened(home / "out");
 }
 
 TEST_CASE("names that leave the folder or come twice are the program's own mistake") {

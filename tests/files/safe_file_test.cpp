@@ -1,9 +1,13 @@
+#include "exporters/files/descriptor.h"
 #include "exporters/files/safe_file.h"
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
+#include <fcntl.h>
 #include <sys/stat.h>
-#include <unistd.h>
+
+#include <atomic>
+#include <thread>
 
 using namespace roundlay;
 using namespace roundlay::test;
@@ -28,6 +32,28 @@ TEST_CASE("a replaced file keeps its rights and a new one gets the person's") {
     REQUIRE_FALSE(write_file(folder / "new", "y"));
     ::umask(before);
     CHECK((fs::status(folder / "new").permissions() & fs::perms::all) == fs::perms(0640));
+}
+
+TEST_CASE("writing a file does not change the rights of what another thread makes meanwhile") {
+    const TemporaryFolder folder;
+    const mode_t before = ::umask(077);
+    std::atomic<bool> done = false;
+    std::thread writer([&] {
+        while (!done)
+            (void)write_file("/dev/null", "x"); // as often as can be: nothing waits for a disk
+    });
+    int open_to_all = 0;
+    for (int i = 0; i < 60'000; ++i) {
+        const fs::path path = folder / "b";
+        const Descriptor made(::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL, 0666));
+        struct stat found = {};
+        if (::fstat(made.number(), &found) == 0 && (found.st_mode & 0777) != 0600) ++open_to_all;
+        ::unlink(path.c_str());
+    }
+    done = true;
+    writer.join();
+    ::umask(before);
+    CHECK(open_to_all == 0);
 }
 
 TEST_CASE("a link stays a link and the file behind it is replaced") {

@@ -96,6 +96,7 @@ class HabitsTest : public QObject {
     void a_file_is_dropped_into_the_window();
     void closing_with_unsaved_work_asks();
     void an_export_is_stopped_and_leaves_nothing();
+    void an_export_spares_a_persons_own_files_until_told();
     void a_full_disk_keeps_the_old_file_and_the_work();
     void an_opening_comes_to_rest_on_the_round_lines();
 
@@ -227,6 +228,36 @@ void HabitsTest::an_export_is_stopped_and_leaves_nothing() {
     QVERIFY(!QFile::exists(to + "/manifest.json"));
     QTest::keyClick(&dialog, Qt::Key_Escape);
     QVERIFY(!dialog.isVisible());
+    window.close_document();
+}
+
+void HabitsTest::an_export_spares_a_persons_own_files_until_told() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const QString to = folder_.filePath("spared");
+    QVERIFY(QDir().mkpath(to));
+    const QString own = written("spared/totals.csv", "mine");
+    ExportDialog dialog(window.desk().state()->job, to);
+    dialog.show();
+    QCheckBox *replace = nullptr;
+    for (QCheckBox *box : dialog.findChildren<QCheckBox *>()) {
+        if (box->text() == "&Replace those files") replace = box;
+        box->setChecked(box->text().startsWith("list"));
+    }
+    QVERIFY(replace != nullptr && !replace->isVisible());
+    const auto run = [&] {
+        dialog.start();
+        return QTest::qWaitFor([&] { return !dialog.is_running(); }, 20'000);
+    };
+    QVERIFY(run() && !dialog.succeeded());
+    QVERIFY(dialog.result().contains("totals.csv") && replace->isVisible() && !replace->isChecked());
+    QFile file(own);
+    QVERIFY(file.open(QIODevice::ReadOnly) && file.readAll() == "mine");
+    replace->setChecked(true);
+    QVERIFY(run() && dialog.succeeded() && !replace->isVisible());
+    QFile replaced(own);
+    QVERIFY(replaced.open(QIODevice::ReadOnly) && replaced.readAll() != "mine");
     window.close_document();
 }
 

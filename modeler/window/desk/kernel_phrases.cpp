@@ -251,8 +251,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP(
         "kernel",
         "floors are let into hewn logs only, not into logs scoped over one another; leave them out"),
-    QT_TRANSLATE_NOOP("kernel", "a bore in logs scoped over one another stands in the middle of its wall; leave out "
-                                "from_outside"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a bore in logs scoped over one another stands in the middle of its wall; leave out "
+                      "from_outside"),
     QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
                                 "alone; leave out the gap, or state it as the scribe of the notch"),
     QT_TRANSLATE_NOOP("kernel", "logs scoped over one another are even cylinders whose spacing is the pitch "
@@ -264,8 +265,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP(
         "kernel",
         "a saddle needs wood past it: an overhang of %1 at least, better of the log's own diameter"),
-    QT_TRANSLATE_NOOP("kernel", "a log %1 thick does not reach the log below it at a pitch of %2; a diameter of "
-                                "at least that, or a lower pitch would fit"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a log %1 thick does not reach the log below it at a pitch of %2; a diameter of "
+                      "at least that, or a lower pitch would fit"),
     QT_TRANSLATE_NOOP(
         "kernel",
         "a stick %1 thick leaves a flat of only %2 on a log %3 high; %4 are needed, which a stick of %5 has"),
@@ -394,10 +396,12 @@ constexpr const char *phrases[] = {
                                 "log, to wall %2's inside face; a half dovetail sheds it"),
     QT_TRANSLATE_NOOP("kernel",
                       "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
-                      "up it touches the log over it by %3; a straight stick out of it, as it is drawn, is that much thinner"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
-                      "up it clears the log over it; a straight stick out of it, as it is drawn, is that much thinner"),
+                      "up it touches the log over it by %3; a straight stick out of it, as it is drawn, is "
+                      "that much thinner"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
+        "up it clears the log over it; a straight stick out of it, as it is drawn, is that much thinner"),
     // measures
     QT_TRANSLATE_NOOP("kernel", "the length is empty"),
     QT_TRANSLATE_NOOP("kernel", "the slope is empty"),
@@ -449,6 +453,15 @@ constexpr const char *phrases[] = {
         "kernel", "the file would be larger than is allowed here; choose another disk or raise the limit"),
     QT_TRANSLATE_NOOP("kernel", "part of the folder lies on another disk; choose a folder that lies on one"),
     QT_TRANSLATE_NOOP("kernel", "cannot use \"%1\": %2"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "cannot write \"%1\": another export is writing there; wait until it is done or "
+                      "choose another folder"),
+    QT_TRANSLATE_NOOP("kernel", "files of your own stand in the way in \"%1\" (made by no export, or changed "
+                                "since): %2; nothing was written; move them, choose another folder, or "
+                                "replace them"),
+    QT_TRANSLATE_NOOP("kernel", "%1 and %2 more"),
+    QT_TRANSLATE_NOOP("kernel", "the exporter \"%1\" failed: %2"),
+    QT_TRANSLATE_NOOP("kernel", "this list"),
     QT_TRANSLATE_NOOP("kernel", "stopped; nothing was written"),
     QT_TRANSLATE_NOOP("kernel", "picture"),
     QT_TRANSLATE_NOOP("kernel", "list"),

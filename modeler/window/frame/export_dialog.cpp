@@ -24,7 +24,8 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent)
     : QDialog(parent), job_(std::move(job)), paper_(new QComboBox), folder_(new QLineEdit(folder)),
       bar_(new QProgressBar), words_(new QLabel), start_(new QPushButton(tr("&Export"))),
-      close_(new QPushButton(tr("Close"))), open_(new QPushButton(tr("&Open the folder"))) {
+      close_(new QPushButton(tr("Close"))), open_(new QPushButton(tr("&Open the folder"))),
+      replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
     auto *grid = new QGridLayout(this);
     int row = 0;
@@ -52,6 +53,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     grid->addWidget(choose, row++, 2);
     words_->setWordWrap(true);
     grid->addWidget(words_, row++, 0, 1, 3);
+    grid->addWidget(replace_, row++, 0, 1, 3);
     grid->addWidget(bar_, row++, 0, 1, 3);
     auto *buttons = new QHBoxLayout;
     buttons->addStretch(1);
@@ -60,10 +62,12 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     grid->addLayout(buttons, row, 0, 1, 3);
     open_->setEnabled(false);
     bar_->setVisible(false);
+    replace_->setVisible(false);
     start_->setDefault(true);
     connect(choose, &QPushButton::clicked, this, &ExportDialog::choose_folder);
     connect(start_, &QPushButton::clicked, this, &ExportDialog::start);
     connect(close_, &QPushButton::clicked, this, &ExportDialog::reject);
+    connect(folder_, &QLineEdit::textChanged, this, &ExportDialog::spare_own_files);
     connect(open_, &QPushButton::clicked, this, &ExportDialog::open_folder);
     connect(&progress_, &ExportProgress::told, this, [this](const QString &doing, int done, int of) {
         words_->setText(doing);
@@ -86,6 +90,12 @@ void ExportDialog::choose_folder() {
     if (!chosen.isEmpty()) folder_->setText(chosen);
 }
 
+/// A yes to replacing a person's own files is meant for those that were named, once.
+void ExportDialog::spare_own_files() {
+    replace_->setChecked(false);
+    replace_->setVisible(false);
+}
+
 /// Nothing chosen is nothing to make.
 void ExportDialog::enable_start() {
     const auto chosen = [](const QCheckBox *choice) { return choice->isChecked(); };
@@ -106,8 +116,10 @@ void ExportDialog::start() {
     start_->setEnabled(false);
     close_->setText(tr("Stop"));
     bar_->setVisible(true);
-    thread_ = std::thread([this, chosen, to = std::filesystem::path(folder_->text().toStdString())] {
-        auto outcome = export_all(job_, chosen, to, progress_);
+    const IfThere own = replace_->isChecked() ? IfThere::replace : IfThere::refuse;
+    spare_own_files();
+    thread_ = std::thread([this, chosen, own, to = std::filesystem::path(folder_->text().toStdString())] {
+        auto outcome = export_all(job_, chosen, to, progress_, own);
         QMetaObject::invokeMethod(this, [this, outcome = std::move(outcome)] { finish(outcome); });
     });
 }
@@ -119,9 +131,10 @@ void ExportDialog::finish(const std::variant<ExportReport, ExportFailure> &outco
     bar_->setVisible(false);
     if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
         result_ = kernel_words(failure->message);
+        replace_->setVisible(failure->trouble == Trouble::in_the_way);
     } else {
         const auto &report = std::get<ExportReport>(outcome);
-        result_ = tr("%1 files were written.").arg(report.manifest.files.size());
+        result_ = tr("%1 files were written.").arg(report.written.size());
         for (const ExportFailure &left_out : report.left_out)
             result_ += u' ' + kernel_words(left_out.message);
         succeeded_ = true;

@@ -53,6 +53,7 @@ class ExportDialog : public QDialog {
   private:
     void choose_folder();
     void enable_start();
+    void spare_own_files();
     void finish(const std::variant<ExportReport, ExportFailure> &outcome);
     void open_folder() const;
 
@@ -63,6 +64,7 @@ class ExportDialog : public QDialog {
     QProgressBar *bar_;
     QLabel *words_;
     QPushButton *start_, *close_, *open_;
+    QCheckBox *replace_; ///< shown once files of the person's own stood in the way
     ExportProgress progress_;
     std::thread thread_;
     bool running_ = false, succeeded_ = false;

@@ -175,6 +175,10 @@
         <translation>Arrêter</translation>
     </message>
     <message>
+        <source>&amp;Replace those files</source>
+        <translation>&amp;Remplacer ces fichiers</translation>
+    </message>
+    <message>
         <source>%1 files were written.</source>
         <translation>%1 fichiers ont été écrits.</translation>
     </message>
@@ -3050,6 +3054,26 @@
     <message>
         <source>the name is too long; choose a shorter one</source>
         <translation>le nom est trop long ; choisissez-en un plus court</translation>
+    </message>
+    <message>
+        <source>cannot write &quot;%1&quot;: another export is writing there; wait until it is done or choose another folder</source>
+        <translation>impossible d’écrire « %1 » : une autre exportation y écrit ; attendez qu’elle ait fini ou choisissez un autre dossier</translation>
+    </message>
+    <message>
+        <source>files of your own stand in the way in &quot;%1&quot; (made by no export, or changed since): %2; nothing was written; move them, choose another folder, or replace them</source>
+        <translation>des fichiers à vous sont sur le chemin dans « %1 » (faits par aucune exportation, ou modifiés depuis) : %2 ; rien n’a été écrit ; déplacez-les, choisissez un autre dossier ou remplacez-les</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 et %2 autres</translation>
+    </message>
+    <message>
+        <source>the exporter &quot;%1&quot; failed: %2</source>
+        <translation>l’exportateur « %1 » a échoué : %2</translation>
+    </message>
+    <message>
+        <source>this list</source>
+        <translation>cette liste</translation>
     </message>
     <message>
         <source>stopped; nothing was written</source>
