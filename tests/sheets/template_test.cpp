@@ -174,6 +174,33 @@ TEST_CASE("a template on paper has its true size, and so have its check bars") {
     }
 }
 
+// The L-shaped house's third template is for 57 pieces and larger than a sheet.
+TEST_CASE("templates laid over several sheets name every piece that they are for") {
+    for (const std::string &name : demo_names) {
+        const LaidShell shell = demo(name);
+        const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
+        CHECK(all_clashes(sheets) == "");
+        for (const Pattern &pattern : patterns_of(shell.layout))
+            for (const PatternFace &face : pattern.faces) {
+                std::string words;
+                for (const Sheet &sheet : sheets)
+                    for (const Item &item : sheet.items)
+                        if (const Text *text = std::get_if<Text>(&item); text && sheet.title == face.name)
+                            words += text->words + " ";
+                INFO(name << ", " << face.name << ": " << words);
+                const std::size_t all = pattern.tags.size();
+                CHECK(words.find(std::to_string(all) + (all == 1 ? " piece: " : " pieces: ")) != std::string::npos);
+                const bool cut_short = words.find("and more, see the list of templates") != std::string::npos;
+                std::size_t named = 0;
+                for (const std::string &tag : pattern.tags)
+                    named += words.find(tag) != std::string::npos ? 1U : 0U;
+                CHECK((named == all || cut_short));
+                const Rect box = bounds(Item(Path{face.outline, true, Line::visible, ""}));
+                if (box.width() > 200 && box.height() > 180) CHECK(named == all);
+            }
+    }
+}
+
 TEST_CASE("tiles laid over one another by their ticks are the whole template") {
     Block block;
     block.room = {0, 0, 500, 420};

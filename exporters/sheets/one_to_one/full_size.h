@@ -25,6 +25,9 @@ Sheet full_size_sheet(PaperSize size, const FullSizeWords &words, const std::str
 /// `tile_overlap`; ticks mark where they are cut or laid over one another. Sheets with no line are left out.
 std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords &words);
 
+/// The parts of the block that those sheets show, in their order; those of sheets that are left out too.
+std::vector<Rect> tile_windows(const Rect &room, PaperSize size);
+
 /// How many sheets the block would take, empty ones included.
 int count_of_tiles(const Block &block, PaperSize size);
 

@@ -73,16 +73,28 @@ int count_of_tiles(const Block &block, PaperSize size) {
     return count_for(block.room.width(), area.width()) * count_for(block.room.height(), area.height());
 }
 
-std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords &words) {
+std::vector<Rect> tile_windows(const Rect &all, PaperSize size) {
     const Rect area = full_size_area(size);
-    const Rect &all = block.room;
     const int columns = count_for(all.width(), area.width()), rows = count_for(all.height(), area.height());
-    std::vector<Sheet> sheets;
+    std::vector<Rect> windows;
     for (int row = 0; row < rows; ++row)
         for (int column = 0; column < columns; ++column) {
             const double x = all.x0 + column * (area.width() - tile_overlap);
             const double top = all.y1 - row * (area.height() - tile_overlap);
-            const Rect window{x, top - area.height(), x + area.width(), top};
+            windows.push_back({x, top - area.height(), x + area.width(), top});
+        }
+    return windows;
+}
+
+std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords &words) {
+    const Rect area = full_size_area(size);
+    const Rect &all = block.room;
+    const int columns = count_for(all.width(), area.width()), rows = count_for(all.height(), area.height());
+    const std::vector<Rect> windows = tile_windows(all, size);
+    std::vector<Sheet> sheets;
+    for (int row = 0; row < rows; ++row)
+        for (int column = 0; column < columns; ++column) {
+            const Rect &window = windows[static_cast<std::size_t>(row * columns + column)];
             std::vector<Item> shown;
             for (const Item &item : block.items)
                 for (Item &part : clipped(item, window))

@@ -1,9 +1,9 @@
 #include "exporters/sheets/pattern/templates.h"
 
 #include "exporters/sheets/drawing/board.h"
-#include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
+#include "exporters/sheets/pattern/template_words.h"
 
 #include <algorithm>
 
@@ -35,46 +35,24 @@ Text words_at(const std::string &words, Vec2 at, double height, bool bold) {
     return text;
 }
 
-/// Name, end and logs in the middle of the outline, as far as they fit; an arrow up beside them.
-void add_words(Board &board, const Pattern &pattern, const PatternFace &face) {
-    const Rect box = around(face.outline);
-    const double width = box.width() * 0.55;
-    std::vector<std::pair<std::string, double>> lines{{face.name, 7.0}};
-    lines.emplace_back(pattern.where, 3.5);
-    const auto tags =
-        wrapped(std::to_string(pattern.tags.size()) + (pattern.tags.size() == 1 ? " piece: " : " pieces: ") +
-                    list_of(pattern.tags),
-                width, 2.5);
-    for (std::size_t i = 0; i < std::min<std::size_t>(tags.size(), 6); ++i)
-        lines.emplace_back(tags[i], 2.5);
-    if (tags.size() > 6) lines.emplace_back("and more, see the list of templates", 2.5);
-    double y = box.centre().y + 14;
-    for (const auto &[words, height] : lines) {
-        const double x = box.centre().x - width / 2;
-        for (const double try_x : {x, box.x0 + 12, box.centre().x})
-            if (board.put(words_at(words, {0, 0}, height, height > 3), {{try_x, y}})) break;
-        y -= height * 1.7;
-    }
-    if (!pattern.stands) return;
-    for (const double x :
-         {box.x0 + box.width() * 0.2, box.x0 + box.width() * 0.12, box.x0 + box.width() * 0.86}) {
-        const Vec2 foot{x, box.centre().y - 10};
-        const Rect room{x - 3, foot.y - 1, x + 9, foot.y + 21};
-        if (!board.is_free(room, true)) continue;
-        board.add(Path{{foot, foot + Vec2{0, 20}}, false, Line::strong, ""});
-        board.add(arrowhead(foot + Vec2{0, 20}, {0, 1}));
-        board.add(words_at("up", foot + Vec2{1.5, 8}, 2.5, false));
-        break;
-    }
-}
-
-Block template_block(const Pattern &pattern, const PatternFace &face) {
+Board outlined(const PatternFace &face) {
     Board board;
     board.add(Path{face.outline, true, Line::visible, ""});
     for (const Path &mark : face.marks)
         board.add(mark);
-    add_words(board, pattern, face);
-    return {bounds(board.items()).grown(1), board.finished()};
+    return board;
+}
+
+Rect room_of(const Board &board) {
+    return bounds(board.items()).grown(1);
+}
+
+/// Each of its words stands whole on one of the sheets of that size.
+Block template_block(const Pattern &pattern, const PatternFace &face, PaperSize size) {
+    Board board = outlined(face);
+    const Rect room = room_of(board);
+    add_template_words(board, pattern, face, tile_windows(room, size));
+    return {room, board.finished()};
 }
 
 Sheet list_sheet(const std::vector<Pattern> &patterns, PaperSize size, const FullSizeWords &words,
@@ -112,9 +90,10 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     }
     for (const Pattern &pattern : patterns)
         for (const PatternFace &face : pattern.faces) {
-            const Block block = template_block(pattern, face);
+            const Block bare{room_of(outlined(face)), {}};
             const PaperSize lying = turned(size);
-            const bool turn = count_of_tiles(block, lying) < count_of_tiles(block, size);
+            const bool turn = count_of_tiles(bare, lying) < count_of_tiles(bare, size);
+            const Block block = template_block(pattern, face, turn ? lying : size);
             const FullSizeWords words{face.name, "Templates", "template:" + face.name, footer};
             for (Sheet &sheet : tiled(block, turn ? lying : size, words))
                 sheets.push_back(std::move(sheet));

@@ -1,0 +1,183 @@
+#include "exporters/sheets/pattern/template_words.h"
+
+#include "exporters/sheets/drawing/clash.h"
+#include "exporters/sheets/drawing/dimension.h"
+#include "exporters/sheets/drawing/text.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr double within_sheet = 2; ///< mm that words keep off the sheet's borders
+constexpr std::size_t heading_lines = 2; ///< its name and where it belongs
+constexpr double step = 1.5;       ///< mm: how finely places are looked for
+
+struct Lettered {
+    std::string words;
+    double height;
+};
+
+Rect common(const Rect &a, const Rect &b) {
+    return {std::max(a.x0, b.x0), std::max(a.y0, b.y0), std::min(a.x1, b.x1), std::min(a.y1, b.y1)};
+}
+
+bool is_inside(const std::vector<Vec2> &ring, Vec2 p) {
+    bool in = false;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
+        if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
+            p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
+            in = !in;
+    return in;
+}
+
+std::string list_of(const std::vector<std::string> &tags) {
+    std::string all;
+    for (const std::string &tag : tags)
+        all += (all.empty() ? "" : ", ") + tag;
+    return all;
+}
+
+std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, double width, double name_height) {
+    std::vector<Lettered> lines{{face.name, name_height}, {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
+    const std::string count = std::to_string(pattern.tags.size());
+    for (const std::string &line :
+         wrapped(count + (pattern.tags.size() == 1 ? " piece: " : " pieces: ") + list_of(pattern.tags), width,
+                 least_lettering))
+        lines.push_back({line, least_lettering});
+    return lines;
+}
+
+Text text_of(const Lettered &line, Vec2 at) {
+    Text text = lettered(line.words, at, line.height, line.height > 3, Role::note);
+    text.upright = Upright::middle;
+    return text;
+}
+
+class Placer {
+  public:
+    Placer(const Board &board, const PatternFace &face, const Rect &window)
+        : board_(board), ring_(face.outline), window_(window) {}
+
+    /// As many of the lines as find room under one another, in their order.
+    std::vector<Text> placed(const std::vector<Lettered> &lines, double left) const {
+        std::vector<Text> texts;
+        double y = window_.y1;
+        for (const Lettered &line : lines) {
+            std::optional<Text> text;
+            for (y -= line.height / 2; !text && y - line.height / 2 > window_.y0; y -= text ? 0 : step)
+                text = fitting(line, {left, y});
+            if (!text) break;
+            texts.push_back(*text);
+            y = text->at.y - 1.2 * line.height;
+        }
+        return texts;
+    }
+
+    bool is_free(const Rect &box) const {
+        const Vec2 corners[] = {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}};
+        return window_.holds(box) && board_.is_free(box, true) &&
+               std::all_of(std::begin(corners), std::end(corners), [&](Vec2 p) { return is_inside(ring_, p); });
+    }
+
+  private:
+    std::optional<Text> fitting(const Lettered &line, Vec2 at) const {
+        const Text text = text_of(line, at);
+        if (!is_free(box_of(text).grown(0.4))) return std::nullopt;
+        return text;
+    }
+
+    const Board &board_;
+    const std::vector<Vec2> &ring_;
+    Rect window_;
+};
+
+bool has_lines(const Board &board, const Rect &window) {
+    return std::any_of(board.items().begin(), board.items().end(), [&](const Item &item) {
+        const auto strokes = strokes_of(item);
+        return std::any_of(strokes.begin(), strokes.end(),
+                           [&](const auto &s) { return crosses(window, s.first, s.second); });
+    });
+}
+
+/// The sheets' windows within the outline, the largest first; only of sheets that show some of it.
+std::vector<Rect> rooms_of(const Board &board, const std::vector<Rect> &windows) {
+    const Rect box = bounds(board.items());
+    std::vector<Rect> all;
+    for (const Rect &window : windows)
+        if (const Rect room = common(window.grown(-within_sheet), box); !room.empty() && has_lines(board, window))
+            all.push_back(room);
+    std::stable_sort(all.begin(), all.end(), [](const Rect &a, const Rect &b) {
+        return a.width() * a.height() > b.width() * b.height();
+    });
+    return all;
+}
+
+/// One way to lay the words out: how wide, from where, and how large their name is.
+struct Try {
+    Rect room;
+    double left = 0, width = 0, name_height = 7;
+};
+
+std::vector<Try> tries_in(const std::vector<Rect> &rooms) {
+    std::vector<Try> all;
+    for (const double height : {7.0, 3.5})
+        for (const Rect &room : rooms)
+            for (const double width : {0.55, 0.75, 0.4, 0.95, 0.28})
+                for (const double left : {0.22, 0.02, 0.4, 0.12, 0.6})
+                    if (left + width <= 1)
+                        all.push_back({room, room.x0 + left * room.width(), width * room.width(), height});
+    return all;
+}
+
+/// The lines that found room; where that is not all, cut short so that the last one says so.
+std::vector<Text> best_words(const Board &board, const Pattern &pattern, const PatternFace &face,
+                             const std::vector<Try> &tries) {
+    std::vector<Text> best;
+    std::size_t most = 0;
+    for (const Try &way : tries) {
+        std::vector<Lettered> lines = lines_of(pattern, face, way.width, way.name_height);
+        const Placer placer(board, face, way.room);
+        std::vector<Text> texts = placer.placed(lines, way.left);
+        if (texts.size() == lines.size()) return texts;
+        const Lettered more{"and more, see the list of templates", least_lettering};
+        for (std::size_t n = texts.size(); n > heading_lines && texts.size() != lines.size(); --n) {
+            lines.resize(n);
+            lines.back() = more;
+            texts = placer.placed(lines, way.left);
+        }
+        std::size_t letters = 0;
+        for (const Text &text : texts)
+            letters += text.words.size();
+        if (letters <= most) continue;
+        most = letters;
+        best = std::move(texts);
+    }
+    return best;
+}
+
+void add_arrow(Board &board, const PatternFace &face, const std::vector<Rect> &rooms) {
+    for (const Rect &room : rooms)
+        for (const double part : {0.2, 0.12, 0.86, 0.06, 0.5})
+            for (const double up : {0.5, 0.3, 0.7, 0.1}) {
+                const Vec2 foot{room.x0 + room.width() * part, room.y0 + up * room.height() - 10};
+                if (!Placer(board, face, room).is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21})) continue;
+                board.add(Path{{foot, foot + Vec2{0, 20}}, false, Line::strong, ""});
+                board.add(arrowhead(foot + Vec2{0, 20}, {0, 1}));
+                board.add(text_of({"up", least_lettering}, foot + Vec2{1.5, 8}));
+                return;
+            }
+}
+
+} // namespace
+
+void add_template_words(Board &board, const Pattern &pattern, const PatternFace &face,
+                        const std::vector<Rect> &windows) {
+    const std::vector<Rect> rooms = rooms_of(board, windows);
+    for (const Text &text : best_words(board, pattern, face, tries_in(rooms)))
+        board.add(text);
+    if (pattern.stands) add_arrow(board, face, rooms);
+}
+
+} // namespace roundlay::sheets
