@@ -294,7 +294,7 @@ void DeskTest::a_file_that_changed_on_the_disk_is_noticed() {
 
 void DeskTest::a_full_disk_keeps_the_work() {
     MainWindow window(kept());
-    window.begin_demo(0);
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Made");
     const std::string text = window.desk().document().text();
     QVERIFY(!window.save_to("/dev/full"));
     QVERIFY(!window.message().sentence().isEmpty());

@@ -143,24 +143,36 @@ void HabitsTest::whatever_takes_the_keyboard_has_a_name() {
 void HabitsTest::a_file_is_dropped_into_the_window() {
     MainWindow window(kept());
     window.show();
+    const auto all = Qt::CopyAction | Qt::MoveAction | Qt::LinkAction;
     const auto drop = [&](const QList<QUrl> &urls) {
         QMimeData what;
         what.setUrls(urls);
-        QDragEnterEvent enter({10, 10}, Qt::CopyAction, &what, Qt::LeftButton, Qt::NoModifier);
+        QDragEnterEvent enter({10, 10}, all, &what, Qt::LeftButton, Qt::NoModifier);
         enter.setAccepted(false);
         QApplication::sendEvent(&window, &enter);
         if (!enter.isAccepted()) return false;
-        QDropEvent event({10, 10}, Qt::CopyAction, &what, Qt::LeftButton, Qt::NoModifier);
+        if (enter.dropAction() != Qt::LinkAction) return false; // nothing is copied or moved
+        QDropEvent event({10, 10}, all, &what, Qt::LeftButton, Qt::NoModifier);
         QApplication::sendEvent(&window, &event);
-        return event.isAccepted();
+        return event.isAccepted() && event.dropAction() == Qt::LinkAction;
+    };
+    const auto refused = [&](const QList<QUrl> &urls, const char *why) {
+        if (drop(urls)) return false;
+        const bool said = window.message().sentence().contains(QLatin1String(why));
+        window.message().hide();
+        return said;
     };
     const QUrl demo = QUrl::fromLocalFile(demo_file("one-room"));
-    QVERIFY(!drop({demo, demo}));
-    QVERIFY(!drop({QUrl("https://example.invalid/shell.roundlay")}));
+    QVERIFY(refused({demo, demo}, "one roundlay document"));
+    QVERIFY(refused({QUrl("https://example.invalid/shell.roundlay")}, "this computer"));
+    QVERIFY(refused({QUrl::fromLocalFile(folder_.path())}, "folder"));
+    QVERIFY(refused({QUrl::fromLocalFile(written("walls.png", "\x89PNG"))}, "walls.png is no roundlay"));
+    QVERIFY(refused({QUrl::fromLocalFile(folder_.filePath("nowhere.txt"))}, "nowhere.txt is no roundlay"));
     QVERIFY(!window.desk().is_open());
     QVERIFY(drop({demo}));
     QVERIFY(settled(window));
     QVERIFY(window.desk().standing() != nullptr);
+    QVERIFY(drop({QUrl::fromLocalFile(written("shell.txt", "# mine\nroundlay = 1\n"))})); // by what it says
     const QByteArray nonsense(200, '\xff');
     const QString path = written("picture.roundlay", nonsense);
     QVERIFY(drop({QUrl::fromLocalFile(path)}));

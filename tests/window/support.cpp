@@ -21,7 +21,7 @@ TestProgram::TestProgram(int &argc, char **argv) {
     QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     prepare_application();
     QSettings().clear(); // what another test run left there
-    application_ = std::make_unique<QApplication>(argc, argv);
+    application_ = std::make_unique<Application>(argc, argv);
     QApplication::setQuitOnLastWindowClosed(false);
     dress(*application_);
 }

@@ -27,8 +27,16 @@ class TextEdit : public QUndoCommand {
 
 namespace {
 
+constexpr int replaced_within_ms = 150; // a file that is saved anew is away for a moment
+
 std::filesystem::path file_path(const QString &path) {
     return path.toStdString();
+}
+
+std::optional<std::string> held_by(const QString &path) {
+    auto bytes = read_file(file_path(path), limits::bytes);
+    if (auto *found = std::get_if<std::string>(&bytes)) return std::move(*found);
+    return {};
 }
 
 QString sentence(const Problem &problem) {
@@ -43,7 +51,10 @@ Desk::Desk(QObject *parent)
     : QObject(parent), state_(std::make_shared<State>()), workshop_(std::make_unique<Workshop>()) {
     connect(workshop_.get(), &Workshop::worked, this, &Desk::take, Qt::QueuedConnection);
     connect(&history_, &QUndoStack::cleanChanged, this, &Desk::file_changed);
-    connect(&watcher_, &QFileSystemWatcher::fileChanged, this, [this] {
+    looking_.setSingleShot(true);
+    looking_.setInterval(replaced_within_ms);
+    connect(&watcher_, &QFileSystemWatcher::fileChanged, &looking_, qOverload<>(&QTimer::start));
+    connect(&looking_, &QTimer::timeout, this, [this] {
         watch();
         if (changed_on_disk()) emit disk_changed();
     });
@@ -62,18 +73,28 @@ std::optional<QString> Desk::open(const QString &path) {
     return {};
 }
 
-void Desk::begin(const QString &title, const std::string &text) {
-    start_over({}, title, Document(text, title.toStdString()));
+void Desk::begin(const QString &title, const std::string &text, Begun how) {
+    on_disk_.reset();
+    start_over({}, title, Document(text, title.toStdString()), how == Begun::made);
 }
 
-void Desk::recover(const QString &path, const QString &title, const std::string &text) {
-    on_disk_.clear();
-    if (auto bytes = read_file(file_path(path), limits::bytes);
-        auto *found = std::get_if<std::string>(&bytes))
-        on_disk_ = std::move(*found);
-    start_over(path, title, Document(text, (path.isEmpty() ? title : path).toStdString()));
-    recovered_ = true;
+void Desk::recover(const QString &path, const QString &title, const std::string &text,
+                   const std::optional<std::string> &on_disk) {
+    on_disk_ = on_disk;
+    start_over(path, title, Document(text, (path.isEmpty() ? title : path).toStdString()), true);
+}
+
+std::optional<QString> Desk::reload() {
+    auto opened = open_document(file_path(path_));
+    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    if (before_drag_) cancel();
+    on_disk_ = std::get<Document>(opened).text();
+    replace_text(tr("Load from the disk"), *on_disk_);
+    loose_ = false;
+    history_.setClean();
+    watch();
     emit file_changed();
+    return {};
 }
 
 std::optional<QString> Desk::save_to(const QString &path) {
@@ -81,7 +102,7 @@ std::optional<QString> Desk::save_to(const QString &path) {
     on_disk_ = document_.text();
     path_ = path;
     document_ = Document(document_.text(), path.toStdString());
-    recovered_ = false;
+    loose_ = false;
     history_.setClean();
     watch();
     emit file_changed();
@@ -89,6 +110,7 @@ std::optional<QString> Desk::save_to(const QString &path) {
 }
 
 void Desk::close() {
+    on_disk_.reset();
     start_over({}, {}, {});
     open_ = false;
     emit file_changed();
@@ -100,21 +122,20 @@ QString Desk::title() const {
 }
 
 bool Desk::unsaved() const {
-    return open_ && (recovered_ || !history_.isClean() || (path_.isEmpty() && !document_.text().empty()));
+    return open_ && (loose_ || !history_.isClean());
 }
 
 bool Desk::changed_on_disk() const {
-    if (path_.isEmpty()) return false;
-    const auto bytes = read_file(file_path(path_), limits::bytes);
-    const auto *found = std::get_if<std::string>(&bytes);
-    return found == nullptr || *found != on_disk_;
+    return !path_.isEmpty() && held_by(path_) != on_disk_;
+}
+
+bool Desk::gone_from_disk() const {
+    return !path_.isEmpty() && !QFileInfo::exists(path_);
 }
 
 void Desk::keep_mine() {
-    if (auto bytes = read_file(file_path(path_), limits::bytes);
-        auto *found = std::get_if<std::string>(&bytes))
-        on_disk_ = std::move(*found);
-    recovered_ = true; // what is here is nowhere on the disk
+    on_disk_ = held_by(path_);
+    loose_ = true;
     emit file_changed();
 }
 
@@ -182,13 +203,13 @@ void Desk::set_text(const std::string &text) {
     if (unsaved() != was_unsaved) emit file_changed(); // not at every step of a drag
 }
 
-void Desk::start_over(const QString &path, const QString &title, Document document) {
+void Desk::start_over(const QString &path, const QString &title, Document document, bool loose) {
     open_ = true;
     path_ = path;
     title_ = title;
     document_ = std::move(document);
     before_drag_.reset();
-    recovered_ = false;
+    loose_ = loose;
     standing_.reset();
     history_.clear();
     watch();
@@ -207,6 +228,7 @@ void Desk::take(StatePtr state) {
     state_ = std::move(state);
     if (state_->stands()) standing_ = state_;
     emit state_changed();
+    if (!state_->failure.empty()) emit failed(text(state_->failure));
 }
 
 /// A file that is replaced is another file to the system: it is watched anew.

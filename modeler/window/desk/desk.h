@@ -7,6 +7,7 @@
 
 #include <QFileSystemWatcher>
 #include <QObject>
+#include <QTimer>
 #include <QUndoStack>
 #include <functional>
 #include <optional>
@@ -14,6 +15,9 @@
 namespace roundlay::window {
 
 class Workshop;
+
+/// What a document without a file is: somebody's own work, or a copy of what can be had again.
+enum class Begun { made, copied };
 
 class Desk : public QObject {
     Q_OBJECT
@@ -23,11 +27,14 @@ class Desk : public QObject {
 
     // Which document. A returned text is a sentence that says why it could not be done.
     std::optional<QString> open(const QString &path);
-    void begin(const QString &title, const std::string &text);
-    /// Unsaved work of a session that ended badly. `path` is empty where it was never saved.
-    void recover(const QString &path, const QString &title, const std::string &text);
+    void begin(const QString &title, const std::string &text, Begun how = Begun::made);
+    /// Unsaved work of a session that ended badly. `path` is empty where it was never saved; `on_disk` is what
+    /// the file held for that session.
+    void recover(const QString &path, const QString &title, const std::string &text,
+                 const std::optional<std::string> &on_disk);
     std::optional<QString> save_to(const QString &path);
-    std::optional<QString> reload() { return open(path_); }
+    /// What the file holds now, as one more edit: what stood here before can be had back.
+    std::optional<QString> reload();
     void close();
 
     bool is_open() const { return open_; }
@@ -36,7 +43,10 @@ class Desk : public QObject {
     bool unsaved() const;
     /// True where the file does not hold any more what was opened or saved last.
     bool changed_on_disk() const;
-    void keep_mine(); ///< over what is on the disk; asks no more
+    bool gone_from_disk() const; ///< there is no such file any more
+    void keep_mine();            ///< over what is on the disk; asks no more
+    /// What the file held when it was opened or saved last; nothing where there was none.
+    const std::optional<std::string> &on_disk() const { return on_disk_; }
 
     // Edits
     const Document &document() const { return document_; }
@@ -65,11 +75,12 @@ class Desk : public QObject {
     void disk_changed();
     void state_changed();
     void refused(const QString &why);
+    void failed(const QString &what); ///< the program itself, working the text out
 
   private:
     friend class TextEdit;
     void set_text(const std::string &text); ///< by the history
-    void start_over(const QString &path, const QString &title, Document document);
+    void start_over(const QString &path, const QString &title, Document document, bool loose = false);
     void work_out();
     void take(StatePtr state);
     void watch();
@@ -78,13 +89,14 @@ class Desk : public QObject {
     bool open_ = false;
     QString path_, title_;
     Document document_;
-    std::string on_disk_; ///< what the file held when it was opened or saved
-    bool recovered_ = false;
+    std::optional<std::string> on_disk_;
+    bool loose_ = false; ///< what is here is nowhere on the disk, whatever the history says
     QUndoStack history_;
     std::optional<Document> before_drag_;
     quint64 revision_ = 0;
     StatePtr state_, standing_;
     QFileSystemWatcher watcher_;
+    QTimer looking_; ///< for what became of the file
     std::unique_ptr<Workshop> workshop_;
 };
 

@@ -12,7 +12,7 @@ namespace roundlay::window {
 
 namespace {
 
-constexpr std::size_t largest = std::size_t{16} << 20; // a document's limit, with its escapes in JSON
+constexpr std::size_t largest = std::size_t{32} << 20; // twice a document's limit, with its escapes in JSON
 
 const QString suffix = QStringLiteral(".unsaved");
 
@@ -28,8 +28,14 @@ std::optional<Rescued> read_rescued(const QString &file) {
     if (found == nullptr) return {};
     const QJsonObject o = QJsonDocument::fromJson(QByteArray::fromStdString(*found)).object();
     if (!o.contains(QStringLiteral("text"))) return {};
-    return Rescued{file, o[QStringLiteral("path")].toString(), o[QStringLiteral("title")].toString(),
-                   o[QStringLiteral("text")].toString().toStdString()};
+    Rescued work{file,
+                 o[QStringLiteral("path")].toString(),
+                 o[QStringLiteral("title")].toString(),
+                 o[QStringLiteral("text")].toString().toStdString(),
+                 {}};
+    if (const QJsonValue held = o[QStringLiteral("on_disk")]; held.isString())
+        work.on_disk = held.toString().toStdString();
+    return work;
 }
 
 } // namespace
@@ -77,12 +83,13 @@ QString Recovery::new_file() const {
     return folder_ + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + suffix;
 }
 
-bool Recovery::keep(const QString &path, const QString &title, const std::string &text) {
+bool Recovery::keep(const Rescued &work) {
     if (file_.isEmpty() && !own(new_file())) return false;
     QJsonObject o;
-    o[QStringLiteral("path")] = path;
-    o[QStringLiteral("title")] = title;
-    o[QStringLiteral("text")] = QString::fromStdString(text);
+    o[QStringLiteral("path")] = work.path;
+    o[QStringLiteral("title")] = work.title;
+    o[QStringLiteral("text")] = QString::fromStdString(work.text);
+    if (work.on_disk) o[QStringLiteral("on_disk")] = QString::fromStdString(*work.on_disk);
     return !write_file(file_.toStdString(), QJsonDocument(o).toJson().toStdString());
 }
 

@@ -15,9 +15,10 @@
 namespace roundlay::window {
 
 struct Rescued {
-    QString file;        ///< of the recovery folder
+    QString file;        ///< of the recovery folder; each session keeps its work in one of its own
     QString path, title; ///< of the document; path is empty where it was never saved
     std::string text;
+    std::optional<std::string> on_disk; ///< what the document's file held for that session
 };
 
 class Recovery {
@@ -34,7 +35,7 @@ class Recovery {
 
     /// Writes the session's unsaved work. The last state is replaced as a whole or not at all; false where
     /// the disk does not take it.
-    bool keep(const QString &path, const QString &title, const std::string &text);
+    bool keep(const Rescued &work);
     void clear(); ///< saved, or thrown away by the person
 
   private:

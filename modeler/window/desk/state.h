@@ -23,6 +23,7 @@ struct State {
     ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
     SceneModels models;
     Times times;
+    std::string failure; ///< of the program itself, as it tells; nothing but the text is worked out then
 
     /// True where the shell stands: pieces can be shown, drawn and exported.
     bool stands() const { return read.shell && !job.layout.pieces.empty() && !job.bodies.empty(); }

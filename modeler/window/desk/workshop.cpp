@@ -53,7 +53,31 @@ StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cach
     return state;
 }
 
-Workshop::Workshop(QObject *parent) : QObject(parent), thread_([this] { run(); }) {}
+namespace {
+
+StatePtr failed_state(const Document &document, quint64 revision, const char *what) {
+    auto state = std::make_shared<State>();
+    state->revision = revision;
+    state->document = document;
+    state->failure = what;
+    return state;
+}
+
+} // namespace
+
+StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision,
+                           ModelCache &cache) {
+    try {
+        return worker(document, revision, cache);
+    } catch (const std::exception &wrong) {
+        return failed_state(document, revision, wrong.what());
+    } catch (...) {
+        return failed_state(document, revision, "it is not known what");
+    }
+}
+
+Workshop::Workshop(Worker worker, QObject *parent)
+    : QObject(parent), worker_(std::move(worker)), thread_([this] { run(); }) {}
 
 Workshop::~Workshop() {
     {
@@ -81,7 +105,7 @@ std::optional<Workshop::Order> Workshop::next() {
 
 void Workshop::run() {
     while (const auto order = next())
-        emit worked(worked_out(order->document, order->revision, cache_));
+        emit worked(worked_out_safely(worker_, order->document, order->revision, cache_));
 }
 
 } // namespace roundlay::window

@@ -7,6 +7,7 @@
 
 #include <QObject>
 #include <condition_variable>
+#include <functional>
 #include <mutex>
 #include <optional>
 #include <thread>
@@ -16,10 +17,14 @@ namespace roundlay::window {
 /// Reads, lays out, cuts and reviews, in the calling thread.
 StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache);
 
+using Worker = std::function<StatePtr(const Document &, quint64, ModelCache &)>;
+/// What the worker makes; where it throws, a state that says so. Never throws itself.
+StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision, ModelCache &cache);
+
 class Workshop : public QObject {
     Q_OBJECT
   public:
-    explicit Workshop(QObject *parent = nullptr);
+    explicit Workshop(Worker worker = worked_out, QObject *parent = nullptr);
     ~Workshop() override;
 
     void ask_for(const Document &document, quint64 revision);
@@ -35,6 +40,7 @@ class Workshop : public QObject {
     void run();
     std::optional<Order> next();
 
+    Worker worker_;
     std::mutex mutex_;
     std::condition_variable ordered_;
     std::optional<Order> order_;

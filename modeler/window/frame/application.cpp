@@ -12,9 +12,11 @@
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QRegularExpression>
+#include <QSessionManager>
 #include <QSettings>
 #include <QTimer>
 #include <QTranslator>
+#include <cstdio>
 
 // Resources of a static library are taken in only when they are asked for; outside any namespace.
 static void take_resources() {
@@ -23,6 +25,24 @@ static void take_resources() {
 }
 
 namespace roundlay::window {
+
+bool Application::notify(QObject *receiver, QEvent *event) {
+    try {
+        return QApplication::notify(receiver, event);
+    } catch (const std::exception &wrong) {
+        return tell_of(wrong.what());
+    } catch (...) {
+        return tell_of("it is not known what");
+    }
+}
+
+/// Not at once: whoever threw may be in the middle of things.
+bool Application::tell_of(const char *what) {
+    const QString words = QString::fromLocal8Bit(what);
+    std::fprintf(stderr, "roundlay-modeler: %s\n", what);
+    QMetaObject::invokeMethod(this, [this, words] { emit failed(words); }, Qt::QueuedConnection);
+    return false;
+}
 
 namespace {
 
@@ -107,13 +127,17 @@ int run(int argc, char **argv) {
                 .size() > 0)
             files_of(words); // tells, and ends the program
     }
-    QApplication application(argc, argv);
+    Application application(argc, argv);
     dress(application);
     const QStringList files = files_of(application);
     MainWindow window;
+    QObject::connect(&application, &QGuiApplication::commitDataRequest, &window,
+                     [&window](QSessionManager &session) {
+                         if (!window.end_session(session.allowsInteraction())) session.cancel();
+                     });
     window.show();
     QTimer::singleShot(0, &window, [&window, files] {
-        if (files.isEmpty() || !window.open(files.front())) window.offer_recovery();
+        if (files.isEmpty() || window.open(files.front())) window.offer_recovery();
     });
     return QApplication::exec();
 }

@@ -1,15 +1,29 @@
 // The program as a whole, for main and for whoever drives the window.
 #pragma once
 
+#include <QApplication>
 #include <memory>
 
-class QApplication;
 class QLocale;
 class QTranslator;
 
 namespace roundlay::window {
 
-/// Before the QApplication is made.
+/// Nothing that an event throws ends it: it is told instead, and the session goes on.
+class Application : public QApplication {
+    Q_OBJECT
+  public:
+    using QApplication::QApplication;
+    bool notify(QObject *receiver, QEvent *event) override;
+
+  signals:
+    void failed(const QString &what);
+
+  private:
+    bool tell_of(const char *what);
+};
+
+/// Before the Application is made.
 void prepare_application();
 
 /// Name, language, fonts and appearance.

@@ -14,8 +14,29 @@
 #include <QPushButton>
 #include <QUrl>
 #include <algorithm>
+#include <functional>
 
 namespace roundlay::window {
+
+namespace {
+
+using Outcome = std::variant<ExportReport, ExportFailure>;
+
+/// Nothing that is thrown leaves the thread: it would end the program, and unsaved work with it.
+Outcome safely(const std::function<Outcome()> &export_them) {
+    QString what = ExportDialog::tr("it is not known what");
+    try {
+        return export_them();
+    } catch (const std::exception &wrong) {
+        what = QString::fromLocal8Bit(wrong.what());
+    } catch (...) {
+    }
+    ExportFailure failure;
+    failure.message = ExportDialog::tr("Something went wrong inside the program: %1").arg(what).toStdString();
+    return failure;
+}
+
+} // namespace
 
 void ExportProgress::at(std::string_view doing, int done, int of) {
     emit told(kernel_words(text(doing)), done, of);
@@ -119,7 +140,7 @@ void ExportDialog::start() {
     const IfThere own = replace_->isChecked() ? IfThere::replace : IfThere::refuse;
     spare_own_files();
     thread_ = std::thread([this, chosen, own, to = std::filesystem::path(folder_->text().toStdString())] {
-        auto outcome = export_all(job_, chosen, to, progress_, own);
+        auto outcome = safely([&] { return export_all(job_, chosen, to, progress_, own); });
         QMetaObject::invokeMethod(this, [this, outcome = std::move(outcome)] { finish(outcome); });
     });
 }

@@ -4,6 +4,7 @@
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
@@ -147,6 +148,9 @@ void MainWindow::connect_views() {
     });
     connect(&desk_->history(), &QUndoStack::indexChanged, this, [this] { keeping_.start(); });
     connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
+    connect(desk_.get(), &Desk::failed, this, &MainWindow::tell_failure);
+    if (auto *program = qobject_cast<Application *>(QCoreApplication::instance()))
+        connect(program, &Application::failed, this, &MainWindow::tell_failure);
     connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);
     connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
     connect(plan_, &PlanView::corner_pressed, this,
@@ -199,6 +203,8 @@ void MainWindow::show_state() {
     QString words;
     if (!desk_->is_open())
         words.clear();
+    else if (!state.failure.empty())
+        words = tr("Not worked out: something went wrong inside");
     else if (errors > 0)
         words = tr("Cannot be built: see the findings");
     else if (state.stands())

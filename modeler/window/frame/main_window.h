@@ -27,6 +27,7 @@ class MessageBar;
 class ModelPage;
 class PlanView;
 class Recovery;
+struct Rescued;
 class Selection;
 class SheetView;
 class ShellPanel;
@@ -45,7 +46,12 @@ class MainWindow : public QMainWindow {
     void begin_demo(int number);
     bool save_to(const QString &path);
     void close_document();
+    /// Work that sessions which ended badly left behind: of the document that lies here first, then of others.
     void offer_recovery();
+    /// The session of the person's desktop ends. False where work is in the way of it.
+    bool end_session(bool may_ask);
+    /// Something in the program went wrong: says so, with the work kept aside.
+    void tell_failure(const QString &what);
 
     Desk &desk() { return *desk_; }
     Selection &selection() { return *selection_; }
@@ -65,6 +71,7 @@ class MainWindow : public QMainWindow {
   protected:
     void closeEvent(QCloseEvent *event) override;
     void dragEnterEvent(QDragEnterEvent *event) override;
+    void dragMoveEvent(QDragMoveEvent *event) override;
     void dropEvent(QDropEvent *event) override;
     void changeEvent(QEvent *event) override;
 
@@ -94,6 +101,7 @@ class MainWindow : public QMainWindow {
 
     // main_window_files.cpp
     bool may_leave(); ///< asks where there is unsaved work
+    void take_typed(); ///< what stands in a field or the text and was not taken yet
     bool save();
     bool save_as();
     void ask_new(bool drawn = false);
@@ -102,7 +110,10 @@ class MainWindow : public QMainWindow {
     void print_preview();
     void keep_aside(); ///< autosave
     void tell_changed_on_disk();
-    void recover_next();
+    void load_changed();
+    bool offer(const std::function<bool(const Rescued &)> &wanted);
+    void recover(const Rescued &work);
+    bool is_of_this(const Rescued &work) const;
 
     // main_window_deeds.cpp
     void switch_units();

@@ -11,6 +11,7 @@
 #include "modeler/window/frame/print.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
 
@@ -40,7 +41,9 @@ QString with_extension(QString path) {
 
 bool MainWindow::open(const QString &path) {
     if (const auto why = desk_->open(QFileInfo(path).absoluteFilePath())) {
-        message_->say(*why, {{tr("Close"), {}}});
+        message_->say(*why, {{tr("Close"), [this] {
+                                  if (!desk_->is_open()) offer_recovery();
+                              }}});
         return false;
     }
     message_->hide();
@@ -48,6 +51,7 @@ bool MainWindow::open(const QString &path) {
     recovery_->clear();
     remember_file(desk_->path());
     show_document();
+    offer([this](const Rescued &work) { return is_of_this(work); });
     return true;
 }
 
@@ -64,11 +68,12 @@ void MainWindow::begin_demo(int number) {
     if (!file.open(QIODevice::ReadOnly)) return;
     message_->hide();
     selection_->clear();
-    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString());
+    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(),
+                 Begun::copied);
 }
 
 bool MainWindow::save_to(const QString &path) {
-    text_->take();
+    take_typed();
     if (const auto why = desk_->save_to(path)) {
         message_->say(*why, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
         return false;
@@ -95,8 +100,11 @@ bool MainWindow::save_as() {
         desk_->path().isEmpty()
             ? QDir::home().filePath(with_extension(text(safe_file_name(desk_->title().toStdString()))))
             : desk_->path();
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the document"), usual, filter());
-    return !path.isEmpty() && save_to(with_extension(path));
+    QFileDialog dialog(this, tr("Save the document"), {}, filter());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(text(document_extension).mid(1)); // before it asks whether to replace a file
+    dialog.selectFile(usual);
+    return dialog.exec() == QDialog::Accepted && save_to(with_extension(dialog.selectedFiles().front()));
 }
 
 void MainWindow::close_document() {
@@ -107,15 +115,19 @@ void MainWindow::close_document() {
     desk_->close();
 }
 
-bool MainWindow::may_leave() {
+void MainWindow::take_typed() {
+    if (auto *field = qobject_cast<MeasureEdit *>(focusWidget())) field->finish();
     text_->take();
-    if (!desk_->unsaved() ||
-        (desk_->path().isEmpty() && desk_->history().isClean() && desk_->history().count() == 0))
-        return true; // a demo or a new shell that nobody touched is no work
+}
+
+bool MainWindow::may_leave() {
+    take_typed();
+    if (!desk_->unsaved()) return true;
     QMessageBox box(QMessageBox::Warning, tr("Unsaved work"),
-                    tr("%1 has changes that are not saved.").arg(desk_->title()), QMessageBox::NoButton,
-                    this);
-    box.setInformativeText(tr("Save them before it closes?"));
+                    desk_->path().isEmpty() ? tr("%1 is not saved yet.").arg(desk_->title())
+                                            : tr("%1 has changes that are not saved.").arg(desk_->title()),
+                    QMessageBox::NoButton, this);
+    box.setInformativeText(tr("Save before it closes?"));
     QPushButton *save_button = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
     QPushButton *drop = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
     box.addButton(tr("&Go on working"), QMessageBox::RejectRole);
@@ -129,7 +141,8 @@ void MainWindow::ask_new(bool drawn) {
         QLocale().measurementSystem() == QLocale::MetricSystem ? UnitSystem::metric : UnitSystem::imperial;
     NewShellDialog dialog(units, this);
     if (drawn) dialog.choose(Shape::drawn);
-    if (dialog.exec() == QDialog::Accepted && may_leave()) begin(dialog.shell(), text(dialog.shell().name));
+    while (dialog.exec() == QDialog::Accepted) // who stays with the old one keeps what was typed of the new
+        if (may_leave()) return begin(dialog.shell(), text(dialog.shell().name));
 }
 
 void MainWindow::ask_open() {
@@ -139,6 +152,7 @@ void MainWindow::ask_open() {
 }
 
 void MainWindow::ask_export() {
+    take_typed();
     if (!desk_->is_current() || !desk_->state()->stands()) return;
     ExportJob job = desk_->state()->job;
     job.document = QFileInfo(desk_->path()).fileName().toStdString();
@@ -153,60 +167,10 @@ void MainWindow::print_preview() {
     if (desk_->state()->stands()) preview_sheets(desk_->state(), this);
 }
 
-void MainWindow::keep_aside() {
-    if (!desk_->unsaved()) return recovery_->clear();
-    if (!recovery_->keep(desk_->path(), desk_->title(), desk_->document().text()))
-        message_->say(
-            tr("Unsaved work cannot be kept aside: the disk does not take it. Save soon, elsewhere."),
-            {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
-}
-
-void MainWindow::tell_changed_on_disk() {
-    message_->say(tr("%1 was changed on the disk by something else.").arg(desk_->title()),
-                  {{tr("Load it"),
-                    [this] {
-                        if (const auto why = desk_->reload()) message_->say(*why, {{tr("Close"), {}}});
-                    }},
-                   {tr("Keep mine"), [this] { desk_->keep_mine(); }}});
-}
-
-void MainWindow::offer_recovery() {
-    if (!desk_->is_open()) recover_next();
-}
-
-void MainWindow::recover_next() {
-    const auto all = recovery_->left_behind();
-    if (all.empty()) return;
-    const Rescued work = all.front();
-    message_->say(tr("roundlay ended badly while %1 had unsaved changes.").arg(work.title),
-                  {{tr("Recover"),
-                    [this, work] {
-                        if (!recovery_->take_over(work)) return;
-                        desk_->recover(work.path, work.title, work.text);
-                    }},
-                   {tr("Throw away"),
-                    [this, work] {
-                        recovery_->forget(work);
-                        recover_next();
-                    }},
-                   {tr("Later"), {}}});
-}
-
 void MainWindow::closeEvent(QCloseEvent *event) {
     if (!may_leave()) return event->ignore();
     close_document();
     event->accept();
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent *event) {
-    const auto urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent *event) {
-    const QString path = event->mimeData()->urls().front().toLocalFile();
-    event->acceptProposedAction();
-    if (may_leave()) open(path);
 }
 
 /// A watched folder can be on a disk that tells of no changes: whoever comes back looks again.

@@ -51,6 +51,7 @@ void MainWindow::make_file_menu() {
     add(
         file, "open", tr("&Open…"), QKeySequence::Open, [this] { ask_open(); }, false);
     recent_ = file->addMenu(tr("Open &recent"));
+    recent_->setObjectName(QStringLiteral("recent"));
     QMenu *demo = file->addMenu(tr("Open a de&mo"));
     for (int i = 0; i < static_cast<int>(demos().size()); ++i)
         add(

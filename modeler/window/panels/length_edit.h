@@ -15,6 +15,7 @@ class MeasureEdit : public QLineEdit {
   public:
     explicit MeasureEdit(QWidget *parent = nullptr);
 
+    void finish(); ///< takes what was typed, as Enter does
     const QString &complaint() const { return complaint_; } ///< empty = what stands there is right
 
   signals:
@@ -29,7 +30,6 @@ class MeasureEdit : public QLineEdit {
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
-    void finish();
     void complain(const QString &sentence);
 
     QString complaint_;

@@ -81,6 +81,10 @@
         <source>That does not fit there.</source>
         <translation>Cela ne tient pas à cet endroit.</translation>
     </message>
+    <message>
+        <source>Load from the disk</source>
+        <translation>Charger depuis le disque</translation>
+    </message>
 </context>
 <context>
     <name>DrawingView</name>
@@ -181,6 +185,14 @@
     <message>
         <source>%1 files were written.</source>
         <translation>%1 fichiers ont été écrits.</translation>
+    </message>
+    <message>
+        <source>it is not known what</source>
+        <translation>on ne sait pas quoi</translation>
+    </message>
+    <message>
+        <source>Something went wrong inside the program: %1</source>
+        <translation>Quelque chose n’a pas marché dans le programme : %1</translation>
     </message>
 </context>
 <context>
@@ -953,10 +965,6 @@
         <translation>%1 contient des changements non enregistrés.</translation>
     </message>
     <message>
-        <source>Save them before it closes?</source>
-        <translation>Les enregistrer avant de fermer ?</translation>
-    </message>
-    <message>
         <source>&amp;Save</source>
         <translation>&amp;Enregistrer</translation>
     </message>
@@ -1311,6 +1319,62 @@
     <message>
         <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Not worked out: something went wrong inside</source>
+        <translation>Pas calculé : quelque chose n’a pas marché dans le programme</translation>
+    </message>
+    <message>
+        <source>Drop one roundlay document at a time.</source>
+        <translation>Déposez un document roundlay à la fois.</translation>
+    </message>
+    <message>
+        <source>Only a file of this computer can be dropped here: save it first.</source>
+        <translation>Seul un fichier de cet ordinateur peut être déposé ici : enregistrez-le d’abord.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: drop the document that lies in it.</source>
+        <translation>%1 est un dossier : déposez le document qu’il contient.</translation>
+    </message>
+    <message>
+        <source>%1 is no roundlay document: the name of one ends in %2.</source>
+        <translation>%1 n’est pas un document roundlay : leur nom se termine par %2.</translation>
+    </message>
+    <message>
+        <source>%1 is not saved yet.</source>
+        <translation>%1 n’est pas encore enregistré.</translation>
+    </message>
+    <message>
+        <source>Save before it closes?</source>
+        <translation>Enregistrer avant de fermer ?</translation>
+    </message>
+    <message>
+        <source>Save mine elsewhere…</source>
+        <translation>Enregistrer le mien ailleurs…</translation>
+    </message>
+    <message>
+        <source>The file of %1 is gone from the disk; what is here is all there is of it.</source>
+        <translation>Le fichier de %1 n’est plus sur le disque ; il n’en reste que ce qui est ici.</translation>
+    </message>
+    <message>
+        <source>Save it again</source>
+        <translation>L’enregistrer de nouveau</translation>
+    </message>
+    <message>
+        <source>%1 was changed on the disk by something else, and has changes here that are not saved. Loading it takes their place; Undo brings them back.</source>
+        <translation>%1 a été modifié sur le disque par autre chose, et a ici des modifications non enregistrées. Le charger prend leur place ; Annuler les ramène.</translation>
+    </message>
+    <message>
+        <source>What is on the disk is loaded in place of your own changes.</source>
+        <translation>Ce qui est sur le disque a été chargé à la place de vos modifications.</translation>
+    </message>
+    <message>
+        <source>Bring mine back</source>
+        <translation>Ramener les miennes</translation>
+    </message>
+    <message>
+        <source>Something went wrong inside roundlay: %1. The document is as it was, and what is not saved is kept aside; to be sure, save it.</source>
+        <translation>Quelque chose n’a pas marché dans roundlay : %1. Le document est tel qu’il était, et ce qui n’est pas enregistré est mis de côté ; par sûreté, enregistrez-le.</translation>
     </message>
 </context>
 <context>

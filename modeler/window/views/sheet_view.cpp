@@ -35,7 +35,10 @@ SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
 }
 
 SheetView::~SheetView() {
-    drawing_.waitForFinished();
+    try {
+        drawing_.waitForFinished();
+    } catch (...) { // nobody is left to be told
+    }
 }
 
 /// Drawn aside; while one is being drawn only the newest wish is remembered.
@@ -56,13 +59,18 @@ void SheetView::refresh() {
     drawing_.setFuture(promise->future());
     promise->start();
     QThreadPool::globalInstance()->start([promise, state, piece] {
-        const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
-        promise->addResult(Drawn{text(p.tag), sheets_of(state->job, p.model)});
+        try {
+            const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
+            promise->addResult(Drawn{text(p.tag), sheets_of(state->job, p.model)});
+        } catch (...) {
+            promise->setException(std::current_exception()); // thrown again where it can be told
+        }
         promise->finish();
     });
 }
 
 void SheetView::take() {
+    drawing_.future().waitForFinished(); // throws what its thread threw
     if (drawing_.future().resultCount() == 0) return;
     Drawn drawn = drawing_.result();
     if (drawn.tag != tag_) page_ = 0;

@@ -1,0 +1,100 @@
+// Nothing is lost: not by a crash, a change on the disk, the end of a session, or what goes wrong inside.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/recovery.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/panels/message_bar.h"
+
+#include <QFileInfo>
+
+namespace roundlay::window {
+
+void MainWindow::keep_aside() {
+    if (!desk_->unsaved()) return recovery_->clear();
+    if (!recovery_->keep(
+            {{}, desk_->path(), desk_->title(), desk_->document().text(), desk_->on_disk()}))
+        message_->say(
+            tr("Unsaved work cannot be kept aside: the disk does not take it. Save soon, elsewhere."),
+            {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
+}
+
+void MainWindow::tell_changed_on_disk() {
+    const MessageBar::Answers::value_type elsewhere{tr("Save mine elsewhere…"), [this] { save_as(); }},
+        keep{tr("Keep mine"), [this] { desk_->keep_mine(); }};
+    if (desk_->gone_from_disk())
+        return message_->say(tr("The file of %1 is gone from the disk; what is here is all there is of it.")
+                                 .arg(desk_->title()),
+                             {{tr("Save it again"), [this] { save_to(desk_->path()); }}, elsewhere, keep});
+    const MessageBar::Answers::value_type load{tr("Load it"), [this] { load_changed(); }};
+    if (desk_->unsaved())
+        return message_->say(tr("%1 was changed on the disk by something else, and has changes here that are not "
+                                "saved. Loading it takes their place; Undo brings them back.")
+                                 .arg(desk_->title()),
+                             {load, elsewhere, keep});
+    message_->say(tr("%1 was changed on the disk by something else.").arg(desk_->title()), {load, keep});
+}
+
+/// One more edit: own work that was not saved, and all before it, can be had back.
+void MainWindow::load_changed() {
+    const bool had_work = desk_->unsaved();
+    if (const auto why = desk_->reload()) return message_->say(*why, {{tr("Close"), {}}});
+    if (had_work)
+        message_->say(tr("What is on the disk is loaded in place of your own changes."),
+                      {{tr("Bring mine back"), [this] { desk_->history().undo(); }}, {tr("Close"), {}}});
+}
+
+bool MainWindow::is_of_this(const Rescued &work) const {
+    return !work.path.isEmpty() && QFileInfo(work.path) == QFileInfo(desk_->path());
+}
+
+void MainWindow::offer_recovery() {
+    if (!offer([this](const Rescued &work) { return is_of_this(work); }))
+        offer([](const Rescued &) { return true; });
+}
+
+/// The first that is wanted; false where there is none.
+bool MainWindow::offer(const std::function<bool(const Rescued &)> &wanted) {
+    for (const Rescued &work : recovery_->left_behind()) {
+        if (!wanted(work)) continue;
+        if (is_of_this(work) && work.text == desk_->document().text()) {
+            recovery_->forget(work); // it reached the disk after all
+            continue;
+        }
+        message_->say(tr("roundlay ended badly while %1 had unsaved changes.").arg(work.title),
+                      {{tr("Recover"), [this, work] { recover(work); }},
+                       {tr("Throw away"),
+                        [this, work] {
+                            recovery_->forget(work);
+                            offer_recovery();
+                        }},
+                       {tr("Later"), {}}});
+        return true;
+    }
+    return false;
+}
+
+void MainWindow::recover(const Rescued &work) {
+    if (!may_leave() || !recovery_->take_over(work)) return;
+    selection_->clear();
+    desk_->recover(work.path, work.title, work.text, work.on_disk);
+    if (desk_->changed_on_disk()) tell_changed_on_disk();
+}
+
+bool MainWindow::end_session(bool may_ask) {
+    if (may_ask) return may_leave();
+    take_typed();
+    keep_aside();
+    return true;
+}
+
+void MainWindow::tell_failure(const QString &what) {
+    const QString words = tr("Something went wrong inside roundlay: %1. The document is as it was, and what is not "
+                             "saved is kept aside; to be sure, save it.")
+                              .arg(what);
+    if (message_->sentence() == words) return; // once is enough
+    desk_->cancel();
+    message_->say(words, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
+    keep_aside();
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,21 @@
+// A field in a form, with the reason below it why what was typed is not taken.
+#pragma once
+
+#include <QString>
+#include <functional>
+
+class QFormLayout;
+
+namespace roundlay::window {
+
+class Desk;
+class MeasureEdit;
+
+/// The reason takes a row of its own, only while there is one.
+void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
+
+/// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was typed; the
+/// document stays as it was.
+void commit(MeasureEdit &edit, Desk &desk, const std::function<void()> &deed);
+
+} // namespace roundlay::window

@@ -1,0 +1,371 @@
+// No work is lost without a question: by another document, a change on the disk, a crash, the end of the session, or
+// what goes wrong inside the program.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/recovery.h"
+#include "modeler/window/desk/workshop.h"
+#include "modeler/window/frame/application.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/recent.h"
+#include "modeler/window/panels/message_bar.h"
+#include "tests/window/support.h"
+
+#include <QAbstractButton>
+#include <QAction>
+#include <QDir>
+#include <QDropEvent>
+#include <QMenu>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <functional>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+namespace {
+
+Shell a_shell() {
+    return *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+}
+
+std::optional<Shell> named(const Shell &shell, const char *name) {
+    Shell next = shell;
+    next.name = name;
+    return next;
+}
+
+/// Answers the question about unsaved work, if one is asked while the deed is done; then closes what is left.
+class Answer : public QObject {
+  public:
+    explicit Answer(QMessageBox::ButtonRole role) : role_(role) { startTimer(20); }
+    int asked() const { return asked_; }
+    int dialogs() const { return dialogs_; } ///< others, that were closed
+
+  protected:
+    void timerEvent(QTimerEvent *) override {
+        QWidget *dialog = QApplication::activeModalWidget();
+        auto *box = qobject_cast<QMessageBox *>(dialog);
+        if (box == nullptr) {
+            if (dialog == nullptr) return;
+            ++dialogs_;
+            dialog->close();
+            return;
+        }
+        ++asked_;
+        for (QAbstractButton *button : box->buttons())
+            if (box->buttonRole(button) == role_) return button->click();
+    }
+
+  private:
+    QMessageBox::ButtonRole role_;
+    int asked_ = 0, dialogs_ = 0;
+};
+
+/// Makes a new shell in the form, as often as the form is there.
+class Maker : public QObject {
+  public:
+    Maker() { startTimer(20); }
+    int made = 0, most = 1;
+
+  protected:
+    void timerEvent(QTimerEvent *) override {
+        auto *form = qobject_cast<NewShellDialog *>(QApplication::activeModalWidget());
+        if (form == nullptr) return;
+        if (made++ < most)
+            form->accept();
+        else
+            form->reject();
+    }
+};
+
+} // namespace
+
+class LostWorkTest : public QObject {
+    Q_OBJECT
+
+  private slots:
+    void a_new_shell_is_asked_about_whatever_takes_its_place();
+    void a_demo_that_nobody_touched_is_not_asked_about();
+    void who_stays_with_the_old_shell_gets_the_form_of_the_new_one_back();
+    void loading_what_is_on_the_disk_is_an_edit_like_any_other();
+    void a_file_that_is_gone_is_saved_again();
+    void left_work_is_offered_when_its_very_file_is_opened();
+    void left_work_that_reached_the_disk_is_not_offered();
+    void a_file_changed_since_the_crash_is_told_of();
+    void the_end_of_the_session_asks_or_keeps();
+    void what_an_event_throws_is_told_and_the_work_is_kept();
+    void what_the_workshop_throws_is_told_and_the_next_edit_is_worked_out();
+
+  private:
+    QTemporaryDir folder_;
+    int turn_ = 0;
+    QString kept_;
+    void init() { kept_ = folder_.filePath(QStringLiteral("unsaved-%1").arg(++turn_)); }
+    QString copy_of(const QString &demo) {
+        const QString path = folder_.filePath(QStringLiteral("%1-%2.roundlay").arg(demo).arg(++turn_));
+        QFile::copy(demo_file(demo), path);
+        QFile(path).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
+        return path;
+    }
+};
+
+void LostWorkTest::a_new_shell_is_asked_about_whatever_takes_its_place() {
+    init();
+    const QString other = copy_of("one-room");
+    remember_file(other);
+    MainWindow window(kept_);
+    window.show();
+    window.begin(a_shell(), "Made");
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().unsaved());
+    const std::string text = window.desk().document().text();
+    QMimeData what;
+    what.setUrls({QUrl::fromLocalFile(other)});
+    Maker maker; // the form is filled before anybody is asked
+    const std::vector<std::pair<const char *, std::function<void()>>> deeds = {
+        {"close the window", [&] { window.close(); }},
+        {"close", [&] { window.action("close")->trigger(); }},
+        {"quit", [&] { window.action("quit")->trigger(); }},
+        {"open", [&] { window.action("open")->trigger(); }},
+        {"demo", [&] { window.action("demo_0")->trigger(); }},
+        {"new", [&] { window.action("new")->trigger(); }},
+        {"recent", [&] { window.findChild<QMenu *>("recent")->actions().front()->trigger(); }},
+        {"session", [&] { window.end_session(true); }},
+        {"drop", [&] {
+             QDragEnterEvent enter({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton, Qt::NoModifier);
+             QApplication::sendEvent(&window, &enter);
+             QDropEvent event({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton, Qt::NoModifier);
+             QApplication::sendEvent(&window, &event);
+         }}};
+    for (const auto &[name, deed] : deeds) {
+        const Answer answer(QMessageBox::RejectRole);
+        deed();
+        QVERIFY2(answer.asked() == 1, name);
+        QVERIFY2(window.isVisible() && window.desk().document().text() == text, name);
+        QVERIFY2(window.desk().unsaved(), name);
+    }
+    const Answer answer(QMessageBox::DestructiveRole);
+    window.close();
+    QCOMPARE(answer.asked(), 1);
+    QVERIFY(!window.isVisible());
+}
+
+void LostWorkTest::a_demo_that_nobody_touched_is_not_asked_about() {
+    init();
+    MainWindow window(kept_);
+    window.show();
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    {
+        const Answer answer(QMessageBox::RejectRole);
+        window.action("close")->trigger();
+        QCOMPARE(answer.asked(), 0);
+    }
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().edit("name", [](const Shell &s) { return named(s, "touched"); }));
+    const Answer answer(QMessageBox::RejectRole);
+    window.action("close")->trigger();
+    QCOMPARE(answer.asked(), 1);
+    window.close_document();
+}
+
+void LostWorkTest::who_stays_with_the_old_shell_gets_the_form_of_the_new_one_back() {
+    init();
+    MainWindow window(kept_);
+    window.show();
+    window.begin(a_shell(), "Made");
+    QVERIFY(settled(window));
+    Maker maker;
+    maker.most = 2;
+    const Answer answer(QMessageBox::RejectRole);
+    window.action("new")->trigger();
+    QCOMPARE(answer.asked(), 2);
+    QVERIFY(maker.made >= 3); // and it is there a third time, to be left
+    window.close_document();
+}
+
+void LostWorkTest::loading_what_is_on_the_disk_is_an_edit_like_any_other() {
+    init();
+    const QString path = copy_of("one-room");
+    MainWindow window(kept_);
+    QVERIFY(window.open(path));
+    QVERIFY(settled(window));
+    const std::string first = window.desk().document().text();
+    QVERIFY(window.desk().edit("name", [](const Shell &s) { return named(s, "mine"); }));
+    const std::string mine = window.desk().document().text();
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::Append));
+    file.write("# somebody else was here\n");
+    file.close();
+    QTRY_VERIFY(window.message().sentence().contains("not saved")); // it says that there is own work
+    window.message().answer(0);
+    QVERIFY(window.desk().document().text().ends_with("somebody else was here\n"));
+    QVERIFY(!window.desk().unsaved());
+    window.message().answer(0); // bring mine back
+    QCOMPARE(window.desk().document().text(), mine);
+    QVERIFY(window.desk().unsaved());
+    window.desk().history().undo();
+    QCOMPARE(window.desk().document().text(), first);
+    window.close_document();
+}
+
+void LostWorkTest::a_file_that_is_gone_is_saved_again() {
+    init();
+    const QString path = copy_of("one-room");
+    MainWindow window(kept_);
+    QVERIFY(window.open(path));
+    QVERIFY(settled(window));
+    QVERIFY(QFile::remove(path));
+    QTRY_VERIFY(window.message().sentence().contains("gone"));
+    window.message().answer(2); // keep mine: nothing is on the disk now
+    QVERIFY(window.desk().unsaved());
+    window.action("save")->trigger(); // goes through, and asks no more
+    QVERIFY(QFile::exists(path));
+    QVERIFY(!window.desk().unsaved());
+    QVERIFY(QFile::remove(path));
+    QTRY_VERIFY(window.message().sentence().contains("gone"));
+    window.message().answer(0);
+    QVERIFY(QFile::exists(path) && !window.desk().unsaved());
+    window.close_document();
+}
+
+namespace {
+
+/// As a session that ended badly leaves it: nobody holds its lock any more.
+void leave(const QString &folder, const QString &path, const std::string &text,
+           const std::optional<std::string> &on_disk) {
+    Recovery session(folder);
+    QVERIFY(session.keep({{}, path, "left", text, on_disk}));
+}
+
+std::string text_of(const QString &path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
+} // namespace
+
+void LostWorkTest::left_work_is_offered_when_its_very_file_is_opened() {
+    init();
+    const QString path = copy_of("one-room"), other = copy_of("ell-house");
+    const std::string before = text_of(path), left = before + "# typed before the crash\n";
+    leave(kept_, path, left, before);
+    MainWindow window(kept_);
+    QVERIFY(window.open(other));
+    QVERIFY(window.message().sentence().isEmpty()); // it is none of that file's business
+    QVERIFY(window.open(path));
+    QVERIFY(!window.message().sentence().isEmpty());
+    window.message().answer(0);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), left);
+    QVERIFY(window.desk().unsaved());
+    QCOMPARE(window.desk().path(), path);
+    window.action("save")->trigger();
+    QCOMPARE(text_of(path), left);
+    QVERIFY(Recovery(kept_).left_behind().empty());
+    window.close_document();
+}
+
+void LostWorkTest::left_work_that_reached_the_disk_is_not_offered() {
+    init();
+    const QString path = copy_of("one-room");
+    leave(kept_, path, text_of(path), {});
+    MainWindow window(kept_);
+    QVERIFY(window.open(path));
+    QVERIFY(window.message().sentence().isEmpty());
+    QVERIFY(Recovery(kept_).left_behind().empty());
+}
+
+void LostWorkTest::a_file_changed_since_the_crash_is_told_of() {
+    init();
+    const QString path = copy_of("one-room");
+    leave(kept_, path, text_of(path) + "# typed before the crash\n", "what it held then");
+    MainWindow window(kept_);
+    window.offer_recovery();
+    window.message().answer(0);
+    QVERIFY(settled(window));
+    QVERIFY(window.message().sentence().contains("changed on the disk"));
+    window.close_document();
+}
+
+void LostWorkTest::the_end_of_the_session_asks_or_keeps() {
+    init();
+    MainWindow window(kept_);
+    window.begin(a_shell(), "Made");
+    {
+        const Answer answer(QMessageBox::RejectRole);
+        QVERIFY(!window.end_session(true)); // the person stays
+        QCOMPARE(answer.asked(), 1);
+    }
+    const Answer answer(QMessageBox::RejectRole);
+    QVERIFY(window.end_session(false)); // nobody can be asked: it is kept aside
+    QCOMPARE(answer.asked(), 0);
+    QCOMPARE(QDir(kept_).entryList({"*.unsaved"}).size(), 1);
+    window.close_document();
+    QVERIFY(QDir(kept_).entryList({"*.unsaved"}).isEmpty());
+}
+
+void LostWorkTest::what_an_event_throws_is_told_and_the_work_is_kept() {
+    init();
+    MainWindow window(kept_);
+    window.show();
+    window.begin(a_shell(), "Made");
+    QVERIFY(settled(window));
+    const std::string text = window.desk().document().text();
+    QTimer::singleShot(0, [] { throw std::runtime_error("a plank is missing"); });
+    QTRY_VERIFY(window.message().sentence().contains("a plank is missing"));
+    QCOMPARE(window.desk().document().text(), text);
+    const QDir kept(kept_);
+    QCOMPARE(kept.entryList({"*.unsaved"}).size(), 1);
+    window.message().answer(1);
+    QTimer::singleShot(0, [] { throw 7; }); // nobody should, somebody might
+    QTRY_VERIFY(!window.message().sentence().isEmpty());
+    // An edit whose function throws changes nothing.
+    QTimer::singleShot(0, [&] {
+        window.desk().edit("bad", [](const Shell &) -> std::optional<Shell> { throw std::bad_alloc(); });
+    });
+    QTRY_VERIFY(window.message().sentence().contains("alloc"));
+    QCOMPARE(window.desk().document().text(), text);
+    QVERIFY(window.desk().edit("name", [](const Shell &s) { return named(s, "goes on"); }));
+    QVERIFY(settled(window));
+    window.close_document();
+}
+
+void LostWorkTest::what_the_workshop_throws_is_told_and_the_next_edit_is_worked_out() {
+    ModelCache cache;
+    const auto throws = [](const Document &, quint64, ModelCache &) -> StatePtr {
+        throw std::out_of_range("vector::at");
+    };
+    const StatePtr failed = worked_out_safely(throws, Document("x", "y"), 7, cache);
+    QCOMPARE(failed->revision, quint64(7));
+    QCOMPARE(failed->document.text(), std::string("x"));
+    QCOMPARE(failed->failure, std::string("vector::at"));
+    QVERIFY(!failed->stands());
+    // In its own thread: the second order is worked out although the first threw.
+    Workshop workshop([&](const Document &document, quint64 revision, ModelCache &models) {
+        if (revision == 1) throw std::runtime_error("first");
+        return worked_out(document, revision, models);
+    });
+    std::vector<StatePtr> states;
+    connect(&workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); },
+            Qt::QueuedConnection);
+    workshop.ask_for(Document(text_of(demo_file("one-room")), "one"), 1);
+    QTRY_COMPARE(states.size(), std::size_t(1));
+    QCOMPARE(states[0]->failure, std::string("first"));
+    workshop.ask_for(Document(text_of(demo_file("one-room")), "one"), 2);
+    QTRY_COMPARE(states.size(), std::size_t(2));
+    QVERIFY(states[1]->stands() && states[1]->failure.empty());
+}
+
+int main(int argc, char **argv) {
+    const TestProgram program(argc, argv);
+    LostWorkTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "lost_work_test.moc"
