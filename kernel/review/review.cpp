@@ -1,13 +1,12 @@
 #include "kernel/review/review.h"
 
-#include "kernel/review/floor_screen.h"
-#include "kernel/review/opening_facts.h"
-
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners.h"
 #include "kernel/layout/notch.h"
-#include "kernel/layout/seam_flow.h"
 #include "kernel/layout/text.h"
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/opening_facts.h"
+#include "kernel/review/water.h"
 
 #include <algorithm>
 
@@ -54,52 +53,6 @@ void check_lock(const Shell &shell, const Layout &layout, int corner, Findings &
                         shell.pegs.wanted ? "its tails do not lock; only the pegs hold the logs from pulling out"
                                           : "its tails do not lock and there are no pegs: the logs can pull out",
                         "notch.kind"});
-}
-
-/// Which sides of a seam the weather reaches: by the lower log's and the crossing log's own outward direction.
-struct Weather {
-    bool inward_across = false, outward_along = false, outward_across = false, inward_along = false;
-};
-
-/// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it reaches
-/// the outside face of the wall that runs on, and indoors there is none.
-Weather weather_at(const Shell &shell, const CornerPlace &c, int own) {
-    if (c.kind == CornerKind::corner) return {c.reentrant, !c.reentrant, !c.reentrant, c.reentrant};
-    if (c.kind == CornerKind::crossing || c.runs_on >= static_cast<int>(shell.walls.size())) return {};
-    return {false, own != c.runs_on, own == c.runs_on, false};
-}
-
-/// The seam between two tails seen from above, the lower log along x. The walls meet at `sine` and `cosine`.
-std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, double sine, const Weather &w) {
-    const double a = t_other / 2 / sine, b = t_own / 2 / sine;
-    const auto at = [&](double along, double across) { return Vec2{along + cosine * across, sine * across}; };
-    return {{at(-a, -b), at(a, -b), w.inward_across},
-            {at(a, -b), at(a, b), w.outward_along},
-            {at(a, b), at(-a, b), w.outward_across},
-            {at(-a, b), at(-a, -b), w.inward_along}};
-}
-
-void check_flow(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-    const NotchRule rule = notch_at(shell, layout, corner);
-    if (rule.kind == NotchKind::saddle) return; // falls away from the middle of the lower log to both its sides
-    const TailTop top = tail_top(rule);
-    for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)}) {
-        const WallPlace &log = layout.walls[static_cast<std::size_t>(own)];
-        const WallPlace &crossing = layout.walls[static_cast<std::size_t>(other)];
-        const double cosine = -dot(log.frame.x, crossing.frame.x); // one of the two ends, the other starts
-        const double sine = length(cross(log.frame.x, crossing.frame.x));
-        const FlowResult r = flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
-                                     {top.along, (top.across - cosine * top.along) / sine});
-        if (r.flow != Flow::leads_in) continue;
-        const bool by_shoulder = r.edge == 3 || r.edge == 1;
-        findings.push_back({Weight::warning, "seam-leads-water-in", "corner " + c.name,
-                            "water that reaches the tops of wall " + log.name + "'s tails runs in along the " +
-                                (by_shoulder ? "log, to wall " + crossing.name + "'s inside face"
-                                             : "crossing log, to wall " + log.name + "'s inside face") +
-                                "; a half dovetail sheds it",
-                            "notch.kind"});
-    }
 }
 
 void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -166,10 +119,9 @@ void check_floors(const Shell &shell, const Layout &layout, Findings &findings) 
 Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
     Findings findings;
     check_wood(layout, shell.notch.kind == NotchKind::saddle, bodies, findings);
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
         check_lock(shell, layout, c, findings);
-        check_flow(shell, layout, c, findings);
-    }
+    check_water(shell, layout, findings);
     check_headers(shell, layout, findings);
     check_bows(shell, layout, findings);
     check_floors(shell, layout, findings);

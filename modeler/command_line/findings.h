@@ -35,4 +35,7 @@ std::string summary_line(const Input &input, const ExportJob *job);
 
 std::string findings_json(const Input &input, const ExportJob *job);
 
+/// The same of a document that was made: `text` is the document itself.
+std::string written_json(const Input &made, const ExportJob &job);
+
 } // namespace roundlay

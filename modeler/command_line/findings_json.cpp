@@ -40,9 +40,7 @@ Json shell_json(const Layout &layout) {
             {"height_mm", layout.height}};
 }
 
-} // namespace
-
-std::string findings_json(const Input &input, const ExportJob *job) {
+Json all_json(const Input &input, const ExportJob *job) {
     Json problems = Json::array(), findings = Json::array();
     for (const Problem &problem : input.read.problems)
         problems.push_back(problem_json(problem));
@@ -51,16 +49,31 @@ std::string findings_json(const Input &input, const ExportJob *job) {
             findings.push_back(finding_json(input, finding));
     const Counts counts = counts_of(input, job);
     const bool built = job && !job->layout.pieces.empty();
-    const Json all = {{"document", input.file},
-                      {"readable", job != nullptr},
-                      {"shell", built ? shell_json(job->layout) : Json()},
-                      {"problems", problems},
-                      {"findings", findings},
-                      {"errors", counts.errors},
-                      {"warnings", counts.warnings},
-                      {"notes", counts.notes}};
+    return {{"document", input.file},
+            {"readable", job != nullptr},
+            {"shell", built ? shell_json(job->layout) : Json()},
+            {"problems", problems},
+            {"findings", findings},
+            {"errors", counts.errors},
+            {"warnings", counts.warnings},
+            {"notes", counts.notes}};
+}
+
+std::string text_of(const Json &all) {
     constexpr int indent = 2;
     return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace
+
+std::string findings_json(const Input &input, const ExportJob *job) {
+    return text_of(all_json(input, job));
+}
+
+std::string written_json(const Input &made, const ExportJob &job) {
+    Json all = all_json(made, &job);
+    all["text"] = made.bytes;
+    return text_of(all);
 }
 
 } // namespace roundlay

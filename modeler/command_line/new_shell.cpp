@@ -15,11 +15,18 @@ namespace {
 struct Usual {
     std::string width, depth, thickness, pitch, gap;
     int rounds;
+    std::string overhang = "0";
 };
 
 Usual usual(UnitSystem units) {
     if (units == UnitSystem::imperial) return {"24 ft", "18 ft", "7 in", "10 in", "1 in", 11};
     return {"7.2 m", "5.4 m", "180 mm", "250 mm", "25 mm", 11};
+}
+
+/// Round logs lie on one another without a gap and run on past their saddles.
+Usual usual_round_logs(UnitSystem units) {
+    if (units == UnitSystem::imperial) return {"24 ft", "18 ft", "12 in", "10 in", "0", 11, "12 in"};
+    return {"7.2 m", "5.4 m", "300 mm", "250 mm", "0", 11, "300 mm"};
 }
 
 /// Whoever types feet or inches wants to read them.
@@ -30,14 +37,20 @@ bool looks_imperial(const std::string &text) {
 
 UnitSystem units_of(const NewShellWords &w) {
     if (!w.units.empty()) return units_value(w.units);
-    for (const std::string *size : {&w.width, &w.depth, &w.wing, &w.leg, &w.from_left, &w.part_width,
-                                    &w.part_depth, &w.arm, &w.thickness, &w.height, &w.pitch, &w.gap})
+    for (const std::string *size :
+         {&w.width, &w.depth, &w.wing, &w.leg, &w.from_left, &w.part_width, &w.part_depth, &w.arm,
+          &w.thickness, &w.height, &w.pitch, &w.gap, &w.overhang})
         if (looks_imperial(*size)) return UnitSystem::imperial;
     return UnitSystem::metric;
 }
 
 Length stated(std::string_view option, const std::string &text, const std::string &otherwise) {
     return length_value(option, text.empty() ? otherwise : text);
+}
+
+/// 0 is a length like others there.
+Length stated_or_0(std::string_view option, const std::string &text, const std::string &otherwise) {
+    return (text.empty() ? otherwise : text) == "0" ? Length() : stated(option, text, otherwise);
 }
 
 Length stated(std::string_view option, const std::string &text, Length otherwise) {
@@ -97,7 +110,7 @@ Rounds rounds_of(const NewShellWords &w, const Usual &sizes) {
     if (!w.rounds.empty() && !w.height.empty() && !w.pitch.empty())
         throw UsageError("state two of --rounds, --height and --pitch; the third follows from them");
     Rounds rounds;
-    rounds.gap = stated("--gap", w.gap, sizes.gap);
+    rounds.gap = stated_or_0("--gap", w.gap, sizes.gap);
     if (!w.height.empty()) rounds.height = length_value("--height", w.height);
     if (!w.rounds.empty()) rounds.count = count_value(w.rounds);
     if (!rounds.height || !rounds.count) rounds.pitch = stated("--pitch", w.pitch, sizes.pitch);
@@ -105,11 +118,23 @@ Rounds rounds_of(const NewShellWords &w, const Usual &sizes) {
     return rounds;
 }
 
-NotchRule notch_of(const NewShellWords &w, NotchRule notch) {
-    const std::string kind = w.notch.empty() ? "full" : one_of("notch", w.notch, {"full", "half", "square"});
-    if (kind == "half") notch.kind = NotchKind::half_dovetail;
-    if (kind == "square") notch.kind = NotchKind::square_lap;
-    if (!w.slope.empty()) notch.slope = slope_value("--slope", w.slope);
+/// The short word, or the one that the document has.
+NotchKind notch_kind(const std::string &typed) {
+    if (typed.empty()) return NotchKind::full_dovetail;
+    const std::string kind = one_of(
+        "notch", typed, {"full", "half", "square", "saddle", "full dovetail", "half dovetail", "square lap"});
+    if (kind.starts_with("half")) return NotchKind::half_dovetail;
+    if (kind.starts_with("square")) return NotchKind::square_lap;
+    return kind == "saddle" ? NotchKind::saddle : NotchKind::full_dovetail;
+}
+
+NotchRule notch_of(const NewShellWords &w, const Usual &sizes, NotchRule notch) {
+    notch.kind = notch_kind(w.notch);
+    notch.overhang = stated_or_0("--overhang", w.overhang, sizes.overhang);
+    if (w.slope.empty()) return notch;
+    if (notch.kind == NotchKind::saddle || notch.kind == NotchKind::square_lap)
+        throw UsageError("--slope is that of a dovetail; with --notch " + w.notch + " leave it out");
+    notch.slope = slope_value("--slope", w.slope);
     return notch;
 }
 
@@ -118,11 +143,12 @@ NotchRule notch_of(const NewShellWords &w, NotchRule notch) {
 Shell new_shell(const NewShellWords &w) {
     Shell shell = begun_in(units_of(w));
     shell.name = w.name.empty() ? "New shell" : w.name;
-    const Usual sizes = usual(shell.units);
+    const Usual sizes =
+        notch_kind(w.notch) == NotchKind::saddle ? usual_round_logs(shell.units) : usual(shell.units);
     shell.walls = walls_of(w, sizes);
     shell.thickness = stated("--thickness", w.thickness, sizes.thickness);
     shell.rounds = rounds_of(w, sizes);
-    shell.notch = notch_of(w, shell.notch);
+    shell.notch = notch_of(w, sizes, shell.notch);
     if (!w.species.empty()) {
         const auto found = find_species(w.species);
         if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);

@@ -12,7 +12,7 @@ struct NewShellWords {
     std::string name, shape = "rectangle", units, species;
     std::string width, depth, wing, leg, from_left, part_width, part_depth, arm;
     std::string thickness, rounds, height, pitch, gap;
-    std::string notch, slope;
+    std::string notch, slope, overhang;
 };
 
 /// Throws UsageError with a sentence for what does not fit.

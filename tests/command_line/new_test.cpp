@@ -3,6 +3,10 @@
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
+#include <nlohmann/json.hpp>
+
+#include <sstream>
+
 using namespace roundlay;
 using namespace roundlay::test;
 
@@ -18,6 +22,20 @@ Shell shell_from(const Words &options) {
     REQUIRE(read.shell);
     CHECK(read.problems.empty());
     return *read.shell;
+}
+
+/// The samples with their # taken away: each begins behind an empty line and a comment.
+std::vector<std::string> samples_of(const std::string &text) {
+    std::vector<std::string> samples;
+    std::istringstream lines(text);
+    bool inside = false;
+    for (std::string line; std::getline(lines, line);) {
+        const bool sample = line.size() > 1 && line[0] == '#' && line[1] != ' ';
+        if (sample && !inside) samples.emplace_back();
+        if (sample) samples.back() += line.substr(1) + "\n";
+        inside = sample;
+    }
+    return samples;
 }
 
 } // namespace
@@ -40,6 +58,94 @@ TEST_CASE("new writes every shape, in either system, and check finds nothing wro
             CHECK(checked.code == 0);
             CHECK_THAT(checked.out, ContainsSubstring("0 errors, 0 warnings"));
         }
+}
+
+TEST_CASE("new writes every shape with every notch, without a warning") {
+    for (const char *shape : {"rectangle", "L", "inset", "T", "U", "cross"})
+        for (const char *notch : {"half", "square"}) { // the full one: see above
+            const Ran made = run({"new", "--shape", shape, "--notch", notch});
+            INFO(shape << ", " << notch << ": " << made.err);
+            REQUIRE(made.code == 0);
+            CHECK_THAT(run({"check", "-"}, {.input = made.out}).out,
+                       ContainsSubstring("0 errors, 0 warnings"));
+        }
+    // The notches of inside corners are their own there: log ends lie indoors.
+    const Shell half = shell_from({"--shape", "L", "--notch", "half dovetail"});
+    REQUIRE(half.corners.size() == 1);
+    CHECK(half.corners[0].first == "C");
+    CHECK(half.corners[0].notch.kind == NotchKind::full_dovetail);
+}
+
+TEST_CASE("new makes a shell of round logs") {
+    for (const Words &size : std::vector<Words>{{}, {"--width", "28 ft", "--overhang", "14 in"}}) {
+        Words words = {"new", "--notch", "saddle"};
+        words.insert(words.end(), size.begin(), size.end());
+        const Ran made = run(words);
+        INFO(made.err);
+        REQUIRE(made.code == 0);
+        CHECK_THAT(made.out, ContainsSubstring("kind = \"saddle\""));
+        CHECK_THAT(run({"check", "-"}, {.input = made.out}).out, ContainsSubstring("0 errors, 0 warnings"));
+    }
+    CHECK(shell_from({"--notch", "saddle", "--overhang", "14 in"}).notch.overhang == Length::inches(14));
+}
+
+TEST_CASE("each sample that new writes behind # is valid for its shell, alone and with the others") {
+    for (const Words &words : std::vector<Words>{{},
+                                                 {"--shape", "L", "--width", "40ft", "--depth", "30ft"},
+                                                 {"--shape", "U", "--notch", "half"},
+                                                 {"--shape", "T", "--notch", "square", "--rounds", "9"},
+                                                 {"--notch", "saddle"},
+                                                 {"--width", "3 m", "--depth", "3 m", "--rounds", "5"}}) {
+        Words all = {"new", "-"};
+        all.insert(all.end(), words.begin(), words.end());
+        const std::string text = run(all).out;
+        const std::vector<std::string> samples = samples_of(text);
+        INFO(text);
+        CHECK(samples.size() >= 1); // a door fits everywhere
+        std::string together = text;
+        for (const std::string &sample : samples) {
+            const Ran alone = run({"check", "-"}, {.input = text + sample});
+            CHECK_THAT(alone.out, ContainsSubstring("0 errors, 0 warnings"));
+            together += sample;
+        }
+        CHECK_THAT(run({"check", "-"}, {.input = together}).out, ContainsSubstring("0 errors, 0 warnings"));
+    }
+    const std::string plain = run({"new"}).out;
+    CHECK(samples_of(plain).size() == 3);
+    for (const char *header : {"#[[opening]]", "#[[partition]]", "#[[floor]]"})
+        CHECK_THAT(plain, ContainsSubstring(header));
+}
+
+TEST_CASE("new writes nothing that cannot be read, and names what was typed") {
+    const struct {
+        Words options;
+        std::string says;
+    } cases[] = {{{"--height", "3m", "--pitch", "7m"}, "pitch = \"7000 mm\""},
+                 {{"--name", "two\nlines"}, "expected plain text on one line"},
+                 {{"--name", std::string(300, 'x')}, "expected at most 200 characters"},
+                 {{"--name", "bad \xff"}, "name"},
+                 {{"--thickness", "3 m", "--width", "30 m", "--depth", "30 m"}, "thickness = "}};
+    const TemporaryFolder home;
+    for (const auto &c : cases) {
+        Words words = {"new", (home / "x.roundlay").string()};
+        words.insert(words.end(), c.options.begin(), c.options.end());
+        const Ran ran = run(words);
+        INFO(c.options[0] << ": " << ran.err);
+        CHECK(ran.code == 2);
+        CHECK_THAT(ran.err, ContainsSubstring(c.says));
+    }
+    CHECK(count_entries(home.path()) == 0);
+}
+
+TEST_CASE("new --json prints what was made, the document with it") {
+    const nlohmann::json made = nlohmann::json::parse(run({"new", "-", "--json"}).out);
+    CHECK(made["text"] == run({"new"}).out);
+    CHECK(made["shell"]["walls"] == 4);
+    const TemporaryFolder home;
+    const std::string file = (home / "x.roundlay").string();
+    const nlohmann::json saved = nlohmann::json::parse(run({"new", file, "--json"}).out);
+    CHECK(saved["document"] == file);
+    CHECK(saved["text"] == text_of(file));
 }
 
 TEST_CASE("new speaks one system only") {
@@ -101,6 +207,8 @@ TEST_CASE("new refuses with 2 what is no size and with 1 what cannot be built") 
         {{"--rounds", "3", "--height", "2 m", "--pitch", "25 cm"}, 2, "state two of"},
         {{"--species", "easten hemlock"}, 2, "did you mean \"eastern hemlock\"?"},
         {{"--slope", "steep"}, 2, "--slope \"steep\": "},
+        {{"--slope", "1:7", "--notch", "saddle"}, 2, "--slope is that of a dovetail"},
+        {{"--notch", "sadle"}, 2, "did you mean \"saddle\"?"},
         {{"--pitch", "60 mm"}, 1, ""},
         {{"--width", "300 mm", "--depth", "300 mm"}, 1, ""},
     };

@@ -1,5 +1,6 @@
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
+#include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -45,6 +46,39 @@ TEST_CASE("A full dovetail between walls of unequal thickness leads water in on 
     CHECK(count(findings, "seam-leads-water-in") == 4);
     shell.notch.kind = NotchKind::half_dovetail; // sheds whatever the thicknesses
     CHECK(count(reviewed(shell), "seam-leads-water-in") == 0);
+}
+
+TEST_CASE("What is advised against water was tried at that corner and clears it") {
+    Shell shell = test::plain_shell();
+    shell.walls = l_plan(Length::metres(8), Length::metres(6), Length::metres(4), Length::metres(3));
+    shell.notch.kind = NotchKind::half_dovetail;
+    const Findings findings = reviewed(shell);
+    const auto wet = std::find_if(findings.begin(), findings.end(),
+                                  [](const Finding &f) { return f.code == "seam-leads-water-in"; });
+    REQUIRE(wet != findings.end());
+    CHECK(wet->place == "corner CD"); // the inside corner, where the ends lie indoors
+    CHECK_THAT(wet->message, ContainsSubstring("; a full dovetail at this corner sheds it"));
+    NotchRule full = shell.notch;
+    full.kind = NotchKind::full_dovetail;
+    shell.corners = {{"C", "D", full}};
+    CHECK(count(reviewed(shell), "seam-leads-water-in") == 0);
+
+    // Between walls of unequal thickness the full one leads in on one of them (see above).
+    shell.walls[2].thickness = Length::mm(160);
+    const Findings unequal = reviewed(shell);
+    REQUIRE(count(unequal, "seam-leads-water-in") >= 1);
+    for (const Finding &f : unequal)
+        if (f.code == "seam-leads-water-in" && f.place == "corner CD")
+            CHECK_THAT(f.message, ContainsSubstring("no dovetail of this slope sheds it there"));
+
+    // Where the notch that would shed it leaves tails that are too thin, it is not advised.
+    shell = test::plain_shell();
+    shell.notch.kind = NotchKind::stated;
+    shell.notch.along = Slope::rise_per_run(0.01);
+    shell.notch.across = Slope::rise_per_run(0.01);
+    CHECK_THAT(reviewed(shell)[0].message, ContainsSubstring("a half dovetail at this corner sheds it"));
+    shell.notch.slope = Slope::rise_per_run(0.9);
+    CHECK_THAT(reviewed(shell)[0].message, ContainsSubstring("no dovetail of this slope"));
 }
 
 TEST_CASE("Slopes that fall to the inside lead water in at every corner") {

@@ -391,9 +391,17 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "its tails do not lock; only the pegs hold the logs from pulling out"),
     QT_TRANSLATE_NOOP("kernel", "its tails do not lock and there are no pegs: the logs can pull out"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
-                                "wall %2's inside face; a half dovetail sheds it"),
+                                "wall %2's inside face; a half dovetail at this corner sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
+                                "wall %2's inside face; a full dovetail at this corner sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
+                                "wall %2's inside face; no dovetail of this slope sheds it there"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
-                                "log, to wall %2's inside face; a half dovetail sheds it"),
+                                "log, to wall %2's inside face; a half dovetail at this corner sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
+                                "log, to wall %2's inside face; a full dovetail at this corner sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
+                                "log, to wall %2's inside face; no dovetail of this slope sheds it there"),
     QT_TRANSLATE_NOOP("kernel",
                       "its middle stands %1 out of the line between its ends, and the gap is %2: laid crown "
                       "up it touches the log over it by %3; a straight stick out of it, as it is drawn, is "

@@ -2928,12 +2928,28 @@
         <translation>ses queues ne verrouillent pas et il n’y a pas de chevilles : les pièces peuvent sortir</translation>
     </message>
     <message>
-        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; a half dovetail sheds it</source>
-        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; une demi-queue d’aronde la rejette</translation>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; a half dovetail at this corner sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; une demi-queue d’aronde à cet angle la rejette</translation>
     </message>
     <message>
-        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; a half dovetail sheds it</source>
-        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une demi-queue d’aronde la rejette</translation>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; a full dovetail at this corner sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; une queue d’aronde complète à cet angle la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; aucune queue d’aronde de cette pente ne l’y rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; a half dovetail at this corner sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une demi-queue d’aronde à cet angle la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; a full dovetail at this corner sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une queue d’aronde complète à cet angle la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; aucune queue d’aronde de cette pente ne l’y rejette</translation>
     </message>
     <message>
         <source>its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches the log over it by %3; a straight stick out of it, as it is drawn, is that much thinner</source>

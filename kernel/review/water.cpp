@@ -1,0 +1,152 @@
+#include "kernel/review/water.h"
+
+#include "kernel/layout/notch.h"
+#include "kernel/layout/reach.h"
+#include "kernel/layout/seam_flow.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace roundlay {
+
+namespace {
+
+/// Which sides of a seam the weather reaches: by the lower log's and the crossing log's own outward direction.
+struct Weather {
+    bool inward_across = false, outward_along = false, outward_across = false, inward_along = false;
+};
+
+/// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it reaches
+/// the outside face of the wall that runs on, and indoors there is none.
+Weather weather_at(const Shell &shell, const CornerPlace &c, int own) {
+    if (c.kind == CornerKind::corner) return {c.reentrant, !c.reentrant, !c.reentrant, c.reentrant};
+    if (c.kind == CornerKind::crossing || c.runs_on >= static_cast<int>(shell.walls.size())) return {};
+    return {false, own != c.runs_on, own == c.runs_on, false};
+}
+
+/// The seam between two tails seen from above, the lower log along x. The walls meet at `sine` and `cosine`.
+std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, double sine, const Weather &w) {
+    const double a = t_other / 2 / sine, b = t_own / 2 / sine;
+    const auto at = [&](double along, double across) { return Vec2{along + cosine * across, sine * across}; };
+    return {{at(-a, -b), at(a, -b), w.inward_across},
+            {at(a, -b), at(a, b), w.outward_along},
+            {at(a, b), at(-a, b), w.outward_across},
+            {at(-a, b), at(-a, -b), w.inward_along}};
+}
+
+const WallPlace &wall(const Layout &layout, int index) { return layout.walls[static_cast<std::size_t>(index)]; }
+
+/// Whose tails lead water in, and along which log it runs.
+struct Leak {
+    int own = 0, crossing = 0;
+    bool along_own = false;
+};
+
+std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const CornerPlace &c, const TailTop &top, int own,
+                            int other) {
+    const WallPlace &log = wall(layout, own), &crossing = wall(layout, other);
+    const double cosine = -dot(log.frame.x, crossing.frame.x); // one of the two ends, the other starts
+    const double sine = length(cross(log.frame.x, crossing.frame.x));
+    const FlowResult r = flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
+                                 {top.along, (top.across - cosine * top.along) / sine});
+    if (r.flow != Flow::leads_in) return {};
+    return Leak{own, other, r.edge == 3 || r.edge == 1};
+}
+
+std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, int corner) {
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return {}; // falls away from the middle of the lower log to both its sides
+    std::vector<Leak> leaks;
+    for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)})
+        if (const auto leak = leak_on(shell, layout, c, tail_top(rule), own, other)) leaks.push_back(*leak);
+    return leaks;
+}
+
+CornerNotch notch_of_kind(const Shell &shell, const Layout &layout, int corner, NotchKind kind) {
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+    CornerNotch own{wall(layout, c.ends).name, wall(layout, c.starts).name, notch_at(shell, layout, corner)};
+    own.notch.kind = kind;
+    return own;
+}
+
+Shell with_notch(Shell shell, const CornerNotch &own) {
+    std::erase_if(shell.corners, [&](const CornerNotch &n) {
+        return (n.first == own.first && n.second == own.second) || (n.first == own.second && n.second == own.first);
+    });
+    shell.corners.push_back(own);
+    return shell;
+}
+
+/// A dovetail that leads no water in there.
+std::optional<CornerNotch> dry_notch(const Shell &shell, const Layout &layout, int corner) {
+    for (const NotchKind kind : {NotchKind::half_dovetail, NotchKind::full_dovetail}) {
+        CornerNotch own = notch_of_kind(shell, layout, corner, kind);
+        if (leaks_at(with_notch(shell, own), layout, corner).empty()) return own;
+    }
+    return {};
+}
+
+std::ptrdiff_t heavy(const Findings &findings) {
+    return std::count_if(findings.begin(), findings.end(), [](const Finding &f) { return f.weight != Weight::note; });
+}
+
+/// Its tails may be too thin for the walls' logs, for example: whether the shell takes it is laid out.
+bool takes(const Shell &trial, const Layout &before) {
+    const Layout layout = lay_out(trial);
+    return !has_errors(layout.findings) && heavy(layout.findings) <= heavy(before.findings);
+}
+
+struct WetCorner {
+    int corner = 0;
+    std::vector<Leak> leaks;
+    std::optional<CornerNotch> advice;
+};
+
+/// All at once first: that is one laying out where they agree, as they mostly do.
+void try_advice(const Shell &shell, const Layout &layout, std::vector<WetCorner> &wet) {
+    Shell all = shell;
+    for (WetCorner &w : wet)
+        if ((w.advice = dry_notch(shell, layout, w.corner))) all = with_notch(std::move(all), *w.advice);
+    if (all == shell || takes(all, layout)) return;
+    for (WetCorner &w : wet)
+        if (w.advice && !takes(with_notch(shell, *w.advice), layout)) w.advice.reset();
+}
+
+std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
+    std::vector<WetCorner> wet;
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+        if (auto leaks = leaks_at(shell, layout, c); !leaks.empty()) wet.push_back({c, std::move(leaks), {}});
+    try_advice(shell, layout, wet);
+    return wet;
+}
+
+Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
+    const std::string &own = wall(layout, leak.own).name, &crossing = wall(layout, leak.crossing).name;
+    const std::string way = leak.along_own ? "log, to wall " + crossing + "'s inside face"
+                                           : "crossing log, to wall " + own + "'s inside face";
+    const std::string advice = !wet.advice ? "; no dovetail of this slope sheds it there"
+                               : wet.advice->notch.kind == NotchKind::half_dovetail ? "; a half dovetail at this corner sheds it"
+                                                                         : "; a full dovetail at this corner sheds it";
+    return {Weight::warning, "seam-leads-water-in",
+            "corner " + layout.corners[static_cast<std::size_t>(wet.corner)].name,
+            "water that reaches the tops of wall " + own + "'s tails runs in along the " + way + advice, "notch.kind"};
+}
+
+} // namespace
+
+void check_water(const Shell &shell, const Layout &layout, Findings &findings) {
+    for (const WetCorner &w : wet_corners(shell, layout))
+        for (const Leak &leak : w.leaks)
+            findings.push_back(finding_of(layout, w, leak));
+}
+
+std::vector<CornerNotch> dry_corners(const Shell &shell, const Layout &layout) {
+    std::vector<CornerNotch> dry;
+    for (const WetCorner &w : wet_corners(shell, layout))
+        if (w.advice) dry.push_back(*w.advice);
+    return dry;
+}
+
+} // namespace roundlay
