@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace roundlay {
@@ -27,7 +28,10 @@ Drawn<Picture> render_picture(const Scene &scene, const Camera &camera, int widt
 /// The light stands over the viewer's left shoulder, as drawings have it.
 double light_azimuth_for(const Camera &camera);
 
-/// A PNG file. No time, no text: the same picture gives the same bytes.
+/// A PNG file. No time: the same picture gives the same bytes.
 std::string write_png(const Picture &picture);
+
+/// Whether these bytes begin a PNG file that write_png wrote; 200 of them tell.
+bool is_own_png(std::string_view bytes);
 
 } // namespace roundlay

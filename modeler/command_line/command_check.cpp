@@ -28,20 +28,25 @@ std::string coloured(const Console &console, const std::string &line, Weight wei
            line.substr(at + marked.size() - 2);
 }
 
+bool is_said(const Console &console, Weight weight) {
+    return !console.quiet || weight == Weight::error;
+}
+
 std::string check_text(const Console &console, const Input &input, const ExportJob *job) {
     std::string text;
     for (const Problem &problem : input.read.problems)
-        text += coloured(console, to_text(problem), problem.weight) + "\n";
+        if (is_said(console, problem.weight))
+            text += coloured(console, to_text(problem), problem.weight) + "\n";
     if (job)
         for (const FindingLine &line : finding_lines(input, job->findings))
-            text += coloured(console, line.text, line.weight) + "\n";
-    return text + summary_line(input, job) + "\n";
+            if (is_said(console, line.weight)) text += coloured(console, line.text, line.weight) + "\n";
+    return console.quiet ? text : text + summary_line(input, job) + "\n";
 }
 
 ExitCode check(const Console &console, const std::string &file) {
     const Input input = read_input(file);
     std::optional<ExportJob> job;
-    if (input.read.shell) job = make_job(*input.read.shell);
+    if (input.read.shell) job = told_job(console, input, *input.read.shell);
     const ExportJob *made = job ? &*job : nullptr;
     const ExitCode printed =
         console.print(console.json ? findings_json(input, made) : check_text(console, input, made));

@@ -69,8 +69,11 @@ ExitCode code_of(Trouble trouble) {
 
 void tell(const Console &console, const ExportReport &report, const std::string &folder) {
     std::uint64_t bytes = 0;
-    for (const OutputFile &file : report.written)
+    for (const OutputFile &file : report.written) {
         bytes += file.bytes;
+        console.detail("wrote " + folder + "/" + file.name + ", " + std::to_string(file.bytes) +
+                       " bytes: " + file.what);
+    }
     constexpr std::uint64_t kb = 1000;
     console.hint("wrote " + std::to_string(report.written.size()) + " files, " +
                  std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
@@ -82,13 +85,29 @@ void tell(const Console &console, const ExportReport &report, const std::string 
                      "; export everything to bring them up to date");
 }
 
+/// Says each stage once as it begins, instead of the line that is drawn anew.
+class ToldProgress : public Progress {
+  public:
+    explicit ToldProgress(const Console &console) : console_(console) {}
+    void at(std::string_view doing, int, int) override {
+        if (doing != doing_) console_.detail(doing_ = doing);
+    }
+    bool cancelled() const override { return CatchInterrupts::raised(); }
+
+  private:
+    const Console &console_;
+    std::string doing_;
+};
+
 std::variant<ExportReport, ExportFailure> run_exporters(const Console &console, const ExportJob &job,
                                                         const std::vector<const Exporter *> &exporters,
                                                         const ExportWords &words) {
     const CatchInterrupts interrupts;
-    TerminalProgress progress(console.quiet ? -1 : STDERR_FILENO, [] { return CatchInterrupts::raised(); });
-    return export_all(job, exporters, words.folder, progress,
-                      words.force ? IfThere::replace : IfThere::refuse);
+    const IfThere own = words.force ? IfThere::replace : IfThere::refuse;
+    TerminalProgress drawn(console.quiet ? -1 : STDERR_FILENO, [] { return CatchInterrupts::raised(); });
+    ToldProgress told(console);
+    Progress &progress = console.verbose ? static_cast<Progress &>(told) : drawn;
+    return export_all(job, exporters, words.folder, progress, own);
 }
 
 ExitCode run_export(const Console &console, const ExportWords &words) {

@@ -1,3 +1,4 @@
+#include "exporters/picture/picture.h"
 #include "exporters/registry/make_picture.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
@@ -7,13 +8,15 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
+#include <fstream>
+
 namespace roundlay {
 
 namespace {
 
 struct PictureWords {
     std::string file, to, view = "south-east", size = "1600x1200";
-    bool parallel = false;
+    bool parallel = false, force = false;
 };
 
 std::string picture_json(const PictureWords &words, const PictureOptions &options, std::size_t bytes) {
@@ -23,6 +26,15 @@ std::string picture_json(const PictureWords &words, const PictureOptions &option
                                          {"height", options.height},
                                          {"bytes", bytes}};
     return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+/// Pictures are made again and again; anything else that stands there is a person's own.
+bool may_replace(const PictureWords &words) {
+    if (words.force || words.to == "-") return true;
+    std::ifstream there(words.to, std::ios::binary);
+    std::string start(200, '\0');
+    there.read(start.data(), static_cast<std::streamsize>(start.size()));
+    return is_own_png(std::string_view(start).substr(0, static_cast<std::size_t>(there.gcount())));
 }
 
 ExitCode run_picture(const Console &console, const PictureWords &words) {
@@ -45,7 +57,7 @@ ExitCode run_picture(const Console &console, const PictureWords &words) {
         return ExitCode::no_picture;
     }
     const std::string &png = std::get<std::string>(made);
-    const ExitCode saved = save(console, words.to, png, true);
+    const ExitCode saved = save(console, words.to, png, may_replace(words));
     if (saved != ExitCode::fine || !console.json) return saved;
     return console.print(picture_json(words, options, png.size()));
 }
@@ -66,6 +78,7 @@ CommandRun declare_picture(CLI::App &app) {
         ->type_name("WxH")
         ->capture_default_str();
     app.add_flag("--parallel", words->parallel, "without perspective, so that equal lengths look equal");
+    app.add_flag("--force", words->force, "replace a file that is there and is no picture of roundlay's");
     return [words](const Console &console) { return run_picture(console, *words); };
 }
 

@@ -2,6 +2,7 @@
 
 #include "exporters/files/descriptor.h"
 
+#include <nlohmann/json.hpp>
 #include <spdlog/sinks/stdout_color_sinks.h>
 #include <spdlog/sinks/stdout_sinks.h>
 #include <spdlog/spdlog.h>
@@ -50,7 +51,18 @@ void Console::start(bool no_color) {
     spdlog::set_default_logger(std::move(log));
 }
 
+void Console::print_failure(ExitCode code) const {
+    if (!json || printed_ || code == ExitCode::fine) return;
+    nlohmann::ordered_json all = {{"exit", static_cast<int>(code)}};
+    for (const ExitMeaning &exit : exit_meanings)
+        if (exit.code == code) all["meaning"] = exit.meaning;
+    all["errors"] = errors_;
+    constexpr int indent = 2;
+    (void)print(all.dump(indent, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n");
+}
+
 ExitCode Console::print(std::string_view data) const {
+    printed_ = true;
     // Borrowed for the call: the stream is not ours to close.
     Descriptor out(::dup(STDOUT_FILENO));
     int trouble = out.open() ? write_all(out, data) : errno;
@@ -78,6 +90,7 @@ void Console::warn(const std::string &text) const {
     spdlog::warn("{}", text);
 }
 void Console::error(const std::string &text) const {
+    errors_.push_back(text);
     spdlog::error("{}", text);
 }
 void Console::detail(const std::string &text) const {

@@ -5,6 +5,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace roundlay {
 
@@ -19,6 +20,9 @@ class Console {
     /// Settles colours and the log. Colours only on a terminal, never with NO_COLOR (no-color.org),
     /// TERM=dumb or `no_color`.
     void start(bool no_color);
+
+    /// With --json a failure is data too: what went wrong is printed where nothing else was.
+    void print_failure(ExitCode code) const;
 
     /// Writes data to stdout. A reader that went away is fine; a full disk is not.
     ExitCode print(std::string_view data) const;
@@ -35,6 +39,8 @@ class Console {
 
   private:
     bool colour_out_ = false;
+    mutable bool printed_ = false;
+    mutable std::vector<std::string> errors_;
 };
 
 } // namespace roundlay

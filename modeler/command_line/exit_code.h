@@ -24,10 +24,10 @@ struct ExitMeaning {
 
 inline constexpr std::array<ExitMeaning, 8> exit_meanings = {{
     {ExitCode::fine, "done"},
-    {ExitCode::findings, "the shell cannot be built as stated: a finding is an error"},
+    {ExitCode::findings, "the shell cannot be built as stated (a finding is an error), or not of these logs"},
     {ExitCode::usage, "the command was not understood"},
-    {ExitCode::unreadable, "the document cannot be read"},
-    {ExitCode::unwritable, "an output cannot be written"},
+    {ExitCode::unreadable, "the document, or a CSV file, cannot be read"},
+    {ExitCode::unwritable, "an output cannot be written, or a file of your own stands in its place"},
     {ExitCode::no_picture, "this machine can make no picture (all else is written)"},
     {ExitCode::failed, "a library could not do its part; nothing was written"},
     {ExitCode::interrupted, "stopped by Ctrl-C; nothing was written"},

@@ -5,6 +5,7 @@
 #include "kernel/document/limits.h"
 #include "modeler/command_line/findings.h"
 
+#include <chrono>
 #include <cstdio>
 
 namespace roundlay {
@@ -27,7 +28,23 @@ Input read_standard_input() {
     return input;
 }
 
+ExitCode failed(const Console &console, const Input &input, const ExportJob *job, ExitCode code) {
+    if (console.json) (void)console.print(findings_json(input, job));
+    return code;
+}
+
 } // namespace
+
+ExportJob told_job(const Console &console, const Input &input, Shell shell) {
+    console.detail("read " + input.file + ": " + std::to_string(input.bytes.size()) + " bytes");
+    const auto start = std::chrono::steady_clock::now();
+    ExportJob job = make_job(std::move(shell));
+    const auto took = std::chrono::steady_clock::now() - start;
+    console.detail("laid out, cut and reviewed " + std::to_string(job.layout.pieces.size()) + " pieces in " +
+                   std::to_string(std::chrono::duration_cast<std::chrono::milliseconds>(took).count()) +
+                   " ms");
+    return job;
+}
 
 Input read_input(const std::string &path) {
     if (path == "-") return read_standard_input();
@@ -44,16 +61,18 @@ std::variant<Loaded, ExitCode> load(const Console &console, const std::string &p
     for (const Problem &problem : input.read.problems)
         if (!console.quiet || problem.weight == Weight::error)
             std::fputs((to_text(problem) + "\n").c_str(), stderr);
-    if (!input.read.shell) return ExitCode::unreadable;
+    if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     Shell shell = *input.read.shell;
     if (units) shell.units = *units;
-    Loaded loaded{std::move(input), make_job(std::move(shell))};
+    ExportJob job = told_job(console, input, std::move(shell));
+    Loaded loaded{std::move(input), std::move(job)};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
     for (const FindingLine &line : finding_lines(loaded.input, loaded.job.findings))
         if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))
             std::fputs((line.text + "\n").c_str(), stderr);
-    if (has_errors(loaded.job.findings)) return ExitCode::findings;
+    if (has_errors(loaded.job.findings))
+        return failed(console, loaded.input, &loaded.job, ExitCode::findings);
     return loaded;
 }
 

@@ -20,13 +20,16 @@ struct Input {
 
 Input read_input(const std::string &path);
 
+/// make_job; with --verbose it says what was read and laid out, and how long it took.
+ExportJob told_job(const Console &console, const Input &input, Shell shell);
+
 struct Loaded {
     Input input;
     ExportJob job;
 };
 
-/// Reads and lays out, for commands that need a whole shell. Says what is wrong on stderr; what cannot be
-/// built gives the exit code to end with.
+/// Reads and lays out, for commands that need a whole shell. Says what is wrong on stderr, with --json on
+/// stdout too; what cannot be built gives the exit code to end with.
 std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
                                     std::optional<UnitSystem> units = {});
 

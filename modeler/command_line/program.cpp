@@ -6,6 +6,7 @@
 #include "modeler/command_line/help.h"
 #include "modeler/command_line/values.h"
 
+#include <algorithm>
 #include <csignal>
 #include <optional>
 
@@ -27,9 +28,10 @@ void declare(Program &program) {
     app.formatter(std::make_shared<ExamplesFirst>());
     app.set_help_flag("-h,--help", "this help, or that of a command");
     app.set_version_flag("--version", "roundlay " + std::string(program_version), "the version");
-    app.add_flag("--json", program.console.json, "data for machines on the standard output");
-    app.add_flag("-q,--quiet", program.console.quiet, "errors only");
-    app.add_flag("-v,--verbose", program.console.verbose, "say what is being done");
+    app.add_flag("--json", program.console.json, "data for machines on the standard output, failures too");
+    app.add_flag("-q,--quiet", program.console.quiet, "errors only: no warnings, notes, sums or progress");
+    app.add_flag("-v,--verbose", program.console.verbose,
+                 "say on the standard error what is being done, how long it took and what was written");
     app.add_flag("--no-color", program.no_color, "no colours");
     app.require_subcommand(0, 1);
     app.allow_extras();
@@ -90,6 +92,25 @@ ExitCode run_command(Program &program) {
     return command->second(program.console);
 }
 
+bool is_typed(int argc, const char *const *argv, std::string_view word) {
+    return std::find(argv, argv + argc, word) != argv + argc;
+}
+
+/// Behind a lone -- stand files, whatever they are called: the library would read dashes in them as options.
+std::vector<std::string> plain_words(int argc, const char *const *argv) {
+    std::vector<std::string> words;
+    bool files = false;
+    for (int i = 1; i < argc; ++i) {
+        const std::string word = argv[i];
+        if (!files && word == "--")
+            files = true;
+        else
+            words.push_back(files && word.size() > 1 && word[0] == '-' ? "./" + word : word);
+    }
+    std::reverse(words.begin(), words.end()); // as the library takes them
+    return words;
+}
+
 ExitCode misused(const Program &program, const std::string &message) {
     program.console.error(message);
     const auto *command = chosen(program);
@@ -101,7 +122,7 @@ ExitCode misused(const Program &program, const std::string &message) {
 
 ExitCode guarded(Program &program, int argc, const char *const *argv) {
     try {
-        program.app.parse(argc, argv);
+        program.app.parse(plain_words(argc, argv));
         return run_command(program);
     } catch (const CLI::CallForHelp &) {
         const auto *command = chosen(program);
@@ -109,6 +130,8 @@ ExitCode guarded(Program &program, int argc, const char *const *argv) {
     } catch (const CLI::CallForVersion &version) {
         return program.console.print(std::string(version.what()) + "\n");
     } catch (const CLI::ParseError &error) {
+        program.console.json =
+            is_typed(argc, argv, "--json"); // flags are not read yet where something is amiss
         program.console.start(program.no_color);
         return misused(program, error.what());
     } catch (const UsageError &error) {
@@ -126,7 +149,9 @@ int run_program(int argc, const char *const *argv) {
     std::signal(SIGPIPE, SIG_IGN); // a reader that went away is told by the write, see Console::print
     Program program;
     declare(program);
-    return static_cast<int>(guarded(program, argc, argv));
+    const ExitCode code = guarded(program, argc, argv);
+    program.console.print_failure(code);
+    return static_cast<int>(code);
 }
 
 } // namespace roundlay

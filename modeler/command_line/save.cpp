@@ -14,6 +14,7 @@ ExitCode save(const Console &console, const std::string &path, std::string_view 
         console.error(error->message + (error->code == EEXIST ? ", or replace it with --force" : ""));
         return ExitCode::unwritable;
     }
+    console.detail("wrote " + path + ", " + std::to_string(bytes.size()) + " bytes");
     return CatchInterrupts::raised() ? ExitCode::interrupted : ExitCode::fine;
 }
 

@@ -82,3 +82,15 @@ TEST_CASE("an independent reader takes the JSON") {
         CHECK(std::system(("jq -e . < '" + (home / "data.json").string() + "' > /dev/null").c_str()) == 0);
     }
 }
+
+TEST_CASE("check --quiet says errors only, and nothing of a shell that has none") {
+    const std::string lap = run({"new", "-", "--notch", "square"}).out; // its notes say that it does not lock
+    CHECK_THAT(run({"check", "-"}, {.input = lap}).out, ContainsSubstring(": note: "));
+    const Ran quiet = run({"check", "-", "-q"}, {.input = lap});
+    CHECK(quiet.code == 0);
+    CHECK(quiet.out.empty());
+    const Ran wrong = run({"check", "-", "-q"}, {.input = wrong_document()});
+    CHECK(wrong.code == 1);
+    CHECK_THAT(wrong.out, ContainsSubstring(": error: ") && !ContainsSubstring("warning"));
+    CHECK(std::count(wrong.out.begin(), wrong.out.end(), '\n') == 1); // no summary
+}

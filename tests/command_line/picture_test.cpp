@@ -68,3 +68,25 @@ TEST_CASE("no picture is 5, no place for it is 4, and nothing is left behind") {
     CHECK(run({"picture", "-", "--to", png}, {.input = wrong_document()}).code == 1);
     CHECK(count_entries(home.path()) == 0);
 }
+
+TEST_CASE("a picture replaces a picture of before, and what else is there only with --force") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    const auto draw = [&](const std::string &to, const Words &more) {
+        Words words = {"picture", "hut.roundlay", "--to", to, "--size", "40x30"};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, {.folder = home.path().string()});
+    };
+    CHECK(draw("a.png", {}).code == 0);
+    CHECK(draw("a.png", {"--view", "plan"}).code == 0);
+    put(home / "photo.png", "\x89PNG\r\n\x1a\n a photograph");
+    for (const std::string own : {"photo.png", "hut.roundlay"}) {
+        const std::string before = text_of(home / own);
+        const Ran refused = draw(own, {});
+        CHECK(refused.code == 4);
+        CHECK_THAT(refused.err, ContainsSubstring(own) && ContainsSubstring("--force"));
+        CHECK(text_of(home / own) == before);
+    }
+    CHECK(draw("photo.png", {"--force"}).code == 0);
+    CHECK(size_of_png(text_of(home / "photo.png")) == std::pair(40u, 30u));
+}

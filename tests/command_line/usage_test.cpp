@@ -3,6 +3,8 @@
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
+#include <nlohmann/json.hpp>
+
 using namespace roundlay;
 using namespace roundlay::test;
 
@@ -87,7 +89,7 @@ TEST_CASE("what was not understood ends with 2, a sentence, and nothing on the s
         const Ran ran = run(c.words);
         INFO(c.says);
         CHECK(ran.code == 2);
-        CHECK(ran.out.empty());
+        if (std::find(c.words.begin(), c.words.end(), "--json") == c.words.end()) CHECK(ran.out.empty());
         CHECK_THAT(ran.err, ContainsSubstring(c.says));
         CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
     }
@@ -117,4 +119,69 @@ TEST_CASE("a document that cannot be read ends with 3 for every command") {
             if (words[0] != "check") CHECK(ran.out.empty());
         }
     CHECK(count_entries(home.path()) == 3);
+}
+
+TEST_CASE("with --json a failure is told on the standard output too, whatever the command") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    put(home / "wrong.roundlay", wrong_document());
+    put(home / "text.roundlay", "this is no document\n");
+    put(home / "in the way", "mine");
+    const struct {
+        Words words;
+        int code;
+    } cases[] = {{{"list", "wrong.roundlay", "--json"}, 1},
+                 {{"list", "text.roundlay", "--json"}, 3},
+                 {{"export", "wrong.roundlay", "--to", "out", "--json"}, 1},
+                 {{"export", "missing.roundlay", "--to", "out", "--json"}, 3},
+                 {{"export", "hut.roundlay", "--to", "in the way", "--only", "list", "--json"}, 4},
+                 {{"picture", "hut.roundlay", "--to", "in the way", "--size", "20x20", "--json"}, 4},
+                 {{"level", "hut.roundlay", "--pile", "missing.csv", "--json"}, 3},
+                 {{"record", "text.roundlay", "--logs", "missing.csv", "--json"}, 3},
+                 {{"new", "in the way", "--json"}, 4},
+                 {{"new", "-", "--pitch", "60 mm", "--json"}, 1},
+                 {{"check", "wrong.roundlay", "--json"}, 1},
+                 {{"list", "--json"}, 2},
+                 {{"list", "hut.roundlay", "ordr", "--json"}, 2}};
+    for (const auto &c : cases) {
+        const Ran ran = run(c.words, {.folder = home.path().string()});
+        INFO(c.words[0] << " " << c.words[1] << ": " << ran.out << ran.err);
+        CHECK(ran.code == c.code);
+        if (c.words[0] != "check") CHECK_FALSE(ran.err.empty());
+        const auto json = nlohmann::json::parse(ran.out, nullptr, false);
+        REQUIRE(json.is_object());
+        CHECK((json.contains("findings") || json["exit"] == c.code));
+    }
+}
+
+TEST_CASE("files whose names begin with a dash stand behind --") {
+    const TemporaryFolder home;
+    put(home / "-v", small_document());
+    put(home / "hut.roundlay", small_document());
+    const RunOptions there = {.folder = home.path().string()};
+    CHECK(run({"check", "--", "-v"}, there).code == 0);
+    CHECK(run({"check", "--", "hut.roundlay"}, there).code == 0);
+    CHECK(run({"list", "--csv", "--", "-v", "order"}, there).code == 0);
+    CHECK(run({"check", "--", "-"}, {.input = small_document()}).code == 0);
+    CHECK(run({"check", "--", "hut.roundlay", "-q"}, there).code == 2); // one word too many
+}
+
+TEST_CASE("--verbose says what is done, and only on the standard error") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    const RunOptions there = {.folder = home.path().string()};
+    for (const Words &words :
+         std::vector<Words>{{"check", "hut.roundlay"},
+                            {"list", "hut.roundlay"},
+                            {"export", "hut.roundlay", "--to", "out", "--only", "list"}}) {
+        Words told = words;
+        told.push_back("-v");
+        const Ran plain = run(words, there), verbose = run(told, there);
+        CHECK(plain.out == verbose.out);
+        CHECK(plain.err.empty());
+        CHECK_THAT(verbose.err, ContainsSubstring("read hut.roundlay: ") && ContainsSubstring("pieces in "));
+        if (words[0] == "export")
+            CHECK_THAT(verbose.err,
+                       ContainsSubstring("cut lists") && ContainsSubstring("wrote out/totals.csv, "));
+    }
 }

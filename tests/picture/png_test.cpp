@@ -38,10 +38,13 @@ TEST_CASE("A written PNG decodes to the same pixels") {
     }
 }
 
-TEST_CASE("A PNG holds no time and no text, so its bytes repeat") {
+TEST_CASE("A PNG holds no time and says only which program wrote it, so its bytes repeat") {
     const std::string bytes = write_png(pattern(50, 40));
     CHECK((bytes == write_png(pattern(50, 40))));
-    for (const char *chunk : {"tIME", "tEXt", "zTXt", "iTXt"})
+    CHECK(is_own_png(bytes));
+    CHECK_FALSE(is_own_png(bytes.substr(0, 30)));
+    CHECK_FALSE(is_own_png("roundlay = 1"));
+    for (const char *chunk : {"tIME", "zTXt", "iTXt"})
         CHECK(bytes.find(chunk) == std::string::npos);
     CHECK(bytes.find("sRGB") != std::string::npos);
 }
