@@ -54,11 +54,22 @@ jobs_here() {
         END { if (room < 1) room = 1; print room < processors ? room : processors }' /proc/meminfo
 }
 
-# configure TESTS: ON or OFF. An ON of before is kept: the tests' programs are only built when asked for.
+# has_target NAME: whether what is configured can build it.
+has_target() {
+    ninja -C "$build" -t query "$1" >/dev/null 2>&1
+}
+
+# configure TESTS: ON or OFF. An ON of before is kept: the tests' programs are only built when asked for. A folder that
+# was configured while Qt was missing is configured again.
 configure() {
     if [ -f "$build/build.ninja" ] && [ -f "$build/CMakeCache.txt" ]; then
-        [ "$1" = OFF ] && return 0
-        grep -qx 'ROUNDLAY_TESTS:BOOL=ON' "$build/CMakeCache.txt" && return 0
+        if grep -qx 'ROUNDLAY_TESTS:BOOL=ON' "$build/CMakeCache.txt"; then
+            set -- ON
+        elif [ "$1" = ON ]; then
+            (cd "$root" && cmake --preset release -DROUNDLAY_TESTS=ON) >&2
+            return
+        fi
+        if has_target roundlay-modeler; then return 0; fi
     fi
     (cd "$root" && cmake --preset release -DROUNDLAY_TESTS="$1") >&2
 }

@@ -100,6 +100,12 @@ bool asks_for_words(int argc, char **argv) {
     return std::any_of(argv + 1, argv + argc, [](const char *argument) { return argument[0] == '-'; });
 }
 
+/// Without one the library ends the program with words that help nobody.
+bool has_display() {
+    const auto stated = [](const char *name) { return !qEnvironmentVariableIsEmpty(name); };
+    return stated("DISPLAY") || stated("WAYLAND_DISPLAY") || stated("QT_QPA_PLATFORM");
+}
+
 QStringList files_of(const QCoreApplication &application) {
     QCommandLineParser parser;
     parser.setApplicationDescription(
@@ -126,6 +132,12 @@ int run(int argc, char **argv) {
             arguments.filter(QRegularExpression(QStringLiteral("^(-h|--help|--help-all|-v|--version)$")))
                 .size() > 0)
             files_of(words); // tells, and ends the program
+    }
+    if (!has_display()) {
+        std::fputs("roundlay-modeler: there is no display here to open a window on; roundlay, the command "
+                   "line, needs none\n",
+                   stderr);
+        return 1;
     }
     Application application(argc, argv);
     dress(application);
