@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <stdexcept>
 #include <tuple>
 
@@ -20,21 +21,50 @@ long long rank(double mm) {
     return std::llround(mm / same_size);
 }
 
-std::vector<std::string> crossing(const Piece &piece, End end) {
-    std::vector<std::string> tags;
-    for (const Cut &cut : piece.cuts) {
-        const auto *seam = std::get_if<SeamCut>(&cut);
-        if (!seam || seam->end != end || seam->other.empty()) continue;
-        if (std::find(tags.begin(), tags.end(), seam->other) == tags.end()) tags.push_back(seam->other);
+/// The crossing logs that each piece is notched to, by the half of the piece. Of two round logs that cross only the upper
+/// one is cut.
+class Crossings {
+  public:
+    explicit Crossings(const Layout &layout) {
+        std::map<std::string, const Piece *> by_tag;
+        for (const Piece &piece : layout.pieces)
+            by_tag[piece.tag] = &piece;
+        for (const Piece &piece : layout.pieces)
+            for (const Cut &cut : piece.cuts)
+                if (const auto *seam = std::get_if<SeamCut>(&cut); seam && !seam->other.empty())
+                    add(piece, seam->end, seam->other);
+                else if (const auto *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::saddle) {
+                    add(piece, scope->end, scope->other);
+                    if (const auto lower = by_tag.find(scope->other); lower != by_tag.end())
+                        add(*lower->second, half_under(*lower->second, piece), piece.tag);
+                }
     }
-    std::sort(tags.begin(), tags.end());
-    return tags;
-}
+
+    /// In tag order, each once.
+    std::vector<std::string> at(const Piece &piece, End end) const {
+        const auto found = known_.find({piece.tag, end});
+        return found == known_.end() ? std::vector<std::string>{}
+                                     : std::vector<std::string>(found->second.begin(), found->second.end());
+    }
+
+  private:
+    void add(const Piece &piece, End end, const std::string &other) { known_[{piece.tag, end}].insert(other); }
+
+    /// Which half of the lower log the upper one's axis runs over.
+    static End half_under(const Piece &lower, const Piece &upper) {
+        const Vec3 along = lower.frame.direction_to_local(upper.frame.x);
+        const Vec3 from = lower.frame.to_local(upper.frame.to_world({0, upper.blank.width / 2, 0}));
+        const double x = from.x + along.x / along.y * (lower.blank.width / 2 - from.y);
+        return x < lower.blank.length / 2 ? End::datum : End::far;
+    }
+
+    std::map<std::pair<std::string, End>, std::set<std::string>> known_;
+};
 
 class Collector {
   public:
     Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes)
-        : shell_(shell), layout_(layout), volumes_(volumes) {
+        : shell_(shell), layout_(layout), volumes_(volumes), crossings_(layout) {
         style_.system = shell.units;
     }
 
@@ -63,8 +93,8 @@ class Collector {
                 place_of(piece.far),
                 piece.above,
                 piece.below,
-                crossing(piece, End::datum),
-                crossing(piece, End::far)};
+                crossings_.at(piece, End::datum),
+                crossings_.at(piece, End::far)};
     }
 
     ModelRow model_row(const Model &model) const {
@@ -119,6 +149,7 @@ class Collector {
     const Shell &shell_;
     const Layout &layout_;
     const std::vector<double> &volumes_;
+    Crossings crossings_;
     LengthStyle style_;
 };
 

@@ -11,6 +11,8 @@ namespace roundlay {
 namespace {
 
 constexpr std::array<int, 3> sides_by_level{24, 8, 0};
+/// Bores that open in round surfaces are carved out cell by cell, which takes its time: once for two levels.
+constexpr int sides_carved = 12;
 
 void widen(Box3 &box, Vec3 p) {
     box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), std::min(box.low.z, p.z)};
@@ -48,7 +50,12 @@ SceneModels models_of(const std::vector<Body> &bodies) {
     for (const Body &body : bodies) {
         auto model = std::make_shared<SceneModel>();
         for (std::size_t level = 0; level < sides_by_level.size(); ++level) {
-            const Mesh mesh = mesh_of(body, {sides_by_level[level]});
+            const bool carves = !body.bores_clear && sides_by_level[level] > 0;
+            if (carves && level > 0) {
+                model->levels[level] = model->levels[level - 1];
+                continue;
+            }
+            const Mesh mesh = mesh_of(body, {carves ? sides_carved : sides_by_level[level]});
             if (level == 0) model->box = bounds(mesh);
             model->levels[level] = shaded(mesh);
         }

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <numbers>
+#include <numeric>
+#include <utility>
 
 namespace roundlay {
 
@@ -28,6 +30,42 @@ struct Box2 {
     }
 };
 
+/// Finds which of many boxes may hold a point, by strips across the axis along which they lie apart best.
+class Strips {
+  public:
+    explicit Strips(const std::vector<Box2> &boxes) {
+        if (boxes.empty()) return;
+        Box2 all;
+        Vec2 extents;
+        for (const Box2 &b : boxes) {
+            all.add(b.low);
+            all.add(b.high);
+            extents = extents + (b.high - b.low);
+        }
+        const Vec2 size = all.high - all.low;
+        along_x_ = extents.x * size.y < extents.y * size.x;
+        const double range = along_x_ ? size.x : size.y;
+        const std::size_t count = std::max<std::size_t>(1, boxes.size() / 4);
+        low_ = along_x_ ? all.low.x : all.low.y;
+        per_mm_ = range > 0 ? static_cast<double>(count) / range : 0;
+        strips_.resize(count);
+        for (std::size_t i = 0; i < boxes.size(); ++i)
+            for (std::size_t k = strip_of(boxes[i].low); k <= strip_of(boxes[i].high); ++k) strips_[k].push_back(i);
+    }
+
+    const std::vector<std::size_t> &near(Vec2 p) const { return strips_[strip_of(p)]; }
+
+  private:
+    std::size_t strip_of(Vec2 p) const {
+        const double at = ((along_x_ ? p.x : p.y) - low_) * per_mm_, last = static_cast<double>(strips_.size()) - 1;
+        return static_cast<std::size_t>(std::clamp(at, 0.0, last));
+    }
+
+    bool along_x_ = true;
+    double low_ = 0, per_mm_ = 0;
+    std::vector<std::vector<std::size_t>> strips_;
+};
+
 class Arrangement {
   public:
     Arrangement(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons)
@@ -36,6 +74,7 @@ class Arrangement {
             boxes_.emplace_back();
             for (const int i : polygon.ring) boxes_.back().add(at(i));
         }
+        strips_ = Strips(boxes_);
     }
 
     std::vector<BorderRegion> regions() {
@@ -43,8 +82,9 @@ class Arrangement {
         split_at_crossings();
         split_at_points();
         std::vector<BorderRegion> all;
+        const std::vector<Sides> sides = sides_of_edges();
         for (const int sign : {1, -1}) {
-            const auto loops = trace(border_edges(sign));
+            const auto loops = trace(border_edges(sides, sign));
             nest(loops, sign, all);
         }
         return all;
@@ -60,14 +100,10 @@ class Arrangement {
                 edges_.push_back(std::minmax(a, b));
             }
         drop_doubles();
-        for (const Edge &e : edges_) {
-            add_used(e.first);
-            add_used(e.second);
-        }
-    }
-
-    void add_used(int i) {
-        if (std::find(used_.begin(), used_.end(), i) == used_.end()) used_.push_back(i);
+        std::vector<char> known(points_.size(), 0);
+        for (const Edge &e : edges_)
+            for (const int i : {e.first, e.second})
+                if (!std::exchange(known[static_cast<std::size_t>(i)], 1)) used_.push_back(i);
     }
 
     void drop_doubles() {
@@ -82,9 +118,20 @@ class Arrangement {
             boxes[i].add(at(edges_[i].first));
             boxes[i].add(at(edges_[i].second));
         }
-        for (std::size_t i = 0; i < edges_.size(); ++i)
-            for (std::size_t j = i + 1; j < edges_.size(); ++j)
-                if (boxes[i].meets(boxes[j])) add_crossing(edges_[i], edges_[j]);
+        for (const auto &[i, j] : pairs_that_meet(boxes)) add_crossing(edges_[i], edges_[j]);
+    }
+
+    /// Swept along x; in the order of the edges.
+    static std::vector<std::pair<std::size_t, std::size_t>> pairs_that_meet(const std::vector<Box2> &boxes) {
+        std::vector<std::size_t> order(boxes.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return boxes[a].low.x < boxes[b].low.x; });
+        std::vector<std::pair<std::size_t, std::size_t>> pairs;
+        for (std::size_t i = 0; i < order.size(); ++i)
+            for (std::size_t j = i + 1; j < order.size() && boxes[order[j]].low.x <= boxes[order[i]].high.x; ++j)
+                if (boxes[order[i]].meets(boxes[order[j]])) pairs.push_back(std::minmax(order[i], order[j]));
+        std::sort(pairs.begin(), pairs.end());
+        return pairs;
     }
 
     void add_crossing(const Edge &e, const Edge &f) {
@@ -108,6 +155,7 @@ class Arrangement {
     void split_at_points() {
         std::vector<Edge> parts;
         parts.reserve(edges_.size() * 2);
+        std::sort(used_.begin(), used_.end(), [&](int i, int j) { return at(i).x < at(j).x; });
         for (const Edge &e : edges_) split_edge(e, parts);
         edges_ = std::move(parts);
         drop_doubles();
@@ -120,7 +168,10 @@ class Arrangement {
         Box2 box;
         box.add(a);
         box.add(a + d);
-        for (const int i : used_) {
+        auto stop = std::lower_bound(used_.begin(), used_.end(), box.low.x - tolerance::weld,
+                                     [&](int i, double x) { return at(i).x < x; });
+        for (; stop != used_.end() && at(*stop).x <= box.high.x + tolerance::weld; ++stop) {
+            const int i = *stop;
             if (!box.holds(at(i), tolerance::weld)) continue;
             const Vec2 v = at(i) - a;
             const double along = dot(v, d) / l;
@@ -146,19 +197,33 @@ class Arrangement {
 
     int cover(Vec2 p) const {
         int sum = 0;
-        for (std::size_t i = 0; i < polygons_.size(); ++i)
+        for (const std::size_t i : strips_.near(p))
             if (boxes_[i].holds(p, 0) && covers(polygons_[i], p)) sum += polygons_[i].sign;
         return sum;
     }
 
-    /// Directed edges with border of this sign on their left and none on their right.
-    std::vector<Edge> border_edges(int sign) const {
-        std::vector<Edge> found;
+    /// How often the two sides of an edge are covered.
+    struct Sides {
+        int left = 0, right = 0;
+    };
+
+    std::vector<Sides> sides_of_edges() const {
+        std::vector<Sides> all;
+        all.reserve(edges_.size());
         for (const auto &[a, b] : edges_) {
-            const Vec2 m = 0.5 * (at(a) + at(b));
-            const Vec2 d = at(b) - at(a);
+            const Vec2 m = 0.5 * (at(a) + at(b)), d = at(b) - at(a);
             const Vec2 left = (aside / length(d)) * Vec2{-d.y, d.x};
-            const bool on_left = cover(m + left) == sign, on_right = cover(m - left) == sign;
+            all.push_back({cover(m + left), cover(m - left)});
+        }
+        return all;
+    }
+
+    /// Directed edges with border of this sign on their left and none on their right.
+    std::vector<Edge> border_edges(const std::vector<Sides> &sides, int sign) const {
+        std::vector<Edge> found;
+        for (std::size_t i = 0; i < edges_.size(); ++i) {
+            const auto [a, b] = edges_[i];
+            const bool on_left = sides[i].left == sign, on_right = sides[i].right == sign;
             if (on_left && !on_right) found.emplace_back(a, b);
             if (on_right && !on_left) found.emplace_back(b, a);
         }
@@ -243,6 +308,7 @@ class Arrangement {
     std::vector<Vec2> &points_;
     const std::vector<SignedPolygon> &polygons_;
     std::vector<Box2> boxes_; ///< of the polygons
+    Strips strips_{{}};
     std::vector<Edge> edges_;
     std::vector<int> used_;
 };

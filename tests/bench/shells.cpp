@@ -63,6 +63,19 @@ Shell round_house() {
     return shell;
 }
 
+Shell cabin() {
+    Shell shell = round_house();
+    shell.name = "Bench cabin";
+    shell.rounds.count = 11;
+    shell.rounds.pitch = mm(230);
+    shell.thickness = mm(260);
+    shell.notch.overhang = mm(300);
+    shell.notch.scribe = mm(3);
+    add(shell, "A", 1200, 0, 950, 2100);
+    add(shell, "C", 3400, 930, 1100, 1000);
+    return shell;
+}
+
 Shell hall() {
     Shell shell = bare(40);
     shell.name = "Bench hall";

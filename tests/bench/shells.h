@@ -11,6 +11,9 @@ Shell house();
 /// A small rectangle of round logs with saddles: some twenty pieces, since booleans take their time.
 Shell round_house();
 
+/// Eleven rounds of round logs with saddles, a door and a window: 59 pieces.
+Shell cabin();
+
 /// A cross of 40 rounds with openings in every wall: about 1,000 pieces.
 Shell hall();
 

@@ -65,7 +65,7 @@ std::set<std::string> words_on(const std::vector<Sheet> &sheets, const std::stri
 } // namespace
 
 TEST_CASE("no sheet of any demo has a clash, on any paper") {
-    for (const std::string &name : demo_names) {
+    for (const std::string &name : all_demo_names) {
         const LaidShell shell = demo(name);
         INFO(name);
         const Book book = whole_book(shell, full_options());

@@ -126,3 +126,50 @@ TEST_CASE("the packing list holds every log once, the last to be raised first") 
     for (std::size_t i = 0; i < tags.size(); ++i)
         CHECK(tags[i] == wanted[i]->tag);
 }
+
+namespace {
+
+std::string words_of(const std::vector<Sheet> &sheets) {
+    std::string all;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item)) all += text->words + "\n";
+    return all;
+}
+
+bool has(const std::string &all, const std::string &words) {
+    return all.find(words) != std::string::npos;
+}
+
+} // namespace
+
+TEST_CASE("a packing list of a wood that is not known has no weight, not one of nothing") {
+    const LaidShell shell = demo("one-room");
+    SheetOptions options = full_options();
+    options.weight = [](const Piece &, const Body &) { return std::optional<WeightNote>(); };
+    const std::string all = words_of(packing_list(shell.shell, shell.layout, shell.bodies, options));
+    CHECK(has(all, "not known: no weights are known of the wood"));
+    CHECK_FALSE(has(all, " kg"));
+    CHECK_FALSE(has(all, " lb"));
+}
+
+TEST_CASE("a sum of weights in which one is missing is not printed: it would be too low") {
+    const LaidShell shell = demo("one-room");
+    SheetOptions options = full_options();
+    options.weight = [&](const Piece &piece, const Body &body) -> std::optional<WeightNote> {
+        if (piece.tag == shell.layout.pieces.back().tag) return {};
+        return WeightNote{body.volume * 6e-7, body.volume * 8e-7, "eastern hemlock."};
+    };
+    const std::string all = words_of(packing_list(shell.shell, shell.layout, shell.bodies, options));
+    CHECK(has(all, "not known: no weights are known of the wood"));
+    CHECK_FALSE(has(all, "Weight, estimated"));
+}
+
+TEST_CASE("weights in the packing list carry their basis and their caution") {
+    const LaidShell shell = demo("one-room");
+    std::string all = words_of(packing_list(shell.shell, shell.layout, shell.bodies, full_options()));
+    std::replace(all.begin(), all.end(), '\n', ' ');
+    CHECK(has(all, "from heart to sap."));
+    CHECK(has(all, "no lift plan"));
+    CHECK(has(all, "licensed professional"));
+}

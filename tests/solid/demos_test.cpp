@@ -23,7 +23,7 @@ std::vector<std::filesystem::path> demos() {
 } // namespace
 
 TEST_CASE("No two pieces of a demo share wood, and every solid is valid and free of self-interference") {
-    REQUIRE(demos().size() >= 3);
+    REQUIRE(demos().size() >= 4);
     for (const auto &path : demos()) {
         INFO(path);
         const auto read = read_document_file(path);
@@ -39,7 +39,9 @@ TEST_CASE("No two pieces of a demo share wood, and every solid is valid and free
             CHECK(count_solids(solids[m].solid) == 1);
             CHECK(is_valid(solids[m].solid));
             CHECK(is_free_of_self_interference(solids[m].solid));
-            CHECK(volume(solids[m].solid) == Approx(bodies[m].volume).epsilon(1e-12));
+            // A body's volume is exact where nothing is round: see body.h.
+            const double off = bodies[m].rounds.empty() ? 1e-12 : 1e-4;
+            CHECK(volume(solids[m].solid) == Approx(bodies[m].volume).epsilon(off));
         }
     }
 }

@@ -46,6 +46,7 @@ class DeskTest : public QObject {
     void a_wall_moves_and_the_plan_stays_closed();
     void an_edit_is_undone_and_done_again_to_the_letter();
     void what_is_restated_reads_back_as_meant();
+    void round_logs_leave_no_air_in_their_elevation();
     void a_partition_comes_moves_and_goes();
     void a_new_opening_brings_no_warning();
     void a_floor_comes_is_changed_and_goes();
@@ -121,7 +122,7 @@ void DeskTest::an_edit_is_undone_and_done_again_to_the_letter() {
 }
 
 void DeskTest::what_is_restated_reads_back_as_meant() {
-    for (const char *demo : {"one-room", "ell-house", "long-house"}) {
+    for (const char *demo : {"one-room", "ell-house", "long-house", "round-cabin"}) {
         const auto document = std::get<Document>(open_document(demo_file(demo).toStdString()));
         const Shell before = *document.read().shell;
         Shell after = before;
@@ -137,6 +138,50 @@ void DeskTest::what_is_restated_reads_back_as_meant() {
         QVERIFY(std::holds_alternative<Document>(next));
         QVERIFY(*std::get<Document>(next).read().shell == after);
     }
+}
+
+namespace {
+
+bool within(const std::vector<Vec2> &ring, Vec2 p) {
+    bool in = false;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
+        if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
+            p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
+            in = !in;
+    return in;
+}
+
+int shapes_at(const ElevationScene &scene, Vec2 p) {
+    return static_cast<int>(std::count_if(scene.shapes.begin(), scene.shapes.end(), [&](const auto &shape) {
+        return std::any_of(shape.rings.begin(), shape.rings.end(),
+                           [&](const auto &ring) { return within(ring, p); });
+    }));
+}
+
+} // namespace
+
+void DeskTest::round_logs_leave_no_air_in_their_elevation() {
+    MainWindow window(kept());
+    window.show();
+    QVERIFY(window.open(demo_file("round-cabin")));
+    QVERIFY(settled(window));
+    for (const char *wall : {"A", "B", "P"}) {
+        window.selection().choose_wall(wall);
+        const ElevationScene &scene = window.elevation().scene();
+        for (double x = 20; x < scene.length; x += 130)
+            for (double z = 7; z < scene.height - 240; z += 23) {
+                const bool hole = std::any_of(scene.holes.begin(), scene.holes.end(), [&](const auto &h) {
+                    return h.box.grown(1).holds(sheets::Rect{x, z, x, z});
+                });
+                // ends that cross are scribed 3 mm clear of those they lie on
+                const bool wood = shapes_at(scene, {x, z}) > 0 || shapes_at(scene, {x, z + 4}) > 0;
+                if (!hole)
+                    QVERIFY2(wood, qPrintable(QStringLiteral("%1: %2, %3").arg(wall).arg(x).arg(z)));
+            }
+    }
+    window.selection().choose_wall("A");
+    QCOMPARE(window.elevation().scene().bores.size(), std::size_t(2));
+    QCOMPARE(window.elevation().scene().bores.front().mark, std::string("rod 1"));
 }
 
 void DeskTest::a_partition_comes_moves_and_goes() {

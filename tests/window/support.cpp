@@ -67,7 +67,8 @@ void keep_picture(QWidget &window, const QString &name) {
     constexpr int until_drawn = 400;
     QTest::qWait(until_drawn);
     const QPixmap picture = window.screen()->grabWindow(window.winId());
-    picture.save(QStringLiteral(ROUNDLAY_SCREENSHOTS "/%1.png").arg(name));
+    const QString file = QStringLiteral(ROUNDLAY_SCREENSHOTS "/%1.png").arg(name);
+    QVERIFY2(picture.save(file), qPrintable(file));
 }
 
 DialogCloser::DialogCloser() {

@@ -15,6 +15,33 @@ std::vector<const Piece *> loading_order(const Layout &layout) {
     return order;
 }
 
+constexpr const char *lifting_caution =
+    "An estimate from average values of the wood, no lift plan: single logs are heavier or lighter, and rain and snow "
+    "add. Weigh before lifting near a limit; local rules and a licensed professional decide.";
+
+/// Of all that is loaded; no figure where one of them is not known, since it would be too low.
+struct WeightSum {
+    double low = 0, high = 0;
+    std::string basis;
+    bool known = true;
+
+    void add(const std::optional<WeightNote> &weight) {
+        known = known && weight;
+        if (!weight) return;
+        low += weight->low_kg;
+        high += weight->high_kg;
+        basis = weight->basis;
+    }
+
+    std::vector<std::vector<std::string>> rows(const Words &words) const {
+        if (!known)
+            return {{"Weight", "not known: no weights are known of the wood that is stated. Weigh before lifting."}};
+        return {{"Weight, estimated", words.weight(low) + " to " + words.weight(high)},
+                {"Basis", basis},
+                {"Caution", lifting_caution}};
+    }
+};
+
 } // namespace
 
 std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
@@ -31,8 +58,8 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
             table.columns.push_back({"to", Across::right, 20});
     table.columns.push_back({"Raise", Across::right, 14});
     table.columns.push_back({"Loaded", Across::left, 16});
-    double volume = 0, low = 0, high = 0;
-    std::string basis;
+    double volume = 0;
+    WeightSum weight_sum;
     for (const Piece *piece : loading_order(layout)) {
         const Body &body = bodies.at(static_cast<std::size_t>(piece->model));
         volume += body.volume;
@@ -41,9 +68,9 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
                                      words.length(piece->blank.height),     words.volume(body.volume)};
         if (options.weight) {
             const auto weight = options.weight(*piece, body);
-            row.push_back(weight ? words.weight(weight->low_kg) : "unknown");
-            row.push_back(weight ? words.weight(weight->high_kg) : "unknown");
-            if (weight) low += weight->low_kg, high += weight->high_kg, basis = weight->basis;
+            row.push_back(weight ? words.weight(weight->low_kg) : "not known");
+            row.push_back(weight ? words.weight(weight->high_kg) : "not known");
+            weight_sum.add(weight);
         }
         row.push_back(std::to_string(piece->raise));
         row.emplace_back();
@@ -54,10 +81,8 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
     sum.title = "In all";
     sum.rows = {{"Pieces", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
     if (options.weight)
-        sum.rows.push_back({"Weight, estimated", words.weight(low) + " to " + words.weight(high)});
-    if (!basis.empty())
-        sum.rows.push_back(
-            {"Basis", basis + " An estimate, no lift plan: weigh before lifting near a limit."});
+        for (auto &row : weight_sum.rows(words))
+            sum.rows.push_back(std::move(row));
 
     std::vector<Page> pages{empty_page(size)};
     const LaidTable laid_sum(sum), laid(table);

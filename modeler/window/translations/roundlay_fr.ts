@@ -1879,6 +1879,10 @@
         <translation>Maison longue à porche rentrant</translation>
     </message>
     <message>
+        <source>Cabin of round logs with a partition</source>
+        <translation>Cabane en rondins avec une cloison</translation>
+    </message>
+    <message>
         <source>A shell of hewn logs, from the plan to the last peg</source>
         <translation>Une coque de pièces équarries, du plan à la dernière cheville</translation>
     </message>
@@ -1966,6 +1970,22 @@
     <message>
         <source>beam %1</source>
         <translation>poutre %1</translation>
+    </message>
+    <message>
+        <source>bolt %1</source>
+        <translation>boulon %1</translation>
+    </message>
+    <message>
+        <source>rod %1</source>
+        <translation>tirant %1</translation>
+    </message>
+    <message>
+        <source>wiring %1</source>
+        <translation>câblage %1</translation>
+    </message>
+    <message>
+        <source>hole %1</source>
+        <translation>trou %1</translation>
     </message>
     <message>
         <source>step %1</source>

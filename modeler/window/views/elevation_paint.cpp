@@ -1,4 +1,5 @@
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
@@ -65,6 +66,19 @@ void ElevationView::paint_logs(QPainter &painter) const {
         painter.setPen(
             QPen(tints().ink, std::max(1.0, peg.diameter * scale() / 3), Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(to_screen(peg.top), to_screen(peg.foot));
+    }
+    paint_bores(painter);
+}
+
+void ElevationView::paint_bores(QPainter &painter) const {
+    for (const auto &bore : scene_.bores) {
+        QPolygonF line;
+        for (const Vec2 &p : bore.points)
+            line << to_screen(p);
+        painter.setPen(QPen(tints().ink, 1.6, Qt::DashDotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolyline(line);
+        draw_label(painter, line.back() - QPointF(0, 12), kernel_words(bore.mark), tints().ink);
     }
 }
 

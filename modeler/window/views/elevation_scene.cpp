@@ -1,37 +1,80 @@
 #include "modeler/window/views/elevation_scene.h"
 
+#include "kernel/layout/bore_marks.h"
 #include "kernel/review/opening_facts.h"
 
 #include <algorithm>
+#include <cmath>
+#include <set>
 
 namespace roundlay::window {
 
 namespace {
 
-constexpr double faces_us = 0.99; // cosine: hewn faces may lean a little
-constexpr double in_face = 1;     // mm behind the outside face that still counts as in it
+constexpr double faces_us = 0.99;    // cosine: hewn faces may lean a little
+constexpr double end_faces_us = 0.3; // cosine: ends at corners that are not square
+constexpr double along_log = 0.6;    // cosine to its log: of an end
+constexpr double just = 1e-6;        // cosine: of a flat of a round log, seen at a glance
+constexpr double in_face = 1;        // mm behind the outside face that still counts as in it
 
 Vec2 seen(const WallPlace &wall, const Piece &piece, Vec3 point) {
     const Vec3 local = wall.frame.to_local(piece.frame.to_world(point));
     return {local.x, local.z};
 }
 
+/// Does the face look at whoever stands before the wall? Of a round log each flat of its surface that does.
+bool looks_at_us(const WallPlace &wall, const Piece &piece, const Body &body, const Face &face, bool own) {
+    const double toward = -dot(piece.frame.direction_to_world(face.plane.normal), wall.frame.y);
+    if (toward >= faces_us) return true;
+    if (!own) return toward >= end_faces_us && std::abs(face.plane.normal.x) >= along_log;
+    const auto round = static_cast<std::size_t>(face.plane.round);
+    return round > 0 && !body.rounds[round - 1].hollow && toward > just;
+}
+
+double nearest(const WallPlace &wall, const Piece &piece, const Body &body, const Face &face) {
+    double deep = 1e300;
+    for (const int vertex : face.loops.front())
+        deep = std::min(deep, wall.frame.to_local(piece.frame.to_world(body.hewn.vertices[static_cast<std::size_t>(vertex)])).y);
+    return deep;
+}
+
+/// What is left of the faces' sides where two of them meet in none: the flats of a round log are one shape.
+std::vector<std::vector<int>> outlines(const std::vector<const Face *> &faces) {
+    std::set<std::pair<int, int>> sides;
+    for (const Face *face : faces)
+        for (const std::vector<int> &loop : face->loops)
+            for (std::size_t i = 0; i < loop.size(); ++i) {
+                const int a = loop[i], b = loop[(i + 1) % loop.size()];
+                if (sides.erase({b, a}) == 0) sides.insert({a, b});
+            }
+    std::vector<std::vector<int>> rings;
+    while (!sides.empty()) {
+        std::vector<int> &ring = rings.emplace_back();
+        for (auto side = sides.begin(); side != sides.end(); side = sides.lower_bound({ring.back(), 0})) {
+            if (!ring.empty() && side->first != ring.back()) break;
+            if (ring.empty()) ring.push_back(side->first);
+            ring.push_back(side->second);
+            sides.erase(side);
+        }
+        ring.pop_back(); // it ends where it starts
+    }
+    return rings;
+}
+
 /// The parts of a piece's border that look at whoever stands before the wall, and stand in its face or before
 /// it.
 std::vector<std::vector<Vec2>> seen_rings(const WallPlace &wall, const Piece &piece, const Body &body,
                                           bool own) {
+    std::vector<const Face *> faces;
+    for (const Face &face : body.hewn.faces)
+        if (looks_at_us(wall, piece, body, face, own) &&
+            nearest(wall, piece, body, face) <= (own ? wall.thickness / 2 : in_face))
+            faces.push_back(&face);
     std::vector<std::vector<Vec2>> rings;
-    for (const Face &face : body.hewn.faces) {
-        const Vec3 normal = piece.frame.direction_to_world(face.plane.normal);
-        if (-dot(normal, wall.frame.y) < faces_us) continue;
-        const Vec3 first = body.hewn.vertices[static_cast<std::size_t>(face.loops.front().front())];
-        const double deep = wall.frame.to_local(piece.frame.to_world(first)).y;
-        if (deep > (own ? wall.thickness / 2 : in_face)) continue;
-        for (const std::vector<int> &loop : face.loops) {
-            std::vector<Vec2> &ring = rings.emplace_back();
-            for (const int vertex : loop)
-                ring.push_back(seen(wall, piece, body.hewn.vertices[static_cast<std::size_t>(vertex)]));
-        }
+    for (const std::vector<int> &loop : outlines(faces)) {
+        std::vector<Vec2> &ring = rings.emplace_back();
+        for (const int vertex : loop)
+            ring.push_back(seen(wall, piece, body.hewn.vertices[static_cast<std::size_t>(vertex)]));
     }
     return rings;
 }
@@ -56,6 +99,8 @@ void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wa
         scene.faces.push_back(piece.frame.origin.z);
         scene.faces.push_back(piece.frame.origin.z + piece.blank.height);
     }
+    std::stable_sort(scene.shapes.begin(), scene.shapes.end(),
+                     [](const auto &a, const auto &b) { return a.own && !b.own; });
     std::sort(scene.faces.begin(), scene.faces.end());
     scene.faces.erase(std::unique(scene.faces.begin(), scene.faces.end()), scene.faces.end());
 }
@@ -65,6 +110,20 @@ void add_pegs(ElevationScene &scene, const Layout &layout, const WallPlace &wall
         if (!is_log_of(layout.pieces[static_cast<std::size_t>(peg.upper)], scene.wall)) continue;
         const Vec3 top = wall.frame.to_local(peg.top);
         scene.pegs.push_back({{top.x, top.z}, {top.x, top.z - peg.length}, peg.diameter});
+    }
+}
+
+/// What a person placed, from log to log: it may drift.
+void add_bores(ElevationScene &scene, const ExportJob &job, const WallPlace &wall) {
+    for (const PlacedBore &bore : placed_bores(job.shell, job.layout)) {
+        if (bore.wall != scene.wall || bore.logs.empty()) continue;
+        ElevationScene::BoreLine line{bore.mark, {}};
+        for (const BoredLog &log : bore.logs) {
+            const Vec3 foot = wall.frame.to_local(log.foot);
+            line.points.push_back({foot.x, foot.z});
+            line.points.push_back({foot.x, foot.z + log.length});
+        }
+        scene.bores.push_back(std::move(line));
     }
 }
 
@@ -117,6 +176,7 @@ ElevationScene elevation_of(const State &state, const std::string &wall) {
         scene.round_lines.push_back(round * layout.pitch);
     add_shapes(scene, state.job, place);
     add_pegs(scene, layout, place);
+    add_bores(scene, state.job, place);
     add_timbers(scene, layout, place);
     add_holes(scene, state.job, wall);
     return scene;

@@ -33,11 +33,16 @@ struct ElevationScene {
         Vec2 top, foot;
         double diameter = 0;
     };
+    struct BoreLine {
+        std::string mark;         ///< "rod 1", as on paper
+        std::vector<Vec2> points; ///< from its foot up
+    };
     int wall = -1;
     double length = 0, height = 0;
-    std::vector<Shape> shapes;
+    std::vector<Shape> shapes; ///< its own logs, then the ends that stand before them
     std::vector<Hole> holes;
     std::vector<PegLine> pegs;
+    std::vector<BoreLine> bores; ///< that a person placed
     std::vector<TimberEnd> timbers; ///< ends of joists and beams that lie in the wall, behind its face
     std::vector<double> round_lines; ///< heights
     std::vector<double> faces;       ///< heights of log faces of this wall

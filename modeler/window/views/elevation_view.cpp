@@ -80,9 +80,9 @@ const ElevationScene::Hole *ElevationView::hole_at(Vec2 at) const {
 }
 
 int ElevationView::piece_at(Vec2 at) const {
-    for (const auto &shape : scene_.shapes)
-        for (const auto &ring : shape.rings)
-            if (inside(ring, at)) return shape.piece;
+    for (auto shape = scene_.shapes.rbegin(); shape != scene_.shapes.rend(); ++shape) // the foremost first
+        for (const auto &ring : shape->rings)
+            if (inside(ring, at)) return shape->piece;
     return -1;
 }
 

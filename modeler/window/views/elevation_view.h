@@ -55,6 +55,7 @@ class ElevationView : public DrawingView {
     void paint_logs(QPainter &painter) const;
     void paint_rounds(QPainter &painter) const;
     void paint_holes(QPainter &painter) const;
+    void paint_bores(QPainter &painter) const;
     void draw_name(QPainter &painter, const QRectF &box, const QString &name) const;
     void paint_measures(QPainter &painter, const sheets::Rect &box) const;
 

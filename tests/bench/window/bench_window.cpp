@@ -1,8 +1,8 @@
 // What a hand waits for: a step of a drag with its parts, a frame of an orbit, and the start. Reported with
 // ratios to the plain way in the same process; no gate.
 //
-//   bench_window [--once | --live]     --once: few runs, without the shell of 1,000 pieces; --live: the drag
-//   alone, long
+//   bench_window [--once | --live | --round]     --once: few runs, without the shell of 1,000 pieces; --live: the
+//   drag alone, long; --round: of round logs alone
 #include "exporters/picture/renderer.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
@@ -166,14 +166,14 @@ template <typename View> void put_up(View &view) {
 
 /// As a hand does it: each step goes by the desk, the workshop's thread, the event loop and every view that
 /// is open, and the clock stops when the last view has painted.
-void report_live_drag(MainWindow &window, int steps) {
-    window.begin(bench::house(), "bench");
+void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
+    window.begin(shell, "bench");
     wait_for(window);
     window.selection().choose_opening(window.desk().standing()->job.shell, 0);
     QTest::qWait(500);
     SceneView &view = *window.model().view();
     QElapsedTimer timer;
-    std::vector<double> asked, known, told, painted, commands;
+    std::vector<double> asked, known, told, painted, commands, bodies, reviewed, meshes;
     double at_state = 0, at_told = 0;
     // The first listener and the last one: all panels and views are asked between them.
     QObject first;
@@ -189,7 +189,11 @@ void report_live_drag(MainWindow &window, int steps) {
         asked.push_back(milliseconds(timer));
         while (!window.desk().is_current())
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 1);
-        at_state = window.desk().state()->times.all();
+        const Times &times = window.desk().state()->times;
+        at_state = times.all();
+        bodies.push_back(times.bodies);
+        reviewed.push_back(times.review);
+        meshes.push_back(times.models);
         if (!QTest::qWaitFor([&] { return swapped; }, 2000)) std::puts("  (a step was not painted in time)");
         painted.push_back(milliseconds(timer));
         known.push_back(at_state);
@@ -197,9 +201,9 @@ void report_live_drag(MainWindow &window, int steps) {
         commands.push_back(view.last_frame_ms());
     }
     window.desk().cancel();
-    std::printf("  live, %d steps: edit and restate %.1f, worked out aside %.1f, all views told after %.1f, "
-                "all painted after %.1f ms (of it the model's frame %.1f)\n",
-                steps, median(asked), median(known), median(told), median(painted), median(commands));
+    std::printf("  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, review %.1f, "
+                "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame %.1f)\n",
+                lay_out(shell).pieces.size(), steps, median(asked), median(known), median(bodies), median(reviewed), median(meshes), median(told), median(painted), median(commands));
 }
 
 void report_orbit(const Shell &shell, int frames) {
@@ -259,6 +263,7 @@ void report_start(const QString &folder) {
 
 int main(int argc, char **argv) {
     const bool live = argc > 1 && std::strcmp(argv[1], "--live") == 0; // for a profiler
+    const bool round = argc > 1 && std::strcmp(argv[1], "--round") == 0;
     const bool once = argc > 1 && std::strcmp(argv[1], "--once") == 0;
     QStandardPaths::setTestModeEnabled(true);
     prepare_application();
@@ -273,9 +278,10 @@ int main(int argc, char **argv) {
             return 1;
         }
         constexpr int few = 5, usual = 40, many = 200;
-        if (!live) report_drag(window, once ? few : usual);
-        report_live_drag(window, live ? many : once ? few : usual);
-        if (live) return 0;
+        if (!live && !round) report_drag(window, once ? few : usual);
+        if (!round) report_live_drag(window, bench::house(), live ? many : once ? few : usual);
+        report_live_drag(window, bench::cabin(), live ? many : few);
+        if (live || round) return 0;
     }
     report_orbit(bench::house(), once ? 3 : 20);
     if (!once) report_orbit(bench::hall(), 20);
