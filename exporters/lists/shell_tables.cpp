@@ -1,5 +1,7 @@
 #include "exporters/lists/shell_tables.h"
 
+#include "kernel/layout/courses.h"
+#include "kernel/layout/plan.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
@@ -108,6 +110,36 @@ Table floor_table(const Shell &shell, const Layout &layout) {
         row.emplace_back(has ? screen.basis : std::string("not screened"));
         table.rows.push_back(std::move(row));
     }
+    return table;
+}
+
+Table seam_table(const Shell &shell) {
+    Table table{{{"wall", "wall"},
+                 {"round", "round"},
+                 {"under_left", "under face, left"},
+                 {"top_left", "top, left"},
+                 {"under_right", "under face, right"},
+                 {"top_right", "top, right"},
+                 {"under_left_mm", ""},
+                 {"top_left_mm", ""},
+                 {"under_right_mm", ""},
+                 {"top_right_mm", ""}},
+                {}};
+    Layout layout;
+    lay_out_plan(shell, layout);
+    const auto courses =
+        layout.walls.empty() ? std::vector<std::vector<Course>>() : lay_out_courses(shell, layout);
+    constexpr int mm_exactly = 4;
+    for (std::size_t wall = 0; wall < courses.size(); ++wall)
+        for (const Course &c : courses[wall]) {
+            std::vector<Entry> row{layout.walls[wall].name, number(c.round, 0)};
+            const double heights[] = {c.datum.low + c.hollow, c.datum.high, c.far.low + c.hollow, c.far.high};
+            for (const double height : heights)
+                row.emplace_back(said(shell, height));
+            for (const double height : heights)
+                row.emplace_back(number(height, mm_exactly));
+            table.rows.push_back(std::move(row));
+        }
     return table;
 }
 

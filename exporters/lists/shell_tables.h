@@ -14,4 +14,9 @@ Table opening_table(const Shell &shell, const Layout &layout);
 /// rest on.
 Table floor_table(const Shell &shell, const Layout &layout);
 
+/// One row for each log of each wall, openings aside: where its wood lies over the foundation, at the wall's
+/// left and right end seen from outside. A sill or a head between one log's top and the next one's under face
+/// costs no sliver.
+Table seam_table(const Shell &shell);
+
 } // namespace roundlay

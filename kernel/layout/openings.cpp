@@ -252,7 +252,7 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
                 layout.findings.push_back(
                     {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
                      name_of(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
-                         (over ? "over" : "under") + " it; move its " + (over ? "top" : "sill") + " by " +
+                         (over ? "over it; raise its top by " : "under it; lower its sill by ") +
                          say(shell, left) + " to the seam, or leave at least " + say(shell, least_left_over),
                      subject("opening", cut.opening, over ? "height" : "sill")});
             }

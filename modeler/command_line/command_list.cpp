@@ -37,7 +37,8 @@ constexpr NamedTable tables[] = {
     {"order", [](const Listed &l) { return order_table(l.list); }},
     {"totals", [](const Listed &l) { return total_table(l.list); }},
     {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout); }},
-    {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout); }}};
+    {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout); }},
+    {"seams", [](const Listed &l) { return seam_table(l.shell); }}};
 
 Table chosen(const Listed &listed, const std::string &what) {
     std::vector<std::string> names;
@@ -84,6 +85,12 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     if (weights) text += weight_words(listed.list);
     if (what == "floors" && !listed.layout.timbers.empty())
         text += "\n" + wrapped(screen_floors(listed.shell, listed.layout).basis);
+    if (what == "seams")
+        text +=
+            "\n" +
+            wrapped(
+                "Heights are over the foundation. A sill or a head of an opening anywhere between one log's "
+                "top and the under face of the log over it leaves no sliver of wood.");
     if (what == "openings") text += "\n" + wrapped(std::string(settling_caution));
     return text;
 }
@@ -112,8 +119,10 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
     app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
-    app.add_option("WHAT", options->what,
-                   "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings or floors")
+    app.add_option(
+           "WHAT", options->what,
+           "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings, floors or seams "
+           "(heights at which a sill or head leaves no sliver)")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")

@@ -16,9 +16,10 @@ constexpr std::array<Command, 7> table = {{
      "  roundlay check cabin.roundlay                     findings with line numbers, and a summary\n"
      "  roundlay check cabin.roundlay --json | jq .findings\n",
      declare_check},
-    {"list", "Print the cut list",
+    {"list", "Print a list: cut list, pegs, sticks to order, openings, floors, seams",
      "  roundlay list cabin.roundlay                      distinct pieces, as a table\n"
      "  roundlay list cabin.roundlay order                what to order, by section and length\n"
+     "  roundlay list cabin.roundlay seams                where sills and heads leave no sliver of a log\n"
      "  roundlay list cabin.roundlay pieces --csv > pieces.csv\n",
      declare_list},
     {"export", "Make STEP, cut sheets, cut lists and pictures",

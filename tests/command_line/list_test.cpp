@@ -21,7 +21,7 @@ TEST_CASE("the cut list is a table for people with what its weights rest on") {
 }
 
 TEST_CASE("each list comes as CSV and as JSON with as many rows") {
-    for (const char *what : {"cut", "pieces", "pegs", "order", "totals", "openings", "floors"}) {
+    for (const char *what : {"cut", "pieces", "pegs", "order", "totals", "openings", "floors", "seams"}) {
         INFO(what);
         const Ran csv = run({"list", "-", what, "--csv"}, {.input = small_document()});
         const Ran json = run({"list", "-", what, "--json"}, {.input = small_document()});
@@ -56,4 +56,36 @@ TEST_CASE("a reader that goes away is fine, a full disk is not") {
     const Ran full = run({"list", "-"}, {.input = small_document(), .out_file = "/dev/full"});
     CHECK(full.code == 4);
     CHECK_THAT(full.err, ContainsSubstring("cannot write to the standard output"));
+}
+
+TEST_CASE("sills and heads at the listed seams leave no sliver, and others do") {
+    const std::string plain = run({"new", "-"}).out;
+    const auto seams = nlohmann::json::parse(run({"list", "-", "seams", "--json"}, {.input = plain}).out);
+    std::vector<nlohmann::json> logs;
+    for (const auto &row : seams)
+        if (row["wall"] == "B") logs.push_back(row);
+    REQUIRE(logs.size() == 12); // eleven rounds, the first and the last of them half logs
+    const auto window = [&](double sill, double head) {
+        return plain +
+               "[[opening]]\nkind = \"window\"\nwall = \"B\"\nfrom_left = \"2 m\"\nwidth = \"900 mm\"\nsill "
+               "= \"" +
+               std::to_string(sill) + " mm\"\nheight = \"" + std::to_string(head - sill) + " mm\"\n";
+    };
+    const auto slivers = [&](double sill, double head) {
+        const Ran ran = run({"check", "-"}, {.input = window(sill, head)});
+        INFO(ran.out);
+        CHECK(ran.code == 0);
+        std::string words;
+        for (const char *said : {"raise its top", "lower its sill"})
+            if (ran.out.find(said) != std::string::npos) words += said;
+        return words;
+    };
+    for (const std::size_t low : {1u, 3u}) {
+        const double sill = logs[low]["top_left_mm"], head = logs[low + 4]["under_left_mm"];
+        CHECK(slivers(sill, head).empty());
+        CHECK(slivers(sill + 25, head - 25).empty()); // the gap: to the next log's faces
+        CHECK(slivers(sill + 40, head) == "lower its sill");
+        CHECK(slivers(sill, logs[low + 4]["top_left_mm"].get<double>() - 15) == "raise its top");
+    }
+    CHECK_THAT(run({"list", "-", "seams"}, {.input = plain}).out, ContainsSubstring("leaves no sliver"));
 }

@@ -300,10 +300,10 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "sills that fall %1 through the wall cut their logs in two"),
     QT_TRANSLATE_NOOP(
         "kernel",
-        "%1 leaves only %2 of the log over it; move its top by %3 to the seam, or leave at least %4"),
+        "%1 leaves only %2 of the log over it; raise its top by %3 to the seam, or leave at least %4"),
     QT_TRANSLATE_NOOP(
         "kernel",
-        "%1 leaves only %2 of the log under it; move its sill by %3 to the seam, or leave at least %4"),
+        "%1 leaves only %2 of the log under it; lower its sill by %3 to the seam, or leave at least %4"),
     QT_TRANSLATE_NOOP("kernel",
                       "the island is %1 long; two grooves %2 deep leave too little of it; %3 at most"),
     QT_TRANSLATE_NOOP("kernel", "the log over it, %1, runs only %2 past its %3 jamb; %4 is asked for: move "

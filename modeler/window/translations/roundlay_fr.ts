@@ -2716,12 +2716,12 @@
         <translation>des appuis qui descendent de %1 à travers le mur coupent leurs pièces en deux</translation>
     </message>
     <message>
-        <source>%1 leaves only %2 of the log over it; move its top by %3 to the seam, or leave at least %4</source>
-        <translation>%1 ne laisse que %2 de la pièce au-dessus ; déplacez son haut de %3 jusqu’au joint, ou laissez au moins %4</translation>
+        <source>%1 leaves only %2 of the log over it; raise its top by %3 to the seam, or leave at least %4</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessus ; relevez son haut de %3 jusqu’au joint, ou laissez au moins %4</translation>
     </message>
     <message>
-        <source>%1 leaves only %2 of the log under it; move its sill by %3 to the seam, or leave at least %4</source>
-        <translation>%1 ne laisse que %2 de la pièce au-dessous ; déplacez son allège de %3 jusqu’au joint, ou laissez au moins %4</translation>
+        <source>%1 leaves only %2 of the log under it; lower its sill by %3 to the seam, or leave at least %4</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessous ; abaissez son allège de %3 jusqu’au joint, ou laissez au moins %4</translation>
     </message>
     <message>
         <source>the island is %1 long; two grooves %2 deep leave too little of it; %3 at most</source>
