@@ -1,7 +1,9 @@
 #include "exporters/lists/cut_list.h"
 
 #include "exporters/lists/cut_words.h"
-#include "kernel/trade/log_volume.h"
+#include "exporters/lists/table.h"
+#include "kernel/review/lifted.h"
+#include "kernel/trade/wood_physics.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,6 +63,27 @@ class Crossings {
     std::map<std::pair<std::string, End>, std::set<std::string>> known_;
 };
 
+std::string percent(double value) {
+    return number(value, 1).digits + " %";
+}
+
+/// From the moisture of cutting to 12 %, the middle of what wood comes to under a roof (common practice, no source).
+std::string shrinkage_words(const Wood &wood) {
+    constexpr double air_dry = 12;
+    const auto found = find_species(species_of(wood));
+    const auto *species = std::get_if<const Species *>(&found);
+    if (!species || wood.moisture.value_or(fibre_saturation) <= air_dry) return {};
+    const Shrinkage &s = (*species)->shrinkage;
+    const auto lost = [&](double whole) {
+        return partial_shrinkage(whole, air_dry) - partial_shrinkage(whole, wood.moisture.value_or(fibre_saturation));
+    };
+    std::string text = std::string((*species)->name) + ": " + percent(lost(s.radial)) + " (radial) to " +
+                       percent(lost(s.tangential)) + " (tangential) of heights and widths, none of lengths, by " +
+                       std::string(s.origin.source) + " (" + std::string(words(s.origin.mark)) + ") and Eq. 4-9";
+    if (!s.origin.conflict.empty()) text += ", though " + std::string(s.origin.conflict);
+    return text + "; walls settle by more than that";
+}
+
 class Collector {
   public:
     Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes)
@@ -70,9 +93,10 @@ class Collector {
 
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
-        const WeightEstimate weight = weigh(volume, shell_.wood);
-        return {kind_of(layout_, piece), piece.blank,    volume,
-                weight.low_kg,           weight.high_kg, cut_words(piece, style_)};
+        const Lifted l = lifted(shell_, piece, volume);
+        return {kind_of(layout_, piece), piece.blank,       volume,         l.piece.low_kg,
+                l.piece.high_kg,         l.blank.low_kg,    l.blank.high_kg, l.log.low_kg,
+                l.log.high_kg,           cut_words(piece, style_)};
     }
 
     PieceRow piece_row(const Piece &piece) const {
@@ -122,15 +146,20 @@ class Collector {
 
     std::vector<OrderRow> order() const {
         const double step = order_step(shell_.units).mm();
-        std::map<std::tuple<long long, long long, long long>, OrderRow> rows;
+        std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
         for (const Piece &piece : layout_.pieces) {
             const Blank &blank = piece.blank;
             const double length = std::ceil((blank.length - same_size) / step) * step;
-            OrderRow &row = rows[{-rank(blank.height), -rank(blank.width), -rank(length)}];
+            OrderRow &row = rows[{-rank(blank.height), -rank(blank.width), -rank(length), rank(small_end(piece))}];
             row.width = blank.width;
             row.height = blank.height;
             row.length = length;
-            row.least_round = least_round(blank.width, blank.height);
+            row.least_round = small_end(piece);
+            const Lifted l = lifted_of_length(shell_, piece, length);
+            row.blank_low_kg = l.blank.low_kg;
+            row.blank_high_kg = l.blank.high_kg;
+            row.log_low_kg = l.log.low_kg;
+            row.log_high_kg = l.log.high_kg;
             row.tags.push_back(piece.tag);
         }
         return values_of(std::move(rows));
@@ -165,7 +194,9 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
     const Collector collector(shell, layout, model_volumes);
     const WeightEstimate weight = weigh(0, shell.wood);
     CutList list{
-        shell.name, shell.units, weight.basis, weight.known, {}, {}, {}, {}, order_step(shell.units).mm()};
+        shell.name,          shell.units, weight.basis, weight_note(weight), shrinkage_words(shell.wood),
+        weight.known, {},          {},           {},                  {},
+        order_step(shell.units).mm()};
     for (const Piece &piece : layout.pieces)
         list.pieces.push_back(collector.piece_row(piece));
     for (const Model &model : layout.models)

@@ -15,6 +15,8 @@ struct Stick {
     Blank blank;
     double volume = 0;              ///< of the finished piece
     double low_kg = 0, high_kg = 0; ///< estimated, not rounded
+    double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut
+    double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
     std::vector<std::string> cuts;  ///< in words
 };
 
@@ -49,6 +51,7 @@ struct OrderRow {
     double width = 0, height = 0;
     double length = 0;      ///< rounded up to the step
     double least_round = 0; ///< least small-end diameter, straight and under the bark
+    double blank_low_kg = 0, blank_high_kg = 0, log_low_kg = 0, log_high_kg = 0; ///< as Stick, of one
     std::vector<std::string> tags;
 };
 
@@ -56,6 +59,8 @@ struct CutList {
     std::string shell;
     UnitSystem units = UnitSystem::metric;
     std::string weight_basis; ///< one sentence
+    std::string weight_note;  ///< with the caution, beside each weight
+    std::string shrinkage;    ///< what its wood loses in drying, with source; empty where that is not known
     bool weights_known = false;
     std::vector<PieceRow> pieces; ///< by wall, round, number
     std::vector<ModelRow> models; ///< by their first piece

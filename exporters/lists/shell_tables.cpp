@@ -33,8 +33,11 @@ std::string spans_of(const Shell &shell, const Timber &timber) {
 
 /// The columns of the screen, empty where there is none.
 std::vector<Entry> screened(const TimberScreen *s) {
-    if (!s) return std::vector<Entry>(8, Entry(std::string()));
-    return {number(s->live, stress_decimals),   number(s->total, stress_decimals),
+    if (!s) return std::vector<Entry>(9, Entry(std::string()));
+    std::string points;
+    for (const PointLoad &p : s->points)
+        points += (points.empty() ? "" : "; ") + number(p.force, 0).digits + " N at " + number(p.at, 0).digits + " mm";
+    return {number(s->live, stress_decimals),   number(s->total, stress_decimals), points,
             number(s->span, mm_decimals),       number(s->deflection, mm_decimals),
             number(s->span / s->deflection, 0), number(s->bending, stress_decimals),
             number(s->shear, stress_decimals),  number(s->bearing, stress_decimals)};
@@ -83,11 +86,12 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                  {"bearings", "bearings"},
                  {"live_n_per_mm", "live N/mm"},
                  {"total_n_per_mm", ""},
+                 {"from_other_timbers", ""},
                  {"screened_span_mm", ""},
                  {"live_deflection_mm", "bends mm"},
                  {"span_over_deflection", "span/"},
                  {"bending_mpa", "bending MPa"},
-                 {"shear_mpa", ""},
+                 {"shear_mpa", "shear MPa"},
                  {"bearing_mpa", "bearing MPa"},
                  {"basis", ""}},
                 {}};
@@ -107,7 +111,7 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                                said(shell, t.bearing_from) + "; " + said(shell, t.bearing_to)};
         for (Entry &entry : screened(has ? &*found : nullptr))
             row.push_back(std::move(entry));
-        row.emplace_back(has ? screen.basis : std::string("not screened"));
+        row.emplace_back(has ? screen.basis : std::string("not screened: no live_load is stated, or the species is not known"));
         table.rows.push_back(std::move(row));
     }
     return table;

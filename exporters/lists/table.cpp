@@ -16,8 +16,4 @@ Number number(double value, int decimals) {
     return {text == "-0" ? "0" : text};
 }
 
-Number rounded_up(double value) {
-    return number(std::ceil(value), 0);
-}
-
 } // namespace roundlay

@@ -16,8 +16,6 @@ struct Number {
 
 /// At most so many digits after the point, none that say nothing: 8.50 -> 8.5, 8.00 -> 8, -0 -> 0.
 Number number(double value, int decimals);
-/// Rounded up to a whole number, for what must not be underestimated.
-Number rounded_up(double value);
 
 using Entry = std::variant<std::string, Number, std::vector<std::string>>;
 

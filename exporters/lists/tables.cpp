@@ -44,13 +44,29 @@ void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
         {"estimated_weight_high_kg", metric ? "to" : ""},
         {"estimated_weight_low_lb", metric ? "" : "lb from"},
         {"estimated_weight_high_lb", metric ? "" : "to"},
+        {"estimated_blank_weight_low_kg", ""},
+        {"estimated_blank_weight_high_kg", metric ? "blank to" : ""},
+        {"estimated_blank_weight_low_lb", ""},
+        {"estimated_blank_weight_high_lb", metric ? "" : "blank to"},
+        {"estimated_round_log_weight_low_kg", ""},
+        {"estimated_round_log_weight_high_kg", metric ? "log to" : ""},
+        {"estimated_round_log_weight_low_lb", ""},
+        {"estimated_round_log_weight_high_lb", metric ? "" : "log to"},
+        {"weight_note", ""},
     };
     columns.insert(columns.end(), stick.begin(), stick.end());
 }
 
 Entry weight(const CutList &list, double in_unit) {
     if (!list.weights_known) return std::string();
-    return rounded_up(in_unit);
+    return number(shown_weight(in_unit), 0);
+}
+
+/// In kilograms, then in pounds.
+void add_weights(const CutList &list, double low_kg, double high_kg, Row &row) {
+    for (const double unit : {1.0, kg_per_pound})
+        for (const double kg : {low_kg, high_kg})
+            row.push_back(weight(list, kg / unit));
 }
 
 void add_stick(const CutList &list, const Stick &stick, Row &row) {
@@ -64,12 +80,12 @@ void add_stick(const CutList &list, const Stick &stick, Row &row) {
         number(b.length, mm_decimals),
         number(stick.volume / mm3_per_m3, volume_decimals),
         number(stick.volume / mm3_per_ft3, volume_decimals - 1),
-        weight(list, stick.low_kg),
-        weight(list, stick.high_kg),
-        weight(list, stick.low_kg / kg_per_pound),
-        weight(list, stick.high_kg / kg_per_pound),
     };
     row.insert(row.end(), cells.begin(), cells.end());
+    add_weights(list, stick.low_kg, stick.high_kg, row);
+    add_weights(list, stick.blank_low_kg, stick.blank_high_kg, row);
+    add_weights(list, stick.log_low_kg, stick.log_high_kg, row);
+    row.emplace_back(list.weight_note);
 }
 
 std::string butt_words(const ModelRow &row) {
@@ -163,6 +179,7 @@ Table peg_table(const CutList &list) {
 }
 
 Table order_table(const CutList &list) {
+    const bool metric = list.units == UnitSystem::metric;
     Table table{{{"quantity", "qty"},
                  {"width", "width"},
                  {"height", "height"},
@@ -172,14 +189,34 @@ Table order_table(const CutList &list) {
                  {"height_mm", ""},
                  {"length_mm", ""},
                  {"least_round_mm", ""},
+                 {"estimated_blank_weight_low_kg", ""},
+                 {"estimated_blank_weight_high_kg", metric ? "blank kg to" : ""},
+                 {"estimated_blank_weight_low_lb", ""},
+                 {"estimated_blank_weight_high_lb", metric ? "" : "blank lb to"},
+                 {"estimated_round_log_weight_low_kg", ""},
+                 {"estimated_round_log_weight_high_kg", metric ? "log kg to" : ""},
+                 {"estimated_round_log_weight_low_lb", ""},
+                 {"estimated_round_log_weight_high_lb", metric ? "" : "log lb to"},
+                 {"weight_note", ""},
+                 {"doyle_board_feet", ""},
+                 {"scribner_board_feet", ""},
+                 {"international_quarter_board_feet", metric ? "" : "Int. 1/4 bd ft"},
                  {"tags", "for"}},
                 {}};
-    for (const OrderRow &row : list.order)
-        table.rows.push_back({number(static_cast<double>(row.tags.size()), 0), said(list, row.width),
-                              said(list, row.height), said(list, row.length), said(list, row.least_round),
-                              number(row.width, mm_decimals), number(row.height, mm_decimals),
-                              number(row.length, mm_decimals), number(row.least_round, mm_decimals),
-                              row.tags});
+    for (const OrderRow &row : list.order) {
+        Row cells{number(static_cast<double>(row.tags.size()), 0), said(list, row.width),
+                  said(list, row.height), said(list, row.length), said(list, row.least_round),
+                  number(row.width, mm_decimals), number(row.height, mm_decimals),
+                  number(row.length, mm_decimals), number(row.least_round, mm_decimals)};
+        add_weights(list, row.blank_low_kg, row.blank_high_kg, cells);
+        add_weights(list, row.log_low_kg, row.log_high_kg, cells);
+        cells.emplace_back(list.weight_note);
+        const Length round = Length::mm(row.least_round), length = Length::mm(row.length);
+        for (const double feet : {doyle(round, length), scribner(round, length), international_quarter(round, length)})
+            cells.push_back(number(feet, 0));
+        cells.emplace_back(row.tags);
+        table.rows.push_back(std::move(cells));
+    }
     return table;
 }
 
@@ -228,18 +265,24 @@ void add_wood(const CutList &list, const Sums &sums, Table &table) {
         sums.longest->tag + ", " + said(list, sums.longest->stick.blank.length));
 }
 
-void add_weights(const CutList &list, const Sums &sums, Table &table) {
+void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
     const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
     if (list.weights_known && sums.heaviest) {
-        row("estimated low weight of all pieces", rounded_up(sums.low_kg), "kg");
-        row("estimated high weight of all pieces", rounded_up(sums.high_kg), "kg");
-        row("estimated high weight of the heaviest piece", rounded_up(sums.heaviest->stick.high_kg), "kg",
-            sums.heaviest->tag);
-        row("estimated high weight of the heaviest piece",
-            rounded_up(sums.heaviest->stick.high_kg / kg_per_pound), "lb", sums.heaviest->tag);
+        const Stick &most = sums.heaviest->stick;
+        row("estimated low weight of all pieces", weight(list, sums.low_kg), "kg");
+        row("estimated high weight of all pieces", weight(list, sums.high_kg), "kg");
+        for (const auto &[unit, name] : {std::pair(1.0, "kg"), std::pair(kg_per_pound, "lb")}) {
+            row("estimated high weight of the heaviest piece", weight(list, most.high_kg / unit), name, sums.heaviest->tag);
+            row("estimated high weight of its blank", weight(list, most.blank_high_kg / unit), name, sums.heaviest->tag);
+            row("estimated high weight of its round log", weight(list, most.log_high_kg / unit), name, sums.heaviest->tag);
+        }
     }
+    if (!list.shrinkage.empty()) row("shrinkage in drying to 12 %", std::string(), "", list.shrinkage);
+    row("log rules", std::string(), "",
+        "board feet of the order list are of the least round and the ordered length, by the formulas of Doyle (from "
+        "memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design");
     row("weight basis", std::string(), "", list.weight_basis);
     row("caution", std::string(), "", std::string(weight_caution));
     row("order lengths", std::string(), "",
@@ -252,7 +295,7 @@ Table total_table(const CutList &list) {
     Table table{{{"what", "what"}, {"amount", "amount"}, {"unit", "unit"}, {"note", "note"}}, {}};
     const Sums sums = sums_of(list);
     add_wood(list, sums, table);
-    add_weights(list, sums, table);
+    add_weight_sums(list, sums, table);
     return table;
 }
 

@@ -30,7 +30,7 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
         {"Logs", std::to_string(job.layout.pieces.size()) + ", " + std::to_string(job.layout.models.size()) +
                      " distinct"},
         {"Pegs", std::to_string(job.layout.pegs.size())},
-        {"Wood", job.shell.wood.species},
+        {"Wood", species_of(job.shell.wood) + (job.shell.wood.species.empty() ? ", as none is stated" : "")},
         {"Finished volume", words.volume(volume)},
     };
     const WeightEstimate weight = weigh(volume, job.shell.wood);

@@ -2,7 +2,7 @@
 
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "kernel/trade/weight.h"
+#include "kernel/review/lifted.h"
 
 #include <array>
 #include <chrono>
@@ -28,10 +28,11 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     sheets::SheetOptions options;
     options.paper = job.options.paper;
     options.fields.date = day_of(sheets::book_time());
-    options.weight = [&job](const Piece &, const Body &body) -> std::optional<sheets::WeightNote> {
-        const WeightEstimate weight = weigh(body.volume, job.shell.wood);
-        if (!weight.known) return {};
-        return sheets::WeightNote{weight.low_kg, weight.high_kg, weight.basis};
+    options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
+        const Lifted l = lifted(job.shell, piece, body.volume);
+        if (!l.piece.known) return {};
+        return sheets::WeightNote{l.piece.low_kg,  l.piece.high_kg, l.piece.basis, l.blank.low_kg,
+                                  l.blank.high_kg, l.log.low_kg,    l.log.high_kg};
     };
     return options;
 }

@@ -8,6 +8,11 @@ namespace {
 constexpr Word<BoreUse> uses[] = {
     {"bolt", BoreUse::bolt}, {"rod", BoreUse::rod}, {"wire", BoreUse::wire}, {"hole", BoreUse::hole}};
 
+constexpr Word<SettlingRuleName> rules[] = {{"13 mm in 300 mm", SettlingRuleName::per_300_mm},
+                                            {"6 percent", SettlingRuleName::six_percent},
+                                            {"4 percent", SettlingRuleName::four_percent},
+                                            {"3/16 in per log", SettlingRuleName::per_chinked_log}};
+
 StatedBore read_bore(Reading &reading, TableReader &table, const Shell &shell) {
     StatedBore bore;
     table.text("name", bore.name);
@@ -42,6 +47,8 @@ void read_shell_trim(Reading &reading, TableReader &document, Shell &shell) {
     table.length("spline_depth", shell.trim.spline_depth, bounds::short_gap);
     table.slope("sill_slope", shell.trim.sill_slope, false);
     table.length("settle_space", shell.trim.settle_space, bounds::short_gap);
+    SettlingRuleName rule{};
+    if (table.choice("settling", rule, rules)) shell.trim.settling = rule;
     table.length("header_bearing", shell.trim.header_bearing, bounds::short_gap);
     if ((shell.trim.spline_width.mm() > 0) != (shell.trim.spline_depth.mm() > 0))
         reading.error(table.place(), "a spline groove needs a width and a depth",

@@ -112,6 +112,7 @@ StatedKeys trim_keys(const Shell &shell, UnitSystem units) {
         .key("spline_depth", trim.spline_depth)
         .key("sill_slope", trim.sill_slope)
         .key("settle_space", trim.settle_space)
+        .key("settling", trim.settling)
         .key("header_bearing", trim.header_bearing)
         .take();
 }
@@ -132,7 +133,7 @@ StatedKeys pegs_keys(const Shell &shell, UnitSystem units) {
 }
 
 StatedKeys wood_keys(const Shell &shell, UnitSystem units) {
-    return Stating(units).key("species", shell.wood.species).key("moisture", shell.wood.moisture).take();
+    return Stating(units).name("species", shell.wood.species).key("moisture", shell.wood.moisture).take();
 }
 
 StatedKeys keys_of(const Wall &wall, UnitSystem units) {

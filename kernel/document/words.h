@@ -12,6 +12,7 @@ const char *word(OpeningKind kind);
 const char *word(LogEnd end);
 inline const char *word(Finish finish) { return name_of(finish); }
 inline const char *word(Fabric fabric) { return name_of(fabric); }
+inline const char *word(SettlingRuleName rule) { return name_of(rule); }
 const char *word(PocketKind kind);
 const char *word(BoreUse use);
 

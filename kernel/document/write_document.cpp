@@ -195,7 +195,10 @@ void Writer::pegs() {
 void Writer::wood() {
     gap();
     header("[wood]");
-    line("species", toml_text(shell_.wood.species));
+    if (shell_.wood.species.empty())
+        comment("species = \"eastern hemlock\" # for weights and spans; left out, that is taken and said to be");
+    else
+        line("species", toml_text(shell_.wood.species));
     if (shell_.wood.moisture)
         line("moisture", toml_text(*shell_.wood.moisture), "percent of ovendry mass");
     else

@@ -62,6 +62,7 @@ class FloorBuilder {
     bool build() {
         laid_at_.assign(plan_.timbers.size(), 0);
         first_piece_ = layout_.pieces.size();
+        first_timber_ = static_cast<int>(layout_.timbers.size());
         log_count_ = static_cast<std::size_t>(
             std::count_if(layout_.pieces.begin(), layout_.pieces.end(), [](const Piece &p) { return p.timber < 0; }));
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
@@ -134,16 +135,41 @@ class FloorBuilder {
         timber.load_width = t.load_width;
         timber.bearing_from = t.datum.bearing;
         timber.bearing_to = t.far.bearing;
+        timber.hold_from = hold_of(t, t.datum, 0);
+        timber.hold_to = hold_of(t, t.far, t.whole());
         std::vector<double> rests = t.rests;
         std::sort(rests.begin(), rests.end());
         double from = 0;
         for (const double rest : rests) {
-            const double half = plan_.timbers[beam_at(t, rest)].width_from / 2;
+            timber.rests.push_back(rest_of(t, rest));
+            const double half = timber.rests.back().width / 2;
             timber.spans.push_back(rest - half - from);
             from = rest + half;
         }
         timber.spans.push_back(t.clear() - from);
         return timber;
+    }
+
+    /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's face.
+    TimberHold hold_of(const PlannedTimber &t, const TimberEnd &end, double x) const {
+        const double face = x > 0 ? x - end.bearing : end.bearing;
+        TimberHold hold;
+        hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan_.tail * end.bearing : 0);
+        hold.full = std::max(t.height(x), t.height(face));
+        hold.height = end.height > 0 ? end.height : std::min(t.height(x), t.height(face));
+        if (end.carrier < 0) return hold;
+        const PlannedTimber &carrier = plan_.timbers[static_cast<std::size_t>(end.carrier)];
+        hold.carrier = first_timber_ + end.carrier;
+        hold.reach = carrier.across() ? t.from.x - carrier.from.x : t.from.y - carrier.from.y;
+        return hold;
+    }
+
+    TimberRest rest_of(const PlannedTimber &t, double at) const {
+        const std::size_t index = beam_at(t, at);
+        const PlannedTimber &beam = plan_.timbers[index];
+        const double middle = t.datum.bearing + at, half = beam.width_from / 2;
+        return {first_timber_ + static_cast<int>(index), at, t.from.x - beam.from.x, beam.width_from,
+                t.top - beam.top, std::max(t.height(middle - half), t.height(middle + half))};
     }
 
     void refuse(std::size_t i, const std::string &where, const std::string &message, const std::string &key) {
@@ -302,6 +328,7 @@ class FloorBuilder {
     std::vector<std::string> tags_;
     std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
     std::size_t first_piece_ = 0; ///< of its own timbers
+    int first_timber_ = 0;
     std::size_t log_count_ = 0;   ///< of the walls: they are the first pieces
     bool good_ = true;
 };

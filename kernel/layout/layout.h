@@ -125,6 +125,25 @@ enum class TimberUse {
 /// "joist", "trimmed joist", "trimmer", "beam".
 const char *name_of(TimberUse use);
 
+/// What a timber's end lies in, and what is left of the timber there.
+struct TimberHold {
+    int carrier = -1;    ///< index into Layout::timbers; -1: a wall
+    double neck = 0;     ///< its width at the face of the carrier: less than the timber's where the end is tailed
+    double height = 0;   ///< of its end: less than `full` where wood is cut away under it
+    double full = 0;     ///< the timber's own height there
+    double reach = 0;    ///< where it is held in the carrier, along that one's clear length from its `from`; 0 in a wall
+};
+
+/// A beam that a timber runs over.
+struct TimberRest {
+    int beam = 0;      ///< index into Layout::timbers
+    double at = 0;     ///< the beam's middle, along the timber's clear length from its `from`
+    double reach = 0;  ///< where the timber lies on the beam, along that one's clear length from its `from`
+    double width = 0;  ///< of the beam
+    double height = 0; ///< of the timber over the beam: less than `full` where it is cut from under it
+    double full = 0;   ///< the timber's own height there
+};
+
 /// A joist or another timber of a floor, over its piece.
 struct Timber {
     TimberUse use = TimberUse::joist;
@@ -134,6 +153,8 @@ struct Timber {
     std::vector<double> spans; ///< clear, from bearing to bearing
     double load_width = 0;     ///< how wide a strip of floor it carries
     double bearing_from = 0, bearing_to = 0; ///< how far its ends lie in what carries them
+    TimberHold hold_from, hold_to;
+    std::vector<TimberRest> rests; ///< from its `from` on: one less than its spans
     double laid_at = 0;        ///< its place in the raise: as if its middle were this high
 };
 

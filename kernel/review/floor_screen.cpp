@@ -1,7 +1,7 @@
 #include "kernel/review/floor_screen.h"
 
-#include "kernel/trade/joist.h"
 #include "kernel/trade/species.h"
+#include "kernel/trade/weight.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +11,7 @@ namespace roundlay {
 namespace {
 
 constexpr double n_per_mm2 = 1e-3; ///< 1 kPa
+constexpr double gravity = 9.80665; ///< m/s2, standard
 
 /// Its least section: joists of tapered logs are thinner at the tip.
 Blank least_section(const Piece &piece) {
@@ -30,60 +31,214 @@ Blank least_section(const Piece &piece) {
     return least;
 }
 
-bool carries_points(const Piece &piece, TimberUse use) {
-    return use != TimberUse::trimmer && std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
-               return std::holds_alternative<PocketCut>(cut);
-           });
+/// How deep housings for other timbers go into its two sides, together.
+double housed(const Piece &piece) {
+    double right = 0, left = 0;
+    for (const Cut &cut : piece.cuts)
+        if (const auto *pocket = std::get_if<PocketCut>(&cut)) {
+            double &side = pocket->y_face < pocket->y_back ? right : left;
+            side = std::max(side, std::abs(pocket->y_back - pocket->y_face));
+        }
+    return right + left;
 }
 
-TimberScreen screen(const Floor &floor, const Timber &timber, const Piece &piece, double elasticity) {
-    const Blank section = least_section(piece);
-    TimberScreen s;
-    s.width = section.width;
-    s.height = section.height;
-    const double bearing = std::min(timber.bearing_from, timber.bearing_to);
-    s.span = *std::max_element(timber.spans.begin(), timber.spans.end()) + bearing;
-    s.live = *floor.live_load * n_per_mm2 * timber.load_width;
-    s.total = s.live + floor.dead_load.value_or(0) * n_per_mm2 * timber.load_width;
-    s.elasticity = elasticity;
-    const JoistSection wood = rectangular(s.width, s.height);
-    s.deflection = deflection_by_bending({s.live, s.span}, wood, elasticity);
-    s.bending = bending_stress({s.total, s.span}, wood);
-    s.shear = shear_stress({s.total, s.span}, wood);
-    s.bearing = bearing_stress({s.total, s.span}, s.width, bearing);
-    return s;
+/// What one timber lays on another.
+struct Landed {
+    double at = 0; ///< along the carrier's clear length
+    double live = 0, total = 0;
+};
+
+/// One timber under its loads, its spans from middle to middle of its bearings.
+class Loaded {
+  public:
+    Loaded(const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed) : timber_(timber) {
+        supports_.push_back(-timber.bearing_from / 2);
+        for (const TimberRest &rest : timber.rests)
+            supports_.push_back(rest.at);
+        supports_.push_back(length(timber.to - timber.from) + timber.bearing_to / 2);
+        for (std::size_t k = 0; k + 1 < supports_.size(); ++k) {
+            const double from = supports_[k], span = supports_[k + 1] - from;
+            live_.push_back({span, even.live, {}});
+            total_.push_back({span, even.total, {}});
+            const bool last = k + 2 == supports_.size();
+            for (const Landed &l : landed) {
+                if (l.at < from || (l.at >= supports_[k + 1] && !last)) continue;
+                live_.back().points.push_back({l.at - from, l.live});
+                total_.back().points.push_back({l.at - from, l.total});
+            }
+        }
+    }
+
+    std::size_t supports() const { return supports_.size(); }
+
+    /// What lies on a support; live and total.
+    Landed on_support(std::size_t k) const { return {0, reaction(live_, k), reaction(total_, k)}; }
+
+    void judge(TimberScreen &s, double housing) const {
+        const double inertia = section_inertia(s.width, s.height), net = s.width - housing;
+        double worst = -1;
+        for (std::size_t k = 0; k < live_.size(); ++k) {
+            const double bends = most_deflection(live_[k], s.elasticity, inertia);
+            if (bends / live_[k].span > worst) {
+                worst = bends / live_[k].span;
+                s.span = live_[k].span;
+                s.deflection = bends;
+            }
+            s.bending = std::max(s.bending, largest_moment(total_[k]) / section_modulus(net, s.height));
+            for (const double v : {left_reaction(total_[k]), right_reaction(total_[k])})
+                s.shear = std::max(s.shear, shear_stress(v, net, s.height));
+        }
+        judge_end(s, timber_.hold_from, timber_.bearing_from, reaction(total_, 0));
+        judge_end(s, timber_.hold_to, timber_.bearing_to, reaction(total_, supports_.size() - 1));
+        for (std::size_t i = 0; i < timber_.rests.size(); ++i)
+            judge_rest(s, timber_.rests[i], net, i);
+    }
+
+  private:
+    static double reaction(const std::vector<SpanLoad> &spans, std::size_t k) {
+        if (k == 0) return left_reaction(spans.front());
+        if (k == spans.size()) return right_reaction(spans.back());
+        return reaction_between(spans[k - 1], spans[k]);
+    }
+
+    static void judge_end(TimberScreen &s, const TimberHold &hold, double bearing, double force) {
+        s.shear = std::max(s.shear, notched_shear_stress(force, hold.neck, hold.full, hold.height));
+        s.bearing = std::max(s.bearing, bearing_stress(force, hold.neck, bearing));
+    }
+
+    /// Where it runs over a beam it may be cut from below.
+    void judge_rest(TimberScreen &s, const TimberRest &rest, double net, std::size_t i) const {
+        const SpanLoad &before = total_[i], &behind = total_[i + 1];
+        const double left = std::min(rest.height, s.height);
+        s.bending = std::max(s.bending, moment_between(before, behind) / section_modulus(net, left));
+        s.shear = std::max(s.shear, notched_shear_stress(shear_between(before, behind), net,
+                                                         std::max(s.height, rest.full), left));
+        s.bearing = std::max(s.bearing, bearing_stress(reaction_between(before, behind), s.width, rest.width));
+    }
+
+    const Timber &timber_;
+    std::vector<double> supports_; ///< along the clear length
+    std::vector<SpanLoad> live_, total_;
+};
+
+/// Takes the timbers of all floors from what is carried to what carries.
+class Screener {
+  public:
+    Screener(const Shell &shell, const Layout &layout, const Species &species)
+        : shell_(shell), layout_(layout), species_(species), landed_(layout.timbers.size()) {}
+
+    std::vector<TimberScreen> all() {
+        std::vector<TimberScreen> screens;
+        for (std::size_t i = layout_.timbers.size(); i-- > 0;) // a carrier comes before what it carries
+            if (shell_.floors[static_cast<std::size_t>(layout_.timbers[i].floor)].live_load)
+                screens.push_back(screen(i));
+        std::reverse(screens.begin(), screens.end());
+        return screens;
+    }
+
+  private:
+    TimberScreen screen(std::size_t i) {
+        const Timber &timber = layout_.timbers[i];
+        const Piece &piece = layout_.pieces[static_cast<std::size_t>(timber.piece)];
+        TimberScreen s = unloaded(piece);
+        s.timber = static_cast<int>(i);
+        load(s, timber, piece, landed_[i].empty());
+        for (const Landed &l : landed_[i])
+            s.points.push_back({l.at, l.total});
+        const Loaded loaded(timber, s, landed_[i]);
+        loaded.judge(s, housed(piece));
+        hand_on(timber, loaded);
+        return s;
+    }
+
+    TimberScreen unloaded(const Piece &piece) const {
+        const Blank section = least_section(piece);
+        TimberScreen s;
+        s.width = section.width;
+        s.height = section.height;
+        s.elasticity = species_.bending.elasticity_green;
+        return s;
+    }
+
+    /// Beams and trimmers get theirs from what lies on them; a trimmer that carries nothing, from the boards.
+    void load(TimberScreen &s, const Timber &timber, const Piece &piece, bool carries_none) const {
+        const Floor &floor = shell_.floors[static_cast<std::size_t>(timber.floor)];
+        const bool by_others = timber.use == TimberUse::beam || timber.use == TimberUse::trimmer;
+        const double strip = by_others && !carries_none ? 0 : timber.load_width;
+        s.live = *floor.live_load * n_per_mm2 * strip;
+        const double own = weigh(piece.blank.width * piece.blank.height, shell_.wood).high_kg * gravity;
+        s.total = s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip + own;
+    }
+
+    void hand_on(const Timber &timber, const Loaded &loaded) {
+        const auto land = [&](int carrier, double at, std::size_t support) {
+            if (carrier < 0) return;
+            Landed landed = loaded.on_support(support);
+            landed.at = at;
+            landed_[static_cast<std::size_t>(carrier)].push_back(landed);
+        };
+        land(timber.hold_from.carrier, timber.hold_from.reach, 0);
+        for (std::size_t i = 0; i < timber.rests.size(); ++i)
+            land(timber.rests[i].beam, timber.rests[i].reach, i + 1);
+        land(timber.hold_to.carrier, timber.hold_to.reach, loaded.supports() - 1);
+    }
+
+    const Shell &shell_;
+    const Layout &layout_;
+    const Species &species_;
+    std::vector<std::vector<Landed>> landed_; ///< by timber
+};
+
+std::string loads_of(const Shell &shell) {
+    std::string text;
+    const auto add = [&](const Floor &floor) {
+        const auto said = [](double kpa) {
+            std::string digits = std::to_string(kpa);
+            digits.erase(digits.find_last_not_of('0') + 1);
+            if (digits.back() == '.') digits.pop_back();
+            return digits + " kPa";
+        };
+        text += (text.empty() ? "" : "; ") + ("floor " + floor.name) + " live " + said(*floor.live_load) +
+                ", dead " + said(floor.dead_load.value_or(assumed_dead_load)) +
+                (floor.dead_load ? "" : " (none is stated, so 10 lb/ft2 rounded up is taken)");
+    };
+    for (const Floor &floor : shell.floors)
+        if (floor.live_load) add(floor);
+    return text;
 }
 
-std::string basis_of(const Species &species) {
-    return "simple span from middle to middle of the bearings, even load, least section: deflection 5 w L^4 "
-           "/ (384 E I) "
-           "under the live load, stresses M / S, 3 V / 2 A and V / (b x bearing) under live and dead load "
-           "(Wood Handbook "
-           "chapter 9); E of green clear " +
-           std::string(species.name) + " " + std::to_string(std::lround(species.bending.elasticity_green)) +
-           " MPa, " + std::string(species.bending.origin.source) +
-           ". Timbers that carry others at single points are not screened. " + std::string(joist_caution);
+std::string basis_of(const Shell &shell, const Species &species) {
+    const Origin &origin = species.bending.origin;
+    std::string text =
+        "Each span as a simple one from middle to middle of its bearings, least section: deflection 5 w L^4 / (384 E I) "
+        "for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under "
+        "the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings cut in it; "
+        "at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over the neck; "
+        "bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the beam "
+        "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry what the "
+        "others lay on them. Loads: " +
+        loads_of(shell) + "; and each timber's own weight, at the high end. E " +
+        std::to_string(std::lround(species.bending.elasticity_green)) + " MPa is a mean of small clear green " +
+        std::string(species.name) + ", no design value: sticks with knots bend more (" +
+        std::string(origin.source) + ", " + std::string(words(origin.mark));
+    if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);
+    text += ").";
+    if (shell.wood.species.empty()) text += " No species is stated: eastern hemlock is taken.";
+    return text + " Stresses are for the grade's design values, which are not known here. " +
+           std::string(joist_caution);
 }
 
 } // namespace
 
 FloorScreen screen_floors(const Shell &shell, const Layout &layout) {
     FloorScreen result;
-    const auto found = find_species(shell.wood.species);
+    const auto found = find_species(species_of(shell.wood));
     const auto *species = std::get_if<const Species *>(&found);
-    if (species) result.basis = basis_of(**species);
-    for (std::size_t i = 0; i < layout.timbers.size(); ++i) {
-        const Timber &timber = layout.timbers[i];
-        const Floor &floor = shell.floors[static_cast<std::size_t>(timber.floor)];
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
-        if (!floor.live_load) continue;
-        if (!species || carries_points(piece, timber.use)) {
-            result.unscreened.push_back(static_cast<int>(i));
-            continue;
-        }
-        result.timbers.push_back(screen(floor, timber, piece, (*species)->bending.elasticity_green));
-        result.timbers.back().timber = static_cast<int>(i);
-    }
+    const bool loaded = std::any_of(shell.floors.begin(), shell.floors.end(),
+                                    [](const Floor &f) { return f.live_load.has_value(); });
+    if (!species || !loaded || layout.timbers.empty()) return result;
+    result.basis = basis_of(shell, **species);
+    result.timbers = Screener(shell, layout, **species).all();
     return result;
 }
 

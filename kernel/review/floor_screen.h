@@ -3,38 +3,32 @@
 #pragma once
 
 #include "kernel/layout/layout.h"
+#include "kernel/trade/joist.h"
+#include "kernel/trade/span_load.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace roundlay {
 
-/// Of one timber, in newtons, millimetres and megapascals; by its longest span as a simple one under an even
-/// load, with its least section and the elasticity of green clear wood. A stated dead load holds the timber's
-/// own weight.
+/// Of one timber, in newtons, millimetres and megapascals: the worst of its spans, each as a simple one, with its least
+/// section and the elasticity of green clear wood. A span runs from the middle of one bearing to that of the next,
+/// which is not less than the NDS asks: clear span and half the bearing that is needed at each end.
 struct TimberScreen {
-    int timber = 0;  ///< index into Layout::timbers
-    double span = 0; ///< from middle to middle of its bearings
+    int timber = 0; ///< index into Layout::timbers
+    double span = 0;
     double width = 0, height = 0;
-    double live = 0, total = 0;                 ///< N/mm
-    double elasticity = 0;                      ///< MPa
-    double deflection = 0;                      ///< under the live load, bending and no shear
-    double bending = 0, shear = 0, bearing = 0; ///< stresses under the whole load
+    double live = 0, total = 0;    ///< even load, N/mm; total: with the dead load and its own weight
+    std::vector<PointLoad> points; ///< from other timbers, in all; along its clear length from its `from`
+    double elasticity = 0;         ///< MPa
+    double deflection = 0;         ///< under the live load, bending and no shear
+    double bending = 0, shear = 0, bearing = 0; ///< largest stresses under the whole load
 };
 
 struct FloorScreen {
-    std::vector<TimberScreen> timbers; ///< those of floors with a stated live load, of a known species
-    std::vector<int> unscreened; ///< timbers that carry others at single points, or of an unknown species
-    std::string basis;           ///< formulas, inputs, sources
+    std::vector<TimberScreen> timbers; ///< those of floors with a stated live load; none of an unknown species
+    std::string basis;                 ///< formulas, inputs, sources, caution
 };
-
-/// The share of its span that a floor joist may deflect under the live load: IRC R301.7, from memory.
-inline constexpr double deflection_limit = 360;
-
-/// The least length of a joist's end on wood: 38 mm, OBC joist end bearing article; 1.5 in, IRC R502.6 (from
-/// memory).
-inline constexpr double least_bearing = 38;
 
 FloorScreen screen_floors(const Shell &shell, const Layout &layout);
 

@@ -1,9 +1,11 @@
 #include "kernel/review/opening_facts.h"
 
 #include "kernel/layout/openings.h"
+#include "kernel/layout/text.h"
 #include "kernel/trade/settling.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -39,9 +41,26 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
     return best;
 }
 
-std::string basis_of(const SettlingRule &rule) {
-    return std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
-           std::string(rule.origin.source) + ")";
+/// A space worked out is rounded up to what is printed: never less than the rule.
+double shown_space(const Shell &shell, Length space) {
+    const double step = shell.units == UnitSystem::metric ? 1 : mm_per_inch / LengthStyle().denominator;
+    return std::ceil(space.mm() / step - 1e-9) * step;
+}
+
+/// "by 6 percent it would be 120 mm".
+std::string by(const Shell &shell, const SettlingRule &rule, Length height) {
+    return "by " + std::string(rule.name()) + " it would be " + say(shell, shown_space(shell, settling_space(height, rule)));
+}
+
+/// Which rule and why; where another one asks for more, what that would leave.
+std::string basis_of(const Shell &shell, const Opening &o, bool stated) {
+    const SettlingChoice choice = stated ? settling_by_wall(shell) : choose_settling(shell);
+    const SettlingRule &rule = *choice.rule, &longest = longest_settling_rule();
+    if (stated) return "as stated; " + by(shell, rule, o.height);
+    const std::string text = std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
+                             std::string(rule.origin.source) + ", " + std::string(words(rule.origin.mark)) +
+                             "), " + std::string(choice.why);
+    return rule.id == longest.id ? text : text + "; " + by(shell, longest, o.height);
 }
 
 } // namespace
@@ -49,7 +68,7 @@ std::string basis_of(const SettlingRule &rule) {
 std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout) {
     std::vector<OpeningFacts> all;
     if (layout.pieces.empty()) return all;
-    const SettlingRule &rule = settling_rules().front();
+    const SettlingRule &rule = *choose_settling(shell).rule;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         OpeningFacts facts;
@@ -62,8 +81,8 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
             facts.runs_right = l.to - (o.from_left + o.width).mm();
         }
         const Trim trim = trim_of(shell, o);
-        facts.settle_space = trim.settle_space.value_or(settling_space(o.height, rule)).mm();
-        facts.settle_basis = trim.settle_space ? "as stated" : basis_of(rule);
+        facts.settle_space = trim.settle_space ? trim.settle_space->mm() : shown_space(shell, settling_space(o.height, rule));
+        facts.settle_basis = basis_of(shell, o, trim.settle_space.has_value());
         all.push_back(std::move(facts));
     }
     return all;

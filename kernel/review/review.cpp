@@ -4,8 +4,8 @@
 #include "kernel/layout/corners.h"
 #include "kernel/layout/notch.h"
 #include "kernel/layout/text.h"
-#include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
+#include "kernel/review/review_parts.h"
 #include "kernel/review/water.h"
 
 #include <algorithm>
@@ -90,30 +90,6 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
     }
 }
 
-void check_floors(const Shell &shell, const Layout &layout, Findings &findings) {
-    const auto place = [&](const Timber &t) {
-        return "floor " + layout.floors[static_cast<std::size_t>(t.floor)].name + ", " + name_of(t.use) + " " + tag(layout, t.piece);
-    };
-    for (const Timber &t : layout.timbers) {
-        const double bearing = std::min(t.bearing_from, t.bearing_to);
-        if (bearing >= least_bearing) continue;
-        findings.push_back({Weight::warning, "bearing-short", place(t),
-                            "an end of it bears on " + say(shell, bearing) + " of wood; 38 mm (1 1/2 in) is the least that codes "
-                            "ask for, and local code decides",
-                            subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
-    }
-    for (const TimberScreen &s : screen_floors(shell, layout).timbers) {
-        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
-        if (s.deflection <= s.span / deflection_limit) continue;
-        findings.push_back({Weight::warning, "floor-springy", place(t),
-                            "it would bend " + say(shell, s.deflection) + " under the live load over a span of " +
-                                say(shell, s.span) + "; a " + std::to_string(static_cast<int>(deflection_limit)) +
-                                "th part is " + say(shell, s.span / deflection_limit) +
-                                ". A screen only: local code and a licensed professional decide",
-                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
-    }
-}
-
 } // namespace
 
 Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
@@ -124,7 +100,8 @@ Findings review(const Shell &shell, const Layout &layout, const std::vector<Body
     check_water(shell, layout, findings);
     check_headers(shell, layout, findings);
     check_bows(shell, layout, findings);
-    check_floors(shell, layout, findings);
+    review_wood(shell, findings);
+    review_floors(shell, layout, findings);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
     return findings;

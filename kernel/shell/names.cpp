@@ -2,6 +2,24 @@
 
 namespace roundlay {
 
+std::string species_of(const Wood &wood) {
+    return wood.species.empty() ? "eastern hemlock" : wood.species;
+}
+
+const char *name_of(SettlingRuleName rule) {
+    switch (rule) {
+    case SettlingRuleName::six_percent:
+        return "6 percent";
+    case SettlingRuleName::four_percent:
+        return "4 percent";
+    case SettlingRuleName::per_chinked_log:
+        return "3/16 in per log";
+    case SettlingRuleName::per_300_mm:
+        break;
+    }
+    return "13 mm in 300 mm";
+}
+
 const char *name_of(Finish finish) {
     switch (finish) {
     case Finish::sawn:

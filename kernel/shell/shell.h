@@ -193,11 +193,15 @@ struct FoundationStep {
     bool operator==(const FoundationStep &) const = default;
 };
 
+/// Rules by which the space over a frame is worked out; what they are is in kernel/trade/settling.h.
+enum class SettlingRuleName { per_300_mm, six_percent, four_percent, per_chinked_log };
+
 /// How openings are trimmed: what is cut for their frames, and the space that the logs need to come down.
 struct Trim {
     Length spline_width, spline_depth; ///< the upright groove in each jamb for its spline; a depth of 0 = none
     Slope sill_slope;                  ///< by which a window's sill falls outward, rise per run; level = none
     std::optional<Length> settle_space; ///< over each frame; not stated: by the settling of the logs beside it
+    std::optional<SettlingRuleName> settling; ///< by which rule that is; not stated: by the kind of wall and its moisture
     Length header_bearing = Length::mm(150); ///< a header log runs past its opening by this at both sides, at least
     bool operator==(const Trim &) const = default;
 };
@@ -249,7 +253,7 @@ struct Floor {
 };
 
 struct Wood {
-    std::string species = "eastern hemlock";
+    std::string species; ///< empty = not stated; then eastern hemlock is taken, and said to be (`species_of`)
     std::optional<double> moisture; ///< percent of ovendry mass; not stated = green
     bool operator==(const Wood &) const = default;
 };
@@ -278,6 +282,11 @@ struct Shell {
 /// The trim of one opening: its own where stated, else the shell's. Without a groove both its sizes are 0.
 Trim trim_of(const Shell &shell, const Opening &opening);
 
+/// The wood that weights and spans are worked out for.
+std::string species_of(const Wood &wood);
+
+/// "13 mm in 300 mm", "6 percent", "4 percent", "3/16 in per log": in documents and for people.
+const char *name_of(SettlingRuleName rule);
 /// "hewn", "sawn", "peeled": in documents and for people.
 const char *name_of(Finish finish);
 /// "new", "kept", "patched", "replacement".

@@ -1,56 +1,30 @@
 #include "kernel/trade/joist.h"
 
-#include <cmath>
-#include <numbers>
-
 namespace roundlay {
 
-using std::numbers::pi;
-
-JoistSection rectangular(double width, double height) {
-    const double area = width * height;
-    return {area, area * height / 6, area * height * height / 12, area * 5 / 6, 3.0 / 2};
+double section_modulus(double width, double height) {
+    return width * height * height / 6;
 }
 
-JoistSection round_section(double diameter) {
-    const double d2 = diameter * diameter;
-    return {pi / 4 * d2, pi / 32 * d2 * diameter, pi / 64 * d2 * d2, pi * 9 / 40 * d2, 4.0 / 3};
+double section_inertia(double width, double height) {
+    return section_modulus(width, height) * height / 2;
 }
 
-double moment(const JoistLoad &load) {
-    return load.per_length * load.span * load.span / 8;
+double shear_stress(double shear, double width, double height) {
+    return 3 * shear / (2 * width * height);
 }
 
-double shear(const JoistLoad &load) {
-    return load.per_length * load.span / 2;
+double notched_shear_stress(double shear, double width, double height, double left) {
+    const double part = height / left;
+    return shear_stress(shear, width, left) * part * part;
 }
 
-double bending_stress(const JoistLoad &load, const JoistSection &section) {
-    return moment(load) / section.modulus;
+double bearing_stress(double force, double width, double bearing_length) {
+    return force / (width * bearing_length);
 }
 
-double shear_stress(const JoistLoad &load, const JoistSection &section) {
-    return section.shear_factor * shear(load) / section.area;
-}
-
-double bearing_stress(const JoistLoad &load, double width, double bearing_length) {
-    return shear(load) / (width * bearing_length);
-}
-
-double deflection_by_bending(const JoistLoad &load, const JoistSection &section, double elasticity) {
-    return 5 * load.per_length * std::pow(load.span, 4) / (384 * elasticity * section.inertia);
-}
-
-double deflection_by_shear(const JoistLoad &load, const JoistSection &section, double shear_modulus) {
-    return load.per_length * load.span * load.span / (8 * shear_modulus * section.shear_area);
-}
-
-double span_by_bending(double per_length, const JoistSection &section, double stress) {
-    return std::sqrt(8 * stress * section.modulus / per_length);
-}
-
-double span_by_deflection(double per_length, const JoistSection &section, double elasticity, double part) {
-    return std::cbrt(384 * elasticity * section.inertia / (5 * per_length * part));
+NotchLimits notch_limits(double height) {
+    return {height / 6, height / 3, height / 4};
 }
 
 } // namespace roundlay

@@ -7,20 +7,25 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<SettlingRule, 3> rules = {{
-    {"13 mm in 300 mm",
+constexpr std::array<SettlingRule, 4> rules = {{
+    {SettlingRuleName::per_300_mm,
      13.0 / 300,
      "13 mm for each 300 mm of height",
      "least clearance above openings in walls of horizontal logs that can shrink",
      {Mark::seen, "Ontario Building Code, O. Reg. 332/12, Division B, section 9.37", ""}},
-    {"6 percent",
+    {SettlingRuleName::six_percent,
      0.06,
      "60 mm per metre; also quoted as 3/4 in per foot",
      "green round logs, scribed",
      {Mark::second_hand, "log building standards of 2000 for scribed round logs, settling",
       "3/4 in per foot is 6.25 %, and 6 % is 0.72 in per foot; the standard leaves hewn chinked dovetail "
       "out"}},
-    {"3/16 in per log",
+    {SettlingRuleName::four_percent,
+     0.04,
+     "about 4 cm per metre",
+     "fresh log walls",
+     {Mark::seen, "repair card of the Finnish heritage agency on moving log houses", ""}},
+    {SettlingRuleName::per_chinked_log,
      3.0 / 16 / 16,
      "3/16 in for each log of 12 in with its chink of 4 in",
      "hewn chinked walls",
@@ -32,6 +37,31 @@ constexpr std::array<SettlingRule, 3> rules = {{
 
 std::span<const SettlingRule> settling_rules() {
     return rules;
+}
+
+const SettlingRule &settling_rule(SettlingRuleName id) {
+    return *std::find_if(rules.begin(), rules.end(), [&](const SettlingRule &r) { return r.id == id; });
+}
+
+const SettlingRule &longest_settling_rule() {
+    return *std::max_element(rules.begin(), rules.end(),
+                             [](const SettlingRule &a, const SettlingRule &b) { return a.part < b.part; });
+}
+
+SettlingChoice settling_by_wall(const Shell &shell) {
+    if (shell.notch.kind != NotchKind::saddle)
+        return {&settling_rule(SettlingRuleName::per_300_mm),
+                "as the logs are not round ones scribed over one another; it is a code's least, for dry wood too"};
+    if (shell.wood.moisture && *shell.wood.moisture <= seasoned_moisture)
+        return {&settling_rule(SettlingRuleName::per_300_mm),
+                "as the logs are round and scribed, but stated at 19 % of moisture or less"};
+    return {&settling_rule(SettlingRuleName::six_percent),
+            "as the logs are round and scribed, and not stated to be seasoned"};
+}
+
+SettlingChoice choose_settling(const Shell &shell) {
+    if (shell.trim.settling) return {&settling_rule(*shell.trim.settling), "as the document says"};
+    return settling_by_wall(shell);
 }
 
 Length settling_space(Length height, const SettlingRule &rule) {

@@ -1,24 +1,43 @@
 // How far walls of horizontal logs come down as they dry, by the rules that are quoted.
 #pragma once
 
-#include "kernel/measure/measure.h"
+#include "kernel/shell/shell.h"
 #include "kernel/trade/origin.h"
 
 #include <span>
+#include <string>
 
 namespace roundlay {
 
 /// The space to leave above an opening, as a part of the height of wood beside it.
 struct SettlingRule {
-    std::string_view name;
+    SettlingRuleName id{};
     double part = 0;         ///< e.g. 13/300
     std::string_view quoted; ///< the rule's own wording, which need not say quite the same
     std::string_view scope;  ///< what it was written for
     Origin origin;
+
+    std::string_view name() const { return name_of(id); }
 };
 
-/// Which rule fits is the person's choice: print it with the result.
 std::span<const SettlingRule> settling_rules();
+const SettlingRule &settling_rule(SettlingRuleName id);
+const SettlingRule &longest_settling_rule();
+
+/// Wood at this moisture or less, in percent, counts as seasoned: "dry" of lumber standards (PS 20, from memory).
+inline constexpr double seasoned_moisture = 19;
+
+/// Which rule a shell's openings go by, and why. Print both with the result.
+struct SettlingChoice {
+    const SettlingRule *rule = nullptr;
+    std::string_view why;
+};
+
+/// The rule that a person stated, else that of the kind of wall.
+SettlingChoice choose_settling(const Shell &shell);
+/// Scribed round logs: the rule written for them, unless their wood is stated to be seasoned. Every other wall: a
+/// code's least, which none should go under for being dry.
+SettlingChoice settling_by_wall(const Shell &shell);
 
 /// Printed wherever a settling space is shown.
 inline constexpr std::string_view settling_caution =

@@ -30,6 +30,8 @@ struct GreenMoisture {
     double heart = 0;
     std::optional<double> sap; ///< not published for every species
     Origin origin;
+    std::optional<double> least = std::nullopt; ///< of single green boards, where that was published
+    std::string_view least_source = {};
 };
 
 /// Clear-wood means in bending, MPa.

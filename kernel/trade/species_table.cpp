@@ -70,7 +70,7 @@ constexpr std::array<Species, 17> table = {{
     {"western hemlock",
      {4.2, 7.8, 12.4, second_hand(t43_2021)},
      {0.42, 0.45, second_hand(t53_2021)},
-     GreenMoisture{85, 170, second_hand(t41_2021)},
+     GreenMoisture{85, 170, second_hand(t41_2021), 31.4, "USDA PNW-RN-530, 2003, seen"},
      {46, 78, 9000, 11300, second_hand(t53_2021)}},
     {"Douglas-fir (coast)",
      {4.8, 7.6, 12.4, seen(t43_2010)},

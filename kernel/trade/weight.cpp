@@ -32,13 +32,17 @@ std::string quoted(const Origin &origin) {
     return text;
 }
 
+constexpr const char *spread_words = "10 % to either side (coefficient of variation of specific gravity, Wood Handbook "
+                                     "chapter 5, from memory); the moisture of single logs varies more";
+
 std::string gravity_words(const Species &species) {
     return "specific gravity " + number(species.gravity.green) + " from " + quoted(species.gravity.origin);
 }
 
 Range between(const Species &species, double low, double high, std::string reason) {
     const double gravity = species.gravity.green;
-    return {density(gravity, low), density(gravity, high), std::move(reason)};
+    return {density(gravity, low) * (1 - spread_of_gravity), density(gravity, high) * (1 + spread_of_gravity),
+            std::move(reason) + ", " + spread_words};
 }
 
 Range green_range(const Species &species) {
@@ -57,6 +61,11 @@ Range green_range(const Species &species) {
                            ") to all hollows full of water at " + number(full) +
                            " % (Eq. 4-3), as none is published for sapwood");
     const auto [low, high] = std::minmax(moisture.heart, *moisture.sap);
+    if (moisture.least)
+        return between(species, *moisture.least, high,
+                       "from boards measured at " + number(*moisture.least) + " % (" +
+                           std::string(moisture.least_source) + ") to sapwood at " + number(high) + " % by " +
+                           quoted(moisture.origin));
     return between(species, low, high,
                    "from " + heart + " to sapwood at " + number(*moisture.sap) + " % by " +
                        quoted(moisture.origin));
@@ -65,15 +74,13 @@ Range green_range(const Species &species) {
 Range stated_range(const Species &species, double moisture) {
     const double middle = density_at(species.gravity.green, moisture);
     return {middle * (1 - spread_of_gravity), middle * (1 + spread_of_gravity),
-            "at the stated moisture of " + number(moisture) +
-                " %, 10 % to either side (coefficient of variation "
-                "of specific gravity, Wood Handbook chapter 5, from memory)"};
+            "at the stated moisture of " + number(moisture) + " %, " + spread_words};
 }
 
 } // namespace
 
 WeightEstimate weigh(double volume_mm3, const Wood &wood) {
-    const auto found = find_species(wood.species);
+    const auto found = find_species(species_of(wood));
     if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) return {0, 0, false, unknown->message};
     const Species &species = *std::get<const Species *>(found);
     const Range range = wood.moisture ? stated_range(species, *wood.moisture) : green_range(species);
@@ -84,7 +91,8 @@ WeightEstimate weigh(double volume_mm3, const Wood &wood) {
             state +
                 ": volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook Eq. 4-13 and "
                 "4-14; " +
-                gravity_words(species) + "; " + range.reason + "."};
+                gravity_words(species) + "; " + range.reason + "." +
+                (wood.species.empty() ? " No species is stated: eastern hemlock is taken." : "")};
 }
 
 } // namespace roundlay

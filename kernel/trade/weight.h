@@ -1,6 +1,7 @@
 // What a piece weighs, as a range with its reasons.
 #pragma once
 
+#include "kernel/measure/weights.h"
 #include "kernel/shell/shell.h"
 #include "kernel/trade/species.h"
 
@@ -8,8 +9,6 @@
 #include <string_view>
 
 namespace roundlay {
-
-inline constexpr double kg_per_pound = 0.45359237; // exact by definition (international pound, 1959)
 
 /// Printed wherever a weight is shown.
 inline constexpr std::string_view weight_caution =
@@ -24,8 +23,8 @@ struct WeightEstimate {
 };
 
 /// Kilograms per cubic metre, low and high, with the reasons; weights are this times the volume.
-/// Green: from heartwood to sapwood. Where no green moisture is published, from fibre saturation to all
-/// hollows full of water. A stated moisture: one coefficient of variation to either side.
+/// Green: from heartwood to sapwood, or from the driest boards published. Where no green moisture is published, from
+/// fibre saturation to all hollows full of water. To all of it one coefficient of variation to either side.
 WeightEstimate weigh(double volume_mm3, const Wood &wood);
 
 } // namespace roundlay

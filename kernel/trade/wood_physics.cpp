@@ -1,7 +1,6 @@
 #include "kernel/trade/wood_physics.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay {
 
@@ -36,21 +35,6 @@ double density_at(double green_gravity, double moisture) {
 
 double most_moisture(double green_gravity) {
     return 100 * (cell_wall - green_gravity) / (cell_wall * green_gravity);
-}
-
-double equilibrium_moisture(double celsius, double humidity) {
-    const double t = celsius;
-    const double w = 349 + 1.29 * t + 0.0135 * t * t;
-    const double k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
-    const double k1 = 6.27 - 0.00938 * t - 0.000303 * t * t;
-    const double k2 = 1.91 + 0.0407 * t - 0.000293 * t * t;
-    const double kh = k * humidity;
-    const double hydrated = (k1 * kh + 2 * k1 * k2 * kh * kh) / (1 + k1 * kh + k1 * k2 * kh * kh);
-    return 1800 / w * (kh / (1 - kh) + hydrated);
-}
-
-double strength_at(double at_12, double green, double moisture, double intersection) {
-    return at_12 * std::pow(at_12 / green, (12 - moisture) / (intersection - 12));
 }
 
 } // namespace roundlay

@@ -24,11 +24,4 @@ double density_at(double green_gravity, double moisture);
 /// Eq. 4-3: the most water wood can hold, every hollow filled.
 double most_moisture(double green_gravity);
 
-/// Eq. 4-5: the moisture wood comes to in still air. Degrees Celsius, relative humidity 0..1 (1 excluded).
-double equilibrium_moisture(double celsius, double humidity);
-
-/// Eq. 5-3: a strength at another moisture. `intersection` is Table 5-13's, 25 for most species. Valid up
-/// to `intersection`.
-double strength_at(double at_12, double green, double moisture, double intersection = 25);
-
 } // namespace roundlay

@@ -80,7 +80,7 @@ Table without_paragraphs(Table table, const std::string &what) {
 }
 
 std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
-    const bool weights = what == "cut" || what == "pieces" || what == "totals";
+    const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order";
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
     if (what == "floors" && !listed.layout.timbers.empty())

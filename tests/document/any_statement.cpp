@@ -192,6 +192,9 @@ Trim any_trim() {
     if (*inRange(0, 2) == 0) trim.spline_width = any_size(2000), trim.spline_depth = any_size(2000);
     if (*inRange(0, 2) == 0) trim.sill_slope = any_slope(false);
     if (*inRange(0, 2) == 0) trim.settle_space = any_gap(2000);
+    if (*inRange(0, 2) == 0)
+        trim.settling = *rc::gen::element(SettlingRuleName::per_300_mm, SettlingRuleName::six_percent,
+                                          SettlingRuleName::four_percent, SettlingRuleName::per_chinked_log);
     if (*inRange(0, 2) == 0) trim.header_bearing = any_gap(2000);
     return trim;
 }
@@ -267,7 +270,7 @@ Shell any_statements(const std::vector<Wall> &walls) {
         *inRange(1, 1'000'001) / 1e6, *inRange(0, 21), Length(), {}};
     if (*inRange(0, 2) == 0) shell.pegs.draw = any_gap(2000);
     if (*inRange(0, 2) == 0) shell.pegs.square = any_size(2000);
-    shell.wood.species = "x" + any_name();
+    if (*inRange(0, 4) != 0) shell.wood.species = "x" + any_name();
     if (*rc::gen::arbitrary<bool>()) shell.wood.moisture = *inRange(0, 300'000'001) / 1e6;
     return shell;
 }

@@ -59,9 +59,30 @@ TEST_CASE("weights are the volume times the density of the shell's wood") {
     CHECK(all.list.weights_known);
     for (const PieceRow &row : all.list.pieces) {
         // Eastern hemlock green heart 748.6 kg/m3 (FPL-GTR-282, Tables 4-1 and 5-3a with Eq. 4-14, derived).
-        CHECK(row.stick.low_kg == Approx(748.6 * row.stick.volume / 1e9));
-        CHECK(row.stick.high_kg == Approx(380 * 2.19 * row.stick.volume / 1e9));
+        CHECK(row.stick.low_kg == Approx(0.9 * 748.6 * row.stick.volume / 1e9));
+        CHECK(row.stick.high_kg == Approx(1.1 * 380 * 2.19 * row.stick.volume / 1e9));
+        // The blank that is lifted before it is cut, and the round log before that: larger by their volumes.
+        const Blank &b = row.stick.blank;
+        CHECK(row.stick.blank_high_kg == Approx(1.1 * 380 * 2.19 * b.length * b.width * b.height / 1e9));
+        CHECK(row.stick.log_high_kg > row.stick.blank_high_kg * 1.5); // a square is 2/pi of its round, less than that here
+        CHECK(row.stick.log_low_kg > row.stick.blank_low_kg);
     }
+}
+
+TEST_CASE("of a round log the stick itself is lifted: no squared blank") {
+    Shell shell = test::round_shell();
+    shell.logs.diameter = Length::mm(300);
+    const Collected all = collect(shell);
+    for (const PieceRow &row : all.list.pieces) {
+        // 300 mm at the small end, 1/2 in in 4 ft more at the butt, Smalian (worked example in tests/trade).
+        const double butt = 300 + row.stick.blank.length / 96;
+        const double volume = 3.14159265 / 8 * (300 * 300 + butt * butt) * row.stick.blank.length;
+        CHECK(row.stick.log_high_kg == Approx(1.1 * 380 * 2.19 * volume / 1e9));
+        CHECK(row.stick.blank_high_kg == row.stick.log_high_kg);
+        CHECK(row.stick.high_kg < row.stick.log_high_kg);
+    }
+    for (const OrderRow &row : all.list.order)
+        CHECK(row.least_round == Approx(300));
 }
 
 TEST_CASE("an unknown species leaves the weights out and says why") {

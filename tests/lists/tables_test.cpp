@@ -84,10 +84,20 @@ TEST_CASE("quantities, tags and totals agree") {
     double kg = 0;
     for (const PieceRow &row : list.pieces)
         kg += row.stick.high_kg;
-    CHECK(std::stod(totals.at("estimated high weight of all pieces kg")) == std::ceil(kg));
+    CHECK(std::stod(totals.at("estimated high weight of all pieces kg")) == shown_weight(kg));
     CHECK_THAT(notes.at("weight basis"), ContainsSubstring("Eq. 4-13 and 4-14"));
     CHECK_THAT(notes.at("caution"),
                ContainsSubstring("no lift plan") && ContainsSubstring("licensed professional"));
+}
+
+TEST_CASE("each row with a weight carries what it rests on and the caution, in files and for machines") {
+    const CutList list = list_of(test::plain_shell());
+    for (const Table &table : {model_table(list), piece_table(list), order_table(list)})
+        for (const auto &row : rows_of(table)) {
+            CHECK_THAT(row.at("weight_note"), ContainsSubstring("Eq. 4-13") && ContainsSubstring("no lift plan"));
+            CHECK(std::stod(row.at("estimated_round_log_weight_high_kg")) > std::stod(row.at("estimated_blank_weight_high_kg")));
+        }
+    CHECK_THAT(to_json(piece_table(list)), ContainsSubstring("no lift plan"));
 }
 
 TEST_CASE("weights are rounded up and left empty where they are not known") {

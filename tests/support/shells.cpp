@@ -343,6 +343,7 @@ Shell plain_shell() {
     shell.rounds.count = 4;
     shell.rounds.pitch = mm(230);
     shell.rounds.gap = mm(20);
+    shell.wood.species = "eastern hemlock";
     return shell;
 }
 

@@ -1,5 +1,6 @@
 // Against the Wood Handbook (USDA FPL). Marks: seen, second-hand, memory, derived; see kernel/trade/origin.h.
 #include "kernel/trade/species.h"
+#include "kernel/trade/weight.h"
 #include "kernel/trade/wood_physics.h"
 #include "tests/support/catch.h"
 
@@ -8,6 +9,8 @@
 using namespace roundlay;
 
 namespace {
+
+constexpr double kg_m3_per_lb_ft3 = 16.018463; // 0.45359237 kg over 0.3048^3 m3
 
 const Species &species(const char *name) {
     return *std::get<const Species *>(find_species(name));
@@ -19,7 +22,6 @@ TEST_CASE("density matches the published table") {
     CHECK(density(0.60, 12) == Approx(672).margin(0.5));  // FPL-GTR-282 Table 4-6a, second-hand
     CHECK(density(0.40, 100) == Approx(800).margin(0.5)); // FPL-GTR-282 Table 4-6a, second-hand
     CHECK(density(0.40, 12) == Approx(448).margin(0.5));  // forestry text citing FPL-GTR-190 ch. 4, seen
-    constexpr double kg_m3_per_lb_ft3 = 16.018463;        // 0.45359237 kg over 0.3048^3 m3
     CHECK(density(0.40, 12) / kg_m3_per_lb_ft3 == Approx(27.97).margin(0.005)); // the same text, seen
 }
 
@@ -54,18 +56,51 @@ TEST_CASE("densities of green wood match those worked out from the published tab
     }
 }
 
-TEST_CASE("published shipping weights lie between heartwood and sapwood") {
-    // Average green shipping weights of a published table, lb/ft3, seen. CONFLICT with heart-only figures:
-    // they mix heart and sap. Western hemlock is left out: 41 lb/ft3 lies under even its heartwood's 48.5.
+TEST_CASE("published shipping weights of green wood lie in the range that is printed") {
+    // Average green shipping weights of the Oregon Wood Innovation Center, lb/ft3, seen. CONFLICT with heart-only
+    // figures: they mix heart and sap, and western hemlock's 41 lies under even its heartwood's 48.5.
     const struct {
         const char *name;
         double green;
-    } cases[] = {{"Douglas-fir coast", 43}, {"western larch", 50}, {"Engelmann spruce", 36}};
-    constexpr double kg_m3_per_lb_ft3 = 16.018463;
+    } cases[] = {{"Douglas-fir coast", 43}, {"western larch", 50}, {"Engelmann spruce", 36}, {"western hemlock", 41}, {"subalpine fir", 45}};
     for (const auto &c : cases) {
-        const Species &s = species(c.name);
-        CHECK(c.green * kg_m3_per_lb_ft3 > density_at(s.gravity.green, s.moisture->heart));
-        CHECK(c.green * kg_m3_per_lb_ft3 < density_at(s.gravity.green, *s.moisture->sap));
+        INFO(c.name);
+        const auto range = weigh(1e9, {c.name, {}});
+        CHECK(c.green * kg_m3_per_lb_ft3 > range.low_kg);
+        CHECK(c.green * kg_m3_per_lb_ft3 < range.high_kg);
+    }
+}
+
+TEST_CASE("air-dry shipping weights of five western woods match within a twentieth, but for two that conflict") {
+    // The same table at 12 %, lb/ft3, seen, against Table 5-3a's gravity at 12 % x Eq. 4-14. CONFLICT: subalpine fir's 28
+    // is a quarter over the handbook's 22.4, Engelmann spruce's 27 a tenth over its 24.5.
+    const struct {
+        const char *name;
+        double dry;
+        bool agrees;
+    } cases[] = {{"Douglas-fir coast", 34, true},
+                 {"western larch", 36, true},
+                 {"western hemlock", 31, true},
+                 {"Engelmann spruce", 27, false},
+                 {"subalpine fir", 28, false}};
+    for (const auto &c : cases) {
+        INFO(c.name);
+        const double ours = density(species(c.name).gravity.at_12, 12) / kg_m3_per_lb_ft3;
+        CHECK((std::abs(ours / c.dry - 1) < 0.05) == c.agrees);
+        CHECK(std::abs(ours / c.dry - 1) < 0.21);
+        // What is printed for a stated 12 % holds the published figure wherever the two agree.
+        const auto range = weigh(1e9, {c.name, 12.0});
+        const bool held = c.dry * kg_m3_per_lb_ft3 > range.low_kg && c.dry * kg_m3_per_lb_ft3 < range.high_kg;
+        CHECK((held || !c.agrees));
+    }
+}
+
+TEST_CASE("gravity at 12 percent by the equation agrees with the table's own for every species within 4 percent") {
+    // Eq. 4-13 from the green gravity against Table 5-3a's two columns (FPL-GTR-282 and 190; marks as in the table).
+    CHECK(all_species().size() == 17);
+    for (const Species &s : all_species()) {
+        INFO(s.name);
+        CHECK(std::abs(specific_gravity_at(s.gravity.green, 12) / s.gravity.at_12 - 1) < 0.04);
     }
 }
 
@@ -90,21 +125,6 @@ TEST_CASE("the most moisture wood can hold matches the handbook's text") {
     CHECK(most_moisture(0.30) == Approx(268.4).margin(0.05));
     // Same page: 44 printed. CONFLICT: its formula gives 46.2, which is what is computed here.
     CHECK(most_moisture(0.90) == Approx(46.2).margin(0.05));
-}
-
-TEST_CASE("equilibrium moisture matches the published table") {
-    CHECK(equilibrium_moisture(21.1, 0.40) == Approx(7.7).margin(0.05));     // Table 4-2, second-hand
-    CHECK(equilibrium_moisture(21.1, 0.65) == Approx(12.0).margin(0.05));    // Table 4-2, second-hand
-    CHECK(equilibrium_moisture(21.1, 0.40) == Approx(7.699).margin(0.0005)); // Eq. 4-5, derived
-    CHECK(equilibrium_moisture(21.1, 0) == 0);
-}
-
-TEST_CASE("strength at another moisture matches the worked example") {
-    // White ash at 8 %: FPL-GTR-282 Eq. 5-3 worked example, second-hand: 119,500 kPa. (CONFLICT: its Table
-    // 5-3a lists 106,000 at 12 %, the example uses 103,000.)
-    CHECK(strength_at(103'000, 66'000, 8, 24) == Approx(119'500).epsilon(0.001));
-    CHECK(strength_at(103'000, 66'000, 12, 24) == 103'000);
-    CHECK(strength_at(103'000, 66'000, 24, 24) == Approx(66'000)); // at the intersection it is the green one
 }
 
 TEST_CASE("wood of a gravity under 0.87 gets heavier with moisture and never heavier than full of water") {

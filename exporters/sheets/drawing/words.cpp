@@ -1,6 +1,7 @@
 #include "exporters/sheets/drawing/words.h"
 
 #include "exporters/sheets/drawing/number.h"
+#include "kernel/measure/weights.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,8 +11,6 @@ namespace {
 
 constexpr double mm3_per_m3 = 1e9;
 constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
-constexpr double kilograms_per_pound = 0.45359237; // exact by definition (international pound, 1959)
-constexpr double weight_step = 5;                  // finer would claim a certainty that no estimate has
 
 } // namespace
 
@@ -30,9 +29,8 @@ std::string Words::volume(double mm3) const {
 
 std::string Words::weight(double kilograms) const {
     const bool metric = system_ == UnitSystem::metric;
-    const double value = metric ? kilograms : kilograms / kilograms_per_pound;
-    const double step = value < 50 ? 1 : weight_step;
-    return number_text(std::ceil(value / step) * step, 0) + (metric ? " kg" : " lb");
+    const double value = metric ? kilograms : kilograms / kg_per_pound;
+    return number_text(shown_weight(value), 0) + (metric ? " kg" : " lb");
 }
 
 std::string Words::unit_note() const {

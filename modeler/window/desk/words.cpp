@@ -1,5 +1,7 @@
 #include "modeler/window/desk/words.h"
 
+#include "kernel/measure/weights.h"
+
 #include <QCoreApplication>
 #include <cmath>
 
@@ -18,12 +20,11 @@ QString volume_text(double mm3, UnitSystem units) {
 }
 
 QString weight_text(double low_kg, double high_kg, UnitSystem units) {
-    constexpr double kg_per_lb = 0.45359237; // exact: the international pound
     const bool metric = units == UnitSystem::metric;
-    const double unit = metric ? 1 : kg_per_lb;
+    const double unit = metric ? 1 : kg_per_pound;
     return QCoreApplication::translate("Words", "%1 to %2 %3")
-        .arg(std::floor(low_kg / unit), 0, 'f', 0)
-        .arg(std::ceil(high_kg / unit), 0, 'f', 0)
+        .arg(shown_weight(low_kg / unit), 0, 'f', 0)
+        .arg(shown_weight(high_kg / unit), 0, 'f', 0)
         .arg(metric ? QStringLiteral("kg") : QStringLiteral("lb"));
 }
 

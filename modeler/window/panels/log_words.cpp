@@ -3,6 +3,7 @@
 #include "exporters/lists/cut_list.h"
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/review/opening_facts.h"
+#include "kernel/trade/settling.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
@@ -25,6 +26,7 @@ class Words {
     QString table() const { return QStringLiteral("<table>%1</table>").arg(html_); }
 
     void sizes(const PieceRow &row, UnitSystem units);
+    void caution(const CutList &list);
     void neighbours(const PieceRow &row);
     static QString findings(const State &state, int piece);
 
@@ -48,8 +50,14 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Finish"), kernel_words(row.finish));
     this->row(tr("Fabric"), kernel_words(row.fabric));
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
-    if (row.stick.high_kg > 0)
-        this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
+    if (row.stick.high_kg <= 0) return;
+    this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
+    this->row(tr("Its blank"), weight_text(row.stick.blank_low_kg, row.stick.blank_high_kg, units));
+    this->row(tr("Its round log"), weight_text(row.stick.log_low_kg, row.stick.log_high_kg, units));
+}
+
+void Words::caution(const CutList &list) {
+    this->row(tr("Weights"), list.weights_known ? kernel_words(std::string(weight_caution)) : kernel_words(list.weight_basis));
 }
 
 void Words::neighbours(const PieceRow &row) {
@@ -87,6 +95,7 @@ QString words_of_piece(const State &state, int piece) {
     const PieceRow &row = list.pieces[static_cast<std::size_t>(piece)];
     Words words;
     words.sizes(row, state.job.shell.units);
+    words.caution(list);
     words.neighbours(row);
     std::vector<std::string> alike;
     const Layout &layout = state.job.layout;
@@ -113,6 +122,7 @@ QString words_of_opening(const State &state, int opening) {
     if (facts.sill >= 0) words.row(Words::tr("Log below"), tag(facts.sill));
     words.row(Words::tr("Settle space"), length_text(facts.settle_space, units));
     words.row(Words::tr("by"), kernel_words(facts.settle_basis));
+    words.row(Words::tr("Caution"), kernel_words(std::string(settling_caution)));
     return words.table();
 }
 

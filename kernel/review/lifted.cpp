@@ -1,0 +1,42 @@
+#include "kernel/review/lifted.h"
+
+#include "kernel/trade/log_volume.h"
+
+namespace roundlay {
+
+namespace {
+
+const RoundCut *round_stick(const Piece &piece) {
+    for (const Cut &cut : piece.cuts)
+        if (const auto *round = std::get_if<RoundCut>(&cut)) return round;
+    return nullptr;
+}
+
+} // namespace
+
+double small_end(const Piece &piece) {
+    const RoundCut *round = round_stick(piece);
+    return round ? 2 * round->radius : least_round(piece.blank.width, piece.blank.height);
+}
+
+Lifted lifted_of_length(const Shell &shell, const Piece &piece, double length) {
+    Lifted l;
+    l.log = weigh(tapered_log_volume(small_end(piece), length), shell.wood);
+    l.blank = round_stick(piece) ? l.log : weigh(length * piece.blank.width * piece.blank.height, shell.wood);
+    return l;
+}
+
+Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
+    Lifted l = lifted_of_length(shell, piece, piece.blank.length);
+    l.piece = weigh(volume, shell.wood);
+    return l;
+}
+
+std::string weight_note(const WeightEstimate &weight) {
+    if (!weight.known) return "no weight: " + weight.basis;
+    return weight.basis + " Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to the butt, "
+                          "without bark. " +
+           std::string(weight_caution);
+}
+
+} // namespace roundlay

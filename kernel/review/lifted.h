@@ -1,0 +1,27 @@
+// What is lifted: the finished piece, the squared blank it is cut from, and the round log that is hewn.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "kernel/trade/weight.h"
+
+namespace roundlay {
+
+/// Kilograms, all of the shell's wood; of an unknown species all 0 and not known.
+struct Lifted {
+    WeightEstimate piece, blank, log;
+};
+
+/// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round stick's,
+/// else the least that its blank can be hewn from.
+double small_end(const Piece &piece);
+
+/// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: its log stands there too.
+Lifted lifted(const Shell &shell, const Piece &piece, double volume);
+
+/// The blank's and the log's, for a length that is ordered.
+Lifted lifted_of_length(const Shell &shell, const Piece &piece, double length);
+
+/// Said with every weight: on what it rests, and the caution.
+std::string weight_note(const WeightEstimate &weight);
+
+} // namespace roundlay

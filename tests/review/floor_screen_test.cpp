@@ -1,0 +1,219 @@
+// The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook (FPL-GTR-282,
+// second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/review.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+
+using namespace roundlay;
+
+namespace {
+
+constexpr double live = 1.9e-3, dead = 0.5e-3; // N/mm2
+constexpr double elasticity = 7400;            // eastern hemlock, green, Table 5-3a, second-hand
+/// N/mm of a section: 1.1 x 0.38 x 2.19 x 1000 kg/m3 (sapwood at 119 %, Table 4-1, second-hand), 9.80665 m/s2.
+double own_weight(double width, double height) {
+    return 1.1 * 0.38 * 2.19 * 1000 * 9.80665 * width * height * 1e-9;
+}
+
+/// The room is 4600 by 3600; joists 100 x 180 at 600, their ends 80 in the walls.
+Shell floored() {
+    Shell shell = test::plain_shell();
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "C";
+    floor.level = Length::mm(560);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.bearing = Length::mm(80);
+    floor.live_load = 1.9;
+    floor.dead_load = 0.5;
+    shell.floors = {floor};
+    return shell;
+}
+
+Shell with_stair() {
+    Shell shell = floored();
+    shell.floors[0].openings = {{"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
+    return shell;
+}
+
+Layout laid(const Shell &shell) {
+    Layout layout = lay_out(shell);
+    REQUIRE_FALSE(has_errors(layout.findings));
+    return layout;
+}
+
+const TimberScreen &screen_of(const FloorScreen &all, const Layout &layout, const std::string &tag) {
+    for (const TimberScreen &s : all.timbers)
+        if (layout.pieces[static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(s.timber)].piece)].tag == tag)
+            return s;
+    FAIL(tag << " is not screened");
+    return all.timbers.front();
+}
+
+TimberScreen screened(const Shell &shell, const std::string &tag) {
+    const Layout layout = laid(shell);
+    return screen_of(screen_floors(shell, layout), layout, tag);
+}
+
+std::vector<std::string> codes(const Shell &shell) {
+    const Layout layout = laid(shell);
+    std::vector<std::string> all;
+    for (const Finding &f : review(shell, layout, bodies_of(layout)))
+        all.push_back(f.code);
+    return all;
+}
+
+bool told(const Shell &shell, const std::string &code) {
+    const auto all = codes(shell);
+    return std::find(all.begin(), all.end(), code) != all.end();
+}
+
+} // namespace
+
+TEST_CASE("A joist from wall to wall is screened as worked out by hand, its own weight counted") {
+    const TimberScreen s = screened(floored(), "G-J03");
+    const double w = 600 * (live + dead) + own_weight(100, 180), span = 3600 + 80; // 40 of each bearing
+    CHECK(s.span == Approx(span));
+    CHECK(s.live == Approx(600 * live));
+    CHECK(s.total == Approx(w));
+    CHECK(s.points.empty());
+    CHECK(s.deflection == Approx(5 * 600 * live * span * span * span * span / (384 * elasticity * 48.6e6)));
+    CHECK(s.bending == Approx(w * span * span / 8 / 540'000));
+    CHECK(s.shear == Approx(1.5 * w * span / 2 / 18'000));
+    CHECK(s.bearing == Approx(w * span / 2 / (100 * 80)));
+}
+
+TEST_CASE("A beam under two equal spans carries 1.25 w L of each joist where it lies") {
+    Shell shell = floored();
+    shell.floors[0].beams = {{Length::mm(1800), {Length::mm(200), Length::mm(200)}}};
+    const double w = 600 * (live + dead) + own_weight(100, 180), span = 1800 + 40; // to the beam's middle
+    const TimberScreen beam = screened(shell, "G-B01");
+    REQUIRE(beam.points.size() == 7);
+    auto points = beam.points;
+    std::sort(points.begin(), points.end(), [](const PointLoad &a, const PointLoad &b) { return a.at < b.at; });
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        CHECK(points[i].at == Approx(600.0 * static_cast<double>(i + 1)));
+        // The last joist's strip is wider by the room's odd end: 4600 - 4200 + half of 600.
+        const double strip = i == 6 ? 500 : 600;
+        CHECK(points[i].force == Approx(1.25 * span * (strip * (live + dead) + own_weight(100, 180))));
+    }
+    CHECK(beam.span == Approx(4600 + 80));
+    CHECK(beam.total == Approx(own_weight(200, 200)));
+    const TimberScreen joist = screened(shell, "G-J03");
+    CHECK(joist.span == Approx(span));
+    CHECK(joist.bending == Approx(w * span * span / 8 / 540'000)); // over the beam as in a simple span
+    CHECK(joist.shear == Approx(1.5 * 0.625 * w * span / 18'000)); // 5/8 w L beside the beam
+    CHECK(joist.bearing == Approx(std::max(1.25 * w * span / (100 * 200), w * span / 2 / (100 * 80))));
+}
+
+TEST_CASE("Trimmed joists, trimmers and joists beside a stair are screened with what the others lay on them") {
+    const Shell shell = with_stair();
+    const Layout layout = laid(shell);
+    const FloorScreen all = screen_floors(shell, layout);
+    CHECK(all.timbers.size() == layout.timbers.size());
+    // The joist at 1800 from wall A: 900 clear, 80 in the wall and 0.4 x 100 in the trimmer; its strip from 1450 to 2400.
+    const TimberScreen trimmed = screen_of(all, layout, "G-J04");
+    const double span = 900 + 60, w = 475 * (live + dead) + own_weight(100, 180), end = w * span / 2;
+    CHECK(trimmed.span == Approx(span)); // more than the clear span and the smaller of the two bearings
+    CHECK(trimmed.total == Approx(w));
+    // Its end is notched to 3/4: V = (2/3 F'v b dn)(dn / d)^2 (NDS 2018, 3.4.3.2, second-hand).
+    CHECK(trimmed.shear == Approx(1.5 * end / (100 * 135) * 16 / 9));
+    CHECK(trimmed.bearing == Approx(end / (100 * 40)));
+    const TimberScreen trimmer = screen_of(all, layout, "G-T01");
+    REQUIRE(trimmer.points.size() == 2);
+    for (const PointLoad &p : trimmer.points)
+        if (p.at == Approx(300)) CHECK(p.force == Approx(end)); // the trimmer starts at the side of the joist at 1450
+    const TimberScreen beside = screen_of(all, layout, "G-J03");
+    REQUIRE(beside.points.size() == 2);
+    std::vector<double> places{beside.points[0].at, beside.points[1].at};
+    std::sort(places.begin(), places.end());
+    CHECK(places[0] == Approx(950));
+    CHECK(places[1] == Approx(2250));
+    // More than its own strip alone would bend it, and its housings weaken it: 40 of 100 wide.
+    CHECK(beside.deflection > 5 * beside.live * std::pow(beside.span, 4) / (384 * elasticity * 48.6e6) * 1.2);
+    CHECK(beside.bending > beside.total * beside.span * beside.span / 8 / (0.6 * 540'000));
+}
+
+TEST_CASE("What trimmers lay on the joists beside a stair is all that lies on them") {
+    const Shell shell = with_stair();
+    const Layout layout = laid(shell);
+    const FloorScreen all = screen_floors(shell, layout);
+    double on_joists = 0, on_trimmers = 0;
+    for (const TimberScreen &s : all.timbers) {
+        const TimberUse use = layout.timbers[static_cast<std::size_t>(s.timber)].use;
+        double sum = 0;
+        for (const PointLoad &p : s.points)
+            sum += p.force;
+        (use == TimberUse::trimmer ? on_trimmers : on_joists) += sum;
+        if (use == TimberUse::trimmer) on_trimmers += s.total * s.span;
+    }
+    CHECK(on_trimmers > 0);
+    CHECK(on_joists == Approx(on_trimmers));
+}
+
+TEST_CASE("A tailed end bears and shears by its neck") {
+    Shell shell = floored();
+    shell.floors[0].pocket = PocketKind::tailed;
+    shell.floors[0].tail = Slope::rise_per_run(1.0 / 8);
+    const TimberScreen s = screened(shell, "G-J03");
+    const double end = s.total * s.span / 2; // neck: 100 - 2 x 80 / 8
+    CHECK(s.bearing == Approx(end / (80 * 80)));
+    CHECK(s.shear == Approx(1.5 * end / (80 * 180)));
+}
+
+TEST_CASE("Loads that are not stated are told: none live, no screen; none dead, 0.5 kPa") {
+    Shell shell = floored();
+    CHECK_FALSE(told(shell, "dead-load-not-stated"));
+    const TimberScreen stated = screened(shell, "G-J03");
+    shell.floors[0].dead_load.reset(); // 10 lb/ft2 = 0.479 kPa (IRC R502.3.1, from memory), rounded up
+    CHECK(told(shell, "dead-load-not-stated"));
+    CHECK(screened(shell, "G-J03").total == Approx(stated.total));
+    CHECK_THAT(screen_floors(shell, laid(shell)).basis, ContainsSubstring("none is stated"));
+    shell.floors[0].live_load.reset();
+    CHECK(told(shell, "floor-not-screened"));
+    CHECK(screen_floors(shell, laid(shell)).timbers.empty());
+}
+
+TEST_CASE("The screen says what its elasticity is, where it comes from and what contradicts it") {
+    Shell shell = floored();
+    const std::string basis = screen_floors(shell, laid(shell)).basis;
+    CHECK_THAT(basis, ContainsSubstring("mean of small clear green eastern hemlock, no design value") &&
+                          ContainsSubstring("second-hand") && ContainsSubstring("licensed professional"));
+    shell.wood.species = "white spruce";
+    CHECK_THAT(screen_floors(shell, laid(shell)).basis,
+               ContainsSubstring("from memory") && ContainsSubstring("may be exchanged"));
+    shell.wood.species = "unobtainium";
+    CHECK(screen_floors(shell, laid(shell)).timbers.empty());
+    CHECK(told(shell, "species-unknown"));
+}
+
+TEST_CASE("A joist that bends more than a 360th part is told, one that does not is not") {
+    // IRC R301.7, from memory. By hand: the joist of the first case bends 7.57 mm of 3680 / 360 = 10.2.
+    Shell shell = floored();
+    CHECK(screened(shell, "G-J03").deflection == Approx(7.57).margin(0.005));
+    CHECK_FALSE(told(shell, "floor-springy"));
+    shell.floors[0].live_load = 1.9 * 10.2 / 7.5;
+    CHECK(told(shell, "floor-springy"));
+}
+
+TEST_CASE("An end that bears on 38 mm is enough, 37.9 is told") {
+    // Ontario Building Code, joist end bearing article, seen.
+    Shell shell = floored();
+    shell.floors[0].bearing = Length::mm(38);
+    CHECK_FALSE(told(shell, "bearing-short"));
+    shell.floors[0].bearing = Length::mm(37.9);
+    CHECK(told(shell, "bearing-short"));
+}
+
+TEST_CASE("Wood cut from under a tapered joist is told where it is more than a code's notch") {
+    // IRC R502.8.1, second-hand: a quarter of the height at an end, a sixth elsewhere. The trimmer's housing is set out
+    // for the least high joist: at a butt of 180 against a tip of 150 it leaves 112.5, which cuts 67.5 of 180.
+    Shell shell = with_stair();
+    CHECK_FALSE(told(shell, "notch-deep"));
+    shell.floors[0].tip_height = Length::mm(150);
+    CHECK(told(shell, "notch-deep"));
+}
