@@ -67,7 +67,8 @@ std::string percent(double value) {
     return number(value, 1).digits + " %";
 }
 
-/// From the moisture of cutting to 12 %, the middle of what wood comes to under a roof (common practice, no source).
+/// From the moisture of cutting to 12 %, the middle of what wood comes to under a roof (common practice, no
+/// source).
 std::string shrinkage_words(const Wood &wood) {
     constexpr double air_dry = 12;
     const auto found = find_species(species_of(wood));
@@ -75,11 +76,13 @@ std::string shrinkage_words(const Wood &wood) {
     if (!species || wood.moisture.value_or(fibre_saturation) <= air_dry) return {};
     const Shrinkage &s = (*species)->shrinkage;
     const auto lost = [&](double whole) {
-        return partial_shrinkage(whole, air_dry) - partial_shrinkage(whole, wood.moisture.value_or(fibre_saturation));
+        return partial_shrinkage(whole, air_dry) -
+               partial_shrinkage(whole, wood.moisture.value_or(fibre_saturation));
     };
-    std::string text = std::string((*species)->name) + ": " + percent(lost(s.radial)) + " (radial) to " +
-                       percent(lost(s.tangential)) + " (tangential) of heights and widths, none of lengths, by " +
-                       std::string(s.origin.source) + " (" + std::string(words(s.origin.mark)) + ") and Eq. 4-9";
+    std::string text =
+        std::string((*species)->name) + ": " + percent(lost(s.radial)) + " (radial) to " +
+        percent(lost(s.tangential)) + " (tangential) of heights and widths, none of lengths, by " +
+        std::string(s.origin.source) + " (" + std::string(words(s.origin.mark)) + ") and Eq. 4-9";
     if (!s.origin.conflict.empty()) text += ", though " + std::string(s.origin.conflict);
     return text + "; walls settle by more than that";
 }
@@ -94,9 +97,9 @@ class Collector {
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const Lifted l = lifted(shell_, piece, volume);
-        return {kind_of(layout_, piece), piece.blank,       volume,         l.piece.low_kg,
-                l.piece.high_kg,         l.blank.low_kg,    l.blank.high_kg, l.log.low_kg,
-                l.log.high_kg,           cut_words(piece, style_)};
+        return {
+            kind_of(layout_, piece), piece.blank,     volume,       l.piece.low_kg, l.piece.high_kg,
+            l.blank.low_kg,          l.blank.high_kg, l.log.low_kg, l.log.high_kg,  cut_words(piece, style_)};
     }
 
     PieceRow piece_row(const Piece &piece) const {
@@ -150,7 +153,8 @@ class Collector {
         for (const Piece &piece : layout_.pieces) {
             const Blank &blank = piece.blank;
             const double length = std::ceil((blank.length - same_size) / step) * step;
-            OrderRow &row = rows[{-rank(blank.height), -rank(blank.width), -rank(length), rank(small_end(piece))}];
+            OrderRow &row =
+                rows[{-rank(blank.height), -rank(blank.width), -rank(length), rank(small_end(piece))}];
             row.width = blank.width;
             row.height = blank.height;
             row.length = length;
@@ -193,10 +197,17 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
         throw std::logic_error("a cut list needs one volume for each distinct piece");
     const Collector collector(shell, layout, model_volumes);
     const WeightEstimate weight = weigh(0, shell.wood);
-    CutList list{
-        shell.name,          shell.units, weight.basis, weight_note(weight), shrinkage_words(shell.wood),
-        weight.known, {},          {},           {},                  {},
-        order_step(shell.units).mm()};
+    CutList list{shell.name,
+                 shell.units,
+                 weight.basis,
+                 weight_note(weight),
+                 shrinkage_words(shell.wood),
+                 weight.known,
+                 {},
+                 {},
+                 {},
+                 {},
+                 order_step(shell.units).mm()};
     for (const Piece &piece : layout.pieces)
         list.pieces.push_back(collector.piece_row(piece));
     for (const Model &model : layout.models)

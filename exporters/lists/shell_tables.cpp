@@ -36,11 +36,17 @@ std::vector<Entry> screened(const TimberScreen *s) {
     if (!s) return std::vector<Entry>(9, Entry(std::string()));
     std::string points;
     for (const PointLoad &p : s->points)
-        points += (points.empty() ? "" : "; ") + number(p.force, 0).digits + " N at " + number(p.at, 0).digits + " mm";
-    return {number(s->live, stress_decimals),   number(s->total, stress_decimals), points,
-            number(s->span, mm_decimals),       number(s->deflection, mm_decimals),
-            number(s->span / s->deflection, 0), number(s->bending, stress_decimals),
-            number(s->shear, stress_decimals),  number(s->bearing, stress_decimals)};
+        points += (points.empty() ? "" : "; ") + number(p.force, 0).digits + " N at " +
+                  number(p.at, 0).digits + " mm";
+    return {number(s->live, stress_decimals),
+            number(s->total, stress_decimals),
+            points,
+            number(s->span, mm_decimals),
+            number(s->deflection, mm_decimals),
+            number(s->span / s->deflection, 0),
+            number(s->bending, stress_decimals),
+            number(s->shear, stress_decimals),
+            number(s->bearing, stress_decimals)};
 }
 
 } // namespace
@@ -111,7 +117,9 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                                said(shell, t.bearing_from) + "; " + said(shell, t.bearing_to)};
         for (Entry &entry : screened(has ? &*found : nullptr))
             row.push_back(std::move(entry));
-        row.emplace_back(has ? screen.basis : std::string("not screened: no live_load is stated, or the species is not known"));
+        row.emplace_back(
+            has ? screen.basis
+                : std::string("not screened: no live_load is stated, or the species is not known"));
         table.rows.push_back(std::move(row));
     }
     return table;

@@ -204,15 +204,21 @@ Table order_table(const CutList &list) {
                  {"tags", "for"}},
                 {}};
     for (const OrderRow &row : list.order) {
-        Row cells{number(static_cast<double>(row.tags.size()), 0), said(list, row.width),
-                  said(list, row.height), said(list, row.length), said(list, row.least_round),
-                  number(row.width, mm_decimals), number(row.height, mm_decimals),
-                  number(row.length, mm_decimals), number(row.least_round, mm_decimals)};
+        Row cells{number(static_cast<double>(row.tags.size()), 0),
+                  said(list, row.width),
+                  said(list, row.height),
+                  said(list, row.length),
+                  said(list, row.least_round),
+                  number(row.width, mm_decimals),
+                  number(row.height, mm_decimals),
+                  number(row.length, mm_decimals),
+                  number(row.least_round, mm_decimals)};
         add_weights(list, row.blank_low_kg, row.blank_high_kg, cells);
         add_weights(list, row.log_low_kg, row.log_high_kg, cells);
         cells.emplace_back(list.weight_note);
         const Length round = Length::mm(row.least_round), length = Length::mm(row.length);
-        for (const double feet : {doyle(round, length), scribner(round, length), international_quarter(round, length)})
+        for (const double feet :
+             {doyle(round, length), scribner(round, length), international_quarter(round, length)})
             cells.push_back(number(feet, 0));
         cells.emplace_back(row.tags);
         table.rows.push_back(std::move(cells));
@@ -274,15 +280,20 @@ void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
         row("estimated low weight of all pieces", weight(list, sums.low_kg), "kg");
         row("estimated high weight of all pieces", weight(list, sums.high_kg), "kg");
         for (const auto &[unit, name] : {std::pair(1.0, "kg"), std::pair(kg_per_pound, "lb")}) {
-            row("estimated high weight of the heaviest piece", weight(list, most.high_kg / unit), name, sums.heaviest->tag);
-            row("estimated high weight of its blank", weight(list, most.blank_high_kg / unit), name, sums.heaviest->tag);
-            row("estimated high weight of its round log", weight(list, most.log_high_kg / unit), name, sums.heaviest->tag);
+            row("estimated high weight of the heaviest piece", weight(list, most.high_kg / unit), name,
+                sums.heaviest->tag);
+            row("estimated high weight of its blank", weight(list, most.blank_high_kg / unit), name,
+                sums.heaviest->tag);
+            row("estimated high weight of its round log", weight(list, most.log_high_kg / unit), name,
+                sums.heaviest->tag);
         }
     }
     if (!list.shrinkage.empty()) row("shrinkage in drying to 12 %", std::string(), "", list.shrinkage);
     row("log rules", std::string(), "",
-        "board feet of the order list are of the least round and the ordered length, by the formulas of Doyle (from "
-        "memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design");
+        "board feet of the order list are of the least round and the ordered length, by the formulas of "
+        "Doyle (from "
+        "memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by "
+        "design");
     row("weight basis", std::string(), "", list.weight_basis);
     row("caution", std::string(), "", std::string(weight_caution));
     row("order lengths", std::string(), "",

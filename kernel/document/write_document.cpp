@@ -196,7 +196,8 @@ void Writer::wood() {
     gap();
     header("[wood]");
     if (shell_.wood.species.empty())
-        comment("species = \"eastern hemlock\" # for weights and spans; left out, that is taken and said to be");
+        comment(
+            "species = \"eastern hemlock\" # for weights and spans; left out, that is taken and said to be");
     else
         line("species", toml_text(shell_.wood.species));
     if (shell_.wood.moisture)

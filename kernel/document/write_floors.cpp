@@ -12,7 +12,8 @@ void Writer::trim() {
     if (trim.spline_depth != Length()) line("spline_depth", trim.spline_depth);
     if (trim.sill_slope != Slope()) line("sill_slope", toml_text(trim.sill_slope), "falls outward");
     line("settle_space", trim.settle_space, "over each frame");
-    if (trim.settling) line("settling", toml_text(name_of(*trim.settling)), "where no settle_space is stated");
+    if (trim.settling)
+        line("settling", toml_text(name_of(*trim.settling)), "where no settle_space is stated");
     if (trim.header_bearing != Trim().header_bearing)
         line("header_bearing", trim.header_bearing, "of the log over an opening, at both sides");
 }

@@ -150,7 +150,8 @@ class FloorBuilder {
         return timber;
     }
 
-    /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's face.
+    /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's
+    /// face.
     TimberHold hold_of(const PlannedTimber &t, const TimberEnd &end, double x) const {
         const double face = x > 0 ? x - end.bearing : end.bearing;
         TimberHold hold;
@@ -168,8 +169,12 @@ class FloorBuilder {
         const std::size_t index = beam_at(t, at);
         const PlannedTimber &beam = plan_.timbers[index];
         const double middle = t.datum.bearing + at, half = beam.width_from / 2;
-        return {first_timber_ + static_cast<int>(index), at, t.from.x - beam.from.x, beam.width_from,
-                t.top - beam.top, std::max(t.height(middle - half), t.height(middle + half))};
+        return {first_timber_ + static_cast<int>(index),
+                at,
+                t.from.x - beam.from.x,
+                beam.width_from,
+                t.top - beam.top,
+                std::max(t.height(middle - half), t.height(middle + half))};
     }
 
     void refuse(std::size_t i, const std::string &where, const std::string &message, const std::string &key) {

@@ -51,7 +51,8 @@ struct Landed {
 /// One timber under its loads, its spans from middle to middle of its bearings.
 class Loaded {
   public:
-    Loaded(const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed) : timber_(timber) {
+    Loaded(const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed)
+        : timber_(timber) {
         supports_.push_back(-timber.bearing_from / 2);
         for (const TimberRest &rest : timber.rests)
             supports_.push_back(rest.at);
@@ -113,7 +114,8 @@ class Loaded {
         s.bending = std::max(s.bending, moment_between(before, behind) / section_modulus(net, left));
         s.shear = std::max(s.shear, notched_shear_stress(shear_between(before, behind), net,
                                                          std::max(s.height, rest.full), left));
-        s.bearing = std::max(s.bearing, bearing_stress(reaction_between(before, behind), s.width, rest.width));
+        s.bearing =
+            std::max(s.bearing, bearing_stress(reaction_between(before, behind), s.width, rest.width));
     }
 
     const Timber &timber_;
@@ -210,17 +212,25 @@ std::string loads_of(const Shell &shell) {
 std::string basis_of(const Shell &shell, const Species &species) {
     const Origin &origin = species.bending.origin;
     std::string text =
-        "Each span as a simple one from middle to middle of its bearings, least section: deflection 5 w L^4 / (384 E I) "
-        "for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under "
-        "the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings cut in it; "
-        "at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over the neck; "
-        "bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the beam "
-        "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry what the "
+        "Each span as a simple one from middle to middle of its bearings, which is no less than its clear "
+        "span and half the "
+        "bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 w L^4 / (384 E I) "
+        "for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; "
+        "stresses under "
+        "the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings "
+        "cut in it; "
+        "at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over "
+        "the neck; "
+        "bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the "
+        "beam "
+        "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry "
+        "what the "
         "others lay on them. Loads: " +
         loads_of(shell) + "; and each timber's own weight, at the high end. E " +
-        std::to_string(std::lround(species.bending.elasticity_green)) + " MPa is a mean of small clear green " +
-        std::string(species.name) + ", no design value: sticks with knots bend more (" +
-        std::string(origin.source) + ", " + std::string(words(origin.mark));
+        std::to_string(std::lround(species.bending.elasticity_green)) +
+        " MPa is a mean of small clear green " + std::string(species.name) +
+        ", no design value: sticks with knots bend more (" + std::string(origin.source) + ", " +
+        std::string(words(origin.mark));
     if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);
     text += ").";
     if (shell.wood.species.empty()) text += " No species is stated: eastern hemlock is taken.";

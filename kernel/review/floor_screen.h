@@ -11,9 +11,10 @@
 
 namespace roundlay {
 
-/// Of one timber, in newtons, millimetres and megapascals: the worst of its spans, each as a simple one, with its least
-/// section and the elasticity of green clear wood. A span runs from the middle of one bearing to that of the next,
-/// which is not less than the NDS asks: clear span and half the bearing that is needed at each end.
+/// Of one timber, in newtons, millimetres and megapascals: the worst of its spans, each as a simple one, with
+/// its least section and the elasticity of green clear wood. A span runs from the middle of one bearing to
+/// that of the next, which is not less than the NDS asks (3.2.1, from memory): clear span and half the
+/// bearing needed at each end.
 struct TimberScreen {
     int timber = 0; ///< index into Layout::timbers
     double span = 0;
@@ -26,8 +27,9 @@ struct TimberScreen {
 };
 
 struct FloorScreen {
-    std::vector<TimberScreen> timbers; ///< those of floors with a stated live load; none of an unknown species
-    std::string basis;                 ///< formulas, inputs, sources, caution
+    std::vector<TimberScreen>
+        timbers;       ///< those of floors with a stated live load; none of an unknown species
+    std::string basis; ///< formulas, inputs, sources, caution
 };
 
 FloorScreen screen_floors(const Shell &shell, const Layout &layout);

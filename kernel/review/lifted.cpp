@@ -34,8 +34,9 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
 
 std::string weight_note(const WeightEstimate &weight) {
     if (!weight.known) return "no weight: " + weight.basis;
-    return weight.basis + " Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to the butt, "
-                          "without bark. " +
+    return weight.basis +
+           " Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to the butt, "
+           "without bark. " +
            std::string(weight_caution);
 }
 

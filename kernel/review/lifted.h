@@ -11,11 +11,12 @@ struct Lifted {
     WeightEstimate piece, blank, log;
 };
 
-/// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round stick's,
-/// else the least that its blank can be hewn from.
+/// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round
+/// stick's, else the least that its blank can be hewn from.
 double small_end(const Piece &piece);
 
-/// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: its log stands there too.
+/// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: its log stands there
+/// too.
 Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 
 /// The blank's and the log's, for a length that is ordered.

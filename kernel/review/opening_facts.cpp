@@ -5,7 +5,6 @@
 #include "kernel/trade/settling.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay {
 
@@ -41,15 +40,10 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
     return best;
 }
 
-/// A space worked out is rounded up to what is printed: never less than the rule.
-double shown_space(const Shell &shell, Length space) {
-    const double step = shell.units == UnitSystem::metric ? 1 : mm_per_inch / LengthStyle().denominator;
-    return std::ceil(space.mm() / step - 1e-9) * step;
-}
-
 /// "by 6 percent it would be 120 mm".
 std::string by(const Shell &shell, const SettlingRule &rule, Length height) {
-    return "by " + std::string(rule.name()) + " it would be " + say(shell, shown_space(shell, settling_space(height, rule)));
+    return "by " + std::string(rule.name()) + " it would be " +
+           say(shell, shown_settling_space(height, rule, shell.units).mm());
 }
 
 /// Which rule and why; where another one asks for more, what that would leave.
@@ -81,7 +75,8 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
             facts.runs_right = l.to - (o.from_left + o.width).mm();
         }
         const Trim trim = trim_of(shell, o);
-        facts.settle_space = trim.settle_space ? trim.settle_space->mm() : shown_space(shell, settling_space(o.height, rule));
+        facts.settle_space = trim.settle_space ? trim.settle_space->mm()
+                                               : shown_settling_space(o.height, rule, shell.units).mm();
         facts.settle_basis = basis_of(shell, o, trim.settle_space.has_value());
         all.push_back(std::move(facts));
     }

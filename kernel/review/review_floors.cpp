@@ -1,8 +1,7 @@
-#include "kernel/review/floor_screen.h"
-#include "kernel/review/review_parts.h"
-
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/text.h"
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/review_parts.h"
 
 #include <algorithm>
 
@@ -10,10 +9,13 @@ namespace roundlay {
 
 namespace {
 
-std::string tag(const Layout &layout, int piece) { return layout.pieces[static_cast<std::size_t>(piece)].tag; }
+std::string tag(const Layout &layout, int piece) {
+    return layout.pieces[static_cast<std::size_t>(piece)].tag;
+}
 
 std::string place_of(const Layout &layout, const Timber &t) {
-    return "floor " + layout.floors[static_cast<std::size_t>(t.floor)].name + ", " + name_of(t.use) + " " + tag(layout, t.piece);
+    return "floor " + layout.floors[static_cast<std::size_t>(t.floor)].name + ", " + name_of(t.use) + " " +
+           tag(layout, t.piece);
 }
 
 /// What a person must state before spans are screened, and what is taken where it is not.
@@ -22,10 +24,12 @@ void check_loads(const Shell &shell, Findings &findings) {
         const Floor &floor = shell.floors[f];
         if (!floor.live_load)
             findings.push_back({Weight::note, "floor-not-screened", "floor " + floor.name,
-                                "no live_load is stated, so its timbers are not screened for span", subject("floor", f, "live_load")});
+                                "no live_load is stated, so its timbers are not screened for span",
+                                subject("floor", f, "live_load")});
         else if (!floor.dead_load)
             findings.push_back({Weight::note, "dead-load-not-stated", "floor " + floor.name,
-                                "no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the timbers' own weight on top",
+                                "no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, "
+                                "and the timbers' own weight on top",
                                 subject("floor", f, "dead_load")});
     }
 }
@@ -34,15 +38,18 @@ void check_loads(const Shell &shell, Findings &findings) {
 void check_notches(const Shell &shell, const Layout &layout, const Timber &t, Findings &findings) {
     const auto told = [&](double cut, double limit, const std::string &where, const char *part) {
         if (cut <= limit + tolerance::thinnest) return;
-        findings.push_back({Weight::warning, "notch-deep", place_of(layout, t),
-                            where + " cuts " + say(shell, cut) + " away under it; " + say(shell, limit) + ", " + part +
-                                " of its height, is the deepest that a code lets joists be notched, and local code decides",
-                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
+        findings.push_back(
+            {Weight::warning, "notch-deep", place_of(layout, t),
+             where + " cuts " + say(shell, cut) + " away under it; " + say(shell, limit) + ", " + part +
+                 " of its height, is the deepest that a code lets joists be notched, and local code decides",
+             subject("floor", static_cast<std::size_t>(t.floor), "height")});
     };
     for (const TimberHold *hold : {&t.hold_from, &t.hold_to})
         told(hold->full - hold->height, notch_limits(hold->full).end_depth, "an end of it", "a quarter");
     for (const TimberRest &rest : t.rests)
-        told(rest.full - rest.height, notch_limits(rest.full).depth, "its seat on " + tag(layout, layout.timbers[static_cast<std::size_t>(rest.beam)].piece), "a sixth");
+        told(rest.full - rest.height, notch_limits(rest.full).depth,
+             "its seat on " + tag(layout, layout.timbers[static_cast<std::size_t>(rest.beam)].piece),
+             "a sixth");
 }
 
 void check_bearings(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -50,8 +57,9 @@ void check_bearings(const Shell &shell, const Layout &layout, Findings &findings
         const double bearing = std::min(t.bearing_from, t.bearing_to);
         if (bearing >= least_bearing) continue;
         findings.push_back({Weight::warning, "bearing-short", place_of(layout, t),
-                            "an end of it bears on " + say(shell, bearing) + " of wood; 38 mm (1 1/2 in) is the least that codes "
-                            "ask for, and local code decides",
+                            "an end of it bears on " + say(shell, bearing) +
+                                " of wood; 38 mm (1 1/2 in) is the least that codes "
+                                "ask for, and local code decides",
                             subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
     }
 }
@@ -61,9 +69,10 @@ void check_deflections(const Shell &shell, const Layout &layout, Findings &findi
         const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
         if (s.deflection <= s.span / deflection_limit) continue;
         findings.push_back({Weight::warning, "floor-springy", place_of(layout, t),
-                            "it would bend " + say(shell, s.deflection) + " under the live load over a span of " +
-                                say(shell, s.span) + "; a " + std::to_string(static_cast<int>(deflection_limit)) +
-                                "th part is " + say(shell, s.span / deflection_limit) +
+                            "it would bend " + say(shell, s.deflection) +
+                                " under the live load over a span of " + say(shell, s.span) + "; a " +
+                                std::to_string(static_cast<int>(deflection_limit)) + "th part is " +
+                                say(shell, s.span / deflection_limit) +
                                 ". A screen only: local code and a licensed professional decide",
                             subject("floor", static_cast<std::size_t>(t.floor), "height")});
     }
@@ -73,7 +82,8 @@ void check_deflections(const Shell &shell, const Layout &layout, Findings &findi
 
 void review_floors(const Shell &shell, const Layout &layout, Findings &findings) {
     check_loads(shell, findings);
-    for (const Timber &t : layout.timbers) check_notches(shell, layout, t, findings);
+    for (const Timber &t : layout.timbers)
+        check_notches(shell, layout, t, findings);
     check_bearings(shell, layout, findings);
     check_deflections(shell, layout, findings);
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace roundlay {
 
@@ -51,7 +52,8 @@ const SettlingRule &longest_settling_rule() {
 SettlingChoice settling_by_wall(const Shell &shell) {
     if (shell.notch.kind != NotchKind::saddle)
         return {&settling_rule(SettlingRuleName::per_300_mm),
-                "as the logs are not round ones scribed over one another; it is a code's least, for dry wood too"};
+                "as the logs are not round ones scribed over one another; it is a code's least, for dry wood "
+                "too"};
     if (shell.wood.moisture && *shell.wood.moisture <= seasoned_moisture)
         return {&settling_rule(SettlingRuleName::per_300_mm),
                 "as the logs are round and scribed, but stated at 19 % of moisture or less"};
@@ -66,6 +68,12 @@ SettlingChoice choose_settling(const Shell &shell) {
 
 Length settling_space(Length height, const SettlingRule &rule) {
     return std::max(height, Length()) * rule.part;
+}
+
+Length shown_settling_space(Length height, const SettlingRule &rule, UnitSystem units) {
+    constexpr double noise = 1e-9;
+    const double step = units == UnitSystem::metric ? 1 : mm_per_inch / LengthStyle().denominator;
+    return Length::mm(std::ceil(settling_space(height, rule).mm() / step - noise) * step);
 }
 
 } // namespace roundlay

@@ -24,7 +24,8 @@ std::span<const SettlingRule> settling_rules();
 const SettlingRule &settling_rule(SettlingRuleName id);
 const SettlingRule &longest_settling_rule();
 
-/// Wood at this moisture or less, in percent, counts as seasoned: "dry" of lumber standards (PS 20, from memory).
+/// Wood at this moisture or less, in percent, counts as seasoned: "dry" of lumber standards (PS 20, from
+/// memory).
 inline constexpr double seasoned_moisture = 19;
 
 /// Which rule a shell's openings go by, and why. Print both with the result.
@@ -35,8 +36,8 @@ struct SettlingChoice {
 
 /// The rule that a person stated, else that of the kind of wall.
 SettlingChoice choose_settling(const Shell &shell);
-/// Scribed round logs: the rule written for them, unless their wood is stated to be seasoned. Every other wall: a
-/// code's least, which none should go under for being dry.
+/// Scribed round logs: the rule written for them, unless their wood is stated to be seasoned. Every other
+/// wall: a code's least, which none should go under for being dry.
 SettlingChoice settling_by_wall(const Shell &shell);
 
 /// Printed wherever a settling space is shown.
@@ -46,5 +47,7 @@ inline constexpr std::string_view settling_caution =
 
 /// `height` is that of the wood beside the opening, not of the wall. 0 or more.
 Length settling_space(Length height, const SettlingRule &rule);
+/// The same, rounded up to what is printed: a whole millimetre, or the smallest part of an inch.
+Length shown_settling_space(Length height, const SettlingRule &rule, UnitSystem units);
 
 } // namespace roundlay

@@ -1,8 +1,8 @@
 // What a timber's loads do between its supports: statics, in newtons and millimetres.
 //
-// Where a timber runs over a support, two neighbouring spans are taken by themselves, simply held at their far ends.
-// That gives more on the support between them than more spans would: 1.25 w L for two equal ones. (Textbook statics,
-// equation of three moments; derived.)
+// Where a timber runs over a support, two neighbouring spans are taken by themselves, simply held at their
+// far ends. That gives more on the support between them than more spans would: 1.25 w L for two equal ones.
+// (Textbook statics, equation of three moments; derived.)
 #pragma once
 
 #include <vector>

@@ -32,8 +32,9 @@ std::string quoted(const Origin &origin) {
     return text;
 }
 
-constexpr const char *spread_words = "10 % to either side (coefficient of variation of specific gravity, Wood Handbook "
-                                     "chapter 5, from memory); the moisture of single logs varies more";
+constexpr const char *spread_words =
+    "10 % to either side (coefficient of variation of specific gravity, Wood Handbook "
+    "chapter 5, from memory); the moisture of single logs varies more";
 
 std::string gravity_words(const Species &species) {
     return "specific gravity " + number(species.gravity.green) + " from " + quoted(species.gravity.origin);
@@ -89,7 +90,8 @@ WeightEstimate weigh(double volume_mm3, const Wood &wood) {
     const std::string state = wood.moisture ? name : name + ", green";
     return {m3 * range.low, m3 * range.high, true,
             state +
-                ": volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook Eq. 4-13 and "
+                ": volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) "
+                "Eq. 4-13 and "
                 "4-14; " +
                 gravity_words(species) + "; " + range.reason + "." +
                 (wood.species.empty() ? " No species is stated: eastern hemlock is taken." : "")};

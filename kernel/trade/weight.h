@@ -23,8 +23,9 @@ struct WeightEstimate {
 };
 
 /// Kilograms per cubic metre, low and high, with the reasons; weights are this times the volume.
-/// Green: from heartwood to sapwood, or from the driest boards published. Where no green moisture is published, from
-/// fibre saturation to all hollows full of water. To all of it one coefficient of variation to either side.
+/// Green: from heartwood to sapwood, or from the driest boards published. Where no green moisture is
+/// published, from fibre saturation to all hollows full of water. To all of it one coefficient of variation
+/// to either side.
 WeightEstimate weigh(double volume_mm3, const Wood &wood);
 
 } // namespace roundlay

@@ -1,4 +1,4 @@
-// Moisture, density, shrinkage and strength of wood by the formulas of the Wood Handbook (USDA Forest
+// Moisture, density and shrinkage of wood by the formulas of the Wood Handbook (USDA Forest
 // Products Laboratory, FPL-GTR-282, 2021; second-hand). Moisture is in percent of ovendry mass throughout.
 #pragma once
 

@@ -64,7 +64,8 @@ TEST_CASE("weights are the volume times the density of the shell's wood") {
         // The blank that is lifted before it is cut, and the round log before that: larger by their volumes.
         const Blank &b = row.stick.blank;
         CHECK(row.stick.blank_high_kg == Approx(1.1 * 380 * 2.19 * b.length * b.width * b.height / 1e9));
-        CHECK(row.stick.log_high_kg > row.stick.blank_high_kg * 1.5); // a square is 2/pi of its round, less than that here
+        CHECK(row.stick.log_high_kg >
+              row.stick.blank_high_kg * 1.5); // a square is 2/pi of its round, less than that here
         CHECK(row.stick.log_low_kg > row.stick.blank_low_kg);
     }
 }

@@ -94,8 +94,10 @@ TEST_CASE("each row with a weight carries what it rests on and the caution, in f
     const CutList list = list_of(test::plain_shell());
     for (const Table &table : {model_table(list), piece_table(list), order_table(list)})
         for (const auto &row : rows_of(table)) {
-            CHECK_THAT(row.at("weight_note"), ContainsSubstring("Eq. 4-13") && ContainsSubstring("no lift plan"));
-            CHECK(std::stod(row.at("estimated_round_log_weight_high_kg")) > std::stod(row.at("estimated_blank_weight_high_kg")));
+            CHECK_THAT(row.at("weight_note"),
+                       ContainsSubstring("Eq. 4-13") && ContainsSubstring("no lift plan"));
+            CHECK(std::stod(row.at("estimated_round_log_weight_high_kg")) >
+                  std::stod(row.at("estimated_blank_weight_high_kg")));
         }
     CHECK_THAT(to_json(piece_table(list)), ContainsSubstring("no lift plan"));
 }

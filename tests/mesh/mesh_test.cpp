@@ -225,7 +225,7 @@ TEST_CASE("Round logs have closed meshes, shaded as their surfaces and without e
     }
 }
 
-TEST_CASE("A piece is meshed within a tenth of a millisecond", "[timing]") {
+TEST_CASE("A piece is meshed within a millisecond", "[timing]") {
     const Body body = by_hand::log_with_two_tails();
     constexpr int repeats = 200;
     std::size_t triangles = 0;
@@ -234,5 +234,5 @@ TEST_CASE("A piece is meshed within a tenth of a millisecond", "[timing]") {
         triangles += mesh_of(body).triangles.size();
     const std::chrono::duration<double, std::micro> spent = std::chrono::steady_clock::now() - start;
     WARN("one piece, " << triangles / repeats << " triangles: " << spent.count() / repeats << " us");
-    CHECK(spent.count() / repeats < 1000); // ten times the aim, so that a busy machine does not fail it
+    CHECK(spent.count() / repeats < 1000); // the aim is a tenth of that, which a busy machine would miss
 }

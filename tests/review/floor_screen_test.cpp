@@ -1,11 +1,14 @@
-// The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook (FPL-GTR-282,
-// second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
+// The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook
+// (FPL-GTR-282, second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
+#include <rapidcheck.h>
+
 #include <algorithm>
+#include <cmath>
 
 using namespace roundlay;
 
@@ -13,7 +16,8 @@ namespace {
 
 constexpr double live = 1.9e-3, dead = 0.5e-3; // N/mm2
 constexpr double elasticity = 7400;            // eastern hemlock, green, Table 5-3a, second-hand
-/// N/mm of a section: 1.1 x 0.38 x 2.19 x 1000 kg/m3 (sapwood at 119 %, Table 4-1, second-hand), 9.80665 m/s2.
+/// N/mm of a section: 1.1 x 0.38 x 2.19 x 1000 kg/m3 (sapwood at 119 %, Table 4-1, second-hand), 9.80665
+/// m/s2.
 double own_weight(double width, double height) {
     return 1.1 * 0.38 * 2.19 * 1000 * 9.80665 * width * height * 1e-9;
 }
@@ -36,7 +40,8 @@ Shell floored() {
 
 Shell with_stair() {
     Shell shell = floored();
-    shell.floors[0].openings = {{"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
+    shell.floors[0].openings = {
+        {"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
     return shell;
 }
 
@@ -48,7 +53,8 @@ Layout laid(const Shell &shell) {
 
 const TimberScreen &screen_of(const FloorScreen &all, const Layout &layout, const std::string &tag) {
     for (const TimberScreen &s : all.timbers)
-        if (layout.pieces[static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(s.timber)].piece)].tag == tag)
+        if (layout.pieces[static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(s.timber)].piece)]
+                .tag == tag)
             return s;
     FAIL(tag << " is not screened");
     return all.timbers.front();
@@ -94,7 +100,8 @@ TEST_CASE("A beam under two equal spans carries 1.25 w L of each joist where it 
     const TimberScreen beam = screened(shell, "G-B01");
     REQUIRE(beam.points.size() == 7);
     auto points = beam.points;
-    std::sort(points.begin(), points.end(), [](const PointLoad &a, const PointLoad &b) { return a.at < b.at; });
+    std::sort(points.begin(), points.end(),
+              [](const PointLoad &a, const PointLoad &b) { return a.at < b.at; });
     for (std::size_t i = 0; i < points.size(); ++i) {
         CHECK(points[i].at == Approx(600.0 * static_cast<double>(i + 1)));
         // The last joist's strip is wider by the room's odd end: 4600 - 4200 + half of 600.
@@ -110,12 +117,14 @@ TEST_CASE("A beam under two equal spans carries 1.25 w L of each joist where it 
     CHECK(joist.bearing == Approx(std::max(1.25 * w * span / (100 * 200), w * span / 2 / (100 * 80))));
 }
 
-TEST_CASE("Trimmed joists, trimmers and joists beside a stair are screened with what the others lay on them") {
+TEST_CASE(
+    "Trimmed joists, trimmers and joists beside a stair are screened with what the others lay on them") {
     const Shell shell = with_stair();
     const Layout layout = laid(shell);
     const FloorScreen all = screen_floors(shell, layout);
     CHECK(all.timbers.size() == layout.timbers.size());
-    // The joist at 1800 from wall A: 900 clear, 80 in the wall and 0.4 x 100 in the trimmer; its strip from 1450 to 2400.
+    // The joist at 1800 from wall A: 900 clear, 80 in the wall and 0.4 x 100 in the trimmer; its strip from
+    // 1450 to 2400.
     const TimberScreen trimmed = screen_of(all, layout, "G-J04");
     const double span = 900 + 60, w = 475 * (live + dead) + own_weight(100, 180), end = w * span / 2;
     CHECK(trimmed.span == Approx(span)); // more than the clear span and the smaller of the two bearings
@@ -126,7 +135,8 @@ TEST_CASE("Trimmed joists, trimmers and joists beside a stair are screened with 
     const TimberScreen trimmer = screen_of(all, layout, "G-T01");
     REQUIRE(trimmer.points.size() == 2);
     for (const PointLoad &p : trimmer.points)
-        if (p.at == Approx(300)) CHECK(p.force == Approx(end)); // the trimmer starts at the side of the joist at 1450
+        if (p.at == Approx(300))
+            CHECK(p.force == Approx(end)); // the trimmer starts at the side of the joist at 1450
     const TimberScreen beside = screen_of(all, layout, "G-J03");
     REQUIRE(beside.points.size() == 2);
     std::vector<double> places{beside.points[0].at, beside.points[1].at};
@@ -210,10 +220,45 @@ TEST_CASE("An end that bears on 38 mm is enough, 37.9 is told") {
 }
 
 TEST_CASE("Wood cut from under a tapered joist is told where it is more than a code's notch") {
-    // IRC R502.8.1, second-hand: a quarter of the height at an end, a sixth elsewhere. The trimmer's housing is set out
-    // for the least high joist: at a butt of 180 against a tip of 150 it leaves 112.5, which cuts 67.5 of 180.
+    // IRC R502.8.1, second-hand: a quarter of the height at an end, a sixth elsewhere. The trimmer's housing
+    // is set out for the least high joist: at a butt of 180 against a tip of 150 it leaves 112.5, which
+    // cuts 67.5 of 180.
     Shell shell = with_stair();
     CHECK_FALSE(told(shell, "notch-deep"));
     shell.floors[0].tip_height = Length::mm(150);
     CHECK(told(shell, "notch-deep"));
+}
+
+TEST_CASE("Of any floor every timber is screened, with figures that a person could hold against a table") {
+    int screens = 0;
+    CHECK(rc::check([&] {
+        Shell shell = test::any_fitted_shell();
+        shell.wood.species = "eastern hemlock";
+        for (Floor &floor : shell.floors)
+            floor.live_load = 1.9;
+        const Layout layout = lay_out(shell);
+        if (has_errors(layout.findings)) return; // counted below
+        const FloorScreen all = screen_floors(shell, layout);
+        RC_ASSERT(all.timbers.size() == layout.timbers.size());
+        for (const TimberScreen &s : all.timbers) {
+            const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+            const double longest = *std::max_element(t.spans.begin(), t.spans.end());
+            RC_ASSERT(s.span > 0 && s.span < longest + 2 * 2000);
+            RC_ASSERT(s.total > 0 && std::isfinite(s.deflection) && s.deflection >= 0);
+            // No end bears less than its share of what lies on the timber.
+            double on_it = s.total * (length(t.to - t.from));
+            for (const PointLoad &p : s.points)
+                on_it += p.force;
+            const double widest =
+                std::max(s.width, layout.pieces[static_cast<std::size_t>(t.piece)].blank.width);
+            double borne = widest * (t.bearing_from + t.bearing_to);
+            for (const TimberRest &rest : t.rests)
+                borne += widest * rest.width;
+            RC_ASSERT(s.bearing > on_it / borne * 0.999);
+            RC_ASSERT(s.bending > 0 && std::isfinite(s.bending) && s.shear > 0 && std::isfinite(s.shear));
+            ++screens;
+        }
+    }));
+    INFO(screens);
+    CHECK(screens > 100); // enough of the random floors can be built
 }

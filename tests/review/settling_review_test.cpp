@@ -1,4 +1,5 @@
-// What is said of settling and of the wood: worked cases. The rules' own figures are in tests/trade/settling_test.cpp.
+// What is said of settling and of the wood: worked cases. The rules' own figures are in
+// tests/trade/settling_test.cpp.
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"
@@ -27,7 +28,8 @@ OpeningFacts facts_of(const Shell &shell) {
 }
 
 const Finding *found(const Findings &findings, const std::string &code) {
-    const auto at = std::find_if(findings.begin(), findings.end(), [&](const Finding &f) { return f.code == code; });
+    const auto at =
+        std::find_if(findings.begin(), findings.end(), [&](const Finding &f) { return f.code == code; });
     return at == findings.end() ? nullptr : &*at;
 }
 
@@ -39,7 +41,8 @@ Findings reviewed(const Shell &shell) {
 
 } // namespace
 
-TEST_CASE("A door of 2 m settles by 86.67 mm in hewn walls and by 120 in scribed round ones, with the reason") {
+TEST_CASE(
+    "A door of 2 m settles by 86.67 mm in hewn walls and by 120 in scribed round ones, with the reason") {
     // Ontario Building Code 9.37, seen; log building standards of 2000, second-hand.
     const OpeningFacts hewn = facts_of(with_door(test::plain_shell()));
     CHECK(hewn.settle_space == Approx(87)); // 86.67, never rounded down
@@ -48,7 +51,8 @@ TEST_CASE("A door of 2 m settles by 86.67 mm in hewn walls and by 120 in scribed
                                       ContainsSubstring("by 6 percent it would be 120 mm"));
     Shell round = with_door(test::round_shell());
     CHECK(facts_of(round).settle_space == Approx(120));
-    CHECK_THAT(facts_of(round).settle_basis, ContainsSubstring("not stated to be seasoned") && ContainsSubstring("second-hand"));
+    CHECK_THAT(facts_of(round).settle_basis,
+               ContainsSubstring("not stated to be seasoned") && ContainsSubstring("second-hand"));
     round.wood.moisture = 15;
     CHECK(facts_of(round).settle_space == Approx(87));
     CHECK_THAT(facts_of(round).settle_basis, ContainsSubstring("by 6 percent it would be 120 mm"));
@@ -92,7 +96,8 @@ TEST_CASE("A wood that is not known or not stated is told") {
     const Findings unknown = reviewed(shell);
     REQUIRE(found(unknown, "species-unknown"));
     CHECK(found(unknown, "species-unknown")->weight == Weight::warning);
-    CHECK_THAT(found(unknown, "species-unknown")->message, ContainsSubstring("did you mean \"eastern hemlock\"?"));
+    CHECK_THAT(found(unknown, "species-unknown")->message,
+               ContainsSubstring("did you mean \"eastern hemlock\"?"));
     shell.wood.species.clear();
     const Findings none = reviewed(shell);
     REQUIRE(found(none, "species-not-stated"));

@@ -27,6 +27,7 @@ Text words(const std::string &text, Vec2 at) {
 } // namespace
 
 TEST_CASE("paper sizes are those of ISO 216 and ANSI Y14.1") {
+    // ISO 216, second-hand; ANSI/ASME Y14.1 sizes A and B, 8.5 and 11 x 17 in, from memory.
     CHECK(size_of(Paper::a4) == PaperSize{210, 297});
     CHECK(size_of(Paper::a3) == PaperSize{420, 297});
     CHECK(size_of(Paper::letter).width == Approx(215.9));
@@ -37,7 +38,7 @@ TEST_CASE("paper sizes are those of ISO 216 and ANSI Y14.1") {
 }
 
 TEST_CASE("line widths are of the series of ISO 128-2") {
-    for (const Line line : all_lines) {
+    for (const Line line : all_lines) { // from memory: 0.25, 0.35, 0.5, 0.7
         const double w = style_of(line).width;
         CHECK((w == 0.25 || w == 0.35 || w == 0.5 || w == 0.7));
     }

@@ -181,7 +181,8 @@ TEST_CASE("a bore's rim is seen from above and its depth is hidden from the side
     for (const Stretch &s : iso)
         if (s.seen == Seen::visible && std::abs(s.from.y - top) < 20 && length(s.to - s.from) < 5)
             rim += length(s.to - s.from);
-    // an ellipse whose long axis is sqrt(3/2) and short axis sqrt(1/2) of the diameter (ISO 5456-3)
+    // an ellipse whose long axis is sqrt(3/2) and short axis sqrt(1/2) of the diameter (ISO 5456-3, from
+    // memory)
     const double a = 16 * std::sqrt(1.5), b = 16 * std::sqrt(0.5);
     const double around =
         std::numbers::pi * (3 * (a + b) - std::sqrt((3 * a + b) * (a + 3 * b))); // Ramanujan

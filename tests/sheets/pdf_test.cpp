@@ -93,7 +93,7 @@ TEST_CASE("page sizes, title and bookmarks are as stated", "[pdf]") {
     const auto info = run_on(pdf, "pdfinfo -l 2 %");
     INFO(info.out);
     CHECK(has(info.out, "Larch Hollow, cut sheets"));
-    CHECK(has(info.out, "1190.55 x 841.89 pts (A3)")); // ISO 216 in points of 1/72 in
+    CHECK(has(info.out, "1190.55 x 841.89 pts (A3)")); // ISO 216, second-hand, in points of 1/72 in
     CHECK(has(info.out, "612 x 792 pts (letter)"));
     const auto outline = run_on(pdf, "qpdf --json --json-key=outlines %");
     CHECK(has(outline.out, "Wall A"));

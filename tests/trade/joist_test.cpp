@@ -62,7 +62,8 @@ Summed summed(const SpanLoad &load, double ei) {
 
 TEST_CASE("deflections match the formula's figures") {
     // FPL-GTR-282 Eq. 9-2, derived: b 0.1 m, h 0.3 m, L 4 m, W 5000 N, E 10 GPa.
-    CHECK(most_deflection({4000, 5000.0 / 4000, {}}, 10'000, section_inertia(100, 300)) == Approx(1.85185).margin(0.000005));
+    CHECK(most_deflection({4000, 5000.0 / 4000, {}}, 10'000, section_inertia(100, 300)) ==
+          Approx(1.85185).margin(0.000005));
     // A force P in the middle: P L^3 / (48 E I), textbook statics, derived.
     CHECK(most_deflection({4000, 0, {{2000, 5000}}}, 10'000, section_inertia(100, 300)) ==
           Approx(5000 * 6.4e10 / (48 * 10'000 * 2.25e8)));
@@ -94,14 +95,20 @@ TEST_CASE("a published span table holds to the inch: its spans pass, an inch mor
     const struct {
         double depth, size_factor;
         double table; // inches
-    } rows[] = {{5.5, 1.3, 9 * 12 + 4}, {7.25, 1.2, 12 * 12 + 3}, {9.25, 1.1, 15 * 12 + 5}, {11.25, 1.0, 17 * 12 + 10}};
+    } rows[] = {{5.5, 1.3, 9 * 12 + 4},
+                {7.25, 1.2, 12 * 12 + 3},
+                {9.25, 1.1, 15 * 12 + 5},
+                {11.25, 1.0, 17 * 12 + 10}};
     for (const auto &row : rows) {
         INFO(row.depth << " in deep");
         const auto used = [&](double inches) { // the larger part of what is allowed
-            const SpanLoad all = {in(inches), line_load(50, 16), {}}, live = {in(inches), line_load(40, 16), {}};
+            const SpanLoad all = {in(inches), line_load(50, 16), {}},
+                           live = {in(inches), line_load(40, 16), {}};
             const double stress = largest_moment(all) / section_modulus(in(1.5), in(row.depth));
-            const double bent = most_deflection(live, 1.4e6 * mpa_per_psi, section_inertia(in(1.5), in(row.depth)));
-            return std::max(stress / (875 * 1.15 * row.size_factor * mpa_per_psi), bent * deflection_limit / in(inches));
+            const double bent =
+                most_deflection(live, 1.4e6 * mpa_per_psi, section_inertia(in(1.5), in(row.depth)));
+            return std::max(stress / (875 * 1.15 * row.size_factor * mpa_per_psi),
+                            bent * deflection_limit / in(inches));
         };
         CHECK(used(row.table - 1) < 1);
         CHECK(used(row.table + 1) > 1);
@@ -109,8 +116,8 @@ TEST_CASE("a published span table holds to the inch: its spans pass, an inch mor
 }
 
 TEST_CASE("a beam under joists of two equal spans carries a quarter more than their even share") {
-    // Textbook statics, derived: the middle reaction of two equal spans is 10/8 w L, the moment w L^2 / 8, the shear
-    // 5/8 w L; a force P in the middle of one span only puts 11/16 P on the middle support.
+    // Textbook statics, derived: the middle reaction of two equal spans is 10/8 w L, the moment w L^2 / 8,
+    // the shear 5/8 w L; a force P in the middle of one span only puts 11/16 P on the middle support.
     const SpanLoad each = {4000, 2, {}};
     CHECK(reaction_between(each, each) == Approx(1.25 * 2 * 4000));
     CHECK(moment_between(each, each) == Approx(2 * 4000.0 * 4000 / 8));
@@ -120,15 +127,16 @@ TEST_CASE("a beam under joists of two equal spans carries a quarter more than th
 }
 
 TEST_CASE("a notch at an end takes the square of the depth that is left from the shear that it carries") {
-    // AWC NDS 2018, 3.4.3.2: V = (2/3 F'v b dn)(dn / d)^2 (second-hand; that the part is squared: seen). Left 3/4 of
-    // 200: with F'v 1 MPa and b 100 the end carries 2/3 x 1 x 100 x 150 x 0.5625 = 5,625 N.
+    // AWC NDS 2018, 3.4.3.2: V = (2/3 F'v b dn)(dn / d)^2 (second-hand; that the part is squared: seen). Left
+    // 3/4 of 200: with F'v 1 MPa and b 100 the end carries 2/3 x 1 x 100 x 150 x 0.5625 = 5,625 N.
     CHECK(notched_shear_stress(5625, 100, 200, 150) == Approx(1));
     CHECK(notched_shear_stress(1000, 100, 200, 200) == Approx(shear_stress(1000, 100, 200)));
     CHECK(notched_shear_stress(1000, 100, 200, 150) / shear_stress(1000, 100, 200) == Approx(64.0 / 27));
 }
 
 TEST_CASE("a joist of 9 1/4 in may be notched 1.54 in deep and 3.08 in long, at its ends 2.31 in deep") {
-    // IRC R502.8.1, its example for a 2 x 10, second-hand. CONFLICT: Canadian practice lets a top notch be d/3.
+    // IRC R502.8.1, its example for a 2 x 10, second-hand. CONFLICT: Canadian practice lets a top notch be
+    // d/3.
     const NotchLimits limits = notch_limits(9.25);
     CHECK(limits.depth == Approx(1.54).margin(0.005));
     CHECK(limits.length == Approx(3.08).margin(0.005));
@@ -141,11 +149,13 @@ TEST_CASE("a joist's end bears on 38 mm at least") {
     CHECK(in(1.5) >= least_bearing);
 }
 
-TEST_CASE("under any loads the moment is the one summed up in small pieces, and no more is bent than is said") {
+TEST_CASE(
+    "under any loads the moment is the one summed up in small pieces, and no more is bent than is said") {
     CHECK(rc::check([] {
         SpanLoad load{*rc::gen::inRange(1000, 8000) * 1.0, *rc::gen::inRange(0, 50) / 10.0, {}};
         for (int i = *rc::gen::inRange(0, 4); i > 0; --i)
-            load.points.push_back({load.span * *rc::gen::inRange(0, 101) / 100.0, *rc::gen::inRange(0, 9000) * 1.0});
+            load.points.push_back(
+                {load.span * *rc::gen::inRange(0, 101) / 100.0, *rc::gen::inRange(0, 9000) * 1.0});
         const Summed s = summed(load, 1e12);
         RC_ASSERT(std::abs(largest_moment(load) - s.moment) <= 1e-3 * s.moment + 1);
         RC_ASSERT(most_deflection(load, 1e4, 1e8) >= s.deflection * (1 - 1e-3));

@@ -3,9 +3,9 @@
 
 using namespace roundlay;
 
-// 16 ft logs. Doyle: the rule's formula, derived. Scribner: the formula as on published pages, derived
-// (CONFLICT by design with the decimal tables: 280 against 272 at 20 in). International 1/4 in: as in a USDA
-// Forest Service program, derived.
+// 16 ft logs, figures derived from: Doyle, the formula from memory; Scribner, the formula as on published
+// pages, seen (CONFLICT by design with the decimal tables: 280 against 272 at 20 in); International 1/4 in,
+// as in a USDA Forest Service program, seen.
 TEST_CASE("the log rules match the published figures for logs of 16 ft") {
     const struct {
         double inches, doyle, scribner, international;

@@ -14,10 +14,13 @@ TEST_CASE("the area of a round of d inches is 0.00545415 d squared in square fee
     CHECK(area_of_diameter(1.0 / 12) == Approx(0.00545415).margin(5e-9)); // forestry constant, derived
 }
 
-TEST_CASE("a log of 10 in at its small end grows to 12 in over 16 ft, and is no less than the worked example's") {
-    // 1/2 in in 4 ft as in the International rule (USDA program, seen): 16 ft give 2 in, which is the example's log.
+TEST_CASE(
+    "a log of 10 in at its small end grows to 12 in over 16 ft, and is no less than the worked example's") {
+    // 1/2 in in 4 ft as in the International rule (USDA program, seen): 16 ft give 2 in, which is the
+    // example's log.
     constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
-    CHECK(tapered_log_volume(10 * mm_per_inch, 16 * mm_per_foot) / mm3_per_ft3 == Approx(10.647).margin(0.0005));
+    CHECK(tapered_log_volume(10 * mm_per_inch, 16 * mm_per_foot) / mm3_per_ft3 ==
+          Approx(10.647).margin(0.0005));
 }
 
 TEST_CASE("a stick of 3 by 4 needs a round of 5") {

@@ -41,7 +41,8 @@ TEST_CASE("green weights run from a tenth under heartwood to a tenth over sapwoo
 TEST_CASE("where no green moisture is published the range is as wide as the wood allows, and says so") {
     const auto pine = weigh(m3, wood("eastern white pine"));
     CHECK(pine.low_kg == Approx(0.9 * density_at(0.34, 30)));
-    CHECK(pine.high_kg == Approx(1.1 * (1000 * 0.34 + 1000 * (1 - 0.34 / 1.54)))); // walls, and water in all the rest
+    CHECK(pine.high_kg ==
+          Approx(1.1 * (1000 * 0.34 + 1000 * (1 - 0.34 / 1.54)))); // walls, and water in all the rest
     CHECK_THAT(pine.basis, ContainsSubstring("no green moisture is published"));
     const auto tamarack = weigh(m3, wood("tamarack"));
     CHECK(tamarack.low_kg == Approx(0.9 * density_at(0.49, 49)));
@@ -70,7 +71,8 @@ TEST_CASE("an unknown species has no weight but a sentence") {
 }
 
 TEST_CASE("green western hemlock as published, 552 to 1,049 kg/m3, lies in its range") {
-    // Boards of western hemlock logs held 31.4 to 149.7 % (USDA PNW-RN-530, 2003, seen): 0.42 x 1.314 and 0.42 x 2.497.
+    // Boards of western hemlock logs held 31.4 to 149.7 % (USDA PNW-RN-530, 2003, seen): 0.42 x 1.314 and
+    // 0.42 x 2.497.
     const auto hemlock = weigh(m3, wood("western hemlock"));
     CHECK(hemlock.low_kg == Approx(0.9 * 420 * 1.314));
     CHECK(hemlock.low_kg < 552);

@@ -57,12 +57,17 @@ TEST_CASE("densities of green wood match those worked out from the published tab
 }
 
 TEST_CASE("published shipping weights of green wood lie in the range that is printed") {
-    // Average green shipping weights of the Oregon Wood Innovation Center, lb/ft3, seen. CONFLICT with heart-only
-    // figures: they mix heart and sap, and western hemlock's 41 lies under even its heartwood's 48.5.
+    // Average green shipping weights of the Oregon Wood Innovation Center, lb/ft3, seen. CONFLICT with
+    // heart-only figures: they mix heart and sap, and western hemlock's 41 lies under even its
+    // heartwood's 48.5.
     const struct {
         const char *name;
         double green;
-    } cases[] = {{"Douglas-fir coast", 43}, {"western larch", 50}, {"Engelmann spruce", 36}, {"western hemlock", 41}, {"subalpine fir", 45}};
+    } cases[] = {{"Douglas-fir coast", 43},
+                 {"western larch", 50},
+                 {"Engelmann spruce", 36},
+                 {"western hemlock", 41},
+                 {"subalpine fir", 45}};
     for (const auto &c : cases) {
         INFO(c.name);
         const auto range = weigh(1e9, {c.name, {}});
@@ -71,9 +76,10 @@ TEST_CASE("published shipping weights of green wood lie in the range that is pri
     }
 }
 
-TEST_CASE("air-dry shipping weights of five western woods match within a twentieth, but for two that conflict") {
-    // The same table at 12 %, lb/ft3, seen, against Table 5-3a's gravity at 12 % x Eq. 4-14. CONFLICT: subalpine fir's 28
-    // is a quarter over the handbook's 22.4, Engelmann spruce's 27 a tenth over its 24.5.
+TEST_CASE(
+    "air-dry shipping weights of five western woods match within a twentieth, but for two that conflict") {
+    // The same table at 12 %, lb/ft3, seen, against Table 5-3a's gravity at 12 % x Eq. 4-14. CONFLICT:
+    // subalpine fir's 28 is a quarter over the handbook's 22.4, Engelmann spruce's 27 a tenth over its 24.5.
     const struct {
         const char *name;
         double dry;
@@ -95,8 +101,10 @@ TEST_CASE("air-dry shipping weights of five western woods match within a twentie
     }
 }
 
-TEST_CASE("gravity at 12 percent by the equation agrees with the table's own for every species within 4 percent") {
-    // Eq. 4-13 from the green gravity against Table 5-3a's two columns (FPL-GTR-282 and 190; marks as in the table).
+TEST_CASE(
+    "gravity at 12 percent by the equation agrees with the table's own for every species within 4 percent") {
+    // Eq. 4-13 from the green gravity against Table 5-3a's two columns (FPL-GTR-282 and 190; marks as in the
+    // table).
     CHECK(all_species().size() == 17);
     for (const Species &s : all_species()) {
         INFO(s.name);

@@ -41,8 +41,8 @@ FaceLines face_lines(View view, const Body &body, const Blank &blank);
 /// The lines on paper, cut where the ruler leaves wood out.
 std::vector<Path> edges_of(const FaceRow &row, const FaceLines &lines, const Ruler &ruler);
 
-/// Two narrow lines with a zigzag (ISO 128-2) at each place where the log is broken, and one at an end where
-/// it goes on over another sheet.
+/// Two thin lines with a zigzag (ISO 128-2, from memory) at each place where the log is broken, and one at an
+/// end where it goes on over another sheet.
 std::vector<Path> break_lines(const FaceRow &row, const Ruler &ruler, bool comes_from, bool goes_on);
 
 } // namespace roundlay::sheets

@@ -5,7 +5,7 @@
 namespace roundlay::sheets {
 namespace {
 
-// ISO 5455: full size and reductions.
+// ISO 5455 (from memory): full size and reductions.
 constexpr std::array<Scale, 6> metric{{{1, "1:1"},
                                        {1.0 / 2, "1:2"},
                                        {1.0 / 5, "1:5"},

@@ -300,8 +300,10 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (weight)
         add("Weight, estimated", words.weight(weight->low_kg) + " to " + words.weight(weight->high_kg));
     if (weight && weight->log_high_kg > 0) {
-        add("Blank weighs, estimated", words.weight(weight->blank_low_kg) + " to " + words.weight(weight->blank_high_kg));
-        add("Round log weighs, estimated", words.weight(weight->log_low_kg) + " to " + words.weight(weight->log_high_kg));
+        add("Blank weighs, estimated",
+            words.weight(weight->blank_low_kg) + " to " + words.weight(weight->blank_high_kg));
+        add("Round log weighs, estimated",
+            words.weight(weight->log_low_kg) + " to " + words.weight(weight->log_high_kg));
     }
     add("Balance point", words.length(body.centroid.x) + " from datum end");
     if (piece.timber < 0) add("Finish", name_of(piece.finish));

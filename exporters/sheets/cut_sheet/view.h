@@ -17,8 +17,8 @@ struct Projection {
     double depth(Vec3 p) const { return dot(p, toward); } ///< greater is nearer
 };
 
-/// In the piece frame. The isometric view (ISO 5456-3) shows the top, the outside face and the datum end,
-/// and is drawn to the scale of its axes, so lengths along them may be taken off.
+/// In the piece frame. The isometric view (ISO 5456-3, from memory) shows the top, the outside face and the
+/// datum end, and is drawn to the scale of its axes, so lengths along them may be taken off.
 Projection projection_of(View view);
 
 const char *name_of(View view); ///< "Top", "Outside", …

@@ -54,7 +54,7 @@ void add_number(Board &board, const Axes &axes, const Mark &mark, double label_a
     board.add(text);
 }
 
-/// A dot where the mark before it leaves no room for an arrow (ISO 129-1).
+/// A dot where the mark before it leaves no room for an arrow (ISO 129-1, from memory).
 void add_end(Board &board, const Axes &axes, const Mark &mark, double room) {
     const Vec2 p = axes.at(mark.at, axes.line.distance);
     if (mark.origin) {

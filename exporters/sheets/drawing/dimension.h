@@ -1,4 +1,4 @@
-// Running dimensions (ISO 129-1): all from one origin, each with its own number.
+// Running dimensions (ISO 129-1, from memory): all from one origin, each with its own number.
 #pragma once
 
 #include "exporters/sheets/drawing/board.h"

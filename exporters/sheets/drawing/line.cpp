@@ -5,7 +5,8 @@
 namespace roundlay::sheets {
 namespace {
 
-// ISO 128-2 gives dashes as multiples of the line width: dash 12 d, long dash 24 d, gap 3 d, dot 0.5 d.
+// ISO 128-2 (from memory) gives dashes as multiples of the line width: dash 12 d, long dash 24 d, gap 3 d,
+// dot 0.5 d.
 constexpr double narrow = 0.25;
 constexpr double middle = 0.35;
 constexpr double wide = 0.5;

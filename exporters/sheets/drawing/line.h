@@ -1,4 +1,4 @@
-// Kinds of line on a drawing, after ISO 128-2, in the line group 0.5.
+// Kinds of line on a drawing, after ISO 128-2 (from memory), in the line group 0.5.
 #pragma once
 
 #include <span>

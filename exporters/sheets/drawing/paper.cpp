@@ -19,7 +19,7 @@ constexpr PaperSize in_inches(double w, double h) {
     return {w * mm_per_inch, h * mm_per_inch};
 }
 
-// ISO 216 for the A series, ANSI/ASME Y14.1 sizes A and B for the others.
+// ISO 216 (second-hand) for the A series, ANSI/ASME Y14.1 (from memory) sizes A and B for the others.
 constexpr std::array<Entry, 6> entries{{
     {Paper::a4, "A4", {210, 297}},
     {Paper::a3, "A3", {420, 297}},

@@ -9,7 +9,7 @@ namespace roundlay::sheets {
 
 enum class Paper { a4, a3, a2, a1, letter, tabloid };
 
-/// A4 and Letter lie upright, the larger ones on their long side (ISO 5457).
+/// A4 and Letter lie upright, the larger ones on their long side (ISO 5457, from memory).
 struct PaperSize {
     double width = 0, height = 0; ///< millimetres
     bool operator==(const PaperSize &) const = default;

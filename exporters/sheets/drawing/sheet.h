@@ -59,7 +59,7 @@ enum class Role {
     page ///< number of the page in its book, in the margin outside the frame
 };
 
-/// Lettering after ISO 3098: `height` is that of a capital letter.
+/// Lettering after ISO 3098 (from memory): `height` is that of a capital letter.
 struct Text {
     Vec2 at;
     double height = 2.5;

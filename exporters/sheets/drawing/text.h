@@ -8,7 +8,7 @@
 
 namespace roundlay::sheets {
 
-/// Smallest lettering on any sheet (ISO 3098), millimetres of capital height.
+/// Smallest lettering on any sheet (ISO 3098, from memory), millimetres of capital height.
 inline constexpr double least_lettering = 2.5;
 
 /// A text that starts on its baseline at `at`.

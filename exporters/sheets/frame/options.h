@@ -17,7 +17,7 @@ namespace roundlay::sheets {
 /// What a piece weighs and how that is known; worked out elsewhere.
 struct WeightNote {
     double low_kg = 0, high_kg = 0;
-    std::string basis; ///< what it rests on, in sentences
+    std::string basis;                          ///< what it rests on, in sentences
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank; 0: not known
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log
 };

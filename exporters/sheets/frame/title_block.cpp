@@ -7,8 +7,8 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double filing_margin = 20, margin = 10; // ISO 5457
-constexpr double block_width = 180;               // ISO 7200
+constexpr double filing_margin = 20, margin = 10; // ISO 5457, from memory
+constexpr double block_width = 180;               // ISO 7200, from memory
 constexpr double label = 2.5;                     // lettering of the fields' names: the least that is allowed
 constexpr double row_height = 9.5;
 constexpr int rows = 4;

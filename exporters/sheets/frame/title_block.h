@@ -10,7 +10,7 @@ namespace roundlay::sheets {
 
 enum class Angle { third, first };
 
-/// Fields of ISO 7200. What is empty stays a blank field to be filled by hand.
+/// Fields of ISO 7200 (second-hand). What is empty stays a blank field to be filled by hand.
 struct TitleFields {
     std::string owner; ///< legal owner of the drawing
     std::string shell; ///< name of the shell, beside the field's name of the title
@@ -29,16 +29,16 @@ struct TitleFields {
     std::string note;   ///< one line above the block: units and what else holds for the whole sheet
 };
 
-/// ISO 5457: 20 mm filing margin on the left, 10 mm on the other sides.
+/// ISO 5457 (from memory; older texts, second-hand, differ): 20 mm filing margin on the left, 10 mm elsewhere.
 Rect drawing_area(PaperSize size);
 
-/// Room of the title block: 180 mm wide in the lower right corner of the drawing area (ISO 7200).
+/// Room of the title block: 180 mm wide, in the drawing area's lower right corner (ISO 7200, from memory).
 Rect title_block_area(PaperSize size);
 
 /// A sheet with frame, centring marks and title block, "sheet i of n".
 Sheet framed_sheet(PaperSize size, const TitleFields &fields, int number, int of);
 
-/// The projection symbol of ISO 5456-2, its lower left corner at the origin, 2 x `height` high.
+/// The projection symbol of ISO 5456-2 (from memory), its lower left corner at the origin, 2 x `height` high.
 Block projection_symbol(Angle angle, double height);
 
 } // namespace roundlay::sheets

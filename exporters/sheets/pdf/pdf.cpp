@@ -21,7 +21,7 @@ cairo_status_t append(void *closure, const unsigned char *data, unsigned int len
     return CAIRO_STATUS_SUCCESS;
 }
 
-/// ISO 8601 in UTC, as cairo reads it.
+/// ISO 8601 (from memory) in UTC, as cairo reads it.
 std::string date_text(std::int64_t seconds_since_1970) {
     using namespace std::chrono;
     const sys_seconds when{seconds{seconds_since_1970}};

@@ -148,9 +148,96 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 right through at %3"),
     QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the top at %4"),
     QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the underside at %4"),
-    // settling
-    QT_TRANSLATE_NOOP("kernel", "as stated"),
-    QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3)"),
+    // settling, weights, loads and woods that are not known
+    QT_TRANSLATE_NOOP("kernel", "as stated; by %1 it would be %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5; by %6 it would be %7"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5"),
+    QT_TRANSLATE_NOOP("kernel", "Ontario Building Code, O. Reg. 332/12, Division B, section 9.37"),
+    QT_TRANSLATE_NOOP("kernel", "about 4 cm per metre"),
+    QT_TRANSLATE_NOOP("kernel", "fresh log walls"),
+    QT_TRANSLATE_NOOP("kernel", "repair card of the Finnish heritage agency on moving log houses"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "as the logs are not round ones scribed over one another; it is a code's least, for dry "
+                  "wood too"),
+    QT_TRANSLATE_NOOP("kernel", "as the logs are round and scribed, but stated at 19 % of moisture or less"),
+    QT_TRANSLATE_NOOP("kernel", "as the logs are round and scribed, and not stated to be seasoned"),
+    QT_TRANSLATE_NOOP("kernel", "as the document says"),
+    QT_TRANSLATE_NOOP("kernel", "13 mm in 300 mm"),
+    QT_TRANSLATE_NOOP("kernel", "6 percent"),
+    QT_TRANSLATE_NOOP("kernel", "4 percent"),
+    QT_TRANSLATE_NOOP("kernel", "3/16 in per log"),
+    QT_TRANSLATE_NOOP("kernel", "seen"),
+    QT_TRANSLATE_NOOP("kernel", "second-hand"),
+    QT_TRANSLATE_NOOP("kernel", "from memory"),
+    QT_TRANSLATE_NOOP("kernel", "derived"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "Settling spaces follow the rule named, which may not be your local one; local code and "
+                  "a licensed professional decide."),
+    QT_TRANSLATE_NOOP(
+        "kernel", "the space stated over its frame, %1, leaves nothing of its height of %2; %3 asks for %4"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "the space stated over its frame, %1, is less than the %2 of %3; logs that come down "
+                      "further press on the frame. Local code and a licensed professional decide"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "the settling rule stated, %1, leaves less over frames than %2, which is taken for such "
+                  "walls where none is stated"),
+    QT_TRANSLATE_NOOP("kernel", "wood"),
+    QT_TRANSLATE_NOOP("kernel", "%1; until then no weight is given and no floor is screened"),
+    QT_TRANSLATE_NOOP("kernel", "no values are known for the species \"%1\"; did you mean \"%2\"?"),
+    QT_TRANSLATE_NOOP("kernel", "no values are known for the species \"%1\"; known are %2"),
+    QT_TRANSLATE_NOOP("kernel", "no species is stated: weights and spans are worked out for %1"),
+    QT_TRANSLATE_NOOP("kernel", "no live_load is stated, so its timbers are not screened for span"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the "
+                      "timbers' own weight on top"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists "
+                  "be notched, and local code decides"),
+    QT_TRANSLATE_NOOP("kernel", "an end of it"),
+    QT_TRANSLATE_NOOP("kernel", "its seat on %1"),
+    QT_TRANSLATE_NOOP("kernel", "a quarter"),
+    QT_TRANSLATE_NOOP("kernel", "a sixth"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "Weights are estimates from average values of the species, no lift plan: single logs are "
+                  "heavier or lighter, and rain and snow add. Weigh before lifting near a limit; local "
+                  "rules and a licensed professional decide."),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook "
+                      "(second-hand) Eq. 4-13 "
+                      "and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of "
+                      "variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of "
+                      "single logs varies more.%5"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook "
+                      "(second-hand) Eq. 4-13 "
+                      "and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of "
+                      "variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of "
+                      "single logs varies more."),
+    QT_TRANSLATE_NOOP("kernel", " No species is stated: eastern hemlock is taken."),
+    QT_TRANSLATE_NOOP("kernel", "%1, green"),
+    QT_TRANSLATE_NOOP("kernel", "from heartwood at %1 % to sapwood at %2 % by %3"),
+    QT_TRANSLATE_NOOP("kernel", "from boards measured at %1 % (%2) to sapwood at %3 % by %4"),
+    QT_TRANSLATE_NOOP("kernel", "at the stated moisture of %1 %"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "no green moisture is published for it, so from fibre saturation at 30 % to all hollows "
+                  "full of water at %1 % (Eq. 4-3)"),
+    QT_TRANSLATE_NOOP(
+        "kernel", "from heartwood at %1 % (%2) to all hollows full of water at %3 % (Eq. 4-3), as none is "
+                  "published for sapwood"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) "
+                      "and Eq. 4-9, though %6; walls settle by more than that"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) "
+                      "and Eq. 4-9; walls settle by more than that"),
+    QT_TRANSLATE_NOOP("kernel", "shrinkage in drying to 12 %"),
+    QT_TRANSLATE_NOOP("kernel", "estimated high weight of its blank"),
+    QT_TRANSLATE_NOOP("kernel", "estimated high weight of its round log"),
+    QT_TRANSLATE_NOOP("kernel", "log rules"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "board feet of the order list are of the least round and the ordered length, by the "
+                      "formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): "
+                      "estimates of sawn boards, which differ by design"),
     QT_TRANSLATE_NOOP("kernel", "13 mm for each 300 mm of height"),
     QT_TRANSLATE_NOOP("kernel", "least clearance above openings in walls of horizontal logs that can shrink"),
     QT_TRANSLATE_NOOP("kernel", "60 mm per metre; also quoted as 3/4 in per foot"),

@@ -49,10 +49,12 @@ QString total_words(const CutList &list) {
                         .arg(list.pieces.size())
                         .arg(list.models.size())
                         .arg(volume_text(volume, list.units));
-    if (list.weights_known) words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units)) +
-                                       QStringLiteral("\n") + kernel_words(list.weight_basis) + QStringLiteral(" ") +
-                                       kernel_words(std::string(weight_caution));
-    else words += QStringLiteral("\n") + kernel_words(list.weight_basis);
+    if (list.weights_known)
+        words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units)) +
+                 QStringLiteral("\n") + kernel_words(list.weight_basis) + QStringLiteral(" ") +
+                 kernel_words(std::string(weight_caution));
+    else
+        words += QStringLiteral("\n") + kernel_words(list.weight_basis);
     return words;
 }
 

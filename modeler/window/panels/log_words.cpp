@@ -57,7 +57,8 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
 }
 
 void Words::caution(const CutList &list) {
-    this->row(tr("Weights"), list.weights_known ? kernel_words(std::string(weight_caution)) : kernel_words(list.weight_basis));
+    this->row(tr("Weights"), list.weights_known ? kernel_words(std::string(weight_caution))
+                                                : kernel_words(list.weight_basis));
 }
 
 void Words::neighbours(const PieceRow &row) {

@@ -25,6 +25,7 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     count_->setKeyboardTracking(false);
     kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
     top_->addItems({tr("level"), tr("staggered")});
+    species_->addItem(tr("not stated: eastern hemlock is taken"), QString());
     for (const Species &species : all_species())
         species_->addItem(kernel_words(text(species.name)), text(species.name));
     complaint_->setWordWrap(true);

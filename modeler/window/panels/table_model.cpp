@@ -12,19 +12,37 @@ namespace roundlay::window {
 namespace {
 
 /// The lists' column titles, for the translators.
-[[maybe_unused]] const char *const titles[] = {
-    QT_TRANSLATE_NOOP("lists", "piece"),       QT_TRANSLATE_NOOP("lists", "qty"),
-    QT_TRANSLATE_NOOP("lists", "kind"),        QT_TRANSLATE_NOOP("lists", "width"),
-    QT_TRANSLATE_NOOP("lists", "height"),      QT_TRANSLATE_NOOP("lists", "length"),
-    QT_TRANSLATE_NOOP("lists", "m3"),          QT_TRANSLATE_NOOP("lists", "ft3"),
-    QT_TRANSLATE_NOOP("lists", "kg from"),     QT_TRANSLATE_NOOP("lists", "to"),
-    QT_TRANSLATE_NOOP("lists", "lb from"),     QT_TRANSLATE_NOOP("lists", "butt"),
-    QT_TRANSLATE_NOOP("lists", "tag"),         QT_TRANSLATE_NOOP("lists", "raise"),
-    QT_TRANSLATE_NOOP("lists", "left end"),    QT_TRANSLATE_NOOP("lists", "right end"),
-    QT_TRANSLATE_NOOP("lists", "diameter"),    QT_TRANSLATE_NOOP("lists", "pegs"),
-    QT_TRANSLATE_NOOP("lists", "least round"), QT_TRANSLATE_NOOP("lists", "for"),
-    QT_TRANSLATE_NOOP("lists", "what"),        QT_TRANSLATE_NOOP("lists", "amount"),
-    QT_TRANSLATE_NOOP("lists", "unit"),        QT_TRANSLATE_NOOP("lists", "note")};
+[[maybe_unused]] const char *const titles[] = {QT_TRANSLATE_NOOP("lists", "piece"),
+                                               QT_TRANSLATE_NOOP("lists", "qty"),
+                                               QT_TRANSLATE_NOOP("lists", "kind"),
+                                               QT_TRANSLATE_NOOP("lists", "width"),
+                                               QT_TRANSLATE_NOOP("lists", "height"),
+                                               QT_TRANSLATE_NOOP("lists", "length"),
+                                               QT_TRANSLATE_NOOP("lists", "m3"),
+                                               QT_TRANSLATE_NOOP("lists", "ft3"),
+                                               QT_TRANSLATE_NOOP("lists", "blank to"),
+                                               QT_TRANSLATE_NOOP("lists", "log to"),
+                                               QT_TRANSLATE_NOOP("lists", "blank kg to"),
+                                               QT_TRANSLATE_NOOP("lists", "blank lb to"),
+                                               QT_TRANSLATE_NOOP("lists", "log kg to"),
+                                               QT_TRANSLATE_NOOP("lists", "log lb to"),
+                                               QT_TRANSLATE_NOOP("lists", "Int. 1/4 bd ft"),
+                                               QT_TRANSLATE_NOOP("lists", "kg from"),
+                                               QT_TRANSLATE_NOOP("lists", "to"),
+                                               QT_TRANSLATE_NOOP("lists", "lb from"),
+                                               QT_TRANSLATE_NOOP("lists", "butt"),
+                                               QT_TRANSLATE_NOOP("lists", "tag"),
+                                               QT_TRANSLATE_NOOP("lists", "raise"),
+                                               QT_TRANSLATE_NOOP("lists", "left end"),
+                                               QT_TRANSLATE_NOOP("lists", "right end"),
+                                               QT_TRANSLATE_NOOP("lists", "diameter"),
+                                               QT_TRANSLATE_NOOP("lists", "pegs"),
+                                               QT_TRANSLATE_NOOP("lists", "least round"),
+                                               QT_TRANSLATE_NOOP("lists", "for"),
+                                               QT_TRANSLATE_NOOP("lists", "what"),
+                                               QT_TRANSLATE_NOOP("lists", "amount"),
+                                               QT_TRANSLATE_NOOP("lists", "unit"),
+                                               QT_TRANSLATE_NOOP("lists", "note")};
 
 QString words_of(const Entry &entry) {
     if (const auto *words = std::get_if<std::string>(&entry)) return kernel_words(*words);

@@ -670,6 +670,22 @@
 <context>
     <name>LogPanel</name>
     <message>
+        <source>Caution</source>
+        <translation>Prudence</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Poids</translation>
+    </message>
+    <message>
+        <source>Its round log</source>
+        <translation>Son rondin</translation>
+    </message>
+    <message>
+        <source>Its blank</source>
+        <translation>Son ébauche</translation>
+    </message>
+    <message>
         <source>Wall</source>
         <translation>Mur</translation>
     </message>
@@ -1748,6 +1764,10 @@
 <context>
     <name>ShellPanel</name>
     <message>
+        <source>not stated: eastern hemlock is taken</source>
+        <translation>non indiqué : la pruche du Canada est prise</translation>
+    </message>
+    <message>
         <source>full dovetail</source>
         <translation>queue d’aronde</translation>
     </message>
@@ -1935,6 +1955,214 @@
 </context>
 <context>
     <name>kernel</name>
+    <message>
+        <source>board feet of the order list are of the least round and the ordered length, by the formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design</source>
+        <translation>les pieds-planche de la commande sont du moindre rond et de la longueur commandée, par les formules de Doyle (de mémoire), Scribner (vu) et International 1/4 po (vu) : des estimations de planches sciées, qui diffèrent par nature</translation>
+    </message>
+    <message>
+        <source>log rules</source>
+        <translation>barèmes de cubage</translation>
+    </message>
+    <message>
+        <source>estimated high weight of its round log</source>
+        <translation>poids haut estimé de son rondin</translation>
+    </message>
+    <message>
+        <source>estimated high weight of its blank</source>
+        <translation>poids haut estimé de son ébauche</translation>
+    </message>
+    <message>
+        <source>shrinkage in drying to 12 %</source>
+        <translation>retrait en séchant à 12 %</translation>
+    </message>
+    <message>
+        <source>%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) and Eq. 4-9; walls settle by more than that</source>
+        <translation>%1 : %2 (radial) à %3 (tangentiel) des hauteurs et largeurs, rien des longueurs, selon %4 (%5) et l’éq. 4-9 ; les murs tassent de plus que cela</translation>
+    </message>
+    <message>
+        <source>%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 (%5) and Eq. 4-9, though %6; walls settle by more than that</source>
+        <translation>%1 : %2 (radial) à %3 (tangentiel) des hauteurs et largeurs, rien des longueurs, selon %4 (%5) et l’éq. 4-9, bien que %6 ; les murs tassent de plus que cela</translation>
+    </message>
+    <message>
+        <source>from heartwood at %1 % (%2) to all hollows full of water at %3 % (Eq. 4-3), as none is published for sapwood</source>
+        <translation>du bois de cœur à %1 % (%2) à tous les vides pleins d’eau à %3 % (éq. 4-3), rien n’étant publié pour l’aubier</translation>
+    </message>
+    <message>
+        <source>no green moisture is published for it, so from fibre saturation at 30 % to all hollows full of water at %1 % (Eq. 4-3)</source>
+        <translation>aucune humidité à l’état vert n’est publiée : de la saturation des fibres à 30 % à tous les vides pleins d’eau à %1 % (éq. 4-3)</translation>
+    </message>
+    <message>
+        <source>at the stated moisture of %1 %</source>
+        <translation>à l’humidité indiquée de %1 %</translation>
+    </message>
+    <message>
+        <source>from boards measured at %1 % (%2) to sapwood at %3 % by %4</source>
+        <translation>des planches mesurées à %1 % (%2) à l’aubier à %3 % selon %4</translation>
+    </message>
+    <message>
+        <source>from heartwood at %1 % to sapwood at %2 % by %3</source>
+        <translation>du bois de cœur à %1 % à l’aubier à %2 % selon %3</translation>
+    </message>
+    <message>
+        <source>%1, green</source>
+        <translation>%1, vert</translation>
+    </message>
+    <message>
+        <source> No species is stated: eastern hemlock is taken.</source>
+        <translation> Aucune essence n’est indiquée : la pruche du Canada est prise.</translation>
+    </message>
+    <message>
+        <source>%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) Eq. 4-13 and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of single logs varies more.</source>
+        <translation>%1 : volume x 1000 kg/m3 x densité x (1 + humidité/100), Wood Handbook (de seconde main) éq. 4-13 et 4-14 ; densité %2 d’après %3 ; %4, 10 % de part et d’autre (coefficient de variation de la densité, Wood Handbook, chapitre 5, de mémoire) ; l’humidité d’une pièce varie davantage.</translation>
+    </message>
+    <message>
+        <source>%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) Eq. 4-13 and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of single logs varies more.%5</source>
+        <translation>%1 : volume x 1000 kg/m3 x densité x (1 + humidité/100), Wood Handbook (de seconde main) éq. 4-13 et 4-14 ; densité %2 d’après %3 ; %4, 10 % de part et d’autre (coefficient de variation de la densité, Wood Handbook, chapitre 5, de mémoire) ; l’humidité d’une pièce varie davantage.%5</translation>
+    </message>
+    <message>
+        <source>Weights are estimates from average values of the species, no lift plan: single logs are heavier or lighter, and rain and snow add. Weigh before lifting near a limit; local rules and a licensed professional decide.</source>
+        <translation>Les poids sont estimés d’après les moyennes de l’essence, ce n’est pas un plan de levage : une pièce peut peser plus ou moins, pluie et neige s’ajoutent. Pesez avant de lever près d’une limite ; les règles locales et un professionnel agréé décident.</translation>
+    </message>
+    <message>
+        <source>a sixth</source>
+        <translation>le sixième</translation>
+    </message>
+    <message>
+        <source>a quarter</source>
+        <translation>le quart</translation>
+    </message>
+    <message>
+        <source>its seat on %1</source>
+        <translation>son assise sur %1</translation>
+    </message>
+    <message>
+        <source>an end of it</source>
+        <translation>un de ses bouts</translation>
+    </message>
+    <message>
+        <source>%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists be notched, and local code decides</source>
+        <translation>%1 enlève %2 par-dessous ; %3, %4 de sa hauteur, est l’entaille la plus profonde qu’un code permette aux solives, et le code local décide</translation>
+    </message>
+    <message>
+        <source>no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the timbers&apos; own weight on top</source>
+        <translation>aucune dead_load n’est indiquée : 0,5 kPa sont pris pour les planches et ce qu’elles portent, plus le poids propre des pièces</translation>
+    </message>
+    <message>
+        <source>no live_load is stated, so its timbers are not screened for span</source>
+        <translation>aucune live_load n’est indiquée : les portées de ses pièces ne sont pas examinées</translation>
+    </message>
+    <message>
+        <source>no species is stated: weights and spans are worked out for %1</source>
+        <translation>aucune essence n’est indiquée : poids et portées sont calculés pour %1</translation>
+    </message>
+    <message>
+        <source>no values are known for the species &quot;%1&quot;; known are %2</source>
+        <translation>aucune valeur n’est connue pour l’essence « %1 » ; sont connues %2</translation>
+    </message>
+    <message>
+        <source>no values are known for the species &quot;%1&quot;; did you mean &quot;%2&quot;?</source>
+        <translation>aucune valeur n’est connue pour l’essence « %1 » ; vouliez-vous dire « %2 » ?</translation>
+    </message>
+    <message>
+        <source>%1; until then no weight is given and no floor is screened</source>
+        <translation>%1 ; d’ici là, aucun poids n’est donné et aucun plancher n’est examiné</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>bois</translation>
+    </message>
+    <message>
+        <source>the settling rule stated, %1, leaves less over frames than %2, which is taken for such walls where none is stated</source>
+        <translation>la règle de tassement indiquée, %1, laisse moins au-dessus des cadres que %2, prise pour de tels murs quand rien n’est indiqué</translation>
+    </message>
+    <message>
+        <source>the space stated over its frame, %1, is less than the %2 of %3; logs that come down further press on the frame. Local code and a licensed professional decide</source>
+        <translation>l’espace indiqué au-dessus de son cadre, %1, est moindre que les %2 de %3 ; des pièces qui descendent davantage pèsent sur le cadre. Le code local et un professionnel agréé décident</translation>
+    </message>
+    <message>
+        <source>the space stated over its frame, %1, leaves nothing of its height of %2; %3 asks for %4</source>
+        <translation>l’espace indiqué au-dessus de son cadre, %1, ne laisse rien de sa hauteur de %2 ; %3 demande %4</translation>
+    </message>
+    <message>
+        <source>Settling spaces follow the rule named, which may not be your local one; local code and a licensed professional decide.</source>
+        <translation>Les espaces de tassement suivent la règle nommée, qui n’est peut-être pas celle de votre lieu ; le code local et un professionnel agréé décident.</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>calculé</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>second-hand</source>
+        <translation>de seconde main</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vu</translation>
+    </message>
+    <message>
+        <source>3/16 in per log</source>
+        <translation>3/16 po par pièce</translation>
+    </message>
+    <message>
+        <source>4 percent</source>
+        <translation>4 pour cent</translation>
+    </message>
+    <message>
+        <source>6 percent</source>
+        <translation>6 pour cent</translation>
+    </message>
+    <message>
+        <source>13 mm in 300 mm</source>
+        <translation>13 mm pour 300 mm</translation>
+    </message>
+    <message>
+        <source>as the document says</source>
+        <translation>comme le dit le document</translation>
+    </message>
+    <message>
+        <source>as the logs are round and scribed, and not stated to be seasoned</source>
+        <translation>car les pièces sont rondes et tracées, et rien ne dit qu’elles soient sèches</translation>
+    </message>
+    <message>
+        <source>as the logs are round and scribed, but stated at 19 % of moisture or less</source>
+        <translation>car les pièces sont rondes et tracées, mais indiquées à 19 % d’humidité ou moins</translation>
+    </message>
+    <message>
+        <source>as the logs are not round ones scribed over one another; it is a code&apos;s least, for dry wood too</source>
+        <translation>car les pièces ne sont pas rondes et tracées l’une sur l’autre ; c’est le moindre d’un code, pour le bois sec aussi</translation>
+    </message>
+    <message>
+        <source>repair card of the Finnish heritage agency on moving log houses</source>
+        <translation>fiche de réparation de l’agence finlandaise du patrimoine sur le déplacement des maisons de bois</translation>
+    </message>
+    <message>
+        <source>fresh log walls</source>
+        <translation>murs de bois frais</translation>
+    </message>
+    <message>
+        <source>about 4 cm per metre</source>
+        <translation>environ 4 cm par mètre</translation>
+    </message>
+    <message>
+        <source>Ontario Building Code, O. Reg. 332/12, Division B, section 9.37</source>
+        <translation>code du bâtiment de l’Ontario, règl. 332/12, division B, section 9.37</translation>
+    </message>
+    <message>
+        <source>%1 (%2; %3, %4), %5</source>
+        <translation>%1 (%2 ; %3, %4), %5</translation>
+    </message>
+    <message>
+        <source>%1 (%2; %3, %4), %5; by %6 it would be %7</source>
+        <translation>%1 (%2 ; %3, %4), %5 ; par %6, ce serait %7</translation>
+    </message>
+    <message>
+        <source>as stated; by %1 it would be %2</source>
+        <translation>comme indiqué ; par %1, ce serait %2</translation>
+    </message>
     <message>
         <source>wall %1</source>
         <translation>mur %1</translation>
@@ -3352,14 +3580,6 @@
         <translation>impossible d’utiliser « %1 » : %2</translation>
     </message>
     <message>
-        <source>as stated</source>
-        <translation>comme indiqué</translation>
-    </message>
-    <message>
-        <source>%1 (%2; %3)</source>
-        <translation>%1 (%2 ; %3)</translation>
-    </message>
-    <message>
         <source>13 mm for each 300 mm of height</source>
         <translation>13 mm par 300 mm de hauteur</translation>
     </message>
@@ -3394,6 +3614,34 @@
 </context>
 <context>
     <name>lists</name>
+    <message>
+        <source>Int. 1/4 bd ft</source>
+        <translation>pi-planche Int. 1/4</translation>
+    </message>
+    <message>
+        <source>log lb to</source>
+        <translation>rondin lb à</translation>
+    </message>
+    <message>
+        <source>log kg to</source>
+        <translation>rondin kg à</translation>
+    </message>
+    <message>
+        <source>blank lb to</source>
+        <translation>ébauche lb à</translation>
+    </message>
+    <message>
+        <source>blank kg to</source>
+        <translation>ébauche kg à</translation>
+    </message>
+    <message>
+        <source>log to</source>
+        <translation>rondin à</translation>
+    </message>
+    <message>
+        <source>blank to</source>
+        <translation>ébauche à</translation>
+    </message>
     <message>
         <source>piece</source>
         <translation>pièce</translation>
