@@ -41,7 +41,8 @@ void check_notches(const Shell &shell, const Layout &layout, const Timber &t, Fi
         findings.push_back(
             {Weight::warning, "notch-deep", place_of(layout, t),
              where + " cuts " + say(shell, cut) + " away under it; " + say(shell, limit) + ", " + part +
-                 " of its height, is the deepest that a code lets joists be notched, and local code decides",
+                 " of its height, is the deepest that a code lets joists be notched (IRC R502.8.1, "
+                 "second-hand), and local code decides",
              subject("floor", static_cast<std::size_t>(t.floor), "height")});
     };
     for (const TimberHold *hold : {&t.hold_from, &t.hold_to})
@@ -55,12 +56,13 @@ void check_notches(const Shell &shell, const Layout &layout, const Timber &t, Fi
 void check_bearings(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const Timber &t : layout.timbers) {
         const double bearing = std::min(t.bearing_from, t.bearing_to);
-        if (bearing >= least_bearing) continue;
-        findings.push_back({Weight::warning, "bearing-short", place_of(layout, t),
-                            "an end of it bears on " + say(shell, bearing) +
-                                " of wood; 38 mm (1 1/2 in) is the least that codes "
-                                "ask for, and local code decides",
-                            subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
+        if (bearing >= least_bearing - tolerance::weld) continue;
+        findings.push_back(
+            {Weight::warning, "bearing-short", place_of(layout, t),
+             "an end of it bears on " + say(shell, bearing) +
+                 " of wood; 38 mm (1 1/2 in) is the least that codes "
+                 "ask for (Ontario Building Code; IRC R502.6, from memory), and local code decides",
+             subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
     }
 }
 
@@ -68,13 +70,13 @@ void check_deflections(const Shell &shell, const Layout &layout, Findings &findi
     for (const TimberScreen &s : screen_floors(shell, layout).timbers) {
         const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
         if (s.deflection <= s.span / deflection_limit) continue;
-        findings.push_back({Weight::warning, "floor-springy", place_of(layout, t),
-                            "it would bend " + say(shell, s.deflection) +
-                                " under the live load over a span of " + say(shell, s.span) + "; a " +
-                                std::to_string(static_cast<int>(deflection_limit)) + "th part is " +
-                                say(shell, s.span / deflection_limit) +
-                                ". A screen only: local code and a licensed professional decide",
-                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
+        findings.push_back(
+            {Weight::warning, "floor-springy", place_of(layout, t),
+             "it would bend " + say(shell, s.deflection) + " under the live load over a span of " +
+                 say(shell, s.span) + "; a " + std::to_string(static_cast<int>(deflection_limit)) +
+                 "th part (IRC R301.7, from memory) is " + say(shell, s.span / deflection_limit) +
+                 ". A screen only: local code and a licensed professional decide",
+             subject("floor", static_cast<std::size_t>(t.floor), "height")});
     }
 }
 

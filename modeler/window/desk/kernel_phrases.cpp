@@ -192,7 +192,7 @@ constexpr const char *phrases[] = {
                       "timbers' own weight on top"),
     QT_TRANSLATE_NOOP(
         "kernel", "%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists "
-                  "be notched, and local code decides"),
+                  "be notched (IRC R502.8.1, second-hand), and local code decides"),
     QT_TRANSLATE_NOOP("kernel", "an end of it"),
     QT_TRANSLATE_NOOP("kernel", "its seat on %1"),
     QT_TRANSLATE_NOOP("kernel", "a quarter"),
@@ -454,8 +454,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "its pocket is closed at the top: %1 stands %2 over it, so it cannot be "
                                 "lowered in, only slid; raise the floor by that"),
     QT_TRANSLATE_NOOP("kernel", "an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes "
-                                "ask for, and local code decides"),
-    QT_TRANSLATE_NOOP("kernel", "it would bend %1 under the live load over a span of %2; a %3th part is %4. "
+                                "ask for (Ontario Building Code; IRC R502.6, from memory), and local code decides"),
+    QT_TRANSLATE_NOOP("kernel", "it would bend %1 under the live load over a span of %2; a %3th part "
+                                "(IRC R301.7, from memory) is %4. "
                                 "A screen only: local code and a licensed professional decide"),
     // findings of steps
     QT_TRANSLATE_NOOP("kernel", "a step needs a width and a rise above zero"),

@@ -2040,8 +2040,8 @@
         <translation>un de ses bouts</translation>
     </message>
     <message>
-        <source>%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists be notched, and local code decides</source>
-        <translation>%1 enlève %2 par-dessous ; %3, %4 de sa hauteur, est l’entaille la plus profonde qu’un code permette aux solives, et le code local décide</translation>
+        <source>%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists be notched (IRC R502.8.1, second-hand), and local code decides</source>
+        <translation>%1 enlève %2 par-dessous ; %3, %4 de sa hauteur, est l’entaille la plus profonde qu’un code permette aux solives (IRC R502.8.1, de seconde main), et le code local décide</translation>
     </message>
     <message>
         <source>no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the timbers&apos; own weight on top</source>
@@ -3116,12 +3116,12 @@
         <translation>sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse ; levez le plancher d’autant</translation>
     </message>
     <message>
-        <source>an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes ask for, and local code decides</source>
-        <translation>un bout porte sur %1 de bois ; 38 mm (1 1/2 po) est le moins que demandent les codes, et le code local décide</translation>
+        <source>an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes ask for (Ontario Building Code; IRC R502.6, from memory), and local code decides</source>
+        <translation>un bout porte sur %1 de bois ; 38 mm (1 1/2 po) est le moins que demandent les codes (Code du bâtiment de l’Ontario ; IRC R502.6, de mémoire), et le code local décide</translation>
     </message>
     <message>
-        <source>it would bend %1 under the live load over a span of %2; a %3th part is %4. A screen only: local code and a licensed professional decide</source>
-        <translation>elle fléchirait de %1 sous la charge d’usage sur une portée de %2 ; le %3ᵉ est %4. Une simple vérification : le code local et un professionnel agréé décident</translation>
+        <source>it would bend %1 under the live load over a span of %2; a %3th part (IRC R301.7, from memory) is %4. A screen only: local code and a licensed professional decide</source>
+        <translation>elle fléchirait de %1 sous la charge d’usage sur une portée de %2 ; le %3ᵉ (IRC R301.7, de mémoire) est %4. Une simple vérification : le code local et un professionnel agréé décident</translation>
     </message>
     <message>
         <source>a step needs a width and a rise above zero</source>
