@@ -33,6 +33,7 @@ std::vector<Wall> walls(std::initializer_list<Leg> legs) {
 Shell begun_in(UnitSystem system) {
     Shell shell;
     shell.units = system;
+    shell.wood.species = species_of(shell.wood); // stated, so that whoever begins here sees it and changes it
     if (system == UnitSystem::metric) return shell;
     shell.notch.least_tail = Length::inches(1.5);
     shell.pegs.diameter = Length::inches(1.25);

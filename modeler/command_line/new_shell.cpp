@@ -153,8 +153,6 @@ Shell new_shell(const NewShellWords &w) {
         const auto found = find_species(w.species);
         if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);
         shell.wood.species = std::string(std::get<const Species *>(found)->name);
-    } else {
-        shell.wood.species = species_of(shell.wood); // stated, so that the person sees and changes it
     }
     return shell;
 }

@@ -28,6 +28,7 @@ TEST_CASE("A full dovetail of walls alike has nothing said against it") {
 }
 
 TEST_CASE("A square lap does not lock, and without pegs that is a warning") {
+    // "Square: locks nothing without pins": the corner-timbering literature, seen on secondary pages.
     Shell shell = test::plain_shell();
     shell.notch.kind = NotchKind::square_lap;
     Findings findings = reviewed(shell);
@@ -99,6 +100,7 @@ TEST_CASE("Pieces pushed into one another are an error of the review") {
 }
 
 TEST_CASE("A header's bearing and the space over a frame are asked of each opening by its own trim") {
+    // That a header runs past its opening: common practice, no source. The space: tests/trade/settling_test.cpp.
     Shell shell = test::plain_shell();
     shell.pegs.wanted = false;
     const Opening o = test::window("A", 900, 300, 800, 300);
@@ -118,7 +120,7 @@ TEST_CASE("A header's bearing and the space over a frame are asked of each openi
 }
 
 TEST_CASE("A bowed log is told of with what it does to its gap, and stays straight in the model") {
-    Shell shell = test::plain_shell(); // gap 20 mm
+    Shell shell = test::plain_shell(); // gap 20 mm; that a log is laid crown up: common practice, no source
     OwnLog own;
     own.wall = "A";
     own.round = 2;
