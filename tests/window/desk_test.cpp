@@ -502,9 +502,8 @@ void DeskTest::a_log_is_stated_and_what_has_no_field_stays() {
     window.selection().choose_piece(layout, piece_tagged(layout, shell.walls[1].name + "-02-1"));
     auto *mark = window.log().findChild<QLineEdit *>("mark");
     QVERIFY(mark != nullptr);
-    mark->setText("IX");
-    mark->setModified(true);
-    emit mark->editingFinished();
+    QTest::keyClicks(mark, "IX");
+    QTest::keyClick(mark, Qt::Key_Return);
     QVERIFY(settled(window));
     stated.mark = "IX";
     QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));

@@ -9,6 +9,7 @@
 
 #include <QFileInfo>
 #include <QUndoCommand>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -39,9 +40,15 @@ std::optional<std::string> held_by(const QString &path) {
     return {};
 }
 
+const Problem *first_error(const Problems &problems) {
+    const auto at = std::find_if(problems.begin(), problems.end(),
+                                 [](const Problem &p) { return p.weight == Weight::error; });
+    return at == problems.end() ? nullptr : &*at;
+}
+
 QString sentence(const Problem &problem) {
     QString words = kernel_words(problem.message);
-    if (!problem.expected.empty()) words += QStringLiteral("; ") + kernel_words(problem.expected);
+    if (!problem.expected.empty()) words += Desk::tr("; expected %1").arg(kernel_words(problem.expected));
     return words;
 }
 
@@ -155,7 +162,13 @@ std::optional<Document> Desk::edited(const Document &from, const ShellEdit &chan
         emit refused(sentence(*problem));
         return {};
     }
-    return std::get<Document>(std::move(next));
+    auto made = std::get<Document>(std::move(next));
+    // What the document does not take would stand in the way of every edit after it.
+    const ReadResult now = made.read();
+    if (now.shell) return made;
+    const Problem *error = first_error(now.problems);
+    emit refused(error != nullptr ? sentence(*error) : tr("That does not fit there."));
+    return {};
 }
 
 bool Desk::edit(const QString &name, const ShellEdit &change) {

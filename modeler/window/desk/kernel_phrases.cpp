@@ -12,6 +12,20 @@ namespace roundlay::window {
 namespace {
 
 constexpr const char *phrases[] = {
+    // what the document does not take from a field
+    QT_TRANSLATE_NOOP("kernel", "\"%1\" is out of bounds"),
+    QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 100 m"),
+    QT_TRANSLATE_NOOP("kernel", "a length from 0 to 100 m"),
+    QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 2 m"),
+    QT_TRANSLATE_NOOP("kernel", "a length from 0 to 2 m"),
+    QT_TRANSLATE_NOOP("kernel", "a slope that is not negative"),
+    QT_TRANSLATE_NOOP("kernel", "a load in kPa (kN per square metre), over 0 up to 50, without quotes"),
+    QT_TRANSLATE_NOOP("kernel", "\"%1\" is too long"),
+    QT_TRANSLATE_NOOP("kernel", "at most 200 characters"),
+    QT_TRANSLATE_NOOP("kernel", "\"%1\" has a control character in it"),
+    QT_TRANSLATE_NOOP("kernel", "plain text on one line"),
+    QT_TRANSLATE_NOOP("kernel", "joists cannot lie from wall \"%1\" to itself"),
+    QT_TRANSLATE_NOOP("kernel", "the wall across the room"),
     // places
     QT_TRANSLATE_NOOP("kernel", "wall %1"),
     QT_TRANSLATE_NOOP("kernel", "walls %1 and %2"),

@@ -211,6 +211,34 @@ Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, 
 
 namespace {
 
+/// Round figures; common practice, no source.
+void make_round(Shell &shell) {
+    const bool metric = shell.units == UnitSystem::metric;
+    const Length end = metric ? Length::mm(300) : Length::inches(12),
+                 over = metric ? Length::mm(50) : Length::inches(2);
+    shell.rounds.gap = Length();
+    shell.notch.overhang = std::max(shell.notch.overhang, end);
+    const Length least = Length::mm(lay_out(shell).pitch) + over;
+    if (!shell.logs.diameter && shell.thickness < least) shell.logs.diameter = least;
+}
+
+} // namespace
+
+Shell with_kind(const Shell &shell, NotchKind kind) {
+    Shell next = shell;
+    const bool round = kind == NotchKind::saddle, was_round = shell.notch.kind == NotchKind::saddle;
+    next.notch.kind = kind;
+    if (round != was_round) {
+        std::erase_if(next.corners, [](const CornerNotch &) { return true; });
+        for (OwnLog &log : next.own_logs)
+            log.notch.kind.reset();
+    }
+    if (round && !was_round) make_round(next);
+    return next;
+}
+
+namespace {
+
 /// Of two statements of one log the later counts.
 std::ptrdiff_t place_of(const Shell &shell, const std::string &wall, int round) {
     std::ptrdiff_t at = -1;

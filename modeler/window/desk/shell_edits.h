@@ -42,6 +42,14 @@ std::optional<Shell> with_partition_there(const Shell &shell, const std::string 
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 
+inline bool is_dovetail(NotchKind kind) {
+    return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
+}
+
+/// The shell with another kind of notch throughout. Saddles come with what round logs need, where it is not stated
+/// already: no gap, ends that run past, sticks as thick as their pitch asks. Saddles never stand among tails.
+Shell with_kind(const Shell &shell, NotchKind kind);
+
 /// What is stated of the log of that wall and round alone; only its place where nothing is.
 OwnLog own_log(const Shell &shell, const std::string &wall, int round);
 /// The shell with that stated of the log; a log of which nothing is left to say goes.

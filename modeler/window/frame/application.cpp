@@ -2,6 +2,7 @@
 
 #include "exporters/registry/version.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/focus_ring.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/tints.h"
@@ -90,6 +91,7 @@ void dress(QApplication &application) {
             translator.release()->setParent(&application);
         }
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/roundlay.svg")));
+    new FocusRing(&application);
     wear(static_cast<Appearance>(QSettings().value(QStringLiteral("appearance"), 0).toInt()));
 }
 

@@ -5,6 +5,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
+#include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
@@ -31,7 +32,6 @@ namespace roundlay::window {
 namespace {
 
 constexpr int keep_after_ms = 300;
-constexpr QSize usual_size(1360, 860);
 
 } // namespace
 
@@ -49,11 +49,13 @@ MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
     keeping_.setSingleShot(true);
     keeping_.setInterval(keep_after_ms);
     connect(&keeping_, &QTimer::timeout, this, &MainWindow::keep_aside);
-    resize(usual_size);
+    restore_size();
+    new FieldKeys(*this);
     show_document();
 }
 
 MainWindow::~MainWindow() {
+    let_go_of_typed(); // a field that loses the keyboard later would still commit it
     desk_->disconnect(this);
     desk_->history().disconnect(this);
 }
@@ -94,53 +96,8 @@ void MainWindow::make_views() {
     statusBar()->addPermanentWidget(summary_);
 }
 
-QDockWidget *MainWindow::dock(const QString &name, const QString &title, QWidget *content,
-                              Qt::DockWidgetArea area) {
-    auto *made = new QDockWidget(title, this);
-    made->setObjectName(name);
-    made->setWidget(content);
-    addDockWidget(area, made);
-    docks_.push_back(made);
-    return made;
-}
-
-void MainWindow::make_docks() {
-    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
-    QDockWidget *plan = dock(QStringLiteral("plan"), tr("Plan"), plan_, Qt::LeftDockWidgetArea);
-    QDockWidget *shell = dock(QStringLiteral("shell"), tr("Shell"), shell_, Qt::LeftDockWidgetArea);
-    QDockWidget *floors = dock(QStringLiteral("floors"), tr("Floors"), floors_, Qt::LeftDockWidgetArea);
-    QDockWidget *elevation =
-        dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
-    QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
-    QDockWidget *sheet = dock(QStringLiteral("sheet"), tr("Cut sheet"), sheet_, Qt::BottomDockWidgetArea);
-    QDockWidget *text = dock(QStringLiteral("text"), tr("Text"), text_, Qt::BottomDockWidgetArea);
-    QDockWidget *log = dock(QStringLiteral("log"), tr("Chosen"), log_, Qt::RightDockWidgetArea);
-    QDockWidget *joint = dock(QStringLiteral("joint"), tr("Joint"), joint_, Qt::RightDockWidgetArea);
-    QDockWidget *findings =
-        dock(QStringLiteral("findings"), tr("Findings"), findings_, Qt::RightDockWidgetArea);
-    tabifyDockWidget(plan, shell);
-    tabifyDockWidget(shell, floors);
-    tabifyDockWidget(elevation, list);
-    tabifyDockWidget(list, sheet);
-    tabifyDockWidget(sheet, text);
-    splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
-    tabifyDockWidget(log, joint);
-    plan->raise();
-    elevation->raise();
-    log->raise();
-}
-
-/// Sizes to begin with, in shares of the window.
-void MainWindow::arrange() {
-    constexpr double left = 0.26, right = 0.23, low = 0.38, findings = 0.26;
-    const auto docked = [this](const char *name) { return findChild<QDockWidget *>(QLatin1String(name)); };
-    resizeDocks({docked("plan"), docked("log")},
-                {static_cast<int>(width() * left), static_cast<int>(width() * right)}, Qt::Horizontal);
-    resizeDocks({docked("elevation"), docked("findings")},
-                {static_cast<int>(height() * low), static_cast<int>(height() * findings)}, Qt::Vertical);
-}
-
 void MainWindow::connect_views() {
+    connect(desk_.get(), &Desk::began, this, &MainWindow::let_go_of_typed); // it was of another document
     connect(desk_.get(), &Desk::file_changed, this, &MainWindow::show_document);
     connect(desk_.get(), &Desk::state_changed, this, &MainWindow::show_state);
     connect(desk_.get(), &Desk::text_changed, this, [this] {
@@ -165,7 +122,7 @@ void MainWindow::connect_views() {
         text_->go_to(line, column);
     });
     connect(selection_, &Selection::changed, this, [this] { enable_actions(); });
-    connect(start_, &StartPage::asked_for_new, this, [this] { ask_new(); });
+    connect(start_, &StartPage::asked_for_new, this, &MainWindow::ask_new);
     connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
     connect(start_, &StartPage::asked_for_demo, this, &MainWindow::begin_demo);
     connect(start_, &StartPage::asked_for, this, &MainWindow::open);
@@ -181,10 +138,7 @@ void MainWindow::show_document() {
     setWindowModified(desk_->unsaved());
     setWindowFilePath(desk_->path());
     pages_->setCurrentIndex(open ? 1 : 0);
-    if (began || !open)
-        for (QDockWidget *dock : docks_)
-            dock->setVisible(open);
-    if (began) arrange();
+    if (began || !open) show_panels(open);
     show_recent();
     enable_actions();
 }

@@ -78,12 +78,20 @@ class MainWindow : public QMainWindow {
   private:
     // main_window.cpp
     void make_views();
-    QDockWidget *dock(const QString &name, const QString &title, QWidget *content, Qt::DockWidgetArea area);
-    void make_docks();
     void connect_views();
     void show_document();
     void show_state();
+
+    // main_window_panels.cpp
+    QDockWidget *dock(const QString &name, const QString &title, QWidget *content, Qt::DockWidgetArea area);
+    void make_docks();
+    void raise_usual_panels();
     void arrange();
+    void show_panels(bool on);
+    void put_panels_back();
+    void restore_size();
+    void remember_size() const;
+    void next_panel(int step);
 
     // main_window_menus.cpp
     using Deed = std::function<void()>;
@@ -92,6 +100,7 @@ class MainWindow : public QMainWindow {
     void make_menus();
     void make_file_menu();
     void make_edit_menu();
+    void make_history_actions(QMenu *edit);
     void make_shell_menu();
     void make_view_menu();
     void make_appearance_menu(QMenu *menu);
@@ -101,6 +110,7 @@ class MainWindow : public QMainWindow {
 
     // main_window_files.cpp
     bool may_leave(); ///< asks where there is unsaved work
+    void let_go_of_typed();
     void take_typed(); ///< what stands in a field or the text and was not taken yet
     bool save();
     bool save_as();
@@ -142,6 +152,8 @@ class MainWindow : public QMainWindow {
     QLabel *hint_, *summary_;
     QMenu *recent_ = nullptr;
     std::vector<QDockWidget *> docks_;
+    QByteArray usual_panels_, panels_; ///< where they stand: at first, and as the person left them
+    bool are_panels_shown_ = false;
     std::vector<QAction *> need_document_;
 };
 

@@ -70,10 +70,14 @@ void MainWindow::show_shortcuts() {
         "Cut sheet: Page Up and Page Down turn pages.<br>"
         "Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, "
         "Escape gives up, Alt lets go of the lines.</p>");
+    const QString fields =
+        tr("<h3>In fields</h3>"
+           "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in millimetres, or "
+           "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
     QDialog dialog(this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
-    words->setHtml(QStringLiteral("<table>%1</table>%2").arg(rows, views));
+    words->setHtml(QStringLiteral("<table>%1</table>%2%3").arg(rows, views, fields));
     words->setAccessibleName(tr("Keyboard shortcuts"));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);

@@ -120,6 +120,11 @@ void MainWindow::take_typed() {
     text_->take();
 }
 
+void MainWindow::let_go_of_typed() {
+    for (MeasureEdit *edit : findChildren<MeasureEdit *>())
+        edit->let_go();
+}
+
 bool MainWindow::may_leave() {
     take_typed();
     if (!desk_->unsaved()) return true;
@@ -170,6 +175,7 @@ void MainWindow::print_preview() {
 void MainWindow::closeEvent(QCloseEvent *event) {
     if (!may_leave()) return event->ignore();
     close_document();
+    remember_size();
     event->accept();
 }
 

@@ -1,10 +1,12 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
@@ -14,6 +16,7 @@
 #include <QActionGroup>
 #include <QDockWidget>
 #include <QFileInfo>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QSettings>
 
@@ -71,15 +74,42 @@ void MainWindow::make_file_menu() {
         file, "quit", tr("&Quit"), QKeySequence(tr("Ctrl+Q")), [this] { close(); }, false);
 }
 
+/// What is typed into a field and not taken yet comes before the document.
+void MainWindow::make_history_actions(QMenu *edit) {
+    QUndoStack &history = desk_->history();
+    QAction *undo = add(
+        edit, "undo", tr("Undo"), QKeySequence::Undo,
+        [this] {
+            QLineEdit *line = line_of(focusWidget());
+            if (line != nullptr && line->isUndoAvailable()) return line->undo();
+            text_->take();
+            desk_->history().undo();
+        },
+        false);
+    QAction *redo = add(
+        edit, "redo", tr("Redo"), QKeySequence::Redo,
+        [this] {
+            QLineEdit *line = line_of(focusWidget());
+            if (line != nullptr && line->isRedoAvailable()) return line->redo();
+            desk_->history().redo();
+        },
+        false);
+    redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    undo->setEnabled(false);
+    redo->setEnabled(false);
+    connect(&history, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
+    connect(&history, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
+    connect(&history, &QUndoStack::undoTextChanged, undo, [undo](const QString &what) {
+        undo->setText(what.isEmpty() ? tr("Undo") : tr("Undo: %1").arg(what));
+    });
+    connect(&history, &QUndoStack::redoTextChanged, redo, [redo](const QString &what) {
+        redo->setText(what.isEmpty() ? tr("Redo") : tr("Redo: %1").arg(what));
+    });
+}
+
 void MainWindow::make_edit_menu() {
     QMenu *edit = menuBar()->addMenu(tr("&Edit"));
-    QAction *undo = desk_->history().createUndoAction(this, tr("Undo"));
-    QAction *redo = desk_->history().createRedoAction(this, tr("Redo"));
-    undo->setShortcut(QKeySequence::Undo);
-    redo->setShortcut(QKeySequence::Redo);
-    undo->setObjectName(QStringLiteral("undo"));
-    redo->setObjectName(QStringLiteral("redo"));
-    edit->addActions({undo, redo});
+    make_history_actions(edit);
     edit->addSeparator();
     add(edit, "remove", tr("Re&move opening or partition"), QKeySequence::Delete, [this] {
         if (plan_->chosen_partition() >= 0)
@@ -165,6 +195,10 @@ void MainWindow::make_view_menu() {
         panels->addAction(toggle);
         need_document_.push_back(toggle);
     }
+    panels->addSeparator();
+    add(panels, "next_panel", tr("&Next panel"), QKeySequence(tr("F6")), [this] { next_panel(1); });
+    add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")), [this] { next_panel(-1); });
+    add(menu, "put_panels_back", tr("Put panels &back"), {}, [this] { put_panels_back(); });
     make_appearance_menu(menu);
 }
 

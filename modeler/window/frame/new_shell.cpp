@@ -1,9 +1,11 @@
 #include "modeler/window/frame/new_shell.h"
 
+#include "kernel/document/edit.h"
 #include "kernel/layout/layout.h"
-#include "kernel/shell/shapes.h"
+#include "kernel/trade/species.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/plan_sketch.h"
 
@@ -12,47 +14,26 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMessageBox>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
 #include <QSpinBox>
+#include <QStyle>
 
 namespace roundlay::window {
 
 namespace {
 
-bool parts_fit(const NewShell &s) {
-    const Length none;
-    if (s.thickness <= none || s.pitch <= none) return false;
-    if (s.shape == Shape::drawn) return s.corners.size() > 2;
-    if (s.width <= none || s.depth <= none) return false;
-    if (s.shape == Shape::rectangle) return true;
-    if (s.shape == Shape::cross) return s.part_depth > none;
-    if (s.part_width <= none || s.part_depth <= none || s.part_width >= s.width) return false;
-    if (s.shape == Shape::ell) return s.part_depth < s.depth;
-    return s.from_left > none && s.from_left + s.part_width < s.width &&
-           (s.shape == Shape::tee || s.part_depth < s.depth);
-}
+/// The kinds in the order of the form; stated slopes come later, at the joint.
+constexpr NotchKind kinds[] = {NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
+                               NotchKind::saddle};
 
-std::vector<Wall> walls_of(const NewShell &s) {
-    switch (s.shape) {
-    case Shape::rectangle:
-        return rectangle_plan(s.width, s.depth);
-    case Shape::ell:
-        return l_plan(s.width, s.depth, s.part_width, s.part_depth);
-    case Shape::inset:
-        return inset_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
-    case Shape::tee:
-        return t_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
-    case Shape::u_shape:
-        return u_plan(s.width, s.depth, s.from_left, s.part_width, s.part_depth);
-    case Shape::drawn:
-        return drawn_plan(s.corners);
-    case Shape::cross:
-        break;
-    }
-    return cross_plan(s.width, s.depth, s.part_depth);
-}
-
-QString refusal(const Layout &layout) {
+/// Why that cannot be made: what the document does not take, or what cannot be built. Empty where it can.
+QString refusal(const Shell &shell, const Layout &layout) {
+    for (const Problem &p : Document(write_document(shell), {}).read().problems)
+        if (p.weight == Weight::error)
+            return kernel_words(p.message) + QStringLiteral("; ") + kernel_words(p.expected);
     for (const Finding &f : layout.findings)
         if (f.weight == Weight::error)
             return (f.place.empty() ? QString() : kernel_place(f.place) + QStringLiteral(": ")) +
@@ -62,94 +43,112 @@ QString refusal(const Layout &layout) {
 
 } // namespace
 
-NewShell usual_shell(Shape shape, UnitSystem units) {
-    const bool metric = units == UnitSystem::metric;
-    const auto size = [metric](double mm, double feet) {
-        return metric ? Length::mm(mm) : Length::feet(feet);
-    };
-    NewShell s;
-    s.shape = shape;
-    s.units = units;
-    s.width = shape == Shape::cross ? size(4800, 16) : size(9600, 32);
-    s.depth = shape == Shape::cross ? size(4800, 16) : size(7200, 24);
-    s.part_width = shape == Shape::ell ? size(4800, 16) : size(3600, 12);
-    s.part_depth = shape == Shape::ell ? size(3600, 12) : size(2400, 8);
-    s.from_left = size(3000, 10);
-    s.thickness = metric ? Length::mm(180) : Length::inches(7);
-    s.pitch = metric ? Length::mm(250) : Length::inches(10);
-    s.gap = metric ? Length::mm(25) : Length::inches(1);
-    return s;
-}
-
-std::optional<Shell> shell_of(const NewShell &sizes) {
-    if (!parts_fit(sizes)) return {};
-    Shell shell = begun_in(sizes.units);
-    shell.name = sizes.name;
-    shell.thickness = sizes.thickness;
-    shell.walls = walls_of(sizes);
-    if (shell.walls.empty()) return {};
-    shell.rounds.count = sizes.rounds;
-    shell.rounds.pitch = sizes.pitch;
-    shell.rounds.gap = sizes.gap;
-    return shell;
-}
-
 NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
-    : QDialog(parent), shape_(new QComboBox), units_(new QComboBox), name_(new QLineEdit(tr("New shell"))),
-      width_(new LengthEdit), depth_(new LengthEdit), part_width_(new LengthEdit),
-      part_depth_(new LengthEdit), from_left_(new LengthEdit), thickness_(new LengthEdit),
-      pitch_(new LengthEdit), gap_(new LengthEdit), part_width_label_(new QLabel),
-      part_depth_label_(new QLabel), from_left_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox),
-      sketch_(new PlanSketch) {
+    : QDialog(parent), shape_(new QComboBox), units_(new QComboBox), kind_(new QComboBox),
+      species_(new QComboBox), name_(new QLineEdit(tr("New shell"))), width_(new LengthEdit),
+      depth_(new LengthEdit), part_width_(new LengthEdit), part_depth_(new LengthEdit),
+      from_left_(new LengthEdit), thickness_(new LengthEdit), pitch_(new LengthEdit), gap_(new LengthEdit),
+      overhang_(new LengthEdit), part_width_label_(new QLabel), part_depth_label_(new QLabel),
+      thickness_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox), sketch_(new PlanSketch) {
     constexpr int most_rounds = 60, usual_rounds = 11;
+    constexpr int beneath = 130; // pixels for the answer and the buttons
+    constexpr QSize usual(860, 540);
     setWindowTitle(tr("New shell"));
-    shape_->addItems(
-        {tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross"), tr("Drawn by hand")});
-    units_->addItems({tr("metric"), tr("feet and inches")});
-    units_->setCurrentIndex(units == UnitSystem::metric ? 0 : 1);
     rounds_->setRange(1, most_rounds);
     rounds_->setValue(usual_rounds);
+    units_->addItems({tr("metric"), tr("feet and inches")});
+    units_->setCurrentIndex(units == UnitSystem::metric ? 0 : 1);
+    fill_choices();
     answer_->setWordWrap(true);
     answer_->setMinimumHeight(answer_->fontMetrics().height() * 2);
     auto *row = new QHBoxLayout(this);
-    form_ = make_form();
-    row->addLayout(form_);
+    row->addLayout(left_side());
     row->addWidget(sketch_, 1);
     make_->setDefault(true); // only now: before it is in the dialog nobody hears it
-    connect(shape_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
-    connect(units_, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect_fields();
+    start_over();
+    const QSize room = screen()->availableGeometry().size();
+    resize(QSize(width(), form_->sizeHint().height() + beneath).expandedTo(usual).boundedTo(room * 9 / 10));
+}
+
+void NewShellDialog::fill_choices() {
+    shape_->addItems(
+        {tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross"), tr("Drawn by hand")});
+    kind_->addItems({tr("hewn, full dovetails"), tr("hewn, half dovetails"), tr("hewn, square laps"),
+                     tr("round, scoped over one another with saddles")});
+    for (const Species &species : all_species())
+        species_->addItem(kernel_words(text(species.name)), text(species.name));
+    species_->setCurrentIndex(species_->findData(text(Wood().species)));
+    for (QComboBox *box : {kind_, species_}) { // the longest words do not decide how wide the form is
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(20);
+    }
+}
+
+void NewShellDialog::connect_fields() {
+    connect(shape_, &QComboBox::currentIndexChanged, this, [this] {
+        for (LengthEdit *part : {part_width_, part_depth_, from_left_})
+            typed_.remove(part); // of another shape these are other parts
+        start_over();
+    });
+    for (QComboBox *box : {units_, kind_})
+        connect(box, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
+    connect(species_, &QComboBox::currentIndexChanged, this, &NewShellDialog::check);
     connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
     connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
     connect(sketch_, &PlanSketch::changed, this, &NewShellDialog::check);
-    for (LengthEdit *edit :
-         {width_, depth_, part_width_, part_depth_, from_left_, thickness_, pitch_, gap_}) {
-        connect(edit, &LengthEdit::committed, this, &NewShellDialog::check);
-        connect(edit, &MeasureEdit::complained, answer_, &QLabel::setText);
+    for (LengthEdit *edit : fields()) {
+        connect(edit, &MeasureEdit::committed, this, [this, edit] {
+            typed_.insert(edit);
+            check();
+        });
+        connect(edit, &MeasureEdit::complained, this, &NewShellDialog::enable_make);
     }
-    start_over();
 }
 
-QFormLayout *NewShellDialog::make_form() {
-    auto *form = new QFormLayout;
-    form->addRow(tr("&Name"), name_);
-    form->addRow(tr("&Shape"), shape_);
-    form->addRow(tr("&Units"), units_);
-    form->addRow(tr("&Width, west to east"), width_);
-    form->addRow(tr("&Depth, south to north"), depth_);
-    form->addRow(part_width_label_, part_width_);
-    form->addRow(part_depth_label_, part_depth_);
-    form->addRow(from_left_label_, from_left_);
-    form->addRow(tr("&Thickness"), thickness_);
-    form->addRow(tr("&Rounds"), rounds_);
-    form->addRow(tr("&Pitch"), pitch_);
-    form->addRow(tr("&Gap"), gap_);
-    form->addRow(answer_);
+QList<LengthEdit *> NewShellDialog::fields() const {
+    return {width_, depth_, part_width_, part_depth_, from_left_, thickness_, pitch_, gap_, overhang_};
+}
+
+QLayout *NewShellDialog::left_side() {
+    auto *inside = new QWidget;
+    make_form(inside);
+    auto *scroll = new QScrollArea; // the screen may be lower than the form
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setMinimumWidth(inside->minimumSizeHint().width() +
+                            style()->pixelMetric(QStyle::PM_ScrollBarExtent));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
-    form->addRow(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    return form;
+    connect(buttons, &QDialogButtonBox::rejected, this, &NewShellDialog::reject);
+    auto *column = new QVBoxLayout;
+    column->addWidget(scroll, 1);
+    column->addWidget(answer_);
+    column->addWidget(buttons);
+    return column;
+}
+
+void NewShellDialog::make_form(QWidget *inside) {
+    form_ = new QFormLayout(inside);
+    form_->addRow(tr("&Name"), name_);
+    form_->addRow(tr("&Shape"), shape_);
+    form_->addRow(tr("&Units"), units_);
+    add_field(*form_, tr("&Width, west to east"), *width_);
+    add_field(*form_, tr("&Depth, south to north"), *depth_);
+    add_field(*form_, part_width_label_, *part_width_);
+    add_field(*form_, part_depth_label_, *part_depth_);
+    add_field(*form_, tr("From the &left corner"), *from_left_);
+    form_->addRow(tr("L&ogs and notches"), kind_);
+    form_->addRow(tr("W&ood"), species_);
+    add_field(*form_, thickness_label_, *thickness_);
+    form_->addRow(tr("&Rounds"), rounds_);
+    add_field(*form_, tr("&Pitch"), *pitch_);
+    add_field(*form_, tr("&Gap"), *gap_);
+    add_field(*form_, tr("O&verhang of the ends"), *overhang_);
 }
 
 void NewShellDialog::choose(Shape shape) {
@@ -157,46 +156,50 @@ void NewShellDialog::choose(Shape shape) {
     if (shape == Shape::drawn) sketch_->setFocus();
 }
 
+NotchKind NewShellDialog::notch() const {
+    return kinds[std::max(kind_->currentIndex(), 0)];
+}
+
+UnitSystem NewShellDialog::units() const {
+    return units_->currentIndex() == 0 ? UnitSystem::metric : UnitSystem::imperial;
+}
+
 void NewShellDialog::show_labels(Shape shape) {
     const bool parts = shape != Shape::rectangle && shape != Shape::drawn,
                wide = parts && shape != Shape::cross, placed = wide && shape != Shape::ell;
-    part_width_label_->setText(shape == Shape::ell     ? tr("What stays of the north side")
+    part_width_label_->setText(shape == Shape::ell     ? tr("Width of the wing, at its north end")
                                : shape == Shape::inset ? tr("Width of the recess")
                                : shape == Shape::tee   ? tr("Width of the wing")
                                                        : tr("Width of the court"));
-    part_depth_label_->setText(shape == Shape::ell     ? tr("What stays of the east side")
+    part_depth_label_->setText(shape == Shape::ell     ? tr("Depth of the main part, at its east end")
                                : shape == Shape::inset ? tr("Depth of the recess")
                                : shape == Shape::tee   ? tr("Depth of the wing")
                                : shape == Shape::cross ? tr("How far the arms stand out")
                                                        : tr("Depth of the court"));
-    from_left_label_->setText(tr("From the left corner"));
+    const bool round = notch() == NotchKind::saddle;
+    thickness_label_->setText(round ? tr("&Diameter of the logs") : tr("&Thickness"));
     part_width_->setAccessibleName(part_width_label_->text());
     part_depth_->setAccessibleName(part_depth_label_->text());
-    from_left_->setAccessibleName(from_left_label_->text());
+    thickness_->setAccessibleName(thickness_label_->text().remove(u'&'));
     form_->setRowVisible(width_, shape != Shape::drawn);
     form_->setRowVisible(depth_, shape != Shape::drawn);
-    for (QWidget *w : {static_cast<QWidget *>(part_width_), static_cast<QWidget *>(part_width_label_)})
-        w->setVisible(wide);
-    for (QWidget *w : {static_cast<QWidget *>(part_depth_), static_cast<QWidget *>(part_depth_label_)})
-        w->setVisible(parts);
-    for (QWidget *w : {static_cast<QWidget *>(from_left_), static_cast<QWidget *>(from_left_label_)})
-        w->setVisible(placed);
+    form_->setRowVisible(part_width_, wide);
+    form_->setRowVisible(part_depth_, parts);
+    form_->setRowVisible(from_left_, placed);
+    form_->setRowVisible(gap_, !round); // their spacing is the pitch alone
 }
 
+/// What the person typed stays, in whatever units; the rest are usual sizes.
 void NewShellDialog::start_over() {
     const auto shape = static_cast<Shape>(shape_->currentIndex());
-    const UnitSystem units = units_->currentIndex() == 0 ? UnitSystem::metric : UnitSystem::imperial;
-    const NewShell usual = usual_shell(shape, units);
+    const NewShell usual = usual_shell(shape, units(), notch());
     show_labels(shape);
-    width_->set_length(usual.width, units);
-    depth_->set_length(usual.depth, units);
-    part_width_->set_length(usual.part_width, units);
-    part_depth_->set_length(usual.part_depth, units);
-    from_left_->set_length(usual.from_left, units);
-    thickness_->set_length(usual.thickness, units);
-    pitch_->set_length(usual.pitch, units);
-    gap_->set_length(usual.gap, units);
-    sketch_->set_units(units);
+    const Length sizes[] = {usual.width,     usual.depth, usual.part_width, usual.part_depth, usual.from_left,
+                            usual.thickness, usual.pitch, usual.gap,        usual.overhang};
+    const auto all = fields();
+    for (qsizetype i = 0; i < all.size(); ++i)
+        all[i]->set_length(typed_.contains(all[i]) ? all[i]->length() : sizes[i], units());
+    sketch_->set_units(units());
     if (shape == Shape::drawn) sketch_->draw();
     check();
 }
@@ -220,15 +223,18 @@ QString NewShellDialog::what_is_missing() const {
 NewShell NewShellDialog::sizes() const {
     NewShell s;
     s.shape = static_cast<Shape>(shape_->currentIndex());
-    s.units = units_->currentIndex() == 0 ? UnitSystem::metric : UnitSystem::imperial;
+    s.units = units();
     s.width = width_->length();
     s.depth = depth_->length();
     s.part_width = part_width_->length();
     s.part_depth = part_depth_->length();
     s.from_left = from_left_->length();
+    s.notch = notch();
+    s.species = species_->currentData().toString().toStdString();
     s.thickness = thickness_->length();
     s.pitch = pitch_->length();
-    s.gap = gap_->length();
+    if (s.notch != NotchKind::saddle) s.gap = gap_->length();
+    s.overhang = overhang_->length();
     s.rounds = rounds_->value();
     s.name = name_->text().toStdString();
     if (sketch_->is_closed()) s.corners = sketch_->corners();
@@ -239,20 +245,44 @@ void NewShellDialog::check() {
     const auto shell = shell_of(sizes());
     QString words = what_is_missing();
     show_plan();
-    bool fine = false;
+    fits_ = false;
     if (shell) {
         const Layout layout = lay_out(*shell);
-        words = refusal(layout);
-        fine = words.isEmpty();
+        words = refusal(*shell, layout);
+        fits_ = words.isEmpty();
         shell_ = *shell;
-        if (fine)
+        if (fits_)
             words = tr("%1 pieces in %2 rounds, %3 high")
                         .arg(layout.pieces.size())
                         .arg(layout.rounds)
                         .arg(length_text(layout.height, shell->units));
     }
     answer_->setText(words);
-    make_->setEnabled(fine);
+    enable_make();
+}
+
+/// Not while something stands there that was not taken: another shell would be made than is read.
+void NewShellDialog::enable_make() {
+    const auto all = fields();
+    const bool wrong = std::any_of(all.begin(), all.end(), [](const LengthEdit *edit) {
+        return edit->isVisible() && !edit->complaint().isEmpty();
+    });
+    make_->setEnabled(fits_ && !wrong);
+}
+
+/// What was drawn by hand took some time.
+void NewShellDialog::reject() {
+    constexpr std::size_t worth_a_question = 3; // corners
+    if (shape_->currentIndex() == static_cast<int>(Shape::drawn) &&
+        sketch_->corners().size() >= worth_a_question) {
+        QMessageBox box(QMessageBox::Warning, tr("Unsaved work"), tr("The plan that was drawn is not made yet."),
+                        QMessageBox::NoButton, this);
+        QPushButton *drop = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
+        box.addButton(tr("&Go on drawing"), QMessageBox::RejectRole);
+        box.exec();
+        if (box.clickedButton() != drop) return;
+    }
+    QDialog::reject();
 }
 
 } // namespace roundlay::window

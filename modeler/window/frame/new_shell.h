@@ -1,9 +1,10 @@
-// A new shell from a shape, with sizes typed in either system.
+// A new shell from a shape, or drawn, with sizes typed in either system.
 #pragma once
 
-#include "kernel/shell/drawn_plan.h"
+#include "modeler/window/frame/new_shell_sizes.h"
 
 #include <QDialog>
+#include <QSet>
 
 class QComboBox;
 class QFormLayout;
@@ -17,23 +18,6 @@ namespace roundlay::window {
 class LengthEdit;
 class PlanSketch;
 
-enum class Shape { rectangle, ell, inset, tee, u_shape, cross, drawn };
-
-struct NewShell {
-    Shape shape = Shape::rectangle;
-    UnitSystem units = UnitSystem::metric;
-    Length width, depth;
-    Length part_width, part_depth, from_left; ///< wing and leg of an L; arm of a cross is part_depth
-    Length thickness, pitch, gap;
-    int rounds = 11;
-    std::vector<PlanPoint> corners; ///< of a drawn one, once closed
-    std::string name;
-};
-
-NewShell usual_shell(Shape shape, UnitSystem units);
-/// Nothing where a drawn one is not closed, or a part is larger than the whole.
-std::optional<Shell> shell_of(const NewShell &sizes);
-
 class NewShellDialog : public QDialog {
     Q_OBJECT
   public:
@@ -44,23 +28,34 @@ class NewShellDialog : public QDialog {
     void choose(Shape shape);
     PlanSketch &sketch() { return *sketch_; }
 
+    void reject() override; ///< asks where a plan was drawn
+
   private:
-    QFormLayout *make_form();
+    void fill_choices();
+    void connect_fields();
+    QLayout *left_side();
+    void make_form(QWidget *inside);
+    QList<LengthEdit *> fields() const;
     void start_over();
     void show_plan();
     QString what_is_missing() const;
     void check();
+    void enable_make();
     NewShell sizes() const;
+    NotchKind notch() const;
+    UnitSystem units() const;
     void show_labels(Shape shape);
 
-    QComboBox *shape_, *units_;
+    QComboBox *shape_, *units_, *kind_, *species_;
     QLineEdit *name_;
-    LengthEdit *width_, *depth_, *part_width_, *part_depth_, *from_left_, *thickness_, *pitch_, *gap_;
-    QLabel *part_width_label_, *part_depth_label_, *from_left_label_, *answer_;
+    LengthEdit *width_, *depth_, *part_width_, *part_depth_, *from_left_, *thickness_, *pitch_, *gap_, *overhang_;
+    QLabel *part_width_label_, *part_depth_label_, *thickness_label_, *answer_;
     QSpinBox *rounds_;
     QPushButton *make_;
     PlanSketch *sketch_;
     QFormLayout *form_ = nullptr;
+    QSet<LengthEdit *> typed_; ///< by the person
+    bool fits_ = false;
     Shell shell_;
 };
 

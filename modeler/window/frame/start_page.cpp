@@ -65,6 +65,22 @@ QIcon sheet_icon() {
     return picture;
 }
 
+/// A figure that is not closed yet, with its corners.
+QIcon pencil_icon() {
+    QPixmap picture(2 * link_icon, 2 * link_icon);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(QColor("#0f7a63"), 5, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    const QPolygonF corners({{34, 10}, {8, 10}, {8, 46}, {46, 46}, {46, 28}});
+    painter.drawPolyline(corners);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor("#c9761a"));
+    for (const QPointF &corner : corners)
+        painter.drawEllipse(corner, 5, 5);
+    return picture;
+}
+
 QIcon demo_icon(const Demo &demo) {
     QFile file(demo.file);
     if (!file.open(QIODevice::ReadOnly)) return {};
@@ -98,7 +114,10 @@ StartPage::StartPage(QWidget *parent)
     };
     connect(link(outline_icon(rectangle_plan(Length::mm(4), Length::mm(3))), tr("New shell"),
                  tr("From a shape, with sizes in metres or in feet and inches")),
-            &QCommandLinkButton::clicked, this, &StartPage::asked_for_new);
+            &QCommandLinkButton::clicked, this, [this] { emit asked_for_new(false); });
+    connect(link(pencil_icon(), tr("Draw a new shell"),
+                 tr("Corner by corner on a sheet, with lengths typed where they matter")),
+            &QCommandLinkButton::clicked, this, [this] { emit asked_for_new(true); });
     connect(link(sheet_icon(), tr("Open a document"), tr("Or drag one into the window")),
             &QCommandLinkButton::clicked, this, &StartPage::asked_for_open);
     int number = 0;

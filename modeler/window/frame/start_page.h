@@ -24,7 +24,7 @@ class StartPage : public QWidget {
     void show_recent(const QStringList &paths);
 
   signals:
-    void asked_for_new();
+    void asked_for_new(bool drawn);
     void asked_for_open();
     void asked_for_demo(int number);
     void asked_for(const QString &path);

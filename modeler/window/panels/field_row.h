@@ -5,6 +5,7 @@
 #include <functional>
 
 class QFormLayout;
+class QLabel;
 
 namespace roundlay::window {
 
@@ -12,6 +13,7 @@ class Desk;
 class MeasureEdit;
 
 /// The reason takes a row of its own, only while there is one.
+void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
 
 /// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was typed; the

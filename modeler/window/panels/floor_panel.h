@@ -6,19 +6,21 @@
 
 #include <QScrollArea>
 #include <functional>
+#include <optional>
 #include <vector>
 
 class QComboBox;
 class QFormLayout;
 class QGroupBox;
 class QLabel;
-class QLineEdit;
 class QToolButton;
 
 namespace roundlay::window {
 
 class Desk;
 class LengthEdit;
+class MeasureEdit;
+class NameEdit;
 class NumberEdit;
 class Selection;
 class SlopeEdit;
@@ -56,12 +58,16 @@ class FloorPanel : public QScrollArea {
     LengthEdit *opening_field(QFormLayout *form, const QString &name, const QString &label,
                               Length FloorOpening::*part);
     QComboBox *wall_field(QFormLayout *form, const QString &label, std::string Floor::*part);
-    NumberEdit *load_field(QFormLayout *form, const QString &label, std::optional<double> Floor::*part);
+    NumberEdit *load_field(QFormLayout *form, const QString &name, const QString &label, std::optional<double> Floor::*part);
     void make_joists(QFormLayout *form);
     QGroupBox *beams_box();
     QGroupBox *openings_box();
     void connect_choosers();
+    using ShellEdit = std::function<std::optional<Shell>(const Shell &)>;
+    void take_from(QFormLayout *form, const QString &label, MeasureEdit *edit, const Change &set);
     void change(const Change &change);
+    bool edit(const QString &name, const ShellEdit &change);
+    void let_go();
     void refresh();
     void show_floor(const Floor &floor, UnitSystem units);
     void show_beams(const Floor &floor, UnitSystem units);
@@ -75,7 +81,7 @@ class FloorPanel : public QScrollArea {
     int floor_ = 0, beam_ = 0, opening_ = 0; ///< chosen ones
     Chooser floors_, beams_, openings_;
     QWidget *all_ = nullptr; ///< fields of the chosen floor
-    QLineEdit *name_, *opening_name_ = nullptr;
+    NameEdit *name_, *opening_name_ = nullptr;
     QComboBox *from_ = nullptr, *to_ = nullptr, *pocket_ = nullptr;
     SlopeEdit *tail_ = nullptr;
     NumberEdit *live_ = nullptr, *dead_ = nullptr;

@@ -5,6 +5,8 @@
 #include "modeler/window/views/tints.h"
 
 #include <QKeyEvent>
+#include <QMetaMethod>
+#include <QRegularExpression>
 #include <QToolTip>
 
 namespace roundlay::window {
@@ -17,10 +19,14 @@ void MeasureEdit::show_value() {
     setModified(false);
 }
 
+void MeasureEdit::let_go() {
+    if (isModified()) show_value();
+}
+
+/// A menu of the field's own takes the keyboard for a moment only.
 void MeasureEdit::focusOutEvent(QFocusEvent *event) {
     QLineEdit::focusOutEvent(event);
-    finish();
-    if (!complaint_.isEmpty()) show_value(); // whoever goes away finds the old value again
+    if (event->reason() != Qt::PopupFocusReason) finish();
 }
 
 void MeasureEdit::keyPressEvent(QKeyEvent *event) {
@@ -31,13 +37,32 @@ void MeasureEdit::keyPressEvent(QKeyEvent *event) {
 
 void MeasureEdit::finish() {
     if (!isModified()) return;
-    const auto error = take();
-    if (!error) return;
-    complain(tr("%1; expected %2").arg(kernel_words(error->message), kernel_words(error->expected)));
-    QToolTip::showText(mapToGlobal(QPoint(0, height())), complaint_, this);
+    const QString typed = QLineEdit::text();
+    if (typed == shown()) return show_value();
+    if (const auto error = read(typed))
+        return complain(
+            tr("%1; expected %2").arg(kernel_words(error->message), kernel_words(error->expected)));
+    if (!differs()) return show_value();
+    exchange();
+    show_value();
+    refused_.clear();
+    emit committed();
+    if (refused_.isEmpty()) return;
+    exchange();
+    setText(typed);
+    setModified(true);
+    complain(refused_);
+}
+
+/// Whoever shows the field may tell beside it why; else the field does so itself.
+bool MeasureEdit::is_told_beside() const {
+    static const QMetaMethod told = QMetaMethod::fromSignal(&MeasureEdit::complained);
+    return isSignalConnected(told);
 }
 
 void MeasureEdit::complain(const QString &sentence) {
+    if (!sentence.isEmpty() && !is_told_beside())
+        QToolTip::showText(mapToGlobal(QPoint(0, height())), sentence, this);
     if (sentence == complaint_) return;
     complaint_ = sentence;
     setAccessibleDescription(sentence);
@@ -48,76 +73,56 @@ void MeasureEdit::complain(const QString &sentence) {
 }
 
 void LengthEdit::set_length(std::optional<Length> length, UnitSystem units) {
-    const bool same = length == length_ && units == units_;
-    length_ = length;
+    const bool same_looks = units == units_;
     units_ = units;
-    if (!same || !isModified()) show_value();
+    set_value(length, same_looks);
 }
 
 QString LengthEdit::shown() const {
-    return length_ ? length_text(length_->mm(), units_) : QString();
+    return value_ ? length_text(value_->mm(), units_) : QString();
 }
 
-std::optional<MeasureError> LengthEdit::take() {
-    const QString typed = QLineEdit::text().trimmed();
-    std::optional<Length> next;
-    if (!typed.isEmpty() || !optional_) {
-        const auto read = parse_length(typed.toStdString());
-        if (const auto *error = std::get_if<MeasureError>(&read)) return *error;
-        next = std::get<Length>(read);
-    }
-    const bool differs = next != length_;
-    length_ = next;
-    show_value();
-    if (differs) emit committed();
+std::optional<MeasureError> LengthEdit::read(const QString &typed) {
+    static const QRegularExpression bare(QStringLiteral(R"(^-?[\d.,/ ]*\d$)"));
+    QString words = typed.trimmed();
+    waiting_.reset();
+    if (words.isEmpty() && optional_) return {};
+    if (bare.match(words).hasMatch())
+        words += units_ == UnitSystem::metric ? QStringLiteral(" mm") : QStringLiteral(" in");
+    const auto read = parse_length(words.toStdString());
+    if (const auto *error = std::get_if<MeasureError>(&read)) return *error;
+    waiting_ = std::get<Length>(read);
     return {};
-}
-
-void SlopeEdit::set_slope(Slope slope) {
-    const bool same = slope == slope_;
-    slope_ = slope;
-    if (!same || !isModified()) show_value();
 }
 
 QString SlopeEdit::shown() const {
-    return window::text(print_slope(slope_));
+    return window::text(print_slope(value_));
 }
 
-std::optional<MeasureError> SlopeEdit::take() {
-    const auto read = parse_slope(QLineEdit::text().toStdString());
+std::optional<MeasureError> SlopeEdit::read(const QString &typed) {
+    const auto read = parse_slope(typed.toStdString());
     if (const auto *error = std::get_if<MeasureError>(&read)) return *error;
-    const bool differs = std::get<Slope>(read) != slope_;
-    slope_ = std::get<Slope>(read);
-    show_value();
-    if (differs) emit committed();
+    waiting_ = std::get<Slope>(read);
     return {};
 }
 
-void NumberEdit::set_number(std::optional<double> number) {
-    const bool same = number == number_;
-    number_ = number;
-    if (!same || !isModified()) show_value();
-}
-
 QString NumberEdit::shown() const {
-    return number_ ? QString::number(*number_) : QString();
+    return value_ ? QString::number(*value_) : QString();
 }
 
 /// A comma is a decimal point too: the keyboards of half the world have no other.
-std::optional<MeasureError> NumberEdit::take() {
-    const QString typed = QLineEdit::text().trimmed().replace(u',', u'.');
-    std::optional<double> next;
-    if (!typed.isEmpty()) {
-        bool is_number = false;
-        next = typed.toDouble(&is_number);
-        if (!is_number)
-            return MeasureError{0, tr("this is no number").toStdString(),
-                                tr("a number such as 1.9").toStdString()};
-    }
-    const bool differs = next != number_;
-    number_ = next;
-    show_value();
-    if (differs) emit committed();
+std::optional<MeasureError> NumberEdit::read(const QString &typed) {
+    const QString words = typed.trimmed().replace(u',', u'.');
+    waiting_.reset();
+    if (words.isEmpty()) return {};
+    bool is_number = false;
+    waiting_ = words.toDouble(&is_number);
+    if (is_number) return {};
+    return MeasureError{0, tr("this is no number").toStdString(), tr("a number such as 1.9").toStdString()};
+}
+
+std::optional<MeasureError> NameEdit::read(const QString &typed) {
+    waiting_ = typed;
     return {};
 }
 

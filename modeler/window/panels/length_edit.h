@@ -1,5 +1,5 @@
-// A field for a length in either system, and one for a slope. Nonsense is answered with what would be right,
-// and the old value stays.
+// Fields that a person types into: a length in either system, a slope, a number, a name. What cannot be read, or what
+// the document does not take, stays to be put right, with a sentence that says why; the old value holds until then.
 #pragma once
 
 #include "kernel/measure/measure.h"
@@ -9,92 +9,116 @@
 
 namespace roundlay::window {
 
-/// The part that both fields share: typed text becomes a value or a sentence.
+/// What all fields share: typed text becomes a value, or a sentence.
 class MeasureEdit : public QLineEdit {
     Q_OBJECT
   public:
     explicit MeasureEdit(QWidget *parent = nullptr);
 
     void finish(); ///< takes what was typed, as Enter does
+    /// Called by whoever hears committed() and cannot do it: the old value holds, what was typed stays.
+    void refuse(const QString &why) { refused_ = why; }
+    void let_go(); ///< forgets what was typed and not taken: the field is of something else now
     const QString &complaint() const { return complaint_; } ///< empty = what stands there is right
 
   signals:
+    void committed();                          ///< by the person; the field has the new value
     void complained(const QString &sentence); ///< empty when it is right again
 
   protected:
-    /// Takes the text over, or returns why not.
-    virtual std::optional<MeasureError> take() = 0;
-    virtual QString shown() const = 0; ///< the value as text
+    /// Reads the text into the value that waits, or returns why not.
+    virtual std::optional<MeasureError> read(const QString &typed) = 0;
+    virtual bool differs() const = 0; ///< the value that waits from the one that holds
+    virtual void exchange() = 0;      ///< the two
+    virtual QString shown() const = 0; ///< the value that holds, as text
     void show_value();
     void focusOutEvent(QFocusEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
     void complain(const QString &sentence);
+    bool is_told_beside() const;
 
-    QString complaint_;
+    QString complaint_, refused_;
 };
 
-class LengthEdit : public MeasureEdit {
-    Q_OBJECT
+/// The value that holds, and the one that waits to be taken.
+template <typename Value> class ValueEdit : public MeasureEdit {
   public:
     using MeasureEdit::MeasureEdit;
 
-    Length length() const { return length_.value_or(Length()); }
-    std::optional<Length> stated() const { return length_; }
+  protected:
+    bool differs() const override { return !(waiting_ == value_); }
+    void exchange() override { std::swap(waiting_, value_); }
+    /// By the program. What is typed at the moment goes on unless it was of another value.
+    void set_value(const Value &value, bool same_looks = true) {
+        const bool same = same_looks && value == value_;
+        value_ = value;
+        if (!same || !isModified()) show_value();
+    }
+
+    Value value_{}, waiting_{};
+};
+
+class LengthEdit : public ValueEdit<std::optional<Length>> {
+    Q_OBJECT
+  public:
+    using ValueEdit::ValueEdit;
+
+    Length length() const { return value_.value_or(Length()); }
+    std::optional<Length> stated() const { return value_; }
     void set_length(std::optional<Length> length, UnitSystem units); ///< nothing = empty field
     void set_optional(bool may_be_empty) { optional_ = may_be_empty; }
 
-  signals:
-    void committed(); ///< by the person; length() has the new value
-
   protected:
-    std::optional<MeasureError> take() override;
+    /// A bare number is of the units that the field shows: millimetres or inches.
+    std::optional<MeasureError> read(const QString &typed) override;
     QString shown() const override;
 
   private:
-    std::optional<Length> length_;
     UnitSystem units_ = UnitSystem::metric;
     bool optional_ = false;
 };
 
-class SlopeEdit : public MeasureEdit {
+class SlopeEdit : public ValueEdit<Slope> {
     Q_OBJECT
   public:
-    using MeasureEdit::MeasureEdit;
+    using ValueEdit::ValueEdit;
 
-    Slope slope() const { return slope_; }
-    void set_slope(Slope slope);
-
-  signals:
-    void committed();
+    Slope slope() const { return value_; }
+    void set_slope(Slope slope) { set_value(slope); }
 
   protected:
-    std::optional<MeasureError> take() override;
+    std::optional<MeasureError> read(const QString &typed) override;
     QString shown() const override;
-
-  private:
-    Slope slope_;
 };
 
 /// A plain number that may be left out.
-class NumberEdit : public MeasureEdit {
+class NumberEdit : public ValueEdit<std::optional<double>> {
     Q_OBJECT
   public:
-    using MeasureEdit::MeasureEdit;
+    using ValueEdit::ValueEdit;
 
-    std::optional<double> number() const { return number_; }
-    void set_number(std::optional<double> number);
-
-  signals:
-    void committed();
+    std::optional<double> number() const { return value_; }
+    void set_number(std::optional<double> number) { set_value(number); }
 
   protected:
-    std::optional<MeasureError> take() override;
+    std::optional<MeasureError> read(const QString &typed) override;
     QString shown() const override;
+};
 
-  private:
-    std::optional<double> number_;
+/// Words, as they are typed.
+class NameEdit : public ValueEdit<QString> {
+    Q_OBJECT
+  public:
+    using ValueEdit::ValueEdit;
+
+    const QString &name() const { return value_; }
+    void set_name(const QString &name) { set_value(name); }
+
+  protected:
+    std::optional<MeasureError> read(const QString &typed) override;
+    QString shown() const override { return value_; }
 };
 
 } // namespace roundlay::window

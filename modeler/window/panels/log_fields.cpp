@@ -1,11 +1,11 @@
 #include "modeler/window/panels/log_fields.h"
 
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 
 #include <QComboBox>
 #include <QFormLayout>
-#include <QLineEdit>
 
 namespace roundlay::window {
 
@@ -24,12 +24,12 @@ template <typename T> std::optional<T> stated_in(const QComboBox &box) {
 } // namespace
 
 LogFields::LogFields(QWidget *parent)
-    : QGroupBox(tr("Stated of the whole log"), parent), mark_(new QLineEdit) {
+    : QGroupBox(tr("Stated of the whole log"), parent), mark_(new NameEdit) {
     auto *form = new QFormLayout(this);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     mark_->setObjectName(QStringLiteral("mark"));
     mark_->setAccessibleName(tr("Mark on the log"));
-    form->addRow(tr("&Mark on the log"), mark_);
+    add_field(*form, tr("&Mark on the log"), *mark_);
     const QString wall = tr("as the wall");
     butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), wall);
     tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), wall);
@@ -40,11 +40,7 @@ LogFields::LogFields(QWidget *parent)
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
     fabric_ = choice(form, tr("F&abric"),
                      {tr("not stated"), tr("new"), tr("kept"), tr("patched"), tr("replacement")});
-    connect(mark_, &QLineEdit::editingFinished, this, [this] {
-        if (!mark_->isModified()) return;
-        mark_->setModified(false);
-        emit stated();
-    });
+    connect(mark_, &NameEdit::committed, this, [this] { emit stated(mark_); });
 }
 
 LengthEdit *LogFields::length_field(QFormLayout *form, const QString &name, const QString &label,
@@ -52,11 +48,9 @@ LengthEdit *LogFields::length_field(QFormLayout *form, const QString &name, cons
     auto *edit = new LengthEdit;
     edit->setObjectName(name);
     edit->set_optional(true);
-    edit->setAccessibleName(QString(label).remove(u'&'));
     edit->setPlaceholderText(when_empty);
-    form->addRow(label, edit);
-    connect(edit, &MeasureEdit::complained, this, &LogFields::complained);
-    connect(edit, &LengthEdit::committed, this, &LogFields::stated);
+    add_field(*form, label, *edit);
+    connect(edit, &LengthEdit::committed, this, [this, edit] { emit stated(edit); });
     return edit;
 }
 
@@ -65,12 +59,12 @@ QComboBox *LogFields::choice(QFormLayout *form, const QString &label, const QStr
     box->addItems(words);
     box->setAccessibleName(QString(label).remove(u'&'));
     form->addRow(label, box);
-    connect(box, &QComboBox::activated, this, &LogFields::stated);
+    connect(box, &QComboBox::activated, this, [this] { emit stated(nullptr); });
     return box;
 }
 
 void LogFields::show_log(const OwnLog &log, UnitSystem units) {
-    if (!mark_->isModified()) mark_->setText(text(log.mark));
+    mark_->set_name(text(log.mark));
     butt_height_->set_length(log.sizes.butt_height, units);
     tip_height_->set_length(log.sizes.tip_height, units);
     butt_width_->set_length(log.sizes.butt_width, units);
@@ -81,8 +75,13 @@ void LogFields::show_log(const OwnLog &log, UnitSystem units) {
     fabric_->setCurrentIndex(index_of(log.fabric));
 }
 
+void LogFields::let_go() {
+    for (MeasureEdit *edit : findChildren<MeasureEdit *>())
+        edit->let_go();
+}
+
 OwnLog LogFields::stated_over(OwnLog log) const {
-    log.mark = mark_->text().toStdString();
+    log.mark = mark_->name().toStdString();
     log.sizes.butt_height = butt_height_->stated();
     log.sizes.tip_height = tip_height_->stated();
     log.sizes.butt_width = butt_width_->stated();

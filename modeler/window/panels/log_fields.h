@@ -7,11 +7,12 @@
 
 class QComboBox;
 class QFormLayout;
-class QLineEdit;
 
 namespace roundlay::window {
 
 class LengthEdit;
+class MeasureEdit;
+class NameEdit;
 
 class LogFields : public QGroupBox {
     Q_OBJECT
@@ -21,17 +22,17 @@ class LogFields : public QGroupBox {
     void show_log(const OwnLog &log, UnitSystem units);
     /// The log with what stands in the fields; what has no field stays.
     OwnLog stated_over(OwnLog log) const;
+    void let_go(); ///< of what was typed of another log
 
   signals:
-    void stated();                            ///< something, by the person
-    void complained(const QString &sentence); ///< of a field; empty when it is right again
+    void stated(roundlay::window::MeasureEdit *field); ///< something, by the person; null where it was a choice
 
   private:
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label,
                              const QString &when_empty);
     QComboBox *choice(QFormLayout *form, const QString &label, const QStringList &words);
 
-    QLineEdit *mark_;
+    NameEdit *mark_;
     LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *bow_;
     QComboBox *butt_, *finish_, *fabric_;
 };

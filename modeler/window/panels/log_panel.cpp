@@ -5,10 +5,10 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
-#include "modeler/window/views/tints.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -30,24 +30,23 @@ bool is_log(const Layout &layout, int piece) {
 
 LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), title_(new QLabel), words_(new QLabel),
-      complaint_(new QLabel), log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
+      log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
     auto *form = new QFormLayout(wall_);
     wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
-    connect(wall_length_, &LengthEdit::committed, this, &LogPanel::take_wall);
+    connect(wall_length_, &LengthEdit::committed, this,
+            [this] { commit(*wall_length_, desk_, [this] { take_wall(); }); });
     QFont large = title_->font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     large.setBold(true);
     title_->setFont(large);
     connect(log_, &LogFields::stated, this, &LogPanel::take_log);
-    connect(log_, &LogFields::complained, complaint_, &QLabel::setText);
     words_->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     words_->setAccessibleName(tr("Numbers of what is chosen"));
-    complaint_->setWordWrap(true);
     auto *inside = new QWidget;
     auto *column = new QVBoxLayout(inside);
-    for (QWidget *part : std::initializer_list<QWidget *>{title_, complaint_, opening_, wall_, log_, words_})
+    for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, log_, words_})
         column->addWidget(part);
     column->addStretch(1);
     auto *scroll = new QScrollArea;
@@ -59,25 +58,23 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
     connect(&desk_, &Desk::state_changed, this, &LogPanel::refresh);
-    connect(&selection_, &Selection::changed, this, &LogPanel::refresh);
+    connect(&selection_, &Selection::changed, this, &LogPanel::follow_selection);
     refresh();
 }
 
 LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label) {
     auto *edit = new LengthEdit;
     edit->setObjectName(name);
-    edit->setAccessibleName(QString(label).remove(u'&'));
-    form->addRow(label, edit);
-    connect(edit, &MeasureEdit::complained, complaint_, &QLabel::setText);
+    add_field(*form, label, *edit);
     return edit;
 }
 
 QGroupBox *LogPanel::opening_box() {
     auto *box = new QGroupBox(tr("Opening"));
     auto *form = new QFormLayout(box);
-    name_ = new QLineEdit;
+    name_ = new NameEdit;
     name_->setObjectName(QStringLiteral("name"));
-    form->addRow(tr("&Name"), name_);
+    add_field(*form, tr("&Name"), *name_);
     kind_ = new QComboBox;
     kind_->addItems({tr("door"), tr("window")});
     form->addRow(tr("&Kind"), kind_);
@@ -86,9 +83,10 @@ QGroupBox *LogPanel::opening_box() {
     width_ = length_field(form, QStringLiteral("width"), tr("&Width"));
     height_ = length_field(form, QStringLiteral("height"), tr("&Height"));
     for (LengthEdit *edit : {from_left_, sill_, width_, height_})
-        connect(edit, &LengthEdit::committed, this, &LogPanel::take_opening);
+        connect(edit, &LengthEdit::committed, this,
+                [this, edit] { commit(*edit, desk_, [this] { take_opening(); }); });
     connect(kind_, &QComboBox::activated, this, &LogPanel::take_opening);
-    connect(name_, &QLineEdit::editingFinished, this, &LogPanel::take_name);
+    connect(name_, &NameEdit::committed, this, [this] { commit(*name_, desk_, [this] { take_name(); }); });
     return box;
 }
 
@@ -100,10 +98,19 @@ QString LogPanel::words() const {
     return words_->text();
 }
 
+/// What was typed of one thing and not taken is not typed of the next.
+void LogPanel::follow_selection() {
+    for (MeasureEdit *edit : findChildren<MeasureEdit *>())
+        edit->let_go();
+    refresh();
+}
+
+const Shell &LogPanel::stated() const {
+    const auto &read = desk_.state()->read.shell;
+    return read ? *read : desk_.standing()->job.shell;
+}
+
 void LogPanel::refresh() {
-    QPalette red = palette();
-    red.setColor(QPalette::WindowText, tints().error);
-    complaint_->setPalette(red);
     const Chosen &chosen = selection_.chosen();
     const StatePtr &state = desk_.standing();
     const int piece =
@@ -132,17 +139,16 @@ void LogPanel::show_log(int piece) {
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
     if (!is_log(state.job.layout, piece)) return;
     const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
-    log_->show_log(own_log(state.job.shell, wall, p.round), desk_.units());
+    log_->show_log(own_log(stated(), wall, p.round), desk_.units());
 }
 
 void LogPanel::show_opening() {
-    const auto &stated = desk_.state()->read.shell; // also what cannot be built
-    const auto &openings = stated ? stated->openings : desk_.standing()->job.shell.openings;
+    const auto &openings = stated().openings;
     const auto at = static_cast<std::size_t>(selection_.chosen().opening);
     if (at >= openings.size()) return;
     const Opening &o = openings[at];
     title_->setText(o.name.empty() ? tr("Opening in wall %1").arg(text(o.wall)) : text(o.name));
-    if (!name_->isModified()) name_->setText(text(o.name));
+    name_->set_name(text(o.name));
     kind_->setCurrentIndex(o.kind == OpeningKind::door ? 0 : 1);
     const UnitSystem units = desk_.units();
     from_left_->set_length(o.from_left, units);
@@ -161,13 +167,14 @@ void LogPanel::show_wall() {
     title_->setText(tr("Wall %1").arg(text(selection_.chosen().name)));
     for (const WallPlace &w : desk_.standing()->job.layout.walls)
         if (w.name == selection_.chosen().name) wall_length_->set_length(Length::mm(w.length), desk_.units());
-    const auto &outside = desk_.standing()->job.shell.walls;
-    wall_length_->setEnabled(std::any_of(outside.begin(), outside.end(), [&](const Wall &w) {
-        return w.name == selection_.chosen().name; // a partition is as long as its place asks
-    }));
+    const auto &outside = stated().walls;
+    const auto at = std::find_if(outside.begin(), outside.end(),
+                                 [&](const Wall &w) { return w.name == selection_.chosen().name; });
+    wall_length_->setEnabled(at != outside.end()); // a partition is as long as its place asks
+    if (at != outside.end()) wall_length_->set_length(at->length, desk_.units());
 }
 
-void LogPanel::take_log() {
+void LogPanel::take_log(MeasureEdit *field) {
     if (!desk_.standing()) return;
     const Layout &layout = desk_.standing()->job.layout;
     const int piece = piece_tagged(layout, selection_.chosen().name);
@@ -175,36 +182,37 @@ void LogPanel::take_log() {
     if (!is_log(layout, piece)) return;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
     const std::string wall = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
-        return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, wall, p.round))));
+    const auto state_it = [&] {
+        desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
+            return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, wall, p.round))));
+        });
+    };
+    if (field != nullptr) return commit(*field, desk_, state_it);
+    state_it();
+}
+
+void LogPanel::edit_opening(const QString &name, const std::function<void(Opening &)> &change) {
+    const int at = selection_.chosen().opening;
+    desk_.edit(name, [&](const Shell &shell) -> std::optional<Shell> {
+        if (at < 0 || at >= static_cast<int>(shell.openings.size())) return {};
+        Shell next = shell;
+        change(next.openings[static_cast<std::size_t>(at)]);
+        return next;
     });
 }
 
 void LogPanel::take_opening() {
-    const int at = selection_.chosen().opening;
-    desk_.edit(tr("Change opening"), [&](const Shell &shell) -> std::optional<Shell> {
-        if (at < 0 || at >= static_cast<int>(shell.openings.size())) return {};
-        Shell next = shell;
-        Opening &o = next.openings[static_cast<std::size_t>(at)];
+    edit_opening(tr("Change opening"), [this](Opening &o) {
         o.kind = kind_->currentIndex() == 0 ? OpeningKind::door : OpeningKind::window;
         o.from_left = from_left_->length();
         o.sill = sill_->length();
         o.width = width_->length();
         o.height = height_->length();
-        return next;
     });
 }
 
 void LogPanel::take_name() {
-    const int at = selection_.chosen().opening;
-    if (!name_->isModified() || at < 0) return;
-    name_->setModified(false);
-    desk_.edit(tr("Name opening"), [&](const Shell &shell) -> std::optional<Shell> {
-        if (at >= static_cast<int>(shell.openings.size())) return {};
-        Shell next = shell;
-        next.openings[static_cast<std::size_t>(at)].name = name_->text().toStdString();
-        return next;
-    });
+    edit_opening(tr("Name opening"), [this](Opening &o) { o.name = name_->name().toStdString(); });
 }
 
 void LogPanel::take_wall() {

@@ -4,18 +4,20 @@
 #include "kernel/shell/shell.h"
 
 #include <QWidget>
+#include <functional>
 
 class QComboBox;
 class QFormLayout;
 class QGroupBox;
 class QLabel;
-class QLineEdit;
 
 namespace roundlay::window {
 
 class Desk;
 class LengthEdit;
 class LogFields;
+class MeasureEdit;
+class NameEdit;
 class Selection;
 
 class LogPanel : public QWidget {
@@ -34,18 +36,21 @@ class LogPanel : public QWidget {
     void show_opening();
     void show_wall();
     void show_corner();
-    void take_log();
+    void follow_selection();
+    const Shell &stated() const; ///< as the text states it, also where it cannot be built
+    void take_log(MeasureEdit *field);
     void take_opening();
+    void edit_opening(const QString &name, const std::function<void(Opening &)> &change);
     void take_name();
     void take_wall();
 
     Desk &desk_;
     Selection &selection_;
-    QLabel *title_, *words_, *complaint_;
+    QLabel *title_, *words_;
     LogFields *log_;
     QGroupBox *opening_, *wall_;
     QComboBox *kind_;
-    QLineEdit *name_;
+    NameEdit *name_;
     LengthEdit *from_left_, *sill_, *width_, *height_;
     LengthEdit *wall_length_;
 };

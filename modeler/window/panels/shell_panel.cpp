@@ -1,9 +1,12 @@
 #include "modeler/window/panels/shell_panel.h"
 
+#include "kernel/document/limits.h"
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/tints.h"
 
@@ -12,64 +15,89 @@
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
+#include <QStyle>
 
 namespace roundlay::window {
 
 ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
-    : QWidget(parent), desk_(desk), name_(new QLineEdit), kind_(new QComboBox), top_(new QComboBox),
+    : QScrollArea(parent), desk_(desk), name_(new NameEdit), kind_(new QComboBox), top_(new QComboBox),
       species_(new QComboBox), count_(new QSpinBox), slope_(new SlopeEdit), height_(new QLabel),
       complaint_(new QLabel) {
-    constexpr int most_rounds = 60;
-    auto *form = new QFormLayout(this);
-    count_->setRange(1, most_rounds);
+    auto *inside = new QWidget;
+    form_ = new QFormLayout(inside);
+    form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    setAccessibleName(tr("Shell"));
+    count_->setRange(1, limits::rounds);
     count_->setKeyboardTracking(false);
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated")});
+    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
     top_->addItems({tr("level"), tr("staggered")});
     species_->addItem(tr("not stated: eastern hemlock is taken"), QString());
     for (const Species &species : all_species())
         species_->addItem(kernel_words(text(species.name)), text(species.name));
+    for (QComboBox *box : {kind_, top_, species_}) { // the longest word does not decide how wide the panel is
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(8);
+    }
     complaint_->setWordWrap(true);
-    form->addRow(tr("&Name"), name_);
-    thickness_ = length_field(form, tr("&Thickness"), tr("Change thickness"),
-                              [](Shell &s, Length v) { s.thickness = v; });
-    form->addRow(tr("&Rounds"), count_);
-    pitch_ = length_field(form, tr("&Pitch"), tr("Change pitch"), [](Shell &s, Length v) {
-        if (s.rounds.count) s.rounds.height.reset(); // two of the three are stated
-        s.rounds.pitch = v;
-    });
-    gap_ = length_field(form, tr("&Gap"), tr("Change gap"), [](Shell &s, Length v) { s.rounds.gap = v; });
-    form->addRow(tr("Height"), height_);
-    form->addRow(tr("T&op"), top_);
-    form->addRow(tr("Notc&h"), kind_);
-    form->addRow(tr("&Slope"), slope_);
-    overhang_ = length_field(form, tr("O&verhang"), tr("Change overhang"),
-                             [](Shell &s, Length v) { s.notch.overhang = v; });
-    least_tail_ = length_field(form, tr("&Least tail"), tr("Change least tail"),
-                               [](Shell &s, Length v) { s.notch.least_tail = v; });
-    form->addRow(tr("&Wood"), species_);
-    form->addRow(complaint_);
+    make_fields();
+    setWidget(inside);
+    setMinimumWidth(inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent));
     connect_fields();
     connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
 }
 
-LengthEdit *ShellPanel::length_field(QFormLayout *form, const QString &label, const QString &undo,
+void ShellPanel::make_fields() {
+    name_->setObjectName(QStringLiteral("name"));
+    add_field(*form_, tr("&Name"), *name_);
+    thickness_ = length_field(QStringLiteral("thickness"), tr("&Thickness"), tr("Change thickness"),
+                              [](Shell &s, Length v) { s.thickness = v; });
+    form_->addRow(tr("&Rounds"), count_);
+    pitch_ = length_field(QStringLiteral("pitch"), tr("&Pitch"), tr("Change pitch"), [](Shell &s, Length v) {
+        if (s.rounds.count) s.rounds.height.reset(); // two of the three are stated
+        s.rounds.pitch = v;
+    });
+    gap_ = length_field(QStringLiteral("gap"), tr("&Gap"), tr("Change gap"),
+                        [](Shell &s, Length v) { s.rounds.gap = v; });
+    form_->addRow(tr("Height"), height_);
+    form_->addRow(tr("T&op"), top_);
+    form_->addRow(tr("Notc&h"), kind_);
+    slope_->setObjectName(QStringLiteral("slope"));
+    add_field(*form_, tr("&Slope"), *slope_);
+    overhang_ = length_field(QStringLiteral("overhang"), tr("O&verhang"), tr("Change overhang"),
+                             [](Shell &s, Length v) { s.notch.overhang = v; });
+    least_tail_ = length_field(QStringLiteral("least_tail"), tr("&Least tail"), tr("Change least tail"),
+                               [](Shell &s, Length v) { s.notch.least_tail = v; });
+    form_->addRow(tr("&Wood"), species_);
+    form_->addRow(complaint_);
+}
+
+LengthEdit *ShellPanel::length_field(const QString &name, const QString &label, const QString &undo,
                                      const std::function<void(Shell &, Length)> &set) {
     auto *edit = new LengthEdit;
-    edit->setAccessibleName(QString(label).remove(u'&'));
-    form->addRow(label, edit);
-    connect(edit, &MeasureEdit::complained, complaint_, &QLabel::setText);
+    edit->setObjectName(name);
+    add_field(*form_, label, *edit);
     connect(edit, &LengthEdit::committed, this, [this, edit, undo, set] {
-        change(undo, [edit, set](Shell &shell) { set(shell, edit->length()); });
+        commit(*edit, desk_,
+               [&] { change(undo, [edit, set](Shell &shell) { set(shell, edit->length()); }); });
+        complaint_->clear(); // it is told beside the field
     });
     return edit;
 }
 
+LengthEdit *ShellPanel::field(const QString &name) const {
+    return findChild<LengthEdit *>(name);
+}
+
 void ShellPanel::connect_fields() {
-    connect(slope_, &MeasureEdit::complained, complaint_, &QLabel::setText);
-    connect(name_, &QLineEdit::editingFinished, this, [this] {
-        if (name_->isModified())
-            change(tr("Name shell"), [this](Shell &s) { s.name = name_->text().toStdString(); });
-        name_->setModified(false);
+    connect(name_, &NameEdit::committed, this, [this] {
+        commit(*name_, desk_, [this] {
+            change(tr("Name shell"), [this](Shell &s) { s.name = name_->name().toStdString(); });
+        });
+        complaint_->clear();
     });
     connect(count_, &QSpinBox::valueChanged, this, [this](int count) {
         change(tr("Change rounds"), [count](Shell &s) {
@@ -78,7 +106,7 @@ void ShellPanel::connect_fields() {
         });
     });
     connect(kind_, &QComboBox::activated, this, [this](int kind) {
-        change(tr("Change notch"), [kind](Shell &s) { s.notch.kind = static_cast<NotchKind>(kind); });
+        change(tr("Change notch"), [kind](Shell &s) { s = with_kind(s, static_cast<NotchKind>(kind)); });
     });
     connect(top_, &QComboBox::activated, this, [this](int top) {
         change(tr("Change top"), [top](Shell &s) { s.rounds.top = static_cast<TopRule>(top); });
@@ -87,21 +115,31 @@ void ShellPanel::connect_fields() {
         change(tr("Change wood"),
                [this](Shell &s) { s.wood.species = species_->currentData().toString().toStdString(); });
     });
-    connect(slope_, &SlopeEdit::committed, this,
-            [this] { change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); }); });
+    connect(slope_, &SlopeEdit::committed, this, [this] {
+        commit(*slope_, desk_, [this] {
+            change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); });
+        });
+        complaint_->clear();
+    });
 }
 
 void ShellPanel::change(const QString &name, const std::function<void(Shell &)> &set) {
-    desk_.edit(name, [&](const Shell &shell) {
+    QString why;
+    const auto listening =
+        connect(&desk_, &Desk::refused, this, [&why](const QString &words) { why = words; });
+    const bool done = desk_.edit(name, [&](const Shell &shell) {
         Shell next = shell;
         set(next);
         return std::optional(next);
     });
+    disconnect(listening);
+    if (!done) refresh(); // what was chosen is not what is
+    complaint_->setText(why);
 }
 
 /// What nobody sees is not brought up to date at every step of a drag.
 void ShellPanel::showEvent(QShowEvent *event) {
-    QWidget::showEvent(event);
+    QScrollArea::showEvent(event);
     refresh();
 }
 
@@ -115,9 +153,10 @@ void ShellPanel::refresh() {
     if (!state.read.shell) return;
     const Shell &s = *state.read.shell;
     const UnitSystem units = s.units;
-    if (!name_->isModified()) name_->setText(text(s.name));
+    name_->set_name(text(s.name));
     thickness_->set_length(s.thickness, units);
-    pitch_->set_length(Length::mm(state.job.layout.pitch), units);
+    const double laid_out = state.job.layout.pitch; // none where the rounds cannot be
+    pitch_->set_length(laid_out > 0 ? std::optional(Length::mm(laid_out)) : s.rounds.pitch, units);
     gap_->set_length(s.rounds.gap, units);
     overhang_->set_length(s.notch.overhang, units);
     least_tail_->set_length(s.notch.least_tail, units);
@@ -128,7 +167,7 @@ void ShellPanel::refresh() {
     slope_->setEnabled(s.notch.kind == NotchKind::full_dovetail || s.notch.kind == NotchKind::half_dovetail);
     species_->setCurrentIndex(species_->findData(text(s.wood.species)));
     const QSignalBlocker quiet(count_);
-    count_->setValue(state.job.layout.rounds);
+    count_->setValue(state.job.layout.rounds > 0 ? state.job.layout.rounds : s.rounds.count.value_or(1));
 }
 
 } // namespace roundlay::window

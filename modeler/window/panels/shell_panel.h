@@ -3,43 +3,45 @@
 
 #include "kernel/shell/shell.h"
 
-#include <QWidget>
+#include <QScrollArea>
 #include <functional>
 
 class QComboBox;
 class QFormLayout;
 class QLabel;
-class QLineEdit;
 class QSpinBox;
 
 namespace roundlay::window {
 
 class Desk;
 class LengthEdit;
+class NameEdit;
 class SlopeEdit;
 
-class ShellPanel : public QWidget {
+class ShellPanel : public QScrollArea {
     Q_OBJECT
   public:
     ShellPanel(Desk &desk, QWidget *parent = nullptr);
 
-    LengthEdit *pitch() const { return pitch_; }
+    LengthEdit *field(const QString &name) const; ///< by its object name
 
   protected:
     void showEvent(QShowEvent *event) override;
 
   private:
     void refresh();
-    LengthEdit *length_field(QFormLayout *form, const QString &label, const QString &undo,
+    LengthEdit *length_field(const QString &name, const QString &label, const QString &undo,
                              const std::function<void(Shell &, Length)> &set);
+    void make_fields();
     void change(const QString &name, const std::function<void(Shell &)> &set);
     void connect_fields();
 
     Desk &desk_;
-    QLineEdit *name_;
+    NameEdit *name_;
     QComboBox *kind_, *top_, *species_;
     QSpinBox *count_;
     SlopeEdit *slope_;
+    QFormLayout *form_;
     LengthEdit *thickness_, *pitch_, *gap_, *overhang_, *least_tail_;
     QLabel *height_, *complaint_;
 };

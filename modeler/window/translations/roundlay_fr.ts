@@ -85,6 +85,10 @@
         <source>Load from the disk</source>
         <translation>Charger depuis le disque</translation>
     </message>
+    <message>
+        <source>; expected %1</source>
+        <translation> ; attendu : %1</translation>
+    </message>
 </context>
 <context>
     <name>DrawingView</name>
@@ -323,10 +327,6 @@
     <message>
         <source>Poc&amp;ket</source>
         <translation>Mor&amp;taise</translation>
-    </message>
-    <message>
-        <source>Each cheek widens by</source>
-        <translation>Chaque joue s’évase de</translation>
     </message>
     <message>
         <source>Each &amp;cheek widens by</source>
@@ -1392,6 +1392,38 @@
         <source>Something went wrong inside roundlay: %1. The document is as it was, and what is not saved is kept aside; to be sure, save it.</source>
         <translation>Quelque chose n’a pas marché dans roundlay : %1. Le document est tel qu’il était, et ce qui n’est pas enregistré est mis de côté ; par sûreté, enregistrez-le.</translation>
     </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Annuler : %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Rétablir : %1</translation>
+    </message>
+    <message>
+        <source>&amp;Next panel</source>
+        <translation>Panneau &amp;suivant</translation>
+    </message>
+    <message>
+        <source>F6</source>
+        <translation>F6</translation>
+    </message>
+    <message>
+        <source>P&amp;revious panel</source>
+        <translation>Panneau &amp;précédent</translation>
+    </message>
+    <message>
+        <source>Shift+F6</source>
+        <translation>Shift+F6</translation>
+    </message>
+    <message>
+        <source>Put panels &amp;back</source>
+        <translation>&amp;Remettre les panneaux en place</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;In fields&lt;/h3&gt;&lt;p&gt;Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in millimetres, or in inches where the shell is. Undo takes back letters first, then goes on in the document.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans les champs&lt;/h3&gt;&lt;p&gt;Entrée ou Tab prend ce qui est tapé, Échap ramène l’ancienne valeur. Un nombre seul est en millimètres, ou en pouces si la coque l’est. Annuler reprend d’abord les lettres, puis continue dans le document.&lt;/p&gt;</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1570,10 +1602,6 @@
         <translation>La &amp;créer</translation>
     </message>
     <message>
-        <source>What stays of the north side</source>
-        <translation>Ce qui reste du côté nord</translation>
-    </message>
-    <message>
         <source>Width of the recess</source>
         <translation>Largeur du renfoncement</translation>
     </message>
@@ -1584,10 +1612,6 @@
     <message>
         <source>Width of the court</source>
         <translation>Largeur de la cour</translation>
-    </message>
-    <message>
-        <source>What stays of the east side</source>
-        <translation>Ce qui reste du côté est</translation>
     </message>
     <message>
         <source>Depth of the recess</source>
@@ -1606,10 +1630,6 @@
         <translation>Profondeur de la cour</translation>
     </message>
     <message>
-        <source>From the left corner</source>
-        <translation>Depuis l’angle gauche</translation>
-    </message>
-    <message>
         <source>A part must be smaller than the whole, and every size more than nothing.</source>
         <translation>Une partie doit être plus petite que le tout, et toute dimension plus grande que zéro.</translation>
     </message>
@@ -1624,6 +1644,66 @@
     <message>
         <source>Draw the corners and close the figure: click the first corner again, or press Enter.</source>
         <translation>Dessinez les angles et fermez la figure : cliquez de nouveau le premier angle, ou appuyez sur Entrée.</translation>
+    </message>
+    <message>
+        <source>hewn, full dovetails</source>
+        <translation>équarries, queues d’aronde entières</translation>
+    </message>
+    <message>
+        <source>hewn, half dovetails</source>
+        <translation>équarries, demi-queues d’aronde</translation>
+    </message>
+    <message>
+        <source>hewn, square laps</source>
+        <translation>équarries, mi-bois droit</translation>
+    </message>
+    <message>
+        <source>round, scoped over one another with saddles</source>
+        <translation>rondes, creusées l’une sur l’autre en selles</translation>
+    </message>
+    <message>
+        <source>From the &amp;left corner</source>
+        <translation>Depuis l’angle &amp;gauche</translation>
+    </message>
+    <message>
+        <source>L&amp;ogs and notches</source>
+        <translation>Pièces et &amp;entailles</translation>
+    </message>
+    <message>
+        <source>W&amp;ood</source>
+        <translation>B&amp;ois</translation>
+    </message>
+    <message>
+        <source>O&amp;verhang of the ends</source>
+        <translation>&amp;Débord des bouts</translation>
+    </message>
+    <message>
+        <source>Width of the wing, at its north end</source>
+        <translation>Largeur de l’aile, à son bout nord</translation>
+    </message>
+    <message>
+        <source>Depth of the main part, at its east end</source>
+        <translation>Profondeur du corps principal, à son bout est</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter of the logs</source>
+        <translation>&amp;Diamètre des pièces</translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation>Travail non enregistré</translation>
+    </message>
+    <message>
+        <source>The plan that was drawn is not made yet.</source>
+        <translation>Le plan dessiné n’est pas encore réalisé.</translation>
+    </message>
+    <message>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Jeter</translation>
+    </message>
+    <message>
+        <source>&amp;Go on drawing</source>
+        <translation>&amp;Continuer à dessiner</translation>
     </message>
 </context>
 <context>
@@ -1883,6 +1963,14 @@
         <source>Change slope</source>
         <translation>Changer la pente</translation>
     </message>
+    <message>
+        <source>Shell</source>
+        <translation>Coque</translation>
+    </message>
+    <message>
+        <source>saddle</source>
+        <translation>selle</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>
@@ -1933,6 +2021,14 @@
     <message>
         <source>Recent documents</source>
         <translation>Documents récents</translation>
+    </message>
+    <message>
+        <source>Draw a new shell</source>
+        <translation>Dessiner une nouvelle coque</translation>
+    </message>
+    <message>
+        <source>Corner by corner on a sheet, with lengths typed where they matter</source>
+        <translation>Angle par angle sur une feuille, avec des longueurs tapées là où elles comptent</translation>
     </message>
 </context>
 <context>
@@ -3610,6 +3706,58 @@
     <message>
         <source>log building standards of 2000 for scribed round logs, settling</source>
         <translation>normes de construction en bois rond tracé de 2000, tassement</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is out of bounds</source>
+        <translation>« %1 » est hors des limites</translation>
+    </message>
+    <message>
+        <source>a length over 0 and up to 100 m</source>
+        <translation>une longueur au-dessus de 0 et jusqu’à 100 m</translation>
+    </message>
+    <message>
+        <source>a length from 0 to 100 m</source>
+        <translation>une longueur de 0 à 100 m</translation>
+    </message>
+    <message>
+        <source>a length over 0 and up to 2 m</source>
+        <translation>une longueur au-dessus de 0 et jusqu’à 2 m</translation>
+    </message>
+    <message>
+        <source>a length from 0 to 2 m</source>
+        <translation>une longueur de 0 à 2 m</translation>
+    </message>
+    <message>
+        <source>a slope that is not negative</source>
+        <translation>une pente qui n’est pas négative</translation>
+    </message>
+    <message>
+        <source>a load in kPa (kN per square metre), over 0 up to 50, without quotes</source>
+        <translation>une charge en kPa (kN par mètre carré), au-dessus de 0 et jusqu’à 50, sans guillemets</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is too long</source>
+        <translation>« %1 » est trop long</translation>
+    </message>
+    <message>
+        <source>at most 200 characters</source>
+        <translation>200 caractères au plus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a control character in it</source>
+        <translation>« %1 » contient un caractère de commande</translation>
+    </message>
+    <message>
+        <source>plain text on one line</source>
+        <translation>du texte simple sur une ligne</translation>
+    </message>
+    <message>
+        <source>joists cannot lie from wall &quot;%1&quot; to itself</source>
+        <translation>des solives ne peuvent aller du mur « %1 » à lui-même</translation>
+    </message>
+    <message>
+        <source>the wall across the room</source>
+        <translation>le mur d’en face</translation>
     </message>
 </context>
 <context>

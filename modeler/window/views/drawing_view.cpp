@@ -194,6 +194,7 @@ void DrawingView::resizeEvent(QResizeEvent *) {
 }
 
 void DrawingView::begin_typing(const QString &first) {
+    typed_->let_go();
     typed_->set_length({}, units());
     typed_->move(last_.toPoint() + QPoint(14, 10));
     typed_->show();

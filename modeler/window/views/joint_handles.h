@@ -8,6 +8,10 @@
 
 namespace roundlay::window {
 
+inline const WallPlace &wall_of(const Layout &layout, int wall) {
+    return layout.walls[static_cast<std::size_t>(wall)];
+}
+
 /// The top of one tail, in the world as laid out.
 struct TailHold {
     int piece = -1;

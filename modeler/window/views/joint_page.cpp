@@ -3,8 +3,8 @@
 #include "kernel/layout/notch.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/joint_handles.h"
@@ -14,7 +14,6 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QSlider>
-#include <QStandardItemModel>
 #include <QStyle>
 #include <QToolButton>
 
@@ -27,10 +26,6 @@ constexpr int rounds_shown = 4;
 constexpr double kept = 800;   // mm of the logs behind the corner, along the diagonal
 constexpr double around = 380; // mm on either side of the corner that are looked at
 constexpr int lift_every_ms = 30, lift_step = 2;
-
-const WallPlace &wall_of(const Layout &layout, int wall) {
-    return layout.walls[static_cast<std::size_t>(wall)];
-}
 
 /// From the corner toward the middle between its two walls, of length 1.
 Vec2 inward_of(const Layout &layout, const CornerPlace &corner) {
@@ -55,10 +50,6 @@ bool is_at(const Piece &piece, const CornerPlace &corner) {
            (piece.datum.at == corner.name || piece.far.at == corner.name || piece.wall == corner.runs_on);
 }
 
-bool is_dovetail(NotchKind kind) {
-    return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
-}
-
 } // namespace
 
 JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
@@ -81,7 +72,11 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
         refresh();
     });
     connect(&desk_, &Desk::state_changed, this, &JointPage::refresh);
-    connect(&selection_, &Selection::changed, this, &JointPage::refresh);
+    connect(&selection_, &Selection::changed, this, [this] {
+        for (SlopeEdit *edit : {slope_, along_, across_})
+            edit->let_go(); // what was typed of one corner and not taken is not typed of the next
+        refresh();
+    });
 }
 
 void JointPage::make_view() {
@@ -106,12 +101,9 @@ void JointPage::make_view() {
 
 SlopeEdit *JointPage::slope_field(QFormLayout *form, const QString &label) {
     auto *edit = new SlopeEdit;
-    edit->setAccessibleName(QString(label).remove(u'&'));
-    form->addRow(label, edit);
-    connect(edit, &SlopeEdit::committed, this, &JointPage::take_slopes);
-    connect(edit, &MeasureEdit::complained, this, [this](const QString &words) {
-        if (!words.isEmpty()) title_->setText(words);
-    });
+    add_field(*form, label, *edit);
+    connect(edit, &SlopeEdit::committed, this,
+            [this, edit] { commit(*edit, desk_, [this] { take_slopes(); }); });
     return edit;
 }
 
@@ -134,6 +126,7 @@ QWidget *JointPage::fields() {
     form_->addRow(tr("&Change"), scope_);
     form_->addRow(tr("&Notch"), kind_);
     slope_ = slope_field(form_, tr("S&lope"));
+    slope_->setObjectName(QStringLiteral("joint_slope"));
     along_ = slope_field(form_, tr("&Along the log"));
     across_ = slope_field(form_, tr("Ac&ross it"));
     form_->addRow(title_);
@@ -313,143 +306,6 @@ void JointPage::show_handles(const CornerPlace &c) {
     if (kind != NotchKind::half_dovetail) add(true, hold.along, top.along);
     add(false, hold.across, top.across);
     view_->set_handles(std::move(handles), std::move(hold.outline));
-}
-
-NotchScope JointPage::chosen_scope() const {
-    return static_cast<NotchScope>(scope_->currentIndex());
-}
-
-NotchPlace JointPage::place() const {
-    const Layout &layout = desk_.standing()->job.layout;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
-    NotchPlace at{wall_of(layout, c.ends).name, wall_of(layout, c.starts).name, {}, 0};
-    if (const int log = chosen_log(); log >= 0) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(log)];
-        at.wall = wall_of(layout, p.wall).name;
-        at.round = p.round;
-    }
-    return at;
-}
-
-NotchRule JointPage::rule() const {
-    return notch_at(desk_.standing()->job.shell, place(), chosen_scope());
-}
-
-QString JointPage::deed(const NotchPlace &at) const {
-    if (chosen_scope() == NotchScope::shell) return tr("Change notch of the shell");
-    if (chosen_scope() == NotchScope::log)
-        return tr("Change notch of log %1-%2").arg(text(at.wall)).arg(at.round);
-    return tr("Change notch of corner %1").arg(text(at.first + at.second));
-}
-
-void JointPage::list_corners() {
-    QStringList names, now;
-    for (const CornerPlace &c : desk_.standing()->job.layout.corners)
-        names << text(c.name);
-    for (int i = 0; i < corners_->count(); ++i)
-        now << corners_->itemText(i);
-    if (names != now) {
-        corners_->clear();
-        corners_->addItems(names);
-    }
-    corners_->setCurrentText(text(corner_name()));
-}
-
-void JointPage::show_notch() {
-    list_corners();
-    auto *scopes = qobject_cast<QStandardItemModel *>(scope_->model());
-    scopes->item(static_cast<int>(NotchScope::log))->setEnabled(chosen_log() >= 0);
-    if (chosen_log() < 0 && chosen_scope() == NotchScope::log)
-        scope_->setCurrentIndex(static_cast<int>(NotchScope::corner));
-    const NotchRule now = rule();
-    kind_->setCurrentIndex(static_cast<int>(now.kind));
-    slope_->set_slope(now.slope);
-    along_->set_slope(now.along);
-    across_->set_slope(now.across);
-    form_->setRowVisible(slope_, now.kind != NotchKind::stated);
-    form_->setRowVisible(along_, now.kind == NotchKind::stated);
-    form_->setRowVisible(across_, now.kind == NotchKind::stated);
-    slope_->setEnabled(is_dovetail(now.kind));
-    show_words(desk_.standing()->job.layout.corners[static_cast<std::size_t>(corner())], now);
-}
-
-void JointPage::show_words(const CornerPlace &c, const NotchRule &now) {
-    const TailTop top = tail_top(now);
-    const double locked = lock(top, top);
-    QString words;
-    if (now.kind != NotchKind::saddle)
-        words = locked > 0 ? tr("Each tail thickens toward its end by %1: locked against pulling out.")
-                                 .arg(text(print_slope(Slope::rise_per_run(locked))))
-                           : tr("Nothing but pegs keeps these tails from pulling out.");
-    if (c.reentrant) words += u' ' + tr("An inside corner: the log ends show indoors.");
-    title_->setText(words.trimmed());
-}
-
-/// Stated slopes begin as what the tail has.
-void JointPage::take_kind() {
-    if (corner() < 0) return;
-    const auto kind = static_cast<NotchKind>(kind_->currentIndex());
-    const NotchPlace at = place();
-    const NotchScope scope = chosen_scope();
-    desk_.edit(deed(at), [&](const Shell &shell) {
-        NotchRule next = notch_at(shell, at, scope);
-        const TailTop top = tail_top(next);
-        if (kind == NotchKind::stated && next.kind != NotchKind::stated) {
-            next.along = Slope::rise_per_run(top.along);
-            next.across = Slope::rise_per_run(top.across);
-        }
-        next.kind = kind;
-        return std::optional(with_notch(shell, at, scope, next));
-    });
-}
-
-void JointPage::take_slopes() {
-    if (corner() < 0) return;
-    const NotchPlace at = place();
-    const NotchScope scope = chosen_scope();
-    desk_.edit(deed(at), [&](const Shell &shell) {
-        NotchRule next = notch_at(shell, at, scope);
-        next.slope = slope_->slope();
-        next.along = along_->slope();
-        next.across = across_->slope();
-        return std::optional(with_notch(shell, at, scope, next));
-    });
-}
-
-/// Beyond what can be built the tail has not followed the hand: it stays where it is seen.
-void JointPage::let_go() {
-    dragging_ = false;
-    if (!desk_.state()->stands() && desk_.standing()) {
-        const NotchScope scope = chosen_scope();
-        const NotchRule seen = notch_at(desk_.standing()->job.shell, grabbed_place_, scope);
-        desk_.show([&](const Shell &shell) {
-            return std::optional(with_notch(shell, grabbed_place_, scope, seen));
-        });
-    }
-    desk_.settle(deed(grabbed_place_));
-}
-
-/// A dovetail keeps its family: either of its slopes changes the one that is stated.
-void JointPage::drag_slope(int handle, double up, bool free) {
-    if (corner() < 0 || handle >= static_cast<int>(handle_is_along_.size())) return;
-    if (!std::exchange(dragging_, true)) {
-        grabbed_ = rule();
-        grabbed_place_ = place();
-    }
-    const bool along = handle_is_along_[static_cast<std::size_t>(handle)];
-    const TailTop before = tail_top(grabbed_);
-    const double wanted = along ? before.along + up / along_arm_ : before.across + up / across_arm_;
-    const Slope slope = Slope::rise_per_run(snapped_slope(wanted, free));
-    NotchRule next = grabbed_;
-    if (is_dovetail(next.kind))
-        next.slope = along ? slope : -slope;
-    else
-        (along ? next.along : next.across) = slope;
-    const NotchPlace at = grabbed_place_;
-    const NotchScope scope = chosen_scope();
-    emit hinted(tr("%1: %2. Alt lets go of round slopes, Escape gives up.")
-                    .arg(along ? tr("Along the log") : tr("Across it"), text(print_slope(slope))));
-    desk_.show([&](const Shell &shell) { return std::optional(with_notch(shell, at, scope, next)); });
 }
 
 } // namespace roundlay::window

@@ -31,6 +31,7 @@ class JointPage : public QWidget {
     JointPage(Desk &desk, Selection &selection, QWidget *parent = nullptr);
 
     SlopeEdit *slope() const { return slope_; }
+    QComboBox *kind() const { return kind_; }
     SceneView *view() const { return view_; } ///< null where there is no OpenGL
     QComboBox *scope() const { return scope_; }
     void peep(const std::string &corner); ///< shows that one for the while; empty: the chosen one again
@@ -52,6 +53,7 @@ class JointPage : public QWidget {
     void show_view(const CornerPlace &corner);
     void show_handles(const CornerPlace &corner);
     void show_notch();
+    void offer_kinds(NotchKind now);
     void show_words(const CornerPlace &corner, const NotchRule &rule);
     void list_corners();
     void take_kind();

@@ -86,12 +86,13 @@ QSlider *ModelPage::slider(const QString &name, int most) {
 
 QWidget *ModelPage::controls() {
     auto *bar = new QWidget(this);
-    auto *row = new QHBoxLayout(bar);
-    row->setContentsMargins(8, 4, 8, 4);
+    bar_ = new QBoxLayout(QBoxLayout::LeftToRight, bar);
+    bar_->setContentsMargins(8, 4, 8, 4);
+    auto *row = new QHBoxLayout;
+    bar_->addLayout(row, 3);
     const auto labelled = [&](const QString &words, QWidget *field, int stretch) {
         auto *label = new QLabel(words);
         label->setBuddy(field);
-        names_.push_back(label);
         row->addWidget(label);
         row->addWidget(field, stretch);
     };
@@ -106,6 +107,8 @@ QWidget *ModelPage::controls() {
     play_->setAccessibleName(tr("Play the raise"));
     play_->setToolTip(tr("Play the raise"));
     row->addWidget(play_);
+    row = new QHBoxLayout;
+    bar_->addLayout(row, 2);
     section_ = new QComboBox;
     section_->addItems({tr("no section"), tr("from the south"), tr("from the east"), tr("from above")});
     section_->setAccessibleName(tr("Section plane"));
@@ -134,17 +137,16 @@ QWidget *ModelPage::controls() {
         box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
         box->setMinimumWidth(box->minimumSizeHint().width() / 2); // cut short where there is little room
     }
-    constexpr int slack = 100; // pixels: with so much to spare there is room for names too
+    constexpr int slack = 100; // pixels, for the sliders
     bar->setEnabled(view_ != nullptr);
-    whole_ = bar->minimumSizeHint().width() + slack;
+    whole_ = bar->sizeHint().width() + slack;
     bar->setMinimumWidth(1); // the window may be narrower than all the words of its controls
     return bar;
 }
 
-/// Where there is little room the fields stand without their names, which tool tips still tell.
+/// Where there is little room the fields stand in two rows, and keep their names.
 void ModelPage::resizeEvent(QResizeEvent *) {
-    for (QLabel *name : names_)
-        name->setVisible(width() >= whole_);
+    bar_->setDirection(width() >= whole_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 int ModelPage::pieces() const {

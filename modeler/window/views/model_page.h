@@ -6,6 +6,7 @@
 #include <QTimer>
 #include <QWidget>
 
+class QBoxLayout;
 class QComboBox;
 class QSlider;
 class QToolButton;
@@ -54,8 +55,8 @@ class ModelPage : public QWidget {
     QToolButton *play_;
     QComboBox *colouring_, *section_;
     QCheckBox *labels_;
-    std::vector<QLabel *> names_; ///< of the fields below the view
-    int whole_ = 0;               ///< pixels that fields and names take
+    QBoxLayout *bar_ = nullptr; ///< two halves of the fields below the view, beside or below each other
+    int whole_ = 0;             ///< pixels that both take
     QTimer playing_;
 };
 

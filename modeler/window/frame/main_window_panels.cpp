@@ -1,0 +1,151 @@
+// Where the panels stand, how they are put back and gone through, and what is remembered of it.
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/panels/cut_list_panel.h"
+#include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/shell_panel.h"
+#include "modeler/window/panels/text_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/sheet_view.h"
+
+#include <QApplication>
+#include <QDockWidget>
+#include <QScreen>
+#include <QSettings>
+#include <QStackedWidget>
+#include <algorithm>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr QSize usual_size(1360, 860), frame_of_the_desktop(16, 56);
+constexpr int panels_version = 1;
+const QString geometry_key = QStringLiteral("window/geometry"), panels_key = QStringLiteral("window/panels");
+
+bool takes_keyboard(const QWidget &widget) {
+    return widget.isVisible() && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) != 0 &&
+           widget.focusProxy() == nullptr;
+}
+
+/// What had the keyboard there last, else what comes first.
+QWidget *way_into(QWidget &place) {
+    if (takes_keyboard(place)) return &place;
+    if (QWidget *last = place.focusWidget(); last != nullptr && takes_keyboard(*last)) return last;
+    for (QWidget *w = place.nextInFocusChain(); w != &place; w = w->nextInFocusChain())
+        if (place.isAncestorOf(w) && takes_keyboard(*w)) return w;
+    return nullptr;
+}
+
+} // namespace
+
+QDockWidget *MainWindow::dock(const QString &name, const QString &title, QWidget *content,
+                              Qt::DockWidgetArea area) {
+    auto *made = new QDockWidget(title, this);
+    made->setObjectName(name);
+    made->setWidget(content);
+    addDockWidget(area, made);
+    docks_.push_back(made);
+    // What is behind another panel takes no key and does no work, and keeps its place.
+    QSizePolicy policy = content->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    content->setSizePolicy(policy);
+    connect(made, &QDockWidget::visibilityChanged, content, &QWidget::setVisible);
+    return made;
+}
+
+void MainWindow::make_docks() {
+    setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+    QDockWidget *plan = dock(QStringLiteral("plan"), tr("Plan"), plan_, Qt::LeftDockWidgetArea);
+    QDockWidget *shell = dock(QStringLiteral("shell"), tr("Shell"), shell_, Qt::LeftDockWidgetArea);
+    QDockWidget *floors = dock(QStringLiteral("floors"), tr("Floors"), floors_, Qt::LeftDockWidgetArea);
+    QDockWidget *elevation =
+        dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
+    QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
+    QDockWidget *sheet = dock(QStringLiteral("sheet"), tr("Cut sheet"), sheet_, Qt::BottomDockWidgetArea);
+    QDockWidget *text = dock(QStringLiteral("text"), tr("Text"), text_, Qt::BottomDockWidgetArea);
+    QDockWidget *log = dock(QStringLiteral("log"), tr("Chosen"), log_, Qt::RightDockWidgetArea);
+    QDockWidget *joint = dock(QStringLiteral("joint"), tr("Joint"), joint_, Qt::RightDockWidgetArea);
+    QDockWidget *findings =
+        dock(QStringLiteral("findings"), tr("Findings"), findings_, Qt::RightDockWidgetArea);
+    tabifyDockWidget(plan, shell);
+    tabifyDockWidget(shell, floors);
+    tabifyDockWidget(elevation, list);
+    tabifyDockWidget(list, sheet);
+    tabifyDockWidget(sheet, text);
+    splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
+    tabifyDockWidget(log, joint);
+    raise_usual_panels();
+    usual_panels_ = saveState(panels_version);
+}
+
+void MainWindow::raise_usual_panels() {
+    for (const char *name : {"plan", "elevation", "log"})
+        findChild<QDockWidget *>(QLatin1String(name))->raise();
+}
+
+/// Sizes to begin with, in shares of the window.
+void MainWindow::arrange() {
+    constexpr double left = 0.26, right = 0.23, low = 0.38, findings = 0.26;
+    const auto docked = [this](const char *name) { return findChild<QDockWidget *>(QLatin1String(name)); };
+    resizeDocks({docked("plan"), docked("log")},
+                {static_cast<int>(width() * left), static_cast<int>(width() * right)}, Qt::Horizontal);
+    resizeDocks({docked("elevation"), docked("findings")},
+                {static_cast<int>(height() * low), static_cast<int>(height() * findings)}, Qt::Vertical);
+}
+
+/// With a document they stand as they did last, without one there are none.
+void MainWindow::show_panels(bool on) {
+    if (!on && are_panels_shown_) panels_ = saveState(panels_version);
+    for (QDockWidget *dock : docks_)
+        dock->setVisible(on);
+    are_panels_shown_ = on;
+    if (!on) return;
+    if (panels_.isEmpty() || !restoreState(panels_, panels_version)) arrange();
+}
+
+void MainWindow::put_panels_back() {
+    restoreState(usual_panels_, panels_version);
+    for (QDockWidget *dock : docks_)
+        dock->show();
+    arrange();
+    raise_usual_panels();
+}
+
+/// Never larger than the screen it is on.
+void MainWindow::restore_size() {
+    const QSize room = screen()->availableGeometry().size() - frame_of_the_desktop;
+    resize(usual_size.boundedTo(room));
+    restoreGeometry(QSettings().value(geometry_key).toByteArray());
+    panels_ = QSettings().value(panels_key).toByteArray();
+}
+
+void MainWindow::remember_size() const {
+    QSettings().setValue(geometry_key, saveGeometry());
+    if (!panels_.isEmpty()) QSettings().setValue(panels_key, panels_);
+}
+
+void MainWindow::next_panel(int step) {
+    std::vector<QWidget *> places;
+    if (message_->isVisible()) places.push_back(message_);
+    places.push_back(pages_);
+    for (QDockWidget *dock : docks_)
+        if (dock->widget()->isVisible()) places.push_back(dock->widget());
+    const QWidget *focus = QApplication::focusWidget();
+    const int count = static_cast<int>(places.size());
+    int now = 0;
+    for (int i = 0; i < count; ++i)
+        if (const QWidget *place = places[static_cast<std::size_t>(i)];
+            place == focus || (focus != nullptr && place->isAncestorOf(focus)))
+            now = i;
+    for (int i = 1; i <= count; ++i) {
+        QWidget *place = places[static_cast<std::size_t>((now + step * i + count * count) % count)];
+        if (QWidget *way = way_into(*place)) return way->setFocus(Qt::ShortcutFocusReason);
+    }
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,543 @@
+// What a person types into fields, by the keyboard: taken, refused beside the field, undone; and where the keyboard is.
+#include "kernel/document/limits.h"
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/focus_ring.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/panels/text_panel.h"
+#include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "tests/window/support.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QDialog>
+#include <QDockWidget>
+#include <QFormLayout>
+#include <QLabel>
+#include <QScreen>
+#include <QSettings>
+#include <QSpinBox>
+#include <QStandardItemModel>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+namespace {
+
+void raise(MainWindow &window, const char *dock) {
+    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
+    d->show();
+    d->raise();
+    QTest::qWait(30);
+}
+
+MeasureEdit &field_in(MainWindow &window, const char *dock, const char *name) {
+    raise(window, dock);
+    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
+    auto *edit = d->findChild<MeasureEdit *>(QLatin1String(name));
+    Q_ASSERT(edit != nullptr);
+    return *edit;
+}
+
+void type(MeasureEdit &edit, const QString &words) {
+    edit.setFocus();
+    edit.selectAll();
+    QTest::keyClicks(&edit, words);
+}
+
+void enter(MeasureEdit &edit, const QString &words) {
+    type(edit, words);
+    QTest::keyClick(&edit, Qt::Key_Return);
+}
+
+/// What the form tells below that field; empty where it tells nothing.
+QString told_beside(const MeasureEdit &edit) {
+    auto *form = qobject_cast<QFormLayout *>(edit.parentWidget()->layout());
+    int row = -1;
+    QFormLayout::ItemRole role{};
+    if (form == nullptr) { // a form in a column
+        for (QFormLayout *f : edit.parentWidget()->findChildren<QFormLayout *>())
+            if (f->indexOf(const_cast<MeasureEdit *>(&edit)) >= 0) form = f;
+    }
+    form->getWidgetPosition(const_cast<MeasureEdit *>(&edit), &row, &role);
+    const QLayoutItem *below =
+        row + 1 < form->rowCount() ? form->itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
+    auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;
+    return why != nullptr && why->objectName() == "why" && why->isVisible() ? why->text() : QString();
+}
+
+/// An imperial house with floors, openings and a log to state things of.
+void put_up(MainWindow &window) {
+    window.resize(1300, 800);
+    window.show();
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+}
+
+const Shell &shell(MainWindow &window) {
+    return *window.desk().state()->read.shell;
+}
+
+} // namespace
+
+class FieldsTest : public QObject {
+    Q_OBJECT
+
+  private slots:
+    void what_is_out_of_range_is_refused_beside_its_field_data();
+    void what_is_out_of_range_is_refused_beside_its_field();
+    void what_cannot_be_read_stays_on_tab_and_says_why();
+    void what_was_typed_of_one_thing_is_not_of_the_next();
+    void a_bare_number_is_of_the_shell_s_unit();
+    void what_cannot_be_built_is_put_right_where_it_was_typed();
+    void undo_takes_back_letters_first_then_the_document();
+    void undo_in_the_text_is_the_document_s();
+    void keys_of_the_menu_are_the_menu_s_in_a_field();
+    void what_stands_in_a_field_is_saved();
+    void saddles_are_offered_for_the_whole_shell_only();
+    void tab_goes_nowhere_unseen_and_its_ring_is_seen();
+    void f6_goes_through_the_panels();
+    void the_window_fits_its_screen_and_remembers_its_panels();
+    void reading_an_edit_back_costs_little();
+
+  private:
+    QTemporaryDir folder_;
+    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
+};
+
+/// Limits of the format: FORMAT.md and kernel/document/limits.h.
+void FieldsTest::what_is_out_of_range_is_refused_beside_its_field_data() {
+    QTest::addColumn<QString>("dock");
+    QTest::addColumn<QString>("field");
+    QTest::addColumn<QString>("wrong");
+    QTest::addColumn<QString>("right");
+    const QString long_name(201, u'x');
+    QTest::newRow("shell name") << "shell" << "name" << long_name << "House";
+    QTest::newRow("thickness") << "shell" << "thickness" << "5 m" << "9 in";
+    QTest::newRow("pitch") << "shell" << "pitch" << "5 m" << "11 in";
+    QTest::newRow("pitch of nothing") << "shell" << "pitch" << "0" << "11 in";
+    QTest::newRow("gap") << "shell" << "gap" << "-3 mm" << "1/2 in";
+    QTest::newRow("overhang") << "shell" << "overhang" << "9 m" << "3 in";
+    QTest::newRow("least tail") << "shell" << "least_tail" << "-1 in" << "1 in";
+    QTest::newRow("slope") << "shell" << "slope" << "-1:8" << "1:9";
+    QTest::newRow("opening name") << "log" << "name" << long_name << "pair";
+    QTest::newRow("opening width") << "log" << "width" << "0" << "40 in";
+    QTest::newRow("opening width, too far") << "log" << "width" << "101 m" << "40 in";
+    QTest::newRow("opening sill") << "log" << "sill" << "-1 mm" << "32 in";
+    QTest::newRow("floor level") << "floors" << "level" << "-3 m" << "8 ft";
+    QTest::newRow("joist spacing") << "floors" << "spacing" << "0 mm" << "20 in";
+    QTest::newRow("joist bearing") << "floors" << "bearing" << "5 m" << "3 in";
+    QTest::newRow("joist width") << "floors" << "joist_width" << "-4 in" << "4 in";
+    QTest::newRow("load") << "floors" << "live_load" << "99" << "2.4";
+    QTest::newRow("joint slope") << "joint" << "joint_slope" << "-1:8" << "1:9";
+}
+
+void FieldsTest::what_is_out_of_range_is_refused_beside_its_field() {
+    QFETCH(QString, dock);
+    QFETCH(QString, field);
+    QFETCH(QString, wrong);
+    QFETCH(QString, right);
+    MainWindow window(kept());
+    put_up(window);
+    if (dock == "log") window.selection().choose_opening(shell(window), 0);
+    const std::string before = window.desk().document().text();
+    MeasureEdit &edit = field_in(window, dock.toLatin1(), field.toLatin1());
+    enter(edit, wrong);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), before);
+    QVERIFY(window.desk().state()->read.shell.has_value());
+    QVERIFY2(!edit.complaint().isEmpty(), "nothing is said");
+    QCOMPARE(told_beside(edit), edit.complaint());
+    QCOMPARE(edit.text(), wrong.left(edit.maxLength())); // it is there to be put right
+    // Other fields are not in its way.
+    MeasureEdit &other = field_in(window, "shell", field == "overhang" ? "thickness" : "overhang");
+    enter(other, "7 in");
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().document().text() != before);
+    const std::string then = window.desk().document().text();
+    MeasureEdit &again = field_in(window, dock.toLatin1(), field.toLatin1());
+    enter(again, right);
+    QVERIFY(settled(window));
+    QVERIFY2(again.complaint().isEmpty(), qPrintable(again.complaint()));
+    QVERIFY(told_beside(again).isEmpty());
+    QVERIFY(window.desk().document().text() != then);
+    window.close_document();
+}
+
+void FieldsTest::what_cannot_be_read_stays_on_tab_and_says_why() {
+    MainWindow window(kept());
+    put_up(window);
+    const std::string before = window.desk().document().text();
+    MeasureEdit &edit = field_in(window, "shell", "thickness");
+    const QString old = edit.text();
+    type(edit, "about a foot");
+    QTest::keyClick(&edit, Qt::Key_Tab);
+    QVERIFY(QApplication::focusWidget() != &edit);
+    QCOMPARE(edit.text(), QString("about a foot"));
+    QVERIFY(told_beside(edit).contains("expected"));
+    QCOMPARE(window.desk().document().text(), before);
+    edit.setFocus();
+    QTest::keyClick(&edit, Qt::Key_Escape); // or the old value again
+    QCOMPARE(edit.text(), old);
+    QVERIFY(told_beside(edit).isEmpty());
+    window.close_document();
+}
+
+void FieldsTest::what_was_typed_of_one_thing_is_not_of_the_next() {
+    MainWindow window(kept());
+    put_up(window);
+    window.selection().choose_opening(shell(window), 0);
+    MeasureEdit &edit = field_in(window, "log", "width");
+    enter(edit, "wide");
+    QVERIFY(!edit.complaint().isEmpty());
+    window.selection().choose_opening(shell(window), 1);
+    QVERIFY(edit.complaint().isEmpty() && edit.text() != "wide");
+    QCOMPARE(edit.text(), length_text(shell(window).openings[1].width.mm(), UnitSystem::imperial));
+    MeasureEdit &name = field_in(window, "shell", "name");
+    enter(name, QString(201, u'x'));
+    QVERIFY(!name.complaint().isEmpty());
+    window.close_document();
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    QVERIFY(name.complaint().isEmpty());
+    type(name, "being typed when the window goes");
+}
+
+void FieldsTest::a_bare_number_is_of_the_shell_s_unit() {
+    LengthEdit edit;
+    const auto takes = [&](UnitSystem units, const char *typed, double mm) {
+        edit.set_length(Length::mm(1), units);
+        edit.selectAll();
+        QTest::keyClicks(&edit, typed);
+        QTest::keyClick(&edit, Qt::Key_Return);
+        return edit.complaint().isEmpty() && std::abs(edit.length().mm() - mm) < 1e-9;
+    };
+    QVERIFY(takes(UnitSystem::metric, "1200", 1200));
+    QVERIFY(takes(UnitSystem::metric, "22.5", 22.5));
+    QVERIFY(takes(UnitSystem::imperial, "36", 914.4)); // 25.4 mm to the inch, by definition
+    QVERIFY(takes(UnitSystem::imperial, "8 1/2", 215.9));
+    QVERIFY(takes(UnitSystem::imperial, "2 m", 2000)); // a unit that is typed counts
+    QVERIFY(takes(UnitSystem::metric, "10 in", 254));
+    QVERIFY(!takes(UnitSystem::metric, "12 34", 1234)); // two numbers are none
+}
+
+void FieldsTest::what_cannot_be_built_is_put_right_where_it_was_typed() {
+    MainWindow window(kept());
+    put_up(window);
+    raise(window, "joint");
+    window.joint().scope()->setCurrentIndex(1); // the whole shell
+    emit window.joint().scope()->activated(1);
+    MeasureEdit &slope = field_in(window, "joint", "joint_slope");
+    const QString old = slope.text();
+    const std::string before = window.desk().document().text();
+    enter(slope, "1:1");
+    QVERIFY(settled(window));
+    QVERIFY(!window.desk().state()->stands());
+    QCOMPARE(slope.text(), QString("1:1")); // what is stated, not what stood last
+    enter(slope, old);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().state()->stands());
+    QCOMPARE(slope.text(), old);
+    // A log of its own, and the pitch of the shell.
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, 0);
+    MeasureEdit &height = field_in(window, "log", "butt_height");
+    enter(height, "60 in");
+    QVERIFY(settled(window));
+    QVERIFY(!window.desk().state()->stands());
+    QCOMPARE(height.text(), length_text(1524, UnitSystem::imperial));
+    height.setFocus();
+    height.selectAll();
+    QTest::keyClick(&height, Qt::Key_Delete);
+    QTest::keyClick(&height, Qt::Key_Return);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().state()->stands());
+    window.close_document();
+}
+
+void FieldsTest::undo_takes_back_letters_first_then_the_document() {
+    MainWindow window(kept());
+    put_up(window);
+    const std::string first = window.desk().document().text();
+    MeasureEdit &edit = field_in(window, "shell", "overhang");
+    const QString old = edit.text();
+    enter(edit, "4 in");
+    QVERIFY(settled(window));
+    const std::string second = window.desk().document().text();
+    const QString now = edit.text();
+    QVERIFY(second != first);
+    type(edit, "5");
+    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier); // of what is being typed
+    for (int i = 0; i < 5 && edit.isUndoAvailable(); ++i)
+        QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(window.desk().document().text(), second);
+    QCOMPARE(edit.text(), now);
+    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier); // of the document
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), first);
+    QCOMPARE(edit.text(), old);
+    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), second);
+    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
+    // A box that counts, too.
+    auto *rounds = window.findChild<QDockWidget *>("shell")->findChild<QSpinBox *>();
+    rounds->setFocus();
+    QTest::keyClick(rounds, Qt::Key_Up);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().document().text() != first);
+    QTest::keyClick(rounds, Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().document().text(), first);
+    window.close_document();
+}
+
+void FieldsTest::undo_in_the_text_is_the_document_s() {
+    MainWindow window(kept());
+    put_up(window);
+    const std::string first = window.desk().document().text();
+    raise(window, "text");
+    TextPanel &text = window.text_panel();
+    text.setFocus();
+    QTest::keyClicks(&text, "# one");
+    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier); // before the pause in which it would be taken
+    QCOMPARE(window.desk().document().text(), first);
+    QCOMPARE(text.toPlainText().toStdString(), first);
+    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QVERIFY(window.desk().document().text() != first);
+    QCOMPARE(text.toPlainText().toStdString(), window.desk().document().text());
+    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(window.desk().document().text(), first);
+    window.close_document();
+}
+
+void FieldsTest::keys_of_the_menu_are_the_menu_s_in_a_field() {
+    MainWindow window(kept());
+    put_up(window);
+    MeasureEdit &edit = field_in(window, "shell", "thickness");
+    edit.setFocus();
+    QTest::keyClick(&edit, Qt::Key_U, Qt::ControlModifier); // not: empties the line
+    QVERIFY(settled(window));
+    QCOMPARE(window.desk().units(), UnitSystem::metric);
+    QVERIFY(edit.text().endsWith(" mm"));
+    bool exported = false;
+    QTimer::singleShot(300, &window, [&] {
+        if (auto *dialog = qobject_cast<QDialog *>(QApplication::activeModalWidget())) {
+            exported = true;
+            dialog->close();
+        }
+    });
+    QTest::keyClick(&edit, Qt::Key_E, Qt::ControlModifier); // not: to the end of the line
+    QVERIFY(exported);
+    type(edit, "123");
+    QTest::keyClick(&edit, Qt::Key_A, Qt::ControlModifier); // this is the line's own
+    QCOMPARE(edit.selectedText(), QString("123"));
+    QTest::keyClick(&edit, Qt::Key_Delete); // and does not remove an opening
+    QCOMPARE(edit.text(), QString());
+    QTest::keyClick(&edit, Qt::Key_Escape);
+    window.close_document();
+}
+
+void FieldsTest::what_stands_in_a_field_is_saved() {
+    MainWindow window(kept());
+    put_up(window);
+    const QString path = folder_.filePath("typed.roundlay");
+    QVERIFY(window.save_to(path));
+    MeasureEdit &edit = field_in(window, "shell", "name");
+    type(edit, "Typed and not entered");
+    QTest::keyClick(&edit, Qt::Key_S, Qt::ControlModifier);
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QVERIFY(file.readAll().contains("Typed and not entered"));
+    QVERIFY(!window.desk().unsaved());
+    window.close_document();
+}
+
+void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::ell, UnitSystem::metric)), "Round");
+    QVERIFY(settled(window));
+    raise(window, "joint");
+    JointPage &joint = window.joint();
+    window.selection().choose_corner("AB");
+    const auto offered = [&](NotchKind kind) {
+        return qobject_cast<QStandardItemModel *>(joint.kind()->model())->item(static_cast<int>(kind))->isEnabled();
+    };
+    const auto take_scope = [&](NotchScope scope) {
+        joint.scope()->setCurrentIndex(static_cast<int>(scope));
+        emit joint.scope()->activated(static_cast<int>(scope));
+    };
+    const auto take_kind = [&](NotchKind kind) {
+        joint.kind()->setCurrentIndex(static_cast<int>(kind));
+        emit joint.kind()->activated(static_cast<int>(kind));
+        return settled(window);
+    };
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, piece_tagged(layout, "A-02-1"));
+    for (const NotchScope scope : {NotchScope::corner, NotchScope::log}) {
+        take_scope(scope);
+        QVERIFY(!offered(NotchKind::saddle));
+        QVERIFY(offered(NotchKind::half_dovetail));
+    }
+    take_scope(NotchScope::shell);
+    QVERIFY(offered(NotchKind::saddle) && offered(NotchKind::square_lap));
+    QVERIFY(take_kind(NotchKind::saddle)); // with what round logs need, it stands
+    QVERIFY(window.desk().state()->stands());
+    QCOMPARE(window.desk().state()->job.shell.notch.kind, NotchKind::saddle);
+    take_scope(NotchScope::corner);
+    QVERIFY(offered(NotchKind::saddle) && !offered(NotchKind::full_dovetail));
+    take_scope(NotchScope::shell);
+    QVERIFY(take_kind(NotchKind::full_dovetail));
+    QVERIFY(window.desk().state()->stands());
+    window.close_document();
+}
+
+namespace {
+
+QWidget *ring_of(const QWidget &window) {
+    for (QObject *child : window.children()) // not deeper: it lies over all the rest
+        if (child->objectName() == QLatin1String("focus-ring")) return static_cast<QWidget *>(child);
+    return nullptr;
+}
+
+/// True where the ring's own colour is seen on all four sides of the widget that has the keyboard.
+bool is_ringed(MainWindow &window) {
+    const QWidget *ring = ring_of(window), *focus = QApplication::focusWidget();
+    if (ring == nullptr || !ring->isVisible()) return false;
+    const QRect about = ring->geometry();
+    const QRect inside = QRect(focus->mapTo(&window, QPoint()), focus->size()) & window.rect();
+    if (!about.intersects(inside)) return false;
+    const QImage picture = window.grab().toImage();
+    const double scale = picture.devicePixelRatio();
+    const QRgb ink = window.palette().color(QPalette::Highlight).rgb();
+    const auto seen = [&](QPoint p) { return picture.pixel((QPointF(p) * scale).toPoint()) == ink; };
+    return seen({about.center().x(), about.top()}) && seen({about.center().x(), about.bottom()}) &&
+           seen({about.left(), about.center().y()}) && seen({about.right(), about.center().y()});
+}
+
+} // namespace
+
+void FieldsTest::tab_goes_nowhere_unseen_and_its_ring_is_seen() {
+    MainWindow window(kept());
+    put_up(window);
+    window.selection().choose_opening(shell(window), 0);
+    constexpr int most = 200;
+    int steps = 0;
+    window.plan().setFocus();
+    for (; steps < most; ++steps) {
+        QWidget *now = QApplication::focusWidget();
+        QVERIFY(now != nullptr);
+        if (steps > 0 && now == &window.plan()) break;
+        const QString who = QString::fromLatin1(now->metaObject()->className()) + u' ' + now->accessibleName();
+        QRect seen(now->mapTo(&window, QPoint()), now->size());
+        for (const QWidget *p = now->parentWidget(); p != &window; p = p->parentWidget())
+            seen &= QRect(p->mapTo(&window, QPoint()), p->size());
+        QVERIFY2(!(seen & window.rect()).isEmpty(), qPrintable(who));
+        QVERIFY2(is_ringed(window), qPrintable(who));
+        QTest::keyClick(now, Qt::Key_Tab);
+    }
+    QVERIFY2(steps > 8 && steps < most, qPrintable(QString::number(steps)));
+    window.close_document();
+}
+
+void FieldsTest::f6_goes_through_the_panels() {
+    MainWindow window(kept());
+    put_up(window);
+    const auto dock_of_focus = [&]() -> QString {
+        for (QDockWidget *dock : window.findChildren<QDockWidget *>())
+            if (dock->isAncestorOf(QApplication::focusWidget())) return dock->objectName();
+        return QStringLiteral("centre");
+    };
+    window.plan().setFocus();
+    QStringList seen;
+    for (int i = 0; i < 20; ++i) {
+        seen << dock_of_focus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_F6);
+        if (dock_of_focus() == "plan") break;
+    }
+    // Those that are in front; the model's own controls are off where there is no OpenGL.
+    for (const char *name : {"plan", "elevation", "log", "findings"})
+        QVERIFY2(seen.contains(name), name);
+    QVERIFY(!seen.contains("text") && !seen.contains("shell"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F6, Qt::ShiftModifier);
+    QCOMPARE(dock_of_focus(), seen.back());
+    window.close_document();
+}
+
+void FieldsTest::the_window_fits_its_screen_and_remembers_its_panels() {
+    QSettings().remove("window");
+    const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
+    const auto front = [](MainWindow &window, const char *dock) {
+        return !window.findChild<QDockWidget *>(QLatin1String(dock))->visibleRegion().isEmpty();
+    };
+    {
+        MainWindow window(kept());
+        QVERIFY(window.width() <= room.width() && window.height() <= room.height());
+        window.show();
+        window.begin_demo(0);
+        QVERIFY(settled(window));
+        window.resize(700, 560); // of the offscreen screen of 800 x 800
+        raise(window, "shell");
+        window.action("panel_findings")->trigger();
+        QVERIFY(!front(window, "findings") && front(window, "shell") && !front(window, "plan"));
+        window.close_document(); // and another in the same session
+        window.begin_demo(0);
+        QVERIFY(settled(window));
+        QTRY_VERIFY(!front(window, "findings") && front(window, "shell"));
+        window.close();
+    }
+    MainWindow window(kept());
+    window.show();
+    QCOMPARE(window.size(), QSize(700, 560));
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    QTRY_VERIFY(!front(window, "findings") && front(window, "shell") && !front(window, "plan"));
+    window.findChild<QDockWidget *>("plan")->setFloating(true);
+    window.action("put_panels_back")->trigger();
+    QTRY_VERIFY(front(window, "findings") && front(window, "plan") && !front(window, "shell"));
+    QVERIFY(!window.findChild<QDockWidget *>("plan")->isFloating());
+    window.close_document();
+    QSettings().remove("window");
+}
+
+/// Every step of a drag is read back before it is taken: a small part of what is worked out for it anyway.
+void FieldsTest::reading_an_edit_back_costs_little() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    std::vector<double> shares;
+    for (int i = 1; i <= 9; ++i) {
+        window.desk().edit("wall", [i](const Shell &s) {
+            Shell next = s;
+            next.notch.overhang = Length::inches(i);
+            return std::optional(next);
+        });
+        QVERIFY(settled(window));
+        const Times &times = window.desk().state()->times;
+        shares.push_back(times.read / times.all());
+    }
+    std::sort(shares.begin(), shares.end());
+    qInfo("reading: %.1f %% of an edit", 100 * shares[shares.size() / 2]);
+    QVERIFY(shares[shares.size() / 2] < 0.1);
+    window.close_document();
+}
+
+int main(int argc, char **argv) {
+    const TestProgram program(argc, argv);
+    FieldsTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "fields_test.moc"
