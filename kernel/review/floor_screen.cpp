@@ -209,33 +209,27 @@ std::string loads_of(const Shell &shell) {
     return text;
 }
 
-std::string basis_of(const Shell &shell, const Species &species) {
+constexpr const char *formulas =
+    "Each span as a simple one from middle to middle of its bearings, which is no less than its clear "
+    "span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 "
+    "w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under "
+    "the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, "
+    "second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, "
+    "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two "
+    "neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones "
+    "(statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. "
+    "Stresses are for the grade's design values, which are not known here.";
+
+std::string inputs_of(const Shell &shell, const Species &species) {
     const Origin &origin = species.bending.origin;
-    std::string text =
-        "Each span as a simple one from middle to middle of its bearings, which is no less than its clear "
-        "span and half the "
-        "bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 w L^4 / (384 E I) "
-        "for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; "
-        "stresses under "
-        "the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings "
-        "cut in it; "
-        "at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over "
-        "the neck; "
-        "bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the "
-        "beam "
-        "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry "
-        "what the "
-        "others lay on them. Loads: " +
-        loads_of(shell) + "; and each timber's own weight, at the high end. E " +
-        std::to_string(std::lround(species.bending.elasticity_green)) +
-        " MPa is a mean of small clear green " + std::string(species.name) +
-        ", no design value: sticks with knots bend more (" + std::string(origin.source) + ", " +
-        std::string(words(origin.mark));
+    std::string text = "Loads: " + loads_of(shell) + "; and each timber's own weight, at the high end. E " +
+                       std::to_string(std::lround(species.bending.elasticity_green)) +
+                       " MPa is a mean of small clear green " + std::string(species.name) +
+                       ", no design value: sticks with knots bend more (" + std::string(origin.source) + ", " +
+                       std::string(words(origin.mark));
     if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);
     text += ").";
-    if (shell.wood.species.empty()) text += " No species is stated: eastern hemlock is taken.";
-    return text + " Stresses are for the grade's design values, which are not known here. " +
-           std::string(joist_caution);
+    return shell.wood.species.empty() ? text + " No species is stated: eastern hemlock is taken." : text;
 }
 
 } // namespace
@@ -247,7 +241,9 @@ FloorScreen screen_floors(const Shell &shell, const Layout &layout) {
     const bool loaded = std::any_of(shell.floors.begin(), shell.floors.end(),
                                     [](const Floor &f) { return f.live_load.has_value(); });
     if (!species || !loaded || layout.timbers.empty()) return result;
-    result.basis = basis_of(shell, **species);
+    result.formulas = formulas;
+    result.inputs = inputs_of(shell, **species);
+    result.basis = result.formulas + " " + result.inputs + " " + std::string(joist_caution);
     result.timbers = Screener(shell, layout, **species).all();
     return result;
 }

@@ -29,7 +29,8 @@ struct TimberScreen {
 struct FloorScreen {
     std::vector<TimberScreen>
         timbers;       ///< those of floors with a stated live load; none of an unknown species
-    std::string basis; ///< formulas, inputs, sources, caution
+    std::string formulas, inputs;      ///< with their sources
+    std::string basis;                 ///< both, and the caution
 };
 
 FloorScreen screen_floors(const Shell &shell, const Layout &layout);

@@ -163,6 +163,32 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the top at %4"),
     QT_TRANSLATE_NOOP("kernel", "%1 holes as found %2 %3 deep from the underside at %4"),
     // settling, weights, loads and woods that are not known
+    QT_TRANSLATE_NOOP("kernel",
+                      "Each span as a simple one from middle to middle of its bearings, which is no less "
+                      "than its clear span and half the bearing needed at each end (NDS 3.2.1, from "
+                      "memory), least section: deflection 5 w L^4 / (384 E I) for even loads and P b (L^2 "
+                      "- b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under "
+                      "the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), "
+                      "less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, "
+                      "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). "
+                      "Over a beam two neighbouring spans are taken as one that runs on, so the beam "
+                      "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists "
+                      "beside openings carry what the others lay on them. Stresses are for the grade's "
+                      "design values, which are not known here."),
+    QT_TRANSLATE_NOOP("kernel",
+                      "A screen by textbook formulas, never an approval: loads, grade, notches and "
+                      "bearings are for local code and a licensed professional to decide."),
+    QT_TRANSLATE_NOOP("kernel",
+                      "Loads: %1; and each timber's own weight, at the high end. E %2 MPa is a mean of "
+                      "small clear green %3, no design value: sticks with knots bend more (%4). No species "
+                      "is stated: eastern hemlock is taken."),
+    QT_TRANSLATE_NOOP("kernel",
+                      "Loads: %1; and each timber's own weight, at the high end. E %2 MPa is a mean of "
+                      "small clear green %3, no design value: sticks with knots bend more (%4)."),
+    QT_TRANSLATE_NOOP("kernel",
+                      "floor %1 live %2, dead %3 (none is stated, so 10 lb/ft2 rounded up is taken)"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "floor %1 live %2, dead %3"),
     QT_TRANSLATE_NOOP("kernel", "as stated; by %1 it would be %2"),
     QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5; by %6 it would be %7"),
     QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5"),

@@ -2,6 +2,7 @@
 
 #include "exporters/lists/cut_list.h"
 #include "kernel/layout/finding_pieces.h"
+#include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
 #include "modeler/window/desk/kernel_words.h"
@@ -9,6 +10,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay::window {
 
@@ -27,6 +29,7 @@ class Words {
 
     void sizes(const PieceRow &row, UnitSystem units);
     void caution(const CutList &list);
+    void screen(const State &state, int timber);
     void neighbours(const PieceRow &row);
     static QString findings(const State &state, int piece);
 
@@ -59,6 +62,27 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
 void Words::caution(const CutList &list) {
     this->row(tr("Weights"), list.weights_known ? kernel_words(std::string(weight_caution))
                                                 : kernel_words(list.weight_basis));
+}
+
+/// How a joist, beam or trimmer of a floor with a stated load would bend and be pressed.
+void Words::screen(const State &state, int timber) {
+    const FloorScreen all = screen_floors(state.job.shell, state.job.layout);
+    const auto megapascals = [](double stress) { return QStringLiteral("%1 MPa").arg(stress, 0, 'f', 2); };
+    for (const TimberScreen &s : all.timbers) {
+        if (s.timber != timber) continue;
+        const UnitSystem units = state.job.shell.units;
+        this->row(tr("Screened span"), length_text(s.span, units));
+        this->row(tr("Bends under the live load"),
+                  tr("%1, a %2th part of the span")
+                      .arg(length_text(s.deflection, units))
+                      .arg(std::floor(s.span / std::max(s.deflection, 1e-9)), 0, 'f', 0));
+        this->row(tr("Bending, shear, bearing"),
+                  QStringLiteral("%1; %2; %3")
+                      .arg(megapascals(s.bending), megapascals(s.shear), megapascals(s.bearing)));
+        this->row(tr("Formulas"), kernel_words(all.formulas));
+        this->row(tr("Inputs"), kernel_words(all.inputs));
+        this->row(tr("Caution"), kernel_words(std::string(joist_caution)));
+    }
 }
 
 void Words::neighbours(const PieceRow &row) {
@@ -97,6 +121,8 @@ QString words_of_piece(const State &state, int piece) {
     Words words;
     words.sizes(row, state.job.shell.units);
     words.caution(list);
+    if (const int timber = state.job.layout.pieces[static_cast<std::size_t>(piece)].timber; timber >= 0)
+        words.screen(state, timber);
     words.neighbours(row);
     std::vector<std::string> alike;
     const Layout &layout = state.job.layout;

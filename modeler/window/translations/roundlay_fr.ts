@@ -670,6 +670,30 @@
 <context>
     <name>LogPanel</name>
     <message>
+        <source>Inputs</source>
+        <translation>Données</translation>
+    </message>
+    <message>
+        <source>Formulas</source>
+        <translation>Formules</translation>
+    </message>
+    <message>
+        <source>Bending, shear, bearing</source>
+        <translation>Flexion, cisaillement, appui</translation>
+    </message>
+    <message>
+        <source>%1, a %2th part of the span</source>
+        <translation>%1, le %2ᵉ de la portée</translation>
+    </message>
+    <message>
+        <source>Bends under the live load</source>
+        <translation>Fléchit sous la charge d’usage</translation>
+    </message>
+    <message>
+        <source>Screened span</source>
+        <translation>Portée vérifiée</translation>
+    </message>
+    <message>
         <source>Caution</source>
         <translation>Prudence</translation>
     </message>
@@ -2051,6 +2075,30 @@
 </context>
 <context>
     <name>kernel</name>
+    <message>
+        <source>floor %1 live %2, dead %3</source>
+        <translation>plancher %1 usage %2, permanente %3</translation>
+    </message>
+    <message>
+        <source>floor %1 live %2, dead %3 (none is stated, so 10 lb/ft2 rounded up is taken)</source>
+        <translation>plancher %1 usage %2, permanente %3 (aucune n’est indiquée : 10 lb/pi2 arrondis vers le haut sont pris)</translation>
+    </message>
+    <message>
+        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 MPa is a mean of small clear green %3, no design value: sticks with knots bend more (%4).</source>
+        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 MPa est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4).</translation>
+    </message>
+    <message>
+        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 MPa is a mean of small clear green %3, no design value: sticks with knots bend more (%4). No species is stated: eastern hemlock is taken.</source>
+        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 MPa est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4). Aucune essence n’est indiquée : la pruche du Canada est prise.</translation>
+    </message>
+    <message>
+        <source>A screen by textbook formulas, never an approval: loads, grade, notches and bearings are for local code and a licensed professional to decide.</source>
+        <translation>Une vérification par formules de manuel, jamais une approbation : charges, classe, entailles et appuis sont à décider par le code local et un professionnel agréé.</translation>
+    </message>
+    <message>
+        <source>Each span as a simple one from middle to middle of its bearings, which is no less than its clear span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. Stresses are for the grade&apos;s design values, which are not known here.</source>
+        <translation>Chaque portée comme simple, du milieu au milieu de ses appuis, ce qui n’est pas moins que sa portée libre et la moitié de l’appui nécessaire à chaque bout (NDS 3.2.1, de mémoire), moindre section : flèche 5 w L^4 / (384 E I) pour les charges réparties et P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) pour les charges isolées, sous la charge d’usage ; contraintes sous toute la charge : M / S et 3 V / (2 b h) (Wood Handbook, chapitre 9, de seconde main), moins les mortaises qui y sont taillées ; aux bouts entaillés 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, de seconde main), aux bouts en queue sur le col ; appui R / (b x appui). Sur une poutre, deux portées voisines sont prises comme une pièce continue : la poutre porte 1,25 w L de portées égales (statique, calculé). Poutres, chevêtres et solives au bord des trémies portent ce que les autres y posent. Les contraintes sont à comparer aux valeurs de calcul de la classe, inconnues ici.</translation>
+    </message>
     <message>
         <source>board feet of the order list are of the least round and the ordered length, by the formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design</source>
         <translation>les pieds-planche de la commande sont du moindre rond et de la longueur commandée, par les formules de Doyle (de mémoire), Scribner (vu) et International 1/4 po (vu) : des estimations de planches sciées, qui diffèrent par nature</translation>
