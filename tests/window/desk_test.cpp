@@ -17,6 +17,7 @@
 #include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
+#include "modeler/window/panels/log_words.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
@@ -61,6 +62,7 @@ class DeskTest : public QObject {
     void units_switch_and_the_shell_stays();
     void the_cut_list_is_sorted_filtered_and_copied();
     void a_log_is_stated_and_what_has_no_field_stays();
+    void what_can_hurt_is_said_with_its_caution();
     void a_joist_is_chosen_like_a_log();
     void the_window_speaks_french();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
@@ -511,6 +513,20 @@ void DeskTest::a_log_is_stated_and_what_has_no_field_stays() {
     window.close_document();
 }
 
+void DeskTest::what_can_hurt_is_said_with_its_caution() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const State &state = *window.desk().standing();
+    QVERIFY(!words_of_piece(state, 0).contains("Screened span")); // a log of a wall
+    QVERIFY(words_of_piece(state, 0).contains("no lift plan"));
+    QVERIFY(words_of_opening(state, 0).contains("Ontario Building Code"));
+    QVERIFY(words_of_opening(state, 0).contains("by 6 percent it would be"));
+    QVERIFY(words_of_opening(state, 0).contains("licensed professional"));
+    QCOMPARE(weight_text(320.2 * 0.45359237, 321.5 * 0.45359237, UnitSystem::imperial), QString("325 to 325 lb"));
+    window.close_document();
+}
+
 void DeskTest::a_joist_is_chosen_like_a_log() {
     MainWindow window(kept());
     window.begin_demo(1);
@@ -523,6 +539,10 @@ void DeskTest::a_joist_is_chosen_like_a_log() {
         QCOMPARE(window.selection().corner(), corner); // none of its ends is at one
         QVERIFY(!window.log().words().isEmpty());
         QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
+        const QString words = words_of_piece(*window.desk().standing(), timber.piece);
+        for (const char *told : {"Screened span", "Bends under the live load", "no design value", "never an approval",
+                                 "Its round log", "no lift plan"})
+            QVERIFY2(words.contains(told), told);
     }
     window.grab();
     window.close_document();
