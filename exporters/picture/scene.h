@@ -27,6 +27,7 @@ struct Instance {
     Colour colour; ///< of long grain; end grain is drawn darker
     int id = -1;   ///< what picking gives back, 0 to 2^31 - 2; by scene_of the index into Layout::pieces
     bool visible = true;
+    bool marked = false; ///< drawn with stripes, so that it stands out without its colour
 };
 
 struct Scene {

@@ -15,9 +15,14 @@ struct Corner {
 
 /// What a corner looks like: apart from its place, so that colours change without moving anything.
 struct Paint {
-    std::array<std::uint8_t, 4> tint; ///< colour, and 255 where it is end grain
+    std::array<std::uint8_t, 4> tint; ///< colour, and kind_of()
     std::uint32_t id;
 };
+
+/// Bit 7: end grain; bit 6: marked.
+std::uint8_t kind_of(bool end_grain, bool marked) {
+    return static_cast<std::uint8_t>((end_grain ? 128 : 0) + (marked ? 64 : 0));
+}
 
 using Point = std::array<float, 3>;
 
@@ -139,7 +144,7 @@ bool SceneBuffers::show(const Scene &scene) {
         const bool stands_elsewhere = remade || !same_frame(was.frame, now.frame);
         if (remade) index(i);
         if (stands_elsewhere) place(i);
-        if (remade || was.colour != now.colour || was.id != now.id) paint(i);
+        if (remade || was.colour != now.colour || was.id != now.id || was.marked != now.marked) paint(i);
         moved = moved || stands_elsewhere || was.visible != now.visible;
     }
     if (moved) measure();
@@ -235,8 +240,8 @@ void SceneBuffers::paint(std::size_t i) {
     std::vector<Paint> paints;
     for (const ShadedMesh &level : model.levels) {
         for (const ShadedCorner &c : level.corners) {
-            const std::uint8_t end_grain = std::abs(c.normal[0]) > is_end ? 255 : 0;
-            paints.push_back({{instance.colour.r, instance.colour.g, instance.colour.b, end_grain},
+            const std::uint8_t kind = kind_of(std::abs(c.normal[0]) > is_end, instance.marked);
+            paints.push_back({{instance.colour.r, instance.colour.g, instance.colour.b, kind},
                               static_cast<std::uint32_t>(instance.id)});
         }
     }

@@ -11,7 +11,7 @@ namespace {
 const char *const face_vertex = R"(
 layout(location = 0) in vec3 position;
 layout(location = 1) in vec3 normal;
-layout(location = 2) in vec4 tint; // alpha: 1 where it is end grain
+layout(location = 2) in vec4 tint; // alpha, of 255: 128 where it is end grain, and 64 where it is marked
 layout(location = 3) in uint id;
 uniform mat4 clip_from_stored;
 uniform vec3 eye, sight;   // stored coordinates; unit
@@ -25,6 +25,7 @@ uniform uint hovered;
 flat out uint piece;
 #else
 out vec3 shade;
+flat out float marked;
 #endif
 #ifdef SECTION
 uniform vec4 section;
@@ -42,7 +43,8 @@ vec3 stepped_back() {
 void main() {
     gl_Position = clip_from_stored * vec4(stepped_back(), 1);
     // Squares and roots stand for the screen's curve: light adds up as light.
-    vec3 base = tint.rgb * tint.rgb * mix(vec3(1), vec3(0.74, 0.64, 0.58), tint.a);
+    float end_grain = step(0.4, tint.a);
+    vec3 base = tint.rgb * tint.rgb * mix(vec3(1), vec3(0.74, 0.64, 0.58), end_grain);
     if (id == hovered) base = mix(base, vec3(1.0, 0.83, 0.5), 0.45);
     float sky = 0.5 + 0.5 * normal.z;
     vec3 light = mix(vec3(0.26, 0.23, 0.21), vec3(0.50, 0.53, 0.58), sky);
@@ -52,6 +54,7 @@ void main() {
     piece = id;
 #else
     shade = sqrt(base * light);
+    marked = step(0.15, tint.a - 0.5 * end_grain);
 #endif
 #ifdef SECTION
     gl_ClipDistance[0] = section.w - dot(section.xyz, position);
@@ -66,6 +69,8 @@ flat in uint piece;
 out uint found;
 #else
 in vec3 shade;
+flat in float marked;
+uniform float stripe_pixels;
 out vec4 colour;
 #endif
 #ifdef SECTION
@@ -76,7 +81,8 @@ void main() {
 #ifdef PICK
     found = piece;
 #else
-    colour = vec4(shade, 1);
+    float stripe = step(0.7, fract((gl_FragCoord.x - gl_FragCoord.y) / stripe_pixels));
+    colour = vec4(mix(shade, 0.35 * shade, marked * stripe), 1);
 #ifdef SECTION
     // The inside of the wood is seen only through the cut, so it is coloured as the cut.
     float hatch = step(0.85, fract((gl_FragCoord.x + gl_FragCoord.y) / hatch_pixels));
@@ -164,6 +170,7 @@ const gl::Program &WoodPass::program(const gl::Program &whole, const gl::Program
 }
 
 void WoodPass::draw_faces(const PictureFrame &frame, const SceneBuffers &scene, const DrawList &faces) const {
+    constexpr double stripe = 8;      // pixels of a screen from one to the next
     constexpr double fill_turn = 2.0; // radians from the sun: no two sides of a wall are lit alike
     const double azimuth = frame.look.light_azimuth;
     const gl::Program &used = program(faces_, cut_faces_, frame, scene);
@@ -178,6 +185,8 @@ void WoodPass::draw_faces(const PictureFrame &frame, const SceneBuffers &scene, 
     set_uniform(used.at("sun"), sun_direction(azimuth));
     set_uniform(used.at("fill"), unit({std::cos(azimuth + fill_turn), std::sin(azimuth + fill_turn), 0.3}));
     glUniform1ui(used.at("hovered"), static_cast<GLuint>(frame.look.hovered));
+    glUniform1f(used.at("stripe_pixels"),
+                static_cast<float>(stripe * frame.look.edge_width * frame.look.supersample));
     glEnable(GL_CULL_FACE);
     scene.bind_faces();
     if (frame.look.section) draw_insides(faces);

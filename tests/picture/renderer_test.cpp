@@ -288,6 +288,40 @@ TEST_CASE("A hovered piece is lighter and nothing else changes") {
     CHECK(darker == 0);
 }
 
+TEST_CASE("A marked piece wears dark stripes with its own wood between them, and nothing else changes") {
+    House house;
+    Studio &studio = the_studio();
+    studio.renderer().show(house.scene);
+    Look look = plain();
+    look.samples = 0;
+    look.edges = false;
+    studio.draw(house.corner, look);
+    const auto before = studio.pixels();
+    const auto picked = studio.renderer().pick(house.corner, look, width, height, width / 2, height * 2 / 3);
+    REQUIRE(picked);
+    const auto with = [&](auto change) {
+        Scene scene = house.scene;
+        for (Instance &instance : scene.instances)
+            if (instance.id == picked->id) change(instance);
+        studio.renderer().show(scene);
+        studio.draw(house.corner, look);
+        return studio.pixels();
+    };
+    const auto blue = with([](Instance &i) { i.colour = {0, 0, 255}; }); // where the piece is
+    const auto striped = with([](Instance &i) { i.marked = true; });
+    int piece = 0, darker = 0, wrong = 0;
+    for (std::size_t i = 0; i < before.size(); i += 4) {
+        const bool is_piece = blue[i] != before[i];
+        piece += is_piece;
+        darker += striped[i] < before[i];
+        wrong += striped[i] > before[i] || (striped[i] != before[i] && !is_piece);
+    }
+    CHECK(wrong == 0);
+    CHECK(darker > piece / 5);
+    CHECK(darker < piece / 2);
+    CHECK((with([](Instance &) {}) == before));
+}
+
 TEST_CASE("A section takes the near side away and shows the cut on its plane") {
     House house;
     Studio &studio = the_studio();
