@@ -1,0 +1,33 @@
+#include "exporters/registry/one_piece.h"
+
+#include "exporters/registry/paper.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/pdf/pdf.h"
+#include "exporters/step/step.h"
+
+namespace roundlay {
+
+namespace {
+
+const Piece &piece_at(const ExportJob &job, int piece) {
+    return job.layout.pieces.at(static_cast<std::size_t>(piece));
+}
+
+} // namespace
+
+std::string one_piece_step(const ExportJob &job, int piece) {
+    const Piece &p = piece_at(job, piece);
+    return write_piece_step(job.shell, job.layout, p, job.bodies.at(static_cast<std::size_t>(p.model)));
+}
+
+std::string one_piece_pdf(const ExportJob &job, int piece) {
+    const auto model = static_cast<std::size_t>(piece_at(job, piece).model);
+    sheets::Book book;
+    book.subject = "the cut sheet of " + piece_at(job, piece).tag;
+    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + book.subject;
+    book.sheets = sheets::cut_sheet(job.shell, job.layout, job.layout.models.at(model), job.bodies.at(model),
+                                    sheet_options(job));
+    return sheets::write_pdf(book);
+}
+
+} // namespace roundlay
