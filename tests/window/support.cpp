@@ -63,12 +63,26 @@ void release(QWidget &widget, QPointF at) {
     send(widget, QEvent::MouseButtonRelease, at, Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
 }
 
+namespace {
+
+/// How many colours are in it; no more than two are counted.
+int tones(const QImage &image) {
+    if (image.isNull()) return 0;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            if (image.pixel(x, y) != image.pixel(0, 0)) return 2;
+    return 1;
+}
+
+} // namespace
+
 void keep_picture(QWidget &window, const QString &name) {
     constexpr int until_drawn = 400;
     QTest::qWait(until_drawn);
     const QPixmap picture = window.screen()->grabWindow(window.winId());
-    const QString file = QStringLiteral(ROUNDLAY_SCREENSHOTS "/%1.png").arg(name);
-    QVERIFY2(picture.save(file), qPrintable(file));
+    const QString path = QStringLiteral(ROUNDLAY_SCREENSHOTS "/%1.png").arg(name);
+    QVERIFY2(picture.save(path), qPrintable(path));
+    QVERIFY2(tones(picture.toImage()) > 1, qPrintable(name + QStringLiteral(" is a picture of nothing")));
 }
 
 DialogCloser::DialogCloser() {

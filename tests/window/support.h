@@ -30,7 +30,8 @@ void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys = Qt::NoModifi
 void hover(QWidget &widget, QPointF at); ///< no button is down
 void release(QWidget &widget, QPointF at);
 
-/// What the screen shows of the window, into the folder of screenshots.
+/// What the screen shows of the window, into the folder of screenshots; fails where that shows nothing or cannot be
+/// saved.
 void keep_picture(QWidget &window, const QString &name);
 
 /// While it lives, every dialog that opens is closed again.

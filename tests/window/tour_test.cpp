@@ -158,14 +158,17 @@ void TourTest::the_views() {
 void TourTest::look_at_dialog(MainWindow &window, const QString &action, const QString &name) {
     constexpr int until_shown = 400;
     QStringList words;
+    bool opened = false;
     QTimer::singleShot(until_shown, &window, [&] {
         QWidget *dialog = QApplication::activeModalWidget();
         if (dialog == nullptr) return;
+        opened = true;
         words = cut_off(*dialog);
         keep_picture(*dialog, QStringLiteral("%1-dialog-%2").arg(QTest::currentDataTag(), name));
         dialog->close();
     });
     window.action(action)->trigger();
+    QTRY_VERIFY2(opened, qPrintable(action + QStringLiteral(" opens no dialog")));
     QCOMPARE(words, QStringList());
 }
 
@@ -175,7 +178,8 @@ void TourTest::the_dialogs() {
     MainWindow &window = *up;
     window.begin_demo(0);
     QVERIFY(settled(window));
-    for (const char *action : {"new", "open", "save_as", "export", "print", "shortcuts", "about"})
+    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    for (const char *action : {"new", "open", "save_as", "export", "print", "print_sheet", "save_picture", "shortcuts", "about"})
         look_at_dialog(window, QLatin1String(action), QLatin1String(action));
     window.desk().edit("x", [](const Shell &s) {
         Shell next = s;

@@ -188,6 +188,10 @@ void Desk::show(const ShellEdit &change) {
     if (const auto next = edited(*before_drag_, change)) set_text(next->text());
 }
 
+std::optional<Shell> Desk::before_drag() const {
+    return before_drag_ ? before_drag_->read().shell : std::nullopt;
+}
+
 void Desk::settle(const QString &name) {
     if (!before_drag_) return;
     const std::string before = before_drag_->text(), after = document_.text();
@@ -224,6 +228,9 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
     before_drag_.reset();
     loose_ = loose;
     standing_.reset();
+    auto nothing = std::make_shared<State>(); // nor does anything follow from what lay here before
+    nothing->revision = revision_;
+    state_ = std::move(nothing);
     history_.clear();
     watch();
     work_out();

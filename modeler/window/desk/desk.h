@@ -60,11 +60,16 @@ class Desk : public QObject {
     void show(const ShellEdit &change);
     void settle(const QString &name); ///< what is shown becomes an edit
     void cancel();                    ///< back to before the drag
+    std::optional<Shell> before_drag() const; ///< as stated then; nothing where no hand drags
     bool dragging() const { return before_drag_.has_value(); }
 
     // What follows
     const StatePtr &state() const { return state_; }       ///< newest that is worked out; never null
     const StatePtr &standing() const { return standing_; } ///< newest that stands; may be null
+    /// Newest of which walls can be drawn, standing or not; where the text cannot be read, what stood last.
+    const StatePtr &drawn() const { return state_->can_be_drawn() ? state_ : standing_; }
+    bool drawn_is_old() const { return drawn() && drawn() != state_; }    ///< the text cannot be read now
+    bool standing_is_old() const { return standing_ && standing_ != state_; } ///< it cannot be built now
     bool is_current() const { return state_->revision == revision_; }
     UnitSystem units() const;
 

@@ -23,7 +23,7 @@ bool is_there(const Chosen &c, const Shell &shell, const Layout &layout) {
     case Chosen::Kind::piece:
         break;
     }
-    return piece_tagged(layout, c.name) >= 0;
+    return layout.pieces.empty() || piece_tagged(layout, c.name) >= 0; // they come back when it stands again
 }
 
 } // namespace

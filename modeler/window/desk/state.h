@@ -22,11 +22,16 @@ struct State {
     ReadResult read;
     ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
     SceneModels models;
+    Layout as_stated; ///< walls alone, where the layout has none
     Times times;
     std::string failure; ///< of the program itself, as it tells; nothing but the text is worked out then
 
     /// True where the shell stands: pieces can be shown, drawn and exported.
     bool stands() const { return read.shell && !job.layout.pieces.empty() && !job.bodies.empty(); }
+
+    /// What can be drawn of the text, whether or not it can be built: at least walls, where it states any.
+    const Layout &drawn() const { return job.layout.walls.empty() ? as_stated : job.layout; }
+    bool can_be_drawn() const { return read.shell && !drawn().walls.empty(); }
 };
 
 using StatePtr = std::shared_ptr<const State>;

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/review/review.h"
+#include "modeler/window/desk/stated_plan.h"
 
 #include <QElapsedTimer>
 
@@ -30,6 +31,7 @@ void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch) {
     job.layout = lay_out(job.shell);
     job.findings = job.layout.findings;
     state.times.layout = watch.lap();
+    if (job.layout.walls.empty()) state.as_stated = stated_plan(job.shell);
     if (has_errors(job.findings)) return;
     job.bodies = bodies_of(job.layout);
     state.times.bodies = watch.lap();

@@ -116,11 +116,8 @@ void MainWindow::connect_views() {
     connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
     connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
     connect(joint_, &JointPage::hinted, hint_, &QLabel::setText);
-    connect(findings_, &FindingsPanel::asked_for_text, this, [this](int line, int column) {
-        findChild<QDockWidget *>(QStringLiteral("text"))->show();
-        findChild<QDockWidget *>(QStringLiteral("text"))->raise();
-        text_->go_to(line, column);
-    });
+    connect(findings_, &FindingsPanel::asked_for_text, this, &MainWindow::go_to_text);
+    connect_menus();
     connect(selection_, &Selection::changed, this, [this] { enable_actions(); });
     connect(start_, &StartPage::asked_for_new, this, &MainWindow::ask_new);
     connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
@@ -145,10 +142,7 @@ void MainWindow::show_document() {
 
 void MainWindow::show_state() {
     const State &state = *desk_->state();
-    if (desk_->standing()) {
-        const ExportJob &job = desk_->standing()->job;
-        selection_->hold_to(job.shell, job.layout);
-    }
+    if (desk_->drawn()) selection_->hold_to(desk_->drawn()->job.shell, desk_->drawn()->drawn());
     int errors = 0;
     for (const Problem &p : state.read.problems)
         errors += p.weight == Weight::error ? 1 : 0;

@@ -22,6 +22,7 @@ class ElevationView;
 class FindingsPanel;
 class FloorPanel;
 class JointPage;
+class Legend;
 class LogPanel;
 class MessageBar;
 class ModelPage;
@@ -29,6 +30,7 @@ class PlanView;
 class Recovery;
 struct Rescued;
 class Selection;
+struct Chosen;
 class SheetView;
 class ShellPanel;
 class StartPage;
@@ -67,6 +69,7 @@ class MainWindow : public QMainWindow {
     SheetView &sheet() { return *sheet_; }
     TextPanel &text_panel() { return *text_; }
     QAction *action(const QString &name) const; ///< by its object name
+    void show_legend(bool on, const Legend *only = nullptr); ///< of every view, or of one
 
   protected:
     void closeEvent(QCloseEvent *event) override;
@@ -79,6 +82,7 @@ class MainWindow : public QMainWindow {
     // main_window.cpp
     void make_views();
     void connect_views();
+    void go_to_text(int line, int column);
     void show_document();
     void show_state();
 
@@ -124,6 +128,14 @@ class MainWindow : public QMainWindow {
     bool offer(const std::function<bool(const Rescued &)> &wanted);
     void recover(const Rescued &work);
     bool is_of_this(const Rescued &work) const;
+
+    // main_window_things.cpp
+    void connect_menus();
+    void show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend);
+    void enable_legend();
+    std::vector<std::pair<QString, Legend *>> legends() const;
+    void save_this_picture();
+    void print_this_sheet();
 
     // main_window_deeds.cpp
     void switch_units();

@@ -68,7 +68,8 @@ void MainWindow::show_shortcuts() {
         "Model and joint: arrow keys turn, with Shift they move.<br>"
         "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.<br>"
         "Cut sheet: Page Up and Page Down turn pages.<br>"
-        "Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, "
+        "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for what is "
+        "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
         "Escape gives up, Alt lets go of the lines.</p>");
     const QString fields =
         tr("<h3>In fields</h3>"

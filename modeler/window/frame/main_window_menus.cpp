@@ -65,7 +65,11 @@ void MainWindow::make_file_menu() {
     add(file, "save_as", tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), [this] { save_as(); });
     file->addSeparator();
     add(file, "export", tr("&Export…"), QKeySequence(tr("Ctrl+E")), [this] { ask_export(); });
+    add(file, "save_picture", tr("Save th&is picture…"), QKeySequence(tr("Ctrl+Shift+P")),
+        [this] { save_this_picture(); });
     add(file, "print", tr("&Print cut sheets…"), QKeySequence::Print, [this] { print_preview(); });
+    add(file, "print_sheet", tr("Print the chosen log's cut s&heet…"), QKeySequence(tr("Ctrl+Alt+P")),
+        [this] { print_this_sheet(); });
     file->addSeparator();
     add(file, "close", tr("&Close"), QKeySequence::Close, [this] {
         if (may_leave()) close_document();
@@ -177,6 +181,9 @@ void MainWindow::make_view_menu() {
         plan_->fit();
         elevation_->fit();
     });
+    QAction *legend = add(menu, "legend", tr("Le&gend"), QKeySequence(tr("Ctrl+L")), [] {});
+    legend->setCheckable(true);
+    connect(legend, &QAction::triggered, this, [this](bool on) { show_legend(on); });
     add(menu, "play", tr("&Play the raise"), QKeySequence(tr("Ctrl+R")),
         [this] { model_->play(!model_->is_playing()); });
     QMenu *colours = menu->addMenu(tr("&Colour the model"));
@@ -252,6 +259,9 @@ void MainWindow::enable_actions() {
     action(QStringLiteral("remove"))
         ->setEnabled(desk_->is_open() &&
                      (selection_->chosen().kind == Chosen::Kind::opening || plan_->chosen_partition() >= 0));
+    action(QStringLiteral("save_picture"))->setEnabled(stands && model_->view() != nullptr);
+    action(QStringLiteral("print_sheet"))
+        ->setEnabled(stands && selection_->chosen().kind == Chosen::Kind::piece);
     for (const char *name : {"wall_outward", "wall_inward"})
         action(QLatin1String(name))
             ->setEnabled(desk_->is_open() && selection_->chosen().kind == Chosen::Kind::wall);

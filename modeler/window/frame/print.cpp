@@ -23,23 +23,19 @@ QPageLayout page_of(const sheets::Sheet &sheet) {
             wide ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF()};
 }
 
-/// Sheets are drawn to scale: a millimetre of the sheet is a millimetre of paper.
-void print_sheets(QPrinter *printer, const std::vector<sheets::Sheet> &all) {
-    printer->setFullPage(true);
-    printer->setPageLayout(page_of(all.front()));
-    QPainter painter(printer);
-    constexpr double mm_per_inch_of_paper = 25.4;
-    const double scale = printer->resolution() / mm_per_inch_of_paper;
-    for (const sheets::Sheet &sheet : all) {
-        if (&sheet != &all.front()) printer->newPage();
-        painter.save();
-        painter.scale(scale, scale);
-        paint_sheet(painter, sheet);
-        painter.restore();
-    }
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(Print)
+};
+
+/// Comes up only where there is something to wait for.
+void dress(QProgressDialog &progress) {
+    constexpr int patience = 300; // ms
+    progress.setWindowModality(Qt::WindowModal);
+    progress.setMinimumDuration(patience);
 }
 
-std::vector<sheets::Sheet> all_sheets(const ExportJob &job, QProgressDialog &progress) {
+std::vector<sheets::Sheet> sheets_wanted(const ExportJob &job, int wanted, QProgressDialog &progress) {
+    if (wanted != all_models) return sheets_of(job, wanted);
     std::vector<sheets::Sheet> all;
     for (int model = 0; model < static_cast<int>(job.layout.models.size()); ++model) {
         progress.setValue(model); // also lets the window breathe
@@ -52,21 +48,47 @@ std::vector<sheets::Sheet> all_sheets(const ExportJob &job, QProgressDialog &pro
 
 } // namespace
 
-void preview_sheets(const StatePtr &state, QWidget *parent) {
+bool print_sheets(QPrinter &printer, const std::vector<sheets::Sheet> &all, QProgressDialog &progress) {
+    constexpr double mm_per_inch_of_paper = 25.4;
+    printer.setFullPage(true);
+    printer.setPageLayout(page_of(all.front()));
+    QPainter painter(&printer);
+    const double scale = printer.resolution() / mm_per_inch_of_paper; // a millimetre of the sheet is one of paper
+    progress.setMaximum(static_cast<int>(all.size()));
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        progress.setValue(static_cast<int>(i));
+        if (progress.wasCanceled()) {
+            printer.abort();
+            return false;
+        }
+        if (i > 0) printer.newPage();
+        painter.save();
+        painter.scale(scale, scale);
+        paint_sheet(painter, all[i]);
+        painter.restore();
+    }
+    painter.end(); // hands the pages over: also a wait
+    progress.setValue(static_cast<int>(all.size()));
+    return true;
+}
+
+void preview_sheets(const StatePtr &state, int model, QWidget *parent) {
     constexpr QSize size(1000, 720);
-    QProgressDialog progress(QCoreApplication::translate("Print", "Drawing the cut sheets"),
-                             QCoreApplication::translate("Print", "Stop"), 0,
-                             static_cast<int>(state->job.layout.models.size()), parent);
-    progress.setWindowModality(Qt::WindowModal);
-    const auto all = all_sheets(state->job, progress);
-    progress.reset();
+    QProgressDialog drawing(Words::tr("Drawing the cut sheets"), Words::tr("Stop"), 0,
+                            static_cast<int>(state->job.layout.models.size()), parent);
+    dress(drawing);
+    const auto all = sheets_wanted(state->job, model, drawing);
+    drawing.reset();
     if (all.empty()) return;
     QPrinter printer(QPrinter::HighResolution);
     QPrintPreviewDialog preview(&printer, parent);
-    preview.setWindowTitle(QCoreApplication::translate("Print", "Cut sheets"));
+    preview.setWindowTitle(model == all_models ? Words::tr("Cut sheets") : Words::tr("Cut sheet"));
     preview.resize(size);
-    QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
-                     [&all](QPrinter *to) { print_sheets(to, all); });
+    QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview, [&](QPrinter *to) {
+        QProgressDialog painting(Words::tr("Laying out the pages"), Words::tr("Stop"), 0, 0, &preview);
+        dress(painting);
+        if (!print_sheets(*to, all, painting)) preview.reject();
+    });
     preview.exec();
 }
 

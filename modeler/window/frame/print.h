@@ -1,13 +1,23 @@
 // Cut sheets on a printer, after a look at them.
 #pragma once
 
+#include "exporters/sheets/drawing/sheet.h"
 #include "modeler/window/desk/state.h"
 
+#include <vector>
+
+class QPrinter;
+class QProgressDialog;
 class QWidget;
 
 namespace roundlay::window {
 
-/// Draws the sheets aside with a way to stop, then shows them as they will be printed.
-void preview_sheets(const StatePtr &state, QWidget *parent);
+constexpr int all_models = -1;
+
+/// Draws the sheets of one model, or of all, aside with a way to stop, then shows them as they will be printed.
+void preview_sheets(const StatePtr &state, int model, QWidget *parent);
+
+/// One page a sheet, to scale. Tells how far it is and stops where asked; false where it was stopped.
+bool print_sheets(QPrinter &printer, const std::vector<sheets::Sheet> &all, QProgressDialog &progress);
 
 } // namespace roundlay::window

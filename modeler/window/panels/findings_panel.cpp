@@ -11,6 +11,7 @@
 #include <QStyledItemDelegate>
 #include <QTreeWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -125,6 +126,19 @@ void FindingsPanel::refresh() {
     }
     tree_->resizeColumnToContents(0);
     emit counted(weights_[0], weights_[1]);
+}
+
+void FindingsPanel::point_to(const std::vector<int> &findings) {
+    tree_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    tree_->clearSelection();
+    for (QTreeWidgetItemIterator it(tree_); *it != nullptr; ++it) {
+        QTreeWidgetItem *item = *it;
+        const QVariant finding = item->data(0, finding_role);
+        if (!finding.isValid() || std::find(findings.begin(), findings.end(), finding.toInt()) == findings.end())
+            continue;
+        if (tree_->selectedItems().isEmpty()) tree_->setCurrentItem(item);
+        item->setSelected(true);
+    }
 }
 
 /// To the pieces it is about where there are any, else to the statement.

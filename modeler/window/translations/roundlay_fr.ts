@@ -139,6 +139,30 @@
         <source>Remove opening</source>
         <translation>Ôter l’ouverture</translation>
     </message>
+    <message>
+        <source>log</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>island between openings</source>
+        <translation>pièce isolée entre deux ouvertures</translation>
+    </message>
+    <message>
+        <source>end of a crossing log, header log</source>
+        <translation>bout d’une pièce croisée, linteau</translation>
+    </message>
+    <message>
+        <source>space to settle</source>
+        <translation>jeu de tassement</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>fenêtre</translation>
+    </message>
+    <message>
+        <source>door</source>
+        <translation>porte</translation>
+    </message>
 </context>
 <context>
     <name>ExportDialog</name>
@@ -197,6 +221,21 @@
     <message>
         <source>Something went wrong inside the program: %1</source>
         <translation>Quelque chose n’a pas marché dans le programme : %1</translation>
+    </message>
+</context>
+<context>
+    <name>Faults</name>
+    <message>
+        <source>Line %1</source>
+        <translation>Ligne %1</translation>
+    </message>
+    <message>
+        <source>; expected %1</source>
+        <translation> ; attendu : %1</translation>
+    </message>
+    <message>
+        <source>%1 (and %2 more)</source>
+        <translation>%1 (et %2 autres)</translation>
     </message>
 </context>
 <context>
@@ -562,6 +601,21 @@
     <message>
         <source>Across it</source>
         <translation>En travers</translation>
+    </message>
+</context>
+<context>
+    <name>Legend</name>
+    <message>
+        <source>chosen</source>
+        <translation>choisi</translation>
+    </message>
+    <message>
+        <source>cannot be built</source>
+        <translation>ne peut être construit</translation>
+    </message>
+    <message>
+        <source>Legend: %1</source>
+        <translation>Légende : %1</translation>
     </message>
 </context>
 <context>
@@ -1357,10 +1411,6 @@
         <translation>Ctrl+Shift+F</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
-    </message>
-    <message>
         <source>Not worked out: something went wrong inside</source>
         <translation>Pas calculé : quelque chose n’a pas marché dans le programme</translation>
     </message>
@@ -1447,6 +1497,34 @@
     <message>
         <source>&lt;h3&gt;In fields&lt;/h3&gt;&lt;p&gt;Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in millimetres, or in inches where the shell is. Undo takes back letters first, then goes on in the document.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Dans les champs&lt;/h3&gt;&lt;p&gt;Entrée ou Tab prend ce qui est tapé, Échap ramène l’ancienne valeur. Un nombre seul est en millimètres, ou en pouces si la coque l’est. Annuler reprend d’abord les lettres, puis continue dans le document.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for what is chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout ; le bouton droit, ou la touche Menu ou Maj+F10 pour ce qui est choisi, montre ce qu’on peut en faire. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Save th&amp;is picture…</source>
+        <translation>Enregistrer cette &amp;image…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>Print the chosen log&apos;s cut s&amp;heet…</source>
+        <translation>Imprimer la &amp;fiche de la pièce choisie…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+P</source>
+        <translation>Ctrl+Alt+P</translation>
+    </message>
+    <message>
+        <source>Le&amp;gend</source>
+        <translation>Lé&amp;gende</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
     </message>
 </context>
 <context>
@@ -1545,6 +1623,10 @@
     <message>
         <source>by kept and new</source>
         <translation>par neuf et ancien</translation>
+    </message>
+    <message>
+        <source>corner %1</source>
+        <translation>angle %1</translation>
     </message>
 </context>
 <context>
@@ -1742,6 +1824,64 @@
     </message>
 </context>
 <context>
+    <name>PictureSizeDialog</name>
+    <message>
+        <source>Drawing the picture</source>
+        <translation>Dessin de l’image</translation>
+    </message>
+    <message>
+        <source>Save this picture</source>
+        <translation>Enregistrer cette image</translation>
+    </message>
+    <message>
+        <source> pixels</source>
+        <translation> pixels</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Largeur</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>&amp;Hauteur</translation>
+    </message>
+    <message>
+        <source>A PNG of the model as it is seen now, with its section and its tags.</source>
+        <translation>Un PNG du modèle tel qu’on le voit, avec sa coupe et ses repères.</translation>
+    </message>
+    <message>
+        <source>&amp;Save as…</source>
+        <translation>&amp;Enregistrer sous…</translation>
+    </message>
+    <message>
+        <source>The picture could not be made into a PNG.</source>
+        <translation>L’image n’a pas pu être mise en PNG.</translation>
+    </message>
+    <message>
+        <source>PNG picture (*.png)</source>
+        <translation>Image PNG (*.png)</translation>
+    </message>
+</context>
+<context>
+    <name>PieceExport</name>
+    <message>
+        <source>STEP, the piece as a solid (*.step)</source>
+        <translation>STEP, la pièce en solide (*.step)</translation>
+    </message>
+    <message>
+        <source>PDF, its cut sheet (*.pdf)</source>
+        <translation>PDF, sa fiche de taille (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Export log %1</source>
+        <translation>Exporter la pièce %1</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exporter</translation>
+    </message>
+</context>
+<context>
     <name>PlanSketch</name>
     <message>
         <source>Sketch of the plan</source>
@@ -1819,16 +1959,60 @@
         <translation>Ôter la cloison</translation>
     </message>
     <message>
-        <source>Press on the wall where the partition starts, and drag; digits type how far from its left; Escape leaves</source>
-        <translation>Appuyez sur le mur d’où part la cloison et tirez ; les chiffres donnent la distance depuis sa gauche ; Échap quitte</translation>
-    </message>
-    <message>
         <source>A partition %1 from the left of wall %2</source>
         <translation>Une cloison à %1 de la gauche du mur %2</translation>
     </message>
     <message>
         <source>Draw partition</source>
         <translation>Dessiner la cloison</translation>
+    </message>
+    <message>
+        <source>it does not fit there</source>
+        <translation>cela n’y tient pas</translation>
+    </message>
+    <message>
+        <source>Click on the wall where the partition starts, then on the one where it ends; or drag it. Digits type how far from the wall&apos;s left; Escape leaves</source>
+        <translation>Cliquez sur le mur où la cloison commence, puis sur celui où elle finit ; ou tirez-la. Des chiffres donnent la distance à la gauche du mur ; Échap quitte</translation>
+    </message>
+    <message>
+        <source>no wall lies across from wall %1 there</source>
+        <translation>aucun mur ne fait face au mur %1 à cet endroit</translation>
+    </message>
+    <message>
+        <source>%1 does not fit: %2</source>
+        <translation>%1 n’y tient pas : %2</translation>
+    </message>
+    <message>
+        <source>%1, up to wall %2</source>
+        <translation>%1, jusqu’au mur %2</translation>
+    </message>
+    <message>
+        <source>A partition starts in an outer wall: click on one; Escape leaves</source>
+        <translation>Une cloison commence dans un mur extérieur : cliquez sur l’un d’eux ; Échap quitte</translation>
+    </message>
+    <message>
+        <source>Square to wall %1 it ends in wall %2: click there, or on wall %1 to start elsewhere</source>
+        <translation>D’équerre avec le mur %1, elle finit dans le mur %2 : cliquez là, ou sur le mur %1 pour commencer ailleurs</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>mur</translation>
+    </message>
+    <message>
+        <source>wall in the elevation</source>
+        <translation>mur de l’élévation</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>fenêtre</translation>
+    </message>
+    <message>
+        <source>door</source>
+        <translation>porte</translation>
+    </message>
+    <message>
+        <source>timber of a floor</source>
+        <translation>bois d’un plancher</translation>
     </message>
 </context>
 <context>
@@ -1844,6 +2028,76 @@
     <message>
         <source>Cut sheets</source>
         <translation>Fiches de taille</translation>
+    </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Fiche de taille</translation>
+    </message>
+    <message>
+        <source>Laying out the pages</source>
+        <translation>Mise en pages</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonsPage</name>
+    <message>
+        <source>Why this document cannot be built</source>
+        <translation>Pourquoi ce document ne peut être construit</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>This document cannot be built yet</source>
+        <translation>Ce document ne peut pas encore être construit</translation>
+    </message>
+    <message>
+        <source>Put right what stands here, in the Text panel or in another editor; each line leads to its place. The shell comes up by itself as soon as it can be built.</source>
+        <translation>Corrigez ce qui figure ici, dans le panneau Texte ou dans un autre éditeur ; chaque ligne mène à son endroit. La coque paraît d’elle-même dès qu’elle peut être construite.</translation>
+    </message>
+</context>
+<context>
+    <name>SceneColours</name>
+    <message>
+        <source>kept</source>
+        <translation>conservé</translation>
+    </message>
+    <message>
+        <source>patched</source>
+        <translation>réparé</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>remplacement</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuf</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>erreur</translation>
+    </message>
+    <message>
+        <source>to decide</source>
+        <translation>à décider</translation>
+    </message>
+    <message>
+        <source>worth knowing</source>
+        <translation>bon à savoir</translation>
+    </message>
+    <message>
+        <source>no finding</source>
+        <translation>sans constat</translation>
+    </message>
+    <message>
+        <source>the only one of its kind</source>
+        <translation>seul de son espèce</translation>
+    </message>
+    <message>
+        <source>every other colour: equal pieces</source>
+        <translation>toute autre couleur : pièces égales</translation>
     </message>
 </context>
 <context>
@@ -1997,6 +2251,21 @@
     </message>
 </context>
 <context>
+    <name>StandBanner</name>
+    <message>
+        <source>Drawn as stated; it cannot be built. %1</source>
+        <translation>Dessiné tel qu’énoncé ; ne peut être construit. %1</translation>
+    </message>
+    <message>
+        <source>This is the shell as it last stood; it cannot be built now. %1</source>
+        <translation>Ceci est la coque telle qu’elle tenait en dernier ; elle ne peut être construite à présent. %1</translation>
+    </message>
+    <message>
+        <source>There is nothing to show yet. %1</source>
+        <translation>Il n’y a encore rien à montrer. %1</translation>
+    </message>
+</context>
+<context>
     <name>StartPage</name>
     <message>
         <source>One room of five rounds, for teaching</source>
@@ -2064,6 +2333,69 @@
     <message>
         <source>Edit text</source>
         <translation>Modifier le texte</translation>
+    </message>
+</context>
+<context>
+    <name>ThingMenu</name>
+    <message>
+        <source>C&amp;hoose</source>
+        <translation>C&amp;hoisir</translation>
+    </message>
+    <message>
+        <source>Log %1</source>
+        <translation>Pièce %1</translation>
+    </message>
+    <message>
+        <source>Wall %1</source>
+        <translation>Mur %1</translation>
+    </message>
+    <message>
+        <source>Corner %1</source>
+        <translation>Angle %1</translation>
+    </message>
+    <message>
+        <source>Show its cut &amp;sheet</source>
+        <translation>Montrer sa fiche de &amp;taille</translation>
+    </message>
+    <message>
+        <source>Show it in the &amp;elevation</source>
+        <translation>La montrer dans l’&amp;élévation</translation>
+    </message>
+    <message>
+        <source>Show its &amp;sizes and neighbours</source>
+        <translation>Montrer ses &amp;mesures et ses voisins</translation>
+    </message>
+    <message>
+        <source>Show its &amp;joint</source>
+        <translation>Montrer son &amp;assemblage</translation>
+    </message>
+    <message>
+        <source>Show it in the cut &amp;list</source>
+        <translation>La montrer dans la &amp;liste</translation>
+    </message>
+    <message>
+        <source>E&amp;xport this piece…</source>
+        <translation>E&amp;xporter cette pièce…</translation>
+    </message>
+    <message>
+        <source>&amp;Print its cut sheet…</source>
+        <translation>Im&amp;primer sa fiche de taille…</translation>
+    </message>
+    <message>
+        <source>Show its &amp;elevation</source>
+        <translation>Montrer son &amp;élévation</translation>
+    </message>
+    <message>
+        <source>Show its &amp;sizes</source>
+        <translation>Montrer ses &amp;mesures</translation>
+    </message>
+    <message>
+        <source>Show its &amp;findings (%1)</source>
+        <translation>Montrer ses &amp;constats (%1)</translation>
+    </message>
+    <message>
+        <source>Le&amp;gend</source>
+        <translation>Lé&amp;gende</translation>
     </message>
 </context>
 <context>

@@ -1,8 +1,10 @@
 #include "modeler/window/views/drawing_view.h"
 
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
 
+#include <QContextMenuEvent>
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
 #include <QPainter>
@@ -16,11 +18,12 @@ namespace {
 constexpr double margin = 42; // pixels round what is fitted
 constexpr double reach_pixels = 8;
 constexpr double least_scale = 0.002, most_scale = 5;
-constexpr double key_pan = 60; // pixels
+constexpr double click_pixels = 4;
 
 } // namespace
 
-DrawingView::DrawingView(QWidget *parent) : QWidget(parent), typed_(new LengthEdit(this)) {
+DrawingView::DrawingView(QWidget *parent)
+    : QWidget(parent), legend_(new Legend(this)), typed_(new LengthEdit(this)) {
     constexpr int field_width = 130;
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -54,6 +57,10 @@ double DrawingView::reach() const {
     return reach_pixels / scale_;
 }
 
+bool DrawingView::went_far() const {
+    return (last_ - pressed_).manhattanLength() >= click_pixels;
+}
+
 void DrawingView::fit() {
     fits_ = true;
     apply_fit();
@@ -71,11 +78,15 @@ void DrawingView::fit_now() {
     update();
 }
 
+/// Beside the legend where there is room beside it, else above it.
 void DrawingView::show_whole(const sheets::Rect &box) {
-    const double across = (width() - 2 * margin) / std::max(box.width(), 1.0),
-                 up = (height() - 2 * margin) / std::max(box.height(), 1.0);
+    const QSize taken = legend_->isVisible() ? legend_->size() : QSize(0, 0);
+    const bool beside = width() > 3 * taken.width();
+    const double left = beside ? taken.width() : 0, low = beside ? 0 : taken.height();
+    const double across = (width() - left - 2 * margin) / std::max(box.width(), 1.0),
+                 up = (height() - low - 2 * margin) / std::max(box.height(), 1.0);
     scale_ = std::clamp(std::min(across, up), least_scale, most_scale);
-    middle_ = box.centre();
+    middle_ = box.centre() - Vec2{left / 2 / scale_, low / 2 / scale_};
 }
 
 void DrawingView::zoom(double factor, QPointF at) {
@@ -105,6 +116,8 @@ void DrawingView::paintEvent(QPaintEvent *) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), tints().paper);
     paint(painter);
+    if (is_old()) wash(painter, rect());
+    if (legend_->is_wanted()) legend_->tell(legend());
     if (!hasFocus()) return;
     painter.setPen(QPen(tints().accent, 1));
     painter.setBrush(Qt::NoBrush);
@@ -112,7 +125,7 @@ void DrawingView::paintEvent(QPaintEvent *) {
 }
 
 void DrawingView::mousePressEvent(QMouseEvent *event) {
-    last_ = event->position();
+    last_ = pressed_ = event->position();
     panning_ = event->button() != Qt::LeftButton;
     if (!panning_) press(to_sheet(last_), event->modifiers());
 }
@@ -129,9 +142,18 @@ void DrawingView::mouseMoveEvent(QMouseEvent *event) {
     if (is_dragging() && !typed_->isVisible()) drag(to_sheet(last_), event->modifiers());
 }
 
-void DrawingView::mouseReleaseEvent(QMouseEvent *) {
+void DrawingView::mouseReleaseEvent(QMouseEvent *event) {
     panning_ = false;
+    if (event->button() == Qt::RightButton && !is_dragging() && !went_far())
+        return emit asked_for_menu(thing_at(to_sheet(pressed_)), event->globalPosition().toPoint());
     if (is_dragging() && !typed_->isVisible()) release();
+}
+
+/// The right button has its own way, since dragging it moves the sheet.
+void DrawingView::contextMenuEvent(QContextMenuEvent *event) {
+    if (event->reason() == QContextMenuEvent::Keyboard)
+        emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
+    event->accept();
 }
 
 void DrawingView::mouseDoubleClickEvent(QMouseEvent *event) {
@@ -174,6 +196,7 @@ void DrawingView::keyPressEvent(QKeyEvent *event) {
         }
         if (!typed.isEmpty() && typed.at(0).isDigit()) return begin_typing(typed);
     }
+    if (is_menu_key(*event) && !is_dragging()) return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
     const QPointF middle(width() / 2.0, height() / 2.0);
     constexpr double step = 1.25;
     switch (event->key()) {

@@ -4,6 +4,8 @@
 
 #include "exporters/sheets/drawing/rect.h"
 #include "kernel/measure/measure.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/views/legend.h"
 
 #include <QWidget>
 
@@ -23,9 +25,12 @@ class DrawingView : public QWidget {
     QPointF to_screen(Vec2 mm) const;
     Vec2 to_sheet(QPointF pixel) const;
     double scale() const { return scale_; } ///< pixels per millimetre
+    Legend &legend_panel() { return *legend_; }
 
   signals:
     void hinted(const QString &words); ///< for the status line
+    /// What can be done with a thing; the right button without a drag, or the menu key.
+    void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
 
   protected:
     virtual sheets::Rect content() const = 0; ///< millimetres
@@ -39,8 +44,14 @@ class DrawingView : public QWidget {
     virtual void take_typed(Length length) = 0; ///< in place of what the drag had
     virtual UnitSystem units() const = 0;
     virtual void double_click(Vec2) {}
+    virtual bool is_old() const { return false; } ///< what is drawn does not hold any more: it is washed over
+
+    virtual Chosen thing_at(Vec2) const { return {}; } ///< under the pointer
+    virtual Chosen chosen_thing() const { return {}; }
+    virtual std::vector<LegendEntry> legend() const { return {}; } ///< what its colours and patterns mean
 
     void fit_now(); ///< also while a hand is at work
+    bool went_far() const; ///< the hand from where it pressed: more than a click's trembling
     double reach() const; ///< millimetres within which a pointer or a snap takes hold
     QRectF screen_rect(const sheets::Rect &rect) const;
     /// A label in a box, its middle at a place of the screen.
@@ -54,6 +65,7 @@ class DrawingView : public QWidget {
     void wheelEvent(QWheelEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *) override;
+    void contextMenuEvent(QContextMenuEvent *event) override;
     bool event(QEvent *event) override;
 
   private:
@@ -65,8 +77,9 @@ class DrawingView : public QWidget {
     double scale_ = 0.05;
     Vec2 middle_;
     bool fits_ = true;
-    QPointF last_;
+    QPointF last_, pressed_;
     bool panning_ = false;
+    Legend *legend_;
     LengthEdit *typed_;
 };
 

@@ -1,8 +1,10 @@
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/marks.h"
 #include "modeler/window/views/tints.h"
 
 #include <QPainter>
@@ -15,6 +17,7 @@ void ElevationView::paint(QPainter &painter) {
     paint_rounds(painter);
     paint_logs(painter);
     paint_holes(painter);
+    paint_choice(painter);
     if (const auto *hole = chosen_hole()) paint_measures(painter, hole->box);
     QFont bold = painter.font();
     bold.setBold(true);
@@ -35,7 +38,8 @@ void ElevationView::paint_rounds(QPainter &painter) const {
 }
 
 void ElevationView::paint_logs(QPainter &painter) const {
-    const Layout &layout = desk_.standing()->job.layout;
+    const Layout &layout = desk_.drawn()->job.layout;
+    if (scene_.shapes.empty()) paint_stated_wall(painter);
     const auto *hole = chosen_hole();
     const int header = hole == nullptr ? -1 : hole->header; // the log that bears over what is chosen
     for (const auto &shape : scene_.shapes) {
@@ -52,9 +56,7 @@ void ElevationView::paint_logs(QPainter &painter) const {
                             : shape.island          ? tints().island
                             : shape.piece == header ? tints().end_grain
                                                     : tints().wood;
-        painter.setPen(QPen(chosen ? tints().accent : tints().wood_edge, chosen ? 2.5 : 0.8));
-        painter.setBrush(chosen ? tints().accent_soft : wood);
-        painter.drawPath(path);
+        paint_shape(painter, path, {wood, tints().wood_edge, 0.8, chosen});
     }
     painter.setBrush(Qt::NoBrush);
     for (const auto &end : scene_.timbers) {
@@ -82,13 +84,43 @@ void ElevationView::paint_bores(QPainter &painter) const {
     }
 }
 
+/// Of the wall as a whole an outline, of a corner its line and its name; the rest is marked where it is painted.
+void ElevationView::paint_choice(QPainter &painter) const {
+    constexpr double thick = 3, past = 12; // pixels
+    const Layout &layout = desk_.drawn()->drawn();
+    const WallPlace &wall = layout.walls[static_cast<std::size_t>(scene_.wall)];
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(tints().accent, thick));
+    if (selection_.is_wall(wall.name)) painter.drawRect(screen_rect({0, 0, scene_.length, scene_.height}));
+    for (const WallMeeting &meeting : wall.meetings) {
+        const std::string &name = layout.corners[static_cast<std::size_t>(meeting.corner)].name;
+        if (!selection_.is_corner(name)) continue;
+        const QPointF low = to_screen({meeting.x, 0}), high = to_screen({meeting.x, scene_.height});
+        painter.setPen(QPen(tints().accent, thick, Qt::DashLine));
+        painter.drawLine(low + QPointF(0, past), high - QPointF(0, past));
+        draw_label(painter, high - QPointF(0, 2 * past), text(name), tints().accent);
+    }
+}
+
+/// Its outline, while no logs can be cut for it.
+void ElevationView::paint_stated_wall(QPainter &painter) const {
+    QPainterPath path;
+    path.addRect(screen_rect({0, 0, scene_.length, scene_.height}));
+    Look2D look{tints().hollow, tints().wood_edge, 1};
+    look.faulty = faults_of(*desk_.drawn()).walls.contains(selection_.wall());
+    paint_shape(painter, path, look);
+}
+
 void ElevationView::paint_holes(QPainter &painter) const {
+    const Faults faults = faults_of(*desk_.drawn());
     for (const auto &hole : scene_.holes) {
         const bool chosen = selection_.is_opening(hole.opening);
         const QRectF box = screen_rect(hole.box);
-        painter.setPen(QPen(chosen ? tints().accent : tints().ink, chosen ? 2.5 : 1.2));
-        painter.setBrush(hole.door ? tints().hollow : tints().accent_soft);
-        painter.drawRect(box);
+        QPainterPath path;
+        path.addRect(box);
+        Look2D look{hole.door ? tints().hollow : tints().accent_soft, tints().ink, 1.2, chosen};
+        look.faulty = faults.openings.contains(hole.opening);
+        paint_shape(painter, path, look);
         if (hole.settle > 0) { // over the frame, for the logs to come down
             const sheets::Rect space{hole.box.x0, hole.box.y1 - hole.settle, hole.box.x1, hole.box.y1};
             painter.setPen(Qt::NoPen);

@@ -165,7 +165,7 @@ void add_holes(ElevationScene &scene, const ExportJob &job, const std::string &w
 
 ElevationScene elevation_of(const State &state, const std::string &wall) {
     ElevationScene scene;
-    const Layout &layout = state.job.layout;
+    const Layout &layout = state.drawn();
     for (std::size_t i = 0; i < layout.walls.size(); ++i)
         if (layout.walls[i].name == wall) scene.wall = static_cast<int>(i);
     if (scene.wall < 0) return scene;

@@ -2,10 +2,13 @@
 
 #include "kernel/measure/tidied.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/stand_banner.h"
+#include "modeler/window/views/tints.h"
 
 #include <QKeyEvent>
 #include <algorithm>
@@ -50,6 +53,7 @@ ElevationView::ElevationView(Desk &desk, Selection &selection, QWidget *parent)
     setAccessibleName(tr("Elevation"));
     setAccessibleDescription(tr("The chosen wall from outside. Page Up and Page Down choose an opening, "
                                 "arrow keys move it, with Ctrl they size it."));
+    new StandBanner(desk_, this, StandBanner::Shows::as_stated);
     connect(&desk_, &Desk::began, this, [this] {
         dragged_ = -1;
         refresh();
@@ -63,8 +67,39 @@ UnitSystem ElevationView::units() const {
 }
 
 void ElevationView::refresh() {
-    scene_ = desk_.standing() ? elevation_of(*desk_.standing(), selection_.wall()) : ElevationScene();
+    scene_ = desk_.drawn() ? elevation_of(*desk_.drawn(), selection_.wall()) : ElevationScene();
     update();
+    if (const QString why = why_not(*desk_.state()); dragged_ >= 0 && !why.isEmpty()) emit hinted(why);
+}
+
+bool ElevationView::is_old() const {
+    return desk_.drawn_is_old();
+}
+
+Chosen ElevationView::thing_at(Vec2 at) const {
+    if (const auto *hole = hole_at(at)) return {Chosen::Kind::opening, {}, hole->opening};
+    if (const int piece = piece_at(at); piece >= 0)
+        return {Chosen::Kind::piece, desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag, -1};
+    if (scene_.wall < 0) return {};
+    return {Chosen::Kind::wall, selection_.wall(), -1};
+}
+
+Chosen ElevationView::chosen_thing() const {
+    return selection_.chosen();
+}
+
+std::vector<LegendEntry> ElevationView::legend() const {
+    const auto plain = [](const QColor &fill, const QString &words) {
+        return LegendEntry{fill, tints().wood_edge, Qt::NoBrush, {}, words};
+    };
+    return {plain(tints().wood, tr("log")),
+            plain(tints().island, tr("island between openings")),
+            plain(tints().end_grain, tr("end of a crossing log, header log")),
+            {tints().paper, tints().faint, Qt::BDiagPattern, tints().faint, tr("space to settle")},
+            plain(tints().accent_soft, tr("window")),
+            plain(tints().hollow, tr("door")),
+            chosen_entry(),
+            fault_entry()};
 }
 
 sheets::Rect ElevationView::content() const {
@@ -100,18 +135,18 @@ ElevationView::Hold ElevationView::hold_at(const sheets::Rect &box, Vec2 at) con
 }
 
 void ElevationView::press(Vec2 at, Qt::KeyboardModifiers) {
-    if (!desk_.standing()) return;
+    if (!desk_.drawn()) return;
     if (const auto *hole = hole_at(at)) {
         dragged_ = hole->opening;
         before_ = hole->box;
         hold_ = hold_at(hole->box, at);
         grabbed_ = at;
-        selection_.choose_opening(desk_.standing()->job.shell, dragged_);
+        selection_.choose_opening(desk_.drawn()->job.shell, dragged_);
         emit hinted(tr("Drag; type an exact length; Alt lets go of the round lines"));
         return;
     }
     if (const int piece = piece_at(at); piece >= 0)
-        selection_.choose_piece(desk_.standing()->job.layout, piece);
+        selection_.choose_piece(desk_.drawn()->job.layout, piece);
     else
         selection_.clear();
 }
@@ -130,7 +165,7 @@ void ElevationView::hover(Vec2 at) {
                                : Qt::SizeVerCursor;
         words = text(hole->name);
     } else if (const int piece = piece_at(at); piece >= 0) {
-        words = text(desk_.standing()->job.layout.pieces[static_cast<std::size_t>(piece)].tag);
+        words = text(desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag);
     }
     setCursor(shape);
     emit hinted(words);
@@ -213,7 +248,7 @@ void ElevationView::double_click(Vec2 at) {
 }
 
 void ElevationView::add(OpeningKind kind, double middle) {
-    if (!desk_.standing() || scene_.wall < 0) return;
+    if (!desk_.drawn() || scene_.wall < 0) return;
     const std::string wall = selection_.wall();
     std::optional<Shell> next;
     const bool done =
@@ -262,7 +297,7 @@ void ElevationView::choose_next(int step) {
     for (int i = 0; i < count; ++i)
         if (selection_.is_opening(scene_.holes[static_cast<std::size_t>(i)].opening)) at = i;
     const auto &next = scene_.holes[static_cast<std::size_t>((at + step + count) % count)];
-    selection_.choose_opening(desk_.standing()->job.shell, next.opening);
+    selection_.choose_opening(desk_.drawn()->job.shell, next.opening);
 }
 
 void ElevationView::keyPressEvent(QKeyEvent *event) {

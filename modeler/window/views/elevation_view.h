@@ -33,6 +33,10 @@ class ElevationView : public DrawingView {
     void take_typed(Length length) override;
     UnitSystem units() const override;
     void double_click(Vec2 at) override;
+    bool is_old() const override;
+    Chosen thing_at(Vec2 at) const override;
+    Chosen chosen_thing() const override;
+    std::vector<LegendEntry> legend() const override;
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
@@ -54,6 +58,8 @@ class ElevationView : public DrawingView {
     void choose_next(int step);
     void paint_logs(QPainter &painter) const;
     void paint_rounds(QPainter &painter) const;
+    void paint_choice(QPainter &painter) const;
+    void paint_stated_wall(QPainter &painter) const;
     void paint_holes(QPainter &painter) const;
     void paint_bores(QPainter &painter) const;
     void draw_name(QPainter &painter, const QRectF &box, const QString &name) const;

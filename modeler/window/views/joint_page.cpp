@@ -9,6 +9,7 @@
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -85,6 +86,15 @@ void JointPage::make_view() {
     view_->setAccessibleDescription(tr("The logs of one corner, lifted apart"));
     connect(view_, &SceneView::picked, this, [this](int id) {
         if (id >= 0 && desk_.standing()) selection_.choose_piece(desk_.standing()->job.layout, id);
+    });
+    new StandBanner(desk_, view_, StandBanner::Shows::as_stood);
+    connect(view_, &SceneView::asked_for_menu, this, [this](int id, const QPoint &on_screen) {
+        Chosen thing = selection_.chosen();
+        if (id >= 0 && desk_.standing())
+            thing = {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
+        else if (id != SceneView::by_keyboard)
+            thing = {Chosen::Kind::corner, corner_name(), -1};
+        emit asked_for_menu(thing, on_screen);
     });
     connect(view_, &SceneView::handle_moved, this, [this](int handle, double up, Qt::KeyboardModifiers keys) {
         drag_slope(handle, up, keys & Qt::AltModifier);
@@ -272,7 +282,10 @@ void JointPage::show_view(const CornerPlace &c) {
     });
     for (Instance &i : scene.instances)
         i.frame.origin = i.frame.origin + Vec3{0, 0, lifted(i.id)};
+    for (Instance &i : scene.instances)
+        i.marked = selection_.is_piece(layout.pieces[static_cast<std::size_t>(i.id)].tag);
     view_->set_hurried(desk_.dragging());
+    view_->set_washed(desk_.standing_is_old() && !dragging_);
     view_->set_scene(std::move(scene));
     const Vec2 inward = inward_of(layout, c);
     const Vec3 middle{c.centre.x, c.centre.y, (first_ - 1) * layout.pitch};

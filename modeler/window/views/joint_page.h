@@ -2,6 +2,7 @@
 // tail, or stated beside it, of the corner, the whole shell or one log.
 #pragma once
 
+#include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
 
 #include <QTimer>
@@ -21,7 +22,6 @@ struct Piece;
 namespace roundlay::window {
 
 class Desk;
-class Selection;
 class SceneView;
 class SlopeEdit;
 
@@ -39,6 +39,7 @@ class JointPage : public QWidget {
 
   signals:
     void hinted(const QString &words);
+    void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
 
   protected:
     void showEvent(QShowEvent *event) override;

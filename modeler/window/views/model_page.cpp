@@ -3,7 +3,9 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/gl_probe.h"
+#include "modeler/window/views/reasons_page.h"
 #include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/stand_banner.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -12,6 +14,7 @@
 #include <QSlider>
 #include <QStyle>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 namespace roundlay::window {
 
@@ -33,36 +36,57 @@ ModelPage::ModelPage(Desk &desk, Selection &selection, QWidget *parent)
         use_no_view(*why);
         column->addWidget(instead_, 1);
     } else {
-        view_ = new SceneView(this);
-        view_->setAccessibleName(tr("Model"));
-        view_->setAccessibleDescription(
-            tr("The shell in space. Arrow keys turn it, with Shift they move it, plus and minus zoom."));
-        column->addWidget(view_, 1);
-        connect(view_, &SceneView::failed, this, [this, column](const QString &sentence) {
-            view_->hide();
-            use_no_view(sentence);
-            column->insertWidget(0, instead_, 1);
-        });
-        connect(view_, &SceneView::picked, this, [this](int id) {
-            if (id >= 0 && desk_.standing())
-                selection_.choose_piece(desk_.standing()->job.layout, id);
-            else
-                selection_.clear();
-        });
-        connect(view_, &SceneView::hovered, this, [this](int id) {
-            const bool there = id >= 0 && desk_.standing() && id < pieces();
-            emit hinted(there ? text(desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag)
-                              : QString());
-        });
+        make_view(column);
     }
+    reasons_ = new ReasonsPage(desk_, this);
+    reasons_->hide();
+    column->addWidget(reasons_, 1);
     column->addWidget(controls());
     playing_.setInterval(play_ms);
     connect(&playing_, &QTimer::timeout, this, &ModelPage::raise_one_more);
     connect(&desk_, &Desk::began, this, [this] {
         if (view_ != nullptr) view_->fit_next_scene();
+        choose_page();
     });
     connect(&desk_, &Desk::state_changed, this, &ModelPage::show_state);
     connect(&selection_, &Selection::changed, this, &ModelPage::refresh);
+}
+
+void ModelPage::make_view(QVBoxLayout *column) {
+    view_ = new SceneView(this);
+    view_->setAccessibleName(tr("Model"));
+    view_->setAccessibleDescription(
+        tr("The shell in space. Arrow keys turn it, with Shift they move it, plus and minus zoom."));
+    column->addWidget(view_, 1);
+    new StandBanner(desk_, view_, StandBanner::Shows::as_stood);
+    connect(view_, &SceneView::failed, this, [this, column](const QString &sentence) {
+        view_->hide();
+        use_no_view(sentence);
+        column->insertWidget(0, instead_, 1);
+    });
+    connect(view_, &SceneView::picked, this, [this](int id) {
+        if (id >= 0 && desk_.standing())
+            selection_.choose_piece(desk_.standing()->job.layout, id);
+        else
+            selection_.clear();
+    });
+    connect(view_, &SceneView::hovered, this, [this](int id) { emit hinted(text(thing_of(id).name)); });
+    connect(view_, &SceneView::asked_for_menu, this, [this](int id, const QPoint &on_screen) {
+        emit asked_for_menu(id == SceneView::by_keyboard ? selection_.chosen() : thing_of(id), on_screen);
+    });
+}
+
+Chosen ModelPage::thing_of(int id) const {
+    if (id < 0 || id >= pieces()) return {};
+    return {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
+}
+
+/// The model, a sentence where this machine draws none, or why there has never been one.
+void ModelPage::choose_page() {
+    const bool reasons = !desk_.standing() && reasons_->has_reasons();
+    reasons_->setVisible(reasons);
+    QWidget *usual = instead_ != nullptr ? static_cast<QWidget *>(instead_) : view_;
+    usual->setVisible(!reasons);
 }
 
 void ModelPage::use_no_view(const QString &sentence) {
@@ -159,6 +183,7 @@ void ModelPage::show_state() {
     const QSignalBlocker quiet(raise_);
     raise_->setMaximum(std::max(pieces(), 1));
     if (whole) raise_->setValue(raise_->maximum());
+    choose_page();
     refresh();
 }
 
@@ -167,6 +192,7 @@ void ModelPage::refresh() {
     const StatePtr &state = desk_.standing();
     if (!state) {
         view_->set_labels({});
+        view_->set_washed(false);
         return view_->set_scene({});
     }
     SceneOptions options;
@@ -174,17 +200,28 @@ void ModelPage::refresh() {
     options.raised_up_to = raise_->value() == raise_->maximum() ? -1 : raise_->value();
     Scene scene = scene_of(state->job.layout, state->models, options);
     colour(scene, *state, static_cast<Colouring>(colouring_->currentIndex()), selection_.chosen());
+    put_labels(scene);
+    view_->legend_panel().tell(legend_of(*state, static_cast<Colouring>(colouring_->currentIndex())));
+    view_->set_washed(desk_.standing_is_old());
+    view_->set_hurried(desk_.dragging());
+    view_->set_scene(std::move(scene));
+}
+
+/// On the chosen logs, or on all; over a chosen corner its name.
+void ModelPage::put_labels(const Scene &scene) {
     std::vector<SceneView::Label> labels;
+    const double top = bounds(scene).high.z;
+    for (const CornerPlace &c : desk_.standing()->job.layout.corners)
+        if (const Vec3 at{c.centre.x, c.centre.y, top}; selection_.is_corner(c.name))
+            labels.push_back({at, at, tr("corner %1").arg(text(c.name))});
     for (const Instance &instance : scene.instances) {
-        const Piece &piece = state->job.layout.pieces[static_cast<std::size_t>(instance.id)];
+        const Piece &piece = desk_.standing()->job.layout.pieces[static_cast<std::size_t>(instance.id)];
         if (!instance.visible || (!labels_->isChecked() && !selection_.is_piece(piece.tag))) continue;
         const double up = piece.blank.height / 2;
         labels.push_back({instance.frame.to_world({0, 0, up}),
                           instance.frame.to_world({piece.blank.length, 0, up}), text(piece.tag)});
     }
     view_->set_labels(std::move(labels));
-    view_->set_hurried(desk_.dragging());
-    view_->set_scene(std::move(scene));
 }
 
 void ModelPage::show_section() {

@@ -10,12 +10,14 @@ class QBoxLayout;
 class QComboBox;
 class QSlider;
 class QToolButton;
+class QVBoxLayout;
 class QCheckBox;
 class QLabel;
 
 namespace roundlay::window {
 
 class Desk;
+class ReasonsPage;
 class SceneView;
 
 class ModelPage : public QWidget {
@@ -30,9 +32,11 @@ class ModelPage : public QWidget {
     QSlider *raise_slider() const { return raise_; }
     void set_colouring(Colouring colouring);
     void show_labels(bool on);
+    ReasonsPage &reasons() { return *reasons_; } ///< instead of the view where nothing ever stood
 
   signals:
     void hinted(const QString &words);
+    void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
 
   protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -45,12 +49,17 @@ class ModelPage : public QWidget {
     void refresh();
     void raise_one_more();
     void use_no_view(const QString &sentence);
+    void make_view(QVBoxLayout *column);
+    void choose_page();
+    void put_labels(const Scene &scene);
+    Chosen thing_of(int id) const;
     int pieces() const;
 
     Desk &desk_;
     Selection &selection_;
     SceneView *view_ = nullptr;
     QLabel *instead_ = nullptr;
+    ReasonsPage *reasons_;
     QSlider *spread_, *raise_, *cut_;
     QToolButton *play_;
     QComboBox *colouring_, *section_;

@@ -19,10 +19,15 @@ inline Vec2 on_wall(const WallPlace &w, double along, double inward) {
     return flat(w.frame.to_world({along, inward, 0}));
 }
 
-/// That is shown; null where nothing stands.
+/// That is drawn, whether or not it can be built; null where there is nothing to draw.
 inline const Layout *layout_of(const Desk &desk) {
-    const StatePtr &state = desk.standing();
-    return state ? &state->job.layout : nullptr;
+    const StatePtr &state = desk.drawn();
+    return state ? &state->drawn() : nullptr;
+}
+
+/// Of the same; only where there is one.
+inline const Shell &shell_of(const Desk &desk) {
+    return desk.drawn()->job.shell;
 }
 
 } // namespace roundlay::window

@@ -1,16 +1,18 @@
 // The plan: walls from above. A wall is dragged square to itself; the two it meets follow.
 #pragma once
 
+#include "kernel/shell/shell.h"
+#include "modeler/window/desk/selection.h"
 #include "modeler/window/views/drawing_view.h"
 
-namespace roundlay {
-struct WallPlace;
-}
+#include <QPainterPath>
+#include <optional>
+
 
 namespace roundlay::window {
 
 class Desk;
-class Selection;
+struct Faults;
 
 class PlanView : public DrawingView {
     Q_OBJECT
@@ -21,11 +23,12 @@ class PlanView : public DrawingView {
     void nudge(int steps);
     /// A partition from the middle of the wall that is shown, to be dragged where it belongs.
     void add_partition();
-    /// The next press on an outer wall draws a partition from there, until it is let go or Escape is pressed.
+    /// A partition is drawn: pressed where it starts and let go where it ends, or by a click at each; Escape leaves.
     void draw_partition(bool on);
     bool is_drawing() const { return draws_; }
     /// The chosen partition goes, and what hangs on it.
     void remove_chosen();
+    const std::vector<QRectF> &label_boxes() const { return taken_; } ///< on the screen, as painted last
     int chosen_partition() const; ///< index into Shell::partitions; -1 where none is chosen
 
   signals:
@@ -44,46 +47,83 @@ class PlanView : public DrawingView {
     bool is_dragging() const override { return dragged_ >= 0 || partition_ >= 0 || !from_.empty(); }
     void take_typed(Length length) override;
     UnitSystem units() const override;
+    bool is_old() const override;
+    Chosen thing_at(Vec2 at) const override;
+    Chosen chosen_thing() const override { return selection_.chosen(); }
+    std::vector<LegendEntry> legend() const override;
     void keyPressEvent(QKeyEvent *event) override;
     void leaveEvent(QEvent *event) override;
 
   private:
+    // plan_view.cpp
     int wall_at(Vec2 at) const;
     int corner_at(Vec2 at) const;
-    int timber_at(Vec2 at) const; ///< index into Layout::pieces
+    int opening_at(Vec2 at) const; ///< index into Shell::openings
+    int timber_at(Vec2 at) const;  ///< index into Layout::pieces
     int chosen_wall() const;
     void choose_next(int step);
     void move_wall(double outward, bool as_edit);
-    void paint_timbers(QPainter &painter) const;
     void move_partition(int partition, double from_left, bool as_edit);
+    void grab_wall(int wall, Vec2 at);
     void grab_partition(int partition, Vec2 at);
-    void press_to_draw(Vec2 at);
+    void drag_partition(double along, Qt::KeyboardModifiers keys);
+    void hover_corner(int corner);
+    void say_why();
+
+    // plan_drawing.cpp
+    /// A partition as it would be.
+    struct Draft {
+        std::optional<Shell> shell; ///< with it; nothing where it does not fit
+        QString why;                ///< it does not
+        std::vector<Vec2> outline;  ///< either way, as far as it can be drawn
+        std::string to;             ///< the wall that it ends in
+    };
+    Draft draft_at(const std::string &wall, double from_left) const;
+    void press_to_draw(Vec2 at, Qt::KeyboardModifiers keys);
+    void press_to_end(Vec2 at, Qt::KeyboardModifiers keys);
     void draw_to(double from_left);
     void drag_drawn(Vec2 at, Qt::KeyboardModifiers keys);
     double place_along(const std::string &wall, Vec2 at, Qt::KeyboardModifiers keys) const;
+    int outer_wall_at(Vec2 at) const;
     void hover_to_draw(Vec2 at);
+    void let_go_of_drawn();
     void finish_drawing();
-    void hover_corner(int corner);
+    void show_draft(const Draft &draft, const std::string &wall, double from_left);
+
+    // plan_paint.cpp
+    QPainterPath outline(const WallPlace &wall, double from, double to) const;
+    void paint_timbers(QPainter &painter) const;
+    void paint_walls(QPainter &painter, const Faults &faults) const;
+    void paint_openings(QPainter &painter, const Faults &faults) const;
+    void paint_gap(QPainter &painter) const;
+    void paint_corners(QPainter &painter, const Faults &faults) const;
     void paint_preview(QPainter &painter) const;
-    void paint_walls(QPainter &painter) const;
-    void paint_openings(QPainter &painter) const;
-    void paint_dimensions(QPainter &painter) const;
-    void paint_length(QPainter &painter, const WallPlace &wall, std::vector<QRectF> &taken) const;
-    void paint_name(QPainter &painter, const WallPlace &wall, std::vector<QRectF> &taken) const;
-    void paint_corners(QPainter &painter) const;
+    void paint_why(QPainter &painter) const;
+
+    // plan_labels.cpp
+    bool is_free(const QRectF &box) const;
+    void paint_dimensions(QPainter &painter);
+    void paint_length(QPainter &painter, const WallPlace &wall);
+    void draw_length(QPainter &painter, const WallPlace &wall, double inward, QPointF at,
+                     const QString &words) const;
+    void paint_name(QPainter &painter, const WallPlace &wall);
 
     Desk &desk_;
     Selection &selection_;
-    int dragged_ = -1;   ///< of Shell::walls
-    int partition_ = -1; ///< that is dragged
-    bool draws_ = false; ///< partitions
-    std::string from_;   ///< wall from which one is drawn
-    std::vector<Vec2> preview_; ///< outline of the partition that a press would draw
-    std::string hovered_;       ///< corner
+    int dragged_ = -1;      ///< of Shell::walls
+    int partition_ = -1;    ///< that is dragged
+    bool draws_ = false;    ///< partitions
+    std::string from_;      ///< wall from which one is drawn
+    double from_left_ = 0;  ///< where it starts there
+    bool dragged_far_ = false; ///< the hand went on from where it pressed: it ends where that lets go
+    Draft draft_;           ///< what is drawn, or what a press would draw
+    std::string hovered_;   ///< corner
     Vec2 grabbed_;
     double before_length_ = 0; ///< of the wall before the dragged one; where a dragged partition starts
     double grows_ = 1;         ///< how that changes for each millimetre outward
     Vec2 outward_;
+    std::vector<QRectF> taken_;             ///< by words, while labels are painted
+    std::vector<QPainterPath> wall_shapes_; ///< on the screen, then too
 };
 
 } // namespace roundlay::window

@@ -1,8 +1,12 @@
 #include "modeler/window/views/scene_colours.h"
 
 #include "kernel/layout/finding_pieces.h"
+#include "modeler/window/desk/about.h"
+#include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
+#include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 
 namespace roundlay::window {
@@ -11,6 +15,12 @@ namespace {
 
 constexpr Colour pale{0xd9, 0xd3, 0xc6};
 constexpr Colour chosen_colour{0x2f, 0xa5, 0x86};
+
+constexpr Colour note_colour{0x7d, 0xa3, 0xc0};
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(SceneColours)
+};
 
 Colour of(const QColor &c) {
     return {static_cast<std::uint8_t>(c.red()), static_cast<std::uint8_t>(c.green()),
@@ -46,29 +56,10 @@ void colour_by_finding(Scene &scene, const State &state) {
             if (finding.weight != weight) continue;
             const QColor tint = weight == Weight::error     ? tints().error
                                 : weight == Weight::warning ? tints().warning
-                                                            : QColor("#7da3c0");
+                                                            : QColor(note_colour.r, note_colour.g, note_colour.b);
             for (const int piece : pieces_of(finding, state.job.shell, state.job.layout))
                 scene.instances[static_cast<std::size_t>(piece)].colour = of(tint);
         }
-}
-
-bool is_chosen(const Piece &piece, const Layout &layout, const Shell &shell, const Chosen &chosen) {
-    switch (chosen.kind) {
-    case Chosen::Kind::piece:
-        return piece.tag == chosen.name;
-    case Chosen::Kind::wall:
-        return piece.timber < 0 && layout.walls[static_cast<std::size_t>(piece.wall)].name == chosen.name;
-    case Chosen::Kind::corner:
-        return piece.timber < 0 && (piece.datum.at == chosen.name || piece.far.at == chosen.name);
-    case Chosen::Kind::opening: {
-        if (chosen.opening >= static_cast<int>(shell.openings.size())) return false;
-        const std::string &name = shell.openings[static_cast<std::size_t>(chosen.opening)].name;
-        return !name.empty() && (piece.datum.at == name || piece.far.at == name);
-    }
-    case Chosen::Kind::nothing:
-        break;
-    }
-    return false;
 }
 
 Colour mixed(Colour a, Colour b, double part) {
@@ -76,6 +67,39 @@ Colour mixed(Colour a, Colour b, double part) {
         return static_cast<std::uint8_t>(std::lround(x + part * (y - x)));
     };
     return {channel(a.r, b.r), channel(a.g, b.g), channel(a.b, b.b)};
+}
+
+LegendEntry plain(Colour colour, const QString &words) {
+    return {QColor(colour.r, colour.g, colour.b), tints().faint, Qt::NoBrush, {}, words};
+}
+
+QString fabric_word(Fabric fabric) {
+    switch (fabric) {
+    case Fabric::kept:
+        return Words::tr("kept");
+    case Fabric::patched:
+        return Words::tr("patched");
+    case Fabric::replacement:
+        return Words::tr("replacement");
+    case Fabric::newly_cut:
+        break;
+    }
+    return Words::tr("new");
+}
+
+/// Walls and floors by their letters; those of one colour share a line.
+std::vector<LegendEntry> parts_legend(const Layout &layout) {
+    std::vector<LegendEntry> entries;
+    for (int part = 0; part < part_count(layout); ++part) {
+        const LegendEntry entry = plain(wall_colour(part), text(part_letter(layout, part)));
+        const auto same = std::find_if(entries.begin(), entries.end(),
+                                       [&](const LegendEntry &e) { return e.colour == entry.colour; });
+        if (same == entries.end())
+            entries.push_back(entry);
+        else
+            same->words += QStringLiteral(", ") + entry.words;
+    }
+    return entries;
 }
 
 } // namespace
@@ -90,9 +114,34 @@ void colour(Scene &scene, const State &state, Colouring colouring, const Chosen 
                 of_model(piece.model, layout.models[static_cast<std::size_t>(piece.model)].pieces.size());
         if (colouring == Colouring::fabric) instance.colour = of_fabric(piece.fabric);
         const double strong = chosen.kind == Chosen::Kind::piece ? 0.9 : 0.45;
-        if (is_chosen(piece, layout, state.job.shell, chosen))
-            instance.colour = mixed(instance.colour, chosen_colour, strong);
+        if (!is_part_of(chosen, piece, layout, state.job.shell)) continue;
+        instance.colour = mixed(instance.colour, chosen_colour, strong);
+        instance.marked = chosen.kind != Chosen::Kind::corner; // two whole walls: its name stands there instead
     }
+}
+
+std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
+    std::vector<LegendEntry> entries;
+    switch (colouring) {
+    case Colouring::wall:
+        entries = parts_legend(state.job.layout);
+        break;
+    case Colouring::finding:
+        entries = {plain(of(tints().error), Words::tr("error")), plain(of(tints().warning), Words::tr("to decide")),
+                   plain(note_colour, Words::tr("worth knowing")), plain(pale, Words::tr("no finding"))};
+        break;
+    case Colouring::alike:
+        entries = {plain(pale, Words::tr("the only one of its kind")),
+                   plain(of_model(1, 2), Words::tr("every other colour: equal pieces"))};
+        break;
+    case Colouring::fabric:
+        for (const Fabric fabric : {Fabric::kept, Fabric::patched, Fabric::replacement, Fabric::newly_cut})
+            entries.push_back(plain(of_fabric(fabric), fabric_word(fabric)));
+        break;
+    }
+    entries.push_back({QColor(chosen_colour.r, chosen_colour.g, chosen_colour.b), tints().ink, Qt::FDiagPattern,
+                       tints().ink, chosen_entry().words});
+    return entries;
 }
 
 } // namespace roundlay::window

@@ -1,5 +1,7 @@
 // What lies over a picture of the model: tags, and handles that a hand drags.
+#include "exporters/picture/picture.h"
 #include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
 
 #include <QPainter>
@@ -26,13 +28,17 @@ void paint_slip(QPainter &painter, const QRectF &slip, const QString &words, con
 
 } // namespace
 
-Matrix4 SceneView::clip() const {
-    return projection_matrix(camera_, aspect(), depth_range(camera_, box_)) * view_matrix(camera_);
+Matrix4 SceneView::clip(double aspect) const {
+    return projection_matrix(camera_, aspect, depth_range(camera_, box_)) * view_matrix(camera_);
+}
+
+QPointF SceneView::on_picture(Vec3 world, QSizeF size) const {
+    const auto p = transformed(clip(size.width() / std::max(size.height(), 1.0)), world);
+    return {(p[0] / p[3] + 1) / 2 * size.width(), (1 - p[1] / p[3]) / 2 * size.height()};
 }
 
 QPointF SceneView::on_screen(Vec3 world) const {
-    const auto p = transformed(clip(), world);
-    return {(p[0] / p[3] + 1) / 2 * width(), (1 - p[1] / p[3]) / 2 * height()};
+    return on_picture(world, QWidget::size());
 }
 
 void SceneView::set_handles(std::vector<Handle> handles, std::vector<Vec3> outline) {
@@ -85,19 +91,37 @@ void SceneView::paint_handles(QPainter &painter) const {
 
 void SceneView::paint_labels(QPainter &painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
-    std::vector<QRectF> taken; // a label that would cover another stays away
-    for (const Label &label : labels_)
-        draw_label(painter, label, taken);
+    if (washed_) wash(painter, rect());
+    paint_tags(painter, QWidget::size());
     paint_handles(painter);
 }
 
+void SceneView::paint_tags(QPainter &painter, QSizeF size) const {
+    std::vector<QRectF> taken; // a label that would cover another stays away
+    for (const Label &label : labels_)
+        draw_label(painter, label, size, taken);
+}
+
+/// What the section leaves of the line that a label stands on; nothing where that has cut it away.
+std::optional<std::pair<Vec3, Vec3>> SceneView::not_cut_away(const Label &label) const {
+    if (!section_) return std::pair(label.from, label.to);
+    const double a = section_->distance(label.from), b = section_->distance(label.to);
+    if (a > 0 && b > 0) return {};
+    if (a <= 0 && b <= 0) return std::pair(label.from, label.to);
+    const Vec3 cut = label.from + (a / (a - b)) * (label.to - label.from);
+    return a > 0 ? std::pair(cut, label.to) : std::pair(label.from, cut);
+}
+
 /// False where it found no place.
-bool SceneView::draw_label(QPainter &painter, const Label &label, std::vector<QRectF> &taken) const {
+bool SceneView::draw_label(QPainter &painter, const Label &label, QSizeF size,
+                           std::vector<QRectF> &taken) const {
     constexpr double lifted = 34; // pixels of a tag that stands above its log
-    const Matrix4 to_picture = clip();
-    if (transformed(to_picture, label.from)[3] <= 0 || transformed(to_picture, label.to)[3] <= 0)
+    const auto line = not_cut_away(label);
+    const Matrix4 to_picture = clip(size.width() / std::max(size.height(), 1.0));
+    if (!line || transformed(to_picture, line->first)[3] <= 0 || transformed(to_picture, line->second)[3] <= 0)
         return false;
-    const QPointF from = on_screen(label.from), to = on_screen(label.to), middle = (from + to) / 2;
+    const QPointF from = on_picture(line->first, size), to = on_picture(line->second, size),
+                  middle = (from + to) / 2;
     QRectF rect = slip_for(painter, label.words);
     const bool covers_it = QLineF(from, to).length() < 2 * rect.width();
     rect.moveCenter(covers_it ? middle - QPointF(0, lifted) : middle);
@@ -112,6 +136,31 @@ bool SceneView::draw_label(QPainter &painter, const Label &label, std::vector<QR
     paper.setAlphaF(0.85F);
     paint_slip(painter, rect, label.words, paper);
     return true;
+}
+
+int SceneView::labels_in_sight() const {
+    QImage nowhere(1, 1, QImage::Format_ARGB32_Premultiplied);
+    QPainter painter(&nowhere);
+    std::vector<QRectF> taken;
+    int count = 0;
+    for (const Label &label : labels_)
+        count += draw_label(painter, label, QWidget::size(), taken) ? 1 : 0;
+    return count;
+}
+
+/// Letters are as large beside the shell as they are on the screen.
+QImage SceneView::with_tags(const Picture &picture) const {
+    constexpr int channels = 3;
+    QImage image = QImage(picture.pixels.data(), picture.width, picture.height, channels * picture.width,
+                          QImage::Format_RGB888)
+                       .convertToFormat(QImage::Format_RGB32);
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double scale = static_cast<double>(picture.height) / std::max(height(), 1);
+    painter.setFont(font());
+    painter.scale(scale, scale);
+    paint_tags(painter, QSizeF(picture.width, picture.height) / scale);
+    return image;
 }
 
 } // namespace roundlay::window

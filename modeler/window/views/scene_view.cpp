@@ -5,8 +5,6 @@
 #include "modeler/window/views/tints.h"
 
 #include <QElapsedTimer>
-#include <QKeyEvent>
-#include <QNativeGestureEvent>
 #include <QOpenGLContext>
 #include <QPainter>
 #include <algorithm>
@@ -17,9 +15,7 @@ namespace roundlay::window {
 
 namespace {
 
-constexpr double turn_per_pixel = 0.008; // radians
 constexpr int stands_still_ms = 180, hover_ms = 40;
-constexpr double click_pixels = 4;
 constexpr double closest = 100, farthest = 500'000; // mm of picture height
 
 std::array<double, 3> channels(const QColor &c) {
@@ -49,6 +45,7 @@ class LabelLayer : public QWidget {
 
 SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
     layer_ = new LabelLayer(this, [this](QPainter &painter) { paint_labels(painter); });
+    legend_ = new Legend(this);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(200, 160);
@@ -124,7 +121,7 @@ void SceneView::paintGL() {
     renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
     constexpr double per_ms = 1e6;
     last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
-    layer_->setVisible(!labels_.empty() || !handles_.empty());
+    layer_->setVisible(!labels_.empty() || !handles_.empty() || washed_);
     layer_->resize(QWidget::size());
     layer_->update();
 }
@@ -172,6 +169,24 @@ void SceneView::resizeEvent(QResizeEvent *event) {
 void SceneView::set_labels(std::vector<Label> labels) {
     labels_ = std::move(labels);
     update();
+}
+
+void SceneView::set_washed(bool on) {
+    if (washed_ == on) return;
+    washed_ = on;
+    update();
+}
+
+std::function<Drawn<Picture>()> SceneView::picture_now(QSize size) const {
+    Look still = still_look();
+    const Look now = look();
+    still.section = now.section;
+    still.light_azimuth = now.light_azimuth;
+    still.background_low = now.background_low;
+    still.background_high = now.background_high;
+    return [scene = scene_, camera = camera_, still, size] {
+        return render_picture(scene, camera, size.width(), size.height(), still);
+    };
 }
 
 void SceneView::set_section(std::optional<Plane> section) {
@@ -270,103 +285,6 @@ int SceneView::id_under(QPointF at) {
 
 QString SceneView::driver() const {
     return renderer_ ? text(renderer_->driver()) : QString();
-}
-
-void SceneView::mousePressEvent(QMouseEvent *event) {
-    last_ = pressed_ = event->position();
-    held_ = event->button() == Qt::LeftButton ? handle_at(pressed_) : -1;
-}
-
-void SceneView::mouseMoveEvent(QMouseEvent *event) {
-    const QPointF by = event->position() - last_;
-    last_ = event->position();
-    if (held_ >= 0) return drag_handle(last_, event->modifiers());
-    if (event->buttons() == Qt::NoButton) {
-        setCursor(handle_at(last_) >= 0 ? Qt::SizeVerCursor : Qt::ArrowCursor);
-        return hover_.start();
-    }
-    if ((last_ - pressed_).manhattanLength() < click_pixels) return;
-    const bool shift = event->modifiers() & Qt::ShiftModifier;
-    if (event->buttons() == Qt::LeftButton && !shift)
-        orbit(-by.x() * turn_per_pixel, by.y() * turn_per_pixel);
-    else
-        pan(by.x(), -by.y());
-}
-
-void SceneView::mouseReleaseEvent(QMouseEvent *event) {
-    if (std::exchange(held_, -1) >= 0) return emit handle_released();
-    if (event->button() == Qt::LeftButton && (event->position() - pressed_).manhattanLength() < click_pixels)
-        emit picked(id_under(event->position()));
-}
-
-void SceneView::mouseDoubleClickEvent(QMouseEvent *) {
-    fit();
-}
-
-void SceneView::wheelEvent(QWheelEvent *event) {
-    constexpr double per_notch = 1.18, notch = 120;
-    if (!event->pixelDelta().isNull() && !(event->modifiers() & Qt::ControlModifier))
-        return orbit(-event->pixelDelta().x() * turn_per_pixel, event->pixelDelta().y() * turn_per_pixel);
-    zoom(std::pow(per_notch, event->angleDelta().y() / notch), event->position());
-}
-
-bool SceneView::event(QEvent *event) {
-    if (event->type() == QEvent::NativeGesture) {
-        auto *gesture = static_cast<QNativeGestureEvent *>(event);
-        constexpr double radians = 3.14159265358979 / 180;
-        if (gesture->gestureType() == Qt::ZoomNativeGesture) zoom(1 + gesture->value(), gesture->position());
-        if (gesture->gestureType() == Qt::RotateNativeGesture) orbit(gesture->value() * radians, 0);
-        return true;
-    }
-    if (event->type() == QEvent::ShortcutOverride && held_ >= 0) {
-        event->accept(); // Escape belongs to the hand
-        return true;
-    }
-    return QOpenGLWidget::event(event);
-}
-
-bool SceneView::turn_by_key(int key, bool shift) {
-    constexpr double angle = 0.1, pixels = 40;
-    const auto go = [&](double right, double up) {
-        if (shift)
-            pan(-right * pixels, -up * pixels);
-        else
-            orbit(right * angle, up * angle);
-    };
-    switch (key) {
-    case Qt::Key_Left:
-        go(-1, 0);
-        return true;
-    case Qt::Key_Right:
-        go(1, 0);
-        return true;
-    case Qt::Key_Up:
-        go(0, 1);
-        return true;
-    case Qt::Key_Down:
-        go(0, -1);
-        return true;
-    default:
-        return false;
-    }
-}
-
-void SceneView::keyPressEvent(QKeyEvent *event) {
-    constexpr double step = 1.2;
-    const QPointF middle(width() / 2.0, height() / 2.0);
-    if (event->key() == Qt::Key_Escape && std::exchange(held_, -1) >= 0) return emit handle_given_up();
-    if (turn_by_key(event->key(), event->modifiers() & Qt::ShiftModifier)) return;
-    switch (event->key()) {
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return zoom(step, middle);
-    case Qt::Key_Minus:
-        return zoom(1 / step, middle);
-    case Qt::Key_Home:
-        return fit();
-    default:
-        QOpenGLWidget::keyPressEvent(event);
-    }
 }
 
 } // namespace roundlay::window

@@ -3,11 +3,17 @@
 
 #include "exporters/picture/camera.h"
 #include "exporters/picture/renderer.h"
+#include "modeler/window/views/legend.h"
 
+#include <QImage>
 #include <QOpenGLWidget>
 #include <QTimer>
 #include <functional>
 #include <memory>
+
+namespace roundlay {
+struct Picture;
+}
 
 namespace roundlay::window {
 
@@ -26,6 +32,8 @@ class SceneView : public QOpenGLWidget {
         QString words;
     };
 
+    static constexpr int by_keyboard = -2;
+
     explicit SceneView(QWidget *parent = nullptr);
     ~SceneView() override;
 
@@ -37,6 +45,13 @@ class SceneView : public QOpenGLWidget {
     void set_handles(std::vector<Handle> handles, std::vector<Vec3> outline); ///< drawn over all
     const std::vector<Handle> &handles() const { return handles_; }
     QPointF on_screen(Vec3 world) const;
+    void set_washed(bool on); ///< what is seen does not hold any more
+    Legend &legend_panel() { return *legend_; }
+    /// What is seen now with section, in so many pixels; its tags come on top afterwards. May take seconds, and may
+    /// run in any thread.
+    std::function<Drawn<Picture>()> picture_now(QSize size) const;
+    QImage with_tags(const Picture &picture) const;
+    int labels_in_sight() const; ///< that found a place and are not cut away
     void set_section(std::optional<Plane> section);
     void set_view(View view);
     void look_at(const Box3 &box, View view); ///< a part of the scene, in the middle
@@ -55,6 +70,8 @@ class SceneView : public QOpenGLWidget {
   signals:
     void picked(int id); ///< -1 = nothing
     void hovered(int id);
+    /// The right button without a drag, -1 = over nothing; or the menu key: by_keyboard.
+    void asked_for_menu(int id, const QPoint &on_screen);
     void failed(const QString &sentence);
     void handle_moved(int handle, double up, Qt::KeyboardModifiers keys); ///< mm since it was taken hold of
     void handle_released();
@@ -69,6 +86,7 @@ class SceneView : public QOpenGLWidget {
     void mouseDoubleClickEvent(QMouseEvent *event) override;
     void wheelEvent(QWheelEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
+    void contextMenuEvent(QContextMenuEvent *event) override;
     bool event(QEvent *event) override;
 
     void resizeEvent(QResizeEvent *event) override;
@@ -79,11 +97,14 @@ class SceneView : public QOpenGLWidget {
     void follow_with_light();
     void stirred();
     void aim();
-    Matrix4 clip() const;
+    Matrix4 clip(double aspect) const;
+    QPointF on_picture(Vec3 world, QSizeF size) const;
+    std::optional<std::pair<Vec3, Vec3>> not_cut_away(const Label &label) const;
     int handle_at(QPointF at) const;
     void drag_handle(QPointF to, Qt::KeyboardModifiers keys);
     void paint_handles(QPainter &painter) const;
-    bool draw_label(QPainter &painter, const Label &label, std::vector<QRectF> &taken) const;
+    void paint_tags(QPainter &painter, QSizeF size) const;
+    bool draw_label(QPainter &painter, const Label &label, QSizeF size, std::vector<QRectF> &taken) const;
     double aspect() const;
     QSize pixels() const;
     int id_under(QPointF at);
@@ -106,7 +127,8 @@ class SceneView : public QOpenGLWidget {
     bool aimed_ = false;      ///< at a scene, once
     bool untouched_ = true;   ///< no hand has moved the camera since it was aimed
     std::optional<Box3> aim_; ///< what it looks at; nothing = everything
-    bool moving_ = false, hurried_ = false;
+    bool moving_ = false, hurried_ = false, washed_ = false;
+    Legend *legend_;
     double light_azimuth_ = 0; ///< radians, see Look
     int hovered_ = -1;
     QPointF last_, pressed_;

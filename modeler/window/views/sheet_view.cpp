@@ -5,9 +5,12 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/legend.h"
 #include "modeler/window/views/sheet_painter.h"
+#include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QPromise>
@@ -29,6 +32,7 @@ SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
     setMinimumSize(160, 120);
     setAccessibleName(tr("Cut sheet"));
     setAccessibleDescription(tr("The cut sheet of the chosen log. Page Up and Page Down turn its pages."));
+    new StandBanner(desk_, this, StandBanner::Shows::as_stood);
     connect(&desk_, &Desk::state_changed, this, &SheetView::refresh);
     connect(&selection_, &Selection::changed, this, &SheetView::refresh);
     connect(&drawing_, &QFutureWatcher<Drawn>::finished, this, &SheetView::take);
@@ -106,8 +110,9 @@ void SheetView::paintEvent(QPaintEvent *) {
     painter.scale(scale, scale);
     painter.fillRect(QRectF(0, 0, sheet.size.width, sheet.size.height), Qt::white);
     paint_sheet(painter, sheet);
-    if (pages() < 2) return;
     painter.resetTransform();
+    if (desk_.standing_is_old()) wash(painter, rect());
+    if (pages() < 2) return;
     painter.setPen(tints().ink);
     painter.drawText(rect().adjusted(0, 0, -static_cast<int>(margin), -static_cast<int>(margin / 2)),
                      Qt::AlignRight | Qt::AlignBottom,
@@ -145,7 +150,15 @@ void SheetView::mouseDoubleClickEvent(QMouseEvent *) {
     update();
 }
 
+/// Of the log whose sheet is seen; by mouse and by key alike.
+void SheetView::contextMenuEvent(QContextMenuEvent *event) {
+    const bool key = event->reason() == QContextMenuEvent::Keyboard;
+    emit asked_for_menu(selection_.chosen(), key ? mapToGlobal(rect().center()) : event->globalPos());
+    event->accept();
+}
+
 void SheetView::keyPressEvent(QKeyEvent *event) {
+    if (is_menu_key(*event)) return emit asked_for_menu(selection_.chosen(), mapToGlobal(rect().center()));
     constexpr double step = 1.3;
     const QPointF middle(width() / 2.0, height() / 2.0);
     switch (event->key()) {

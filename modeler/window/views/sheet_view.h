@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/drawing/sheet.h"
+#include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/state.h"
 
 #include <QFutureWatcher>
@@ -11,7 +12,6 @@
 namespace roundlay::window {
 
 class Desk;
-class Selection;
 
 /// All cut sheets of one model.
 std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model);
@@ -26,7 +26,11 @@ class SheetView : public QWidget {
     const QString &tag() const { return tag_; }
     void turn_page(int by);
 
+  signals:
+    void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
+
   protected:
+    void contextMenuEvent(QContextMenuEvent *event) override;
     void paintEvent(QPaintEvent *) override;
     void wheelEvent(QWheelEvent *event) override;
     void mouseMoveEvent(QMouseEvent *event) override;

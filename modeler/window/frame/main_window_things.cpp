@@ -1,0 +1,90 @@
+// Menus of the things in the views, and what is done with what is seen.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/frame/main_window.h"
+#include "modeler/window/frame/print.h"
+#include "modeler/window/frame/save_picture.h"
+#include "modeler/window/frame/thing_menu.h"
+#include "modeler/window/panels/text_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/reasons_page.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/sheet_view.h"
+#include "modeler/window/views/stand_banner.h"
+
+#include <QAction>
+#include <QDockWidget>
+#include <QSettings>
+#include <algorithm>
+
+namespace roundlay::window {
+
+void MainWindow::connect_menus() {
+    const auto menu_of = [this](Legend *legend) {
+        return [this, legend](const Chosen &thing, const QPoint &at) { show_menu(thing, at, legend); };
+    };
+    connect(plan_, &PlanView::asked_for_menu, this, menu_of(&plan_->legend_panel()));
+    connect(elevation_, &ElevationView::asked_for_menu, this, menu_of(&elevation_->legend_panel()));
+    connect(model_, &ModelPage::asked_for_menu, this,
+            menu_of(model_->view() == nullptr ? nullptr : &model_->view()->legend_panel()));
+    connect(joint_, &JointPage::asked_for_menu, this, menu_of(nullptr));
+    connect(sheet_, &SheetView::asked_for_menu, this, menu_of(nullptr));
+    connect(&model_->reasons(), &ReasonsPage::asked_for_text, this, &MainWindow::go_to_text);
+    for (StandBanner *banner : findChildren<StandBanner *>())
+        connect(banner, &StandBanner::asked_why, this, [this] {
+            findChild<QDockWidget *>(QStringLiteral("findings"))->show();
+            findChild<QDockWidget *>(QStringLiteral("findings"))->raise();
+        });
+    for (const auto &[name, legend] : legends()) // the drawings are small to begin with, the model is not
+        legend->want(QSettings().value(QStringLiteral("legend/") + name, name == QStringLiteral("model")).toBool());
+    enable_legend();
+}
+
+void MainWindow::show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend) {
+    if (desk_->is_open()) (new ThingMenu(*this, thing, legend))->popup(on_screen);
+}
+
+std::vector<std::pair<QString, Legend *>> MainWindow::legends() const {
+    std::vector<std::pair<QString, Legend *>> all{{QStringLiteral("plan"), &plan_->legend_panel()},
+                                                  {QStringLiteral("elevation"), &elevation_->legend_panel()}};
+    if (model_->view() != nullptr) all.emplace_back(QStringLiteral("model"), &model_->view()->legend_panel());
+    return all;
+}
+
+void MainWindow::show_legend(bool on, const Legend *only) {
+    for (const auto &[name, legend] : legends()) {
+        if (only != nullptr && only != legend) continue;
+        QSettings().setValue(QStringLiteral("legend/") + name, on);
+        legend->want(on);
+    }
+    enable_legend();
+}
+
+/// Ticked where every view shows its own.
+void MainWindow::enable_legend() {
+    const auto all = legends();
+    action(QStringLiteral("legend"))
+        ->setChecked(std::all_of(all.begin(), all.end(), [](const auto &l) { return l.second->is_wanted(); }));
+}
+
+void MainWindow::go_to_text(int line, int column) {
+    findChild<QDockWidget *>(QStringLiteral("text"))->show();
+    findChild<QDockWidget *>(QStringLiteral("text"))->raise();
+    text_->go_to(line, column);
+}
+
+void MainWindow::save_this_picture() {
+    if (model_->view() != nullptr) save_picture(*model_->view(), desk_->title(), this);
+}
+
+void MainWindow::print_this_sheet() {
+    const StatePtr &state = desk_->standing();
+    const int piece = state ? piece_tagged(state->job.layout, selection_->chosen().name) : -1;
+    if (piece >= 0)
+        preview_sheets(state, state->job.layout.pieces[static_cast<std::size_t>(piece)].model, this);
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,102 @@
+#include "modeler/window/frame/save_picture.h"
+
+#include "exporters/files/safe_file.h"
+#include "exporters/picture/picture.h"
+#include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/scene_view.h"
+
+#include <QBuffer>
+#include <QDialogButtonBox>
+#include <QEventLoop>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QFutureWatcher>
+#include <QLabel>
+#include <QMessageBox>
+#include <QProgressDialog>
+#include <QPromise>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QThreadPool>
+
+namespace roundlay::window {
+
+namespace {
+
+constexpr int most_pixels = 8192, usual_width = 1600;
+
+/// Aside, so that the window goes on answering.
+Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget *parent) {
+    QProgressDialog sign(PictureSizeDialog::tr("Drawing the picture"), {}, 0, 0, parent);
+    sign.setWindowModality(Qt::WindowModal);
+    sign.setMinimumDuration(0);
+    sign.show();
+    auto promise = std::make_shared<QPromise<Drawn<Picture>>>();
+    QFutureWatcher<Drawn<Picture>> watcher;
+    QEventLoop until;
+    QObject::connect(&watcher, &QFutureWatcherBase::finished, &until, &QEventLoop::quit);
+    watcher.setFuture(promise->future());
+    promise->start();
+    QThreadPool::globalInstance()->start([promise, draw] {
+        promise->addResult(draw());
+        promise->finish();
+    });
+    if (!watcher.isFinished()) until.exec();
+    return watcher.result();
+}
+
+} // namespace
+
+PictureSizeDialog::PictureSizeDialog(QSize view, QWidget *parent)
+    : QDialog(parent), width_(new QSpinBox), height_(new QSpinBox) {
+    setWindowTitle(tr("Save this picture"));
+    auto *form = new QFormLayout(this);
+    for (QSpinBox *box : {width_, height_}) {
+        box->setRange(1, most_pixels);
+        box->setSuffix(tr(" pixels"));
+    }
+    width_->setValue(usual_width);
+    height_->setValue(usual_width * view.height() / std::max(view.width(), 1));
+    form->addRow(tr("&Width"), width_);
+    form->addRow(tr("&Height"), height_);
+    auto *words = new QLabel(tr("A PNG of the model as it is seen now, with its section and its tags."));
+    words->setWordWrap(true);
+    form->addRow(words);
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    buttons->addButton(tr("&Save as…"), QDialogButtonBox::AcceptRole);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    form->addRow(buttons);
+}
+
+QSize PictureSizeDialog::size_in_pixels() const {
+    return {width_->value(), height_->value()};
+}
+
+std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent) {
+    const auto drawn = drawn_aside(view.picture_now(size), parent);
+    if (const auto *failure = std::get_if<PictureFailure>(&drawn)) return kernel_words(failure->message);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    if (!view.with_tags(std::get<Picture>(drawn)).save(&buffer, "PNG"))
+        return PictureSizeDialog::tr("The picture could not be made into a PNG.");
+    const std::string_view all(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+    if (const auto error = write_file(path.toStdString(), all)) return kernel_words(error->message);
+    return {};
+}
+
+void save_picture(const SceneView &view, const QString &name, QWidget *parent) {
+    PictureSizeDialog dialog(view.QWidget::size(), parent);
+    if (dialog.exec() != QDialog::Accepted) return;
+    QString path = QFileDialog::getSaveFileName(parent, dialog.windowTitle(),
+                                                text(safe_file_name(name.toStdString())) + QStringLiteral(".png"),
+                                                PictureSizeDialog::tr("PNG picture (*.png)"));
+    if (path.isEmpty()) return;
+    if (!path.endsWith(QStringLiteral(".png"), Qt::CaseInsensitive)) path += QStringLiteral(".png");
+    if (const auto why = write_picture(view, dialog.size_in_pixels(), path, parent))
+        QMessageBox::warning(parent, dialog.windowTitle(), *why);
+}
+
+} // namespace roundlay::window

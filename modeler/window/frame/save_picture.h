@@ -1,0 +1,32 @@
+// What the model view shows now, as a PNG of a stated size.
+#pragma once
+
+#include <QDialog>
+#include <QSize>
+#include <optional>
+
+class QSpinBox;
+
+namespace roundlay::window {
+
+class SceneView;
+
+class PictureSizeDialog : public QDialog {
+    Q_OBJECT
+  public:
+    /// `view` says the shape that is proposed.
+    explicit PictureSizeDialog(QSize view, QWidget *parent = nullptr);
+
+    QSize size_in_pixels() const;
+
+  private:
+    QSpinBox *width_, *height_;
+};
+
+/// Draws it aside, with a sign that it does. A returned text is a sentence that says why it could not be.
+std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent);
+
+/// Asks for size and file, and says what became of it.
+void save_picture(const SceneView &view, const QString &name, QWidget *parent);
+
+} // namespace roundlay::window

@@ -1,0 +1,37 @@
+// What can be done with a thing that lies under the pointer, or is chosen: in every view the same menu.
+#pragma once
+
+#include "modeler/window/desk/selection.h"
+
+#include <QMenu>
+#include <functional>
+
+namespace roundlay::window {
+
+class Legend;
+class MainWindow;
+
+class ThingMenu : public QMenu {
+    Q_OBJECT
+  public:
+    /// `legend` is that of the view where it opens; null where that has none.
+    ThingMenu(MainWindow &window, Chosen thing, Legend *legend);
+
+  private:
+    void begin();
+    void for_piece();
+    void for_wall();
+    void for_corner();
+    void for_opening();
+    void for_findings();
+    void for_views(Legend *legend);
+    void deed(const QString &name, const QString &words, const std::function<void()> &what);
+    void also(const char *action, bool to_the_thing); ///< one of the window's own
+    void choose();
+    void raise(const char *dock);
+
+    MainWindow &window_;
+    Chosen thing_;
+};
+
+} // namespace roundlay::window

@@ -1,0 +1,134 @@
+// What the plan draws: floors' timbers, walls, openings, corners.
+#include "modeler/window/desk/faults.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/views/marks.h"
+#include "modeler/window/views/plan_places.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/tints.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <array>
+
+namespace roundlay::window {
+
+namespace {
+
+/// A timber from above.
+std::array<Vec2, 4> outline_of(const Piece &piece) {
+    const double length = piece.blank.length, width = piece.blank.width;
+    const auto at = [&](double x, double y) { return flat(piece.frame.to_world({x, y, 0})); };
+    return {at(0, 0), at(length, 0), at(length, width), at(0, width)};
+}
+
+} // namespace
+
+sheets::Rect PlanView::content() const {
+    sheets::Rect box = sheets::Rect::nothing();
+    if (const Layout *layout = layout_of(desk_))
+        for (const WallPlace &w : layout->walls)
+            box = joined(joined(box, flat(w.frame.origin)), on_wall(w, w.length, 0));
+    return box;
+}
+
+void PlanView::paint(QPainter &painter) {
+    if (layout_of(desk_) == nullptr) return;
+    const Faults faults = faults_of(*desk_.drawn());
+    paint_timbers(painter);
+    paint_walls(painter, faults);
+    paint_openings(painter, faults);
+    paint_gap(painter);
+    paint_preview(painter);
+    paint_corners(painter, faults);
+    paint_dimensions(painter);
+    paint_why(painter);
+}
+
+QPainterPath PlanView::outline(const WallPlace &w, double from, double to) const {
+    QPolygonF shape;
+    shape << to_screen(on_wall(w, from, 0)) << to_screen(on_wall(w, to, 0))
+          << to_screen(on_wall(w, to, w.thickness)) << to_screen(on_wall(w, from, w.thickness));
+    QPainterPath path;
+    path.addPolygon(shape);
+    path.closeSubpath();
+    return path;
+}
+
+/// Under the walls, in which their ends lie.
+void PlanView::paint_timbers(QPainter &painter) const {
+    const Layout &layout = *layout_of(desk_);
+    for (const Timber &timber : layout.timbers) {
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        QPolygonF outline;
+        for (const Vec2 corner : outline_of(piece))
+            outline << to_screen(corner);
+        QPainterPath path;
+        path.addPolygon(outline);
+        path.closeSubpath();
+        paint_shape(painter, path, {tints().hollow, tints().wood_edge, 0.8, selection_.is_piece(piece.tag)});
+    }
+}
+
+/// A chosen log marks its wall more softly than a chosen wall.
+void PlanView::paint_walls(QPainter &painter, const Faults &faults) const {
+    const Layout &layout = *layout_of(desk_);
+    for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i) {
+        const WallPlace &w = place(layout, i);
+        Look2D look{selection_.wall() == w.name ? tints().end_grain : tints().wood, tints().wood_edge, 1.2};
+        look.chosen = selection_.is_wall(w.name) || dragged_ == i;
+        look.faulty = faults.walls.contains(w.name);
+        paint_shape(painter, outline(w, 0, w.length), look);
+    }
+}
+
+void PlanView::paint_openings(QPainter &painter, const Faults &faults) const {
+    const Shell &shell = shell_of(desk_);
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const int wall = wall_named(*layout_of(desk_), o.wall);
+        if (wall < 0) continue;
+        const WallPlace &w = place(*layout_of(desk_), wall);
+        const double from = o.from_left.mm(), to = from + o.width.mm();
+        const bool door = o.kind == OpeningKind::door;
+        Look2D look{door ? tints().paper : tints().accent_soft, tints().wood_edge, 1};
+        look.chosen = selection_.is_opening(static_cast<int>(i));
+        look.faulty = faults.openings.contains(static_cast<int>(i));
+        paint_shape(painter, outline(w, from, to), look);
+        if (!door)
+            painter.drawLine(to_screen(on_wall(w, from, w.thickness / 2)),
+                             to_screen(on_wall(w, to, w.thickness / 2)));
+    }
+}
+
+/// Between the last wall's end and the first one's beginning, where the plan does not close.
+void PlanView::paint_gap(QPainter &painter) const {
+    constexpr double seen = 0.01; // mm
+    const Layout &layout = *layout_of(desk_);
+    const std::size_t outer = shell_of(desk_).walls.size();
+    if (!layout.corners.empty() || outer == 0) return;
+    const bool ccw = outer < 2 || length(on_wall(layout.walls[0], layout.walls[0].length, 0) -
+                                         flat(layout.walls[1].frame.origin)) < seen;
+    const WallPlace &first = layout.walls.front(), &last = layout.walls[outer - 1];
+    const Vec2 begin = on_wall(first, ccw ? 0 : first.length, 0), end = on_wall(last, ccw ? last.length : 0, 0);
+    if (length(end - begin) < seen) return;
+    painter.setPen(QPen(tints().error, 2, Qt::DotLine));
+    painter.drawLine(to_screen(begin), to_screen(end));
+    for (const Vec2 p : {begin, end})
+        painter.drawEllipse(to_screen(p), 5, 5);
+}
+
+void PlanView::paint_corners(QPainter &painter, const Faults &faults) const {
+    constexpr double dot = 4, ring = 9;
+    for (const CornerPlace &corner : layout_of(desk_)->corners) {
+        const bool chosen = selection_.is_corner(corner.name), faulty = faults.corners.contains(corner.name);
+        const QColor edge = faulty ? tints().error : chosen ? tints().accent : tints().wood_edge;
+        painter.setPen(QPen(edge, chosen || faulty ? 3 : 1, faulty ? Qt::DotLine : Qt::SolidLine));
+        painter.setBrush(chosen ? tints().accent_soft : tints().paper);
+        const double size = chosen ? dot + 2 : dot;
+        painter.drawEllipse(to_screen(corner.centre), size, size);
+        painter.setBrush(Qt::NoBrush);
+        if (chosen || faulty) painter.drawEllipse(to_screen(corner.centre), ring, ring); // seen without its colour
+    }
+}
+
+} // namespace roundlay::window

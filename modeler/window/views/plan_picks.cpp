@@ -1,0 +1,64 @@
+// What lies under a pointer in the plan.
+#include "modeler/window/views/plan_places.h"
+#include "modeler/window/views/plan_view.h"
+
+namespace roundlay::window {
+
+int PlanView::wall_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (int i = 0; i < static_cast<int>(layout->walls.size()); ++i) {
+        const WallPlace &w = place(*layout, i);
+        const Vec3 local = w.frame.to_local({at.x, at.y, 0});
+        if (local.x >= 0 && local.x <= w.length && local.y >= -reach() && local.y <= w.thickness + reach())
+            return i;
+    }
+    return -1;
+}
+
+int PlanView::corner_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (int i = 0; i < static_cast<int>(layout->corners.size()); ++i)
+        if (length(layout->corners[static_cast<std::size_t>(i)].centre - at) <= reach()) return i;
+    return -1;
+}
+
+int PlanView::opening_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    const int wall = wall_at(at);
+    if (layout == nullptr || wall < 0) return -1;
+    const WallPlace &w = place(*layout, wall);
+    const double along = w.frame.to_local({at.x, at.y, 0}).x;
+    const auto &openings = shell_of(desk_).openings;
+    for (std::size_t i = 0; i < openings.size(); ++i)
+        if (openings[i].wall == w.name && along >= openings[i].from_left.mm() &&
+            along <= (openings[i].from_left + openings[i].width).mm())
+            return static_cast<int>(i);
+    return -1;
+}
+
+Chosen PlanView::thing_at(Vec2 at) const {
+    if (const int corner = corner_at(at); corner >= 0)
+        return {Chosen::Kind::corner, layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name, -1};
+    if (const int opening = opening_at(at); opening >= 0) return {Chosen::Kind::opening, {}, opening};
+    if (const int wall = wall_at(at); wall >= 0)
+        return {Chosen::Kind::wall, place(*layout_of(desk_), wall).name, -1};
+    if (const int timber = timber_at(at); timber >= 0)
+        return {Chosen::Kind::piece, layout_of(desk_)->pieces[static_cast<std::size_t>(timber)].tag, -1};
+    return {};
+}
+
+int PlanView::timber_at(Vec2 at) const {
+    const Layout *layout = layout_of(desk_);
+    if (layout == nullptr) return -1;
+    for (const Timber &timber : layout->timbers) {
+        const Piece &piece = layout->pieces[static_cast<std::size_t>(timber.piece)];
+        const Vec3 local = piece.frame.to_local({at.x, at.y, piece.frame.origin.z});
+        if (local.x >= 0 && local.x <= piece.blank.length && local.y >= 0 && local.y <= piece.blank.width)
+            return timber.piece;
+    }
+    return -1;
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,270 @@
+// What is done with what lies under the pointer: menus by mouse and by key, a picture, one sheet, one piece.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/piece_export.h"
+#include "modeler/window/frame/print.h"
+#include "modeler/window/frame/save_picture.h"
+#include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/views/elevation_view.h"
+#include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/model_page.h"
+#include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/sheet_view.h"
+#include "tests/window/support.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDockWidget>
+#include <QMenu>
+#include <QPrinter>
+#include <QProgressDialog>
+#include <QRegularExpression>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTreeWidget>
+
+using namespace roundlay;
+using namespace roundlay::window;
+
+namespace {
+
+QStringList entries(const QMenu &menu) {
+    QStringList names;
+    for (const QAction *action : menu.actions())
+        if (!action->objectName().isEmpty()) names << action->objectName();
+    return names;
+}
+
+/// The menu that is open now; null where there is none.
+QMenu *opened() {
+    auto *menu = qobject_cast<QMenu *>(QApplication::activePopupWidget());
+    return menu != nullptr && menu->objectName() == QStringLiteral("thing") ? menu : nullptr;
+}
+
+QMenu *by_mouse(QWidget &view, QPointF at) {
+    QTest::mouseClick(&view, Qt::RightButton, Qt::NoModifier, at.toPoint());
+    return opened();
+}
+
+QMenu *by_key(QWidget &view, Qt::Key key, Qt::KeyboardModifiers keys = Qt::NoModifier) {
+    QTest::keyClick(&view, key, keys);
+    return opened();
+}
+
+QByteArray bytes_of(const QString &path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+qsizetype pages_of(const QByteArray &pdf) {
+    static const QRegularExpression page(QStringLiteral("/Type\\s*/Page\\b(?!s)"));
+    qsizetype count = 0;
+    for (auto it = page.globalMatch(QString::fromLatin1(pdf)); it.hasNext(); it.next())
+        ++count;
+    return count;
+}
+
+} // namespace
+
+class ThingsTest : public QObject {
+    Q_OBJECT
+
+  private slots:
+    void init();
+    void cleanup() { window_.reset(); }
+    void the_right_button_opens_a_menu_in_every_view();
+    void the_menu_key_opens_the_menu_of_what_is_chosen();
+    void what_the_menu_offers_is_done_to_the_thing();
+    void dragging_with_the_right_button_moves_and_opens_no_menu();
+    void a_picture_has_the_stated_size_and_shows_the_model();
+    void one_sheet_is_printed_and_a_long_print_can_be_stopped();
+    void one_piece_is_exported();
+
+  private:
+    QTemporaryDir folder_;
+    std::unique_ptr<MainWindow> window_;
+    void choose(const char *tag) {
+        const Layout &layout = window_->desk().standing()->job.layout;
+        window_->selection().choose_piece(layout, piece_tagged(layout, tag));
+    }
+    void raise(const char *dock) {
+        window_->findChild<QDockWidget *>(QLatin1String(dock))->raise();
+        QTest::qWait(150);
+    }
+};
+
+void ThingsTest::init() {
+    window_ = std::make_unique<MainWindow>(folder_.filePath(QStringLiteral("unsaved")));
+    window_->show();
+    window_->begin_demo(1);
+    QVERIFY(settled(*window_));
+    QTest::qWait(300);
+}
+
+void ThingsTest::the_right_button_opens_a_menu_in_every_view() {
+    PlanView &plan = window_->plan();
+    const WallPlace &a = window_->desk().standing()->job.layout.walls[0];
+    const Vec3 on_a = a.frame.to_world({a.length / 2, a.thickness / 2, 0});
+    QMenu *menu = by_mouse(plan, plan.to_screen({on_a.x, on_a.y}));
+    QVERIFY(menu != nullptr);
+    QVERIFY(entries(*menu).contains("thing_elevation") || entries(*menu).contains("thing_log"));
+    menu->close();
+    const Vec2 corner = window_->desk().standing()->job.layout.corners[0].centre;
+    menu = by_mouse(plan, plan.to_screen(corner));
+    QVERIFY(menu != nullptr && entries(*menu).contains("thing_joint"));
+    menu->close();
+    ElevationView &elevation = window_->elevation();
+    menu = by_mouse(elevation, elevation.to_screen({1000, 130}));
+    QVERIFY(menu != nullptr && entries(*menu).contains("thing_sheet") && entries(*menu).contains("thing_export"));
+    menu->close();
+    SceneView &model = *window_->model().view();
+    menu = by_mouse(model, QPointF(model.width() / 2.0, model.height() / 2.0));
+    QVERIFY(menu != nullptr && entries(*menu).contains("thing_save_picture"));
+    menu->close();
+    choose("A-01-1");
+    raise("joint");
+    menu = by_mouse(*window_->joint().view(), QPointF(3, window_->joint().view()->height() - 3.0));
+    QVERIFY(menu != nullptr && entries(*menu).contains("thing_joint"));
+    menu->close();
+    raise("sheet");
+    QContextMenuEvent asked(QContextMenuEvent::Mouse, {20, 20}, window_->sheet().mapToGlobal(QPoint(20, 20)));
+    QApplication::sendEvent(&window_->sheet(), &asked);
+    QVERIFY(opened() != nullptr && entries(*opened()).contains("thing_print"));
+    keep_picture(*window_, "things-menu");
+    opened()->close();
+}
+
+void ThingsTest::the_menu_key_opens_the_menu_of_what_is_chosen() {
+    choose("A-02-1");
+    raise("sheet");
+    raise("joint");
+    for (QWidget *view : {static_cast<QWidget *>(&window_->plan()), static_cast<QWidget *>(window_->model().view()),
+                          static_cast<QWidget *>(window_->joint().view()), static_cast<QWidget *>(&window_->sheet())}) {
+        for (const auto &[key, keys] : {std::pair(Qt::Key_Menu, Qt::NoModifier),
+                                        std::pair(Qt::Key_F10, Qt::ShiftModifier)}) {
+            QMenu *menu = by_key(*view, key, keys);
+            QVERIFY2(menu != nullptr, qPrintable(view->accessibleName()));
+            QVERIFY(menu->actions().first()->text().contains("A-02-1"));
+            QTest::keyClick(menu, Qt::Key_Escape);
+            QVERIFY(opened() == nullptr);
+        }
+        QContextMenuEvent asked(QContextMenuEvent::Keyboard, {1, 1}, view->mapToGlobal(QPoint(1, 1))); // as a desktop sends it for the key
+        QApplication::sendEvent(view, &asked);
+        QVERIFY2(opened() != nullptr, qPrintable(view->accessibleName()));
+        opened()->close();
+    }
+}
+
+void ThingsTest::what_the_menu_offers_is_done_to_the_thing() {
+    ElevationView &elevation = window_->elevation();
+    const auto offer = [&](const char *name) {
+        QAction *action = opened()->findChild<QAction *>(QLatin1String(name));
+        action->trigger();
+        opened()->close();
+    };
+    window_->selection().choose_wall("A");
+    const QPointF on_log = elevation.to_screen({1000, 130});
+    QVERIFY(by_mouse(elevation, on_log) != nullptr);
+    QVERIFY(window_->selection().is_wall("A")); // looking at the menu chooses nothing
+    offer("thing_sheet");
+    QCOMPARE(window_->selection().chosen().name, std::string("A-01-1"));
+    QTRY_COMPARE(window_->sheet().tag(), QString("A-01-1"));
+    window_->selection().choose_wall("B");
+    PlanView &plan = window_->plan();
+    const WallPlace &a = window_->desk().standing()->job.layout.walls[0];
+    const Vec3 on_a = a.frame.to_world({600, a.thickness / 2, 0});
+    QVERIFY(by_mouse(plan, plan.to_screen({on_a.x, on_a.y})) != nullptr);
+    const std::size_t before = window_->desk().standing()->job.shell.openings.size();
+    offer("thing_add_window");
+    QVERIFY(settled(*window_));
+    const auto &openings = window_->desk().standing()->job.shell.openings;
+    QCOMPARE(openings.size(), before + 1);
+    QCOMPARE(openings.back().wall, std::string("A")); // not the wall that was chosen before
+    window_->desk().history().undo();
+    window_->desk().history().setClean();
+}
+
+void ThingsTest::dragging_with_the_right_button_moves_and_opens_no_menu() {
+    PlanView &plan = window_->plan();
+    const QPoint from(60, 60), to(110, 80);
+    const Vec2 held = plan.to_sheet(from);
+    QTest::mousePress(&plan, Qt::RightButton, Qt::NoModifier, from);
+    QMouseEvent moved(QEvent::MouseMove, to, plan.mapToGlobal(to), Qt::NoButton, Qt::RightButton, Qt::NoModifier);
+    QApplication::sendEvent(&plan, &moved);
+    QTest::mouseRelease(&plan, Qt::RightButton, Qt::NoModifier, to);
+    QVERIFY(opened() == nullptr);
+    QVERIFY(length(plan.to_sheet(to) - held) < 1e-6);
+}
+
+void ThingsTest::a_picture_has_the_stated_size_and_shows_the_model() {
+    PictureSizeDialog dialog({800, 400});
+    QCOMPARE(dialog.size_in_pixels(), QSize(1600, 800)); // the view's own shape
+    const auto boxes = dialog.findChildren<QSpinBox *>();
+    QCOMPARE(boxes.size(), qsizetype(2));
+    boxes[0]->setValue(500);
+    boxes[1]->setValue(310);
+    const SceneView &view = *window_->model().view();
+    const QString path = folder_.filePath("model.png");
+    QVERIFY(!write_picture(view, dialog.size_in_pixels(), path, window_.get()));
+    const QImage plain(path);
+    QCOMPARE(plain.size(), QSize(500, 310));
+    QVERIFY(plain.pixel(250, 170) != plain.pixel(2, 2)); // wood in the middle, sky in the corner
+    window_->model().show_labels(true);
+    QVERIFY(!write_picture(view, {500, 310}, path, window_.get()));
+    QVERIFY(QImage(path) != plain); // with its tags
+    const auto why = write_picture(view, {50, 31}, folder_.filePath("nowhere/model.png"), window_.get());
+    QVERIFY(why && !why->isEmpty());
+}
+
+void ThingsTest::one_sheet_is_printed_and_a_long_print_can_be_stopped() {
+    const ExportJob &job = window_->desk().standing()->job;
+    const auto print_to = [](const QString &path, const std::vector<sheets::Sheet> &all, bool stop) {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(path);
+        QProgressDialog progress;
+        QObject::connect(&progress, &QProgressDialog::canceled, &progress, [] {});
+        if (stop) progress.cancel();
+        return print_sheets(printer, all, progress);
+    };
+    const auto one = sheets_of(job, 0);
+    QVERIFY(!one.empty());
+    const QString path = folder_.filePath("one.pdf");
+    QVERIFY(print_to(path, one, false));
+    QCOMPARE(pages_of(bytes_of(path)), static_cast<qsizetype>(one.size()));
+    auto several = one;
+    for (const int model : {1, 2})
+        for (const auto &sheet : sheets_of(job, model))
+            several.push_back(sheet);
+    const QString stopped = folder_.filePath("stopped.pdf");
+    QVERIFY(!print_to(stopped, several, true));
+    QVERIFY(pages_of(bytes_of(stopped)) <= 1); // not even the second sheet
+    choose("A-01-1");
+    QVERIFY(window_->action("print_sheet")->isEnabled());
+    window_->selection().clear();
+    QVERIFY(!window_->action("print_sheet")->isEnabled());
+}
+
+void ThingsTest::one_piece_is_exported() {
+    const ExportJob &job = window_->desk().standing()->job;
+    const int piece = piece_tagged(job.layout, "B-03-1");
+    QVERIFY(piece >= 0);
+    const QString step = folder_.filePath("log.step"), pdf = folder_.filePath("log.pdf");
+    QVERIFY(!write_piece(job, piece, step));
+    QVERIFY(bytes_of(step).startsWith("ISO-10303-21;") && bytes_of(step).contains("'B-03-1'"));
+    QVERIFY(!write_piece(job, piece, pdf));
+    QVERIFY(bytes_of(pdf).startsWith("%PDF-") && bytes_of(pdf).size() > 5000);
+    QVERIFY(write_piece(job, piece, folder_.filePath("nowhere/log.step")));
+}
+
+int main(int argc, char **argv) {
+    const TestProgram program(argc, argv);
+    ThingsTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "things_test.moc"
