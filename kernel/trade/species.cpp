@@ -30,11 +30,23 @@ std::string key(std::string_view name) {
     return letters;
 }
 
+/// "hemlock" is a word of two names; "subalpine fir" has no word "pine".
+std::string that_hold(std::string_view words, const std::vector<std::string> &known) {
+    std::string names;
+    if (key(words).empty()) return names;
+    for (const std::string &each : known)
+        if ((" " + each + " ").find(" " + std::string(words) + " ") != std::string::npos)
+            names += (names.empty() ? "\"" : " or \"") + each + "\"";
+    return names;
+}
+
 std::string unknown_species(std::string_view name) {
     std::vector<std::string> known;
     for (const Species &species : all_species())
         known.emplace_back(species.name);
     std::string message = "no values are known for the species \"" + std::string(name) + "\"";
+    if (const std::string holding = that_hold(name, known); !holding.empty())
+        return message + "; did you mean " + holding + "?";
     if (const auto nearest = nearest_name(name, known))
         return message + "; did you mean \"" + *nearest + "\"?";
     message += "; known are";

@@ -26,8 +26,8 @@ struct FindingLine {
     std::string text;
 };
 
-/// A line for each finding; where one statement gives many of one kind, lines for the first few and one for
-/// the others together. Nothing is left out of the counts or of `findings_json`.
+/// A line for each finding, errors first; where one statement gives many of one kind, lines for the first few
+/// and one for the others together. Nothing is left out of the counts or of `findings_json`.
 std::vector<FindingLine> finding_lines(const Input &input, const Findings &findings);
 
 /// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.

@@ -95,7 +95,10 @@ std::vector<FindingLine> finding_lines(const Input &input, const Findings &findi
     for (const Finding &f : findings)
         alike[{f.code, f.subject}].all.push_back(&f);
     std::vector<FindingLine> lines;
-    for (const Finding &f : findings) {
+    Findings heaviest_first = findings;
+    std::stable_sort(heaviest_first.begin(), heaviest_first.end(),
+                     [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
+    for (const Finding &f : heaviest_first) {
         auto &[all, said] = alike[{f.code, f.subject}];
         const std::size_t before = said++;
         if (before < most_alike || all.size() <= most_alike + 1) // "and 1 more" saves no line

@@ -29,6 +29,7 @@ Input read_standard_input() {
 }
 
 ExitCode failed(const Console &console, const Input &input, const ExportJob *job, ExitCode code) {
+    if (!console.quiet) std::fputs((summary_line(input, job) + "; nothing was made\n").c_str(), stderr);
     if (console.json) (void)console.print(findings_json(input, job));
     return code;
 }

@@ -206,6 +206,8 @@ TEST_CASE("new refuses with 2 what is no size and with 1 what cannot be built") 
         {{"--shape", "T", "--from-left", "7 m"}, 2, "together must be smaller than --width"},
         {{"--rounds", "3", "--height", "2 m", "--pitch", "25 cm"}, 2, "state two of"},
         {{"--species", "easten hemlock"}, 2, "did you mean \"eastern hemlock\"?"},
+        {{"--species", "white pine"}, 2, "did you mean \"eastern white pine\"?"},
+        {{"--species", "hemlock"}, 2, "\"eastern hemlock\" or \"western hemlock\"?"},
         {{"--slope", "steep"}, 2, "--slope \"steep\": "},
         {{"--slope", "1:7", "--notch", "saddle"}, 2, "--slope is that of a dovetail"},
         {{"--notch", "sadle"}, 2, "did you mean \"saddle\"?"},
