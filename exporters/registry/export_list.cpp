@@ -1,3 +1,4 @@
+#include "exporters/lists/bore_table.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "exporters/registry/exporters.h"
@@ -31,6 +32,10 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
     if (!job.shell.openings.empty())
         if (auto failure = add_file(folder, "openings.csv", to_csv(opening_table(job.shell, job.layout)),
                                     "openings: spaces over their frames, and the logs over and under them"))
+            return failure;
+    if (!job.shell.bores.empty())
+        if (auto failure = add_file(folder, "bores.csv", to_csv(bore_table(job.shell, job.layout)),
+                                    "rods, bolts, wiring and holes as found, log by log"))
             return failure;
     if (!job.layout.timbers.empty())
         if (auto failure = add_file(folder, "floors.csv", to_csv(floor_table(job.shell, job.layout)),

@@ -9,12 +9,21 @@ namespace roundlay {
 namespace {
 
 constexpr double same_place = 1e-3; // mm
+constexpr double touching = 1;      // mm: what stands no higher over the foundation lies on it
 
 /// A bore that was stated for that place in this round, in the wall's frame.
 bool is_that(const Bore &bore, const StatedBore &stated, Vec3 at, double x) {
     return bore.use == stated.use && std::abs(at.x - x) < same_place &&
            std::abs(bore.diameter - stated.diameter.mm()) < same_place &&
            (!stated.from_outside || std::abs(at.y - stated.from_outside->mm()) < same_place);
+}
+
+/// The foundation's top under that place of the wall.
+double foundation_at(const Layout &layout, int wall, double x) {
+    double top = 0;
+    for (const StepPlace &step : layout.steps)
+        if (step.wall == wall && x > step.from && x < step.to) top = std::max(top, step.rise);
+    return top;
 }
 
 std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, int wall) {
@@ -30,7 +39,8 @@ std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, in
             if (bore == nullptr || !bore->use) continue;
             const Vec3 foot = piece.frame.to_world({bore->x, bore->y, bore->z_from});
             if (!is_that(*bore, stated, frame.to_local(foot), x)) continue;
-            logs.push_back({static_cast<int>(i), foot, bore->z_to - bore->z_from, is_bedded(piece)});
+            const bool bedded = foot.z < foundation_at(layout, wall, x) + touching;
+            logs.push_back({static_cast<int>(i), foot, bore->z_to - bore->z_from, bedded});
         }
     }
     std::stable_sort(logs.begin(), logs.end(), [](const BoredLog &a, const BoredLog &b) { return a.foot.z < b.foot.z; });
@@ -82,13 +92,14 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
     return all;
 }
 
-bool is_bedded(const Piece &piece) {
-    const auto on_step = [](const Cut &cut) {
-        const BoxCut *box = std::get_if<BoxCut>(&cut);
-        return box != nullptr && box->use == BoxUse::step;
-    };
-    return piece.timber < 0 &&
-           (piece.round == 1 || piece.below.empty() || std::any_of(piece.cuts.begin(), piece.cuts.end(), on_step));
+bool is_bedded(const Layout &layout, const Piece &piece) {
+    if (piece.timber >= 0) return false;
+    if (piece.round == 1 || piece.below.empty()) return true;
+    const double from = layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin).x;
+    return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {
+        return step.wall == piece.wall && step.from < from + piece.blank.length && step.to > from &&
+               step.rise > piece.frame.origin.z - touching;
+    });
 }
 
 } // namespace roundlay

@@ -15,7 +15,7 @@ struct BoredLog {
     int piece = 0;       ///< index into Layout::pieces
     Vec3 foot;           ///< world: the centre line where the bore enters the log from below
     double length = 0;   ///< of the bore in this log
-    bool bedded = false; ///< the log lies on the foundation there
+    bool bedded = false; ///< it lies on the foundation there, or on a step of it
 };
 
 /// A stated bore as it lies, from its lowest log up.
@@ -29,7 +29,7 @@ struct PlacedBore {
 /// Every stated bore of a shell that is laid out.
 std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout);
 
-/// Does the log lie on the foundation, or on a step of it?
-bool is_bedded(const Piece &piece);
+/// Does some of the log lie on the foundation, or on a step of it?
+bool is_bedded(const Layout &layout, const Piece &piece);
 
 } // namespace roundlay

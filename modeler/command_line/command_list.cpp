@@ -1,3 +1,4 @@
+#include "exporters/lists/bore_table.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "kernel/review/floor_screen.h"
@@ -36,6 +37,7 @@ constexpr NamedTable tables[] = {
     {"pegs", [](const Listed &l) { return peg_table(l.list); }},
     {"order", [](const Listed &l) { return order_table(l.list); }},
     {"totals", [](const Listed &l) { return total_table(l.list); }},
+    {"bores", [](const Listed &l) { return bore_table(l.shell, l.layout); }},
     {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout); }},
     {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout); }},
     {"seams", [](const Listed &l) { return seam_table(l.shell); }}};
@@ -121,7 +123,7 @@ CommandRun declare_list(CLI::App &app) {
     app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
     app.add_option(
            "WHAT", options->what,
-           "cut (distinct pieces), pieces (every tag), pegs, order, totals, openings, floors or seams "
+           "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors or seams "
            "(heights at which a sill or head leaves no sliver)")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");

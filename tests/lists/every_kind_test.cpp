@@ -1,4 +1,5 @@
 // The lists of every kind of shell, against the wood itself.
+#include "exporters/lists/bore_table.h"
 #include "exporters/lists/cut_list.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
@@ -227,4 +228,42 @@ TEST_CASE("over every opening of the list its header has wood, of squared and of
         if (!wrong.empty()) RC_FAIL(wrong);
     }));
     CHECK(laid >= 20);
+}
+
+// By hand: the rod stands 1000 mm from A's left corner, which is the origin of the world, in the middle of a wall of 240;
+// A's round logs run 240 past the corner and lie in one another's grooves, 30 mm deep.
+TEST_CASE("stated bores are listed log by log, of squared and of round logs") {
+    for (Shell shell : {test::round_shell(), test::plain_shell()}) {
+        StatedBore rod;
+        rod.use = BoreUse::rod;
+        rod.name = "hold-down";
+        rod.wall = "A";
+        rod.from_left = Length::mm(1000);
+        rod.diameter = Length::mm(22);
+        shell.bores = {rod};
+        const Layout layout = lay_out(shell);
+        REQUIRE_FALSE(layout.pieces.empty());
+        const Table table = bore_table(shell, layout);
+        REQUIRE(table.rows.size() == static_cast<std::size_t>(*shell.rounds.count));
+        const auto column = [&](const std::string &key) {
+            return static_cast<std::size_t>(std::find_if(table.columns.begin(), table.columns.end(),
+                                                         [&](const Column &c) { return c.key == key; }) -
+                                            table.columns.begin());
+        };
+        const auto number_in = [&](std::size_t row, const std::string &key) {
+            return std::stod(std::get<Number>(table.rows[row].at(column(key))).digits);
+        };
+        double top = 0;
+        for (std::size_t i = 0; i < table.rows.size(); ++i) {
+            CHECK(std::get<std::string>(table.rows[i].at(column("bore"))) == "rod 1");
+            CHECK(std::get<std::string>(table.rows[i].at(column("for"))) == "rod");
+            CHECK(std::get<std::string>(table.rows[i].at(column("on_foundation"))) == (i == 0 ? "yes" : ""));
+            CHECK(number_in(i, "east_mm") == 1000);
+            CHECK(number_in(i, "north_mm") == shell.thickness.mm() / 2);
+            CHECK(number_in(i, "from_log_left_end_mm") == 1000 + shell.notch.overhang.mm());
+            CHECK(number_in(i, "foot_mm") >= top - 30.1); // round logs lie in one another's grooves
+            top = number_in(i, "foot_mm") + number_in(i, "length_mm");
+        }
+        CHECK(number_in(0, "foot_mm") == 0);
+    }
 }

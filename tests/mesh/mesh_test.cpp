@@ -6,6 +6,7 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <chrono>
 #include <set>
 
@@ -223,6 +224,28 @@ TEST_CASE("Round logs have closed meshes, shaded as their surfaces and without e
         for (const Face &face : body.hewn.faces) sides += face.plane.round > 0 ? face.loops[0].size() : 0;
         CHECK(mesh.edges.size() < sides + 24 * 2 * body.bores.size());
     }
+}
+
+TEST_CASE("Random round and waned logs have closed meshes, with their bores in them") {
+    int meshed = 0;
+    CHECK(rc::check([&] {
+        const Layout layout =
+            lay_out(*rc::gen::element(0, 1) == 0 ? test::any_saddle_shell() : test::any_waned_shell());
+        RC_PRE(!layout.pieces.empty());
+        for (std::size_t m = 0; m < std::min<std::size_t>(layout.models.size(), 4); ++m) {
+            const Body body = body_of(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())]);
+            const Mesh mesh = mesh_of(body, {12});
+            RC_ASSERT(is_closed(mesh));
+            double least = volume(body.hewn);
+            for (const Bore &bore : body.bores)
+                least -= prism_volume(bore, 12);
+            const double wood = volume(mesh), off = 1e-9 * wood;
+            RC_ASSERT(wood >= least - off); // a bore's ends lie partly outside round wood
+            RC_ASSERT(wood <= volume(body.hewn) + off);
+            ++meshed;
+        }
+    }));
+    CHECK(meshed >= 30);
 }
 
 TEST_CASE("A piece is meshed within a millisecond", "[timing]") {

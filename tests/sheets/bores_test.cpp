@@ -149,6 +149,25 @@ TEST_CASE("a stated bore is found again in every log that it goes through, along
     CHECK_FALSE(placed[1].logs[0].bedded);
 }
 
+// A step as high as two rounds, which no log is cut for: what lies on it is bedded all the same.
+TEST_CASE("a rod that comes out of a step of the foundation stands in its plan, and so does the log on it") {
+    Shell stepped = plain_shell();
+    stepped.rounds.count = 6;
+    stepped.steps = {{"A", Length::mm(3000), Length::mm(2000), Length::mm(460)},
+                     {"B", Length(), Length::mm(2000), Length::mm(460)}};
+    stepped.bores = {bore(BoreUse::rod, "A", 4000), bore(BoreUse::rod, "A", 1000), bore(BoreUse::rod, "A", 1500)};
+    stepped.bores[0].from_round = 3;
+    stepped.bores[2].from_round = 2;
+    const LaidShell s = laid(stepped);
+    REQUIRE_FALSE(s.layout.pieces.empty());
+    const auto words = words_in(drawings_of(s), "foundation");
+    CHECK(count(words, "1000  rod 2") == 1);
+    CHECK(count(words, "4000  rod 1") == 1);
+    CHECK(count(words, "1500  rod 3") == 0); // it starts in the second round, on a log
+    CHECK(count(words, "A-03-1") == 1);
+    CHECK(count(words, "A-04-1") == 0);
+}
+
 TEST_CASE("no section is cut through a rod") {
     Shell plain = plain_shell();
     plain.bores = {bore(BoreUse::rod, "A", 2500)}; // the middle, where a section would be cut

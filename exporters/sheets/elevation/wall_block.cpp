@@ -5,7 +5,7 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/section.h"
-#include "exporters/sheets/shell_view/bore_symbols.h"
+#include "exporters/sheets/elevation/wall_bores.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,15 +22,17 @@ class Drawer {
   public:
     explicit Drawer(const WallWanted &wanted)
         : w_(wanted), wall_(wanted.layout->walls.at(static_cast<std::size_t>(wanted.wall))),
-          mirrored_(wanted.side == WallSide::inside) {}
+          mirrored_(wanted.side == WallSide::inside),
+          bores_(*wanted.shell, *wanted.layout, wanted.wall,
+                 {mirrored_ ? wall_.length * wanted.scale->ratio : 0, mirrored_ ? -wanted.scale->ratio : wanted.scale->ratio}) {}
 
     WallBlock draw() {
         add_wood();
         add_pegs();
-        add_bores();
+        bores_.add_lines(board_);
         add_heights();
         add_lengths();
-        add_bore_marks();
+        bores_.add_marks(board_, without_tag_);
         add_tags();
         add_opening_names();
         add_section_marks();
@@ -137,58 +139,6 @@ class Drawer {
         }
     }
 
-    std::vector<PlacedBore> bores() const {
-        std::vector<PlacedBore> all;
-        for (PlacedBore &bore : placed_bores(*w_.shell, *w_.layout))
-            if (bore.wall == w_.wall) all.push_back(std::move(bore));
-        return all;
-    }
-
-    /// What a person placed, log by log, so that a drift shows; a little past its ends.
-    void add_bores() {
-        constexpr double past = 1.5;
-        for (const PlacedBore &bore : bores())
-            for (const BoredLog &log : bore.logs) {
-                const Vec3 foot = wall_.frame.to_local(log.foot);
-                const double at = x(foot.x), low = foot.z * k(), high = (foot.z + log.length) * k();
-                const double r = diameter_of(bore) / 2;
-                const bool first = &log == &bore.logs.front(), last = &log == &bore.logs.back();
-                board_.add(Path{{{at, low - (first ? past : 0)}, {at, high + (last ? past : 0)}}, false, Line::centre, ""});
-                for (const double side : {at - r, at + r})
-                    if (r > 0.3) board_.add(Path{{{side, low}, {side, high}}, false, Line::hidden, ""});
-            }
-    }
-
-    double diameter_of(const PlacedBore &bore) const {
-        return w_.shell->bores[static_cast<std::size_t>(bore.stated)].diameter.mm() * k();
-    }
-
-    /// At the bore's upper end, or beside it further down.
-    void add_bore_marks() {
-        for (const PlacedBore &bore : bores()) {
-            if (bore.logs.empty()) continue;
-            Text text;
-            text.words = bore.mark;
-            text.height = number_height;
-            text.across = Across::middle;
-            text.upright = Upright::middle;
-            text.role = Role::mark;
-            std::vector<Vec2> places;
-            const double aside = text_width(bore.mark, number_height) / 2 + diameter_of(bore) / 2 + 0.8;
-            for (auto log = bore.logs.rbegin(); log != bore.logs.rend(); ++log) {
-                const Vec3 foot = wall_.frame.to_local(log->foot);
-                const double at = x(foot.x), top = (foot.z + log->length) * k();
-                if (log == bore.logs.rbegin())
-                    for (const double up : {3.2, 6.5, 10.0})
-                        for (const double shift : {0.0, aside, -aside}) places.push_back({at + shift, top + up});
-                for (const double part : {0.5, 0.25, 0.75})
-                    for (const double way : {aside, -aside})
-                        places.push_back({at + way, (foot.z + part * log->length) * k()});
-            }
-            if (!board_.put(text, places, 0.3)) without_tag_.push_back(bore.mark);
-        }
-    }
-
     static void add_mark(std::vector<double> &heights, double z) {
         for (const double known : heights)
             if (std::abs(known - z) < same_height) return;
@@ -253,7 +203,7 @@ class Drawer {
         std::vector<Mark> marks;
         for (const double p : places)
             marks.push_back({x(p), w_.words->length(p), p == 0});
-        add_bore_places(marks);
+        bores_.add_places(marks, *w_.words, same_height * k());
         std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
         RunningLine line;
         line.side = Toward::down;
@@ -261,21 +211,6 @@ class Drawer {
         line.lettering = number_height;
         line.backward = mirrored_;
         add_running_dimensions(board_, marks, line);
-    }
-
-    /// Where bores start at their feet, called by their marks: "700  rod 1".
-    void add_bore_places(std::vector<Mark> &marks) const {
-        for (const PlacedBore &bore : bores()) {
-            if (bore.logs.empty()) continue;
-            const double at = wall_.frame.to_local(bore.logs.front().foot).x;
-            const auto known = std::find_if(marks.begin(), marks.end(), [&](const Mark &m) {
-                return std::abs(m.at - x(at)) < same_height * k() && !m.origin;
-            });
-            if (known != marks.end())
-                known->number += "  " + bore.mark;
-            else
-                marks.push_back({x(at), w_.words->length(at) + "  " + bore.mark, false});
-        }
     }
 
     Rect face_of(const Piece &piece) const {
@@ -307,11 +242,14 @@ class Drawer {
         const Rect face = face_of(piece);
         if (face.height() < w_.lettering + 0.8) return false;
         std::vector<Vec2> places;
-        const double half = text_width(piece.tag, w_.lettering) / 2 + 0.5, y = face.centre().y;
-        for (const double part : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.45, 0.55, 0.35, 0.65}) {
-            const double at = face.x0 + part * face.width();
-            if (at - half > face.x0 && at + half < face.x1) places.push_back({at, y});
-        }
+        const double half = text_width(piece.tag, w_.lettering) / 2 + 0.5, tall = w_.lettering / 2 + 0.4;
+        for (const double y : {face.centre().y, face.y0 + tall, face.y1 - tall})
+            for (const double part : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.45, 0.55, 0.35, 0.65}) {
+                const double at = face.x0 + part * face.width();
+                if (at - half < face.x0 || at + half > face.x1) continue;
+                // a log that an opening starts or ends in has no wood there
+                if (!meets_opening({at - half, y - tall, at + half, y + tall})) places.push_back({at, y});
+            }
         return board_.put(tag_text(piece), places, 0.3);
     }
 
@@ -339,6 +277,11 @@ class Drawer {
         const double a = x(opening.from_left.mm()), b = x((opening.from_left + opening.width).mm());
         return {std::min(a, b), opening.sill.mm() * k(), std::max(a, b),
                 (opening.sill + opening.height).mm() * k()};
+    }
+
+    bool meets_opening(const Rect &box) const {
+        const auto all = openings();
+        return std::any_of(all.begin(), all.end(), [&](const Opening *o) { return paper_of(*o).overlaps(box); });
     }
 
     bool over_opening(const Rect &box) const {
@@ -419,6 +362,7 @@ class Drawer {
     const WallWanted &w_;
     const WallPlace &wall_;
     bool mirrored_;
+    WallBores bores_;
     Board board_;
     std::vector<std::string> without_tag_;
 };

@@ -36,7 +36,7 @@ Table sill_table(const Layout &layout, const Words &words) {
                      {"Butt, from outside", Across::left, 20},
                      {"From left corner", Across::right, 26}};
     for (const Piece &piece : layout.pieces) {
-        if (!is_bedded(piece)) continue;
+        if (!is_bedded(layout, piece)) continue;
         const Vec3 origin =
             layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
         table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
