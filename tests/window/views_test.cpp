@@ -360,8 +360,11 @@ void ViewsTest::every_colouring_has_a_legend() {
         seen.push_back(model.entries());
     }
     QVERIFY(!window.plan().legend_panel().isVisible());
+    const double before = window.elevation().scale();
     window.action("legend")->trigger();
     QTRY_VERIFY(window.plan().legend_panel().isVisible());
+    QTRY_VERIFY(window.elevation().legend_panel().isVisible());
+    QVERIFY2(window.elevation().scale() > before / 2, "the legend leaves the wall no room");
     QVERIFY(window.elevation().legend_panel().isVisible());
     keep_picture(window, "views-legends");
     for (const WallPlace &w : window.desk().standing()->job.layout.walls) { // the drawing makes room for it

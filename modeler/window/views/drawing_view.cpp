@@ -78,15 +78,17 @@ void DrawingView::fit_now() {
     update();
 }
 
-/// Beside the legend where there is room beside it, else above it.
+/// Beside the legend or above it, whichever leaves it larger.
 void DrawingView::show_whole(const sheets::Rect &box) {
-    const QSize taken = legend_->isVisible() ? legend_->size() : QSize(0, 0);
-    const bool beside = width() > 3 * taken.width();
-    const double left = beside ? taken.width() : 0, low = beside ? 0 : taken.height();
-    const double across = (width() - left - 2 * margin) / std::max(box.width(), 1.0),
-                 up = (height() - low - 2 * margin) / std::max(box.height(), 1.0);
-    scale_ = std::clamp(std::min(across, up), least_scale, most_scale);
-    middle_ = box.centre() - Vec2{left / 2 / scale_, low / 2 / scale_};
+    const QSizeF taken = legend_->isVisible() ? QSizeF(legend_->size()) : QSizeF(0, 0);
+    const auto scale_left = [&](double left, double low) {
+        return std::min((width() - left - 2 * margin) / std::max(box.width(), 1.0),
+                        (height() - low - 2 * margin) / std::max(box.height(), 1.0));
+    };
+    const double beside = scale_left(taken.width(), 0), above = scale_left(0, taken.height());
+    scale_ = std::clamp(std::max(beside, above), least_scale, most_scale);
+    const Vec2 room = beside >= above ? Vec2{taken.width(), 0} : Vec2{0, taken.height()};
+    middle_ = box.centre() - (1 / (2 * scale_)) * room;
 }
 
 void DrawingView::zoom(double factor, QPointF at) {
@@ -111,13 +113,13 @@ void DrawingView::draw_label(QPainter &painter, QPointF at, const QString &words
 }
 
 void DrawingView::paintEvent(QPaintEvent *) {
+    if (legend_->is_wanted()) legend_->tell(legend()); // what is drawn makes room for it
     apply_fit();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), tints().paper);
     paint(painter);
     if (is_old()) wash(painter, rect());
-    if (legend_->is_wanted()) legend_->tell(legend());
     if (!hasFocus()) return;
     painter.setPen(QPen(tints().accent, 1));
     painter.setBrush(Qt::NoBrush);

@@ -51,7 +51,6 @@ void Legend::tell(const std::vector<LegendEntry> &entries) {
     setVisible(wanted_ && !entries_.empty());
     lay_in_the_corner();
     update();
-    parentWidget()->update(); // what it shows makes room
 }
 
 void Legend::lay_in_the_corner() {
