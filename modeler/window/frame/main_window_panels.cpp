@@ -32,6 +32,15 @@ bool takes_keyboard(const QWidget &widget) {
            widget.focusProxy() == nullptr;
 }
 
+/// On a screen that is too low for all of them; shown for a moment they would make the window larger than it.
+bool waits_in_the_menu(const QDockWidget &dock) {
+    constexpr int least_for_all = 560; // pixels
+    if (dock.screen()->availableGeometry().height() >= least_for_all) return false;
+    for (const char *name : {"elevation", "cut_list", "sheet", "text", "findings"})
+        if (dock.objectName() == QLatin1String(name)) return true;
+    return false;
+}
+
 /// What had the keyboard there last, else what comes first.
 QWidget *way_into(QWidget &place) {
     if (takes_keyboard(place)) return &place;
@@ -102,7 +111,7 @@ void MainWindow::arrange() {
 void MainWindow::show_panels(bool on) {
     if (!on && are_panels_shown_) panels_ = saveState(panels_version);
     for (QDockWidget *dock : docks_)
-        dock->setVisible(on);
+        dock->setVisible(on && !waits_in_the_menu(*dock));
     are_panels_shown_ = on;
     if (!on) return;
     if (panels_.isEmpty() || !restoreState(panels_, panels_version)) arrange();
@@ -111,7 +120,7 @@ void MainWindow::show_panels(bool on) {
 void MainWindow::put_panels_back() {
     restoreState(usual_panels_, panels_version);
     for (QDockWidget *dock : docks_)
-        dock->show();
+        dock->setVisible(!waits_in_the_menu(*dock));
     arrange();
     raise_usual_panels();
 }

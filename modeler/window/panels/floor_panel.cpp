@@ -10,7 +10,9 @@
 #include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
+#include <QScreen>
 #include <QStyle>
+#include <algorithm>
 #include <QToolButton>
 
 namespace roundlay::window {
@@ -28,7 +30,6 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     setWidgetResizable(true);
     setAccessibleName(tr("Floors"));
     setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *content = new QWidget;
     auto *column = new QVBoxLayout(content);
     auto *form = new QFormLayout;
@@ -49,7 +50,9 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     for (QFormLayout *each : content->findChildren<QFormLayout *>())
         each->setRowWrapPolicy(QFormLayout::WrapLongRows);
     setWidget(content);
-    setMinimumWidth(content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    const int whole =
+        content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_choosers();
     connect(&desk_, &Desk::began, this, [this] { floor_ = beam_ = opening_ = 0; });
     connect(&desk_, &Desk::state_changed, this, &FloorPanel::refresh);

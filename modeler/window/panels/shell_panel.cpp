@@ -15,7 +15,9 @@
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
+#include <QScreen>
 #include <QStyle>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -28,7 +30,6 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
     setAccessibleName(tr("Shell"));
     count_->setRange(1, limits::rounds);
@@ -45,7 +46,9 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     complaint_->setWordWrap(true);
     make_fields();
     setWidget(inside);
-    setMinimumWidth(inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    const int whole =
+        inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_fields();
     connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
 }

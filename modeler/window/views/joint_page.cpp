@@ -14,6 +14,7 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
+#include <QScrollArea>
 #include <QSlider>
 #include <QStyle>
 #include <QToolButton>
@@ -63,7 +64,14 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
     } else {
         column->addStretch(1);
     }
-    column->addWidget(fields());
+    auto *low = new QScrollArea; // the window may be lower than all the fields
+    low->setWidget(fields());
+    low->setWidgetResizable(true);
+    low->setFrameShape(QFrame::NoFrame);
+    low->setFocusPolicy(Qt::NoFocus);
+    low->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    low->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    column->addWidget(low);
     playing_.setInterval(lift_every_ms);
     connect_fields();
     connect(&desk_, &Desk::began, this, [this] {
@@ -82,6 +90,8 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
 
 void JointPage::make_view() {
     view_ = new SceneView(this);
+    constexpr int least_height = 110; // the fields below it have their room too
+    view_->setMinimumHeight(least_height);
     view_->setAccessibleName(tr("Joint"));
     view_->setAccessibleDescription(tr("The logs of one corner, lifted apart"));
     connect(view_, &SceneView::picked, this, [this](int id) {

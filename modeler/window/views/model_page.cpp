@@ -131,8 +131,10 @@ QWidget *ModelPage::controls() {
     play_->setAccessibleName(tr("Play the raise"));
     play_->setToolTip(tr("Play the raise"));
     row->addWidget(play_);
+    right_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    bar_->addLayout(right_, 2);
     row = new QHBoxLayout;
-    bar_->addLayout(row, 2);
+    right_->addLayout(row, 1);
     section_ = new QComboBox;
     section_->addItems({tr("no section"), tr("from the south"), tr("from the east"), tr("from above")});
     section_->setAccessibleName(tr("Section plane"));
@@ -141,6 +143,8 @@ QWidget *ModelPage::controls() {
     cut_->setValue(slider_steps / 2);
     cut_->setEnabled(false);
     row->addWidget(cut_, 1);
+    row = new QHBoxLayout;
+    right_->addLayout(row);
     colouring_ = new QComboBox;
     colouring_->addItems({tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new")});
     colouring_->setAccessibleName(tr("Colour"));
@@ -164,12 +168,14 @@ QWidget *ModelPage::controls() {
     constexpr int slack = 100; // pixels, for the sliders
     bar->setEnabled(view_ != nullptr);
     whole_ = bar->sizeHint().width() + slack;
+    right_whole_ = right_->sizeHint().width() + bar_->contentsMargins().left() + bar_->contentsMargins().right();
     bar->setMinimumWidth(1); // the window may be narrower than all the words of its controls
     return bar;
 }
 
-/// Where there is little room the fields stand in two rows, and keep their names.
+/// Where there is little room the fields stand in two rows, or three, and keep their names.
 void ModelPage::resizeEvent(QResizeEvent *) {
+    right_->setDirection(width() >= right_whole_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     bar_->setDirection(width() >= whole_ ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 

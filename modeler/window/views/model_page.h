@@ -65,7 +65,8 @@ class ModelPage : public QWidget {
     QComboBox *colouring_, *section_;
     QCheckBox *labels_;
     QBoxLayout *bar_ = nullptr; ///< two halves of the fields below the view, beside or below each other
-    int whole_ = 0;             ///< pixels that both take
+    QBoxLayout *right_ = nullptr; ///< of the right half its two parts
+    int whole_ = 0, right_whole_ = 0; ///< pixels that both halves take, and the right one
     QTimer playing_;
 };
 
