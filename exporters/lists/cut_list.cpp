@@ -2,6 +2,7 @@
 
 #include "exporters/lists/cut_words.h"
 #include "exporters/lists/table.h"
+#include "kernel/layout/standing.h"
 #include "kernel/review/lifted.h"
 #include "kernel/trade/wood_physics.h"
 
@@ -110,6 +111,7 @@ class Collector {
                 name_of(piece.fabric),
                 piece.mark,
                 piece.bow,
+                piece.note,
                 piece.round,
                 piece.number,
                 piece.raise,
@@ -208,6 +210,9 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
                  {},
                  {},
                  order_step(shell.units).mm()};
+    const WallStanding stands = standing_in_all(layout);
+    list.rounds = layout.rounds, list.most_logs = stands.logs;
+    list.height = layout.height, list.lowest = stands.lowest, list.highest = stands.highest;
     for (const Piece &piece : layout.pieces)
         list.pieces.push_back(collector.piece_row(piece));
     for (const Model &model : layout.models)

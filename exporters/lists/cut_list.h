@@ -25,6 +25,7 @@ struct PieceRow {
     std::string tag, wall;
     std::string finish, fabric, mark; ///< in words; mark: what is written on the log
     double bow = 0;                   ///< as measured on the whole log, mm
+    std::string note;                 ///< as stated of its log
     int round = 0, number = 0, raise = 0;
     std::string like; ///< tag of the first piece that is equal
     Stick stick;
@@ -67,6 +68,8 @@ struct CutList {
     std::vector<PegRow> pegs;     ///< thick and long first
     std::vector<OrderRow> order;  ///< by section, long first
     double order_step = 0;        ///< mm
+    int rounds = 0, most_logs = 0; ///< as stated, and one on another in the walls that have most
+    double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
 
 /// Lengths are ordered in steps of this, so that the list stays short. No trim is added.

@@ -1,5 +1,8 @@
 #include "exporters/lists/level_table.h"
 
+#include "kernel/layout/standing.h"
+
+#include <algorithm>
 #include <cmath>
 
 namespace roundlay {
@@ -17,6 +20,13 @@ std::string say(double mm, UnitSystem units) {
     return print_length(Length::mm(mm), style_of(units));
 }
 
+/// Which of the round's pieces are cut from it; nothing where the round is one log.
+std::string pieces_of(const LogPlace &place) {
+    if (place.pieces == 1) return "";
+    const std::string first = std::to_string(place.first_piece);
+    return place.first_piece == place.last_piece ? first : first + " to " + std::to_string(place.last_piece);
+}
+
 std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
                        const Levelled &l, std::size_t i) {
     const LogPlace &place = l.places[i];
@@ -24,16 +34,20 @@ std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector
     const PileLog &log = pile[static_cast<std::size_t>(seat.log)];
     const auto wall = static_cast<std::size_t>(place.wall);
     constexpr int decimals = 1;
+    const auto error = [&](int top, double mm) { // an end beside an opening has no top to be level
+        return top < 0 ? Entry(std::string()) : Entry(number(mm, decimals));
+    };
     return {layout.walls[wall].name,
             number(place.round, 0),
+            pieces_of(place),
             log.mark,
             std::string(seat.butt == LogEnd::left ? "left" : "right"),
             say(log.butt_height, units),
             say(tip_height_at(log, place.length), units),
-            number(l.before.errors[i].left, decimals),
-            number(l.before.errors[i].right, decimals),
-            number(l.after.errors[i].left, decimals),
-            number(l.after.errors[i].right, decimals)};
+            error(place.left_top, l.before.errors[i].left),
+            error(place.right_top, l.before.errors[i].right),
+            error(place.left_top, l.after.errors[i].left),
+            error(place.right_top, l.after.errors[i].right)};
 }
 
 } // namespace
@@ -43,6 +57,7 @@ Table level_table(const Layout &layout, UnitSystem units, const std::vector<Pile
     Table table;
     table.columns = {{"wall", "Wall"},
                      {"round", "Round"},
+                     {"pieces", "Pieces"},
                      {"mark", "Log"},
                      {"butt", "Butt"},
                      {"butt_height", "At butt"},
@@ -56,20 +71,52 @@ Table level_table(const Layout &layout, UnitSystem units, const std::vector<Pile
     return table;
 }
 
-std::string level_words(const Levelled &l, UnitSystem units) {
-    const auto root_mean = [&](double squares) {
-        return std::sqrt(squares / (2 * static_cast<double>(l.places.size())));
-    };
+namespace {
+
+/// Root mean square over all ends that add to a top.
+double typical(const Levelled &l, double squares) {
+    int ends = 0;
+    for (const LogPlace &place : l.places) ends += (place.left_top >= 0) + (place.right_top >= 0);
+    return std::sqrt(squares / std::max(ends, 1));
+}
+
+} // namespace
+
+std::string level_words(const Levelled &l, const Layout &standing, UnitSystem units) {
     return "Level is " + say(l.log_height, units) +
            " a log, the mean of the pile. Errors are of a wall's top at its "
            "ends, + above level.\n"
            "Logs as they come: largest error " +
-           say(l.before.worst, units) + ", typical (root mean square) " +
-           say(root_mean(l.before.squares), units) + ".\n" + "Levelled: largest " +
-           say(l.after.worst, units) + ", typical " + say(root_mean(l.after.squares), units) +
+           say(l.before.worst, units) + ", typical (root mean square) " + say(typical(l, l.before.squares), units) + ".\n" +
+           "Levelled: largest " + say(l.after.worst, units) + ", typical " + say(typical(l, l.after.squares), units) +
            (l.proven ? "; no other arrangement is better.\n"
                      : "; none can be under " + say(l.least_worst, units) + ", or typically under " +
-                           say(root_mean(l.least_squares), units) + ".\n");
+                           say(typical(l, l.least_squares), units) + ".\n") +
+           "With these logs the shell stands " + height_words(standing, units) + ".\n";
+}
+
+Table level_summary(const Levelled &l, const Layout &standing) {
+    constexpr int decimals = 1;
+    const WallStanding stands = standing_in_all(standing);
+    Table table;
+    std::vector<Entry> row;
+    const auto add = [&](const char *key, Entry value) {
+        table.columns.push_back({key, ""});
+        row.push_back(std::move(value));
+    };
+    add("log_height_mm", number(l.log_height, decimals));
+    add("before_largest_mm", number(l.before.worst, decimals));
+    add("before_typical_mm", number(typical(l, l.before.squares), decimals));
+    add("after_largest_mm", number(l.after.worst, decimals));
+    add("after_typical_mm", number(typical(l, l.after.squares), decimals));
+    add("least_largest_mm", number(l.least_worst, decimals));
+    add("least_typical_mm", number(typical(l, l.proven ? l.after.squares : l.least_squares), decimals));
+    add("proven", std::string(l.proven ? "yes" : "no"));
+    add("stands_lowest_mm", number(stands.lowest, decimals));
+    add("stands_highest_mm", number(stands.highest, decimals));
+    add("height_by_rounds_mm", number(standing.height, decimals));
+    table.rows.push_back(std::move(row));
+    return table;
 }
 
 } // namespace roundlay

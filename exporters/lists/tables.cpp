@@ -128,6 +128,7 @@ Table piece_table(const CutList &list) {
                                                     {"fabric", ""},
                                                     {"mark", ""},
                                                     {"bow", ""},
+                                                    {"note", ""},
                                                     {"left_end", "left end"},
                                                     {"right_end", "right end"},
                                                     {"cuts", ""},
@@ -150,6 +151,7 @@ Table piece_table(const CutList &list) {
                           piece.fabric,
                           piece.mark,
                           piece.bow > 0 ? said(list, piece.bow) : std::string(),
+                          piece.note,
                           piece.left,
                           piece.right,
                           joined(piece.stick.cuts),
@@ -257,6 +259,11 @@ void add_wood(const CutList &list, const Sums &sums, Table &table) {
     const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
+    row("rounds", number(list.rounds, 0), "");
+    row("logs in the walls that have most", number(list.most_logs, 0), "", "half logs counted");
+    row("height by the rounds", number(list.height, mm_decimals), "mm", said(list, list.height));
+    row("height that stands, highest", number(list.highest, mm_decimals), "mm", said(list, list.highest));
+    row("height that stands, lowest", number(list.lowest, mm_decimals), "mm", said(list, list.lowest));
     row("pieces", number(static_cast<double>(list.pieces.size()), 0), "");
     row("distinct pieces", number(static_cast<double>(list.models.size()), 0), "");
     row("islands", number(sums.islands, 0), "");

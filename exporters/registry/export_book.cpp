@@ -5,6 +5,7 @@
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/tags.h"
+#include "kernel/layout/standing.h"
 #include "kernel/trade/weight.h"
 
 #include <algorithm>
@@ -25,8 +26,8 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
                                         [](const Finding &f) { return f.weight == Weight::warning; });
     std::vector<std::pair<std::string, std::string>> facts{
         {"Walls", std::to_string(job.layout.walls.size())},
-        {"Rounds", std::to_string(job.layout.rounds)},
-        {"Height", words.length(job.layout.height)},
+        {"Rounds", round_words(job.layout)},
+        {"Stands", height_words(job.layout, job.shell.units)},
         {"Logs", std::to_string(job.layout.pieces.size()) + ", " + std::to_string(job.layout.models.size()) +
                      " distinct"},
         {"Pegs", std::to_string(job.layout.pegs.size())},

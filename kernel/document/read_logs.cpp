@@ -27,7 +27,8 @@ void read_sizes(TableReader &table, LogSizes &sizes) {
 /// Measured logs come from long lists, so a log that stands there twice is more likely a slip than meant.
 void check_log_once(Reading &reading, const TableReader &table, const Shell &before, const OwnLog &log) {
     for (std::size_t i = 0; i < before.own_logs.size(); ++i) {
-        if (before.own_logs[i].wall != log.wall || before.own_logs[i].round != log.round) continue;
+        const OwnLog &other = before.own_logs[i];
+        if (other.wall != log.wall || other.round != log.round || other.piece != log.piece) continue;
         const int line = reading.place_of("log[" + std::to_string(i) + "]").line;
         reading.warning(table.place(),
                         "round " + std::to_string(log.round) + " of wall \"" + log.wall +
@@ -35,6 +36,20 @@ void check_log_once(Reading &reading, const TableReader &table, const Shell &bef
                             std::to_string(line) + ", this one counts");
         return;
     }
+}
+
+/// Logs that an opening parts lie in one straight line: what shapes them is stated of the whole round.
+constexpr const char *of_rounds[] = {"butt_height", "tip_height", "butt_width", "tip_width",     "diameter",
+                                     "butt",        "kind",       "slope",      "along",         "across",
+                                     "overhang_left", "overhang_right"};
+
+void check_of_piece(Reading &reading, const TableReader &table) {
+    for (const char *key : of_rounds)
+        if (table.states(key))
+            reading.error(table.place_of(key),
+                          "\"" + std::string(key) + "\" cannot be stated of one piece of a round, whose logs lie in "
+                          "one straight line",
+                          "it in a [[log]] without \"piece\"");
 }
 
 OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
@@ -45,12 +60,17 @@ OwnLog read_log(Reading &reading, TableReader &table, const Shell &shell) {
     table.require("round", "the round it lies in, the sill log being 1");
     // A wall that starts with a half log can end with one more than there are rounds.
     const bool in_round = table.count("round", log.round, 1, limits::rounds + 1);
+    if (int piece = 0; table.count("piece", piece, 1, limits::pieces)) {
+        log.piece = piece;
+        check_of_piece(reading, table);
+    }
     if (in_wall && in_round) check_log_once(reading, table, shell, log);
     table.text("mark", log.mark);
     read_sizes(table, log.sizes);
     read_log_notch(reading, table, log.notch);
     table.length("bow", log.bow, bounds::short_gap);
     table.choice("fabric", log.fabric, fabrics);
+    table.text("note", log.note);
     table.finish();
     return log;
 }

@@ -1,6 +1,7 @@
 #include "kernel/document/compass.h"
 #include "kernel/document/limits.h"
 #include "kernel/document/sections.h"
+#include "kernel/shell/close_plan.h"
 
 #include <algorithm>
 
@@ -49,14 +50,17 @@ std::vector<std::pair<std::string, std::string>> names_of(const Shell &shell) {
     return names;
 }
 
-Wall read_wall(Reading &reading, TableReader &table, const Shell &before) {
+/// `sound`: its way and its length are right, as far as they are stated.
+Wall read_wall(Reading &reading, TableReader &table, const Shell &before, bool &sound) {
     Wall wall;
     table.require("name", "name = \"A\"");
     if (table.text("name", wall.name)) check_tag_name(reading, table, before, wall.name, "wall");
     table.require("toward", heading_expected);
-    wall.heading = read_heading(reading, table).value_or(0);
-    table.require("length", "length = \"16 ft\", measured along its outside face");
-    table.length("length", wall.length, bounds::long_size);
+    const auto heading = read_heading(reading, table);
+    wall.heading = heading.value_or(0);
+    wall.closes = !table.states("length");
+    const bool length = table.length("length", wall.length, bounds::long_size);
+    sound = sound && heading && (length || wall.closes);
     table.length("thickness", wall.thickness, bounds::short_size);
     table.length("pitch", wall.pitch, bounds::short_size);
     table.length("log_height", wall.log_height, bounds::short_size);
@@ -104,11 +108,15 @@ void check_tag_name(Reading &reading, const TableReader &table, const Shell &bef
 
 void read_walls(Reading &reading, TableReader &document, Shell &shell) {
     document.require("wall", "one [[wall]] for each side, walking once round the outside");
+    bool sound = true;
     for (const toml::table *entry : document.entries("wall", limits::walls)) {
         const std::string path = "wall[" + std::to_string(shell.walls.size()) + "]";
         TableReader table(reading, entry, path, reading.place_of(path));
-        shell.walls.push_back(read_wall(reading, table, shell));
+        shell.walls.push_back(read_wall(reading, table, shell, sound));
     }
+    if (!sound) return; // lengths that are left out follow from right ones only
+    if (const auto fault = close_plan(shell.walls))
+        reading.error(reading.place_of("wall[" + std::to_string(fault->wall) + "]"), fault->message, fault->expected);
 }
 
 void read_partitions(Reading &reading, TableReader &document, Shell &shell) {

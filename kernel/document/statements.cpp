@@ -137,11 +137,10 @@ StatedKeys wood_keys(const Shell &shell, UnitSystem units) {
 }
 
 StatedKeys keys_of(const Wall &wall, UnitSystem units) {
-    return Stating(units)
-        .needed("name", wall.name)
-        .needed("toward", spell_heading(wall.heading))
-        .needed("length", wall.length)
-        .key("thickness", wall.thickness)
+    Stating out(units);
+    out.needed("name", wall.name).needed("toward", spell_heading(wall.heading));
+    if (!wall.closes) out.needed("length", wall.length);
+    return out.key("thickness", wall.thickness)
         .key("pitch", wall.pitch)
         .key("log_height", wall.log_height)
         .take();
@@ -158,7 +157,7 @@ StatedKeys keys_of(const Partition &wall, UnitSystem units) {
 
 StatedKeys keys_of(const OwnLog &log, UnitSystem units) {
     Stating out(units);
-    out.needed("wall", log.wall).needed("round", log.round).name("mark", log.mark);
+    out.needed("wall", log.wall).needed("round", log.round).key("piece", log.piece).name("mark", log.mark);
     state_sizes(out, log.sizes);
     out.key("kind", log.notch.kind)
         .key("slope", log.notch.slope)
@@ -166,7 +165,7 @@ StatedKeys keys_of(const OwnLog &log, UnitSystem units) {
         .key("across", log.notch.across)
         .key("overhang_left", log.notch.overhang_left)
         .key("overhang_right", log.notch.overhang_right);
-    return out.key("bow", log.bow).key("fabric", log.fabric).take();
+    return out.key("bow", log.bow).key("fabric", log.fabric).name("note", log.note).take();
 }
 
 StatedKeys keys_of(const Opening &opening, UnitSystem units) {

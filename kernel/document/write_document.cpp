@@ -27,7 +27,10 @@ void Writer::walls() {
         header("[[wall]]");
         line("name", toml_text(wall.name));
         line("toward", toml_text(spell_heading(wall.heading)));
-        line("length", wall.length);
+        if (wall.closes)
+            comment("length left out: this wall closes the plan");
+        else
+            line("length", wall.length);
         line("thickness", wall.thickness);
         line("pitch", wall.pitch);
         line("log_height", wall.log_height);
@@ -145,11 +148,13 @@ void Writer::logs() {
         header("[[log]]");
         line("wall", toml_text(log.wall));
         line("round", std::to_string(log.round));
+        if (log.piece) line("piece", std::to_string(*log.piece), "counted from the left");
         if (!log.mark.empty()) line("mark", toml_text(log.mark));
         sizes(log.sizes);
         log_notch(log.notch);
         line("bow", log.bow, "out of the line between its ends");
         if (log.fabric) line("fabric", toml_text(word(*log.fabric)));
+        if (!log.note.empty()) line("note", toml_text(log.note));
     }
 }
 

@@ -95,9 +95,9 @@ bool size_wall(const Shell &shell, std::size_t i, WallPlace &wall, Layout &layou
     return false;
 }
 
-/// Sizes of one log: its own where stated, else those of every log.
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
-    LogSizes sizes = shell.logs;
+/// What is stated of one log alone.
+LogSizes own_sizes_of(const Shell &shell, const std::string &wall, int round) {
+    LogSizes sizes;
     for (const OwnLog &own : shell.own_logs) {
         if (own.wall != wall || own.round != round) continue;
         const auto take = [](auto &to, const auto &from) {
@@ -113,13 +113,28 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
     return sizes;
 }
 
+/// Sizes of one log: its own where stated, else those of every log.
+LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
+    LogSizes sizes = own_sizes_of(shell, wall, round);
+    const auto inherit = [](auto &to, const auto &from) {
+        if (!to) to = from;
+    };
+    inherit(sizes.butt_height, shell.logs.butt_height);
+    inherit(sizes.tip_height, shell.logs.tip_height);
+    inherit(sizes.butt_width, shell.logs.butt_width);
+    inherit(sizes.tip_width, shell.logs.tip_width);
+    inherit(sizes.butt, shell.logs.butt);
+    inherit(sizes.diameter, shell.logs.diameter);
+    return sizes;
+}
+
 /// The logs of one wall, each on the one below and a gap. Both ends are stacked by the same rule, each with the
 /// heights measured there.
 class Stack {
   public:
     Stack(const Shell &shell, const Layout &layout, std::size_t wall)
         : shell_(shell), layout_(layout), index_(static_cast<int>(wall)), wall_(layout.walls[wall]), count_(layout.rounds),
-          base_((layout.pitch - shell.rounds.gap.mm()) / 2), gap_(wall_.pitch - wall_.log_height),
+          gap_(wall_.pitch - wall_.log_height),
           top_(count_ * wall_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {}
 
     std::vector<Course> courses() {
@@ -145,10 +160,13 @@ class Stack {
         const CornerReach right = reach_of(shell_, layout_, index_, c.round, wall_.meetings.size() - 1);
         c.x_datum = left.tip - std::abs(left.skew) * wall_.thickness / 2;
         c.x_far = right.tip + std::abs(right.skew) * wall_.thickness / 2;
-        const LogSizes sizes = sizes_of(shell_, wall_.name, c.round);
+        const LogSizes own = own_sizes_of(shell_, wall_.name, c.round), sizes = sizes_of(shell_, wall_.name, c.round);
         c.butt_at_datum = sizes.butt ? *sizes.butt == LogEnd::left : c.round % 2 == 1;
-        const auto &datum_height = c.butt_at_datum ? sizes.butt_height : sizes.tip_height;
-        const auto &far_height = c.butt_at_datum ? sizes.tip_height : sizes.butt_height;
+        const bool sill = all_.empty();
+        const auto butt_height = height_of(kind, sill, own.butt_height, shell_.logs.butt_height);
+        const auto tip_height = height_of(kind, sill, own.tip_height, shell_.logs.tip_height);
+        const auto &datum_height = c.butt_at_datum ? butt_height : tip_height;
+        const auto &far_height = c.butt_at_datum ? tip_height : butt_height;
         const auto &datum_width = c.butt_at_datum ? sizes.butt_width : sizes.tip_width;
         const auto &far_width = c.butt_at_datum ? sizes.tip_width : sizes.butt_width;
         const Course *below = all_.empty() ? nullptr : &all_.back();
@@ -157,26 +175,30 @@ class Stack {
         all_.push_back(c);
     }
 
-    /// How high a log of this kind is where nothing else is stated. A log on the foundation takes up what its
-    /// wall's height differs from the shell's; a half log is what is left up to the next seam.
-    double nominal_height(LogKind kind, bool sill) const {
-        if (kind == LogKind::half_finish) return wall_.pitch / 2 - gap_;
-        if (kind == LogKind::half_start) return base_ - wall_.pitch / 2 + wall_.log_height / 2;
-        return sill ? base_ + wall_.log_height / 2 : wall_.log_height;
+    double nominal_height(LogKind kind, bool sill) const { return nominal_log_height(shell_, layout_, wall_, kind, sill); }
+
+    /// A log's own height is what it was measured to be. What is stated of every log is stated of whole ones: a half log
+    /// is one of them sawn in two.
+    std::optional<double> height_of(LogKind kind, bool sill, const std::optional<Length> &own,
+                                    const std::optional<Length> &every) const {
+        if (own) return own->mm();
+        if (!every) return {};
+        return kind == LogKind::full ? every->mm()
+                                     : half_of_log(nominal_height(kind, sill), wall_.log_height, every->mm());
     }
 
-    Section section(LogKind kind, const Course *below, double x, const std::optional<Length> &height,
+    Section section(LogKind kind, const Course *below, double x, const std::optional<double> &height,
                     const std::optional<Length> &width) const {
         Section s;
         s.low = below ? below->high(x) + gap_ : 0;
-        // A half log is half of a log of the stated height: it loses as much as a full one differs.
-        const double half = kind == LogKind::full ? 0 : wall_.log_height - nominal_height(kind, !below);
-        s.high = s.low + (height ? height->mm() - half : nominal_height(kind, !below));
+        s.high = s.low + (height ? *height : nominal_height(kind, !below));
         s.width = width ? width->mm() : wall_.thickness;
         s.centre = (s.low + s.high) / 2;
-        const double whole = wall_.log_height / 2;
-        if (kind == LogKind::half_start || (kind == LogKind::full && !below && !height)) s.centre = s.high - whole;
-        if (kind == LogKind::half_finish) s.centre = s.low + whole;
+        // The middle of the log that a half one was sawn from lies past its sawn face, whatever it was measured to be.
+        const double sawn_off = wall_.log_height / 2 - nominal_height(kind, !below);
+        if (kind == LogKind::half_start) s.centre = s.low - sawn_off;
+        if (kind == LogKind::half_finish) s.centre = s.high + sawn_off;
+        if (kind == LogKind::full && !below && !height) s.centre = s.high - wall_.log_height / 2;
         return s;
     }
 
@@ -203,7 +225,7 @@ class Stack {
     int index_;
     const WallPlace &wall_;
     int count_;
-    double base_, gap_, top_;
+    double gap_, top_;
     bool level_;
     std::vector<Course> all_;
 };
@@ -243,7 +265,7 @@ bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &
         for (std::size_t w = 0; w < layout.walls.size(); ++w)
             found = found || (layout.walls[w].name == own.wall && own.round >= 1 &&
                               own.round <= static_cast<int>(courses[w].size()));
-        if (found) continue;
+        if (found) continue; // which pieces a round has is seen when they are cut
         layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
                                    "sizes are stated for a log that this shell does not have; rounds count from 1",
                                    subject("log", i, "round")});
@@ -253,6 +275,15 @@ bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &
 }
 
 } // namespace
+
+double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind, bool sill) {
+    const double base = (layout.pitch - shell.rounds.gap.mm()) / 2, gap = wall.pitch - wall.log_height;
+    if (kind == LogKind::half_finish) return wall.pitch / 2 - gap;
+    if (kind == LogKind::half_start) return base - wall.pitch / 2 + wall.log_height / 2;
+    return sill ? base + wall.log_height / 2 : wall.log_height;
+}
+
+double half_of_log(double nominal_half, double nominal_log, double log) { return nominal_half + (log - nominal_log) / 2; }
 
 std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &layout) {
     const Resolved r = resolve(shell, layout);

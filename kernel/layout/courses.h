@@ -41,4 +41,12 @@ struct Course {
 /// Walls must be placed. On an error the result is empty.
 std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &layout);
 
+/// How high a log is where nothing is stated of it. A log on the foundation takes up what its wall's height differs from
+/// the shell's; a half log is what is left up to the next seam.
+double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind, bool sill);
+
+/// Of a log sawn in two, where a half of the wall's own logs is `nominal_half` high: what the whole one has more, each half
+/// has the half of.
+double half_of_log(double nominal_half, double nominal_log, double log);
+
 } // namespace roundlay

@@ -5,6 +5,8 @@
 #include "kernel/layout/models.h"
 #include "kernel/layout/pegs.h"
 #include "kernel/layout/plan.h"
+#include "kernel/layout/sliver_advice.h"
+#include "kernel/layout/standing.h"
 #include "kernel/layout/steps.h"
 
 #include <algorithm>
@@ -73,7 +75,10 @@ const Frame &part_frame(const Layout &layout, int part) {
     return floor ? floor->frame : layout.walls[static_cast<std::size_t>(part)].frame;
 }
 
-Layout lay_out(const Shell &shell) {
+namespace {
+
+/// `advises`: what a warning says would mend it is tried first, by laying the shell out so.
+Layout laid_out(const Shell &shell, bool advises) {
     Layout layout;
     layout.name = shell.name;
     lay_out_plan(shell, layout);
@@ -86,7 +91,7 @@ Layout lay_out(const Shell &shell) {
         notches.empty())
         return layout;
     warn_of_steps(shell, layout, courses);
-    warn_of_slivers(shell, layout, courses);
+    const auto slivers = warn_of_slivers(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);
     if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans) || !lay_out_bores(shell, layout, spans) ||
         !lay_out_pegs(shell, layout, spans)) {
@@ -96,7 +101,13 @@ Layout lay_out(const Shell &shell) {
     sort_bores(layout);
     group_models(layout);
     order_raise(layout, centres_of(layout, spans));
+    check_level_top(shell, layout);
+    if (advises) advise_on_slivers(shell, layout, slivers, [](const Shell &other) { return laid_out(other, false); });
     return layout;
 }
+
+} // namespace
+
+Layout lay_out(const Shell &shell) { return laid_out(shell, true); }
 
 } // namespace roundlay

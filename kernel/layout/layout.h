@@ -54,6 +54,7 @@ struct Piece {
     Fabric fabric = Fabric::newly_cut;
     std::string mark;          ///< what is written on its log, in the yard or in the house it lies in
     double bow = 0;            ///< as measured on the whole log
+    std::string note;          ///< as stated of its log
     int model = 0;             ///< index into Layout::models: equal pieces share one
 };
 

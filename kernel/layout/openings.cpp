@@ -11,9 +11,6 @@ namespace roundlay {
 
 namespace {
 
-/// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
-constexpr double least_left_over = 50;
-
 /// A groove for a spline, at most. Common practice, no source.
 constexpr double deepest_groove = 100;
 
@@ -236,7 +233,8 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
     return cuts;
 }
 
-void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+    std::vector<Sliver> slivers;
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (const Course &course : courses[w])
             for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
@@ -249,13 +247,14 @@ void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::
                 const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;
                 const double left = std::max(0.0, over ? left_over : left_under);
+                slivers.push_back({layout.findings.size(), left});
                 layout.findings.push_back(
                     {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
                      name_of(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
-                         (over ? "over it; raise its top by " : "under it; lower its sill by ") +
-                         say(shell, left) + " to the seam, or leave at least " + say(shell, least_left_over),
+                         (over ? "over" : "under") + " it, where at least " + say(shell, least_left_over) + " should stay",
                      subject("opening", cut.opening, over ? "height" : "sill")});
             }
+    return slivers;
 }
 
 } // namespace roundlay

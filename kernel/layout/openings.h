@@ -30,8 +30,16 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
 /// Checks what is cut for frames; adds findings, true when it can be.
 bool check_trim(const Shell &shell, Layout &layout);
 
-/// Wood left over or under an opening thinner than `least_left_over` is warned of.
-void warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+/// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
+inline constexpr double least_left_over = 50;
+
+struct Sliver {
+    std::size_t finding = 0; ///< index into Layout::findings
+    double left = 0;         ///< wood over or under the opening
+};
+
+/// Wood left over or under an opening thinner than `least_left_over` is warned of. What would mend it: see sliver_advice.h.
+std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
 
 /// What people call an opening: its name, else "window 2 in wall A".
 std::string name_of(const Shell &shell, std::size_t opening);

@@ -146,17 +146,23 @@ class CourseCutter {
         return s;
     }
 
-    /// What a person stated of the log as it is; where it is stated twice, the later counts.
+    /// What a person stated of the log as it is; where it is stated twice, the later counts. What is stated of a piece
+    /// goes before what is stated of its round.
     void note_own(Piece &p) const {
         if (shell_.notch.kind == NotchKind::saddle) p.finish = Finish::peeled;
         if (shell_.logs.finish) p.finish = *shell_.logs.finish;
-        for (const OwnLog &own : shell_.own_logs) {
-            if (own.wall != place_.name || own.round != course_.round) continue;
-            if (own.sizes.finish) p.finish = *own.sizes.finish;
-            if (own.fabric) p.fabric = *own.fabric;
-            if (own.bow) p.bow = own.bow->mm();
-            if (!own.mark.empty()) p.mark = own.mark;
-        }
+        for (const bool of_piece : {false, true})
+            for (const OwnLog &own : shell_.own_logs)
+                if (own.wall == place_.name && own.round == course_.round && own.piece.has_value() == of_piece &&
+                    own.piece.value_or(p.number) == p.number)
+                    note(p, own);
+    }
+    static void note(Piece &p, const OwnLog &own) {
+        if (own.sizes.finish) p.finish = *own.sizes.finish;
+        if (own.fabric) p.fabric = *own.fabric;
+        if (own.bow) p.bow = own.bow->mm();
+        if (!own.mark.empty()) p.mark = own.mark;
+        if (!own.note.empty()) p.note = own.note;
     }
 
     PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {
@@ -302,6 +308,23 @@ class CourseCutter {
     int number_ = 0;
 };
 
+/// What is stated of a piece that a round does not have would vanish in silence.
+void check_own_pieces(const Shell &shell, Layout &layout) {
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
+        const OwnLog &own = shell.own_logs[i];
+        if (!own.piece) continue;
+        const auto count = std::ranges::count_if(layout.pieces, [&](const Piece &p) {
+            return p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+        });
+        if (*own.piece <= count) continue;
+        layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
+                                   "something is stated of piece " + std::to_string(*own.piece) + ", but this round has " +
+                                       std::to_string(count) + (count == 1 ? " piece" : " pieces") +
+                                       ", counted from the left",
+                                   subject("log", i, "piece")});
+    }
+}
+
 } // namespace
 
 std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout &layout,
@@ -312,6 +335,7 @@ std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout 
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (std::size_t k = 0; k < courses[w].size(); ++k)
             all[w].push_back(CourseCutter(shell, layout, courses, notches, parts, static_cast<int>(w), k).cut());
+    check_own_pieces(shell, layout);
     return all;
 }
 

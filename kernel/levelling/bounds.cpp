@@ -8,15 +8,25 @@ namespace roundlay {
 
 namespace {
 
+/// An end beside an opening adds to no top.
+Excess counted(const Stacks &stacks, std::size_t place, const Seat &seat) {
+    Excess e = stacks.excess(static_cast<int>(place), seat);
+    if (stacks.places()[place].left_top < 0) e.left = 0;
+    if (stacks.places()[place].right_top < 0) e.right = 0;
+    return e;
+}
+
 /// The mildest that a log can be, over all places it fits.
 LevelBounds mildest(const Stacks &stacks, int log) {
     constexpr double unknown = std::numeric_limits<double>::infinity();
     LevelBounds least{unknown, unknown};
     for (std::size_t place = 0; place < stacks.places().size(); ++place) {
         if (!stacks.fits(log, static_cast<int>(place))) continue;
-        const Excess e = stacks.excess(static_cast<int>(place), {log, LogEnd::left});
-        least.squares = std::min(least.squares, (e.left * e.left + e.right * e.right) / 4);
-        least.worst = std::min(least.worst, std::max(std::abs(e.left), std::abs(e.right)) / 2);
+        for (const LogEnd butt : {LogEnd::left, LogEnd::right}) {
+            const Excess e = counted(stacks, place, {log, butt});
+            least.squares = std::min(least.squares, (e.left * e.left + e.right * e.right) / 4);
+            least.worst = std::min(least.worst, std::max(std::abs(e.left), std::abs(e.right)) / 2);
+        }
     }
     return least;
 }

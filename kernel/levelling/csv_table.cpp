@@ -1,161 +1,149 @@
 #include "kernel/levelling/csv_table.h"
 
+#include "kernel/levelling/csv_header.h"
+#include "kernel/levelling/csv_text.h"
+
 #include <algorithm>
+#include <charconv>
 
 namespace roundlay {
 
 namespace {
 
-char separator_of(std::string_view text) {
-    const std::string_view first = text.substr(0, text.find('\n'));
-    char best = ',';
-    for (const char c : {';', '\t'})
-        if (std::count(first.begin(), first.end(), c) > std::count(first.begin(), first.end(), best))
-            best = c;
-    return best;
-}
-
-std::string trimmed(std::string_view text) {
-    const auto blank = [](char c) { return c == ' ' || c == '\t' || c == '\r'; };
-    while (!text.empty() && blank(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && blank(text.back()))
-        text.remove_suffix(1);
-    return std::string(text);
-}
-
-std::string listed(const std::vector<std::string> &names) {
-    std::string text;
-    for (const std::string &name : names)
-        text += (text.empty() ? "" : ", ") + name;
+std::string lower(std::string text) {
+    for (char &c : text)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     return text;
 }
 
-/// Reads one CSV text from the front.
-class Splitter {
-  public:
-    Splitter(std::string_view text, std::vector<CsvProblem> &problems)
-        : text_(text), separator_(separator_of(text)), problems_(problems) {}
+std::string joined(const std::vector<std::string> &names) {
+    std::string text;
+    for (const std::string &name : names) text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
 
-    std::vector<CsvRow> rows() {
-        while (at_ < text_.size())
-            take_row();
-        return std::move(rows_);
-    }
-
-  private:
-    void take_row() {
-        CsvRow row{line_, {}};
-        bool more = true;
-        while (more) {
-            row.cells.push_back(take_cell());
-            more = at_ < text_.size() && text_[at_] == separator_;
-            if (at_ < text_.size()) line_ += text_[at_++] == '\n';
-        }
-        if (row.cells.size() > 1 || !trimmed(row.cells.front()).empty()) rows_.push_back(std::move(row));
-    }
-
-    std::string take_cell() {
-        std::size_t start = at_;
-        while (start < text_.size() && text_[start] == ' ')
-            ++start;
-        if (start < text_.size() && text_[start] == '"') return at_ = start, take_quoted();
-        const std::size_t end =
-            std::min(text_.find_first_of(std::string("\n") + separator_, at_), text_.size());
-        const std::string_view cell = text_.substr(at_, end - at_);
-        at_ = end;
-        return std::string(cell);
-    }
-
-    /// `5 1/2"` is an inch mark, not a quote: only a quote at a cell's start counts, and it is doubled
-    /// inside.
-    std::string take_quoted() {
-        const int opened = line_;
-        std::string cell;
-        for (++at_; at_ < text_.size(); ++at_) {
-            if (text_[at_] != '"') {
-                line_ += text_[at_] == '\n';
-                cell += text_[at_];
-            } else if (at_ + 1 < text_.size() && text_[at_ + 1] == '"') {
-                cell += text_[++at_];
-            } else {
-                at_ = std::min(text_.find_first_of(std::string("\n") + separator_, at_), text_.size());
-                return cell;
-            }
-        }
-        problems_.push_back({opened, "a quote that opens here is never closed"});
-        return cell;
-    }
-
-    std::string_view text_;
-    char separator_;
-    std::vector<CsvProblem> &problems_;
-    std::vector<CsvRow> rows_;
-    std::size_t at_ = 0;
-    int line_ = 1;
-};
+std::string names_of(const std::vector<CsvColumn> &known) {
+    std::vector<std::string> names;
+    for (const CsvColumn &column : known) names.push_back(column.key);
+    return joined(names);
+}
 
 } // namespace
 
-std::vector<CsvRow> split_csv(std::string_view text, std::vector<CsvProblem> &problems) {
-    constexpr std::string_view mark = "\xef\xbb\xbf"; // spreadsheets put it in front of UTF-8
-    if (text.starts_with(mark)) text.remove_prefix(mark.size());
-    if (text.find('\0') != std::string_view::npos) {
-        problems.push_back({1, "this is no text; expected CSV with a header line"});
-        return {};
-    }
-    return Splitter(text, problems).rows();
-}
-
-CsvTable::CsvTable(std::string_view text, const std::vector<std::string> &known, std::size_t needed,
-                   std::vector<CsvProblem> &problems)
-    : rows_(split_csv(text, problems)), problems_(&problems) {
-    if (rows_.empty()) {
-        problems.push_back({1, "there is no header line; expected the columns " + listed(known)});
+CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report) : report_(&report) {
+    const auto text = csv_text(bytes);
+    if (!text) {
+        report.problem(1, "text", "this is no text; expected CSV with a header line");
         return;
     }
-    for (const std::string &cell : rows_.front().cells) {
-        const std::string name = trimmed(cell);
-        if (std::find(known.begin(), known.end(), name) == known.end())
-            problem(0, "the column \"" + name + "\" is not known; the columns are " + listed(known));
-        else if (std::find(columns_.begin(), columns_.end(), name) != columns_.end())
-            problem(0, "the column \"" + name + "\" stands there twice");
-        columns_.push_back(name);
+    CsvLayout layout = csv_layout(*text, known);
+    if (layout.split.unclosed > 0)
+        report.problem(layout.split.unclosed, "quote", "a quote that opens here is never closed");
+    if (layout.split.rows.size() <= layout.header) {
+        report.problem(1, "header", "there is no header line; expected the columns " + names_of(known));
+        return;
     }
-    for (std::size_t i = 0; i < needed; ++i)
-        if (std::find(columns_.begin(), columns_.end(), known[i]) == columns_.end())
-            problem(0, "the column \"" + known[i] + "\" is missing");
-    rows_.erase(rows_.begin());
+    commas_ = layout.commas;
+    header_ = layout.split.rows[layout.header];
+    read_headings(known);
+    take_rows(std::move(layout.split.rows), layout.header, known);
+}
+
+void CsvTable::read_headings(const std::vector<CsvColumn> &known) {
+    std::vector<std::string> left_out;
+    for (const std::string &cell : header_.cells) {
+        CsvHeading heading = heading_of(cell);
+        const CsvColumn *column = column_named(known, heading.key);
+        if (!column && !heading.key.empty()) left_out.push_back("\"" + trimmed(cell) + "\"");
+        heading.key = column ? column->key : "";
+        if (column && has(column->key))
+            report_->problem(header_.line, "twice " + column->key,
+                             "the column \"" + column->key + "\" stands there twice");
+        headings_.push_back(heading);
+    }
+    for (const CsvColumn &column : known)
+        if (column.needed && !has(column.key))
+            report_->problem(header_.line, "missing " + column.key, "the column \"" + column.key + "\" is missing");
+    if (left_out.empty()) return;
+    report_->notice(header_.line, "left out, as they are not known here: the columns " + joined(left_out) +
+                                      "; known are " + names_of(known));
+}
+
+/// A mark may begin with #: then its row has all that a log needs.
+bool CsvTable::is_log(const CsvRow &remark, const std::vector<CsvColumn> &known) const {
+    const std::string first = trimmed(remark.cells.front());
+    if (headings_.empty() || headings_.front().key != "mark" || first.size() < 2 || first[1] == ' ' || first[1] == '#')
+        return false;
+    return std::ranges::all_of(known, [&](const CsvColumn &column) {
+        const std::size_t at = column_of(column.key);
+        return !column.needed || (at < remark.cells.size() && !trimmed(remark.cells[at]).empty());
+    });
+}
+
+void CsvTable::take_rows(std::vector<CsvRow> rows, std::size_t header, const std::vector<CsvColumn> &known) {
+    std::vector<std::string> above, marks;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        CsvRow &row = rows[i];
+        if (i < header && !row.remark) above.push_back(std::to_string(row.line));
+        if (i <= header) continue;
+        if (row.remark && is_log(row, known)) marks.push_back(std::to_string(row.line));
+        if (!row.remark || is_log(row, known)) rows_.push_back(std::move(row));
+    }
+    if (!above.empty()) report_->notice(header_.line, "left out above the header: line " + joined(above));
+    if (!marks.empty())
+        report_->notice(header_.line, "taken for logs whose mark begins with #: line " + joined(marks) +
+                                          "; a blank behind the # makes a comment of a line");
+}
+
+std::size_t CsvTable::column_of(const std::string &key) const {
+    return static_cast<std::size_t>(std::ranges::find(headings_, key, &CsvHeading::key) - headings_.begin());
 }
 
 std::string CsvTable::cell(std::size_t row, const std::string &column) const {
-    const auto at = std::find(columns_.begin(), columns_.end(), column) - columns_.begin();
+    const std::size_t at = column_of(column);
     const auto &cells = rows_[row].cells;
-    return static_cast<std::size_t>(at) < cells.size() ? trimmed(cells[static_cast<std::size_t>(at)])
-                                                       : std::string();
+    return at < cells.size() && at < headings_.size() ? trimmed(cells[at]) : std::string();
 }
 
-std::optional<double> CsvTable::length(std::size_t row, const std::string &column, double most,
+std::string CsvTable::word(std::size_t row, const std::string &column) const {
+    return lower(cell(row, column));
+}
+
+std::string CsvTable::told(const std::string &column, const CsvFault &fault, const std::string &text) const {
+    const std::string message = column + " \"" + text + "\" " + (fault.kind == CsvFault::unreadable ? "is no length: " : "") +
+                                fault.message;
+    if (fault.kind != CsvFault::no_unit) return message;
+    return message + "; write it behind the number, or once for all into the header: \"" + column + " (mm)\"";
+}
+
+std::optional<double> CsvTable::length(std::size_t row, const std::string &column, const CsvBounds &bounds,
                                        bool needed) const {
     const std::string text = cell(row, column);
     if (text.empty()) {
-        if (needed) problem(row, column + " is missing");
+        if (needed) problem(row, "empty " + column, column + " is missing");
         return {};
     }
-    const auto read = parse_length(text);
-    if (const auto *error = std::get_if<MeasureError>(&read)) {
-        problem(row, column + " \"" + text + "\": " + error->message + "; expected " + error->expected);
-        return {};
-    }
-    const double mm = std::get<Length>(read).mm();
-    if (mm > 0 && mm <= most) return mm;
-    problem(row, column + " \"" + text + "\" is out of bounds; expected a length over 0 and up to " +
-                     print_length(Length::mm(most), {}));
+    const auto read = length_in(text, headings_[column_of(column)].unit, bounds, commas_);
+    if (const double *mm = std::get_if<double>(&read)) return *mm;
+    const CsvFault &fault = std::get<CsvFault>(read);
+    problem(row, column + std::to_string(fault.kind), told(column, fault, text));
     return {};
 }
 
-void CsvTable::problem(std::size_t row, const std::string &message) const {
-    problems_->push_back({row < rows_.size() ? rows_[row].line : 1, message});
+std::optional<int> CsvTable::count(std::size_t row, const std::string &column, int most, const char *expected) const {
+    std::string text = cell(row, column);
+    if (text.empty()) return {};
+    const std::string written = text;
+    if (text.ends_with(".0") || text.ends_with(",0")) text.resize(text.size() - 2);
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error == std::errc() && end == text.data() + text.size() && value >= 1 && value <= most) return value;
+    problem(row, "no " + column, column + " \"" + written + "\" is none; expected " + expected);
+    return {};
+}
+
+void CsvTable::problem(std::size_t row, const std::string &kind, const std::string &message) const {
+    report_->problem(row < rows_.size() ? rows_[row].line : std::max(1, header_.line), kind, message);
 }
 
 } // namespace roundlay

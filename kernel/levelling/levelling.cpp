@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace roundlay {
 
@@ -48,29 +47,6 @@ std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlac
 
 } // namespace
 
-std::vector<LogPlace> log_places(const Layout &layout) {
-    struct Reach {
-        double from = 0, to = 0;
-        LogKind kind = LogKind::full;
-    };
-    std::map<std::pair<int, int>, Reach> reaches; // by round, wall
-    for (const Piece &piece : layout.pieces) {
-        if (piece.timber >= 0) continue;
-        const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
-        const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
-        const auto [at, is_new] =
-            reaches.emplace(std::pair(piece.round, piece.wall), Reach{from, to, piece.log});
-        if (is_new) continue;
-        at->second.from = std::min(at->second.from, from);
-        at->second.to = std::max(at->second.to, to);
-    }
-    std::vector<LogPlace> places;
-    for (const auto &[key, reach] : reaches)
-        places.push_back(
-            {key.second, key.first, reach.to - reach.from, reach.kind == LogKind::full ? 1 : 0.5});
-    return places;
-}
-
 double tip_height_at(const PileLog &log, double length) {
     return along(log.butt_height, log.tip_height, log.length, length);
 }
@@ -84,17 +60,19 @@ Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlac
                      std::vector<Seat> seats, double log_height) {
     const Stacks stacks(pile, places, log_height);
     Arrangement result;
-    result.errors.resize(places.size());
-    for (std::size_t wall = 0; wall < stacks.walls(); ++wall) {
-        EndErrors top;
-        for (const int place : stacks.column(wall)) {
-            const Excess e = stacks.excess(place, seats[static_cast<std::size_t>(place)]);
-            top.left += e.left, top.right += e.right;
-            result.errors[static_cast<std::size_t>(place)] = top;
-            result.worst = std::max({result.worst, std::abs(top.left), std::abs(top.right)});
-        }
-        result.squares += stacks.squares(wall, seats);
+    std::vector<double> tops(stacks.tops());
+    const auto add = [&](int top, double excess) {
+        if (top < 0) return 0.0;
+        double &error = tops[static_cast<std::size_t>(top)];
+        error += excess;
+        result.worst = std::max(result.worst, std::abs(error));
+        return error;
+    };
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Excess e = stacks.excess(static_cast<int>(i), seats[i]);
+        result.errors.push_back({add(places[i].left_top, e.left), add(places[i].right_top, e.right)});
     }
+    result.squares = stacks.squares(seats);
     result.seats = std::move(seats);
     return result;
 }

@@ -16,16 +16,27 @@
 
 namespace roundlay {
 
-/// Where a log of the shell lies, right through the wall.
+/// Where a log of the pile lies: right through the wall, or in one of the pieces that openings part a round into, or in all
+/// of them one behind another.
 struct LogPlace {
     int wall = 0, round = 1;
-    double length = 0; ///< mm, blank
+    double length = 0; ///< mm, blank: of all its pieces, with a saw cut between them
     double share = 1;  ///< of the log's height that counts: half of a half log's
+    /// Which running tops its two ends add their heights to: those of the wall's ends, or of a stack of islands. -1: an end
+    /// beside an opening, which nothing lies on but what spans the opening.
+    int left_top = -1, right_top = -1;
+    int first_piece = 1, last_piece = 1, pieces = 1; ///< of so many in the round
+    double less = 0; ///< mm: a half log is so much lower than its share, for the gap between the two halves
     bool operator==(const LogPlace &) const = default;
 };
 
-/// One for each wall and round, by round, then wall.
-std::vector<LogPlace> log_places(const Layout &layout);
+/// A log that is cut in two loses this. Common practice, no source.
+inline constexpr double saw_cut = 10;
+
+/// By round, then wall, then from the left. Where openings part a round, its pieces are cut from one log where the pile has
+/// logs enough that are long enough, and else each from its own. A sentence where neither goes.
+std::variant<std::vector<LogPlace>, std::string> log_places(const Shell &shell, const Layout &layout,
+                                                            const std::vector<PileLog> &pile);
 
 /// A log in a place.
 struct Seat {
@@ -34,7 +45,7 @@ struct Seat {
     bool operator==(const Seat &) const = default;
 };
 
-/// Of a wall's top after a log was laid, mm over (+) or under (-) a level top.
+/// Of a wall's top after a log was laid, mm over (+) or under (-) a level top; 0 at an end that adds to no top.
 struct EndErrors {
     double left = 0, right = 0;
 };

@@ -2,7 +2,7 @@
 
 #include "kernel/levelling/csv_table.h"
 
-#include <charconv>
+#include <algorithm>
 #include <map>
 
 namespace roundlay {
@@ -10,64 +10,84 @@ namespace roundlay {
 namespace {
 
 constexpr std::size_t most_rows = 2000;
-constexpr double longest = 30'000; // mm: no log
-constexpr double thickest = 2'000; // mm
-constexpr int most_rounds = 1000;
+constexpr std::size_t most_letters = 200; ///< of a mark or a note, as a document takes them
+constexpr int most_rounds = 501, most_pieces = 501;
+
+/// mm. The lower ones tell "1,250" apart from 1.250, which no log is.
+constexpr CsvBounds log_length{300, 30'000}, thickness{20, 2'000}, out_of_line{0, 2'000};
 
 void check_count(const CsvTable &table) {
     if (table.rows() > most_rows)
-        table.problem(most_rows, "there are more than " + std::to_string(most_rows) + " logs");
+        table.problem(most_rows, "count", "there are more than " + std::to_string(most_rows) + " logs");
+}
+
+std::string letters(const CsvTable &table, std::size_t row, const std::string &column) {
+    std::string text = table.cell(row, column);
+    std::ranges::replace(text, '\n', ' ');
+    std::ranges::replace(text, '\t', ' ');
+    const auto count = std::ranges::count_if(text, [](char c) { return (c & 0xC0) != 0x80; });
+    if (static_cast<std::size_t>(count) > most_letters)
+        table.problem(row, "long " + column, column + " is longer than " + std::to_string(most_letters) + " letters");
+    return text;
 }
 
 PileLog pile_log(const CsvTable &table, std::size_t row) {
     PileLog log;
-    log.mark = table.cell(row, "mark");
-    if (log.mark.empty()) table.problem(row, "mark is missing; it is what tells one log from another");
-    log.length = table.length(row, "length", longest, true).value_or(0);
-    log.butt_height = table.length(row, "butt_height", thickest, true).value_or(0);
-    log.tip_height = table.length(row, "tip_height", thickest, true).value_or(0);
-    log.butt_width = table.length(row, "butt_width", thickest, false);
-    log.tip_width = table.length(row, "tip_width", thickest, false);
+    log.mark = letters(table, row, "mark");
+    if (log.mark.empty()) table.problem(row, "empty mark", "mark is missing; it is what tells one log from another");
+    log.length = table.length(row, "length", log_length, true).value_or(0);
+    log.butt_height = table.length(row, "butt_height", thickness, true).value_or(0);
+    log.tip_height = table.length(row, "tip_height", thickness, true).value_or(0);
+    log.butt_width = table.length(row, "butt_width", thickness, false);
+    log.tip_width = table.length(row, "tip_width", thickness, false);
     return log;
 }
 
-int round_of(const CsvTable &table, std::size_t row) {
-    const std::string text = table.cell(row, "round");
-    int round = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), round);
-    if (error != std::errc() || end != text.data() + text.size() || round < 1 || round > most_rounds)
-        table.problem(row, "round \"" + text + "\" is not a round; expected 1 (the sill log) and up");
-    return round;
+template <typename T> using Words = std::vector<std::pair<const char *, T>>;
+
+template <typename T>
+std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::string &column, const Words<T> &words) {
+    const std::string text = table.word(row, column);
+    std::string expected;
+    for (const auto &[word, value] : words) {
+        if (text == word) return value;
+        if (std::string(word).size() > 1) expected += (expected.empty() ? "" : ", ") + std::string(word);
+    }
+    if (!text.empty())
+        table.problem(row, "no " + column, column + " \"" + table.cell(row, column) + "\" is not known; expected " + expected);
+    return {};
 }
 
-struct Ends {
-    double left = 0, right = 0;
-};
-
-std::optional<LogEnd> butt_of(const CsvTable &table, std::size_t row, Ends height, Ends width) {
-    const std::string text = table.cell(row, "butt");
-    if (text == "left") return LogEnd::left;
-    if (text == "right") return LogEnd::right;
-    if (!text.empty()) table.problem(row, "butt \"" + text + "\" is not known; expected left or right");
-    return height.left * width.left >= height.right * width.right ? LogEnd::left : LogEnd::right;
+/// One end without the other is a slip.
+void check_both(const CsvTable &table, std::size_t row, const char *name, const std::optional<double> &left,
+                const std::optional<double> &right) {
+    if (left.has_value() == right.has_value()) return;
+    const std::string missing = std::string(left ? "right_" : "left_") + name;
+    if (table.cell(row, missing).empty()) table.problem(row, "empty " + missing, missing + " is missing");
 }
 
-OwnLog recorded_log(const CsvTable &table, std::size_t row) {
-    OwnLog log;
+RecordedLog recorded_log(const CsvTable &table, std::size_t row) {
+    RecordedLog log;
+    log.line = table.line(row);
     log.wall = table.cell(row, "wall");
-    if (log.wall.empty()) table.problem(row, "wall is missing");
-    log.round = round_of(table, row);
-    log.mark = table.cell(row, "mark");
-    const Ends height{table.length(row, "left_height", thickest, true).value_or(0),
-                      table.length(row, "right_height", thickest, true).value_or(0)};
-    const auto left = table.length(row, "left_width", thickest, false),
-               right = table.length(row, "right_width", thickest, false);
-    log.sizes.butt = butt_of(table, row, height, {left.value_or(1), right.value_or(1)});
-    const bool turned = log.sizes.butt == LogEnd::right;
-    log.sizes.butt_height = Length::mm(turned ? height.right : height.left);
-    log.sizes.tip_height = Length::mm(turned ? height.left : height.right);
-    if (const auto butt = turned ? right : left) log.sizes.butt_width = Length::mm(*butt);
-    if (const auto tip = turned ? left : right) log.sizes.tip_width = Length::mm(*tip);
+    if (log.wall.empty()) table.problem(row, "empty wall", "wall is missing");
+    if (table.cell(row, "round").empty()) table.problem(row, "empty round", "round is missing");
+    log.round = table.count(row, "round", most_rounds, "1 (the sill log) and up").value_or(1);
+    log.piece = table.count(row, "piece", most_pieces, "1 (the leftmost) and up");
+    log.mark = letters(table, row, "mark");
+    log.note = letters(table, row, "note");
+    for (const auto &[column, into] : {std::pair("left_height", &log.left_height), std::pair("right_height", &log.right_height),
+                                       std::pair("left_width", &log.left_width), std::pair("right_width", &log.right_width),
+                                       std::pair("diameter", &log.diameter)})
+        *into = table.length(row, column, thickness, false);
+    log.bow = table.length(row, "bow", out_of_line, false);
+    check_both(table, row, "height", log.left_height, log.right_height);
+    check_both(table, row, "width", log.left_width, log.right_width);
+    log.butt = chosen<LogEnd>(table, row, "butt", {{"left", LogEnd::left}, {"right", LogEnd::right}, {"l", LogEnd::left}, {"r", LogEnd::right}});
+    log.finish = chosen<Finish>(table, row, "finish", {{"hewn", Finish::hewn}, {"sawn", Finish::sawn}, {"peeled", Finish::peeled}});
+    log.fabric = chosen<Fabric>(table, row, "fabric",
+                                {{"new", Fabric::newly_cut}, {"kept", Fabric::kept}, {"patched", Fabric::patched},
+                                 {"replacement", Fabric::replacement}});
     return log;
 }
 
@@ -77,48 +97,50 @@ void check_twice(const CsvTable &table, const std::vector<Row> &rows, Key key) {
     std::map<std::string, std::size_t> seen;
     for (std::size_t i = 0; i < rows.size(); ++i)
         if (const auto [first, is_new] = seen.emplace(key(rows[i]), i); !is_new)
-            table.problem(i, key(rows[i]) + " stands there twice, first in line " +
-                                 std::to_string(table.line(first->second)));
+            table.problem(i, "twice " + key(rows[i]),
+                          key(rows[i]) + " stands there twice, first in line " + std::to_string(table.line(first->second)));
 }
 
-template <typename Row>
-CsvRead<Row> read_rows(const CsvTable &table, std::vector<CsvProblem> &problems,
-                       Row (*read)(const CsvTable &, std::size_t)) {
-    check_count(table);
+template <typename Row, typename Key>
+CsvRead<Row> read_rows(const CsvTable &table, CsvReport &report, Row (*read)(const CsvTable &, std::size_t), Key key) {
     CsvRead<Row> result;
-    for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i)
-        result.rows.push_back(read(table, i));
-    if (result.rows.empty() && problems.empty()) problems.push_back({1, "there is no log under the header"});
+    if (report.good()) {
+        check_count(table);
+        for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i) result.rows.push_back(read(table, i));
+        if (result.rows.empty()) report.problem(1, "empty", "there is no log under the header");
+    }
+    if (report.good()) check_twice(table, result.rows, key);
+    if (!report.good()) result.rows.clear();
+    result.problems = report.problems();
+    result.notices = report.notices();
     return result;
+}
+
+std::string place_of(const RecordedLog &log) {
+    return "wall " + log.wall + ", round " + std::to_string(log.round) +
+           (log.piece ? ", piece " + std::to_string(*log.piece) : "");
 }
 
 } // namespace
 
 CsvRead<PileLog> read_pile(std::string_view csv) {
-    std::vector<CsvProblem> problems;
-    const CsvTable table(csv, {"mark", "length", "butt_height", "tip_height", "butt_width", "tip_width"}, 4,
-                         problems);
-    if (!problems.empty()) return {{}, problems};
-    CsvRead<PileLog> result = read_rows<PileLog>(table, problems, pile_log);
-    if (problems.empty())
-        check_twice(table, result.rows, [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
-    if (!problems.empty()) return {{}, problems};
-    return result;
+    CsvReport report;
+    const CsvTable table(csv,
+                         {{"mark", true, ""}, {"length", true, ""}, {"butt_height", true, ""}, {"tip_height", true, ""},
+                          {"butt_width", false, ""}, {"tip_width", false, ""}},
+                         report);
+    return read_rows<PileLog>(table, report, pile_log, [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
 }
 
-CsvRead<OwnLog> read_record(std::string_view csv) {
-    std::vector<CsvProblem> problems;
-    const CsvTable table(
-        csv, {"wall", "round", "left_height", "right_height", "mark", "left_width", "right_width", "butt"}, 4,
-        problems);
-    if (!problems.empty()) return {{}, problems};
-    CsvRead<OwnLog> result = read_rows<OwnLog>(table, problems, recorded_log);
-    if (problems.empty())
-        check_twice(table, result.rows, [](const OwnLog &log) {
-            return "wall " + log.wall + ", round " + std::to_string(log.round);
-        });
-    if (!problems.empty()) return {{}, problems};
-    return result;
+CsvRead<RecordedLog> read_record(std::string_view csv) {
+    CsvReport report;
+    const CsvTable table(csv,
+                         {{"wall", true, ""}, {"round", true, ""}, {"piece", false, ""}, {"mark", false, ""},
+                          {"left_height", false, ""}, {"right_height", false, ""}, {"left_width", false, ""},
+                          {"right_width", false, ""}, {"diameter", false, ""}, {"butt", false, ""}, {"bow", false, ""},
+                          {"finish", false, ""}, {"fabric", false, ""}, {"note", false, "notes"}},
+                         report);
+    return read_rows<RecordedLog>(table, report, recorded_log, place_of);
 }
 
 } // namespace roundlay

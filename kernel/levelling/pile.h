@@ -1,7 +1,7 @@
 // A pile of measured logs, and a record of logs that lie in a house: read from CSV as people keep it.
 //
-// RFC 4180 with a header line; commas, semicolons or tabs between the values; lengths with their unit
-// ("9 1/4 in", "235 mm"). Columns stand in any order; a column that is not known is a problem.
+// RFC 4180 with a header line, and what spreadsheets make of it: see csv_table.h. Lengths with their unit ("9 1/4 in",
+// "235 mm"), or the unit in the header.
 #pragma once
 
 #include "kernel/shell/shell.h"
@@ -20,6 +20,19 @@ struct PileLog {
     std::optional<double> butt_width, tip_width;        ///< mm
 };
 
+/// A log in a house, measured at its two ends seen from outside, or only one of the logs that an opening parts.
+struct RecordedLog {
+    std::string wall;
+    int round = 1;
+    std::optional<int> piece; ///< counted from the left; none: the whole round
+    std::string mark, note;
+    std::optional<double> left_height, right_height, left_width, right_width, diameter, bow; ///< mm
+    std::optional<LogEnd> butt; ///< not said: the end with the larger section
+    std::optional<Finish> finish;
+    std::optional<Fabric> fabric;
+    int line = 0; ///< of the CSV
+};
+
 struct CsvProblem {
     int line = 0; ///< from 1
     std::string message;
@@ -28,15 +41,16 @@ struct CsvProblem {
 template <typename T> struct CsvRead {
     std::vector<T> rows; ///< empty where there is a problem
     std::vector<CsvProblem> problems;
+    std::vector<CsvProblem> notices; ///< what was left out or taken in a way that should be known
 };
 
 /// Columns: mark, length, butt_height, tip_height and, where measured, butt_width, tip_width. A butt that is
 /// thinner than the tip is taken as measured. At most 2,000 logs.
 CsvRead<PileLog> read_pile(std::string_view csv);
 
-/// Columns: wall, round, left_height, right_height (seen from outside) and, where measured, mark, left_width,
-/// right_width, butt (left or right). Without a butt the end with the larger section is taken for it.
-/// Whether the walls and rounds exist is for the shell to say. At most 2,000 logs.
-CsvRead<OwnLog> read_record(std::string_view csv);
+/// Columns: wall, round and, where known, piece, mark, left_height, right_height, left_width, right_width, diameter, butt
+/// (left or right), bow, finish, fabric, notes. Of heights and widths both ends or none. Whether walls, rounds and pieces
+/// exist is for the shell to say: see recorded. At most 2,000 logs.
+CsvRead<RecordedLog> read_record(std::string_view csv);
 
 } // namespace roundlay

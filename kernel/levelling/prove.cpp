@@ -1,5 +1,6 @@
 #include "kernel/levelling/search.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace roundlay {
@@ -13,47 +14,47 @@ constexpr long most_steps = 3'000'000; // about a second
 class Prover {
   public:
     Prover(const Stacks &stacks, std::vector<Seat> best)
-        : stacks_(stacks), best_(std::move(best)), seats_(best_.size()), used_(stacks.pile().size()) {
-        for (std::size_t wall = 0; wall < stacks.walls(); ++wall) {
-            least_ += stacks.squares(wall, best_);
-            for (const int place : stacks.column(wall))
-                order_.push_back(place);
-        }
+        : stacks_(stacks), best_(std::move(best)), seats_(best_.size()), used_(stacks.pile().size()), order_(best_.size()),
+          tops_(stacks.tops()), least_(stacks.squares(best_)) {
+        std::iota(order_.begin(), order_.end(), 0);
+        std::ranges::stable_sort(order_, {}, [&](int i) { return stacks.places()[static_cast<std::size_t>(i)].wall; });
     }
 
     std::optional<std::vector<Seat>> run() {
-        fill(0, {}, 0);
+        fill(0, 0);
         if (steps_ > most_steps) return {};
         return best_;
     }
 
   private:
-    bool starts_wall(std::size_t at) const {
-        const auto &places = stacks_.places();
-        return at == 0 || places[static_cast<std::size_t>(order_[at])].wall !=
-                              places[static_cast<std::size_t>(order_[at - 1])].wall;
-    }
-
-    void fill(std::size_t at, Excess so_far, double squares) {
+    void fill(std::size_t at, double squares) {
         if (++steps_ > most_steps || squares >= least_) return;
         if (at == order_.size()) {
             best_ = seats_, least_ = squares;
             return;
         }
-        if (starts_wall(at)) so_far = {};
         for (int log = 0; log < static_cast<int>(used_.size()); ++log)
             if (!used_[static_cast<std::size_t>(log)] && stacks_.fits(log, order_[at]))
-                for (const LogEnd butt : {LogEnd::left, LogEnd::right})
-                    lay({log, butt}, at, so_far, squares);
+                for (const LogEnd butt : {LogEnd::left, LogEnd::right}) lay({log, butt}, at, squares);
     }
 
-    void lay(Seat seat, std::size_t at, Excess so_far, double squares) {
-        const int place = order_[at];
-        const Excess e = stacks_.excess(place, seat);
-        so_far.left += e.left, so_far.right += e.right;
-        seats_[static_cast<std::size_t>(place)] = seat;
+    /// The square of the error that a top has with `excess` more on it.
+    double raise(int top, double excess) {
+        if (top < 0) return 0;
+        double &error = tops_[static_cast<std::size_t>(top)];
+        error += excess;
+        return error * error;
+    }
+
+    void lay(Seat seat, std::size_t at, double squares) {
+        const auto index = static_cast<std::size_t>(order_[at]);
+        const LogPlace &place = stacks_.places()[index];
+        const Excess e = stacks_.excess(order_[at], seat);
+        seats_[index] = seat;
         used_[static_cast<std::size_t>(seat.log)] = true;
-        fill(at + 1, so_far, squares + so_far.left * so_far.left + so_far.right * so_far.right);
+        const double left = raise(place.left_top, e.left), right = raise(place.right_top, e.right);
+        fill(at + 1, squares + left + right);
+        raise(place.left_top, -e.left), raise(place.right_top, -e.right);
         used_[static_cast<std::size_t>(seat.log)] = false;
     }
 
@@ -61,6 +62,7 @@ class Prover {
     std::vector<Seat> best_, seats_;
     std::vector<bool> used_;
     std::vector<int> order_;
+    std::vector<double> tops_;
     double least_ = 0;
     long steps_ = 0;
 };

@@ -16,9 +16,7 @@ class Stacks {
 
     const std::vector<PileLog> &pile() const { return pile_; }
     const std::vector<LogPlace> &places() const { return places_; }
-    std::size_t walls() const { return columns_.size(); }
-    /// Places of one wall from the sill up.
-    const std::vector<int> &column(std::size_t wall) const { return columns_[wall]; }
+    std::size_t tops() const { return tops_; } ///< how many running tops there are
 
     bool fits(int log, int place) const {
         return pile_[static_cast<std::size_t>(log)].length >= places_[static_cast<std::size_t>(place)].length;
@@ -28,13 +26,13 @@ class Stacks {
             excess_[static_cast<std::size_t>(place) * pile_.size() + static_cast<std::size_t>(seat.log)];
         return seat.butt == LogEnd::left ? e : Excess{e.right, e.left};
     }
-    /// Sum of squared errors of one wall.
-    double squares(std::size_t wall, const std::vector<Seat> &seats) const;
+    /// Sum of squared errors of all tops, after every log that adds to them.
+    double squares(const std::vector<Seat> &seats) const;
 
   private:
     const std::vector<PileLog> &pile_;
     const std::vector<LogPlace> &places_;
-    std::vector<std::vector<int>> columns_;
+    std::size_t tops_ = 0;
     std::vector<Excess> excess_; ///< by place, then log, butt left
 };
 

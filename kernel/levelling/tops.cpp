@@ -1,22 +1,24 @@
 #include "kernel/levelling/tops.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace roundlay {
 
-namespace {
-
-/// A log laid anew moves the tops of all rounds from its own up by as much: so many errors, of this sum.
-double moved(double by, double sum, double count) {
-    return 2 * by * sum + count * by * by;
-}
-
-} // namespace
-
 Tops::Tops(const Stacks &stacks, std::vector<Seat> seats)
-    : stacks_(&stacks), seats_(std::move(seats)), above_(seats_.size()), squares_(stacks.walls()) {
-    for (std::size_t wall = 0; wall < squares_.size(); ++wall)
-        sum_up(wall);
+    : stacks_(&stacks), seats_(std::move(seats)), tops_(stacks.tops()), left_(seats_.size()), right_(seats_.size()),
+      squares_(stacks.tops()) {
+    for (std::size_t i = 0; i < seats_.size(); ++i) {
+        const LogPlace &place = stacks.places()[i];
+        for (const bool right : {false, true}) {
+            const int top = right ? place.right_top : place.left_top;
+            if (top < 0) continue;
+            auto &rests = tops_[static_cast<std::size_t>(top)];
+            (right ? right_ : left_)[i] = {top, static_cast<int>(rests.size())};
+            rests.push_back({static_cast<int>(i), right, 0, 0});
+        }
+    }
+    for (std::size_t top = 0; top < tops_.size(); ++top) sum_up(top);
 }
 
 Excess Tops::change(std::size_t place, const Seat &seat) const {
@@ -25,46 +27,49 @@ Excess Tops::change(std::size_t place, const Seat &seat) const {
     return {then.left - now.left, then.right - now.right};
 }
 
+/// A log laid anew moves all errors from its own up by as much: (e + by)^2 - e^2, summed.
+double Tops::growth_at(const At &at, double by) const {
+    if (at.top < 0) return 0;
+    return 2 * by * rest(at).sum + rest(at).count * by * by;
+}
+
+/// What two changes to one top come to beyond each alone: 2 by_a by_b for every error over both.
+double Tops::together(const At &a, double by_a, const At &b, double by_b) const {
+    if (a.top < 0 || a.top != b.top) return 0;
+    return 2 * by_a * by_b * std::min(rest(a).count, rest(b).count);
+}
+
 double Tops::growth(std::size_t place, const Seat &seat) const {
     const Excess by = change(place, seat);
-    const Above &above = above_[place];
-    return moved(by.left, above.left, above.count) + moved(by.right, above.right, above.count);
+    return growth_at(left_[place], by.left) + growth_at(right_[place], by.right);
 }
 
 double Tops::growth(std::size_t a, const Seat &seat_a, std::size_t b, const Seat &seat_b) const {
-    if (wall_of(a) != wall_of(b)) return growth(a, seat_a) + growth(b, seat_b);
-    if (above_[a].count < above_[b].count) return growth(b, seat_b, a, seat_a);
-    // b lies above a: between them only a's change counts, above b both.
     const Excess by_a = change(a, seat_a), by_b = change(b, seat_b);
-    const Above &low = above_[a], &high = above_[b];
-    const double between = low.count - high.count;
-    return moved(by_a.left, low.left - high.left, between) +
-           moved(by_a.right, low.right - high.right, between) +
-           moved(by_a.left + by_b.left, high.left, high.count) +
-           moved(by_a.right + by_b.right, high.right, high.count);
+    return growth(a, seat_a) + growth(b, seat_b) + together(left_[a], by_a.left, left_[b], by_b.left) +
+           together(right_[a], by_a.right, right_[b], by_b.right);
 }
 
 void Tops::lay(std::size_t place, const Seat &seat) {
     seats_[place] = seat;
-    sum_up(wall_of(place));
+    for (const At &at : {left_[place], right_[place]})
+        if (at.top >= 0) sum_up(static_cast<std::size_t>(at.top));
 }
 
-void Tops::sum_up(std::size_t wall) {
-    const std::vector<int> &column = stacks_->column(wall);
-    double left = 0, right = 0, squares = 0;
-    for (const int i : column) {
-        const auto place = static_cast<std::size_t>(i);
-        const Excess e = stacks_->excess(i, seats_[place]);
-        left += e.left, right += e.right;
-        above_[place] = {left, right, 1};
-        squares += left * left + right * right;
+void Tops::sum_up(std::size_t top) {
+    std::vector<Rest> &rests = tops_[top];
+    double error = 0, squares = 0;
+    for (Rest &r : rests) {
+        const Excess e = stacks_->excess(r.place, seats_[static_cast<std::size_t>(r.place)]);
+        error += r.right ? e.right : e.left;
+        r.sum = error, r.count = 1;
+        squares += error * error;
     }
-    for (std::size_t i = column.size(); i-- > 1;) {
-        const Above &upper = above_[static_cast<std::size_t>(column[i])];
-        Above &lower = above_[static_cast<std::size_t>(column[i - 1])];
-        lower = {lower.left + upper.left, lower.right + upper.right, lower.count + upper.count};
+    for (std::size_t i = rests.size(); i-- > 1;) {
+        rests[i - 1].sum += rests[i].sum;
+        rests[i - 1].count += rests[i].count;
     }
-    total_ += squares - std::exchange(squares_[wall], squares);
+    total_ += squares - std::exchange(squares_[top], squares);
 }
 
 } // namespace roundlay

@@ -1,4 +1,4 @@
-// The tops of all walls for one arrangement, kept so that what a change would cost is known at once.
+// The running tops of all walls for one arrangement, kept so that what a change would cost is known at once.
 #pragma once
 
 #include "kernel/levelling/stacks.h"
@@ -23,21 +23,29 @@ class Tops {
     bool fits(int log, std::size_t place) const { return stacks_->fits(log, static_cast<int>(place)); }
 
   private:
-    /// Sums of errors over a place and all above it.
-    struct Above {
-        double left = 0, right = 0;
-        double count = 0;
+    /// One log's end on a running top: the sum of the errors from there up, and how many they are.
+    struct Rest {
+        int place = 0;
+        bool right = false;
+        double sum = 0, count = 0;
     };
-    void sum_up(std::size_t wall);
-    std::size_t wall_of(std::size_t place) const {
-        return static_cast<std::size_t>(stacks_->places()[place].wall);
-    }
+    /// Where a log's end stands in a top; -1: it adds to none.
+    struct At {
+        int top = -1, index = -1;
+    };
+    void sum_up(std::size_t top);
     Excess change(std::size_t place, const Seat &seat) const;
+    const Rest &rest(const At &at) const {
+        return tops_[static_cast<std::size_t>(at.top)][static_cast<std::size_t>(at.index)];
+    }
+    double growth_at(const At &at, double by) const;
+    double together(const At &a, double by_a, const At &b, double by_b) const;
 
     const Stacks *stacks_;
     std::vector<Seat> seats_;
-    std::vector<Above> above_;    ///< by place
-    std::vector<double> squares_; ///< by wall
+    std::vector<std::vector<Rest>> tops_; ///< from the foundation up
+    std::vector<At> left_, right_;        ///< by place
+    std::vector<double> squares_;         ///< by top
     double total_ = 0;
 };
 

@@ -16,6 +16,14 @@ bool reads_back(const std::string &text, Length value) {
     return std::holds_alternative<Length>(read) && std::get<Length>(read) == value;
 }
 
+/// What sums, differences and drags leave in the last digits; far under what any layout tells apart.
+constexpr double hair = 1e-6;
+
+bool nearly(const std::string &text, Length value) {
+    const auto read = parse_length(text);
+    return std::holds_alternative<Length>(read) && std::abs(std::get<Length>(read).mm() - value.mm()) <= hair;
+}
+
 /// Marks of print_length as words: `10' 10 1/2"` becomes `10 ft 10 1/2 in`.
 std::string in_words(const std::string &printed) {
     std::string text;
@@ -31,13 +39,43 @@ std::string in_words(const std::string &printed) {
     return text;
 }
 
-std::optional<std::string> spell_in_inches(Length value) {
+using Fits = bool (*)(const std::string &text, Length value);
+
+std::optional<std::string> spell_in_inches(Length value, Fits fits) {
     for (const int denominator : denominators) {
         const std::string text =
             in_words(print_length(value, {.system = UnitSystem::imperial, .denominator = denominator}));
-        if (reads_back(text, value)) return text;
+        if (fits(text, value)) return text;
     }
     return std::nullopt;
+}
+
+/// Whole and tenths and so on of the unit, the fewest digits that fit.
+std::optional<std::string> spell_in_decimals(double units, const char *unit, Length value, int most, Fits fits) {
+    double scale = 1;
+    for (int digits = 0; digits <= most; ++digits, scale *= 10) {
+        const std::string text = spell_number(std::round(units * scale) / scale) + unit;
+        if (fits(text, value)) return text;
+    }
+    return std::nullopt;
+}
+
+constexpr int typed_decimals = 3; ///< of what is typed every day: thousandths of a millimetre
+constexpr int most_typed = 6;     ///< of what is typed at all
+constexpr int most_decimals = 8, most_slope_decimals = 10;
+
+/// Lengths that were worked out, as the nearest one that a person could have typed, in the file's own units.
+std::optional<std::string> spell_nearly(Length value, UnitSystem system) {
+    const bool metric = system == UnitSystem::metric;
+    const double units = metric ? value.mm() : value.inches();
+    const char *unit = metric ? " mm" : " in";
+    if (auto typed = spell_in_decimals(units, unit, value, most_decimals, reads_back)) return typed;
+    if (auto other = spell_in_decimals(value.mm(), " mm", value, most_typed, reads_back)) return other;
+    if (!metric)
+        if (auto inches = spell_in_inches(value, nearly)) return inches;
+    if (auto short_mm = spell_in_decimals(value.mm(), " mm", value, typed_decimals, nearly)) return short_mm;
+    if (auto inches = spell_in_inches(value, nearly)) return inches;
+    return spell_in_decimals(units, unit, value, most_decimals, nearly);
 }
 
 } // namespace
@@ -49,18 +87,36 @@ std::string spell_number(double value) {
 }
 
 std::string spell_length(Length value, UnitSystem system) {
-    std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
-    constexpr std::size_t longest_metric = 12; // "12345.678 mm"; longer ones come from inches
-    if (system == UnitSystem::metric && metric.size() <= longest_metric) return metric;
-    return spell_in_inches(value).value_or(metric);
+    const std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
+    constexpr std::size_t longest_metric = 12; // "12345.678 mm"; longer ones come from inches, or from sums
+    const bool typed = metric.size() <= longest_metric;
+    if (system == UnitSystem::metric && typed) return metric;
+    if (const auto inches = spell_in_inches(value, reads_back)) return *inches;
+    return typed ? metric : spell_nearly(value, system).value_or(metric);
 }
 
+namespace {
+
+std::optional<std::string> spell_slope_within(Slope value, double band) {
+    const auto fits = [&](const std::string &text) {
+        const auto read = parse_slope(text);
+        return std::holds_alternative<Slope>(read) &&
+               std::abs(std::get<Slope>(read).ratio() - value.ratio()) <= band;
+    };
+    if (std::string printed = print_slope(value); fits(printed)) return printed;
+    double scale = 1;
+    for (int digits = 0; digits <= most_slope_decimals; ++digits, scale *= 10)
+        if (std::string text = spell_number(std::round(value.ratio() * scale) / scale); fits(text)) return text;
+    return std::nullopt;
+}
+
+} // namespace
+
 std::string spell_slope(Slope value) {
+    constexpr double hair_slope = 1e-10; // a hair in a kilometre
     if (value.ratio() == 0) return "level";
-    std::string printed = print_slope(value);
-    const auto read = parse_slope(printed);
-    if (std::holds_alternative<Slope>(read) && std::get<Slope>(read) == value) return printed;
-    return spell_number(value.ratio());
+    if (const auto typed = spell_slope_within(value, 0)) return *typed;
+    return spell_slope_within(value, hair_slope).value_or(spell_number(value.ratio()));
 }
 
 } // namespace roundlay

@@ -76,9 +76,10 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
         const OwnLog &own = shell.own_logs[i];
         if (!own.bow || own.bow->mm() <= 0) continue;
         const double gap = shell.rounds.gap.mm(), bow = own.bow->mm();
-        const std::string place = round_place(own.wall, own.round);
+        const std::string place =
+            round_place(own.wall, own.round) + (own.piece ? ", piece " + std::to_string(*own.piece) : "");
         const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
-            return p.timber < 0 && p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+            return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
         });
         if (!there) continue;
         findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", place,

@@ -44,6 +44,7 @@ struct Wall {
     std::optional<Length> thickness;  ///< else the shell's
     std::optional<Length> pitch;      ///< round pitch of this wall, else the shell's
     std::optional<Length> log_height; ///< height of this wall's logs, else the shell's pitch less its gap
+    bool closes = false; ///< its length is not stated but follows from the others': see close_plan
     bool operator==(const Wall &) const = default;
 };
 
@@ -171,7 +172,9 @@ struct LogNotch {
     bool operator==(const LogNotch &) const = default;
 };
 
-/// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it.
+/// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it; of a half log
+/// the heights are those of the half. Or, with `piece`, what only one of the logs is that openings part it into: its mark,
+/// finish, bow, fabric and note. Their heights and widths are those of the whole, which is straight from end to end.
 struct OwnLog {
     std::string wall;
     int round = 1;
@@ -180,6 +183,8 @@ struct OwnLog {
     LogNotch notch;
     std::optional<Length> bow;    ///< as measured: how far its middle stands out of the line between its ends
     std::optional<Fabric> fabric; ///< not stated: newly cut
+    std::optional<int> piece;     ///< counted from the left, seen from outside
+    std::string note;             ///< whatever whoever measured it wants known
     bool operator==(const OwnLog &) const = default;
 };
 

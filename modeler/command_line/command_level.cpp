@@ -4,6 +4,7 @@
 #include "modeler/command_line/pile_input.h"
 
 #include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
 
 namespace roundlay {
 
@@ -14,34 +15,68 @@ struct LevelOptions {
     bool csv = false, force = false;
 };
 
-ExitCode show(const Console &console, const LevelOptions &options, const ExportJob &job,
-              const std::vector<PileLog> &pile, const Levelled &levelled) {
-    const Table table = level_table(job.layout, job.shell.units, pile, levelled);
-    if (console.json) return console.print(to_json(table));
+/// What was found out, and how the walls stand with it.
+struct Found {
+    const ExportJob &job;
+    const std::vector<PileLog> &pile;
+    const Levelled &levelled;
+    const Layout &standing; ///< the shell with these logs
+};
+
+std::string in_json(const Found &f) {
+    constexpr int indent = 2;
+    const auto json = [](const Table &table) { return nlohmann::ordered_json::parse(to_json(table)); };
+    const nlohmann::ordered_json all = {
+        {"summary", json(level_summary(f.levelled, f.standing)).at(0)},
+        {"logs", json(level_table(f.job.layout, f.job.shell.units, f.pile, f.levelled))}};
+    return all.dump(indent) + "\n";
+}
+
+ExitCode show(const Console &console, const LevelOptions &options, const Found &f) {
+    const UnitSystem units = f.job.shell.units;
+    if (console.json) return console.print(in_json(f));
+    const Table table = level_table(f.job.layout, units, f.pile, f.levelled);
     if (options.csv) return console.print(to_csv(table));
-    return console.print(to_text(table) + "\n" + level_words(levelled, job.shell.units));
+    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, units));
+}
+
+std::optional<std::string> no_levelling(const Shell &shell) {
+    if (shell.notch.kind != NotchKind::saddle) return {};
+    return "logs scoped over one another are even cylinders, and every round rises by the pitch whatever log lies in it: "
+           "there is nothing to level; state each log's diameter instead, or take in a list of them with roundlay record";
+}
+
+std::variant<Levelled, std::string> levelled_by(const ExportJob &job, const std::vector<PileLog> &pile) {
+    const auto places = log_places(job.shell, job.layout, pile);
+    if (const auto *why = std::get_if<std::string>(&places)) return *why;
+    return level_logs(pile, std::get<std::vector<LogPlace>>(places));
 }
 
 ExitCode run_level(const Console &console, const LevelOptions &options) {
     auto loaded = load(console, options.file);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const Loaded &it = std::get<Loaded>(loaded);
+    if (const auto why = no_levelling(it.job.shell)) {
+        console.error(options.file + ": " + *why);
+        return ExitCode::findings;
+    }
     const auto pile = pile_from(console, options.pile);
     if (!pile) return ExitCode::unreadable;
-    const auto result = level_logs(*pile, log_places(it.job.layout));
+    const auto result = levelled_by(it.job, *pile);
     if (const auto *why = std::get_if<std::string>(&result)) {
         console.error(options.pile + ": " + *why);
         return ExitCode::findings;
     }
     const Levelled &levelled = std::get<Levelled>(result);
-    if (options.to.empty()) return show(console, options, it.job, *pile, levelled);
-    if (options.to != "-") {
-        const ExitCode shown = show(console, options, it.job, *pile, levelled);
-        if (shown != ExitCode::fine) return shown;
-    }
-    return save_with_logs(console, it.input, it.job.shell,
-                          own_logs(it.job.layout, it.job.shell.units, *pile, levelled), options.to,
-                          options.force);
+    const auto logs = own_logs(it.job.layout, it.job.shell.units, *pile, levelled);
+    const auto stated = state_logs(console, it.input, it.job.shell, logs, options.to);
+    if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
+    const StatedLogs &made = std::get<StatedLogs>(stated);
+    const Found found{it.job, *pile, levelled, made.job.layout};
+    if (options.to.empty()) return show(console, options, found);
+    if (options.to != "-")
+        if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;
+    return save_with_logs(console, made, options.to, options.force);
 }
 
 } // namespace

@@ -1,3 +1,4 @@
+#include "kernel/levelling/recorded.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/own_logs.h"
 #include "modeler/command_line/pile_input.h"
@@ -18,9 +19,19 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
     for (const Problem &problem : input.read.problems)
         std::fputs((to_text(problem) + "\n").c_str(), stderr);
     if (!input.read.shell) return ExitCode::unreadable;
+    const Shell &shell = *input.read.shell;
     const auto record = record_from(console, options.record);
     if (!record) return ExitCode::unreadable;
-    return save_with_logs(console, input, *input.read.shell, *record, options.to, options.force);
+    const Recorded logs = recorded(shell, *record);
+    tell_csv(options.record, "error", logs.problems);
+    if (!logs.problems.empty()) return ExitCode::findings;
+    const auto stated = state_logs(console, input, shell, logs.logs, options.to);
+    if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
+    const StatedLogs &made = std::get<StatedLogs>(stated);
+    const ExitCode saved = save_with_logs(console, made, options.to, options.force, {options.record, &logs.logs, logs.lines});
+    if (!console.quiet && (saved == ExitCode::fine || saved == ExitCode::findings))
+        tell_csv(options.record, "warning", off_the_line(made.job.shell, made.job.layout, *record));
+    return saved;
 }
 
 } // namespace
@@ -30,8 +41,9 @@ CommandRun declare_record(CLI::App &app) {
     app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
     app.add_option(
            "--logs", o->record,
-           "the logs as measured: CSV with the columns wall, round, left_height, right_height (seen from "
-           "outside) and, where measured, mark, left_width, right_width, butt; lengths with their unit")
+           "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs that an opening parts, "
+           "from the left), mark, left_height, right_height (seen from outside), left_width, right_width, diameter, butt, "
+           "bow, finish, fabric, notes; lengths with their unit, or the unit in the header")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "the document to write; - writes to the standard output")

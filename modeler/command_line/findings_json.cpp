@@ -1,5 +1,7 @@
 #include "modeler/command_line/findings.h"
 
+#include "kernel/layout/standing.h"
+
 #include <nlohmann/json.hpp>
 
 namespace roundlay {
@@ -30,14 +32,19 @@ Json finding_json(const Input &input, const Finding &finding) {
     return json;
 }
 
+/// `height_mm` is that of the rounds; what stands is beside it.
 Json shell_json(const Layout &layout) {
+    const WallStanding stands = standing_in_all(layout);
     return {{"name", layout.name},
             {"walls", layout.walls.size()},
             {"rounds", layout.rounds},
             {"pieces", layout.pieces.size()},
             {"distinct_pieces", layout.models.size()},
             {"pegs", layout.pegs.size()},
-            {"height_mm", layout.height}};
+            {"height_mm", layout.height},
+            {"stands_lowest_mm", stands.lowest},
+            {"stands_highest_mm", stands.highest},
+            {"most_logs_in_a_wall", stands.logs}};
 }
 
 Json all_json(const Input &input, const ExportJob *job) {

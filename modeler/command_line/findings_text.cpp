@@ -1,5 +1,7 @@
 #include "modeler/command_line/findings.h"
 
+#include "kernel/layout/standing.h"
+
 #include <algorithm>
 #include <map>
 
@@ -31,12 +33,10 @@ std::string many(std::size_t number, const std::string &one) {
 
 std::string shell_words(const ExportJob &job) {
     const Layout &layout = job.layout;
-    LengthStyle style;
-    style.system = job.shell.units;
-    return many(layout.walls.size(), "wall") + ", " + many(layout.rounds, "round") + ", " +
+    return many(layout.walls.size(), "wall") + ", " + round_words(layout) + ", " +
            many(layout.pieces.size(), "piece") + " (" + std::to_string(layout.models.size()) +
            " distinct), " + many(layout.pegs.size(), "peg") + ", " +
-           print_length(Length::mm(layout.height), style) + " high; ";
+           height_words(layout, job.shell.units) + "; ";
 }
 
 constexpr std::size_t most_alike = 3;

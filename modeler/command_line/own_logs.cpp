@@ -4,38 +4,78 @@
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/save.h"
 
+#include <algorithm>
+#include <charconv>
 #include <cstdio>
 
 namespace roundlay {
 
 namespace {
 
-void tell(const Console &console, const Input &input, const ExportJob &job) {
-    for (const FindingLine &line : finding_lines(input, job.findings))
-        if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))
-            std::fputs((line.text + "\n").c_str(), stderr);
-    console.hint(summary_line(input, &job));
+/// "log[3].bow": 3.
+std::optional<std::size_t> log_index(const std::string &subject) {
+    constexpr std::string_view list = "log[";
+    std::size_t index = 0;
+    if (!subject.starts_with(list)) return {};
+    const auto read = std::from_chars(subject.data() + list.size(), subject.data() + subject.size(), index);
+    return read.ec == std::errc() ? std::optional(index) : std::nullopt;
+}
+
+/// The line in its source of the log that the finding is about.
+std::optional<int> source_line(const LogSource &source, const Shell &shell, const Finding &finding) {
+    const auto index = log_index(finding.subject);
+    if (!source.logs || !index || *index >= shell.own_logs.size()) return {};
+    const OwnLog &own = shell.own_logs[*index];
+    for (std::size_t i = 0; i < source.logs->size(); ++i) {
+        const OwnLog &log = (*source.logs)[i];
+        if (log.wall == own.wall && log.round == own.round && log.piece == own.piece) return source.lines[i];
+    }
+    return {};
+}
+
+bool is_told(const Console &console, Weight weight) {
+    return weight == Weight::error || (weight == Weight::warning && !console.quiet);
+}
+
+void tell(const Console &console, const StatedLogs &stated, const LogSource &source) {
+    Findings others;
+    for (const Finding &f : stated.job.findings) {
+        const auto line = source_line(source, stated.job.shell, f);
+        if (!line)
+            others.push_back(f);
+        else if (is_told(console, f.weight))
+            std::fprintf(stderr, "%s:%d: %s: %s: %s\n", source.file.c_str(), *line, std::string(word(f.weight)).c_str(),
+                         f.place.c_str(), f.message.c_str());
+    }
+    for (const FindingLine &line : finding_lines(stated.made, others))
+        if (is_told(console, line.weight)) std::fputs((line.text + "\n").c_str(), stderr);
+    console.hint(summary_line(stated.made, &stated.job));
 }
 
 } // namespace
 
-ExitCode save_with_logs(const Console &console, const Input &input, const Shell &shell,
-                        const std::vector<OwnLog> &logs, const std::string &to, bool replace) {
+std::variant<StatedLogs, ExitCode> state_logs(const Console &console, const Input &input, const Shell &shell,
+                                              const std::vector<OwnLog> &logs, const std::string &to) {
     auto edited = with_logs(Document(input.bytes, input.file), logs, shell.units);
     if (const auto *problem = std::get_if<Problem>(&edited)) {
         console.error(to_text(*problem));
         return ExitCode::unreadable;
     }
-    const std::string &text = std::get<Document>(edited).text();
-    const Input made{to == "-" ? input.file : to, text, read_document(text, to)};
-    for (const Problem &problem : made.read.problems)
-        std::fputs((to_text(problem) + "\n").c_str(), stderr);
-    if (!made.read.shell) return ExitCode::unreadable;
-    const ExitCode saved = save(console, to, text, replace);
+    const std::string file = to == "-" || to.empty() ? input.file : to, text = std::get<Document>(edited).text();
+    StatedLogs stated{{file, text, read_document(text, file)}, {}};
+    for (const Problem &problem : stated.made.read.problems)
+        if (is_told(console, problem.weight)) std::fputs((to_text(problem) + "\n").c_str(), stderr);
+    if (!stated.made.read.shell) return ExitCode::unreadable;
+    stated.job = make_job(*stated.made.read.shell);
+    return stated;
+}
+
+ExitCode save_with_logs(const Console &console, const StatedLogs &stated, const std::string &to, bool replace,
+                        const LogSource &source) {
+    const ExitCode saved = save(console, to, stated.made.bytes, replace);
     if (saved != ExitCode::fine) return saved;
-    const ExportJob job = make_job(*made.read.shell);
-    tell(console, made, job);
-    return has_errors(job.findings) ? ExitCode::findings : saved;
+    tell(console, stated, source);
+    return has_errors(stated.job.findings) ? ExitCode::findings : saved;
 }
 
 } // namespace roundlay

@@ -19,19 +19,24 @@ std::optional<std::vector<Row>> rows_from(const Console &console, const std::str
         return {};
     }
     CsvRead<Row> result = read(std::get<std::string>(bytes));
-    for (const CsvProblem &problem : result.problems)
-        std::fprintf(stderr, "%s:%d: error: %s\n", path.c_str(), problem.line, problem.message.c_str());
+    tell_csv(path, "error", result.problems);
+    if (!console.quiet) tell_csv(path, "warning", result.notices);
     if (!result.problems.empty()) return {};
     return std::move(result.rows);
 }
 
 } // namespace
 
+void tell_csv(const std::string &path, const char *weight, const std::vector<CsvProblem> &lines) {
+    for (const CsvProblem &line : lines)
+        std::fprintf(stderr, "%s:%d: %s: %s\n", path.c_str(), line.line, weight, line.message.c_str());
+}
+
 std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path) {
     return rows_from(console, path, read_pile);
 }
 
-std::optional<std::vector<OwnLog>> record_from(const Console &console, const std::string &path) {
+std::optional<std::vector<RecordedLog>> record_from(const Console &console, const std::string &path) {
     return rows_from(console, path, read_record);
 }
 

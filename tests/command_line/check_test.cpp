@@ -27,8 +27,8 @@ TEST_CASE("a good shell is summed up in one line") {
     const Ran ran = run({"check", "hut.roundlay"}, {.folder = home.path().string()});
     CHECK(ran.code == 0);
     CHECK(ran.err.empty());
-    CHECK_THAT(ran.out, ContainsSubstring("hut.roundlay: 4 walls, 4 rounds, ") &&
-                            ContainsSubstring("1000 mm high; 0 errors"));
+    CHECK_THAT(ran.out, ContainsSubstring("hut.roundlay: 4 walls, 4 rounds (5 logs in walls B and D), ") &&
+                            ContainsSubstring("975 mm high (1000 mm by its rounds); 0 errors"));
 }
 
 TEST_CASE("a finding names the file, the line of its statement, the place and what would fit") {

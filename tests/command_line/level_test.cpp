@@ -1,6 +1,7 @@
 #include "kernel/document/document.h"
 #include "tests/command_line/program.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
 #include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
@@ -33,7 +34,12 @@ TEST_CASE("level prints which log lies where and writes a document that holds it
     CHECK(read.shell->own_logs.size() == 4 * 4 + 2); // the two walls of half logs have one more
     const auto json =
         nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out);
-    CHECK(json.size() == read.shell->own_logs.size());
+    CHECK(json["logs"].size() == read.shell->own_logs.size());
+    CHECK(json["summary"]["after_largest_mm"] <= json["summary"]["before_largest_mm"]);
+    CHECK(json["summary"]["stands_highest_mm"] >= json["summary"]["stands_lowest_mm"]);
+    const auto checked = nlohmann::json::parse(run({"check", "level.roundlay", "--json"}, at).out);
+    CHECK(checked["shell"]["stands_highest_mm"].get<double>() == Approx(json["summary"]["stands_highest_mm"].get<double>()).margin(0.06));
+    CHECK_THAT(ran.out, ContainsSubstring("With these logs the shell stands ") && ContainsSubstring("by its rounds)"));
     CHECK(run({"level", "hut.roundlay", "--pile", "yard.csv", "--to", "level.roundlay"}, at).code == 4);
 }
 
@@ -48,7 +54,7 @@ TEST_CASE("level says what a pile lacks, and where its file is wrong") {
     CHECK_THAT(few.err, ContainsSubstring("few.csv: the pile has 5 logs and the shell needs 18"));
     const Ran wrong = run({"level", "hut.roundlay", "--pile", "wrong.csv"}, at);
     CHECK(wrong.code == 3);
-    CHECK_THAT(wrong.err, ContainsSubstring("wrong.csv:2: error: butt_height \"9\""));
+    CHECK_THAT(wrong.err, ContainsSubstring("wrong.csv:2: error: butt_height \"9\" has no unit"));
     CHECK(run({"level", "hut.roundlay", "--pile", "none.csv"}, at).code == 3);
 }
 
@@ -67,8 +73,56 @@ TEST_CASE("record states measured logs and says what does not fit") {
     put(home / "logs.csv", "wall,round,left_height,right_height\nA,77,225 mm,230 mm\n");
     const Ran other = run({"record", "hut.roundlay", "--logs", "logs.csv"}, at);
     CHECK(other.code == 1);
-    CHECK_THAT(other.err, ContainsSubstring("wall A, round 77"));
+    CHECK_THAT(other.err, ContainsSubstring("logs.csv:2: error: wall A has 4 logs") && ContainsSubstring("no round 77"));
     put(home / "logs.csv", "wall,round,left_height,right_height\nQ,1,225 mm,230 mm\n");
-    CHECK_THAT(run({"record", "hut.roundlay", "--logs", "logs.csv"}, at).err,
-               ContainsSubstring("no wall \"Q\""));
+    const Ran nowhere = run({"record", "hut.roundlay", "--logs", "logs.csv", "--to", "nowhere.roundlay"}, at);
+    CHECK(nowhere.code == 1);
+    CHECK_THAT(nowhere.err, ContainsSubstring("logs.csv:2: error: there is no wall \"Q\"") &&
+                                !ContainsSubstring("nowhere.roundlay"));
+    CHECK_FALSE(std::filesystem::exists(home / "nowhere.roundlay"));
+}
+
+TEST_CASE("record takes all columns, and tells what it leaves out and what lies off the line") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    put(home / "logs.csv", "Wall;Round;Left height (mm);Right height (mm);Bow (mm);Mark;Fabric;Finish;Notes;Girth\r\n"
+                           "b;1;150,5;149;8;I;kept;hewn;\"a rotten end; outside\";900\r\n");
+    const RunOptions at = {.folder = home.path().string()};
+    const Ran ran = run({"record", "hut.roundlay", "--logs", "logs.csv"}, at);
+    INFO(ran.err);
+    CHECK(ran.code == 0);
+    CHECK_THAT(ran.err, ContainsSubstring("logs.csv:1: warning: left out, as they are not known here: the columns \"Girth\""));
+    const ReadResult read = read_document(ran.out, "-");
+    REQUIRE(read.shell);
+    REQUIRE(read.shell->own_logs.size() == 1);
+    const OwnLog &log = read.shell->own_logs[0];
+    CHECK(log.wall == "B");
+    CHECK(log.sizes.butt_height == Length::mm(150.5));
+    CHECK(log.bow == Length::mm(8));
+    CHECK(log.fabric == Fabric::kept);
+    CHECK(log.note == "a rotten end; outside");
+    put(home / "as.roundlay", ran.out);
+    const auto pieces = nlohmann::json::parse(run({"list", "as.roundlay", "pieces", "--json"}, at).out);
+    int noted = 0;
+    for (const auto &piece : pieces) noted += piece["note"] == "a rotten end; outside";
+    CHECK(noted == 1);
+}
+
+TEST_CASE("level refuses logs that are scoped over one another before it reads a pile") {
+    const TemporaryFolder home;
+    put(home / "round.roundlay", write_document(round_shell()));
+    const RunOptions at = {.folder = home.path().string()};
+    const Ran ran = run({"level", "round.roundlay", "--pile", "none.csv", "--to", "out.roundlay"}, at);
+    CHECK(ran.code == 1);
+    CHECK_THAT(ran.err, ContainsSubstring("there is nothing to level"));
+    CHECK_FALSE(std::filesystem::exists(home / "out.roundlay"));
+}
+
+TEST_CASE("check says how high a shell stands beside what its rounds come to") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    const RunOptions at = {.folder = home.path().string()};
+    CHECK_THAT(run({"check", "hut.roundlay"}, at).out,
+               ContainsSubstring("4 rounds (5 logs in walls B and D)") && ContainsSubstring(" high (") &&
+                   ContainsSubstring("by its rounds)"));
 }

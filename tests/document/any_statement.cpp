@@ -1,5 +1,8 @@
 #include "tests/document/any_statement.h"
 
+#include "kernel/measure/spelling.h"
+#include "kernel/shell/close_plan.h"
+
 #include <rapidcheck.h>
 
 #include <algorithm>
@@ -11,6 +14,11 @@ namespace {
 
 using rc::gen::inRange;
 
+/// As a person could have typed it.
+Length typed(double mm) {
+    return std::get<Length>(parse_length(spell_length(Length::mm(mm), UnitSystem::metric)));
+}
+
 /// Over 0, up to `most` mm: whole millimetres, 64ths and 12ths of an inch, and doubles as they come.
 Length any_size(double most) {
     const double part = *inRange(1, 1'000'001) / 1e6;
@@ -19,11 +27,11 @@ Length any_size(double most) {
     case 0:
         return Length::mm(std::ceil(raw));
     case 1:
-        return Length::mm(std::max(1.0, std::floor(raw / 25.4 * 64)) * 25.4 / 64);
+        return typed(std::max(1.0, std::floor(raw / 25.4 * 64)) * 25.4 / 64);
     case 2:
-        return Length::mm(std::max(1.0, std::floor(raw / 25.4 * 12)) * 25.4 / 12);
+        return typed(std::max(1.0, std::floor(raw / 25.4 * 12)) * 25.4 / 12);
     default:
-        return Length::mm(raw);
+        return typed(raw);
     }
 }
 Length any_gap(double most) {
@@ -66,6 +74,13 @@ NotchRule any_notch() {
     return notch;
 }
 
+/// One wall or two that close the plan, where the others let them.
+void leave_lengths_out(std::vector<Wall> &walls) {
+    std::vector<Wall> open = walls;
+    for (int i = *inRange(0, 3); i > 0; --i) open[*inRange<std::size_t>(0, open.size())].closes = true;
+    if (!close_plan(open)) walls = open;
+}
+
 } // namespace
 
 std::vector<Wall> any_walls() {
@@ -81,6 +96,7 @@ std::vector<Wall> any_walls() {
         if (*inRange(0, 3) == 0) wall.log_height = any_size(2000);
         walls.push_back(wall);
     }
+    leave_lengths_out(walls);
     return walls;
 }
 
@@ -155,16 +171,26 @@ void add_steps(Shell &shell) {
         shell.steps.push_back({any_wall(shell), any_gap(100'000), any_size(100'000), any_size(100'000)});
 }
 
+/// What shapes a log is stated of its whole round.
+void only_of_piece(OwnLog &log) {
+    const auto finish = log.sizes.finish;
+    log.sizes = {}, log.notch = {};
+    log.sizes.finish = finish;
+    log.piece = *inRange(1, 502);
+}
+
 void add_logs(Shell &shell) {
     if (*rc::gen::arbitrary<bool>()) shell.logs = any_sizes();
     for (int i = *inRange(0, 4); i > 0; --i) {
         const std::string wall = any_wall(shell);
         const int round = *inRange(1, 502);
-        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch(), {}, {}});
+        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch(), {}, {}, {}, {}});
         if (*inRange(0, 3) == 0) shell.own_logs.back().bow = any_gap(2000);
         if (*inRange(0, 3) == 0)
             shell.own_logs.back().fabric =
                 *rc::gen::element(Fabric::newly_cut, Fabric::kept, Fabric::patched, Fabric::replacement);
+        if (*inRange(0, 3) == 0) shell.own_logs.back().note = any_name();
+        if (*inRange(0, 4) == 0) only_of_piece(shell.own_logs.back());
     }
 }
 

@@ -29,7 +29,7 @@ std::vector<LogPlace> places(int walls, int rounds, double length) {
     std::vector<LogPlace> all;
     for (int round = 1; round <= rounds; ++round)
         for (int wall = 0; wall < walls; ++wall)
-            all.push_back({wall, round, length, round == 1 && wall % 2 ? 0.5 : 1});
+            all.push_back({wall, round, length, round == 1 && wall % 2 ? 0.5 : 1, 2 * wall, 2 * wall + 1});
     return all;
 }
 
@@ -135,6 +135,11 @@ TEST_CASE("A pile that is too small or too short is refused with what is missing
 
 namespace {
 
+/// Logs that are long enough for anything.
+std::vector<PileLog> any_length(int count) {
+    return std::vector<PileLog>(static_cast<std::size_t>(count), {"a", 30'000, 240, 220, {}, {}});
+}
+
 /// A half log too thin for a tail stands between the walls.
 double length_of(const Layout &layout, const LogPlace &place) {
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(place.wall)];
@@ -145,12 +150,122 @@ double length_of(const Layout &layout, const LogPlace &place) {
 } // namespace
 
 TEST_CASE("Every log of a shell has its place, from end to end") {
-    const Layout layout = lay_out(test::plain_shell());
-    const auto all = log_places(layout);
+    const Shell shell = test::plain_shell();
+    const Layout layout = lay_out(shell);
+    const auto all = std::get<std::vector<LogPlace>>(log_places(shell, layout, any_length(18)));
     CHECK(all.front().round == 1);
     for (const LogPlace &place : all)
         CHECK(place.length == Approx(length_of(layout, place)));
     const auto halves = std::count_if(all.begin(), all.end(), [](auto &p) { return p.share == 0.5; });
     CHECK(halves == 4); // two walls start with a half log and end with one
     CHECK(all.size() == 4 * 4 + 2);
+}
+
+namespace {
+
+/// 8 m by 5 m, a door 1 m wide in the middle of each long wall, 10 rounds.
+Shell with_doors() {
+    Shell shell = test::plain_shell();
+    for (const std::size_t wall : {0u, 2u}) shell.walls[wall].length = Length::metres(8);
+    for (const std::size_t wall : {1u, 3u}) shell.walls[wall].length = Length::metres(5);
+    shell.rounds.count = 10;
+    shell.rounds.pitch = Length::mm(240);
+    shell.openings = {test::window("A", 3500, 0, 1000, 2000), test::window("C", 3500, 0, 1000, 2000)};
+    return shell;
+}
+
+std::vector<PileLog> pile_of(int long_ones, int short_ones) {
+    std::vector<PileLog> pile;
+    for (int i = 0; i < long_ones + short_ones; ++i)
+        pile.push_back({"L" + std::to_string(i), i < long_ones ? 8200.0 : 5200.0, 225.0 + i % 7, 215.0 + i % 5, {}, {}});
+    return pile;
+}
+
+std::vector<LogPlace> places_in(const Shell &shell, const std::vector<PileLog> &pile) {
+    return std::get<std::vector<LogPlace>>(log_places(shell, lay_out(shell), pile));
+}
+
+} // namespace
+
+TEST_CASE("Logs beside a door need only the pieces' lengths") {
+    // By hand: the door is 2 m high and takes 8 rounds and a part of the ninth, whose log spans it: 2 rounds of 2 long walls
+    // and nothing else are 8 m long.
+    const Shell shell = with_doors();
+    const auto pile = pile_of(4, 60);
+    const auto all = places_in(shell, pile);
+    const auto long_ones = std::count_if(all.begin(), all.end(), [](auto &p) { return p.length > 5200; });
+    CHECK(long_ones == 4);
+    const auto levelled = std::get<Levelled>(level_logs(pile, all));
+    const auto logs = own_logs(lay_out(shell), UnitSystem::metric, pile, levelled);
+    Shell stated = shell;
+    stated.own_logs = logs;
+    const Layout layout = lay_out(stated);
+    CHECK_FALSE(has_errors(layout.findings));
+    std::vector<std::string> marks;
+    for (const Piece &p : layout.pieces) {
+        CHECK_FALSE(p.mark.empty());
+        const auto log = std::find_if(pile.begin(), pile.end(), [&](auto &l) { return l.mark == p.mark; });
+        REQUIRE(log != pile.end());
+        CHECK(log->length >= p.blank.length - 1e-6);
+        marks.push_back(p.mark);
+    }
+    std::sort(marks.begin(), marks.end());
+    CHECK(std::adjacent_find(marks.begin(), marks.end()) == marks.end()); // short logs: each piece from its own
+}
+
+TEST_CASE("Where the pile has few logs but long ones, both sides of a door come from one") {
+    const auto all = places_in(with_doors(), pile_of(42, 0));
+    CHECK(all.size() == 42); // 4 walls of 10 rounds, two of them closed with a half log more
+    for (const LogPlace &place : all)
+        if (place.pieces == 2) CHECK(place.length == Approx(7000 + saw_cut));
+    CHECK(std::holds_alternative<std::string>(log_places(with_doors(), lay_out(with_doors()), pile_of(4, 40))));
+}
+
+TEST_CASE("A half log is stated as the half that it is") {
+    const Shell shell = test::plain_shell(); // logs of 210 mm, gaps of 20
+    const Layout layout = lay_out(shell);
+    const std::vector<PileLog> pile(18, {"a", 9000, 240, 240, {}, {}});
+    const auto levelled = std::get<Levelled>(level_logs(pile, places_in(shell, pile)));
+    Shell stated = shell;
+    stated.own_logs = own_logs(layout, UnitSystem::metric, pile, levelled);
+    for (const OwnLog &log : stated.own_logs)
+        if (log.wall == "B" && log.round == 1) CHECK(log.sizes.butt_height == Length::mm(110)); // (240 - 20) / 2
+    const Layout stands = lay_out(stated);
+    for (const WallPlace &wall : stands.walls) CHECK(wall.top == Approx(4 * 240 + 3 * 20)); // all walls end level
+}
+
+TEST_CASE("The best arrangement is found beside openings too") {
+    CHECK(rc::check([] {
+        std::vector<LogPlace> all;
+        for (int round = 1; round <= 2; ++round) {
+            all.push_back({0, round, 2000, 1, 0, -1, 1, 1, 3, 0});
+            all.push_back({0, round, 500, 1, 2, 3, 2, 2, 3, 0});
+            all.push_back({0, round, 2000, 1, -1, 1, 3, 3, 3, 0});
+        }
+        all.resize(static_cast<std::size_t>(*rc::gen::inRange(2, 6)));
+        const auto pile = any_pile(all.size(), 6000);
+        const auto l = std::get<Levelled>(level_logs(pile, all));
+        check_is_an_arrangement(pile, l, l.after);
+        RC_ASSERT(l.proven);
+        RC_ASSERT(l.after.squares >= l.least_squares * (1 - 1e-12) - 1e-9);
+        std::vector<int> order(pile.size());
+        std::iota(order.begin(), order.end(), 0);
+        double least = 1e300;
+        do
+            for (unsigned turned = 0; turned < 1u << all.size(); ++turned) {
+                double squares = 0, top[4] = {};
+                for (std::size_t i = 0; i < all.size(); ++i) {
+                    const PileLog &log = pile[static_cast<std::size_t>(order[i])];
+                    double ends[2] = {log.butt_height,
+                                      log.butt_height + (log.tip_height - log.butt_height) * all[i].length / log.length};
+                    if (turned >> i & 1) std::swap(ends[0], ends[1]);
+                    const int tops[2] = {all[i].left_top, all[i].right_top};
+                    for (int end = 0; end < 2; ++end)
+                        if (tops[end] >= 0) top[tops[end]] += ends[end] - l.log_height, squares += top[tops[end]] * top[tops[end]];
+                }
+                least = std::min(least, squares);
+            }
+        while (std::next_permutation(order.begin(), order.end()));
+        RC_ASSERT(std::abs(l.after.squares - least) <= 1e-6 * (1 + least));
+    }));
 }

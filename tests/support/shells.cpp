@@ -82,7 +82,8 @@ void add_any_taper(Shell &shell) {
         OwnLog own;
         own.wall = (*rc::gen::elementOf(shell.walls)).name;
         own.round = between(1, *shell.rounds.count);
-        own.sizes.butt_height = mm(log + between(-5, 8));
+        // a sill of half logs as high as whole ones has its logs beside those that it crosses: no wall to be built
+        if (own.round > 1) own.sizes.butt_height = mm(log + between(-5, 8));
         if (between(0, 1) == 0) own.sizes.butt = between(0, 1) == 0 ? LogEnd::left : LogEnd::right;
         shell.own_logs.push_back(own);
     }

@@ -327,6 +327,8 @@ Table notes_table(const Layout &layout, const Model &model, const std::optional<
                 : "The datum end is the left end seen from outside. ") +
         "Each face is drawn as it shows when the " + (timber ? "timber" : "log") +
         " is rolled, the datum end always left.");
+    for (const int i : model.pieces)
+        if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty()) add(p.tag + ": " + p.note);
     if (weight)
         add("Weight: " + weight->basis + " An estimate, no lift plan: weigh before lifting near a limit.");
     const auto missing = letters_missing(all_words(layout, model));

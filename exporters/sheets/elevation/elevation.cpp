@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/elevation/wall_block.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
+#include "kernel/layout/standing.h"
 
 #include <algorithm>
 #include <optional>
@@ -89,6 +90,16 @@ Block left_over_block(const std::vector<std::string> &without_tag) {
     return LaidTable(table).drawn();
 }
 
+/// Where the wall ends, beside the rounds' height, which has a gap on top.
+std::string standing_note(const Layout &layout, int wall, const Words &words) {
+    for (const WallStanding &s : standing_of(layout))
+        if (s.wall == wall)
+            return " The wall has " + std::to_string(s.logs) + " logs, one on another, and stands " +
+                   (s.highest - s.lowest < 1 ? "" : words.length(s.lowest) + " to ") + words.length(s.highest) + " high; " +
+                   std::to_string(layout.rounds) + " rounds are " + words.length(layout.height) + ".";
+    return "";
+}
+
 std::string heights_note(const Shell &shell, const WallPlace &wall, const Words &words) {
     std::string note = words.unit_note() + " Left: tops of the logs at their left ends; right: openings and "
                                            "steps; all over the lowest foundation.";
@@ -110,7 +121,9 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
     if (!without.empty()) put_on(pages, size, left_over_block(without));
     Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, LaidTable(bores).drawn());
-    put_on(pages, size, note_block(heights_note(*sides[0].shell, wall, *sides[0].words), 90));
+    put_on(pages, size, note_block(heights_note(*sides[0].shell, wall, *sides[0].words) +
+                                     standing_note(layout, sides[0].wall, *sides[0].words),
+                                 90));
     TitleFields fields = options.fields;
     fields.title = "Wall " + wall.name;
     fields.supplement = "elevations from outside and inside";

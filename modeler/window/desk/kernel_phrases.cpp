@@ -44,6 +44,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "rounds"),
     QT_TRANSLATE_NOOP("kernel", "plan"),
     QT_TRANSLATE_NOOP("kernel", "openings"),
+    QT_TRANSLATE_NOOP("kernel", "%1, piece %2"),
+    QT_TRANSLATE_NOOP("kernel", "top of the walls"),
     QT_TRANSLATE_NOOP("kernel", "pegs"),
     QT_TRANSLATE_NOOP("kernel", "floors"),
     QT_TRANSLATE_NOOP("kernel", "bores"),
@@ -86,6 +88,11 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "left end"),
     QT_TRANSLATE_NOOP("kernel", "right end"),
     QT_TRANSLATE_NOOP("kernel", "pieces"),
+    QT_TRANSLATE_NOOP("kernel", "height that stands, lowest"),
+    QT_TRANSLATE_NOOP("kernel", "height that stands, highest"),
+    QT_TRANSLATE_NOOP("kernel", "height by the rounds"),
+    QT_TRANSLATE_NOOP("kernel", "half logs counted"),
+    QT_TRANSLATE_NOOP("kernel", "logs in the walls that have most"),
     QT_TRANSLATE_NOOP("kernel", "distinct pieces"),
     QT_TRANSLATE_NOOP("kernel", "islands"),
     QT_TRANSLATE_NOOP("kernel", "length of all blanks"),
@@ -369,6 +376,15 @@ constexpr const char *phrases[] = {
                                 "thickness as that of its widest log"),
     QT_TRANSLATE_NOOP("kernel",
                       "sizes are stated for a log that this shell does not have; rounds count from 1"),
+    QT_TRANSLATE_NOOP("kernel", "%1 rounds (%2 logs in walls %3)"),
+    QT_TRANSLATE_NOOP("kernel", "%1 to %2 high (%3 by its rounds)"),
+    QT_TRANSLATE_NOOP("kernel", "%1 high (%2 by its rounds)"),
+    QT_TRANSLATE_NOOP("kernel", "the top is to be level but ends %1 out of it: wall %2 reaches "
+                                "%3, wall %4 only %5 at its lower end; other logs in the rounds below, or a plate hewn to suit, make it so"),
+    QT_TRANSLATE_NOOP("kernel", "something is stated of piece %1, but this round has %2 "
+                                "pieces, counted from the left"),
+    QT_TRANSLATE_NOOP("kernel", "something is stated of piece %1, but this round has %2 piece, "
+                                "counted from the left"),
     QT_TRANSLATE_NOOP("kernel", "going up corner %1, two logs of wall %2 follow one another at round %3; the "
                                 "pitches of the two walls drift apart by half a round, make them equal"),
     QT_TRANSLATE_NOOP("kernel", "the saddle leaves %1 of the log over the one that it crosses, under the "
@@ -425,12 +441,16 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "a groove %1 wide leaves too little of jambs %2 thick; half of that at most"),
     QT_TRANSLATE_NOOP("kernel", "a groove %1 deep is more than a spline needs; %2 at most"),
     QT_TRANSLATE_NOOP("kernel", "sills that fall %1 through the wall cut their logs in two"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "%1 leaves only %2 of the log over it; raise its top by %3 to the seam, or leave at least %4"),
-    QT_TRANSLATE_NOOP(
-        "kernel",
-        "%1 leaves only %2 of the log under it; lower its sill by %3 to the seam, or leave at least %4"),
+    QT_TRANSLATE_NOOP("kernel", "%1; no small change of this one figure mends it: a list of "
+                                "the seams tells which heights cost no wood"),
+    QT_TRANSLATE_NOOP("kernel", "%1; lower its sill by %2 and add as much to its height"),
+    QT_TRANSLATE_NOOP("kernel", "%1; raise its sill by %2 and take as much off its height"),
+    QT_TRANSLATE_NOOP("kernel", "%1; lower its sill by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1; raise its sill by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1; lower its top by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1; raise its top by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1 leaves only %2 of the log under it, where at least %3 should stay"),
+    QT_TRANSLATE_NOOP("kernel", "%1 leaves only %2 of the log over it, where at least %3 should stay"),
     QT_TRANSLATE_NOOP("kernel",
                       "the island is %1 long; two grooves %2 deep leave too little of it; %3 at most"),
     QT_TRANSLATE_NOOP("kernel", "the log over it, %1, runs only %2 past its %3 jamb; %4 is asked for: move "

@@ -243,7 +243,7 @@ namespace {
 std::ptrdiff_t place_of(const Shell &shell, const std::string &wall, int round) {
     std::ptrdiff_t at = -1;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i)
-        if (shell.own_logs[i].wall == wall && shell.own_logs[i].round == round)
+        if (shell.own_logs[i].wall == wall && shell.own_logs[i].round == round && !shell.own_logs[i].piece)
             at = static_cast<std::ptrdiff_t>(i);
     return at;
 }

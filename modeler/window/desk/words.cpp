@@ -1,5 +1,6 @@
 #include "modeler/window/desk/words.h"
 
+#include "kernel/layout/standing.h"
 #include "kernel/measure/weights.h"
 
 #include <QCoreApplication>
@@ -11,6 +12,15 @@ QString length_text(double mm, UnitSystem units) {
     LengthStyle style;
     style.system = units;
     return text(print_length(Length::mm(mm), style));
+}
+
+QString standing_text(const Layout &layout, UnitSystem units) {
+    const WallStanding stands = standing_in_all(layout);
+    const QString nominal = length_text(layout.height, units);
+    if (stands.logs == 0) return nominal;
+    const QString low = length_text(stands.lowest, units), high = length_text(stands.highest, units);
+    const QString all = low == high ? high : QCoreApplication::translate("Words", "%1 to %2").arg(low, high);
+    return all == nominal ? all : QCoreApplication::translate("Words", "%1 (%2 by its rounds)").arg(all, nominal);
 }
 
 QString volume_text(double mm3, UnitSystem units) {

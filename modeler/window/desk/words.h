@@ -1,6 +1,7 @@
 // Lengths as the shell's units show them, and Qt's strings from and to the kernel's.
 #pragma once
 
+#include "kernel/layout/layout.h"
 #include "kernel/measure/measure.h"
 
 #include <QString>
@@ -18,6 +19,9 @@ inline QString text(std::string_view utf8) {
 
 /// `9 in`, `2340 mm`.
 QString length_text(double mm, UnitSystem units);
+
+/// How high a shell stands, and by its rounds where that differs: `2275 mm (2300 mm by its rounds)`.
+QString standing_text(const Layout &layout, UnitSystem units);
 
 /// `0.016 m³`, `0.55 ft³`.
 QString volume_text(double mm3, UnitSystem units);

@@ -255,7 +255,7 @@ void NewShellDialog::check() {
             words = tr("%1 pieces in %2 rounds, %3 high")
                         .arg(layout.pieces.size())
                         .arg(layout.rounds)
-                        .arg(length_text(layout.height, shell->units));
+                        .arg(standing_text(layout, shell->units));
     }
     answer_->setText(words);
     enable_make();

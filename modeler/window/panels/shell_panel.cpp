@@ -163,7 +163,7 @@ void ShellPanel::refresh() {
     gap_->set_length(s.rounds.gap, units);
     overhang_->set_length(s.notch.overhang, units);
     least_tail_->set_length(s.notch.least_tail, units);
-    height_->setText(length_text(state.job.layout.height, units));
+    height_->setText(standing_text(state.job.layout, units));
     kind_->setCurrentIndex(static_cast<int>(s.notch.kind));
     top_->setCurrentIndex(static_cast<int>(s.rounds.top));
     slope_->set_slope(s.notch.slope);

@@ -2404,6 +2404,14 @@
         <source>%1 to %2 %3</source>
         <translation>%1 à %2 %3</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2 by its rounds)</source>
+        <translation>%1 (%2 d’après ses rangs)</translation>
+    </message>
 </context>
 <context>
     <name>kernel</name>
@@ -3420,14 +3428,6 @@
         <translation>des appuis qui descendent de %1 à travers le mur coupent leurs pièces en deux</translation>
     </message>
     <message>
-        <source>%1 leaves only %2 of the log over it; raise its top by %3 to the seam, or leave at least %4</source>
-        <translation>%1 ne laisse que %2 de la pièce au-dessus ; relevez son haut de %3 jusqu’au joint, ou laissez au moins %4</translation>
-    </message>
-    <message>
-        <source>%1 leaves only %2 of the log under it; lower its sill by %3 to the seam, or leave at least %4</source>
-        <translation>%1 ne laisse que %2 de la pièce au-dessous ; abaissez son allège de %3 jusqu’au joint, ou laissez au moins %4</translation>
-    </message>
-    <message>
         <source>the island is %1 long; two grooves %2 deep leave too little of it; %3 at most</source>
         <translation>l’îlot est long de %1 ; deux rainures profondes de %2 en laissent trop peu ; %3 au plus</translation>
     </message>
@@ -4138,6 +4138,94 @@
     <message>
         <source>the wall across the room</source>
         <translation>le mur d’en face</translation>
+    </message>
+    <message>
+        <source>%1 leaves only %2 of the log over it, where at least %3 should stay</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessus, où il devrait en rester au moins %3</translation>
+    </message>
+    <message>
+        <source>%1 leaves only %2 of the log under it, where at least %3 should stay</source>
+        <translation>%1 ne laisse que %2 de la pièce au-dessous, où il devrait en rester au moins %3</translation>
+    </message>
+    <message>
+        <source>%1; raise its top by %2</source>
+        <translation>%1 ; montez son haut de %2</translation>
+    </message>
+    <message>
+        <source>%1; lower its top by %2</source>
+        <translation>%1 ; baissez son haut de %2</translation>
+    </message>
+    <message>
+        <source>%1; raise its sill by %2</source>
+        <translation>%1 ; montez son allège de %2</translation>
+    </message>
+    <message>
+        <source>%1; lower its sill by %2</source>
+        <translation>%1 ; baissez son allège de %2</translation>
+    </message>
+    <message>
+        <source>%1; raise its sill by %2 and take as much off its height</source>
+        <translation>%1 ; montez son allège de %2 et ôtez-en autant à sa hauteur</translation>
+    </message>
+    <message>
+        <source>%1; lower its sill by %2 and add as much to its height</source>
+        <translation>%1 ; baissez son allège de %2 et ajoutez-en autant à sa hauteur</translation>
+    </message>
+    <message>
+        <source>%1; no small change of this one figure mends it: a list of the seams tells which heights cost no wood</source>
+        <translation>%1 ; aucun petit changement de cette seule cote n’y remédie : une liste des joints dit quelles hauteurs ne coûtent pas de bois</translation>
+    </message>
+    <message>
+        <source>something is stated of piece %1, but this round has %2 piece, counted from the left</source>
+        <translation>on dit quelque chose de la pièce %1, mais ce rang a %2 pièce, comptée depuis la gauche</translation>
+    </message>
+    <message>
+        <source>something is stated of piece %1, but this round has %2 pieces, counted from the left</source>
+        <translation>on dit quelque chose de la pièce %1, mais ce rang a %2 pièces, comptées depuis la gauche</translation>
+    </message>
+    <message>
+        <source>top of the walls</source>
+        <translation>haut des murs</translation>
+    </message>
+    <message>
+        <source>%1, piece %2</source>
+        <translation>%1, pièce %2</translation>
+    </message>
+    <message>
+        <source>the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its lower end; other logs in the rounds below, or a plate hewn to suit, make it so</source>
+        <translation>le haut doit être de niveau mais s’en écarte de %1 : le mur %2 atteint %3, le mur %4 seulement %5 à son bout le plus bas ; d’autres pièces dans les rangs du dessous, ou une sablière équarrie en conséquence, l’y mettent</translation>
+    </message>
+    <message>
+        <source>%1 high (%2 by its rounds)</source>
+        <translation>hauteur %1 (%2 d’après ses rangs)</translation>
+    </message>
+    <message>
+        <source>%1 to %2 high (%3 by its rounds)</source>
+        <translation>hauteur %1 à %2 (%3 d’après ses rangs)</translation>
+    </message>
+    <message>
+        <source>%1 rounds (%2 logs in walls %3)</source>
+        <translation>%1 rangs (%2 pièces dans les murs %3)</translation>
+    </message>
+    <message>
+        <source>logs in the walls that have most</source>
+        <translation>pièces dans les murs qui en ont le plus</translation>
+    </message>
+    <message>
+        <source>half logs counted</source>
+        <translation>demi-pièces comprises</translation>
+    </message>
+    <message>
+        <source>height by the rounds</source>
+        <translation>hauteur d’après les rangs</translation>
+    </message>
+    <message>
+        <source>height that stands, highest</source>
+        <translation>hauteur réelle, au plus haut</translation>
+    </message>
+    <message>
+        <source>height that stands, lowest</source>
+        <translation>hauteur réelle, au plus bas</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,20 @@
+// Where the header of a CSV file stands, and what separates its columns: found out from the names that are looked for.
+#pragma once
+
+#include "kernel/levelling/csv_rows.h"
+#include "kernel/levelling/csv_table.h"
+
+namespace roundlay {
+
+struct CsvLayout {
+    CsvRows split;
+    std::size_t header = 0; ///< index into split.rows; as many as there are rows: there is none
+    bool commas = false;    ///< numbers have decimal commas
+};
+
+CsvLayout csv_layout(std::string_view text, const std::vector<CsvColumn> &known);
+
+/// The column of that name, its words in any order; none: null.
+const CsvColumn *column_named(const std::vector<CsvColumn> &known, const std::string &key);
+
+} // namespace roundlay
