@@ -24,6 +24,11 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL GNU AND CMAKE_CXX_COMPILER_VERSION VERSION_LES
     target_compile_options(roundlay_warnings INTERFACE -Wno-restrict)
 endif()
 
+# GCC's sanitizers make it lose track of what is set: it then warns of the standard library's own <regex>.
+if(CMAKE_CXX_COMPILER_ID STREQUAL GNU AND CMAKE_CXX_FLAGS MATCHES "-fsanitize")
+    target_compile_options(roundlay_warnings INTERFACE -Wno-maybe-uninitialized)
+endif()
+
 # roundlay_room(NAME SOURCES a.cpp ... LINKS room_or_library ... PRIVATE_LINKS ...)
 function(roundlay_room name)
     cmake_parse_arguments(ROOM "" "" "SOURCES;LINKS;PRIVATE_LINKS" ${ARGN})

@@ -129,11 +129,14 @@ class Collector {
     ModelRow model_row(const Model &model) const {
         ModelRow row;
         row.stick = stick(at(model.pieces.front()));
+        std::vector<std::string> kinds{row.stick.kind};
         for (const int index : model.pieces) {
             row.tags.push_back(at(index).tag);
             row.butt_left += at(index).butt_at_datum ? 1 : 0;
             const std::string kind = kind_of(layout_, at(index));
-            if (row.stick.kind.find(kind) == std::string::npos) row.stick.kind += ", " + kind;
+            if (std::find(kinds.begin(), kinds.end(), kind) != kinds.end()) continue;
+            kinds.push_back(kind);
+            row.stick.kind += ", " + kind;
         }
         return row;
     }

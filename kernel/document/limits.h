@@ -2,6 +2,8 @@
 // slip of the pen, or no document at all.
 #pragma once
 
+#include "kernel/shell/limits.h"
+
 #include <cstddef>
 
 namespace roundlay::limits {
@@ -23,7 +25,7 @@ inline constexpr std::size_t logs = 5000; ///< with sizes of their own
 
 inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m
 inline constexpr double short_mm = 2'000;  ///< thickness, pitch, gap, overhang, pegs: 2 m
-inline constexpr int rounds = 500;
+inline constexpr int rounds = most_rounds;
 inline constexpr int pieces = 501; ///< of one round: one more than there are openings
 inline constexpr int fastenings = 20;
 inline constexpr double moisture = 300; ///< percent of ovendry mass

@@ -1,10 +1,11 @@
 #include "kernel/geometry/plane_arrangement.h"
 
+#include "kernel/geometry/boxes_2d.h"
 #include "kernel/geometry/tolerance.h"
 
 #include <algorithm>
 #include <numbers>
-#include <numeric>
+#include <tuple>
 #include <utility>
 
 namespace roundlay {
@@ -13,57 +14,14 @@ namespace {
 
 using Edge = std::pair<int, int>;
 
-/// How far beside an edge the cover is asked for: over the weld, under the thinnest wood.
+/// How far beside an edge a hole is asked for: over the weld, under the thinnest wood.
 constexpr double aside = 5 * tolerance::weld;
 
-struct Box2 {
-    Vec2 low{1e300, 1e300}, high{-1e300, -1e300};
-    void add(Vec2 p) {
-        low = {std::min(low.x, p.x), std::min(low.y, p.y)};
-        high = {std::max(high.x, p.x), std::max(high.y, p.y)};
-    }
-    bool holds(Vec2 p, double room) const {
-        return p.x >= low.x - room && p.x <= high.x + room && p.y >= low.y - room && p.y <= high.y + room;
-    }
-    bool meets(const Box2 &other) const {
-        return low.x <= other.high.x && other.low.x <= high.x && low.y <= other.high.y && other.low.y <= high.y;
-    }
-};
-
-/// Finds which of many boxes may hold a point, by strips across the axis along which they lie apart best.
-class Strips {
-  public:
-    explicit Strips(const std::vector<Box2> &boxes) {
-        if (boxes.empty()) return;
-        Box2 all;
-        Vec2 extents;
-        for (const Box2 &b : boxes) {
-            all.add(b.low);
-            all.add(b.high);
-            extents = extents + (b.high - b.low);
-        }
-        const Vec2 size = all.high - all.low;
-        along_x_ = extents.x * size.y < extents.y * size.x;
-        const double range = along_x_ ? size.x : size.y;
-        const std::size_t count = std::max<std::size_t>(1, boxes.size() / 4);
-        low_ = along_x_ ? all.low.x : all.low.y;
-        per_mm_ = range > 0 ? static_cast<double>(count) / range : 0;
-        strips_.resize(count);
-        for (std::size_t i = 0; i < boxes.size(); ++i)
-            for (std::size_t k = strip_of(boxes[i].low); k <= strip_of(boxes[i].high); ++k) strips_[k].push_back(i);
-    }
-
-    const std::vector<std::size_t> &near(Vec2 p) const { return strips_[strip_of(p)]; }
-
-  private:
-    std::size_t strip_of(Vec2 p) const {
-        const double at = ((along_x_ ? p.x : p.y) - low_) * per_mm_, last = static_cast<double>(strips_.size()) - 1;
-        return static_cast<std::size_t>(std::clamp(at, 0.0, last));
-    }
-
-    bool along_x_ = true;
-    double low_ = 0, per_mm_ = 0;
-    std::vector<std::vector<std::size_t>> strips_;
+/// A stretch of a polygon's ring between two points that follow one another.
+struct Part {
+    Edge edge;
+    int polygon = 0;
+    int way = 1; ///< 1: the ring runs from edge.first to edge.second, so the polygon lies left of that; -1: back
 };
 
 class Arrangement {
@@ -121,19 +79,6 @@ class Arrangement {
         for (const auto &[i, j] : pairs_that_meet(boxes)) add_crossing(edges_[i], edges_[j]);
     }
 
-    /// Swept along x; in the order of the edges.
-    static std::vector<std::pair<std::size_t, std::size_t>> pairs_that_meet(const std::vector<Box2> &boxes) {
-        std::vector<std::size_t> order(boxes.size());
-        std::iota(order.begin(), order.end(), std::size_t{0});
-        std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return boxes[a].low.x < boxes[b].low.x; });
-        std::vector<std::pair<std::size_t, std::size_t>> pairs;
-        for (std::size_t i = 0; i < order.size(); ++i)
-            for (std::size_t j = i + 1; j < order.size() && boxes[order[j]].low.x <= boxes[order[i]].high.x; ++j)
-                if (boxes[order[i]].meets(boxes[order[j]])) pairs.push_back(std::minmax(order[i], order[j]));
-        std::sort(pairs.begin(), pairs.end());
-        return pairs;
-    }
-
     void add_crossing(const Edge &e, const Edge &f) {
         const Vec2 a = at(e.first), d = at(e.second) - a, c = at(f.first), g = at(f.second) - c;
         const double turn = cross(d, g);
@@ -152,19 +97,38 @@ class Arrangement {
         points_.push_back(p);
     }
 
+    /// Each polygon's ring, cut at every point that lies on it: which polygon lies on which side of a part is known from
+    /// there, not asked for beside it, where sharp corners and short parts would tell the wrong one.
     void split_at_points() {
-        std::vector<Edge> parts;
-        parts.reserve(edges_.size() * 2);
         std::sort(used_.begin(), used_.end(), [&](int i, int j) { return at(i).x < at(j).x; });
-        for (const Edge &e : edges_) split_edge(e, parts);
-        edges_ = std::move(parts);
-        drop_doubles();
+        std::vector<std::vector<int>> stops(edges_.size());
+        for (std::size_t i = 0; i < edges_.size(); ++i) stops[i] = stops_on(edges_[i]);
+        parts_.reserve(edges_.size() * 4);
+        for (std::size_t i = 0; i < polygons_.size(); ++i) {
+            const std::vector<int> &ring = polygons_[i].ring;
+            for (std::size_t k = 0; k < ring.size(); ++k) {
+                const Edge way{ring[k], ring[(k + 1) % ring.size()]}, edge = std::minmax(way.first, way.second);
+                const auto at = std::lower_bound(edges_.begin(), edges_.end(), edge) - edges_.begin();
+                add_parts(static_cast<int>(i), way == edge, stops[static_cast<std::size_t>(at)]);
+            }
+        }
+        std::sort(parts_.begin(), parts_.end(), [](const Part &a, const Part &b) {
+            return std::tie(a.edge, a.polygon) < std::tie(b.edge, b.polygon);
+        });
     }
 
-    void split_edge(const Edge &e, std::vector<Edge> &parts) {
+    void add_parts(int polygon, bool along, const std::vector<int> &stops) {
+        for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
+            const Edge edge = std::minmax(stops[k], stops[k + 1]);
+            parts_.push_back({edge, polygon, (edge.first == stops[k]) == along ? 1 : -1});
+        }
+    }
+
+    /// The points on an edge, its ends included, from its first one on.
+    std::vector<int> stops_on(const Edge &e) const {
         const Vec2 a = at(e.first), d = at(e.second) - a;
         const double l = length(d);
-        std::vector<std::pair<double, int>> stops;
+        std::vector<std::pair<double, int>> between;
         Box2 box;
         box.add(a);
         box.add(a + d);
@@ -176,15 +140,13 @@ class Arrangement {
             const Vec2 v = at(i) - a;
             const double along = dot(v, d) / l;
             if (along <= tolerance::weld || along >= l - tolerance::weld) continue;
-            if (std::abs(cross(v, d)) / l < tolerance::weld) stops.emplace_back(along, i);
+            if (std::abs(cross(v, d)) / l < tolerance::weld) between.emplace_back(along, i);
         }
-        std::sort(stops.begin(), stops.end());
-        int from = e.first;
-        for (const auto &[along, i] : stops) {
-            parts.push_back(std::minmax(from, i));
-            from = i;
-        }
-        parts.push_back(std::minmax(from, e.second));
+        std::sort(between.begin(), between.end());
+        std::vector<int> stops{e.first};
+        for (const auto &[along, i] : between) stops.push_back(i);
+        stops.push_back(e.second);
+        return stops;
     }
 
     bool covers(const SignedPolygon &polygon, Vec2 p) const {
@@ -195,37 +157,52 @@ class Arrangement {
         return true;
     }
 
-    int cover(Vec2 p) const {
+    using Parts = std::vector<Part>::const_iterator;
+
+    /// What covers both sides of an edge: the polygons that have it not in their rings, and lie over its middle.
+    int cover_of(const Edge &edge, Parts from, Parts to) const {
+        const Vec2 middle = 0.5 * (at(edge.first) + at(edge.second));
         int sum = 0;
-        for (const std::size_t i : strips_.near(p))
-            if (boxes_[i].holds(p, 0) && covers(polygons_[i], p)) sum += polygons_[i].sign;
+        for (const std::size_t i : strips_.near(middle)) {
+            if (!boxes_[i].holds(middle, 0)) continue;
+            const bool own = std::any_of(from, to, [&](const Part &p) { return p.polygon == static_cast<int>(i); });
+            if (!own && covers(polygons_[i], middle)) sum += polygons_[i].sign;
+        }
         return sum;
     }
 
     /// How often the two sides of an edge are covered.
     struct Sides {
+        Edge edge;
         int left = 0, right = 0;
     };
 
     std::vector<Sides> sides_of_edges() const {
         std::vector<Sides> all;
-        all.reserve(edges_.size());
-        for (const auto &[a, b] : edges_) {
-            const Vec2 m = 0.5 * (at(a) + at(b)), d = at(b) - at(a);
-            const Vec2 left = (aside / length(d)) * Vec2{-d.y, d.x};
-            all.push_back({cover(m + left), cover(m - left)});
+        all.reserve(parts_.size());
+        for (auto from = parts_.begin(); from != parts_.end();) {
+            const auto to = std::find_if(from, parts_.end(), [&](const Part &p) { return p.edge != from->edge; });
+            const int both = cover_of(from->edge, from, to);
+            Sides sides{from->edge, both, both};
+            while (from != to) { // a ring that goes both ways here has no area on either side
+                int way = 0;
+                const int polygon = from->polygon, sign = polygons_[static_cast<std::size_t>(polygon)].sign;
+                for (; from != to && from->polygon == polygon; ++from) way += from->way;
+                if (way > 0) sides.left += sign;
+                if (way < 0) sides.right += sign;
+            }
+            all.push_back(sides);
         }
         return all;
     }
 
     /// Directed edges with border of this sign on their left and none on their right.
-    std::vector<Edge> border_edges(const std::vector<Sides> &sides, int sign) const {
+    static std::vector<Edge> border_edges(const std::vector<Sides> &sides, int sign) {
         std::vector<Edge> found;
-        for (std::size_t i = 0; i < edges_.size(); ++i) {
-            const auto [a, b] = edges_[i];
-            const bool on_left = sides[i].left == sign, on_right = sides[i].right == sign;
-            if (on_left && !on_right) found.emplace_back(a, b);
-            if (on_right && !on_left) found.emplace_back(b, a);
+        for (const auto &[edge, left, right] : sides) {
+            const bool on_left = left * sign > 0, on_right = right * sign > 0;
+            if (on_left && !on_right) found.push_back(edge);
+            if (on_right && !on_left) found.emplace_back(edge.second, edge.first);
         }
         return found;
     }
@@ -266,10 +243,11 @@ class Arrangement {
         return loops;
     }
 
+    /// From its own first corner: far from the plane's origin the last digits of a sliver would be lost.
     double signed_area(const std::vector<int> &loop) const {
         double sum = 0;
-        for (std::size_t i = 0; i < loop.size(); ++i)
-            sum += cross(at(loop[i]), at(loop[(i + 1) % loop.size()]));
+        for (std::size_t i = 1; i + 1 < loop.size(); ++i)
+            sum += cross(at(loop[i]) - at(loop[0]), at(loop[i + 1]) - at(loop[0]));
         return sum / 2;
     }
 
@@ -282,9 +260,13 @@ class Arrangement {
         return in;
     }
 
-    /// A point just outside the wood's border, inside the hole: on the right of the hole's first edge.
+    /// A point just outside the wood's border, inside the hole: on the right of the hole's longest edge.
     Vec2 point_of_hole(const std::vector<int> &hole) const {
-        const Vec2 a = at(hole[0]), d = at(hole[1]) - a;
+        std::size_t longest = 0;
+        const auto way = [&](std::size_t i) { return at(hole[(i + 1) % hole.size()]) - at(hole[i]); };
+        for (std::size_t i = 1; i < hole.size(); ++i)
+            if (length(way(i)) > length(way(longest))) longest = i;
+        const Vec2 a = at(hole[longest]), d = way(longest);
         return a + 0.5 * d + (aside / length(d)) * Vec2{d.y, -d.x};
     }
 
@@ -293,23 +275,26 @@ class Arrangement {
         for (const auto &loop : loops)
             if (signed_area(loop) > 0) all.push_back({{loop}, sign});
         for (const auto &loop : loops)
-            if (signed_area(loop) < 0) add_hole(loop, first, all);
+            if (signed_area(loop) < 0) add_hole(loop, sign, first, all);
     }
 
-    void add_hole(const std::vector<int> &hole, std::size_t first, std::vector<BorderRegion> &all) const {
+    void add_hole(const std::vector<int> &hole, int sign, std::size_t first, std::vector<BorderRegion> &all) const {
         BorderRegion *home = nullptr;
         for (std::size_t i = first; i < all.size(); ++i) {
             if (!inside(all[i].loops[0], point_of_hole(hole))) continue;
             if (!home || signed_area(all[i].loops[0]) < signed_area(home->loops[0])) home = &all[i];
         }
         if (home) home->loops.push_back(hole);
+        else
+            all.push_back({{hole}, sign}); // a sliver of which the area says nothing: closed it is all the same
     }
 
     std::vector<Vec2> &points_;
     const std::vector<SignedPolygon> &polygons_;
     std::vector<Box2> boxes_; ///< of the polygons
     Strips strips_{{}};
-    std::vector<Edge> edges_;
+    std::vector<Edge> edges_; ///< of all rings, each once, in order
+    std::vector<Part> parts_; ///< of all rings, cut at every point on them; by edge and polygon
     std::vector<int> used_;
 };
 

@@ -1,7 +1,7 @@
 #include "kernel/layout/bores.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/text.h"
+#include "kernel/layout/bore_room.h"
 
 #include <algorithm>
 
@@ -53,33 +53,47 @@ class StatedBores {
         const int index = wall_named(layout_, b.wall);
         if (index < 0) return refuse(i, 0, "there is no wall " + b.wall + " in this shell", "wall");
         const WallPlace &wall = layout_.walls[static_cast<std::size_t>(index)];
-        const double half = b.diameter.mm() / 2, y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
-        if (y - half < tolerance::clear || y + half > wall.thickness - tolerance::clear)
-            return refuse(i, 0, "a bore of " + say(shell_, 2 * half) + " breaks out of a wall " + say(shell_, wall.thickness) +
-                                    " thick", "from_outside");
+        const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        if (!leaves_wood(i, 0, wall.thickness, y)) return false;
+        if (b.diameter.mm() > wall.thickness / 2)
+            layout_.findings.push_back({Weight::warning, "bore-takes-half", wall_place(b.wall) + ", " + name(i),
+                                        bores_half_away(shell_, b.diameter.mm(), wall.thickness), subject("bore", i, "diameter")});
         const auto &courses = spans_[static_cast<std::size_t>(index)];
-        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
-        if (last > static_cast<int>(courses.size()))
-            return refuse(i, 0, "the wall has only " + std::to_string(courses.size()) + " rounds", "to_round");
+        const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
+        if (last > rounds || b.from_round > rounds)
+            return refuse(i, 0, "the wall has only " + std::to_string(rounds) + " rounds", last > rounds ? "to_round" : "from_round");
+        if (b.from_round > last)
+            return refuse(i, 0, "it goes from round " + std::to_string(b.from_round) + " up to round " + std::to_string(last) +
+                                    ": that is through no log", "from_round");
         double x = b.from_left.mm();
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
-            if (!bore_log(i, wall, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
+            if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
         return true;
     }
 
-    bool bore_log(std::size_t i, const WallPlace &wall, const CourseSpans &course, Vec3 at) {
+    /// Of a wall or a log of that width, at y from its outside face.
+    bool leaves_wood(std::size_t i, int round, double width, double y) {
+        const double d = shell_.bores[i].diameter.mm(), beside = std::min(y, width - y);
+        if (d / 2 + least_beside_bore <= beside + tolerance::weld) return true;
+        return refuse(i, round, leaves_no_wood(shell_, d, width, 2 * (beside - least_beside_bore)),
+                      shell_.bores[i].from_outside ? "from_outside" : "diameter");
+    }
+
+    bool bore_log(std::size_t i, const WallPlace &wall, int round, const CourseSpans &course, Vec3 at) {
         const double half = shell_.bores[i].diameter.mm() / 2 + tolerance::clear;
         for (const PieceSpan &s : course) {
             if (at.x - half < s.shoulders.from || at.x + half > s.shoulders.to) continue;
             for (const auto *taken : {&s.taken_above, &s.taken_below})
                 for (const Span &t : *taken)
                     if (at.x + half > t.from && at.x - half < t.to)
-                        return refuse(i, s.course->round, "it runs into a cut from " + say(shell_, t.from) + " to " +
+                        return refuse(i, round, "it runs into a cut from " + say(shell_, t.from) + " to " +
                                                               say(shell_, t.to) + " from the left", "from_left");
+            const double width = s.course->width(at.x);
+            if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
             add(i, wall, s, at);
             return true;
         }
-        return refuse(i, course.front().course->round,
+        return refuse(i, round,
                       "there is no whole log " + say(shell_, at.x) + " from the left: an opening or a notch is there; state the "
                       "rounds that it goes through, or another place", "from_left");
     }

@@ -1,6 +1,7 @@
 #include "kernel/layout/corners.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
@@ -208,18 +209,19 @@ class Corner {
         if (notch(l).butts) return true;
         const double least = thinnest(l);
         if (least < rule_.least_tail.mm() - tolerance::weld) {
+            const Weight weight = least < no_wood - tolerance::weld ? Weight::error : Weight::warning;
             const double short_by = rule_.least_tail.mm() - least;
             const std::string is = say(shell_, std::max(least, 0.0)), wanted = say(shell_, rule_.least_tail.mm());
             const std::string pitch = "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by);
             if (course(l).scoped)
-                refuse("tail-too-thin", l,
+                say_of(weight, "tail-too-thin", l,
                        "the saddle leaves " + is + " of the log over the one that it crosses, under the least of " + wanted +
                            pitch + " would fit");
             else
-                refuse("tail-too-thin", l,
+                say_of(weight, "tail-too-thin", l,
                        "the tail is " + is + " thick at its thinnest, under the least of " + wanted + pitch +
                            " or a flatter slope would fit");
-            return false;
+            if (weight == Weight::error) return false;
         }
         if (!course(l).scoped) check_wood(l);
         return true;
@@ -241,7 +243,11 @@ class Corner {
     }
 
     void refuse(const std::string &code, const Layer &l, const std::string &message) {
-        layout_.findings.push_back({Weight::error, code,
+        say_of(Weight::error, code, l, message);
+    }
+
+    void say_of(Weight weight, const std::string &code, const Layer &l, const std::string &message) {
+        layout_.findings.push_back({weight, code,
                                     "corner " + place_.name + ", " + round_place(wall_name(l), course(l).round),
                                     message, "rounds.pitch"});
     }

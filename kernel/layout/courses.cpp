@@ -4,6 +4,7 @@
 #include "kernel/layout/reach.h"
 #include "kernel/layout/round_logs.h"
 #include "kernel/layout/text.h"
+#include "kernel/shell/limits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,8 +12,6 @@
 namespace roundlay {
 
 namespace {
-
-constexpr int most_rounds = 200;
 
 struct Resolved {
     int count = 0;

@@ -11,12 +11,14 @@ namespace roundlay {
 
 namespace {
 
-/// True where the words stand in the text and no letter or digit goes on behind them.
+bool goes_on(const std::string &text, std::size_t at) {
+    return at < text.size() && (std::isalnum(static_cast<unsigned char>(text[at])) != 0 || text[at] == '-');
+}
+
+/// True where the words stand in the text for themselves, not as part of a longer tag or name.
 bool names(const std::string &text, const std::string &words) {
-    for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1)) {
-        const std::size_t behind = at + words.size();
-        if (behind == text.size() || std::isalnum(static_cast<unsigned char>(text[behind])) == 0) return true;
-    }
+    for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1))
+        if (!goes_on(text, at + words.size()) && (at == 0 || !goes_on(text, at - 1))) return true;
     return false;
 }
 

@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/footprint.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -47,9 +48,12 @@ class Planner {
 
   private:
     bool refuse(const std::string &message, const std::string &key, const char *code = "floor-does-not-fit") {
-        layout_.findings.push_back(
-            {Weight::error, code, "floor " + floor_.name, message, subject("floor", index_, key)});
-        return false;
+        return say_of(Weight::error, message, key, code);
+    }
+    /// True where it can be cut all the same.
+    bool say_of(Weight weight, const std::string &message, const std::string &key, const char *code = "floor-does-not-fit") {
+        layout_.findings.push_back({weight, code, "floor " + floor_.name, message, subject("floor", index_, key)});
+        return weight != Weight::error;
     }
     std::string say(double mm) const { return roundlay::say(shell_, mm); }
 
@@ -116,19 +120,22 @@ class Planner {
     bool check_sizes() {
         const double thinnest = std::min(thickness(room_.from), thickness(room_.to));
         const double most = thinnest - least_beside;
-        if (floor_.bearing.mm() > most)
-            return refuse("a bearing of " + say(floor_.bearing.mm()) + " does not leave " + say(least_beside) +
+        const auto weigh = [](bool cut) { return cut ? Weight::warning : Weight::error; };
+        if (floor_.bearing.mm() > most && !say_of(weigh(floor_.bearing.mm() <= thinnest - no_wood), "a bearing of " + say(floor_.bearing.mm()) + " does not leave " + say(least_beside) +
                               " of a wall " + say(thinnest) + " thick; " + say(most) + " at most would",
-                          "bearing");
-        if (floor_.spacing.mm() < joist_width() + least_beside)
-            return refuse("joists " + say(joist_width()) + " wide do not lie " + say(floor_.spacing.mm()) +
+                          "bearing"))
+            return false;
+        if (floor_.spacing.mm() < joist_width() + least_beside &&
+            !say_of(weigh(floor_.spacing.mm() > widest() + tolerance::clear), "joists " + say(joist_width()) + " wide do not lie " + say(floor_.spacing.mm()) +
                               " apart on centre; " + say(joist_width() + least_beside) + " at least",
-                          "spacing");
+                          "spacing"))
+            return false;
         const double neck = joist_width() - 2 * floor_.tail.ratio() * floor_.bearing.mm();
-        if (floor_.pocket == PocketKind::tailed && neck < std::min(joist_width(), tip_width()) / 2)
-            return refuse("the tailed ends leave only " + say(std::max(0.0, neck)) + " of a joist " + say(joist_width()) +
+        if (floor_.pocket == PocketKind::tailed && neck < std::min(joist_width(), tip_width()) / 2 &&
+            !say_of(weigh(neck - joist_width() + std::min(joist_width(), tip_width()) >= no_wood), "the tailed ends leave only " + say(std::max(0.0, neck)) + " of a joist " + say(joist_width()) +
                               " wide at the wall; a smaller tail or bearing leaves half of it",
-                          "tail");
+                          "tail"))
+            return false;
         if (floor_.first && floor_.first->mm() < joist_width() / 2)
             return refuse("the first joist, " + say(floor_.first->mm()) + " from the room's side, lies in the wall; " +
                               say(joist_width() / 2) + " at least",

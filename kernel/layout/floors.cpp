@@ -91,7 +91,7 @@ class FloorBuilder {
         for (std::size_t k = 0; k < log_count_; ++k) {
             const Piece &log = layout_.pieces[k];
             const double foot = log.frame.origin.z;
-            if (!in_each_others_way(own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height}, tolerance::clear))
+            if (!in_each_others_way(own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height}, tolerance::thinnest))
                 continue;
             refuse_way(i, log.tag);
             return;
@@ -212,6 +212,7 @@ class FloorBuilder {
         const int bearer = bearer_in(i, lying, w, {x - half, x + half});
         if (bearer < 0) return;
         for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
+            if (courses[k].empty()) continue;
             const Course &course = *courses[k].front().course;
             if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest) break;
             PieceSpan *span = span_over(courses[k], {x - half, x + half});
@@ -285,18 +286,22 @@ class FloorBuilder {
     int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
         const double x = (taken.from + taken.to) / 2;
         const auto &courses = spans_[static_cast<std::size_t>(w)];
-        const Course *below = nullptr;
+        const Course *below = nullptr, *first = nullptr;
         for (std::size_t k = 0; k < courses.size(); ++k) {
+            if (courses[k].empty()) continue; // the foundation stands higher than the whole log
             const Course &course = *courses[k].front().course;
+            if (!first) first = &course;
             const double low = std::max(course.low(taken.from), course.low(taken.to));
             const double high = std::min(course.high(taken.from), course.high(taken.to));
             if (low < lying.low - tolerance::thinnest && high > lying.high - tolerance::thinnest)
                 return static_cast<int>(k);
             if (course.high(x) < lying.high) below = &course;
         }
-        if (!below)
+        if (!first)
+            refuse(i, "wall " + wall(w).name, "finds no log there", "from");
+        else if (!below)
             refuse(i, "wall " + wall(w).name, "lies under the wall's first log; raise the floor by " +
-                       say(shell_, courses.front().front().course->low(x) + least_under - lying.low) + " or more", "level");
+                       say(shell_, first->low(x) + least_under - lying.low) + " or more", "level");
         else if (lying.low >= wall(w).top)
             refuse(i, "wall " + wall(w).name, "lies over the wall's top; lower the floor by " +
                        say(shell_, lying.high - below->high(x)) + " or more", "level");

@@ -16,8 +16,10 @@ struct PlacedPiece {
     Box3 box;
 };
 
+/// Of a piece of which no wood is left: a box that meets none.
 Box3 joined(const std::vector<Box3> &boxes) {
-    Box3 all = boxes.front();
+    constexpr double big = std::numeric_limits<double>::max();
+    Box3 all{{big, big, big}, {-big, -big, -big}};
     for (const Box3 &b : boxes) {
         all.low = {std::min(all.low.x, b.low.x), std::min(all.low.y, b.low.y), std::min(all.low.z, b.low.z)};
         all.high = {std::max(all.high.x, b.high.x), std::max(all.high.y, b.high.y), std::max(all.high.z, b.high.z)};
@@ -92,26 +94,35 @@ std::vector<Plane> upright_hull(const Cell &cell) {
     return planes;
 }
 
-/// Wood of `earlier` that lies straight over `later`'s cells.
+/// Cuts the wood straight over a cell out of `wood` and says how much that was.
+double taken_over(const Cell &cell, std::vector<Cell> &wood) {
+    std::vector<Plane> above = upright_hull(cell);
+    for (const CellFace &face : cell.faces)
+        if (face.plane.normal.z < -tolerance::weld) above.push_back(face.plane);
+    double sum = 0;
+    for (const Cell &piece : wood) {
+        if (std::any_of(above.begin(), above.end(), [&](const Plane &plane) { return lies_beyond(piece, plane); })) continue;
+        Cell common = piece;
+        for (const Plane &plane : above) common = clipped(common, plane);
+        sum += volume(common);
+    }
+    if (sum > 0) wood = without(std::move(wood), above);
+    return sum;
+}
+
+/// Wood of `earlier` that lies straight over `later`'s cells, each of it once though it lie over several.
 double over(const PlacedPiece &earlier, const PlacedPiece &later) {
     double sum = 0;
+    std::vector<Cell> wood;
     for (std::size_t j = 0; j < later.cells.size(); ++j) {
         Box3 column = later.boxes[j];
         column.high.z = std::numeric_limits<double>::max();
         const bool any = std::any_of(earlier.boxes.begin(), earlier.boxes.end(),
                                      [&](const Box3 &b) { return boxes_meet(b, column); });
         if (!any) continue;
-        std::vector<Plane> above = upright_hull(later.cells[j]);
-        for (const CellFace &face : later.cells[j].faces)
-            if (face.plane.normal.z < -tolerance::weld) above.push_back(face.plane);
-        for (std::size_t i = 0; i < earlier.cells.size(); ++i) {
-            if (!boxes_meet(earlier.boxes[i], column)) continue;
-            const Cell &wood = earlier.cells[i];
-            if (std::any_of(above.begin(), above.end(), [&](const Plane &plane) { return lies_beyond(wood, plane); })) continue;
-            Cell common = wood;
-            for (const Plane &plane : above) common = clipped(common, plane);
-            sum += volume(common);
-        }
+        if (wood.empty()) wood = earlier.cells;
+        sum += taken_over(later.cells[j], wood);
+        if (wood.empty()) break;
     }
     return sum;
 }

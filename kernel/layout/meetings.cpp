@@ -1,6 +1,7 @@
 #include "kernel/layout/meetings.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/reach.h"
 #include "kernel/layout/text.h"
 
@@ -68,11 +69,12 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
                                        subject_of(shell, w, "length", "to")});
             return false;
         }
+        const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
         const bool left_passes = i > 0;
         const WallMeeting &moved = left_passes ? left : right;
         const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
         layout.findings.push_back(
-            {Weight::error, "tee-too-near", "wall " + wall.name + ", corner " +
+            {weight, "tee-too-near", "wall " + wall.name + ", corner " +
                                                 layout.corners[static_cast<std::size_t>(moved.corner)].name,
              "walls " + layout.walls[static_cast<std::size_t>(left.other)].name + " and " +
                  layout.walls[static_cast<std::size_t>(right.other)].name + " meet wall " + wall.name + " " +
@@ -80,7 +82,7 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
                  "; between two notches of a log " + say(shell, least) + " of wood are needed, so move one by " +
                  say(shell, least - clear) + " or more",
              subject_of(shell, partition, "length", "from_left")});
-        return false;
+        if (weight == Weight::error) return false;
     }
     return true;
 }

@@ -30,7 +30,7 @@ struct PutCut {
         for (const Vec3 p : {Vec3{}, Vec3{1000, 0, 0}, Vec3{0, 1000, 0}, Vec3{0, 0, 1000}}) put(key, c.plane.distance(p));
     }
     void operator()(const SeamCut &c) const {
-        key.insert(key.end(), {1, static_cast<int>(c.end), static_cast<int>(c.side)});
+        key.insert(key.end(), {1, static_cast<int>(c.end), static_cast<int>(c.side), c.runs_on});
         put(key, c.x_from);
         put(key, c.x_to);
         put(key, c.skew);
@@ -65,13 +65,13 @@ struct PutCut {
         put(key, c.z_to);
     }
     void operator()(const RoundCut &c) const {
-        key.push_back(5);
+        key.push_back(7);
         put(key, c.from);
         put(key, c.to);
         put(key, c.radius);
     }
     void operator()(const ScopeCut &c) const {
-        key.insert(key.end(), {6, static_cast<int>(c.use), static_cast<int>(c.end), c.runs_on});
+        key.insert(key.end(), {8, static_cast<int>(c.use), static_cast<int>(c.end), c.runs_on});
         put(key, c.at - dot(c.at, c.along) * c.along); // any point of the axis tells the same line
         put(key, 1000 * c.along);
         put(key, {c.radius, c.scribe, 0});

@@ -1,6 +1,7 @@
 #include "kernel/layout/opening_boxes.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -79,7 +80,8 @@ void OpeningBoxes::add_jamb_grooves(Piece &p, const OpeningCut *left, const Open
 }
 
 void OpeningBoxes::refuse_grooves(const Piece &p, double both) const {
-    layout_.findings.push_back({Weight::error, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
+    const Weight weight = p.blank.length < both + no_wood ? Weight::error : Weight::warning;
+    layout_.findings.push_back({weight, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
                                 "the island is " + say(shell_, p.blank.length) + " long; two grooves " +
                                     say(shell_, both / 2) + " deep leave too little of it; " +
                                     say(shell_, (p.blank.length - least_between_grooves) / 2) + " at most",

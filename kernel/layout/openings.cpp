@@ -1,6 +1,7 @@
 #include "kernel/layout/openings.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
@@ -17,12 +18,24 @@ constexpr double deepest_groove = 100;
 /// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no source.
 constexpr double least_island = 100;
 
-void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
+void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
             const std::string &key) {
     const Opening &o = shell.openings[i];
     layout.findings.push_back(
-        {Weight::error, std::move(code), wall_place(o.wall) + ", " + name_of(shell, i), std::move(message),
-         subject("opening", i, key)});
+        {weight, std::move(code), wall_place(o.wall) + ", " + name_of(shell, i), std::move(message), subject("opening", i, key)});
+}
+
+void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
+            const std::string &key) {
+    say_of(Weight::error, layout, shell, i, std::move(code), std::move(message), key);
+}
+
+/// Wood beside an opening that can be cut, and may split.
+void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, double left, double least, const std::string &beside) {
+    say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening",
+           name_of(shell, i) + " leaves " + say(shell, left) + " of wood to " + beside + "; less than " + say(shell, least) +
+               " splits off easily",
+           "from_left");
 }
 
 /// Where openings may lie: between the shoulders.
@@ -33,7 +46,7 @@ Span free_span(const Layout &layout, int wall) {
 
 bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
     const Opening &o = shell.openings[i];
-    if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * least_island) return true;
+    if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * no_wood) return true;
     if (o.width.mm() <= 0 || o.height.mm() <= 0)
         refuse(layout, shell, i, "opening-empty", "an opening needs a width and a height above zero", "width");
     else
@@ -48,10 +61,15 @@ bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &
 bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
     const Opening &o = shell.openings[i];
     const double from = o.from_left.mm(), to = from + o.width.mm();
-    if (from >= room.from + least_island && to <= room.to - least_island) return true;
-    const bool left = from < room.from + least_island;
+    const double beside = std::min(from - room.from, room.to - to);
+    const bool left = from - room.from <= room.to - to;
     const auto &w = layout.walls[static_cast<std::size_t>(wall_named(layout, o.wall))];
     const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    if (beside >= no_wood) {
+        if (beside < least_island - tolerance::weld)
+            warn_of_little(layout, shell, i, beside, least_island, "the tails of corner " + corner.name);
+        return true;
+    }
     refuse(layout, shell, i, "opening-cuts-corner",
            name_of(shell, i) + " comes too near the tails of corner " + corner.name + "; it fits from " +
                say(shell, room.from + least_island) + " to " +
@@ -65,9 +83,14 @@ bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPla
     const Opening &o = shell.openings[i];
     const double from = o.from_left.mm(), to = from + o.width.mm();
     for (const WallMeeting &m : wall.meetings) {
-        const double lean = std::abs(m.skew) * wall.thickness / 2 + least_island;
-        if (m.ends || to <= m.low - lean || from >= m.high + lean) continue;
+        const double slant = std::abs(m.skew) * wall.thickness / 2, lean = slant + least_island;
+        const double beside = std::max(m.low - slant - to, from - m.high - slant);
+        if (m.ends || beside >= least_island) continue;
         const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
+        if (beside >= no_wood) {
+            warn_of_little(layout, shell, i, beside, least_island, "the notches at " + corner);
+            continue;
+        }
         refuse(layout, shell, i, "opening-cuts-tee",
                name_of(shell, i) + " comes too near the notches of wall " +
                    layout.walls[static_cast<std::size_t>(m.other)].name + " at " + corner + "; it fits up to " +
@@ -102,6 +125,12 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
                                     a.from_left.mm() - (b.from_left + b.width).mm());
     const double apart_z = std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
     if (apart_x >= least_island || apart_z >= least_left_over) return true;
+    if (apart_x >= no_wood || apart_z >= no_wood) {
+        const bool side_by_side = apart_x >= no_wood;
+        warn_of_little(layout, shell, j, side_by_side ? apart_x : apart_z, side_by_side ? least_island : least_left_over,
+                       name_of(shell, i));
+        return true;
+    }
     refuse(layout, shell, j, "openings-too-close",
            name_of(shell, i) + " and " + name_of(shell, j) +
                (apart_x < 0 && apart_z < 0 ? " overlap" : " leave too little wood between them") +
@@ -154,7 +183,13 @@ bool check_trim_at(const Shell &shell, Layout &layout, const Trim &trim, const T
         layout.findings.push_back({Weight::error, "trim-does-not-fit", at.place, message, subject});
         return false;
     };
-    if (trim.spline_width.mm() > at.thickness / 2)
+    const bool half = trim.spline_width.mm() > at.thickness / 2;
+    if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
+        layout.findings.push_back({Weight::warning, "trim-does-not-fit", at.place,
+                                   "a groove " + say(shell, trim.spline_width.mm()) + " wide leaves less than half of jambs " +
+                                       say(shell, at.thickness) + " thick",
+                                   at.spline_width});
+    else if (half)
         return refuse("a groove " + say(shell, trim.spline_width.mm()) + " wide leaves too little of jambs " +
                           say(shell, at.thickness) + " thick; half of that at most",
                       at.spline_width);

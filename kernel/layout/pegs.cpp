@@ -7,95 +7,21 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <optional>
+#include <utility>
 
 namespace roundlay {
 
 namespace {
 
-/// Takes (from, to) out of a list of spans.
-std::vector<Span> without(const std::vector<Span> &spans, double from, double to) {
-    std::vector<Span> rest;
-    for (const Span &s : spans) {
-        if (to <= s.from || from >= s.to) {
-            rest.push_back(s);
-            continue;
-        }
-        if (from >= s.from) rest.push_back({s.from, from});
-        if (to <= s.to) rest.push_back({to, s.to});
-    }
-    return rest;
+/// A peg's end keeps this much wood to what an opening takes of the log under it. Common practice, no source.
+constexpr double least_under_peg = 25;
+
+constexpr double far_away = std::numeric_limits<double>::max();
+
+std::vector<Span> moved(std::vector<Span> spans, double by) {
+    for (Span &s : spans) s = {s.from + by, s.to + by};
+    return spans;
 }
-
-std::optional<double> nearest(const std::vector<Span> &spans, double x) {
-    std::optional<double> best;
-    for (const Span &s : spans) {
-        const double here = std::clamp(x, s.from, s.to);
-        if (!best || std::abs(here - x) < std::abs(*best - x)) best = here;
-    }
-    return best;
-}
-
-/// Where the pegs would stand if nothing were in their way: evenly over the reach, a locked corner counting
-/// as a place of its own; every second joint moved so that pegs do not stand over one another.
-std::vector<double> wished(const Joint &joint, const PegRule &rule) {
-    const double shift = rule.between.mm();
-    const double reach = joint.reach.length();
-    const int corners = int(joint.locked_left) + int(joint.locked_right);
-    const double widest = std::max(rule.spacing.mm() - shift, shift);
-    int bays = std::max(1, static_cast<int>(std::ceil(reach / widest - tolerance::weld)));
-    bays = std::max(bays, joint.fewest + corners - 1);
-    std::vector<double> places;
-    for (int i = joint.locked_left ? 1 : 0; i <= bays - (joint.locked_right ? 1 : 0); ++i) {
-        double x = joint.reach.from + reach * i / bays;
-        const bool at_left = i == 0, at_right = i == bays;
-        if (at_left) x += joint.shifted ? shift : 0;
-        else if (at_right) x -= joint.shifted ? shift : 0;
-        else x += joint.shifted ? shift / 2 : -shift / 2;
-        places.push_back(x);
-    }
-    return places;
-}
-
-std::vector<double> take_nearest(std::vector<Span> free, const std::vector<double> &wishes, double between) {
-    std::vector<double> places;
-    for (const double wish : wishes) {
-        const std::optional<double> x = nearest(free, wish);
-        if (!x) continue;
-        places.push_back(*x);
-        free = without(free, *x - between, *x + between);
-    }
-    std::sort(places.begin(), places.end());
-    return places;
-}
-
-/// As many as fit from the left: no other way fits more.
-std::vector<double> pack(const std::vector<Span> &free, double between) {
-    std::vector<double> places;
-    double from = -std::numeric_limits<double>::max();
-    for (const Span &s : free)
-        for (double x = std::max(s.from, from); x <= s.to; x += between) {
-            places.push_back(x);
-            from = x + between;
-        }
-    return places;
-}
-
-} // namespace
-
-std::vector<double> place_pegs(const Joint &joint, const PegRule &rule, const std::vector<double> &taken) {
-    const double between = rule.between.mm();
-    std::vector<Span> free = joint.allowed;
-    for (const double x : taken) free = without(free, x - between, x + between);
-    std::vector<double> places = take_nearest(free, wished(joint, rule), between);
-    if (static_cast<int>(places.size()) >= joint.fewest) return places;
-    std::vector<double> packed = pack(free, between);
-    if (packed.size() <= places.size()) return places;
-    packed.resize(std::min(packed.size(), static_cast<std::size_t>(joint.fewest)));
-    return packed;
-}
-
-namespace {
 
 class WallPegs {
   public:
@@ -103,10 +29,10 @@ class WallPegs {
         : shell_(shell), layout_(layout), rule_(shell.pegs), index_(wall), wall_(layout.walls[static_cast<std::size_t>(wall)]),
           courses_(courses) {}
 
-    bool lay_out() {
+    void lay_out() {
         for (std::size_t k = 0; k + 1 < courses_.size(); ++k)
             for (const PieceSpan &upper : courses_[k + 1]) peg_down(upper, courses_[k], k % 2 == 1);
-        return good_;
+        note_few();
     }
 
   private:
@@ -129,39 +55,95 @@ class WallPegs {
 
     Piece &piece(const PieceSpan &s) { return layout_.pieces[static_cast<std::size_t>(s.piece)]; }
 
-    Joint joint_of(const PieceSpan &upper, const PieceSpan &lower, bool shifted) const {
-        const double keep = rule_.end_distance.mm();
+    Joint joint_of(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         Joint j;
         j.shifted = shifted;
-        const Span both{std::max(upper.shoulders.from, lower.shoulders.from),
-                        std::min(upper.shoulders.to, lower.shoulders.to)};
-        j.allowed = {{both.from + keep, both.to - keep}};
-        if (both.length() < 2 * keep) j.allowed.clear();
-        // The bore runs down the whole upper piece and into the lower: it keeps clear of what openings took.
-        for (const auto *taken : {&upper.taken_below, &upper.taken_above, &lower.taken_above, &lower.taken_below})
-            for (const Span &t : *taken) j.allowed = without(j.allowed, t.from - keep, t.to + keep);
+        const std::vector<Span> clear = clear_of_ends(upper, lower);
+        j.allowed = clear_of_bores(upper, lower, clear);
         j.locked_left = upper.locked_left && lower.corner_left;
         j.locked_right = upper.locked_right && lower.corner_right;
-        j.reach = both;
-        if (!j.allowed.empty()) {
-            if (!j.locked_left) j.reach.from = j.allowed.front().from;
-            if (!j.locked_right) j.reach.to = j.allowed.back().to;
-        }
-        const int corners = int(j.locked_left) + int(j.locked_right);
-        j.fewest = corners == 0 ? 2 : std::max(1, rule_.fewest - corners);
-        if (corners == 1 && both.length() < short_joint()) j.fewest = 1;
+        j.reach = {std::max(upper.shoulders.from, lower.shoulders.from), std::min(upper.shoulders.to, lower.shoulders.to)};
+        if (j.locked_left) j.reach.from = wall_.meetings.front().x;
+        else if (!clear.empty()) j.reach.from = clear.front().from;
+        if (j.locked_right) j.reach.to = wall_.meetings.back().x;
+        else if (!clear.empty()) j.reach.to = clear.back().to;
+        j.fewest = std::clamp(staggered_in(clear), 1, asked(j));
         return j;
     }
 
-    /// A short end between a corner and a jamb is held by the corner and one peg.
-    double short_joint() const { return 2 * rule_.end_distance.mm() + 6 * rule_.between.mm(); }
+    /// Pegs that a log should have on its bearer, beside its locked corners.
+    int asked(const Joint &j) const { return std::max(1, rule_.fewest - corners_of(j)); }
+
+    /// How many a joint can hold so that the next one, staggered, holds as many: more here would leave too few there.
+    int staggered_in(const std::vector<Span> &clear) const {
+        double places = 0;
+        for (const Span &s : clear) places += std::floor(s.length() / rule_.between.mm() + tolerance::weld) + 1;
+        return static_cast<int>(std::min(places / 2, 1000.0));
+    }
+
+    static int corners_of(const Joint &j) { return int(j.locked_left) + int(j.locked_right); }
+
+    /// Where a piece may be bored for pegs: clear of its ends and of what was cut from it.
+    std::vector<Span> within(const PieceSpan &s, std::vector<Span> taken_below, std::vector<Span> taken_above) const {
+        const double keep = rule_.end_distance.mm();
+        std::vector<Span> free{{s.shoulders.from + keep, s.shoulders.to - keep}};
+        if (s.shoulders.length() < 2 * keep) free.clear();
+        for (const auto *taken : {&taken_below, &taken_above})
+            for (const Span &t : *taken) free = without(free, t.from - keep, t.to + keep);
+        return free;
+    }
+
+    /// The bore runs down the whole upper piece and into the lower one, there where a draw moves it to.
+    std::vector<Span> clear_of_ends(const PieceSpan &upper, const PieceSpan &lower) {
+        return common(within(upper, upper.taken_below, upper.taken_above),
+                      drawn_back(upper, within(lower, in_the_way_below(lower), lower.taken_above)));
+    }
+
+    std::vector<Span> clear_of_bores(const PieceSpan &upper, const PieceSpan &lower, std::vector<Span> free) {
+        for (const auto &[x, keep] : bores_in(upper)) free = without(free, x - keep, x + keep);
+        std::vector<Span> below{{-far_away, far_away}};
+        for (const auto &[x, keep] : bores_in(lower)) below = without(below, x - keep, x + keep);
+        return common(free, drawn_back(upper, below));
+    }
+
+    /// Where the upper hole may be, of where the lower one may be.
+    std::vector<Span> drawn_back(const PieceSpan &upper, const std::vector<Span> &lower) const {
+        const double draw = rule_.draw.mm(), middle = middle_of(upper);
+        if (draw == 0) return lower;
+        std::vector<Span> all = common(moved(lower, draw), {{-far_away, middle}});
+        for (const Span &s : common(moved(lower, -draw), {{middle, far_away}})) all.push_back(s);
+        return all;
+    }
+
+    /// What openings took from the underside of a lower piece, less what pegs end well over.
+    std::vector<Span> in_the_way_below(const PieceSpan &lower) {
+        std::vector<Span> left;
+        for (const Span &t : lower.taken_below)
+            if (!ends_over(lower, t)) left.push_back(t);
+        return left;
+    }
+
+    bool ends_over(const PieceSpan &lower, const Span &taken) {
+        if (rule_.depth_below >= 1) return false;
+        const Piece &log = piece(lower);
+        for (const Cut &cut : log.cuts) {
+            const BoxCut *box = std::get_if<BoxCut>(&cut);
+            if (!box || box->use != BoxUse::header || box->box.low.x + lower.origin < taken.from - tolerance::weld ||
+                box->box.high.x + lower.origin > taken.to + tolerance::weld)
+                continue;
+            const double foot = log.frame.origin.z - wall_.frame.origin.z + box->box.high.z;
+            const Course &course = *lower.course;
+            for (const double x : {taken.from, taken.to})
+                if (course.high(x) - foot < rule_.depth_below * (course.high(x) - course.low(x)) + least_under_peg) return false;
+            return true;
+        }
+        return false;
+    }
 
     void peg_joint(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         const Joint joint = joint_of(upper, lower, shifted);
-        std::vector<double> taken = bores_in(lower, false);
-        for (const double x : bores_in(upper, true)) taken.push_back(x);
-        const std::vector<double> xs = place_pegs(joint, rule_, taken);
-        if (static_cast<int>(xs.size()) < joint.fewest && !slight(upper, lower)) refuse(upper, lower, joint, xs.size());
+        const std::vector<double> xs = place_pegs(joint, rule_, {});
+        if (!slight(upper, lower)) judge(upper, lower, joint, xs);
         for (const double x : xs) add_peg(upper, lower, x);
     }
 
@@ -172,19 +154,22 @@ class WallPegs {
         return common < std::min(upper.span.length(), lower.span.length()) / 2;
     }
 
-    /// Where a piece is bored already; of an upper one only what a person stated, since its pegs below are still to come.
-    std::vector<double> bores_in(const PieceSpan &s, bool stated_only) {
-        std::vector<double> xs;
+    /// Where a piece is bored already, and how far a peg's bore keeps from there.
+    std::vector<std::pair<double, double>> bores_in(const PieceSpan &s) {
+        std::vector<std::pair<double, double>> all;
         for (const Cut &cut : piece(s).cuts)
-            if (const Bore *bore = std::get_if<Bore>(&cut); bore && (bore->use || !stated_only))
-                xs.push_back(bore->x + s.origin);
-        return xs;
+            if (const Bore *bore = std::get_if<Bore>(&cut))
+                all.emplace_back(bore->x + s.origin, std::max(rule_.between.mm(), (bore->diameter + rule_.diameter.mm()) / 2 +
+                                                                                      2 * tolerance::clear));
+        return all;
     }
+
+    static double middle_of(const PieceSpan &upper) { return (upper.span.from + upper.span.to) / 2; }
 
     /// A draw-bore's hole in the lower log lies nearer to the upper log's nearer end.
     double drawn(const PieceSpan &upper, double x) const {
         const double draw = rule_.draw.mm();
-        return x < (upper.span.from + upper.span.to) / 2 ? x - draw : x + draw;
+        return x < middle_of(upper) ? x - draw : x + draw;
     }
 
     void add_peg(const PieceSpan &upper, const PieceSpan &lower, double x) {
@@ -225,20 +210,71 @@ class WallPegs {
         mine_.clear();
     }
 
-    void refuse(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, std::size_t fit) {
-        good_ = false;
-        const double common = std::min(upper.shoulders.to, lower.shoulders.to) -
-                              std::max(upper.shoulders.from, lower.shoulders.from);
-        // Two rows, staggered: each bore keeps `between` from every other one in the lower log.
-        const double needed = 2 * rule_.end_distance.mm() + (2 * joint.fewest - 1) * rule_.between.mm();
-        layout_.findings.push_back(
-            {Weight::error, "pegs-do-not-fit", round_place(wall_.name, piece(upper).round),
-             "piece " + piece(upper).tag + " on " + piece(lower).tag + " needs " + std::to_string(joint.fewest) +
-                 " pegs, only " + std::to_string(fit) + " fit: the joint is " + say(shell_, common) +
-                 " long and " + say(shell_, needed) +
-                 " would hold them; move the opening, or state smaller [pegs] end_distance or between",
-             "pegs.end_distance"});
+    /// A rule of practice that is not kept is told of; the logs can be cut all the same.
+    void judge(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, const std::vector<double> &xs) {
+        const int fit = static_cast<int>(xs.size()), held = fit + corners_of(joint);
+        if (fit < asked(joint)) {
+            if (fit > 0 && held > 1) few_.push_back({piece(upper).tag + " on " + piece(lower).tag, held});
+            else warn_of_too_few(upper, lower, joint, fit);
+        }
+        const double apart = widest_apart(joint, xs);
+        if (fit == 0 || apart <= rule_.spacing.mm() + tolerance::weld) return;
+        layout_.findings.push_back({Weight::warning, "pegs-far-apart", round_place(wall_.name, piece(upper).round),
+                                    "piece " + piece(upper).tag + " on " + piece(lower).tag + " has no place for a peg on a stretch: " +
+                                        "its fastening places lie up to " + say(shell_, apart) + " apart, and never more than " +
+                                        say(shell_, rule_.spacing.mm()) + " is asked for",
+                                    subject_of(upper, lower)});
     }
+
+    void warn_of_too_few(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, int fit) {
+        layout_.findings.push_back(
+            {Weight::warning, "pegs-do-not-fit", round_place(wall_.name, piece(upper).round),
+             "piece " + piece(upper).tag + " on " + piece(lower).tag + " needs " + std::to_string(asked(joint)) +
+                 (asked(joint) == 1 ? " peg, " : " pegs, ") +
+                 (fit == 0
+                      ? std::string("but its ends, notches and other bores leave no place for one")
+                      : "and only " + std::to_string(fit) + " can stand there between ends, notches and other bores"),
+             subject_of(upper, lower)});
+    }
+
+    /// Joints that a locked corner or a second peg holds are told of together.
+    void note_few() {
+        if (few_.empty()) return;
+        const auto fewest = std::min_element(few_.begin(), few_.end(), [](const Few &a, const Few &b) { return a.held < b.held; });
+        const std::string more = few_.size() == 1 ? "" : " and " + std::to_string(few_.size() - 1) + " more joints of this wall";
+        layout_.findings.push_back({Weight::note, "held-in-few-places", wall_place(wall_.name),
+                                    fewest->joint + more + ": held in " + std::to_string(fewest->held) + " places where " +
+                                        std::to_string(rule_.fewest) +
+                                        " are asked for, as there is no room for more; local code decides whether that is enough",
+                                    wall_subject() + "name"});
+    }
+
+    std::string wall_subject() const {
+        const auto w = static_cast<std::size_t>(index_), outside = shell_.walls.size();
+        return w < outside ? subject("wall", w, "") : subject("partition", w - outside, "");
+    }
+
+    /// The opening beside the joint, or over or under it; else its wall.
+    std::string subject_of(const PieceSpan &upper, const PieceSpan &lower) {
+        for (std::size_t i = 0; i < shell_.openings.size(); ++i) {
+            const std::string name = name_of(shell_, i);
+            for (const PieceSpan *s : {&upper, &lower}) {
+                const Piece &p = piece(*s);
+                const bool cuts = std::any_of(p.cuts.begin(), p.cuts.end(), [&](const Cut &cut) {
+                    const BoxCut *box = std::get_if<BoxCut>(&cut);
+                    return box && box->opening == name;
+                });
+                if (shell_.openings[i].wall == wall_.name && (cuts || p.datum.at == name || p.far.at == name))
+                    return subject("opening", i, "from_left");
+            }
+        }
+        return wall_subject() + "name";
+    }
+
+    struct Few {
+        std::string joint;
+        int held = 0; ///< places, locked corners counted
+    };
 
     const Shell &shell_;
     Layout &layout_;
@@ -247,47 +283,15 @@ class WallPegs {
     const WallPlace &wall_;
     const std::vector<CourseSpans> &courses_;
     std::vector<int> mine_;
-    bool good_ = true;
+    std::vector<Few> few_;
 };
-
-bool check_rule(const Shell &shell, Layout &layout) {
-    const PegRule &r = shell.pegs;
-    if (!r.wanted) return true;
-    const auto refuse = [&](const std::string &message, const std::string &key) {
-        layout.findings.push_back({Weight::error, "peg-rule", "pegs", message, "pegs." + key});
-        return false;
-    };
-    double thinnest = layout.walls[0].thickness;
-    for (const WallPlace &w : layout.walls) thinnest = std::min(thinnest, w.thickness);
-    if (!(r.diameter.mm() > 0) || r.diameter.mm() > thinnest / 2)
-        return refuse("a peg of " + say(shell, r.diameter.mm()) + " does not suit walls " + say(shell, thinnest) +
-                          " thick; at most half of that can be bored away",
-                      "diameter");
-    if (r.between.mm() < r.diameter.mm() + 2 * tolerance::clear)
-        return refuse("bores " + say(shell, r.between.mm()) + " apart run into one another; keep more than the diameter",
-                      "between");
-    if (r.end_distance.mm() < r.diameter.mm() / 2 + r.draw.mm() + tolerance::clear)
-        return refuse("a bore " + say(shell, r.end_distance.mm()) + " from an end breaks out of it", "end_distance");
-    if (r.draw.mm() > r.diameter.mm() / 4)
-        return refuse("a draw of " + say(shell, r.draw.mm()) + " would break a peg of " + say(shell, r.diameter.mm()) + "; " +
-                          say(shell, r.diameter.mm() / 4) + " at most",
-                      "draw");
-    if (r.square && (r.square->mm() <= r.diameter.mm() / std::sqrt(2.0) || r.square->mm() >= r.diameter.mm()))
-        return refuse("square pegs of " + say(shell, r.square->mm()) + " do not hold in bores of " +
-                          say(shell, r.diameter.mm()) + "; their arrises bite where the side is between " +
-                          say(shell, r.diameter.mm() / std::sqrt(2.0)) + " and that",
-                      "square");
-    return true;
-}
 
 } // namespace
 
 bool lay_out_pegs(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
-    if (!check_rule(shell, layout)) return false;
-    bool good = true;
-    for (std::size_t w = 0; w < spans.size(); ++w)
-        good = WallPegs(shell, layout, static_cast<int>(w), spans[w]).lay_out() && good;
-    return good;
+    if (!check_peg_rule(shell, layout)) return false;
+    for (std::size_t w = 0; w < spans.size(); ++w) WallPegs(shell, layout, static_cast<int>(w), spans[w]).lay_out();
+    return true;
 }
 
 } // namespace roundlay

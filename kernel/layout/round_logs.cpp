@@ -1,6 +1,7 @@
 #include "kernel/layout/round_logs.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/reach.h"
 #include "kernel/layout/text.h"
 
@@ -32,8 +33,14 @@ class RoundLogs {
 
   private:
     bool refuse(const std::string &code, const std::string &place, const std::string &message, const std::string &from) {
-        layout_.findings.push_back({Weight::error, code, place, message, from});
-        return false;
+        return say_of(Weight::error, code, place, message, from);
+    }
+
+    /// True where it can be cut all the same.
+    bool say_of(Weight weight, const std::string &code, const std::string &place, const std::string &message,
+                const std::string &from) {
+        layout_.findings.push_back({weight, code, place, message, from});
+        return weight != Weight::error;
     }
 
     bool each_course(const std::function<bool(const WallPlace &, const Course &)> &check) {
@@ -98,13 +105,16 @@ class RoundLogs {
                     const WallPlace &wall = layout_.walls[w];
                     const WallMeeting &m = wall.meetings[meeting_at(wall, end)];
                     const double past = end == End::datum ? m.low - c.x_datum : c.x_far - m.high;
-                    if (past - std::abs(m.skew) * wall.thickness / 2 >= least_past_saddle - tolerance::weld) continue;
-                    return refuse("saddle-at-end",
+                    const double wood = past - std::abs(m.skew) * wall.thickness / 2;
+                    if (wood >= least_past_saddle - tolerance::weld) continue;
+                    const Weight weight = wood < no_wood ? Weight::error : Weight::warning;
+                    const bool cuts = say_of(weight, "saddle-at-end",
                                   "corner " + layout_.corners[static_cast<std::size_t>(m.corner)].name + ", " +
                                       round_place(wall.name, c.round),
                                   "a saddle needs wood past it: an overhang of " + say(shell_, least_past_saddle) +
                                       " at least, better of the log's own diameter",
                                   "notch.overhang");
+                    if (!cuts) return false;
                 }
         return true;
     }
@@ -120,13 +130,14 @@ class RoundLogs {
 
     /// Top and underside are hewn flat, wide enough to carry and to be bored.
     bool has_flats(const WallPlace &wall, const Course &c) {
-        const double wanted =
-            std::max(least_flat, shell_.pegs.wanted ? shell_.pegs.diameter.mm() + 4 * tolerance::clear : 0.0);
+        const double bored = shell_.pegs.wanted ? shell_.pegs.diameter.mm() + 4 * tolerance::clear : 0.0;
+        const double wanted = std::max(least_flat, bored);
         for (const Section *s : {&c.datum, &c.far}) {
             const double off = std::max(s->high - s->centre, s->centre - s->low);
             const double flat = 2 * std::sqrt(std::max(0.0, c.radius * c.radius - off * off));
             if (flat >= wanted) continue;
-            return refuse("stick-too-thin", round_place(wall.name, c.round),
+            const Weight weight = flat < std::max(no_wood, bored) ? Weight::error : Weight::warning;
+            return say_of(weight, "stick-too-thin", round_place(wall.name, c.round),
                           "a stick " + say(shell_, 2 * c.radius) + " thick leaves " +
                               (flat > 0 ? "a flat of only " + say(shell_, flat) : std::string("no flat")) +
                               " on a log " + say(shell_, s->high - s->low) + " high; " + say(shell_, wanted) +

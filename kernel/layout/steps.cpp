@@ -1,6 +1,7 @@
 #include "kernel/layout/steps.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/openings.h"
 #include "kernel/layout/reach.h"
 #include "kernel/layout/text.h"
@@ -56,9 +57,14 @@ class StepPlacer {
     };
 
     bool refuse(std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
-        layout_.findings.push_back({Weight::error, code, wall_place(shell_.steps[i].wall) + ", " + name_of_step(i), message,
+        return say_of(Weight::error, i, code, message, key);
+    }
+
+    /// True where it can be cut all the same.
+    bool say_of(Weight weight, std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
+        layout_.findings.push_back({weight, code, wall_place(shell_.steps[i].wall) + ", " + name_of_step(i), message,
                                     subject("step", i, key)});
-        return false;
+        return weight != Weight::error;
     }
 
     bool place_one(std::size_t i) {
@@ -74,7 +80,7 @@ class StepPlacer {
                           "it runs from " + say(shell_, from) + " to " + say(shell_, to) + ", but wall " + wall.name +
                               " is " + say(shell_, wall.length) + " long",
                           "width");
-        if (stated.rise.mm() > wall.top - least_over)
+        if (stated.rise.mm() > wall.top - no_wood)
             return refuse(i, "step-over-wall",
                           "it rises " + say(shell_, stated.rise.mm()) + ", but wall " + wall.name + " is only " +
                               say(shell_, wall.top) + " high; at most " +
@@ -94,7 +100,8 @@ class StepPlacer {
         const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
             if (x <= low - least_beside || x >= high + least_beside) return true;
             const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
-            return refuse(i, "step-cuts-corner",
+            const bool cuts = x > low - no_wood && x < high + no_wood;
+            return say_of(cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
                           "it ends " + say(shell_, x) + " from the left, in or too near the notches of corner " + corner +
                               "; it fits up to " + say(shell_, low - least_beside) + " or from " +
                               say(shell_, high + least_beside) +
@@ -116,7 +123,7 @@ class StepPlacer {
         if (left.step.wall != right.step.wall) return true;
         const double between = right.step.from - left.step.to;
         if (std::abs(between) <= tolerance::weld || between >= least_beside) return true;
-        return refuse(right.index, "steps-too-close",
+        return say_of(between < no_wood ? Weight::error : Weight::warning, right.index, "steps-too-close",
                       std::string(between < 0 ? "it overlaps " : "it leaves too little wall between itself and ") +
                           left.step.name + "; let it start at " + say(shell_, left.step.to) + ", where that one ends, or " +
                           say(shell_, least_beside) + " further on",
@@ -192,23 +199,33 @@ double floor_under(const Layout &layout, int wall, double from, double to) {
     return lowest < HUGE_VAL && reached >= to - tolerance::weld ? lowest : 0;
 }
 
+namespace {
+
+/// Wood that is asked for between an opening and a step: beside it, and over it.
+bool runs_into(const Opening &o, const StepPlace &step, double beside, double over) {
+    if (o.sill.mm() >= step.rise + over) return false;
+    const double from = o.from_left.mm(), to = (o.from_left + o.width).mm();
+    const bool sunk = o.sill.mm() < step.rise - tolerance::weld;
+    if (from >= step.to + beside || to <= step.from - beside) return false;
+    if (!sunk && from >= step.from - tolerance::weld && to <= step.to + tolerance::weld) return false;
+    return sunk || (from < step.to - tolerance::weld && to > step.from + tolerance::weld);
+}
+
+} // namespace
+
 bool check_openings_on_steps(const Shell &shell, Layout &layout) {
     for (std::size_t i = 0; i < shell.openings.size(); ++i)
         for (const StepPlace &step : layout.steps) {
             const Opening &o = shell.openings[i];
-            if (o.wall != wall_of(layout, step.wall).name || o.sill.mm() >= step.rise + least_over) continue;
-            const double from = o.from_left.mm(), to = (o.from_left + o.width).mm();
-            const bool sunk = o.sill.mm() < step.rise - tolerance::weld;
-            if (from >= step.to + least_beside || to <= step.from - least_beside) continue;
-            if (!sunk && from >= step.from - tolerance::weld && to <= step.to + tolerance::weld) continue;
-            if (!sunk && (from >= step.to - tolerance::weld || to <= step.from + tolerance::weld)) continue;
+            if (o.wall != wall_of(layout, step.wall).name || !runs_into(o, step, least_beside, least_over)) continue;
+            const bool cut = runs_into(o, step, no_wood, no_wood);
             layout.findings.push_back(
-                {Weight::error, "opening-meets-step", wall_place(o.wall) + ", " + name_of(shell, i),
+                {cut ? Weight::error : Weight::warning, "opening-meets-step", wall_place(o.wall) + ", " + name_of(shell, i),
                  name_of(shell, i) + " runs into " + step.name + " of the foundation or leaves too little wood beside it; " +
                      "it fits wholly over the step with a sill of " + say(shell, step.rise) + " or more, or " +
                      say(shell, least_beside) + " beside it",
                  subject("opening", i, "sill")});
-            return false;
+            if (cut) return false;
         }
     return true;
 }

@@ -1,6 +1,7 @@
 #include "kernel/review/water.h"
 
 #include "kernel/layout/notch.h"
+#include "kernel/layout/own_notches.h"
 #include "kernel/layout/reach.h"
 #include "kernel/layout/seam_flow.h"
 #include "kernel/layout/text.h"
@@ -122,10 +123,14 @@ std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
     return wet;
 }
 
+/// Along which log it runs in.
+std::string way_of(const Layout &layout, const Leak &leak) {
+    return leak.along_own ? "log, to wall " + wall(layout, leak.crossing).name + "'s inside face"
+                          : "crossing log, to wall " + wall(layout, leak.own).name + "'s inside face";
+}
+
 Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
-    const std::string &own = wall(layout, leak.own).name, &crossing = wall(layout, leak.crossing).name;
-    const std::string way = leak.along_own ? "log, to wall " + crossing + "'s inside face"
-                                           : "crossing log, to wall " + own + "'s inside face";
+    const std::string &own = wall(layout, leak.own).name, way = way_of(layout, leak);
     const std::string advice = !wet.advice ? "; no dovetail of this slope sheds it there"
                                : wet.advice->notch.kind == NotchKind::half_dovetail ? "; a half dovetail at this corner sheds it"
                                                                          : "; a full dovetail at this corner sheds it";
@@ -134,12 +139,32 @@ Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak)
             "water that reaches the tops of wall " + own + "'s tails runs in along the " + way + advice, "notch.kind"};
 }
 
+/// Logs whose own notch leads water in at a corner that sheds it by its own rule.
+void check_own_notches(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
+    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+    const NotchRule rule = notch_at(shell, layout, corner);
+    if (rule.kind == NotchKind::saddle) return;
+    for (const std::size_t i : own_notches_at(shell, layout, corner)) {
+        const OwnLog &log = shell.own_logs[i];
+        const int own = wall_named(layout, log.wall), other = own == c.ends ? c.starts : c.ends;
+        const TailTop top = tail_top(notch_at(shell, layout, corner, own, log.round));
+        const auto leak = leak_on(shell, layout, c, top, own, other);
+        if (!leak || leak_on(shell, layout, c, tail_top(rule), own, other)) continue;
+        findings.push_back({Weight::warning, "seam-leads-water-in", "corner " + c.name + ", " + round_place(log.wall, log.round),
+                            "water that reaches the tops of wall " + log.wall + "'s tails runs in along the " +
+                                way_of(layout, *leak) + "; the corner's own notch sheds it",
+                            subject("log", i, "kind")});
+    }
+}
+
 } // namespace
 
 void check_water(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const WetCorner &w : wet_corners(shell, layout))
         for (const Leak &leak : w.leaks)
             findings.push_back(finding_of(layout, w, leak));
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+        check_own_notches(shell, layout, c, findings);
 }
 
 std::vector<CornerNotch> dry_corners(const Shell &shell, const Layout &layout) {

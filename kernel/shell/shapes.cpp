@@ -37,7 +37,7 @@ Shell begun_in(UnitSystem system) {
     if (system == UnitSystem::metric) return shell;
     shell.notch.least_tail = Length::inches(1.5);
     shell.pegs.diameter = Length::inches(1.25);
-    shell.pegs.spacing = Length::feet(6);
+    shell.pegs.spacing = Length::inches(70); // whole inches under the 1800 mm of codes
     shell.pegs.end_distance = Length::inches(4);
     shell.pegs.between = Length::inches(3);
     shell.trim.header_bearing = Length::inches(6);

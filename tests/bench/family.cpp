@@ -1,7 +1,8 @@
 // bench_family [SHELLS]: random shells over the whole family of joints (2,000), held to the invariants: every
 // piece closed, no two share wood, each can be lowered into place. Prints the seed, the count, what was
-// drawn, and the time. A failure is shrunk by rapidcheck and ends with 1. RC_PARAMS="seed=N" draws the same
-// shells again.
+// drawn, and the time. A failure is shrunk by rapidcheck, printed as a document, and ends with 1. RC_PARAMS="seed=N"
+// draws the same shells again.
+#include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -22,6 +23,7 @@ namespace {
 struct Drawn {
     int shells = 0, refused = 0, pieces = 0, timbers = 0;
     std::map<std::string, int> with;
+    Shell last; ///< where one failed: the smallest that fails
 };
 
 Shell any_of_all() {
@@ -73,8 +75,7 @@ void count(const Shell &shell, const Layout &layout, Drawn &drawn) {
     drawn.with["openings"] += !shell.openings.empty();
 }
 
-void hold(Drawn &drawn) {
-    const Shell shell = any_of_all();
+void hold_one(const Shell &shell, Drawn &drawn) {
     const Layout layout = lay_out(shell);
     if (layout.pieces.empty()) {
         ++drawn.refused;
@@ -94,9 +95,20 @@ void hold(Drawn &drawn) {
         const bool timber = piece.timber >= 0 || by.timber >= 0;
         if (!timber || (!two_floors && !slid)) RC_FAIL(piece.tag + " cannot be lowered past " + by.tag);
     }
-    for (const Body &body : bodies)
-        RC_ASSERT(is_closed(body.hewn));
+    for (std::size_t i = 0; i < bodies.size(); ++i)
+        if (!is_closed(bodies[i].hewn))
+            RC_FAIL(layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag + " is not closed");
     count(shell, layout, drawn);
+}
+
+void hold(Drawn &drawn) {
+    const Shell shell = any_of_all();
+    try {
+        hold_one(shell, drawn);
+    } catch (const rc::detail::CaseResult &result) {
+        if (result.type == rc::detail::CaseResult::Type::Failure) drawn.last = shell;
+        throw;
+    }
 }
 
 } // namespace
@@ -116,5 +128,7 @@ int main(int argc, char **argv) {
     for (const auto &[what, times] : drawn.with)
         std::printf(" %s %d,", what.c_str(), times);
     std::printf(" and others\n");
-    return result.is<rc::detail::SuccessResult>() ? 0 : 1;
+    if (result.is<rc::detail::SuccessResult>()) return 0;
+    std::cout << "\n" << write_document(drawn.last);
+    return 1;
 }

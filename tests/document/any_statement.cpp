@@ -2,6 +2,7 @@
 
 #include "kernel/measure/spelling.h"
 #include "kernel/shell/close_plan.h"
+#include "kernel/shell/limits.h"
 
 #include <rapidcheck.h>
 
@@ -108,7 +109,7 @@ std::string any_wall(const Shell &shell) {
 
 void add_rounds(Shell &shell) {
     const int without = *inRange(0, 3);
-    if (without != 0) shell.rounds.count = *inRange(1, 501);
+    if (without != 0) shell.rounds.count = *inRange(1, most_rounds + 1);
     if (without != 1) shell.rounds.height = any_size(100'000);
     if (without != 2) shell.rounds.pitch = any_size(2000);
     shell.rounds.gap = any_gap(2000);
@@ -183,7 +184,7 @@ void add_logs(Shell &shell) {
     if (*rc::gen::arbitrary<bool>()) shell.logs = any_sizes();
     for (int i = *inRange(0, 4); i > 0; --i) {
         const std::string wall = any_wall(shell);
-        const int round = *inRange(1, 502);
+        const int round = *inRange(1, most_rounds + 2);
         shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch(), {}, {}, {}, {}});
         if (*inRange(0, 3) == 0) shell.own_logs.back().bow = any_gap(2000);
         if (*inRange(0, 3) == 0)
@@ -263,8 +264,8 @@ StatedBore any_bore(const Shell &shell) {
     bore.from_left = any_gap(100'000);
     if (*inRange(0, 2) == 0) bore.from_outside = any_size(2000);
     bore.diameter = any_size(2000);
-    bore.from_round = *inRange(1, 502);
-    if (*inRange(0, 2) == 0) bore.to_round = *inRange(bore.from_round, 502);
+    bore.from_round = *inRange(1, most_rounds + 2);
+    if (*inRange(0, 2) == 0) bore.to_round = *inRange(bore.from_round, most_rounds + 2);
     bore.drift = *rc::gen::arbitrary<bool>() ? any_gap(2000) : Length() - any_size(2000);
     return bore;
 }

@@ -7,8 +7,6 @@
 
 namespace roundlay::test {
 
-namespace {
-
 bool is_one_printed_line(std::string_view text) {
     for (std::size_t length = 0; !text.empty(); text.remove_prefix(length)) {
         length = character_length(text);
@@ -16,6 +14,8 @@ bool is_one_printed_line(std::string_view text) {
     }
     return true;
 }
+
+namespace {
 
 std::optional<std::string> check_problems(const ReadResult &result, std::size_t size) {
     if (result.shell.has_value() == has_errors(result.problems))

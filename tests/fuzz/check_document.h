@@ -11,4 +11,7 @@ namespace roundlay::test {
 /// did. A crash, a hang or a sanitizer's report is the other way to fail.
 std::optional<std::string> broken_promise(std::string_view bytes);
 
+/// No control characters, no bytes that are no characters.
+bool is_one_printed_line(std::string_view text);
+
 } // namespace roundlay::test

@@ -1,6 +1,7 @@
 // The wood of one piece against closed forms.
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/interference.h"
+#include "kernel/layout/models.h"
 
 #include "tests/support/catch.h"
 
@@ -67,4 +68,47 @@ TEST_CASE("A bore too near an edge, another bore or a notch is not clear") {
     Piece out_of_notch = blank(1000, 200, 230); // says it starts at the top, but a notch took the wood there
     out_of_notch.cuts = {BoxCut{BoxUse::sill, {{400, -10, 100}, {600, 210, 240}}, "w"}, bore(500, 0, 230)};
     CHECK_FALSE(body_of(out_of_notch).bores_clear);
+}
+
+TEST_CASE("Wood in a piece's way down is counted once, though several of its cells lie under it") {
+    // Two boxes by hand: 100 x 100 x 100 of wood straight over one that is cut into three cells, one on another.
+    Layout layout;
+    for (int i = 0; i < 2; ++i) {
+        Piece p;
+        p.blank = {100, 100, i == 0 ? 100.0 : 90.0};
+        p.frame = {{0, 0, i == 0 ? 100.0 : 0.0}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        p.raise = i + 1; // the upper one was there first
+        p.model = i;
+        layout.pieces.push_back(p);
+        layout.models.push_back({{i}});
+    }
+    std::vector<Body> bodies = bodies_of(layout);
+    const SplitCell low = split(bodies[1].cells[0], {{0, 0, 1}, 30}), high = split(low.outside, {{0, 0, 1}, 60});
+    bodies[1].cells = {low.inside, high.inside, high.outside};
+    const std::vector<Blocked> blocked = blocked_on_the_way_down(layout, bodies);
+    REQUIRE(blocked.size() == 1);
+    CHECK(blocked[0].piece == 1);
+    CHECK(blocked[0].volume == Approx(1e6));
+}
+
+TEST_CASE("Pieces that differ in a notch running on past its corner, or in the kind of a cut, are no one model") {
+    const auto models = [](const Cut &a, const Cut &b) {
+        Layout layout;
+        for (const Cut *cut : {&a, &b}) {
+            Piece p;
+            p.blank = {1000, 200, 200};
+            p.cuts = {*cut};
+            layout.pieces.push_back(p);
+        }
+        group_models(layout);
+        return layout.models.size();
+    };
+    SeamCut ends;
+    ends.x_from = 100;
+    ends.x_to = 300;
+    ends.seam = {{0, 0, 1}, 150};
+    SeamCut on = ends;
+    on.runs_on = true; // sheets dimension both of its shoulders
+    CHECK(models(ends, ends) == 1);
+    CHECK(models(ends, on) == 2);
 }

@@ -209,8 +209,8 @@ TEST_CASE("What does not fit a floor is said, with what would") {
     using S = Shell;
     using F = Floor;
     CHECK_THAT(said([](S &, F &f) { f.to = "B"; }), ContainsSubstring("do not face each other"));
-    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(190); }), ContainsSubstring("175 mm at most would"));
-    CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(110); }), ContainsSubstring("125 mm at least"));
+    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(195); }), ContainsSubstring("175 mm at most would"));
+    CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(100); }), ContainsSubstring("125 mm at least"));
     CHECK_THAT(said([](S &, F &f) { f.first = Length::mm(10); }), ContainsSubstring("lies in the wall"));
     CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }), ContainsSubstring("lower the floor by 10 mm"));
     CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }), ContainsSubstring("raise the floor by 130 mm"));

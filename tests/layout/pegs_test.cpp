@@ -1,9 +1,11 @@
 // Pegs: places, spacing, stagger.
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/interference.h"
+#include "kernel/shell/shapes.h"
 #include "kernel/layout/pegs.h"
 
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -38,8 +40,11 @@ Layout long_wall(double length) {
 
 TEST_CASE("A log is held in at least three places never more than 1800 mm apart") {
     // Ontario Building Code, Division B, 9.37.2.3(1) (PEG-OBC-N, PEG-OBC-S: read there). Interlocking corners count.
-    for (const double length : {1500.0, 3000.0, 6000.0, 11000.0}) {
+    std::vector<double> lengths{1500, 3000, 6000, 7300, 10750, 11000};
+    for (double more = 1400; more < 14000; more += 137) lengths.push_back(more);
+    for (const double length : lengths) {
         const Layout layout = long_wall(length);
+        CHECK_FALSE(test::has(layout.findings, "pegs-far-apart"));
         REQUIRE_FALSE(has_errors(layout.findings));
         for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
             if (layout.pieces[i].round == 1) continue; // sill logs lie on the foundation
@@ -50,6 +55,99 @@ TEST_CASE("A log is held in at least three places never more than 1800 mm apart"
             for (std::size_t k = 1; k < xs.size(); ++k) CHECK(xs[k] - xs[k - 1] <= 1800);
         }
     }
+}
+
+TEST_CASE("Pegs as they are usual in inches keep under 1800 mm too") { // 9.37.2.3(1), as above; 6 ft are 1829 mm
+    CHECK(begun_in(UnitSystem::imperial).pegs.spacing <= Length::mm(1800));
+    CHECK(begun_in(UnitSystem::metric).pegs.spacing <= Length::mm(1800));
+}
+
+TEST_CASE("Logs whose corners do not lock have their three places in pegs") { // 9.37.2.3(1), as above
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(2600), Length::mm(2400));
+    shell.notch.kind = NotchKind::square_lap;
+    const Layout layout = lay_out(shell);
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+        if (layout.pieces[i].round == 1) continue;
+        const auto pegs = std::count_if(layout.pegs.begin(), layout.pegs.end(),
+                                        [&](const Peg &p) { return p.upper == static_cast<int>(i); });
+        INFO(layout.pieces[i].tag);
+        CHECK(pegs >= 3);
+    }
+}
+
+namespace {
+
+/// A wall of 8 m with a window of 4 m, its top so far over a seam.
+Layout wide_window(double over_seam) {
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(8000), Length::mm(5000));
+    shell.rounds.count = 8;
+    shell.openings = {test::window("A", 2000, 460, 4000, 690 + over_seam)};
+    return lay_out(shell);
+}
+
+} // namespace
+
+TEST_CASE("Where a thin header leaves no place for pegs that is said, and a high one is pegged") {
+    const Layout thin = wide_window(150); // 60 mm of the header are left
+    REQUIRE(test::has(thin.findings, "pegs-far-apart"));
+    const auto said = std::find_if(thin.findings.begin(), thin.findings.end(),
+                                   [](const Finding &f) { return f.code == "pegs-far-apart"; });
+    CHECK(said->weight == Weight::warning);
+    CHECK(said->subject == "opening[0].from_left");
+    CHECK_THAT(said->message, ContainsSubstring("1800 mm"));
+
+    const Layout high = wide_window(30); // 180 mm are left: pegs end 75 mm over the opening
+    INFO(test::words(high.findings));
+    CHECK_FALSE(test::has(high.findings, "pegs-far-apart"));
+    for (const Body &body : bodies_of(high)) CHECK(body.bores_clear);
+}
+
+TEST_CASE("A draw takes nothing from the distances that bores keep in either log") {
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(8000), Length::mm(6000));
+    shell.rounds.count = 9;
+    shell.pegs.draw = Length::mm(4);
+    shell.openings = {test::window("A", 3000, 0, 1000, 1840), test::window("A", 4400, 400, 900, 900)};
+    const Layout layout = lay_out(shell);
+    REQUIRE_FALSE(layout.pieces.empty());
+    int ends = 0;
+    for (const Piece &p : layout.pieces) {
+        std::vector<double> xs;
+        for (const Cut &cut : p.cuts)
+            if (const Bore *bore = std::get_if<Bore>(&cut)) xs.push_back(bore->x);
+        std::sort(xs.begin(), xs.end());
+        INFO(p.tag);
+        for (std::size_t i = 1; i < xs.size(); ++i) CHECK(xs[i] - xs[i - 1] >= 75 - 1e-9);
+        if (xs.empty()) continue;
+        ends += (p.datum.kind == EndKind::jamb) + (p.far.kind == EndKind::jamb);
+        if (p.datum.kind == EndKind::jamb) CHECK(xs.front() >= 100 - 1e-9);
+        if (p.far.kind == EndKind::jamb) CHECK(xs.back() <= p.blank.length - 100 + 1e-9);
+    }
+    CHECK(ends > 10);
+}
+
+TEST_CASE("Pegs keep clear of bores that a person placed, however wide") {
+    Shell shell = test::plain_shell();
+    StatedBore hole;
+    hole.wall = "A";
+    hole.from_left = Length::mm(1700); // where a peg would stand
+    hole.diameter = Length::mm(120);
+    shell.bores = {hole};
+    const Layout layout = lay_out(shell);
+    REQUIRE_FALSE(layout.pieces.empty());
+    for (const Body &body : bodies_of(layout)) CHECK(body.bores_apart);
+}
+
+TEST_CASE("What stands too close to be held as asked for is said in words that hold") {
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(8000), Length::mm(6000));
+    shell.pegs.spacing = Length::mm(150); // two staggered rows of bores 75 mm apart
+    const Layout dense = lay_out(shell);
+    CHECK_FALSE(has_errors(dense.findings));
+    for (const Finding &f : dense.findings) CHECK(f.message.find("would hold them") == std::string::npos);
+    CHECK_FALSE(dense.pegs.empty());
 }
 
 TEST_CASE("A peg runs through one log and half into the next") { // common practice, no source
@@ -105,7 +203,7 @@ TEST_CASE("Peg places keep their distances whatever the joint") {
     }));
 }
 
-TEST_CASE("An island is held by two pegs a joint") {
+TEST_CASE("An island is held by three pegs a joint, or it is said that it is not") { // 9.37.2.3(1), as above
     Shell shell = test::plain_shell();
     for (const double from : {1000.0, 2400.0}) {
         Opening o;
@@ -123,7 +221,14 @@ TEST_CASE("An island is held by two pegs a joint") {
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         if (!layout.pieces[i].island) continue;
         ++islands;
-        CHECK(places(layout, static_cast<int>(i)).size() == 2);
+        CHECK(places(layout, static_cast<int>(i)).size() == 3);
     }
     CHECK(islands == 2);
+    CHECK_FALSE(test::has(layout.findings, "held-in-few-places"));
+    shell.openings[1].from_left = Length::mm(2300); // an island of 500 mm
+    const Findings shorter = lay_out(shell).findings;
+    const auto said = std::find_if(shorter.begin(), shorter.end(), [](const Finding &f) { return f.code == "held-in-few-places"; });
+    REQUIRE(said != shorter.end());
+    CHECK(said->weight == Weight::note);
+    CHECK_THAT(said->message, ContainsSubstring("in 2 places where 3 are asked for"));
 }

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
 
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
@@ -270,4 +271,33 @@ TEST_CASE("Random shells of round logs keep the invariants") {
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - from;
     WARN(laid << " shells of round logs in " << took.count() << " s");
     CHECK(laid >= 25);
+}
+
+TEST_CASE("A body is closed where the flats of a stick, a saddle and a groove meet in one point but for a hair") {
+    // Found by bench_family, seeds 16570023050879087871 and 4244943881010855163: corners of three surfaces 1e-5 mm apart.
+    for (const double hair : {0.0, 1e-7, 1e-6, 3e-6, 1e-5, 3e-5, 1e-4, -1e-6, -1e-5, -1e-4}) {
+        Shell shell = test::round_shell();
+        shell.walls = rectangle_plan(Length::mm(4200), Length::mm(3200));
+        shell.thickness = Length::mm(201);
+        shell.rounds.count = 2;
+        shell.rounds.pitch = Length::mm(201 * 0.92 + hair);
+        shell.notch.overhang = Length::mm(60);
+        shell.notch.scribe = Length::mm(5);
+        OwnLog thin;
+        for (const double diameter : {201.0, 190.0 + hair, 185.4}) {
+            thin.wall = "A";
+            thin.round = 1;
+            thin.sizes.diameter = Length::mm(diameter);
+            shell.own_logs = {thin};
+            const Layout layout = lay_out(shell);
+            REQUIRE_FALSE(layout.pieces.empty());
+            for (const Body &body : bodies_of(layout)) {
+                INFO("a hair of " << hair << ", a log of " << diameter);
+                CHECK(is_closed(body.hewn));
+                double wood = 0;
+                for (const Cell &cell : body.cells) wood += volume(cell);
+                CHECK(volume(body.hewn) == Approx(wood).epsilon(1e-9));
+            }
+        }
+    }
 }

@@ -190,3 +190,30 @@ TEST_CASE("Random shells on stepped foundations keep their wood and can be raise
     }));
     CHECK(laid >= 100);
 }
+
+TEST_CASE("Where a step carries a whole wall, floors and bores find its first log or are refused with words") {
+    Shell shell = test::plain_shell(); // 5 m x 4 m, pitch 230 mm
+    shell.steps = {step("A", 0, 5000, 460), step("B", 0, 1500, 460), step("D", 2500, 1500, 460)};
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "C";
+    floor.level = Length::mm(400); // under all that stands of wall A
+    shell.floors = {floor};
+    CHECK(has(lay_out(shell).findings, "timber-misses-wall"));
+
+    shell.floors[0].level = Length::mm(750);
+    StatedBore rod;
+    rod.wall = "A";
+    rod.from_left = Length::mm(2200); // between two joists
+    shell.bores = {rod}; // from round 1, which is not there
+    const Layout bored = lay_out(shell);
+    REQUIRE(has(bored.findings, "bore-misses-log"));
+    CHECK(bored.pieces.empty());
+
+    shell.bores[0].from_round = 3;
+    const Layout built = lay_out(shell);
+    INFO(words(built.findings));
+    CHECK_FALSE(has_errors(built.findings));
+    CHECK(sound(built));
+}

@@ -143,3 +143,74 @@ TEST_CASE("A bowed log is told of with what it does to its gap, and stays straig
     }
     CHECK(bow == 26);
 }
+
+namespace {
+
+/// Log A-03 with slopes of its own.
+Shell with_own_notch(double along, double across) {
+    Shell shell = test::plain_shell();
+    OwnLog own;
+    own.wall = "A";
+    own.round = 3;
+    own.notch.kind = NotchKind::stated;
+    own.notch.along = Slope::rise_per_run(along);
+    own.notch.across = Slope::rise_per_run(across);
+    shell.own_logs = {own};
+    return shell;
+}
+
+} // namespace
+
+TEST_CASE("One log's own slopes are held to lock and water as the shell's are") {
+    // As "Slopes that fall to the inside lead water in": at both corners of the one log.
+    const Findings wet = reviewed(with_own_notch(0.1, 0.05));
+    CHECK(count(wet, "seam-leads-water-in") == 2);
+    for (const Finding &f : wet)
+        if (f.code == "seam-leads-water-in") {
+            CHECK_THAT(f.place, ContainsSubstring("wall A, round 3"));
+            CHECK(f.subject == "log[0].kind");
+            CHECK_THAT(f.message, ContainsSubstring("the corner's own notch sheds it"));
+        }
+    // Its tail must rise outward by more than the top under it does: own along - across of the one below (notch.h).
+    CHECK(count(reviewed(with_own_notch(-0.2, -0.125)), "corner-not-locked") == 2);
+    CHECK(count(reviewed(with_own_notch(0.125, -0.125)), "corner-not-locked") == 0);
+    Shell loose = with_own_notch(-0.2, -0.125);
+    loose.pegs.wanted = false;
+    const Findings findings = reviewed(loose);
+    CHECK(std::count_if(findings.begin(), findings.end(), [](const Finding &f) {
+              return f.code == "corner-not-locked" && f.weight == Weight::warning;
+          }) == 2);
+}
+
+TEST_CASE("Little wood over a wide opening is told of, with a caution and no approval") {
+    Shell shell = test::plain_shell();
+    shell.walls[0].length = shell.walls[2].length = Length::mm(8000);
+    shell.rounds.count = 8;
+    shell.openings = {test::window("A", 2000, 460, 4000, 820)}; // 80 mm of the header are left
+    const Findings findings = reviewed(shell);
+    REQUIRE(count(findings, "thin-header") == 1);
+    const auto thin = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "thin-header"; });
+    CHECK(thin->weight == Weight::warning);
+    CHECK(thin->subject == "opening[0].height");
+    CHECK_THAT(thin->message, ContainsSubstring("80 mm are left to carry over 4000 mm"));
+    CHECK_THAT(thin->message, ContainsSubstring("licensed professional"));
+    shell.openings[0].width = Length::mm(1500); // 80 mm over 1500 mm
+    CHECK(count(reviewed(shell), "thin-header") == 0);
+}
+
+TEST_CASE("What no shop could cut is an error with the statement that it comes from") {
+    const Shell shell = test::plain_shell();
+    const Layout layout = lay_out(shell);
+    std::vector<Body> bodies = bodies_of(layout);
+    const int wall = layout.pieces[static_cast<std::size_t>(layout.models[1].pieces.front())].wall;
+    bodies[1].hewn.faces.pop_back();
+    const Findings findings = review(shell, layout, bodies);
+    REQUIRE(count(findings, "no-sound-wood") == 1);
+    CHECK(findings[0].weight == Weight::error);
+    CHECK(findings[0].subject == "wall[" + std::to_string(wall) + "].name");
+
+    Layout pushed = layout;
+    pushed.pieces[3].frame.origin.z -= 2;
+    for (const Finding &f : review(shell, pushed, bodies_of(pushed)))
+        if (f.code == "pieces-overlap") CHECK(f.subject.starts_with("wall["));
+}

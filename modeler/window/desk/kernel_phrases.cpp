@@ -459,16 +459,59 @@ constexpr const char *phrases[] = {
                                 "fits wholly over the step with a sill of %3 or more, or %4 beside it"),
     // findings of pegs and bores
     QT_TRANSLATE_NOOP("kernel",
-                      "piece %1 on %2 needs %3 pegs, only %4 fit: the joint is %5 long and %6 would hold "
-                      "them; move the opening, or state smaller [pegs] end_distance or between"),
+                      "piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for "
+                      "one"),
     QT_TRANSLATE_NOOP("kernel",
-                      "a peg of %1 does not suit walls %2 thick; at most half of that can be bored away"),
+                      "piece %1 on %2 needs 1 peg, but its ends, notches and other bores leave no place for one"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "piece %1 on %2 needs %3 pegs, and only %4 can stand there between ends, notches and "
+                      "other bores"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "piece %1 on %2 has no place for a peg on a stretch: its fastening places lie up to %3 "
+                      "apart, and never more than %4 is asked for"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 on %2: held in %3 places where %4 are asked for, as there is no room for more; local "
+                      "code decides whether that is enough"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 on %2 and %3 more joints of this wall: held in %4 places where %5 are asked for, as "
+                      "there is no room for more; local code decides whether that is enough"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a bore of %1 leaves no wood beside it in a wall %2 thick; %3 at most"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits "
+                      "easily"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a draw of %1 leaves no way through for a peg of %2; %3 at most"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "square pegs need a side above zero"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "it goes from round %1 up to round %2: that is through no log"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "its end in %1 finds no log there"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 leaves %2 of wood to the tails of corner %3; less than %4 splits off easily"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 leaves %2 of wood to the notches at %3; less than %4 splits off easily"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 leaves %2 of wood to %3; less than %4 splits off easily"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "a groove %1 wide leaves less than half of jambs %2 thick"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "its cuts leave no sound piece of wood; change what is cut from it"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out "
+                      "here: local code and a licensed professional decide"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "water that reaches the tops of wall %1's tails runs in along the crossing log, to wall "
+                      "%2's inside face; the corner's own notch sheds it"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "water that reaches the tops of wall %1's tails runs in along the log, to wall %2's "
+                      "inside face; the corner's own notch sheds it"),
     QT_TRANSLATE_NOOP("kernel", "bores %1 apart run into one another; keep more than the diameter"),
     QT_TRANSLATE_NOOP("kernel", "a bore %1 from an end breaks out of it"),
     QT_TRANSLATE_NOOP("kernel", "a draw of %1 would break a peg of %2; %3 at most"),
     QT_TRANSLATE_NOOP("kernel", "square pegs of %1 do not hold in bores of %2; their arrises bite where the "
                                 "side is between %3 and that"),
-    QT_TRANSLATE_NOOP("kernel", "a bore of %1 breaks out of a wall %2 thick"),
     QT_TRANSLATE_NOOP("kernel", "the wall has only %1 rounds"),
     QT_TRANSLATE_NOOP("kernel", "it runs into a cut from %1 to %2 from the left"),
     QT_TRANSLATE_NOOP("kernel", "there is no whole log %1 from the left: an opening or a notch is there; "

@@ -3440,12 +3440,84 @@
         <translation>%1 rencontre le %2 de la fondation ou laisse trop peu de bois à côté ; elle tient toute au-dessus du ressaut avec une allège de %3 ou plus, ou à %4 à côté</translation>
     </message>
     <message>
-        <source>piece %1 on %2 needs %3 pegs, only %4 fit: the joint is %5 long and %6 would hold them; move the opening, or state smaller [pegs] end_distance or between</source>
-        <translation>la pièce %1 sur %2 demande %3 chevilles, seules %4 tiennent : le contact est long de %5 et %6 les tiendraient ; déplacez l’ouverture, ou indiquez [pegs] end_distance ou between plus petits</translation>
+        <source>piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for one</source>
+        <translation>la pièce %1 sur %2 demande %3 chevilles, mais ses bouts, ses entailles et d’autres perçages ne laissent de place à aucune</translation>
     </message>
     <message>
-        <source>a peg of %1 does not suit walls %2 thick; at most half of that can be bored away</source>
-        <translation>une cheville de %1 ne convient pas à des murs épais de %2 ; on en perce au plus la moitié</translation>
+        <source>piece %1 on %2 needs 1 peg, but its ends, notches and other bores leave no place for one</source>
+        <translation>la pièce %1 sur %2 demande 1 cheville, mais ses bouts, ses entailles et d’autres perçages n’en laissent pas la place</translation>
+    </message>
+    <message>
+        <source>piece %1 on %2 needs %3 pegs, and only %4 can stand there between ends, notches and other bores</source>
+        <translation>la pièce %1 sur %2 demande %3 chevilles, et il n’y a place que pour %4 entre les bouts, les entailles et d’autres perçages</translation>
+    </message>
+    <message>
+        <source>piece %1 on %2 has no place for a peg on a stretch: its fastening places lie up to %3 apart, and never more than %4 is asked for</source>
+        <translation>la pièce %1 sur %2 n’a sur une partie aucune place pour une cheville : ses attaches sont distantes de %3 au plus large, et jamais plus de %4 n’est demandé</translation>
+    </message>
+    <message>
+        <source>%1 on %2: held in %3 places where %4 are asked for, as there is no room for more; local code decides whether that is enough</source>
+        <translation>%1 sur %2 : tenue en %3 points là où %4 sont demandés, faute de place ; le code local décide si cela suffit</translation>
+    </message>
+    <message>
+        <source>%1 on %2 and %3 more joints of this wall: held in %4 places where %5 are asked for, as there is no room for more; local code decides whether that is enough</source>
+        <translation>%1 sur %2 et %3 autres contacts de ce mur : tenus en %4 points là où %5 sont demandés, faute de place ; le code local décide si cela suffit</translation>
+    </message>
+    <message>
+        <source>a bore of %1 leaves no wood beside it in a wall %2 thick; %3 at most</source>
+        <translation>un perçage de %1 ne laisse pas de bois à côté de lui dans un mur épais de %2 ; %3 au plus</translation>
+    </message>
+    <message>
+        <source>a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits easily</source>
+        <translation>un perçage de %1 prend plus de la moitié d’un mur épais de %2 : ce qui reste à côté se fend facilement</translation>
+    </message>
+    <message>
+        <source>a draw of %1 leaves no way through for a peg of %2; %3 at most</source>
+        <translation>un décalage de %1 ne laisse pas passer une cheville de %2 ; %3 au plus</translation>
+    </message>
+    <message>
+        <source>square pegs need a side above zero</source>
+        <translation>des chevilles carrées demandent un côté supérieur à zéro</translation>
+    </message>
+    <message>
+        <source>it goes from round %1 up to round %2: that is through no log</source>
+        <translation>il va du rang %1 au rang %2 : cela ne traverse aucune pièce</translation>
+    </message>
+    <message>
+        <source>its end in %1 finds no log there</source>
+        <translation>son bout dans %1 n’y trouve aucune pièce</translation>
+    </message>
+    <message>
+        <source>%1 leaves %2 of wood to the tails of corner %3; less than %4 splits off easily</source>
+        <translation>%1 laisse %2 de bois jusqu’aux queues de l’angle %3 ; moins de %4 se fend facilement</translation>
+    </message>
+    <message>
+        <source>%1 leaves %2 of wood to the notches at %3; less than %4 splits off easily</source>
+        <translation>%1 laisse %2 de bois jusqu’aux entailles en %3 ; moins de %4 se fend facilement</translation>
+    </message>
+    <message>
+        <source>%1 leaves %2 of wood to %3; less than %4 splits off easily</source>
+        <translation>%1 laisse %2 de bois jusqu’à %3 ; moins de %4 se fend facilement</translation>
+    </message>
+    <message>
+        <source>a groove %1 wide leaves less than half of jambs %2 thick</source>
+        <translation>une rainure large de %1 laisse moins de la moitié de jambages épais de %2</translation>
+    </message>
+    <message>
+        <source>its cuts leave no sound piece of wood; change what is cut from it</source>
+        <translation>ses coupes ne laissent pas de pièce de bois saine ; changez ce qui en est coupé</translation>
+    </message>
+    <message>
+        <source>of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out here: local code and a licensed professional decide</source>
+        <translation>de la pièce au-dessus, %1, il reste %2 pour porter sur %3. Ce qu’il porte n’est pas calculé ici : le code local et un professionnel agréé décident</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; the corner&apos;s own notch sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, jusqu’à la face intérieure du mur %2 ; l’entaille propre à l’angle la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; the corner&apos;s own notch sheds it</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, jusqu’à la face intérieure du mur %2 ; l’entaille propre à l’angle la rejette</translation>
     </message>
     <message>
         <source>bores %1 apart run into one another; keep more than the diameter</source>
@@ -3462,10 +3534,6 @@
     <message>
         <source>square pegs of %1 do not hold in bores of %2; their arrises bite where the side is between %3 and that</source>
         <translation>des chevilles carrées de %1 ne tiennent pas dans des perçages de %2 ; leurs arêtes mordent si le côté est entre %3 et cela</translation>
-    </message>
-    <message>
-        <source>a bore of %1 breaks out of a wall %2 thick</source>
-        <translation>un perçage de %1 sort d’un mur épais de %2</translation>
     </message>
     <message>
         <source>the wall has only %1 rounds</source>

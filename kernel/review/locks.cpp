@@ -1,0 +1,79 @@
+#include "kernel/review/locks.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/notch.h"
+#include "kernel/layout/own_notches.h"
+#include "kernel/layout/reach.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace roundlay {
+
+namespace {
+
+class CornerLocks {
+  public:
+    CornerLocks(const Shell &shell, const Layout &layout, int index, Findings &findings)
+        : shell_(shell), layout_(layout), index_(index), corner_(layout.corners[static_cast<std::size_t>(index)]),
+          findings_(findings) {}
+
+    void check() {
+        if (corner_.kind == CornerKind::crossing) return; // both logs run on
+        const NotchRule rule = notch_at(shell_, layout_, index_);
+        if (rule.kind == NotchKind::saddle) return; // every log hooks over the one that it crosses
+        const TailTop top = tail_top(rule);
+        if (lock(top, top) <= tolerance::weld) return say_loose("corner " + corner_.name, "notch.kind");
+        for (const std::size_t i : own_notches_at(shell_, layout_, index_)) check_log(i);
+    }
+
+  private:
+    /// Its own tail over that of the log below it, and that of the log above it over its own.
+    void check_log(std::size_t i) {
+        const OwnLog &own = shell_.own_logs[i];
+        const int w = wall_named(layout_, own.wall);
+        const TailTop top = tail_top(notch_at(shell_, layout_, index_, w, own.round));
+        for (const Piece &p : layout_.pieces) {
+            if (!is_log_of(p, w) || p.round != own.round) continue;
+            for (const Cut &cut : p.cuts) {
+                const SeamCut *seam = std::get_if<SeamCut>(&cut);
+                const Piece *other = seam && seam->corner == corner_.name ? piece_of(seam->other) : nullptr;
+                if (!other) continue;
+                const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
+                const bool under = seam->side == Side::under;
+                if (!ends_here(under ? w : other->wall) || (under ? lock(top, there) : lock(there, top)) > tolerance::weld) continue;
+                return say_loose("corner " + corner_.name + ", " + round_place(own.wall, own.round), subject("log", i, "kind"));
+            }
+        }
+    }
+
+    bool ends_here(int wall) const { return corner_.kind == CornerKind::corner || corner_.runs_on != wall; }
+
+    const Piece *piece_of(const std::string &tag) const {
+        const auto at = std::find_if(layout_.pieces.begin(), layout_.pieces.end(), [&](const Piece &p) { return p.tag == tag; });
+        return at == layout_.pieces.end() ? nullptr : &*at;
+    }
+
+    void say_loose(const std::string &place, const std::string &from) {
+        const bool pegs = shell_.pegs.wanted;
+        findings_.push_back({pegs ? Weight::note : Weight::warning, "corner-not-locked", place,
+                             pegs ? "its tails do not lock; only the pegs hold the logs from pulling out"
+                                  : "its tails do not lock and there are no pegs: the logs can pull out",
+                             from});
+    }
+
+    const Shell &shell_;
+    const Layout &layout_;
+    int index_;
+    const CornerPlace &corner_;
+    Findings &findings_;
+};
+
+} // namespace
+
+void check_locks(const Shell &shell, const Layout &layout, Findings &findings) {
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) CornerLocks(shell, layout, c, findings).check();
+}
+
+} // namespace roundlay

@@ -1,0 +1,89 @@
+#include "tests/fuzz/check_shell.h"
+
+#include "exporters/lists/shell_tables.h"
+#include "exporters/lists/tables.h"
+#include "exporters/sheets/book/book.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/dxf/dxf.h"
+#include "exporters/sheets/pattern/templates.h"
+#include "exporters/sheets/pole/story_pole.h"
+#include "exporters/sheets/tag/tags.h"
+#include "kernel/layout/finding_pieces.h"
+#include "kernel/review/review.h"
+#include "tests/fuzz/check_document.h"
+
+#include <cmath>
+
+namespace roundlay::test {
+
+namespace {
+
+using Broken = std::optional<std::string>;
+
+Broken check_findings(const Findings &findings, const Shell &shell, const Layout &layout) {
+    for (const Finding &f : findings) {
+        if (f.code.empty() || f.message.empty()) return "a finding without words: " + f.code + " " + f.place;
+        if (!is_one_printed_line(f.place + ": " + f.message)) return "a finding that cannot be printed: " + f.code;
+        for (const int piece : pieces_of(f, shell, layout))
+            if (piece < 0 || piece >= static_cast<int>(layout.pieces.size())) return "a finding on no piece: " + f.code;
+    }
+    return std::nullopt;
+}
+
+Broken check_layout(const Layout &layout) {
+    if (has_errors(layout.findings) != layout.pieces.empty()) return "pieces and errors at once, or neither";
+    for (const Piece &p : layout.pieces)
+        for (const double size : {p.blank.length, p.blank.width, p.blank.height})
+            if (!(size > 0) || !std::isfinite(size)) return "a piece without a size: " + p.tag;
+    return std::nullopt;
+}
+
+/// Where nothing is wrong with a shell, each piece is wood with a closed border.
+Broken check_bodies(const Layout &layout, const std::vector<Body> &bodies, const Findings &reviewed) {
+    if (has_errors(reviewed)) return std::nullopt;
+    for (std::size_t i = 0; i < bodies.size(); ++i) {
+        const std::string &tag = layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag;
+        if (!is_closed(bodies[i].hewn)) return "a body that is not closed: " + tag;
+        if (!(bodies[i].volume > 0) || !std::isfinite(bodies[i].volume)) return "a piece without wood: " + tag;
+    }
+    return std::nullopt;
+}
+
+void make_lists(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+    std::vector<double> volumes;
+    for (const Body &body : bodies) volumes.push_back(body.volume);
+    const CutList list = collect_cut_list(shell, layout, volumes);
+    for (const auto table : {model_table, piece_table, peg_table, order_table, total_table}) to_csv(table(list));
+    to_csv(opening_table(shell, layout));
+    to_csv(floor_table(shell, layout));
+}
+
+void make_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+    const sheets::SheetOptions options;
+    sheets::cut_sheets(shell, layout, bodies, options);
+    sheets::shell_drawings(shell, layout, bodies, options);
+    sheets::full_size_poles(shell, layout, options);
+    sheets::template_sheets(shell, layout, options);
+    sheets::write_dxf(sheets::template_drawing(sheets::patterns_of(layout)));
+    sheets::tag_sheets(shell, layout, options);
+    sheets::packing_list(shell, layout, bodies, options);
+}
+
+} // namespace
+
+Broken broken_shell(const Shell &shell, const FuzzDepth &depth) {
+    const Layout layout = lay_out(shell);
+    if (auto broken = check_layout(layout)) return broken;
+    if (auto broken = check_findings(layout.findings, shell, layout)) return broken;
+    if (layout.pieces.empty() || layout.pieces.size() > depth.reviewed) return std::nullopt;
+    const std::vector<Body> bodies = bodies_of(layout);
+    const Findings reviewed = review(shell, layout, bodies);
+    if (auto broken = check_findings(reviewed, shell, layout)) return broken;
+    if (auto broken = check_bodies(layout, bodies, reviewed)) return broken;
+    if (has_errors(reviewed)) return std::nullopt;
+    make_lists(shell, layout, bodies);
+    if (layout.models.size() <= depth.drawn) make_sheets(shell, layout, bodies);
+    return std::nullopt;
+}
+
+} // namespace roundlay::test
