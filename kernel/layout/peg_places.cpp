@@ -71,14 +71,13 @@ int least_bays(const Joint &joint, const PegRule &rule) {
 /// Where the pegs would stand if nothing were in their way: evenly over the reach, a locked corner counting as a place of
 /// its own; those of every second joint beside those of the next by `between`, so that none stands over another.
 std::vector<double> wished(const Joint &joint, const PegRule &rule, int bays) {
-    const double apart = rule.between.mm(), moved = joint.shifted ? apart : 0;
-    const double left = joint.reach.from + (joint.locked_left ? 0 : moved);
-    const double right = joint.reach.to - (joint.locked_right ? 0 : apart - moved);
+    const double shift = rule.between.mm();
     std::vector<double> places;
     for (int i = joint.locked_left ? 1 : 0; i <= bays - (joint.locked_right ? 1 : 0); ++i) {
-        const double part = static_cast<double>(i) / bays;
-        const double by_ends = apart * ((joint.locked_left ? 0 : 1 - part) + (joint.locked_right ? 0 : part));
-        places.push_back(left + (right - left) * part + (joint.shifted ? 1 : -1) * (apart - by_ends) / 2);
+        const double x = joint.reach.from + joint.reach.length() * i / bays;
+        if (i == 0) places.push_back(joint.shifted ? x + shift : x);
+        else if (i == bays) places.push_back(joint.shifted ? x - shift : x);
+        else places.push_back(joint.shifted ? x + shift / 2 : x - shift / 2);
     }
     return places;
 }

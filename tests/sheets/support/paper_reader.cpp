@@ -198,12 +198,13 @@ class Reader {
         throw std::runtime_error("no view " + caption);
     }
 
-    /// Level numbers at the height of the row.
+    /// Level numbers at the height of the row, or led out of it where bores take the room.
     std::vector<PaperWord> near(std::size_t stretch, const Row &row) const {
+        constexpr double beside_row = 8;
         std::vector<PaperWord> all;
         for (const PaperWord &w : words_)
-            if (stretches_[stretch].has(w) && w.is_length() && !w.upright && w.y() > row.top - 4.5 &&
-                w.y() < row.bottom + 4.5)
+            if (stretches_[stretch].has(w) && w.is_length() && !w.upright && w.y() > row.top - beside_row &&
+                w.y() < row.bottom + beside_row)
                 all.push_back(w);
         return all;
     }
