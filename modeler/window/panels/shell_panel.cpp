@@ -65,6 +65,7 @@ void ShellPanel::make_fields() {
     });
     gap_ = length_field(QStringLiteral("gap"), tr("&Gap"), tr("Change gap"),
                         [](Shell &s, Length v) { s.rounds.gap = v; });
+    height_->setWordWrap(true);
     form_->addRow(tr("Height"), height_);
     form_->addRow(tr("T&op"), top_);
     form_->addRow(tr("Notc&h"), kind_);
