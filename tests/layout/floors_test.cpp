@@ -9,6 +9,7 @@
 #include "tests/support/findings.h"
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
 
@@ -347,20 +348,17 @@ namespace {
 
 struct Drawn {
     int laid = 0, timbers = 0, beams = 0, trimmers = 0, tailed = 0, closed = 0;
-    std::map<std::string, int> refused;
+    /// Joists and bores drawn at random often find no wood; the rest is as of every random shell.
+    test::ThrownAway thrown{{"floor-does-not-fit", "timber-misses-wall", "bore-misses-log", "trim-does-not-fit", "tail-too-thin",
+                             "tee-too-near", "walls-run-together", "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner",
+                             "opening-over-wall", "openings-too-close", "walls-do-not-alternate", "corner-not-square",
+                             "wall-too-short", "opening-too-wide", "tee-off-wall"}};
 };
 
 void check_one(Drawn &drawn) {
     const Shell shell = test::any_fitted_shell();
     const Layout layout = lay_out(shell);
-    if (has_errors(layout.findings)) {
-        for (const Finding &f : layout.findings)
-            if (f.weight == Weight::error) {
-                ++drawn.refused[f.code];
-                break;
-            }
-        RC_DISCARD("cannot be built");
-    }
+    drawn.thrown.discard_refused(layout.findings);
     const auto bodies = bodies_of(layout);
     for (const Overlap &o : overlaps(layout, bodies)) {
         const Piece &a = layout.pieces[static_cast<std::size_t>(o.a)], &b = layout.pieces[static_cast<std::size_t>(o.b)];
@@ -394,10 +392,10 @@ TEST_CASE("Random shells with floors, trim and bores keep the invariants", "[fit
     std::ostringstream line;
     line << drawn.laid << " shells with " << drawn.timbers << " timbers in " << seconds << " s; " << drawn.beams << " beams, "
          << drawn.trimmers << " trimmers, " << drawn.tailed << " tailed floors, " << drawn.closed
-         << " with closed pockets; refused:";
-    for (const auto &[code, times] : drawn.refused) line << " " << code << " " << times;
+         << " with closed pockets; " << drawn.thrown.words();
     WARN(line.str());
     CHECK(drawn.laid >= 90);
+    CHECK(drawn.thrown.share() < 0.88); // a floor of random joists is mostly none
     CHECK(drawn.timbers > drawn.laid);
     CHECK(drawn.beams > 0);
     CHECK(drawn.trimmers > 0);

@@ -6,6 +6,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
 
@@ -161,20 +162,22 @@ TEST_CASE("A log over the step, or of which little is left, is warned of") {
 }
 
 TEST_CASE("Random shells on stepped foundations keep their wood and can be raised") {
-    int laid = 0;
+    int laid = 0, alone = 0;
+    test::ThrownAway thrown({"tail-too-thin", "opening-meets-step", "step-over-wall"});
     CHECK(rc::check([&] {
         Shell shell = test::any_stepped_shell();
         const Layout layout = lay_out(shell);
-        if (has(layout.findings, "pegs-do-not-fit") || has(layout.findings, "tail-too-thin") ||
-            has(layout.findings, "opening-meets-step"))
-            RC_DISCARD("not this one");
-        if (has_errors(layout.findings)) RC_FAIL(words(layout.findings));
+        thrown.discard_refused(layout.findings);
         RC_ASSERT(sound(layout));
         Shell flat = shell;
         flat.steps.clear();
         flat.pegs.wanted = shell.pegs.wanted = false;
         const Layout on_flat = lay_out(flat), on_steps = lay_out(shell);
-        if (has_errors(on_flat.findings) || has_errors(on_steps.findings)) RC_DISCARD("openings");
+        RC_ASSERT(!has_errors(on_steps.findings));
+        if (has_errors(on_flat.findings)) { // an opening that only a step keeps from the foundation's corner, say
+            ++alone;
+            return;
+        }
         const double lost =
             wood_of(on_flat, bodies_of(on_flat)) - wood_of(on_steps, bodies_of(on_steps));
         RC_ASSERT(lost > 0);
@@ -188,7 +191,10 @@ TEST_CASE("Random shells on stepped foundations keep their wood and can be raise
         RC_ASSERT(lowest_allowed > -1e-9);
         ++laid;
     }));
-    CHECK(laid >= 100);
+    INFO(thrown.words() << "; " << alone << " are none without their step");
+    CHECK(laid >= 90);
+    CHECK(alone <= 10);
+    CHECK(thrown.share() < 0.6); // half of the random openings lie over the random step's edge
 }
 
 TEST_CASE("Where a step carries a whole wall, floors and bores find its first log or are refused with words") {
