@@ -56,11 +56,17 @@ Replacement::~Replacement() {
         else
             move_new(step->target, step->staged);
     }
-    for (auto folder = made_.rbegin(); folder != made_.rend(); ++folder)
-        ::rmdir(folder->c_str());
+    remove_if_free(made_);
 }
 
 std::optional<FileError> Replacement::put(const fs::path &staged, const fs::path &target) {
+    auto error = put_once(staged, target);
+    for (int i = 1; error && error->code == ENOENT && i < tries_at_folders; ++i)
+        error = put_once(staged, target);
+    return error;
+}
+
+std::optional<FileError> Replacement::put_once(const fs::path &staged, const fs::path &target) {
     if (const int code = make_folders(target.parent_path(), made_))
         return file_error(FileDeed::make_folder, target.parent_path(), code);
     struct stat found = {};

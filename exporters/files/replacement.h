@@ -24,6 +24,10 @@ class Replacement {
     void keep() { done_.clear(), made_.clear(); }
 
   private:
+    /// ENOENT where another program took a folder of its own away in between.
+    std::optional<FileError> put_once(const std::filesystem::path &staged,
+                                      const std::filesystem::path &target);
+
     struct Step {
         std::filesystem::path staged, target;
         bool exchanged; ///< the old file lies at `staged`; else there was none at `target`

@@ -24,6 +24,13 @@ bool looks_like_staging(const fs::directory_entry &entry) {
            !entry.is_symlink(ignored);
 }
 
+/// Is the folder that is held the one which that name leads to?
+bool leads_to(const fs::path &path, const Descriptor &held) {
+    struct stat there = {}, named = {};
+    return ::fstat(held.number(), &there) == 0 && ::stat(path.c_str(), &named) == 0 &&
+           there.st_ino == named.st_ino && there.st_dev == named.st_dev;
+}
+
 /// The folder, open and locked; `busy` where another program writes there. A file system that knows no locks
 /// (some network ones) gives an open folder without one.
 struct Gate {
@@ -40,9 +47,7 @@ Gate locked(const fs::path &path) {
     }
     gate.busy = ::flock(gate.folder.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK;
     // Another program that ended meanwhile may have taken the folder away that it had made.
-    struct stat held = {}, named = {};
-    gate.stands = ::fstat(gate.folder.number(), &held) == 0 && ::stat(path.c_str(), &named) == 0 &&
-                  held.st_ino == named.st_ino && held.st_dev == named.st_dev;
+    gate.stands = leads_to(path, gate.folder);
     return gate;
 }
 
@@ -58,11 +63,6 @@ std::vector<fs::path> hidden_folders(const fs::path &folder) {
     for (fs::directory_iterator it(folder, ignored), end; !ignored && it != end; it.increment(ignored))
         if (looks_like_staging(*it)) found.push_back(it->path());
     return found;
-}
-
-void remove_if_empty(const std::vector<fs::path> &made) {
-    for (auto it = made.rbegin(); it != made.rend(); ++it)
-        ::rmdir(it->c_str());
 }
 
 } // namespace
@@ -81,36 +81,43 @@ int make_folders(const fs::path &folder, std::vector<fs::path> &made) {
     return 0;
 }
 
-std::optional<FileError> Staging::enter(const fs::path &folder) {
-    constexpr int tries = 10; // each is lost only to a program that took the folder away at that very moment
-    for (int i = 0; i < tries; ++i) {
-        if (const int code = make_folders(folder, made_))
-            return file_error(FileDeed::make_folder, folder, code);
-        Gate gate = locked(folder);
-        if (gate.busy) return written_by_another(folder);
-        if (gate.code && gate.code != ENOENT) return file_error(FileDeed::write, folder, gate.code);
-        if (!gate.stands) continue;
-        lock_ = std::move(gate.folder);
-        return {};
+void remove_if_free(const std::vector<fs::path> &made, const Descriptor *own) {
+    for (auto it = made.rbegin(); it != made.rend(); ++it) {
+        std::error_code ignored;
+        if (!fs::is_empty(*it, ignored) || ignored) continue;
+        if (own && leads_to(*it, *own)) {
+            ::rmdir(it->c_str());
+            continue;
+        }
+        const Gate gate = locked(*it);
+        if (gate.folder.open() && !gate.busy && gate.stands) ::rmdir(it->c_str());
     }
-    return file_error(FileDeed::write, folder, ENOENT);
+}
+
+/// One try at making the folder, locking it and making the hidden one. ENOENT where another program took a
+/// folder away at that very moment.
+std::optional<FileError> Staging::enter(const fs::path &folder) {
+    if (const int code = make_folders(folder, made_)) return file_error(FileDeed::make_folder, folder, code);
+    Gate gate = locked(folder);
+    if (gate.busy) return written_by_another(folder);
+    if (gate.code || !gate.stands) return file_error(FileDeed::write, folder, gate.code ? gate.code : ENOENT);
+    std::vector<fs::path> others = hidden_folders(folder);
+    std::string name = (folder / pattern).string();
+    if (::mkdtemp(name.data()) == nullptr) return file_error(FileDeed::write, folder, errno);
+    lock_ = std::move(gate.folder);
+    left_behind_ = std::move(others);
+    path_ = name;
+    return {};
 }
 
 std::variant<Staging, FileError> Staging::make(const fs::path &folder) {
     Staging staging;
-    if (auto error = staging.enter(folder)) {
-        remove_if_empty(staging.made_);
-        return *error;
-    }
-    staging.left_behind_ = hidden_folders(folder);
-    std::string name = (folder / pattern).string();
-    if (::mkdtemp(name.data()) == nullptr) {
-        const int code = errno;
-        remove_if_empty(staging.made_);
-        return file_error(FileDeed::write, folder, code);
-    }
-    staging.path_ = name;
-    return staging;
+    auto error = staging.enter(folder);
+    for (int i = 1; error && error->code == ENOENT && i < tries_at_folders; ++i)
+        error = staging.enter(folder);
+    if (!error) return staging;
+    remove_if_free(staging.made_);
+    return *error;
 }
 
 Staging::Staging(Staging &&other) noexcept
@@ -121,7 +128,7 @@ Staging::~Staging() {
     if (path_.empty()) return;
     std::error_code ignored;
     fs::remove_all(path_, ignored);
-    remove_if_empty(made_);
+    remove_if_free(made_, &lock_);
 }
 
 } // namespace roundlay

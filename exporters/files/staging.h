@@ -22,7 +22,7 @@ class Staging {
 
     Staging(Staging &&other) noexcept;
     Staging &operator=(Staging &&) = delete;
-    /// Removes the hidden folder, and the output folder too if this made it and it is still empty.
+    /// Removes the hidden folder, and the folders that this made if they are still empty and nobody else's.
     ~Staging();
 
     const std::filesystem::path &path() const { return path_; }
@@ -38,7 +38,14 @@ class Staging {
     Descriptor lock_; ///< of the output folder
 };
 
-/// Makes a folder and its parents. Adds those that were missing to `made`, outermost first.
+/// Makes a folder and its parents. Adds those that were missing to `made`, outermost first. 0 or the errno;
+/// ENOENT where another program took a parent away meanwhile: try anew, `tries_at_folders` times.
 int make_folders(const std::filesystem::path &folder, std::vector<std::filesystem::path> &made);
+inline constexpr int tries_at_folders =
+    100; ///< each is lost only to a program that removes at that very moment
+
+/// Removes those of the folders that are empty, innermost first. Each is locked for it, `own` being the lock
+/// that is held already: else a folder would go that another program has just entered and not yet written to.
+void remove_if_free(const std::vector<std::filesystem::path> &made, const Descriptor *own = nullptr);
 
 } // namespace roundlay
