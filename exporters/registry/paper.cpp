@@ -1,6 +1,7 @@
 #include "exporters/registry/paper.h"
 
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "kernel/review/lifted.h"
 
@@ -28,6 +29,7 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     sheets::SheetOptions options;
     options.paper = job.options.paper;
     options.fields.date = day_of(sheets::book_time());
+    options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout);
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};

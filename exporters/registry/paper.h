@@ -10,7 +10,7 @@
 
 namespace roundlay {
 
-/// Paper, date of issue and weights. Refers to the job, which must outlive it.
+/// Paper, date of issue, weights and warnings. Refers to the job, which must outlive it.
 sheets::SheetOptions sheet_options(const ExportJob &job);
 
 /// The cut sheets of all models; empty where the person stopped it.

@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/cut_sheet/scales.h"
+#include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pdf/pdf.h"
@@ -84,12 +85,12 @@ std::map<std::string, int> dimensions_of(const Piece &piece, const Words &words)
     for (const Station &s : stations_of(f))
         add(s.x);
     for (const Level &l : levels_of(f))
-        add(l.z);
+        add(l.height);
+    for (const Level &l : log_heights(f))
+        add(l.height);
     for (const End end : {End::datum, End::far})
-        for (const double width : widths_at(f, end))
-            add(width);
-    for (const double blank : {piece.blank.length, piece.blank.width, piece.blank.height})
-        add(blank);
+        if (const auto width = log_width(f, end)) add(*width);
+    add(piece.blank.length);
     return all;
 }
 
@@ -149,6 +150,17 @@ int bores_for(const Piece &piece, std::optional<BoreUse> use) {
     }));
 }
 
+/// Of the tables that the piece's sheets must have.
+std::vector<std::string> titles_of(const Piece &piece) {
+    const Features f = features_of(piece);
+    std::vector<std::string> titles{"Piece", "Tag", "Notes"};
+    if (!piece.cuts.empty()) titles.emplace_back("Cuts, in cutting order");
+    if (!f.pegs.empty()) titles.emplace_back("Bores");
+    if (!f.pockets.empty()) titles.emplace_back("Pockets");
+    if (!slanting_places(f).empty()) titles.emplace_back("Not square across");
+    return titles;
+}
+
 std::string problems(const Shell &shell, const CutSheetOptions &options, std::size_t most_models) {
     const Layout layout = lay_out(shell);
     const Words words(shell.units, options.denominator);
@@ -158,6 +170,8 @@ std::string problems(const Shell &shell, const CutSheetOptions &options, std::si
         const auto sheets = cut_sheet(shell, layout, layout.models[m], body_of(piece), options);
         if (sheets.empty()) text += piece.tag + ": no sheet\n";
         text += all_clashes(sheets);
+        for (const std::string &title : titles_of(piece))
+            if (!says(sheets, title)) text += piece.tag + " has no table \"" + title + "\"\n";
         if (says(sheets, "Cannot be drawn")) text += piece.tag + " could not be drawn\n";
         const std::string dims = compared(dimensions_on(sheets, words), dimensions_of(piece, words));
         if (!dims.empty()) text += piece.tag + " dimensions:\n" + dims + write_document(shell);
@@ -212,6 +226,55 @@ TEST_CASE("no sheet of a whole house has a clash, and every cut is dimensioned o
     CHECK(run(UnitSystem::imperial, std::nullopt, Angle::third) == "");
     CHECK(run(UnitSystem::metric, Paper::a4, Angle::first) == "");
     CHECK(run(UnitSystem::imperial, Paper::letter, Angle::third) == "");
+}
+
+TEST_CASE("no sheet of a house of round logs has a clash, and every cut is dimensioned once") {
+    Shell shell = test::round_shell();
+    shell.notch.scribe = Length::mm(3);
+    shell.openings = {test::window("A", 1800, 420, 900, 500)};
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const Paper paper : {Paper::a4, Paper::a3, Paper::tabloid}) {
+            shell.units = units;
+            CHECK(problems(shell, options_for(paper), 1000) == "");
+        }
+}
+
+TEST_CASE("numbers are measured from what is there when they are marked") {
+    Shell shell = test::plain_shell();
+    const auto sheets_for = [&](const Shell &s) {
+        const Layout layout = lay_out(s);
+        return cut_sheet(s, layout, layout.models[0], body_of(layout.pieces[0]), options_for());
+    };
+    CHECK(says(sheets_for(shell), "heights from the under face,"));
+    shell.logs.tip_height = Length::mm(190);
+    shell.logs.tip_width = Length::mm(170);
+    const auto tapered = sheets_for(shell);
+    // 210 at the butt, 190 at the tip: 10 off above and 10 below, then the log is 190 high there; 30 narrower
+    CHECK(says(tapered, "from the under face as hewn"));
+    CHECK_FALSE(says(tapered, "of the blank, heights from the under face,"));
+    CHECK(dimensions_on(tapered, Words(UnitSystem::metric))["190"] >= 1);
+    CHECK(says(sheets_for(test::round_shell()), "the lowest line of the"));
+}
+
+TEST_CASE("what the check warns of stands on the sheet of the piece, without its advice") {
+    Shell shell = test::plain_shell();
+    shell.name = "Larch Hollow";
+    const Layout layout = lay_out(shell);
+    const auto &pieces = layout.pieces;
+    const Findings findings{
+        {Weight::warning, "a", "round 1 of wall A, " + pieces[0].tag, "the log is odd; another would fit", ""},
+        {Weight::note, "b", pieces[0].tag, "worth knowing", ""}};
+    CutSheetOptions options = options_for();
+    options.warnings = warnings_by_model(findings, shell, layout);
+    for (const Model &model : layout.models) {
+        const bool first = std::find(model.pieces.begin(), model.pieces.end(), 0) != model.pieces.end();
+        const Piece &piece = pieces[static_cast<std::size_t>(model.pieces[0])];
+        const auto sheets = cut_sheet(shell, layout, model, body_of(piece), options);
+        CHECK(says(sheets, "the log is odd") == first);
+        CHECK_FALSE(says(sheets, "another would fit"));
+        CHECK_FALSE(says(sheets, "worth knowing"));
+        CHECK(all_clashes(sheets) == "");
+    }
 }
 
 TEST_CASE("no sheet of any shell has a clash, and every cut is dimensioned once") {

@@ -2,7 +2,11 @@
 #include "exporters/sheets/cut_sheet/parts.h"
 #include "exporters/sheets/cut_sheet/ruler.h"
 #include "tests/sheets/support/log.h"
+#include "tests/sheets/support/checks.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
 
 #include <algorithm>
 
@@ -36,6 +40,36 @@ TEST_CASE("the levels of a compound dovetail are those of its stated planes") {
     CHECK(has_level(levels, true, 2000, 150));
     CHECK_FALSE(has_level(levels, false, 2000, 150));
     CHECK(levels.size() == 17);
+}
+
+TEST_CASE("heights of seams are told where the wood of a slanting, tapered log has its corners") {
+    // the solid is the same, to the last digit, as that which the STEP file holds (tests/solid)
+    std::size_t found = 0;
+    CHECK(test::counterexample(test::shells_to_draw(20), [&] {
+              const auto mm = [](int low, int high) { return Length::mm(*rc::gen::inRange(low, high)); };
+              Shell shell = test::plain_shell();
+              shell.walls = test::bay_plan(Length::mm(9000), Length::mm(6000), mm(1800, 2500), mm(1500, 2000),
+                                           mm(1500, 1800), *rc::gen::element(30, 45, 60));
+              shell.notch.slope = Slope::rise_per_run(*rc::gen::inRange(5, 12) / 100.0);
+              shell.notch.overhang = mm(0, 60);
+              shell.logs.butt_height = mm(206, 215);
+              shell.logs.tip_height = mm(180, 205);
+              shell.logs.tip_width = mm(150, 199);
+              const Layout layout = lay_out(shell);
+              for (const Piece &piece : layout.pieces) {
+                  const Body body = body_of(piece);
+                  const Features f = features_of(piece);
+                  for (const Level &l : levels_of(f)) {
+                      const double y = l.on_outside ? f.outside.at(l.x) : f.inside.at(l.x);
+                      const auto there = [&](const Vec3 &v) { return length(v - Vec3{l.x, y, l.z}) < 1e-3; };
+                      const auto &all = body.hewn.vertices;
+                      if (std::none_of(all.begin(), all.end(), there))
+                          RC_FAIL(piece.tag + " has no corner at " + std::to_string(l.x) + " " + std::to_string(l.z));
+                      ++found;
+                  }
+              }
+          }) == "");
+    CHECK(found > 1000);
 }
 
 TEST_CASE("stations are the inner ends of the cuts, each once") {

@@ -4,14 +4,19 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/pdf/pdf.h"
+#include "kernel/document/document.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
+#include "tests/sheets/support/paper_compare.h"
 #include "tests/sheets/support/paper_reader.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
+#include <rapidcheck.h>
+
 #include <algorithm>
+#include <map>
 #include <numbers>
 
 using namespace roundlay;
@@ -23,17 +28,6 @@ namespace {
 /// Half of the last digit that is printed.
 double precision(UnitSystem units) {
     return units == UnitSystem::metric ? 0.5 : 25.4 / 16 / 2;
-}
-
-bool near_levels(const std::vector<Level> &a, const std::vector<Level> &b, double half_digit) {
-    constexpr double hair = 0.01;
-    if (a.size() != b.size()) return false;
-    return std::all_of(a.begin(), a.end(), [&](const Level &l) {
-        return std::any_of(b.begin(), b.end(), [&](const Level &o) {
-            return o.on_outside == l.on_outside && o.side == l.side &&
-                   std::abs(o.x - l.x) <= half_digit + hair && std::abs(o.z - l.z) <= 2 * half_digit + hair;
-        });
-    });
 }
 
 /// Half a digit on every face, a whole one on seams, and half of one on the diameters of the bores.
@@ -48,25 +42,19 @@ double printed_precision(const Body &body, double half_digit) {
 }
 
 /// What differs between the piece and what its sheets say; empty where nothing does.
-std::string read_back(const LaidShell &shell, const Model &model, std::optional<Paper> paper,
+std::string read_back(const LaidShell &shell, const Model &model, const CutSheetOptions &options,
                       std::size_t &sheets) {
     const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces[0])];
     const Body body = body_of(piece);
     const double half_digit = precision(shell.shell.units);
-    CutSheetOptions options;
-    options.paper = paper;
     Book book;
     book.created = 0;
     book.sheets = cut_sheet(shell.shell, shell.layout, model, body, options);
     sheets += book.sheets.size();
     const Piece read = test::piece_on_paper(test::words_of_pdf(write_pdf(book)));
     const Body again = body_of(read);
-    std::string wrong;
-    if (read.cuts.size() != piece.cuts.size()) wrong += " count of cuts";
-    if (!near_levels(levels_of(features_of(piece)), levels_of(features_of(read)), half_digit))
-        wrong += " heights";
+    std::string wrong = test::differences(piece, read, half_digit);
     if (std::abs(again.volume - body.volume) > printed_precision(body, half_digit)) wrong += " volume";
-    if (length(again.centroid - body.centroid) > 4 * half_digit) wrong += " balance point";
     return wrong;
 }
 
@@ -77,10 +65,12 @@ struct Outcome {
 
 Outcome all_read_back(const LaidShell &laid, std::optional<Paper> paper) {
     Outcome all;
+    CutSheetOptions options;
+    options.paper = paper;
     for (const Model &model : laid.layout.models) {
         std::string wrong;
         try {
-            wrong = read_back(laid, model, paper, all.sheets);
+            wrong = read_back(laid, model, options, all.sheets);
         } catch (const std::exception &cause) {
             wrong = std::string(" ") + cause.what();
         }
@@ -154,6 +144,19 @@ Shell farm_house() {
     return shell;
 }
 
+Shell tapered_bay() {
+    Shell shell = small_house(Length::mm(20));
+    shell.walls = test::bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                                 Length::mm(2000), 45);
+    shell.floors.clear();
+    shell.openings.clear();
+    shell.notch.slope = Slope::rise_per_run(1.0 / 10);
+    shell.logs.butt_height = Length::mm(236);
+    shell.logs.tip_height = Length::mm(213);
+    shell.logs.tip_width = Length::mm(161);
+    return shell;
+}
+
 } // namespace
 
 TEST_CASE("the numbers on paper, read back from the PDF, cut the same piece again") {
@@ -199,7 +202,7 @@ TEST_CASE("logs of walls that are not square are cut the same again from their p
 }
 
 TEST_CASE("the paper of every demo cuts the same pieces again") {
-    for (const std::string &name : test::demo_names) {
+    for (const std::string &name : test::all_demo_names) {
         const LaidShell laid = test::demo(name);
         const Outcome read = all_read_back(laid, std::nullopt);
         INFO(name);
@@ -208,14 +211,112 @@ TEST_CASE("the paper of every demo cuts the same pieces again") {
     }
 }
 
+TEST_CASE("logs that taper are cut the same again at corners that are not square") {
+    const Outcome read = all_read_back(test::laid(tapered_bay()), std::nullopt);
+    CHECK(read.wrong == "");
+    CHECK(read.pieces >= 20);
+}
+
+TEST_CASE("round logs scoped over one another are cut the same again from their paper") {
+    Shell shell = test::round_shell();
+    shell.notch.scribe = Length::mm(3);
+    shell.openings = {test::window("A", 1800, 420, 900, 500)};
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        shell.units = units;
+        const Outcome read = all_read_back(test::laid(shell), units == UnitSystem::metric ? std::nullopt : std::optional(Paper::letter));
+        CHECK(read.wrong == "");
+        CHECK(read.pieces >= 8);
+    }
+}
+
+/// What random shells were read, and why some were not.
+struct Tally {
+    std::size_t shells = 0, pieces = 0;
+    std::map<std::string, std::size_t> unread;
+
+    std::size_t unread_pieces() const {
+        std::size_t sum = 0;
+        for (const auto &[why, count] : unread)
+            sum += why.starts_with("shell: ") ? 0 : count;
+        return sum;
+    }
+    std::string told() const {
+        std::string text = std::to_string(shells) + " shells, " + std::to_string(pieces) + " pieces";
+        for (const auto &[why, count] : unread)
+            text += "\n" + std::to_string(count) + " " + why;
+        return text;
+    }
+};
+
+CutSheetOptions any_options() {
+    CutSheetOptions options;
+    options.paper = *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
+    options.angle = *rc::gen::element(Angle::third, Angle::first);
+    return options;
+}
+
+/// Holds some pieces against their sheets. Inside a property.
+void read_some(const LaidShell &shell, const CutSheetOptions &options, Tally &tally) {
+    ++tally.shells;
+    if (shell.layout.models.empty()) {
+        ++tally.unread["shell: cannot be built"];
+        return;
+    }
+    for (int i = 0; i < 3; ++i) {
+        const Model &model = *rc::gen::elementOf(shell.layout.models);
+        const std::string &tag = shell.layout.pieces[static_cast<std::size_t>(model.pieces[0])].tag;
+        std::string wrong;
+        std::size_t sheets = 0;
+        ++tally.pieces;
+        try {
+            wrong = read_back(shell, model, options, sheets);
+        } catch (const std::runtime_error &cause) {
+            ++tally.unread[cause.what()];
+            continue;
+        }
+        if (!wrong.empty()) RC_FAIL(tag + ":" + wrong + "\n" + write_document(shell.shell));
+    }
+}
+
+TEST_CASE("the paper of any shell cuts the same pieces again") {
+    Tally tally;
+    CHECK(test::counterexample(test::shells_to_draw(20), [&] {
+              Shell shell = test::any_of_all_shells();
+              shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
+              read_some(test::laid(shell), any_options(), tally);
+          }) == "");
+    INFO(tally.told());
+    CHECK(tally.unread["shell: cannot be built"] * 3 <= tally.shells);
+    CHECK(tally.unread_pieces() * 50 <= tally.pieces);
+}
+
+/// The piece whose sheet is another's.
+std::string read_as(const Piece &drawn, const Piece &held_against) {
+    const Layout layout = test::layout_of(drawn);
+    Book book;
+    book.sheets = cut_sheet({}, layout, layout.models[0], body_of(drawn), {});
+    return test::differences(held_against, test::piece_on_paper(test::words_of_pdf(write_pdf(book))), 0.5);
+}
+
 TEST_CASE("reading back notices a wrong number on paper") {
     const Piece log = test::sample_log();
-    Piece other = log;
-    std::get<BoxCut>(other.cuts[4]).box.low.z += 4;
-    const Layout layout = test::layout_of(log);
-    Book book;
-    book.sheets = cut_sheet({}, layout, layout.models[0], body_of(log), {});
-    const Piece read = test::piece_on_paper(test::words_of_pdf(write_pdf(book)));
-    CHECK(near_levels(levels_of(features_of(log)), levels_of(features_of(read)), 0.5));
-    CHECK_FALSE(near_levels(levels_of(features_of(other)), levels_of(features_of(read)), 0.5));
+    CHECK(read_as(log, log) == "");
+    const auto changed = [&](auto change) {
+        Piece other = log;
+        change(other);
+        return read_as(other, log);
+    };
+    const auto seam = [](Piece &p) -> SeamCut & { return std::get<SeamCut>(p.cuts[0]); };
+    const auto box = [](Piece &p) -> Box3 & { return std::get<BoxCut>(p.cuts[4]).box; };
+    const auto bore = [](Piece &p) -> Bore & { return std::get<Bore>(p.cuts.back()); };
+    CHECK(changed([&](Piece &p) { p.cuts.pop_back(); }) != "");
+    CHECK(changed([&](Piece &p) { seam(p).x_to += 2; }) != "");
+    CHECK(changed([&](Piece &p) { seam(p).seam.offset += 2; }) != "");
+    CHECK(changed([&](Piece &p) { box(p).low.z += 2; }) != "");
+    CHECK(changed([&](Piece &p) { box(p).high.x += 2; }) != "");
+    CHECK(changed([&](Piece &p) { bore(p).x += 2; }) != "");
+    CHECK(changed([&](Piece &p) { bore(p).y += 2; }) != "");
+    CHECK(changed([&](Piece &p) { bore(p).diameter += 2; }) != "");
+    CHECK(changed([&](Piece &p) { bore(p).z_from += 2; }) != "");
+    CHECK(changed([&](Piece &p) { bore(p).through = true; }) != "");
 }

@@ -116,9 +116,11 @@ LaidTable reading() {
         "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, of "
         "round 7 of "
         "wall C.",
-        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it, all heights "
-        "from the "
-        "under face of its blank, all distances across from the outside face.",
+        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. Heights are from the under "
+        "face and distances across from the outside face, as hewn where the log tapers; of a round log from its lowest and "
+        "its outermost line.",
+        "Rounds: a wall that starts with a half log has one log more than the others, and its last is counted as one round "
+        "more than the shell has.",
         "The faces of a log are drawn as they show when it is rolled a quarter turn each time; the datum end "
         "stays "
         "left.",

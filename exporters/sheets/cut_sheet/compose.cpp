@@ -23,7 +23,9 @@ constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log i
 class Composer {
   public:
     explicit Composer(const ComposeWanted &wanted)
-        : wanted_(wanted), area_(inner_area(wanted.size)), tables_(wanted.tables) {
+        : wanted_(wanted), area_(inner_area(wanted.size)) {
+        for (const Table &table : wanted.tables) // none is left out for being wider than the paper
+            tables_.push_back(narrowed(table, area_.width()));
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
             for (const Scale &scale : scales(wanted.words->system())) {
                 auto picture =
@@ -63,7 +65,7 @@ class Composer {
     }
 
     std::vector<Page> without_views() {
-        tables_.insert(tables_.begin(), wanted_.instead);
+        tables_.insert(tables_.begin(), narrowed(wanted_.instead, area_.width()));
         return best_pages({});
     }
 

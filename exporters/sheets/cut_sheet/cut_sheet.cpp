@@ -46,13 +46,16 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
 
     ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
                          numbers_table(features, words)};
+    const auto at = static_cast<std::size_t>(piece.model);
+    if (at < options.warnings.size() && !options.warnings[at].empty())
+        wanted.tables.push_back(warnings_table(options.warnings[at]));
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
     if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
     wanted.tables.push_back(tag_table(layout, model));
-    wanted.tables.push_back(notes_table(layout, model, weight));
+    wanted.tables.push_back(notes_table(layout, features, model, weight));
     const Composed made = composed(wanted);
 
     const TitleFields fields = fields_for(layout, model, words, made.scale, options);

@@ -110,7 +110,7 @@ void add_arrow(FaceBoard &face, Vec2 from, Vec2 to) {
 /// Beside the top and the under face: where the outside is.
 void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     const bool at_foot = row.view == View::top;
-    const bool widths = face.shows_far && !widths_at(face.features(), End::far).empty();
+    const bool widths = face.shows_far && log_width(face.features(), End::far);
     const double x = face.right() + 3 + (widths ? room_for_end_levels(face.wanted, End::far) : 0);
     const double edge = at_foot ? row.outline.y0 : row.outline.y1;
     const double way = at_foot ? -1 : 1, start = edge - way * std::min(6.0, row.outline.height() * 0.6);

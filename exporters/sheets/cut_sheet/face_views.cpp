@@ -65,9 +65,8 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     const bool datum = wanted.from <= 0, far = wanted.to >= blank.length;
     const double end = std::max(blank.width * wanted.scale, end_caption) + beside_end_view + beside_mark;
     const double left = std::max(caption_column, datum ? end + room_for_end_levels(wanted, End::datum) : 0);
-    const double widths = far && !widths_at(wanted.piece->features, End::far).empty()
-                              ? room_for_end_levels(wanted, End::far)
-                              : 0;
+    const double widths =
+        far && log_width(wanted.piece->features, End::far) ? room_for_end_levels(wanted, End::far) : 0;
     const double right =
         std::max(mark_column + widths, far ? end + room_for_end_levels(wanted, End::far) : 0);
     const double near = beside_cut(*wanted.piece, *wanted.words, wanted.lettering);
@@ -79,13 +78,6 @@ std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     return face;
 }
 
-/// Under the top face, where the widths of slanting sides stand beside it and may spread beyond it.
-double below_top(const FaceBoard &face) {
-    const Features &f = face.features();
-    const bool slants = !widths_at(f, End::datum).empty() || !widths_at(f, End::far).empty();
-    return between_rows + (slants ? 2 * pitch_of(face.wanted.lettering) : 0);
-}
-
 void set_rows(FaceBoard &face, double upper, double lower) {
     double y = 0;
     for (const View view : order_of_faces(face.wanted.angle)) {
@@ -93,9 +85,7 @@ void set_rows(FaceBoard &face, double upper, double lower) {
         if (view == View::outside) y -= upper;
         const double height = (row.high - row.low) * row.scale;
         row.outline = {face.left, y - height, face.right(), y};
-        y -= height + (view == View::outside ? std::max(lower, below_top(face))
-                       : view == View::top   ? below_top(face)
-                                             : between_rows);
+        y -= height + (view == View::outside ? std::max(lower, between_rows) : between_rows);
         face.rows.push_back(row);
     }
 }

@@ -3,6 +3,8 @@
 
 #include "kernel/layout/layout.h"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace roundlay::sheets {
@@ -16,13 +18,13 @@ struct HewnFace {
     bool tapers() const { return per_mm != 0; }
 };
 
-/// A place along the log as it lies on the outside and on the inside face: the same where a saw goes square
-/// across.
+/// A place along the log as it lies on the outside and on the inside face as they are hewn: the same where a saw
+/// goes square across.
 struct SawLine {
     double outside = 0, inside = 0;
 };
 
-/// One seam cut and the heights of its seam over the under face of the blank, at the four corners of the cut.
+/// One seam cut and the heights of its seam in the piece frame, at the four corners of the cut.
 struct Notch {
     int number = 0; ///< in cutting order, from 1
     const SeamCut *cut = nullptr;
@@ -38,25 +40,27 @@ struct BoxPart {
     int number = 0;
     const BoxCut *cut = nullptr;
     double x_from = 0, x_to = 0; ///< within the blank
-    double z_from = 0, z_to = 0; ///< within the blank
+    double z_from = 0, z_to = 0; ///< piece frame, within the blank
     bool opens_top = false, opens_under = false;
     double z_outside = 0, z_inside = 0; ///< of its floor on the two faces: apart where a sill falls outward
 };
 
-/// Where the log is scoped over another. Heights are over the under face of the blank.
+/// Where the log is scoped over another.
 struct Scope {
     int number = 0; ///< in cutting order, with notches and boxes
     const ScopeCut *cut = nullptr;
-    double x = 0;                ///< of a saddle: where it is highest on the outside face
-    double x_from = 0, x_to = 0; ///< its two sides there, or of a groove its ends, within the blank
-    double top = 0;              ///< where the lower log's highest line comes
+    SawLine middle;              ///< of a saddle: where it is highest
+    double x_from = 0, x_to = 0; ///< its two sides on the outside face, or of a groove its ends, within the blank
+    double top = 0;              ///< where the lower log's highest line comes; piece frame
+    bool whole = false;          ///< of a groove: it runs out at both ends
 };
 
-/// A housing for the end of a timber. Heights are over the under face of the blank.
+/// A housing for the end of a timber, measured from the face that it opens in as that is hewn.
 struct Pocket {
     int number = 0; ///< from the datum end, from 1
     const PocketCut *cut = nullptr;
-    double bed_at_face = 0, bed_at_back = 0; ///< 0 or less where the pocket begins in the log below
+    double bed_at_face = 0, bed_at_back = 0; ///< piece frame; at the under face or lower where it begins in the log below
+    double width_at_face = 0;                ///< where it is open
     double depth = 0;
     bool inside = true, open_top = true; ///< else let into the outside face; else closed over it
 };
@@ -85,7 +89,26 @@ struct Features {
     std::vector<PegHole> pegs;
     std::vector<Pocket> pockets;
     std::vector<TailedEnd> tails;
+
+    // What the wood reaches before it is notched: hewn faces, or the planes that touch a round log. The sheet's
+    // heights are over the lowest, its distances across from the outermost.
+    double lowest(double x) const;
+    double highest(double x) const;
+    double outermost(double x) const;
+    double innermost(double x) const;
+    /// As it is measured there.
+    double height(double x, double z) const { return z - lowest(x); }
+    bool tapers() const; ///< some long face does
 };
+
+/// What heights and distances across are measured from.
+enum class Footing {
+    face,  ///< a flat face, its arrises there or not
+    hewn,  ///< a face that runs at a slant to the blank
+    touched ///< no flat is left: the plane that touches the round wood
+};
+Footing under_footing(const Features &features);
+Footing outside_footing(const Features &features);
 
 Features features_of(const Piece &piece);
 
@@ -112,23 +135,22 @@ struct WorkedPlace {
 /// order, some more than once.
 std::vector<WorkedPlace> places_of(const Features &features);
 
-/// A height of a seam or of the floor of a square cut over the under face, as it is measured on one face.
+/// A height of a seam or of the floor of a square cut, as it is measured on one face.
 struct Level {
     bool on_outside = true; ///< else on the inside face
     double x = 0;           ///< where along the log
-    double z = 0;
-    int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
+    double z = 0;           ///< piece frame
+    int side = 1;      ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
+    double height = 0; ///< as it is measured: over the lowest of the wood there
 };
 
-/// Faces that taper, in words: "top, outside and inside"; empty where none does.
-std::string tapering_faces(const Features &features);
+/// Heights of the uncut log on its outside face: at the datum end, and where it tapers at the far end too.
+std::vector<Level> log_heights(const Features &features);
 
-/// Distances of slanting side faces from the blank's outside face at one end of the log, ascending; empty
-/// where the sides do not taper.
-std::vector<double> widths_at(const Features &features, End end);
+/// The width of the uncut log at one end: at the datum end, and where it tapers at the far end too.
+std::optional<double> log_width(const Features &features, End end);
 
-/// All that is needed to mark the cuts, each once; of tapering faces the heights at both ends. Square cuts
-/// are level through the log: on the outside only. Where a seam leaves the wood before it gets to a corner,
+/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside only. Where a seam leaves the wood before it gets to a corner,
 /// that corner has no level.
 std::vector<Level> levels_of(const Features &features);
 

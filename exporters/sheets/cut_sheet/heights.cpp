@@ -25,7 +25,7 @@ bool stands_at_end(const ViewsWanted &wanted, const Level &level) {
     const double length = wanted.piece->features.piece->blank.length;
     const double wood = level.side < 0 ? level.x : length - level.x;
     if (wood < same_station) return true;
-    const double number = text_width(wanted.words->length(level.z), wanted.lettering);
+    const double number = text_width(wanted.words->length(level.height), wanted.lettering);
     return wood * wanted.scale < inner_offsets[0] + number + beside_number;
 }
 
@@ -37,8 +37,9 @@ std::vector<Level> levels_at_end(const ViewsWanted &wanted, End end, View view) 
     std::vector<Level> levels;
     for (const Level &level : levels_of(wanted.piece->features))
         if (view_of(level) == view && at(level, end) && stands_at_end(wanted, level)) levels.push_back(level);
-    const Blank &blank = wanted.piece->features.piece->blank;
-    if (view == View::outside && end == End::datum) levels.push_back({true, 0, blank.height, -1});
+    if (view != View::outside) return levels;
+    for (const Level &level : log_heights(wanted.piece->features))
+        if (at(level, end)) levels.push_back(level);
     return levels;
 }
 
@@ -62,7 +63,7 @@ std::vector<std::vector<Level>> inner_groups(const ViewsWanted &wanted) {
 
 Text number_of(const FaceBoard &face, const Level &level) {
     Text text;
-    text.words = face.wanted.words->length(level.z);
+    text.words = face.wanted.words->length(level.height);
     text.height = face.wanted.lettering;
     text.upright = Upright::middle;
     text.across = level.side > 0 ? Across::left : Across::right;
@@ -118,10 +119,11 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     const std::vector<Level> levels = levels_at_end(face.wanted, end, row.view);
     if (levels.empty()) return;
     RunningLine line = end_line(face, end);
-    std::vector<Mark> marks{{row.level(0), face.wanted.words->length(0), true}};
+    const double lowest = face.features().lowest(levels.front().x);
+    std::vector<Mark> marks{{row.level(lowest), face.wanted.words->length(0), true}};
     for (const Level &level : levels) {
         const double y = row.level(level.z), x = face.x(level.x);
-        marks.push_back({y, face.wanted.words->length(level.z), false});
+        marks.push_back({y, face.wanted.words->length(level.height), false});
         if (x != line.edge) face.board.add(Path{{{x, y}, {line.edge, y}}, false, Line::dimension, ""});
     }
     std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
@@ -129,21 +131,14 @@ void add_end_column(FaceBoard &face, const FaceRow &row, End end) {
     add_running_dimensions(face.board, marks, line);
 }
 
-/// On the top face, from the blank's outside: its width, and where slanting side faces end.
-std::vector<double> widths_shown(const ViewsWanted &wanted, End end) {
-    const Features &features = wanted.piece->features;
-    std::vector<double> widths = widths_at(features, end);
-    if (end == End::datum) widths.push_back(features.piece->blank.width);
-    return widths;
-}
-
-void add_widths(FaceBoard &face, End end) {
-    const std::vector<double> widths = widths_shown(face.wanted, end);
-    if (widths.empty()) return;
+/// On the top face, from the outside: how wide the log is.
+void add_width(FaceBoard &face, End end) {
+    const std::optional<double> width = log_width(face.features(), end);
+    if (!width) return;
     const FaceRow &row = face.row(View::top);
-    std::vector<Mark> marks{{row.y({0, 0, 0}), face.wanted.words->length(0), true}};
-    for (const double w : widths)
-        marks.push_back({row.y({0, w, 0}), face.wanted.words->length(w), false});
+    const double outside = face.features().outermost(end == End::datum ? 0 : face.blank().length);
+    const std::vector<Mark> marks{{row.y({0, outside, 0}), face.wanted.words->length(0), true},
+                                  {row.y({0, outside + *width, 0}), face.wanted.words->length(*width), false}};
     add_running_dimensions(face.board, marks, end_line(face, end));
 }
 
@@ -153,9 +148,8 @@ double room_for_end_levels(const ViewsWanted &wanted, End end) {
     std::vector<std::string> numbers;
     for (const View view : {View::outside, View::inside})
         for (const Level &level : levels_at_end(wanted, end, view))
-            numbers.push_back(wanted.words->length(level.z));
-    for (const double w : widths_shown(wanted, end))
-        numbers.push_back(wanted.words->length(w));
+            numbers.push_back(wanted.words->length(level.height));
+    if (const auto width = log_width(wanted.piece->features, end)) numbers.push_back(wanted.words->length(*width));
     if (numbers.empty()) return 0;
     RunningLine line;
     line.distance = end_line_distance;
@@ -168,8 +162,8 @@ void add_end_heights(FaceBoard &face) {
         if (face.shows_datum) add_end_column(face, face.row(view), End::datum);
         if (face.shows_far) add_end_column(face, face.row(view), End::far);
     }
-    if (face.shows_datum) add_widths(face, End::datum);
-    if (face.shows_far) add_widths(face, End::far);
+    if (face.shows_datum) add_width(face, End::datum);
+    if (face.shows_far) add_width(face, End::far);
 }
 
 bool add_inner_heights(FaceBoard &face) {

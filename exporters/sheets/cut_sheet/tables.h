@@ -10,7 +10,7 @@
 
 namespace roundlay::sheets {
 
-/// Number, cut, slopes; in cutting order.
+/// Number, cut and where it is, slopes; in cutting order.
 Table steps_table(const Features &features, const Words &words);
 
 /// The numbers that the faces would carry, for a piece that no listed scale can show legibly.
@@ -19,9 +19,10 @@ Table numbers_table(const Features &features, const Words &words);
 /// Places where the saw does not go square across: where each lies on the outside and on the inside face.
 Table slant_table(const Features &features, const Words &words);
 
-/// No., from the datum end, from the outside face, diameter, depth, from which face.
 /// Where each pocket is and how it is cut: its mark on the faces is K and its number.
 Table pocket_table(const Features &features, const Words &words);
+
+/// No., from the datum end, from the outside face, diameter, depth, from which face.
 Table peg_table(const Features &features, const Words &words);
 
 /// Every tag that is cut to this sheet, and which piece it meets at each numbered cut, over it and under it.
@@ -31,7 +32,11 @@ Table tag_table(const Layout &layout, const Model &model);
 Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
                  const std::optional<WeightNote> &weight);
 
+/// What the check warns of about the pieces of this sheet.
+Table warnings_table(const std::vector<std::string> &warnings);
+
 /// Sentences that hold for the sheet: how it is read, cautions, letters that the font lacks.
-Table notes_table(const Layout &layout, const Model &model, const std::optional<WeightNote> &weight);
+Table notes_table(const Layout &layout, const Features &features, const Model &model,
+                  const std::optional<WeightNote> &weight);
 
 } // namespace roundlay::sheets

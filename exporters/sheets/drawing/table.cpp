@@ -147,4 +147,21 @@ std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
     return last - first;
 }
 
+Table narrowed(Table table, double width) {
+    constexpr double step = 2, narrowest = 8;
+    std::vector<bool> done(table.columns.size(), false); // as narrow as their headings let them be
+    for (LaidTable laid(table); laid.width() > width; laid = LaidTable(table)) {
+        const auto &widths = laid.widths();
+        std::size_t widest = widths.size();
+        for (std::size_t i = 0; i < widths.size(); ++i)
+            if (!done[i] && (widest == widths.size() || widths[i] > widths[widest])) widest = i;
+        if (widest == widths.size()) break;
+        double &allowed = table.columns[widest].widest;
+        const double words = widths[widest] - 2 * side_air;
+        done[widest] = allowed < words - rounding || words <= narrowest;
+        if (!done[widest]) allowed = words - step;
+    }
+    return table;
+}
+
 } // namespace roundlay::sheets

@@ -21,6 +21,10 @@ struct Table {
     double height = 2.5;                        ///< of the lettering
 };
 
+/// The table with its widest columns narrowed, their words wrapped more often, until it is no wider than that; as narrow
+/// as its words let it be where it cannot.
+Table narrowed(Table table, double width);
+
 /// A table whose words are measured and wrapped, ready to be drawn whole or in parts that look alike.
 class LaidTable {
   public:
@@ -28,6 +32,7 @@ class LaidTable {
 
     std::size_t rows() const { return rows_.size(); }
     double width() const;
+    const std::vector<double> &widths() const { return widths_; }
     /// Rows [first, last) with headings; a part that is not the first says in its title that it goes on.
     double height(std::size_t first, std::size_t last) const;
     /// Drawn with its room's lower left corner at the origin.

@@ -30,6 +30,7 @@ struct SheetOptions {
     int denominator = 16;       ///< smallest part of an inch
     std::function<std::optional<WeightNote>(const Piece &, const Body &)>
         weight; ///< empty = no weight is shown
+    std::vector<std::vector<std::string>> warnings; ///< by model, each one phrase; empty = none is shown
 };
 
 PaperSize paper_for(const Shell &shell, const SheetOptions &options);

@@ -76,7 +76,9 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
 }
 
 Shell any_of_all_shells() {
-    switch (*rc::gen::inRange(0, 7)) {
+    switch (*rc::gen::inRange(0, 8)) {
+    case 7:
+        return any_stepped_saddle_shell();
     case 4:
         return any_stepped_shell();
     case 5:

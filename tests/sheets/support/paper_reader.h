@@ -8,10 +8,9 @@
 
 namespace roundlay::test {
 
-/// The piece that the words of its sheets describe, as well as they say it: blank, seams, square cuts,
-/// pockets, tails and bores of a log; its long faces may taper, and its ends and shoulders go at a slant. Where they do, no break of the
-/// drawing may part the two sides of a cut. Throws std::runtime_error where the paper does
-/// not say all.
-Piece piece_on_paper(std::vector<PaperWord> words);
+/// The piece that the words of its sheets describe, as well as they say it: blank, tapers, wane, slanting ends, seams,
+/// saddles and grooves, square cuts, tails, pockets and bores, each in the order of the sheet. Throws
+/// std::runtime_error where the paper does not say all.
+Piece piece_on_paper(const std::vector<PaperWord> &words);
 
 } // namespace roundlay::test

@@ -1,0 +1,115 @@
+// The places and heights that a sheet must show.
+#include "exporters/sheets/cut_sheet/features.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::sheets {
+namespace {
+
+void add_station(std::vector<Station> &all, double x, bool from_top, const Blank &blank) {
+    if (x < same_station || x > blank.length - same_station) return;
+    for (Station &s : all)
+        if (std::abs(s.x - x) < same_station) {
+            s.from_top = s.from_top || from_top;
+            return;
+        }
+    all.push_back({x, from_top});
+}
+
+void add_level(std::vector<Level> &all, const Features &features, Level level) {
+    level.height = features.height(level.x, level.z);
+    if (level.height < same_level || level.z > features.highest(level.x) - same_level) return;
+    for (const Level &known : all)
+        if (known.on_outside == level.on_outside && known.side == level.side &&
+            std::abs(known.x - level.x) < same_station && std::abs(known.z - level.z) < same_level)
+            return;
+    all.push_back(level);
+}
+
+} // namespace
+
+std::vector<Station> stations_of(const Features &features) {
+    std::vector<Station> all;
+    const Blank &blank = features.piece->blank;
+    for (const Notch &n : features.notches)
+        for (const double x : {n.from.outside, n.to.outside})
+            add_station(all, x, n.cut->side == Side::top, blank);
+    for (const BoxPart &b : features.boxes)
+        for (const double x : {b.x_from, b.x_to})
+            add_station(all, x, b.opens_top || !b.opens_under, blank);
+    for (const Scope &s : features.scopes)
+        for (const double x : {s.x_from, s.x_to})
+            add_station(all, x, false, blank);
+    for (const SawLine &end : {features.datum_end, features.far_end})
+        add_station(all, end.outside, true, blank);
+    for (const TailedEnd &t : features.tails)
+        add_station(all, t.end == End::datum ? t.length : blank.length - t.length, true, blank);
+    std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
+    return all;
+}
+
+std::vector<SawLine> slanting_places(const Features &features) {
+    std::vector<SawLine> all;
+    const auto add = [&](const SawLine &line) {
+        const auto same = [&](const SawLine &o) {
+            return std::abs(o.outside - line.outside) < same_station &&
+                   std::abs(o.inside - line.inside) < same_station;
+        };
+        if (std::abs(line.outside - line.inside) > same_station && std::none_of(all.begin(), all.end(), same))
+            all.push_back(line);
+    };
+    add(features.datum_end);
+    add(features.far_end);
+    for (const Notch &n : features.notches) {
+        add(n.from);
+        add(n.to);
+    }
+    for (const Scope &s : features.scopes)
+        add(s.middle);
+    std::sort(all.begin(), all.end(),
+              [](const SawLine &a, const SawLine &b) { return a.outside < b.outside; });
+    return all;
+}
+
+std::vector<WorkedPlace> places_of(const Features &features) {
+    std::vector<WorkedPlace> all;
+    for (const Station &s : stations_of(features))
+        all.push_back({s.x});
+    for (const SawLine &line : slanting_places(features))
+        all.push_back({(line.outside + line.inside) / 2, true, std::abs(line.outside - line.inside) / 2});
+    for (const PegHole &peg : features.pegs)
+        all.push_back({peg.bore->x, false});
+    for (const Pocket &pocket : features.pockets)
+        for (const double side : {-1.0, 1.0})
+            all.push_back({pocket.cut->x + side * pocket.cut->half_at_back, false});
+    return all;
+}
+
+std::vector<Level> levels_of(const Features &features) {
+    std::vector<Level> all;
+    const auto add = [&](bool on_outside, double x, double z, int side) {
+        add_level(all, features, {on_outside, x, z, side});
+    };
+    for (const Notch &n : features.notches) {
+        add(true, n.from.outside, n.outside_from, -1);
+        add(true, n.to.outside, n.outside_to, 1);
+        add(false, n.from.inside, n.inside_from, -1);
+        add(false, n.to.inside, n.inside_to, 1);
+    }
+    for (const BoxPart &b : features.boxes) {
+        const bool from = b.x_from > same_station; // else there is no wood on that side
+        // level through a log whose under face is not: then its height is another at its other end
+        const bool both = from && b.x_to < features.piece->blank.length - same_station && features.under.tapers();
+        for (const int side : {-1, 1}) {
+            if (!both && side != (from ? -1 : 1)) continue;
+            const double x = side < 0 ? b.x_from : b.x_to;
+            add(true, x, b.z_outside, side);
+            add(true, x, b.z_to, side);
+            if (b.z_inside != b.z_outside) add(false, x, b.z_inside, side);
+        }
+    }
+    return all;
+}
+
+} // namespace roundlay::sheets

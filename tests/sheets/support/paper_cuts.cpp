@@ -1,0 +1,211 @@
+// Everything that the words alone tell: square cuts, saddles and grooves, tails, pockets, bores.
+#include "tests/sheets/support/paper_cuts.h"
+#include "tests/sheets/support/paper_table.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace roundlay::test {
+namespace {
+
+const std::string len = a_length;
+constexpr double beyond = 50; ///< how far an open side of a cut reaches past the blank
+
+const std::string stretch = ", from (" + len + ") to (" + len + ")";
+
+/// "150", "150 outside and 163 inside"
+struct PaperLevel {
+    double outside = 0, inside = 0;
+};
+const std::string level = "(" + len + ")(?: outside and (" + len + ") inside)?(?: at " + len + ", " + len +
+                          "(?: outside and " + len + " inside)? at " + len + ")?";
+
+PaperLevel level_of(const std::smatch &m, std::size_t i) {
+    const double outside = printed_mm(m[i]);
+    return {outside, m[i + 1].matched ? printed_mm(m[i + 1]) : outside};
+}
+
+struct BoxWords {
+    BoxUse use = BoxUse::sill;
+    std::string what, height;
+    double from = 0, to = 0;
+};
+
+bool read_box(const std::string &words, BoxWords &box) {
+    static const std::regex form("(Sill cut for|Header cut for|Underside over|Seat on|Hole for|Groove)(.*)" + stretch +
+                                 "(|, down to .*|, up to .*|, from .* up to .*)");
+    static const std::pair<const char *, BoxUse> uses[] = {
+        {"Sill cut for", BoxUse::sill}, {"Header cut for", BoxUse::header}, {"Underside over", BoxUse::step},
+        {"Seat on", BoxUse::seat},      {"Hole for", BoxUse::through},      {"Groove", BoxUse::groove}};
+    std::smatch m;
+    if (!std::regex_match(words, m, form)) return false;
+    for (const auto &[name, use] : uses)
+        if (m[1] == name) box.use = use;
+    box.what = m[2];
+    box.from = printed_mm(m[3]);
+    box.to = printed_mm(m[4]);
+    box.height = m[5];
+    return true;
+}
+
+/// Heights in the words are over the lowest of the wood at the end of the cut where they are given first.
+void set_heights(BoxCut &cut, const std::string &words, double base, const PaperLog &log) {
+    static const std::regex down(", down to " + level), up(", up to " + level),
+        both(", from " + level + " up to " + level);
+    std::smatch m;
+    cut.box.low.z = -beyond;
+    cut.box.high.z = log.height + beyond;
+    if (std::regex_match(words, m, down)) {
+        const PaperLevel at = level_of(m, 1);
+        cut.fall_from = log.innermost(cut.box.low.x);
+        cut.box.low.z = base + at.inside;
+        cut.fall = (at.inside - at.outside) / (cut.fall_from - log.outermost(cut.box.low.x));
+    } else if (std::regex_match(words, m, both)) {
+        cut.box.low.z = base + level_of(m, 1).outside;
+        cut.box.high.z = base + level_of(m, 3).outside;
+    } else if (std::regex_match(words, m, up))
+        cut.box.high.z = base + level_of(m, 1).outside;
+}
+
+const std::vector<PaperColumn> cut_columns{{"No."}, {"Cut"}, {"Along,"}, {"Rise"}, {"Across,"}, {"Rise"}};
+
+} // namespace
+
+std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words) {
+    static const std::regex mark("[A-Z]|[0-9]+");
+    std::vector<PaperStep> all;
+    for (const auto &row : table_rows(words, "Cuts,", cut_columns, mark))
+        all.push_back({row[0], row[1], row[2], row[4]});
+    return all;
+}
+
+std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words) {
+    static const std::regex number("[0-9].*");
+    std::vector<PaperPlace> all;
+    for (const auto &row : table_rows(words, "Not", {{"On", true}, {"On", true}}, number))
+        all.push_back({printed_mm(row[0]), printed_mm(row[1])});
+    return all;
+}
+
+bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
+    BoxWords words;
+    if (!read_box(step.words, words)) return false;
+    BoxCut cut;
+    cut.use = words.use;
+    cut.box.low = {words.from > 0 ? words.from : -beyond, -beyond, 0};
+    cut.box.high = {words.to < log.length ? words.to : log.length + beyond, log.width + beyond, 0};
+    if (words.use == BoxUse::groove) { // " 40 wide, 80 from outside, at the door"
+        static const std::regex across(" (" + len + ") wide, (" + len + ") from outside, at .*");
+        std::smatch m;
+        if (!std::regex_match(words.what, m, across)) return false;
+        cut.box.low.y = log.outermost(words.from) + printed_mm(m[2]);
+        cut.box.high.y = cut.box.low.y + printed_mm(m[1]);
+    }
+    set_heights(cut, words.height, log.lowest(words.from), log);
+    cuts.emplace_back(cut);
+    return true;
+}
+
+/// "Saddle at 345, radius 120, its top 118 up, scribed 2 clear"; "Long groove, radius 120, its top 30 up"
+bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("(?:Saddle at (" + len + ")(?: outside and (" + len + ") inside)?|Long groove), radius (" +
+                                 len + "), its top (" + len + ") up(?:" + stretch + ")?(?:, scribed (" + len + ") clear)?");
+    std::smatch m;
+    if (!std::regex_match(step.words, m, form)) return false;
+    ScopeCut cut;
+    cut.radius = printed_mm(m[3]);
+    if (m[7].matched) cut.scribe = printed_mm(m[7]);
+    if (!m[1].matched) {
+        cut.use = ScopeUse::groove;
+        cut.at = {0, log.width / 2, log.lowest(0) + printed_mm(m[4]) - cut.radius};
+        cut.along = {1, 0, 0};
+        cut.x_from = m[5].matched ? printed_mm(m[5]) : -beyond;
+        cut.x_to = m[6].matched ? printed_mm(m[6]) : log.length + beyond;
+    } else {
+        const double outside = printed_mm(m[1]), inside = m[2].matched ? printed_mm(m[2]) : outside;
+        const double y = log.outermost(outside);
+        cut.at = {outside, y, log.lowest(outside) + printed_mm(m[4]) - cut.radius};
+        cut.along = unit(Vec3{inside - outside, log.innermost(inside) - y, 0});
+        cut.end = outside + inside > log.length ? End::far : End::datum;
+    }
+    cuts.emplace_back(cut);
+    return true;
+}
+
+/// "Tail of the datum end: 80 long, 100 wide at the end, 80 at its neck"
+bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("Tail of the (datum|far) end: (" + len + ") long, (" + len + ") wide at the end, (" +
+                                 len + ") at its neck");
+    std::smatch m;
+    if (!std::regex_match(step.words, m, form)) return false;
+    const bool far = m[1] == "far";
+    const double long_ = printed_mm(m[2]), end = printed_mm(m[3]), at_neck = printed_mm(m[4]);
+    const double tip = far ? log.length : 0, neck = far ? log.length - long_ : long_;
+    for (const double side : {-1.0, 1.0}) {
+        const double y = log.width / 2 + side * end / 2, widens = side * (at_neck - end) / 2 / (neck - tip);
+        const double k = side / std::sqrt(1 + widens * widens);
+        const Vec3 normal{-k * widens, k, 0};
+        cuts.emplace_back(CheekCut{far ? End::far : End::datum,
+                                   side < 0 ? LogFace::outside : LogFace::inside,
+                                   std::min(tip, neck),
+                                   std::max(tip, neck),
+                                   {normal, normal.x * tip + normal.y * y}});
+    }
+    return true;
+}
+
+void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex name("K[0-9]+"), length(len);
+    const auto number = [](const std::string &cell) { return std::regex_match(cell, length); };
+    for (const auto &row : table_rows(words, "Pockets;",
+                                      {{"No."}, {"Middle", true}, {"Into"}, {"Deep", true}, {"Wide", true}, {"Wide", true},
+                                       {"Bed", true}, {"Bed", true}, {"Up", true}, {"Holds"}},
+                                      name)) {
+        const bool inside = row[2] == "inside" || row[2] == "left";
+        PocketCut cut;
+        cut.x = printed_mm(row[1]);
+        cut.y_face = inside ? log.innermost(cut.x) : log.outermost(cut.x);
+        cut.y_back = cut.y_face + (inside ? -1 : 1) * printed_mm(row[3]);
+        cut.half_at_face = printed_mm(row[4]) / 2;
+        cut.half_at_back = printed_mm(row[5]) / 2;
+        const auto bed = [&](const std::string &cell) { return number(cell) ? log.lowest(cut.x) + printed_mm(cell) : -beyond; };
+        const double rise = (bed(row[6]) - bed(row[7])) / (cut.y_face - cut.y_back);
+        cut.bed = plane_over(bed(row[7]) - rise * cut.y_back, 0, rise);
+        cut.z_top = number(row[8]) ? log.lowest(cut.x) + printed_mm(row[8]) : log.height;
+        cut.holds = row[9];
+        cuts.emplace_back(cut);
+    }
+}
+
+void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex name("[PBRWH][0-9]+");
+    static const std::map<std::string, std::optional<BoreUse>> uses{{"peg", std::nullopt},
+                                                                    {"bolt", BoreUse::bolt},
+                                                                    {"rod", BoreUse::rod},
+                                                                    {"wiring", BoreUse::wire},
+                                                                    {"hole", BoreUse::hole}};
+    double hollow = 0; // a long groove takes the lowest wood away
+    for (const Cut &cut : cuts)
+        if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::groove)
+            hollow = scope->at.z + scope->radius;
+    for (const auto &row : table_rows(words, "Bores",
+                                      {{"No."}, {"For"}, {"From", true}, {"From", true}, {"Diameter", true},
+                                       {"Depth", true}, {"From"}},
+                                      name)) {
+        Bore bore;
+        bore.use = uses.at(row[1]);
+        bore.x = printed_mm(row[2]);
+        bore.y = log.outermost(bore.x) + printed_mm(row[3]);
+        bore.diameter = printed_mm(row[4]);
+        bore.through = row[5] == "through";
+        bore.from_top = row[6] == "top";
+        const double low = std::max(hollow, log.lowest(bore.x)), high = log.highest(bore.x);
+        const double depth = bore.through ? high - low : printed_mm(row[5]);
+        bore.z_from = bore.from_top ? high - depth : low;
+        bore.z_to = bore.from_top ? high : low + depth;
+        cuts.emplace_back(bore);
+    }
+}
+
+} // namespace roundlay::test

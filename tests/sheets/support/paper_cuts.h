@@ -1,0 +1,51 @@
+// The words of a cut sheet's tables, read into the cuts that they describe.
+#pragma once
+
+#include "kernel/layout/layout.h"
+#include "tests/sheets/support/paper_views.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay::test {
+
+/// What the uncut log reaches, as the sheet says it: hewn faces at a slant, or a round stick.
+struct PaperLog {
+    double length = 0, width = 0, height = 0;
+    struct Face {
+        double at_datum = 0, per_mm = 0;
+        double at(double x) const { return at_datum + per_mm * x; }
+    };
+    Face top, under, outside, inside;
+    RoundCut stick;
+    bool round = false;
+
+    double lowest(double x) const;
+    double highest(double x) const;
+    double outermost(double x) const;
+    double innermost(double x) const;
+};
+
+/// One line of the table of cuts.
+struct PaperStep {
+    std::string mark, words, along, across;
+};
+
+std::vector<PaperStep> steps_on(const std::vector<PaperWord> &words);
+/// Outside and inside of everything that is not square across.
+std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words);
+
+// Each adds the cuts of such a line; false where the line is of another kind.
+bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
+bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
+bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
+bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<PaperPlace> &slants,
+              const PaperViews &views, std::vector<Cut> &cuts);
+bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
+bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
+bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
+
+void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts);
+void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts);
+
+} // namespace roundlay::test

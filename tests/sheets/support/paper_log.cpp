@@ -1,0 +1,96 @@
+// What the log is before it is notched: tapers, the round stick, slanting ends.
+#include "tests/sheets/support/paper_cuts.h"
+#include "tests/sheets/support/paper_table.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::test {
+namespace {
+
+const std::string len = a_length;
+
+double part_of(const std::smatch &m, std::size_t i) {
+    return printed_mm(m[i]);
+}
+
+FaceCut face_cut(LogFace side, const PaperLog::Face &face, Vec3 outward) {
+    const double across = outward.y + outward.z; // one of them, 1 or -1
+    const Vec3 normal = outward - Vec3{across * face.per_mm, 0, 0};
+    return {side, {unit(normal), across * face.at_datum / length(normal)}};
+}
+
+} // namespace
+
+double PaperLog::lowest(double x) const {
+    return round ? std::max(under.at(x), stick.from.z + (stick.to.z - stick.from.z) * x / length - stick.radius)
+                 : under.at(x);
+}
+double PaperLog::highest(double x) const {
+    return round ? std::min(top.at(x), stick.from.z + (stick.to.z - stick.from.z) * x / length + stick.radius)
+                 : top.at(x);
+}
+double PaperLog::outermost(double x) const {
+    return round ? std::max(outside.at(x), width / 2 - stick.radius) : outside.at(x);
+}
+double PaperLog::innermost(double x) const {
+    return round ? std::min(inside.at(x), width / 2 + stick.radius) : inside.at(x);
+}
+
+/// "Hew to the tapers, off the blank at its datum and far end: top 0 and 11, under 0 and 12"
+bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
+    if (!step.words.starts_with("Hew ")) return false;
+    static const std::regex item("(top|under|outside|inside|right|left) (" + len + ") and (" + len + ")");
+    for (auto it = std::sregex_iterator(step.words.begin(), step.words.end(), item); it != std::sregex_iterator();
+         ++it) {
+        const std::string name = (*it)[1];
+        const double off = part_of(*it, 2), more = (part_of(*it, 3) - off) / log.length;
+        if (name == "top") {
+            log.top = {log.height - off, -more};
+            cuts.emplace_back(face_cut(LogFace::top, log.top, {0, 0, 1}));
+        } else if (name == "under") {
+            log.under = {off, more};
+            cuts.emplace_back(face_cut(LogFace::under, log.under, {0, 0, -1}));
+        } else if (name == "outside" || name == "right") {
+            log.outside = {off, more};
+            cuts.emplace_back(face_cut(LogFace::outside, log.outside, {0, -1, 0}));
+        } else {
+            log.inside = {log.width - off, -more};
+            cuts.emplace_back(face_cut(LogFace::inside, log.inside, {0, 1, 0}));
+        }
+    }
+    return true;
+}
+
+/// "Stick 265 round, in the middle of the width: its middle 93 up at the datum end, 102 at the far". Its middle is
+/// over the under face, or over the stick's own lowest line where it does not reach that.
+bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("Stick (" + len + ") round, in the middle of the width: its middle (" + len +
+                                 ") up(?: at the datum end, (" + len + ") at the far)?");
+    std::smatch m;
+    if (!std::regex_match(step.words, m, form)) return false;
+    const double datum = part_of(m, 2), far = m[3].matched ? part_of(m, 3) : datum;
+    log.stick.radius = part_of(m, 1) / 2;
+    log.stick.from = {0, log.width / 2, log.under.at(0) + datum};
+    log.stick.to = {log.length, log.width / 2, log.under.at(log.length) + far};
+    log.round = true;
+    cuts.emplace_back(log.stick);
+    return true;
+}
+
+/// "Saw the datum end at a slant: 173 outside and 7 inside"
+bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("Saw the (datum|far) end at a slant: (" + len + ") outside and (" + len +
+                                 ") inside");
+    std::smatch m;
+    if (!std::regex_match(step.words, m, form)) return false;
+    const bool datum = m[1] == "datum";
+    const double way = datum ? -1 : 1, outside = part_of(m, 2), inside = part_of(m, 3);
+    const double y = log.outermost(outside), run = (inside - outside) / (log.innermost(inside) - y);
+    const Vec3 normal{way, -way * run, 0};
+    cuts.emplace_back(FaceCut{datum ? LogFace::datum_end : LogFace::far_end,
+                              {unit(normal), way * (outside - run * y) / length(normal)}});
+    return true;
+}
+
+} // namespace roundlay::test
