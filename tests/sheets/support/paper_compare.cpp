@@ -56,7 +56,7 @@ void compare(Comparison &c, const FaceCut &a, const FaceCut &b) {
     for (const double t : {0.0, 1.0}) {
         const double x = t * c.blank.length;
         if (end) // read on the hewn faces: a little further apart on the blank's
-            c.near("end", x_on(a.plane, t * c.blank.width), x_on(b.plane, t * c.blank.width), 1.6);
+            c.near("end", x_on(a.plane, t * c.blank.width), x_on(b.plane, t * c.blank.width), 2);
         else if (level)
             c.near("taper", a.plane.height_at(x, 0), b.plane.height_at(x, 0), 2); // off the blank's own size
         else

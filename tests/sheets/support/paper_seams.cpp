@@ -89,6 +89,7 @@ int in_wood(const SeamWords &seam, const std::vector<Corner> &corners, double at
 
 /// Chooses the numbers that lie in one plane of the slopes stated.
 std::vector<Corner> chosen(const SeamWords &seam, std::vector<Corner> corners, double near) {
+    const bool level = std::abs(seam.slope_x) + std::abs(seam.slope_y) < 1e-2;
     std::pair<int, double> best{0, 0};
     std::vector<Corner> best_corners;
     double best_at = 0;
@@ -97,9 +98,11 @@ std::vector<Corner> chosen(const SeamWords &seam, std::vector<Corner> corners, d
             const double at = foot(seam, corners[i], h);
             const auto got = agreement(seam, corners, at, near);
             const bool same = std::abs(at - best_at) < near;
-            // two level laps, one over the other: the upper is the top's
+            // two level laps, one over the other: the upper is the top's, even where one of its numbers is not found
+            const int enough = level ? 3 : 4;
+            const int more = std::min(got.first, enough) - std::min(best.first, enough);
             const bool nicer = same ? got.second < best.second : seam.top == (at > best_at);
-            if (got.first < best.first || (got.first == best.first && best.first > 0 && !nicer)) continue;
+            if (more < 0 || (more == 0 && best.first > 0 && !nicer)) continue;
             best = got;
             best_corners = corners;
             best_at = at;

@@ -120,8 +120,8 @@ void PaperViews::add_off_end(std::vector<double> &all, bool outside, int side) c
 
 std::vector<double> PaperViews::heights(const PaperPlace &place, bool outside, int side) const {
     std::vector<double> all;
-    add_beside(all, outside ? place.outside : place.inside, outside, side);
-    const double wood = side < 0 ? place.outside : length_ - place.outside;
+    const double x = outside ? place.outside : place.inside, wood = side < 0 ? x : length_ - x;
+    add_beside(all, x, outside, side);
     constexpr double no_room = 45; // of paper: with more beside it a number stands in the wood
     if (wood * scale_ < no_room) add_off_end(all, outside, side);
     std::sort(all.begin(), all.end());
