@@ -250,9 +250,12 @@ TEST_CASE("no sheet of a house of round logs has a clash, and every cut is dimen
 
 TEST_CASE("numbers are measured from what is there when they are marked") {
     Shell shell = test::plain_shell();
-    const auto sheets_for = [&](const Shell &s) {
+    const auto sheets_for = [&](const Shell &s) { // of the second log: the first lies flat on the foundation
         const Layout layout = lay_out(s);
-        return cut_sheet(s, layout, layout.models[0], body_of(layout.pieces[0]), options_for());
+        const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                      [](const Piece &p) { return p.tag == "A-02-1"; });
+        REQUIRE(log != layout.pieces.end());
+        return cut_sheet(s, layout, layout.models[static_cast<std::size_t>(log->model)], body_of(*log), options_for());
     };
     CHECK(prose_of(sheets_for(shell)).find("heights from the under face, across") != std::string::npos);
     shell.logs.tip_height = Length::mm(190);
