@@ -70,7 +70,7 @@ void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers) {
     c.same("other end", a.end == b.end);
     c.near("proud", a.proud, b.proud);
     const double width = c.blank.width;
-    const double slant = tapers && a.skew != 0 ? 1.6 : 1.1; // hewn faces lie within the blank's
+    const double slant = a.skew != 0 ? 2.2 : 1; // put together from the places of both shoulders on both faces
     for (const double y : {0.0, width}) {
         const auto x = [&](const SeamCut &s, double middle) { return middle + s.skew * (y - width / 2); };
         // an open end of a cut is where the wood ends, however far the cut reaches

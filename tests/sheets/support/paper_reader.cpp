@@ -16,9 +16,12 @@ PaperLog blank_on(const std::vector<PaperWord> &words) {
     if (start == words.end()) throw std::runtime_error("the paper does not say what the blank is");
     std::vector<PaperWord> line;
     for (const PaperWord &w : words)
-        if (w.page == start->page && std::abs(w.y() - start->y()) < 0.6 && w.x0 > start->x1 && w.is_length())
-            line.push_back(w);
-    std::sort(line.begin(), line.end(), [](const PaperWord &a, const PaperWord &b) { return a.x0 < b.x0; });
+        if (w.page == start->page && w.y() > start->y() - 0.6 && w.y() < start->y() + 4.3 && w.x0 > start->x1 &&
+            w.x0 < start->x0 + 115 && w.is_length())
+            line.push_back(w); // they may be wrapped into a second line
+    std::sort(line.begin(), line.end(), [](const PaperWord &a, const PaperWord &b) {
+        return std::abs(a.y() - b.y()) > 1 ? a.y() < b.y() : a.x0 < b.x0;
+    });
     PaperLog log;
     log.length = line.at(0).mm();
     log.width = line.at(1).mm();
