@@ -1,5 +1,6 @@
 #include "exporters/lists/shell_tables.h"
 
+#include "kernel/layout/bearing.h"
 #include "kernel/layout/courses.h"
 #include "kernel/layout/plan.h"
 #include "kernel/review/floor_screen.h"
@@ -24,9 +25,9 @@ std::string tag_of(const Layout &layout, int piece) {
     return piece < 0 ? "" : layout.pieces[static_cast<std::size_t>(piece)].tag;
 }
 
-std::string spans_of(const Shell &shell, const Timber &timber) {
+std::string spans_of(const Shell &shell, const Layout &layout, const Timber &timber) {
     std::string text;
-    for (const double span : timber.spans)
+    for (const double span : clear_spans(layout, timber))
         text += (text.empty() ? "" : "; ") + said(shell, span);
     return text;
 }
@@ -113,8 +114,9 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                                layout.floors[static_cast<std::size_t>(t.floor)].name,
                                said(shell, t.from.x),
                                said(shell, t.from.y),
-                               spans_of(shell, t),
-                               said(shell, t.bearing_from) + "; " + said(shell, t.bearing_to)};
+                               spans_of(shell, layout, t),
+                               said(shell, bearing_of(layout, t, End::datum).length) + "; " +
+                                   said(shell, bearing_of(layout, t, End::far).length)};
         for (Entry &entry : screened(has ? &*found : nullptr))
             row.push_back(std::move(entry));
         row.emplace_back(

@@ -1,5 +1,6 @@
 #include "kernel/review/floor_screen.h"
 
+#include "kernel/layout/bearing.h"
 #include "kernel/trade/species.h"
 #include "kernel/trade/weight.h"
 
@@ -11,6 +12,7 @@ namespace roundlay {
 namespace {
 
 constexpr double n_per_mm2 = 1e-3; ///< 1 kPa
+constexpr double no_bearing = 1;   ///< mm: an end that reaches no wood is told, and its stress is past any
 constexpr double gravity = 9.80665; ///< m/s2, standard
 
 /// Its least section: joists of tapered logs are thinner at the tip.
@@ -51,12 +53,13 @@ struct Landed {
 /// One timber under its loads, its spans from middle to middle of its bearings.
 class Loaded {
   public:
-    Loaded(const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed)
-        : timber_(timber) {
-        supports_.push_back(-timber.bearing_from / 2);
+    Loaded(const Layout &layout, const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed)
+        : timber_(timber), from_(bearing_of(layout, timber, End::datum)),
+          to_(bearing_of(layout, timber, End::far)) {
+        supports_.push_back(-from_.gap - from_.length / 2);
         for (const TimberRest &rest : timber.rests)
             supports_.push_back(rest.at);
-        supports_.push_back(length(timber.to - timber.from) + timber.bearing_to / 2);
+        supports_.push_back(length(timber.to - timber.from) + to_.gap + to_.length / 2);
         for (std::size_t k = 0; k + 1 < supports_.size(); ++k) {
             const double from = supports_[k], span = supports_[k + 1] - from;
             live_.push_back({span, even.live, {}});
@@ -89,8 +92,8 @@ class Loaded {
             for (const double v : {left_reaction(total_[k]), right_reaction(total_[k])})
                 s.shear = std::max(s.shear, shear_stress(v, net, s.height));
         }
-        judge_end(s, timber_.hold_from, timber_.bearing_from, reaction(total_, 0));
-        judge_end(s, timber_.hold_to, timber_.bearing_to, reaction(total_, supports_.size() - 1));
+        judge_end(s, timber_.hold_from, from_.length, reaction(total_, 0));
+        judge_end(s, timber_.hold_to, to_.length, reaction(total_, supports_.size() - 1));
         for (std::size_t i = 0; i < timber_.rests.size(); ++i)
             judge_rest(s, timber_.rests[i], net, i);
     }
@@ -104,7 +107,7 @@ class Loaded {
 
     static void judge_end(TimberScreen &s, const TimberHold &hold, double bearing, double force) {
         s.shear = std::max(s.shear, notched_shear_stress(force, hold.neck, hold.full, hold.height));
-        s.bearing = std::max(s.bearing, bearing_stress(force, hold.neck, bearing));
+        s.bearing = std::max(s.bearing, bearing_stress(force, hold.neck, std::max(bearing, no_bearing)));
     }
 
     /// Where it runs over a beam it may be cut from below.
@@ -119,6 +122,7 @@ class Loaded {
     }
 
     const Timber &timber_;
+    Bearing from_, to_;
     std::vector<double> supports_; ///< along the clear length
     std::vector<SpanLoad> live_, total_;
 };
@@ -147,7 +151,7 @@ class Screener {
         load(s, timber, piece, landed_[i].empty());
         for (const Landed &l : landed_[i])
             s.points.push_back({l.at, l.total});
-        const Loaded loaded(timber, s, landed_[i]);
+        const Loaded loaded(layout_, timber, s, landed_[i]);
         loaded.judge(s, housed(piece));
         hand_on(timber, loaded);
         return s;

@@ -1,4 +1,5 @@
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/bearing.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
@@ -55,7 +56,8 @@ void check_notches(const Shell &shell, const Layout &layout, const Timber &t, Fi
 
 void check_bearings(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const Timber &t : layout.timbers) {
-        const double bearing = std::min(t.bearing_from, t.bearing_to);
+        const double bearing =
+            std::min(bearing_of(layout, t, End::datum).length, bearing_of(layout, t, End::far).length);
         if (bearing >= least_bearing - tolerance::weld) continue;
         findings.push_back(
             {Weight::warning, "bearing-short", place_of(layout, t),

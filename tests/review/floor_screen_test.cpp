@@ -1,6 +1,8 @@
 // The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook
 // (FPL-GTR-282, second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
 #include "kernel/review/floor_screen.h"
+
+#include "kernel/layout/bearing.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
@@ -211,6 +213,51 @@ TEST_CASE("A joist that bends more than a 360th part is told, one that does not 
     CHECK_FALSE(told(shell, "floor-springy"));
     shell.floors[0].live_load = 1.9 * 10.2 / 7.5;
     CHECK(told(shell, "floor-springy"));
+}
+
+TEST_CASE("A joist's end bears on the wood that a tapered log has there, not on what the wall's face promises") {
+    // By hand: logs 200 wide at the butt and 160 at the tip stand up to 20 behind the wall's face, so of 80 asked for
+    // 60 to 80 are left; the least at the joist that lies nearest to a tip. Bearing stress is force by area.
+    Shell shell = floored();
+    const double before = screened(shell, "G-J01").bearing;
+    shell.logs.butt_width = shell.thickness;
+    shell.logs.tip_width = Length::mm(shell.thickness.mm() - 40);
+    const Layout layout = laid(shell);
+    for (const Timber &t : layout.timbers)
+        for (const End end : {End::datum, End::far}) {
+            const Piece &own = layout.pieces[static_cast<std::size_t>(t.piece)];
+            const std::string &tag = own.below[end == End::datum ? 0 : 1];
+            const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                          [&](const Piece &p) { return p.tag == tag; });
+            REQUIRE(log != layout.pieces.end());
+            const FloorPlace &floor = layout.floors[0];
+            const Vec2 at = end == End::datum ? t.from : t.to;
+            const double x = log->frame.to_local(floor.frame.to_world({at.x, at.y, 0})).x;
+            const double from_butt = (log->butt_at_datum ? x : log->blank.length - x) + own.blank.width / 2;
+            const Bearing bearing = bearing_of(layout, t, end);
+            CHECK(bearing.gap == Approx(20 * from_butt / log->blank.length).margin(0.01));
+            CHECK(bearing.length == Approx(80 - bearing.gap));
+        }
+    CHECK(screened(shell, "G-J01").bearing > before * 1.02);
+    shell.floors[0].bearing = Length::mm(45);
+    CHECK(told(shell, "bearing-short"));
+}
+
+TEST_CASE("Wane at the height of a joist's bed takes from what it bears on") {
+    Shell shell = floored();
+    shell.floors[0].level = Length::mm(600);
+    shell.logs.diameter = Length::mm(222);
+    const Layout layout = laid(shell);
+    const Timber &t = layout.timbers.front();
+    const Piece &own = layout.pieces[static_cast<std::size_t>(t.piece)];
+    const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                  [&](const Piece &p) { return p.tag == own.below[0]; });
+    REQUIRE(log != layout.pieces.end());
+    // By Pythagoras: half the chord of a 222 circle about the log's middle, at the height of the bed.
+    const double up = own.frame.origin.z - (log->frame.origin.z + log->blank.height / 2);
+    const double half = std::sqrt(111 * 111 - up * up);
+    REQUIRE(half < 90);
+    CHECK(bearing_of(layout, t, End::datum).gap == Approx(shell.thickness.mm() / 2 - half).margin(0.01));
 }
 
 TEST_CASE("An end that bears on 38 mm is enough, 37.9 is told") {

@@ -6,6 +6,8 @@
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 
+#include "kernel/layout/bearing.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -190,13 +192,15 @@ LaidTable timber_table(const FloorWanted &w) {
     for (const Timber *t : timbers_of(w)) {
         const Piece &p = piece_of(w, *t);
         std::string spans, below;
-        for (const double span : t->spans)
+        for (const double span : clear_spans(w.layout, *t))
             spans += (spans.empty() ? "" : ", ") + w.words.length(span);
         for (const std::string &tag : p.below)
             below += (below.empty() ? "" : ", ") + tag;
         table.rows.push_back({p.tag, name_of(t->use), w.words.length(p.blank.length),
                               w.words.length(p.blank.width), w.words.length(p.blank.height), spans,
-                              w.words.length(std::min(t->bearing_from, t->bearing_to)), below});
+                              w.words.length(std::min(bearing_of(w.layout, *t, End::datum).length,
+                                              bearing_of(w.layout, *t, End::far).length)),
+                              below});
     }
     return LaidTable(table);
 }
