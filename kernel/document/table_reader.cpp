@@ -3,7 +3,7 @@
 #include "kernel/document/limits.h"
 #include "kernel/document/toml_scan.h"
 #include "kernel/measure/character.h"
-#include "kernel/trade/nearest_name.h"
+#include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "kernel/trade/species.h"
 
-#include "kernel/trade/nearest_name.h"
+#include "kernel/measure/nearest_name.h"
 
 namespace roundlay {
 

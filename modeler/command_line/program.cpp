@@ -1,7 +1,7 @@
 #include "modeler/command_line/program.h"
 
 #include "exporters/registry/version.h"
-#include "kernel/trade/nearest_name.h"
+#include "kernel/measure/nearest_name.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/help.h"
 #include "modeler/command_line/values.h"

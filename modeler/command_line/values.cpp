@@ -1,6 +1,6 @@
 #include "modeler/command_line/values.h"
 
-#include "kernel/trade/nearest_name.h"
+#include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
 #include <charconv>

@@ -1,4 +1,4 @@
-#include "kernel/trade/nearest_name.h"
+#include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
 
