@@ -113,8 +113,7 @@ class Corner {
             const Layer &two = layers_[k + 1];
             refuse("tails-do-not-alternate", two,
                    "going up corner " + place_.name + ", two logs of wall " + wall_name(two) +
-                       " follow one another at round " + std::to_string(course(two).round) +
-                       "; the pitches of the two walls drift apart by half a round, make them equal");
+                       " follow one another at round " + std::to_string(course(two).round));
             return false;
         }
         return true;

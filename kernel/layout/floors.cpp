@@ -56,8 +56,8 @@ std::vector<std::string> tags_of(const FloorPlan &plan) {
 class FloorBuilder {
   public:
     FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans, std::size_t floor,
-                 FloorPlan &plan)
-        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), tags_(tags_of(plan)) {}
+                 FloorPlan &plan, std::vector<FloorMove> &moves)
+        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), moves_(moves), tags_(tags_of(plan)) {}
 
     bool build() {
         laid_at_.assign(plan_.timbers.size(), 0);
@@ -250,15 +250,19 @@ class FloorBuilder {
         const std::string place = "floor " + plan_.place.name + ", " + name_of(plan_.timbers[i].use) + " " + tags_[i];
         const double under = lying.low - course.low(x), over = course.high(x) - lying.top;
         if (under < least_under - tolerance::thinnest)
-            layout_.findings.push_back({Weight::warning, "thin-wood-under-pocket", place,
-                                        "its pocket leaves only " + say(shell_, under) + " of " + log + " under it; raise the floor by " +
-                                            say(shell_, least_under - under),
-                                        subject("floor", floor_, "level")});
+            ask(least_under - under, {Weight::warning, "thin-wood-under-pocket", place,
+                                      "its pocket leaves only " + say(shell_, under) + " of " + log + " under it",
+                                      subject("floor", floor_, "level")});
         if (over > tolerance::thinnest)
-            layout_.findings.push_back({Weight::warning, "pocket-closed", place,
-                                        "its pocket is closed at the top: " + log + " stands " + say(shell_, over) +
-                                            " over it, so it cannot be lowered in, only slid; raise the floor by that",
-                                        subject("floor", floor_, "level")});
+            ask(over, {Weight::warning, "pocket-closed", place,
+                       "its pocket is closed at the top: " + log + " stands " + say(shell_, over) +
+                           " over it, so it cannot be lowered in, only slid",
+                       subject("floor", floor_, "level")});
+    }
+
+    void ask(double by, Finding finding) {
+        moves_.push_back({layout_.findings.size(), floor_, by});
+        layout_.findings.push_back(std::move(finding));
     }
 
     /// Openings and crossing walls in its way.
@@ -270,7 +274,7 @@ class FloorBuilder {
                 (opening.from_left + opening.width).mm() <= taken.from || opening.sill.mm() >= lying.top ||
                 (opening.sill + opening.height).mm() <= lying.low)
                 continue;
-            refuse(i, "wall " + place.name, "lies in " + name_of(shell_, o) + "; move that, or trim the floor there", "first");
+            refuse(i, "wall " + place.name, "lies in " + name_in_wall(shell_, o) + "; move that, or trim the floor there", "first");
             return false;
         }
         for (const WallMeeting &m : place.meetings) {
@@ -297,17 +301,19 @@ class FloorBuilder {
                 return static_cast<int>(k);
             if (course.high(x) < lying.high) below = &course;
         }
-        if (!first)
+        if (!first) {
             refuse(i, "wall " + wall(w).name, "finds no log there", "from");
-        else if (!below)
-            refuse(i, "wall " + wall(w).name, "lies under the wall's first log; raise the floor by " +
-                       say(shell_, first->low(x) + least_under - lying.low) + " or more", "level");
-        else if (lying.low >= wall(w).top)
-            refuse(i, "wall " + wall(w).name, "lies over the wall's top; lower the floor by " +
-                       say(shell_, lying.high - below->high(x)) + " or more", "level");
-        else
-            refuse(i, "wall " + wall(w).name, "has no wood under it: its underside lies at the gap over round " +
-                       std::to_string(below->round) + "; lower the floor by " + say(shell_, lying.high - below->high(x)), "level");
+            return -1;
+        }
+        const double by = below ? below->high(x) - lying.high
+                                : first->low(x) + least_under - lying.low;
+        moves_.push_back({layout_.findings.size(), floor_, by});
+        refuse(i, "wall " + wall(w).name,
+               !below                       ? std::string("lies under the wall's first log")
+               : lying.low >= wall(w).top ? std::string("lies over the wall's top")
+                                          : "has no wood under it: its underside lies at the gap over round " +
+                                                std::to_string(below->round),
+               "level");
         return -1;
     }
 
@@ -335,6 +341,7 @@ class FloorBuilder {
     std::vector<std::vector<CourseSpans>> &spans_;
     std::size_t floor_;
     FloorPlan &plan_;
+    std::vector<FloorMove> &moves_;
     std::vector<std::string> tags_;
     std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
     std::size_t first_piece_ = 0; ///< of its own timbers
@@ -345,12 +352,13 @@ class FloorBuilder {
 
 } // namespace
 
-bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans) {
+bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
+                    std::vector<FloorMove> &moves) {
     bool good = true;
     for (std::size_t f = 0; f < shell.floors.size(); ++f) {
         FloorPlan plan;
         const bool planned = plan_floor(shell, layout, f, plan);
-        good = planned && FloorBuilder(shell, layout, spans, f, plan).build() && good;
+        good = planned && FloorBuilder(shell, layout, spans, f, plan, moves).build() && good;
         layout.floors.push_back(plan.place);
     }
     return good;

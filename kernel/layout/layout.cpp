@@ -1,6 +1,8 @@
 #include "kernel/layout/layout.h"
 
+#include "kernel/layout/alternation_advice.h"
 #include "kernel/layout/bores.h"
+#include "kernel/layout/floor_advice.h"
 #include "kernel/layout/floors.h"
 #include "kernel/layout/models.h"
 #include "kernel/layout/pegs.h"
@@ -87,22 +89,28 @@ Layout laid_out(const Shell &shell, bool advises) {
     if (courses.empty()) return layout;
     if (!lay_out_steps(shell, layout)) return layout;
     const auto notches = lay_out_corners(shell, layout, courses);
+    const auto tried = [](const Shell &other) { return laid_out(other, false); };
+    if (advises) advise_on_alternation(shell, layout, courses, tried);
     if (!check_openings(shell, layout) || !check_trim(shell, layout) || !check_openings_on_steps(shell, layout) ||
         notches.empty())
         return layout;
     warn_of_steps(shell, layout, courses);
     const auto slivers = warn_of_slivers(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);
-    if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans) || !lay_out_bores(shell, layout, spans) ||
-        !lay_out_pegs(shell, layout, spans)) {
+    std::vector<FloorMove> moves;
+    if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans, moves) ||
+        !lay_out_bores(shell, layout, spans) || !lay_out_pegs(shell, layout, spans)) {
         clear_pieces(layout);
+        if (advises) advise_on_floors(shell, layout, moves, tried);
         return layout;
     }
     sort_bores(layout);
     group_models(layout);
     order_raise(layout, centres_of(layout, spans));
     check_level_top(shell, layout);
-    if (advises) advise_on_slivers(shell, layout, slivers, [](const Shell &other) { return laid_out(other, false); });
+    if (!advises) return layout;
+    advise_on_floors(shell, layout, moves, tried);
+    advise_on_slivers(shell, layout, slivers, tried);
     return layout;
 }
 

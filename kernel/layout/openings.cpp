@@ -20,9 +20,8 @@ constexpr double least_island = 100;
 
 void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
             const std::string &key) {
-    const Opening &o = shell.openings[i];
     layout.findings.push_back(
-        {weight, std::move(code), wall_place(o.wall) + ", " + name_of(shell, i), std::move(message), subject("opening", i, key)});
+        {weight, std::move(code), opening_place(shell, i), std::move(message), subject("opening", i, key)});
 }
 
 void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
@@ -33,7 +32,7 @@ void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code,
 /// Wood beside an opening that can be cut, and may split.
 void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, double left, double least, const std::string &beside) {
     say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening",
-           name_of(shell, i) + " leaves " + say(shell, left) + " of wood to " + beside + "; less than " + say(shell, least) +
+           "it leaves " + say(shell, left) + " of wood to " + beside + "; less than " + say(shell, least) +
                " splits off easily",
            "from_left");
 }
@@ -51,7 +50,7 @@ bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &
         refuse(layout, shell, i, "opening-empty", "an opening needs a width and a height above zero", "width");
     else
         refuse(layout, shell, i, "opening-too-wide",
-               name_of(shell, i) + " is " + say(shell, o.width.mm()) + " wide; between the corners of wall " +
+               "it is " + say(shell, o.width.mm()) + " wide; between the corners of wall " +
                    o.wall + " there is room for " + say(shell, std::max(0.0, room.length() - 2 * least_island)) +
                    " at most",
                "width");
@@ -71,7 +70,7 @@ bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span
         return true;
     }
     refuse(layout, shell, i, "opening-cuts-corner",
-           name_of(shell, i) + " comes too near the tails of corner " + corner.name + "; it fits from " +
+           "it comes too near the tails of corner " + corner.name + "; it fits from " +
                say(shell, room.from + least_island) + " to " +
                say(shell, room.to - least_island - o.width.mm()) + " from the left",
            "from_left");
@@ -92,7 +91,7 @@ bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPla
             continue;
         }
         refuse(layout, shell, i, "opening-cuts-tee",
-               name_of(shell, i) + " comes too near the notches of wall " +
+               "it comes too near the notches of wall " +
                    layout.walls[static_cast<std::size_t>(m.other)].name + " at " + corner + "; it fits up to " +
                    say(shell, m.low - lean - o.width.mm()) + " or from " + say(shell, m.high + lean) + " from the left",
                "from_left");
@@ -109,7 +108,7 @@ bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallP
         refuse(layout, shell, i, "opening-below-wall", "the sill lies under the foundation", "sill");
     else
         refuse(layout, shell, i, "opening-over-wall",
-               name_of(shell, i) + " ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
+               "it ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
                    " is only " + say(shell, wall.top) + " high; " +
                    (wall.top > o.sill.mm()
                         ? "a height under " + say(shell, wall.top - o.sill.mm()) + " leaves a log over it"
@@ -128,12 +127,12 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
     if (apart_x >= no_wood || apart_z >= no_wood) {
         const bool side_by_side = apart_x >= no_wood;
         warn_of_little(layout, shell, j, side_by_side ? apart_x : apart_z, side_by_side ? least_island : least_left_over,
-                       name_of(shell, i));
+                       name_in_wall(shell, i));
         return true;
     }
     refuse(layout, shell, j, "openings-too-close",
-           name_of(shell, i) + " and " + name_of(shell, j) +
-               (apart_x < 0 && apart_z < 0 ? " overlap" : " leave too little wood between them") +
+           (apart_x < 0 && apart_z < 0 ? "it overlaps " : "it leaves too little wood between itself and ") +
+               name_in_wall(shell, i) +
                "; side by side they need an island of at least " + say(shell, least_island),
            "from_left");
     return false;
@@ -141,13 +140,22 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
 
 } // namespace
 
-std::string name_of(const Shell &shell, std::size_t opening) {
+std::string name_in_wall(const Shell &shell, std::size_t opening) {
     const Opening &o = shell.openings[opening];
     if (!o.name.empty()) return o.name;
     int number = 1;
     for (std::size_t i = 0; i < opening; ++i)
         if (shell.openings[i].wall == o.wall && shell.openings[i].kind == o.kind) ++number;
-    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(number) + " in wall " + o.wall;
+    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(number);
+}
+
+std::string name_of(const Shell &shell, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    return o.name.empty() ? name_in_wall(shell, opening) + " in wall " + o.wall : o.name;
+}
+
+std::string opening_place(const Shell &shell, std::size_t opening) {
+    return wall_place(shell.openings[opening].wall) + ", " + name_in_wall(shell, opening);
 }
 
 bool check_openings(const Shell &shell, Layout &layout) {
@@ -198,7 +206,7 @@ bool check_trim_at(const Shell &shell, Layout &layout, const Trim &trim, const T
                           say(shell, deepest_groove) + " at most",
                       at.spline_depth);
     const double drop = trim.sill_slope.ratio() * at.thickness;
-    if (drop > at.log_height - least_left_over)
+    if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
         return refuse("sills that fall " + say(shell, drop) + " through the wall cut their logs in two", at.sill_slope);
     return true;
 }
@@ -208,7 +216,7 @@ TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t o
     const auto from = [&](bool stated, const std::string &key) {
         return stated ? subject("opening", opening, key) : "trim." + key;
     };
-    return {wall_place(wall.name) + ", " + name_of(shell, opening), from(own.spline_width.has_value(), "spline_width"),
+    return {opening_place(shell, opening), from(own.spline_width.has_value(), "spline_width"),
             from(own.spline_depth.has_value(), "spline_depth"), from(own.sill_slope.has_value(), "sill_slope"),
             wall.thickness, wall.log_height};
 }
@@ -222,7 +230,7 @@ bool check_trim(const Shell &shell, Layout &layout) {
         all.thickness = std::min(all.thickness, w.thickness);
         all.log_height = std::min(all.log_height, w.log_height);
     }
-    bool good = check_trim_at(shell, layout, shell.trim, all);
+    bool good = shell.openings.empty() || check_trim_at(shell, layout, shell.trim, all);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         const int wall = wall_named(layout, o.wall);
@@ -285,7 +293,7 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const st
                 slivers.push_back({layout.findings.size(), left});
                 layout.findings.push_back(
                     {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
-                     name_of(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
+                     name_in_wall(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
                          (over ? "over" : "under") + " it, where at least " + say(shell, least_left_over) + " should stay",
                      subject("opening", cut.opening, over ? "height" : "sill")});
             }

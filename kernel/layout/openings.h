@@ -44,4 +44,10 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const st
 /// What people call an opening: its name, else "window 2 in wall A".
 std::string name_of(const Shell &shell, std::size_t opening);
 
+/// The same where its wall is told beside it: its name, else "window 2".
+std::string name_in_wall(const Shell &shell, std::size_t opening);
+
+/// Where a finding about it is: "wall A, window 2".
+std::string opening_place(const Shell &shell, std::size_t opening);
+
 } // namespace roundlay

@@ -1,7 +1,6 @@
 #include "kernel/layout/sliver_advice.h"
 
 #include "kernel/layout/text.h"
-#include "kernel/measure/spelling.h"
 
 #include <algorithm>
 #include <charconv>
@@ -18,23 +17,6 @@ struct Move {
     Length by;           ///< up; negative: down
     bool top_stays = false; ///< a sill that moves under a top that stays where it is
 };
-
-/// A length as it is printed, so that what is tried is what a person does; exactly where the printed one is too coarse.
-std::vector<Length> as_said(const Shell &shell, double mm) {
-    std::vector<Length> all;
-    for (const std::string &text : {say(shell, mm), spell_length(Length::mm(mm), shell.units)})
-        if (const auto read = parse_length(text); std::holds_alternative<Length>(read))
-            all.push_back(std::get<Length>(read));
-    return all;
-}
-
-std::string in_words(const Shell &shell, Length by) {
-    const double size = std::abs(by.mm());
-    const std::string printed = say(shell, size);
-    const auto read = parse_length(printed);
-    const bool exact = std::holds_alternative<Length>(read) && std::abs(std::get<Length>(read).mm() - size) < 1e-9;
-    return exact ? printed : spell_length(Length::mm(size), shell.units);
-}
 
 std::optional<std::size_t> opening_of(const Finding &finding) {
     constexpr std::string_view list = "opening[";
@@ -54,10 +36,6 @@ Shell moved(const Shell &shell, std::size_t opening, bool over, const Move &move
         o.sill = o.sill + move.by;
     if (move.top_stays) o.height = o.height - move.by;
     return next;
-}
-
-std::ptrdiff_t warnings_in(const Findings &findings) {
-    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight != Weight::note; });
 }
 
 class Advisor {

@@ -2,13 +2,9 @@
 #pragma once
 
 #include "kernel/layout/openings.h"
-
-#include <functional>
+#include "kernel/layout/trial.h"
 
 namespace roundlay {
-
-/// A shell laid out, whose findings say what a change brings with it.
-using LayOut = std::function<Layout(const Shell &)>;
 
 /// Puts behind each warning of thin wood at an opening the least change of its sill or its top, in figures as they are
 /// printed, with which that warning goes and no other comes.

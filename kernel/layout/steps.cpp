@@ -220,8 +220,8 @@ bool check_openings_on_steps(const Shell &shell, Layout &layout) {
             if (o.wall != wall_of(layout, step.wall).name || !runs_into(o, step, least_beside, least_over)) continue;
             const bool cut = runs_into(o, step, no_wood, no_wood);
             layout.findings.push_back(
-                {cut ? Weight::error : Weight::warning, "opening-meets-step", wall_place(o.wall) + ", " + name_of(shell, i),
-                 name_of(shell, i) + " runs into " + step.name + " of the foundation or leaves too little wood beside it; " +
+                {cut ? Weight::error : Weight::warning, "opening-meets-step", opening_place(shell, i),
+                 "it runs into " + step.name + " of the foundation or leaves too little wood beside it; " +
                      "it fits wholly over the step with a sill of " + say(shell, step.rise) + " or more, or " +
                      say(shell, least_beside) + " beside it",
                  subject("opening", i, "sill")});

@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners.h"
+#include "kernel/layout/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/locks.h"
 #include "kernel/review/opening_facts.h"
@@ -103,7 +104,7 @@ void check_headers(const Shell &shell, const Layout &layout, Findings &findings)
         const double least = trim_of(shell, shell.openings[i]).header_bearing.mm();
         if (f.header >= 0) check_thin_header(shell, layout, i, f, findings);
         if (f.header < 0 || runs >= least - tolerance::weld) continue;
-        findings.push_back({Weight::warning, "header-bears-short", wall_place(shell.openings[i].wall) + ", " + f.name,
+        findings.push_back({Weight::warning, "header-bears-short", opening_place(shell, i),
                             "the log over it, " + tag(layout, f.header) + ", runs only " + say(shell, runs) + " past its " +
                                 (f.runs_left < f.runs_right ? "left" : "right") + " jamb; " + say(shell, least) +
                                 " is asked for: move the opening by " + say(shell, least - runs) + ", or change a height",

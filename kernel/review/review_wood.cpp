@@ -17,7 +17,7 @@ void check_settling(const Shell &shell, Findings &findings) {
         const Opening &o = shell.openings[i];
         const auto stated = trim_of(shell, o).settle_space;
         if (!stated) continue;
-        const std::string place = wall_place(o.wall) + ", " + name_of(shell, i);
+        const std::string place = opening_place(shell, i);
         const std::string key =
             o.trim.settle_space ? subject("opening", i, "settle_space") : "trim.settle_space";
         const double space = stated->mm(), rule = shown_settling_space(o.height, due, shell.units).mm();

@@ -209,7 +209,7 @@ const std::vector<Case> practice = {
          s.partitions = {partition("P", "A", 2000, "C")};
          s.openings = {window("A", 2150, 300, 800, 400)};
      }},
-    {"little-wood-beside-opening", "window 1 in wall A", "leaves 60 mm of wood",
+    {"little-wood-beside-opening", "window 1", "leaves 60 mm of wood",
      [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 400), window("A", 1860, 300, 800, 400)}; }},
     {"pegs-do-not-fit", "wall A, round", "needs 3 pegs",
      [](Shell &s) { s.openings = {window("A", 1000, 50, 800, 800), window("A", 2000, 50, 800, 800)}; }},

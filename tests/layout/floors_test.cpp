@@ -225,7 +225,7 @@ TEST_CASE("What does not fit a floor is said, with what would") {
     CHECK_THAT(said([](S &s, F &) {
                    s.openings = {test::window("A", 900, 100, 800, 500)};
                }),
-               ContainsSubstring("joist G-J02") && ContainsSubstring("lies in window 1 in wall A"));
+               ContainsSubstring("joist G-J02") && ContainsSubstring("its end in wall A lies in window 1; move that"));
 }
 
 TEST_CASE("A pocket that is closed, and one with little wood under it, are warned of") {

@@ -188,7 +188,7 @@ TEST_CASE("Advice on thin wood has a direction and an amount") {
     const Layout layout = lay_out(shell);
     const auto told = slivers(layout);
     REQUIRE(told.size() == 1);
-    CHECK(told[0]->message == "window 1 in wall A leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
+    CHECK(told[0]->message == "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
                               "its top by 10 mm");
     shell.units = UnitSystem::imperial;
     const Layout in_inches = lay_out(shell); // 10 mm are no 16ths: what is printed would not reach the seam

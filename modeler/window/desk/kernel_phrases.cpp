@@ -385,8 +385,14 @@ constexpr const char *phrases[] = {
                                 "pieces, counted from the left"),
     QT_TRANSLATE_NOOP("kernel", "something is stated of piece %1, but this round has %2 piece, "
                                 "counted from the left"),
-    QT_TRANSLATE_NOOP("kernel", "going up corner %1, two logs of wall %2 follow one another at round %3; the "
-                                "pitches of the two walls drift apart by half a round, make them equal"),
+    QT_TRANSLATE_NOOP("kernel", "going up corner %1, two logs of wall %2 follow one another at round %3"),
+    QT_TRANSLATE_NOOP("kernel", "%1; the pitches of the two walls drift apart by half a round, make them equal"),
+    QT_TRANSLATE_NOOP("kernel", "%1; the heights stated of single logs make the two walls drift apart by half a "
+                                "round; measure them again, or change logs of the two walls for others"),
+    QT_TRANSLATE_NOOP("kernel", "%1; the log of wall %2, round %3, is stated %4 high: at %5 they alternate; "
+                                "measure it again, or lay another log there"),
+    QT_TRANSLATE_NOOP("kernel", "%1; the half log of wall %2, round %3, is stated %4 high: at %5 they alternate; "
+                                "measure it again, or lay another log there"),
     QT_TRANSLATE_NOOP("kernel", "the saddle leaves %1 of the log over the one that it crosses, under the "
                                 "least of %2; a pitch of %3 would fit"),
     QT_TRANSLATE_NOOP("kernel", "the tail is %1 thick at its thinnest, under the least of %2; a pitch of %3 "
@@ -422,21 +428,21 @@ constexpr const char *phrases[] = {
         "kernel", "a stick %1 thick leaves no flat on a log %2 high; %3 are needed, which a stick of %4 has"),
     // findings of openings
     QT_TRANSLATE_NOOP("kernel", "an opening needs a width and a height above zero"),
-    QT_TRANSLATE_NOOP("kernel", "%1 is %2 wide; between the corners of wall %3 there is room for %4 at most"),
+    QT_TRANSLATE_NOOP("kernel", "it is %1 wide; between the corners of wall %2 there is room for %3 at most"),
     QT_TRANSLATE_NOOP("kernel",
-                      "%1 comes too near the tails of corner %2; it fits from %3 to %4 from the left"),
+                      "it comes too near the tails of corner %1; it fits from %2 to %3 from the left"),
     QT_TRANSLATE_NOOP(
         "kernel",
-        "%1 comes too near the notches of wall %2 at %3; it fits up to %4 or from %5 from the left"),
+        "it comes too near the notches of wall %1 at %2; it fits up to %3 or from %4 from the left"),
     QT_TRANSLATE_NOOP("kernel", "the sill lies under the foundation"),
-    QT_TRANSLATE_NOOP("kernel", "%1 ends %2 above the foundation, but wall %3 is only %4 high; a height "
-                                "under %5 leaves a log over it"),
-    QT_TRANSLATE_NOOP("kernel", "%1 ends %2 above the foundation, but wall %3 is only %4 high; more rounds "
+    QT_TRANSLATE_NOOP("kernel", "it ends %1 above the foundation, but wall %2 is only %3 high; a height "
+                                "under %4 leaves a log over it"),
+    QT_TRANSLATE_NOOP("kernel", "it ends %1 above the foundation, but wall %2 is only %3 high; more rounds "
                                 "or a lower sill would hold it"),
-    QT_TRANSLATE_NOOP("kernel", "%1 and %2 overlap; side by side they need an island of at least %3"),
+    QT_TRANSLATE_NOOP("kernel", "it overlaps %1; side by side they need an island of at least %2"),
     QT_TRANSLATE_NOOP(
         "kernel",
-        "%1 and %2 leave too little wood between them; side by side they need an island of at least %3"),
+        "it leaves too little wood between itself and %1; side by side they need an island of at least %2"),
     QT_TRANSLATE_NOOP("kernel", "there is no wall %1 in this shell"),
     QT_TRANSLATE_NOOP("kernel", "a groove %1 wide leaves too little of jambs %2 thick; half of that at most"),
     QT_TRANSLATE_NOOP("kernel", "a groove %1 deep is more than a spline needs; %2 at most"),
@@ -455,8 +461,8 @@ constexpr const char *phrases[] = {
                       "the island is %1 long; two grooves %2 deep leave too little of it; %3 at most"),
     QT_TRANSLATE_NOOP("kernel", "the log over it, %1, runs only %2 past its %3 jamb; %4 is asked for: move "
                                 "the opening by %5, or change a height"),
-    QT_TRANSLATE_NOOP("kernel", "%1 runs into %2 of the foundation or leaves too little wood beside it; it "
-                                "fits wholly over the step with a sill of %3 or more, or %4 beside it"),
+    QT_TRANSLATE_NOOP("kernel", "it runs into %1 of the foundation or leaves too little wood beside it; it "
+                                "fits wholly over the step with a sill of %2 or more, or %3 beside it"),
     // findings of pegs and bores
     QT_TRANSLATE_NOOP("kernel",
                       "piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for "
@@ -489,11 +495,11 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel",
                       "its end in %1 finds no log there"),
     QT_TRANSLATE_NOOP("kernel",
-                      "%1 leaves %2 of wood to the tails of corner %3; less than %4 splits off easily"),
+                      "it leaves %1 of wood to the tails of corner %2; less than %3 splits off easily"),
     QT_TRANSLATE_NOOP("kernel",
-                      "%1 leaves %2 of wood to the notches at %3; less than %4 splits off easily"),
+                      "it leaves %1 of wood to the notches at %2; less than %3 splits off easily"),
     QT_TRANSLATE_NOOP("kernel",
-                      "%1 leaves %2 of wood to %3; less than %4 splits off easily"),
+                      "it leaves %1 of wood to %2; less than %3 splits off easily"),
     QT_TRANSLATE_NOOP("kernel",
                       "a groove %1 wide leaves less than half of jambs %2 thick"),
     QT_TRANSLATE_NOOP("kernel",
@@ -546,16 +552,20 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "its end in %1 comes too near the end of a log of round %2; move the opening "
                                 "or the floor's first joist"),
     QT_TRANSLATE_NOOP("kernel",
-                      "its end in %1 lies under the wall's first log; raise the floor by %2 or more"),
-    QT_TRANSLATE_NOOP("kernel", "its end in %1 lies over the wall's top; lower the floor by %2 or more"),
+                      "its end in %1 lies under the wall's first log"),
+    QT_TRANSLATE_NOOP("kernel", "its end in %1 lies over the wall's top"),
     QT_TRANSLATE_NOOP("kernel", "its end in %1 has no wood under it: its underside lies at the gap over "
-                                "round %2; lower the floor by %3"),
+                                "round %2"),
     QT_TRANSLATE_NOOP(
         "kernel",
         "%1 reaches into the room and stands in its way; move the joists by the floor's first or spacing"),
-    QT_TRANSLATE_NOOP("kernel", "its pocket leaves only %1 of %2 under it; raise the floor by %3"),
+    QT_TRANSLATE_NOOP("kernel", "its pocket leaves only %1 of %2 under it"),
     QT_TRANSLATE_NOOP("kernel", "its pocket is closed at the top: %1 stands %2 over it, so it cannot be "
-                                "lowered in, only slid; raise the floor by that"),
+                                "lowered in, only slid"),
+    QT_TRANSLATE_NOOP("kernel", "%1; raise the floor by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1; lower the floor by %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1; no small change of the floor's level mends it: a list of the seams tells "
+                                "how high the logs lie"),
     QT_TRANSLATE_NOOP("kernel", "an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes "
                                 "ask for (Ontario Building Code; IRC R502.6, from memory), and local code decides"),
     QT_TRANSLATE_NOOP("kernel", "it would bend %1 under the live load over a span of %2; a %3th part "

@@ -3316,8 +3316,8 @@
         <translation>des dimensions sont indiquées pour une pièce que cette coque n’a pas ; les rangs comptent à partir de 1</translation>
     </message>
     <message>
-        <source>going up corner %1, two logs of wall %2 follow one another at round %3; the pitches of the two walls drift apart by half a round, make them equal</source>
-        <translation>en montant l’angle %1, deux pièces du mur %2 se suivent au rang %3 ; les pas des deux murs s’écartent d’un demi-rang, rendez-les égaux</translation>
+        <source>going up corner %1, two logs of wall %2 follow one another at round %3</source>
+        <translation>en montant l’angle %1, deux pièces du mur %2 se suivent au rang %3</translation>
     </message>
     <message>
         <source>the saddle leaves %1 of the log over the one that it crosses, under the least of %2; a pitch of %3 would fit</source>
@@ -3380,36 +3380,36 @@
         <translation>une ouverture demande une largeur et une hauteur au-dessus de zéro</translation>
     </message>
     <message>
-        <source>%1 is %2 wide; between the corners of wall %3 there is room for %4 at most</source>
-        <translation>%1 est large de %2 ; entre les angles du mur %3 il y a place pour %4 au plus</translation>
+        <source>it is %1 wide; between the corners of wall %2 there is room for %3 at most</source>
+        <translation>elle est large de %1 ; entre les angles du mur %2 il y a place pour %3 au plus</translation>
     </message>
     <message>
-        <source>%1 comes too near the tails of corner %2; it fits from %3 to %4 from the left</source>
-        <translation>%1 vient trop près des queues de l’angle %2 ; elle tient de %3 à %4 depuis la gauche</translation>
+        <source>it comes too near the tails of corner %1; it fits from %2 to %3 from the left</source>
+        <translation>elle vient trop près des queues de l’angle %1 ; elle tient de %2 à %3 depuis la gauche</translation>
     </message>
     <message>
-        <source>%1 comes too near the notches of wall %2 at %3; it fits up to %4 or from %5 from the left</source>
-        <translation>%1 vient trop près des entailles du mur %2 à %3 ; elle tient jusqu’à %4 ou à partir de %5 depuis la gauche</translation>
+        <source>it comes too near the notches of wall %1 at %2; it fits up to %3 or from %4 from the left</source>
+        <translation>elle vient trop près des entailles du mur %1 à %2 ; elle tient jusqu’à %3 ou à partir de %4 depuis la gauche</translation>
     </message>
     <message>
         <source>the sill lies under the foundation</source>
         <translation>l’allège est sous la fondation</translation>
     </message>
     <message>
-        <source>%1 ends %2 above the foundation, but wall %3 is only %4 high; a height under %5 leaves a log over it</source>
-        <translation>%1 finit à %2 de la fondation, mais le mur %3 n’est haut que de %4 ; une hauteur sous %5 laisse une pièce au-dessus</translation>
+        <source>it ends %1 above the foundation, but wall %2 is only %3 high; a height under %4 leaves a log over it</source>
+        <translation>elle finit à %1 de la fondation, mais le mur %2 n’est haut que de %3 ; une hauteur sous %4 laisse une pièce au-dessus</translation>
     </message>
     <message>
-        <source>%1 ends %2 above the foundation, but wall %3 is only %4 high; more rounds or a lower sill would hold it</source>
-        <translation>%1 finit à %2 de la fondation, mais le mur %3 n’est haut que de %4 ; plus de rangs ou une allège plus basse la tiendrait</translation>
+        <source>it ends %1 above the foundation, but wall %2 is only %3 high; more rounds or a lower sill would hold it</source>
+        <translation>elle finit à %1 de la fondation, mais le mur %2 n’est haut que de %3 ; plus de rangs ou une allège plus basse la tiendrait</translation>
     </message>
     <message>
-        <source>%1 and %2 overlap; side by side they need an island of at least %3</source>
-        <translation>%1 et %2 se recouvrent ; côte à côte il leur faut un îlot d’au moins %3</translation>
+        <source>it overlaps %1; side by side they need an island of at least %2</source>
+        <translation>elle recouvre %1 ; côte à côte il leur faut un îlot d’au moins %2</translation>
     </message>
     <message>
-        <source>%1 and %2 leave too little wood between them; side by side they need an island of at least %3</source>
-        <translation>%1 et %2 laissent trop peu de bois entre elles ; côte à côte il leur faut un îlot d’au moins %3</translation>
+        <source>it leaves too little wood between itself and %1; side by side they need an island of at least %2</source>
+        <translation>elle laisse trop peu de bois entre elle et %1 ; côte à côte il leur faut un îlot d’au moins %2</translation>
     </message>
     <message>
         <source>there is no wall %1 in this shell</source>
@@ -3436,8 +3436,8 @@
         <translation>la pièce au-dessus, %1, ne dépasse que de %2 son jambage %3 ; %4 sont demandés : déplacez l’ouverture de %5, ou changez une hauteur</translation>
     </message>
     <message>
-        <source>%1 runs into %2 of the foundation or leaves too little wood beside it; it fits wholly over the step with a sill of %3 or more, or %4 beside it</source>
-        <translation>%1 rencontre le %2 de la fondation ou laisse trop peu de bois à côté ; elle tient toute au-dessus du ressaut avec une allège de %3 ou plus, ou à %4 à côté</translation>
+        <source>it runs into %1 of the foundation or leaves too little wood beside it; it fits wholly over the step with a sill of %2 or more, or %3 beside it</source>
+        <translation>elle rencontre le %1 de la fondation ou laisse trop peu de bois à côté ; elle tient toute au-dessus du ressaut avec une allège de %2 ou plus, ou à %3 à côté</translation>
     </message>
     <message>
         <source>piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for one</source>
@@ -3488,16 +3488,16 @@
         <translation>son bout dans %1 n’y trouve aucune pièce</translation>
     </message>
     <message>
-        <source>%1 leaves %2 of wood to the tails of corner %3; less than %4 splits off easily</source>
-        <translation>%1 laisse %2 de bois jusqu’aux queues de l’angle %3 ; moins de %4 se fend facilement</translation>
+        <source>it leaves %1 of wood to the tails of corner %2; less than %3 splits off easily</source>
+        <translation>elle laisse %1 de bois jusqu’aux queues de l’angle %2 ; moins de %3 se fend facilement</translation>
     </message>
     <message>
-        <source>%1 leaves %2 of wood to the notches at %3; less than %4 splits off easily</source>
-        <translation>%1 laisse %2 de bois jusqu’aux entailles en %3 ; moins de %4 se fend facilement</translation>
+        <source>it leaves %1 of wood to the notches at %2; less than %3 splits off easily</source>
+        <translation>elle laisse %1 de bois jusqu’aux entailles en %2 ; moins de %3 se fend facilement</translation>
     </message>
     <message>
-        <source>%1 leaves %2 of wood to %3; less than %4 splits off easily</source>
-        <translation>%1 laisse %2 de bois jusqu’à %3 ; moins de %4 se fend facilement</translation>
+        <source>it leaves %1 of wood to %2; less than %3 splits off easily</source>
+        <translation>elle laisse %1 de bois jusqu’à %2 ; moins de %3 se fend facilement</translation>
     </message>
     <message>
         <source>a groove %1 wide leaves less than half of jambs %2 thick</source>
@@ -3636,28 +3636,28 @@
         <translation>son bout dans %1 vient trop près du bout d’une pièce du rang %2 ; déplacez l’ouverture ou la première solive</translation>
     </message>
     <message>
-        <source>its end in %1 lies under the wall&apos;s first log; raise the floor by %2 or more</source>
-        <translation>son bout dans %1 est sous la première pièce du mur ; levez le plancher de %2 ou plus</translation>
+        <source>its end in %1 lies under the wall&apos;s first log</source>
+        <translation>son bout dans %1 est sous la première pièce du mur</translation>
     </message>
     <message>
-        <source>its end in %1 lies over the wall&apos;s top; lower the floor by %2 or more</source>
-        <translation>son bout dans %1 est au-dessus du mur ; baissez le plancher de %2 ou plus</translation>
+        <source>its end in %1 lies over the wall&apos;s top</source>
+        <translation>son bout dans %1 est au-dessus du mur</translation>
     </message>
     <message>
-        <source>its end in %1 has no wood under it: its underside lies at the gap over round %2; lower the floor by %3</source>
-        <translation>son bout dans %1 n’a pas de bois dessous : son dessous est au jeu sur le rang %2 ; baissez le plancher de %3</translation>
+        <source>its end in %1 has no wood under it: its underside lies at the gap over round %2</source>
+        <translation>son bout dans %1 n’a pas de bois dessous : son dessous est au jeu sur le rang %2</translation>
     </message>
     <message>
         <source>%1 reaches into the room and stands in its way; move the joists by the floor&apos;s first or spacing</source>
         <translation>%1 entre dans la pièce et lui barre le passage ; déplacez les solives par le premier écart ou l’entraxe</translation>
     </message>
     <message>
-        <source>its pocket leaves only %1 of %2 under it; raise the floor by %3</source>
-        <translation>sa mortaise ne laisse que %1 de %2 dessous ; levez le plancher de %3</translation>
+        <source>its pocket leaves only %1 of %2 under it</source>
+        <translation>sa mortaise ne laisse que %1 de %2 dessous</translation>
     </message>
     <message>
-        <source>its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid; raise the floor by that</source>
-        <translation>sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse ; levez le plancher d’autant</translation>
+        <source>its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid</source>
+        <translation>sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse</translation>
     </message>
     <message>
         <source>an end of it bears on %1 of wood; 38 mm (1 1/2 in) is the least that codes ask for (Ontario Building Code; IRC R502.6, from memory), and local code decides</source>
@@ -4214,6 +4214,34 @@
     <message>
         <source>%1 leaves only %2 of the log under it, where at least %3 should stay</source>
         <translation>%1 ne laisse que %2 de la pièce au-dessous, où il devrait en rester au moins %3</translation>
+    </message>
+    <message>
+        <source>%1; the pitches of the two walls drift apart by half a round, make them equal</source>
+        <translation>%1 ; les pas des deux murs s’écartent d’un demi-rang, rendez-les égaux</translation>
+    </message>
+    <message>
+        <source>%1; the heights stated of single logs make the two walls drift apart by half a round; measure them again, or change logs of the two walls for others</source>
+        <translation>%1 ; les hauteurs données à certaines pièces écartent les deux murs d’un demi-rang ; mesurez-les à nouveau, ou échangez des pièces des deux murs</translation>
+    </message>
+    <message>
+        <source>%1; the log of wall %2, round %3, is stated %4 high: at %5 they alternate; measure it again, or lay another log there</source>
+        <translation>%1 ; la pièce du mur %2, rang %3, est dite haute de %4 : à %5 elles alternent ; mesurez-la à nouveau, ou posez-y une autre pièce</translation>
+    </message>
+    <message>
+        <source>%1; the half log of wall %2, round %3, is stated %4 high: at %5 they alternate; measure it again, or lay another log there</source>
+        <translation>%1 ; la demi-pièce du mur %2, rang %3, est dite haute de %4 : à %5 elles alternent ; mesurez-la à nouveau, ou posez-y une autre pièce</translation>
+    </message>
+    <message>
+        <source>%1; raise the floor by %2</source>
+        <translation>%1 ; levez le plancher de %2</translation>
+    </message>
+    <message>
+        <source>%1; lower the floor by %2</source>
+        <translation>%1 ; baissez le plancher de %2</translation>
+    </message>
+    <message>
+        <source>%1; no small change of the floor&apos;s level mends it: a list of the seams tells how high the logs lie</source>
+        <translation>%1 ; aucun petit changement du niveau du plancher n’y remédie : une liste des joints dit à quelle hauteur sont les pièces</translation>
     </message>
     <message>
         <source>%1; raise its top by %2</source>

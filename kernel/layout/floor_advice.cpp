@@ -1,0 +1,99 @@
+#include "kernel/layout/floor_advice.h"
+
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// Each trial lays the whole shell out. After what the ends ask for, steps up and down from where the floor lies.
+constexpr std::size_t most_asked = 8;
+constexpr double step = 15, furthest = 120;
+
+std::ptrdiff_t errors_in(const Findings &findings) {
+    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight == Weight::error; });
+}
+
+class FloorAdvisor {
+  public:
+    FloorAdvisor(const Shell &shell, Layout &layout, std::size_t floor, const LayOut &try_out)
+        : shell_(shell), layout_(layout), floor_(floor), try_out_(try_out), subject_(subject("floor", floor, "level")) {
+        for (const Finding &f : layout.findings)
+            if (f.subject == subject_ && f.weight == Weight::error) ++own_errors_;
+    }
+
+    void advise(const std::vector<FloorMove> &moves) {
+        std::vector<double> asked;
+        for (const FloorMove &m : moves)
+            if (m.floor == floor_) asked.push_back(m.by);
+        if (asked.empty()) return;
+        const auto whole = first_of(candidates(asked), false);
+        const auto part = !whole && own_errors_ > 0 ? first_of(candidates(asked), true) : std::nullopt;
+        for (const FloorMove &m : moves) {
+            if (m.floor != floor_) continue;
+            Finding &finding = layout_.findings[m.finding];
+            if (whole)
+                finding.message += words(*whole);
+            else if (!part)
+                finding.message += "; no small change of the floor's level mends it: a list of the seams tells how high the logs lie";
+            else if (finding.weight == Weight::error)
+                finding.message += words(*part);
+        }
+    }
+
+  private:
+    std::vector<Length> candidates(std::vector<double> asked) const {
+        const auto nearer = [](double a, double b) { return std::abs(a) < std::abs(b); };
+        std::ranges::stable_sort(asked, nearer);
+        asked.erase(std::unique(asked.begin(), asked.end(), [](double a, double b) { return std::abs(a - b) < 0.5; }),
+                    asked.end());
+        asked.resize(std::min(asked.size(), most_asked));
+        for (double by = step; by <= furthest; by += step) asked.insert(asked.end(), {by, -by});
+        std::vector<Length> all;
+        for (const double by : asked)
+            for (const Length length : as_said(shell_, by))
+                if (all.empty() || all.back() != length) all.push_back(length);
+        return all;
+    }
+
+    /// `errors_only`: warnings of its level may stay.
+    std::optional<Length> first_of(const std::vector<Length> &all, bool errors_only) const {
+        for (const Length by : all)
+            if (helps(by, errors_only)) return by;
+        return {};
+    }
+
+    bool helps(Length by, bool errors_only) const {
+        Shell next = shell_;
+        next.floors[floor_].level = next.floors[floor_].level + by;
+        const Findings after = try_out_(next).findings, &before = layout_.findings;
+        if (errors_in(after) > errors_in(before) - own_errors_) return false;
+        if (own_errors_ == 0 && warnings_in(after) >= warnings_in(before)) return false;
+        return std::ranges::none_of(after, [&](const Finding &f) {
+            return f.subject == subject_ && (!errors_only || f.weight == Weight::error);
+        });
+    }
+
+    std::string words(Length by) const {
+        return (by > Length() ? "; raise the floor by " : "; lower the floor by ") + in_words(shell_, by);
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    std::size_t floor_;
+    const LayOut &try_out_;
+    std::string subject_;
+    std::ptrdiff_t own_errors_ = 0;
+};
+
+} // namespace
+
+void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves, const LayOut &try_out) {
+    if (moves.empty()) return;
+    for (std::size_t f = 0; f < shell.floors.size(); ++f) FloorAdvisor(shell, layout, f, try_out).advise(moves);
+}
+
+} // namespace roundlay

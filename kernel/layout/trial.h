@@ -1,0 +1,24 @@
+// Advice is tried before it is given: the shell is laid out with it, in the figures that are printed.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// A shell laid out, whose findings say what a change brings with it.
+using LayOut = std::function<Layout(const Shell &)>;
+
+/// A length as it is printed, so that what is tried is what a person does; exactly where the printed one is too coarse.
+std::vector<Length> as_said(const Shell &shell, double mm);
+
+/// The size of such a length in words that mean just that.
+std::string in_words(const Shell &shell, Length by);
+
+/// Errors and warnings.
+std::ptrdiff_t warnings_in(const Findings &findings);
+
+} // namespace roundlay
