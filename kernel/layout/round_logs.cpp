@@ -119,13 +119,22 @@ class RoundLogs {
         return true;
     }
 
+    /// Where its diameter is stated: at the log itself, or for all.
+    std::string stated_at(const WallPlace &wall, const Course &c) const {
+        for (std::size_t i = 0; i < shell_.own_logs.size(); ++i) {
+            const OwnLog &own = shell_.own_logs[i];
+            if (own.wall == wall.name && own.round == c.round && own.sizes.diameter) return subject("log", i, "diameter");
+        }
+        return "logs.diameter";
+    }
+
     /// Logs may be thinner than their wall, which is as thick as its thickest; not so thin that they float.
     bool reaches_down(const WallPlace &wall, const Course &c) {
         if (2 * c.radius >= wall.pitch - tolerance::weld) return true;
         return refuse("stick-too-thin", round_place(wall.name, c.round),
                       "a log " + say(shell_, 2 * c.radius) + " thick does not reach the log below it at a pitch of " +
                           say(shell_, wall.pitch) + "; a diameter of at least that, or a lower pitch would fit",
-                      "logs.diameter");
+                      stated_at(wall, c));
     }
 
     /// Top and underside are hewn flat, wide enough to carry and to be bored.
@@ -142,7 +151,7 @@ class RoundLogs {
                               (flat > 0 ? "a flat of only " + say(shell_, flat) : std::string("no flat")) +
                               " on a log " + say(shell_, s->high - s->low) + " high; " + say(shell_, wanted) +
                               " are needed, which a stick of " + say(shell_, 2 * std::hypot(off, wanted / 2)) + " has",
-                          "logs.diameter");
+                          stated_at(wall, c));
         }
         return true;
     }

@@ -2,6 +2,7 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "kernel/review/floor_screen.h"
+#include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
@@ -9,6 +10,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <sstream>
 
 namespace roundlay {
@@ -73,6 +75,25 @@ std::string weight_words(const CutList &list) {
            (list.weights_known ? "\n" + wrapped(std::string(weight_caution)) : "");
 }
 
+/// The rule of each opening's settle space, said once where openings share it.
+std::string settling_words(const Listed &listed) {
+    std::vector<std::string> rules;
+    std::vector<std::string> names;
+    for (const OpeningFacts &facts : opening_facts(listed.shell, listed.layout)) {
+        const auto known = std::find(rules.begin(), rules.end(), facts.settle_basis);
+        if (known == rules.end()) {
+            rules.push_back(facts.settle_basis);
+            names.push_back(facts.name);
+        } else {
+            names[static_cast<std::size_t>(known - rules.begin())] += ", " + facts.name;
+        }
+    }
+    std::string text;
+    for (std::size_t i = 0; i < rules.size(); ++i)
+        text += "\n" + wrapped("Settle space of " + names[i] + ": " + rules[i] + ".");
+    return text + "\n" + wrapped(std::string(settling_caution));
+}
+
 /// Rows that hold a paragraph instead of an amount are not for a table on a terminal.
 Table without_paragraphs(Table table, const std::string &what) {
     if (what == "totals")
@@ -93,7 +114,7 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
             wrapped(
                 "Heights are over the foundation. A sill or a head of an opening anywhere between one log's "
                 "top and the under face of the log over it leaves no sliver of wood.");
-    if (what == "openings") text += "\n" + wrapped(std::string(settling_caution));
+    if (what == "openings") text += settling_words(listed);
     return text;
 }
 

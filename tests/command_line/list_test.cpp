@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <sstream>
 
 using namespace roundlay;
@@ -32,6 +33,15 @@ TEST_CASE("each list comes as CSV and as JSON with as many rows") {
         CHECK(std::count(csv.out.begin(), csv.out.end(), '\r') ==
               static_cast<std::ptrdiff_t>(rows.size()) + 1);
     }
+}
+
+TEST_CASE("the list of openings names the rule of its settle spaces, not only that there is one") {
+    const Ran ran = run({"list", "-", "openings"}, {.input = small_document()});
+    CHECK(ran.code == 0);
+    std::string flat = ran.out;
+    std::replace(flat.begin(), flat.end(), '\n', ' ');
+    CHECK_THAT(flat, ContainsSubstring("Settle space of window: 13 mm for each 300 mm of height") &&
+                         ContainsSubstring("may not be your local one"));
 }
 
 TEST_CASE("units are the document's or those asked for") {

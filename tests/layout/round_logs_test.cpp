@@ -178,6 +178,27 @@ TEST_CASE("Round logs that cannot be scoped are findings with what would fit") {
     CHECK(sound(lay_out(shell)));
 }
 
+TEST_CASE("A stick too thin for its log is told where its diameter is stated: at that log, else for all") {
+    const auto subject_of = [](const Shell &shell) {
+        const Layout layout = lay_out(shell);
+        REQUIRE(has_errors(layout.findings));
+        return layout.findings.front().subject;
+    };
+    for (const auto &[shell, thin] : {std::pair{test::plain_shell(), 211}, {test::round_shell(), 209}}) {
+        Shell for_all = shell, of_its_own = shell;
+        for_all.logs.diameter = Length::mm(thin);
+        CHECK(subject_of(for_all) == "logs.diameter");
+        OwnLog other, own;
+        other.wall = own.wall = "C";
+        other.round = 1;
+        other.sizes.diameter = Length::mm(260);
+        own.round = 2;
+        own.sizes.diameter = Length::mm(thin);
+        of_its_own.own_logs = {other, own};
+        CHECK(subject_of(of_its_own) == "log[1].diameter");
+    }
+}
+
 TEST_CASE("Round logs of different diameters lie over one another, each in a groove of the one below") {
     Shell shell = test::round_shell(); // 240 mm, pitch 210
     const auto own = [](const char *wall, int round, double diameter) {
