@@ -39,7 +39,7 @@ class Planner {
             if (!add_hole(o)) return false;
         const std::vector<double> places = joist_places();
         if (places.empty()) return refuse("no joist fits between the sides of the room", "spacing");
-        if (!add_beams()) return false;
+        if (!add_beams(places)) return false;
         add_joists(places);
         add_trimmers();
         share_load();
@@ -266,13 +266,24 @@ class Planner {
         return first_face(layout_, world({x, y}), toward);
     }
 
-    bool add_beams() {
+    bool add_beams(const std::vector<double> &joists) {
+        const auto carried = bays_with(joists);
         for (const Beam &b : floor_.beams)
-            if (!add_beam(b)) return false;
+            if (!add_beam(b, carried)) return false;
         return true;
     }
 
-    bool add_beam(const Beam &b) {
+    /// The bays in which a joist lies: in a strip too narrow for one, as between a partition and a wing's wall, there is
+    /// nothing for a beam to carry.
+    std::vector<std::pair<double, double>> bays_with(const std::vector<double> &joists) const {
+        std::vector<std::pair<double, double>> carried;
+        for (const auto &bay : bays_)
+            if (std::any_of(joists.begin(), joists.end(), [&](double x) { return x > bay.first && x < bay.second; }))
+                carried.push_back(bay);
+        return carried;
+    }
+
+    bool add_beam(const Beam &b, const std::vector<std::pair<double, double>> &bays) {
         const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
         if (y < half + least_beside || y > room_.depth - half - least_beside)
             return refuse("a beam " + say(y) + " from wall " + floor_.from + " lies in a wall; between " +
@@ -282,12 +293,22 @@ class Planner {
             if (y + half > h.near - widest() && y - half < h.away + widest())
                 return refuse("a beam " + say(y) + " from wall " + floor_.from + " crosses a floor opening or its trimmers",
                               "beam");
-        for (const auto &bay : bays_)
-            if (!add_beam_in(bay, b, y)) return false;
+        for (std::size_t i = 0; i < bays.size(); ++i) {
+            const bool shared_left = i > 0 && next_to(bays[i - 1], bays[i]);
+            const bool shared_right = i + 1 < bays.size() && next_to(bays[i], bays[i + 1]);
+            if (!add_beam_in(bays[i], b, y, shared_left, shared_right)) return false;
+        }
         return true;
     }
 
-    bool add_beam_in(const std::pair<double, double> &bay, const Beam &b, double y) {
+    /// Whether one wall alone stands between two bays, so that the beams of both lie in it.
+    bool next_to(const std::pair<double, double> &bay, const std::pair<double, double> &next) const {
+        return std::none_of(bays_.begin(), bays_.end(), [&](const auto &b) {
+            return b.first > bay.first && b.first < next.first;
+        });
+    }
+
+    bool add_beam_in(const std::pair<double, double> &bay, const Beam &b, double y, bool shared_left, bool shared_right) {
         const double middle = (bay.first + bay.second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
         if (!left || !right)
@@ -296,8 +317,8 @@ class Planner {
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
         t.to = {middle + right->distance, y};
-        t.datum = beam_end(*left, &bay != &bays_.front());
-        t.far = beam_end(*right, &bay != &bays_.back());
+        t.datum = beam_end(*left, shared_left);
+        t.far = beam_end(*right, shared_right);
         t.load_width = half_way(y);
         t.width_from = t.width_to = b.size.width.mm();
         t.height_from = t.height_to = b.size.height.mm();

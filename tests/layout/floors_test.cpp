@@ -174,6 +174,20 @@ TEST_CASE("A beam divides the spans and lies in the walls at its own ends") {
         if (t.use == TimberUse::joist) CHECK(t.spans == std::vector<double>{1500, 1900});
 }
 
+TEST_CASE("A beam skips a strip of the room in which no joist lies") {
+    Shell shell = floored();
+    Partition p;
+    p.name = "P", p.from = "A", p.to = "C", p.from_left = Length::mm(4500); // 200 mm are left between it and wall B
+    shell.partitions = {p};
+    shell.floors[0].beams = {{Length::mm(1600), {Length::mm(200), Length::mm(200)}}};
+    const Layout layout = laid(shell);
+    CHECK(clean(layout));
+    const auto beams = std::count_if(layout.timbers.begin(), layout.timbers.end(),
+                                     [](const Timber &t) { return t.use == TimberUse::beam; });
+    CHECK(beams == 1);
+    CHECK(piece(layout, "G-B01").blank.length == Approx(4200 + 2 * 80)); // no other beam shares the partition with it
+}
+
 TEST_CASE("Trimmers round an opening are carried by whole joists and carry the trimmed ones") {
     Shell shell = floored();
     shell.floors[0].openings = {{"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
