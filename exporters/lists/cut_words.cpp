@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace roundlay {
 
@@ -22,8 +23,27 @@ const char *side_of(End end) {
 std::vector<SeamCut> seams_at(const Piece &piece, End end) {
     std::vector<SeamCut> seams;
     for (const Cut &cut : piece.cuts)
-        if (const auto *seam = std::get_if<SeamCut>(&cut); seam && seam->end == end) seams.push_back(*seam);
+        if (const auto *seam = std::get_if<SeamCut>(&cut); seam && seam->end == end && !seam->runs_on)
+            seams.push_back(*seam);
     return seams;
+}
+
+/// Notches of walls that this log runs past, corner by corner from the left.
+std::vector<std::vector<SeamCut>> notches_passed(const Piece &piece) {
+    std::vector<std::vector<SeamCut>> notches;
+    for (const Cut &cut : piece.cuts) {
+        const auto *seam = std::get_if<SeamCut>(&cut);
+        if (!seam || !seam->runs_on) continue;
+        const auto same = std::find_if(notches.begin(), notches.end(),
+                                       [&](const auto &n) { return n.front().corner == seam->corner; });
+        if (same == notches.end())
+            notches.push_back({*seam});
+        else
+            same->push_back(*seam);
+    }
+    std::sort(notches.begin(), notches.end(),
+              [](const auto &a, const auto &b) { return a.front().x_from < b.front().x_from; });
+    return notches;
 }
 
 std::string sides_of(const std::vector<SeamCut> &seams) {
@@ -34,20 +54,30 @@ std::string sides_of(const std::vector<SeamCut> &seams) {
     return on(Side::top) ? "on top" : "on the underside";
 }
 
-std::string notch_words(const Piece &piece, End end, const std::vector<SeamCut> &seams,
-                        const LengthStyle &style) {
-    const double length = piece.blank.length;
-    double from = length, to = 0;
+std::pair<double, double> stretch_of(const Piece &piece, const std::vector<SeamCut> &seams) {
+    double from = piece.blank.length, to = 0;
     for (const SeamCut &seam : seams) {
         from = std::min(from, seam.x_from);
         to = std::max(to, seam.x_to);
     }
+    return {from, to};
+}
+
+std::string housed_words(const Piece &piece, const std::vector<SeamCut> &seams, const LengthStyle &style) {
+    const auto [from, to] = stretch_of(piece, seams);
+    return "housed notch " + sides_of(seams) + " from " + said(from, style) + " to " + said(to, style);
+}
+
+std::string notch_words(const Piece &piece, End end, const std::vector<SeamCut> &seams,
+                        const LengthStyle &style) {
+    const double length = piece.blank.length;
+    const auto [from, to] = stretch_of(piece, seams);
     const bool tail = end == End::datum ? from < at_the_end : to > length - at_the_end;
     if (tail) {
         const double shoulder = end == End::datum ? to : length - from;
         return "tail cut " + sides_of(seams) + ", shoulder " + said(shoulder, style) + " from the end";
     }
-    return "housed notch " + sides_of(seams) + " from " + said(from, style) + " to " + said(to, style);
+    return housed_words(piece, seams, style);
 }
 
 /// An end of a timber that lies in a wall or another timber.
@@ -111,13 +141,33 @@ std::string box_words(const Piece &piece, const BoxCut &cut, const LengthStyle &
     return "cut" + where;
 }
 
+/// How high a pocket is in this log, said from the side that it opens to.
+std::string pocket_height(const Piece &piece, const PocketCut &cut, const LengthStyle &style) {
+    const double bed = cut.bed.height_at(cut.x, cut.y_face);
+    const bool open_above = cut.z_top > piece.blank.height - at_the_end, open_below = bed < at_the_end;
+    if (open_above && open_below) return "through the log's height";
+    if (open_above) return said(piece.blank.height - bed, style) + " deep from the top";
+    if (open_below) return said(cut.z_top, style) + " up from the underside";
+    return said(bed, style) + " to " + said(cut.z_top, style) + " over the underside";
+}
+
 /// A timber has no outside: seen from its datum end, its outside face is the right one.
 std::string pocket_words(const Piece &piece, const PocketCut &cut, const LengthStyle &style) {
     const double depth = std::abs(cut.y_face - cut.y_back);
     const bool tailed = cut.half_at_back > cut.half_at_face + at_the_end;
     return std::string(tailed ? "tailed " : "") + "pocket " + said(2 * cut.half_at_back, style) + " wide, " +
-           said(depth, style) + " into the " + side_word(piece, cut.y_face > cut.y_back) + " face, middle " +
-           said(cut.x, style) + " from the left end";
+           said(depth, style) + " into the " + side_word(piece, cut.y_face > cut.y_back) + " face, " +
+           pocket_height(piece, cut, style) + ", middle " + said(cut.x, style) + " from the left end";
+}
+
+std::vector<std::string> all_pocket_words(const Piece &piece, const LengthStyle &style) {
+    std::vector<PocketCut> pockets;
+    for (const Cut &cut : piece.cuts)
+        if (const auto *pocket = std::get_if<PocketCut>(&cut)) pockets.push_back(*pocket);
+    std::stable_sort(pockets.begin(), pockets.end(), [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
+    std::vector<std::string> words;
+    for (const PocketCut &pocket : pockets) words.push_back(pocket_words(piece, pocket, style));
+    return words;
 }
 
 const char *name_of(LogFace face) {
@@ -221,15 +271,16 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
     for (const Cut &cut : piece.cuts)
         if (const auto *face = std::get_if<FaceCut>(&cut)) words.push_back(face_words(piece, *face, style));
     words.push_back(end_words(piece, End::datum, style));
+    for (const auto &notch : notches_passed(piece))
+        words.push_back(housed_words(piece, notch, style) + " at corner " + notch.front().corner);
     std::vector<Bore> bores;
     for (const Cut &cut : piece.cuts) {
         if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(piece, *box, style));
-        if (const auto *pocket = std::get_if<PocketCut>(&cut))
-            words.push_back(pocket_words(piece, *pocket, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
         if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, style));
         if (const auto *scope = std::get_if<ScopeCut>(&cut)) words.push_back(scope_words(*scope, style));
     }
+    for (std::string &entry : all_pocket_words(piece, style)) words.push_back(std::move(entry));
     for (std::string &entry : all_bore_words(bores, style))
         words.push_back(std::move(entry));
     words.push_back(end_words(piece, End::far, style));

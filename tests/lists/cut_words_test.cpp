@@ -121,3 +121,39 @@ TEST_CASE("ends and kinds have the trade's names") {
     piece.island = true;
     CHECK(kind_of(layout, piece) == "island");
 }
+
+TEST_CASE("a notch of a wall that the log runs past is no end, and moves no shoulder") {
+    Piece piece = plain(); // 4 m, left end at corner AB, right end at a jamb
+    piece.cuts = {seam(End::datum, Side::top, -1, 200), seam(End::far, Side::top, 2900, 3100),
+                  seam(End::far, Side::under, 2900, 3100), seam(End::datum, Side::top, 1000, 1200)};
+    for (std::size_t i = 1; i < 4; ++i) {
+        std::get<SeamCut>(piece.cuts[i]).runs_on = true;
+        std::get<SeamCut>(piece.cuts[i]).corner = i < 3 ? "AQ" : "AP";
+    }
+    CHECK(cut_words(piece, {}) == Words{"left end: tail cut on top, shoulder 200 mm from the end",
+                                        "housed notch on top from 1000 mm to 1200 mm at corner AP",
+                                        "housed notch on top and underside from 2900 mm to 3100 mm at corner AQ",
+                                        "right end: square at a jamb"});
+    piece.far = {EndKind::corner, "BC", 4000};
+    piece.cuts.emplace_back(seam(End::far, Side::top, 3800, 4001));
+    CHECK(cut_words(piece, {}).back() == "right end: tail cut on top, shoulder 200 mm from the end");
+}
+
+TEST_CASE("pockets are said from the left, each with its height from the side that it opens to") {
+    Piece piece = plain(); // 200 mm wide, 220 mm high
+    const auto pocket = [](double x, double bed, double top) {
+        PocketCut cut;
+        cut.x = x, cut.y_face = 200, cut.y_back = 125, cut.half_at_face = cut.half_at_back = 50;
+        cut.bed = plane_over(bed, 0, 0), cut.z_top = top;
+        return cut;
+    };
+    piece.cuts = {pocket(3000, 190, 400), pocket(600, -50, 150), pocket(1200, -50, 300), pocket(1800, 40, 180)};
+    CHECK(cut_words(piece, {}) ==
+          Words{"left end: square",
+                "pocket 100 mm wide, 75 mm into the inside face, 150 mm up from the underside, middle 600 mm from the left end",
+                "pocket 100 mm wide, 75 mm into the inside face, through the log's height, middle 1200 mm from the left end",
+                "pocket 100 mm wide, 75 mm into the inside face, 40 mm to 180 mm over the underside, middle 1800 mm from the "
+                "left end",
+                "pocket 100 mm wide, 75 mm into the inside face, 30 mm deep from the top, middle 3000 mm from the left end",
+                "right end: square at a jamb"});
+}

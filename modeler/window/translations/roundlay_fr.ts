@@ -2964,8 +2964,8 @@
         <translation>%1 : entaille %2 de %3 à %4</translation>
     </message>
     <message>
-        <source>housed notch %1 from %2 to %3</source>
-        <translation>entaille %1 de %2 à %3</translation>
+        <source>housed notch %1 from %2 to %3 at corner %4</source>
+        <translation>entaille %1 de %2 à %3 à l’angle %4</translation>
     </message>
     <message>
         <source>%1: tailed, %2 of it in the pocket</source>
@@ -3016,12 +3016,28 @@
         <translation>assise à %1 du dessous, de %2 à %3</translation>
     </message>
     <message>
-        <source>tailed pocket %1 wide, %2 into the %3 face, middle %4 from the left end</source>
-        <translation>mortaise à queue large de %1, %2 dans la face %3, milieu à %4 du bout gauche</translation>
+        <source>tailed pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end</source>
+        <translation>mortaise à queue large de %1, %2 dans la face %3, %4, milieu à %5 du bout gauche</translation>
     </message>
     <message>
-        <source>pocket %1 wide, %2 into the %3 face, middle %4 from the left end</source>
-        <translation>mortaise large de %1, %2 dans la face %3, milieu à %4 du bout gauche</translation>
+        <source>pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end</source>
+        <translation>mortaise large de %1, %2 dans la face %3, %4, milieu à %5 du bout gauche</translation>
+    </message>
+    <message>
+        <source>through the log&apos;s height</source>
+        <translation>sur toute la hauteur de la pièce</translation>
+    </message>
+    <message>
+        <source>%1 deep from the top</source>
+        <translation>profonde de %1 depuis le dessus</translation>
+    </message>
+    <message>
+        <source>%1 up from the underside</source>
+        <translation>haute de %1 depuis le dessous</translation>
+    </message>
+    <message>
+        <source>%1 to %2 over the underside</source>
+        <translation>de %1 à %2 au-dessus du dessous</translation>
     </message>
     <message>
         <source>outside</source>
