@@ -134,6 +134,24 @@ TEST_CASE("round plans name logs of walls that are not square too") {
     }
 }
 
+TEST_CASE("the plan of a floor leads the tag of a timber out that is too short for it") {
+    Shell shell = plain_shell();
+    Floor floor;
+    floor.name = "G", floor.from = "A", floor.to = "C";
+    floor.level = Length::mm(560), floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    // Between wall A and the trimmer 50 mm of a trimmed joist are clear.
+    floor.openings = {{"stair", Length::mm(900), Length::mm(150), Length::mm(900), Length::mm(2000)}};
+    shell.floors = {floor};
+    const LaidShell made = laid(shell);
+    REQUIRE_FALSE(made.layout.timbers.empty());
+    const auto sheets = shell_drawings(made.shell, made.layout, made.bodies, full_options());
+    CHECK(all_clashes(sheets) == "");
+    const auto floors = words_on(sheets, "Floors");
+    for (const Timber &t : made.layout.timbers)
+        CHECK(floors.contains(made.layout.pieces[static_cast<std::size_t>(t.piece)].tag));
+}
+
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {
     const LaidShell shell = demo("ell-house");
     const Book book = whole_book(shell, full_options(), 0);

@@ -9,6 +9,8 @@
 #include "kernel/layout/bearing.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 #include <optional>
 
 namespace roundlay::sheets {
@@ -129,7 +131,25 @@ class FloorDrawer {
                 const Vec2 on = k_ * (t.from + part * (t.to - t.from));
                 places.push_back(across ? on + Vec2{0, side} : on + Vec2{side, 0});
             }
-        return board_.put(text, places, 0.3);
+        return board_.put(text, places, 0.3) || lead_out(text, k_ * (t.from + 0.5 * (t.to - t.from)));
+    }
+
+    /// Where a timber is too short for its tag and others lie beside it: the tag stands off, at the end of a leader.
+    bool lead_out(Text text, Vec2 middle) {
+        constexpr double farthest = 80, step = 2;
+        constexpr int ways = 16;
+        text.turn = 0;
+        std::vector<Vec2> places;
+        for (double off = 2 * step; off <= farthest; off += step)
+            for (int way = 0; way < ways; ++way) {
+                const double turn = 2 * std::numbers::pi * way / ways;
+                places.push_back(middle + off * Vec2{std::cos(turn), std::sin(turn)});
+            }
+        if (!board_.put(text, places, 0.3)) return false;
+        const Rect box = box_of(std::get<Text>(board_.items().back())).grown(0.4);
+        const Vec2 end{std::clamp(middle.x, box.x0, box.x1), std::clamp(middle.y, box.y0, box.y1)};
+        board_.add(Path{{middle, end}, false, Line::dimension, ""});
+        return true;
     }
 
     void add_marks(std::vector<double> places, double edge, Toward side) {
