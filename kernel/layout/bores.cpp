@@ -4,6 +4,9 @@
 #include "kernel/layout/bore_room.h"
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
+#include <vector>
 
 namespace roundlay {
 
@@ -79,6 +82,63 @@ class StatedBores {
                       shell_.bores[i].from_outside ? "from_outside" : "diameter");
     }
 
+    /// Whether so much whole wood lies to either side of x in that log.
+    static bool is_whole(const PieceSpan &s, double x, double room) {
+        if (x - room < s.shoulders.from || x + room > s.shoulders.to) return false;
+        for (const auto *taken : {&s.taken_above, &s.taken_below})
+            for (const Span &t : *taken)
+                if (x + room > t.from && x - room < t.to) return false;
+        return true;
+    }
+
+    /// Whether it could start at x: whole wood in each of its rounds.
+    bool fits_at(const StatedBore &b, const WallPlace &wall, double x, double room) const {
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        for (int round = b.from_round; round <= last; ++round, x += b.drift.mm()) {
+            const CourseSpans &course = courses[static_cast<std::size_t>(round - 1)];
+            if (std::none_of(course.begin(), course.end(), [&](const PieceSpan &s) {
+                    const double beside = s.course->width(x) / 2 - std::abs(y - wall.thickness / 2);
+                    return is_whole(s, x, room) && beside >= b.diameter.mm() / 2 + least_beside_bore;
+                }))
+                return false;
+        }
+        return true;
+    }
+
+    /// Beside every end and cut of its logs, as far as that from it.
+    std::vector<double> places_beside_cuts(const StatedBore &b, double room) const {
+        std::vector<double> places;
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        double shift = 0;
+        for (int round = b.from_round; round <= last; ++round, shift += b.drift.mm())
+            for (const PieceSpan &s : courses[static_cast<std::size_t>(round - 1)]) {
+                places.insert(places.end(), {s.shoulders.from + room - shift, s.shoulders.to - room - shift});
+                for (const auto *taken : {&s.taken_above, &s.taken_below})
+                    for (const Span &t : *taken) places.insert(places.end(), {t.to + room - shift, t.from - room - shift});
+            }
+        return places;
+    }
+
+    /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are kept, else as it
+    /// just fits. Nothing where it does not.
+    std::string place_that_fits(std::size_t i, const WallPlace &wall) const {
+        constexpr double past_rounding = 2; // mm: more than a printed length is rounded by
+        const StatedBore &b = shell_.bores[i];
+        const double least = b.diameter.mm() / 2 + past_rounding;
+        for (const double room : {std::max(least, shell_.pegs.end_distance.mm()), least}) {
+            std::optional<double> best;
+            for (const double x : places_beside_cuts(b, room))
+                if (x > 0 && fits_at(b, wall, x, room - past_rounding / 2) &&
+                    (!best || std::abs(x - b.from_left.mm()) < std::abs(*best - b.from_left.mm())))
+                    best = x;
+            if (best) return "; " + say(shell_, *best) + " from the left would do";
+        }
+        return "";
+    }
+
     bool bore_log(std::size_t i, const WallPlace &wall, int round, const CourseSpans &course, Vec3 at) {
         const double half = shell_.bores[i].diameter.mm() / 2 + tolerance::clear;
         for (const PieceSpan &s : course) {
@@ -87,7 +147,8 @@ class StatedBores {
                 for (const Span &t : *taken)
                     if (at.x + half > t.from && at.x - half < t.to)
                         return refuse(i, round, "it runs into a cut from " + say(shell_, t.from) + " to " +
-                                                              say(shell_, t.to) + " from the left", "from_left");
+                                                              say(shell_, t.to) + " from the left" +
+                                                              place_that_fits(i, wall), "from_left");
             const double width = s.course->width(at.x);
             if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
             add(i, wall, s, at);
@@ -95,7 +156,7 @@ class StatedBores {
         }
         return refuse(i, round,
                       "there is no whole log " + say(shell_, at.x) + " from the left: an opening or a notch is there; state the "
-                      "rounds that it goes through, or another place", "from_left");
+                      "rounds that it goes through, or another place" + place_that_fits(i, wall), "from_left");
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {

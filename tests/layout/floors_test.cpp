@@ -328,7 +328,10 @@ TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clea
         x += 4;
     }
     shell.bores[0].from_left = Length::mm(100);
-    CHECK_THAT(words(lay_out(shell).findings), ContainsSubstring("no whole log"));
+    CHECK_THAT(words(lay_out(shell).findings),
+               ContainsSubstring("no whole log") && ContainsSubstring("another place; 300 mm from the left would do"));
+    shell.bores[0].from_left = Length::mm(300); // the corner's shoulder and the distance that pegs keep from ends
+    CHECK_FALSE(has_errors(lay_out(shell).findings));
     shell.bores[0].from_left = Length::mm(1500);
     shell.bores[0].to_round = 9;
     CHECK_THAT(words(lay_out(shell).findings), ContainsSubstring("only 4 rounds"));

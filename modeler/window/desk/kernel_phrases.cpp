@@ -524,8 +524,11 @@ constexpr const char *phrases[] = {
                                 "side is between %3 and that"),
     QT_TRANSLATE_NOOP("kernel", "the wall has only %1 rounds"),
     QT_TRANSLATE_NOOP("kernel", "it runs into a cut from %1 to %2 from the left"),
+    QT_TRANSLATE_NOOP("kernel", "it runs into a cut from %1 to %2 from the left; %3 from the left would do"),
     QT_TRANSLATE_NOOP("kernel", "there is no whole log %1 from the left: an opening or a notch is there; "
                                 "state the rounds that it goes through, or another place"),
+    QT_TRANSLATE_NOOP("kernel", "there is no whole log %1 from the left: an opening or a notch is there; "
+                                "state the rounds that it goes through, or another place; %2 from the left would do"),
     // findings of floors
     QT_TRANSLATE_NOOP("kernel",
                       "walls %1 and %2 do not face each other: joists lie square between two parallel walls"),

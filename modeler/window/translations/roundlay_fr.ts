@@ -3560,8 +3560,16 @@
         <translation>il rencontre une taille de %1 à %2 depuis la gauche</translation>
     </message>
     <message>
+        <source>it runs into a cut from %1 to %2 from the left; %3 from the left would do</source>
+        <translation>il rencontre une taille de %1 à %2 depuis la gauche ; %3 depuis la gauche conviendrait</translation>
+    </message>
+    <message>
         <source>there is no whole log %1 from the left: an opening or a notch is there; state the rounds that it goes through, or another place</source>
         <translation>il n’y a pas de pièce entière à %1 de la gauche : une ouverture ou une entaille s’y trouve ; indiquez les rangs qu’il traverse, ou un autre endroit</translation>
+    </message>
+    <message>
+        <source>there is no whole log %1 from the left: an opening or a notch is there; state the rounds that it goes through, or another place; %2 from the left would do</source>
+        <translation>il n’y a pas de pièce entière à %1 de la gauche : une ouverture ou une entaille s’y trouve ; indiquez les rangs qu’il traverse, ou un autre endroit ; %2 depuis la gauche conviendrait</translation>
     </message>
     <message>
         <source>walls %1 and %2 do not face each other: joists lie square between two parallel walls</source>
