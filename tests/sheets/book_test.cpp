@@ -4,6 +4,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/svg/svg.h"
 #include "kernel/document/document.h"
 #include "tests/sheets/support/checks.h"
@@ -117,6 +118,24 @@ TEST_CASE("the foundation plan names a partition where it stands") {
     CHECK(names["Wall P"].y < names["Wall C"].y);
     CHECK(names["Wall P"].x > names["Wall D"].x);
     CHECK(names["Wall P"].x < names["Wall B"].x);
+}
+
+TEST_CASE("a foundation plan is made where bores stand too close for their marks") {
+    Shell plain = plain_shell();
+    plain.pegs.wanted = false;
+    for (int row = 1; row <= 3; ++row)
+        for (int i = 0; i < 24; ++i) {
+            StatedBore rod;
+            rod.use = BoreUse::rod, rod.wall = "A", rod.diameter = Length::mm(20);
+            rod.from_left = Length::mm(1000 + 60 * i), rod.from_outside = Length::mm(50 * row);
+            plain.bores.push_back(rod);
+        }
+    const LaidShell shell = laid(plain);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    const auto words = words_on(foundation_plan(shell.shell, shell.layout, full_options()), "");
+    CHECK(words.contains("Foundation plan"));
+    CHECK(words.contains("50  rod 1 to 24"));
+    CHECK(words.contains("1000  rod 1, rod 25, rod 49"));
 }
 
 TEST_CASE("round plans name logs of walls that are not square too") {

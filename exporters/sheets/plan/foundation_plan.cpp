@@ -8,7 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
+#include <cstdlib>
 
 namespace roundlay::sheets {
 namespace {
@@ -46,6 +46,29 @@ std::vector<Vec2> partition_corners(const WallPlace &wall) {
     return ring;
 }
 
+/// "rod 1", and the 1 of it.
+int number_in(const std::string &mark) {
+    return std::atoi(mark.c_str() + mark.rfind(' ') + 1);
+}
+
+/// "rod 1 to 24, bolt 3": a whole wall's bores stand in one row, and named one by one would be too long for any paper.
+std::string in_few_words(const std::vector<std::string> &marks) {
+    constexpr std::size_t run_worth_folding = 3;
+    const auto follows = [&](std::size_t i) {
+        return marks[i].substr(0, marks[i].rfind(' ')) == marks[i - 1].substr(0, marks[i - 1].rfind(' ')) &&
+               number_in(marks[i]) == number_in(marks[i - 1]) + 1;
+    };
+    std::string words;
+    for (std::size_t from = 0, to = 0; from < marks.size(); from = to) {
+        for (to = from + 1; to < marks.size() && follows(to); ++to) {}
+        const bool fold = to - from >= run_worth_folding;
+        for (std::size_t i = from; i < (fold ? from + 1 : to); ++i)
+            words += (words.empty() ? "" : ", ") + marks[i];
+        if (fold) words += " to " + std::to_string(number_in(marks[to - 1]));
+    }
+    return words;
+}
+
 class FoundationDrawer {
   public:
     FoundationDrawer(const Shell &shell, const Layout &layout, const Words &words, double scale)
@@ -58,8 +81,7 @@ class FoundationDrawer {
             origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
     }
 
-    /// Nothing where a bore's mark found no room.
-    std::optional<Block> draw() {
+    Block draw() {
         for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
             add_ring(partition_corners(layout_.walls[i]), Line::visible);
         add_ring(outer_, Line::visible);
@@ -69,13 +91,13 @@ class FoundationDrawer {
         for (const bool eastward : {true, false})
             add_bore_dimensions(eastward);
         add_names();
+        // A mark that finds no room beside its bore stands in the rows of bores all the same.
         for (const PlacedBore &bore : bores_)
-            complete_ = put_bore_mark(board_, bore.mark, centre_of(bore), diameter_of(bore)) && complete_;
+            put_bore_mark(board_, bore.mark, centre_of(bore), diameter_of(bore));
         add_diagonals();
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
-        if (!complete_) return std::nullopt;
         return Block{bounds(board_.items()), board_.finished()};
     }
 
@@ -129,6 +151,7 @@ class FoundationDrawer {
         if (bores_.empty()) return;
         const double start = eastward ? origin_.x : origin_.y;
         std::vector<Mark> marks{{0, words_.length(0), true}};
+        std::vector<std::vector<std::string>> names{{}};
         std::vector<const PlacedBore *> order;
         for (const PlacedBore &bore : bores_)
             order.push_back(&bore);
@@ -138,10 +161,14 @@ class FoundationDrawer {
         for (const PlacedBore *bore : order) {
             const double v = at(*bore) * scale_;
             if (marks.size() > 1 && std::abs(marks.back().at - v) < same_place * scale_)
-                marks.back().number += ", " + bore->mark;
-            else
-                marks.push_back({v, words_.length(at(*bore)) + "  " + bore->mark, false});
+                names.back().push_back(bore->mark);
+            else {
+                marks.push_back({v, words_.length(at(*bore)) + "  ", false});
+                names.push_back({bore->mark});
+            }
         }
+        for (std::size_t i = 1; i < marks.size(); ++i)
+            marks[i].number += in_few_words(names[i]);
         const Rect drawn = bounds(board_.items());
         RunningLine line;
         line.side = eastward ? Toward::down : Toward::left;
@@ -209,7 +236,6 @@ class FoundationDrawer {
     std::vector<PlacedBore> bores_; ///< that come out of the foundation
     Vec2 origin_;
     Board board_;
-    bool complete_ = true;
 };
 
 std::string note_for(const Shell &shell, const Layout &layout) {
@@ -229,8 +255,7 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
     const Words words(shell.units, options.denominator);
     for (const Scale &scale : shell_scales(shell.units)) {
         std::vector<Page> pages{empty_page(size)};
-        const auto block = FoundationDrawer(shell, layout, words, scale.ratio).draw();
-        if (!block || !pages.back().put(*block)) continue;
+        if (!pages.back().put(FoundationDrawer(shell, layout, words, scale.ratio).draw())) continue;
         put_on(pages, size, note_block(note_for(shell, layout), 62));
         for (const Table &table : foundation_tables(shell, layout, words))
             put_on(pages, size, LaidTable(table).drawn());
