@@ -54,6 +54,11 @@ Table chosen(const Listed &listed, const std::string &what) {
     return {};
 }
 
+/// Where the logs lie is known before anything is cut into them, so a wrong opening does not hide where it would fit.
+bool has_seams(const Shell &shell) {
+    return !seam_table(shell).rows.empty();
+}
+
 /// Breaks a paragraph between words.
 std::string wrapped(const std::string &paragraph) {
     constexpr std::size_t columns = 78;
@@ -123,7 +128,7 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
     (void)chosen({{}, {}, {}}, options.what); // a wrong name is told before a long document is read
-    auto loaded = load(console, options.file, units);
+    auto loaded = load(console, options.file, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     std::vector<double> volumes;

@@ -99,3 +99,17 @@ TEST_CASE("sills and heads at the listed seams leave no sliver, and others do") 
     }
     CHECK_THAT(run({"list", "-", "seams"}, {.input = plain}).out, ContainsSubstring("leaves no sliver"));
 }
+
+TEST_CASE("seams are listed where an opening is wrong, which is said too") {
+    const std::string plain = run({"new", "-"}).out;
+    const std::string wrong = plain + "[[opening]]\nkind = \"window\"\nwall = \"B\"\nfrom_left = \"2 m\"\nwidth = "
+                                      "\"900 mm\"\nsill = \"1 m\"\nheight = \"9 m\"\n";
+    const Ran ran = run({"list", "-", "seams", "--csv"}, {.input = wrong});
+    CHECK(ran.code == 0);
+    CHECK(ran.out == run({"list", "-", "seams", "--csv"}, {.input = plain}).out);
+    CHECK_THAT(ran.err, ContainsSubstring("error: wall B, window 1: it ends"));
+    CHECK(run({"list", "-", "cut"}, {.input = wrong}).code == 1);
+    const Ran none = run({"list", "-", "seams"}, {.input = plain + "[[wall]]\nname = \"E\"\n"});
+    CHECK(none.code != 0);
+    CHECK(none.out.empty());
+}
