@@ -23,9 +23,10 @@ std::string drawn_on_terminal(const char *term) {
         progress.at("sheets", 2, 2);
     }
     ::close(program);
-    std::string text(4096, '\0');
-    const ssize_t n = ::read(terminal, text.data(), text.size());
-    text.resize(n > 0 ? static_cast<std::size_t>(n) : 0);
+    std::string text; // comes in parts, as the system passes it on
+    char part[4096];
+    for (ssize_t n; (n = ::read(terminal, part, sizeof part)) > 0;)
+        text.append(part, static_cast<std::size_t>(n));
     ::close(terminal);
     return text;
 }
