@@ -24,7 +24,7 @@ const std::string plain = "roundlay = 1\n[shell]\nthickness = \"200 mm\"\n"
 
 TEST_CASE("What mutated documents state is laid out, cut, reviewed, listed and drawn, or refused with words") {
     int stated = 0, laid_out = 0;
-    for (unsigned seed = 0; seed < 1500; ++seed) {
+    for (unsigned seed = 0; seed < 400; ++seed) {
         const std::string text = mutated_document(plain, seed);
         const ReadResult read = read_document(text, "mutated");
         if (!read.shell) continue;
@@ -33,7 +33,7 @@ TEST_CASE("What mutated documents state is laid out, cut, reviewed, listed and d
         INFO("seed " << seed << "\n" << text);
         CHECK(broken_shell(*read.shell, shallow).value_or("") == "");
     }
-    INFO(stated << " of 1500 were shells, " << laid_out << " of them could be laid out");
-    CHECK(stated > 300); // else it is the reader alone that is tried
-    CHECK(laid_out > 120);
+    INFO(stated << " of 400 were shells, " << laid_out << " of them could be laid out");
+    CHECK(stated > 60); // else it is the reader alone that is tried
+    CHECK(laid_out > 25);
 }
