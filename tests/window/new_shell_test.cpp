@@ -1,9 +1,11 @@
 // The form for a new shell: what is typed stays, what is made can be built, and it says what it asks for.
 #include "kernel/document/edit.h"
 #include "kernel/layout/layout.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/plan_sketch.h"
 #include "tests/window/support.h"
 
@@ -15,6 +17,7 @@
 #include <QPushButton>
 #include <QTest>
 #include <QTimer>
+#include <QTranslator>
 
 using namespace roundlay;
 using namespace roundlay::window;
@@ -51,6 +54,11 @@ class NewShellTest : public QObject {
     void it_says_what_it_asks_for();
     void a_drawn_plan_is_not_thrown_away_unasked();
     void drawing_is_offered_at_the_start();
+    void a_hand_a_few_pixels_off_does_not_draw_a_crooked_house();
+    void it_says_what_a_bare_number_means();
+    void standard_buttons_speak_french();
+    void a_narrow_message_can_be_read();
+    void the_start_page_makes_no_window_high();
 };
 
 void NewShellTest::typed_sizes_survive_other_units_logs_and_shapes() {
@@ -173,6 +181,63 @@ void NewShellTest::drawing_is_offered_at_the_start() {
     for (auto *link : page.findChildren<QCommandLinkButton *>())
         if (link->text().startsWith("Draw")) link->click();
     QVERIFY(drawn);
+}
+
+/// A hand misses a corner's line by a few pixels, whatever the scale of the sheet.
+void NewShellTest::a_hand_a_few_pixels_off_does_not_draw_a_crooked_house() {
+    for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial})
+        for (const double pixels : {-6.0, -2.0, 2.0, 6.0}) {
+            NewShellDialog dialog(system);
+            dialog.show();
+            dialog.choose(Shape::drawn);
+            PlanSketch &sketch = dialog.sketch();
+            const double off = pixels / sketch.scale();
+            QVERIFY(std::abs(off) > 60 || std::abs(pixels) < 6); // more than a round length at this scale
+            const double wide = Length::feet(28).mm(), deep = Length::feet(20).mm();
+            for (const Vec2 corner : {Vec2{0, 0}, Vec2{wide, 0}, Vec2{wide, deep}, Vec2{off, deep}, Vec2{0, 0}})
+                sketch.add_corner(corner, {});
+            QCOMPARE(sketch.corners().size(), std::size_t(4));
+            QCOMPARE(sketch.corners().back().east.mm(), 0.0);
+        }
+}
+
+void NewShellTest::it_says_what_a_bare_number_means() {
+    NewShellDialog feet(UnitSystem::imperial), metric(UnitSystem::metric);
+    QVERIFY(feet.sketch().accessibleDescription().contains("inches"));
+    QVERIFY(metric.sketch().accessibleDescription().contains("millimetres"));
+}
+
+/// The words are Qt's own, in the package qt6-translations-l10n.
+void NewShellTest::standard_buttons_speak_french() {
+    const auto library = library_translator(QLocale(QLocale::French));
+    QVERIFY2(library != nullptr, "qt6-translations-l10n is not installed");
+    QApplication::installTranslator(library.get());
+    NewShellDialog dialog(UnitSystem::metric);
+    QStringList buttons;
+    for (const QPushButton *button : dialog.findChildren<QPushButton *>())
+        buttons << button->text().remove(u'&');
+    QApplication::removeTranslator(library.get());
+    QVERIFY2(buttons.contains(QStringLiteral("Annuler")), qPrintable(buttons.join(u' ')));
+}
+
+/// As wide as the middle of a screen of 683 points.
+void NewShellTest::a_narrow_message_can_be_read() {
+    constexpr int narrow = 280, wide = 800;
+    MessageBar bar;
+    bar.resize(narrow, 100);
+    bar.say("roundlay ended badly while a shell had unsaved changes.", {{"Recover", {}}, {"Throw away", {}}, {"Later", {}}});
+    auto *words = bar.findChild<QLabel *>();
+    QTRY_VERIFY2(words->width() > narrow * 3 / 4, qPrintable(QString::number(words->width())));
+    bar.resize(wide, 100);
+    QTRY_VERIFY(words->geometry().right() < bar.findChild<QPushButton *>()->geometry().left()); // beside them
+}
+
+/// A screen of 1366 x 768 at twice the size has 384 points, some of them for the desktop, menu and status line.
+void NewShellTest::the_start_page_makes_no_window_high() {
+    constexpr int room = 384 - 100;
+    StartPage page;
+    page.show_recent({"/a/one.roundlay", "/a/two.roundlay"});
+    QVERIFY2(page.minimumSizeHint().height() <= room, qPrintable(QString::number(page.minimumSizeHint().height())));
 }
 
 int main(int argc, char **argv) {

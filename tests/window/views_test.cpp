@@ -4,6 +4,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/joint_page.h"
@@ -19,6 +20,7 @@
 #include <QComboBox>
 #include <QDockWidget>
 #include <QLabel>
+#include <QLineEdit>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QTest>
@@ -72,6 +74,11 @@ class ViewsTest : public QObject {
     void what_cannot_be_built_is_drawn_as_stated();
     void a_plan_that_does_not_close_is_drawn_wall_by_wall();
     void a_text_that_cannot_be_read_leaves_what_stood_under_a_banner();
+    void figures_of_an_opening_that_cannot_be_built_say_so();
+    void a_click_on_an_opening_in_the_plan_chooses_it();
+    void a_round_log_is_offered_what_it_can_have();
+    void a_click_in_a_seam_chooses_the_log_beside_it();
+    void the_sheet_says_that_it_is_being_drawn();
     void a_document_that_is_broken_from_the_start_says_why();
     void a_partition_is_drawn_by_two_clicks();
     void a_partition_that_does_not_fit_says_why();
@@ -165,11 +172,116 @@ void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
         QVERIFY2(banner(*view).contains("as it last stood"), qPrintable(banner(*view)));
         QVERIFY2(banner(*view).contains("Line "), qPrintable(banner(*view)));
     }
+    for (const QWidget *panel : {static_cast<QWidget *>(&window.cut_list()), window.findChild<QDockWidget *>("log")->widget(),
+                                 window.findChild<QDockWidget *>("floors")->widget()}) {
+        const auto *told = panel->findChild<StandBanner *>();
+        QVERIFY(told != nullptr && told->isVisibleTo(panel));
+        QVERIFY2(told->words().contains("as it last stood"), qPrintable(told->words()));
+    }
     QVERIFY(greys(window.plan()) != before); // dimmed
     keep_picture(window, "views-unreadable");
     QTest::mouseClick(window.plan().findChild<StandBanner *>(), Qt::LeftButton);
     QVERIFY(window.findChild<QDockWidget *>("findings")->isVisible());
     window.desk().history().undo();
+    window.desk().history().setClean();
+}
+
+/// Its fields mend it: the banner stands beneath them, over the figures of the shell that stood.
+void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
+    MainWindow window(kept());
+    window.show();
+    Shell shell = room();
+    shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+    window.begin(shell, "Text");
+    QVERIFY(settled(window));
+    window.selection().choose_opening(shell, 0);
+    auto *panel = window.findChild<QDockWidget *>("log")->widget();
+    auto *told = panel->findChild<StandBanner *>();
+    auto *width = panel->findChild<QLineEdit *>("width");
+    QVERIFY(!told->isVisible());
+    shell.openings[0].width = Length::metres(20);
+    window.desk().edit("Too wide", [&](const Shell &) { return std::optional(shell); });
+    QVERIFY(settled(window));
+    QTRY_VERIFY(told->isVisible() && told->height() >= told->heightForWidth(told->width())); // every line of it
+    QVERIFY2(told->words().contains("door is 20000 mm wide"), qPrintable(told->words()));
+    QVERIFY(width->isEnabled() && told->y() > width->mapTo(told->parentWidget(), QPoint(0, width->height())).y() - 1);
+    QVERIFY(window.cut_list().findChild<StandBanner *>()->words().contains("as it last stood"));
+    QVERIFY(window.findChild<QDockWidget *>("floors")->widget()->findChild<StandBanner *>()->words().isEmpty());
+    keep_picture(window, "views-figures-that-are-old");
+    window.desk().history().undo();
+    QVERIFY(settled(window));
+    QTRY_VERIFY(!told->isVisible());
+    window.desk().history().setClean();
+}
+
+void ViewsTest::a_click_on_an_opening_in_the_plan_chooses_it() {
+    MainWindow window(kept());
+    window.show();
+    Shell shell = room();
+    shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+    window.begin(shell, "Text");
+    QVERIFY(settled(window));
+    click(window.plan(), {2500, 60});
+    QVERIFY(window.selection().is_opening(0));
+    click(window.plan(), {4500, 60});
+    QVERIFY(window.selection().is_wall("A"));
+    window.desk().history().setClean();
+}
+
+/// Heights and widths of logs that are scoped over one another are refused; another diameter is not.
+void ViewsTest::a_round_log_is_offered_what_it_can_have() {
+    MainWindow window(kept());
+    window.show();
+    QVERIFY(window.open(demo_file("round-cabin")));
+    QVERIFY(settled(window));
+    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    auto *panel = window.findChild<QDockWidget *>("log")->widget();
+    for (const char *name : {"butt_height", "tip_height", "butt_width", "tip_width"})
+        QVERIFY(!panel->findChild<QLineEdit *>(name)->isVisible());
+    auto *diameter = panel->findChild<QLineEdit *>("diameter");
+    QVERIFY(diameter->isVisible());
+    diameter->setFocus();
+    QTest::keyClicks(diameter, "250 mm");
+    QTest::keyClick(diameter, Qt::Key_Return);
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().state()->stands());
+    QCOMPARE(window.desk().state()->read.shell->own_logs.back().sizes.diameter, std::optional(Length::mm(250)));
+    window.desk().history().setClean();
+}
+
+void ViewsTest::a_click_in_a_seam_chooses_the_log_beside_it() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(room(), "Text");
+    QVERIFY(settled(window));
+    window.selection().choose_wall("A");
+    constexpr double from = 200, to = 520, step = 10; // mm: seams are 25 mm high, one in each round of 250 mm
+    for (double up = from; up < to; up += step) {
+        window.selection().clear();
+        click(window.elevation(), {3100, up});
+        QVERIFY2(window.selection().chosen().kind == Chosen::Kind::piece, qPrintable(QString::number(up)));
+    }
+    window.desk().history().setClean();
+}
+
+void ViewsTest::the_sheet_says_that_it_is_being_drawn() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(room(), "Text");
+    QVERIFY(settled(window));
+    window.findChild<QDockWidget *>("sheet")->raise();
+    QTRY_VERIFY(window.sheet().isVisible());
+    QVERIFY(window.sheet().words().startsWith("Choose a log"));
+    const Layout &layout = window.desk().standing()->job.layout;
+    window.selection().choose_piece(layout, 0);
+    QCOMPARE(window.sheet().words(), QString("Drawing the cut sheet of %1").arg(text(layout.pieces[0].tag)));
+    window.selection().clear();
+    QVERIFY(window.sheet().words().startsWith("Choose a log"));
+    QTest::qWait(500);
+    QCOMPARE(window.sheet().pages(), 0); // it came when nobody wanted it any more
+    window.selection().choose_piece(layout, 0);
+    QTRY_VERIFY(window.sheet().pages() > 0);
+    QVERIFY(window.sheet().words().isEmpty());
     window.desk().history().setClean();
 }
 

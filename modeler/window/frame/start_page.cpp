@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPainter>
+#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -133,9 +134,14 @@ StartPage::StartPage(QWidget *parent)
     auto *row = new QHBoxLayout(this);
     auto *holder = new QWidget;
     holder->setLayout(column);
-    holder->setMaximumWidth(column_width);
+    auto *scroll = new QScrollArea; // also behind a document: as high as its links no window need be
+    scroll->setWidget(holder);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setMaximumWidth(column_width);
     row->addStretch(1);
-    row->addWidget(holder, 4);
+    row->addWidget(scroll, 4);
     row->addStretch(1);
     connect(recent_, &QListWidget::itemActivated, this,
             [this](QListWidgetItem *item) { emit asked_for(item->data(Qt::UserRole).toString()); });

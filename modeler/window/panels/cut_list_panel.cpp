@@ -6,6 +6,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/table_model.h"
+#include "modeler/window/views/stand_banner.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -88,6 +89,7 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     table_->setAccessibleName(tr("Cut list"));
     totals_->setWordWrap(true);
     auto *column = new QVBoxLayout(this);
+    new StandBanner(desk_, column, StandBanner::Shows::as_stood);
     column->addLayout(row);
     column->addWidget(table_, 1);
     column->addWidget(totals_);

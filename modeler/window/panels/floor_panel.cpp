@@ -5,6 +5,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -32,6 +33,7 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     setFrameShape(QFrame::NoFrame);
     auto *content = new QWidget;
     auto *column = new QVBoxLayout(content);
+    new StandBanner(desk_, column, StandBanner::Shows::fields);
     auto *form = new QFormLayout;
     floors_ = chooser(form, tr("&Floor"), tr("Add a floor"), tr("Remove the floor"));
     complaint_->setWordWrap(true);

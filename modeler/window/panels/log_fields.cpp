@@ -35,6 +35,7 @@ LogFields::LogFields(QWidget *parent)
     tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), wall);
     butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), wall);
     tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), wall);
+    diameter_ = length_field(form, QStringLiteral("diameter"), tr("Diameter of the &stick"), tr("as the shell"));
     bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), tr("not measured"));
     butt_ = choice(form, tr("Butt l&ies"), {tr("by turns"), tr("left"), tr("right")});
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
@@ -63,7 +64,13 @@ QComboBox *LogFields::choice(QFormLayout *form, const QString &label, const QStr
     return box;
 }
 
-void LogFields::show_log(const OwnLog &log, UnitSystem units) {
+/// A log that others are scoped over has a diameter alone; what it has else can be seen to be taken away.
+void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
+    auto *form = qobject_cast<QFormLayout *>(layout());
+    for (const auto &[edit, size] : {std::pair(butt_height_, log.sizes.butt_height), std::pair(tip_height_, log.sizes.tip_height),
+                                     std::pair(butt_width_, log.sizes.butt_width), std::pair(tip_width_, log.sizes.tip_width)})
+        form->setRowVisible(edit, !scoped || size);
+    diameter_->set_length(log.sizes.diameter, units);
     mark_->set_name(text(log.mark));
     butt_height_->set_length(log.sizes.butt_height, units);
     tip_height_->set_length(log.sizes.tip_height, units);
@@ -86,6 +93,7 @@ OwnLog LogFields::stated_over(OwnLog log) const {
     log.sizes.tip_height = tip_height_->stated();
     log.sizes.butt_width = butt_width_->stated();
     log.sizes.tip_width = tip_width_->stated();
+    log.sizes.diameter = diameter_->stated();
     log.bow = bow_->stated();
     log.sizes.butt = stated_in<LogEnd>(*butt_);
     log.sizes.finish = stated_in<Finish>(*finish_);

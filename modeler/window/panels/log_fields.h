@@ -19,7 +19,7 @@ class LogFields : public QGroupBox {
   public:
     explicit LogFields(QWidget *parent = nullptr);
 
-    void show_log(const OwnLog &log, UnitSystem units);
+    void show_log(const OwnLog &log, UnitSystem units, bool scoped);
     /// The log with what stands in the fields; what has no field stays.
     OwnLog stated_over(OwnLog log) const;
     void let_go(); ///< of what was typed of another log
@@ -33,7 +33,7 @@ class LogFields : public QGroupBox {
     QComboBox *choice(QFormLayout *form, const QString &label, const QStringList &words);
 
     NameEdit *mark_;
-    LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *bow_;
+    LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
     QComboBox *butt_, *finish_, *fabric_;
 };
 

@@ -9,6 +9,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
+#include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -46,8 +47,10 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     words_->setAccessibleName(tr("Numbers of what is chosen"));
     auto *inside = new QWidget;
     auto *column = new QVBoxLayout(inside);
-    for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, log_, words_})
+    for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, log_})
         column->addWidget(part);
+    new StandBanner(desk_, column, StandBanner::Shows::as_stood); // over the figures: the fields are as stated
+    column->addWidget(words_);
     column->addStretch(1);
     auto *scroll = new QScrollArea;
     scroll->setWidget(inside);
@@ -119,6 +122,7 @@ void LogPanel::refresh() {
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     words_->clear();
+    words_->setForegroundRole(desk_.standing_is_old() ? QPalette::PlaceholderText : QPalette::WindowText);
     title_->setText(tr("Nothing chosen"));
     if (piece >= 0)
         show_log(piece);
@@ -139,13 +143,14 @@ void LogPanel::show_log(int piece) {
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
     if (!is_log(state.job.layout, piece)) return;
     const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
-    log_->show_log(own_log(stated(), wall, p.round), desk_.units());
+    log_->show_log(own_log(stated(), wall, p.round), desk_.units(),
+                    stated().notch.kind == NotchKind::saddle);
 }
 
 void LogPanel::show_opening() {
     const auto &openings = stated().openings;
     const auto at = static_cast<std::size_t>(selection_.chosen().opening);
-    if (at >= openings.size()) return;
+    if (at >= openings.size()) return opening_->hide(); // of a text that is not read yet
     const Opening &o = openings[at];
     title_->setText(o.name.empty() ? tr("Opening in wall %1").arg(text(o.wall)) : text(o.name));
     name_->set_name(text(o.name));

@@ -6,14 +6,15 @@
 
 namespace roundlay::window {
 
-MessageBar::MessageBar(QWidget *parent) : QFrame(parent), label_(new QLabel), row_(new QHBoxLayout(this)) {
+MessageBar::MessageBar(QWidget *parent) : QFrame(parent), label_(new QLabel), whole_(new QHBoxLayout(this)), row_(new QHBoxLayout) {
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
     label_->setWordWrap(true);
     label_->setTextFormat(Qt::PlainText);
     label_->setMinimumSize(1, label_->fontMetrics().height()); // the window need not grow for a long sentence
-    row_->addWidget(label_, 1);
+    whole_->addWidget(label_, 1);
+    whole_->addLayout(row_);
     hide();
 }
 
@@ -31,6 +32,15 @@ void MessageBar::say(const QString &sentence, const Answers &answers) {
         buttons_.push_back(button);
     }
     show();
+}
+
+/// Where beside the buttons there is no room for words, they stand above them.
+void MessageBar::resizeEvent(QResizeEvent *event) {
+    constexpr int letters = 32;
+    const int room = width() - row_->sizeHint().width();
+    whole_->setDirection(room < letters * fontMetrics().averageCharWidth() ? QBoxLayout::TopToBottom
+                                                                           : QBoxLayout::LeftToRight);
+    QFrame::resizeEvent(event);
 }
 
 QString MessageBar::sentence() const {

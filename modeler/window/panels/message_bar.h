@@ -23,9 +23,12 @@ class MessageBar : public QFrame {
     QString sentence() const;
     void answer(int number); ///< as if that button were pressed
 
+  protected:
+    void resizeEvent(QResizeEvent *event) override;
+
   private:
     QLabel *label_;
-    QHBoxLayout *row_;
+    QHBoxLayout *whole_, *row_; ///< the words with the buttons, and the buttons
     std::vector<QWidget *> buttons_;
     Answers answers_;
 };

@@ -649,6 +649,10 @@
         <translation>&amp;Largeur du gros bout</translation>
     </message>
     <message>
+        <source>Diameter of the &amp;stick</source>
+        <translation>Diamètre &amp;de la bille</translation>
+    </message>
+    <message>
         <source>Tip wi&amp;dth</source>
         <translation>La&amp;rgeur du petit bout</translation>
     </message>
@@ -1892,6 +1896,14 @@
         <translation>Cliquez les angles l’un après l’autre ; les chiffres donnent une longueur exacte, Entrée ferme, Retour arrière reprend le dernier angle, Échap efface.</translation>
     </message>
     <message>
+        <source>A bare number is in millimetres: 8500 or 8.5 m.</source>
+        <translation>Un nombre seul est en millimètres : 8500 ou 8,5 m.</translation>
+    </message>
+    <message>
+        <source>A bare number is in inches: 28&apos; for 28 feet.</source>
+        <translation>Un nombre seul est en pouces : 28&apos; pour 28 pieds.</translation>
+    </message>
+    <message>
         <source>Click where the first corner shall be</source>
         <translation>Cliquez à l’endroit du premier angle</translation>
     </message>
@@ -2113,6 +2125,10 @@
     <message>
         <source>Choose a log to see its cut sheet.</source>
         <translation>Choisissez une pièce pour voir sa fiche de taille.</translation>
+    </message>
+    <message>
+        <source>Drawing the cut sheet of %1</source>
+        <translation>La fiche de taille de %1 se dessine</translation>
     </message>
     <message>
         <source>Sheet %1 of %2: Page Up, Page Down</source>

@@ -22,8 +22,11 @@ void ElevationView::paint(QPainter &painter) {
     QFont bold = painter.font();
     bold.setBold(true);
     painter.setFont(bold);
+    constexpr double beneath = 22, beneath_a_measure = 36; // pixels: a door's stands under the ground line
+    const auto *hole = chosen_hole();
+    const bool measured = hole != nullptr && hole->box.y0 * scale() < beneath;
     draw_label(
-        painter, to_screen({scene_.length / 2, 0}) + QPointF(0, 22),
+        painter, to_screen({scene_.length / 2, 0}) + QPointF(0, measured ? beneath_a_measure : beneath),
         tr("Wall %1 from outside, %2").arg(text(selection_.wall()), length_text(scene_.length, units())),
         tints().ink);
 }

@@ -114,7 +114,20 @@ const ElevationScene::Hole *ElevationView::hole_at(Vec2 at) const {
     return nullptr;
 }
 
+/// In a seam the log that is nearest: seams are as thin as a line, and no hand means one.
 int ElevationView::piece_at(Vec2 at) const {
+    constexpr double widest_seam = 60; // mm
+    const double step = std::max(1 / scale(), 1.0), most = std::min(reach(), widest_seam);
+    int piece = piece_right_at(at);
+    for (double away = step; piece < 0 && away <= most; away += step) {
+        const int below = piece_right_at({at.x, at.y - away}), above = piece_right_at({at.x, at.y + away});
+        if (below >= 0 && above >= 0) return below;
+        if ((below >= 0) != (above >= 0)) piece = std::max(below, above);
+    }
+    return piece;
+}
+
+int ElevationView::piece_right_at(Vec2 at) const {
     for (auto shape = scene_.shapes.rbegin(); shape != scene_.shapes.rend(); ++shape) // the foremost first
         for (const auto &ring : shape->rings)
             if (inside(ring, at)) return shape->piece;

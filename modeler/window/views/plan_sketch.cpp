@@ -34,12 +34,17 @@ PlanSketch::PlanSketch(QWidget *parent) : DrawingView(parent) {
     constexpr QSize least(360, 300);
     setMinimumSize(least);
     setAccessibleName(tr("Sketch of the plan"));
-    setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
-                                "Backspace takes the last corner back, Escape clears."));
+    set_units(units_);
 }
 
+/// Who reads feet beside a wall types feet: what a bare number means is told before.
 void PlanSketch::set_units(UnitSystem units) {
     units_ = units;
+    setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
+                                "Backspace takes the last corner back, Escape clears.") +
+                             QStringLiteral("\n\n") +
+                             (units == UnitSystem::metric ? tr("A bare number is in millimetres: 8500 or 8.5 m.")
+                                                          : tr("A bare number is in inches: 28' for 28 feet.")));
     update();
 }
 
@@ -72,13 +77,20 @@ sheets::Rect PlanSketch::content() const {
     return box;
 }
 
-/// To the length of a wall that is drawn, level with the first corner, or to a round length.
+/// Level with a corner that is drawn, as far as a hand reaches: a few pixels of a whole house are more than a
+/// round length, and would leave it crooked. Else to the length of a wall that is drawn, or to a round length.
 double PlanSketch::snapped_along(Vec2 from, Vec2 way, double length) const {
+    double level = 0, nearest = reach();
+    for (const PlanPoint &p : drawn_) {
+        const double along = dot(flat(p) - from, way), away = std::abs(along - length);
+        if (along <= same || away > nearest) continue;
+        level = along;
+        nearest = away;
+    }
+    if (level > 0) return level;
     std::vector<double> lengths;
     for (std::size_t i = 0; i + 1 < drawn_.size(); ++i)
         lengths.push_back(roundlay::length(flat(drawn_[i + 1]) - flat(drawn_[i])));
-    for (const PlanPoint &p : drawn_)
-        if (const double level = dot(flat(p) - from, way); level > same) lengths.push_back(level);
     return snapped(length, lengths, reach(), wall_step(units_)).at;
 }
 

@@ -93,6 +93,8 @@ void PlanView::press(Vec2 at, Qt::KeyboardModifiers keys) {
         selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
         return emit corner_pressed();
     }
+    if (const int opening = opening_at(at); opening >= 0)
+        return selection_.choose_opening(shell_of(desk_), opening);
     const int wall = wall_at(at);
     if (wall < 0) {
         const int timber = timber_at(at);
@@ -132,13 +134,18 @@ void PlanView::grab_partition(int partition, Vec2 at) {
 void PlanView::hover(Vec2 at) {
     if (draws_) return hover_to_draw(at);
     hover_corner(corner_at(at));
-    const int corner = corner_at(at), wall = corner < 0 ? wall_at(at) : -1;
-    setCursor(corner >= 0 ? Qt::PointingHandCursor : wall >= 0 ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    const int corner = corner_at(at), opening = corner < 0 ? opening_at(at) : -1,
+              wall = corner < 0 && opening < 0 ? wall_at(at) : -1;
+    setCursor(corner >= 0 || opening >= 0 ? Qt::PointingHandCursor
+              : wall >= 0                 ? Qt::SizeAllCursor
+                                          : Qt::ArrowCursor);
     if (corner >= 0) {
         const Layout &layout = *layout_of(desk_);
         const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
         emit hinted(
             tr("Corner %1: %2").arg(text(c.name), notch_words(shell_of(desk_), c, layout)));
+    } else if (opening >= 0) {
+        emit hinted(text(shell_of(desk_).openings[static_cast<std::size_t>(opening)].name));
     } else if (wall >= 0) {
         emit hinted(tr("Wall %1").arg(text(place(*layout_of(desk_), wall).name)));
     } else {

@@ -55,9 +55,11 @@ void SheetView::refresh() {
     if (piece < 0) {
         pages_.clear();
         tag_.clear();
+        again_ = drawing_.isRunning(); // what comes is nobody's any more
         return update();
     }
     again_ = drawing_.isRunning();
+    update();
     if (again_) return;
     auto promise = std::make_shared<QPromise<Drawn>>();
     drawing_.setFuture(promise->future());
@@ -85,6 +87,14 @@ void SheetView::take() {
     if (again_) refresh();
 }
 
+QString SheetView::words() const {
+    if (!pages_.empty()) return {};
+    const Chosen &chosen = selection_.chosen();
+    return drawing_.isRunning() && chosen.kind == Chosen::Kind::piece
+               ? tr("Drawing the cut sheet of %1").arg(text(chosen.name))
+               : tr("Choose a log to see its cut sheet.");
+}
+
 void SheetView::turn_page(int by) {
     page_ = std::clamp(page_ + by, 0, std::max(pages() - 1, 0));
     update();
@@ -97,8 +107,7 @@ void SheetView::paintEvent(QPaintEvent *) {
     painter.fillRect(rect(), palette().color(QPalette::Window).darker(tints().dark ? 125 : 106));
     if (pages_.empty()) {
         painter.setPen(tints().faint);
-        painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("Choose a log to see its cut sheet."));
+        painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, words());
         return;
     }
     const sheets::Sheet &sheet = pages_[static_cast<std::size_t>(page_)];

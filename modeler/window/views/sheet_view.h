@@ -24,6 +24,7 @@ class SheetView : public QWidget {
 
     int pages() const { return static_cast<int>(pages_.size()); }
     const QString &tag() const { return tag_; }
+    QString words() const; ///< in place of pages; empty where there are some
     void turn_page(int by);
 
   signals:

@@ -4,6 +4,7 @@
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/views/tints.h"
 
+#include <QBoxLayout>
 #include <QEvent>
 #include <QPainter>
 #include <algorithm>
@@ -29,10 +30,23 @@ void wash(QPainter &painter, const QRect &rect) {
 
 StandBanner::StandBanner(const Desk &desk, QWidget *view, Shows shows)
     : QFrame(view), desk_(desk), shows_(shows) {
-    setCursor(Qt::PointingHandCursor);
     view->installEventFilter(this);
-    connect(&desk, &Desk::state_changed, this, &StandBanner::refresh);
-    connect(&desk, &Desk::began, this, &StandBanner::refresh);
+    listen();
+}
+
+StandBanner::StandBanner(const Desk &desk, QBoxLayout *column, Shows shows)
+    : desk_(desk), shows_(shows), in_column_(true) {
+    QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Minimum); // as high as its sentence at that width
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    column->addWidget(this);
+    listen();
+}
+
+void StandBanner::listen() {
+    setCursor(Qt::PointingHandCursor);
+    connect(&desk_, &Desk::state_changed, this, &StandBanner::refresh);
+    connect(&desk_, &Desk::began, this, &StandBanner::refresh);
     hide();
 }
 
@@ -41,6 +55,7 @@ QString StandBanner::sentence() const {
     if (!desk_.is_open() || state.stands()) return {};
     const QString why = why_not(state);
     if (why.isEmpty()) return {};
+    if (shows_ == Shows::fields && state.can_be_drawn()) return {};
     if (shows_ == Shows::as_stated && state.can_be_drawn())
         return tr("Drawn as stated; it cannot be built. %1").arg(why);
     if (desk_.standing()) return tr("This is the shell as it last stood; it cannot be built now. %1").arg(why);
@@ -56,13 +71,22 @@ void StandBanner::refresh() {
     update();
 }
 
-void StandBanner::lay_along_the_edge() {
+int StandBanner::heightForWidth(int width) const {
     constexpr int endless = 10'000;
-    if (words_.isEmpty()) return;
-    const int width = parentWidget()->width();
     const QRect room(0, 0, std::max(width - bar - 2 * beside, 1), endless);
-    const int needed = fontMetrics().boundingRect(room, wraps, words_).height() + 2 * beneath;
-    setGeometry(0, 0, width, std::min(needed, std::max(parentWidget()->height() / 2, 1)));
+    return fontMetrics().boundingRect(room, wraps, words_).height() + 2 * beneath;
+}
+
+/// One line: how many it takes is asked by width.
+QSize StandBanner::sizeHint() const {
+    return {1, fontMetrics().height() + 2 * beneath};
+}
+
+void StandBanner::lay_along_the_edge() {
+    if (words_.isEmpty()) return;
+    if (in_column_) return updateGeometry();
+    const int width = parentWidget()->width();
+    setGeometry(0, 0, width, std::min(heightForWidth(width), std::max(parentWidget()->height() / 2, 1)));
     raise();
 }
 
