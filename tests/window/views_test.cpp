@@ -203,7 +203,7 @@ void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
     window.desk().edit("Too wide", [&](const Shell &) { return std::optional(shell); });
     QVERIFY(settled(window));
     QTRY_VERIFY(told->isVisible() && told->height() >= told->heightForWidth(told->width())); // every line of it
-    QVERIFY2(told->words().contains("door is 20000 mm wide"), qPrintable(told->words()));
+    QVERIFY2(told->words().contains("door: it is 20000 mm wide"), qPrintable(told->words()));
     QVERIFY(width->isEnabled() && told->y() > width->mapTo(told->parentWidget(), QPoint(0, width->height())).y() - 1);
     QVERIFY(window.cut_list().findChild<StandBanner *>()->words().contains("as it last stood"));
     QVERIFY(window.findChild<QDockWidget *>("floors")->widget()->findChild<StandBanner *>()->words().isEmpty());
