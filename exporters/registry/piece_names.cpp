@@ -1,18 +1,13 @@
 #include "exporters/registry/piece_names.h"
 
 #include "exporters/files/safe_file.h"
+#include "kernel/measure/character.h"
 
 #include <set>
 
 namespace roundlay {
 
 namespace {
-
-std::string lower(std::string text) {
-    for (char &c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
 
 } // namespace
 
@@ -23,7 +18,7 @@ std::vector<std::string> piece_file_names(const Layout &layout) {
         const std::string base =
             safe_file_name(layout.pieces.at(static_cast<std::size_t>(model.pieces.front())).tag);
         std::string name = base;
-        for (int i = 2; !taken.insert(lower(name)).second; ++i)
+        for (int i = 2; !taken.insert(lower_case(name)).second; ++i)
             name = base + "_" + std::to_string(i);
         names.push_back(name);
     }

@@ -2,6 +2,7 @@
 
 #include "kernel/levelling/csv_header.h"
 #include "kernel/levelling/csv_text.h"
+#include "kernel/measure/character.h"
 
 #include <algorithm>
 #include <charconv>
@@ -9,12 +10,6 @@
 namespace roundlay {
 
 namespace {
-
-std::string lower(std::string text) {
-    for (char &c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
 
 std::string joined(const std::vector<std::string> &names) {
     std::string text;
@@ -106,7 +101,7 @@ std::string CsvTable::cell(std::size_t row, const std::string &column) const {
 }
 
 std::string CsvTable::word(std::size_t row, const std::string &column) const {
-    return lower(cell(row, column));
+    return lower_case(cell(row, column));
 }
 
 std::string CsvTable::told(const std::string &column, const CsvFault &fault, const std::string &text) const {

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/text.h"
 #include "kernel/levelling/csv_report.h"
+#include "kernel/measure/character.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,12 +12,6 @@ namespace roundlay {
 
 namespace {
 
-std::string lower(std::string text) {
-    for (char &c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
-
 std::optional<Length> as_length(const std::optional<double> &mm) {
     return mm ? std::optional(Length::mm(*mm)) : std::nullopt;
 }
@@ -24,9 +19,9 @@ std::optional<Length> as_length(const std::optional<double> &mm) {
 /// The wall's own spelling of its name.
 std::optional<std::string> wall_called(const Shell &shell, const std::string &name) {
     for (const Wall &wall : shell.walls)
-        if (lower(wall.name) == lower(name)) return wall.name;
+        if (lower_case(wall.name) == lower_case(name)) return wall.name;
     for (const Partition &wall : shell.partitions)
-        if (lower(wall.name) == lower(name)) return wall.name;
+        if (lower_case(wall.name) == lower_case(name)) return wall.name;
     return {};
 }
 
@@ -228,7 +223,7 @@ std::vector<CsvProblem> off_the_line(const Shell &shell, const Layout &layout, c
     for (const RecordedLog &row : rows)
         for (const Piece &p : layout.pieces) {
             if (p.timber >= 0 || p.round != row.round || p.number != row.piece.value_or(0)) continue;
-            if (lower(layout.walls[static_cast<std::size_t>(p.wall)].name) != lower(row.wall)) continue;
+            if (lower_case(layout.walls[static_cast<std::size_t>(p.wall)].name) != lower_case(row.wall)) continue;
             for (const bool right : {false, true}) compare(shell, p, row, right, found);
         }
     return found;
