@@ -410,7 +410,7 @@ void ScriptTest::the_views_are_looked_at() {
         std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.island; });
     window.selection().choose_piece(layout, static_cast<int>(island - layout.pieces.begin()));
     window.findChild<QDockWidget *>("sheet")->raise();
-    QTRY_VERIFY(window.sheet().pages() > 0);
+    QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     keep_picture(window, "log-and-sheet");
     window.findChild<QDockWidget *>("joint")->raise();
     window.findChild<QDockWidget *>("cut_list")->raise();

@@ -33,7 +33,7 @@ QString demo_file(const QString &name) {
 }
 
 bool settled(MainWindow &window) {
-    constexpr int patience = 10'000;
+    constexpr int patience = 60'000;
     return QTest::qWaitFor([&] { return window.desk().is_current(); }, patience);
 }
 

@@ -172,7 +172,7 @@ void ThingsTest::what_the_menu_offers_is_done_to_the_thing() {
     QVERIFY(window_->selection().is_wall("A")); // looking at the menu chooses nothing
     offer("thing_sheet");
     QCOMPARE(window_->selection().chosen().name, std::string("A-01-1"));
-    QTRY_COMPARE(window_->sheet().tag(), QString("A-01-1"));
+    QTRY_COMPARE_WITH_TIMEOUT(window_->sheet().tag(), QString("A-01-1"), 60'000);
     window_->selection().choose_wall("B");
     PlanView &plan = window_->plan();
     const WallPlace &a = window_->desk().standing()->job.layout.walls[0];

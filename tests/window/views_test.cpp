@@ -161,8 +161,8 @@ void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
     QVERIFY(settled(window));
     window.selection().choose_piece(window.desk().standing()->job.layout, 0);
     window.findChild<QDockWidget *>("sheet")->raise();
+    QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     window.findChild<QDockWidget *>("joint")->raise();
-    QTRY_VERIFY(window.sheet().pages() > 0);
     const QImage before = greys(window.plan());
     window.desk().replace_text("broken", window.desk().document().text() + "\nthickness = 3 parsecs\n");
     QVERIFY(settled(window));
@@ -280,7 +280,7 @@ void ViewsTest::the_sheet_says_that_it_is_being_drawn() {
     QTest::qWait(500);
     QCOMPARE(window.sheet().pages(), 0); // it came when nobody wanted it any more
     window.selection().choose_piece(layout, 0);
-    QTRY_VERIFY(window.sheet().pages() > 0);
+    QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     QVERIFY(window.sheet().words().isEmpty());
     window.desk().history().setClean();
 }
