@@ -1,6 +1,7 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <array>
 #include <cstdint>
@@ -54,22 +55,22 @@ void add_picture(std::vector<Item> &items, const BookWords &words, const Rect &r
         {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
 }
 
-LaidTable facts_table(const BookWords &words) {
+Table facts_table(const BookWords &words) {
     Table table;
     table.title = "The shell";
     table.columns = {{"", Across::left, 40}, {"", Across::left, 50}};
     for (const auto &[name, value] : words.facts)
         table.rows.push_back({name, value});
-    return LaidTable(table);
+    return table;
 }
 
-LaidTable cautions_table(const BookWords &words, double width) {
+Table cautions_table(const BookWords &words, double width) {
     Table table;
     table.title = "Cautions";
     table.columns = {{"", Across::left, width}};
     for (const std::string &caution : words.cautions)
         table.rows.push_back({caution});
-    return LaidTable(table);
+    return table;
 }
 
 } // namespace
@@ -89,8 +90,8 @@ std::vector<Sheet> cover_sheets(const Shell &shell, const SheetOptions &options,
     add_picture(items, words, room);
     if (!words.picture_png.empty()) pages.back().take(room);
     pages.back().add(items);
-    if (!words.facts.empty()) put_on(pages, size, facts_table(words).drawn());
-    if (!words.cautions.empty()) put_on(pages, size, cautions_table(words, 98).drawn());
+    if (!words.facts.empty()) put_on(pages, size, facts_table(words));
+    if (!words.cautions.empty()) put_on(pages, size, cautions_table(words, 98));
     TitleFields fields = options.fields;
     fields.title = shell.name.empty() ? "Log shell" : shell.name;
     fields.supplement = "book of the shell";

@@ -1,12 +1,14 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
+#include "exporters/sheets/frame/tables.h"
 
 namespace roundlay::sheets {
 namespace {
 
-constexpr double sample_width = 30, row_height = 9, words_width = 110;
+constexpr double sample_width = 30, row_height = 9, next_line = 4.2, words_width = 110;
 
 /// A sample and what it means.
 struct Meaning {
@@ -83,32 +85,36 @@ std::vector<Meaning> marks() {
     return all;
 }
 
-Block drawn(const std::string &title, const std::vector<Meaning> &all) {
+/// Beside their samples, in lines no longer than `width` has room for. Returns how many lines they take.
+std::size_t add_words(Block &block, const std::string &words, double y, double width) {
+    Text text;
+    text.upright = Upright::middle;
+    const double room = width - sample_width - 8;
+    const auto lines = wrapped(words, room, text.height, false);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        text.words = lines[i];
+        text.at = {sample_width + 4, y - static_cast<double>(i) * next_line};
+        block.items.emplace_back(text);
+    }
+    return lines.size();
+}
+
+Block drawn(const std::string &title, const std::vector<Meaning> &all, double width) {
     Block block;
     double y = 0;
-    Text head;
-    head.words = title;
-    head.bold = true;
-    head.height = 3.5;
-    head.role = Role::caption;
-    head.at = {0, y};
-    block.items.emplace_back(head);
+    block.items.emplace_back(lettered(title, {0, y}, 3.5, true, Role::caption));
     y -= 8;
     for (const Meaning &meaning : all) {
         for (const Item &item : meaning.sample)
             block.items.push_back(moved(item, {sample_width / 2, y}));
-        Text text;
-        text.words = meaning.words;
-        text.at = {sample_width + 4, y};
-        text.upright = Upright::middle;
-        block.items.emplace_back(text);
-        y -= row_height;
+        const std::size_t lines = add_words(block, meaning.words, y, width);
+        y -= row_height + next_line * static_cast<double>(lines - 1);
     }
     block.room = bounds(block.items).grown(2);
     return block;
 }
 
-LaidTable reading() {
+Table reading() {
     Table table;
     table.title = "How the sheets are read";
     table.columns = {{"", Across::left, words_width}};
@@ -132,17 +138,18 @@ LaidTable reading() {
     };
     for (const char *row : rows)
         table.rows.push_back({row});
-    return LaidTable(table);
+    return table;
 }
 
 } // namespace
 
 std::vector<Sheet> legend_sheets(const Shell &shell, const SheetOptions &options) {
     const PaperSize size = paper_for(shell, options);
+    const double width = inner_area(size).width();
     std::vector<Page> pages{empty_page(size)};
-    put_on(pages, size, drawn("Lines", lines()));
-    put_on(pages, size, drawn("Marks", marks()));
-    put_on(pages, size, reading().drawn());
+    put_on(pages, size, drawn("Lines", lines(), width));
+    put_on(pages, size, drawn("Marks", marks(), width));
+    put_on(pages, size, reading());
     TitleFields fields = options.fields;
     fields.title = "Legend";
     fields.supplement = "lines, marks and how the sheets are read";

@@ -2,7 +2,7 @@
 
 #include "exporters/sheets/cut_sheet/isometric.h"
 #include "exporters/sheets/cut_sheet/parts.h"
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 #include <utility>
@@ -11,7 +11,6 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr double least_face = 9;       ///< a log drawn lower than this on paper cannot be read
-constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
 constexpr int most_parts = 40;
 constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no finer one is looked for
 constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log in parts is divided
@@ -25,7 +24,7 @@ class Composer {
     explicit Composer(const ComposeWanted &wanted)
         : wanted_(wanted), area_(inner_area(wanted.size)) {
         for (const Table &table : wanted.tables) // none is left out for being wider than the paper
-            tables_.push_back(narrowed(table, area_.width()));
+            tables_.push_back(fitted(table, wanted.size));
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
             for (const Scale &scale : scales(wanted.words->system())) {
                 auto picture =
@@ -65,7 +64,7 @@ class Composer {
     }
 
     std::vector<Page> without_views() {
-        tables_.insert(tables_.begin(), narrowed(wanted_.instead, area_.width()));
+        tables_.insert(tables_.begin(), fitted(wanted_.instead, wanted_.size));
         return best_pages({});
     }
 
@@ -80,7 +79,7 @@ class Composer {
         }
         if (picture_first && !put_picture(pages, picture)) return {};
         for (const Table &table : tables_)
-            put_table(pages, table);
+            put_fitted(pages, wanted_.size, table, 0);
         if (!picture_first && !put_picture(pages, picture)) return {};
         return pages;
     }
@@ -92,38 +91,6 @@ class Composer {
             if (page.put_low(picture)) return true;
         pages.push_back(empty_page(wanted_.size));
         return pages.back().put_low(picture);
-    }
-
-    static bool put_whole(std::vector<Page> &pages, const LaidTable &table) {
-        return std::any_of(pages.begin(), pages.end(),
-                           [&](Page &page) { return page.put_rows(table, 0, table.rows()) > 0; });
-    }
-
-    /// Notes over the whole width where they do not find room in a column.
-    bool put_wide(std::vector<Page> &pages, Table table) const {
-        if (table.columns.size() != 1) return false;
-        table.columns[0].widest = 0.98 * area_.width();
-        return put_whole(pages, LaidTable(table));
-    }
-
-    /// Whole where it can be, even on a new sheet; in parts only where it is too long for any.
-    void put_table(std::vector<Page> &pages, const Table &words) const {
-        const LaidTable table(words);
-        if (put_whole(pages, table) || put_wide(pages, words)) return;
-        Page fresh = empty_page(wanted_.size);
-        if (fresh.put_rows(table, 0, table.rows()) > 0) {
-            pages.push_back(std::move(fresh));
-            return;
-        }
-        std::size_t done = 0;
-        for (std::size_t i = 0; done < table.rows(); ++i) {
-            if (i == pages.size()) pages.push_back(empty_page(wanted_.size));
-            const std::size_t fewest = std::min(fewest_rows, table.rows() - done);
-            const std::size_t placed = pages[i].put_rows(table, done, fewest);
-            if (placed == 0 && i + 1 == pages.size() && pages[i].items().empty())
-                return; // too high for any sheet
-            done += placed;
-        }
     }
 
     const ComposeWanted &wanted_;

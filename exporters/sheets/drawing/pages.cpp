@@ -39,6 +39,10 @@ double Page::height_below(Vec2 corner, double width) const {
     return corner.y - low;
 }
 
+double Page::tallest() const {
+    return height_below({area_.x0, area_.y1}, area_.width());
+}
+
 std::optional<Vec2> Page::place_for(double width, double height) const {
     for (const Vec2 corner : corners())
         if (height_below(corner, width) >= height - rounding) return Vec2{corner.x, corner.y - height};

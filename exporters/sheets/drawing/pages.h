@@ -16,6 +16,9 @@ class Page {
 
     void take(const Rect &room) { taken_.push_back(room); }
 
+    /// Room over the whole width, from the top down to what is taken.
+    double tallest() const;
+
     /// Lower left corner of a free place for this size: as high as can be, then as far left.
     std::optional<Vec2> place_for(double width, double height) const;
 

@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/text.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay::sheets {
 namespace {
@@ -57,7 +58,7 @@ struct LaidTable::Pen {
     }
 };
 
-LaidTable::LaidTable(const Table &table) : title_(table.title), lettering_(table.height) {
+LaidTable::LaidTable(const Table &table, double tallest) : title_(table.title), lettering_(table.height) {
     for (const Column &column : table.columns)
         aligns_.push_back(column.align);
     measure(table);
@@ -68,8 +69,29 @@ LaidTable::LaidTable(const Table &table) : title_(table.title), lettering_(table
         headed = headed || !column.heading.empty();
     }
     if (headed) heading_.push_back(row_of(headings, true));
+    const double for_words = tallest - height(0, 0);
     for (const auto &row : table.rows)
-        rows_.push_back(row_of(row, false));
+        add_row(row_of(row, false), for_words);
+}
+
+/// Parted between its lines where it is too tall.
+void LaidTable::add_row(Row row, double tallest) {
+    while (row.height > tallest) {
+        const double lines = std::floor((tallest / lettering_ - 1 - around_lines) / line_pitch + 1 + rounding);
+        const auto fit = static_cast<std::ptrdiff_t>(std::max(1.0, lines));
+        std::vector<std::vector<std::string>> rest;
+        std::ptrdiff_t left = 0;
+        for (std::vector<std::string> &cell : row.cells) {
+            const std::ptrdiff_t here = std::min(fit, std::ssize(cell));
+            rest.emplace_back(cell.begin() + here, cell.end());
+            left = std::max(left, std::ssize(rest.back()));
+            cell.resize(static_cast<std::size_t>(here));
+        }
+        if (left == 0) break; // a single line is taller
+        rows_.push_back(row_with(std::move(row.cells), row.bold));
+        row = row_with(std::move(rest), row.bold);
+    }
+    rows_.push_back(std::move(row));
 }
 
 /// A heading is wrapped word by word rather than making its column wide.
@@ -94,13 +116,17 @@ void LaidTable::measure(const Table &table) {
 }
 
 LaidTable::Row LaidTable::row_of(const std::vector<std::string> &cells, bool bold) const {
-    Row row;
-    row.bold = bold;
+    std::vector<std::vector<std::string>> lines;
+    for (std::size_t c = 0; c < cells.size(); ++c)
+        lines.push_back(wrapped(cells[c], widths_[c] - 2 * side_air + rounding, lettering_, bold));
+    return row_with(std::move(lines), bold);
+}
+
+LaidTable::Row LaidTable::row_with(std::vector<std::vector<std::string>> cells, bool bold) const {
+    Row row{std::move(cells), bold, 0};
     std::size_t lines = 1;
-    for (std::size_t c = 0; c < cells.size(); ++c) {
-        row.cells.push_back(wrapped(cells[c], widths_[c] - 2 * side_air + rounding, lettering_, bold));
-        lines = std::max(lines, row.cells.back().size());
-    }
+    for (const auto &cell : row.cells)
+        lines = std::max(lines, cell.size());
     row.height = (static_cast<double>(lines - 1) * line_pitch + 1 + around_lines) * lettering_;
     return row;
 }

@@ -3,6 +3,7 @@
 
 #include "exporters/sheets/drawing/block.h"
 
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -28,7 +29,8 @@ Table narrowed(Table table, double width);
 /// A table whose words are measured and wrapped, ready to be drawn whole or in parts that look alike.
 class LaidTable {
   public:
-    explicit LaidTable(const Table &table);
+    /// No part of it with one row is higher than `tallest`: what a longer row says goes on in the rows after it.
+    explicit LaidTable(const Table &table, double tallest = std::numeric_limits<double>::infinity());
 
     std::size_t rows() const { return rows_.size(); }
     double width() const;
@@ -52,6 +54,8 @@ class LaidTable {
     double longest_word(std::string_view heading) const;
     void measure(const Table &table);
     Row row_of(const std::vector<std::string> &cells, bool bold) const;
+    Row row_with(std::vector<std::vector<std::string>> lines, bool bold) const;
+    void add_row(Row row, double tallest);
 
     std::string title_;
     double lettering_;

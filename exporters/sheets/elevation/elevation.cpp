@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/elevation/wall_block.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
+#include "exporters/sheets/frame/tables.h"
 #include "kernel/layout/standing.h"
 
 #include <algorithm>
@@ -60,7 +61,7 @@ std::vector<Drawn> chosen(const Best (&sides)[2], const Best &both) {
     return apart;
 }
 
-std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size) {
+std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size, bool bores_along) {
     Best apart[2], both;
     for (const Scale &scale : shell_scales(sides[0].words->system()))
         for (const double lettering : {3.5, 2.5}) {
@@ -69,6 +70,7 @@ std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size) {
             for (WallWanted side : sides) {
                 side.scale = &scale;
                 side.lettering = lettering;
+                side.bores_along = bores_along;
                 blocks.push_back(wall_block(side));
             }
             const std::span<const WallBlock> all(blocks);
@@ -77,17 +79,6 @@ std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size) {
             both.offer(all, scale.ratio, size);
         }
     return chosen(apart, both);
-}
-
-Block left_over_block(const std::vector<std::string> &without_tag) {
-    Table table;
-    table.title = "Logs too small here for their tags, from left to right";
-    table.columns = {{"", Across::left, 150}};
-    std::string all;
-    for (const std::string &tag : without_tag)
-        all += (all.empty() ? "" : ", ") + tag;
-    table.rows = {{all}};
-    return LaidTable(table).drawn();
 }
 
 /// Where the wall ends, beside the rounds' height, which has a gap on top.
@@ -113,15 +104,20 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
     std::vector<Page> pages;
     std::vector<std::string> without;
-    for (const Drawn &drawn : sheets_of(sides, size)) {
+    std::vector<Drawn> all = sheets_of(sides, size, true);
+    if (all.empty()) all = sheets_of(sides, size, false); // more measures than the paper is wide
+    for (const Drawn &drawn : all) {
         pages.push_back(drawn.page);
         add_new(without, drawn.without_tag);
     }
-    if (pages.empty()) return {};
-    if (!without.empty()) put_on(pages, size, left_over_block(without));
+    if (pages.empty()) {
+        pages.push_back(empty_page(size));
+        put_on(pages, size, not_drawn("Wall " + wall.name));
+    }
+    if (!without.empty()) put_on(pages, size, left_over_table("Logs too small here for their tags, from left to right", without));
     Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
-    if (!bores.rows.empty()) put_on(pages, size, LaidTable(bores).drawn());
-    put_on(pages, size, note_block(heights_note(*sides[0].shell, wall, *sides[0].words) +
+    if (!bores.rows.empty()) put_on(pages, size, bores);
+    put_on(pages, size, note_table(heights_note(*sides[0].shell, wall, *sides[0].words) +
                                      standing_note(layout, sides[0].wall, *sides[0].words),
                                  90));
     TitleFields fields = options.fields;

@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 #include <cmath>
@@ -172,13 +173,16 @@ std::vector<Sheet> wall_sections(const Shell &shell, const Layout &layout, const
         best = std::move(pages);
         chosen = &scale;
     }
-    if (!best) return {};
+    if (!best) {
+        best = std::vector<Page>{empty_page(size)};
+        put_on(*best, size, not_drawn("A section"));
+    }
     TitleFields fields = options.fields;
     fields.title = "Sections";
     fields.supplement = "seen toward the wall's left end";
     fields.document_type = "Section";
     fields.number = "S-1";
-    fields.scale = chosen->words;
+    fields.scale = chosen ? chosen->words : "none";
     fields.symbol = false;
     fields.note = words.unit_note() + " Left: tops of the logs; right: undersides; over the foundation.";
     fields.shell = layout.name;

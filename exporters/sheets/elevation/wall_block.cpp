@@ -203,7 +203,7 @@ class Drawer {
         std::vector<Mark> marks;
         for (const double p : places)
             marks.push_back({x(p), w_.words->length(p), p == 0});
-        bores_.add_places(marks, *w_.words, same_height * k());
+        if (w_.bores_along) bores_.add_places(marks, *w_.words, same_height * k());
         std::sort(marks.begin(), marks.end(), [](const Mark &a, const Mark &b) { return a.at < b.at; });
         RunningLine line;
         line.side = Toward::down;

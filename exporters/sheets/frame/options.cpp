@@ -1,5 +1,7 @@
 #include "exporters/sheets/frame/options.h"
 
+#include <stdexcept>
+
 namespace roundlay::sheets {
 
 namespace {
@@ -24,18 +26,10 @@ Page empty_page(PaperSize size) {
     return page;
 }
 
-Block note_block(const std::string &words, double width) {
-    Table table;
-    table.title = "Notes";
-    table.columns = {{"", Across::left, width}};
-    table.rows = {{words}};
-    return LaidTable(table).drawn();
-}
-
 void put_on(std::vector<Page> &pages, PaperSize size, const Block &block) {
     if (pages.back().put(block)) return;
-    Page fresh = empty_page(size);
-    if (fresh.put(block)) pages.push_back(std::move(fresh));
+    pages.push_back(empty_page(size));
+    if (!pages.back().put(block)) throw std::logic_error("a block is larger than a sheet");
 }
 
 std::vector<Sheet> framed(const std::vector<Page> &pages, PaperSize size, const TitleFields &fields,

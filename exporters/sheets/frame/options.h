@@ -41,10 +41,7 @@ Rect inner_area(PaperSize size);
 /// An empty page of that size with its title block's room taken.
 Page empty_page(PaperSize size);
 
-/// A boxed note that does not fit the title block.
-Block note_block(const std::string &words, double width);
-
-/// Puts the block on the last page, or on a new one. Nothing where it is larger than an empty page.
+/// Puts the block on the last page, or on a new one. Throws where it is larger than an empty page.
 void put_on(std::vector<Page> &pages, PaperSize size, const Block &block);
 
 /// How the finished sheets of one subject are named.

@@ -55,8 +55,7 @@ Block template_block(const Pattern &pattern, const PatternFace &face, PaperSize 
     return {room, board.finished()};
 }
 
-Sheet list_sheet(const std::vector<Pattern> &patterns, PaperSize size, const FullSizeWords &words,
-                 const Words &lengths, std::size_t &from) {
+Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &lengths) {
     Table table;
     table.title = "Templates at full size: which pieces they are for";
     table.columns = {{"No.", Across::left, 12},
@@ -67,12 +66,22 @@ Sheet list_sheet(const std::vector<Pattern> &patterns, PaperSize size, const Ful
         table.rows.push_back({pattern.name, pattern.where,
                               lengths.length(pattern.width) + " \u00D7 " + lengths.length(pattern.height),
                               list_of(pattern.tags)});
-    const LaidTable laid(table);
-    Page page(full_size_area(size));
-    from += page.put_rows(laid, from, 1);
-    Sheet sheet = full_size_sheet(size, words, "list");
-    sheet.items.insert(sheet.items.end(), page.items().begin(), page.items().end());
-    return sheet;
+    return table;
+}
+
+std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSizeWords &words) {
+    const Rect area = full_size_area(size);
+    const LaidTable laid(narrowed(table, area.width()), area.height());
+    std::vector<Sheet> sheets;
+    for (std::size_t from = 0; from < laid.rows();) {
+        Page page(area);
+        from += page.put_rows(laid, from, 1);
+        Sheet sheet = full_size_sheet(size, words, "list");
+        sheet.items.insert(sheet.items.end(), page.items().begin(), page.items().end());
+        sheets.push_back(std::move(sheet));
+        sheets.back().anchor = "templates:" + std::to_string(sheets.size());
+    }
+    return sheets;
 }
 
 } // namespace
@@ -82,12 +91,8 @@ std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, con
     const Words lengths(shell.units, options.denominator);
     const std::vector<Pattern> patterns = patterns_of(layout);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
-    std::vector<Sheet> sheets;
-    for (std::size_t listed = 0, before = 1; listed < patterns.size() && before != listed;) {
-        before = listed;
-        sheets.push_back(list_sheet(patterns, size, {"Templates", "Templates", "", footer}, lengths, listed));
-        sheets.back().anchor = "templates:" + std::to_string(sheets.size());
-    }
+    std::vector<Sheet> sheets =
+        list_sheets(list_of_patterns(patterns, lengths), size, {"Templates", "Templates", "", footer});
     for (const Pattern &pattern : patterns)
         for (const PatternFace &face : pattern.faces) {
             const Block bare{room_of(outlined(face)), {}};

@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include "kernel/layout/bearing.h"
 
@@ -77,8 +78,7 @@ class FloorDrawer {
     FloorDrawer(const FloorWanted &wanted, const std::vector<Stretch> &edges, double scale)
         : w_(wanted), place_(place_of(wanted)), edges_(edges), k_(scale) {}
 
-    /// Nothing where a tag found no room.
-    std::optional<Block> draw() {
+    Block draw() {
         for (const Stretch &s : edges_)
             board_.add(Path{
                 {k_ * s.from, k_ * s.to}, false, s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
@@ -86,12 +86,14 @@ class FloorDrawer {
             add_opening(o);
         const Rect drawn = bounds(board_.items());
         for (const Timber *t : timbers_of(w_))
-            if (!add_tag(*t)) return std::nullopt;
+            if (!add_tag(*t)) without_tag_.push_back(piece_of(w_, *t).tag);
         add_across(drawn);
         add_away(drawn);
         add_wall_names(drawn);
-        return Block{bounds(board_.items()), board_.finished()};
+        return {bounds(board_.items()), board_.finished()};
     }
+    /// Timbers whose tags found no room, in the order of the floor's timbers.
+    const std::vector<std::string> &without_tag() const { return without_tag_; }
 
   private:
     /// Crossed out, as openings in floors are.
@@ -200,9 +202,10 @@ class FloorDrawer {
     const std::vector<Stretch> &edges_;
     double k_;
     Board board_;
+    std::vector<std::string> without_tag_;
 };
 
-LaidTable timber_table(const FloorWanted &w) {
+Table timber_table(const FloorWanted &w) {
     Table table;
     table.title = "Timbers of this floor";
     table.columns = {{"Tag", Across::left, 24},       {"What", Across::left, 28},
@@ -222,7 +225,7 @@ LaidTable timber_table(const FloorWanted &w) {
                                               bearing_of(w.layout, *t, End::far).length)),
                               below});
     }
-    return LaidTable(table);
+    return table;
 }
 
 std::string note_for(const FloorWanted &w) {
@@ -234,28 +237,49 @@ std::string note_for(const FloorWanted &w) {
            ". A drawn span is no approval: local code and a licensed professional decide.";
 }
 
+/// At the largest scale that fits and gives every tag room; else at the one that leaves the fewest without, and says
+/// which.
+struct DrawnFloor {
+    std::vector<Page> pages;
+    std::vector<std::string> without_tag;
+    const char *scale = "none";
+};
+
+DrawnFloor drawn_floor(const FloorWanted &w, PaperSize size) {
+    const std::vector<Stretch> edges = seen_floor(w);
+    DrawnFloor best;
+    for (const Scale &scale : shell_scales(w.shell.units)) {
+        FloorDrawer drawer(w, edges, scale.ratio);
+        Page page = empty_page(size);
+        if (!page.put(drawer.draw())) continue;
+        if (best.pages.empty() || drawer.without_tag().size() < best.without_tag.size())
+            best = {{std::move(page)}, drawer.without_tag(), scale.words};
+        if (best.without_tag.empty()) break;
+    }
+    if (!best.pages.empty()) return best;
+    best.pages = {empty_page(size)};
+    put_on(best.pages, size, not_drawn("The plan"));
+    return best;
+}
+
 std::vector<Sheet> plan_of(const FloorWanted &w, const SheetOptions &options) {
     const PaperSize size = paper_for(w.shell, options);
-    const std::vector<Stretch> edges = seen_floor(w);
     const std::string &name = place_of(w).name;
-    for (const Scale &scale : shell_scales(w.shell.units)) {
-        std::vector<Page> pages{empty_page(size)};
-        const auto block = FloorDrawer(w, edges, scale.ratio).draw();
-        if (!block || !pages.back().put(*block)) continue;
-        put_on(pages, size, note_block(note_for(w), 62));
-        put_on(pages, size, timber_table(w).drawn());
-        TitleFields fields = options.fields;
-        fields.title = "Floor " + name;
-        fields.supplement = "its joists from above";
-        fields.document_type = "Joist plan";
-        fields.number = "J-" + name;
-        fields.scale = scale.words;
-        fields.symbol = false;
-        fields.note = w.words.unit_note();
-        fields.shell = w.layout.name;
-        return framed(pages, size, fields, {"Floor " + name, "floor:" + name, "Floors"});
-    }
-    return {};
+    DrawnFloor drawn = drawn_floor(w, size);
+    put_on(drawn.pages, size, note_table(note_for(w), 62));
+    if (!drawn.without_tag.empty())
+        put_on(drawn.pages, size, left_over_table("Timbers with no room here for their tags", drawn.without_tag));
+    put_on(drawn.pages, size, timber_table(w));
+    TitleFields fields = options.fields;
+    fields.title = "Floor " + name;
+    fields.supplement = "its joists from above";
+    fields.document_type = "Joist plan";
+    fields.number = "J-" + name;
+    fields.scale = drawn.scale;
+    fields.symbol = false;
+    fields.note = w.words.unit_note();
+    fields.shell = w.layout.name;
+    return framed(drawn.pages, size, fields, {"Floor " + name, "floor:" + name, "Floors"});
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 #include <cmath>
@@ -81,7 +82,8 @@ class FoundationDrawer {
             origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
     }
 
-    Block draw() {
+    /// Without rows of bores where they take more room than the paper has: all are in their table.
+    Block draw(bool rows_of_bores) {
         for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
             add_ring(partition_corners(layout_.walls[i]), Line::visible);
         add_ring(outer_, Line::visible);
@@ -89,7 +91,7 @@ class FoundationDrawer {
         add_bores();
         add_dimensions();
         for (const bool eastward : {true, false})
-            add_bore_dimensions(eastward);
+            if (rows_of_bores) add_bore_dimensions(eastward);
         add_names();
         // A mark that finds no room beside its bore stands in the rows of bores all the same.
         for (const PlacedBore &bore : bores_)
@@ -238,11 +240,13 @@ class FoundationDrawer {
     Board board_;
 };
 
-std::string note_for(const Shell &shell, const Layout &layout) {
+std::string note_for(const Shell &shell, const Layout &layout, bool rows_of_bores) {
     std::string note = "All corners, outside and inside, from the outermost faces in the west and in the south.";
     const auto bores = placed_bores(shell, layout);
     if (std::any_of(bores.begin(), bores.end(), [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))
-        note += " In a row of their own, from the same faces: middles of what comes out of the foundation. "
+        note += std::string(rows_of_bores ? " In a row of their own, from the same faces: middles of what comes out of "
+                                            "the foundation. "
+                                          : " Middles of what comes out of the foundation: in the table. ") +
                 "Disc: rod; hexagon: bolt; circle crossed out: wiring.";
     return note;
 }
@@ -253,24 +257,34 @@ std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, con
     if (layout.walls.empty()) return {};
     const PaperSize size = paper_for(shell, options);
     const Words words(shell.units, options.denominator);
-    for (const Scale &scale : shell_scales(shell.units)) {
-        std::vector<Page> pages{empty_page(size)};
-        if (!pages.back().put(FoundationDrawer(shell, layout, words, scale.ratio).draw())) continue;
-        put_on(pages, size, note_block(note_for(shell, layout), 62));
-        for (const Table &table : foundation_tables(shell, layout, words))
-            put_on(pages, size, LaidTable(table).drawn());
-        TitleFields fields = options.fields;
-        fields.title = "Foundation and sills";
-        fields.supplement = "outlines of the walls on it";
-        fields.document_type = "Foundation plan";
-        fields.number = "F-1";
-        fields.scale = scale.words;
-        fields.symbol = false;
-        fields.note = words.unit_note();
-        fields.shell = layout.name;
-        return framed(pages, size, fields, {"Foundation and sills", "foundation", ""});
+    std::vector<Page> pages{empty_page(size)};
+    const auto scales = shell_scales(shell.units);
+    bool rows_of_bores = true;
+    const auto fitting = [&] {
+        return std::find_if(scales.begin(), scales.end(), [&](const Scale &s) {
+            return pages.back().put(FoundationDrawer(shell, layout, words, s.ratio).draw(rows_of_bores));
+        });
+    };
+    auto scale = fitting();
+    if (scale == scales.end()) {
+        rows_of_bores = false;
+        scale = fitting();
     }
-    return {};
+    const bool drawn = scale != scales.end();
+    if (!drawn) put_on(pages, size, not_drawn("The plan"));
+    put_on(pages, size, note_table(note_for(shell, layout, rows_of_bores), 62));
+    for (const Table &table : foundation_tables(shell, layout, words))
+        put_on(pages, size, table);
+    TitleFields fields = options.fields;
+    fields.title = "Foundation and sills";
+    fields.supplement = "outlines of the walls on it";
+    fields.document_type = "Foundation plan";
+    fields.number = "F-1";
+    fields.scale = drawn ? scale->words : "none";
+    fields.symbol = false;
+    fields.note = words.unit_note();
+    fields.shell = layout.name;
+    return framed(pages, size, fields, {"Foundation and sills", "foundation", ""});
 }
 
 } // namespace roundlay::sheets

@@ -1,6 +1,7 @@
 #include "exporters/sheets/plan/round_plan.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
@@ -26,7 +27,7 @@ struct RoundWanted {
 
 struct RoundBlock {
     Block block;
-    bool complete = true; ///< every tag found room
+    std::vector<std::string> without; ///< tags and marks that found no room
 };
 
 class RoundDrawer {
@@ -37,15 +38,15 @@ class RoundDrawer {
         for (const Stretch &s : w_.seen.edges)
             board_.add(Path{{w_.scale * s.from, w_.scale * s.to}, false, Line::visible, ""});
         add_pegs();
-        bool complete = add_bores();
+        add_bores();
         for (const Piece &piece : w_.layout.pieces)
-            if (piece.round == w_.round) complete = add_tag(piece) && complete;
+            if (piece.round == w_.round && !add_tag(piece)) without_.push_back(piece.tag);
         add_lengths();
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
         add_caption({drawn.x0, drawn.y1 + 3});
-        return {{bounds(board_.items()), board_.finished()}, complete};
+        return {{bounds(board_.items()), board_.finished()}, without_};
     }
 
   private:
@@ -60,8 +61,8 @@ class RoundDrawer {
         }
     }
 
-    /// What a person placed in this round's logs. False where a mark found no room.
-    bool add_bores() {
+    /// What a person placed in this round's logs.
+    void add_bores() {
         struct Here {
             const PlacedBore *bore;
             Vec2 at;
@@ -77,10 +78,8 @@ class RoundDrawer {
                 for (Item &item : bore_symbol(stated.use, here.back().at, here.back().diameter))
                     board_.add(std::move(item));
             }
-        bool complete = true;
         for (const Here &h : here)
-            complete = put_bore_mark(board_, h.bore->mark, h.at, h.diameter) && complete;
-        return complete;
+            if (!put_bore_mark(board_, h.bore->mark, h.at, h.diameter)) without_.push_back(h.bore->mark);
     }
 
     /// With an arrow toward the tip. Reads from below or from the right.
@@ -141,17 +140,18 @@ class RoundDrawer {
 
     const RoundWanted &w_;
     Board board_;
+    std::vector<std::string> without_;
 };
 
 /// All rounds at one scale.
 struct Plans {
-    std::vector<Block> blocks;
+    std::vector<RoundBlock> rounds;
     const Scale *scale = nullptr;
     bool complete = true; ///< every tag found room
 };
 
-Block note() {
-    return note_block("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
+Table note() {
+    return note_table("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
                       "logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a dashed one "
                       "a hole as found. Wall lengths are over the outside faces.",
                       62);
@@ -165,7 +165,7 @@ struct RoundPage {
     /// Puts the plan there if the note finds room beside it too.
     bool put(const Block &plan, int round) {
         Page tried = page;
-        if (!tried.put(plan) || !Page(tried).put(note())) return false;
+        if (!tried.put(plan) || !Page(tried).put(LaidTable(note()).drawn())) return false;
         page = std::move(tried);
         first = first == 0 ? round : first;
         last = round;
@@ -180,15 +180,15 @@ Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenS
     for (std::size_t i = 0; i < seen.size(); ++i) {
         RoundBlock made =
             RoundDrawer({shell, layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering}).draw();
-        plans.complete = plans.complete && made.complete;
-        plans.blocks.push_back(std::move(made.block));
+        plans.complete = plans.complete && made.without.empty();
+        plans.rounds.push_back(std::move(made));
     }
     return plans;
 }
 
 bool each_fits(const Plans &plans, PaperSize size) {
-    return std::all_of(plans.blocks.begin(), plans.blocks.end(),
-                       [&](const Block &b) { return RoundPage{empty_page(size)}.put(b, 1); });
+    return std::all_of(plans.rounds.begin(), plans.rounds.end(),
+                       [&](const RoundBlock &r) { return RoundPage{empty_page(size)}.put(r.block, 1); });
 }
 
 /// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
@@ -207,15 +207,24 @@ std::optional<Plans> best_plans(const Shell &shell, const Layout &layout, const 
 
 std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size) {
     std::vector<RoundPage> pages;
-    for (std::size_t i = 0; i < plans.blocks.size(); ++i) {
+    for (std::size_t i = 0; i < plans.rounds.size(); ++i) {
         const int round = static_cast<int>(i) + 1;
-        if (!pages.empty() && pages.back().put(plans.blocks[i], round)) continue;
+        if (!pages.empty() && pages.back().put(plans.rounds[i].block, round)) continue;
         pages.push_back({empty_page(size)});
-        pages.back().put(plans.blocks[i], round);
+        pages.back().put(plans.rounds[i].block, round);
     }
     for (RoundPage &p : pages)
-        p.page.put(note());
+        p.page.put(LaidTable(note()).drawn());
     return pages;
+}
+
+std::vector<std::string> without_room(const RoundPage &page, const Plans &plans) {
+    std::vector<std::string> all;
+    for (int round = page.first; round <= page.last; ++round) {
+        const auto &here = plans.rounds[static_cast<std::size_t>(round - 1)].without;
+        all.insert(all.end(), here.begin(), here.end());
+    }
+    return all;
 }
 
 std::vector<Sheet> framed_rounds(const RoundPage &rounds, const Plans &plans, PaperSize size,
@@ -228,7 +237,21 @@ std::vector<Sheet> framed_rounds(const RoundPage &rounds, const Plans &plans, Pa
     fields.number = "R-" + first + (one ? "" : " to R-" + last);
     fields.scale = plans.scale->words;
     fields.symbol = false;
-    return framed({rounds.page}, size, fields, {fields.title, "round:" + first, "Rounds"});
+    std::vector<Page> pages{rounds.page};
+    if (const auto without = without_room(rounds, plans); !without.empty())
+        put_on(pages, size, left_over_table("Tags that found no room here", without));
+    return framed(pages, size, fields, {fields.title, "round:" + first, "Rounds"});
+}
+
+std::vector<Sheet> rounds_not_drawn(PaperSize size, TitleFields fields) {
+    std::vector<Page> pages{empty_page(size)};
+    put_on(pages, size, not_drawn("A round"));
+    fields.title = "Rounds";
+    fields.document_type = "Round plan";
+    fields.number = "R-1";
+    fields.scale = "none";
+    fields.symbol = false;
+    return framed(pages, size, fields, {"Rounds", "round:1", "Rounds"});
 }
 
 } // namespace
@@ -244,10 +267,10 @@ std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const s
     for (int round = 1; round <= last; ++round)
         seen.push_back(seen_round(layout, bodies, round));
     const auto plans = best_plans(shell, layout, seen, words, size);
-    if (!plans) return {};
     TitleFields fields = options.fields;
     fields.note = words.unit_note();
     fields.shell = layout.name;
+    if (!plans) return rounds_not_drawn(size, fields);
     std::vector<Sheet> sheets;
     for (const RoundPage &page : pages_of(*plans, size))
         for (Sheet &sheet : framed_rounds(page, *plans, size, fields))

@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 
@@ -91,14 +92,17 @@ std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const S
         pages = std::move(made);
         chosen = &scale;
     }
-    if (!pages) return {};
-    put_on(*pages, size, note_block(note_for(layout), 62));
+    if (!pages) {
+        pages = std::vector<Page>{empty_page(size)};
+        put_on(*pages, size, not_drawn("The story pole"));
+    }
+    put_on(*pages, size, note_table(note_for(layout), 62));
     TitleFields fields = options.fields;
     fields.title = "Story poles";
     fields.supplement = "heights at every corner";
     fields.document_type = "Story pole";
     fields.number = "P-1";
-    fields.scale = chosen->words;
+    fields.scale = chosen ? chosen->words : "none";
     fields.symbol = false;
     fields.note = words.unit_note();
     fields.shell = layout.name;

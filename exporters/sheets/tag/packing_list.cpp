@@ -1,5 +1,6 @@
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/tag/tags.h"
+#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 
@@ -85,14 +86,8 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
             sum.rows.push_back(std::move(row));
 
     std::vector<Page> pages{empty_page(size)};
-    const LaidTable laid_sum(sum), laid(table);
-    for (std::size_t done = 0; done < laid.rows();) {
-        const std::size_t placed = pages.back().put_rows(laid, done, 1);
-        if (placed == 0 && pages.back().items().empty()) break;
-        if (placed == 0) pages.push_back(empty_page(size));
-        done += placed;
-    }
-    put_on(pages, size, laid_sum.drawn());
+    put_on(pages, size, table);
+    put_on(pages, size, sum);
     TitleFields fields = options.fields;
     fields.title = "Packing list";
     fields.supplement = std::to_string(layout.pieces.size()) + " logs, the last raised first";

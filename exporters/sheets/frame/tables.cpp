@@ -1,0 +1,88 @@
+#include "exporters/sheets/frame/tables.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace roundlay::sheets {
+namespace {
+
+constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
+
+bool put_whole(std::vector<Page> &pages, const LaidTable &table, std::size_t first) {
+    return std::any_of(pages.begin() + static_cast<std::ptrdiff_t>(first), pages.end(),
+                       [&](Page &page) { return page.put_rows(table, 0, table.rows()) > 0; });
+}
+
+/// Notes over the whole width where they do not find room in a column.
+bool put_wide(std::vector<Page> &pages, PaperSize size, Table table, std::size_t first) {
+    if (table.columns.size() != 1) return false;
+    table.columns[0].widest = 0.98 * inner_area(size).width();
+    return put_whole(pages, LaidTable(table), first);
+}
+
+/// How many rows an empty page takes from there on. A row is never taller than that.
+std::size_t put_on_fresh(std::vector<Page> &pages, PaperSize size, const LaidTable &table, std::size_t done) {
+    Page fresh = empty_page(size);
+    const std::size_t placed = fresh.put_rows(table, done, 1);
+    if (placed == 0) throw std::logic_error("a table's row is larger than a sheet");
+    if (pages.back().items().empty())
+        pages.back() = std::move(fresh);
+    else
+        pages.push_back(std::move(fresh));
+    return placed;
+}
+
+void put_in_parts(std::vector<Page> &pages, PaperSize size, const LaidTable &table, std::size_t first) {
+    std::size_t done = 0;
+    for (std::size_t i = first; i < pages.size() && done < table.rows(); ++i)
+        done += pages[i].put_rows(table, done, std::min(fewest_rows, table.rows() - done));
+    while (done < table.rows())
+        done += put_on_fresh(pages, size, table, done);
+}
+
+} // namespace
+
+Table note_table(const std::string &words, double width) {
+    Table table;
+    table.title = "Notes";
+    table.columns = {{"", Across::left, width}};
+    table.rows = {{words}};
+    return table;
+}
+
+Table not_drawn(const std::string &what) {
+    Table table = note_table(what + " does not fit this paper at any scale that is drawn to.", 120);
+    table.title = "Not drawn";
+    return table;
+}
+
+Table left_over_table(const std::string &title, const std::vector<std::string> &tags) {
+    Table table;
+    table.title = title;
+    table.columns = {{"", Across::left, 150}};
+    std::string all;
+    for (const std::string &tag : tags)
+        all += (all.empty() ? "" : ", ") + tag;
+    table.rows = {{all}};
+    return table;
+}
+
+Table fitted(const Table &table, PaperSize size) {
+    return narrowed(table, inner_area(size).width());
+}
+
+void put_fitted(std::vector<Page> &pages, PaperSize size, const Table &table, std::size_t first) {
+    const LaidTable laid(table, empty_page(size).tallest());
+    if (put_whole(pages, laid, first) || put_wide(pages, size, table, first)) return;
+    Page fresh = empty_page(size);
+    if (fresh.put_rows(laid, 0, laid.rows()) > 0)
+        pages.push_back(std::move(fresh));
+    else
+        put_in_parts(pages, size, laid, first);
+}
+
+void put_on(std::vector<Page> &pages, PaperSize size, const Table &table) {
+    put_fitted(pages, size, fitted(table, size), pages.size() - 1);
+}
+
+} // namespace roundlay::sheets
