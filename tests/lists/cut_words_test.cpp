@@ -76,7 +76,7 @@ TEST_CASE("header cuts and openings within one log are said from their own side"
                   seam(End::far, Side::top, 3800, 4001)};
     const Words words = cut_words(piece, {});
     CHECK(words == Words{"left end: square", "header cut 60 mm up from the underside from 0 mm to 900 mm",
-                         "opening cut 50 mm to 150 mm high from 1000 mm to 1500 mm",
+                         "opening cut 50 mm up to 150 mm over the underside from 1000 mm to 1500 mm",
                          "right end: tail cut on top, shoulder 200 mm from the end"});
 }
 
@@ -152,7 +152,7 @@ TEST_CASE("pockets are said from the left, each with its height from the side th
           Words{"left end: square",
                 "pocket 100 mm wide, 75 mm into the inside face, 150 mm up from the underside, middle 600 mm from the left end",
                 "pocket 100 mm wide, 75 mm into the inside face, through the log's height, middle 1200 mm from the left end",
-                "pocket 100 mm wide, 75 mm into the inside face, 40 mm to 180 mm over the underside, middle 1800 mm from the "
+                "pocket 100 mm wide, 75 mm into the inside face, 40 mm up to 180 mm over the underside, middle 1800 mm from the "
                 "left end",
                 "pocket 100 mm wide, 75 mm into the inside face, 30 mm deep from the top, middle 3000 mm from the left end",
                 "right end: square at a jamb"});

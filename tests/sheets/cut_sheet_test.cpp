@@ -267,6 +267,29 @@ TEST_CASE("numbers are measured from what is there when they are marked") {
     CHECK(prose_of(sheets_for(test::round_shell())).find("heights from the lowest line") != std::string::npos);
 }
 
+TEST_CASE("the sheet of a round log says to snap the line that its first cut takes away") {
+    const test::LaidShell shell = test::laid(test::round_shell());
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    int said = 0, flat = 0;
+    for (const Model &model : shell.layout.models) {
+        const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+        const auto sheets = cut_sheet(shell.shell, shell.layout, model, shell.bodies[static_cast<std::size_t>(piece.model)],
+                                      test::full_options());
+        std::string words;
+        for (const Sheet &sheet : sheets)
+            for (const Item &item : sheet.items)
+                if (const Text *text = std::get_if<Text>(&item)) words += text->words + " ";
+        const bool from_line = words.find("heights from the lowest line of the round log") != std::string::npos;
+        const bool snapped = words.find("Snap the lowest line over the whole log and mark every cut from it before the "
+                                        "first cut") != std::string::npos;
+        INFO(piece.tag);
+        CHECK(from_line == snapped);
+        ++(from_line ? said : flat);
+    }
+    CHECK(said > 0);
+    CHECK(flat > 0); // sills lie on a flat
+}
+
 TEST_CASE("what the check warns of stands on the sheet of the piece, without its advice") {
     Shell shell = test::plain_shell();
     shell.name = "Larch Hollow";

@@ -50,6 +50,31 @@ Span dark_span(const GreyImage &image, bool along_x, int at, int from, int to) {
     return span;
 }
 
+/// What the border has of a log's end: the face of an upright plane that lies farthest that way.
+struct EndFace {
+    double area = 0, width = 0;
+};
+EndFace end_face(const Polyhedron &wood, End end) {
+    const double way = end == End::datum ? -1 : 1;
+    const Face *found = nullptr;
+    double farthest = -1e9;
+    for (const Face &face : wood.faces) {
+        if (way * face.plane.normal.x < 0.5 || std::abs(face.plane.normal.z) > 1e-9) continue;
+        double reach = -1e9;
+        for (const int v : face.loops[0])
+            reach = std::max(reach, way * wood.vertices[static_cast<std::size_t>(v)].x);
+        if (reach > farthest) farthest = reach, found = &face;
+    }
+    if (found == nullptr) return {};
+    double low = 1e9, high = -1e9;
+    for (const int v : found->loops[0]) {
+        const Vec3 p = wood.vertices[static_cast<std::size_t>(v)];
+        const double along = p.y * found->plane.normal.x - p.x * found->plane.normal.y;
+        low = std::min(low, along), high = std::max(high, along);
+    }
+    return {area(wood, *found), high - low};
+}
+
 double covered(const std::vector<Item> &items) {
     double sum = 0;
     for (const Item &item : items)
@@ -110,6 +135,77 @@ TEST_CASE("the end of a log that is cut at a slant is a template in its true siz
         ++slanting;
     }
     CHECK(slanting > 0);
+}
+
+// Where walls are not square an end is cut where the log is already thinner, or not yet: against the exact border.
+TEST_CASE("the end templates of tapered logs are as wide as their ends, at slanting corners too") {
+    Shell bay = plain_shell();
+    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                         Length::mm(2000), 45);
+    bay.logs.butt_height = Length::mm(216);
+    bay.logs.tip_height = Length::mm(204);
+    bay.logs.tip_width = Length::mm(150);
+    const LaidShell shell = laid(bay);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    int slanting = 0, square = 0;
+    for (const Joint &joint : distinct_joints(shell.layout)) {
+        const auto ring = end_outline_of(joint);
+        if (ring.empty() || joint.within) continue;
+        const Piece *piece = nullptr;
+        for (const Piece &p : shell.layout.pieces)
+            if (p.tag == joint.tags.front()) piece = &p;
+        REQUIRE(piece != nullptr);
+        INFO(joint.name << " of " << piece->tag);
+        const EndFace end = end_face(shell.bodies[static_cast<std::size_t>(piece->model)].hewn, joint.end);
+        CHECK(area_of(ring) == Approx(end.area).epsilon(1e-6));
+        CHECK(length(ring[0] - Vec2{ring[2].x, ring[0].y}) == Approx(end.width).margin(1e-4));
+        ++(std::abs(joint.starts.outside - joint.starts.inside) > 1 ? slanting : square);
+    }
+    CHECK(slanting > 4);
+    CHECK(square > 4);
+}
+
+// By hand: a joist 100 wide at its butt and 80 at its tip narrows by a fifth; its template is as wide as it is there.
+TEST_CASE("templates of tapering joists and of pockets in tapering logs follow the faces as hewn") {
+    Shell house = plain_shell();
+    house.rounds.count = 8;
+    house.logs.tip_width = Length::mm(150);
+    Floor floor;
+    floor.name = "G", floor.from = "A", floor.to = "C";
+    floor.level = Length::mm(690);
+    floor.joist = {Length::mm(100), Length::mm(160)};
+    floor.tip_width = Length::mm(80);
+    floor.bearing = Length::mm(75);
+    floor.pocket = PocketKind::tailed;
+    floor.tail = Slope::rise_per_run(1.0 / 5);
+    house.floors = {floor};
+    const LaidShell shell = laid(house);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    int ends = 0, pockets = 0;
+    for (const Pattern &pattern : patterns_of(shell.layout)) {
+        if (pattern.stands) continue;
+        const auto &ring = pattern.faces.at(0).outline;
+        for (const Piece &piece : shell.layout.pieces) {
+            if (piece.tag != pattern.tags.front()) continue;
+            const Features features = features_of(piece);
+            const auto deepest = std::max_element(ring.begin(), ring.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
+            if (pattern.where.starts_with("pocket")) {
+                ++pockets;
+                const auto same = [&](const Pocket &p) {
+                    return std::abs(p.depth - deepest->x) < 0.01 && std::abs(p.width_at_face - pattern.width) < 0.01;
+                };
+                CHECK(std::any_of(features.pockets.begin(), features.pockets.end(), same));
+                continue;
+            }
+            ++ends;
+            const auto wide = [&](double x) { return features.innermost(x) - features.outermost(x); };
+            const double from_datum = wide(deepest->x), from_far = wide(piece.blank.length - deepest->x);
+            const double at_edge = 2 * std::abs(deepest->y);
+            CHECK(std::min(std::abs(at_edge - from_datum), std::abs(at_edge - from_far)) < 0.01);
+        }
+    }
+    CHECK(ends >= 2); // butt and tip
+    CHECK(pockets >= 2);
 }
 
 TEST_CASE("tailed joists and their pockets have templates from above") {

@@ -7,78 +7,13 @@
 namespace roundlay::sheets {
 namespace {
 
-/// The plane of a slanting face, as the value of one coordinate along the log.
-HewnFace slanting(const Plane &plane, double across) {
-    return {plane.offset / across, -plane.normal.x / across};
-}
-
-void set_long_face(Features &features, const FaceCut &cut) {
-    switch (cut.face) {
-    case LogFace::top:
-        features.top = slanting(cut.plane, cut.plane.normal.z);
-        break;
-    case LogFace::under:
-        features.under = slanting(cut.plane, cut.plane.normal.z);
-        break;
-    case LogFace::outside:
-        features.outside = slanting(cut.plane, cut.plane.normal.y);
-        break;
-    case LogFace::inside:
-        features.inside = slanting(cut.plane, cut.plane.normal.y);
-        break;
-    case LogFace::datum_end:
-    case LogFace::far_end:
-        break;
-    }
-}
-
-/// Where the upright plane x = at + lean * y meets the two side faces as they are hewn: never the blank's, which
-/// are gone by then.
-SawLine across(const Features &features, double at, double lean) {
-    constexpr int enough = 12; // faces run at some 1:200 to the blank: each turn gains two digits
-    SawLine line{at, at};
-    for (int i = 0; i < enough && lean != 0; ++i) {
-        line.outside = at + lean * features.outermost(line.outside);
-        line.inside = at + lean * features.innermost(line.inside);
-    }
-    return line;
-}
-
-void set_faces(Features &features) {
-    const Blank &blank = features.piece->blank;
-    features.top = {blank.height, 0};
-    features.inside = {blank.width, 0};
-    features.datum_end = {0, 0};
-    features.far_end = {blank.length, blank.length};
-    for (const Cut &cut : features.piece->cuts) {
-        if (const RoundCut *round = std::get_if<RoundCut>(&cut)) features.round = round;
-        if (const FaceCut *face = std::get_if<FaceCut>(&cut)) set_long_face(features, *face);
-    }
-    for (const Cut &cut : features.piece->cuts) {
-        const FaceCut *face = std::get_if<FaceCut>(&cut);
-        if (face == nullptr || (face->face != LogFace::datum_end && face->face != LogFace::far_end)) continue;
-        const Plane &plane = face->plane; // upright, so y alone tells x
-        (face->face == LogFace::datum_end ? features.datum_end : features.far_end) =
-            across(features, plane.offset / plane.normal.x, -plane.normal.y / plane.normal.x);
-    }
-}
-
-/// Where the shoulder through x on the middle of the blank meets the two side faces.
-SawLine shoulder_at(const Features &features, const SeamCut &cut, double x) {
-    return across(features, x - cut.skew * features.piece->blank.width / 2, cut.skew);
-}
-
 Notch notch_of(const SeamCut &cut, const Features &features, int number) {
-    const Piece &piece = *features.piece;
     Notch n;
     n.number = number;
     n.cut = &cut;
-    // a cut that reaches the blank's end is open there: it ends with the piece
-    const double lean = std::abs(cut.skew) * piece.blank.width / 2;
-    const bool at_datum =
-        cut.x_from - lean<same_station, at_far = cut.x_to + lean> piece.blank.length - same_station;
-    n.from = at_datum ? features.datum_end : shoulder_at(features, cut, cut.x_from);
-    n.to = at_far ? features.far_end : shoulder_at(features, cut, cut.x_to);
+    const CutStretch stretch = stretch_of(features, cut);
+    n.from = stretch.from;
+    n.to = stretch.to;
     const auto outside = [&](double x) { return cut.seam.height_at(x, features.outermost(x)); };
     const auto inside = [&](double x) { return cut.seam.height_at(x, features.innermost(x)); };
     n.outside_from = outside(n.from.outside);
@@ -89,7 +24,7 @@ Notch notch_of(const SeamCut &cut, const Features &features, int number) {
                  slope_y = -cut.seam.normal.y / cut.seam.normal.z;
     n.along = cut.end == End::far ? slope_x : -slope_x;
     n.across = -slope_y;
-    n.tail = at_datum || at_far;
+    n.tail = stretch.at_datum || stretch.at_far;
     return n;
 }
 
@@ -150,7 +85,7 @@ Scope scope_of(const ScopeCut &cut, const Features &features, int number) {
     s.whole = from < same_station && to > blank.length - same_station;
     if (cut.use == ScopeUse::saddle) {
         const double lean = cut.along.x / cut.along.y;
-        s.middle = across(features, cut.at.x - lean * cut.at.y, lean);
+        s.middle = features.across(cut.at.x - lean * cut.at.y, lean);
         from = s.middle.outside - cut.radius / std::abs(cut.along.y);
         to = s.middle.outside + cut.radius / std::abs(cut.along.y);
     }
@@ -162,9 +97,7 @@ Scope scope_of(const ScopeCut &cut, const Features &features, int number) {
 } // namespace
 
 Features features_of(const Piece &piece) {
-    Features features;
-    features.piece = &piece;
-    set_faces(features);
+    Features features{hewn_faces(piece), &piece, {}, {}, {}, {}, {}, {}};
     int number = 0;
     for (const Cut &cut : piece.cuts) {
         if (const SeamCut *seam = std::get_if<SeamCut>(&cut))

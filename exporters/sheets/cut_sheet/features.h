@@ -1,28 +1,13 @@
 // What a sheet has to say about a piece, sorted out of its cuts.
 #pragma once
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/hewn_faces.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace roundlay::sheets {
-
-/// Where one long face of the log lies along it: a height for the top and under faces, a distance from the
-/// blank's outside face for the other two. Tapered logs' faces run at a slant.
-struct HewnFace {
-    double at_datum = 0;
-    double per_mm = 0;
-    double at(double x) const { return at_datum + per_mm * x; }
-    bool tapers() const { return per_mm != 0; }
-};
-
-/// A place along the log as it lies on the outside and on the inside face as they are hewn: the same where a saw
-/// goes square across.
-struct SawLine {
-    double outside = 0, inside = 0;
-};
 
 /// One seam cut and the heights of its seam in the piece frame, at the four corners of the cut.
 struct Notch {
@@ -77,38 +62,17 @@ struct PegHole {
     const Bore *bore = nullptr;
 };
 
-/// Points into the piece, which must outlive it.
-struct Features {
+/// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's heights are
+/// over the lowest, its distances across from the outermost.
+struct Features : HewnFaces {
     const Piece *piece = nullptr;
-    HewnFace top, under, outside, inside;
-    SawLine datum_end, far_end; ///< where the piece ends: at a slant where the walls are not square
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
     std::vector<Scope> scopes;
-    const RoundCut *round = nullptr; ///< none where the blank has all its arrises
     std::vector<PegHole> pegs;
     std::vector<Pocket> pockets;
     std::vector<TailedEnd> tails;
-
-    // What the wood reaches before it is notched: hewn faces, or the planes that touch a round log. The sheet's
-    // heights are over the lowest, its distances across from the outermost.
-    double lowest(double x) const;
-    double highest(double x) const;
-    double outermost(double x) const;
-    double innermost(double x) const;
-    /// As it is measured there.
-    double height(double x, double z) const { return z - lowest(x); }
-    bool tapers() const; ///< some long face does
 };
-
-/// What heights and distances across are measured from.
-enum class Footing {
-    face,  ///< a flat face, its arrises there or not
-    hewn,  ///< a face that runs at a slant to the blank
-    touched ///< no flat is left: the plane that touches the round wood
-};
-Footing under_footing(const Features &features);
-Footing outside_footing(const Features &features);
 
 Features features_of(const Piece &piece);
 

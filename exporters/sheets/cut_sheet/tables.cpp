@@ -35,7 +35,7 @@ std::vector<std::string> met_by(const Piece &piece) {
 /// Only what is there when the number is marked may be measured from.
 std::string measured_from(const Features &features) {
     const char *const heights[] = {"the under face", "the under face as hewn", "the lowest line of the round log"};
-    const Footing under = under_footing(features), outside = outside_footing(features);
+    const Footing under = features.under_footing(), outside = features.outside_footing();
     const std::string side = side_word(*features.piece, false);
     const std::string across[] = {"the " + side + " face", "the " + side + " face as hewn",
                                   "the outermost line of its " + side};
@@ -44,6 +44,9 @@ std::string measured_from(const Features &features) {
                       across[static_cast<int>(outside)];
     if (features.round != nullptr && under != Footing::touched) all += ", a straightedge held to it past the wane";
     all += ". ";
+    if (under == Footing::touched)
+        all += "Snap the lowest line over the whole log and mark every cut from it before the first cut, which takes it "
+               "away. ";
     if (features.tapers())
         all += "Hew the tapers first: each number is from the hewn face at its own place along the log. Slopes are "
                "from level. ";

@@ -32,7 +32,7 @@ HewnFace from_end(const HewnFace &face, End end, double length) {
 
 bool alike(const Joint &a, const Joint &b) {
     return a.end == b.end && a.within == b.within && near(a.length, b.length) && alike(a.starts, b.starts) &&
-           near(a.width, b.width) && near(a.height, b.height) && alike(a.top, b.top) &&
+           near(a.width, b.width) && near(a.height, b.height) && near(a.across_end, b.across_end) && alike(a.top, b.top) &&
            alike(a.under, b.under) &&
            std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
                       [](const JointCut &x, const JointCut &y) { return alike(x, y); });
@@ -57,7 +57,9 @@ Joint joint_at(const Features &features, End end) {
     joint.height = piece.blank.height;
     joint.top = from_end(features.top, end, piece.blank.length);
     joint.under = from_end(features.under, end, piece.blank.length);
-    joint.starts = end == End::datum ? features.datum_end : from_far(features.far_end, piece.blank.length);
+    const SawLine &saw = end == End::datum ? features.datum_end : features.far_end;
+    joint.starts = end == End::datum ? saw : from_far(saw, piece.blank.length);
+    joint.across_end = features.innermost(saw.inside) - features.outermost(saw.outside);
     for (const Notch &n : features.notches)
         if (n.cut->end == end && !n.cut->runs_on) joint.cuts.push_back(from_end(n, piece.blank.length));
     std::sort(joint.cuts.begin(), joint.cuts.end(),
@@ -192,7 +194,7 @@ std::vector<Vec2> end_outline_of(const Joint &joint) {
     if (!cut_at_end) return {};
     // seen from beyond the datum end the outside is right, from beyond the far end it is left
     const double width =
-        std::hypot(joint.width, joint.starts.outside - joint.starts.inside); // true on a slant
+        std::hypot(joint.across_end, joint.starts.outside - joint.starts.inside); // true on a slant
     const double out = joint.end == End::datum ? width : 0, in = width - out;
     std::vector<Vec2> ring{{out, low_out}, {out, high_out}, {in, high_in}, {in, low_in}};
     if (joint.end == End::far) std::reverse(ring.begin(), ring.end());

@@ -45,25 +45,31 @@ std::vector<Vec2> evenly_about_axis(const std::vector<Vec2> &lower) {
     return ring;
 }
 
+/// Half of what the timber is wide so far from that end, as it is hewn: joists may taper.
+double half_width(const Features &features, End end, double from_end) {
+    const double x = end == End::datum ? from_end : features.blank.length - from_end;
+    return (features.innermost(x) - features.outermost(x)) / 2;
+}
+
 /// From the joist's end, its axis along x; the shoulder at the neck is part of the outline where there is
 /// one.
-Pattern pattern_of(const TailedEnd &tail, const Blank &blank) {
+Pattern pattern_of(const TailedEnd &tail, const Features &features) {
+    const double at_neck = half_width(features, tail.end, tail.length), beyond = tail.length + past_shoulder;
     std::vector<Vec2> lower{{0, -tail.width_at_end / 2}, {tail.length, -tail.width_at_neck / 2}};
-    if (std::abs(tail.width_at_neck - blank.width) > alike_by)
-        lower.push_back({tail.length, -blank.width / 2});
-    lower.push_back({tail.length + past_shoulder, -blank.width / 2});
+    if (std::abs(tail.width_at_neck / 2 - at_neck) > alike_by) lower.push_back({tail.length, -at_neck});
+    lower.push_back({beyond, -half_width(features, tail.end, beyond)});
     return {"",
             "joist's end from above",
-            blank.width,
-            blank.height,
+            features.blank.width,
+            features.blank.height,
             false,
             {},
             {{"", evenly_about_axis(lower), {}}}};
 }
 
-/// From the face that it opens in, into the log along x.
+/// From the face that it opens in as that is hewn, into the log along x.
 Pattern pattern_of(const Pocket &pocket) {
-    const double at_face = pocket.cut->half_at_face, at_back = pocket.cut->half_at_back;
+    const double at_face = pocket.width_at_face / 2, at_back = pocket.cut->half_at_back;
     return {"",
             "pocket from above",
             2 * at_face,
@@ -118,7 +124,7 @@ std::vector<Pattern> patterns_of(const Layout &layout) {
         features.push_back(features_of(piece));
     for (const Features &f : features)
         for (const TailedEnd &tail : f.tails)
-            add(all, joints, pattern_of(tail, f.piece->blank), f.piece->tag);
+            add(all, joints, pattern_of(tail, f), f.piece->tag);
     for (const Features &f : features)
         for (const Pocket &pocket : f.pockets)
             add(all, joints, pattern_of(pocket), f.piece->tag);

@@ -3012,24 +3012,24 @@
         <translation>entaille d’appui de %1 depuis le dessus, de %2 à %3</translation>
     </message>
     <message>
-        <source>header cut %1 up from the underside from %2 to %3</source>
-        <translation>entaille de linteau de %1 depuis le dessous, de %2 à %3</translation>
+        <source>header cut %1 up from %2 from %3 to %4</source>
+        <translation>entaille de linteau de %1 depuis %2, de %3 à %4</translation>
     </message>
     <message>
-        <source>opening cut %1 to %2 high from %3 to %4</source>
-        <translation>entaille d’ouverture de %1 à %2 de haut, de %3 à %4</translation>
+        <source>opening cut %1 up to %2 over %3 from %4 to %5</source>
+        <translation>entaille d’ouverture de %1 à %2 de haut, mesurée depuis %3, de %4 à %5</translation>
     </message>
     <message>
-        <source>cut level %1 up from the underside over %2 from %3 to %4</source>
-        <translation>dressée à %1 du dessous sur le %2, de %3 à %4</translation>
+        <source>cut level %1 up from %2 over %3 from %4 to %5</source>
+        <translation>dressée à %1 depuis %2 sur le %3, de %4 à %5</translation>
     </message>
     <message>
         <source>groove %1 wide for a spline, %2 deep from %3 to %4</source>
         <translation>rainure de languette large de %1, profonde de %2, de %3 à %4</translation>
     </message>
     <message>
-        <source>seat %1 up from the underside from %2 to %3</source>
-        <translation>assise à %1 du dessous, de %2 à %3</translation>
+        <source>seat %1 up from %2 from %3 to %4</source>
+        <translation>assise à %1 depuis %2, de %3 à %4</translation>
     </message>
     <message>
         <source>tailed pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end</source>
@@ -3048,12 +3048,64 @@
         <translation>profonde de %1 depuis le dessus</translation>
     </message>
     <message>
+        <source>%1 up from the lowest line</source>
+        <translation>haute de %1 depuis la ligne la plus basse</translation>
+    </message>
+    <message>
+        <source>the underside</source>
+        <translation>le dessous</translation>
+    </message>
+    <message>
+        <source>the lowest line</source>
+        <translation>la ligne la plus basse</translation>
+    </message>
+    <message>
+        <source>%1 (left) to %2 (right)</source>
+        <translation>%1 (à gauche) à %2 (à droite)</translation>
+    </message>
+    <message>
+        <source>%1 (outside) / %2 (inside)</source>
+        <translation>%1 (dehors) / %2 (dedans)</translation>
+    </message>
+    <message>
+        <source>left end sawn at a slant, %1 off the blank&apos;s end</source>
+        <translation>bout gauche scié en biais, à %1 du bout de l’ébauche</translation>
+    </message>
+    <message>
+        <source>right end sawn at a slant, %1 off the blank&apos;s end</source>
+        <translation>bout droit scié en biais, à %1 du bout de l’ébauche</translation>
+    </message>
+    <message>
+        <source>%1: at a slant</source>
+        <translation>%1 : en biais</translation>
+    </message>
+    <message>
+        <source>%1: at a slant, past the corner</source>
+        <translation>%1 : en biais, au-delà de l’angle</translation>
+    </message>
+    <message>
+        <source>%1: at a slant at a jamb</source>
+        <translation>%1 : en biais à un jambage</translation>
+    </message>
+    <message>
+        <source>%1: at a slant against the crossing wall</source>
+        <translation>%1 : en biais contre le mur croisé</translation>
+    </message>
+    <message>
+        <source>%1: at a slant against %2 of the foundation</source>
+        <translation>%1 : en biais contre le %2 de la fondation</translation>
+    </message>
+    <message>
+        <source>snap the lowest line and mark every cut from it before the first cut, which takes it away</source>
+        <translation>cingler la ligne la plus basse et tracer toutes les tailles depuis elle avant la première, qui l’enlève</translation>
+    </message>
+    <message>
         <source>%1 up from the underside</source>
         <translation>haute de %1 depuis le dessous</translation>
     </message>
     <message>
-        <source>%1 to %2 over the underside</source>
-        <translation>de %1 à %2 au-dessus du dessous</translation>
+        <source>%1 up to %2 over %3</source>
+        <translation>de %1 à %2, mesurée depuis %3</translation>
     </message>
     <message>
         <source>outside</source>
@@ -3072,20 +3124,20 @@
         <translation>bois rond de %1 : ce qui est hors de lui est flache</translation>
     </message>
     <message>
-        <source>long groove of radius %1, its top %2 over the blank&apos;s underside, %3 clear</source>
-        <translation>gorge de rayon %1, son sommet à %2 du dessous de l’ébauche, jeu de %3</translation>
+        <source>long groove of radius %1, its top %2 over %3, %4 clear</source>
+        <translation>gorge de rayon %1, son sommet à %2 depuis %3, jeu de %4</translation>
     </message>
     <message>
-        <source>long groove of radius %1, its top %2 over the blank&apos;s underside</source>
-        <translation>gorge de rayon %1, son sommet à %2 du dessous de l’ébauche</translation>
+        <source>long groove of radius %1, its top %2 over %3</source>
+        <translation>gorge de rayon %1, son sommet à %2 depuis %3</translation>
     </message>
     <message>
-        <source>saddle of radius %1 at %2 over %3, its top %4 over the blank&apos;s underside, %5 clear</source>
-        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 du dessous de l’ébauche, jeu de %5</translation>
+        <source>saddle of radius %1 at %2 over %3, its top %4 over %5, %6 clear</source>
+        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 depuis %5, jeu de %6</translation>
     </message>
     <message>
-        <source>saddle of radius %1 at %2 over %3, its top %4 over the blank&apos;s underside</source>
-        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 du dessous de l’ébauche</translation>
+        <source>saddle of radius %1 at %2 over %3, its top %4 over %5</source>
+        <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 depuis %5</translation>
     </message>
     <message>
         <source>%1 peg bore %2 right through at %3</source>
