@@ -209,7 +209,9 @@ class Corner {
         const double least = thinnest(l);
         if (least < rule_.least_tail.mm() - tolerance::weld) {
             const Weight weight = least < no_wood - tolerance::weld ? Weight::error : Weight::warning;
-            const double short_by = rule_.least_tail.mm() - least;
+            // Crossing logs lie half a pitch apart; a round log that ends level at the top lies a whole one over its own below.
+            const bool ends_level = course(l).scoped && course(l).crown <= 0;
+            const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
             const std::string is = say(shell_, std::max(least, 0.0)), wanted = say(shell_, rule_.least_tail.mm());
             const std::string pitch = "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by);
             if (course(l).scoped)
