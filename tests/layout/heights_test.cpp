@@ -7,6 +7,9 @@
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"
 
+#include <rapidcheck.h>
+
+#include <algorithm>
 #include <cmath>
 
 using namespace roundlay;
@@ -127,4 +130,40 @@ TEST_CASE("The tail family's locks") {
     CHECK(lock_of(NotchKind::full_dovetail) == 0.25);
     CHECK(lock_of(NotchKind::half_dovetail) == 0.125);
     CHECK(lock_of(NotchKind::square_lap) == 0);
+}
+
+namespace {
+
+/// Heights over the foundation of every seam at the first corner, where the centre lines cross; each once.
+std::vector<double> seams_at_first_corner(const Layout &layout) {
+    const CornerPlace &corner = layout.corners.front();
+    std::vector<double> all;
+    for (const Piece &p : layout.pieces)
+        for (const Cut &cut : p.cuts)
+            if (const auto *s = std::get_if<SeamCut>(&cut); s && s->corner == corner.name && s->side == Side::top) {
+                const Vec3 at = p.frame.to_local({corner.centre.x, corner.centre.y, 0});
+                all.push_back(p.frame.origin.z + s->seam.height_at(at.x, at.y));
+            }
+    std::sort(all.begin(), all.end());
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("The seams of a corner follow one another by half a pitch, however high the logs of its walls are") {
+    CHECK(rc::check([] {
+        Shell shell = test::plain_shell(); // pitch 230, gap 20
+        const int rounds = *rc::gen::inRange(2, 7);
+        shell.rounds.count = rounds;
+        shell.rounds.top = *rc::gen::element(TopRule::level, TopRule::staggered);
+        for (Wall &wall : shell.walls) wall.log_height = Length::mm(*rc::gen::inRange(195, 231));
+        const Layout layout = lay_out(shell);
+        RC_ASSERT(!layout.pieces.empty());
+        const std::vector<double> seams = seams_at_first_corner(layout);
+        RC_ASSERT(seams.size() + 3 >= static_cast<std::size_t>(2 * rounds)); // thin half logs may stand between the walls
+        const double first = seams.front() < 100 ? 47.5 : 162.5;
+        for (std::size_t k = 0; k < seams.size(); ++k)
+            if (std::abs(seams[k] - (first + 115 * static_cast<double>(k))) > 1e-9)
+                RC_FAIL("seam " + std::to_string(k) + " at " + std::to_string(seams[k]));
+    }));
 }
