@@ -1,7 +1,7 @@
 #include "kernel/document/edit_logs.h"
 
+#include "kernel/document/statements.h"
 #include "kernel/document/toml_text.h"
-#include "kernel/document/words.h"
 
 #include <map>
 #include <tuple>
@@ -22,22 +22,14 @@ std::map<Place, std::size_t> stated_logs(const Document &document) {
     return at;
 }
 
-Document::Keys keys_of(const OwnLog &log, UnitSystem units) {
+/// All that is measured: neither where the log lies nor how its ends are cut.
+Document::Keys keys_of(OwnLog log, UnitSystem units) {
+    const OwnLog fresh;
+    log.notch = {};
     Document::Keys keys;
-    const auto length = [&](const char *key, const std::optional<Length> &value) {
-        if (value) keys.emplace_back(key, toml_text(*value, units));
-    };
-    if (!log.mark.empty()) keys.emplace_back("mark", toml_text(log.mark));
-    length("butt_height", log.sizes.butt_height);
-    length("tip_height", log.sizes.tip_height);
-    length("butt_width", log.sizes.butt_width);
-    length("tip_width", log.sizes.tip_width);
-    length("diameter", log.sizes.diameter);
-    if (log.sizes.butt) keys.emplace_back("butt", toml_text(word(*log.sizes.butt)));
-    if (log.sizes.finish) keys.emplace_back("finish", toml_text(word(*log.sizes.finish)));
-    length("bow", log.bow);
-    if (log.fabric) keys.emplace_back("fabric", toml_text(word(*log.fabric)));
-    if (!log.note.empty()) keys.emplace_back("note", toml_text(log.note));
+    for (StatedKey &each : stated_keys(format::table_of("log"), &log, &fresh, units))
+        if (each.key != "wall" && each.key != "round" && each.key != "piece")
+            keys.emplace_back(std::move(each.key), std::move(each.text));
     return keys;
 }
 

@@ -1,6 +1,6 @@
 #include "kernel/document/document.h"
 #include "kernel/document/limits.h"
-#include "kernel/document/sections.h"
+#include "kernel/document/read_table.h"
 #include "kernel/measure/spelling.h"
 
 namespace roundlay {
@@ -30,20 +30,8 @@ ReadResult read_document(std::string_view text, const std::string &file) {
     TableReader document(reading, &reading.text().root(), "", {1, 1, 0});
     Shell shell;
     read_version(reading, document);
-    read_shell_table(reading, document, shell);
-    read_walls(reading, document, shell);
-    read_partitions(reading, document, shell);
-    read_rounds(reading, document, shell);
-    read_notch(reading, document, shell);
-    read_corners(reading, document, shell);
-    read_logs(reading, document, shell);
-    read_openings(reading, document, shell);
-    read_steps(reading, document, shell);
-    read_trim(reading, document, shell);
-    read_floors(reading, document, shell);
-    read_pegs(reading, document, shell);
-    read_bores(reading, document, shell);
-    read_wood(reading, document, shell);
+    for (const format::Section &section : format::sections())
+        read_section(reading, document, section, &shell, shell);
     document.finish();
     ReadResult result{std::move(shell), reading.take_problems(), reading.take_places()};
     if (has_errors(result.problems)) result.shell.reset();

@@ -4,6 +4,7 @@
 #include "kernel/document/parsed_text.h"
 #include "kernel/document/source_map.h"
 
+#include <set>
 #include <string>
 
 namespace roundlay {
@@ -22,6 +23,9 @@ class Reading {
         report(Weight::warning, place, std::move(message), std::move(expected));
     }
     void stated(std::string path, const Place &place) { places_.add(std::move(path), place); }
+    /// What is stated there does not hold; it is reported.
+    void wrong(std::string path) { wrong_.insert(std::move(path)); }
+    bool is_right(const std::string &path) const { return places_.states(path) && !wrong_.contains(path); }
     /// A statement that was read before. Only for paths that are stated.
     Place place_of(const std::string &path) const { return places_.locate(path).value_or(Place{}); }
 
@@ -36,6 +40,7 @@ class Reading {
     std::string file_;
     Problems problems_;
     SourceMap places_;
+    std::set<std::string> wrong_;
     bool left_out_error_ = false;
     std::size_t left_out_ = 0;
 };

@@ -4,6 +4,7 @@
 #include "kernel/document/statements.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace roundlay {
 
@@ -55,6 +56,7 @@ class Restating {
 
     void keys(const At &at, const StatedKeys &before, const StatedKeys &after);
     void list(const At &at, EntryList before, const EntryList &after);
+    void section(const format::Section &section, const Shell &before, const Shell &after);
 
   private:
     bool stands(const std::string &path) const {
@@ -88,13 +90,17 @@ void Restating::keys(const At &at, const StatedKeys &before, const StatedKeys &a
     }
 }
 
-/// What an entry leaves out has become what is understood now.
+/// What an entry leaves out has become what is understood now. In the order of the description, as an entry that is stated
+/// anew has its keys, so that the two can be equal.
 void Restating::inherit(const std::string &at, Entry &entry, const StatedKeys &understood) const {
     std::erase_if(entry.keys, [&](const StatedKey &key) { return !stands(at + "." + key.key); });
-    const StatedKeys own = entry.keys;
-    for (const StatedKey &key : understood)
-        if (std::ranges::none_of(own, [&](const StatedKey &o) { return same_matter(o.key, key.key); }))
-            entry.keys.push_back(key);
+    StatedKeys own = std::exchange(entry.keys, {});
+    for (const StatedKey &key : understood) {
+        const auto stated = std::ranges::find_if(own, [&](const StatedKey &o) { return same_matter(o.key, key.key); });
+        entry.keys.push_back(stated == own.end() ? key : *stated);
+        if (stated != own.end()) own.erase(stated);
+    }
+    entry.keys.insert(entry.keys.end(), own.begin(), own.end());
 }
 
 void Restating::entry(const At &at, const Entry &before, const Entry &after) {
@@ -129,22 +135,25 @@ void Restating::list(const At &at, EntryList before, const EntryList &after) {
         add(at, i, after.entries[i], after.understood);
 }
 
+void Restating::section(const format::Section &section, const Shell &before, const Shell &after) {
+    const At at{section.table->name, section.table->name};
+    if (section.is_list())
+        list(at, stated_entries(section, before, after.units), stated_entries(section, after, after.units));
+    else
+        keys(at, stated_keys(section, before, after.units), stated_keys(section, after, after.units));
+}
+
 } // namespace
 
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after) {
     const auto parsed = parse_text(document.text(), document.file());
     if (const auto *problem = std::get_if<Problem>(&parsed)) return *problem;
     Restating restating(document, std::get<ParsedText>(parsed).root());
-    const UnitSystem units = after.units;
-    for (const TableSection &table : table_sections())
-        if (!table.same(before, after))
-            restating.keys({table.name, table.name}, table.stated(before, units), table.stated(after, units));
-    for (const ListSection &section : list_sections()) {
-        if (section.same(before, after)) continue;
-        EntryList old = section.stated(before, units), now = section.stated(after, units);
-        const At at{now.name, now.name};
-        restating.list(at, std::move(old), now);
-    }
+    // Tables first: what corners leave out is as in [notch].
+    for (const bool lists : {false, true})
+        for (const format::Section &section : format::sections())
+            if (section.is_list() == lists && !state_alike(section, before, after))
+                restating.section(section, before, after);
     return restating.take();
 }
 

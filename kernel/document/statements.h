@@ -1,9 +1,8 @@
 // Every part of a Shell as the keys and values that state it, for what compares or edits documents.
 #pragma once
 
-#include "kernel/shell/shell.h"
+#include "kernel/document/key.h"
 
-#include <span>
 #include <string>
 #include <vector>
 
@@ -34,21 +33,15 @@ struct EntryList {
     bool operator==(const EntryList &) const = default;
 };
 
-/// A `[table]`, which stands once.
-struct TableSection {
-    const char *name;
-    bool (*same)(const Shell &a, const Shell &b);
-    StatedKeys (*stated)(const Shell &shell, UnitSystem units);
-};
+/// What the owner of a table states. `base` is what a reader starts from. Lengths are spelled in one unit
+/// system, so that equal values have equal texts.
+StatedKeys stated_keys(const format::Table &table, const void *owner, const void *base, UnitSystem units);
 
-/// A list of `[[entries]]`.
-struct ListSection {
-    bool (*same)(const Shell &a, const Shell &b); ///< true: neither the entries nor what they build on differ
-    EntryList (*stated)(const Shell &shell, UnitSystem units);
-};
+/// Of a table that stands once.
+StatedKeys stated_keys(const format::Section &section, const Shell &shell, UnitSystem units);
+EntryList stated_entries(const format::Section &section, const Shell &shell, UnitSystem units);
 
-/// Together they hold all of a Shell.
-std::span<const TableSection> table_sections();
-std::span<const ListSection> list_sections();
+/// Neither what the section states nor what that builds on differs.
+bool state_alike(const format::Section &section, const Shell &a, const Shell &b);
 
 } // namespace roundlay

@@ -1,5 +1,6 @@
 #include "kernel/document/table_reader.h"
 
+#include "kernel/document/compass.h"
 #include "kernel/document/limits.h"
 #include "kernel/document/toml_scan.h"
 #include "kernel/measure/character.h"
@@ -9,14 +10,6 @@
 #include <cmath>
 
 namespace roundlay {
-
-namespace bounds {
-const LengthBounds long_size{0, limits::long_mm, false, "a length over 0 and up to 100 m"};
-const LengthBounds long_place{0, limits::long_mm, true, "a length from 0 to 100 m"};
-const LengthBounds short_size{0, limits::short_mm, false, "a length over 0 and up to 2 m"};
-const LengthBounds short_gap{0, limits::short_mm, true, "a length from 0 to 2 m"};
-const LengthBounds short_shift{-limits::short_mm, limits::short_mm, true, "a length from -2 m to 2 m"};
-} // namespace bounds
 
 namespace {
 
@@ -96,6 +89,7 @@ Place TableReader::place_of(std::string_view key) const {
 
 bool TableReader::refuse(std::string_view key, const std::string &what, std::string expected) {
     reading_.error(place_of(key), quoted_for_message(key) + " " + what, std::move(expected));
+    reading_.wrong(path_of(key));
     return false;
 }
 
@@ -113,6 +107,7 @@ bool TableReader::wrong_measure(std::string_view key, const MeasureError &error)
     if (plain) at += 1 + error.offset;
     reading_.error(reading_.text().lines().place_at(at), quoted_for_message(key) + ": " + error.message,
                    error.expected);
+    reading_.wrong(path_of(key));
     return false;
 }
 
@@ -129,13 +124,6 @@ bool TableReader::length(std::string_view key, Length &into, const LengthBounds 
     }
     const bool high_enough = bounds.low_is_in ? read.mm() >= bounds.low_mm : read.mm() > bounds.low_mm;
     if (!high_enough || read.mm() > bounds.high_mm) return out_of_bounds(key, bounds.words);
-    into = read;
-    return true;
-}
-
-bool TableReader::length(std::string_view key, std::optional<Length> &into, const LengthBounds &bounds) {
-    Length read;
-    if (!length(key, read, bounds)) return false;
     into = read;
     return true;
 }
@@ -216,20 +204,28 @@ bool TableReader::texts(std::string_view key, std::vector<std::string> &into) {
     return true;
 }
 
-std::optional<std::string> TableReader::word(std::string_view key) {
-    std::string typed;
-    if (!text(key, typed)) return std::nullopt;
-    std::replace(typed.begin(), typed.end(), '-', ' ');
-    std::replace(typed.begin(), typed.end(), '_', ' ');
-    return lower(typed);
+bool TableReader::heading(std::string_view key, double &into) {
+    std::string words;
+    if (!text(key, words)) return false;
+    const auto read = parse_heading(words);
+    if (!read) return refuse(key, "cannot be " + quoted_for_message(words), heading_expected);
+    into = *read;
+    return true;
 }
 
-bool TableReader::wrong_word(std::string_view key, const std::vector<std::string> &known) {
-    const std::string typed = node(key)->as_string()->get();
+bool TableReader::choice(std::string_view key, std::string &into, const std::vector<std::string> &words) {
+    std::string typed;
+    if (!text(key, typed)) return false;
+    std::string word = lower(typed);
+    std::replace_if(word.begin(), word.end(), [](char c) { return c == '-' || c == '_'; }, ' ');
+    if (std::find(words.begin(), words.end(), word) != words.end()) {
+        into = word;
+        return true;
+    }
     std::string expected = "one of";
-    for (std::size_t i = 0; i < known.size(); ++i)
-        expected += (i ? ", \"" : " \"") + known[i] + "\"";
-    return refuse(key, "cannot be " + quoted_for_message(typed) + did_you_mean(typed, known), expected);
+    for (std::size_t i = 0; i < words.size(); ++i)
+        expected += (i ? ", \"" : " \"") + words[i] + "\"";
+    return refuse(key, "cannot be " + quoted_for_message(typed) + did_you_mean(typed, words), expected);
 }
 
 void TableReader::require(std::string_view key, const char *expected) {

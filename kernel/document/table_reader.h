@@ -1,6 +1,7 @@
 // Reads the statements of one table, each with its type and bounds, and reports what does not fit.
 #pragma once
 
+#include "kernel/document/length_bounds.h"
 #include "kernel/document/reading.h"
 #include "kernel/measure/measure.h"
 
@@ -11,25 +12,6 @@
 
 namespace roundlay {
 
-/// Which lengths a statement takes.
-struct LengthBounds {
-    double low_mm, high_mm;
-    bool low_is_in; ///< the low bound itself is allowed
-    const char *words;
-};
-namespace bounds {
-extern const LengthBounds long_size;  ///< over 0, to 100 m
-extern const LengthBounds long_place; ///< 0 to 100 m
-extern const LengthBounds short_size; ///< over 0, to 2 m
-extern const LengthBounds short_gap;  ///< 0 to 2 m
-extern const LengthBounds short_shift; ///< -2 m to 2 m
-} // namespace bounds
-
-template <typename T> struct Word {
-    std::string_view text;
-    T value;
-};
-
 /// Every call names one key of the table; after the last one, finish() warns of the keys that nobody named.
 /// The readers return true when the key is stated and right, and leave `into` alone otherwise.
 class TableReader {
@@ -39,7 +21,6 @@ class TableReader {
         : reading_(reading), table_(table), path_(std::move(path)), place_(place) {}
 
     bool length(std::string_view key, Length &into, const LengthBounds &bounds);
-    bool length(std::string_view key, std::optional<Length> &into, const LengthBounds &bounds);
     bool slope(std::string_view key, Slope &into, bool may_fall);
     bool text(std::string_view key, std::string &into);
     bool flag(std::string_view key, bool &into);
@@ -48,12 +29,15 @@ class TableReader {
     bool number(std::string_view key, double &into, double low, bool low_is_in, double high,
                 const char *expected);
     bool texts(std::string_view key, std::vector<std::string> &into); ///< a list of texts
-    template <typename T, std::size_t N>
-    bool choice(std::string_view key, T &into, const Word<T> (&words)[N]);
+    bool heading(std::string_view key, double &into); ///< degrees counter-clockwise from east
+    /// One of the words, in capitals or not, with - or _ for blanks; `into` becomes the word as it is listed.
+    bool choice(std::string_view key, std::string &into, const std::vector<std::string> &words);
 
     /// Reports a missing key unless it is stated (rightly or wrongly).
     void require(std::string_view key, const char *expected);
     bool states(std::string_view key) const { return node(key) != nullptr; }
+    /// It is stated, was read, and nothing was wrong with it.
+    bool is_right(std::string_view key) const { return reading_.is_right(path_of(key)); }
 
     /// A table inside this one; null where it is not stated or is none (which is reported).
     const toml::table *table(std::string_view key);
@@ -72,8 +56,6 @@ class TableReader {
   private:
     const toml::node *node(std::string_view key) const { return table_ ? table_->get(key) : nullptr; }
     const toml::node *take(std::string_view key);          ///< names the key and notes where it stands
-    std::optional<std::string> word(std::string_view key); ///< text in lower case, - and _ as spaces
-    bool wrong_word(std::string_view key, const std::vector<std::string> &known);
     // Each reports one error at the statement and returns false.
     bool refuse(std::string_view key, const std::string &what, std::string expected);
     bool wrong_type(std::string_view key, std::string expected);
@@ -88,21 +70,6 @@ class TableReader {
     Place place_;
     std::vector<std::string> known_;
 };
-
-template <typename T, std::size_t N>
-bool TableReader::choice(std::string_view key, T &into, const Word<T> (&words)[N]) {
-    const auto found = word(key);
-    if (!found) return false;
-    std::vector<std::string> known;
-    for (const Word<T> &w : words) {
-        if (*found == w.text) {
-            into = w.value;
-            return true;
-        }
-        known.emplace_back(w.text);
-    }
-    return wrong_word(key, known);
-}
 
 /// `"name"` for a message, cut where it is long.
 std::string quoted_for_message(std::string_view text);

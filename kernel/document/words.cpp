@@ -2,54 +2,72 @@
 
 namespace roundlay {
 
-const char *word(UnitSystem system) {
-    return system == UnitSystem::metric ? "metric" : "imperial";
+template <> std::span<const Word<UnitSystem>> words() {
+    static constexpr Word<UnitSystem> all[] = {{"metric", UnitSystem::metric},
+                                               {"imperial", UnitSystem::imperial}};
+    return all;
 }
 
-const char *word(NotchKind kind) {
-    switch (kind) {
-    case NotchKind::full_dovetail:
-        return "full dovetail";
-    case NotchKind::half_dovetail:
-        return "half dovetail";
-    case NotchKind::square_lap:
-        return "square lap";
-    case NotchKind::saddle:
-        return "saddle";
-    case NotchKind::stated:
-        break;
-    }
-    return "stated";
+template <> std::span<const Word<NotchKind>> words() {
+    static constexpr Word<NotchKind> all[] = {{"full dovetail", NotchKind::full_dovetail},
+                                              {"half dovetail", NotchKind::half_dovetail},
+                                              {"square lap", NotchKind::square_lap},
+                                              {"stated", NotchKind::stated},
+                                              {"saddle", NotchKind::saddle}};
+    return all;
 }
 
-const char *word(TopRule rule) {
-    return rule == TopRule::level ? "level" : "staggered";
+template <> std::span<const Word<TopRule>> words() {
+    static constexpr Word<TopRule> all[] = {{"level", TopRule::level}, {"staggered", TopRule::staggered}};
+    return all;
 }
 
-const char *word(OpeningKind kind) {
-    return kind == OpeningKind::door ? "door" : "window";
+template <> std::span<const Word<OpeningKind>> words() {
+    static constexpr Word<OpeningKind> all[] = {{"door", OpeningKind::door}, {"window", OpeningKind::window}};
+    return all;
 }
 
-const char *word(LogEnd end) {
-    return end == LogEnd::left ? "left" : "right";
+template <> std::span<const Word<LogEnd>> words() {
+    static constexpr Word<LogEnd> all[] = {{"left", LogEnd::left}, {"right", LogEnd::right}};
+    return all;
 }
 
-const char *word(PocketKind kind) {
-    return kind == PocketKind::square ? "square" : "tailed";
+template <> std::span<const Word<PocketKind>> words() {
+    static constexpr Word<PocketKind> all[] = {{"square", PocketKind::square},
+                                               {"tailed", PocketKind::tailed}};
+    return all;
 }
 
-const char *word(BoreUse use) {
-    switch (use) {
-    case BoreUse::bolt:
-        return "bolt";
-    case BoreUse::rod:
-        return "rod";
-    case BoreUse::wire:
-        return "wire";
-    case BoreUse::hole:
-        break;
-    }
-    return "hole";
+template <> std::span<const Word<BoreUse>> words() {
+    static constexpr Word<BoreUse> all[] = {
+        {"bolt", BoreUse::bolt}, {"rod", BoreUse::rod}, {"wire", BoreUse::wire}, {"hole", BoreUse::hole}};
+    return all;
+}
+
+// People see these words in lists and on sheets too, where they come from the shell.
+
+template <> std::span<const Word<Finish>> words() {
+    static const Word<Finish> all[] = {{name_of(Finish::hewn), Finish::hewn},
+                                       {name_of(Finish::sawn), Finish::sawn},
+                                       {name_of(Finish::peeled), Finish::peeled}};
+    return all;
+}
+
+template <> std::span<const Word<Fabric>> words() {
+    static const Word<Fabric> all[] = {{name_of(Fabric::newly_cut), Fabric::newly_cut},
+                                       {name_of(Fabric::kept), Fabric::kept},
+                                       {name_of(Fabric::patched), Fabric::patched},
+                                       {name_of(Fabric::replacement), Fabric::replacement}};
+    return all;
+}
+
+template <> std::span<const Word<SettlingRuleName>> words() {
+    using enum SettlingRuleName;
+    static const Word<SettlingRuleName> all[] = {{name_of(per_300_mm), per_300_mm},
+                                                 {name_of(six_percent), six_percent},
+                                                 {name_of(four_percent), four_percent},
+                                                 {name_of(per_chinked_log), per_chinked_log}};
+    return all;
 }
 
 } // namespace roundlay

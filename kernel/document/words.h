@@ -3,17 +3,41 @@
 
 #include "kernel/shell/shell.h"
 
+#include <optional>
+#include <span>
+#include <stdexcept>
+#include <string_view>
+
 namespace roundlay {
 
-const char *word(UnitSystem system);
-const char *word(NotchKind kind);
-const char *word(TopRule rule);
-const char *word(OpeningKind kind);
-const char *word(LogEnd end);
-inline const char *word(Finish finish) { return name_of(finish); }
-inline const char *word(Fabric fabric) { return name_of(fabric); }
-inline const char *word(SettlingRuleName rule) { return name_of(rule); }
-const char *word(PocketKind kind);
-const char *word(BoreUse use);
+template <typename T> struct Word {
+    const char *text;
+    T value;
+};
+
+/// All words of an enumeration.
+template <typename T> std::span<const Word<T>> words();
+template <> std::span<const Word<UnitSystem>> words();
+template <> std::span<const Word<NotchKind>> words();
+template <> std::span<const Word<TopRule>> words();
+template <> std::span<const Word<OpeningKind>> words();
+template <> std::span<const Word<LogEnd>> words();
+template <> std::span<const Word<Finish>> words();
+template <> std::span<const Word<Fabric>> words();
+template <> std::span<const Word<SettlingRuleName>> words();
+template <> std::span<const Word<PocketKind>> words();
+template <> std::span<const Word<BoreUse>> words();
+
+template <typename T> const char *word(T value) {
+    for (const Word<T> &each : words<T>())
+        if (each.value == value) return each.text;
+    throw std::logic_error("a value has no word in kernel/document/words.cpp");
+}
+
+template <typename T> std::optional<T> find_word(std::string_view text) {
+    for (const Word<T> &each : words<T>())
+        if (text == each.text) return each.value;
+    return std::nullopt;
+}
 
 } // namespace roundlay

@@ -32,5 +32,6 @@ CommandRun declare_export(CLI::App &app);
 CommandRun declare_picture(CLI::App &app);
 CommandRun declare_level(CLI::App &app);
 CommandRun declare_record(CLI::App &app);
+CommandRun declare_format(CLI::App &app);
 
 } // namespace roundlay

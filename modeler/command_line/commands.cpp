@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 7> table = {{
+constexpr std::array<Command, 8> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -37,6 +37,11 @@ constexpr std::array<Command, 7> table = {{
      declare_level},
     {"record", "State logs as they were measured in a house that stands",
      "  roundlay record house.roundlay --logs measured.csv --to recorded.roundlay\n", declare_record},
+    {"format", "Tell what may stand in a document: its tables and their keys",
+     "  roundlay format                                   the tables\n"
+     "  roundlay format opening                           the keys of one, and what they are when left out\n"
+     "  roundlay format --schema > roundlay.schema.json   for editors that complete and check TOML\n",
+     declare_format},
 }};
 
 } // namespace

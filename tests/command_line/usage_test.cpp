@@ -20,7 +20,8 @@ TEST_CASE("help and version go to the standard output and end well") {
                                                  {"check", "-h"},
                                                  {"list", "--help"},
                                                  {"export", "--help"},
-                                                 {"picture", "--help"}}) {
+                                                 {"picture", "--help"},
+                                                 {"format", "--help"}}) {
         const Ran help = run(words);
         CHECK(help.code == 0);
         CHECK(help.err.empty());

@@ -1,19 +1,26 @@
 #include "tests/document/any_statement.h"
 
+#include "kernel/document/key.h"
 #include "kernel/measure/spelling.h"
 #include "kernel/shell/close_plan.h"
-#include "kernel/shell/limits.h"
 
 #include <rapidcheck.h>
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace roundlay::test {
+
+using namespace format;
 
 namespace {
 
 using rc::gen::inRange;
+
+bool once_in(int times) {
+    return *inRange(0, times) == 0;
+}
 
 /// As a person could have typed it.
 Length typed(double mm) {
@@ -36,7 +43,7 @@ Length any_size(double most) {
     }
 }
 Length any_gap(double most) {
-    return *inRange(0, 4) == 0 ? Length() : any_size(most);
+    return once_in(4) ? Length() : any_size(most);
 }
 
 Slope any_slope(bool may_fall) {
@@ -61,216 +68,185 @@ std::string any_name() {
     return name;
 }
 
-NotchRule any_notch() {
+std::string any_wall(const Shell &shell) {
+    return (*rc::gen::elementOf(shell.walls)).name;
+}
+
+/// A letter that no other wall, partition or floor has.
+std::string free_name(const Shell &shell) {
+    const std::size_t taken = shell.walls.size() + shell.partitions.size() + shell.floors.size();
+    return std::string(1, static_cast<char>('A' + taken)) + *rc::gen::element<std::string>("", "x", "2");
+}
+
+/// Over all that the kind takes.
+struct AnyValue {
+    const Shell &shell;
+
+    Value operator()(const YesNo &) const { return *rc::gen::arbitrary<bool>(); }
+    Value operator()(const Count &kind) const { return *inRange(kind.low, kind.high + 1); }
+    Value operator()(const Number &kind) const {
+        constexpr double parts = 1e6;
+        const auto low = static_cast<long>(kind.low * parts) + (kind.low_is_in ? 0 : 1);
+        return static_cast<double>(*inRange(low, static_cast<long>(kind.high * parts) + 1)) / parts;
+    }
+    Value operator()(const Size &kind) const {
+        const LengthBounds &b = kind.bounds;
+        if (b.low_mm < 0 && once_in(2)) return Length() - any_size(-b.low_mm);
+        return b.low_is_in ? any_gap(b.high_mm) : any_size(b.high_mm);
+    }
+    Value operator()(const Incline &kind) const { return any_slope(kind.may_fall); }
+    Value operator()(const Direction &) const {
+        return once_in(2) ? 45.0 * *inRange(0, 8) : *inRange(0, 360'000'000) / 1e6;
+    }
+    Value operator()(const Text &) const { return any_name(); }
+    Value operator()(const TagName &) const { return free_name(shell); }
+    Value operator()(const WallName &) const { return any_wall(shell); }
+    Value operator()(const WallPair &) const { return TwoNames(any_wall(shell), any_wall(shell)); }
+    Value operator()(const OneOf &kind) const { return *rc::gen::elementOf(kind.words); }
+};
+
+void draw_key(const Key &key, void *owner, const Shell &shell) {
+    key.set(owner, std::visit(AnyValue{shell}, key.kind));
+}
+
+/// What must be stated, and half of what may be.
+void draw(const Table &table, void *owner, const Shell &shell) {
+    for (const Item &item : table.items)
+        if (const auto *part = std::get_if<Shared>(&item))
+            draw(*part->table, part->in(owner), shell);
+        else if (const Key &key = std::get<Key>(item); key.missing || once_in(2))
+            draw_key(key, owner, shell);
+}
+
+/// Draws until the two differ.
+void apart(const std::string &a, std::string &b, const Shell &shell) {
+    while (a == b)
+        b = any_wall(shell);
+}
+
+void two_of_three(void *owner, const Shell &shell) {
+    Rounds &rounds = *static_cast<Rounds *>(owner);
+    const auto without = *rc::gen::element<std::string>("count", "height", "pitch");
+    rounds.count = {}, rounds.height = {}, rounds.pitch = {};
+    for (const Item &item : table_of("rounds").items)
+        for (const char *name : {"count", "height", "pitch"})
+            if (const Key &key = std::get<Key>(item); key.name == std::string(name) && name != without)
+                draw_key(key, owner, shell);
+}
+
+/// What shapes a log is stated of its whole round.
+void only_of_piece(void *owner, const Shell &) {
+    OwnLog &log = *static_cast<OwnLog *>(owner);
+    if (!log.piece) return;
+    const auto finish = log.sizes.finish;
+    log.sizes = {}, log.notch = {};
+    log.sizes.finish = finish;
+}
+
+/// A groove has both its sizes.
+void whole_groove(void *owner, const Shell &) {
+    Trim &trim = *static_cast<Trim *>(owner);
+    if ((trim.spline_width == Length()) != (trim.spline_depth == Length()))
+        trim.spline_width = trim.spline_depth = {};
+}
+
+/// Of its own it has both too, or neither, or the depth of 0 that is none; one size goes with the shell's
+/// only where that has a groove.
+void whole_own_groove(void *owner, const Shell &) {
+    OwnTrim &trim = static_cast<Opening *>(owner)->trim;
+    if (trim.spline_width && trim.spline_depth && *trim.spline_width > Length() &&
+        *trim.spline_depth > Length())
+        return;
+    trim.spline_width = {};
+    if (trim.spline_depth) trim.spline_depth = Length();
+}
+
+void ends_over_start(void *owner, const Shell &) {
+    StatedBore &bore = *static_cast<StatedBore *>(owner);
+    if (bore.to_round) bore.to_round = std::max(*bore.to_round, bore.from_round);
+}
+
+/// What rules ask of more than one key at a time. A key that no rule asks after needs no line here.
+const std::map<std::string, void (*)(void *, const Shell &)> rules{
+    {"rounds", two_of_three},
+    {"partition",
+     [](void *owner, const Shell &s) {
+         Partition &p = *static_cast<Partition *>(owner);
+         apart(p.from, p.to, s);
+     }},
+    {"floor",
+     [](void *owner, const Shell &s) {
+         Floor &f = *static_cast<Floor *>(owner);
+         apart(f.from, f.to, s);
+     }},
+    {"log", only_of_piece},
+    {"trim", whole_groove},
+    {"opening", whole_own_groove},
+    {"bore", ends_over_start},
+};
+
+void draw_whole(const Table &table, void *owner, const Shell &shell) {
+    draw(table, owner, shell);
+    if (const auto rule = rules.find(table.name); rule != rules.end()) rule->second(owner, shell);
+}
+
+void add_entry(const Section &section, void *around, const Shell &shell) {
+    const auto entry = section.fresh(shell);
+    draw_whole(*section.table, entry.get(), shell);
+    for (const Section &inner : section.table->lists)
+        for (int i = *inRange(0, 3); i > 0; --i)
+            add_entry(inner, entry.get(), shell);
+    section.add(around, entry.get());
+}
+
+NotchRule any_notch(const Shell &shell) {
     NotchRule notch;
-    notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
-                                   NotchKind::stated, NotchKind::saddle);
-    notch.slope = any_slope(false);
-    notch.along = any_slope(true);
-    notch.across = any_slope(true);
-    notch.overhang = any_gap(2000);
-    notch.shoulder = *rc::gen::arbitrary<bool>() ? any_gap(2000) : Length() - any_gap(2000);
-    notch.scribe = any_gap(2000);
-    notch.least_tail = any_gap(2000);
+    draw(table_of("notch"), &notch, shell);
     return notch;
+}
+
+/// Corners are where walls meet.
+void add_corners(Shell &shell) {
+    for (std::size_t i = 0; shell.walls.size() > 2 && i < shell.walls.size(); ++i) {
+        if (!once_in(4)) continue;
+        const std::string &next = shell.walls[(i + 1) % shell.walls.size()].name;
+        shell.corners.push_back({shell.walls[i].name, next, once_in(2) ? shell.notch : any_notch(shell)});
+    }
+    if (shell.partitions.empty() || once_in(2)) return;
+    shell.corners.push_back({shell.partitions[0].from, shell.partitions[0].name, any_notch(shell)});
 }
 
 /// One wall or two that close the plan, where the others let them.
 void leave_lengths_out(std::vector<Wall> &walls) {
     std::vector<Wall> open = walls;
-    for (int i = *inRange(0, 3); i > 0; --i) open[*inRange<std::size_t>(0, open.size())].closes = true;
+    for (int i = *inRange(0, 3); i > 0; --i)
+        open[*inRange<std::size_t>(0, open.size())].closes = true;
     if (!close_plan(open)) walls = open;
+}
+
+void add_section(const Section &section, Shell &shell) {
+    const std::string &name = section.table->name;
+    if (name == "wall") return; // given
+    if (name == "corner") return add_corners(shell);
+    if (!section.is_list()) return draw_whole(*section.table, section.in(&shell), shell);
+    if (shell.walls.size() < 2 && (name == "partition" || name == "floor")) return;
+    for (int i = *inRange(0, 4); i > 0; --i)
+        add_entry(section, &shell, shell);
 }
 
 } // namespace
 
 std::vector<Wall> any_walls() {
-    std::vector<Wall> walls;
-    const int count = *inRange(1, 8);
-    for (int i = 0; i < count; ++i) {
+    Shell shell;
+    for (int i = *inRange(1, 8); i > 0; --i) {
         Wall wall;
-        wall.name = std::string(1, static_cast<char>('A' + i)) + *rc::gen::element<std::string>("", "x", "2");
-        wall.heading = *inRange(0, 2) == 0 ? 45.0 * *inRange(0, 8) : *inRange(0, 360'000'000) / 1e6;
+        draw(table_of("wall"), &wall, shell);
         wall.length = any_size(100'000);
-        if (*inRange(0, 3) == 0) wall.thickness = any_size(2000);
-        if (*inRange(0, 3) == 0) wall.pitch = any_size(2000);
-        if (*inRange(0, 3) == 0) wall.log_height = any_size(2000);
-        walls.push_back(wall);
+        shell.walls.push_back(wall);
     }
-    leave_lengths_out(walls);
-    return walls;
+    leave_lengths_out(shell.walls);
+    return shell.walls;
 }
-
-namespace {
-
-std::string any_wall(const Shell &shell) {
-    return (*rc::gen::elementOf(shell.walls)).name;
-}
-
-void add_rounds(Shell &shell) {
-    const int without = *inRange(0, 3);
-    if (without != 0) shell.rounds.count = *inRange(1, most_rounds + 1);
-    if (without != 1) shell.rounds.height = any_size(100'000);
-    if (without != 2) shell.rounds.pitch = any_size(2000);
-    shell.rounds.gap = any_gap(2000);
-    if (*rc::gen::arbitrary<bool>()) shell.rounds.full_first = any_wall(shell);
-    shell.rounds.top = *rc::gen::element(TopRule::level, TopRule::staggered);
-}
-
-void add_corners(Shell &shell) {
-    for (std::size_t i = 0; shell.walls.size() > 2 && i < shell.walls.size(); ++i) {
-        if (*inRange(0, 4) != 0) continue;
-        const std::string &next = shell.walls[(i + 1) % shell.walls.size()].name;
-        shell.corners.push_back(
-            {shell.walls[i].name, next, *rc::gen::arbitrary<bool>() ? shell.notch : any_notch()});
-    }
-}
-
-LogSizes any_sizes() {
-    LogSizes sizes;
-    for (auto *size : {&sizes.butt_height, &sizes.tip_height, &sizes.butt_width, &sizes.tip_width})
-        if (*inRange(0, 3) == 0) *size = any_size(2000);
-    if (*inRange(0, 3) == 0) sizes.diameter = any_size(2000);
-    if (*inRange(0, 3) == 0) sizes.butt = *rc::gen::element(LogEnd::left, LogEnd::right);
-    if (*inRange(0, 3) == 0) sizes.finish = *rc::gen::element(Finish::hewn, Finish::sawn, Finish::peeled);
-    return sizes;
-}
-
-LogNotch any_log_notch() {
-    LogNotch notch;
-    if (*inRange(0, 2) == 0)
-        notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
-                                       NotchKind::stated);
-    if (*inRange(0, 2) == 0) notch.slope = any_slope(false);
-    if (*inRange(0, 2) == 0) notch.along = any_slope(true);
-    if (*inRange(0, 2) == 0) notch.across = any_slope(true);
-    if (*inRange(0, 2) == 0) notch.overhang_left = any_gap(2000);
-    if (*inRange(0, 2) == 0) notch.overhang_right = any_gap(2000);
-    return notch;
-}
-
-void add_partitions(Shell &shell) {
-    for (int i = *inRange(0, 3); i > 0 && shell.walls.size() > 1; --i) {
-        Partition wall;
-        wall.name = "p" + std::to_string(shell.partitions.size());
-        wall.from = any_wall(shell);
-        do wall.to = any_wall(shell);
-        while (wall.to == wall.from);
-        wall.from_left = any_gap(100'000);
-        if (*inRange(0, 2) == 0) wall.heading = 45.0 * *inRange(0, 8);
-        if (*inRange(0, 2) == 0) wall.thickness = any_size(2000);
-        if (*inRange(0, 2) == 0) wall.pitch = any_size(2000);
-        if (*inRange(0, 2) == 0) wall.log_height = any_size(2000);
-        shell.partitions.push_back(wall);
-    }
-    if (shell.partitions.empty() || *inRange(0, 2) == 0) return;
-    shell.corners.push_back({shell.partitions[0].from, shell.partitions[0].name, any_notch()});
-}
-
-void add_steps(Shell &shell) {
-    for (int i = *inRange(0, 3); i > 0; --i)
-        shell.steps.push_back({any_wall(shell), any_gap(100'000), any_size(100'000), any_size(100'000)});
-}
-
-/// What shapes a log is stated of its whole round.
-void only_of_piece(OwnLog &log) {
-    const auto finish = log.sizes.finish;
-    log.sizes = {}, log.notch = {};
-    log.sizes.finish = finish;
-    log.piece = *inRange(1, 502);
-}
-
-void add_logs(Shell &shell) {
-    if (*rc::gen::arbitrary<bool>()) shell.logs = any_sizes();
-    for (int i = *inRange(0, 4); i > 0; --i) {
-        const std::string wall = any_wall(shell);
-        const int round = *inRange(1, most_rounds + 2);
-        shell.own_logs.push_back({wall, round, any_name(), any_sizes(), any_log_notch(), {}, {}, {}, {}});
-        if (*inRange(0, 3) == 0) shell.own_logs.back().bow = any_gap(2000);
-        if (*inRange(0, 3) == 0)
-            shell.own_logs.back().fabric =
-                *rc::gen::element(Fabric::newly_cut, Fabric::kept, Fabric::patched, Fabric::replacement);
-        if (*inRange(0, 3) == 0) shell.own_logs.back().note = any_name();
-        if (*inRange(0, 4) == 0) only_of_piece(shell.own_logs.back());
-    }
-}
-
-/// A groove of its own has both its sizes; one size goes with the shell's only where that has a groove.
-OwnTrim any_own_trim() {
-    OwnTrim trim;
-    if (*inRange(0, 3) == 0) trim.spline_width = any_size(2000), trim.spline_depth = any_size(2000);
-    else if (*inRange(0, 3) == 0)
-        trim.spline_depth = Length();
-    if (*inRange(0, 3) == 0) trim.sill_slope = any_slope(false);
-    if (*inRange(0, 3) == 0) trim.settle_space = any_gap(2000);
-    if (*inRange(0, 3) == 0) trim.header_bearing = any_gap(2000);
-    return trim;
-}
-
-void add_openings(Shell &shell) {
-    for (int i = *inRange(0, 4); i > 0; --i)
-        shell.openings.push_back({any_name(), *rc::gen::element(OpeningKind::door, OpeningKind::window),
-                                  any_wall(shell), any_gap(100'000), any_gap(100'000), any_size(100'000),
-                                  any_size(100'000), any_own_trim()});
-}
-
-Trim any_trim() {
-    Trim trim;
-    if (*inRange(0, 2) == 0) trim.spline_width = any_size(2000), trim.spline_depth = any_size(2000);
-    if (*inRange(0, 2) == 0) trim.sill_slope = any_slope(false);
-    if (*inRange(0, 2) == 0) trim.settle_space = any_gap(2000);
-    if (*inRange(0, 2) == 0)
-        trim.settling = *rc::gen::element(SettlingRuleName::per_300_mm, SettlingRuleName::six_percent,
-                                          SettlingRuleName::four_percent, SettlingRuleName::per_chinked_log);
-    if (*inRange(0, 2) == 0) trim.header_bearing = any_gap(2000);
-    return trim;
-}
-
-std::optional<double> any_load() {
-    if (*inRange(0, 2) == 0) return std::nullopt;
-    return *inRange(1, 50'000'001) / 1e6;
-}
-
-Floor any_floor(const Shell &shell) {
-    Floor floor;
-    floor.name = "f" + std::to_string(shell.floors.size());
-    floor.from = any_wall(shell);
-    do floor.to = any_wall(shell);
-    while (floor.to == floor.from);
-    floor.level = any_size(100'000);
-    floor.joist = {any_size(2000), any_size(2000)};
-    if (*inRange(0, 2) == 0) floor.tip_width = any_size(2000);
-    if (*inRange(0, 2) == 0) floor.tip_height = any_size(2000);
-    floor.spacing = any_size(100'000);
-    if (*inRange(0, 2) == 0) floor.first = any_size(100'000);
-    floor.bearing = any_size(2000);
-    floor.pocket = *rc::gen::element(PocketKind::square, PocketKind::tailed);
-    floor.tail = any_slope(false);
-    for (int i = *inRange(0, 3); i > 0; --i)
-        floor.beams.push_back({any_gap(100'000), {any_size(2000), any_size(2000)}});
-    for (int i = *inRange(0, 3); i > 0; --i)
-        floor.openings.push_back(
-            {any_name(), any_gap(100'000), any_gap(100'000), any_size(100'000), any_size(100'000)});
-    floor.live_load = any_load();
-    floor.dead_load = any_load();
-    return floor;
-}
-
-StatedBore any_bore(const Shell &shell) {
-    StatedBore bore;
-    bore.name = any_name();
-    bore.use = *rc::gen::element(BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole);
-    bore.wall = any_wall(shell);
-    bore.from_left = any_gap(100'000);
-    if (*inRange(0, 2) == 0) bore.from_outside = any_size(2000);
-    bore.diameter = any_size(2000);
-    bore.from_round = *inRange(1, most_rounds + 2);
-    if (*inRange(0, 2) == 0) bore.to_round = *inRange(bore.from_round, most_rounds + 2);
-    bore.drift = *rc::gen::arbitrary<bool>() ? any_gap(2000) : Length() - any_size(2000);
-    return bore;
-}
-
-} // namespace
 
 Shell any_statements() {
     return any_statements(any_walls());
@@ -279,26 +255,8 @@ Shell any_statements() {
 Shell any_statements(const std::vector<Wall> &walls) {
     Shell shell;
     shell.walls = walls;
-    shell.name = any_name();
-    shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
-    shell.thickness = any_size(2000);
-    shell.notch = any_notch();
-    add_rounds(shell);
-    add_corners(shell);
-    add_partitions(shell);
-    add_steps(shell);
-    add_logs(shell);
-    add_openings(shell);
-    if (*inRange(0, 2) == 0) shell.trim = any_trim();
-    for (int i = shell.walls.size() > 1 ? *inRange(0, 3) : 0; i > 0; --i) shell.floors.push_back(any_floor(shell));
-    for (int i = *inRange(0, 3); i > 0; --i) shell.bores.push_back(any_bore(shell));
-    shell.pegs = {
-        *rc::gen::arbitrary<bool>(),  any_size(2000), any_size(100'000), any_gap(2000), any_gap(2000),
-        *inRange(1, 1'000'001) / 1e6, *inRange(0, 21), Length(), {}};
-    if (*inRange(0, 2) == 0) shell.pegs.draw = any_gap(2000);
-    if (*inRange(0, 2) == 0) shell.pegs.square = any_size(2000);
-    if (*inRange(0, 4) != 0) shell.wood.species = "x" + any_name();
-    if (*rc::gen::arbitrary<bool>()) shell.wood.moisture = *inRange(0, 300'000'001) / 1e6;
+    for (const Section &section : sections())
+        add_section(section, shell);
     return shell;
 }
 

@@ -1,4 +1,4 @@
-// Random statements: every key of the format, over the whole range that it takes.
+// Random statements: every key that the format describes, over the whole range that it takes.
 #pragma once
 
 #include "kernel/shell/shell.h"

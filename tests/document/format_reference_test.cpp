@@ -1,10 +1,12 @@
 #include "kernel/document/compass.h"
 #include "kernel/document/document.h"
+#include "kernel/document/reference.h"
 #include "kernel/measure/measure.h"
 #include "tests/document/sample.h"
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
+#include <cstdlib>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -48,7 +50,48 @@ std::string problems_text(const ReadResult &result) {
     return text;
 }
 
+/// The reference with its tables made anew: in the section of each heading those that begin with a column of keys.
+std::string renewed(std::string text) {
+    for (const format::Section &section : format::sections()) {
+        std::size_t at = text.find("\n## " + format::header(section) + "\n");
+        std::vector<const format::Section *> tables{&section};
+        for (const format::Section &inner : section.table->lists)
+            tables.push_back(&inner);
+        for (const format::Section *table : tables) {
+            at = at == std::string::npos ? at : text.find("\n| key |", at);
+            if (at == std::string::npos) return "no place for the table " + table->table->name;
+            std::size_t end = ++at;
+            while (text[end] == '|')
+                end = text.find('\n', end) + 1;
+            text.replace(at, end - at, format::markdown_table(*table));
+        }
+    }
+    return text;
+}
+
 } // namespace
+
+TEST_CASE("The tables of the reference are those that the description makes") {
+    const std::string before = reference(), after = renewed(before);
+    if (std::getenv("ROUNDLAY_RENEW")) test::put(root / "kernel/document/FORMAT.md", after);
+    INFO("ROUNDLAY_RENEW=1 test_document writes them anew");
+    CHECK(before == after);
+}
+
+TEST_CASE("Every table and key is explained, and says what is understood where it is left out") {
+    std::size_t keys = 0;
+    for (const format::Section *section : format::all_sections()) {
+        CHECK(std::string(section->table->summary).size() > 10);
+        for (const format::ReferenceRow &row : format::reference_rows(*section)) {
+            INFO(format::header(*section) << " " << (row.keys.empty() ? row.shared : row.keys[0]) << ": " << row.left_out);
+            keys += row.keys.size();
+            CHECK((row.shared.empty() ? row.what : row.shared).size() > 3);
+            CHECK(row.left_out.size() > 0);
+            if (row.left_out == "empty") CHECK(row.takes.starts_with("text"));
+        }
+    }
+    CHECK(keys > 90);
+}
 
 TEST_CASE("The complete example of the reference reads without a problem") {
     const auto examples = blocks(reference(), "toml");

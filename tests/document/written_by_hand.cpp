@@ -1,5 +1,7 @@
 #include "tests/document/written_by_hand.h"
 
+#include "kernel/document/key.h"
+
 #include <rapidcheck.h>
 
 namespace roundlay::test {
@@ -41,6 +43,24 @@ HandTable any_table(std::string header, std::string path, const Texts &keys) {
     return table;
 }
 
+/// The keys that are described, and what people write besides.
+Texts keys_of(const format::Table &table) {
+    Texts keys;
+    for (const format::Item &item : table.items)
+        if (const auto *key = std::get_if<format::Key>(&item)) keys.emplace_back(key->name);
+    keys.insert(keys.end(), {"\"odd key\"", "x.y", "x.z"});
+    return keys;
+}
+
+void add_tables(HandDocument &document, const format::Section &section) {
+    const std::string &name = section.table->name;
+    if (!section.is_list())
+        document.tables.push_back(any_table("[" + name + "]", name, keys_of(*section.table)));
+    for (int i = 0, n = section.is_list() ? *rc::gen::inRange(0, 3) : 0; i < n; ++i)
+        document.tables.push_back(any_table(one_of({"[[" + name + "]]", "[[ " + name + " ]]", "  [[" + name + "]]"}),
+                                            name + "[" + std::to_string(i) + "]", keys_of(*section.table)));
+}
+
 std::string broken(const std::string &text, const std::string &line_break) {
     std::string made;
     for (const char c : text)
@@ -74,15 +94,8 @@ HandDocument any_hand_document() {
     document.last_break = !sometimes(4);
     document.below = sometimes(2) ? one_of(comments) : "";
     document.tables.push_back(any_table("", "", {"roundlay", "unknown"}));
-    document.tables.push_back(any_table("[shell]", "shell", {"name", "units", "thickness", "\"odd key\""}));
-    for (int i = 0, n = *rc::gen::inRange(0, 4); i < n; ++i)
-        document.tables.push_back(any_table(one_of({"[[wall]]", "[[ wall ]]", "  [[wall]]"}),
-                                            "wall[" + std::to_string(i) + "]",
-                                            {"name", "toward", "length", "thickness"}));
-    document.tables.push_back(any_table("[rounds]", "rounds", {"count", "pitch", "x.y", "x.z"}));
-    for (int i = 0, n = *rc::gen::inRange(0, 4); i < n; ++i)
-        document.tables.push_back(any_table("[[opening]]", "opening[" + std::to_string(i) + "]",
-                                            {"name", "wall", "from_left", "note"}));
+    for (const format::Section &section : format::sections())
+        add_tables(document, section);
     return document;
 }
 

@@ -7,13 +7,15 @@ _roundlay() {
     local current=${COMP_WORDS[COMP_CWORD]} command=${COMP_WORDS[1]}
     COMPREPLY=()
     if [[ $COMP_CWORD -eq 1 && $current != -* ]]; then
-        mapfile -t COMPREPLY < <(compgen -W "new check list export picture level record" -- "$current")
+        mapfile -t COMPREPLY < <(compgen -W "new check list export picture level record format" -- "$current")
     elif [[ $current == -* ]]; then
         if [[ $COMP_CWORD -eq 1 ]]; then
             mapfile -t COMPREPLY < <(compgen -W "$(_roundlay_options "${COMP_WORDS[0]}")" -- "$current")
         else
             mapfile -t COMPREPLY < <(compgen -W "$(_roundlay_options "${COMP_WORDS[0]}" "$command")" -- "$current")
         fi
+    elif [[ $command == format ]]; then
+        mapfile -t COMPREPLY < <(compgen -W "$("${COMP_WORDS[0]}" format --json | grep -oP '(?<="table": ")[^"]*')" -- "$current")
     elif [[ ${COMP_WORDS[COMP_CWORD - 1]} == --to ]]; then
         mapfile -t COMPREPLY < <(compgen -d -- "$current")
     else

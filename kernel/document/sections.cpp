@@ -1,0 +1,50 @@
+#include "kernel/document/describe.h"
+
+#include <stdexcept>
+
+namespace roundlay::format {
+
+namespace {
+
+void add(std::vector<const Section *> &all, std::span<const Section> some) {
+    for (const Section &section : some) {
+        all.push_back(&section);
+        add(all, section.table->lists);
+    }
+}
+
+} // namespace
+
+std::span<const Section> sections() {
+    static const Section all[] = {
+        shell_section(),  wall_section(),  partition_section(), rounds_section(),  notch_section(),
+        corner_section(), logs_section(),  log_section(),       opening_section(), step_section(),
+        trim_section(),   floor_section(), pegs_section(),      bore_section(),    wood_section(),
+    };
+    return all;
+}
+
+std::vector<const Section *> all_sections() {
+    std::vector<const Section *> all;
+    add(all, sections());
+    return all;
+}
+
+const Table &table_of(const std::string &name) {
+    for (const Section *section : all_sections())
+        if (section->table->name == name) return *section->table;
+    throw std::logic_error("no table " + name + " is described");
+}
+
+std::string header(const Section &section) {
+    return section.is_list() ? "[[" + section.table->name + "]]" : "[" + section.table->name + "]";
+}
+
+std::optional<Value> Key::value(const void *owner) const {
+    auto stated = get(owner);
+    const auto *text = stated ? std::get_if<std::string>(&*stated) : nullptr;
+    if (text && text->empty() && !missing) return std::nullopt;
+    return stated;
+}
+
+} // namespace roundlay::format

@@ -1,0 +1,126 @@
+#include "modeler/command_line/format_schema.h"
+
+#include "kernel/document/limits.h"
+#include "kernel/document/reference.h"
+
+#include <nlohmann/json.hpp>
+
+namespace roundlay {
+
+using namespace format;
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// `[Ll][Ee][Vv][Ee][Ll]`: a word in capitals or not, - and _ for its blanks.
+std::string pattern_of(const std::string &word) {
+    std::string pattern;
+    for (const char c : word)
+        if (c == ' ')
+            pattern += "[ _-]";
+        else if (c >= 'a' && c <= 'z')
+            pattern += std::string("[") + static_cast<char>(c - 'a' + 'A') + c + "]";
+        else
+            pattern += c;
+    return pattern;
+}
+
+struct TypeOf {
+    Json operator()(const YesNo &) const { return {{"type", "boolean"}}; }
+    Json operator()(const Count &kind) const {
+        return {{"type", "integer"}, {"minimum", kind.low}, {"maximum", kind.high}};
+    }
+    Json operator()(const Number &kind) const {
+        return {{"type", "number"},
+                {kind.low_is_in ? "minimum" : "exclusiveMinimum", kind.low},
+                {"maximum", kind.high}};
+    }
+    Json operator()(const Size &) const {
+        return {{"anyOf", {Json{{"type", "string"}, {"minLength", 1}}, Json{{"const", 0}}}}};
+    }
+    Json operator()(const Incline &) const { return {{"type", {"string", "number"}}}; }
+    Json operator()(const Direction &) const { return {{"type", "string"}, {"minLength", 1}}; }
+    Json operator()(const Text &) const {
+        return {{"type", "string"}, {"maxLength", limits::name_characters}};
+    }
+    Json operator()(const TagName &) const {
+        return {{"type", "string"},
+                {"pattern", "^[A-Za-z0-9]{1," + std::to_string(limits::wall_letters) + "}$"}};
+    }
+    Json operator()(const WallName &) const { return {{"type", "string"}}; }
+    Json operator()(const WallPair &) const {
+        return {{"type", "array"}, {"items", {{"type", "string"}}}, {"minItems", 2}, {"maxItems", 2}};
+    }
+    /// The words first, which editors offer; then what is read as one of them.
+    Json operator()(const OneOf &kind) const {
+        std::string any;
+        for (const std::string &word : kind.words)
+            any += (any.empty() ? "" : "|") + pattern_of(word);
+        return {{"anyOf",
+                 {Json{{"enum", kind.words}}, Json{{"type", "string"}, {"pattern", "^(" + any + ")$"}}}}};
+    }
+};
+
+void add_row(Json &properties, const Section &section, const ReferenceRow &row) {
+    for (const Item &item : section.table->items) {
+        const auto *key = std::get_if<Key>(&item);
+        if (!key || std::find(row.keys.begin(), row.keys.end(), key->name) == row.keys.end()) continue;
+        Json property = {{"description", row.what + " (takes " + row.takes + ")" +
+                                             (row.needed ? "" : "; left out: " + row.left_out)}};
+        property.update(std::visit(TypeOf(), key->kind));
+        properties[key->name] = std::move(property);
+    }
+}
+
+void add_keys(Json &properties, const Section &section);
+
+/// The keys of another table stand in this one too.
+void add_shared(Json &properties, const std::string &header_of) {
+    for (const Section &section : sections())
+        if (header(section) == header_of) add_keys(properties, section);
+}
+
+void add_keys(Json &properties, const Section &section) {
+    for (const ReferenceRow &row : reference_rows(section))
+        if (row.shared.empty())
+            add_row(properties, section, row);
+        else
+            add_shared(properties, row.shared);
+}
+
+Json schema_of(const Section &section) {
+    Json properties = Json::object(), required = Json::array();
+    add_keys(properties, section);
+    for (const Item &item : section.table->items)
+        if (const auto *key = std::get_if<Key>(&item); key && key->missing) required.push_back(key->name);
+    for (const Section &inner : section.table->lists)
+        properties[inner.table->key()] = schema_of(inner);
+    Json table = {{"type", "object"}, {"additionalProperties", false}, {"properties", std::move(properties)}};
+    if (!required.empty()) table["required"] = std::move(required);
+    if (section.is_list())
+        table = {{"type", "array"}, {"maxItems", section.most}, {"items", std::move(table)}};
+    table["description"] = section.table->summary;
+    return table;
+}
+
+} // namespace
+
+std::string format_schema() {
+    Json properties = {{"roundlay", {{"description", "version of the format"}, {"const", limits::version}}}};
+    Json required = {"roundlay"};
+    for (const Section &section : sections()) {
+        properties[section.table->name] = schema_of(section);
+        if (section.missing) required.push_back(section.table->name);
+    }
+    return Json{{"$schema", "http://json-schema.org/draft-07/schema#"},
+                {"title", "A roundlay document"},
+                {"type", "object"},
+                {"additionalProperties", false},
+                {"required", std::move(required)},
+                {"properties", std::move(properties)}}
+               .dump(2) +
+           "\n";
+}
+
+} // namespace roundlay
