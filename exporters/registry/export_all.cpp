@@ -105,11 +105,10 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
     for (const Exporter *exporter : exporters) {
         if (progress.cancelled()) return stopped();
         auto failure = run_guarded(*exporter, job, out, progress);
-        if (failure && failure->trouble != Trouble::picture) return *failure;
-        if (failure)
-            report.left_out.push_back(*failure);
-        else
-            makers.emplace_back(exporter->name);
+        const bool nothing = failure && failure->trouble == Trouble::nothing;
+        if (failure && !nothing && failure->trouble != Trouble::picture) return *failure;
+        if (failure) report.left_out.push_back(*failure);
+        if (!failure || nothing) makers.emplace_back(exporter->name); // what it once made goes
     }
     if (progress.cancelled()) return stopped();
     if (auto failure = finish(job, makers, out, report, own)) return *failure;

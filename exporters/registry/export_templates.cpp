@@ -7,7 +7,9 @@ namespace roundlay {
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
                                               Progress &progress) {
     const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout);
-    if (patterns.empty()) return {}; // logs that are scribed in place have none
+    if (patterns.empty())
+        return ExportFailure{Trouble::nothing, "no templates were made: this shell has no tails, notches or pockets cut "
+                                               "to a line; round logs are scribed in place"};
     const int count = static_cast<int>(patterns.size());
     progress.at("templates", 0, count + 1);
     if (auto failure = add_pdf(job, folder, "templates.pdf", "tails, notches and pockets at full size",

@@ -16,6 +16,7 @@ enum class Trouble {
     file,       ///< a file cannot be written
     in_the_way, ///< a person's own files would have to be replaced
     picture,    ///< this machine can make no picture
+    nothing,    ///< there is nothing of its kind to be made of this shell
     cancelled,  ///< the person stopped it
     failed,     ///< a library could not do its part
 };

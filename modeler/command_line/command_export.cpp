@@ -59,12 +59,26 @@ ExitCode code_of(Trouble trouble) {
         return ExitCode::unwritable;
     case Trouble::picture:
         return ExitCode::no_picture;
+    case Trouble::nothing:
+        return ExitCode::findings;
     case Trouble::cancelled:
         return ExitCode::interrupted;
     case Trouble::failed:
         return ExitCode::failed;
     }
     return ExitCode::failed;
+}
+
+/// More than the manifest.
+bool made_some(const ExportReport &report) {
+    return report.written.size() > 1;
+}
+
+/// A kind of which this shell has nothing is only a failure where nothing else was asked for.
+ExitCode code_of(const ExportReport &report, ExitCode printed) {
+    for (const ExportFailure &failure : report.left_out)
+        if (failure.trouble != Trouble::nothing || !made_some(report)) return code_of(failure.trouble);
+    return printed;
 }
 
 void tell(const Console &console, const ExportReport &report, const std::string &folder) {
@@ -78,7 +92,8 @@ void tell(const Console &console, const ExportReport &report, const std::string 
     console.hint("wrote " + std::to_string(report.written.size()) + " files, " +
                  std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
     for (const ExportFailure &failure : report.left_out)
-        console.error(failure.message);
+        failure.trouble == Trouble::nothing && made_some(report) ? console.warn(failure.message)
+                                                                 : console.error(failure.message);
     if (!report.outdated.empty())
         console.warn(std::to_string(report.outdated.size()) + " files in \"" + folder +
                      "\" are of an earlier state of the document, among them " + report.outdated.front() +
@@ -131,7 +146,7 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     const ExportReport &report = std::get<ExportReport>(outcome);
     tell(console, report, words.folder);
     const ExitCode printed = console.json ? console.print(manifest_json(report.manifest)) : ExitCode::fine;
-    return report.left_out.empty() ? printed : code_of(report.left_out.front().trouble);
+    return code_of(report, printed);
 }
 
 std::string only_help() {

@@ -155,6 +155,19 @@ TEST_CASE("where no picture can be made the rest is written and the code is 5") 
     CHECK_FALSE(fs::exists(home.out() / "picture.png"));
 }
 
+TEST_CASE("where there are no templates it is said, and the code is 1 where nothing else was asked for") {
+    const Home home;
+    put(home.folder / "hut.roundlay", run({"new", "-", "--notch", "saddle", "--rounds", "4"}).out);
+    const Ran only = home.export_with({"--only", "templates"});
+    CHECK(only.code == 1);
+    CHECK_THAT(only.err, ContainsSubstring("no templates were made"));
+    CHECK_THAT(only.err, ContainsSubstring("round logs are scribed in place"));
+    const Ran more = home.export_with({"--only", "templates,list"});
+    CHECK(more.code == 0);
+    CHECK_THAT(more.err, ContainsSubstring("no templates were made"));
+    CHECK(fs::exists(home.out() / "cut-list.csv"));
+}
+
 TEST_CASE("a library that cannot do its part is 6 and nothing is written") {
     const Home home;
     const Ran ran =

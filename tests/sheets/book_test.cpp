@@ -3,10 +3,12 @@
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/svg/svg.h"
 #include "kernel/document/document.h"
+#include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/run.h"
 #include "tests/support/catch.h"
@@ -96,6 +98,86 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
           }) == "");
     if (count > 50) WARN(drawn << " shells, " << sheets << " sheets");
     CHECK(drawn >= count);
+}
+
+/// An L in feet and inches; a partition tees into the wall before its inside corner, so far from its end.
+Shell ell_with_tee(double inches) {
+    Shell shell = begun_in(UnitSystem::imperial);
+    shell.walls = l_plan(Length::feet(32), Length::feet(28), Length::feet(16), Length::feet(14));
+    shell.thickness = Length::inches(7);
+    shell.rounds.count = 6;
+    shell.rounds.pitch = Length::inches(10);
+    shell.rounds.gap = Length::inches(1);
+    Partition partition;
+    partition.name = "P";
+    partition.from = "C";
+    partition.from_left = Length::feet(16) - Length::inches(inches);
+    partition.to = "A";
+    shell.partitions = {partition};
+    return shell;
+}
+
+TEST_CASE("leaders do not run through one another where a tee stands close to an inside corner") {
+    int built = 0, sheets = 0;
+    std::string found;
+    for (const double inches : {-10, -6, 6, 10, 13}) {
+        const LaidShell shell = laid(ell_with_tee(inches));
+        if (shell.layout.pieces.empty()) continue;
+        ++built;
+        for (const Model &model : shell.layout.models) {
+            const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+            if (piece.tag[0] != 'C' && piece.tag[0] != 'D') continue;
+            for (const Paper paper : {Paper::letter, Paper::tabloid}) {
+                const auto made = cut_sheet(shell.shell, shell.layout, model,
+                                            shell.bodies[static_cast<std::size_t>(piece.model)], full_options(paper));
+                sheets += static_cast<int>(made.size());
+                found += all_clashes(made);
+            }
+        }
+    }
+    CHECK(built >= 2);
+    CHECK(sheets > 10);
+    CHECK(found == "");
+}
+
+TEST_CASE("a tag that is led into an opening does not read as a part of its size") {
+    Shell shell = plain_shell();
+    for (const double from : {900.0, 2050.0, 3200.0})
+        shell.openings.push_back(window("A", from, 300, 950, 500));
+    std::string found;
+    for (const auto units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const Paper paper : {Paper::letter, Paper::tabloid, Paper::a2}) {
+            shell.units = units;
+            const LaidShell made = laid(shell);
+            REQUIRE_FALSE(made.layout.pieces.empty());
+            found += all_clashes(wall_elevations(made.shell, made.layout, made.bodies, full_options(paper)));
+        }
+    CHECK(found == "");
+}
+
+// From wall A in the south, 2.5 m from its left corner, straight north: its sides face east and west.
+TEST_CASE("a partition is seen from a quarter of the sky, since it has no outside") {
+    Shell plain = plain_shell();
+    Partition partition;
+    partition.name = "P";
+    partition.from = "A";
+    partition.from_left = Length::mm(2500);
+    partition.to = "C";
+    plain.partitions = {partition};
+    const LaidShell shell = laid(plain);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
+    std::string said;
+    for (const std::string &words : words_on(sheets, "Walls"))
+        said += words + "\n";
+    CHECK(said.find("Wall P, from the east, ") != std::string::npos);
+    CHECK(said.find("Wall P, from the west, ") != std::string::npos);
+    CHECK(said.find("Wall P, from outside") == std::string::npos);
+    CHECK(said.find("Wall A, from outside, ") != std::string::npos);
+    const auto sections = words_on(sheets, "");
+    CHECK(sections.contains("east"));
+    CHECK(sections.contains("west"));
+    CHECK(sections.contains("outside"));
 }
 
 TEST_CASE("the foundation plan names a partition where it stands") {

@@ -147,6 +147,19 @@ TEST_CASE("every kind of clash is found") {
     CHECK(only(here, words("H", {60, 49}))[0].kind == Clash::Kind::text_on_block);
     CHECK(only(here, Path{{{5, 5}, {-1, 5}}, false, Line::hidden, ""})[0].kind ==
           Clash::Kind::line_off_sheet);
+    const auto leader = [](Vec2 a, Vec2 b) { return Path{{a, b}, false, Line::dimension, "", true}; };
+    REQUIRE(only(leader({100, 100}, {120, 120}), leader({100, 120}, {120, 100})).size() == 1);
+    CHECK(only(leader({100, 100}, {120, 120}), leader({100, 120}, {120, 100}))[0].kind ==
+          Clash::Kind::leader_through_leader);
+    CHECK(only(leader({100, 100}, {120, 120}), leader({120, 120}, {120, 100})).empty()); // from one place
+    CHECK(only(leader({100, 100}, {120, 120}), Path{{{100, 120}, {120, 100}}, false, Line::dimension, ""}).empty());
+    Text mark = words("HHHH", {60, 130}), note = words("HHHH", {60 + text_width("HHHH", 2.5) + 2, 130});
+    mark.role = Role::mark, note.role = Role::note;
+    REQUIRE(only(mark, note).size() == 1);
+    CHECK(only(mark, note)[0].kind == Clash::Kind::mark_beside_note);
+    note.at.x += 2;
+    CHECK(only(mark, note).empty());
+
     Text small = words("H", {60, 120});
     small.height = 2.4;
     CHECK(only(here, small)[0].kind == Clash::Kind::too_small);

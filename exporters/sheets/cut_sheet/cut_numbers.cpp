@@ -30,6 +30,9 @@ bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
     for (const double shift : shifts) {
         const Vec2 centre{n.target.x + shift, y};
         if (!face.board.is_free(Rect{centre.x, centre.y, centre.x, centre.y}.grown(r + 0.3), true)) continue;
+        const Vec2 d = n.target - centre;
+        const Path leader{{centre + (r / length(d)) * d, n.target}, false, Line::dimension, "", true};
+        if (!face.board.is_clear(leader)) continue;
         Text text;
         text.at = centre;
         text.words = std::to_string(n.number);
@@ -39,8 +42,7 @@ bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
         text.role = Role::mark;
         face.board.add(text);
         face.board.add(Circle{centre, r, Line::dimension, ""});
-        const Vec2 d = n.target - centre;
-        face.board.add(Path{{centre + (r / length(d)) * d, n.target}, false, Line::dimension, ""});
+        face.board.add(leader);
         face.board.add(dot(n.target, dot_radius));
         return true;
     }

@@ -81,11 +81,16 @@ bool put_inner_number(FaceBoard &face, const FaceRow &row, const Level &level, d
             const Rect box = box_of(text).grown(0.4);
             const bool far = offset >= crossing_allowed;
             if (!face.board.is_free(box, !far) || box.x1 > face.right() || box.x0 < face.left) continue;
+            const Path line{{{x + level.side * 0.4, y},
+                             {x + level.side * inner_run, y},
+                             {to - level.side * 0.5, text.at.y}},
+                            false,
+                            Line::dimension,
+                            "",
+                            true};
+            if (!face.board.is_clear(line)) continue;
             face.board.add(text);
-            std::vector<Vec2> line{{x + level.side * 0.4, y},
-                                   {x + level.side * inner_run, y},
-                                   {to - level.side * 0.5, text.at.y}};
-            face.board.add(Path{std::move(line), false, Line::dimension, ""});
+            face.board.add(line);
             return true;
         }
     return false;

@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
 
 #include "exporters/sheets/drawing/rect.h"
+#include "kernel/geometry/ring.h"
 
 #include <algorithm>
 #include <array>
@@ -31,13 +32,11 @@ struct Cover {
     Rect box;
 };
 
+/// Holes are loops of their own.
 bool inside(const Cover &cover, Vec2 p) {
     bool in = false;
     for (const auto &loop : cover.loops)
-        for (std::size_t i = 0, k = loop.size() - 1; i < loop.size(); k = i++) {
-            const Vec2 a = loop[i], b = loop[k];
-            if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) in = !in;
-        }
+        in = in != is_inside(loop, p);
     return in;
 }
 

@@ -1,5 +1,6 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "kernel/layout/bore_marks.h"
 
 namespace roundlay::sheets {
@@ -36,13 +37,7 @@ std::vector<Vec2> places_around(Vec2 c, double r, double width) {
 }
 
 bool put_name(FaceBoard &face, const std::string &words, Vec2 c, double r) {
-    Text text;
-    text.words = words;
-    text.height = lettering;
-    text.across = Across::middle;
-    text.upright = Upright::middle;
-    text.role = Role::mark;
-    return face.board.put(text, places_around(c, r, text_width(text.words, lettering)));
+    return face.board.put(mark_text(words), places_around(c, r, text_width(words, lettering)));
 }
 
 bool add_name(FaceBoard &face, const FaceRow &row, const PegHole &peg) {

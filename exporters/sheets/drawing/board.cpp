@@ -27,7 +27,7 @@ void add_rest(std::vector<Item> &items, const Path &path, const std::vector<Rect
             if (!stretches.empty() && stretches.back().points.back() == a)
                 stretches.back().points.push_back(b);
             else
-                stretches.push_back({{a, b}, false, path.line, path.layer});
+                stretches.push_back({{a, b}, false, path.line, path.layer, path.leader});
         }
     }
     if (whole)
@@ -62,8 +62,9 @@ void Board::add(Item item) {
     if (const Text *text = std::get_if<Text>(&item)) texts_.push_back(box_of(*text));
     if (std::holds_alternative<Fill>(item) || std::holds_alternative<Picture>(item))
         kept_out_.push_back(bounds(item));
+    const Path *path = std::get_if<Path>(&item);
     for (const auto &[from, to] : strokes_of(item))
-        strokes_.push_back({from, to, yields(item)});
+        strokes_.push_back({from, to, yields(item), path != nullptr && path->leader});
     items_.push_back(std::move(item));
 }
 
@@ -73,6 +74,15 @@ bool Board::is_free(const Rect &box, bool strict) const {
     if (std::any_of(kept_out_.begin(), kept_out_.end(), in_way)) return false;
     return std::none_of(strokes_.begin(), strokes_.end(), [&](const Stroke &stroke) {
         return (strict || !stroke.yields) && crosses(box, stroke.from, stroke.to);
+    });
+}
+
+bool Board::is_clear(const Path &leader) const {
+    const auto strokes = strokes_of(leader);
+    return std::none_of(strokes_.begin(), strokes_.end(), [&](const Stroke &other) {
+        return other.leader && std::any_of(strokes.begin(), strokes.end(), [&](const auto &s) {
+                   return run_through(s.first, s.second, other.from, other.to);
+               });
     });
 }
 

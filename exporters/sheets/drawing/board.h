@@ -19,6 +19,9 @@ class Board {
     /// Lines that yield to text count only when `strict`.
     bool is_free(const Rect &box, bool strict) const;
 
+    /// Whether a leader could run there through no other leader.
+    bool is_clear(const Path &leader) const;
+
     /// Puts the text at the first of its places that is free, first looking for one that no line crosses at
     /// all. False, and nothing added, where there is none.
     bool put(Text text, const std::vector<Vec2> &places, double air = 0.4);
@@ -31,7 +34,7 @@ class Board {
   private:
     struct Stroke {
         Vec2 from, to;
-        bool yields;
+        bool yields, leader;
     };
     std::vector<Item> items_;
     std::vector<Rect> texts_, kept_out_;

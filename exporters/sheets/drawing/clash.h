@@ -12,6 +12,8 @@ struct Clash {
     enum class Kind {
         text_over_text,
         text_over_line, ///< a line of any kind or a dark area's border runs through a text
+        leader_through_leader, ///< which of them leads where cannot be told
+        mark_beside_note,      ///< on one line and so near that they read as one
         text_off_frame, ///< outside the frame or across it
         text_on_block,  ///< partly in the title block, partly outside
         line_off_sheet,
@@ -30,6 +32,9 @@ std::string described(const Clash &clash);
 
 /// Whether any part of the segment lies inside the rectangle (not only on its border).
 bool crosses(const Rect &box, Vec2 from, Vec2 to);
+
+/// Whether two segments run through one another; meeting at an end is not that.
+bool run_through(Vec2 a, Vec2 b, Vec2 c, Vec2 d);
 
 /// Where the segment is inside, as parts of its length. Only where it crosses.
 std::pair<double, double> span_within(const Rect &box, Vec2 from, Vec2 to);

@@ -22,6 +22,7 @@ struct Path {
     bool closed = false;
     Line line = Line::visible;
     std::string layer; ///< for machines: operation and depth; empty = the line's name
+    bool leader = false; ///< leads from a text to what it is about
 };
 
 struct Circle {

@@ -4,6 +4,7 @@
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/frame/tables.h"
 #include "kernel/layout/standing.h"
+#include "kernel/layout/wall_side.h"
 
 #include <algorithm>
 #include <optional>
@@ -122,7 +123,9 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
                                  90));
     TitleFields fields = options.fields;
     fields.title = "Wall " + wall.name;
-    fields.supplement = "elevations from outside and inside";
+    const int w = sides[0].wall;
+    const std::string the = is_partition(layout, w) ? "the " : "";
+    fields.supplement = "elevations from " + the + side_of_wall(layout, w, true) + " and " + the + side_of_wall(layout, w, false);
     fields.document_type = "Wall elevation";
     fields.number = "W-" + wall.name;
     fields.scale = "as shown";

@@ -6,6 +6,7 @@
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
 #include "exporters/sheets/frame/tables.h"
+#include "kernel/layout/wall_side.h"
 
 #include <algorithm>
 #include <cmath>
@@ -132,10 +133,10 @@ Block section_block(const SectionWanted &w, const SectionPlace &place, const Sca
     add_heights(board, w, section, k);
     add_thickness(board, w, k);
     const Rect drawn = bounds(board.items());
-    Text outside = lettered("outside", {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
+    Text outside = lettered(side_of_wall(w.layout, w.wall, true), {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
     outside.across = Across::right;
     board.add(outside);
-    board.add(lettered("inside", {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
+    board.add(lettered(side_of_wall(w.layout, w.wall, false), {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
     const std::string where = w.words.length(place.x) + " from the left";
     board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
     board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));

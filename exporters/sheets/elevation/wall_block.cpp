@@ -6,6 +6,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/elevation/wall_bores.h"
+#include "kernel/layout/wall_side.h"
 
 #include <algorithm>
 #include <cmath>
@@ -33,8 +34,8 @@ class Drawer {
         add_heights();
         add_lengths();
         bores_.add_marks(board_, without_tag_);
-        add_tags();
         add_opening_names();
+        add_tags();
         add_section_marks();
         add_caption();
         return {{bounds(board_.items()), board_.finished()}, without_tag_};
@@ -263,14 +264,22 @@ class Drawer {
                 Text text = tag_text(piece);
                 text.at = {edge + side * (away + half), y};
                 const Rect box = box_of(text);
-                if (!board_.is_free(box.grown(0.3), true) || !over_opening(box)) continue;
+                if (!board_.is_free(box.grown(0.3), true) || !over_opening(box) || by_a_size(box)) continue;
                 board_.add(text);
                 board_.add(Path{
-                    {{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}}, false, Line::dimension, ""});
+                    {{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}}, false, Line::dimension, "", true});
                 board_.add(dot({edge - side * 1.5, y}, 0.4));
                 return true;
             }
         return false;
+    }
+
+    /// So near to an opening's name or size that it reads as a part of it.
+    bool by_a_size(const Rect &box) const {
+        constexpr double apart = 2.6;
+        return std::any_of(sizes_.begin(), sizes_.end(), [&](const Rect &size) {
+            return Rect{size.x0 - apart, size.y0, size.x1 + apart, size.y1}.overlaps(box);
+        });
     }
 
     Rect paper_of(const Opening &opening) const {
@@ -322,8 +331,10 @@ class Drawer {
                 y -= pitch;
             }
             if (!fits) continue;
-            for (const Text &text : texts)
+            for (const Text &text : texts) {
+                sizes_.push_back(box_of(text));
                 board_.add(text);
+            }
             return;
         }
     }
@@ -350,8 +361,9 @@ class Drawer {
     void add_caption() {
         const Rect drawn = bounds(board_.items());
         Text text;
-        text.words =
-            "Wall " + wall_.name + (mirrored_ ? ", from inside, " : ", from outside, ") + w_.scale->words;
+        const bool partition = is_partition(*w_.layout, w_.wall);
+        text.words = "Wall " + wall_.name + (partition ? ", from the " : ", from ") +
+                     side_of_wall(*w_.layout, w_.wall, !mirrored_) + ", " + w_.scale->words;
         text.at = {drawn.x0, drawn.y1 + 3};
         text.height = 3.5;
         text.bold = true;
@@ -364,6 +376,7 @@ class Drawer {
     bool mirrored_;
     WallBores bores_;
     Board board_;
+    std::vector<Rect> sizes_; ///< names and sizes of openings
     std::vector<std::string> without_tag_;
 };
 

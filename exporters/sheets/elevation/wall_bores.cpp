@@ -1,6 +1,7 @@
 #include "exporters/sheets/elevation/wall_bores.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,13 +62,7 @@ std::vector<Vec2> WallBores::places_for(const PlacedBore &bore) const {
 
 void WallBores::add_marks(Board &board, std::vector<std::string> &without) const {
     for (const PlacedBore &bore : bores_) {
-        Text text;
-        text.words = bore.mark;
-        text.height = lettering;
-        text.across = Across::middle;
-        text.upright = Upright::middle;
-        text.role = Role::mark;
-        if (!board.put(text, places_for(bore), 0.3)) without.push_back(bore.mark);
+        if (!board.put(mark_text(bore.mark), places_for(bore), 0.3)) without.push_back(bore.mark);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "kernel/geometry/ring.h"
 
 #include <algorithm>
 #include <optional>
@@ -21,15 +22,6 @@ struct Lettered {
 
 Rect common(const Rect &a, const Rect &b) {
     return {std::max(a.x0, b.x0), std::max(a.y0, b.y0), std::min(a.x1, b.x1), std::min(a.y1, b.y1)};
-}
-
-bool is_inside(const std::vector<Vec2> &ring, Vec2 p) {
-    bool in = false;
-    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
-        if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
-            p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
-            in = !in;
-    return in;
 }
 
 std::string list_of(const std::vector<std::string> &tags) {

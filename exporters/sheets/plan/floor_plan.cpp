@@ -85,6 +85,7 @@ class FloorDrawer {
         for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
             add_opening(o);
         const Rect drawn = bounds(board_.items());
+        corner_ = {drawn.x0, drawn.y0};
         for (const Timber *t : timbers_of(w_))
             if (!add_tag(*t)) without_tag_.push_back(piece_of(w_, *t).tag);
         add_across(drawn);
@@ -147,11 +148,19 @@ class FloorDrawer {
                 const double turn = 2 * std::numbers::pi * way / ways;
                 places.push_back(middle + off * Vec2{std::cos(turn), std::sin(turn)});
             }
-        if (!board_.put(text, places, 0.3)) return false;
-        const Rect box = box_of(std::get<Text>(board_.items().back())).grown(0.4);
-        const Vec2 end{std::clamp(middle.x, box.x0, box.x1), std::clamp(middle.y, box.y0, box.y1)};
-        board_.add(Path{{middle, end}, false, Line::dimension, ""});
-        return true;
+        for (const bool strict : {true, false})
+            for (const Vec2 place : places) {
+                text.at = place;
+                const Rect box = box_of(text).grown(0.4);
+                const Vec2 end{std::clamp(middle.x, box.x0, box.x1), std::clamp(middle.y, box.y0, box.y1)};
+                const Path leader{{middle, end}, false, Line::dimension, "", true};
+                const bool over_measures = box.x0 < corner_.x || box.y0 < corner_.y;
+                if (over_measures || !board_.is_free(box, strict) || !board_.is_clear(leader)) continue;
+                board_.add(text);
+                board_.add(leader);
+                return true;
+            }
+        return false;
     }
 
     void add_marks(std::vector<double> places, double edge, Toward side) {
@@ -202,6 +211,7 @@ class FloorDrawer {
     const std::vector<Stretch> &edges_;
     double k_;
     Board board_;
+    Vec2 corner_; ///< to the left of it and under it measures will stand
     std::vector<std::string> without_tag_;
 };
 

@@ -25,12 +25,6 @@ Vec2 meeting(Vec2 a, Vec2 along_a, Vec2 b, Vec2 along_b) {
 
 } // namespace
 
-std::size_t outer_walls(const Layout &layout) {
-    return static_cast<std::size_t>(
-        std::count_if(layout.corners.begin(), layout.corners.end(),
-                      [](const CornerPlace &c) { return c.kind == CornerKind::corner; }));
-}
-
 std::vector<Vec2> outside_corners(const Layout &layout) {
     std::vector<Vec2> corners;
     for (std::size_t i = 0; i < outer_walls(layout); ++i)

@@ -2,15 +2,12 @@
 #pragma once
 
 #include "exporters/sheets/drawing/board.h"
-#include "kernel/layout/layout.h"
+#include "kernel/layout/wall_side.h"
 
 #include <string>
 #include <vector>
 
 namespace roundlay::sheets {
-
-/// How many of Layout::walls go round the outside; partitions follow them.
-std::size_t outer_walls(const Layout &layout);
 
 /// Degrees by which words along that direction are turned, so that they read from below or from the right.
 double reading_turn(Vec2 along);

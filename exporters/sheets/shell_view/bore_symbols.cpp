@@ -67,19 +67,23 @@ std::vector<Item> bore_symbol(const std::optional<BoreUse> &use, Vec2 c, double 
     return items;
 }
 
-bool put_bore_mark(Board &board, const std::string &mark, Vec2 c, double diameter) {
+Text mark_text(const std::string &words) {
     Text text;
-    text.words = mark;
+    text.words = words;
     text.height = lettering;
     text.across = Across::middle;
     text.upright = Upright::middle;
     text.role = Role::mark;
+    return text;
+}
+
+bool put_bore_mark(Board &board, const std::string &mark, Vec2 c, double diameter) {
     const double dx = symbol_reach(diameter) + text_width(mark, lettering) / 2, dy = symbol_reach(diameter) + lettering / 2;
     std::vector<Vec2> places;
     for (const double away : {0.6, 2.0, 4.0, 7.0, 11.0, 16.0})
         for (const Vec2 way : {Vec2{1, 0}, Vec2{-1, 0}, Vec2{0, 1}, Vec2{0, -1}, Vec2{1, 1}, Vec2{-1, 1}, Vec2{1, -1}, Vec2{-1, -1}})
             places.push_back(c + Vec2{way.x * (dx + away), way.y * (dy + away)});
-    return board.put(text, places, 0.3);
+    return board.put(mark_text(mark), places, 0.3);
 }
 
 bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {

@@ -15,6 +15,9 @@ std::vector<Item> bore_symbol(const std::optional<BoreUse> &use, Vec2 centre, do
 /// How far it reaches from its centre on paper.
 double symbol_reach(double diameter);
 
+/// The text of a mark, to be put with its middle somewhere.
+Text mark_text(const std::string &words);
+
 /// Puts "rod 1" beside a symbol. False where it found no room.
 bool put_bore_mark(Board &board, const std::string &mark, Vec2 centre, double diameter);
 

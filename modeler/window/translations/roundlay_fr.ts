@@ -108,6 +108,10 @@
         <translation>Mur %1 vu de dehors, %2</translation>
     </message>
     <message>
+        <source>Wall %1 from the %2, %3</source>
+        <translation>Mur %1, côté %2, %3</translation>
+    </message>
+    <message>
         <source>Elevation</source>
         <translation>Élévation</translation>
     </message>
@@ -3098,6 +3102,42 @@
     <message>
         <source>snap the lowest line and mark every cut from it before the first cut, which takes it away</source>
         <translation>cingler la ligne la plus basse et tracer toutes les tailles depuis elle avant la première, qui l’enlève</translation>
+    </message>
+    <message>
+        <source>no templates were made: this shell has no tails, notches or pockets cut to a line; round logs are scribed in place</source>
+        <translation>aucun gabarit : cette structure n’a ni queue, ni entaille, ni mortaise taillée au trait ; les rondins sont tracés en place</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>est</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>nord-est</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>nord</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>nord-ouest</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>ouest</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>sud-ouest</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sud</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sud-est</translation>
     </message>
     <message>
         <source>%1 up from the underside</source>

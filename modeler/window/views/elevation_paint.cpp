@@ -1,3 +1,4 @@
+#include "kernel/layout/wall_side.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/kernel_words.h"
@@ -27,8 +28,17 @@ void ElevationView::paint(QPainter &painter) {
     const bool measured = hole != nullptr && hole->box.y0 * scale() < beneath;
     draw_label(
         painter, to_screen({scene_.length / 2, 0}) + QPointF(0, measured ? beneath_a_measure : beneath),
-        tr("Wall %1 from outside, %2").arg(text(selection_.wall()), length_text(scene_.length, units())),
+        caption(),
         tints().ink);
+}
+
+/// A partition has no outside.
+QString ElevationView::caption() const {
+    const Layout &layout = desk_.drawn()->job.layout;
+    const QString name = text(selection_.wall()), length = length_text(scene_.length, units());
+    const int wall = wall_named(layout, selection_.wall());
+    if (wall < 0 || !is_partition(layout, wall)) return tr("Wall %1 from outside, %2").arg(name, length);
+    return tr("Wall %1 from the %2, %3").arg(name, kernel_words(side_of_wall(layout, wall, true)), length);
 }
 
 void ElevationView::paint_rounds(QPainter &painter) const {

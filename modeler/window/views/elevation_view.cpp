@@ -1,5 +1,6 @@
 #include "modeler/window/views/elevation_view.h"
 
+#include "kernel/geometry/ring.h"
 #include "kernel/measure/tidied.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
@@ -19,15 +20,6 @@ namespace roundlay::window {
 namespace {
 
 constexpr double smallest = 60; // mm: an opening that a hand can still take hold of
-
-bool inside(const std::vector<Vec2> &ring, Vec2 p) {
-    bool in = false;
-    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
-        if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
-            p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
-            in = !in;
-    return in;
-}
 
 bool holds(const sheets::Rect &r, Vec2 p) {
     return p.x >= r.x0 && p.x <= r.x1 && p.y >= r.y0 && p.y <= r.y1;
@@ -130,7 +122,7 @@ int ElevationView::piece_at(Vec2 at) const {
 int ElevationView::piece_right_at(Vec2 at) const {
     for (auto shape = scene_.shapes.rbegin(); shape != scene_.shapes.rend(); ++shape) // the foremost first
         for (const auto &ring : shape->rings)
-            if (inside(ring, at)) return shape->piece;
+            if (is_inside(ring, at)) return shape->piece;
     return -1;
 }
 

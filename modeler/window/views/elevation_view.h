@@ -58,6 +58,7 @@ class ElevationView : public DrawingView {
     void nudge(double across, double up, bool size);
     void choose_next(int step);
     void paint_logs(QPainter &painter) const;
+    QString caption() const;
     void paint_rounds(QPainter &painter) const;
     void paint_choice(QPainter &painter) const;
     void paint_stated_wall(QPainter &painter) const;
