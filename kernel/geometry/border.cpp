@@ -98,9 +98,11 @@ class Border {
     void add_faces(const Layer &layer) {
         std::vector<int> global;
         std::vector<Vec2> points;
+        local_.resize(solid_.vertices.size(), -1);
         std::vector<SignedPolygon> polygons = layer.polygons;
         for (SignedPolygon &polygon : polygons)
             for (int &i : polygon.ring) i = local(i, layer, global, points);
+        for (const int i : global) local_[static_cast<std::size_t>(i)] = -1; // as the next layer finds it
         const std::size_t known = points.size();
         const std::vector<BorderRegion> regions = add_up(points, polygons);
         for (std::size_t i = known; i < points.size(); ++i)
@@ -109,12 +111,13 @@ class Border {
         for (const BorderRegion &region : regions) add_face(layer, region, global);
     }
 
-    int local(int vertex_index, const Layer &layer, std::vector<int> &global, std::vector<Vec2> &points) const {
-        const auto known = std::find(global.begin(), global.end(), vertex_index);
-        if (known != global.end()) return static_cast<int>(known - global.begin());
+    int local(int vertex_index, const Layer &layer, std::vector<int> &global, std::vector<Vec2> &points) {
+        int &known = local_[static_cast<std::size_t>(vertex_index)];
+        if (known >= 0) return known;
+        known = static_cast<int>(global.size());
         global.push_back(vertex_index);
         points.push_back({dot(at(vertex_index), layer.u), dot(at(vertex_index), layer.v)});
-        return static_cast<int>(global.size()) - 1;
+        return known;
     }
 
     void add_face(const Layer &layer, const BorderRegion &region, const std::vector<int> &global) {
@@ -213,6 +216,7 @@ class Border {
 
     std::vector<Layer> layers_;
     std::unordered_map<long, std::vector<int>> along_x_;
+    std::vector<int> local_; ///< by vertex: its number in the layer that is added up, -1 = not in it
     Polyhedron solid_;
 };
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <numbers>
+#include <numeric>
 #include <tuple>
 #include <utility>
 
@@ -208,12 +209,16 @@ class Arrangement {
     }
 
     /// At a vertex where borders touch, the first edge clockwise from the way back keeps loops simple.
-    std::size_t next_edge(const std::vector<Edge> &edges, const std::vector<bool> &done, const Edge &from) const {
+    std::size_t next_edge(const std::vector<Edge> &edges, const std::vector<std::size_t> &leaving,
+                          const std::vector<bool> &done, const Edge &from) const {
         const Vec2 back = at(from.first) - at(from.second);
         std::size_t best = edges.size();
         double best_turn = 0;
-        for (std::size_t i = 0; i < edges.size(); ++i) {
-            if (done[i] || edges[i].first != from.second) continue;
+        auto next = std::lower_bound(leaving.begin(), leaving.end(), from.second,
+                                     [&](std::size_t i, int point) { return edges[i].first < point; });
+        for (; next != leaving.end() && edges[*next].first == from.second; ++next) {
+            const std::size_t i = *next;
+            if (done[i]) continue;
             const Vec2 out = at(edges[i].second) - at(edges[i].first);
             double turn = std::atan2(-cross(back, out), dot(back, out));
             if (turn <= 0) turn += 2 * std::numbers::pi;
@@ -228,6 +233,10 @@ class Arrangement {
     std::vector<std::vector<int>> trace(const std::vector<Edge> &edges) const {
         std::vector<std::vector<int>> loops;
         std::vector<bool> done(edges.size(), false);
+        std::vector<std::size_t> leaving(edges.size()); // edges by the point they leave, then in order
+        std::iota(leaving.begin(), leaving.end(), std::size_t{0});
+        std::stable_sort(leaving.begin(), leaving.end(),
+                         [&](std::size_t i, std::size_t j) { return edges[i].first < edges[j].first; });
         for (std::size_t start = 0; start < edges.size(); ++start) {
             if (done[start]) continue;
             std::vector<int> loop;
@@ -236,7 +245,7 @@ class Arrangement {
                 done[i] = true;
                 loop.push_back(edges[i].first);
                 if (edges[i].second == edges[start].first) break;
-                i = next_edge(edges, done, edges[i]);
+                i = next_edge(edges, leaving, done, edges[i]);
             }
             loops.push_back(std::move(loop));
         }

@@ -5,16 +5,29 @@
 #include <algorithm>
 #include <limits>
 #include <numeric>
+#include <string>
+#include <unordered_map>
 
 namespace roundlay {
-
-namespace {
 
 struct PlacedPiece {
     std::vector<Cell> cells; ///< world
     std::vector<Box3> boxes;
     Box3 box;
 };
+
+using PlacedPtr = std::shared_ptr<const PlacedPiece>;
+
+/// By the bytes of which wood lies where.
+struct KnownMeetings::Memory {
+    std::unordered_map<std::string, PlacedPtr> placed;
+    std::unordered_map<std::string, double> shared, over;
+};
+
+KnownMeetings::KnownMeetings() : memory_(std::make_unique<Memory>()) {}
+KnownMeetings::~KnownMeetings() = default;
+
+namespace {
 
 /// Of a piece of which no wood is left: a box that meets none.
 Box3 joined(const std::vector<Box3> &boxes) {
@@ -27,19 +40,63 @@ Box3 joined(const std::vector<Box3> &boxes) {
     return all;
 }
 
-std::vector<PlacedPiece> placed(const Layout &layout, const std::vector<Body> &bodies) {
-    std::vector<PlacedPiece> all;
-    all.reserve(layout.pieces.size());
-    for (const Piece &piece : layout.pieces) {
-        PlacedPiece p;
-        for (const Cell &cell : bodies[static_cast<std::size_t>(piece.model)].cells) {
-            p.cells.push_back(moved(cell, piece.frame));
-            p.boxes.push_back(bounds(p.cells.back()));
-        }
-        p.box = joined(p.boxes);
-        all.push_back(std::move(p));
+PlacedPtr placed(const Body &body, const Frame &frame) {
+    auto p = std::make_shared<PlacedPiece>();
+    for (const Cell &cell : body.cells) {
+        p->cells.push_back(moved(cell, frame));
+        p->boxes.push_back(bounds(p->cells.back()));
     }
-    return all;
+    p->box = joined(p->boxes);
+    return p;
+}
+
+/// What was remembered under a key, else worked out; kept for the next time where it is asked for this time.
+template <typename Value> class Recalled {
+  public:
+    using Values = std::unordered_map<std::string, Value>;
+    explicit Recalled(Values *memory) : memory_(memory) {}
+    ~Recalled() {
+        if (memory_) memory_->swap(now_);
+    }
+    Recalled(const Recalled &) = delete;
+    Recalled &operator=(const Recalled &) = delete;
+
+    template <typename Work> Value operator()(const std::string &key, Work work) {
+        if (!memory_) return work();
+        if (const auto found = now_.find(key); found != now_.end()) return found->second;
+        const auto before = memory_->find(key);
+        return now_.emplace(key, before == memory_->end() ? work() : before->second).first->second;
+    }
+
+  private:
+    Values *memory_;
+    Values now_;
+};
+
+/// The pieces of a layout in their places.
+struct Standing {
+    std::vector<PlacedPtr> all;
+    std::vector<std::string> keys; ///< which wood lies where; empty where nothing is remembered
+
+    const PlacedPiece &at(int i) const { return *all[static_cast<std::size_t>(i)]; }
+    std::string pair(int a, int b) const { return keys[static_cast<std::size_t>(a)] + keys[static_cast<std::size_t>(b)]; }
+};
+
+std::string place_key(std::uint64_t wood, const Frame &frame) {
+    static_assert(sizeof(Frame) == 12 * sizeof(double));
+    std::string key(reinterpret_cast<const char *>(&wood), sizeof wood);
+    return key.append(reinterpret_cast<const char *>(&frame), sizeof frame);
+}
+
+Standing standing(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+    Standing s;
+    Recalled<PlacedPtr> recalled(known ? &known->memory().placed : nullptr);
+    for (const Piece &piece : layout.pieces) {
+        const auto model = static_cast<std::size_t>(piece.model);
+        s.keys.push_back(known ? place_key(known->wood.at(model), piece.frame) : std::string());
+        s.all.push_back(recalled(s.keys.back(), [&] { return placed(bodies[model], piece.frame); }));
+    }
+    return s;
 }
 
 bool boxes_meet(const Box3 &a, const Box3 &b) {
@@ -56,10 +113,10 @@ double shared(const PlacedPiece &a, const PlacedPiece &b) {
 }
 
 /// Pairs whose boxes meet, swept along x.
-template <typename Visit> void each_near_pair(const std::vector<PlacedPiece> &all, Visit visit) {
-    std::vector<int> order(all.size());
+template <typename Visit> void each_near_pair(const Standing &pieces, Visit visit) {
+    std::vector<int> order(pieces.all.size());
     std::iota(order.begin(), order.end(), 0);
-    const auto box = [&](int i) -> const Box3 & { return all[static_cast<std::size_t>(i)].box; };
+    const auto box = [&](int i) -> const Box3 & { return pieces.at(i).box; };
     std::sort(order.begin(), order.end(), [&](int i, int j) { return box(i).low.x < box(j).low.x; });
     for (std::size_t i = 0; i < order.size(); ++i)
         for (std::size_t j = i + 1; j < order.size() && box(order[j]).low.x < box(order[i]).high.x; ++j)
@@ -94,35 +151,56 @@ std::vector<Plane> upright_hull(const Cell &cell) {
     return planes;
 }
 
-/// Cuts the wood straight over a cell out of `wood` and says how much that was.
-double taken_over(const Cell &cell, std::vector<Cell> &wood) {
+/// Wood that is taken away piece by piece, with the boxes of its cells.
+struct Wood {
+    std::vector<Cell> cells;
+    std::vector<Box3> boxes;
+
+    void take_out(const std::vector<Plane> &region) {
+        cells = without(std::move(cells), region);
+        boxes.clear();
+        for (const Cell &cell : cells) boxes.push_back(bounds(cell));
+    }
+};
+
+/// The wood straight over a cell, as planes.
+std::vector<Plane> space_over(const Cell &cell) {
     std::vector<Plane> above = upright_hull(cell);
     for (const CellFace &face : cell.faces)
         if (face.plane.normal.z < -tolerance::weld) above.push_back(face.plane);
+    return above;
+}
+
+/// Cuts the wood straight over a cell, within its column, out of `wood` and says how much that was.
+double taken_over(const Cell &cell, const Box3 &column, Wood &wood) {
+    std::vector<Plane> above;
     double sum = 0;
-    for (const Cell &piece : wood) {
+    for (std::size_t i = 0; i < wood.cells.size(); ++i) {
+        if (!boxes_meet(wood.boxes[i], column)) continue;
+        if (above.empty()) above = space_over(cell);
+        const Cell &piece = wood.cells[i];
         if (std::any_of(above.begin(), above.end(), [&](const Plane &plane) { return lies_beyond(piece, plane); })) continue;
         Cell common = piece;
         for (const Plane &plane : above) common = clipped(common, plane);
         sum += volume(common);
     }
-    if (sum > 0) wood = without(std::move(wood), above);
+    if (sum > 0) wood.take_out(above);
     return sum;
 }
 
 /// Wood of `earlier` that lies straight over `later`'s cells, each of it once though it lie over several.
 double over(const PlacedPiece &earlier, const PlacedPiece &later) {
     double sum = 0;
-    std::vector<Cell> wood;
+    Wood wood;
     for (std::size_t j = 0; j < later.cells.size(); ++j) {
         Box3 column = later.boxes[j];
         column.high.z = std::numeric_limits<double>::max();
         const bool any = std::any_of(earlier.boxes.begin(), earlier.boxes.end(),
                                      [&](const Box3 &b) { return boxes_meet(b, column); });
         if (!any) continue;
-        if (wood.empty()) wood = earlier.cells;
-        sum += taken_over(later.cells[j], wood);
-        if (wood.empty()) break;
+        if (wood.cells.empty()) wood = {earlier.cells, earlier.boxes};
+        sum += taken_over(later.cells[j], column, wood);
+        if (wood.cells.empty()) break;
     }
     return sum;
 }
@@ -137,11 +215,12 @@ std::vector<Body> bodies_of(const Layout &layout) {
     return bodies;
 }
 
-std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies) {
-    const std::vector<PlacedPiece> all = placed(layout, bodies);
+std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+    const Standing pieces = standing(layout, bodies, known);
+    Recalled<double> recalled(known ? &known->memory().shared : nullptr);
     std::vector<Overlap> found;
-    each_near_pair(all, [&](int a, int b) {
-        const double v = shared(all[static_cast<std::size_t>(a)], all[static_cast<std::size_t>(b)]);
+    each_near_pair(pieces, [&](int a, int b) {
+        const double v = recalled(pieces.pair(a, b), [&] { return shared(pieces.at(a), pieces.at(b)); });
         if (v >= tolerance::overlap) found.push_back({a, b, v});
     });
     std::sort(found.begin(), found.end(), [](const Overlap &p, const Overlap &q) {
@@ -150,17 +229,20 @@ std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bod
     return found;
 }
 
-std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies) {
-    const std::vector<PlacedPiece> all = placed(layout, bodies);
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+    const Standing pieces = standing(layout, bodies, known);
+    Recalled<double> recalled(known ? &known->memory().over : nullptr);
     std::vector<Blocked> found;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        for (std::size_t j = 0; j < all.size(); ++j) {
-            if (layout.pieces[i].raise >= layout.pieces[j].raise) continue; // i is raised before j
-            Box3 column = all[j].box;
+    const int count = static_cast<int>(layout.pieces.size());
+    const auto raise = [&](int i) { return layout.pieces[static_cast<std::size_t>(i)].raise; };
+    for (int i = 0; i < count; ++i)
+        for (int j = 0; j < count; ++j) {
+            if (raise(i) >= raise(j)) continue; // i is raised before j
+            Box3 column = pieces.at(j).box;
             column.high.z = std::numeric_limits<double>::max();
-            if (!boxes_meet(all[i].box, column)) continue;
-            const double v = over(all[i], all[j]);
-            if (v >= tolerance::overlap) found.push_back({static_cast<int>(j), static_cast<int>(i), v});
+            if (!boxes_meet(pieces.at(i).box, column)) continue;
+            const double v = recalled(pieces.pair(i, j), [&] { return over(pieces.at(i), pieces.at(j)); });
+            if (v >= tolerance::overlap) found.push_back({j, i, v});
         }
     return found;
 }

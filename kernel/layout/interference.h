@@ -3,6 +3,8 @@
 
 #include "kernel/layout/body.h"
 
+#include <cstdint>
+#include <memory>
 #include <vector>
 
 namespace roundlay {
@@ -19,9 +21,28 @@ struct Blocked {
     double volume = 0; ///< of the earlier piece's wood that stands in the way, mm3
 };
 
+/// What was found between pieces in their places, for the next time: where an edit leaves two as they were, they are not
+/// held against one another again.
+class KnownMeetings {
+  public:
+    KnownMeetings();
+    ~KnownMeetings();
+    KnownMeetings(const KnownMeetings &) = delete;
+    KnownMeetings &operator=(const KnownMeetings &) = delete;
+
+    std::vector<std::uint64_t> wood; ///< by Layout::models, before each use: the same number for the same body, for good
+
+    struct Memory;
+    Memory &memory() { return *memory_; }
+
+  private:
+    std::unique_ptr<Memory> memory_;
+};
+
 /// bodies: by Layout::models index.
-std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies);
-std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies);
+std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known = nullptr);
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
+                                             KnownMeetings *known = nullptr);
 
 /// One body for each of Layout::models.
 std::vector<Body> bodies_of(const Layout &layout);

@@ -37,11 +37,12 @@ std::string statement_of(const Shell &shell, const Layout &layout, int piece) {
 }
 
 /// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
-    for (const Overlap &o : overlaps(layout, bodies))
+void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known,
+                Findings &findings) {
+    for (const Overlap &o : overlaps(layout, bodies, known))
         findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
                             "these two pieces share " + volume_text(o.volume) + " of wood", statement_of(shell, layout, o.b)});
-    for (const Blocked &b : blocked_on_the_way_down(layout, bodies))
+    for (const Blocked &b : blocked_on_the_way_down(layout, bodies, known))
         if (!slides_in(layout, b.piece))
             findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
                                 "it cannot be lowered into place past " + tag(layout, b.by), statement_of(shell, layout, b.piece)});
@@ -135,9 +136,9 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
 
 } // namespace
 
-Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
     Findings findings;
-    check_wood(shell, layout, bodies, findings);
+    check_wood(shell, layout, bodies, known, findings);
     check_bores(shell, layout, bodies, findings);
     check_locks(shell, layout, findings);
     check_water(shell, layout, findings);
