@@ -26,6 +26,7 @@ const char *const compose_fragment = R"(
 uniform sampler2D picture;
 uniform sampler2D ambient;
 uniform int scale;          // texels of the picture per pixel, across and up
+uniform int coarse;         // pixels per texel, where they are more
 uniform int ambient_scale;  // pixels per texel of the ambient light, 0 = there is none
 in vec2 place;
 out vec4 colour;
@@ -33,7 +34,7 @@ void main() {
     ivec2 pixel = ivec2(gl_FragCoord.xy);
     vec3 sum = vec3(0);
     for (int y = 0; y < scale; ++y)
-        for (int x = 0; x < scale; ++x) sum += texelFetch(picture, pixel * scale + ivec2(x, y), 0).rgb;
+        for (int x = 0; x < scale; ++x) sum += texelFetch(picture, pixel / coarse * scale + ivec2(x, y), 0).rgb;
     sum /= float(scale * scale);
     float light = ambient_scale == 0 ? 1.0
                 : ambient_scale == 1 ? texelFetch(ambient, pixel, 0).r
@@ -50,6 +51,14 @@ Look moving_look() {
     look.ambient = Ambient::half;
     look.detail = 3;
     look.shadow_may_lag = true;
+    return look;
+}
+
+Look hasty_look(int haste) {
+    Look look = moving_look();
+    if (haste > 0) look.samples = 0;
+    if (haste > 1) look.ambient = Ambient::none;
+    if (haste > 2) look.coarse = 2;
     return look;
 }
 
@@ -80,7 +89,9 @@ bool Renderer::Parts::shows_ground(const PictureFrame &frame) const {
 PictureFrame Renderer::Parts::frame_for(const Camera &camera, const Look &look, int width, int height) const {
     PictureFrame frame{camera, look, {}, {}, {}, {}};
     frame.look.supersample = std::clamp(look.supersample, 1, 2);
-    frame.size = {width * frame.look.supersample, height * frame.look.supersample};
+    frame.look.coarse = frame.look.supersample == 1 ? std::clamp(look.coarse, 1, 2) : 1;
+    const int part = frame.look.coarse, factor = frame.look.supersample;
+    frame.size = {(width + part - 1) / part * factor, (height + part - 1) / part * factor};
     frame.range = depth_range(camera, shows_ground(frame) ? GroundShadow::reach(scene.box()) : scene.box());
     frame.clip_from_world =
         projection_matrix(camera, static_cast<double>(width) / height, frame.range) * view_matrix(camera);
@@ -137,6 +148,7 @@ void Renderer::Parts::compose_into(const PictureFrame &frame, gl::Size out, unsi
     glUniform1i(compose.at("picture"), 0);
     glUniform1i(compose.at("ambient"), 1);
     glUniform1i(compose.at("scale"), frame.look.supersample);
+    glUniform1i(compose.at("coarse"), frame.look.coarse);
     glUniform1i(compose.at("ambient_scale"), part);
     glBindFramebuffer(GL_FRAMEBUFFER, target);
     glViewport(0, 0, out.width, out.height);
@@ -171,7 +183,7 @@ std::optional<Picked> Renderer::pick(const Camera &camera, const Look &look, int
                                      int y) {
     if (parts_->scene.empty() || x < 0 || y < 0 || x >= width || y >= height) return std::nullopt;
     Look plain = look;
-    plain.supersample = 1;
+    plain.supersample = plain.coarse = 1;
     gl::reset_state();
     return parts_->wood.pick(parts_->frame_for(camera, plain, width, height), parts_->scene, x, y);
 }

@@ -18,6 +18,7 @@ enum class Ambient { none, half, full };
 struct Look {
     int samples = 4;     ///< per pixel, smooths edges; 0 = none. More than the driver has gives what it has.
     int supersample = 1; ///< 1 or 2: draws each pixel from that many, across and up
+    int coarse = 1;      ///< 1 or 2: draws so many pixels across and up as one; with supersample 1 only
     Ambient ambient = Ambient::full;
     bool edges = true;
     bool ground = true;          ///< the shell's shadow on the ground; only from above
@@ -34,6 +35,11 @@ struct Look {
 /// For pictures that follow a hand: all there is, but ambient light at half size. The rest is drawn with
 /// Look{} when the hand stops.
 Look moving_look();
+
+/// Where even that takes too long, as without a graphics card: the more haste, up to most_haste, the less there is of
+/// smooth edges, of ambient light, and of pixels.
+constexpr int most_haste = 3;
+Look hasty_look(int haste);
 
 /// What lies under a pixel.
 struct Picked {

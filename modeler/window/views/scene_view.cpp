@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace roundlay::window {
 
@@ -99,7 +100,7 @@ double SceneView::aspect() const {
 }
 
 Look SceneView::look() const {
-    Look look = moving_ || hurried_ ? moving_look() : Look();
+    Look look = is_in_haste() ? hasty_look(haste_) : Look();
     look.section = section_;
     look.hovered = hovered_;
     look.edge_width = devicePixelRatioF();
@@ -121,6 +122,7 @@ void SceneView::paintGL() {
     renderer_->draw(camera_, look(), size.width(), size.height(), defaultFramebufferObject());
     constexpr double per_ms = 1e6;
     last_frame_ms_ = static_cast<double>(timer.nsecsElapsed()) / per_ms;
+    if (is_in_haste()) keep_up();
     layer_->setVisible(!labels_.empty() || !handles_.empty() || washed_);
     layer_->resize(QWidget::size());
     layer_->update();
@@ -256,8 +258,19 @@ void SceneView::moved() {
     stirred();
 }
 
+/// Two frames that come late, one after the other, are followed by ones that show less.
+void SceneView::keep_up() {
+    constexpr double late = 30; // ms
+    const double before = std::exchange(last_hasty_ms_, last_frame_ms_);
+    if (before <= late || last_frame_ms_ <= late) return;
+    haste_ = std::min(haste_ + 1, most_haste);
+    last_hasty_ms_ = 0;
+}
+
 /// Drawn in haste until it stands still.
 void SceneView::stirred() {
+    constexpr double early = 8; // ms: there was time for more
+    if (!moving_ && last_hasty_ms_ > 0 && last_hasty_ms_ < early) haste_ = std::max(haste_ - 1, 0);
     moving_ = true;
     still_.start();
     update();

@@ -66,6 +66,7 @@ class SceneView : public QOpenGLWidget {
     const Scene &scene() const { return scene_; }
     QString driver() const;
     double last_frame_ms() const { return last_frame_ms_; }
+    int haste() const { return haste_; } ///< 0 to most_haste: what frames of a moving picture leave out to be in time
 
   signals:
     void picked(int id); ///< -1 = nothing
@@ -96,6 +97,8 @@ class SceneView : public QOpenGLWidget {
     void moved();
     void follow_with_light();
     void stirred();
+    bool is_in_haste() const { return moving_ || hurried_; }
+    void keep_up();
     void aim();
     Matrix4 clip(double aspect) const;
     QPointF on_picture(Vec3 world, QSizeF size) const;
@@ -133,7 +136,8 @@ class SceneView : public QOpenGLWidget {
     int hovered_ = -1;
     QPointF last_, pressed_;
     QTimer still_, hover_;
-    double last_frame_ms_ = 0;
+    double last_frame_ms_ = 0, last_hasty_ms_ = 0;
+    int haste_ = 0;
 };
 
 } // namespace roundlay::window
