@@ -12,7 +12,7 @@
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/plan_view.h"
-#include "tests/window/support.h"
+#include "tests/window/support/typing.h"
 
 #include <QAction>
 #include <QApplication>
@@ -34,57 +34,6 @@ using namespace roundlay::window;
 
 namespace {
 
-void raise(MainWindow &window, const char *dock) {
-    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
-    d->show();
-    d->raise();
-    QTest::qWait(30);
-}
-
-MeasureEdit &field_in(MainWindow &window, const char *dock, const char *name) {
-    raise(window, dock);
-    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
-    auto *edit = d->findChild<MeasureEdit *>(QLatin1String(name));
-    Q_ASSERT(edit != nullptr);
-    return *edit;
-}
-
-void type(MeasureEdit &edit, const QString &words) {
-    edit.setFocus();
-    edit.selectAll();
-    QTest::keyClicks(&edit, words);
-}
-
-void enter(MeasureEdit &edit, const QString &words) {
-    type(edit, words);
-    QTest::keyClick(&edit, Qt::Key_Return);
-}
-
-/// What the form tells below that field; empty where it tells nothing.
-QString told_beside(const MeasureEdit &edit) {
-    auto *form = qobject_cast<QFormLayout *>(edit.parentWidget()->layout());
-    int row = -1;
-    QFormLayout::ItemRole role{};
-    if (form == nullptr) { // a form in a column
-        for (QFormLayout *f : edit.parentWidget()->findChildren<QFormLayout *>())
-            if (f->indexOf(const_cast<MeasureEdit *>(&edit)) >= 0) form = f;
-    }
-    form->getWidgetPosition(const_cast<MeasureEdit *>(&edit), &row, &role);
-    const QLayoutItem *below =
-        row + 1 < form->rowCount() ? form->itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
-    auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;
-    return why != nullptr && why->objectName() == "why" && why->isVisible() ? why->text() : QString();
-}
-
-/// An imperial house with floors, openings and a log to state things of.
-void put_up(MainWindow &window) {
-    window.resize(1300, 800);
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    QVERIFY(QTest::qWaitForWindowActive(&window));
-}
-
 const Shell &shell(MainWindow &window) {
     return *window.desk().state()->read.shell;
 }
@@ -101,13 +50,8 @@ class FieldsTest : public QObject {
     void what_was_typed_of_one_thing_is_not_of_the_next();
     void a_bare_number_is_of_the_shell_s_unit();
     void what_cannot_be_built_is_put_right_where_it_was_typed();
-    void undo_takes_back_letters_first_then_the_document();
-    void undo_in_the_text_is_the_document_s();
-    void keys_of_the_menu_are_the_menu_s_in_a_field();
     void what_stands_in_a_field_is_saved();
     void saddles_are_offered_for_the_whole_shell_only();
-    void tab_goes_nowhere_unseen_and_its_ring_is_seen();
-    void f6_goes_through_the_panels();
     void the_window_fits_its_screen_and_remembers_its_panels();
     void reading_an_edit_back_costs_little();
 
@@ -266,89 +210,6 @@ void FieldsTest::what_cannot_be_built_is_put_right_where_it_was_typed() {
     window.close_document();
 }
 
-void FieldsTest::undo_takes_back_letters_first_then_the_document() {
-    MainWindow window(kept());
-    put_up(window);
-    const std::string first = window.desk().document().text();
-    MeasureEdit &edit = field_in(window, "shell", "overhang");
-    const QString old = edit.text();
-    enter(edit, "4 in");
-    QVERIFY(settled(window));
-    const std::string second = window.desk().document().text();
-    const QString now = edit.text();
-    QVERIFY(second != first);
-    type(edit, "5");
-    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier); // of what is being typed
-    for (int i = 0; i < 5 && edit.isUndoAvailable(); ++i)
-        QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
-    QCOMPARE(window.desk().document().text(), second);
-    QCOMPARE(edit.text(), now);
-    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier); // of the document
-    QVERIFY(settled(window));
-    QCOMPARE(window.desk().document().text(), first);
-    QCOMPARE(edit.text(), old);
-    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-    QVERIFY(settled(window));
-    QCOMPARE(window.desk().document().text(), second);
-    QTest::keyClick(&edit, Qt::Key_Z, Qt::ControlModifier);
-    // A box that counts, too.
-    auto *rounds = window.findChild<QDockWidget *>("shell")->findChild<QSpinBox *>();
-    rounds->setFocus();
-    QTest::keyClick(rounds, Qt::Key_Up);
-    QVERIFY(settled(window));
-    QVERIFY(window.desk().document().text() != first);
-    QTest::keyClick(rounds, Qt::Key_Z, Qt::ControlModifier);
-    QVERIFY(settled(window));
-    QCOMPARE(window.desk().document().text(), first);
-    window.close_document();
-}
-
-void FieldsTest::undo_in_the_text_is_the_document_s() {
-    MainWindow window(kept());
-    put_up(window);
-    const std::string first = window.desk().document().text();
-    raise(window, "text");
-    TextPanel &text = window.text_panel();
-    text.setFocus();
-    QTest::keyClicks(&text, "# one");
-    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier); // before the pause in which it would be taken
-    QCOMPARE(window.desk().document().text(), first);
-    QCOMPARE(text.toPlainText().toStdString(), first);
-    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-    QVERIFY(window.desk().document().text() != first);
-    QCOMPARE(text.toPlainText().toStdString(), window.desk().document().text());
-    QTest::keyClick(&text, Qt::Key_Z, Qt::ControlModifier);
-    QCOMPARE(window.desk().document().text(), first);
-    window.close_document();
-}
-
-void FieldsTest::keys_of_the_menu_are_the_menu_s_in_a_field() {
-    MainWindow window(kept());
-    put_up(window);
-    MeasureEdit &edit = field_in(window, "shell", "thickness");
-    edit.setFocus();
-    QTest::keyClick(&edit, Qt::Key_U, Qt::ControlModifier); // not: empties the line
-    QVERIFY(settled(window));
-    QCOMPARE(window.desk().units(), UnitSystem::metric);
-    QVERIFY(edit.text().endsWith(" mm"));
-    bool exported = false;
-    QTimer::singleShot(300, &window, [&] {
-        if (auto *dialog = qobject_cast<QDialog *>(QApplication::activeModalWidget())) {
-            exported = true;
-            dialog->close();
-        }
-    });
-    QTest::keyClick(&edit, Qt::Key_E, Qt::ControlModifier); // not: to the end of the line
-    QVERIFY(exported);
-    type(edit, "123");
-    QTest::keyClick(&edit, Qt::Key_A, Qt::ControlModifier); // this is the line's own
-    QCOMPARE(edit.selectedText(), QString("123"));
-    QTest::keyClick(&edit, Qt::Key_Delete); // and does not remove an opening
-    QCOMPARE(edit.text(), QString());
-    QTest::keyClick(&edit, Qt::Key_Escape);
-    window.close_document();
-}
-
 void FieldsTest::what_stands_in_a_field_is_saved() {
     MainWindow window(kept());
     put_up(window);
@@ -401,78 +262,6 @@ void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
     take_scope(NotchScope::shell);
     QVERIFY(take_kind(NotchKind::full_dovetail));
     QVERIFY(window.desk().state()->stands());
-    window.close_document();
-}
-
-namespace {
-
-QWidget *ring_of(const QWidget &window) {
-    for (QObject *child : window.children()) // not deeper: it lies over all the rest
-        if (child->objectName() == QLatin1String("focus-ring")) return static_cast<QWidget *>(child);
-    return nullptr;
-}
-
-/// True where the ring's own colour is seen on all four sides of the widget that has the keyboard.
-bool is_ringed(MainWindow &window) {
-    const QWidget *ring = ring_of(window), *focus = QApplication::focusWidget();
-    if (ring == nullptr || !ring->isVisible()) return false;
-    const QRect about = ring->geometry();
-    const QRect inside = QRect(focus->mapTo(&window, QPoint()), focus->size()) & window.rect();
-    if (!about.intersects(inside)) return false;
-    const QImage picture = window.grab().toImage();
-    const double scale = picture.devicePixelRatio();
-    const QRgb ink = window.palette().color(QPalette::Highlight).rgb();
-    const auto seen = [&](QPoint p) { return picture.pixel((QPointF(p) * scale).toPoint()) == ink; };
-    return seen({about.center().x(), about.top()}) && seen({about.center().x(), about.bottom()}) &&
-           seen({about.left(), about.center().y()}) && seen({about.right(), about.center().y()});
-}
-
-} // namespace
-
-void FieldsTest::tab_goes_nowhere_unseen_and_its_ring_is_seen() {
-    MainWindow window(kept());
-    put_up(window);
-    window.selection().choose_opening(shell(window), 0);
-    constexpr int most = 200;
-    int steps = 0;
-    window.plan().setFocus();
-    for (; steps < most; ++steps) {
-        QWidget *now = QApplication::focusWidget();
-        QVERIFY(now != nullptr);
-        if (steps > 0 && now == &window.plan()) break;
-        const QString who = QString::fromLatin1(now->metaObject()->className()) + u' ' + now->accessibleName();
-        QRect seen(now->mapTo(&window, QPoint()), now->size());
-        for (const QWidget *p = now->parentWidget(); p != &window; p = p->parentWidget())
-            seen &= QRect(p->mapTo(&window, QPoint()), p->size());
-        QVERIFY2(!(seen & window.rect()).isEmpty(), qPrintable(who));
-        QVERIFY2(is_ringed(window), qPrintable(who));
-        QTest::keyClick(now, Qt::Key_Tab);
-    }
-    QVERIFY2(steps > 8 && steps < most, qPrintable(QString::number(steps)));
-    window.close_document();
-}
-
-void FieldsTest::f6_goes_through_the_panels() {
-    MainWindow window(kept());
-    put_up(window);
-    const auto dock_of_focus = [&]() -> QString {
-        for (QDockWidget *dock : window.findChildren<QDockWidget *>())
-            if (dock->isAncestorOf(QApplication::focusWidget())) return dock->objectName();
-        return QStringLiteral("centre");
-    };
-    window.plan().setFocus();
-    QStringList seen;
-    for (int i = 0; i < 20; ++i) {
-        seen << dock_of_focus();
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_F6);
-        if (dock_of_focus() == "plan") break;
-    }
-    // Those that are in front; the model's own controls are off where there is no OpenGL.
-    for (const char *name : {"plan", "elevation", "log", "findings"})
-        QVERIFY2(seen.contains(name), name);
-    QVERIFY(!seen.contains("text") && !seen.contains("shell"));
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F6, Qt::ShiftModifier);
-    QCOMPARE(dock_of_focus(), seen.back());
     window.close_document();
 }
 

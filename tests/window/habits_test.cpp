@@ -10,7 +10,7 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/scene_view.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <sys/resource.h>
 
@@ -59,17 +59,6 @@ QStringList nameless(QWidget &window) {
                          QString::fromLatin1(w->parentWidget()->metaObject()->className());
     }
     return found;
-}
-
-void raise(MainWindow &window, const char *dock) {
-    window.findChild<QDockWidget *>(QLatin1String(dock))->raise();
-    QTest::qWait(50);
-}
-
-Shell named(const Shell &shell, const char *name) {
-    Shell next = shell;
-    next.name = name;
-    return next;
 }
 
 /// Files of this process can grow to so many bytes and no more: a disk that is full.

@@ -7,7 +7,7 @@
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/panels/message_bar.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <QAbstractButton>
 #include <QAction>
@@ -27,16 +27,6 @@ using namespace roundlay;
 using namespace roundlay::window;
 
 namespace {
-
-Shell a_shell() {
-    return *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-}
-
-std::optional<Shell> named(const Shell &shell, const char *name) {
-    Shell next = shell;
-    next.name = name;
-    return next;
-}
 
 /// Answers the question about unsaved work, if one is asked while the deed is done; then closes what is left.
 class Answer : public QObject {
@@ -97,8 +87,6 @@ class LostWorkTest : public QObject {
     void left_work_that_reached_the_disk_is_not_offered();
     void a_file_changed_since_the_crash_is_told_of();
     void the_end_of_the_session_asks_or_keeps();
-    void what_an_event_throws_is_told_and_the_work_is_kept();
-    void what_the_workshop_throws_is_told_and_the_next_edit_is_worked_out();
 
   private:
     QTemporaryDir folder_;
@@ -119,7 +107,7 @@ void LostWorkTest::a_new_shell_is_asked_about_whatever_takes_its_place() {
     remember_file(other);
     MainWindow window(kept_);
     window.show();
-    window.begin(a_shell(), "Made");
+    window.begin(a_room(), "Made");
     QVERIFY(settled(window));
     QVERIFY(window.desk().unsaved());
     const std::string text = window.desk().document().text();
@@ -178,7 +166,7 @@ void LostWorkTest::who_stays_with_the_old_shell_gets_the_form_of_the_new_one_bac
     init();
     MainWindow window(kept_);
     window.show();
-    window.begin(a_shell(), "Made");
+    window.begin(a_room(), "Made");
     QVERIFY(settled(window));
     Maker maker;
     maker.most = 2;
@@ -243,11 +231,6 @@ void leave(const QString &folder, const QString &path, const std::string &text,
     QVERIFY(session.keep({{}, path, "left", text, on_disk}));
 }
 
-std::string text_of(const QString &path) {
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
-}
-
 } // namespace
 
 void LostWorkTest::left_work_is_offered_when_its_very_file_is_opened() {
@@ -296,7 +279,7 @@ void LostWorkTest::a_file_changed_since_the_crash_is_told_of() {
 void LostWorkTest::the_end_of_the_session_asks_or_keeps() {
     init();
     MainWindow window(kept_);
-    window.begin(a_shell(), "Made");
+    window.begin(a_room(), "Made");
     {
         const Answer answer(QMessageBox::RejectRole);
         QVERIFY(!window.end_session(true)); // the person stays
@@ -308,58 +291,6 @@ void LostWorkTest::the_end_of_the_session_asks_or_keeps() {
     QCOMPARE(QDir(kept_).entryList({"*.unsaved"}).size(), 1);
     window.close_document();
     QVERIFY(QDir(kept_).entryList({"*.unsaved"}).isEmpty());
-}
-
-void LostWorkTest::what_an_event_throws_is_told_and_the_work_is_kept() {
-    init();
-    MainWindow window(kept_);
-    window.show();
-    window.begin(a_shell(), "Made");
-    QVERIFY(settled(window));
-    const std::string text = window.desk().document().text();
-    QTimer::singleShot(0, [] { throw std::runtime_error("a plank is missing"); });
-    QTRY_VERIFY(window.message().sentence().contains("a plank is missing"));
-    QCOMPARE(window.desk().document().text(), text);
-    const QDir kept(kept_);
-    QCOMPARE(kept.entryList({"*.unsaved"}).size(), 1);
-    window.message().answer(1);
-    QTimer::singleShot(0, [] { throw 7; }); // nobody should, somebody might
-    QTRY_VERIFY(!window.message().sentence().isEmpty());
-    // An edit whose function throws changes nothing.
-    QTimer::singleShot(0, [&] {
-        window.desk().edit("bad", [](const Shell &) -> std::optional<Shell> { throw std::bad_alloc(); });
-    });
-    QTRY_VERIFY(window.message().sentence().contains("alloc"));
-    QCOMPARE(window.desk().document().text(), text);
-    QVERIFY(window.desk().edit("name", [](const Shell &s) { return named(s, "goes on"); }));
-    QVERIFY(settled(window));
-    window.close_document();
-}
-
-void LostWorkTest::what_the_workshop_throws_is_told_and_the_next_edit_is_worked_out() {
-    ModelCache cache;
-    const auto throws = [](const Document &, quint64, ModelCache &) -> StatePtr {
-        throw std::out_of_range("vector::at");
-    };
-    const StatePtr failed = worked_out_safely(throws, Document("x", "y"), 7, cache);
-    QCOMPARE(failed->revision, quint64(7));
-    QCOMPARE(failed->document.text(), std::string("x"));
-    QCOMPARE(failed->failure, std::string("vector::at"));
-    QVERIFY(!failed->stands());
-    // In its own thread: the second order is worked out although the first threw.
-    Workshop workshop([&](const Document &document, quint64 revision, ModelCache &models) {
-        if (revision == 1) throw std::runtime_error("first");
-        return worked_out(document, revision, models);
-    });
-    std::vector<StatePtr> states;
-    connect(&workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); },
-            Qt::QueuedConnection);
-    workshop.ask_for(Document(text_of(demo_file("one-room")), "one"), 1);
-    QTRY_COMPARE(states.size(), std::size_t(1));
-    QCOMPARE(states[0]->failure, std::string("first"));
-    workshop.ask_for(Document(text_of(demo_file("one-room")), "one"), 2);
-    QTRY_COMPARE(states.size(), std::size_t(2));
-    QVERIFY(states[1]->stands() && states[1]->failure.empty());
 }
 
 int main(int argc, char **argv) {

@@ -7,7 +7,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/plan_sketch.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -52,6 +52,7 @@ class NewShellTest : public QObject {
     void every_shape_and_notch_makes_a_shell_that_stands();
     void what_the_document_does_not_take_is_not_made();
     void it_says_what_it_asks_for();
+    void it_starts_with_the_wood_that_is_taken();
     void a_drawn_plan_is_not_thrown_away_unasked();
     void drawing_is_offered_at_the_start();
     void a_hand_a_few_pixels_off_does_not_draw_a_crooked_house();
@@ -142,6 +143,18 @@ void NewShellTest::it_says_what_it_asks_for() {
     QCOMPARE(dialog.shell().walls[4].length, Length::metres(4));
     called<QComboBox>(dialog, "Logs and notches")->setCurrentIndex(3);
     QVERIFY(called<LengthEdit>(dialog, "Diameter of the logs") != nullptr);
+}
+
+void NewShellTest::it_starts_with_the_wood_that_is_taken() {
+    NewShellDialog dialog(UnitSystem::metric);
+    auto *wood = called<QComboBox>(dialog, "Wood");
+    QVERIFY(wood != nullptr);
+    QVERIFY2(wood->currentText().contains("hemlock"), qPrintable(wood->currentText())); // not blank
+    dialog.accept();
+    QCOMPARE(QString::fromStdString(dialog.shell().wood.species), wood->currentData().toString());
+    wood->setCurrentIndex(wood->count() - 1);
+    QCOMPARE(QString::fromStdString(dialog.shell().wood.species), wood->currentData().toString());
+    QVERIFY(!dialog.shell().wood.species.empty());
 }
 
 void NewShellTest::a_drawn_plan_is_not_thrown_away_unasked() {

@@ -13,7 +13,7 @@
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <QAction>
 #include <QApplication>
@@ -82,6 +82,7 @@ class ThingsTest : public QObject {
     void dragging_with_the_right_button_moves_and_opens_no_menu();
     void a_picture_has_the_stated_size_and_shows_the_model();
     void one_sheet_is_printed_and_a_long_print_can_be_stopped();
+    void a_sheet_in_a_file_is_called_after_shell_and_log();
     void one_piece_is_exported();
 
   private:
@@ -247,6 +248,13 @@ void ThingsTest::one_sheet_is_printed_and_a_long_print_can_be_stopped() {
     QVERIFY(window_->action("print_sheet")->isEnabled());
     window_->selection().clear();
     QVERIFY(!window_->action("print_sheet")->isEnabled());
+}
+
+void ThingsTest::a_sheet_in_a_file_is_called_after_shell_and_log() {
+    QPrinter printer(QPrinter::HighResolution);
+    name_sheets(printer, "Farm / house C-02-1");
+    QVERIFY2(printer.docName().contains("C-02-1") && printer.docName().startsWith("Farm"), qPrintable(printer.docName()));
+    QVERIFY2(!printer.docName().contains('/'), qPrintable(printer.docName()));
 }
 
 void ThingsTest::one_piece_is_exported() {

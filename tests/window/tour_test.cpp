@@ -7,7 +7,7 @@
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/tints.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <QAbstractButton>
 #include <QAction>

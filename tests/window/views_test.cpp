@@ -14,7 +14,7 @@
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
 #include "modeler/window/views/stand_banner.h"
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -31,38 +31,9 @@ using namespace roundlay::window;
 
 namespace {
 
-Shell room() {
-    return *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-}
-
 QString banner(const QWidget &view) {
     const auto *found = view.findChild<StandBanner *>();
     return found->isVisible() ? found->words() : QString();
-}
-
-/// Light and dark alone, as eyes see that tell no colours apart.
-QImage greys(QWidget &view) {
-    return view.grab().toImage().convertToFormat(QImage::Format_Grayscale8);
-}
-
-/// How often it gets lighter or darker by more than a shade from one end of a line to the other.
-int changes_along(const QImage &grey, QPointF from, QPointF to) {
-    constexpr int shade = 12;
-    int changes = 0;
-    const int steps = static_cast<int>(QLineF(from, to).length());
-    int before = -1;
-    for (int i = 0; i <= steps; ++i) {
-        const QPointF at = from + (to - from) * i / steps;
-        const int now = qGray(grey.pixel(at.toPoint()));
-        changes += before >= 0 && std::abs(now - before) > shade ? 1 : 0;
-        before = now;
-    }
-    return changes;
-}
-
-void click(DrawingView &view, Vec2 at) {
-    QTest::mouseMove(&view, view.to_screen(at).toPoint());
-    QTest::mouseClick(&view, Qt::LeftButton, Qt::NoModifier, view.to_screen(at).toPoint());
 }
 
 } // namespace
@@ -80,12 +51,6 @@ class ViewsTest : public QObject {
     void a_click_in_a_seam_chooses_the_log_beside_it();
     void the_sheet_says_that_it_is_being_drawn();
     void a_document_that_is_broken_from_the_start_says_why();
-    void a_partition_is_drawn_by_two_clicks();
-    void a_partition_that_does_not_fit_says_why();
-    void words_in_the_plan_lie_over_no_wall();
-    void tags_go_with_the_logs_that_a_section_cuts_away();
-    void what_is_chosen_is_marked_without_colour();
-    void every_colouring_has_a_legend();
 
   private:
     QTemporaryDir folder_;
@@ -100,7 +65,7 @@ class ViewsTest : public QObject {
 void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
     MainWindow window(kept());
     window.show();
-    window.begin(room(), "Stated");
+    window.begin(a_room(), "Stated");
     QVERIFY(settled(window));
     window.selection().choose_wall("A");
     window.elevation().add(OpeningKind::window, 3000);
@@ -133,7 +98,7 @@ void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
 void ViewsTest::a_plan_that_does_not_close_is_drawn_wall_by_wall() {
     MainWindow window(kept());
     window.show();
-    window.begin(room(), "Open");
+    window.begin(a_room(), "Open");
     QVERIFY(settled(window));
     QVERIFY(window.desk().edit("longer", [](const Shell &s) {
         Shell next = s;
@@ -157,7 +122,7 @@ void ViewsTest::a_plan_that_does_not_close_is_drawn_wall_by_wall() {
 void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
     MainWindow window(kept());
     window.show();
-    window.begin(room(), "Text");
+    window.begin(a_room(), "Text");
     QVERIFY(settled(window));
     window.selection().choose_piece(window.desk().standing()->job.layout, 0);
     window.findChild<QDockWidget *>("sheet")->raise();
@@ -190,7 +155,7 @@ void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
 void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
     MainWindow window(kept());
     window.show();
-    Shell shell = room();
+    Shell shell = a_room();
     shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
     window.begin(shell, "Text");
     QVERIFY(settled(window));
@@ -217,7 +182,7 @@ void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
 void ViewsTest::a_click_on_an_opening_in_the_plan_chooses_it() {
     MainWindow window(kept());
     window.show();
-    Shell shell = room();
+    Shell shell = a_room();
     shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
     window.begin(shell, "Text");
     QVERIFY(settled(window));
@@ -252,7 +217,7 @@ void ViewsTest::a_round_log_is_offered_what_it_can_have() {
 void ViewsTest::a_click_in_a_seam_chooses_the_log_beside_it() {
     MainWindow window(kept());
     window.show();
-    window.begin(room(), "Text");
+    window.begin(a_room(), "Text");
     QVERIFY(settled(window));
     window.selection().choose_wall("A");
     constexpr double from = 200, to = 520, step = 10; // mm: seams are 25 mm high, one in each round of 250 mm
@@ -267,7 +232,7 @@ void ViewsTest::a_click_in_a_seam_chooses_the_log_beside_it() {
 void ViewsTest::the_sheet_says_that_it_is_being_drawn() {
     MainWindow window(kept());
     window.show();
-    window.begin(room(), "Text");
+    window.begin(a_room(), "Text");
     QVERIFY(settled(window));
     window.findChild<QDockWidget *>("sheet")->raise();
     QTRY_VERIFY(window.sheet().isVisible());
@@ -313,180 +278,6 @@ void ViewsTest::a_document_that_is_broken_from_the_start_says_why() {
     QVERIFY(!window.desk().standing() && window.desk().drawn() == window.desk().state());
     QVERIFY(reasons.isVisible() && banner(window.plan()).contains("Drawn as stated"));
     keep_picture(window, "views-never-stood");
-}
-
-void ViewsTest::a_partition_is_drawn_by_two_clicks() {
-    MainWindow window(kept());
-    window.show();
-    window.begin(room(), "Clicks");
-    QVERIFY(settled(window));
-    QTest::qWait(200);
-    PlanView &plan = window.plan();
-    const auto &walls = window.desk().standing()->job.layout.walls;
-    const double across = walls[1].length; // wall C lies this far from A
-    const std::string first = window.desk().document().text();
-    window.action("draw_partition")->trigger();
-    click(plan, {3000, 60});
-    QVERIFY(plan.is_drawing());
-    QVERIFY(settled(window));
-    click(plan, {walls[0].length - 60, across / 2}); // wall B is not where it ends
-    QVERIFY(plan.is_drawing());
-    click(plan, {3100, across - 60});
-    QVERIFY(settled(window));
-    QVERIFY(!plan.is_drawing());
-    const auto &partitions = window.desk().standing()->job.shell.partitions;
-    QCOMPARE(partitions.size(), std::size_t(1));
-    QCOMPARE(partitions[0].from_left, Length::mm(3000)); // where it was begun
-    QCOMPARE(partitions[0].to, std::string("C"));
-    QCOMPARE(window.desk().history().undoText(), QString("Draw partition"));
-    window.desk().history().undo();
-    QCOMPARE(window.desk().document().text(), first);
-    QVERIFY(settled(window));
-    window.action("draw_partition")->trigger();
-    click(plan, {3000, 60});
-    QTest::keyClick(&plan, Qt::Key_Escape);
-    QVERIFY(!plan.is_drawing());
-    QCOMPARE(window.desk().document().text(), first);
-    window.desk().history().setClean();
-}
-
-void ViewsTest::a_partition_that_does_not_fit_says_why() {
-    MainWindow window(kept());
-    window.show();
-    window.begin(room(), "Unfit");
-    QVERIFY(settled(window));
-    QTest::qWait(200);
-    PlanView &plan = window.plan();
-    const std::string first = window.desk().document().text();
-    QString hint;
-    connect(&plan, &DrawingView::hinted, this, [&](const QString &words) { hint = words; });
-    window.action("draw_partition")->trigger();
-    click(plan, {240, 60}); // in the corner
-    QVERIFY2(hint.contains("does not fit: "), qPrintable(hint));
-    QVERIFY(hint.section("does not fit: ", 1).size() > 10);
-    keep_picture(window, "views-partition-unfit");
-    click(plan, {700, 3000});
-    QVERIFY2(plan.is_drawing() && hint.contains("does not fit: "), qPrintable(hint)); // nor by a second click
-    QCOMPARE(window.desk().document().text(), first);
-    QTest::keyClick(&plan, Qt::Key_Escape);
-    QCOMPARE(window.desk().document().text(), first);
-}
-
-void ViewsTest::words_in_the_plan_lie_over_no_wall() {
-    MainWindow window(kept());
-    window.show();
-    for (const QSize size : {QSize(1024, 700), QSize(1400, 900)})
-        for (int demo = 0; demo < 3; ++demo) {
-            window.resize(size);
-            window.begin_demo(demo);
-            QVERIFY(settled(window));
-            PlanView &plan = window.plan();
-            plan.grab();
-            QVERIFY(!plan.label_boxes().empty());
-            for (const WallPlace &w : window.desk().standing()->job.layout.walls) {
-                QPolygonF wall;
-                for (const auto &[x, y] : {std::pair(0.0, 0.0), std::pair(w.length, 0.0),
-                                           std::pair(w.length, w.thickness), std::pair(0.0, w.thickness)}) {
-                    const Vec3 p = w.frame.to_world({x, y, 0});
-                    wall << plan.to_screen({p.x, p.y});
-                }
-                for (const QRectF &box : plan.label_boxes())
-                    QVERIFY2(!wall.intersects(QPolygonF(box)), w.name.c_str());
-            }
-            window.close_document();
-        }
-}
-
-void ViewsTest::tags_go_with_the_logs_that_a_section_cuts_away() {
-    MainWindow window(kept());
-    window.show();
-    window.begin(room(), "Section");
-    QVERIFY(settled(window));
-    QTest::qWait(200);
-    ModelPage &model = window.model();
-    const Layout &layout = window.desk().standing()->job.layout;
-    QComboBox *section = nullptr;
-    for (QComboBox *box : model.findChildren<QComboBox *>())
-        if (box->accessibleName() == "Section plane") section = box;
-    QVERIFY(section != nullptr);
-    const auto in_sight = [&](const char *tag) {
-        window.selection().choose_piece(layout, piece_tagged(layout, tag));
-        return model.view()->labels_in_sight();
-    };
-    QCOMPARE(in_sight("A-10-1"), 1);
-    section->setCurrentIndex(3); // from above, half way up
-    QCOMPARE(in_sight("A-10-1"), 0);
-    QCOMPARE(in_sight("A-01-1"), 1);
-    model.show_labels(true);
-    keep_picture(window, "views-section-with-tags");
-    section->setCurrentIndex(0);
-    QCOMPARE(in_sight("A-10-1") > 0, true);
-}
-
-/// A line along the middle of a wall changes often where stripes lie over it.
-void ViewsTest::what_is_chosen_is_marked_without_colour() {
-    MainWindow window(kept());
-    window.show();
-    window.begin(room(), "Marks");
-    QVERIFY(settled(window));
-    QTest::qWait(300);
-    PlanView &plan = window.plan();
-    const QPointF from = plan.to_screen({1500, 90}), to = plan.to_screen({8000, 90});
-    window.selection().clear();
-    const int plain = changes_along(greys(plan), from, to);
-    window.selection().choose_wall("A");
-    const int marked = changes_along(greys(plan), from, to);
-    QVERIFY2(marked > plain + 10, qPrintable(QStringLiteral("%1, %2").arg(plain).arg(marked)));
-    ElevationView &elevation = window.elevation();
-    const QPointF left = elevation.to_screen({1500, 130}), right = elevation.to_screen({8000, 130});
-    const int plain_log = changes_along(greys(elevation), left, right);
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
-    const int marked_log = changes_along(greys(elevation), left, right);
-    QVERIFY2(marked_log > plain_log + 10, qPrintable(QStringLiteral("%1, %2").arg(plain_log).arg(marked_log)));
-    const auto &instances = window.model().view()->scene().instances;
-    QVERIFY(instances[0].marked && !instances[1].marked);
-    keep_picture(window, "views-chosen");
-    // A corner has its name over it in the model, and a line through it in the elevation.
-    const int plain_corner = changes_along(greys(elevation), elevation.to_screen({9000, -150}),
-                                           elevation.to_screen({9700, -150}));
-    window.selection().choose_corner("AB");
-    QCOMPARE(window.model().view()->labels_in_sight(), 1);
-    QVERIFY(changes_along(greys(elevation), elevation.to_screen({9000, -150}), elevation.to_screen({9700, -150})) >
-            plain_corner);
-    keep_picture(window, "views-corner-chosen");
-}
-
-void ViewsTest::every_colouring_has_a_legend() {
-    MainWindow window(kept());
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    Legend &model = window.model().view()->legend_panel();
-    std::vector<std::vector<LegendEntry>> seen;
-    for (const Colouring colouring : {Colouring::wall, Colouring::finding, Colouring::alike, Colouring::fabric}) {
-        window.model().set_colouring(colouring);
-        QVERIFY(model.isVisible() && model.entries().size() > 2);
-        QVERIFY(model.entries().back().words == "chosen" && model.entries().back().pattern != Qt::NoBrush);
-        for (const auto &other : seen)
-            QVERIFY(other != model.entries());
-        seen.push_back(model.entries());
-    }
-    QVERIFY(!window.plan().legend_panel().isVisible());
-    const double before = window.elevation().scale();
-    window.action("legend")->trigger();
-    QTRY_VERIFY(window.plan().legend_panel().isVisible());
-    QTRY_VERIFY(window.elevation().legend_panel().isVisible());
-    QVERIFY2(window.elevation().scale() > before / 2, "the legend leaves the wall no room");
-    QVERIFY(window.elevation().legend_panel().isVisible());
-    keep_picture(window, "views-legends");
-    for (const WallPlace &w : window.desk().standing()->job.layout.walls) { // the drawing makes room for it
-        const QPoint corner = window.plan().to_screen({w.frame.origin.x, w.frame.origin.y}).toPoint();
-        QVERIFY2(!window.plan().legend_panel().geometry().contains(corner), w.name.c_str());
-    }
-    window.action("legend")->trigger();
-    QVERIFY(!model.isVisible() && !window.plan().legend_panel().isVisible());
-    window.show_legend(true, &model);
-    QVERIFY(model.isVisible());
 }
 
 int main(int argc, char **argv) {

@@ -244,11 +244,20 @@ void Desk::work_out() {
 }
 
 void Desk::take(StatePtr state) {
+    if (state->revision == state_->revision && state_->lacks_bores) return take_bores(std::move(state));
     if (state->revision <= state_->revision) return;
     state_ = std::move(state);
     if (state_->stands()) standing_ = state_;
     emit state_changed();
     if (!state_->failure.empty()) emit failed(text(state_->failure));
+}
+
+/// Nothing else follows from them: whoever shows no models is not asked to show anything anew.
+void Desk::take_bores(StatePtr state) {
+    if (!state->failure.empty()) emit failed(text(state->failure));
+    if (!state->stands()) return;
+    standing_ = state_ = std::move(state);
+    emit models_changed();
 }
 
 /// A file that is replaced is another file to the system: it is watched anew.

@@ -79,6 +79,7 @@ class Desk : public QObject {
     void file_changed(); ///< path, title or unsaved
     void disk_changed();
     void state_changed();
+    void models_changed(); ///< and nothing else of the state
     void refused(const QString &why);
     void failed(const QString &what); ///< the program itself, working the text out
 
@@ -88,6 +89,7 @@ class Desk : public QObject {
     void start_over(const QString &path, const QString &title, Document document, bool loose = false);
     void work_out();
     void take(StatePtr state);
+    void take_bores(StatePtr state);
     void watch();
     std::optional<Document> edited(const Document &from, const ShellEdit &change);
 

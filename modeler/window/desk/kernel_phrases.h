@@ -7,5 +7,7 @@ namespace roundlay::window {
 
 /// In English, with holes %1 to %9; context "kernel" of the translations.
 std::span<const char *const> kernel_phrases();
+/// The same, of what is wrong with a document.
+std::span<const char *const> document_phrases();
 
 } // namespace roundlay::window

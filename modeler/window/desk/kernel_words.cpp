@@ -52,11 +52,21 @@ Phrase phrase_of(const char *source) {
     return phrase;
 }
 
+const std::vector<const char *> &all_phrases() {
+    static const std::vector<const char *> all = [] {
+        std::vector<const char *> made;
+        for (const auto &table : {kernel_phrases(), document_phrases()})
+            made.insert(made.end(), table.begin(), table.end());
+        return made;
+    }();
+    return all;
+}
+
 /// Those with the most fixed words first: "trimmed joist %1" before "%1 and %2".
 const std::vector<Phrase> &phrases_with_holes() {
     static const std::vector<Phrase> all = [] {
         std::vector<Phrase> made;
-        for (const char *source : kernel_phrases())
+        for (const char *source : all_phrases())
             if (QByteArrayView(source).contains('%')) made.push_back(phrase_of(source));
         std::stable_sort(made.begin(), made.end(),
                          [](const Phrase &a, const Phrase &b) { return a.fixed > b.fixed; });
@@ -68,7 +78,7 @@ const std::vector<Phrase> &phrases_with_holes() {
 bool stands_alone(const QString &english) {
     static const QSet<QString> all = [] {
         QSet<QString> made;
-        for (const char *source : kernel_phrases())
+        for (const char *source : all_phrases())
             made.insert(QString::fromUtf8(source));
         return made;
     }();

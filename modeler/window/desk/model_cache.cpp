@@ -1,74 +1,93 @@
 #include "modeler/window/desk/model_cache.h"
 
+#include "modeler/window/desk/piece_key.h"
+
+#include <algorithm>
 #include <utility>
 
 namespace roundlay::window {
 
 namespace {
 
-void put(std::string &key, const void *bytes, std::size_t size) {
-    key.append(static_cast<const char *>(bytes), size);
+const Piece &first_piece(const Layout &layout, const Model &model) {
+    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
 }
 
-template <typename Number> void put_number(std::string &key, Number number) { put(key, &number, sizeof number); }
-
-void put_point(std::string &key, Vec3 p) {
-    for (const double number : {p.x, p.y, p.z}) put_number(key, number);
+/// The same wood; its pegs may have other numbers by now.
+Body with_bores_of(Body body, const Piece &piece) {
+    body.bores.clear();
+    for (const Cut &cut : piece.cuts)
+        if (const Bore *bore = std::get_if<Bore>(&cut)) body.bores.push_back(*bore);
+    return body;
 }
 
-/// What the flats are shaded as: the same flats may stand for another surface.
-void put_rounds(std::string &key, const std::vector<RoundSurface> &rounds) {
-    for (const RoundSurface &round : rounds) {
-        put_point(key, round.at);
-        put_point(key, round.along);
-        put_number(key, round.radius);
-        key += round.hollow ? 'h' : 'r';
+bool is_carved(const Body &body) {
+    return !body.bores_clear && !body.bores.empty();
+}
+
+std::shared_ptr<const SceneModel> model_of(Body body, bool with_bores) {
+    if (!with_bores) {
+        body.bores.clear();
+        body.bores_clear = true;
     }
-}
-
-/// Bores that run into something are carved out of these.
-void put_cells(std::string &key, const std::vector<Cell> &cells) {
-    for (const Cell &cell : cells)
-        for (const CellFace &face : cell.faces) {
-            put_number(key, face.ring.size());
-            for (const Vec3 &p : face.ring) put_point(key, p);
-        }
-}
-
-/// All that the mesh is made from, as bytes.
-std::string key_of(const Body &body) {
-    std::string key;
-    put(key, body.hewn.vertices.data(), body.hewn.vertices.size() * sizeof(Vec3));
-    for (const Face &face : body.hewn.faces) {
-        put_number(key, face.plane.round);
-        for (const std::vector<int> &loop : face.loops) {
-            put_number(key, loop.size());
-            put(key, loop.data(), loop.size() * sizeof(int));
-        }
-    }
-    put_rounds(key, body.rounds);
-    for (const Bore &bore : body.bores)
-        for (const double number : {bore.x, bore.y, bore.z_from, bore.z_to, bore.diameter})
-            put_number(key, number);
-    key += body.bores_clear ? 'c' : 'm';
-    if (!body.bores_clear) put_cells(key, body.cells);
-    return key;
+    return models_of({body}).front();
 }
 
 } // namespace
 
-SceneModels ModelCache::models(const std::vector<Body> &bodies) {
-    Known now;
-    SceneModels all;
-    all.reserve(bodies.size());
-    for (const Body &body : bodies) {
-        std::string key = key_of(body);
-        const auto found = known_.find(key);
-        auto model = found != known_.end() ? found->second : models_of({body}).front();
-        all.push_back(model);
-        now.emplace(std::move(key), std::move(model));
+std::vector<Body> ModelCache::bodies(const Layout &layout) {
+    std::unordered_map<std::string, KnownPtr> next;
+    std::vector<Body> all;
+    all.reserve(layout.models.size());
+    now_.clear();
+    cut_ = 0;
+    for (const Model &model : layout.models) {
+        const Piece &piece = first_piece(layout, model);
+        const std::string key = piece_key(piece);
+        KnownPtr &wood = next[key]; // two models may differ in what is no wood
+        if (const auto found = known_.find(key); !wood && found != known_.end()) wood = found->second;
+        if (!wood) wood = newly_cut(piece);
+        all.push_back(with_bores_of(wood->body, piece));
+        now_.push_back(wood);
     }
-    known_ = std::move(now);
+    known_ = std::move(next);
+    meetings_.wood.clear();
+    for (const KnownPtr &wood : now_) meetings_.wood.push_back(wood->number);
+    return all;
+}
+
+ModelCache::KnownPtr ModelCache::newly_cut(const Piece &piece) {
+    auto wood = std::make_shared<Known>();
+    wood->body = body_of(piece);
+    wood->number = ++newest_;
+    ++cut_;
+    return wood;
+}
+
+SceneModels ModelCache::models() {
+    SceneModels all;
+    for (const KnownPtr &wood : now_) {
+        if (!wood->model) {
+            wood->lacks_bores = is_carved(wood->body);
+            wood->model = model_of(wood->body, !wood->lacks_bores);
+        }
+        all.push_back(wood->model);
+    }
+    return all;
+}
+
+bool ModelCache::lacks_bores() const {
+    return std::any_of(now_.begin(), now_.end(), [](const KnownPtr &wood) { return wood->lacks_bores; });
+}
+
+SceneModels ModelCache::models_with_bores(const std::function<bool()> &stop) {
+    SceneModels all;
+    for (const KnownPtr &wood : now_) {
+        if (stop()) return {};
+        if (!wood->model || wood->lacks_bores) wood->model = model_of(wood->body, true);
+        wood->lacks_bores = false;
+        all.push_back(wood->model);
+    }
     return all;
 }
 

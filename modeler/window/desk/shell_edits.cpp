@@ -187,7 +187,7 @@ LogNotch own_notch(LogNotch own, const NotchRule &corner, const NotchRule &rule)
 NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope) {
     NotchRule rule = scope == NotchScope::shell ? shell.notch : corner_notch(shell, place);
     if (scope != NotchScope::log) return rule;
-    const LogNotch own = own_log(shell, place.wall, place.round).notch;
+    const LogNotch own = own_log(shell, {place.wall, place.round, {}}).notch;
     rule.kind = own.kind.value_or(rule.kind);
     rule.slope = own.slope.value_or(rule.slope);
     rule.along = own.along.value_or(rule.along);
@@ -198,7 +198,7 @@ NotchRule notch_at(const Shell &shell, const NotchPlace &place, NotchScope scope
 Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, const NotchRule &rule) {
     if (scope == NotchScope::corner) return with_corner_notch(shell, place.first, place.second, rule);
     if (scope == NotchScope::log) {
-        OwnLog log = own_log(shell, place.wall, place.round);
+        OwnLog log = own_log(shell, {place.wall, place.round, {}});
         log.notch = own_notch(log.notch, corner_notch(shell, place), rule);
         return with_own_log(shell, log);
     }
@@ -240,32 +240,38 @@ Shell with_kind(const Shell &shell, NotchKind kind) {
 namespace {
 
 /// Of two statements of one log the later counts.
-std::ptrdiff_t place_of(const Shell &shell, const std::string &wall, int round) {
+std::ptrdiff_t place_of(const Shell &shell, const LogPlace &log) {
     std::ptrdiff_t at = -1;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i)
-        if (shell.own_logs[i].wall == wall && shell.own_logs[i].round == round && !shell.own_logs[i].piece)
+        if (const OwnLog &own = shell.own_logs[i]; LogPlace{own.wall, own.round, own.piece} == log)
             at = static_cast<std::ptrdiff_t>(i);
     return at;
 }
 
-OwnLog nothing_of(const std::string &wall, int round) {
+OwnLog nothing_of(const LogPlace &place) {
     OwnLog log;
-    log.wall = wall;
-    log.round = round;
+    log.wall = place.wall;
+    log.round = place.round;
+    log.piece = place.piece;
     return log;
 }
 
 } // namespace
 
-OwnLog own_log(const Shell &shell, const std::string &wall, int round) {
-    const auto at = place_of(shell, wall, round);
-    return at < 0 ? nothing_of(wall, round) : shell.own_logs[static_cast<std::size_t>(at)];
+OwnLog own_log(const Shell &shell, const LogPlace &log) {
+    const auto at = place_of(shell, log);
+    return at < 0 ? nothing_of(log) : shell.own_logs[static_cast<std::size_t>(at)];
+}
+
+bool says_something_of(const Shell &shell, const LogPlace &log) {
+    return place_of(shell, log) >= 0;
 }
 
 Shell with_own_log(const Shell &shell, const OwnLog &log) {
     Shell next = shell;
-    const auto at = place_of(shell, log.wall, log.round);
-    const bool says = log != nothing_of(log.wall, log.round);
+    const LogPlace place{log.wall, log.round, log.piece};
+    const auto at = place_of(shell, place);
+    const bool says = log != nothing_of(place);
     if (at < 0 && says) next.own_logs.push_back(log);
     if (at >= 0 && says) next.own_logs[static_cast<std::size_t>(at)] = log;
     if (at >= 0 && !says) next.own_logs.erase(next.own_logs.begin() + at);

@@ -50,8 +50,17 @@ inline bool is_dovetail(NotchKind kind) {
 /// already: no gap, ends that run past, sticks as thick as their pitch asks. Saddles never stand among tails.
 Shell with_kind(const Shell &shell, NotchKind kind);
 
-/// What is stated of the log of that wall and round alone; only its place where nothing is.
-OwnLog own_log(const Shell &shell, const std::string &wall, int round);
+/// A log of a wall's round, whole; or with `piece` one of those that openings part it into.
+struct LogPlace {
+    std::string wall;
+    int round = 1;
+    std::optional<int> piece;
+    bool operator==(const LogPlace &) const = default;
+};
+
+/// What is stated of that log alone; only its place where nothing is.
+OwnLog own_log(const Shell &shell, const LogPlace &log);
+bool says_something_of(const Shell &shell, const LogPlace &log);
 /// The shell with that stated of the log; a log of which nothing is left to say goes.
 Shell with_own_log(const Shell &shell, const OwnLog &log);
 

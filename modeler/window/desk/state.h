@@ -13,6 +13,7 @@ namespace roundlay::window {
 /// Milliseconds that each stage took.
 struct Times {
     double read = 0, layout = 0, bodies = 0, review = 0, models = 0;
+    double bores = 0; ///< carved afterwards
     double all() const { return read + layout + bodies + review + models; }
 };
 
@@ -22,6 +23,7 @@ struct State {
     ReadResult read;
     ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
     SceneModels models;
+    bool lacks_bores = false; ///< some of the models: the same state comes again with them
     Layout as_stated; ///< walls alone, where the layout has none
     Times times;
     std::string failure; ///< of the program itself, as it tells; nothing but the text is worked out then

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/review/review.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/stated_plan.h"
 
 #include <QElapsedTimer>
@@ -33,12 +34,13 @@ void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch) {
     state.times.layout = watch.lap();
     if (job.layout.walls.empty()) state.as_stated = stated_plan(job.shell);
     if (has_errors(job.findings)) return;
-    job.bodies = bodies_of(job.layout);
+    job.bodies = cache.bodies(job.layout);
     state.times.bodies = watch.lap();
-    const Findings reviewed = review(job.shell, job.layout, job.bodies);
+    const Findings reviewed = review(job.shell, job.layout, job.bodies, &cache.meetings());
     job.findings.insert(job.findings.end(), reviewed.begin(), reviewed.end());
     state.times.review = watch.lap();
-    state.models = cache.models(job.bodies);
+    state.models = cache.models();
+    state.lacks_bores = cache.lacks_bores();
     state.times.models = watch.lap();
 }
 
@@ -55,9 +57,22 @@ StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cach
     return state;
 }
 
+/// The same with all its bores: they are carved out of round wood when everything else can be seen. Null where it is to
+/// stop before that.
+StatePtr with_bores(const StatePtr &state, ModelCache &cache, const std::function<bool()> &stop) {
+    Stopwatch watch;
+    SceneModels models = cache.models_with_bores(stop);
+    if (models.empty()) return nullptr;
+    auto whole = std::make_shared<State>(*state);
+    whole->models = std::move(models);
+    whole->lacks_bores = false;
+    whole->times.bores = watch.lap();
+    return whole;
+}
+
 namespace {
 
-StatePtr failed_state(const Document &document, quint64 revision, const char *what) {
+StatePtr failed_state(const Document &document, quint64 revision, const std::string &what) {
     auto state = std::make_shared<State>();
     state->revision = revision;
     state->document = document;
@@ -71,10 +86,10 @@ StatePtr worked_out_safely(const Worker &worker, const Document &document, quint
                            ModelCache &cache) {
     try {
         return worker(document, revision, cache);
-    } catch (const std::exception &wrong) {
-        return failed_state(document, revision, wrong.what());
     } catch (...) {
-        return failed_state(document, revision, "it is not known what");
+        const QString what = words_of_what_is_thrown();
+        note_mishap(QStringLiteral("working the document out"), what);
+        return failed_state(document, revision, what.toStdString());
     }
 }
 
@@ -105,9 +120,27 @@ std::optional<Workshop::Order> Workshop::next() {
     return std::exchange(order_, std::nullopt);
 }
 
+bool Workshop::is_asked_for_more(std::chrono::milliseconds within) {
+    std::unique_lock lock(mutex_);
+    return ordered_.wait_for(lock, within, [this] { return closing_ || order_; });
+}
+
 void Workshop::run() {
-    while (const auto order = next())
-        emit worked(worked_out_safely(worker_, order->document, order->revision, cache_));
+    while (const auto order = next()) {
+        const StatePtr state = worked_out_safely(worker_, order->document, order->revision, cache_);
+        emit worked(state);
+        if (state->lacks_bores) carve_bores(*order, state);
+    }
+}
+
+/// Not between the steps of a drag, and never in the way of what is asked for next.
+void Workshop::carve_bores(const Order &order, const StatePtr &state) {
+    constexpr std::chrono::milliseconds rest{120};
+    if (is_asked_for_more(rest)) return;
+    const Worker carve = [&](const Document &, quint64, ModelCache &cache) {
+        return with_bores(state, cache, [this] { return is_asked_for_more({}); });
+    };
+    if (const StatePtr whole = worked_out_safely(carve, order.document, order.revision, cache_)) emit worked(whole);
 }
 
 } // namespace roundlay::window

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/state.h"
 
 #include <QObject>
+#include <chrono>
 #include <condition_variable>
 #include <functional>
 #include <mutex>
@@ -30,7 +31,8 @@ class Workshop : public QObject {
     void ask_for(const Document &document, quint64 revision);
 
   signals:
-    void worked(roundlay::window::StatePtr state); ///< in the thread of whoever connects
+    /// In the thread of whoever connects. A state that lacks bores comes again with them, unless another is asked for.
+    void worked(roundlay::window::StatePtr state);
 
   private:
     struct Order {
@@ -39,6 +41,8 @@ class Workshop : public QObject {
     };
     void run();
     std::optional<Order> next();
+    bool is_asked_for_more(std::chrono::milliseconds within);
+    void carve_bores(const Order &order, const StatePtr &state);
 
     Worker worker_;
     std::mutex mutex_;

@@ -1,6 +1,7 @@
 #include "modeler/window/frame/application.h"
 
 #include "exporters/registry/version.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/focus_ring.h"
 #include "modeler/window/frame/main_window.h"
@@ -30,18 +31,15 @@ namespace roundlay::window {
 bool Application::notify(QObject *receiver, QEvent *event) {
     try {
         return QApplication::notify(receiver, event);
-    } catch (const std::exception &wrong) {
-        return tell_of(wrong.what());
     } catch (...) {
-        return tell_of("it is not known what");
+        return tell_of(words_of_what_is_thrown());
     }
 }
 
 /// Not at once: whoever threw may be in the middle of things.
-bool Application::tell_of(const char *what) {
-    const QString words = QString::fromLocal8Bit(what);
-    std::fprintf(stderr, "roundlay-modeler: %s\n", what);
-    QMetaObject::invokeMethod(this, [this, words] { emit failed(words); }, Qt::QueuedConnection);
+bool Application::tell_of(const QString &what) {
+    note_mishap(QStringLiteral("answering the person or the system"), what);
+    QMetaObject::invokeMethod(this, [this, what] { emit failed(what); }, Qt::QueuedConnection);
     return false;
 }
 
@@ -69,6 +67,28 @@ void prepare_application() {
     QGuiApplication::setDesktopFileName(QStringLiteral("org.roundlay.modeler"));
 }
 
+namespace {
+
+const QString language_key = QStringLiteral("language");
+
+} // namespace
+
+QString language_choice() {
+    const QString code = QSettings().value(language_key).toString();
+    return code == QStringLiteral("en") || code == QStringLiteral("fr") ? code : QString();
+}
+
+void choose_language(const QString &code) {
+    QSettings().setValue(language_key, code);
+}
+
+/// Numbers and dates are the system's as long as it speaks that language anyway.
+QLocale chosen_locale() {
+    const QString code = language_choice();
+    const QLocale system = QLocale::system(), chosen = code.isEmpty() ? system : QLocale(code);
+    return chosen.language() == system.language() ? system : chosen;
+}
+
 std::unique_ptr<QTranslator> own_translator(const QLocale &locale) {
     auto own = std::make_unique<Translator>();
     if (!own->load(locale, QStringLiteral("roundlay"), QStringLiteral("_"), QStringLiteral(":/translations")))
@@ -85,6 +105,7 @@ std::unique_ptr<QTranslator> library_translator(const QLocale &locale) {
 }
 
 void dress(QApplication &application) {
+    if (!language_choice().isEmpty()) QLocale::setDefault(chosen_locale());
     for (const auto translator_of : {own_translator, library_translator})
         if (auto translator = translator_of(QLocale())) {
             QApplication::installTranslator(translator.get());
@@ -123,12 +144,13 @@ QStringList files_of(const QCoreApplication &application) {
 
 } // namespace
 
-int run(int argc, char **argv) {
-    prepare_application();
+namespace {
+
+int run_window(int argc, char **argv) {
     if (asks_for_words(argc, argv)) {
         int count = argc;
         const QCoreApplication words(count, argv);
-        const auto own = own_translator(QLocale());
+        const auto own = own_translator(chosen_locale());
         if (own) QCoreApplication::installTranslator(own.get());
         if (const QStringList arguments = QCoreApplication::arguments();
             arguments.filter(QRegularExpression(QStringLiteral("^(-h|--help|--help-all|-v|--version)$")))
@@ -154,6 +176,17 @@ int run(int argc, char **argv) {
         if (files.isEmpty() || window.open(files.front())) window.offer_recovery();
     });
     return QApplication::exec();
+}
+
+} // namespace
+
+/// Before there is a window to say it in, the terminal and the log are told.
+int run(int argc, char **argv) {
+    prepare_application();
+    note_what_nobody_catches();
+    int end = 1;
+    what_it_throws(QStringLiteral("starting or ending"), [&] { end = run_window(argc, argv); });
+    return end;
 }
 
 } // namespace roundlay::window

@@ -20,7 +20,7 @@ class Application : public QApplication {
     void failed(const QString &what);
 
   private:
-    bool tell_of(const char *what);
+    bool tell_of(const QString &what);
 };
 
 /// Before the Application is made.
@@ -28,6 +28,11 @@ void prepare_application();
 
 /// Name, language, fonts and appearance.
 void dress(QApplication &application);
+
+/// The person's choice in the menu, "en" or "fr"; empty: as the system. It counts from the next start on.
+QString language_choice();
+void choose_language(const QString &code);
+QLocale chosen_locale();
 
 /// The window's own strings in that language; null where it is not shipped, or is English.
 std::unique_ptr<QTranslator> own_translator(const QLocale &locale);

@@ -1,11 +1,13 @@
 #include "modeler/window/frame/export_dialog.h"
 
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDesktopServices>
+#include <QDir>
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QLabel>
@@ -15,25 +17,23 @@
 #include <QUrl>
 #include <algorithm>
 #include <functional>
+#include <stdexcept>
 
 namespace roundlay::window {
 
 namespace {
 
-using Outcome = std::variant<ExportReport, ExportFailure>;
-
 /// Nothing that is thrown leaves the thread: it would end the program, and unsaved work with it.
-Outcome safely(const std::function<Outcome()> &export_them) {
-    QString what = ExportDialog::tr("it is not known what");
-    try {
-        return export_them();
-    } catch (const std::exception &wrong) {
-        what = QString::fromLocal8Bit(wrong.what());
-    } catch (...) {
+ExportDialog::Outcome safely(const std::function<ExportDialog::Outcome()> &export_them) {
+    ExportDialog::Outcome outcome = ExportFailure{};
+    if (const auto what = what_it_throws(QStringLiteral("exporting"), [&] { outcome = export_them(); })) {
+        ExportFailure failure;
+        failure.message = ExportDialog::tr("Something went wrong inside the program: %1. It is noted in %2.")
+                              .arg(*what, QDir::toNativeSeparators(mishap_log()))
+                              .toStdString();
+        outcome = failure;
     }
-    ExportFailure failure;
-    failure.message = ExportDialog::tr("Something went wrong inside the program: %1").arg(what).toStdString();
-    return failure;
+    return outcome;
 }
 
 } // namespace
@@ -42,8 +42,8 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
     emit told(kernel_words(text(doing)), done, of);
 }
 
-ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent)
-    : QDialog(parent), job_(std::move(job)), paper_(new QComboBox), folder_(new QLineEdit(folder)),
+ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent, Exporting exporting)
+    : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox), folder_(new QLineEdit(folder)),
       bar_(new QProgressBar), words_(new QLabel), start_(new QPushButton(tr("&Export"))),
       close_(new QPushButton(tr("Close"))), open_(new QPushButton(tr("&Open the folder"))),
       replace_(new QCheckBox(tr("&Replace those files"))) {
@@ -139,13 +139,22 @@ void ExportDialog::start() {
     bar_->setVisible(true);
     const IfThere own = replace_->isChecked() ? IfThere::replace : IfThere::refuse;
     spare_own_files();
-    thread_ = std::thread([this, chosen, own, to = std::filesystem::path(folder_->text().toStdString())] {
-        auto outcome = safely([&] { return export_all(job_, chosen, to, progress_, own); });
-        QMetaObject::invokeMethod(this, [this, outcome = std::move(outcome)] { finish(outcome); });
-    });
+    const std::filesystem::path to = folder_->text().toStdString();
+    run_aside([this, chosen, own, to] { return exporting_(job_, chosen, to, progress_, own); });
 }
 
-void ExportDialog::finish(const std::variant<ExportReport, ExportFailure> &outcome) {
+/// In a thread; a system that gives none is told of like any other mishap.
+void ExportDialog::run_aside(const std::function<Outcome()> &export_them) {
+    const auto what = what_it_throws(QStringLiteral("beginning to export"), [&] {
+        thread_ = std::thread([this, export_them] {
+            auto outcome = safely(export_them);
+            QMetaObject::invokeMethod(this, [this, outcome = std::move(outcome)] { finish(outcome); });
+        });
+    });
+    if (what) finish(safely([&]() -> Outcome { throw std::runtime_error(what->toStdString()); }));
+}
+
+void ExportDialog::finish(const Outcome &outcome) {
     running_ = false;
     enable_start();
     close_->setText(tr("Close"));

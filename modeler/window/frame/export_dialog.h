@@ -35,7 +35,11 @@ class ExportProgress : public QObject, public Progress {
 class ExportDialog : public QDialog {
     Q_OBJECT
   public:
-    ExportDialog(ExportJob job, const QString &folder, QWidget *parent = nullptr);
+    using Outcome = std::variant<ExportReport, ExportFailure>;
+    using Exporting = std::function<Outcome(const ExportJob &, const std::vector<const Exporter *> &,
+                                            const std::filesystem::path &, Progress &, IfThere)>;
+    /// `exporting` runs in a thread of its own; what it throws ends there, is noted, and told as the result.
+    ExportDialog(ExportJob job, const QString &folder, QWidget *parent = nullptr, Exporting exporting = export_all);
     ~ExportDialog() override;
 
     void start();
@@ -54,10 +58,12 @@ class ExportDialog : public QDialog {
     void choose_folder();
     void enable_start();
     void spare_own_files();
-    void finish(const std::variant<ExportReport, ExportFailure> &outcome);
+    void run_aside(const std::function<Outcome()> &export_them);
+    void finish(const Outcome &outcome);
     void open_folder() const;
 
     ExportJob job_;
+    Exporting exporting_;
     std::vector<QCheckBox *> choices_;
     QComboBox *paper_;
     QLineEdit *folder_;

@@ -106,6 +106,7 @@ void MainWindow::connect_views() {
     connect(&desk_->history(), &QUndoStack::indexChanged, this, [this] { keeping_.start(); });
     connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
     connect(desk_.get(), &Desk::failed, this, &MainWindow::tell_failure);
+    connect(sheet_, &SheetView::failed, this, &MainWindow::tell_failure);
     if (auto *program = qobject_cast<Application *>(QCoreApplication::instance()))
         connect(program, &Application::failed, this, &MainWindow::tell_failure);
     connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);

@@ -108,6 +108,7 @@ class MainWindow : public QMainWindow {
     void make_shell_menu();
     void make_view_menu();
     void make_appearance_menu(QMenu *menu);
+    void make_language_menu(QMenu *menu);
     void make_help_menu();
     void show_recent();
     void enable_actions();

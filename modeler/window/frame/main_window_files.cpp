@@ -169,7 +169,7 @@ void MainWindow::ask_export() {
 }
 
 void MainWindow::print_preview() {
-    if (desk_->state()->stands()) preview_sheets(desk_->state(), all_models, this);
+    if (desk_->state()->stands()) preview_sheets(desk_->state(), all_models, tr("%1, cut sheets").arg(desk_->title()), this);
 }
 
 void MainWindow::closeEvent(QCloseEvent *event) {

@@ -1,11 +1,13 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
@@ -207,6 +209,7 @@ void MainWindow::make_view_menu() {
     add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")), [this] { next_panel(-1); });
     add(menu, "put_panels_back", tr("Put panels &back"), {}, [this] { put_panels_back(); });
     make_appearance_menu(menu);
+    make_language_menu(menu);
 }
 
 void MainWindow::make_appearance_menu(QMenu *menu) {
@@ -227,6 +230,27 @@ void MainWindow::make_appearance_menu(QMenu *menu) {
             false);
         made->setCheckable(true);
         made->setChecked(now == static_cast<int>(look));
+        group->addAction(made);
+    }
+}
+
+/// Every language by its own name, whatever is spoken now.
+void MainWindow::make_language_menu(QMenu *menu) {
+    QMenu *languages = menu->addMenu(tr("Lan&guage"));
+    auto *group = new QActionGroup(this);
+    const std::vector<std::tuple<QString, QString, QString>> all = {
+        {"language_system", tr("As the &system"), QString()},
+        {"language_en", QStringLiteral("&English"), QStringLiteral("en")},
+        {"language_fr", QStringLiteral("&Français"), QStringLiteral("fr")}};
+    for (const auto &[name, words, code] : all) {
+        const Deed choose = [this, chosen = code] {
+            choose_language(chosen);
+            message_->say(tr("The language is chosen. It is spoken from the next start of roundlay on."),
+                          {{tr("Close"), {}}});
+        };
+        QAction *made = add(languages, name, words, {}, choose, false);
+        made->setCheckable(true);
+        made->setChecked(language_choice() == code);
         group->addAction(made);
     }
 }

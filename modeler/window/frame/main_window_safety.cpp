@@ -1,10 +1,12 @@
 // Nothing is lost: not by a crash, a change on the disk, the end of a session, or what goes wrong inside.
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/panels/message_bar.h"
 
+#include <QDir>
 #include <QFileInfo>
 
 namespace roundlay::window {
@@ -89,8 +91,8 @@ bool MainWindow::end_session(bool may_ask) {
 
 void MainWindow::tell_failure(const QString &what) {
     const QString words = tr("Something went wrong inside roundlay: %1. The document is as it was, and what is not "
-                             "saved is kept aside; to be sure, save it.")
-                              .arg(what);
+                             "saved is kept aside; to be sure, save it. It is noted in %2.")
+                              .arg(what, QDir::toNativeSeparators(mishap_log()));
     if (message_->sentence() == words) return; // once is enough
     desk_->cancel();
     message_->say(words, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});

@@ -1,6 +1,7 @@
 // Menus of the things in the views, and what is done with what is seen.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/words.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/print.h"
 #include "modeler/window/frame/save_picture.h"
@@ -84,7 +85,8 @@ void MainWindow::print_this_sheet() {
     const StatePtr &state = desk_->standing();
     const int piece = state ? piece_tagged(state->job.layout, selection_->chosen().name) : -1;
     if (piece >= 0)
-        preview_sheets(state, state->job.layout.pieces[static_cast<std::size_t>(piece)].model, this);
+        preview_sheets(state, state->job.layout.pieces[static_cast<std::size_t>(piece)].model,
+                       desk_->title() + u' ' + text(selection_->chosen().name), this);
 }
 
 } // namespace roundlay::window

@@ -2,6 +2,7 @@
 
 #include "kernel/document/edit.h"
 #include "kernel/layout/layout.h"
+#include "kernel/shell/shapes.h"
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
@@ -78,7 +79,7 @@ void NewShellDialog::fill_choices() {
                      tr("round, scoped over one another with saddles")});
     for (const Species &species : all_species())
         species_->addItem(kernel_words(text(species.name)), text(species.name));
-    species_->setCurrentIndex(species_->findData(text(Wood().species)));
+    species_->setCurrentIndex(species_->findData(text(begun_in(UnitSystem::metric).wood.species)));
     for (QComboBox *box : {kind_, species_}) { // the longest words do not decide how wide the form is
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(20);

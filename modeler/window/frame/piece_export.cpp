@@ -3,6 +3,7 @@
 #include "exporters/files/safe_file.h"
 #include "exporters/registry/one_piece.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCoreApplication>
@@ -31,13 +32,12 @@ class WaitingPointer {
 
 std::optional<QString> write_piece(const ExportJob &job, int piece, const QString &path) {
     const bool paper = path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive);
-    try {
+    std::optional<QString> why;
+    const auto what = what_it_throws(QStringLiteral("exporting one log"), [&] {
         const std::string bytes = paper ? one_piece_pdf(job, piece) : one_piece_step(job, piece);
-        if (const auto error = write_file(path.toStdString(), bytes)) return kernel_words(error->message);
-    } catch (const std::exception &failure) {
-        return text(std::string(failure.what()));
-    }
-    return {};
+        if (const auto error = write_file(path.toStdString(), bytes)) why = kernel_words(error->message);
+    });
+    return what ? what : why;
 }
 
 void export_piece(const ExportJob &job, int piece, QWidget *parent) {

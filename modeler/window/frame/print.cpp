@@ -1,5 +1,7 @@
 #include "modeler/window/frame/print.h"
 
+#include "exporters/files/safe_file.h"
+#include "modeler/window/desk/words.h"
 #include "modeler/window/views/sheet_painter.h"
 #include "modeler/window/views/sheet_view.h"
 
@@ -72,7 +74,13 @@ bool print_sheets(QPrinter &printer, const std::vector<sheets::Sheet> &all, QPro
     return true;
 }
 
-void preview_sheets(const StatePtr &state, int model, QWidget *parent) {
+void name_sheets(QPrinter &printer, const QString &name) {
+    const QString plain = text(safe_file_name(name.toStdString()));
+    printer.setDocName(plain); // the system's dialog makes a file's name of it
+    printer.setCreator(QCoreApplication::applicationName());
+}
+
+void preview_sheets(const StatePtr &state, int model, const QString &name, QWidget *parent) {
     constexpr QSize size(1000, 720);
     QProgressDialog drawing(Words::tr("Drawing the cut sheets"), Words::tr("Stop"), 0,
                             static_cast<int>(state->job.layout.models.size()), parent);
@@ -81,6 +89,7 @@ void preview_sheets(const StatePtr &state, int model, QWidget *parent) {
     drawing.reset();
     if (all.empty()) return;
     QPrinter printer(QPrinter::HighResolution);
+    name_sheets(printer, name);
     QPrintPreviewDialog preview(&printer, parent);
     preview.setWindowTitle(model == all_models ? Words::tr("Cut sheets") : Words::tr("Cut sheet"));
     preview.resize(size);

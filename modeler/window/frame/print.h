@@ -15,7 +15,11 @@ namespace roundlay::window {
 constexpr int all_models = -1;
 
 /// Draws the sheets of one model, or of all, aside with a way to stop, then shows them as they will be printed.
-void preview_sheets(const StatePtr &state, int model, QWidget *parent);
+/// `name` is what a file of them is proposed to be called.
+void preview_sheets(const StatePtr &state, int model, const QString &name, QWidget *parent);
+
+/// A printer for sheets of that name: printed into a file, this is what the file is called.
+void name_sheets(QPrinter &printer, const QString &name);
 
 /// One page a sheet, to scale. Tells how far it is and stops where asked; false where it was stopped.
 bool print_sheets(QPrinter &printer, const std::vector<sheets::Sheet> &all, QProgressDialog &progress);

@@ -1,13 +1,14 @@
 #include "modeler/window/frame/save_picture.h"
 
 #include "exporters/files/safe_file.h"
-#include "exporters/picture/picture.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/scene_view.h"
 
 #include <QBuffer>
 #include <QDialogButtonBox>
+#include <QDir>
 #include <QEventLoop>
 #include <QFileDialog>
 #include <QFormLayout>
@@ -26,6 +27,17 @@ namespace {
 
 constexpr int most_pixels = 8192, usual_width = 1600;
 
+Drawn<Picture> drawn_safely(const std::function<Drawn<Picture>()> &draw) {
+    Drawn<Picture> drawn = PictureFailure{};
+    const auto what = what_it_throws(QStringLiteral("drawing a picture"), [&] { drawn = draw(); });
+    if (!what) return drawn;
+    return PictureFailure{PictureSizeDialog::tr("Something went wrong inside the program: %1. It is noted in %2.")
+                              .arg(*what, QDir::toNativeSeparators(mishap_log()))
+                              .toStdString()};
+}
+
+} // namespace
+
 /// Aside, so that the window goes on answering.
 Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget *parent) {
     QProgressDialog sign(PictureSizeDialog::tr("Drawing the picture"), {}, 0, 0, parent);
@@ -39,14 +51,12 @@ Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget 
     watcher.setFuture(promise->future());
     promise->start();
     QThreadPool::globalInstance()->start([promise, draw] {
-        promise->addResult(draw());
+        promise->addResult(drawn_safely(draw));
         promise->finish();
     });
     if (!watcher.isFinished()) until.exec();
     return watcher.result();
 }
-
-} // namespace
 
 PictureSizeDialog::PictureSizeDialog(QSize view, QWidget *parent)
     : QDialog(parent), width_(new QSpinBox), height_(new QSpinBox) {

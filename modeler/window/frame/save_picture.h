@@ -1,8 +1,11 @@
 // What the model view shows now, as a PNG of a stated size.
 #pragma once
 
+#include "exporters/picture/picture.h"
+
 #include <QDialog>
 #include <QSize>
+#include <functional>
 #include <optional>
 
 class QSpinBox;
@@ -10,6 +13,9 @@ class QSpinBox;
 namespace roundlay::window {
 
 class SceneView;
+
+/// Draws in a thread of its own, with a sign that it does; what is thrown there comes back as a failure.
+Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget *parent);
 
 class PictureSizeDialog : public QDialog {
     Q_OBJECT

@@ -123,7 +123,8 @@ void ThingMenu::for_piece() {
     deed(QStringLiteral("export"), tr("E&xport this piece…"),
          [this, state, piece] { export_piece(state->job, piece, &window_); });
     deed(QStringLiteral("print"), tr("&Print its cut sheet…"), [this, state, piece] {
-        preview_sheets(state, state->job.layout.pieces[static_cast<std::size_t>(piece)].model, &window_);
+        const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
+        preview_sheets(state, p.model, window_.desk().title() + u' ' + text(p.tag), &window_);
     });
 }
 

@@ -42,7 +42,9 @@ class Wrapped : public QStyledItemDelegate {
     explicit Wrapped(QTreeWidget *tree) : QStyledItemDelegate(tree), tree_(tree) {}
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override {
         constexpr int beside = 8, beneath = 4, endless = 10'000;
-        const int width = std::max(tree_->header()->sectionSize(index.column()) - beside, 1);
+        if (!index.parent().isValid()) return QStyledItemDelegate::sizeHint(option, index); // goes through all columns
+        const int set_in = index.column() == 0 ? tree_->indentation() : 0;
+        const int width = std::max(tree_->header()->sectionSize(index.column()) - beside - set_in, 1);
         const QRect words = option.fontMetrics.boundingRect(QRect(0, 0, width, endless), Qt::TextWordWrap,
                                                             index.data().toString());
         return {width, std::max(words.height(), option.fontMetrics.height()) + beneath};
@@ -54,6 +56,23 @@ class Wrapped : public QStyledItemDelegate {
 
 } // namespace
 
+/// Places are as wide as they are, but never so that their sentences are left a thin strip: then they wrap.
+void FindingsPanel::share_width() {
+    constexpr int beside = 16;
+    constexpr double most = 0.4;
+    int widest = tree_->fontMetrics().horizontalAdvance(tree_->headerItem()->text(0)) + beside;
+    for (QTreeWidgetItemIterator it(tree_); *it != nullptr; ++it)
+        if ((*it)->parent() != nullptr)
+            widest = std::max(widest, tree_->fontMetrics().horizontalAdvance((*it)->text(0)) + beside +
+                                          tree_->indentation());
+    tree_->header()->resizeSection(0, std::min(widest, static_cast<int>(most * tree_->viewport()->width())));
+}
+
+void FindingsPanel::resizeEvent(QResizeEvent *event) {
+    QWidget::resizeEvent(event);
+    share_width();
+}
+
 FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), tree_(new QTreeWidget) {
     tree_->setColumnCount(2);
@@ -62,12 +81,13 @@ FindingsPanel::FindingsPanel(Desk &desk, Selection &selection, QWidget *parent)
     tree_->setRootIsDecorated(false);
     tree_->setAccessibleName(tr("Findings"));
     tree_->header()->setStretchLastSection(true);
-    tree_->setItemDelegateForColumn(1, new Wrapped(tree_));
+    for (const int column : {0, 1})
+        tree_->setItemDelegateForColumn(column, new Wrapped(tree_));
     // Sentences wrap at the width there is; the tree does not look again by itself when that changes.
     connect(tree_->header(), &QHeaderView::sectionResized, this, [this] { tree_->doItemsLayout(); });
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(tree_);
+    auto *whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(tree_);
     connect(tree_, &QTreeWidget::itemActivated, this, &FindingsPanel::go_to);
     connect(tree_, &QTreeWidget::itemClicked, this, &FindingsPanel::go_to);
     connect(&desk_, &Desk::state_changed, this, &FindingsPanel::refresh);
@@ -124,7 +144,7 @@ void FindingsPanel::refresh() {
         nothing->setFirstColumnSpanned(true);
         nothing->setForeground(0, tints().faint);
     }
-    tree_->resizeColumnToContents(0);
+    share_width();
     emit counted(weights_[0], weights_[1]);
 }
 

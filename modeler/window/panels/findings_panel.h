@@ -26,7 +26,11 @@ class FindingsPanel : public QWidget {
     void asked_for_text(int line, int column); ///< where a problem or a finding's statement stands
     void counted(int errors, int warnings);
 
+  protected:
+    void resizeEvent(QResizeEvent *event) override;
+
   private:
+    void share_width();
     void refresh();
     void go_to(QTreeWidgetItem *item);
     void add(Weight weight, const QString &words, const QString &place, int line, int column, int finding);

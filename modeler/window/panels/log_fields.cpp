@@ -24,9 +24,13 @@ template <typename T> std::optional<T> stated_in(const QComboBox &box) {
 } // namespace
 
 LogFields::LogFields(QWidget *parent)
-    : QGroupBox(tr("Stated of the whole log"), parent), mark_(new NameEdit) {
+    : QGroupBox(tr("Stated of the whole log"), parent), meant_(new QComboBox), mark_(new NameEdit) {
     auto *form = new QFormLayout(this);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    meant_->setObjectName(QStringLiteral("meant"));
+    meant_->setAccessibleName(tr("What the fields tell of"));
+    form->addRow(tr("&These are of"), meant_);
+    connect(meant_, &QComboBox::activated, this, &LogFields::meant_another);
     mark_->setObjectName(QStringLiteral("mark"));
     mark_->setAccessibleName(tr("Mark on the log"));
     add_field(*form, tr("&Mark on the log"), *mark_);
@@ -64,12 +68,33 @@ QComboBox *LogFields::choice(QFormLayout *form, const QString &label, const QStr
     return box;
 }
 
+/// Another log that is chosen is met as it is stated: alone where something is stated of it alone.
+void LogFields::offer_parts(const QString &alone, bool says_something_alone) {
+    auto *form = qobject_cast<QFormLayout *>(layout());
+    form->setRowVisible(meant_, !alone.isEmpty());
+    if (alone == alone_) return;
+    alone_ = alone;
+    meant_->clear();
+    meant_->addItems({tr("all logs of this round"), tr("log %1 alone").arg(alone)});
+    meant_->setCurrentIndex(says_something_alone ? 1 : 0);
+}
+
+bool LogFields::is_alone() const {
+    return !alone_.isEmpty() && meant_->currentIndex() == 1;
+}
+
 /// A log that others are scoped over has a diameter alone; what it has else can be seen to be taken away.
 void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
     auto *form = qobject_cast<QFormLayout *>(layout());
+    const bool alone = is_alone(); // the logs of a round lie in one straight line: their sizes are the round's
+    setTitle(alone              ? tr("Stated of log %1 alone").arg(alone_)
+             : alone_.isEmpty() ? tr("Stated of the whole log")
+                                : tr("Stated of all logs of this round"));
     for (const auto &[edit, size] : {std::pair(butt_height_, log.sizes.butt_height), std::pair(tip_height_, log.sizes.tip_height),
                                      std::pair(butt_width_, log.sizes.butt_width), std::pair(tip_width_, log.sizes.tip_width)})
-        form->setRowVisible(edit, !scoped || size);
+        form->setRowVisible(edit, !alone && (!scoped || size));
+    form->setRowVisible(diameter_, !alone);
+    form->setRowVisible(butt_, !alone);
     diameter_->set_length(log.sizes.diameter, units);
     mark_->set_name(text(log.mark));
     butt_height_->set_length(log.sizes.butt_height, units);

@@ -19,12 +19,17 @@ class LogFields : public QGroupBox {
   public:
     explicit LogFields(QWidget *parent = nullptr);
 
+    /// Of a log that openings part, `alone` is the tag of the one that is chosen: the person says whether the whole round
+    /// is meant or that one. Empty: there is no other in the round.
+    void offer_parts(const QString &alone, bool says_something_alone);
+    bool is_alone() const; ///< the fields tell of one of several logs in the round
     void show_log(const OwnLog &log, UnitSystem units, bool scoped);
     /// The log with what stands in the fields; what has no field stays.
     OwnLog stated_over(OwnLog log) const;
     void let_go(); ///< of what was typed of another log
 
   signals:
+    void meant_another(); ///< the whole round, or the one log
     void stated(roundlay::window::MeasureEdit *field); ///< something, by the person; null where it was a choice
 
   private:
@@ -32,6 +37,8 @@ class LogFields : public QGroupBox {
                              const QString &when_empty);
     QComboBox *choice(QFormLayout *form, const QString &label, const QStringList &words);
 
+    QComboBox *meant_;
+    QString alone_;
     NameEdit *mark_;
     LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
     QComboBox *butt_, *finish_, *fabric_;

@@ -27,6 +27,13 @@ bool is_log(const Layout &layout, int piece) {
     return layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
 }
 
+/// Another log lies in the same round of the same wall, beyond an opening.
+bool is_parted(const Layout &layout, const Piece &piece) {
+    return std::count_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &other) {
+               return other.timber < 0 && other.wall == piece.wall && other.round == piece.round;
+           }) > 1;
+}
+
 } // namespace
 
 LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
@@ -41,6 +48,7 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     large.setBold(true);
     title_->setFont(large);
     connect(log_, &LogFields::stated, this, &LogPanel::take_log);
+    connect(log_, &LogFields::meant_another, this, &LogPanel::follow_selection);
     words_->setWordWrap(true);
     words_->setAlignment(Qt::AlignTop);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -143,8 +151,15 @@ void LogPanel::show_log(int piece) {
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
     if (!is_log(state.job.layout, piece)) return;
     const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
-    log_->show_log(own_log(stated(), wall, p.round), desk_.units(),
-                    stated().notch.kind == NotchKind::saddle);
+    const bool parted = is_parted(state.job.layout, p);
+    log_->offer_parts(parted ? text(p.tag) : QString(), says_something_of(stated(), {wall, p.round, p.number}));
+    log_->show_log(own_log(stated(), log_place(p)), desk_.units(), stated().notch.kind == NotchKind::saddle);
+}
+
+LogPlace LogPanel::log_place(const Piece &piece) const {
+    LogPlace place{desk_.standing()->job.layout.walls[static_cast<std::size_t>(piece.wall)].name, piece.round, {}};
+    if (log_->is_alone()) place.piece = piece.number;
+    return place;
 }
 
 void LogPanel::show_opening() {
@@ -186,10 +201,10 @@ void LogPanel::take_log(MeasureEdit *field) {
     if (piece < 0) return;
     if (!is_log(layout, piece)) return;
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    const std::string wall = layout.walls[static_cast<std::size_t>(p.wall)].name;
+    const LogPlace place = log_place(p);
     const auto state_it = [&] {
         desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {
-            return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, wall, p.round))));
+            return std::optional(with_own_log(shell, log_->stated_over(own_log(shell, place))));
         });
     };
     if (field != nullptr) return commit(*field, desk_, state_it);

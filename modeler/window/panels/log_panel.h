@@ -11,9 +11,14 @@ class QFormLayout;
 class QGroupBox;
 class QLabel;
 
+namespace roundlay {
+struct Piece;
+}
+
 namespace roundlay::window {
 
 class Desk;
+struct LogPlace;
 class LengthEdit;
 class LogFields;
 class MeasureEdit;
@@ -38,6 +43,7 @@ class LogPanel : public QWidget {
     void show_corner();
     void follow_selection();
     const Shell &stated() const; ///< as the text states it, also where it cannot be built
+    LogPlace log_place(const Piece &piece) const;
     void take_log(MeasureEdit *field);
     void take_opening();
     void edit_opening(const QString &name, const std::function<void(Opening &)> &change);

@@ -219,12 +219,8 @@
         <translation>%1 fichiers ont été écrits.</translation>
     </message>
     <message>
-        <source>it is not known what</source>
-        <translation>on ne sait pas quoi</translation>
-    </message>
-    <message>
-        <source>Something went wrong inside the program: %1</source>
-        <translation>Quelque chose n’a pas marché dans le programme : %1</translation>
+        <source>Something went wrong inside the program: %1. It is noted in %2.</source>
+        <translation>Quelque chose s’est mal passé dans le programme : %1. C’est noté dans %2.</translation>
     </message>
 </context>
 <context>
@@ -727,6 +723,30 @@
     <message>
         <source>replacement</source>
         <translation>remplacée</translation>
+    </message>
+    <message>
+        <source>What the fields tell of</source>
+        <translation>Ce dont parlent les champs</translation>
+    </message>
+    <message>
+        <source>&amp;These are of</source>
+        <translation>&amp;Ceci vaut pour</translation>
+    </message>
+    <message>
+        <source>all logs of this round</source>
+        <translation>toutes les pièces de ce rang</translation>
+    </message>
+    <message>
+        <source>log %1 alone</source>
+        <translation>la pièce %1 seule</translation>
+    </message>
+    <message>
+        <source>Stated of log %1 alone</source>
+        <translation>Indiqué de la pièce %1 seule</translation>
+    </message>
+    <message>
+        <source>Stated of all logs of this round</source>
+        <translation>Indiqué de toutes les pièces de ce rang</translation>
     </message>
 </context>
 <context>
@@ -1471,10 +1491,6 @@
         <translation>Ramener les miennes</translation>
     </message>
     <message>
-        <source>Something went wrong inside roundlay: %1. The document is as it was, and what is not saved is kept aside; to be sure, save it.</source>
-        <translation>Quelque chose n’a pas marché dans roundlay : %1. Le document est tel qu’il était, et ce qui n’est pas enregistré est mis de côté ; par sûreté, enregistrez-le.</translation>
-    </message>
-    <message>
         <source>Undo: %1</source>
         <translation>Annuler : %1</translation>
     </message>
@@ -1534,12 +1550,35 @@
         <source>Ctrl+L</source>
         <translation>Ctrl+L</translation>
     </message>
+    <message>
+        <source>%1, cut sheets</source>
+        <translation>%1, fiches de taille</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>Lan&amp;gue</translation>
+    </message>
+    <message>
+        <source>The language is chosen. It is spoken from the next start of roundlay on.</source>
+        <translation>La langue est choisie. Elle sera parlée à partir du prochain démarrage de roundlay.</translation>
+    </message>
+    <message>
+        <source>Something went wrong inside roundlay: %1. The document is as it was, and what is not saved is kept aside; to be sure, save it. It is noted in %2.</source>
+        <translation>Quelque chose s’est mal passé dans roundlay : %1. Le document est tel qu’il était, et ce qui n’est pas enregistré est mis de côté ; pour plus de sûreté, enregistrez-le. C’est noté dans %2.</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
     <message>
         <source>%1; expected %2</source>
         <translation>%1 ; attendu : %2</translation>
+    </message>
+</context>
+<context>
+    <name>Mishap</name>
+    <message>
+        <source>it is not known what</source>
+        <translation>on ne sait pas quoi</translation>
     </message>
 </context>
 <context>
@@ -1869,6 +1908,10 @@
         <source>PNG picture (*.png)</source>
         <translation>Image PNG (*.png)</translation>
     </message>
+    <message>
+        <source>Something went wrong inside the program: %1. It is noted in %2.</source>
+        <translation>Quelque chose s’est mal passé dans le programme : %1. C’est noté dans %2.</translation>
+    </message>
 </context>
 <context>
     <name>PieceExport</name>
@@ -2137,6 +2180,10 @@
     <message>
         <source>Sheet %1 of %2: Page Up, Page Down</source>
         <translation>Fiche %1 sur %2 : Page haut, Page bas</translation>
+    </message>
+    <message>
+        <source>The cut sheet of %1 could not be drawn.</source>
+        <translation>La fiche de taille de %1 n’a pas pu être dessinée.</translation>
     </message>
 </context>
 <context>
@@ -2435,6 +2482,562 @@
 </context>
 <context>
     <name>kernel</name>
+    <message>
+        <source>a compass word such as &quot;east&quot; or &quot;north-west&quot;, or &quot;30 deg north of east&quot;</source>
+        <translation>un mot de la boussole comme &quot;east&quot; ou &quot;north-west&quot;, ou &quot;30 deg north of east&quot;</translation>
+    </message>
+    <message>
+        <source>square lap</source>
+        <translation>mi-bois droit</translation>
+    </message>
+    <message>
+        <source>the file is larger than 4 MB (4,000,000 bytes)</source>
+        <translation>le fichier dépasse 4 Mo (4 000 000 octets)</translation>
+    </message>
+    <message>
+        <source>a document written by hand</source>
+        <translation>un document écrit à la main</translation>
+    </message>
+    <message>
+        <source>this is not a text file: %1 at offset %2</source>
+        <translation>ce n’est pas un fichier texte : %1 à la position %2</translation>
+    </message>
+    <message>
+        <source>text in UTF-8</source>
+        <translation>du texte en UTF-8</translation>
+    </message>
+    <message>
+        <source>a dotted name has more than 8 parts</source>
+        <translation>un nom à points a plus de 8 parties</translation>
+    </message>
+    <message>
+        <source>the file has more than 20,000 brackets and dots</source>
+        <translation>le fichier a plus de 20 000 crochets et points</translation>
+    </message>
+    <message>
+        <source>a document as FORMAT.md describes it</source>
+        <translation>un document tel que FORMAT.md le décrit</translation>
+    </message>
+    <message>
+        <source>a [table] header, or key = value with a key of one word</source>
+        <translation>un en-tête [table], ou clé = valeur avec une clé d’un mot</translation>
+    </message>
+    <message>
+        <source>a value behind the equals sign</source>
+        <translation>une valeur après le signe égal</translation>
+    </message>
+    <message>
+        <source>nothing behind the closing quote; inch marks end the text, so write &quot;7 ft 6 in&quot; or &apos;7 ft 6&quot;&apos;</source>
+        <translation>rien après le guillemet fermant ; le signe des pouces termine le texte : écrire &quot;7 ft 6 in&quot; ou &apos;7 ft 6&quot;&apos;</translation>
+    </message>
+    <message>
+        <source>a closing quote on the same line</source>
+        <translation>un guillemet fermant sur la même ligne</translation>
+    </message>
+    <message>
+        <source>lengths and slopes in quotes, such as &quot;8 1/2 in&quot; or &quot;1:8&quot;</source>
+        <translation>longueurs et pentes entre guillemets, comme &quot;8 1/2 in&quot; ou &quot;1:8&quot;</translation>
+    </message>
+    <message>
+        <source>a list such as [&quot;A&quot;, &quot;B&quot;]</source>
+        <translation>une liste comme [&quot;A&quot;, &quot;B&quot;]</translation>
+    </message>
+    <message>
+        <source>text in quotes, such as &quot;door&quot;</source>
+        <translation>du texte entre guillemets, comme &quot;door&quot;</translation>
+    </message>
+    <message>
+        <source>the text is not TOML: %1</source>
+        <translation>le texte n’est pas du TOML : %1</translation>
+    </message>
+    <message>
+        <source>each statement and [table] once, and [[two brackets]] where there are several</source>
+        <translation>chaque clé et chaque [table] une seule fois, et [[deux crochets]] où il y en a plusieurs</translation>
+    </message>
+    <message>
+        <source>roundlay = 1 at the top of the document</source>
+        <translation>roundlay = 1 en tête du document</translation>
+    </message>
+    <message>
+        <source>the document is written in version %1 of the format, which is newer than this program</source>
+        <translation>le document est écrit dans la version %1 du format, plus récente que ce programme</translation>
+    </message>
+    <message>
+        <source>the path of a .roundlay document</source>
+        <translation>le chemin d’un document .roundlay</translation>
+    </message>
+    <message>
+        <source>the file cannot be reached: %1</source>
+        <translation>le fichier ne peut être atteint : %1</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a document</source>
+        <translation>c’est un dossier, pas un document</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened: %1</source>
+        <translation>le fichier ne peut être ouvert : %1</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>le fichier ne peut être lu : %1</translation>
+    </message>
+    <message>
+        <source>a file that you may read</source>
+        <translation>un fichier que vous avez le droit de lire</translation>
+    </message>
+    <message>
+        <source>%1 further problems are not listed</source>
+        <translation>%1 autres problèmes ne sont pas énumérés</translation>
+    </message>
+    <message>
+        <source>from the wall that the joists start in, its inside face, to the beam&apos;s middle</source>
+        <translation>de la face intérieure du mur où commencent les solives au milieu de la poutre</translation>
+    </message>
+    <message>
+        <source>the width of the beam</source>
+        <translation>la largeur de la poutre</translation>
+    </message>
+    <message>
+        <source>the height of the beam</source>
+        <translation>la hauteur de la poutre</translation>
+    </message>
+    <message>
+        <source>from the room&apos;s left side to the opening</source>
+        <translation>du côté gauche de la salle à la trémie</translation>
+    </message>
+    <message>
+        <source>from the wall that the joists start in to the opening</source>
+        <translation>du mur où commencent les solives à la trémie</translation>
+    </message>
+    <message>
+        <source>the clear width of the opening, along that wall</source>
+        <translation>la largeur libre de la trémie, le long de ce mur</translation>
+    </message>
+    <message>
+        <source>the clear length of the opening, along the joists</source>
+        <translation>la longueur libre de la trémie, le long des solives</translation>
+    </message>
+    <message>
+        <source>the wall that its joists start in: from = &quot;A&quot;</source>
+        <translation>le mur où commencent ses solives : from = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>the wall across the room: to = &quot;C&quot;</source>
+        <translation>le mur d’en face : to = &quot;C&quot;</translation>
+    </message>
+    <message>
+        <source>name = &quot;G&quot;</source>
+        <translation>name = &quot;G&quot;</translation>
+    </message>
+    <message>
+        <source>how high the tops of its joists lie over the foundation</source>
+        <translation>la hauteur du dessus de ses solives au-dessus de la fondation</translation>
+    </message>
+    <message>
+        <source>round %1 of wall &quot;%2&quot; is stated twice; where this one differs from the other in line %3, this one counts</source>
+        <translation>le rang %1 du mur &quot;%2&quot; est indiqué deux fois ; où celui-ci diffère de l’autre, à la ligne %3, c’est celui-ci qui compte</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be stated of one piece of a round, whose logs lie in one straight line</source>
+        <translation>&quot;%1&quot; ne peut être indiqué d’une seule pièce d’un rang, dont les pièces sont en une seule ligne droite</translation>
+    </message>
+    <message>
+        <source>it in a [[log]] without &quot;piece&quot;</source>
+        <translation>cette clé dans un [[log]] sans &quot;piece&quot;</translation>
+    </message>
+    <message>
+        <source>the wall it lies in: wall = &quot;A&quot;</source>
+        <translation>le mur où elle se trouve : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>the round it lies in, the sill log being 1</source>
+        <translation>le rang où elle se trouve, la pièce de seuil étant le 1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not used here, only by %2</source>
+        <translation>&quot;%1&quot; ne sert pas ici, seulement avec %2</translation>
+    </message>
+    <message>
+        <source>a shoulder cannot be both deep and proud</source>
+        <translation>un épaulement ne peut être à la fois creusé et en saillie</translation>
+    </message>
+    <message>
+        <source>one of shoulder_deep and shoulder_proud</source>
+        <translation>soit shoulder_deep, soit shoulder_proud</translation>
+    </message>
+    <message>
+        <source>kind = &quot;saddle&quot;</source>
+        <translation>kind = &quot;saddle&quot;</translation>
+    </message>
+    <message>
+        <source>a full or half dovetail</source>
+        <translation>une queue d’aronde entière ou demie</translation>
+    </message>
+    <message>
+        <source>kind = &quot;stated&quot;</source>
+        <translation>kind = &quot;stated&quot;</translation>
+    </message>
+    <message>
+        <source>the slope of the tail&apos;s top along its own log, outward</source>
+        <translation>la pente du dessus de la queue le long de sa propre pièce, vers l’extérieur</translation>
+    </message>
+    <message>
+        <source>the slope of the tail&apos;s top along the crossing log, outward</source>
+        <translation>la pente du dessus de la queue le long de la pièce croisée, vers l’extérieur</translation>
+    </message>
+    <message>
+        <source>two walls that meet, such as between = [&quot;A&quot;, &quot;B&quot;]</source>
+        <translation>deux murs qui se touchent, comme between = [&quot;A&quot;, &quot;B&quot;]</translation>
+    </message>
+    <message>
+        <source>&quot;between&quot; does not name two walls</source>
+        <translation>&quot;between&quot; ne nomme pas deux murs</translation>
+    </message>
+    <message>
+        <source>walls &quot;%1&quot; and &quot;%2&quot; do not meet at a corner</source>
+        <translation>les murs &quot;%1&quot; et &quot;%2&quot; ne se rencontrent pas à un angle</translation>
+    </message>
+    <message>
+        <source>two walls that follow each other</source>
+        <translation>deux murs qui se suivent</translation>
+    </message>
+    <message>
+        <source>the corner of &quot;%1&quot; and &quot;%2&quot; is stated twice; the other one stands in line %3</source>
+        <translation>l’angle de &quot;%1&quot; et &quot;%2&quot; est indiqué deux fois ; l’autre est à la ligne %3</translation>
+    </message>
+    <message>
+        <source>one [[corner]] for each corner</source>
+        <translation>un [[corner]] pour chaque angle</translation>
+    </message>
+    <message>
+        <source>two openings are called &quot;%1&quot;; the other one stands in line %2</source>
+        <translation>deux ouvertures s’appellent &quot;%1&quot; ; l’autre est à la ligne %2</translation>
+    </message>
+    <message>
+        <source>a name of its own for each opening</source>
+        <translation>un nom propre à chaque ouverture</translation>
+    </message>
+    <message>
+        <source>the sill of a door is not sloped</source>
+        <translation>le seuil d’une porte n’est pas en pente</translation>
+    </message>
+    <message>
+        <source>kind = &quot;window&quot;</source>
+        <translation>kind = &quot;window&quot;</translation>
+    </message>
+    <message>
+        <source>the wall it is in: wall = &quot;A&quot;</source>
+        <translation>le mur où elle se trouve : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>the distance from the wall&apos;s left outside corner, seen from outside, to the left jamb</source>
+        <translation>la distance de l’angle extérieur gauche du mur, vu de l’extérieur, au jambage gauche</translation>
+    </message>
+    <message>
+        <source>the height of its underside over the foundation</source>
+        <translation>la hauteur de son bas au-dessus de la fondation</translation>
+    </message>
+    <message>
+        <source>the clear width between the jambs</source>
+        <translation>la largeur libre entre les jambages</translation>
+    </message>
+    <message>
+        <source>the clear height from sill to header</source>
+        <translation>la hauteur libre de l’allège au linteau</translation>
+    </message>
+    <message>
+        <source>the wall that stands on it: wall = &quot;A&quot;</source>
+        <translation>le mur qui repose dessus : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>where it starts, from the wall&apos;s left corner seen from outside</source>
+        <translation>où elle commence, depuis l’angle gauche du mur vu de l’extérieur</translation>
+    </message>
+    <message>
+        <source>how far it runs along the wall</source>
+        <translation>sur quelle longueur elle suit le mur</translation>
+    </message>
+    <message>
+        <source>how much higher than the lowest foundation it is</source>
+        <translation>de combien elle dépasse la fondation la plus basse</translation>
+    </message>
+    <message>
+        <source>two of count, height and pitch; the third follows from them</source>
+        <translation>deux de count, height et pitch ; le troisième en découle</translation>
+    </message>
+    <message>
+        <source>[rounds] states count, height and pitch, which may contradict each other</source>
+        <translation>[rounds] indique count, height et pitch, qui peuvent se contredire</translation>
+    </message>
+    <message>
+        <source>[rounds] states only one of count, height and pitch</source>
+        <translation>[rounds] n’indique qu’un seul de count, height et pitch</translation>
+    </message>
+    <message>
+        <source>[rounds] states none of count, height and pitch</source>
+        <translation>[rounds] n’indique ni count, ni height, ni pitch</translation>
+    </message>
+    <message>
+        <source>a table [rounds] with two of count, height and pitch</source>
+        <translation>une table [rounds] avec deux de count, height et pitch</translation>
+    </message>
+    <message>
+        <source>use = &quot;bolt&quot;, &quot;rod&quot;, &quot;wire&quot; or &quot;hole&quot;</source>
+        <translation>use = &quot;bolt&quot;, &quot;rod&quot;, &quot;wire&quot; ou &quot;hole&quot;</translation>
+    </message>
+    <message>
+        <source>the wall it stands in: wall = &quot;A&quot;</source>
+        <translation>le mur où il se trouve : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>from the wall&apos;s left outside corner, seen from outside, to the bore&apos;s middle</source>
+        <translation>de l’angle extérieur gauche du mur, vu de l’extérieur, au milieu du perçage</translation>
+    </message>
+    <message>
+        <source>diameter = &quot;20 mm&quot;</source>
+        <translation>diameter = &quot;20 mm&quot;</translation>
+    </message>
+    <message>
+        <source>the bore ends below its start</source>
+        <translation>le perçage se termine au-dessous de son début</translation>
+    </message>
+    <message>
+        <source>round %1 or a higher one</source>
+        <translation>le rang %1 ou un plus haut</translation>
+    </message>
+    <message>
+        <source>a spline groove needs a width and a depth</source>
+        <translation>une rainure de languette demande une largeur et une profondeur</translation>
+    </message>
+    <message>
+        <source>both of spline_width and spline_depth, or neither</source>
+        <translation>spline_width et spline_depth tous les deux, ou aucun</translation>
+    </message>
+    <message>
+        <source>&quot;toward&quot; cannot be &quot;%1&quot;</source>
+        <translation>&quot;toward&quot; ne peut être &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>name = &quot;A&quot;</source>
+        <translation>name = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>name = &quot;P&quot;</source>
+        <translation>name = &quot;P&quot;</translation>
+    </message>
+    <message>
+        <source>the wall it starts in, stated before it: from = &quot;A&quot;</source>
+        <translation>le mur où elle commence, indiqué avant elle : from = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>from_left = &quot;3 m&quot;, along that wall&apos;s outside to the middle of this one</source>
+        <translation>from_left = &quot;3 m&quot;, le long de l’extérieur de ce mur jusqu’au milieu de celle-ci</translation>
+    </message>
+    <message>
+        <source>the wall it ends in: to = &quot;C&quot;</source>
+        <translation>le mur où elle finit : to = &quot;C&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;name&quot; of a %1 cannot be &quot;%2&quot;</source>
+        <translation>&quot;name&quot; (%1) ne peut être &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>mur</translation>
+    </message>
+    <message>
+        <source>partition</source>
+        <translation>cloison</translation>
+    </message>
+    <message>
+        <source>floor</source>
+        <translation>plancher</translation>
+    </message>
+    <message>
+        <source>1 to 8 letters and digits, such as &quot;A&quot;</source>
+        <translation>1 à 8 lettres et chiffres, comme &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>the name &quot;%1&quot; is taken; the other one stands in line %2</source>
+        <translation>le nom &quot;%1&quot; est pris ; l’autre est à la ligne %2</translation>
+    </message>
+    <message>
+        <source>a name of its own for each wall, partition and floor; capitals alone do not tell them apart</source>
+        <translation>un nom propre à chaque mur, cloison et plancher ; les majuscules seules ne les distinguent pas</translation>
+    </message>
+    <message>
+        <source>one [[wall]] for each side, walking once round the outside</source>
+        <translation>un [[wall]] pour chaque côté, en faisant une fois le tour par l’extérieur</translation>
+    </message>
+    <message>
+        <source>partition &quot;%1&quot; cannot end in wall &quot;%2&quot;</source>
+        <translation>la cloison &quot;%1&quot; ne peut finir dans le mur &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>another wall than itself and the one it starts in</source>
+        <translation>un autre mur qu’elle-même et que celui où elle commence</translation>
+    </message>
+    <message>
+        <source>there is no wall &quot;%1&quot;</source>
+        <translation>il n’y a pas de mur &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>there is no wall &quot;%1&quot; (did you mean &quot;%2&quot;?)</source>
+        <translation>il n’y a pas de mur &quot;%1&quot; (vouliez-vous dire &quot;%2&quot; ?)</translation>
+    </message>
+    <message>
+        <source>one of the walls %1</source>
+        <translation>l’un des murs %1</translation>
+    </message>
+    <message>
+        <source>a table [shell] with at least a thickness</source>
+        <translation>une table [shell] avec au moins une épaisseur</translation>
+    </message>
+    <message>
+        <source>thickness = &quot;8 in&quot;</source>
+        <translation>thickness = &quot;8 in&quot;</translation>
+    </message>
+    <message>
+        <source>a part of the lower log&apos;s height, over 0 and up to 1</source>
+        <translation>une part de la hauteur de la pièce inférieure, plus de 0 et 1 au plus</translation>
+    </message>
+    <message>
+        <source>&quot;species&quot; is empty</source>
+        <translation>&quot;species&quot; est vide</translation>
+    </message>
+    <message>
+        <source>the name of a wood, such as &quot;eastern hemlock&quot;</source>
+        <translation>le nom d’un bois, comme &quot;eastern hemlock&quot;</translation>
+    </message>
+    <message>
+        <source>percent of ovendry mass, from 0 to 300, without quotes</source>
+        <translation>pour cent de la masse anhydre, de 0 à 300, sans guillemets</translation>
+    </message>
+    <message>
+        <source>a length from -2 m to 2 m</source>
+        <translation>une longueur de -2 m à 2 m</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texte</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true ou false</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>une liste</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>une table</translation>
+    </message>
+    <message>
+        <source>a date or time</source>
+        <translation>une date ou une heure</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be %2</source>
+        <translation>&quot;%1&quot; ne peut être %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; ne peut être &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be &quot;%2&quot; (did you mean &quot;%3&quot;?)</source>
+        <translation>&quot;%1&quot; ne peut être &quot;%2&quot; (vouliez-vous dire &quot;%3&quot; ?)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;: %2</source>
+        <translation>&quot;%1&quot; : %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>l’un de %1</translation>
+    </message>
+    <message>
+        <source>a length with its unit in quotes, such as &quot;8 1/2 in&quot; or &quot;215 mm&quot;</source>
+        <translation>une longueur avec son unité entre guillemets, comme &quot;8 1/2 in&quot; ou &quot;215 mm&quot;</translation>
+    </message>
+    <message>
+        <source>a slope in quotes, such as &quot;1:8&quot; or &quot;7 deg&quot;</source>
+        <translation>une pente entre guillemets, comme &quot;1:8&quot; ou &quot;7 deg&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be read: %2</source>
+        <translation>&quot;%1&quot; ne peut être lu : %2</translation>
+    </message>
+    <message>
+        <source>text in quotes</source>
+        <translation>du texte entre guillemets</translation>
+    </message>
+    <message>
+        <source>true or false, without quotes</source>
+        <translation>true ou false, sans guillemets</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 to %2</source>
+        <translation>un nombre entier de %1 à %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal point</source>
+        <translation>&quot;%1&quot; a une virgule décimale</translation>
+    </message>
+    <message>
+        <source>a list of texts, such as [&quot;A&quot;, &quot;B&quot;]</source>
+        <translation>une liste de textes, comme [&quot;A&quot;, &quot;B&quot;]</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing</source>
+        <translation>&quot;%1&quot; manque</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing in [%2]</source>
+        <translation>&quot;%1&quot; manque dans [%2]</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing in this [[%2]]</source>
+        <translation>&quot;%1&quot; manque dans ce [[%2]]</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is stated once in a document</source>
+        <translation>&quot;%1&quot; est indiqué une seule fois par document</translation>
+    </message>
+    <message>
+        <source>one bracket on each side: %1</source>
+        <translation>un crochet de chaque côté : %1</translation>
+    </message>
+    <message>
+        <source>a table with the header %1</source>
+        <translation>une table avec l’en-tête %1</translation>
+    </message>
+    <message>
+        <source>two brackets on each side, once for each: %1</source>
+        <translation>deux crochets de chaque côté, une fois pour chacun : %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than %2 entries %3</source>
+        <translation>&quot;%1&quot; a plus de %2 entrées %3</translation>
+    </message>
+    <message>
+        <source>a shell that can be built</source>
+        <translation>une coque qui peut être construite</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known here and is not used</source>
+        <translation>&quot;%1&quot; n’est pas connu ici et ne sert pas</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known here and is not used (did you mean &quot;%2&quot;?)</source>
+        <translation>&quot;%1&quot; n’est pas connu ici et ne sert pas (vouliez-vous dire &quot;%2&quot; ?)</translation>
+    </message>
     <message>
         <source>floor %1 live %2, dead %3</source>
         <translation>plancher %1 usage %2, permanente %3</translation>

@@ -3,6 +3,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QContextMenuEvent>
 #include <QMouseEvent>
@@ -199,19 +200,8 @@ void DrawingView::keyPressEvent(QKeyEvent *event) {
         if (!typed.isEmpty() && typed.at(0).isDigit()) return begin_typing(typed);
     }
     if (is_menu_key(*event) && !is_dragging()) return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
-    const QPointF middle(width() / 2.0, height() / 2.0);
-    constexpr double step = 1.25;
-    switch (event->key()) {
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return zoom(step, middle);
-    case Qt::Key_Minus:
-        return zoom(1 / step, middle);
-    case Qt::Key_Home:
-        return fit();
-    default:
-        QWidget::keyPressEvent(event);
-    }
+    const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
+    if (!zoom_by_key(*event, zoom_in, [this] { fit(); })) QWidget::keyPressEvent(event);
 }
 
 void DrawingView::resizeEvent(QResizeEvent *) {

@@ -81,6 +81,7 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
         refresh();
     });
     connect(&desk_, &Desk::state_changed, this, &JointPage::refresh);
+    connect(&desk_, &Desk::models_changed, this, &JointPage::refresh);
     connect(&selection_, &Selection::changed, this, [this] {
         for (SlopeEdit *edit : {slope_, along_, across_})
             edit->let_go(); // what was typed of one corner and not taken is not typed of the next

@@ -49,6 +49,7 @@ ModelPage::ModelPage(Desk &desk, Selection &selection, QWidget *parent)
         choose_page();
     });
     connect(&desk_, &Desk::state_changed, this, &ModelPage::show_state);
+    connect(&desk_, &Desk::models_changed, this, &ModelPage::refresh);
     connect(&selection_, &Selection::changed, this, &ModelPage::refresh);
 }
 

@@ -1,6 +1,7 @@
 // Mouse, touchpad and keyboard over a picture of the model.
 #include "modeler/window/views/legend.h"
 #include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QContextMenuEvent>
 #include <QKeyEvent>
@@ -105,22 +106,11 @@ bool SceneView::turn_by_key(int key, bool shift) {
 }
 
 void SceneView::keyPressEvent(QKeyEvent *event) {
-    constexpr double step = 1.2;
-    const QPointF middle(width() / 2.0, height() / 2.0);
     if (event->key() == Qt::Key_Escape && std::exchange(held_, -1) >= 0) return emit handle_given_up();
     if (is_menu_key(*event)) return emit asked_for_menu(by_keyboard, mapToGlobal(rect().center()));
     if (turn_by_key(event->key(), event->modifiers() & Qt::ShiftModifier)) return;
-    switch (event->key()) {
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return zoom(step, middle);
-    case Qt::Key_Minus:
-        return zoom(1 / step, middle);
-    case Qt::Key_Home:
-        return fit();
-    default:
-        QOpenGLWidget::keyPressEvent(event);
-    }
+    const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
+    if (!zoom_by_key(*event, zoom_in, [this] { fit(); })) QOpenGLWidget::keyPressEvent(event);
 }
 
 } // namespace roundlay::window

@@ -3,12 +3,14 @@
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/legend.h"
 #include "modeler/window/views/sheet_painter.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QContextMenuEvent>
 #include <QKeyEvent>
@@ -39,10 +41,7 @@ SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
 }
 
 SheetView::~SheetView() {
-    try {
-        drawing_.waitForFinished();
-    } catch (...) { // nobody is left to be told
-    }
+    drawing_.waitForFinished();
 }
 
 /// Drawn aside; while one is being drawn only the newest wish is remembered.
@@ -64,23 +63,25 @@ void SheetView::refresh() {
     auto promise = std::make_shared<QPromise<Drawn>>();
     drawing_.setFuture(promise->future());
     promise->start();
-    QThreadPool::globalInstance()->start([promise, state, piece] {
-        try {
+    QThreadPool::globalInstance()->start([promise, state, piece, draw = draw_] {
+        Drawn drawn;
+        drawn.failure = what_it_throws(QStringLiteral("drawing a cut sheet"), [&] {
             const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
-            promise->addResult(Drawn{text(p.tag), sheets_of(state->job, p.model)});
-        } catch (...) {
-            promise->setException(std::current_exception()); // thrown again where it can be told
-        }
+            drawn.tag = text(p.tag);
+            drawn.pages = draw(state->job, p.model);
+        });
+        promise->addResult(std::move(drawn));
         promise->finish();
     });
 }
 
 void SheetView::take() {
-    drawing_.future().waitForFinished(); // throws what its thread threw
     if (drawing_.future().resultCount() == 0) return;
     Drawn drawn = drawing_.result();
     if (drawn.tag != tag_) page_ = 0;
     tag_ = drawn.tag;
+    failed_ = drawn.failure.has_value();
+    if (failed_) emit failed(*drawn.failure);
     pages_ = std::move(drawn.pages);
     page_ = std::clamp(page_, 0, std::max(pages() - 1, 0));
     update();
@@ -90,6 +91,8 @@ void SheetView::take() {
 QString SheetView::words() const {
     if (!pages_.empty()) return {};
     const Chosen &chosen = selection_.chosen();
+    if (failed_ && !drawing_.isRunning() && text(chosen.name) == tag_)
+        return tr("The cut sheet of %1 could not be drawn.").arg(tag_);
     return drawing_.isRunning() && chosen.kind == Chosen::Kind::piece
                ? tr("Drawing the cut sheet of %1").arg(text(chosen.name))
                : tr("Choose a log to see its cut sheet.");
@@ -154,6 +157,10 @@ void SheetView::mouseMoveEvent(QMouseEvent *event) {
 }
 
 void SheetView::mouseDoubleClickEvent(QMouseEvent *) {
+    show_whole_sheet();
+}
+
+void SheetView::show_whole_sheet() {
     zoom_ = 1;
     offset_ = {};
     update();
@@ -168,20 +175,10 @@ void SheetView::contextMenuEvent(QContextMenuEvent *event) {
 
 void SheetView::keyPressEvent(QKeyEvent *event) {
     if (is_menu_key(*event)) return emit asked_for_menu(selection_.chosen(), mapToGlobal(rect().center()));
-    constexpr double step = 1.3;
-    const QPointF middle(width() / 2.0, height() / 2.0);
-    switch (event->key()) {
-    case Qt::Key_PageDown:
-        return turn_page(1);
-    case Qt::Key_PageUp:
-        return turn_page(-1);
-    case Qt::Key_Plus:
-        return zoom(step, middle);
-    case Qt::Key_Minus:
-        return zoom(1 / step, middle);
-    default:
-        QWidget::keyPressEvent(event);
-    }
+    if (event->key() == Qt::Key_PageDown) return turn_page(1);
+    if (event->key() == Qt::Key_PageUp) return turn_page(-1);
+    const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
+    if (!zoom_by_key(*event, zoom_in, [this] { show_whole_sheet(); })) QWidget::keyPressEvent(event);
 }
 
 void SheetView::showEvent(QShowEvent *event) {

@@ -7,6 +7,8 @@
 
 #include <QFutureWatcher>
 #include <QWidget>
+#include <functional>
+#include <optional>
 #include <vector>
 
 namespace roundlay::window {
@@ -26,9 +28,12 @@ class SheetView : public QWidget {
     const QString &tag() const { return tag_; }
     QString words() const; ///< in place of pages; empty where there are some
     void turn_page(int by);
+    using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, int model)>;
+    void draw_by(Drawing drawing) { draw_ = std::move(drawing); } ///< in place of sheets_of; in a thread of its own
 
   signals:
     void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
+    void failed(const QString &what); ///< the program itself, drawing a sheet
 
   protected:
     void contextMenuEvent(QContextMenuEvent *event) override;
@@ -44,13 +49,16 @@ class SheetView : public QWidget {
     struct Drawn {
         QString tag;
         std::vector<sheets::Sheet> pages;
+        std::optional<QString> failure;
     };
     void refresh();
     void take();
     void zoom(double factor, QPointF at);
+    void show_whole_sheet();
 
     Desk &desk_;
     Selection &selection_;
+    Drawing draw_ = sheets_of;
     std::vector<sheets::Sheet> pages_;
     QString tag_;
     int page_ = 0;
@@ -58,6 +66,7 @@ class SheetView : public QWidget {
     QPointF offset_, last_;
     QFutureWatcher<Drawn> drawing_;
     bool again_ = false; ///< something newer is wanted
+    bool failed_ = false; ///< to draw the last one
 };
 
 } // namespace roundlay::window

@@ -28,6 +28,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <cstring>
+#include <ctime>
 #include <functional>
 
 using namespace roundlay;
@@ -173,7 +174,7 @@ void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
     QTest::qWait(500);
     SceneView &view = *window.model().view();
     QElapsedTimer timer;
-    std::vector<double> asked, known, told, painted, commands, bodies, reviewed, meshes;
+    std::vector<double> asked, known, told, painted, commands, bodies, reviewed, meshes, processor;
     double at_state = 0, at_told = 0;
     // The first listener and the last one: all panels and views are asked between them.
     QObject first;
@@ -183,12 +184,13 @@ void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
     for (int step = 1; step <= steps; ++step) {
         swapped = false;
         timer.start();
+        const std::clock_t before = std::clock();
         constexpr int far = 40; // there and back: further along the shell could not be built
         const int at = step % (2 * far) < far ? step % far : far - step % far;
         window.desk().show([at](const Shell &s) { return std::optional(dragged(s, at)); });
         asked.push_back(milliseconds(timer));
         while (!window.desk().is_current())
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 1);
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents); // sleeps: the processor's time is counted
         const Times &times = window.desk().state()->times;
         at_state = times.all();
         bodies.push_back(times.bodies);
@@ -196,11 +198,20 @@ void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
         meshes.push_back(times.models);
         if (!QTest::qWaitFor([&] { return swapped; }, 2000)) std::puts("  (a step was not painted in time)");
         painted.push_back(milliseconds(timer));
+        processor.push_back(1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC);
         known.push_back(at_state);
         told.push_back(at_told);
         commands.push_back(view.last_frame_ms());
     }
     window.desk().cancel();
+    ModelCache none; // the plain way: everything cut, meshed and held against everything anew
+    const Document stated(write_document(shell), "bench");
+    const std::clock_t before = std::clock();
+    worked_out(stated, 1, none);
+    none.models_with_bores([] { return false; });
+    const double anew = 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
+    std::printf("  RATIO processor's time of a step until all is painted : all worked out anew %.2f (%.0f : %.0f ms)\n",
+                median(processor) / anew, median(processor), anew);
     std::printf("  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, review %.1f, "
                 "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame %.1f)\n",
                 lay_out(shell).pieces.size(), steps, median(asked), median(known), median(bodies), median(reviewed), median(meshes), median(told), median(painted), median(commands));

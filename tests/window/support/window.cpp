@@ -1,9 +1,13 @@
-#include "tests/window/support.h"
+#include "tests/window/support/window.h"
 
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/frame/application.h"
+#include "modeler/window/frame/new_shell.h"
+#include "modeler/window/views/drawing_view.h"
 
 #include <QApplication>
+#include <QDockWidget>
+#include <QFile>
 #include <QMouseEvent>
 #include <QProgressDialog>
 #include <QScreen>
@@ -32,9 +36,31 @@ QString demo_file(const QString &name) {
     return QStringLiteral(ROUNDLAY_DEMOS "/") + name + QStringLiteral(".roundlay");
 }
 
+std::string text_of(const QString &path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
 bool settled(MainWindow &window) {
     constexpr int patience = 60'000;
     return QTest::qWaitFor([&] { return window.desk().is_current(); }, patience);
+}
+
+void raise(MainWindow &window, const char *dock) {
+    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
+    d->show();
+    d->raise();
+    QTest::qWait(50);
+}
+
+Shell a_room() {
+    return *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+}
+
+Shell named(const Shell &shell, const char *name) {
+    Shell next = shell;
+    next.name = name;
+    return next;
 }
 
 namespace {
@@ -61,6 +87,27 @@ void hover(QWidget &widget, QPointF at) {
 
 void release(QWidget &widget, QPointF at) {
     send(widget, QEvent::MouseButtonRelease, at, Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
+}
+
+void click(DrawingView &view, Vec2 at) {
+    hover(view, view.to_screen(at));
+    press(view, view.to_screen(at));
+    release(view, view.to_screen(at));
+}
+
+void drag(DrawingView &view, Vec2 from, Vec2 to) {
+    constexpr int steps = 6;
+    const QPointF a = view.to_screen(from), b = view.to_screen(to);
+    press(view, a);
+    for (int i = 1; i <= steps; ++i) {
+        move(view, a + (b - a) * i / steps);
+        QTest::qWait(5);
+    }
+    release(view, b);
+}
+
+QImage greys(QWidget &view) {
+    return view.grab().toImage().convertToFormat(QImage::Format_Grayscale8);
 }
 
 namespace {

@@ -3,12 +3,19 @@
 
 #include "modeler/window/frame/main_window.h"
 
+#include <QImage>
 #include <QPointF>
 #include <QString>
 
 class QApplication;
 
+namespace roundlay {
+struct Vec2;
+}
+
 namespace roundlay::window {
+
+class DrawingView;
 
 /// Settings and files of the test's own, an application in the window's dress.
 class TestProgram {
@@ -21,14 +28,27 @@ class TestProgram {
 };
 
 QString demo_file(const QString &name);
+std::string text_of(const QString &path);
 
 /// Waits until what is shown is what the text says. False after ten seconds.
 bool settled(MainWindow &window);
+
+/// Shows that panel before all that share its place.
+void raise(MainWindow &window, const char *dock);
+
+/// A plain room in millimetres.
+Shell a_room();
+Shell named(const Shell &shell, const char *name);
 
 void press(QWidget &widget, QPointF at);
 void move(QWidget &widget, QPointF to, Qt::KeyboardModifiers keys = Qt::NoModifier);
 void hover(QWidget &widget, QPointF at); ///< no button is down
 void release(QWidget &widget, QPointF at);
+void click(DrawingView &view, Vec2 at);
+void drag(DrawingView &view, Vec2 from, Vec2 to); ///< in steps, as a hand does
+
+/// Light and dark alone, as eyes see that tell no colours apart.
+QImage greys(QWidget &view);
 
 /// What the screen shows of the window, into the folder of screenshots; fails where that shows nothing or cannot be
 /// saved.

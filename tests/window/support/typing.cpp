@@ -1,0 +1,54 @@
+#include "tests/window/support/typing.h"
+
+#include "modeler/window/panels/length_edit.h"
+
+#include <QDockWidget>
+#include <QFormLayout>
+#include <QLabel>
+#include <QTest>
+
+namespace roundlay::window {
+
+MeasureEdit &field_in(MainWindow &window, const char *dock, const char *name) {
+    raise(window, dock);
+    auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
+    auto *edit = d->findChild<MeasureEdit *>(QLatin1String(name));
+    Q_ASSERT(edit != nullptr);
+    return *edit;
+}
+
+void type(MeasureEdit &edit, const QString &words) {
+    edit.setFocus();
+    edit.selectAll();
+    QTest::keyClicks(&edit, words);
+}
+
+void enter(MeasureEdit &edit, const QString &words) {
+    type(edit, words);
+    QTest::keyClick(&edit, Qt::Key_Return);
+}
+
+QString told_beside(const MeasureEdit &edit) {
+    auto *form = qobject_cast<QFormLayout *>(edit.parentWidget()->layout());
+    int row = -1;
+    QFormLayout::ItemRole role{};
+    if (form == nullptr) { // a form in a column
+        for (QFormLayout *f : edit.parentWidget()->findChildren<QFormLayout *>())
+            if (f->indexOf(const_cast<MeasureEdit *>(&edit)) >= 0) form = f;
+    }
+    form->getWidgetPosition(const_cast<MeasureEdit *>(&edit), &row, &role);
+    const QLayoutItem *below =
+        row + 1 < form->rowCount() ? form->itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
+    auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;
+    return why != nullptr && why->objectName() == "why" && why->isVisible() ? why->text() : QString();
+}
+
+void put_up(MainWindow &window) {
+    window.resize(1300, 800);
+    window.show();
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+}
+
+} // namespace roundlay::window

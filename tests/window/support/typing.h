@@ -1,0 +1,20 @@
+// A person at the keyboard, in a form of a panel.
+#pragma once
+
+#include "tests/window/support/window.h"
+
+namespace roundlay::window {
+
+class MeasureEdit;
+
+MeasureEdit &field_in(MainWindow &window, const char *dock, const char *name);
+void type(MeasureEdit &edit, const QString &words);
+void enter(MeasureEdit &edit, const QString &words);
+
+/// What the form tells below that field; empty where it tells nothing.
+QString told_beside(const MeasureEdit &edit);
+
+/// An imperial house with floors, openings and a log to state things of.
+void put_up(MainWindow &window);
+
+} // namespace roundlay::window
