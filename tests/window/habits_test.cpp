@@ -89,7 +89,6 @@ class HabitsTest : public QObject {
     void an_export_spares_a_persons_own_files_until_told();
     void a_full_disk_keeps_the_old_file_and_the_work();
     void an_opening_comes_to_rest_on_the_round_lines();
-    void the_window_with_a_document_fits_its_screen();
 
   private:
     QTemporaryDir folder_;
@@ -318,23 +317,6 @@ void HabitsTest::an_opening_comes_to_rest_on_the_round_lines() {
     QVERIFY(std::abs(opening().sill.mm() - (4 * 253 + 8)) < 8 && opening().sill.mm() != 4 * 253.0);
     window.desk().history().undo();
     window.desk().history().undo();
-    window.close_document();
-}
-
-/// Run on a screen of 1366 x 768 as well.
-void HabitsTest::the_window_with_a_document_fits_its_screen() {
-    MainWindow window(kept());
-    const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    for (const char *dock : {"shell", "joint", "floors", "log", "plan"}) {
-        raise(window, dock);
-        const QString size = QStringLiteral("%1: %2 x %3").arg(QLatin1String(dock)).arg(window.width()).arg(window.height());
-        QVERIFY2(window.width() <= room.width() && window.height() <= room.height(), qPrintable(size));
-        QVERIFY2(window.minimumSizeHint().boundedTo(room) == window.minimumSizeHint(), qPrintable(size));
-    }
-    keep_picture(window, QStringLiteral("fits-%1-%2").arg(room.width()).arg(room.height()));
     window.close_document();
 }
 

@@ -14,7 +14,11 @@
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QStyle>
 #include <QUrl>
+#include <QVBoxLayout>
 #include <algorithm>
 #include <functional>
 #include <stdexcept>
@@ -56,8 +60,8 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
         choice->setChecked(true);
         choices_.push_back(choice);
         connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
-        grid->addWidget(choice, row++, 0, 1, 3);
     }
+    grid->addWidget(choices_in_view(), row++, 0, 1, 3);
     paper_->addItem(tr("as the units"));
     for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::a3, sheets::Paper::a2,
                                       sheets::Paper::a1, sheets::Paper::letter, sheets::Paper::tabloid})
@@ -95,6 +99,25 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
         bar_->setMaximum(of);
         bar_->setValue(done);
     });
+}
+
+/// The screen may be lower than all of them.
+QWidget *ExportDialog::choices_in_view() {
+    constexpr double most = 0.45; // of the screen
+    auto *inside = new QWidget;
+    auto *column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, 0, 0);
+    for (QCheckBox *choice : choices_)
+        column->addWidget(choice);
+    auto *scroll = new QScrollArea;
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    const QSize all = inside->sizeHint(), room = screen()->availableGeometry().size();
+    scroll->setMinimumHeight(std::min(all.height(), static_cast<int>(most * room.height())));
+    scroll->setMinimumWidth(std::min(all.width(), room.width() * 9 / 10 - style()->pixelMetric(QStyle::PM_ScrollBarExtent)));
+    return scroll;
 }
 
 ExportDialog::~ExportDialog() {

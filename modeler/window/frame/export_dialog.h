@@ -55,6 +55,7 @@ class ExportDialog : public QDialog {
     void reject() override;
 
   private:
+    QWidget *choices_in_view();
     void choose_folder();
     void enable_start();
     void spare_own_files();

@@ -118,10 +118,10 @@ QLayout *NewShellDialog::left_side() {
     scroll->setWidget(inside);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setMinimumWidth(inside->minimumSizeHint().width() +
-                            style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    constexpr double most = 0.5; // of the screen: the sketch has its room too
+    scroll->setMinimumWidth(std::min(inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
+                                     static_cast<int>(most * screen()->availableGeometry().width())));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);

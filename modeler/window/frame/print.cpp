@@ -80,7 +80,7 @@ void name_sheets(QPrinter &printer, const QString &name) {
     printer.setCreator(QCoreApplication::applicationName());
 }
 
-void preview_sheets(const StatePtr &state, int model, const QString &name, QWidget *parent) {
+void preview_sheets(StatePtr state, int model, const QString &name, QWidget *parent) {
     constexpr QSize size(1000, 720);
     QProgressDialog drawing(Words::tr("Drawing the cut sheets"), Words::tr("Stop"), 0,
                             static_cast<int>(state->job.layout.models.size()), parent);

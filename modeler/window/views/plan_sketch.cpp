@@ -31,7 +31,7 @@ double wall_step(UnitSystem units) {
 } // namespace
 
 PlanSketch::PlanSketch(QWidget *parent) : DrawingView(parent) {
-    constexpr QSize least(360, 300);
+    constexpr QSize least(280, 200);
     setMinimumSize(least);
     setAccessibleName(tr("Sketch of the plan"));
     set_units(units_);

@@ -49,7 +49,7 @@ SceneView::SceneView(QWidget *parent) : QOpenGLWidget(parent) {
     legend_ = new Legend(this);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setMinimumSize(200, 160);
+    setMinimumSize(200, 110); // the lowest screens have room for little more
     still_.setSingleShot(true);
     still_.setInterval(stands_still_ms);
     connect(&still_, &QTimer::timeout, this, [this] {
