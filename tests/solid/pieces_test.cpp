@@ -6,6 +6,7 @@
 #include "kernel/solid/measures.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <ShapeUpgrade_UnifySameDomain.hxx>
 #include <TopExp_Explorer.hxx>
@@ -45,9 +46,9 @@ Shell any_of_all() {
     return kind == 0 ? test::any_shell() : kind == 1 ? test::any_family_shell() : test::any_fitted_shell();
 }
 
-Layout any_layout() {
+Layout any_layout(test::ThrownAway &thrown) {
     Layout layout = lay_out(any_of_all());
-    RC_PRE(!layout.pieces.empty());
+    thrown.discard_refused(layout.findings);
     return layout;
 }
 
@@ -59,11 +60,12 @@ const Piece &first_of(const Layout &layout, std::size_t model) {
 
 TEST_CASE("Every piece written down directly is valid, free of interference, one solid, and has the body's "
           "volume") {
+    test::ThrownAway thrown(test::refusals());
     int built_count = 0;
     const bool passed = rc::check([&] {
         const Shell shell = any_of_all();
         const Layout layout = lay_out(shell);
-        RC_PRE(!layout.pieces.empty());
+        thrown.discard_refused(layout.findings);
         const std::vector<Body> bodies = bodies_of(layout);
         const std::vector<BuiltSolid> solids = build_all(bodies);
         for (std::size_t m = 0; m < solids.size(); ++m) {
@@ -88,12 +90,15 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
     });
     CHECK(passed);
     CHECK(built_count > 10);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("Written down directly and cut one after another, a piece is the same") {
+    test::ThrownAway thrown(test::refusals());
     int compared = 0;
     const bool passed = rc::check([&] {
-        const Layout layout = any_layout();
+        const Layout layout = any_layout(thrown);
         for (std::size_t m = 0; m < std::min(layout.models.size(), most_pieces); ++m) {
             const Piece &piece = first_of(layout, m);
             const Solid direct = build(body_of(piece)).solid, plain = build_plainly(piece);
@@ -109,11 +114,14 @@ TEST_CASE("Written down directly and cut one after another, a piece is the same"
     });
     CHECK(passed);
     CHECK(compared > 5);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("The closed form of a border agrees with the library's integration") {
+    test::ThrownAway thrown(test::refusals());
     const bool passed = rc::check([&] {
-        const Layout layout = any_layout();
+        const Layout layout = any_layout(thrown);
         const Body body = body_of(first_of(layout, 0));
         const std::optional<Boundary> border = boundary_of(body);
         RC_ASSERT(border.has_value());
@@ -128,6 +136,8 @@ TEST_CASE("The closed form of a border agrees with the library's integration") {
         RC_ASSERT(length(closed.centroid - body.centroid) < 1e-3);
     });
     CHECK(passed);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("All models of a layout are built in their order, on any number of threads") {

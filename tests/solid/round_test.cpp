@@ -7,6 +7,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
@@ -135,11 +136,12 @@ TEST_CASE("Exact logs of a round house touch and do not overlap") {
 }
 
 TEST_CASE("Random waned and round logs are valid solids with the body's volume") {
+    test::ThrownAway thrown(test::refusals());
     int direct = 0, boolean = 0;
     CHECK(rc::check([&] {
         const Shell shell = any_round_logs();
         const Layout layout = lay_out(shell);
-        RC_PRE(!layout.pieces.empty());
+        thrown.discard_refused(layout.findings);
         const std::vector<Body> bodies = bodies_of(layout);
         for (std::size_t m = 0; m < bodies.size(); ++m) {
             const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
@@ -164,18 +166,21 @@ TEST_CASE("Random waned and round logs are valid solids with the body's volume")
     }));
     WARN(direct << " pieces written down, " << boolean << " by a boolean");
     CHECK(direct > 100);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 // The same hundred shells each time: from ten random ones the share tells little, since pieces of one shell
 // go alike.
 TEST_CASE("Of waned and round logs few take a boolean") {
+    test::ThrownAway thrown(test::refusals());
     int direct = 0, boolean = 0;
     rc::detail::TestParams params;
     params.seed = 1;
     params.maxSuccess = 100;
     const auto count = [&] {
         const Layout layout = lay_out(any_round_logs());
-        RC_PRE(!layout.pieces.empty());
+        thrown.discard_refused(layout.findings);
         for (const Body &body : bodies_of(layout))
             ++(boundary_of(body) ? direct : boolean);
     };
@@ -183,14 +188,17 @@ TEST_CASE("Of waned and round logs few take a boolean") {
         rc::detail::checkTestable(count, rc::detail::TestMetadata{}, params).is<rc::detail::SuccessResult>());
     WARN(direct << " pieces written down, " << boolean << " by a boolean");
     CHECK(direct > 20 * boolean);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("Round logs written down directly are the same as cut one after another") {
+    test::ThrownAway thrown(test::refusals());
     int compared = 0;
     CHECK(rc::check([&] {
         if (compared >= most_compared) return; // a plain way takes half a second
         const Layout layout = lay_out(any_round_logs());
-        RC_PRE(!layout.pieces.empty());
+        thrown.discard_refused(layout.findings);
         const std::size_t m = *rc::gen::inRange<std::size_t>(0, layout.models.size());
         const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
         const Body body = body_of(piece);
@@ -205,4 +213,6 @@ TEST_CASE("Round logs written down directly are the same as cut one after anothe
         ++compared;
     }));
     CHECK(compared >= 3);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }

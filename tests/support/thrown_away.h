@@ -12,6 +12,14 @@
 
 namespace roundlay::test {
 
+/// What a shell of the whole family with all its fittings may rightly be refused for.
+inline std::vector<std::string> refusals() {
+    return {"floor-does-not-fit", "timber-misses-wall", "bore-misses-log", "trim-does-not-fit", "tail-too-thin", "tee-too-near",
+            "walls-run-together", "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner", "opening-over-wall",
+            "openings-too-close", "walls-do-not-alternate", "corner-not-square", "wall-too-short", "opening-too-wide", "tee-off-wall",
+            "stick-too-thin", "opening-meets-step", "step-cuts-corner", "steps-too-close", "step-over-wall"};
+}
+
 class ThrownAway {
   public:
     /// Codes of errors that random shells may rightly be refused with.
@@ -37,6 +45,14 @@ class ThrownAway {
         double thrown = 0;
         for (const auto &[code, times] : thrown_) thrown += times;
         return thrown / std::max(1.0, thrown + kept_);
+    }
+
+    /// More than half of what was drawn, once enough was drawn to tell.
+    bool too_many() const {
+        constexpr int tell = 20;
+        int drawn = kept_;
+        for (const auto &[code, times] : thrown_) drawn += times;
+        return drawn >= tell && share() > 0.5;
     }
 
     std::string words() const {
