@@ -24,25 +24,14 @@ double mean_height(const std::vector<PileLog> &pile, const std::vector<LogPlace>
     return sum / static_cast<double>(pile.size());
 }
 
-std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places) {
-    if (pile.size() < places.size())
-        return "the pile has " + std::to_string(pile.size()) + " logs and the shell needs " +
-               std::to_string(places.size());
+std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places, UnitSystem units) {
     std::vector<double> have, need;
     for (const PileLog &log : pile)
         have.push_back(log.length);
     for (const LogPlace &place : places)
         need.push_back(place.length);
-    std::sort(have.rbegin(), have.rend());
-    std::sort(need.rbegin(), need.rend());
-    std::size_t i = 0;
-    while (i < need.size() && have[i] >= need[i])
-        ++i;
-    const double wanted = i < need.size() ? need[i] : 0;
-    const auto enough = std::count_if(have.begin(), have.end(), [&](double l) { return l >= wanted; });
-    const auto needed = std::count_if(need.begin(), need.end(), [&](double l) { return l >= wanted; });
-    return "the shell needs " + std::to_string(needed) + " logs of " + print_length(Length::mm(wanted), {}) +
-           " or longer, and the pile has " + std::to_string(enough);
+    return "the pile has " + std::to_string(pile.size()) + (pile.size() == 1 ? " log" : " logs") +
+           " and the shell needs " + std::to_string(places.size()) + "; missing: " + missing_logs(need, have, units);
 }
 
 } // namespace
@@ -77,15 +66,15 @@ Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlac
     return result;
 }
 
-std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
-                                               const std::vector<LogPlace> &places) {
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+                                               UnitSystem units) {
     if (pile.empty() || places.empty()) return std::string("there are no logs to level");
     Levelled result;
     result.places = places;
     result.log_height = mean_height(pile, places);
     const Stacks stacks(pile, places, result.log_height);
     const auto first = as_they_come(stacks);
-    if (!first) return shortage(pile, places);
+    if (!first) return shortage(pile, places, units);
     result.before = arranged(pile, places, *first, result.log_height);
     std::vector<Seat> best = improved(stacks, *first);
     if (auto proven = proven_best(stacks, best)) {

@@ -34,9 +34,14 @@ struct LogPlace {
 inline constexpr double saw_cut = 10;
 
 /// By round, then wall, then from the left. Where openings part a round, its pieces are cut from one log where the pile has
-/// logs enough that are long enough, and else each from its own. A sentence where neither goes.
+/// logs enough that are long enough, and else each from its own: of the ways that go, one with the longest rounds parted
+/// first. Every way is tried before a sentence says that none goes, and which lengths are missing.
 std::variant<std::vector<LogPlace>, std::string> log_places(const Shell &shell, const Layout &layout,
                                                             const std::vector<PileLog> &pile);
+
+/// "5 of 6000 mm or longer, 2 of 4300 mm or longer": what a pile of these lengths lacks for the ones needed, with every log
+/// given to the longest place that it reaches, so that as few and as short ones as can be are missing. Empty: nothing.
+std::string missing_logs(std::vector<double> need, std::vector<double> have, UnitSystem units);
 
 /// A log in a place.
 struct Seat {
@@ -65,7 +70,7 @@ struct Levelled {
     double least_squares =
         0;                  ///< no arrangement has a smaller sum than this, mm2 (a bound, not always reached)
     double least_worst = 0; ///< no arrangement has a smaller largest error, mm (a bound)
-    bool proven = false;    ///< every other arrangement was ruled out: `after` is the best there is
+    bool proven = false;    ///< every other arrangement was ruled out: `after` is the best there is in these places
 };
 
 /// A log is cut to its place from the butt on: its other end's height lies on the straight line from butt to
@@ -73,9 +78,10 @@ struct Levelled {
 double tip_height_at(const PileLog &log, double length);
 double tip_width_at(const PileLog &log, double length);
 
-/// Works out an arrangement. Deterministic. A sentence where the pile is too small or its logs too short.
-std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
-                                               const std::vector<LogPlace> &places);
+/// Works out an arrangement. Deterministic. A sentence, with lengths in `units`, where the pile is too small or its logs too
+/// short.
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+                                               UnitSystem units = UnitSystem::metric);
 
 /// The logs as a document states them, by the arrangement `after`: measured sizes as they are, those at a cut
 /// end no finer than a rule is read in `units`, widths hewn down to the wall's thickness.

@@ -2,6 +2,8 @@
 #include "kernel/levelling/levelling.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 #include <map>
 #include <numeric>
 
@@ -79,30 +81,106 @@ void number_tops(std::vector<Round> &rounds, int walls) {
     }
 }
 
-/// Longest to longest: if that does not go, nothing does.
-bool goes(const std::vector<Round> &rounds, const std::vector<double> &have) {
+std::vector<double> lengths_of(const std::vector<Round> &rounds) {
     std::vector<double> need;
     for (const Round &round : rounds)
         for (const double length : round.lengths()) need.push_back(length);
     std::ranges::sort(need, std::greater());
-    if (need.size() > have.size()) return false;
-    return std::equal(need.begin(), need.end(), have.begin(), [](double n, double h) { return n <= h; });
+    return need;
 }
 
-/// Parts the round that asks for the longest log, as long as the pile has none for it.
-bool part_as_needed(std::vector<Round> &rounds, const std::vector<PileLog> &pile) {
+/// Which rounds to part. Longest log to longest place: where the pile's log is too short for its place, one of the rounds that
+/// ask for a longer one than that has to be parted, whatever else is. So every way that goes is come upon.
+class Parting {
+  public:
+    Parting(std::vector<Round> &rounds, std::vector<double> have) : rounds_(rounds), have_(std::move(have)), kept_(rounds.size()) {
+        std::ranges::sort(have_, std::greater());
+    }
+
+    bool found() { return go(); }
+    bool gave_up() const { return tries_ > most_tries; }
+
+  private:
+    static constexpr int most_tries = 20'000;
+
+    bool go() {
+        if (++tries_ > most_tries) return false;
+        const std::vector<double> need = lengths_of(rounds_);
+        if (need.size() > have_.size()) return false; // parting only asks for more
+        const auto [short_of, too_short] = std::ranges::mismatch(need, have_, std::less_equal());
+        return short_of == need.end() || part_one(*too_short);
+    }
+
+    /// One that asks for more than this; what was tried and did not go stays whole in what is tried after it.
+    bool part_one(double longer_than) {
+        std::vector<std::size_t> tried;
+        bool went = false;
+        while (!went) {
+            const std::size_t next = longest(longer_than);
+            if (next == rounds_.size()) break;
+            rounds_[next].parted = true;
+            went = go();
+            if (went) break;
+            rounds_[next].parted = false;
+            keep_alike(next, tried);
+        }
+        for (const std::size_t i : tried) kept_[i] = false;
+        return went;
+    }
+
+    std::size_t longest(double longer_than) const {
+        std::size_t best = rounds_.size();
+        for (std::size_t i = 0; i < rounds_.size(); ++i) {
+            const Round &round = rounds_[i];
+            if (round.parted || kept_[i] || round.pieces.size() < 2 || round.in_one() <= longer_than) continue;
+            if (best == rounds_.size() || round.in_one() > rounds_[best].in_one()) best = i;
+        }
+        return best;
+    }
+
+    /// Rounds that would be parted into the same lengths need not be tried one by one.
+    void keep_alike(std::size_t like, std::vector<std::size_t> &tried) {
+        for (std::size_t i = 0; i < rounds_.size(); ++i) {
+            if (rounds_[i].parted || kept_[i] || !alike(rounds_[i], rounds_[like])) continue;
+            kept_[i] = true;
+            tried.push_back(i);
+        }
+    }
+
+    static bool alike(const Round &a, const Round &b) {
+        constexpr double same = 1e-6;
+        return std::ranges::equal(a.pieces, b.pieces, [](const PiecePlace &p, const PiecePlace &q) {
+            return std::abs((p.to - p.from) - (q.to - q.from)) < same;
+        });
+    }
+
+    std::vector<Round> &rounds_;
+    std::vector<double> have_;
+    std::vector<bool> kept_; ///< not to be parted in what is being tried
+    int tries_ = 0;
+};
+
+std::vector<double> lengths_of(const std::vector<PileLog> &pile) {
     std::vector<double> have;
     for (const PileLog &log : pile) have.push_back(log.length);
-    std::ranges::sort(have, std::greater());
-    while (!goes(rounds, have)) {
-        Round *longest = nullptr;
-        for (Round &round : rounds)
-            if (!round.parted && round.pieces.size() > 1 && (!longest || round.in_one() > longest->in_one()))
-                longest = &round;
-        if (!longest) return false;
-        longest->parted = true;
-    }
-    return true;
+    return have;
+}
+
+/// Of one way to part the rounds: no round, or every one.
+std::string missing_if(std::vector<Round> rounds, bool parted, const std::vector<PileLog> &pile, UnitSystem units) {
+    for (Round &round : rounds) round.parted = parted && round.pieces.size() > 1;
+    return missing_logs(lengths_of(rounds), lengths_of(pile), units);
+}
+
+std::string cannot_be_cut(const Shell &shell, const Layout &layout, const std::vector<PileLog> &pile,
+                          const std::vector<Round> &rounds, bool gave_up) {
+    const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return p.timber < 0; });
+    const std::string tried = gave_up ? "in none of the many ways tried to cut the rounds beside openings from one log or from several"
+                                      : "in no way of cutting the rounds beside openings from one log or from several";
+    const std::string whole = missing_if(rounds, false, pile, shell.units), parted = missing_if(rounds, true, pile, shell.units);
+    return "the " + std::to_string(pieces) + " pieces of the shell cannot be cut from the " + std::to_string(pile.size()) +
+           " logs of the pile, " + tried + "; missing where each round is one log: " +
+           (whole.empty() ? "none" : whole) + "; where each piece is a log of its own: " + (parted.empty() ? "none" : parted);
 }
 
 std::vector<LogPlace> places_of(const std::vector<Round> &rounds) {
@@ -129,11 +207,9 @@ std::variant<std::vector<LogPlace>, std::string> log_places(const Shell &shell, 
     const std::vector<LogPlace> in_one = places_of(rounds);
     const bool openings = std::ranges::any_of(rounds, [](const Round &r) { return r.pieces.size() > 1; });
     if (pile.size() < rounds.size() || !openings) return in_one; // what is short is told by level_logs
-    if (part_as_needed(rounds, pile)) return places_of(rounds);
-    const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return p.timber < 0; });
-    return "the " + std::to_string(pieces) + " pieces of the shell cannot be cut from the " + std::to_string(pile.size()) +
-           " logs of the pile, neither those beside an opening from one log nor each from its own; more logs, or longer "
-           "ones, would do";
+    Parting parting(rounds, lengths_of(pile));
+    if (parting.found()) return places_of(rounds);
+    return cannot_be_cut(shell, layout, pile, rounds, parting.gave_up());
 }
 
 } // namespace roundlay

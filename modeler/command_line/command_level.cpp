@@ -1,10 +1,13 @@
 #include "exporters/lists/level_table.h"
 #include "modeler/command_line/command.h"
+#include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
 #include "modeler/command_line/pile_input.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace roundlay {
 
@@ -21,13 +24,39 @@ struct Found {
     const std::vector<PileLog> &pile;
     const Levelled &levelled;
     const Layout &standing; ///< the shell with these logs
+    Findings findings;      ///< what the check says of it that it does not say without them
 };
+
+Findings brought_by(const Findings &with, const Findings &without) {
+    Findings brought;
+    for (const Finding &f : with)
+        if (f.weight != Weight::note && std::ranges::none_of(without, [&](const Finding &o) { return o.code == f.code && o.place == f.place; }))
+            brought.push_back(f);
+    return brought;
+}
+
+/// Levelled tops are not all: a log may come to end a hand over a door.
+std::string brought_words(const Findings &findings) {
+    if (findings.empty()) return "";
+    std::string text = "With them the check finds what it does not find without:\n";
+    for (const Finding &f : findings)
+        text += std::string(word(f.weight)) + ": " + f.place + ": " + f.message + "\n";
+    return text + "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
+}
+
+nlohmann::ordered_json brought_json(const Findings &findings) {
+    auto all = nlohmann::ordered_json::array();
+    for (const Finding &f : findings)
+        all.push_back({{"weight", word(f.weight)}, {"code", f.code}, {"place", f.place}, {"message", f.message}});
+    return all;
+}
 
 std::string in_json(const Found &f) {
     constexpr int indent = 2;
     const auto json = [](const Table &table) { return nlohmann::ordered_json::parse(to_json(table)); };
     const nlohmann::ordered_json all = {
         {"summary", json(level_summary(f.levelled, f.standing)).at(0)},
+        {"findings", brought_json(f.findings)},
         {"logs", json(level_table(f.job.layout, f.job.shell.units, f.pile, f.levelled))}};
     return all.dump(indent) + "\n";
 }
@@ -37,7 +66,8 @@ ExitCode show(const Console &console, const LevelOptions &options, const Found &
     if (console.json) return console.print(in_json(f));
     const Table table = level_table(f.job.layout, units, f.pile, f.levelled);
     if (options.csv) return console.print(to_csv(table));
-    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, units));
+    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, units) +
+                         brought_words(f.findings));
 }
 
 std::optional<std::string> no_levelling(const Shell &shell) {
@@ -49,7 +79,7 @@ std::optional<std::string> no_levelling(const Shell &shell) {
 std::variant<Levelled, std::string> levelled_by(const ExportJob &job, const std::vector<PileLog> &pile) {
     const auto places = log_places(job.shell, job.layout, pile);
     if (const auto *why = std::get_if<std::string>(&places)) return *why;
-    return level_logs(pile, std::get<std::vector<LogPlace>>(places));
+    return level_logs(pile, std::get<std::vector<LogPlace>>(places), job.shell.units);
 }
 
 ExitCode run_level(const Console &console, const LevelOptions &options) {
@@ -72,7 +102,7 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
     const auto stated = state_logs(console, it.input, it.job.shell, logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
-    const Found found{it.job, *pile, levelled, made.job.layout};
+    const Found found{it.job, *pile, levelled, made.job.layout, brought_by(made.job.findings, it.job.findings)};
     if (options.to.empty()) return show(console, options, found);
     if (options.to != "-")
         if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;

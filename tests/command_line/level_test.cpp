@@ -51,7 +51,7 @@ TEST_CASE("level says what a pile lacks, and where its file is wrong") {
     const RunOptions at = {.folder = home.path().string()};
     const Ran few = run({"level", "hut.roundlay", "--pile", "few.csv"}, at);
     CHECK(few.code == 1);
-    CHECK_THAT(few.err, ContainsSubstring("few.csv: the pile has 5 logs and the shell needs 18"));
+    CHECK_THAT(few.err, ContainsSubstring("few.csv: the pile has 5 logs and the shell needs 18; missing: "));
     const Ran wrong = run({"level", "hut.roundlay", "--pile", "wrong.csv"}, at);
     CHECK(wrong.code == 3);
     CHECK_THAT(wrong.err, ContainsSubstring("wrong.csv:2: error: butt_height \"9\" has no unit"));
@@ -125,4 +125,23 @@ TEST_CASE("check says how high a shell stands beside what its rounds come to") {
     CHECK_THAT(run({"check", "hut.roundlay"}, at).out,
                ContainsSubstring("4 rounds (5 logs in walls B and D)") && ContainsSubstring(" high (") &&
                    ContainsSubstring("by its rounds)"));
+}
+
+TEST_CASE("level tells in its own summary what the check finds of the levelled logs") {
+    const TemporaryFolder home;
+    Shell shell = plain_shell();
+    // rounds of 230 mm with 20 mm gaps: the third log of A ends 670 mm up, in the gap over it the window at 690 mm
+    shell.openings = {window("A", 2000, 460, 900, 230)};
+    put(home / "hut.roundlay", write_document(shell));
+    std::string csv = "mark,length,butt_height,tip_height\n";
+    for (int i = 0; i < 20; ++i) csv += std::to_string(i) + ",5.2 m,217 mm,217 mm\n"; // the third then ends 691 mm up
+    put(home / "yard.csv", csv);
+    const RunOptions at = {.folder = home.path().string()};
+    REQUIRE(run({"check", "hut.roundlay"}, at).err.find("sliver") == std::string::npos);
+    const Ran ran = run({"level", "hut.roundlay", "--pile", "yard.csv"}, at);
+    INFO(ran.out << ran.err);
+    const auto json = nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out);
+    REQUIRE_FALSE(json["findings"].empty());
+    CHECK_THAT(ran.out, ContainsSubstring("With them the check finds what it does not find without:") &&
+                            ContainsSubstring(json["findings"][0]["message"].get<std::string>()));
 }

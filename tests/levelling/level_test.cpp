@@ -5,6 +5,7 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
+#include <map>
 #include <numeric>
 
 using namespace roundlay;
@@ -126,11 +127,47 @@ TEST_CASE("A log cut shorter than it is has its end on the line from butt to tip
 TEST_CASE("A pile that is too small or too short is refused with what is missing") {
     const auto all = places(2, 3, 6000);
     CHECK(std::get<std::string>(level_logs({{"a", 7000, 240, 220, {}, {}}}, all)) ==
-          "the pile has 1 logs and the shell needs 6");
+          "the pile has 1 log and the shell needs 6; missing: 5 of 6000 mm or longer");
     std::vector<PileLog> pile(6, {"a", 5000, 240, 220, {}, {}});
     pile[0].length = 6000;
     CHECK(std::get<std::string>(level_logs(pile, all)) ==
-          "the shell needs 6 logs of 6000 mm or longer, and the pile has 1");
+          "the pile has 6 logs and the shell needs 6; missing: 5 of 6000 mm or longer");
+    CHECK_THAT(std::get<std::string>(level_logs(pile, all, UnitSystem::imperial)), ContainsSubstring("5 of 19' 9\" or longer"));
+    // By hand: 8 m reaches 7.5, 6 m reaches 5.995, 5 m reaches 3; nothing is left for 7 m and 3 m.
+    CHECK(missing_logs({7500, 7000, 5995, 3000, 3000}, {8000, 6000, 5000}, UnitSystem::metric) ==
+          "1 of 7000 mm or longer, 1 of 3000 mm or longer");
+}
+
+namespace {
+
+/// How many of the needs go unmet at the least, by trying every way of giving logs out.
+std::size_t fewest_missing(const std::vector<double> &need, const std::vector<double> &have, std::size_t at, unsigned used) {
+    if (at == need.size()) return 0;
+    std::size_t least = 1 + fewest_missing(need, have, at + 1, used);
+    for (std::size_t i = 0; i < have.size(); ++i)
+        if (!(used >> i & 1) && have[i] >= need[at]) least = std::min(least, fewest_missing(need, have, at + 1, used | 1u << i));
+    return least;
+}
+
+} // namespace
+
+TEST_CASE("No fewer logs are named missing than must be, and with them the pile is enough") {
+    CHECK(rc::check([] {
+        std::vector<double> need, have;
+        for (int i = *rc::gen::inRange(1, 6); i > 0; --i) need.push_back(10 * drawn(300, 900));
+        for (int i = *rc::gen::inRange(0, 6); i > 0; --i) have.push_back(10 * drawn(300, 900));
+        const std::string text = missing_logs(need, have, UnitSystem::metric);
+        std::size_t named = 0;
+        for (std::size_t at = 0; at < text.size(); at = text.find(", ", at) == std::string::npos ? text.size() : text.find(", ", at) + 2) {
+            const auto count = static_cast<std::size_t>(std::stoi(text.substr(at)));
+            const double length = std::stod(text.substr(text.find(" of ", at) + 4));
+            named += count;
+            have.insert(have.end(), count, length);
+        }
+        const auto given = have.size() - named;
+        RC_ASSERT(named == fewest_missing(need, {have.begin(), have.begin() + static_cast<long>(given)}, 0, 0));
+        RC_ASSERT(missing_logs(need, have, UnitSystem::metric).empty());
+    }));
 }
 
 namespace {
@@ -218,7 +255,64 @@ TEST_CASE("Where the pile has few logs but long ones, both sides of a door come 
     CHECK(all.size() == 42); // 4 walls of 10 rounds, two of them closed with a half log more
     for (const LogPlace &place : all)
         if (place.pieces == 2) CHECK(place.length == Approx(7000 + saw_cut));
-    CHECK(std::holds_alternative<std::string>(log_places(with_doors(), lay_out(with_doors()), pile_of(4, 40))));
+    const auto none = log_places(with_doors(), lay_out(with_doors()), pile_of(4, 40));
+    REQUIRE(std::holds_alternative<std::string>(none));
+    CHECK_THAT(std::get<std::string>(none), ContainsSubstring("missing where each round is one log: ") &&
+                                                ContainsSubstring(" of 7010 mm or longer") &&
+                                                ContainsSubstring("where each piece is a log of its own: "));
+}
+
+namespace {
+
+/// Does any choice of rounds to part go? Every one is tried.
+bool any_parting_goes(const std::vector<std::vector<double>> &rounds, const std::vector<PileLog> &pile) {
+    std::vector<double> have;
+    for (const PileLog &log : pile) have.push_back(log.length);
+    for (unsigned parted = 0; parted < 1u << rounds.size(); ++parted) {
+        std::vector<double> need;
+        for (std::size_t r = 0; r < rounds.size(); ++r) {
+            if (parted >> r & 1) {
+                need.insert(need.end(), rounds[r].begin(), rounds[r].end());
+                continue;
+            }
+            double whole = saw_cut * static_cast<double>(rounds[r].size() - 1);
+            for (const double length : rounds[r]) whole += length;
+            need.push_back(whole);
+        }
+        if (missing_logs(need, have, UnitSystem::metric).empty()) return true;
+    }
+    return false;
+}
+
+/// Lengths of the pieces of each round of each wall.
+std::vector<std::vector<double>> pieces_by_round(const Layout &layout) {
+    std::map<std::pair<int, int>, std::vector<double>> rounds;
+    for (const Piece &p : layout.pieces) rounds[{p.round, p.wall}].push_back(p.blank.length);
+    std::vector<std::vector<double>> all;
+    for (auto &[place, lengths] : rounds) all.push_back(lengths);
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("A pile is refused only where no way of parting rounds at openings goes") {
+    static int went = 0, refused = 0;
+    CHECK(rc::check([] {
+        Shell shell = test::plain_shell();
+        shell.rounds.count = 3;
+        shell.openings = {test::window("A", drawn(800, 1500), 0, 900, 640), test::window("C", drawn(1600, 3000), 0, 700, 640)};
+        const Layout layout = lay_out(shell);
+        RC_PRE(!has_errors(layout.findings));
+        const auto rounds = pieces_by_round(layout);
+        std::vector<PileLog> pile;
+        for (std::size_t i = rounds.size() + static_cast<std::size_t>(*rc::gen::inRange(0, 9)); i > 0; --i)
+            pile.push_back({"a", i % 4 != 0 ? 5100 : 10 * drawn(60, 520), 240, 220, {}, {}});
+        const bool goes = std::holds_alternative<std::vector<LogPlace>>(log_places(shell, layout, pile));
+        RC_ASSERT(goes == any_parting_goes(rounds, pile));
+        ++(goes ? went : refused);
+    }));
+    CHECK(went > 5);
+    CHECK(refused > 5);
 }
 
 TEST_CASE("A half log is stated as the half that it is") {
