@@ -5,6 +5,7 @@
 #include "kernel/layout/reach.h"
 #include "kernel/layout/seam_flow.h"
 #include "kernel/layout/text.h"
+#include "kernel/review/locks.h"
 
 #include <algorithm>
 #include <optional>
@@ -80,63 +81,10 @@ Shell with_notch(Shell shell, const CornerNotch &own) {
     return shell;
 }
 
-/// A dovetail that leads no water in there.
-std::optional<CornerNotch> dry_notch(const Shell &shell, const Layout &layout, int corner) {
-    for (const NotchKind kind : {NotchKind::half_dovetail, NotchKind::full_dovetail}) {
-        CornerNotch own = notch_of_kind(shell, layout, corner, kind);
-        if (leaks_at(with_notch(shell, own), layout, corner).empty()) return own;
-    }
-    return {};
-}
-
-std::ptrdiff_t heavy(const Findings &findings) {
-    return std::count_if(findings.begin(), findings.end(), [](const Finding &f) { return f.weight != Weight::note; });
-}
-
-/// Its tails may be too thin for the walls' logs, for example: whether the shell takes it is laid out.
-bool takes(const Shell &trial, const Layout &before) {
-    const Layout layout = lay_out(trial);
-    return !has_errors(layout.findings) && heavy(layout.findings) <= heavy(before.findings);
-}
-
-struct WetCorner {
-    int corner = 0;
-    std::vector<Leak> leaks;
-    std::optional<CornerNotch> advice;
-};
-
-/// All at once first: that is one laying out where they agree, as they mostly do.
-void try_advice(const Shell &shell, const Layout &layout, std::vector<WetCorner> &wet) {
-    Shell all = shell;
-    for (WetCorner &w : wet)
-        if ((w.advice = dry_notch(shell, layout, w.corner))) all = with_notch(std::move(all), *w.advice);
-    if (all == shell || takes(all, layout)) return;
-    for (WetCorner &w : wet)
-        if (w.advice && !takes(with_notch(shell, *w.advice), layout)) w.advice.reset();
-}
-
-std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
-    std::vector<WetCorner> wet;
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
-        if (auto leaks = leaks_at(shell, layout, c); !leaks.empty()) wet.push_back({c, std::move(leaks), {}});
-    try_advice(shell, layout, wet);
-    return wet;
-}
-
 /// Along which log it runs in.
 std::string way_of(const Layout &layout, const Leak &leak) {
     return leak.along_own ? "log, to wall " + wall(layout, leak.crossing).name + "'s inside face"
                           : "crossing log, to wall " + wall(layout, leak.own).name + "'s inside face";
-}
-
-Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
-    const std::string &own = wall(layout, leak.own).name, way = way_of(layout, leak);
-    const std::string advice = !wet.advice ? "; no dovetail of this slope sheds it there"
-                               : wet.advice->notch.kind == NotchKind::half_dovetail ? "; a half dovetail at this corner sheds it"
-                                                                         : "; a full dovetail at this corner sheds it";
-    return {Weight::warning, "seam-leads-water-in",
-            "corner " + layout.corners[static_cast<std::size_t>(wet.corner)].name,
-            "water that reaches the tops of wall " + own + "'s tails runs in along the " + way + advice, "notch.kind"};
 }
 
 /// Logs whose own notch leads water in at a corner that sheds it by its own rule.
@@ -155,6 +103,88 @@ void check_own_notches(const Shell &shell, const Layout &layout, int corner, Fin
                                 way_of(layout, *leak) + "; the corner's own notch sheds it",
                             subject("log", i, "kind")});
     }
+}
+
+/// The dovetails that lead no water in there, the simpler one first.
+std::vector<CornerNotch> dry_notches(const Shell &shell, const Layout &layout, int corner) {
+    std::vector<CornerNotch> dry;
+    for (const NotchKind kind : {NotchKind::half_dovetail, NotchKind::full_dovetail}) {
+        CornerNotch own = notch_of_kind(shell, layout, corner, kind);
+        if (leaks_at(with_notch(shell, own), layout, corner).empty()) dry.push_back(own);
+    }
+    return dry;
+}
+
+/// Warnings of what a corner's notch bears on: tails too thin for the logs, leaks, logs that pull out.
+std::ptrdiff_t warned(const Shell &shell, const Layout &layout) {
+    Findings all = layout.findings;
+    check_locks(shell, layout, all);
+    std::ptrdiff_t leaks = 0;
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
+        leaks += static_cast<std::ptrdiff_t>(leaks_at(shell, layout, c).size());
+        check_own_notches(shell, layout, c, all);
+    }
+    return leaks + std::count_if(all.begin(), all.end(), [](const Finding &f) { return f.weight != Weight::note; });
+}
+
+struct WetCorner {
+    int corner = 0;
+    std::vector<Leak> leaks;
+    std::vector<CornerNotch> dry;      ///< what would shed it
+    std::optional<CornerNotch> advice; ///< which of these the shell takes
+};
+
+/// Lays the shell out with advice before it is given: what sheds the water may bring warnings of its own.
+class Trial {
+  public:
+    Trial(const Shell &shell, const Layout &layout) : shell_(shell), before_(warned(shell, layout)) {}
+
+    /// All at once first: that is one laying out where they agree, as they mostly do.
+    void advise(std::vector<WetCorner> &wet) const {
+        Shell all = shell_;
+        std::ptrdiff_t mended = 0;
+        for (WetCorner &w : wet) {
+            if (w.dry.empty()) continue;
+            w.advice = w.dry.front();
+            all = with_notch(std::move(all), *w.advice);
+            mended += static_cast<std::ptrdiff_t>(w.leaks.size());
+        }
+        if (mended == 0 || takes(all, mended)) return;
+        for (WetCorner &w : wet) {
+            const auto leaks = static_cast<std::ptrdiff_t>(w.leaks.size());
+            const auto taken = std::find_if(w.dry.begin(), w.dry.end(), [&](const CornerNotch &n) { return takes(with_notch(shell_, n), leaks); });
+            w.advice = taken == w.dry.end() ? std::nullopt : std::optional(*taken);
+        }
+    }
+
+  private:
+    /// The leaks go, and nothing comes for them.
+    bool takes(const Shell &trial, std::ptrdiff_t mended) const {
+        const Layout layout = lay_out(trial);
+        return !has_errors(layout.findings) && warned(trial, layout) <= before_ - mended;
+    }
+
+    const Shell &shell_;
+    std::ptrdiff_t before_;
+};
+
+std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
+    std::vector<WetCorner> wet;
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+        if (auto leaks = leaks_at(shell, layout, c); !leaks.empty()) wet.push_back({c, std::move(leaks), dry_notches(shell, layout, c), {}});
+    if (!wet.empty()) Trial(shell, layout).advise(wet);
+    return wet;
+}
+
+Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
+    const std::string &own = wall(layout, leak.own).name, way = way_of(layout, leak);
+    const std::string advice = !wet.advice && wet.dry.empty() ? "; no dovetail of this slope sheds it there"
+                               : !wet.advice ? "; no dovetail of this slope sheds it there without another warning"
+                               : wet.advice->notch.kind == NotchKind::half_dovetail ? "; a half dovetail at this corner sheds it"
+                                                                         : "; a full dovetail at this corner sheds it";
+    return {Weight::warning, "seam-leads-water-in",
+            "corner " + layout.corners[static_cast<std::size_t>(wet.corner)].name,
+            "water that reaches the tops of wall " + own + "'s tails runs in along the " + way + advice, "notch.kind"};
 }
 
 } // namespace
