@@ -3,6 +3,7 @@
 #include "kernel/layout/bearing.h"
 #include "kernel/layout/courses.h"
 #include "kernel/layout/plan.h"
+#include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
@@ -32,22 +33,59 @@ std::string spans_of(const Shell &shell, const Layout &layout, const Timber &tim
     return text;
 }
 
-/// The columns of the screen, empty where there is none.
-std::vector<Entry> screened(const TimberScreen *s) {
-    if (!s) return std::vector<Entry>(9, Entry(std::string()));
-    std::string points;
-    for (const PointLoad &p : s->points)
-        points += (points.empty() ? "" : "; ") + number(p.force, 0).digits + " N at " +
-                  number(p.at, 0).digits + " mm";
+std::string points_of(const Shell &shell, const TimberScreen &s) {
+    const bool metric = shell.units == UnitSystem::metric;
+    std::string text;
+    for (const PointLoad &p : s.points)
+        text += (text.empty() ? "" : "; ") + number(metric ? p.force : p.force / newtons_per_pound, 0).digits +
+                (metric ? " N" : " lb") + " at " + said(shell, p.at);
+    return text;
+}
+
+constexpr int in_decimals = 3;
+
+const std::vector<Column> &screen_columns(bool metric) {
+    const auto columns = [](bool m) {
+        return std::vector<Column>{{"live_n_per_mm", m ? "live N/mm" : ""},
+                                   {"total_n_per_mm", ""},
+                                   {"live_lb_per_ft", m ? "" : "live lb/ft"},
+                                   {"total_lb_per_ft", ""},
+                                   {"from_other_timbers", ""},
+                                   {"screened_span_mm", ""},
+                                   {"live_deflection_mm", m ? "bends mm" : ""},
+                                   {"live_deflection_in", m ? "" : "bends in"},
+                                   {"span_over_deflection", "span/"},
+                                   {"bending_mpa", m ? "bending MPa" : ""},
+                                   {"shear_mpa", m ? "shear MPa" : ""},
+                                   {"bearing_mpa", m ? "bearing MPa" : ""},
+                                   {"bending_psi", m ? "" : "bending psi"},
+                                   {"shear_psi", m ? "" : "shear psi"},
+                                   {"bearing_psi", m ? "" : "bearing psi"},
+                                   {"allowable", "allowable"}};
+    };
+    static const std::vector<Column> in_metric = columns(true), in_imperial = columns(false);
+    return metric ? in_metric : in_imperial;
+}
+
+/// What stands in those columns, empty where there is no screen.
+std::vector<Entry> screened(const Shell &shell, const TimberScreen *s) {
+    if (!s) return std::vector<Entry>(screen_columns(true).size(), Entry(std::string()));
     return {number(s->live, stress_decimals),
             number(s->total, stress_decimals),
-            points,
+            number(s->live / n_per_mm_per_plf, 1),
+            number(s->total / n_per_mm_per_plf, 1),
+            points_of(shell, *s),
             number(s->span, mm_decimals),
             number(s->deflection, mm_decimals),
+            number(s->deflection / mm_per_inch, in_decimals),
             number(s->span / s->deflection, 0),
             number(s->bending, stress_decimals),
             number(s->shear, stress_decimals),
-            number(s->bearing, stress_decimals)};
+            number(s->bearing, stress_decimals),
+            number(s->bending / mpa_per_psi, 0),
+            number(s->shear / mpa_per_psi, 0),
+            number(s->bearing / mpa_per_psi, 0),
+            std::string(no_allowable)};
 }
 
 } // namespace
@@ -90,18 +128,11 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                  {"from_left", "from left"},
                  {"from_wall", "from wall"},
                  {"clear_spans", "clear spans"},
-                 {"bearings", "bearings"},
-                 {"live_n_per_mm", "live N/mm"},
-                 {"total_n_per_mm", ""},
-                 {"from_other_timbers", ""},
-                 {"screened_span_mm", ""},
-                 {"live_deflection_mm", "bends mm"},
-                 {"span_over_deflection", "span/"},
-                 {"bending_mpa", "bending MPa"},
-                 {"shear_mpa", "shear MPa"},
-                 {"bearing_mpa", "bearing MPa"},
-                 {"basis", ""}},
+                 {"bearings", "bearings"}},
                 {}};
+    const auto &columns = screen_columns(shell.units == UnitSystem::metric);
+    table.columns.insert(table.columns.end(), columns.begin(), columns.end());
+    table.columns.push_back({"basis", ""});
     const FloorScreen screen = screen_floors(shell, layout);
     for (std::size_t i = 0; i < layout.timbers.size(); ++i) {
         const Timber &t = layout.timbers[i];
@@ -117,7 +148,7 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                                spans_of(shell, layout, t),
                                said(shell, bearing_of(layout, t, End::datum).length) + "; " +
                                    said(shell, bearing_of(layout, t, End::far).length)};
-        for (Entry &entry : screened(has ? &*found : nullptr))
+        for (Entry &entry : screened(shell, has ? &*found : nullptr))
             row.push_back(std::move(entry));
         row.emplace_back(
             has ? screen.basis
@@ -147,7 +178,7 @@ Table seam_table(const Shell &shell) {
     for (std::size_t wall = 0; wall < courses.size(); ++wall)
         for (const Course &c : courses[wall]) {
             std::vector<Entry> row{layout.walls[wall].name, number(c.round, 0)};
-            const double heights[] = {c.datum.low + c.hollow, c.datum.high, c.far.low + c.hollow, c.far.high};
+            const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow, c.far.high + c.crown};
             for (const double height : heights)
                 row.emplace_back(said(shell, height));
             for (const double height : heights)

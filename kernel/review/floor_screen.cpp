@@ -1,6 +1,7 @@
 #include "kernel/review/floor_screen.h"
 
 #include "kernel/layout/bearing.h"
+#include "kernel/measure/load.h"
 #include "kernel/trade/species.h"
 #include "kernel/trade/weight.h"
 
@@ -198,12 +199,7 @@ class Screener {
 std::string loads_of(const Shell &shell) {
     std::string text;
     const auto add = [&](const Floor &floor) {
-        const auto said = [](double kpa) {
-            std::string digits = std::to_string(kpa);
-            digits.erase(digits.find_last_not_of('0') + 1);
-            if (digits.back() == '.') digits.pop_back();
-            return digits + " kPa";
-        };
+        const auto said = [&](double kpa) { return print_load(kpa, shell.units); };
         text += (text.empty() ? "" : "; ") + ("floor " + floor.name) + " live " + said(*floor.live_load) +
                 ", dead " + said(floor.dead_load.value_or(assumed_dead_load)) +
                 (floor.dead_load ? "" : " (none is stated, so 10 lb/ft2 rounded up is taken)");
@@ -222,13 +218,20 @@ constexpr const char *formulas =
     "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two "
     "neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones "
     "(statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. "
-    "Stresses are for the grade's design values, which are not known here.";
+    "No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands beside the stresses: "
+    "whether they may be allowed is for a licensed person to judge, by the grade's design values.";
+
+/// To a whole megapascal, or to a thousand pounds on a square inch.
+std::string stress_words(double mpa, UnitSystem units) {
+    if (units == UnitSystem::metric) return std::to_string(std::lround(mpa)) + " MPa";
+    constexpr long step = 1000;
+    return std::to_string(std::lround(mpa / mpa_per_psi / step) * step) + " psi";
+}
 
 std::string inputs_of(const Shell &shell, const Species &species) {
     const Origin &origin = species.bending.origin;
     std::string text = "Loads: " + loads_of(shell) + "; and each timber's own weight, at the high end. E " +
-                       std::to_string(std::lround(species.bending.elasticity_green)) +
-                       " MPa is a mean of small clear green " + std::string(species.name) +
+                       stress_words(species.bending.elasticity_green, shell.units) + " is a mean of small clear green " + std::string(species.name) +
                        ", no design value: sticks with knots bend more (" + std::string(origin.source) + ", " +
                        std::string(words(origin.mark));
     if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);

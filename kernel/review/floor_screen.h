@@ -33,6 +33,9 @@ struct FloorScreen {
     std::string basis;                 ///< both, and the caution
 };
 
+/// Said beside every stress.
+inline constexpr const char *no_allowable = "none published for such logs: a licensed person judges";
+
 FloorScreen screen_floors(const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

@@ -1,10 +1,13 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/bearing.h"
 #include "kernel/layout/text.h"
+#include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
 
 #include <algorithm>
+#include <charconv>
+#include <utility>
 
 namespace roundlay {
 
@@ -29,8 +32,8 @@ void check_loads(const Shell &shell, Findings &findings) {
                                 subject("floor", f, "live_load")});
         else if (!floor.dead_load)
             findings.push_back({Weight::note, "dead-load-not-stated", "floor " + floor.name,
-                                "no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, "
-                                "and the timbers' own weight on top",
+                                "no dead_load is stated: " + print_load(assumed_dead_load, shell.units) +
+                                    " is taken for boards and what lies on them, and the timbers' own weight on top",
                                 subject("floor", f, "dead_load")});
     }
 }
@@ -68,15 +71,34 @@ void check_bearings(const Shell &shell, const Layout &layout, Findings &findings
     }
 }
 
+std::string decimals(double mm, UnitSystem units, int places) {
+    const bool metric = units == UnitSystem::metric;
+    char digits[64];
+    const auto end = std::to_chars(digits, digits + sizeof digits, metric ? mm : mm / mm_per_inch, std::chars_format::fixed, places);
+    return std::string(digits, end.ptr) + (metric ? " mm" : " in");
+}
+
+/// Two lengths as the shell says them, as finely as it takes for them to differ.
+std::pair<std::string, std::string> told_apart(UnitSystem units, double a, double b) {
+    constexpr int finest = 6;
+    LengthStyle style;
+    style.system = units;
+    std::pair<std::string, std::string> said{print_length(Length::mm(a), style), print_length(Length::mm(b), style)};
+    for (int places = units == UnitSystem::metric ? 1 : 3; said.first == said.second && places <= finest; ++places)
+        said = {decimals(a, units, places), decimals(b, units, places)};
+    return said;
+}
+
 void check_deflections(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const TimberScreen &s : screen_floors(shell, layout).timbers) {
         const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
         if (s.deflection <= s.span / deflection_limit) continue;
+        const auto [bends, may] = told_apart(shell.units, s.deflection, s.span / deflection_limit);
         findings.push_back(
             {Weight::warning, "floor-springy", place_of(layout, t),
-             "it would bend " + say(shell, s.deflection) + " under the live load over a span of " +
+             "it would bend " + bends + " under the live load over a span of " +
                  say(shell, s.span) + "; a " + std::to_string(static_cast<int>(deflection_limit)) +
-                 "th part (IRC R301.7, from memory) is " + say(shell, s.span / deflection_limit) +
+                 "th part (IRC R301.7, from memory) is " + may +
                  ". A screen only: local code and a licensed professional decide",
              subject("floor", static_cast<std::size_t>(t.floor), "height")});
     }

@@ -4,6 +4,7 @@
 
 #include "kernel/layout/bearing.h"
 #include "kernel/review/review.h"
+#include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -213,6 +214,38 @@ TEST_CASE("A joist that bends more than a 360th part is told, one that does not 
     CHECK_FALSE(told(shell, "floor-springy"));
     shell.floors[0].live_load = 1.9 * 10.2 / 7.5;
     CHECK(told(shell, "floor-springy"));
+}
+
+TEST_CASE("A joist that bends by a hair too much is told with the digits that show it, in the shell's units") {
+    Shell shell = floored();
+    const double limit = screened(shell, "G-J03").span / 360, at_1_9 = screened(shell, "G-J03").deflection;
+    shell.floors[0].live_load = 1.9 * limit / at_1_9 * 1.001; // 0.01 mm over 10.2 mm
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        shell.units = units;
+        const Layout layout = laid(shell);
+        Findings findings;
+        review_floors(shell, layout, findings);
+        const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "floor-springy"; });
+        REQUIRE(found != findings.end());
+        INFO(found->message);
+        const auto between = [&](const std::string &from, const std::string &to) {
+            const std::size_t begin = found->message.find(from) + from.size();
+            return found->message.substr(begin, found->message.find(to, begin) - begin);
+        };
+        CHECK(between("it would bend ", " under") != between("from memory) is ", ". A screen"));
+        CHECK_THAT(found->message, ContainsSubstring(units == UnitSystem::metric ? " mm" : " in under"));
+    }
+}
+
+TEST_CASE("The screen of a shell in feet and inches speaks of pounds, and names no allowable stress") {
+    Shell shell = floored();
+    shell.units = UnitSystem::imperial;
+    shell.floors[0].live_load = 40 * 0.45359237 * 9.80665 / (0.3048 * 0.3048) / 1000;
+    shell.floors[0].dead_load.reset();
+    const std::string basis = screen_floors(shell, laid(shell)).basis;
+    CHECK_THAT(basis, ContainsSubstring("live 40 psf, dead 10.44 psf") && ContainsSubstring(" psi is a mean of") &&
+                          !ContainsSubstring("kPa") && !ContainsSubstring("MPa"));
+    CHECK_THAT(basis, ContainsSubstring("No allowable stress is published") && ContainsSubstring("licensed person"));
 }
 
 TEST_CASE("A joist's end bears on the wood that a tapered log has there, not on what the wall's face promises") {

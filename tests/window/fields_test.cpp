@@ -83,7 +83,7 @@ void FieldsTest::what_is_out_of_range_is_refused_beside_its_field_data() {
     QTest::newRow("joist spacing") << "floors" << "spacing" << "0 mm" << "20 in";
     QTest::newRow("joist bearing") << "floors" << "bearing" << "5 m" << "3 in";
     QTest::newRow("joist width") << "floors" << "joist_width" << "-4 in" << "4 in";
-    QTest::newRow("load") << "floors" << "live_load" << "99" << "2.4";
+    QTest::newRow("load") << "floors" << "live_load" << "2000" << "40 psf";
     QTest::newRow("joint slope") << "joint" << "joint_slope" << "-1:8" << "1:9";
 }
 

@@ -134,12 +134,12 @@ QComboBox *FloorPanel::wall_field(QFormLayout *form, const QString &label, std::
     return box;
 }
 
-NumberEdit *FloorPanel::load_field(QFormLayout *form, const QString &name, const QString &label,
+LoadEdit *FloorPanel::load_field(QFormLayout *form, const QString &name, const QString &label,
                                    std::optional<double> Floor::*part) {
-    auto *edit = new NumberEdit;
+    auto *edit = new LoadEdit;
     edit->setObjectName(name);
     edit->setPlaceholderText(tr("no screen of spans"));
-    take_from(form, label, edit, [edit, part](Floor &floor) { floor.*part = edit->number(); });
+    take_from(form, label, edit, [edit, part](Floor &floor) { floor.*part = edit->load(); });
     return edit;
 }
 
@@ -173,8 +173,8 @@ void FloorPanel::make_joists(QFormLayout *form) {
     tail_ = new SlopeEdit;
     take_from(form, tr("Each &cheek widens by"), tail_,
               [this](Floor &floor) { floor.tail = tail_->slope(); });
-    live_ = load_field(form, QStringLiteral("live_load"), tr("&Live load, kPa"), &Floor::live_load);
-    dead_ = load_field(form, QStringLiteral("dead_load"), tr("&Dead load, kPa"), &Floor::dead_load);
+    live_ = load_field(form, QStringLiteral("live_load"), tr("&Live load"), &Floor::live_load);
+    dead_ = load_field(form, QStringLiteral("dead_load"), tr("&Dead load"), &Floor::dead_load);
     connect(pocket_, &QComboBox::activated, this, [this](int kind) {
         change([kind](Floor &floor) { floor.pocket = static_cast<PocketKind>(kind); });
     });

@@ -21,7 +21,7 @@ class Desk;
 class LengthEdit;
 class MeasureEdit;
 class NameEdit;
-class NumberEdit;
+class LoadEdit;
 class Selection;
 class SlopeEdit;
 
@@ -58,7 +58,7 @@ class FloorPanel : public QScrollArea {
     LengthEdit *opening_field(QFormLayout *form, const QString &name, const QString &label,
                               Length FloorOpening::*part);
     QComboBox *wall_field(QFormLayout *form, const QString &label, std::string Floor::*part);
-    NumberEdit *load_field(QFormLayout *form, const QString &name, const QString &label, std::optional<double> Floor::*part);
+    LoadEdit *load_field(QFormLayout *form, const QString &name, const QString &label, std::optional<double> Floor::*part);
     void make_joists(QFormLayout *form);
     QGroupBox *beams_box();
     QGroupBox *openings_box();
@@ -84,7 +84,7 @@ class FloorPanel : public QScrollArea {
     NameEdit *name_, *opening_name_ = nullptr;
     QComboBox *from_ = nullptr, *to_ = nullptr, *pocket_ = nullptr;
     SlopeEdit *tail_ = nullptr;
-    NumberEdit *live_ = nullptr, *dead_ = nullptr;
+    LoadEdit *live_ = nullptr, *dead_ = nullptr;
     LengthEdit *level_ = nullptr, *width_ = nullptr, *height_ = nullptr, *tip_width_ = nullptr,
                *tip_height_ = nullptr, *spacing_ = nullptr, *first_ = nullptr, *bearing_ = nullptr;
     LengthEdit *beam_at_ = nullptr, *beam_width_ = nullptr, *beam_height_ = nullptr;

@@ -86,8 +86,8 @@ void FloorPanel::show_floor(const Floor &floor, UnitSystem units) {
     pocket_->setCurrentIndex(static_cast<int>(floor.pocket));
     tail_->set_slope(floor.tail);
     tail_->setEnabled(floor.pocket == PocketKind::tailed);
-    live_->set_number(floor.live_load);
-    dead_->set_number(floor.dead_load);
+    live_->set_load(floor.live_load, units);
+    dead_->set_load(floor.dead_load, units);
     show_beams(floor, units);
     show_openings(floor, units);
 }

@@ -1,9 +1,11 @@
 #include "modeler/window/panels/length_edit.h"
 
+#include "kernel/measure/load.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
+#include <cmath>
 #include <QKeyEvent>
 #include <QMetaMethod>
 #include <QRegularExpression>
@@ -119,6 +121,21 @@ std::optional<MeasureError> NumberEdit::read(const QString &typed) {
     waiting_ = words.toDouble(&is_number);
     if (is_number) return {};
     return MeasureError{0, tr("this is no number").toStdString(), tr("a number such as 1.9").toStdString()};
+}
+
+QString LoadEdit::shown() const {
+    return value_ ? QString::fromStdString(print_load(*value_, units_)) : QString();
+}
+
+std::optional<MeasureError> LoadEdit::read(const QString &typed) {
+    const QString words = typed.trimmed().replace(u',', u'.');
+    waiting_.reset();
+    if (words.isEmpty()) return {};
+    waiting_ = parse_load(words.toStdString(), units_);
+    constexpr double part = 1e-4; // kPa: finer would fill the document with digits that say nothing
+    if (waiting_) waiting_ = std::round(*waiting_ / part) * part;
+    if (waiting_) return {};
+    return MeasureError{0, tr("this is no load").toStdString(), tr("a load such as 1.9 kPa or 40 psf").toStdString()};
 }
 
 std::optional<MeasureError> NameEdit::read(const QString &typed) {

@@ -107,6 +107,26 @@ class NumberEdit : public ValueEdit<std::optional<double>> {
     QString shown() const override;
 };
 
+/// A load on a floor, in kPa; typed and shown in the unit that the shell uses, or in a unit that is typed with it.
+class LoadEdit : public ValueEdit<std::optional<double>> {
+    Q_OBJECT
+  public:
+    using ValueEdit::ValueEdit;
+
+    std::optional<double> load() const { return value_; }
+    void set_load(std::optional<double> kpa, UnitSystem units) {
+        units_ = units;
+        set_value(kpa);
+    }
+
+  protected:
+    std::optional<MeasureError> read(const QString &typed) override;
+    QString shown() const override;
+
+  private:
+    UnitSystem units_ = UnitSystem::metric;
+};
+
 /// Words, as they are typed.
 class NameEdit : public ValueEdit<QString> {
     Q_OBJECT
