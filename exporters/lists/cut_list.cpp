@@ -3,6 +3,7 @@
 #include "exporters/lists/cut_words.h"
 #include "exporters/lists/table.h"
 #include "kernel/layout/standing.h"
+#include "kernel/layout/stock.h"
 #include "kernel/review/lifted.h"
 #include "kernel/trade/wood_physics.h"
 
@@ -88,6 +89,14 @@ std::string shrinkage_words(const Wood &wood) {
     return text + "; walls settle by more than that";
 }
 
+/// Logs alike but for how they slant differ by a hair across it: one row, and never less than any of them.
+Blank ordered_section(const Stock &stock) {
+    constexpr double tenths = 10, noise = 1e-6;
+    Blank size = stock.size;
+    if (stock.lean != 0) size.height = std::ceil(size.height * tenths - noise) / tenths;
+    return size;
+}
+
 class Collector {
   public:
     Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes)
@@ -99,7 +108,7 @@ class Collector {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const Lifted l = lifted(shell_, piece, volume);
         return {
-            kind_of(layout_, piece), piece.blank,     volume,       l.piece.low_kg, l.piece.high_kg,
+            kind_of(layout_, piece), stock_of(piece).size, volume,       l.piece.low_kg, l.piece.high_kg,
             l.blank.low_kg,          l.blank.high_kg, l.log.low_kg, l.log.high_kg,  cut_words(piece, style_)};
     }
 
@@ -142,11 +151,15 @@ class Collector {
     }
 
     std::vector<PegRow> pegs() const {
+        const double step = peg_step(shell_.units).mm();
         std::map<std::tuple<long long, long long>, PegRow> rows; // thick and long first
         for (const Peg &peg : layout_.pegs) {
-            PegRow &row = rows[{-rank(peg.diameter), -rank(peg.length)}];
+            const double length = std::ceil((peg.length - same_size) / step) * step;
+            PegRow &row = rows[{-rank(peg.diameter), -rank(length)}];
             row.diameter = peg.diameter;
-            row.length = peg.length;
+            row.length = length;
+            row.shallowest = row.names.empty() ? peg.length : std::min(row.shallowest, peg.length);
+            row.deepest = std::max(row.deepest, peg.length);
             row.names.push_back(peg.name);
         }
         return values_of(std::move(rows));
@@ -156,15 +169,16 @@ class Collector {
         const double step = order_step(shell_.units).mm();
         std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
         for (const Piece &piece : layout_.pieces) {
-            const Blank &blank = piece.blank;
-            const double length = std::ceil((blank.length - same_size) / step) * step;
+            Blank stock = ordered_section(stock_of(piece));
+            stock.length = std::ceil((stock.length - same_size) / step) * step;
+            const double round = small_end(piece, stock);
             OrderRow &row =
-                rows[{-rank(blank.height), -rank(blank.width), -rank(length), rank(small_end(piece))}];
-            row.width = blank.width;
-            row.height = blank.height;
-            row.length = length;
-            row.least_round = small_end(piece);
-            const Lifted l = lifted_of_length(shell_, piece, length);
+                rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
+            row.width = stock.width;
+            row.height = stock.height;
+            row.length = stock.length;
+            row.least_round = round;
+            const Lifted l = lifted_of_length(shell_, piece, stock);
             row.blank_low_kg = l.blank.low_kg;
             row.blank_high_kg = l.blank.high_kg;
             row.log_low_kg = l.log.low_kg;
@@ -197,6 +211,10 @@ Length order_step(UnitSystem units) {
     return units == UnitSystem::metric ? Length::mm(100) : Length::inches(6);
 }
 
+Length peg_step(UnitSystem units) {
+    return units == UnitSystem::metric ? Length::mm(10) : Length::inches(0.5);
+}
+
 CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes) {
     if (model_volumes.size() != layout.models.size())
         throw std::logic_error("a cut list needs one volume for each distinct piece");
@@ -212,7 +230,8 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
                  {},
                  {},
                  {},
-                 order_step(shell.units).mm()};
+                 order_step(shell.units).mm(),
+                 peg_step(shell.units).mm()};
     const WallStanding stands = standing_in_all(layout);
     list.rounds = layout.rounds, list.most_logs = stands.logs;
     list.height = layout.height, list.lowest = stands.lowest, list.highest = stands.highest;

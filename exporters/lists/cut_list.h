@@ -12,7 +12,7 @@ namespace roundlay {
 /// What one blank becomes. Millimetres, mm3, kilograms.
 struct Stick {
     std::string kind; ///< `log`, `sill log`, `island`, ...
-    Blank blank;
+    Blank blank;                    ///< of its stock: along the log, as it is ordered
     double volume = 0;              ///< of the finished piece
     double low_kg = 0, high_kg = 0; ///< estimated, not rounded
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut
@@ -42,8 +42,11 @@ struct ModelRow {
     int butt_left = 0; ///< how many have their butt left
 };
 
+/// Pegs to make ready: one diameter, one length, cut to their bores as they are driven.
 struct PegRow {
-    double diameter = 0, length = 0;
+    double diameter = 0;
+    double length = 0;                      ///< rounded up to the step
+    double shallowest = 0, deepest = 0;     ///< of their bores, as the cut sheets say them
     std::vector<std::string> names;
 };
 
@@ -68,12 +71,16 @@ struct CutList {
     std::vector<PegRow> pegs;     ///< thick and long first
     std::vector<OrderRow> order;  ///< by section, long first
     double order_step = 0;        ///< mm
+    double peg_step = 0;          ///< mm
     int rounds = 0, most_logs = 0; ///< as stated, and one on another in the walls that have most
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
 
 /// Lengths are ordered in steps of this, so that the list stays short. No trim is added.
 Length order_step(UnitSystem units);
+
+/// So are those of pegs: bores in logs that are not alike differ by a hair from place to place.
+Length peg_step(UnitSystem units);
 
 /// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume).
 CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes);

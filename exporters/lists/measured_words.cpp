@@ -1,5 +1,7 @@
 #include "exporters/lists/measured_words.h"
 
+#include "kernel/layout/stock.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -38,27 +40,6 @@ const char *name_of(LogFace face) {
     return "face";
 }
 
-/// How much of the blank's face is hewn away at x, on the log's middle line.
-double hewn_away(const Blank &blank, const FaceCut &cut, double x) {
-    const Plane &p = cut.plane;
-    const double y = (p.offset - p.normal.x * x - p.normal.z * blank.height / 2) / p.normal.y;
-    const double z = p.height_at(x, blank.width / 2);
-    switch (cut.face) {
-    case LogFace::top:
-        return blank.height - z;
-    case LogFace::under:
-        return z;
-    case LogFace::outside:
-        return y;
-    case LogFace::inside:
-        return blank.width - y;
-    case LogFace::datum_end:
-    case LogFace::far_end:
-        break;
-    }
-    return 0;
-}
-
 } // namespace
 
 std::string said(double mm, const LengthStyle &style) {
@@ -84,8 +65,9 @@ bool is_long(LogFace face) {
 }
 
 std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle &style) {
-    return std::string(name_of(cut.face)) + " hewn back " + said(hewn_away(piece.blank, cut, 0), style) +
-           " at the left end, " + said(hewn_away(piece.blank, cut, piece.blank.length), style) +
+    const Stock stock = stock_of(piece);
+    return std::string(name_of(cut.face)) + " hewn back " + said(hewn_off(piece, stock, cut, 0), style) +
+           " at the left end, " + said(hewn_off(piece, stock, cut, piece.blank.length), style) +
            " at the right end";
 }
 

@@ -3,6 +3,7 @@
 #include "kernel/trade/log_rules.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -12,6 +13,7 @@ constexpr double mm3_per_m3 = 1e9;
 constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 constexpr double mm_per_m = 1000;
 constexpr int mm_decimals = 3, volume_decimals = 4;
+constexpr double thousandth = 1e-3; ///< mm, what mm_decimals print
 
 using Row = std::vector<Entry>;
 
@@ -19,6 +21,18 @@ std::string said(const CutList &list, double mm) {
     LengthStyle style;
     style.system = list.units;
     return print_length(Length::mm(mm), style);
+}
+
+/// In steps that never make it less: what is less than the least is too small.
+double up_to(double mm, double step) {
+    constexpr double noise = 1e-6;
+    return std::ceil(mm / step - noise) * step;
+}
+
+std::string said_up(const CutList &list, double mm) {
+    const LengthStyle style;
+    const double step = list.units == UnitSystem::metric ? std::pow(10.0, -style.decimals) : mm_per_inch / style.denominator;
+    return said(list, up_to(mm, step));
 }
 
 std::string joined(const std::vector<std::string> &parts) {
@@ -40,33 +54,39 @@ void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
         {"length_mm", ""},
         {"finished_volume_m3", metric ? "m3" : ""},
         {"finished_volume_ft3", metric ? "" : "ft3"},
-        {"estimated_weight_low_kg", metric ? "kg from" : ""},
-        {"estimated_weight_high_kg", metric ? "to" : ""},
-        {"estimated_weight_low_lb", metric ? "" : "lb from"},
-        {"estimated_weight_high_lb", metric ? "" : "to"},
-        {"estimated_blank_weight_low_kg", ""},
-        {"estimated_blank_weight_high_kg", metric ? "blank to" : ""},
-        {"estimated_blank_weight_low_lb", ""},
-        {"estimated_blank_weight_high_lb", metric ? "" : "blank to"},
-        {"estimated_round_log_weight_low_kg", ""},
-        {"estimated_round_log_weight_high_kg", metric ? "log to" : ""},
-        {"estimated_round_log_weight_low_lb", ""},
-        {"estimated_round_log_weight_high_lb", metric ? "" : "log to"},
+        {"estimated_weight_each_low_kg", metric ? "each kg from" : ""},
+        {"estimated_weight_each_high_kg", metric ? "to" : ""},
+        {"estimated_weight_each_low_lb", metric ? "" : "each lb from"},
+        {"estimated_weight_each_high_lb", metric ? "" : "to"},
+        {"estimated_blank_weight_each_low_kg", ""},
+        {"estimated_blank_weight_each_high_kg", metric ? "blank to" : ""},
+        {"estimated_blank_weight_each_low_lb", ""},
+        {"estimated_blank_weight_each_high_lb", metric ? "" : "blank to"},
+        {"estimated_round_log_weight_each_low_kg", ""},
+        {"estimated_round_log_weight_each_high_kg", metric ? "log to" : ""},
+        {"estimated_round_log_weight_each_low_lb", ""},
+        {"estimated_round_log_weight_each_high_lb", metric ? "" : "log to"},
         {"weight_note", ""},
     };
     columns.insert(columns.end(), stick.begin(), stick.end());
 }
 
-Entry weight(const CutList &list, double in_unit) {
+Entry low_weight(const CutList &list, double in_unit) {
     if (!list.weights_known) return std::string();
-    return number(shown_weight(in_unit), 0);
+    return number(shown_low_weight(in_unit), 0);
+}
+
+Entry high_weight(const CutList &list, double in_unit) {
+    if (!list.weights_known) return std::string();
+    return number(shown_high_weight(in_unit), 0);
 }
 
 /// In kilograms, then in pounds.
 void add_weights(const CutList &list, double low_kg, double high_kg, Row &row) {
-    for (const double unit : {1.0, kg_per_pound})
-        for (const double kg : {low_kg, high_kg})
-            row.push_back(weight(list, kg / unit));
+    for (const double unit : {1.0, kg_per_pound}) {
+        row.push_back(low_weight(list, low_kg / unit));
+        row.push_back(high_weight(list, high_kg / unit));
+    }
 }
 
 void add_stick(const CutList &list, const Stick &stick, Row &row) {
@@ -165,18 +185,30 @@ Table piece_table(const CutList &list) {
     return table;
 }
 
+std::string peg_words(const CutList &list) {
+    return "lengths are rounded up to the next " + said(list, list.peg_step) +
+           "; each peg is cut to its own bore, which the cut sheets say";
+}
+
 Table peg_table(const CutList &list) {
     Table table{{{"quantity", "qty"},
                  {"diameter", "diameter"},
                  {"length", "length"},
+                 {"bores_from", "bores from"},
+                 {"bores_to", "bores to"},
                  {"diameter_mm", ""},
                  {"length_mm", ""},
+                 {"bores_from_mm", ""},
+                 {"bores_to_mm", ""},
+                 {"length_note", ""},
                  {"pegs", "pegs"}},
                 {}};
     for (const PegRow &peg : list.pegs)
         table.rows.push_back({number(static_cast<double>(peg.names.size()), 0), said(list, peg.diameter),
-                              said(list, peg.length), number(peg.diameter, mm_decimals),
-                              number(peg.length, mm_decimals), peg.names});
+                              said(list, peg.length), said(list, peg.shallowest), said(list, peg.deepest),
+                              number(peg.diameter, mm_decimals), number(peg.length, mm_decimals),
+                              number(peg.shallowest, mm_decimals), number(peg.deepest, mm_decimals),
+                              peg_words(list), peg.names});
     return table;
 }
 
@@ -191,18 +223,18 @@ Table order_table(const CutList &list) {
                  {"height_mm", ""},
                  {"length_mm", ""},
                  {"least_round_mm", ""},
-                 {"estimated_blank_weight_low_kg", ""},
-                 {"estimated_blank_weight_high_kg", metric ? "blank kg to" : ""},
-                 {"estimated_blank_weight_low_lb", ""},
-                 {"estimated_blank_weight_high_lb", metric ? "" : "blank lb to"},
-                 {"estimated_round_log_weight_low_kg", ""},
-                 {"estimated_round_log_weight_high_kg", metric ? "log kg to" : ""},
-                 {"estimated_round_log_weight_low_lb", ""},
-                 {"estimated_round_log_weight_high_lb", metric ? "" : "log lb to"},
+                 {"estimated_blank_weight_each_low_kg", ""},
+                 {"estimated_blank_weight_each_high_kg", metric ? "each blank kg to" : ""},
+                 {"estimated_blank_weight_each_low_lb", ""},
+                 {"estimated_blank_weight_each_high_lb", metric ? "" : "each blank lb to"},
+                 {"estimated_round_log_weight_each_low_kg", ""},
+                 {"estimated_round_log_weight_each_high_kg", metric ? "each log kg to" : ""},
+                 {"estimated_round_log_weight_each_low_lb", ""},
+                 {"estimated_round_log_weight_each_high_lb", metric ? "" : "each log lb to"},
                  {"weight_note", ""},
-                 {"doyle_board_feet", ""},
-                 {"scribner_board_feet", ""},
-                 {"international_quarter_board_feet", metric ? "" : "Int. 1/4 bd ft"},
+                 {"doyle_board_feet_each", ""},
+                 {"scribner_board_feet_each", ""},
+                 {"international_quarter_board_feet_each", metric ? "" : "each Int. 1/4 bd ft"},
                  {"tags", "for"}},
                 {}};
     for (const OrderRow &row : list.order) {
@@ -210,11 +242,11 @@ Table order_table(const CutList &list) {
                   said(list, row.width),
                   said(list, row.height),
                   said(list, row.length),
-                  said(list, row.least_round),
+                  said_up(list, row.least_round),
                   number(row.width, mm_decimals),
                   number(row.height, mm_decimals),
                   number(row.length, mm_decimals),
-                  number(row.least_round, mm_decimals)};
+                  number(up_to(row.least_round, thousandth), mm_decimals)};
         add_weights(list, row.blank_low_kg, row.blank_high_kg, cells);
         add_weights(list, row.log_low_kg, row.log_high_kg, cells);
         cells.emplace_back(list.weight_note);
@@ -284,25 +316,26 @@ void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
     };
     if (list.weights_known && sums.heaviest) {
         const Stick &most = sums.heaviest->stick;
-        row("estimated low weight of all pieces", weight(list, sums.low_kg), "kg");
-        row("estimated high weight of all pieces", weight(list, sums.high_kg), "kg");
+        row("estimated low weight of all pieces", low_weight(list, sums.low_kg), "kg");
+        row("estimated high weight of all pieces", high_weight(list, sums.high_kg), "kg");
         for (const auto &[unit, name] : {std::pair(1.0, "kg"), std::pair(kg_per_pound, "lb")}) {
-            row("estimated high weight of the heaviest piece", weight(list, most.high_kg / unit), name,
+            row("estimated high weight of the heaviest piece", high_weight(list, most.high_kg / unit), name,
                 sums.heaviest->tag);
-            row("estimated high weight of its blank", weight(list, most.blank_high_kg / unit), name,
+            row("estimated high weight of its blank", high_weight(list, most.blank_high_kg / unit), name,
                 sums.heaviest->tag);
-            row("estimated high weight of its round log", weight(list, most.log_high_kg / unit), name,
+            row("estimated high weight of its round log", high_weight(list, most.log_high_kg / unit), name,
                 sums.heaviest->tag);
         }
     }
     if (!list.shrinkage.empty()) row("shrinkage in drying to 12 %", std::string(), "", list.shrinkage);
     row("log rules", std::string(), "",
-        "board feet of the order list are of the least round and the ordered length, by the formulas of "
+        "board feet of the order list are of one stick each, of the least round and the ordered length, by the formulas of "
         "Doyle (from "
         "memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by "
         "design");
     row("weight basis", std::string(), "", list.weight_basis);
     row("caution", std::string(), "", std::string(weight_caution));
+    if (!list.pegs.empty()) row("peg lengths", std::string(), "", peg_words(list));
     row("order lengths", std::string(), "",
         "rounded up to the next " + said(list, list.order_step) + "; no trim is added");
 }

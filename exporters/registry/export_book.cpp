@@ -36,8 +36,7 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
     };
     const WeightEstimate weight = weigh(volume, job.shell.wood);
     if (weight.known)
-        facts.emplace_back("Weight, estimated",
-                           words.weight(weight.low_kg) + " to " + words.weight(weight.high_kg));
+        facts.emplace_back("Weight, estimated", words.weights(weight.low_kg, weight.high_kg));
     facts.emplace_back("Warnings of the check", std::to_string(warnings));
     return facts;
 }

@@ -34,7 +34,8 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};
         return sheets::WeightNote{l.piece.low_kg,  l.piece.high_kg, l.piece.basis, l.blank.low_kg,
-                                  l.blank.high_kg, l.log.low_kg,    l.log.high_kg};
+                                  l.blank.high_kg, l.log.low_kg,    l.log.high_kg,
+                                  std::string(weight_caution)};
     };
     return options;
 }

@@ -1,6 +1,7 @@
 #include "exporters/step/product_tree.h"
 
 #include "exporters/step/part21_text.h"
+#include "kernel/layout/stock.h"
 
 #include <charconv>
 
@@ -31,7 +32,7 @@ std::string millimetres(double value) {
 }
 
 Attributes attributes_of_part(const Shell &shell, const Piece &piece) {
-    const Blank &blank = piece.blank;
+    const Blank blank = stock_of(piece).size;
     return {{"species", name_of(shell.wood.species, "not stated")},
             {"blank length mm", millimetres(blank.length)},
             {"blank width mm", millimetres(blank.width)},

@@ -17,7 +17,7 @@ struct Body {
     bool bores_apart = true; ///< of one another
     bool bores_clear = true; ///< they are apart, and every bore opens whole in a nearly level face, or ends blind in wood
     std::vector<RoundSurface> rounds; ///< Plane::round counts these from 1
-    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 1e-4 of itself
+    double volume = 0; ///< mm3, bores taken off; exact when bores_clear and rounds is empty, else to 3e-4 of itself
     Vec3 centroid;           ///< piece frame
 
     // For exact solids of what has round surfaces:

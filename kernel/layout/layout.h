@@ -10,7 +10,8 @@
 
 namespace roundlay {
 
-/// The squared stick a piece is cut from: from (0,0,0) to (length, width, height) in the piece frame.
+/// What a piece is cut from in its own frame, whose x is level: from (0,0,0) to (length, width, height). What is ordered
+/// for it is its stock (stock.h).
 struct Blank {
     double length = 0; ///< along x, over everything incl. overhangs
     double width = 0;  ///< along y, outside face to inside face

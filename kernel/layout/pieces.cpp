@@ -61,12 +61,12 @@ class CourseCutter {
     /// The blank of a stretch of the log, in the wall's frame: what encloses it.
     Box3 box_of(const Span &span, const Break *left, const Break *right) const {
         const double middle = place_.thickness / 2;
-        double from = span.from, to = span.to, half = 0;
-        for (int i = 0; i < 3; ++i) { // at a slanting end the log goes on widening past its middle
-            half = std::max(course_.width(from), course_.width(to)) / 2;
-            from = span.from - std::abs(skew_of(left, End::datum)) * half;
-            to = span.to + std::abs(skew_of(right, End::far)) * half;
+        double from = span.from, to = span.to;
+        for (int i = 0; i < 5; ++i) { // at a slanting end the log goes on widening past its middle
+            from = span.from - std::abs(skew_of(left, End::datum)) * course_.width(from) / 2;
+            to = span.to + std::abs(skew_of(right, End::far)) * course_.width(to) / 2;
         }
+        const double half = std::max(course_.width(from), course_.width(to)) / 2;
         const double low = stands_on(span) ? floor_under(layout_, wall_, span.from, span.to)
                                            : std::min(course_.low(from), course_.low(to)) - course_.lip;
         return {{from, middle - half, low}, {to, middle + half, std::max(course_.high(from), course_.high(to)) + course_.crown}};

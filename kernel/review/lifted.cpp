@@ -1,5 +1,6 @@
 #include "kernel/review/lifted.h"
 
+#include "kernel/layout/stock.h"
 #include "kernel/trade/log_volume.h"
 
 namespace roundlay {
@@ -14,20 +15,20 @@ const RoundCut *round_stick(const Piece &piece) {
 
 } // namespace
 
-double small_end(const Piece &piece) {
+double small_end(const Piece &piece, const Blank &stock) {
     const RoundCut *round = round_stick(piece);
-    return round ? 2 * round->radius : least_round(piece.blank.width, piece.blank.height);
+    return round ? 2 * round->radius : least_round(stock.width, stock.height);
 }
 
-Lifted lifted_of_length(const Shell &shell, const Piece &piece, double length) {
+Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
-    l.log = weigh(tapered_log_volume(small_end(piece), length), shell.wood);
-    l.blank = round_stick(piece) ? l.log : weigh(length * piece.blank.width * piece.blank.height, shell.wood);
+    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), shell.wood);
+    l.blank = round_stick(piece) ? l.log : weigh(stock.length * stock.width * stock.height, shell.wood);
     return l;
 }
 
 Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
-    Lifted l = lifted_of_length(shell, piece, piece.blank.length);
+    Lifted l = lifted_of_length(shell, piece, stock_of(piece).size);
     l.piece = weigh(volume, shell.wood);
     return l;
 }

@@ -12,15 +12,15 @@ struct Lifted {
 };
 
 /// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round
-/// stick's, else the least that its blank can be hewn from.
-double small_end(const Piece &piece);
+/// stick's, else the least that its stock (kernel/layout/stock.h) can be hewn from.
+double small_end(const Piece &piece, const Blank &stock);
 
 /// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: its log stands there
 /// too.
 Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 
-/// The blank's and the log's, for a length that is ordered.
-Lifted lifted_of_length(const Shell &shell, const Piece &piece, double length);
+/// The blank's and the log's, of a stick that is ordered.
+Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock);
 
 /// Said with every weight: on what it rests, and the caution.
 std::string weight_note(const WeightEstimate &weight);

@@ -115,7 +115,7 @@ struct PegRule {
     Length end_distance = Length::mm(100);  ///< bore centre to a cut end, a jamb or a shoulder, at least
     Length between = Length::mm(75);        ///< between bore centres in one log, at least
     double depth_below = 0.5;               ///< how deep into the lower log, as a part of its height (0..1]
-    int fewest = 3; ///< fastening places of a log on its bearer, locked corners counted; an island has two pegs
+    int fewest = 3; ///< fastening places of a log on its bearer, corners that lock counted, of an island too
     /// Draw-bore: the hole in the lower log is bored this much further from the log's nearer end than the one above it,
     /// so that driving the peg draws the upper log that way.
     Length draw;

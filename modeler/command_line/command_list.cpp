@@ -111,6 +111,7 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order";
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
+    if (what == "pegs" && !listed.list.pegs.empty()) text += "\n" + wrapped("Pegs: " + peg_words(listed.list) + ".");
     if (what == "floors" && !listed.layout.timbers.empty())
         text += "\n" + wrapped(screen_floors(listed.shell, listed.layout).basis);
     if (what == "seams")

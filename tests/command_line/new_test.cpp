@@ -226,3 +226,25 @@ TEST_CASE("new refuses with 2 what is no size and with 1 what cannot be built") 
     }
     CHECK(count_entries(home.path()) == 0);
 }
+
+TEST_CASE("new with any pitch writes what can be built, or nothing and says why") {
+    const TemporaryFolder home;
+    const RunOptions at = {.folder = home.path().string()};
+    int written = 0, refused = 0;
+    for (const char *pitch : {"1 mm", "20 mm", "60 mm", "2 1/2 in", "97 mm", "119.7 mm", "150 mm", "8 2/3 in", "613 mm", "1999 mm", "3 m"})
+        for (const char *notch : {"full", "half", "square", "saddle"}) {
+            INFO(pitch << ", " << notch);
+            const std::string file = std::string(notch) + std::to_string(written + refused) + ".roundlay";
+            const Ran made = run({"new", file, "--pitch", pitch, "--notch", notch}, at);
+            if (made.code != 0) {
+                ++refused;
+                CHECK_THAT(made.err, ContainsSubstring("error"));
+                CHECK_FALSE(std::filesystem::exists(home / file));
+                continue;
+            }
+            ++written;
+            CHECK(run({"check", file}, at).code == 0);
+        }
+    CHECK(written > 8);
+    CHECK(refused > 8);
+}

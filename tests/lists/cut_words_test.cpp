@@ -89,10 +89,14 @@ TEST_CASE("the slanting faces of a tapered log are said first, by what is hewn a
     REQUIRE(words.size() == 4);
     CHECK(words[0] == "top hewn back 0 mm at the left end, 40 mm at the right end");
     CHECK(words[1] == "outside face hewn back 0 mm at the left end, 20 mm at the right end");
-    piece.cuts = {FaceCut{LogFace::under, plane_over(15, 0, 0).flipped()},
-                  FaceCut{LogFace::inside, Plane{{0, 1, 0}, 190}}};
-    CHECK(cut_words(piece, {})[0] == "underside hewn back 15 mm at the left end, 15 mm at the right end");
-    CHECK(cut_words(piece, {})[1] == "inside face hewn back 10 mm at the left end, 10 mm at the right end");
+    piece.cuts = {FaceCut{LogFace::under, plane_over(15, -15.0 / 4000, 0).flipped()},
+                  FaceCut{LogFace::inside, Plane{unit({0.0025, 1, 0}), 200 * unit({0.0025, 1, 0}).y}}};
+    CHECK(cut_words(piece, {})[0] == "underside hewn back 15 mm at the left end, 0 mm at the right end");
+    CHECK(cut_words(piece, {})[1] == "inside face hewn back 0 mm at the left end, 10 mm at the right end");
+    // Of a log that lies at a slant, off the slanting stick that is ordered for it: both faces rise 40 mm in 4 m.
+    piece.cuts = {FaceCut{LogFace::top, plane_over(160, 0.01, 0)}, FaceCut{LogFace::under, plane_over(0, 0.01, 0).flipped()}};
+    CHECK(cut_words(piece, {})[0] == "top hewn back 0 mm at the left end, 0 mm at the right end");
+    CHECK(cut_words(piece, {})[1] == "underside hewn back 0 mm at the left end, 0 mm at the right end");
 }
 
 TEST_CASE("words follow the shell's units") {

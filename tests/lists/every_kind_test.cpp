@@ -4,9 +4,11 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "kernel/layout/interference.h"
+#include "kernel/layout/stock.h"
 #include "kernel/review/opening_facts.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
 
@@ -73,20 +75,20 @@ std::string wrong_sizes(const Listed &all) {
     for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
         const Piece &piece = all.layout.pieces[i];
         const Blank &blank = all.list.pieces[i].stick.blank;
-        Box3 box = bounds(all.bodies[static_cast<std::size_t>(piece.model)].cells.front());
-        for (const Cell &cell : all.bodies[static_cast<std::size_t>(piece.model)].cells) {
-            const Box3 b = bounds(cell);
-            box.low = {std::min(box.low.x, b.low.x), std::min(box.low.y, b.low.y), std::min(box.low.z, b.low.z)};
-            box.high = {std::max(box.high.x, b.high.x), std::max(box.high.y, b.high.y), std::max(box.high.z, b.high.z)};
+        const Frame lies = stock_of(piece).frame;
+        Vec3 low{1e9, 1e9, 1e9}, high{-1e9, -1e9, -1e9};
+        for (const Vec3 &v : all.bodies[static_cast<std::size_t>(piece.model)].hewn.vertices) {
+            const Vec3 p = lies.to_local(v);
+            low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
         }
-        const bool within = box.low.x > -1e-6 && box.low.y > -1e-6 && box.low.z > -1e-6 &&
-                            box.high.x < blank.length + 1e-6 && box.high.y < blank.width + 1e-6 &&
-                            box.high.z < blank.height + 1e-6;
-        const bool slants = std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
+        const bool within = low.x > -1e-6 && low.y > -1e-6 && low.z > -1e-6 && high.x < blank.length + 1e-6 &&
+                            high.y < blank.width + 1e-6 && high.z < blank.height + 1e-6;
+        const bool slants = stock_of(piece).lean != 0 || std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
             const FaceCut *face = std::get_if<FaceCut>(&cut);
             return face && (face->face == LogFace::datum_end || face->face == LogFace::far_end);
         });
-        const bool as_long = box.low.x < 1e-6 && box.high.x > blank.length - 1e-6;
+        const bool as_long = low.x < 1e-6 && high.x > blank.length - 1e-6;
         if (!within || (!as_long && !slants)) wrong += piece.tag + " is not cut from the blank that is listed\n";
     }
     return wrong;
@@ -205,15 +207,18 @@ TEST_CASE("round logs name the same neighbours as squared logs of the same round
 }
 
 TEST_CASE("the lists of every kind of shell are those of its wood") {
+    test::ThrownAway thrown(test::refusals());
     int laid = 0;
     CHECK(rc::check([&] {
         const Listed all = listed(any_kind());
-        RC_PRE(!all.layout.pieces.empty());
+        thrown.discard_refused(all.layout.findings);
         ++laid;
         const std::string wrong = problems(all);
         if (!wrong.empty()) RC_FAIL(wrong);
     }));
     CHECK(laid >= 50);
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("over every opening of the list its header has wood, of squared and of round logs") {

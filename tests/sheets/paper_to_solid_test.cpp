@@ -5,6 +5,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "kernel/document/document.h"
+#include "kernel/layout/stock.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
@@ -209,6 +210,26 @@ TEST_CASE("the paper of every demo cuts the same pieces again") {
         CHECK(read.wrong == "");
         CHECK(read.pieces == laid.layout.models.size());
     }
+}
+
+TEST_CASE("logs that lie at a slant are cut the same again from their paper, which says what stick they come from") {
+    Shell shell = test::plain_shell();
+    shell.notch.slope = Slope::rise_per_run(0);
+    shell.logs.butt_height = Length::mm(225);
+    shell.logs.tip_height = Length::mm(200);
+    shell.logs.butt = LogEnd::left;
+    shell.rounds.count = 3; // higher up, tails run past the logs' bodies, which is warned of
+    const test::LaidShell laid = test::laid(shell);
+    const Outcome read = all_read_back(laid, std::nullopt);
+    CHECK(read.wrong == "");
+    CHECK(read.pieces > 5);
+    // By hand: the log of the third round lies on two that each are 25 mm lower at the right end over 5 m.
+    const auto top = std::ranges::find(laid.layout.pieces, "A-03-1", &Piece::tag);
+    REQUIRE(top != laid.layout.pieces.end());
+    const Stock stock = stock_of(*top);
+    CHECK(top->blank.height == Approx(225 + 2 * 25).margin(2));
+    CHECK(stock.size.height == Approx(225).margin(1));
+    CHECK(stock.size.length == Approx(5000 + 225 * 0.01).margin(1)); // its upright ends over the slant of the nearer face
 }
 
 TEST_CASE("logs that taper are cut the same again at corners that are not square") {

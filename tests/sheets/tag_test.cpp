@@ -163,6 +163,7 @@ TEST_CASE("a sum of weights in which one is missing is not printed: it would be 
     const std::string all = words_of(packing_list(shell.shell, shell.layout, shell.bodies, options));
     CHECK(has(all, "not known: no weights are known of the wood"));
     CHECK_FALSE(has(all, "Weight, estimated"));
+    CHECK(has(all, "no lift plan")); // the weights that are known stand in their rows
 }
 
 TEST_CASE("weights in the packing list carry their basis and their caution") {

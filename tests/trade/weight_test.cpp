@@ -87,13 +87,19 @@ TEST_CASE("no species stated means eastern hemlock, and says so") {
     CHECK_THAT(weigh(m3, wood("eastern hemlock")).basis, !ContainsSubstring("No species"));
 }
 
-TEST_CASE("weights are shown rounded up: to the next unit, from 50 on to the next five") {
-    CHECK(shown_weight(321.2) == 325);
-    CHECK(shown_weight(325) == 325);
-    CHECK(shown_weight(49.01) == 50);
-    CHECK(shown_weight(12.3) == 13);
-    CHECK(shown_weight(12 + 1e-12) == 12);
-    CHECK(shown_weight(0) == 0);
+TEST_CASE("a range of weights is shown rounded outward: to whole units, from 50 on to fives") {
+    CHECK(shown_high_weight(321.2) == 325);
+    CHECK(shown_high_weight(325) == 325);
+    CHECK(shown_high_weight(49.01) == 50);
+    CHECK(shown_high_weight(12.3) == 13);
+    CHECK(shown_high_weight(12 + 1e-12) == 12);
+    CHECK(shown_high_weight(0) == 0);
+    CHECK(shown_low_weight(321.2) == 320);
+    CHECK(shown_low_weight(325) == 325);
+    CHECK(shown_low_weight(324.9) == 320);
+    CHECK(shown_low_weight(49.99) == 49);
+    CHECK(shown_low_weight(12 - 1e-12) == 12);
+    CHECK(shown_low_weight(0.4) == 0);
 }
 
 TEST_CASE("every species has an ordered range, at most a tenth over wood of its gravity full of water") {

@@ -2,6 +2,7 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 
 #include "kernel/layout/bore_marks.h"
+#include "kernel/layout/stock.h"
 
 #include <algorithm>
 #include <cmath>
@@ -119,7 +120,8 @@ Row row_of(const Scope &s, const Features &features, const Words &words) {
 /// What each face loses, while the blank's own faces are there to measure from.
 std::string taper_words(const Features &f, const Words &words) {
     const Blank &blank = f.piece->blank;
-    std::string all = "Hew to the tapers, off the blank at its datum and far end:";
+    std::string all = "Hew to the tapers, off the " + std::string(is_boxed(*f.piece, stock_of(*f.piece)) ? "level box" : "blank") +
+                      " at its datum and far end:";
     const auto add = [&](const char *name, const HewnFace &face, double whole) {
         if (!face.tapers()) return;
         const auto off = [&](double x) { return words.length(std::abs(whole - face.at(x))); };

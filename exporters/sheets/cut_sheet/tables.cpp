@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/font.h"
 #include "kernel/layout/bore_marks.h"
+#include "kernel/layout/stock.h"
 
 #include <algorithm>
 #include <array>
@@ -39,7 +40,7 @@ std::string measured_from(const Features &features) {
     const std::string side = side_word(*features.piece, false);
     const std::string across[] = {"the " + side + " face", "the " + side + " face as hewn",
                                   "the outermost line of its " + side};
-    std::string all = "Lengths are from the datum end of the blank, heights from " +
+    std::string all = "Lengths are from the datum end, level, heights from " +
                       std::string(heights[static_cast<int>(under)]) + ", across from " +
                       across[static_cast<int>(outside)];
     if (features.round != nullptr && under != Footing::touched) all += ", a straightedge held to it past the wane";
@@ -85,7 +86,7 @@ Table numbers_table(const Features &features, const Words &words) {
     table.title = "Cannot be drawn legibly at any listed scale on this paper. Its dimensions:";
     table.columns = {
         {"Where", Across::left, 60}, {"From datum end", Across::right, 36}, {"Height", Across::right, 30}};
-    table.rows.push_back({"far end of the blank", words.length(features.piece->blank.length), "-"});
+    table.rows.push_back({"far end", words.length(features.piece->blank.length), "-"});
     for (const Level &level : log_heights(features))
         table.rows.push_back({"top of the log", words.length(level.x), words.length(level.height)});
     for (const Station &s : stations_of(features))
@@ -98,7 +99,7 @@ Table numbers_table(const Features &features, const Words &words) {
 
 Table slant_table(const Features &features, const Words &words) {
     Table table;
-    table.title = "Not square across: from the datum end of the blank" +
+    table.title = "Not square across: from the datum end" +
                   std::string(features.tapers() ? ", on the faces as hewn" : "");
     table.columns = {{"On the outside face", Across::right, 30}, {"On the inside face", Across::right, 30}};
     for (const SawLine &line : slanting_places(features))
@@ -183,22 +184,26 @@ Table tag_table(const Layout &layout, const Model &model) {
 Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
                  const std::optional<WeightNote> &weight) {
     const Piece &piece = *features.piece;
-    const Blank &b = piece.blank;
+    const Stock stock = stock_of(piece);
+    const auto size = [&](const Blank &b) {
+        return words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " + words.length(b.height);
+    };
     Table table;
     table.title = "Piece";
     table.columns = {{"", Across::left, 52}, {"", Across::left, 62}};
     const auto add = [&](const char *name, const std::string &value) { table.rows.push_back({name, value}); };
     add("Wanted", std::to_string(model.pieces.size()));
-    add("Blank: length, width, height",
-        words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " + words.length(b.height));
+    add("Blank: length, width, height", size(stock.size));
+    if (stock.lean != 0)
+        add("It lies at a slant", words.length(std::abs(stock.lean) * piece.blank.length) + " higher at the " +
+                                      (stock.lean > 0 ? "far end" : "datum end"));
+    if (is_boxed(piece, stock)) add("Level box around it: the same three", size(piece.blank));
     add("Finished volume", words.volume(body.volume));
     if (weight)
-        add("Weight, estimated", words.weight(weight->low_kg) + " to " + words.weight(weight->high_kg));
+        add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
     if (weight && weight->log_high_kg > 0) {
-        add("Blank weighs, estimated",
-            words.weight(weight->blank_low_kg) + " to " + words.weight(weight->blank_high_kg));
-        add("Round log weighs, estimated",
-            words.weight(weight->log_low_kg) + " to " + words.weight(weight->log_high_kg));
+        add("Blank weighs, estimated", words.weights(weight->blank_low_kg, weight->blank_high_kg));
+        add("Round log weighs, estimated", words.weights(weight->log_low_kg, weight->log_high_kg));
     }
     add("Balance point", words.length(body.centroid.x) + " from datum end");
     if (piece.timber < 0) add("Finish", name_of(piece.finish));
@@ -234,7 +239,7 @@ Table notes_table(const Layout &layout, const Features &features, const Model &m
     for (const int i : model.pieces)
         if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty()) add(p.tag + ": " + p.note);
     if (weight)
-        add("Weight: " + weight->basis + " An estimate, no lift plan: weigh before lifting near a limit.");
+        add("Weight: " + weight->basis + " " + weight->caution);
     const auto missing = letters_missing(all_words(layout, model));
     if (!missing.empty()) {
         std::string codes;

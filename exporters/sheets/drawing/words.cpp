@@ -27,10 +27,18 @@ std::string Words::volume(double mm3) const {
                                          : three_figures(mm3 / mm3_per_ft3) + " ft\u00B3";
 }
 
-std::string Words::weight(double kilograms) const {
-    const bool metric = system_ == UnitSystem::metric;
-    const double value = metric ? kilograms : kilograms / kg_per_pound;
-    return number_text(shown_weight(value), 0) + (metric ? " kg" : " lb");
+std::string Words::low_weight(double kilograms) const {
+    return metric() ? number_text(shown_low_weight(kilograms), 0) + " kg"
+                    : number_text(shown_low_weight(kilograms / kg_per_pound), 0) + " lb";
+}
+
+std::string Words::high_weight(double kilograms) const {
+    return metric() ? number_text(shown_high_weight(kilograms), 0) + " kg"
+                    : number_text(shown_high_weight(kilograms / kg_per_pound), 0) + " lb";
+}
+
+std::string Words::weights(double low_kg, double high_kg) const {
+    return low_weight(low_kg) + " to " + high_weight(high_kg);
 }
 
 std::string Words::unit_note() const {

@@ -16,11 +16,15 @@ class Words {
     /// As in a dimension: metric without its unit, which the sheet states once.
     std::string length(double mm) const;
     std::string volume(double mm3) const; ///< "0.219 m³" or "7.74 ft³", three figures
-    /// Rounded up, as a load must be: "180 kg" or "390 lb".
-    std::string weight(double kilograms) const;
+    /// Rounded so that a range never looks narrower than it is: "180 kg" or "390 lb".
+    std::string low_weight(double kilograms) const;
+    std::string high_weight(double kilograms) const;
+    std::string weights(double low_kg, double high_kg) const; ///< "175 kg to 210 kg"
     std::string unit_note() const; ///< what the numbers without units are
 
   private:
+    bool metric() const { return system_ == UnitSystem::metric; }
+
     UnitSystem system_;
     int denominator_;
 };

@@ -20,6 +20,10 @@ struct WeightNote {
     std::string basis;                          ///< what it rests on, in sentences
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank; 0: not known
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log
+    /// Stands beside every weight.
+    std::string caution = "An estimate from average values of the wood, no lift plan: single logs are heavier or lighter, and "
+                          "rain and snow add. Weigh before lifting near a limit; local rules and a licensed professional "
+                          "decide.";
 };
 
 struct SheetOptions {

@@ -8,6 +8,7 @@
 #include "exporters/sheets/frame/tables.h"
 
 #include "kernel/layout/bearing.h"
+#include "kernel/layout/stock.h"
 
 #include <algorithm>
 #include <cmath>
@@ -229,8 +230,9 @@ Table timber_table(const FloorWanted &w) {
             spans += (spans.empty() ? "" : ", ") + w.words.length(span);
         for (const std::string &tag : p.below)
             below += (below.empty() ? "" : ", ") + tag;
-        table.rows.push_back({p.tag, name_of(t->use), w.words.length(p.blank.length),
-                              w.words.length(p.blank.width), w.words.length(p.blank.height), spans,
+        const Blank stock = stock_of(p).size;
+        table.rows.push_back({p.tag, name_of(t->use), w.words.length(stock.length),
+                              w.words.length(stock.width), w.words.length(stock.height), spans,
                               w.words.length(std::min(bearing_of(w.layout, *t, End::datum).length,
                                               bearing_of(w.layout, *t, End::far).length)),
                               below});

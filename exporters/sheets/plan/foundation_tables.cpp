@@ -1,6 +1,7 @@
 #include "exporters/sheets/plan/foundation_tables.h"
 
 #include "exporters/sheets/shell_view/bore_symbols.h"
+#include "kernel/layout/stock.h"
 
 #include <algorithm>
 
@@ -37,11 +38,12 @@ Table sill_table(const Layout &layout, const Words &words) {
                      {"From left corner", Across::right, 26}};
     for (const Piece &piece : layout.pieces) {
         if (!is_bedded(layout, piece)) continue;
+        const Blank stock = stock_of(piece).size;
         const Vec3 origin =
             layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
         table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
-                              words.length(piece.blank.length), words.length(piece.blank.width),
-                              words.length(piece.blank.height), piece.butt_at_datum ? "left" : "right",
+                              words.length(stock.length), words.length(stock.width),
+                              words.length(stock.height), piece.butt_at_datum ? "left" : "right",
                               origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
     }
     return table;

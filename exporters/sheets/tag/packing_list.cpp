@@ -1,6 +1,7 @@
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/tag/tags.h"
 #include "exporters/sheets/frame/tables.h"
+#include "kernel/layout/stock.h"
 
 #include <algorithm>
 
@@ -16,14 +17,10 @@ std::vector<const Piece *> loading_order(const Layout &layout) {
     return order;
 }
 
-constexpr const char *lifting_caution =
-    "An estimate from average values of the wood, no lift plan: single logs are heavier or lighter, and rain and snow "
-    "add. Weigh before lifting near a limit; local rules and a licensed professional decide.";
-
 /// Of all that is loaded; no figure where one of them is not known, since it would be too low.
 struct WeightSum {
     double low = 0, high = 0;
-    std::string basis;
+    std::string basis, caution;
     bool known = true;
 
     void add(const std::optional<WeightNote> &weight) {
@@ -32,14 +29,19 @@ struct WeightSum {
         low += weight->low_kg;
         high += weight->high_kg;
         basis = weight->basis;
+        caution = weight->caution;
     }
 
     std::vector<std::vector<std::string>> rows(const Words &words) const {
-        if (!known)
-            return {{"Weight", "not known: no weights are known of the wood that is stated. Weigh before lifting."}};
-        return {{"Weight, estimated", words.weight(low) + " to " + words.weight(high)},
-                {"Basis", basis},
-                {"Caution", lifting_caution}};
+        std::vector<std::vector<std::string>> all;
+        if (known)
+            all.push_back({"Weight, estimated", words.weights(low, high)});
+        else
+            all.push_back(
+                {"Weight", "not known: no weights are known of the wood that is stated. Weigh before lifting."});
+        if (!basis.empty()) all.push_back({"Basis", basis});
+        if (!caution.empty()) all.push_back({"Caution", caution});
+        return all;
     }
 };
 
@@ -63,14 +65,15 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
     WeightSum weight_sum;
     for (const Piece *piece : loading_order(layout)) {
         const Body &body = bodies.at(static_cast<std::size_t>(piece->model));
+        const Blank stock = stock_of(*piece).size;
         volume += body.volume;
         std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece->tag,
-                                     words.length(piece->blank.length),     words.length(piece->blank.width),
-                                     words.length(piece->blank.height),     words.volume(body.volume)};
+                                     words.length(stock.length),            words.length(stock.width),
+                                     words.length(stock.height),            words.volume(body.volume)};
         if (options.weight) {
             const auto weight = options.weight(*piece, body);
-            row.push_back(weight ? words.weight(weight->low_kg) : "not known");
-            row.push_back(weight ? words.weight(weight->high_kg) : "not known");
+            row.push_back(weight ? words.low_weight(weight->low_kg) : "not known");
+            row.push_back(weight ? words.high_weight(weight->high_kg) : "not known");
             weight_sum.add(weight);
         }
         row.push_back(std::to_string(piece->raise));
@@ -86,8 +89,8 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
             sum.rows.push_back(std::move(row));
 
     std::vector<Page> pages{empty_page(size)};
+    put_on(pages, size, sum); // the caution is read before the weights
     put_on(pages, size, table);
-    put_on(pages, size, sum);
     TitleFields fields = options.fields;
     fields.title = "Packing list";
     fields.supplement = std::to_string(layout.pieces.size()) + " logs, the last raised first";

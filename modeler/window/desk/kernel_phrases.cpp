@@ -104,6 +104,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "estimated high weight of the heaviest piece"),
     QT_TRANSLATE_NOOP("kernel", "weight basis"),
     QT_TRANSLATE_NOOP("kernel", "caution"),
+    QT_TRANSLATE_NOOP("kernel", "peg lengths"),
+    QT_TRANSLATE_NOOP("kernel", "lengths are rounded up to the next %1; each peg is cut to its own bore, which "
+                                "the cut sheets say"),
     QT_TRANSLATE_NOOP("kernel", "order lengths"),
     QT_TRANSLATE_NOOP("kernel", "rounded up to the next %1; no trim is added"),
     QT_TRANSLATE_NOOP("kernel", "board feet"),
@@ -208,17 +211,19 @@ constexpr const char *phrases[] = {
                       "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). "
                       "Over a beam two neighbouring spans are taken as one that runs on, so the beam "
                       "carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists "
-                      "beside openings carry what the others lay on them. Stresses are for the grade's "
-                      "design values, which are not known here."),
+                      "beside openings carry what the others lay on them. No allowable stress is "
+                      "published for logs of this wood, hewn and graded by eye, so none stands beside the "
+                      "stresses: whether they may be allowed is for a licensed person to judge, by the "
+                      "grade's design values."),
     QT_TRANSLATE_NOOP("kernel",
                       "A screen by textbook formulas, never an approval: loads, grade, notches and "
                       "bearings are for local code and a licensed professional to decide."),
     QT_TRANSLATE_NOOP("kernel",
-                      "Loads: %1; and each timber's own weight, at the high end. E %2 MPa is a mean of "
+                      "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of "
                       "small clear green %3, no design value: sticks with knots bend more (%4). No species "
                       "is stated: eastern hemlock is taken."),
     QT_TRANSLATE_NOOP("kernel",
-                      "Loads: %1; and each timber's own weight, at the high end. E %2 MPa is a mean of "
+                      "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of "
                       "small clear green %3, no design value: sticks with knots bend more (%4)."),
     QT_TRANSLATE_NOOP("kernel",
                       "floor %1 live %2, dead %3 (none is stated, so 10 lb/ft2 rounded up is taken)"),
@@ -263,11 +268,12 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "no species is stated: weights and spans are worked out for %1"),
     QT_TRANSLATE_NOOP("kernel", "no live_load is stated, so its timbers are not screened for span"),
     QT_TRANSLATE_NOOP("kernel",
-                      "no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the "
+                      "no dead_load is stated: %1 is taken for boards and what lies on them, and the "
                       "timbers' own weight on top"),
     QT_TRANSLATE_NOOP(
         "kernel", "%1 cuts %2 away under it; %3, %4 of its height, is the deepest that a code lets joists "
                   "be notched (IRC R502.8.1, second-hand), and local code decides"),
+    QT_TRANSLATE_NOOP("kernel", "none published for such logs: a licensed person judges"),
     QT_TRANSLATE_NOOP("kernel", "an end of it"),
     QT_TRANSLATE_NOOP("kernel", "its seat on %1"),
     QT_TRANSLATE_NOOP("kernel", "a quarter"),
@@ -310,7 +316,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "estimated high weight of its round log"),
     QT_TRANSLATE_NOOP("kernel", "log rules"),
     QT_TRANSLATE_NOOP("kernel",
-                      "board feet of the order list are of the least round and the ordered length, by the "
+                      "board feet of the order list are of one stick each, of the least round and the ordered length, by the "
                       "formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): "
                       "estimates of sawn boards, which differ by design"),
     QT_TRANSLATE_NOOP("kernel", "13 mm for each 300 mm of height"),
@@ -631,11 +637,17 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
                                 "wall %2's inside face; a full dovetail at this corner sheds it"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
+                                "wall %2's inside face; no dovetail of this slope sheds it there "
+                                "without another warning"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the log, to "
                                 "wall %2's inside face; no dovetail of this slope sheds it there"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
                                 "log, to wall %2's inside face; a half dovetail at this corner sheds it"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
                                 "log, to wall %2's inside face; a full dovetail at this corner sheds it"),
+    QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
+                                "log, to wall %2's inside face; no dovetail of this slope sheds it there "
+                                "without another warning"),
     QT_TRANSLATE_NOOP("kernel", "water that reaches the tops of wall %1's tails runs in along the crossing "
                                 "log, to wall %2's inside face; no dovetail of this slope sheds it there"),
     QT_TRANSLATE_NOOP("kernel",

@@ -33,8 +33,8 @@ QString weight_text(double low_kg, double high_kg, UnitSystem units) {
     const bool metric = units == UnitSystem::metric;
     const double unit = metric ? 1 : kg_per_pound;
     return QCoreApplication::translate("Words", "%1 to %2 %3")
-        .arg(shown_weight(low_kg / unit), 0, 'f', 0)
-        .arg(shown_weight(high_kg / unit), 0, 'f', 0)
+        .arg(shown_low_weight(low_kg / unit), 0, 'f', 0)
+        .arg(shown_high_weight(high_kg / unit), 0, 'f', 0)
         .arg(metric ? QStringLiteral("kg") : QStringLiteral("lb"));
 }
 

@@ -372,12 +372,12 @@
         <translation>Chaque &amp;joue s’évase de</translation>
     </message>
     <message>
-        <source>&amp;Live load, kPa</source>
-        <translation>Char&amp;ge d’usage, kPa</translation>
+        <source>&amp;Live load</source>
+        <translation>Char&amp;ge d’usage</translation>
     </message>
     <message>
-        <source>&amp;Dead load, kPa</source>
-        <translation>C&amp;harge permanente, kPa</translation>
+        <source>&amp;Dead load</source>
+        <translation>C&amp;harge permanente</translation>
     </message>
     <message>
         <source>Beams below the joists</source>
@@ -619,6 +619,17 @@
     </message>
 </context>
 <context>
+    <name>LoadEdit</name>
+    <message>
+        <source>this is no load</source>
+        <translation>ceci n’est pas une charge</translation>
+    </message>
+    <message>
+        <source>a load such as 1.9 kPa or 40 psf</source>
+        <translation>une charge telle que 1,9 kPa ou 40 psf</translation>
+    </message>
+</context>
+<context>
     <name>LogFields</name>
     <message>
         <source>Stated of the whole log</source>
@@ -770,6 +781,10 @@
     <message>
         <source>Bends under the live load</source>
         <translation>Fléchit sous la charge d’usage</translation>
+    </message>
+    <message>
+        <source>Allowable stresses</source>
+        <translation>Contraintes admissibles</translation>
     </message>
     <message>
         <source>Screened span</source>
@@ -3047,24 +3062,24 @@
         <translation>plancher %1 usage %2, permanente %3 (aucune n’est indiquée : 10 lb/pi2 arrondis vers le haut sont pris)</translation>
     </message>
     <message>
-        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 MPa is a mean of small clear green %3, no design value: sticks with knots bend more (%4).</source>
-        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 MPa est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4).</translation>
+        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 is a mean of small clear green %3, no design value: sticks with knots bend more (%4).</source>
+        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4).</translation>
     </message>
     <message>
-        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 MPa is a mean of small clear green %3, no design value: sticks with knots bend more (%4). No species is stated: eastern hemlock is taken.</source>
-        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 MPa est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4). Aucune essence n’est indiquée : la pruche du Canada est prise.</translation>
+        <source>Loads: %1; and each timber&apos;s own weight, at the high end. E %2 is a mean of small clear green %3, no design value: sticks with knots bend more (%4). No species is stated: eastern hemlock is taken.</source>
+        <translation>Charges : %1 ; et le poids propre de chaque pièce, pris haut. E %2 est une moyenne de petites éprouvettes sans défaut, vertes, de %3, pas une valeur de calcul : le bois noueux fléchit davantage (%4). Aucune essence n’est indiquée : la pruche du Canada est prise.</translation>
     </message>
     <message>
         <source>A screen by textbook formulas, never an approval: loads, grade, notches and bearings are for local code and a licensed professional to decide.</source>
         <translation>Une vérification par formules de manuel, jamais une approbation : charges, classe, entailles et appuis sont à décider par le code local et un professionnel agréé.</translation>
     </message>
     <message>
-        <source>Each span as a simple one from middle to middle of its bearings, which is no less than its clear span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. Stresses are for the grade&apos;s design values, which are not known here.</source>
-        <translation>Chaque portée comme simple, du milieu au milieu de ses appuis, ce qui n’est pas moins que sa portée libre et la moitié de l’appui nécessaire à chaque bout (NDS 3.2.1, de mémoire), moindre section : flèche 5 w L^4 / (384 E I) pour les charges réparties et P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) pour les charges isolées, sous la charge d’usage ; contraintes sous toute la charge : M / S et 3 V / (2 b h) (Wood Handbook, chapitre 9, de seconde main), moins les mortaises qui y sont taillées ; aux bouts entaillés 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, de seconde main), aux bouts en queue sur le col ; appui R / (b x appui). Sur une poutre, deux portées voisines sont prises comme une pièce continue : la poutre porte 1,25 w L de portées égales (statique, calculé). Poutres, chevêtres et solives au bord des trémies portent ce que les autres y posent. Les contraintes sont à comparer aux valeurs de calcul de la classe, inconnues ici.</translation>
+        <source>Each span as a simple one from middle to middle of its bearings, which is no less than its clear span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones (statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands beside the stresses: whether they may be allowed is for a licensed person to judge, by the grade&apos;s design values.</source>
+        <translation>Chaque portée comme simple, du milieu au milieu de ses appuis, ce qui n’est pas moins que sa portée libre et la moitié de l’appui nécessaire à chaque bout (NDS 3.2.1, de mémoire), moindre section : flèche 5 w L^4 / (384 E I) pour les charges réparties et P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) pour les charges isolées, sous la charge d’usage ; contraintes sous toute la charge : M / S et 3 V / (2 b h) (Wood Handbook, chapitre 9, de seconde main), moins les mortaises qui y sont taillées ; aux bouts entaillés 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, 3.4.3.2, de seconde main), aux bouts en queue sur le col ; appui R / (b x appui). Sur une poutre, deux portées voisines sont prises comme une pièce continue : la poutre porte 1,25 w L de portées égales (statique, calculé). Poutres, chevêtres et solives au bord des trémies portent ce que les autres y posent. Aucune contrainte admissible n’est publiée pour des rondins de ce bois, équarris et classés à l’œil : aucune ne figure donc à côté des contraintes ; si elles sont admissibles, c’est à une personne agréée d’en juger, par les valeurs de calcul de la classe.</translation>
     </message>
     <message>
-        <source>board feet of the order list are of the least round and the ordered length, by the formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design</source>
-        <translation>les pieds-planche de la commande sont du moindre rond et de la longueur commandée, par les formules de Doyle (de mémoire), Scribner (vu) et International 1/4 po (vu) : des estimations de planches sciées, qui diffèrent par nature</translation>
+        <source>board feet of the order list are of one stick each, of the least round and the ordered length, by the formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by design</source>
+        <translation>les pieds-planche de la commande sont ceux d’une seule pièce, du moindre rond et de la longueur commandée, par les formules de Doyle (de mémoire), Scribner (vu) et International 1/4 po (vu) : des estimations de planches sciées, qui diffèrent par nature</translation>
     </message>
     <message>
         <source>log rules</source>
@@ -3143,6 +3158,10 @@
         <translation>son assise sur %1</translation>
     </message>
     <message>
+        <source>none published for such logs: a licensed person judges</source>
+        <translation>aucune publiée pour de tels rondins : une personne agréée juge</translation>
+    </message>
+    <message>
         <source>an end of it</source>
         <translation>un de ses bouts</translation>
     </message>
@@ -3151,8 +3170,8 @@
         <translation>%1 enlève %2 par-dessous ; %3, %4 de sa hauteur, est l’entaille la plus profonde qu’un code permette aux solives (IRC R502.8.1, de seconde main), et le code local décide</translation>
     </message>
     <message>
-        <source>no dead_load is stated: 0.5 kPa is taken for boards and what lies on them, and the timbers&apos; own weight on top</source>
-        <translation>aucune dead_load n’est indiquée : 0,5 kPa sont pris pour les planches et ce qu’elles portent, plus le poids propre des pièces</translation>
+        <source>no dead_load is stated: %1 is taken for boards and what lies on them, and the timbers&apos; own weight on top</source>
+        <translation>aucune dead_load n’est indiquée : %1 sont pris pour les planches et ce qu’elles portent, plus le poids propre des pièces</translation>
     </message>
     <message>
         <source>no live_load is stated, so its timbers are not screened for span</source>
@@ -3549,6 +3568,14 @@
     <message>
         <source>order lengths</source>
         <translation>longueurs à commander</translation>
+    </message>
+    <message>
+        <source>peg lengths</source>
+        <translation>longueurs des chevilles</translation>
+    </message>
+    <message>
+        <source>lengths are rounded up to the next %1; each peg is cut to its own bore, which the cut sheets say</source>
+        <translation>les longueurs sont arrondies au %1 supérieur ; chaque cheville est coupée à son propre perçage, que disent les fiches de taille</translation>
     </message>
     <message>
         <source>rounded up to the next %1; no trim is added</source>
@@ -4463,6 +4490,10 @@
         <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; une queue d’aronde complète à cet angle la rejette</translation>
     </message>
     <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there without another warning</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; aucune queue d’aronde de cette pente ne l’y rejette sans un autre avertissement</translation>
+    </message>
+    <message>
         <source>water that reaches the tops of wall %1&apos;s tails runs in along the log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there</source>
         <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du mur %2 ; aucune queue d’aronde de cette pente ne l’y rejette</translation>
     </message>
@@ -4473,6 +4504,10 @@
     <message>
         <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; a full dovetail at this corner sheds it</source>
         <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; une queue d’aronde complète à cet angle la rejette</translation>
+    </message>
+    <message>
+        <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there without another warning</source>
+        <translation>l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face intérieure du mur %2 ; aucune queue d’aronde de cette pente ne l’y rejette sans un autre avertissement</translation>
     </message>
     <message>
         <source>water that reaches the tops of wall %1&apos;s tails runs in along the crossing log, to wall %2&apos;s inside face; no dovetail of this slope sheds it there</source>
@@ -5062,24 +5097,32 @@
 <context>
     <name>lists</name>
     <message>
-        <source>Int. 1/4 bd ft</source>
-        <translation>pi-planche Int. 1/4</translation>
+        <source>bores from</source>
+        <translation>perçages de</translation>
     </message>
     <message>
-        <source>log lb to</source>
-        <translation>rondin lb à</translation>
+        <source>bores to</source>
+        <translation>perçages à</translation>
     </message>
     <message>
-        <source>log kg to</source>
-        <translation>rondin kg à</translation>
+        <source>each Int. 1/4 bd ft</source>
+        <translation>chacun, pi-planche Int. 1/4</translation>
     </message>
     <message>
-        <source>blank lb to</source>
-        <translation>ébauche lb à</translation>
+        <source>each log lb to</source>
+        <translation>chacun, rondin lb à</translation>
     </message>
     <message>
-        <source>blank kg to</source>
-        <translation>ébauche kg à</translation>
+        <source>each log kg to</source>
+        <translation>chacun, rondin kg à</translation>
+    </message>
+    <message>
+        <source>each blank lb to</source>
+        <translation>chacun, ébauche lb à</translation>
+    </message>
+    <message>
+        <source>each blank kg to</source>
+        <translation>chacun, ébauche kg à</translation>
     </message>
     <message>
         <source>log to</source>
@@ -5122,16 +5165,16 @@
         <translation>pi³</translation>
     </message>
     <message>
-        <source>kg from</source>
-        <translation>kg de</translation>
+        <source>each kg from</source>
+        <translation>chacun, kg de</translation>
     </message>
     <message>
         <source>to</source>
         <translation>à</translation>
     </message>
     <message>
-        <source>lb from</source>
-        <translation>lb de</translation>
+        <source>each lb from</source>
+        <translation>chacun, lb de</translation>
     </message>
     <message>
         <source>butt</source>

@@ -10,9 +10,12 @@
 namespace roundlay::test {
 namespace {
 
-/// "Blank: length, width, height" and three numbers.
+/// "Blank: length, width, height" and three numbers; of a log that lies at a slant "Level box around it", which its
+/// sheet is measured in.
 PaperLog blank_on(const std::vector<PaperWord> &words) {
-    const auto start = std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Blank:"; });
+    auto start = std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Level"; });
+    if (start == words.end())
+        start = std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Blank:"; });
     if (start == words.end()) throw std::runtime_error("the paper does not say what the blank is");
     std::vector<PaperWord> line;
     for (const PaperWord &w : words)
