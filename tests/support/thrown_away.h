@@ -47,12 +47,12 @@ class ThrownAway {
         return thrown / std::max(1.0, thrown + kept_);
     }
 
-    /// More than half of what was drawn, once enough was drawn to tell.
+    /// More than seven in ten of what was drawn (shells with all fittings alone lose nine), once enough was drawn to tell.
     bool too_many() const {
-        constexpr int tell = 20;
+        constexpr int tell = 30;
         int drawn = kept_;
         for (const auto &[code, times] : thrown_) drawn += times;
-        return drawn >= tell && share() > 0.5;
+        return drawn >= tell && share() > 0.7;
     }
 
     std::string words() const {
