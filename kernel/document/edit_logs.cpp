@@ -12,7 +12,9 @@ namespace {
 
 using Place = std::tuple<std::string, int, std::optional<int>>; // wall, round, piece
 
-Place place_of(const OwnLog &log) { return {log.wall, log.round, log.piece}; }
+Place place_of(const OwnLog &log) {
+    return {log.wall, log.round, log.piece};
+}
 
 std::map<Place, std::size_t> stated_logs(const Document &document) {
     std::map<Place, std::size_t> at;

@@ -90,13 +90,14 @@ void Restating::keys(const At &at, const StatedKeys &before, const StatedKeys &a
     }
 }
 
-/// What an entry leaves out has become what is understood now. In the order of the description, as an entry that is stated
-/// anew has its keys, so that the two can be equal.
+/// What an entry leaves out has become what is understood now. In the order of the description, as an entry
+/// that is stated anew has its keys, so that the two can be equal.
 void Restating::inherit(const std::string &at, Entry &entry, const StatedKeys &understood) const {
     std::erase_if(entry.keys, [&](const StatedKey &key) { return !stands(at + "." + key.key); });
     StatedKeys own = std::exchange(entry.keys, {});
     for (const StatedKey &key : understood) {
-        const auto stated = std::ranges::find_if(own, [&](const StatedKey &o) { return same_matter(o.key, key.key); });
+        const auto stated =
+            std::ranges::find_if(own, [&](const StatedKey &o) { return same_matter(o.key, key.key); });
         entry.keys.push_back(stated == own.end() ? key : *stated);
         if (stated != own.end()) own.erase(stated);
     }

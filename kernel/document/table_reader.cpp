@@ -217,7 +217,8 @@ bool TableReader::choice(std::string_view key, std::string &into, const std::vec
     std::string typed;
     if (!text(key, typed)) return false;
     std::string word = lower(typed);
-    std::replace_if(word.begin(), word.end(), [](char c) { return c == '-' || c == '_'; }, ' ');
+    std::replace_if(
+        word.begin(), word.end(), [](char c) { return c == '-' || c == '_'; }, ' ');
     if (std::find(words.begin(), words.end(), word) != words.end()) {
         into = word;
         return true;

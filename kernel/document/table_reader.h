@@ -29,7 +29,7 @@ class TableReader {
     bool number(std::string_view key, double &into, double low, bool low_is_in, double high,
                 const char *expected);
     bool texts(std::string_view key, std::vector<std::string> &into); ///< a list of texts
-    bool heading(std::string_view key, double &into); ///< degrees counter-clockwise from east
+    bool heading(std::string_view key, double &into);                 ///< degrees counter-clockwise from east
     /// One of the words, in capitals or not, with - or _ for blanks; `into` becomes the word as it is listed.
     bool choice(std::string_view key, std::string &into, const std::vector<std::string> &words);
 
@@ -55,7 +55,7 @@ class TableReader {
 
   private:
     const toml::node *node(std::string_view key) const { return table_ ? table_->get(key) : nullptr; }
-    const toml::node *take(std::string_view key);          ///< names the key and notes where it stands
+    const toml::node *take(std::string_view key); ///< names the key and notes where it stands
     // Each reports one error at the statement and returns false.
     bool refuse(std::string_view key, const std::string &what, std::string expected);
     bool wrong_type(std::string_view key, std::string expected);

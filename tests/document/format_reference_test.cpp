@@ -50,7 +50,8 @@ std::string problems_text(const ReadResult &result) {
     return text;
 }
 
-/// The reference with its tables made anew: in the section of each heading those that begin with a column of keys.
+/// The reference with its tables made anew: in the section of each heading those that begin with a column of
+/// keys.
 std::string renewed(std::string text) {
     for (const format::Section &section : format::sections()) {
         std::size_t at = text.find("\n## " + format::header(section) + "\n");
@@ -83,7 +84,8 @@ TEST_CASE("Every table and key is explained, and says what is understood where i
     for (const format::Section *section : format::all_sections()) {
         CHECK(std::string(section->table->summary).size() > 10);
         for (const format::ReferenceRow &row : format::reference_rows(*section)) {
-            INFO(format::header(*section) << " " << (row.keys.empty() ? row.shared : row.keys[0]) << ": " << row.left_out);
+            INFO(format::header(*section)
+                 << " " << (row.keys.empty() ? row.shared : row.keys[0]) << ": " << row.left_out);
             keys += row.keys.size();
             CHECK((row.shared.empty() ? row.what : row.shared).size() > 3);
             CHECK(row.left_out.size() > 0);

@@ -57,8 +57,9 @@ void add_tables(HandDocument &document, const format::Section &section) {
     if (!section.is_list())
         document.tables.push_back(any_table("[" + name + "]", name, keys_of(*section.table)));
     for (int i = 0, n = section.is_list() ? *rc::gen::inRange(0, 3) : 0; i < n; ++i)
-        document.tables.push_back(any_table(one_of({"[[" + name + "]]", "[[ " + name + " ]]", "  [[" + name + "]]"}),
-                                            name + "[" + std::to_string(i) + "]", keys_of(*section.table)));
+        document.tables.push_back(
+            any_table(one_of({"[[" + name + "]]", "[[ " + name + " ]]", "  [[" + name + "]]"}),
+                      name + "[" + std::to_string(i) + "]", keys_of(*section.table)));
 }
 
 std::string broken(const std::string &text, const std::string &line_break) {

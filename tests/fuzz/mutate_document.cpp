@@ -1,5 +1,7 @@
 #include "tests/fuzz/mutate_document.h"
 
+#include "kernel/document/key.h"
+
 #include <algorithm>
 #include <array>
 #include <random>
@@ -77,10 +79,14 @@ const std::array<std::string, 15> entries{
     "[trim]\nspline_width = \"50 mm\"\nspline_depth = \"38 mm\"\nsill_slope = \"1:12\"",
     "[logs]\nbutt_height = \"205 mm\"\ntip_height = \"195 mm\"\ntip_width = \"180 mm\"\ndiameter = \"300 mm\""};
 
-const std::array<std::string, 34> keys{
-    "thickness", "pitch", "log_height", "overhang", "gap", "slope", "along", "across", "kind", "shoulder_deep", "shoulder_proud",
-    "scribe", "least_tail", "round", "from_left", "width", "height", "sill", "rise", "level", "first", "spacing", "bearing",
-    "drift", "from_outside", "from_round", "to_round", "depth_below", "draw", "square", "diameter", "fewest", "between", "butt"};
+/// Every key that the format describes, of whichever table.
+Lines all_keys() {
+    Lines keys;
+    for (const format::Section *section : format::all_sections())
+        for (const format::Item &item : section->table->items)
+            if (const auto *key = std::get_if<format::Key>(&item)) keys.emplace_back(key->name);
+    return keys;
+}
 
 /// The lines of an entry: its header and what stands under it.
 std::pair<std::size_t, std::size_t> entry_at(const Lines &lines, std::size_t at) {
@@ -100,9 +106,11 @@ void stroke(Random &random, Lines &lines) {
     case 0:
         lines.erase(lines.begin() + step(at));
         break;
-    case 1:
+    case 1: {
+        static const Lines keys = all_keys();
         lines.insert(lines.begin() + step(at) + 1, one_of(random, keys) + " = " + any_value(random));
         break;
+    }
     case 2: {
         const Lines copy(lines.begin() + step(from), lines.begin() + step(to));
         lines.insert(lines.end(), copy.begin(), copy.end());
