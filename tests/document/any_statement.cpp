@@ -72,9 +72,11 @@ std::string any_wall(const Shell &shell) {
     return (*rc::gen::elementOf(shell.walls)).name;
 }
 
-/// A letter that no other wall, partition or floor has.
-std::string free_name(const Shell &shell) {
-    const std::size_t taken = shell.walls.size() + shell.partitions.size() + shell.floors.size();
+/// A name that no other wall, partition or floor has, nor any in another shell over the same walls has for
+/// another thing.
+std::string free_name(const Shell &shell, const std::string &of) {
+    if (of == "floor") return "fl" + std::to_string(shell.floors.size());
+    const std::size_t taken = shell.walls.size() + shell.partitions.size();
     return std::string(1, static_cast<char>('A' + taken)) + *rc::gen::element<std::string>("", "x", "2");
 }
 
@@ -99,7 +101,7 @@ struct AnyValue {
         return once_in(2) ? 45.0 * *inRange(0, 8) : *inRange(0, 360'000'000) / 1e6;
     }
     Value operator()(const Text &) const { return any_name(); }
-    Value operator()(const TagName &) const { return free_name(shell); }
+    Value operator()(const TagName &kind) const { return free_name(shell, kind.of); }
     Value operator()(const WallName &) const { return any_wall(shell); }
     Value operator()(const WallPair &) const { return TwoNames(any_wall(shell), any_wall(shell)); }
     Value operator()(const OneOf &kind) const { return *rc::gen::elementOf(kind.words); }
