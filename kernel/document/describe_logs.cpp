@@ -4,37 +4,38 @@ namespace roundlay::format {
 
 namespace {
 
-const Table &logs_table() {
-    static const Table table{
-        .name = "logs",
-        .summary = "Butt and tip of every log. State nothing here where all logs are alike from end to end.",
-        .items = items<LogSizes>(
-            {size<&LogSizes::butt_height>(
-                 "butt_height", bounds::short_size,
-                 "at the two ends of a log; a half log is half of such a one, less half the gap",
-                 {.left_out = "the wall's log height"}),
-             size<&LogSizes::tip_height>(
-                 "tip_height", bounds::short_size,
-                 "at the two ends of a log; a half log is half of such a one, less half the gap",
-                 {.left_out = "the wall's log height"}),
-             size<&LogSizes::butt_width>(
-                 "butt_width", bounds::short_size,
-                 "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
-                 {.left_out = "the wall's thickness"}),
-             size<&LogSizes::tip_width>(
-                 "tip_width", bounds::short_size,
-                 "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
-                 {.left_out = "the wall's thickness"}),
-             size<&LogSizes::diameter>("diameter", bounds::short_size,
-                                       "of the round stick that a log is made of; what of its section would "
-                                       "lie outside that is wane",
-                                       {.left_out = "no wane; in a shell of saddles the wall's thickness"}),
-             one_of<&LogSizes::butt>("butt", "where the butt lies, seen from outside",
-                                     {.left_out = "changes from round to round, left in round 1"}),
-             one_of<&LogSizes::finish>("finish", "what its faces are left as",
-                                       {.left_out = "hewn; of round logs peeled"})}),
-        .comment = "Butt and tip of every log; butt = \"left\" or \"right\", seen from outside. Left out: as "
-                   "the wall."};
+const TableOf<LogSizes> &logs_table() {
+    static const TableOf<LogSizes> table{
+        {.name = "logs",
+         .summary = "Butt and tip of every log. State nothing here where all logs are alike from end to end.",
+         .items = items<LogSizes>(
+             {size<&LogSizes::butt_height>(
+                  "butt_height", bounds::short_size,
+                  "at the two ends of a log; a half log is half of such a one, less half the gap",
+                  {.left_out = "the wall's log height"}),
+              size<&LogSizes::tip_height>(
+                  "tip_height", bounds::short_size,
+                  "at the two ends of a log; a half log is half of such a one, less half the gap",
+                  {.left_out = "the wall's log height"}),
+              size<&LogSizes::butt_width>(
+                  "butt_width", bounds::short_size,
+                  "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
+                  {.left_out = "the wall's thickness"}),
+              size<&LogSizes::tip_width>(
+                  "tip_width", bounds::short_size,
+                  "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
+                  {.left_out = "the wall's thickness"}),
+              size<&LogSizes::diameter>("diameter", bounds::short_size,
+                                        "of the round stick that a log is made of; what of its section would "
+                                        "lie outside that is wane",
+                                        {.left_out = "no wane; in a shell of saddles the wall's thickness"}),
+              one_of<&LogSizes::butt>("butt", "where the butt lies, seen from outside",
+                                      {.left_out = "changes from round to round, left in round 1"}),
+              one_of<&LogSizes::finish>("finish", "what its faces are left as",
+                                        {.left_out = "hewn; of round logs peeled"})}),
+         .comment =
+             "Butt and tip of every log; butt = \"left\" or \"right\", seen from outside. Left out: as "
+             "the wall."}};
     return table;
 }
 
@@ -76,57 +77,58 @@ void check_log(TableReading &at, OwnLog &log) {
             warn_unused(at, key, "kind = \"stated\"");
 }
 
-const Table &log_table() {
-    static const Table table{
-        .name = "log",
-        .summary =
-            "One log that differs from its fellows, or was measured. What it leaves out is as in [logs].",
-        .items = items<OwnLog>(
-            {wall_name<&OwnLog::wall>("wall", "the wall it lies in",
-                                      {.missing = "the wall it lies in: wall = \"A\""}),
-             // A wall that starts with a half log can end with one more than there are rounds.
-             count<&OwnLog::round>("round", {1, limits::rounds + 1},
-                                   "the round it lies in; 1 is the sill log",
-                                   {.missing = "the round it lies in, the sill log being 1"}),
-             count<&OwnLog::piece>("piece", {1, limits::pieces},
-                                   "only that one of the logs that openings part the round into, counted "
-                                   "from the left: its `mark`, `finish`, `bow`, `fabric` and `note`; all "
-                                   "else is stated of the whole round, whose logs lie in one straight line",
-                                   {.left_out = "the whole round", .remark = "counted from the left"})
-                 .check<check_of_piece>(),
-             text<&OwnLog::mark>("mark", "what is written on the log itself", {.left_out = "nothing"}),
-             shared<&OwnLog::sizes>(logs_table(), "as in `[logs]`"),
-             one_of_but<&OwnLog::notch, &LogNotch::kind>("kind", "saddle",
-                                                         "of the tops of this log's tails, as in `[notch]`",
-                                                         {.left_out = "as at its corners"}),
-             slope<&OwnLog::notch, &LogNotch::slope>("slope",
-                                                     "of the tops of this log's tails, as in `[notch]`",
-                                                     {.left_out = "as at its corners"}),
-             falling_slope<&OwnLog::notch, &LogNotch::along>(
-                 "along", "of the tops of this log's tails, as in `[notch]`",
-                 {.left_out = "as at its corners"}),
-             falling_slope<&OwnLog::notch, &LogNotch::across>(
-                 "across", "of the tops of this log's tails, as in `[notch]`",
-                 {.left_out = "as at its corners"}),
-             size<&OwnLog::notch, &LogNotch::overhang_left>(
-                 "overhang_left", bounds::short_gap,
-                 "how far its two ends run past the crossing walls, seen from outside",
-                 {.left_out = "as at its corners"}),
-             size<&OwnLog::notch, &LogNotch::overhang_right>(
-                 "overhang_right", bounds::short_gap,
-                 "how far its two ends run past the crossing walls, seen from outside",
-                 {.left_out = "as at its corners"}),
-             size<&OwnLog::bow>("bow", bounds::short_gap,
-                                "as measured: how far its middle stands out of the line between its ends. It "
-                                "stands on the cut sheet and in the list, and the check says what it does to "
-                                "gaps; the model stays straight, as a log is hewn or turned to lie",
-                                {.left_out = "straight", .remark = "out of the line between its ends"}),
-             one_of<&OwnLog::fabric>("fabric", "what became of an old log, or that it is none",
-                                     {.left_out = "`\"new\"`"}),
-             text<&OwnLog::note>("note",
-                                 "whatever should be known of it; it stands on the cut sheet and in the list",
-                                 {.left_out = "nothing"})}),
-        .check = checked<OwnLog, check_log>};
+const TableOf<OwnLog> &log_table() {
+    static const TableOf<OwnLog> table{
+        {.name = "log",
+         .summary =
+             "One log that differs from its fellows, or was measured. What it leaves out is as in [logs].",
+         .items = items<OwnLog>(
+             {wall_name<&OwnLog::wall>("wall", "the wall it lies in",
+                                       {.missing = "the wall it lies in: wall = \"A\""}),
+              // A wall that starts with a half log can end with one more than there are rounds.
+              count<&OwnLog::round>("round", {1, limits::rounds + 1},
+                                    "the round it lies in; 1 is the sill log",
+                                    {.missing = "the round it lies in, the sill log being 1"}),
+              count<&OwnLog::piece>("piece", {1, limits::pieces},
+                                    "only that one of the logs that openings part the round into, counted "
+                                    "from the left: its `mark`, `finish`, `bow`, `fabric` and `note`; all "
+                                    "else is stated of the whole round, whose logs lie in one straight line",
+                                    {.left_out = "the whole round", .remark = "counted from the left"})
+                  .check<check_of_piece>(),
+              text<&OwnLog::mark>("mark", "what is written on the log itself", {.left_out = "nothing"}),
+              shared<&OwnLog::sizes>(logs_table(), "as in `[logs]`"),
+              one_of_but<&OwnLog::notch, &LogNotch::kind>("kind", "saddle",
+                                                          "of the tops of this log's tails, as in `[notch]`",
+                                                          {.left_out = "as at its corners"}),
+              slope<&OwnLog::notch, &LogNotch::slope>("slope",
+                                                      "of the tops of this log's tails, as in `[notch]`",
+                                                      {.left_out = "as at its corners"}),
+              falling_slope<&OwnLog::notch, &LogNotch::along>(
+                  "along", "of the tops of this log's tails, as in `[notch]`",
+                  {.left_out = "as at its corners"}),
+              falling_slope<&OwnLog::notch, &LogNotch::across>(
+                  "across", "of the tops of this log's tails, as in `[notch]`",
+                  {.left_out = "as at its corners"}),
+              size<&OwnLog::notch, &LogNotch::overhang_left>(
+                  "overhang_left", bounds::short_gap,
+                  "how far its two ends run past the crossing walls, seen from outside",
+                  {.left_out = "as at its corners"}),
+              size<&OwnLog::notch, &LogNotch::overhang_right>(
+                  "overhang_right", bounds::short_gap,
+                  "how far its two ends run past the crossing walls, seen from outside",
+                  {.left_out = "as at its corners"}),
+              size<&OwnLog::bow>(
+                  "bow", bounds::short_gap,
+                  "as measured: how far its middle stands out of the line between its ends. It "
+                  "stands on the cut sheet and in the list, and the check says what it does to "
+                  "gaps; the model stays straight, as a log is hewn or turned to lie",
+                  {.left_out = "straight", .remark = "out of the line between its ends"}),
+              one_of<&OwnLog::fabric>("fabric", "what became of an old log, or that it is none",
+                                      {.left_out = "`\"new\"`"}),
+              text<&OwnLog::note>(
+                  "note", "whatever should be known of it; it stands on the cut sheet and in the list",
+                  {.left_out = "nothing"})}),
+         .check = checked<OwnLog, check_log>}};
     return table;
 }
 

@@ -49,48 +49,48 @@ void check_notch(TableReading &at, NotchRule &rule) {
     check_what_is_used(at, rule, false);
 }
 
-const Table &notch_table() {
-    static const Table table{
-        .name = "notch",
-        .summary = "How the corners are cut.",
-        .items = items<NotchRule>(
-            {one_of<&NotchRule::kind>(
-                 "kind", "which family of notches",
-                 {.remark =
-                      "\"full dovetail\", \"half dovetail\", \"square lap\", \"saddle\" or \"stated\""}),
-             slope<&NotchRule::slope>("slope", "s of a dovetail").used<has_slope>(),
-             falling_slope<&NotchRule::along>(
-                 "along",
-                 "of a tail's top outward along its own log; only for `\"stated\"`, and needed there",
-                 {.left_out = "not used", .remark = "outward along the log", .only_where_other = true})
-                 .asked_for<becomes_stated>(),
-             falling_slope<&NotchRule::across>("across", "the same along the crossing log",
-                                               {.left_out = "not used",
-                                                .remark = "outward along the crossing log",
-                                                .only_where_other = true})
-                 .asked_for<becomes_stated>(),
-             size<&NotchRule::overhang>("overhang", bounds::short_gap,
-                                        "how far log ends run past the crossing wall's face; 0 is flush",
-                                        {.remark = "past the crossing wall; 0 is flush"}),
-             key_by<Deep>(
-                 "shoulder_deep", Size{bounds::short_gap},
-                 "shoulders are cut this far behind the crossing wall's near face: a kerf of space",
-                 {.left_out = "0", .remark = "behind the crossing wall's face", .only_where_other = true}),
-             key_by<Proud>("shoulder_proud", Size{bounds::short_gap},
-                           "shoulders are left this much too long on the bench and pared when the logs are "
-                           "fitted; the model shows the fitted logs",
-                           {.left_out = "0",
-                            .remark = "left standing until the logs are fitted",
-                            .only_where_other = true})
-                 .check<check_one_shoulder>(),
-             size<&NotchRule::scribe>(
-                 "scribe", bounds::short_gap,
-                 "only for `\"saddle\"`: grooves and saddles clear the lower log's surface by this",
-                 {.remark = "saddles clear the lower log by this", .only_where_other = true}),
-             size<&NotchRule::least_tail>("least_tail", bounds::short_gap,
-                                          "a tail that is thinner anywhere is reported",
-                                          {.remark = "no tail thinner than this"})}),
-        .check = checked<NotchRule, check_notch>};
+const TableOf<NotchRule> &notch_table() {
+    static const TableOf<NotchRule> table{
+        {.name = "notch",
+         .summary = "How the corners are cut.",
+         .items = items<NotchRule>(
+             {one_of<&NotchRule::kind>(
+                  "kind", "which family of notches",
+                  {.remark =
+                       "\"full dovetail\", \"half dovetail\", \"square lap\", \"saddle\" or \"stated\""}),
+              slope<&NotchRule::slope>("slope", "s of a dovetail").used<has_slope>(),
+              falling_slope<&NotchRule::along>(
+                  "along",
+                  "of a tail's top outward along its own log; only for `\"stated\"`, and needed there",
+                  {.left_out = "not used", .remark = "outward along the log", .only_where_other = true})
+                  .asked_for<becomes_stated>(),
+              falling_slope<&NotchRule::across>("across", "the same along the crossing log",
+                                                {.left_out = "not used",
+                                                 .remark = "outward along the crossing log",
+                                                 .only_where_other = true})
+                  .asked_for<becomes_stated>(),
+              size<&NotchRule::overhang>("overhang", bounds::short_gap,
+                                         "how far log ends run past the crossing wall's face; 0 is flush",
+                                         {.remark = "past the crossing wall; 0 is flush"}),
+              key_by<Deep>(
+                  "shoulder_deep", Size{bounds::short_gap},
+                  "shoulders are cut this far behind the crossing wall's near face: a kerf of space",
+                  {.left_out = "0", .remark = "behind the crossing wall's face", .only_where_other = true}),
+              key_by<Proud>("shoulder_proud", Size{bounds::short_gap},
+                            "shoulders are left this much too long on the bench and pared when the logs are "
+                            "fitted; the model shows the fitted logs",
+                            {.left_out = "0",
+                             .remark = "left standing until the logs are fitted",
+                             .only_where_other = true})
+                  .check<check_one_shoulder>(),
+              size<&NotchRule::scribe>(
+                  "scribe", bounds::short_gap,
+                  "only for `\"saddle\"`: grooves and saddles clear the lower log's surface by this",
+                  {.remark = "saddles clear the lower log by this", .only_where_other = true}),
+              size<&NotchRule::least_tail>("least_tail", bounds::short_gap,
+                                           "a tail that is thinner anywhere is reported",
+                                           {.remark = "no tail thinner than this"})}),
+         .check = checked<NotchRule, check_notch>}};
     return table;
 }
 
@@ -143,19 +143,19 @@ void check_corner(TableReading &at, CornerNotch &corner) {
     check_what_is_used(at, corner.notch, at.shell.notch.kind == NotchKind::stated);
 }
 
-const Table &corner_table() {
-    static const Table table{
-        .name = "corner",
-        .summary = "A corner whose notch differs. What it leaves out is as in [notch].",
-        .items = items<CornerNotch>(
-            {key_by<Between>("between", WallPair{},
-                             "the two walls or partitions that meet there, in either order",
-                             {.missing = corner_expected})
-                 .check<check_they_meet>(),
-             shared<&CornerNotch::notch>(notch_table(), "as in `[notch]`")}),
-        .check = checked<CornerNotch, check_corner>,
-        .comment = "A corner of its own; what it leaves out is as in [notch].",
-        .comment_each = true};
+const TableOf<CornerNotch> &corner_table() {
+    static const TableOf<CornerNotch> table{
+        {.name = "corner",
+         .summary = "A corner whose notch differs. What it leaves out is as in [notch].",
+         .items = items<CornerNotch>(
+             {key_by<Between>("between", WallPair{},
+                              "the two walls or partitions that meet there, in either order",
+                              {.missing = corner_expected})
+                  .check<check_they_meet>(),
+              shared<&CornerNotch::notch>(notch_table(), "as in `[notch]`")}),
+         .check = checked<CornerNotch, check_corner>,
+         .comment = "A corner of its own; what it leaves out is as in [notch].",
+         .comment_each = true}};
     return table;
 }
 

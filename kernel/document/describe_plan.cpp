@@ -11,28 +11,29 @@ using WallLength =
             [](const Wall &wall) { return wall.closes ? std::nullopt : std::optional<Length>(wall.length); },
             [](Wall &wall, Length length) { wall.length = length, wall.closes = false; }>;
 
-const Table &wall_table() {
-    static const Table table{
-        .name = "wall",
-        .summary = "One for each side, in the order of a walk once round the outside, counter-clockwise seen "
-                   "from above.",
-        .items = items<Wall>(
-            {tag_name<&Wall::name>("name", "wall",
-                                   "the wall's letter, each wall its own; it stands on every tag",
-                                   {.missing = "name = \"A\""}),
-             direction<&Wall::heading>("toward", "which way the walk goes along it",
-                                       {.missing = heading_expected}),
-             key_by<WallLength>("length", Size{bounds::long_size}, "of the outside face, corner to corner",
-                                {.left_out = "follows: it closes the plan",
-                                 .absent = "length left out: this wall closes the plan"}),
-             size<&Wall::thickness>("thickness", bounds::short_size, "where it differs from the shell's",
-                                    {.left_out = "the shell's"}),
-             size<&Wall::pitch>("pitch", bounds::short_size,
-                                "the height of one round of this wall, gap included",
-                                {.left_out = "that of `[rounds]`"}),
-             size<&Wall::log_height>("log_height", bounds::short_size, "the height of this wall's logs",
-                                     {.left_out = "pitch less gap"})}),
-        .comment = "The walls: a walk once round the outside faces, counter-clockwise seen from above."};
+const TableOf<Wall> &wall_table() {
+    static const TableOf<Wall> table{
+        {.name = "wall",
+         .summary =
+             "One for each side, in the order of a walk once round the outside, counter-clockwise seen "
+             "from above.",
+         .items = items<Wall>(
+             {tag_name<&Wall::name>("name", "wall",
+                                    "the wall's letter, each wall its own; it stands on every tag",
+                                    {.missing = "name = \"A\""}),
+              direction<&Wall::heading>("toward", "which way the walk goes along it",
+                                        {.missing = heading_expected}),
+              key_by<WallLength>("length", Size{bounds::long_size}, "of the outside face, corner to corner",
+                                 {.left_out = "follows: it closes the plan",
+                                  .absent = "length left out: this wall closes the plan"}),
+              size<&Wall::thickness>("thickness", bounds::short_size, "where it differs from the shell's",
+                                     {.left_out = "the shell's"}),
+              size<&Wall::pitch>("pitch", bounds::short_size,
+                                 "the height of one round of this wall, gap included",
+                                 {.left_out = "that of `[rounds]`"}),
+              size<&Wall::log_height>("log_height", bounds::short_size, "the height of this wall's logs",
+                                      {.left_out = "pitch less gap"})}),
+         .comment = "The walls: a walk once round the outside faces, counter-clockwise seen from above."}};
     return table;
 }
 
@@ -49,33 +50,34 @@ void close_walls(Reading &reading, void *around) {
                       fault->expected);
 }
 
-const Table &partition_table() {
-    static const Table table{
-        .name = "partition",
-        .summary = "A wall indoors: it starts in one wall, ends in another, and its tails pass through both.",
-        .items = items<Partition>(
-            {tag_name<&Partition::name>("name", "wall", "as a wall's; no two walls or partitions share one",
-                                        {.missing = "name = \"P\""}),
-             wall_name<&Partition::from>(
-                 "from", "the wall it starts in, stated before it",
-                 {.missing = "the wall it starts in, stated before it: from = \"A\""}),
-             size<&Partition::from_left>(
-                 "from_left", bounds::long_place,
-                 "along that wall's outside, from its left corner to the middle of the partition",
-                 {.missing = "from_left = \"3 m\", along that wall's outside to the middle of this one"}),
-             direction<&Partition::heading>(
-                 "toward", "which way it runs, where that is not square to the wall it starts in, inward",
-                 {.left_out = "square, inward"}),
-             later_wall_name<&Partition::to>("to", "the wall it ends in",
-                                             {.missing = "the wall it ends in: to = \"C\""}),
-             size<&Partition::thickness>("thickness", bounds::short_size, "where it differs from the shell's",
-                                         {.left_out = "the shell's"}),
-             size<&Partition::pitch>("pitch", bounds::short_size,
-                                     "the height of one round of this wall, gap included",
-                                     {.left_out = "that of `[rounds]`"}),
-             size<&Partition::log_height>("log_height", bounds::short_size, "the height of this wall's logs",
-                                          {.left_out = "pitch less gap"})}),
-        .comment = "Partitions: from one wall to another; from_left runs along the first one's outside."};
+const TableOf<Partition> &partition_table() {
+    static const TableOf<Partition> table{
+        {.name = "partition",
+         .summary =
+             "A wall indoors: it starts in one wall, ends in another, and its tails pass through both.",
+         .items = items<Partition>(
+             {tag_name<&Partition::name>("name", "wall", "as a wall's; no two walls or partitions share one",
+                                         {.missing = "name = \"P\""}),
+              wall_name<&Partition::from>(
+                  "from", "the wall it starts in, stated before it",
+                  {.missing = "the wall it starts in, stated before it: from = \"A\""}),
+              size<&Partition::from_left>(
+                  "from_left", bounds::long_place,
+                  "along that wall's outside, from its left corner to the middle of the partition",
+                  {.missing = "from_left = \"3 m\", along that wall's outside to the middle of this one"}),
+              direction<&Partition::heading>(
+                  "toward", "which way it runs, where that is not square to the wall it starts in, inward",
+                  {.left_out = "square, inward"}),
+              later_wall_name<&Partition::to>("to", "the wall it ends in",
+                                              {.missing = "the wall it ends in: to = \"C\""}),
+              size<&Partition::thickness>("thickness", bounds::short_size,
+                                          "where it differs from the shell's", {.left_out = "the shell's"}),
+              size<&Partition::pitch>("pitch", bounds::short_size,
+                                      "the height of one round of this wall, gap included",
+                                      {.left_out = "that of `[rounds]`"}),
+              size<&Partition::log_height>("log_height", bounds::short_size, "the height of this wall's logs",
+                                           {.left_out = "pitch less gap"})}),
+         .comment = "Partitions: from one wall to another; from_left runs along the first one's outside."}};
     return table;
 }
 
@@ -108,43 +110,44 @@ void check_two_of_three(TableReading &at, Rounds &) {
                          two_of_three);
 }
 
-const Table &rounds_table() {
-    static const Table table{
-        .name = "rounds",
-        .summary = "A round is one log of each wall. Two of count, height and pitch; the third follows.",
-        .items = items<Rounds>(
-            {count<&Rounds::count>("count", {1, limits::rounds}, "how many rounds", {.left_out = "follows"}),
-             size<&Rounds::height>(
-                 "height", bounds::long_size, "foundation to the top of the last round, its gap included",
-                 {.left_out = "follows", .remark = "foundation to the top of the last round"}),
-             size<&Rounds::pitch>("pitch", bounds::short_size, "height of one round: log and gap",
-                                  {.left_out = "follows", .remark = "one round, its gap included"}),
-             size<&Rounds::gap>("gap", bounds::short_gap,
-                                "chink or settling gap between the logs of one wall",
-                                {.remark = "between the logs of one wall"}),
-             wall_name<&Rounds::full_first>(
-                 "full_first",
-                 "a wall that starts with a full log; the walls that meet it start with a half log",
-                 {.left_out = "the first wall", .remark = "this wall starts with a full log"}),
-             one_of<&Rounds::top>("top", "closed with half logs, or left staggered as the rounds end",
-                                  {.remark = "\"level\" or \"staggered\""})}),
-        .check = checked<Rounds, check_two_of_three>,
-        .under_header = "Two of count, height and pitch; the third follows."};
+const TableOf<Rounds> &rounds_table() {
+    static const TableOf<Rounds> table{
+        {.name = "rounds",
+         .summary = "A round is one log of each wall. Two of count, height and pitch; the third follows.",
+         .items = items<Rounds>(
+             {count<&Rounds::count>("count", {1, limits::rounds}, "how many rounds", {.left_out = "follows"}),
+              size<&Rounds::height>(
+                  "height", bounds::long_size, "foundation to the top of the last round, its gap included",
+                  {.left_out = "follows", .remark = "foundation to the top of the last round"}),
+              size<&Rounds::pitch>("pitch", bounds::short_size, "height of one round: log and gap",
+                                   {.left_out = "follows", .remark = "one round, its gap included"}),
+              size<&Rounds::gap>("gap", bounds::short_gap,
+                                 "chink or settling gap between the logs of one wall",
+                                 {.remark = "between the logs of one wall"}),
+              wall_name<&Rounds::full_first>(
+                  "full_first",
+                  "a wall that starts with a full log; the walls that meet it start with a half log",
+                  {.left_out = "the first wall", .remark = "this wall starts with a full log"}),
+              one_of<&Rounds::top>("top", "closed with half logs, or left staggered as the rounds end",
+                                   {.remark = "\"level\" or \"staggered\""})}),
+         .check = checked<Rounds, check_two_of_three>,
+         .under_header = "Two of count, height and pitch; the third follows."}};
     return table;
 }
 
-const Table &shell_table() {
-    static const Table table{
-        .name = "shell",
-        .summary = "The shell as a whole.",
-        .items = items<Shell>(
-            {text<&Shell::name>("name", "what the shell is called on sheets, lists and models"),
-             one_of<&Shell::units>("units", "how lengths are shown; never changes the shell itself",
-                                   {.remark = "how lengths are shown: \"metric\" or \"imperial\""}),
-             size<&Shell::thickness>("thickness", bounds::short_size,
-                                     "outside face to inside face, of every wall that does not state its own",
-                                     {.missing = "thickness = \"8 in\"",
-                                      .remark = "of every wall that does not state its own"})})};
+const TableOf<Shell> &shell_table() {
+    static const TableOf<Shell> table{
+        {.name = "shell",
+         .summary = "The shell as a whole.",
+         .items = items<Shell>(
+             {text<&Shell::name>("name", "what the shell is called on sheets, lists and models"),
+              one_of<&Shell::units>("units", "how lengths are shown; never changes the shell itself",
+                                    {.remark = "how lengths are shown: \"metric\" or \"imperial\""}),
+              size<&Shell::thickness>(
+                  "thickness", bounds::short_size,
+                  "outside face to inside face, of every wall that does not state its own",
+                  {.missing = "thickness = \"8 in\"",
+                   .remark = "of every wall that does not state its own"})})}};
     return table;
 }
 

@@ -154,9 +154,13 @@ template <auto... path> KeyAt<path...> one_of(const char *name, const char *what
     return one_of_but<path...>(name, "", what, more);
 }
 
+/// A table that knows its owner's type, so that it only stands where such owners are.
+template <typename Owner> struct TableOf : Table {};
+
 template <typename Owner> struct SharedBy { Shared shared; };
 template <auto... path>
-SharedBy<typename Path<path...>::owner> shared(const Table &table, const char *left_out) {
+SharedBy<typename Path<path...>::owner> shared(const TableOf<typename Reach<path...>::type> &table,
+                                               const char *left_out) {
     using Owner = typename Path<path...>::owner;
     return {{&table, [](void *owner) -> void * { return &Path<path...>::in(*static_cast<Owner *>(owner)); },
              left_out}};
@@ -180,7 +184,7 @@ void checked(TableReading &at, void *owner) {
 }
 
 /// A table whose owner is a member of the Shell.
-template <auto member> Section once(const Table &table) {
+template <auto member> Section once(const TableOf<typename MemberOf<decltype(member)>::member> &table) {
     using Reached = MemberOf<decltype(member)>;
     Section section{.table = &table};
     section.fresh = [](const Shell &) -> std::shared_ptr<void> {
@@ -193,7 +197,9 @@ template <auto member> Section once(const Table &table) {
 }
 
 /// Entries that are the elements of a vector.
-template <auto member> Section list(const Table &table, std::size_t most) {
+template <auto member>
+Section list(const TableOf<typename MemberOf<decltype(member)>::member::value_type> &table,
+             std::size_t most) {
     using Around = typename MemberOf<decltype(member)>::owner;
     using Entry = typename MemberOf<decltype(member)>::member::value_type;
     Section section{.table = &table, .most = most};

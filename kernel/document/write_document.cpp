@@ -26,7 +26,7 @@ class Writer {
     void items(const Table &table, const void *owner, const void *base, bool whole);
     void once(const Section &section);
     void entries(const Section &section);
-    void entry(const Section &section, const void *owner);
+    void entry(const Section &section, const void *owner, const void *base);
 
     const Shell &shell_;
     std::string text_;
@@ -61,30 +61,31 @@ void Writer::items(const Table &table, const void *owner, const void *base, bool
             key(std::get<Key>(item), owner, base, whole);
 }
 
-void Writer::entry(const Section &section, const void *owner) {
+void Writer::entry(const Section &section, const void *owner, const void *base) {
     line(header(section));
     comment(section.table->under_header);
-    items(*section.table, owner, section.fresh(shell_).get(), true);
+    items(*section.table, owner, base, true);
     for (const Section &inner : section.table->lists)
         for (std::size_t i = 0; i < inner.size(owner); ++i)
-            entry(inner, inner.at(owner, i));
+            entry(inner, inner.at(owner, i), inner.fresh(shell_).get());
 }
 
 void Writer::once(const Section &section) {
     if (section.only_where_other && state_alike(section, shell_, Shell())) return;
     line("");
     comment(section.table->comment);
-    entry(section, section.of(&shell_));
+    entry(section, section.of(&shell_), section.fresh(shell_).get());
 }
 
 void Writer::entries(const Section &section) {
     const Table &table = *section.table;
     const std::size_t size = section.size(&shell_);
+    const auto base = section.fresh(shell_);
     if (size == 0 && section.missing) line(""), comment(table.comment); // for whoever states the first
     for (std::size_t i = 0; i < size; ++i) {
         line("");
         if (i == 0 || table.comment_each) comment(table.comment);
-        entry(section, section.at(&shell_, i));
+        entry(section, section.at(&shell_, i), base.get());
     }
 }
 
