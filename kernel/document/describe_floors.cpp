@@ -51,7 +51,8 @@ void check_across(TableReading &at, Floor &floor) {
                          "the wall across the room");
 }
 
-constexpr Number load{0, false, 50, "a load in kPa (kN per square metre), over 0 up to 50, without quotes"};
+constexpr Load bearable{
+    50, "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as \"40 psf\""};
 
 const TableOf<Floor> &floor_table() {
     static const TableOf<Floor> table{
@@ -91,12 +92,12 @@ const TableOf<Floor> &floor_table() {
                                      {.only_where_other = true}),
               slope<&Floor::tail>("tail", "by how much each cheek of a tailed end widens",
                                   {.remark = "each cheek of a tailed end", .only_where_other = true}),
-              number<&Floor::live_load>("live_load", load, "on the floor: with it, spans are screened",
-                                        {.left_out = "no screen", .remark = "kPa"}),
-              number<&Floor::dead_load>(
-                  "dead_load", load,
+              load<&Floor::live_load>("live_load", bearable, "on the floor: with it, spans are screened",
+                                        {.left_out = "no screen"}),
+              load<&Floor::dead_load>(
+                  "dead_load", bearable,
                   "of boards, ceilings and what stands on them; the timbers' own weight comes on top of it",
-                  {.left_out = "0.5 kPa, and the screen says so", .remark = "kPa"})}),
+                  {.left_out = "0.5 kPa, and the screen says so"})}),
          .lists = {list<&Floor::beams>(beam_table(), limits::floor_parts),
                    list<&Floor::openings>(floor_opening_table(), limits::floor_parts)},
          .comment = "Joists lie from one wall to the one across the room."}};

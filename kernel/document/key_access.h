@@ -122,6 +122,10 @@ template <auto... path>
 KeyAt<path...> number(const char *name, const Number &bounds, const char *what, const More &more = {}) {
     return key_by<Reach<path...>>(name, bounds, what, more);
 }
+template <auto... path>
+KeyAt<path...> load(const char *name, const Load &bounds, const char *what, const More &more = {}) {
+    return key_by<Reach<path...>>(name, bounds, what, more);
+}
 template <auto... path> KeyAt<path...> yes_no(const char *name, const char *what, const More &more = {}) {
     return key_by<Reach<path...>>(name, YesNo{}, what, more);
 }

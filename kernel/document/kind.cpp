@@ -21,6 +21,7 @@ struct Takes {
         return "a whole number from " + std::to_string(kind.low) + " to " + std::to_string(kind.high);
     }
     std::string operator()(const Number &kind) const { return kind.words; }
+    std::string operator()(const Load &kind) const { return kind.words; }
     std::string operator()(const Size &kind) const { return kind.bounds.words; }
     std::string operator()(const Incline &kind) const {
         return kind.may_fall ? "a slope" : "a slope that is not negative";
@@ -39,12 +40,13 @@ struct Takes {
 
 struct Spelled {
     UnitSystem units;
-    bool direction;
+    const Kind &kind;
 
     std::string operator()(bool value) const { return value ? "true" : "false"; }
     std::string operator()(int value) const { return std::to_string(value); }
     std::string operator()(double value) const {
-        return direction ? toml_text(spell_heading(value)) : toml_text(value);
+        if (std::holds_alternative<Direction>(kind)) return toml_text(spell_heading(value));
+        return std::holds_alternative<Load>(kind) ? load_text(value, units) : toml_text(value);
     }
     std::string operator()(Length value) const { return toml_text(value, units); }
     std::string operator()(Slope value) const { return toml_text(value); }
@@ -61,7 +63,7 @@ std::string takes(const Kind &kind) {
 }
 
 std::string text_of(const Kind &kind, const Value &value, UnitSystem units) {
-    return std::visit(Spelled{units, std::holds_alternative<Direction>(kind)}, value);
+    return std::visit(Spelled{units, kind}, value);
 }
 
 } // namespace roundlay::format

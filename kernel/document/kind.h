@@ -27,6 +27,11 @@ struct Number {
     double high;
     const char *words;
 };
+/// Spread over a floor, in kPa: over 0 and up to `most`. A number, or text with its unit.
+struct Load {
+    double most;
+    const char *words;
+};
 struct Size {
     LengthBounds bounds;
 };
@@ -52,7 +57,7 @@ struct OneOf {
 
 /// Each thing that goes by kind is one function for each of them: a forgotten one does not compile.
 using Kind =
-    std::variant<YesNo, Count, Number, Size, Incline, Direction, Text, TagName, WallName, WallPair, OneOf>;
+    std::variant<YesNo, Count, Number, Load, Size, Incline, Direction, Text, TagName, WallName, WallPair, OneOf>;
 
 /// `"a length over 0 and up to 2 m"`: for the reference.
 std::string takes(const Kind &kind);

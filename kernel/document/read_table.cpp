@@ -26,6 +26,10 @@ struct ReadValue {
         return at.table.number(key.name, value, kind.low, kind.low_is_in, kind.high, kind.words) ? Read(value)
                                                                                                  : Read();
     }
+    Read operator()(const Load &kind) const {
+        double kpa = 0;
+        return at.table.load(key.name, kpa, kind.most, kind.words) ? Read(kpa) : Read();
+    }
     Read operator()(const Size &kind) const {
         Length value;
         return at.table.length(key.name, value, kind.bounds) ? Read(value) : Read();

@@ -4,6 +4,7 @@
 #include "kernel/document/limits.h"
 #include "kernel/document/toml_scan.h"
 #include "kernel/measure/character.h"
+#include "kernel/measure/load.h"
 #include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
@@ -189,6 +190,17 @@ bool TableReader::number(std::string_view key, double &into, double low, bool lo
     const bool within = (low_is_in ? read >= low : read > low) && read <= high;
     if (!within) return out_of_bounds(key, expected); // nan too
     into = read;
+    return true;
+}
+
+bool TableReader::load(std::string_view key, double &into, double most, const char *expected) {
+    const toml::node *found = node(key);
+    if (!found || !found->is_string()) return number(key, into, 0, false, most, expected);
+    take(key);
+    const auto read = parse_load(found->as_string()->get());
+    if (!read) return refuse(key, "cannot be read as a load", expected);
+    if (!(*read > 0 && *read <= most)) return out_of_bounds(key, expected);
+    into = *read;
     return true;
 }
 

@@ -28,6 +28,8 @@ class TableReader {
     /// Over `low` (or from it, where `low_is_in`), up to `high`.
     bool number(std::string_view key, double &into, double low, bool low_is_in, double high,
                 const char *expected);
+    /// A load in kPa: a number, or text with its unit. Over 0, up to `most`.
+    bool load(std::string_view key, double &into, double most, const char *expected);
     bool texts(std::string_view key, std::vector<std::string> &into); ///< a list of texts
     bool heading(std::string_view key, double &into);                 ///< degrees counter-clockwise from east
     /// One of the words, in capitals or not, with - or _ for blanks; `into` becomes the word as it is listed.

@@ -1,5 +1,6 @@
 #include "kernel/document/toml_text.h"
 
+#include "kernel/measure/load.h"
 #include "kernel/measure/spelling.h"
 
 namespace roundlay {
@@ -44,6 +45,13 @@ std::string toml_text(Slope value) {
 
 std::string toml_text(double value) {
     return spell_number(value);
+}
+
+std::string load_text(double kpa, UnitSystem system) {
+    constexpr std::string_view metric = " kPa";
+    std::string text = spell_load(kpa, system);
+    if (system != UnitSystem::metric || !text.ends_with(metric)) return toml_text(text);
+    return text.substr(0, text.size() - metric.size());
 }
 
 } // namespace roundlay

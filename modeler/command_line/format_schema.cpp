@@ -36,6 +36,11 @@ struct TypeOf {
                 {kind.low_is_in ? "minimum" : "exclusiveMinimum", kind.low},
                 {"maximum", kind.high}};
     }
+    Json operator()(const Load &kind) const {
+        return {{"anyOf",
+                 {Json{{"type", "string"}, {"minLength", 1}},
+                  Json{{"type", "number"}, {"exclusiveMinimum", 0}, {"maximum", kind.most}}}}};
+    }
     Json operator()(const Size &) const {
         return {{"anyOf", {Json{{"type", "string"}, {"minLength", 1}}, Json{{"const", 0}}}}};
     }

@@ -1,6 +1,7 @@
 #include "tests/document/any_statement.h"
 
 #include "kernel/document/key.h"
+#include "kernel/measure/load.h"
 #include "kernel/measure/spelling.h"
 #include "kernel/shell/close_plan.h"
 
@@ -90,6 +91,10 @@ struct AnyValue {
         constexpr double parts = 1e6;
         const auto low = static_cast<long>(kind.low * parts) + (kind.low_is_in ? 0 : 1);
         return static_cast<double>(*inRange(low, static_cast<long>(kind.high * parts) + 1)) / parts;
+    }
+    Value operator()(const Load &kind) const { // as stated in kPa or in psf
+        const double figure = *inRange(1, static_cast<int>(kind.most * 1000) + 1) / 1000.0;
+        return once_in(2) ? figure : std::min(kind.most, std::round(20 * figure) * kpa_per_psf);
     }
     Value operator()(const Size &kind) const {
         const LengthBounds &b = kind.bounds;

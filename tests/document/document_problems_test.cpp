@@ -321,6 +321,27 @@ TEST_CASE("Bytes that are no text are refused with their offset") {
     }
 }
 
+TEST_CASE("A load is stated in kilopascals or with its unit, and refused where it has neither or is past any floor") {
+    const auto floor_with = [](const std::string &load) {
+        return sample + "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load + "\n";
+    };
+    const auto load_of = [&](const std::string &load) {
+        const ReadResult read = read_document(floor_with(load), "x.roundlay");
+        REQUIRE(read.shell);
+        return *read.shell->floors.at(0).live_load;
+    };
+    CHECK(load_of("1.9") == 1.9);
+    CHECK(load_of("\"1.9 kPa\"") == 1.9);
+    CHECK(load_of("\"40 psf\"") == Approx(40 * 0.04788026).epsilon(1e-7)); // NIST SP 811, appendix B.8, from memory
+    for (const char *wrong : {"\"40\"", "\"40 psi\"", "\"2000 psf\"", "\"-1 kPa\"", "51", "\"0 psf\"", "true"}) {
+        INFO(wrong);
+        const Problems problems = problems_of(floor_with(wrong));
+        REQUIRE(problems.size() == 1);
+        CHECK(problems.front().weight == Weight::error);
+        CHECK_THAT(problems.front().expected, ContainsSubstring("\"40 psf\""));
+    }
+}
+
 TEST_CASE("All problems come at once, in the order of the text") {
     const Problems problems =
         problems_of("roundlay = 2\n[shell]\nthick = 1\n[[wall]]\nname = 3\ntoward = \"up\"\n"

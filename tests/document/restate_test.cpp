@@ -1,5 +1,7 @@
 #include "kernel/document/restate.h"
+#include "kernel/measure/load.h"
 #include "tests/document/any_statement.h"
+#include "tests/document/sample.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -8,6 +10,7 @@
 #include <functional>
 
 using namespace roundlay;
+using roundlay::test::sample;
 
 namespace {
 
@@ -101,4 +104,28 @@ TEST_CASE("A text that only a person can edit gives a problem and no change") {
     text.insert(root, "opening = []\n");
     CHECK(std::holds_alternative<Problem>(restated({text, "x"}, before, after)));
     CHECK(std::holds_alternative<Problem>(restated({"[[floor]\n", "x"}, before, after)));
+}
+
+TEST_CASE("A load is stated back in the unit that it is stated in") {
+    const auto with = [](const std::string &units, const std::string &load) {
+        return "roundlay = 1\n[shell]\nthickness = \"8 in\"\nunits = \"" + units + "\"\n" +
+               sample.substr(sample.find("[[wall]]")) +
+               "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load + "\n";
+    };
+    const auto edited = [&](const std::string &text, double kpa) {
+        const Document document(text, "x.roundlay");
+        const ReadResult read = read_document(text, "x.roundlay");
+        REQUIRE(read.shell);
+        Shell after = *read.shell;
+        after.floors.at(0).live_load = kpa;
+        const auto result = restated(document, *read.shell, after);
+        REQUIRE(std::holds_alternative<Document>(result));
+        return std::get<Document>(result).text();
+    };
+    const double fifty = *parse_load("50 psf");
+    CHECK(edited(with("imperial", "\"40 psf\""), fifty) == with("imperial", "\"50 psf\""));
+    CHECK(edited(with("metric", "\"40 psf\""), fifty) == with("metric", "\"50 psf\""));
+    CHECK(edited(with("metric", "1.9"), 2.4) == with("metric", "2.4"));
+    CHECK(edited(with("imperial", "\"1.9 kPa\""), 2.4) == with("imperial", "\"2.4 kPa\""));
+    CHECK(edited(with("imperial", "\"40 psf\""), *parse_load("40 psf")) == with("imperial", "\"40 psf\""));
 }

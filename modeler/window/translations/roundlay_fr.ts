@@ -4950,8 +4950,8 @@
         <translation>une pente qui n’est pas négative</translation>
     </message>
     <message>
-        <source>a load in kPa (kN per square metre), over 0 up to 50, without quotes</source>
-        <translation>une charge en kPa (kN par mètre carré), au-dessus de 0 et jusqu’à 50, sans guillemets</translation>
+        <source>a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as &quot;40 psf&quot;</source>
+        <translation>une charge au-dessus de 0 et jusqu’à 50 kPa : un nombre en kPa sans guillemets, ou un texte avec son unité, par exemple &quot;40 psf&quot;</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too long</source>
