@@ -14,6 +14,7 @@ namespace {
 constexpr const char *phrases[] = {
     // what the document does not take from a field
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is out of bounds"),
+    QT_TRANSLATE_NOOP("kernel", "\"%1\" cannot be read as a load"),
     QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 100 m"),
     QT_TRANSLATE_NOOP("kernel", "a length from 0 to 100 m"),
     QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 2 m"),

@@ -4926,6 +4926,10 @@
         <translation>normes de construction en bois rond tracé de 2000, tassement</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; cannot be read as a load</source>
+        <translation>« %1 » n’est pas une charge lisible</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is out of bounds</source>
         <translation>« %1 » est hors des limites</translation>
     </message>
