@@ -28,6 +28,9 @@ namespace {
 /// source.
 constexpr double least_between_notches = 50;
 
+/// Walls that are square but for the last digits of a sine lie square.
+constexpr double square = 1e-9;
+
 WallMeeting seen_from(const WallPlace &own, const WallPlace &other, Vec2 centre) {
     // The crossing wall's faces, each a line through a point of it, followed to this wall's centre line.
     const Vec3 run = own.frame.direction_to_local(other.frame.x);
@@ -42,7 +45,7 @@ WallMeeting seen_from(const WallPlace &own, const WallPlace &other, Vec2 centre)
     m.x = own.frame.to_local({centre.x, centre.y, 0}).x;
     m.low = low;
     m.high = high;
-    m.skew = skew == 0 ? 0 : skew; // no negative zero
+    m.skew = std::abs(skew) < square ? 0 : skew;
     return m;
 }
 

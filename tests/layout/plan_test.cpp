@@ -98,3 +98,23 @@ TEST_CASE("An edit in one wall leaves the tags of the others alone") {
     for (const int wall : {1, 2, 3}) CHECK(tags(before, wall) == tags(after, wall));
     CHECK(tags(after, 0).size() > tags(before, 0).size());
 }
+
+TEST_CASE("A partition between walls at 45 degrees to the compass ends square, last digits or not") {
+    Shell shell = test::plain_shell();
+    shell.walls = test::octagon_plan(Length::mm(1902));
+    shell.thickness = Length::mm(146);
+    shell.notch.kind = NotchKind::square_lap;
+    Partition partition;
+    partition.name = "P";
+    partition.from = "B", partition.to = "F";
+    partition.from_left = Length::mm(551.58);
+    shell.partitions = {partition};
+    const Layout layout = lay_out(shell);
+    int pieces = 0;
+    for (const Piece &p : layout.pieces) {
+        if (layout.walls[static_cast<std::size_t>(p.wall)].name != "P") continue;
+        ++pieces;
+        for (const Cut &cut : p.cuts) CHECK_FALSE(std::holds_alternative<FaceCut>(cut));
+    }
+    CHECK(pieces == 4);
+}
