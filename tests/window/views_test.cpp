@@ -86,6 +86,9 @@ void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
         QVERIFY2(banner(*view).contains(text(why)), qPrintable(banner(*view)));
     QCOMPARE(window.elevation().scene().holes.at(0).box.width(), 20'000.0); // as stated, not as it stood
     QVERIFY(faults_of(state).openings.contains(0));
+    const auto *told = window.plan().findChild<StandBanner *>();
+    const double depth = state.read.shell->walls[1].length.mm();
+    QTRY_VERIFY(window.plan().to_screen({0, depth + 300}).y() > told->geometry().bottom()); // nothing lies under it
     keep_picture(window, "views-too-wide");
     window.desk().history().undo();
     QVERIFY(settled(window));

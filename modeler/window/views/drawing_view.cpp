@@ -79,17 +79,23 @@ void DrawingView::fit_now() {
     update();
 }
 
-/// Beside the legend or above it, whichever leaves it larger.
+int DrawingView::banner_height() const {
+    const auto *banner = findChild<const StandBanner *>(QString(), Qt::FindDirectChildrenOnly);
+    return banner && banner->isVisibleTo(this) ? banner->height() : 0;
+}
+
+/// Beside the legend or above it, whichever leaves it larger, and under the banner.
 void DrawingView::show_whole(const sheets::Rect &box) {
     const QSizeF taken = legend_->isVisible() ? QSizeF(legend_->size()) : QSizeF(0, 0);
+    const double high = banner_height();
     const auto scale_left = [&](double left, double low) {
         return std::min((width() - left - 2 * margin) / std::max(box.width(), 1.0),
-                        (height() - low - 2 * margin) / std::max(box.height(), 1.0));
+                        (height() - low - high - 2 * margin) / std::max(box.height(), 1.0));
     };
     const double beside = scale_left(taken.width(), 0), above = scale_left(0, taken.height());
     scale_ = std::clamp(std::max(beside, above), least_scale, most_scale);
     const Vec2 room = beside >= above ? Vec2{taken.width(), 0} : Vec2{0, taken.height()};
-    middle_ = box.centre() - (1 / (2 * scale_)) * room;
+    middle_ = box.centre() - (1 / (2 * scale_)) * (room - Vec2{0, high});
 }
 
 void DrawingView::zoom(double factor, QPointF at) {

@@ -71,6 +71,7 @@ class DrawingView : public QWidget {
   private:
     void apply_fit();
     void show_whole(const sheets::Rect &box);
+    int banner_height() const; ///< of the one that lies along the upper edge; 0: there is none
     void begin_typing(const QString &first);
     void end_typing();
 
