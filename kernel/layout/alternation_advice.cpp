@@ -1,6 +1,5 @@
 #include "kernel/layout/alternation_advice.h"
 
-#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -51,20 +50,27 @@ Shell with_nominal(const Shell &shell, const Stated &log, Length height) {
     return next;
 }
 
-std::string advice(const Shell &shell, const Layout &layout, const std::vector<Stated> &stated, const LayOut &try_out) {
+Said of_log(const Stated &log, Length height) {
+    const LengthAmount is = in_mm(log.high);
+    if (log.kind == LogKind::full)
+        return said("the log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it again, or lay another log there",
+                    log.wall, log.round, is, just(height));
+    return said("the half log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it again, or lay another log "
+                "there",
+                log.wall, log.round, is, just(height));
+}
+
+Said advice(const Shell &shell, const Layout &layout, const std::vector<Stated> &stated, const LayOut &try_out) {
     for (std::size_t i = 0; i < std::min(stated.size(), most_tried); ++i)
         for (const Length height : as_said(shell, stated[i].nominal)) {
             if (!alternates(try_out(with_nominal(shell, stated[i], height)))) continue;
-            const std::string log = std::string(stated[i].kind == LogKind::full ? "the log" : "the half log") + " of " +
-                                    round_place(stated[i].wall, stated[i].round);
-            return "; " + log + ", is stated " + say(shell, stated[i].high) + " high: at " + in_words(shell, height) +
-                   " they alternate; measure it again, or lay another log there";
+            return of_log(stated[i], height);
         }
     const bool pitches_differ = std::ranges::any_of(
         layout.walls, [&](const WallPlace &w) { return std::abs(w.pitch - layout.walls.front().pitch) > 1e-6; });
-    if (pitches_differ || stated.empty()) return "; the pitches of the two walls drift apart by half a round, make them equal";
-    return "; the heights stated of single logs make the two walls drift apart by half a round; measure them again, or "
-           "change logs of the two walls for others";
+    if (pitches_differ || stated.empty()) return said("the pitches of the two walls drift apart by half a round, make them equal");
+    return said("the heights stated of single logs make the two walls drift apart by half a round; measure them again, or change "
+                "logs of the two walls for others");
 }
 
 } // namespace
@@ -72,9 +78,9 @@ std::string advice(const Shell &shell, const Layout &layout, const std::vector<S
 void advise_on_alternation(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
                            const LayOut &try_out) {
     if (alternates(layout)) return;
-    const std::string words = advice(shell, layout, stated_heights(shell, layout, courses), try_out);
+    const Said what_fits = advice(shell, layout, stated_heights(shell, layout, courses), try_out);
     for (Finding &f : layout.findings)
-        if (f.code == code) f.message += words;
+        if (f.code == code) f.advice = what_fits;
 }
 
 } // namespace roundlay

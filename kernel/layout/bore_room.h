@@ -10,14 +10,13 @@ namespace roundlay {
 /// With less than this beside it a bore breaks out as it is bored. Common practice, no source.
 inline constexpr double least_beside_bore = 10;
 
-inline std::string leaves_no_wood(const Shell &shell, double diameter, double thickness, double most) {
-    return "a bore of " + say(shell, diameter) + " leaves no wood beside it in a wall " + say(shell, thickness) + " thick; " +
-           say(shell, std::max(0.0, most)) + " at most";
+inline Said leaves_no_wood(double diameter, double thickness) {
+    return said("a bore of %1 leaves no wood beside it in a wall %2 thick", in_mm(diameter), in_mm(thickness));
 }
 
-inline std::string bores_half_away(const Shell &shell, double diameter, double thickness) {
-    return "a bore of " + say(shell, diameter) + " takes more than half of a wall " + say(shell, thickness) +
-           " thick: what is left beside it splits easily";
+inline Said bores_half_away(double diameter, double thickness) {
+    return said("a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits easily", in_mm(diameter),
+                in_mm(thickness));
 }
 
 } // namespace roundlay

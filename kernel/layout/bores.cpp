@@ -12,20 +12,6 @@ namespace roundlay {
 
 namespace {
 
-const char *word(BoreUse use) {
-    switch (use) {
-    case BoreUse::bolt:
-        return "bolt";
-    case BoreUse::rod:
-        return "rod";
-    case BoreUse::wire:
-        return "wiring bore";
-    case BoreUse::hole:
-        break;
-    }
-    return "hole";
-}
-
 class StatedBores {
   public:
     StatedBores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans)
@@ -38,15 +24,15 @@ class StatedBores {
     }
 
   private:
-    std::string name(std::size_t i) const {
+    /// A round of 0: its wall as a whole.
+    About place(std::size_t i, int round) const {
         const StatedBore &b = shell_.bores[i];
-        return b.name.empty() ? std::string(word(b.use)) + " " + std::to_string(i + 1) : b.name;
+        return narrowed(round > 0 ? round_place(b.wall, round) : wall_place(b.wall),
+                        about::Bore{b.use, static_cast<int>(i) + 1, b.name});
     }
 
-    bool refuse(std::size_t i, int round, const std::string &message, const std::string &key) {
-        const std::string wall = shell_.bores[i].wall;
-        layout_.findings.push_back({Weight::error, "bore-misses-log",
-                                    (round > 0 ? round_place(wall, round) : wall_place(wall)) + ", " + name(i), message,
+    bool refuse(std::size_t i, int round, const std::string &key, Said what, std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what), std::move(advice),
                                     subject("bore", i, key)});
         return false;
     }
@@ -54,20 +40,20 @@ class StatedBores {
     bool bore(std::size_t i) {
         const StatedBore &b = shell_.bores[i];
         const int index = wall_named(layout_, b.wall);
-        if (index < 0) return refuse(i, 0, "there is no wall " + b.wall + " in this shell", "wall");
+        if (index < 0) return refuse(i, 0, "wall", said("there is no wall %1 in this shell", b.wall));
         const WallPlace &wall = layout_.walls[static_cast<std::size_t>(index)];
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
         if (!leaves_wood(i, 0, wall.thickness, y)) return false;
         if (b.diameter.mm() > wall.thickness / 2)
-            layout_.findings.push_back({Weight::warning, "bore-takes-half", wall_place(b.wall) + ", " + name(i),
-                                        bores_half_away(shell_, b.diameter.mm(), wall.thickness), subject("bore", i, "diameter")});
+            layout_.findings.push_back({Weight::warning, "bore-takes-half", place(i, 0),
+                                        bores_half_away(b.diameter.mm(), wall.thickness), {}, subject("bore", i, "diameter")});
         const auto &courses = spans_[static_cast<std::size_t>(index)];
         const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
         if (last > rounds || b.from_round > rounds)
-            return refuse(i, 0, "the wall has only " + std::to_string(rounds) + " rounds", last > rounds ? "to_round" : "from_round");
+            return refuse(i, 0, last > rounds ? "to_round" : "from_round", said("the wall has only %1 rounds", rounds));
         if (b.from_round > last)
-            return refuse(i, 0, "it goes from round " + std::to_string(b.from_round) + " up to round " + std::to_string(last) +
-                                    ": that is through no log", "from_round");
+            return refuse(i, 0, "from_round",
+                          said("it goes from round %1 up to round %2: that is through no log", b.from_round, last));
         double x = b.from_left.mm();
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
             if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
@@ -78,8 +64,8 @@ class StatedBores {
     bool leaves_wood(std::size_t i, int round, double width, double y) {
         const double d = shell_.bores[i].diameter.mm(), beside = std::min(y, width - y);
         if (d / 2 + least_beside_bore <= beside + tolerance::weld) return true;
-        return refuse(i, round, leaves_no_wood(shell_, d, width, 2 * (beside - least_beside_bore)),
-                      shell_.bores[i].from_outside ? "from_outside" : "diameter");
+        return refuse(i, round, shell_.bores[i].from_outside ? "from_outside" : "diameter", leaves_no_wood(d, width),
+                      at_most(2 * (beside - least_beside_bore)));
     }
 
     /// Whether so much whole wood lies to either side of x in that log.
@@ -124,7 +110,7 @@ class StatedBores {
 
     /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are kept, else as it
     /// just fits. Nothing where it does not.
-    std::string place_that_fits(std::size_t i, const WallPlace &wall) const {
+    std::optional<Said> place_that_fits(std::size_t i, const WallPlace &wall) const {
         constexpr double past_rounding = 2; // mm: more than a printed length is rounded by
         const StatedBore &b = shell_.bores[i];
         const double least = b.diameter.mm() / 2 + past_rounding;
@@ -134,9 +120,9 @@ class StatedBores {
                 if (x > 0 && fits_at(b, wall, x, room - past_rounding / 2) &&
                     (!best || std::abs(x - b.from_left.mm()) < std::abs(*best - b.from_left.mm())))
                     best = x;
-            if (best) return "; " + say(shell_, *best) + " from the left would do";
+            if (best) return said("%1 from the left would do", in_mm(*best));
         }
-        return "";
+        return {};
     }
 
     bool bore_log(std::size_t i, const WallPlace &wall, int round, const CourseSpans &course, Vec3 at) {
@@ -146,17 +132,19 @@ class StatedBores {
             for (const auto *taken : {&s.taken_above, &s.taken_below})
                 for (const Span &t : *taken)
                     if (at.x + half > t.from && at.x - half < t.to)
-                        return refuse(i, round, "it runs into a cut from " + say(shell_, t.from) + " to " +
-                                                              say(shell_, t.to) + " from the left" +
-                                                              place_that_fits(i, wall), "from_left");
+                        return refuse(i, round, "from_left",
+                                      said("it runs into a cut from %1 to %2 from the left", in_mm(t.from), in_mm(t.to)),
+                                      place_that_fits(i, wall));
             const double width = s.course->width(at.x);
             if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
             add(i, wall, s, at);
             return true;
         }
-        return refuse(i, round,
-                      "there is no whole log " + say(shell_, at.x) + " from the left: an opening or a notch is there; state the "
-                      "rounds that it goes through, or another place" + place_that_fits(i, wall), "from_left");
+        const auto place = place_that_fits(i, wall);
+        return refuse(i, round, "from_left",
+                      said("there is no whole log %1 from the left: an opening or a notch is there", in_mm(at.x)),
+                      place ? said("state the rounds that it goes through, or another place; %1", *place)
+                            : said("state the rounds that it goes through, or another place"));
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {

@@ -3,7 +3,6 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/no_wood.h"
 #include "kernel/layout/steps.h"
-#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <array>
@@ -111,9 +110,10 @@ class Corner {
         for (std::size_t k = 0; k + 1 < layers_.size(); ++k) {
             if (layers_[k].arm != layers_[k + 1].arm) continue;
             const Layer &two = layers_[k + 1];
-            refuse("tails-do-not-alternate", two,
-                   "going up corner " + place_.name + ", two logs of wall " + wall_name(two) +
-                       " follow one another at round " + std::to_string(course(two).round));
+            say_of(Weight::error, "tails-do-not-alternate", two,
+                   said("going up corner %1, two logs of wall %2 follow one another at round %3", place_.name, wall_name(two),
+                        course(two).round),
+                   {});
             return false;
         }
         return true;
@@ -212,16 +212,16 @@ class Corner {
             // Crossing logs lie half a pitch apart; a round log that ends level at the top lies a whole one over its own below.
             const bool ends_level = course(l).scoped && course(l).crown <= 0;
             const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
-            const std::string is = say(shell_, std::max(least, 0.0)), wanted = say(shell_, rule_.least_tail.mm());
-            const std::string pitch = "; a pitch of " + say(shell_, layout_.pitch + 2 * short_by);
+            const LengthAmount is = in_mm(std::max(least, 0.0)), wanted = in_mm(rule_.least_tail.mm());
+            const LengthAmount pitch = in_mm(layout_.pitch + 2 * short_by);
             if (course(l).scoped)
                 say_of(weight, "tail-too-thin", l,
-                       "the saddle leaves " + is + " of the log over the one that it crosses, under the least of " + wanted +
-                           pitch + " would fit");
+                       said("the saddle leaves %1 of the log over the one that it crosses, under the least of %2", is, wanted),
+                       said("a pitch of %1 would fit", pitch));
             else
                 say_of(weight, "tail-too-thin", l,
-                       "the tail is " + is + " thick at its thinnest, under the least of " + wanted + pitch +
-                           " or a flatter slope would fit");
+                       said("the tail is %1 thick at its thinnest, under the least of %2", is, wanted),
+                       said("a pitch of %1 or a flatter slope would fit", pitch));
             if (weight == Weight::error) return false;
         }
         if (!course(l).scoped) check_wood(l);
@@ -234,23 +234,15 @@ class Corner {
         for (const Vec2 p : prism_corners())
             missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
         if (missing <= tolerance::weld) return;
-        layout_.findings.push_back(
-            {Weight::warning, "seam-outside-wood", "corner " + place_.name + ", " +
-                                                       round_place(wall_name(l), course(l).round),
-             "the seam runs " + say(shell_, missing) +
-                 " outside the log's body, so that much of the tail is not there; a smaller gap, a flatter slope or "
-                 "a higher log would fill it",
-             "rounds.gap"});
+        say_of(Weight::warning, "seam-outside-wood", l,
+               said("the seam runs %1 outside the log's body, so that much of the tail is not there", in_mm(missing)),
+               said("a smaller gap, a flatter slope or a higher log would fill it"), "rounds.gap");
     }
 
-    void refuse(const std::string &code, const Layer &l, const std::string &message) {
-        say_of(Weight::error, code, l, message);
-    }
-
-    void say_of(Weight weight, const std::string &code, const Layer &l, const std::string &message) {
-        layout_.findings.push_back({weight, code,
-                                    "corner " + place_.name + ", " + round_place(wall_name(l), course(l).round),
-                                    message, "rounds.pitch"});
+    void say_of(Weight weight, const std::string &code, const Layer &l, Said what, std::optional<Said> advice,
+                const std::string &from = "rounds.pitch") {
+        layout_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round), std::move(what),
+                                    std::move(advice), from});
     }
 
     const Shell &shell_;

@@ -18,8 +18,9 @@ struct Resolved {
     double pitch = 0;
 };
 
-void refuse(Layout &layout, std::string code, std::string message, std::string subject) {
-    layout.findings.push_back({Weight::error, std::move(code), "rounds", std::move(message), std::move(subject)});
+void refuse(Layout &layout, std::string code, std::string subject, Said what, std::optional<Said> advice = {}) {
+    layout.findings.push_back(
+        {Weight::error, std::move(code), {about::All::rounds}, std::move(what), std::move(advice), std::move(subject)});
 }
 
 /// A stated height is kept and the pitch gives way: the count is the nearest whole number of rounds.
@@ -28,11 +29,10 @@ Resolved from_height_and_pitch(const Shell &shell, Layout &layout) {
     const int count = std::max(1, static_cast<int>(std::lround(std::min(height / pitch, 1.0 * most_rounds + 1))));
     const double fitted = height / count;
     if (std::abs(fitted - pitch) > tolerance::weld)
-        layout.findings.push_back({Weight::note, "pitch-fitted", "rounds",
-                                   std::to_string(count) + " rounds reach " + say(shell, height) +
-                                       " at a pitch of " + say(shell, fitted) + ", not the stated " +
-                                       say(shell, pitch),
-                                   "rounds.pitch"});
+        layout.findings.push_back({Weight::note, "pitch-fitted", {about::All::rounds},
+                                   said("%1 rounds reach %2 at a pitch of %3, not the stated %4", count, in_mm(height),
+                                        in_mm(fitted), in_mm(pitch)),
+                                   {}, "rounds.pitch"});
     return {count, fitted};
 }
 
@@ -41,31 +41,26 @@ Resolved resolve(const Shell &shell, Layout &layout) {
     if (r.count && r.pitch) {
         const double reached = *r.count * r.pitch->mm();
         if (r.height && std::abs(r.height->mm() - reached) > 0.5)
-            refuse(layout, "rounds-disagree",
-                   std::to_string(*r.count) + " rounds at " + say(shell, r.pitch->mm()) + " reach " +
-                       say(shell, reached) + ", not the stated height of " + say(shell, r.height->mm()) +
-                       "; state two of count, pitch and height",
-                   "rounds.height");
+            refuse(layout, "rounds-disagree", "rounds.height",
+                   said("%1 rounds at %2 reach %3, not the stated height of %4", *r.count, in_mm(r.pitch->mm()), in_mm(reached),
+                        in_mm(r.height->mm())),
+                   said("state two of count, pitch and height"));
         return {*r.count, r.pitch->mm()};
     }
     if (r.count && r.height) return {*r.count, r.height->mm() / *r.count};
     if (r.height && r.pitch) return from_height_and_pitch(shell, layout);
-    refuse(layout, "rounds-missing", "state two of count, pitch and height; the third is worked out", "rounds");
+    refuse(layout, "rounds-missing", "rounds", said("state two of count, pitch and height"), said("the third is worked out"));
     return {};
 }
 
 bool check_numbers(const Shell &shell, const Resolved &r, Layout &layout) {
     if (has_errors(layout.findings)) return false;
     if (r.count < 1 || r.count > most_rounds)
-        refuse(layout, "rounds-out-of-range",
-               "the shell has " + std::to_string(r.count) + " rounds; between 1 and " +
-                   std::to_string(most_rounds) + " can be laid",
-               "rounds.count");
+        refuse(layout, "rounds-out-of-range", "rounds.count", said("the shell has %1 rounds", r.count),
+               said("between 1 and %1 can be laid", most_rounds));
     if (!(r.pitch > shell.rounds.gap.mm()))
-        refuse(layout, "gap-eats-log",
-               "a gap of " + say(shell, shell.rounds.gap.mm()) + " leaves no log in a pitch of " +
-                   say(shell, r.pitch),
-               "rounds.gap");
+        refuse(layout, "gap-eats-log", "rounds.gap",
+               said("a gap of %1 leaves no log in a pitch of %2", in_mm(shell.rounds.gap.mm()), in_mm(r.pitch)));
     return !has_errors(layout.findings);
 }
 
@@ -88,8 +83,8 @@ bool size_wall(const Shell &shell, std::size_t i, WallPlace &wall, Layout &layou
     wall.log_height = own.log_height.value_or(Length::mm(wall.pitch) - shell.rounds.gap).mm();
     if (wall.log_height > 0 && wall.log_height <= wall.pitch + tolerance::weld) return true;
     layout.findings.push_back({Weight::error, "log-over-pitch", wall_place(wall.name),
-                               "logs " + say(shell, wall.log_height) + " high do not fit in a pitch of " +
-                                   say(shell, wall.pitch) + "; a log is at most as high as the pitch",
+                               said("logs %1 high do not fit in a pitch of %2", in_mm(wall.log_height), in_mm(wall.pitch)),
+                               said("a log is at most as high as the pitch"),
                                own.subject + (own.log_height ? "log_height" : "pitch")});
     return false;
 }
@@ -229,31 +224,28 @@ class Stack {
     std::vector<Course> all_;
 };
 
-bool check_section(const Shell &shell, const WallPlace &wall, const Course &c, double x, Layout &layout) {
+bool check_section(const WallPlace &wall, const Course &c, double x, Layout &layout) {
     const double height = c.high(x) - c.low(x), width = c.width(x);
-    const auto refuse = [&](const std::string &code, const std::string &message, const std::string &from) {
-        layout.findings.push_back({Weight::error, code, round_place(wall.name, c.round), message, from});
+    const auto refuse = [&](const std::string &code, const std::string &from, Said what, std::optional<Said> advice) {
+        layout.findings.push_back(
+            {Weight::error, code, round_place(wall.name, c.round), std::move(what), std::move(advice), from});
         return false;
     };
     if (height <= 1)
-        return refuse("no-wood-left",
-                      "the log of this round would be " + say(shell, height) +
-                          " high; a higher pitch, a smaller gap or a higher log leaves wood",
-                      "rounds.pitch");
+        return refuse("no-wood-left", "rounds.pitch", said("the log of this round would be %1 high", in_mm(height)),
+                      said("a higher pitch, a smaller gap or a higher log leaves wood"));
     if (width <= 1)
-        return refuse("no-wood-left", "the log of this round would be " + say(shell, width) + " wide at one end",
-                      "logs");
+        return refuse("no-wood-left", "logs", said("the log of this round would be %1 wide at one end", in_mm(width)), {});
     if (width > wall.thickness + tolerance::weld)
-        return refuse("log-too-wide",
-                      "the log of this round is " + say(shell, width) + " wide, more than its wall's " +
-                          say(shell, wall.thickness) + "; state the wall's thickness as that of its widest log",
-                      "logs");
+        return refuse("log-too-wide", "logs",
+                      said("the log of this round is %1 wide, more than its wall's %2", in_mm(width), in_mm(wall.thickness)),
+                      said("state the wall's thickness as that of its widest log"));
     return true;
 }
 
-bool check_courses(const Shell &shell, const WallPlace &wall, const std::vector<Course> &courses, Layout &layout) {
+bool check_courses(const WallPlace &wall, const std::vector<Course> &courses, Layout &layout) {
     return std::all_of(courses.begin(), courses.end(), [&](const Course &c) {
-        return check_section(shell, wall, c, c.x_datum, layout) && check_section(shell, wall, c, c.x_far, layout);
+        return check_section(wall, c, c.x_datum, layout) && check_section(wall, c, c.x_far, layout);
     });
 }
 
@@ -266,7 +258,8 @@ bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &
                               own.round <= static_cast<int>(courses[w].size()));
         if (found) continue; // which pieces a round has is seen when they are cut
         layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
-                                   "sizes are stated for a log that this shell does not have; rounds count from 1",
+                                   said("sizes are stated for a log that this shell does not have"),
+                                   said("rounds count from 1"),
                                    subject("log", i, "round")});
         return false;
     }
@@ -296,7 +289,7 @@ std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &lay
         if (!size_wall(shell, i, wall, layout)) return {};
         all.push_back(Stack(shell, layout, i).courses());
         wall.top = std::max(all.back().back().datum.high, all.back().back().far.high);
-        if (!check_courses(shell, wall, all.back(), layout)) return {};
+        if (!check_courses(wall, all.back(), layout)) return {};
     }
     if (!check_own_logs(shell, all, layout) || !check_round_logs(shell, layout, all)) return {};
     return all;

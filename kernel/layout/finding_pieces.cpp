@@ -1,9 +1,6 @@
 #include "kernel/layout/finding_pieces.h"
 
-#include "kernel/layout/text.h"
-
 #include <algorithm>
-#include <cctype>
 #include <charconv>
 #include <optional>
 
@@ -11,19 +8,37 @@ namespace roundlay {
 
 namespace {
 
-bool goes_on(const std::string &text, std::size_t at) {
-    return at < text.size() && (std::isalnum(static_cast<unsigned char>(text[at])) != 0 || text[at] == '-');
-}
-
-/// True where the words stand in the text for themselves, not as part of a longer tag or name.
-bool names(const std::string &text, const std::string &words) {
-    for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1))
-        if (!goes_on(text, at + words.size()) && (at == 0 || !goes_on(text, at - 1))) return true;
-    return false;
-}
-
 bool ends_at(const Piece &piece, const std::string &place) {
     return piece.datum.at == place || piece.far.at == place;
+}
+
+/// Named by its tag.
+bool names_piece(const About &about, const Piece &piece) {
+    return std::any_of(about.begin(), about.end(), [&](const Thing &thing) {
+        if (const auto *one = std::get_if<about::Piece>(&thing)) return one->tag == piece.tag;
+        if (const auto *two = std::get_if<about::Pieces>(&thing)) return two->one == piece.tag || two->other == piece.tag;
+        const auto *timber = std::get_if<about::Timber>(&thing);
+        return timber != nullptr && timber->tag == piece.tag;
+    });
+}
+
+bool names_round(const About &about, const Layout &layout, const Piece &piece) {
+    const auto *wall = first_of<about::Wall>(about);
+    const auto *round = first_of<about::Round>(about);
+    return wall != nullptr && round != nullptr && piece.timber < 0 && piece.round == round->number &&
+           part_letter(layout, piece.wall) == wall->name;
+}
+
+/// Its wall or floor as a whole, or a corner that it ends at.
+bool names_part_or_corner(const About &about, const Layout &layout, const Piece &piece) {
+    if (const auto *corner = first_of<about::Corner>(about); corner && ends_at(piece, corner->name)) return true;
+    const std::string &own = part_letter(layout, part_of(layout, piece));
+    if (piece.timber < 0) {
+        const auto *wall = first_of<about::Wall>(about);
+        return wall != nullptr && wall->name == own;
+    }
+    const auto *floor = first_of<about::Floor>(about);
+    return floor != nullptr && floor->name == own;
 }
 
 std::optional<std::size_t> stated_entry(const std::string &subject, const std::string &list) {
@@ -52,8 +67,8 @@ template <typename Test> std::vector<int> pieces_where(const Layout &layout, Tes
 } // namespace
 
 std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout) {
-    const std::string &place = finding.place;
-    auto found = pieces_where(layout, [&](const Piece &p) { return names(place, p.tag); });
+    const About &about = finding.about;
+    auto found = pieces_where(layout, [&](const Piece &p) { return names_piece(about, p); });
     if (!found.empty()) return found;
     if (const auto index = stated_entry(finding.subject, "opening");
         index && *index < shell.openings.size()) {
@@ -62,15 +77,9 @@ std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Lay
             pieces_where(layout, [&](const Piece &p) { return !name.empty() && touches_opening(p, name); });
         if (!found.empty()) return found;
     }
-    const auto in_round = [&](const Piece &p) {
-        return p.timber < 0 && names(place, round_place(layout.walls[static_cast<std::size_t>(p.wall)].name, p.round));
-    };
-    found = pieces_where(layout, in_round);
+    found = pieces_where(layout, [&](const Piece &p) { return names_round(about, layout, p); });
     if (!found.empty()) return found;
-    return pieces_where(layout, [&](const Piece &p) {
-        return names(place, "corner " + p.datum.at) || names(place, "corner " + p.far.at) ||
-               names(place, part_name(layout, part_of(layout, p)));
-    });
+    return pieces_where(layout, [&](const Piece &p) { return names_part_or_corner(about, layout, p); });
 }
 
 } // namespace roundlay

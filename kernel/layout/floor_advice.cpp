@@ -36,11 +36,12 @@ class FloorAdvisor {
             if (m.floor != floor_) continue;
             Finding &finding = layout_.findings[m.finding];
             if (whole)
-                finding.message += words(*whole);
+                finding.advice = advice(*whole);
             else if (!part)
-                finding.message += "; no small change of the floor's level mends it: a list of the seams tells how high the logs lie";
+                finding.advice =
+                    said("no small change of the floor's level mends it: a list of the seams tells how high the logs lie");
             else if (finding.weight == Weight::error)
-                finding.message += words(*part);
+                finding.advice = advice(*part);
         }
     }
 
@@ -77,8 +78,8 @@ class FloorAdvisor {
         });
     }
 
-    std::string words(Length by) const {
-        return (by > Length() ? "; raise the floor by " : "; lower the floor by ") + in_words(shell_, by);
+    static Said advice(Length by) {
+        return by > Length() ? said("raise the floor by %1", just(by)) : said("lower the floor by %1", just(by));
     }
 
     const Shell &shell_;

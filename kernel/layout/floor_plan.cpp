@@ -31,14 +31,14 @@ struct Hole {
 class Planner {
   public:
     Planner(const Shell &shell, Layout &layout, std::size_t index, FloorPlan &plan)
-        : shell_(shell), layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan), room_(plan.place) {}
+        : layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan), room_(plan.place) {}
 
     bool plan() {
         if (!find_room() || !find_bays() || !check_sizes()) return false;
         for (const FloorOpening &o : floor_.openings)
             if (!add_hole(o)) return false;
         const std::vector<double> places = joist_places();
-        if (places.empty()) return refuse("no joist fits between the sides of the room", "spacing");
+        if (places.empty()) return refuse("spacing", said("no joist fits between the sides of the room"));
         if (!add_beams(places)) return false;
         add_joists(places);
         add_trimmers();
@@ -47,22 +47,21 @@ class Planner {
     }
 
   private:
-    bool refuse(const std::string &message, const std::string &key, const char *code = "floor-does-not-fit") {
-        return say_of(Weight::error, message, key, code);
+    bool refuse(const std::string &key, Said what, std::optional<Said> advice = {}) {
+        return say_of(Weight::error, key, std::move(what), std::move(advice));
     }
     /// True where it can be cut all the same.
-    bool say_of(Weight weight, const std::string &message, const std::string &key, const char *code = "floor-does-not-fit") {
-        layout_.findings.push_back({weight, code, "floor " + floor_.name, message, subject("floor", index_, key)});
+    bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice) {
+        layout_.findings.push_back({weight, "floor-does-not-fit", {about::Floor{floor_.name}}, std::move(what), std::move(advice),
+                                    subject("floor", index_, key)});
         return weight != Weight::error;
     }
-    std::string say(double mm) const { return roundlay::say(shell_, mm); }
 
     bool find_room() {
         const auto room = room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
         if (!room)
-            return refuse("walls " + floor_.from + " and " + floor_.to +
-                              " do not face each other: joists lie square between two parallel walls",
-                          "to");
+            return refuse("to", said("walls %1 and %2 do not face each other: joists lie square between two parallel walls", floor_.from,
+                                     floor_.to));
         room_ = *room;
         room_.name = floor_.name;
         plan_.tail = floor_.tail.ratio();
@@ -80,9 +79,9 @@ class Planner {
             if (!stands_in_room(layout_.walls[w])) continue;
             const bool along = std::abs(cross(flat(layout_.walls[w].frame.x), flat(room_.frame.y))) < 1e-9;
             if (!along || box.low.y > tolerance::clear || box.high.y < room_.depth - tolerance::clear)
-                return refuse("wall " + layout_.walls[w].name + " stands in the room between walls " + floor_.from + " and " +
-                                  floor_.to + "; state a floor to each side of it",
-                              "to");
+                return refuse("to",
+                              said("wall %1 stands in the room between walls %2 and %3", layout_.walls[w].name, floor_.from, floor_.to),
+                              said("state a floor to each side of it"));
             walls.emplace_back(box.low.x, box.high.x);
         }
         std::sort(walls.begin(), walls.end());
@@ -121,25 +120,26 @@ class Planner {
         const double thinnest = std::min(thickness(room_.from), thickness(room_.to));
         const double most = thinnest - least_beside;
         const auto weigh = [](bool cut) { return cut ? Weight::warning : Weight::error; };
-        if (floor_.bearing.mm() > most && !say_of(weigh(floor_.bearing.mm() <= thinnest - no_wood), "a bearing of " + say(floor_.bearing.mm()) + " does not leave " + say(least_beside) +
-                              " of a wall " + say(thinnest) + " thick; " + say(most) + " at most would",
-                          "bearing"))
+        if (floor_.bearing.mm() > most &&
+            !say_of(weigh(floor_.bearing.mm() <= thinnest - no_wood), "bearing",
+                    said("a bearing of %1 does not leave %2 of a wall %3 thick", in_mm(floor_.bearing.mm()), in_mm(least_beside),
+                         in_mm(thinnest)),
+                    said("%1 at most would", in_mm(most))))
             return false;
         if (floor_.spacing.mm() < joist_width() + least_beside &&
-            !say_of(weigh(floor_.spacing.mm() > widest() + tolerance::clear), "joists " + say(joist_width()) + " wide do not lie " + say(floor_.spacing.mm()) +
-                              " apart on centre; " + say(joist_width() + least_beside) + " at least",
-                          "spacing"))
+            !say_of(weigh(floor_.spacing.mm() > widest() + tolerance::clear), "spacing",
+                    said("joists %1 wide do not lie %2 apart on centre", in_mm(joist_width()), in_mm(floor_.spacing.mm())),
+                    said("%1 at least", in_mm(joist_width() + least_beside))))
             return false;
         const double neck = joist_width() - 2 * floor_.tail.ratio() * floor_.bearing.mm();
         if (floor_.pocket == PocketKind::tailed && neck < std::min(joist_width(), tip_width()) / 2 &&
-            !say_of(weigh(neck - joist_width() + std::min(joist_width(), tip_width()) >= no_wood), "the tailed ends leave only " + say(std::max(0.0, neck)) + " of a joist " + say(joist_width()) +
-                              " wide at the wall; a smaller tail or bearing leaves half of it",
-                          "tail"))
+            !say_of(weigh(neck - joist_width() + std::min(joist_width(), tip_width()) >= no_wood), "tail",
+                    said("the tailed ends leave only %1 of a joist %2 wide at the wall", in_mm(std::max(0.0, neck)), in_mm(joist_width())),
+                    said("a smaller tail or bearing leaves half of it")))
             return false;
         if (floor_.first && floor_.first->mm() < joist_width() / 2)
-            return refuse("the first joist, " + say(floor_.first->mm()) + " from the room's side, lies in the wall; " +
-                              say(joist_width() / 2) + " at least",
-                          "first");
+            return refuse("first", said("the first joist, %1 from the room's side, lies in the wall", in_mm(floor_.first->mm())),
+                          said("%1 at least", in_mm(joist_width() / 2)));
         return true;
     }
 
@@ -152,10 +152,10 @@ class Planner {
 
     bool add_hole(const FloorOpening &o) {
         Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(), (o.from_wall + o.length).mm()};
-        const std::string name = o.name.empty() ? "a floor opening" : o.name;
+        const Amount name = o.name.empty() ? Amount(said("a floor opening")) : Amount(o.name);
         if (h.right > room_.width + tolerance::clear || h.away > room_.depth + tolerance::clear)
-            return refuse(name + " reaches out of the room, which is " + say(room_.width) + " by " + say(room_.depth),
-                          "opening");
+            return refuse("opening",
+                          said("%1 reaches out of the room, which is %2 by %3", name, in_mm(room_.width), in_mm(room_.depth)));
         const double joist = widest() + least_beside, trimmer = joist_width() + least_beside;
         h.joist_left = h.left >= joist;
         h.joist_right = room_.width - h.right >= joist;
@@ -163,17 +163,16 @@ class Planner {
         h.trims_away = room_.depth - h.away >= trimmer;
         const double beside = std::min(joist, h.left), behind = std::min(joist, room_.width - h.right);
         if (!bay_of(h.left - beside, h.right + behind))
-            return refuse(name + " meets a wall that stands in the room; keep " + say(joist) + " away from it", "opening");
+            return refuse("opening", said("%1 meets a wall that stands in the room", name), said("keep %1 away from it", in_mm(joist)));
         const auto at_side = [](double room) { return room < tolerance::clear; };
         if ((!h.joist_left && !at_side(h.left)) || (!h.joist_right && !at_side(room_.width - h.right)) ||
             (!h.trims_near && !at_side(h.near)) || (!h.trims_away && !at_side(room_.depth - h.away)))
-            return refuse(name + " leaves no room for a joist or trimmer beside it; let it reach the wall, or keep " +
-                              say(joist) + " away from it",
-                          "opening");
+            return refuse("opening", said("%1 leaves no room for a joist or trimmer beside it", name),
+                          said("let it reach the wall, or keep %1 away from it", in_mm(joist)));
         for (const Hole &other : holes_)
             if (h.left - 2 * joist < other.right && other.left < h.right + 2 * joist && h.near < other.away &&
                 other.near < h.away)
-                return refuse(name + " comes too near another opening of this floor", "opening");
+                return refuse("opening", said("%1 comes too near another opening of this floor", name));
         holes_.push_back(h);
         return true;
     }
@@ -286,13 +285,11 @@ class Planner {
     bool add_beam(const Beam &b, const std::vector<std::pair<double, double>> &bays) {
         const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
         if (y < half + least_beside || y > room_.depth - half - least_beside)
-            return refuse("a beam " + say(y) + " from wall " + floor_.from + " lies in a wall; between " +
-                              say(half + least_beside) + " and " + say(room_.depth - half - least_beside) + " it fits",
-                          "beam");
+            return refuse("beam", said("a beam %1 from wall %2 lies in a wall", in_mm(y), floor_.from),
+                          said("between %1 and %2 it fits", in_mm(half + least_beside), in_mm(room_.depth - half - least_beside)));
         for (const Hole &h : holes_)
             if (y + half > h.near - widest() && y - half < h.away + widest())
-                return refuse("a beam " + say(y) + " from wall " + floor_.from + " crosses a floor opening or its trimmers",
-                              "beam");
+                return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers", in_mm(y), floor_.from));
         for (std::size_t i = 0; i < bays.size(); ++i) {
             const bool shared_left = i > 0 && next_to(bays[i - 1], bays[i]);
             const bool shared_right = i + 1 < bays.size() && next_to(bays[i], bays[i + 1]);
@@ -312,7 +309,7 @@ class Planner {
         const double middle = (bay.first + bay.second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
         if (!left || !right)
-            return refuse("no wall square to the beam carries its " + std::string(left ? "right" : "left") + " end", "beam");
+            return refuse("beam", said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
@@ -369,8 +366,8 @@ class Planner {
         t.to = {h.right, y};
         if (!set_trimmer_end(t.datum, h.joist_left, h.left - widest() / 2, y, -1, t.from) ||
             !set_trimmer_end(t.far, h.joist_right, h.right + widest() / 2, y, 1, t.to)) {
-            good_ = refuse("nothing carries the trimmer at the opening's " + std::string(near ? "near" : "far") + " end",
-                           "opening");
+            good_ = refuse("opening",
+                           said("nothing carries the trimmer at the opening's %1 end", near ? said("near") : said("far")));
             return;
         }
         t.width_from = t.width_to = joist_width();
@@ -454,7 +451,7 @@ class Planner {
                     least = std::min(least, t.height(t.along(y)));
                 carries = true;
             }
-            if (!carries) return refuse("a beam of it carries no joist", "beam");
+            if (!carries) return refuse("beam", said("a beam of it carries no joist"));
             beam.top = room_.level - least;
         }
         return true;
@@ -464,7 +461,6 @@ class Planner {
         const Hole *before = nullptr, *behind = nullptr;
     };
 
-    const Shell &shell_;
     Layout &layout_;
     std::size_t index_;
     const Floor &floor_;

@@ -103,6 +103,7 @@ class FloorBuilder {
     }
     Piece &piece(std::size_t i) { return layout_.pieces[first_piece_ + i]; }
     const WallPlace &wall(int index) const { return layout_.walls[static_cast<std::size_t>(index)]; }
+    Said spoken_wall(int index) const { return said_of(about::Wall{wall(index).name}); }
 
     /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
     std::vector<std::string> carriers_of(std::size_t i) const {
@@ -177,19 +178,19 @@ class FloorBuilder {
                 std::max(t.height(middle - half), t.height(middle + half))};
     }
 
-    void refuse(std::size_t i, const std::string &where, const std::string &message, const std::string &key) {
+    About place_of(std::size_t i) const {
+        return {about::Floor{plan_.place.name}, about::Timber{plan_.timbers[i].use, tags_[i]}};
+    }
+
+    void refuse(std::size_t i, const std::string &key, Said what, std::optional<Said> advice = {}) {
         good_ = false;
-        const std::string use = name_of(plan_.timbers[i].use);
-        layout_.findings.push_back({Weight::error, "timber-misses-wall", "floor " + plan_.place.name + ", " + use + " " + tags_[i],
-                                    "its end in " + where + " " + message, subject("floor", floor_, key)});
+        layout_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what), std::move(advice),
+                                    subject("floor", floor_, key)});
     }
 
     void refuse_way(std::size_t i, const std::string &log) {
-        good_ = false;
-        const std::string use = name_of(plan_.timbers[i].use);
-        layout_.findings.push_back({Weight::error, "timber-misses-wall", "floor " + plan_.place.name + ", " + use + " " + tags_[i],
-                                    log + " reaches into the room and stands in its way; move the joists by the floor's first or spacing",
-                                    subject("floor", floor_, "first")});
+        refuse(i, "first", said("%1 reaches into the room and stands in its way", log),
+               said("move the joists by the floor's first or spacing"));
     }
 
     void seat_end(std::size_t i, End end) {
@@ -217,8 +218,9 @@ class FloorBuilder {
             if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest) break;
             PieceSpan *span = span_over(courses[k], {x - half, x + half});
             if (!span) {
-                refuse(i, "wall " + wall(w).name, "comes too near the end of a log of round " +
-                           std::to_string(course.round) + "; move the opening or the floor's first joist", "first");
+                refuse(i, "first",
+                       said("its end in %1 comes too near the end of a log of round %2", spoken_wall(w), course.round),
+                       said("move the opening or the floor's first joist"));
                 return;
             }
             cut_pocket(i, end, lying, *span, {x - half, x + half}, k == static_cast<std::size_t>(bearer));
@@ -247,17 +249,16 @@ class FloorBuilder {
 
     /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top.
     void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, double x, const std::string &log) {
-        const std::string place = "floor " + plan_.place.name + ", " + name_of(plan_.timbers[i].use) + " " + tags_[i];
         const double under = lying.low - course.low(x), over = course.high(x) - lying.top;
         if (under < least_under - tolerance::thinnest)
-            ask(least_under - under, {Weight::warning, "thin-wood-under-pocket", place,
-                                      "its pocket leaves only " + say(shell_, under) + " of " + log + " under it",
+            ask(least_under - under, {Weight::warning, "thin-wood-under-pocket", place_of(i),
+                                      said("its pocket leaves only %1 of %2 under it", in_mm(under), log), {},
                                       subject("floor", floor_, "level")});
         if (over > tolerance::thinnest)
-            ask(over, {Weight::warning, "pocket-closed", place,
-                       "its pocket is closed at the top: " + log + " stands " + say(shell_, over) +
-                           " over it, so it cannot be lowered in, only slid",
-                       subject("floor", floor_, "level")});
+            ask(over, {Weight::warning, "pocket-closed", place_of(i),
+                       said("its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid", log,
+                            in_mm(over)),
+                       {}, subject("floor", floor_, "level")});
     }
 
     void ask(double by, Finding finding) {
@@ -274,13 +275,14 @@ class FloorBuilder {
                 (opening.from_left + opening.width).mm() <= taken.from || opening.sill.mm() >= lying.top ||
                 (opening.sill + opening.height).mm() <= lying.low)
                 continue;
-            refuse(i, "wall " + place.name, "lies in " + name_in_wall(shell_, o) + "; move that, or trim the floor there", "first");
+            refuse(i, "first", said("its end in %1 lies in %2", spoken_wall(w), said_of(opening_of(shell_, o))),
+                   said("move that, or trim the floor there"));
             return false;
         }
         for (const WallMeeting &m : place.meetings) {
             const double lean = std::abs(m.skew) * place.thickness / 2;
             if (m.low - lean >= taken.to - tolerance::thinnest || m.high + lean <= taken.from + tolerance::thinnest) continue;
-            refuse(i, "wall " + place.name, "lies in the notches of wall " + wall(m.other).name, "first");
+            refuse(i, "first", said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(m.other).name));
             return false;
         }
         return true;
@@ -302,18 +304,17 @@ class FloorBuilder {
             if (course.high(x) < lying.high) below = &course;
         }
         if (!first) {
-            refuse(i, "wall " + wall(w).name, "finds no log there", "from");
+            refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
             return -1;
         }
         const double by = below ? below->high(x) - lying.high
                                 : first->low(x) + least_under - lying.low;
         moves_.push_back({layout_.findings.size(), floor_, by});
-        refuse(i, "wall " + wall(w).name,
-               !below                       ? std::string("lies under the wall's first log")
-               : lying.low >= wall(w).top ? std::string("lies over the wall's top")
-                                          : "has no wood under it: its underside lies at the gap over round " +
-                                                std::to_string(below->round),
-               "level");
+        refuse(i, "level",
+               !below                     ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
+               : lying.low >= wall(w).top ? said("its end in %1 lies over the wall's top", spoken_wall(w))
+                                          : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
+                                                 spoken_wall(w), below->round));
         return -1;
     }
 

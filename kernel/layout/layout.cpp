@@ -94,7 +94,7 @@ Layout laid_out(const Shell &shell, bool advises) {
     if (!check_openings(shell, layout) || !check_trim(shell, layout) || !check_openings_on_steps(shell, layout) ||
         notches.empty())
         return layout;
-    warn_of_steps(shell, layout, courses);
+    warn_of_steps(layout, courses);
     const auto slivers = warn_of_slivers(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);
     std::vector<FloorMove> moves;

@@ -115,13 +115,7 @@ struct StepPlace {
     int wall = 0;        ///< index into Layout::walls
     double from = 0, to = 0; ///< wall x; past the overhanging ends where it takes in a corner
     double rise = 0;
-};
-
-enum class TimberUse {
-    joist,   ///< from wall to wall
-    trimmed, ///< a joist cut short by a floor opening
-    trimmer, ///< across the end of a floor opening; carries trimmed joists
-    beam     ///< carries joists between the walls
+    int number = 1;      ///< in the order of Shell::steps
 };
 
 /// "joist", "trimmed joist", "trimmer", "beam".

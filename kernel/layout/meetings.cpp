@@ -66,9 +66,8 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         if (clear >= least - tolerance::weld) continue;
         if (ends) {
             layout.findings.push_back({Weight::error, "wall-too-short", wall_place(wall.name),
-                                       "wall " + wall.name + " is " + say(shell, wall.length) +
-                                           " long, shorter than its two tails; it must be longer than " +
-                                           say(shell, wall.length - clear),
+                                       said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
+                                       said("it must be longer than %1", in_mm(wall.length - clear)),
                                        subject_of(shell, w, "length", "to")});
             return false;
         }
@@ -77,13 +76,12 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         const WallMeeting &moved = left_passes ? left : right;
         const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
         layout.findings.push_back(
-            {weight, "tee-too-near", "wall " + wall.name + ", corner " +
-                                                layout.corners[static_cast<std::size_t>(moved.corner)].name,
-             "walls " + layout.walls[static_cast<std::size_t>(left.other)].name + " and " +
-                 layout.walls[static_cast<std::size_t>(right.other)].name + " meet wall " + wall.name + " " +
-                 (clear > 0 ? say(shell, clear) + " apart" : "in the same place or past its end") +
-                 "; between two notches of a log " + say(shell, least) + " of wood are needed, so move one by " +
-                 say(shell, least - clear) + " or more",
+            {weight, "tee-too-near",
+             {about::Wall{wall.name}, about::Corner{layout.corners[static_cast<std::size_t>(moved.corner)].name}},
+             said("walls %1 and %2 meet wall %3 %4", layout.walls[static_cast<std::size_t>(left.other)].name,
+                  layout.walls[static_cast<std::size_t>(right.other)].name, wall.name,
+                  clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
+             said("between two notches of a log %1 of wood are needed, so move one by %2 or more", in_mm(least), in_mm(least - clear)),
              subject_of(shell, partition, "length", "from_left")});
         if (weight == Weight::error) return false;
     }
@@ -128,8 +126,8 @@ bool note_meetings(const Shell &shell, Layout &layout) {
             continue;
         }
         layout.findings.push_back({Weight::error, "tee-off-wall", wall_place(w.name),
-                                   "a partition meets wall " + w.name + " past its end; the wall runs from " +
-                                       say(shell, 0) + " to " + say(shell, w.length) + " seen from its left",
+                                   said("a partition meets wall %1 past its end", w.name),
+                                   said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)),
                                    "partition"});
         good = false;
     }
@@ -191,14 +189,15 @@ bool check_room_between(const Shell &shell, Layout &layout) {
             if (room > 0) continue;
             const double without = apart(footprint(flush, layout, i), footprint(flush, layout, j));
             if (without <= 0)
-                layout.findings.push_back({Weight::error, "walls-run-together", "walls " + a.name + " and " + b.name,
-                                           "walls " + a.name + " and " + b.name + " run into one another by " +
-                                               say(shell, -without) + ", their ends included; set them further apart",
+                layout.findings.push_back({Weight::error, "walls-run-together", {about::Walls{a.name, b.name}},
+                                           said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
+                                                in_mm(-without)),
+                                           said("set them further apart"),
                                            subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
             else
-                layout.findings.push_back({Weight::error, "overhang-hits-wall", "walls " + a.name + " and " + b.name,
-                                           "an overhanging end of one runs into the other; there is room for " +
-                                               say(shell, without) + " of overhang between them",
+                layout.findings.push_back({Weight::error, "overhang-hits-wall", {about::Walls{a.name, b.name}},
+                                           said("an overhanging end of one runs into the other"),
+                                           said("there is room for %1 of overhang between them", in_mm(without)),
                                            "notch.overhang"});
             return false;
         }
@@ -220,12 +219,11 @@ bool choose_starts(const Shell &shell, Layout &layout) {
             if (known[to]) {
                 const std::string &name = layout.corners[static_cast<std::size_t>(m.corner)].name;
                 layout.findings.push_back(
-                    {Weight::error, "walls-do-not-alternate", "corner " + name,
-                     "walls " + from.name + " and " + layout.walls[to].name + " would both start with a " +
-                         (from.starts_full ? "full" : "half") +
-                         " log: going round a closed way of walls the starts must change at every corner, which takes an "
-                         "even number of walls; one wall more or less on the way through corner " +
-                         name + " would fit",
+                    {Weight::error, "walls-do-not-alternate", corner_place(name),
+                     said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls the starts must "
+                          "change at every corner, which takes an even number of walls",
+                          from.name, layout.walls[to].name, from.starts_full ? said("full") : said("half")),
+                     said("one wall more or less on the way through corner %1 would fit", name),
                      subject_of(shell, to, "toward", "to")});
                 return false;
             }

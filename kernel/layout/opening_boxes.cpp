@@ -2,7 +2,6 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/no_wood.h"
-#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -81,10 +80,10 @@ void OpeningBoxes::add_jamb_grooves(Piece &p, const OpeningCut *left, const Open
 
 void OpeningBoxes::refuse_grooves(const Piece &p, double both) const {
     const Weight weight = p.blank.length < both + no_wood ? Weight::error : Weight::warning;
-    layout_.findings.push_back({weight, "trim-does-not-fit", round_place(place_.name, p.round) + ", " + p.tag,
-                                "the island is " + say(shell_, p.blank.length) + " long; two grooves " +
-                                    say(shell_, both / 2) + " deep leave too little of it; " +
-                                    say(shell_, (p.blank.length - least_between_grooves) / 2) + " at most",
+    layout_.findings.push_back({weight, "trim-does-not-fit", narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
+                                said("the island is %1 long", in_mm(p.blank.length)),
+                                said("two grooves %1 deep leave too little of it; %2 at most", in_mm(both / 2),
+                                     in_mm((p.blank.length - least_between_grooves) / 2)),
                                 "trim.spline_depth"});
 }
 

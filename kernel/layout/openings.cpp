@@ -18,23 +18,21 @@ constexpr double deepest_groove = 100;
 /// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no source.
 constexpr double least_island = 100;
 
-void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
-            const std::string &key) {
-    layout.findings.push_back(
-        {weight, std::move(code), opening_place(shell, i), std::move(message), subject("opening", i, key)});
+void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code, const std::string &key, Said what,
+            std::optional<Said> advice) {
+    layout.findings.push_back({weight, std::move(code), opening_place(shell, i), std::move(what), std::move(advice),
+                               subject("opening", i, key)});
 }
 
-void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, std::string message,
-            const std::string &key) {
-    say_of(Weight::error, layout, shell, i, std::move(code), std::move(message), key);
+void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, const std::string &key, Said what,
+            std::optional<Said> advice = {}) {
+    say_of(Weight::error, layout, shell, i, std::move(code), key, std::move(what), std::move(advice));
 }
 
 /// Wood beside an opening that can be cut, and may split.
-void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, double left, double least, const std::string &beside) {
-    say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening",
-           "it leaves " + say(shell, left) + " of wood to " + beside + "; less than " + say(shell, least) +
-               " splits off easily",
-           "from_left");
+void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, Said what, double least) {
+    say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
+           said("less than %1 splits off easily", in_mm(least)));
 }
 
 /// Where openings may lie: between the shoulders.
@@ -47,13 +45,11 @@ bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &
     const Opening &o = shell.openings[i];
     if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * no_wood) return true;
     if (o.width.mm() <= 0 || o.height.mm() <= 0)
-        refuse(layout, shell, i, "opening-empty", "an opening needs a width and a height above zero", "width");
+        refuse(layout, shell, i, "opening-empty", "width", said("an opening needs a width and a height above zero"));
     else
-        refuse(layout, shell, i, "opening-too-wide",
-               "it is " + say(shell, o.width.mm()) + " wide; between the corners of wall " +
-                   o.wall + " there is room for " + say(shell, std::max(0.0, room.length() - 2 * least_island)) +
-                   " at most",
-               "width");
+        refuse(layout, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())),
+               said("between the corners of wall %1 there is room for %2 at most", o.wall,
+                    in_mm(std::max(0.0, room.length() - 2 * least_island))));
     return false;
 }
 
@@ -66,14 +62,13 @@ bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span
     const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
     if (beside >= no_wood) {
         if (beside < least_island - tolerance::weld)
-            warn_of_little(layout, shell, i, beside, least_island, "the tails of corner " + corner.name);
+            warn_of_little(layout, shell, i, said("it leaves %1 of wood to the tails of corner %2", in_mm(beside), corner.name),
+                           least_island);
         return true;
     }
-    refuse(layout, shell, i, "opening-cuts-corner",
-           "it comes too near the tails of corner " + corner.name + "; it fits from " +
-               say(shell, room.from + least_island) + " to " +
-               say(shell, room.to - least_island - o.width.mm()) + " from the left",
-           "from_left");
+    refuse(layout, shell, i, "opening-cuts-corner", "from_left", said("it comes too near the tails of corner %1", corner.name),
+           said("it fits from %1 to %2 from the left", in_mm(room.from + least_island),
+                in_mm(room.to - least_island - o.width.mm())));
     return false;
 }
 
@@ -87,14 +82,12 @@ bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPla
         if (m.ends || beside >= least_island) continue;
         const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
         if (beside >= no_wood) {
-            warn_of_little(layout, shell, i, beside, least_island, "the notches at " + corner);
+            warn_of_little(layout, shell, i, said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner), least_island);
             continue;
         }
-        refuse(layout, shell, i, "opening-cuts-tee",
-               "it comes too near the notches of wall " +
-                   layout.walls[static_cast<std::size_t>(m.other)].name + " at " + corner + "; it fits up to " +
-                   say(shell, m.low - lean - o.width.mm()) + " or from " + say(shell, m.high + lean) + " from the left",
-               "from_left");
+        refuse(layout, shell, i, "opening-cuts-tee", "from_left",
+               said("it comes too near the notches of wall %1 at %2", layout.walls[static_cast<std::size_t>(m.other)].name, corner),
+               said("it fits up to %1 or from %2 from the left", in_mm(m.low - lean - o.width.mm()), in_mm(m.high + lean)));
         return false;
     }
     return true;
@@ -105,15 +98,12 @@ bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallP
     const double top = o.sill.mm() + o.height.mm();
     if (o.sill.mm() >= 0 && top < wall.top - tolerance::clear) return true;
     if (o.sill.mm() < 0)
-        refuse(layout, shell, i, "opening-below-wall", "the sill lies under the foundation", "sill");
+        refuse(layout, shell, i, "opening-below-wall", "sill", said("the sill lies under the foundation"));
     else
-        refuse(layout, shell, i, "opening-over-wall",
-               "it ends " + say(shell, top) + " above the foundation, but wall " + wall.name +
-                   " is only " + say(shell, wall.top) + " high; " +
-                   (wall.top > o.sill.mm()
-                        ? "a height under " + say(shell, wall.top - o.sill.mm()) + " leaves a log over it"
-                        : std::string("more rounds or a lower sill would hold it")),
-               "height");
+        refuse(layout, shell, i, "opening-over-wall", "height",
+               said("it ends %1 above the foundation, but wall %2 is only %3 high", in_mm(top), wall.name, in_mm(wall.top)),
+               wall.top > o.sill.mm() ? said("a height under %1 leaves a log over it", in_mm(wall.top - o.sill.mm()))
+                                      : said("more rounds or a lower sill would hold it"));
     return false;
 }
 
@@ -126,27 +116,32 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
     if (apart_x >= least_island || apart_z >= least_left_over) return true;
     if (apart_x >= no_wood || apart_z >= no_wood) {
         const bool side_by_side = apart_x >= no_wood;
-        warn_of_little(layout, shell, j, side_by_side ? apart_x : apart_z, side_by_side ? least_island : least_left_over,
-                       name_in_wall(shell, i));
+        const double left = side_by_side ? apart_x : apart_z;
+        warn_of_little(layout, shell, j, said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))),
+                       side_by_side ? least_island : least_left_over);
         return true;
     }
-    refuse(layout, shell, j, "openings-too-close",
-           (apart_x < 0 && apart_z < 0 ? "it overlaps " : "it leaves too little wood between itself and ") +
-               name_in_wall(shell, i) +
-               "; side by side they need an island of at least " + say(shell, least_island),
-           "from_left");
+    refuse(layout, shell, j, "openings-too-close", "from_left",
+           apart_x < 0 && apart_z < 0 ? said("it overlaps %1", said_of(opening_of(shell, i)))
+                                      : said("it leaves too little wood between itself and %1", said_of(opening_of(shell, i))),
+           said("side by side they need an island of at least %1", in_mm(least_island)));
     return false;
 }
 
 } // namespace
 
-std::string name_in_wall(const Shell &shell, std::size_t opening) {
+about::Opening opening_of(const Shell &shell, std::size_t opening) {
     const Opening &o = shell.openings[opening];
-    if (!o.name.empty()) return o.name;
     int number = 1;
     for (std::size_t i = 0; i < opening; ++i)
         if (shell.openings[i].wall == o.wall && shell.openings[i].kind == o.kind) ++number;
-    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(number);
+    return {o.kind, number, o.name};
+}
+
+std::string name_in_wall(const Shell &shell, std::size_t opening) {
+    const about::Opening o = opening_of(shell, opening);
+    if (!o.name.empty()) return o.name;
+    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(o.number);
 }
 
 std::string name_of(const Shell &shell, std::size_t opening) {
@@ -154,8 +149,8 @@ std::string name_of(const Shell &shell, std::size_t opening) {
     return o.name.empty() ? name_in_wall(shell, opening) + " in wall " + o.wall : o.name;
 }
 
-std::string opening_place(const Shell &shell, std::size_t opening) {
-    return wall_place(shell.openings[opening].wall) + ", " + name_in_wall(shell, opening);
+About opening_place(const Shell &shell, std::size_t opening) {
+    return narrowed(wall_place(shell.openings[opening].wall), opening_of(shell, opening));
 }
 
 bool check_openings(const Shell &shell, Layout &layout) {
@@ -163,8 +158,8 @@ bool check_openings(const Shell &shell, Layout &layout) {
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const int w = wall_named(layout, shell.openings[i].wall);
         if (w < 0) {
-            refuse(layout, shell, i, "opening-without-wall",
-                   "there is no wall " + shell.openings[i].wall + " in this shell", "wall");
+            refuse(layout, shell, i, "opening-without-wall", "wall",
+                   said("there is no wall %1 in this shell", shell.openings[i].wall));
             good = false;
             continue;
         }
@@ -182,32 +177,32 @@ namespace {
 
 /// Where a trim is cut, and which statement to point at.
 struct TrimPlace {
-    std::string place, spline_width, spline_depth, sill_slope;
+    About place;
+    std::string spline_width, spline_depth, sill_slope;
     double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
 };
 
-bool check_trim_at(const Shell &shell, Layout &layout, const Trim &trim, const TrimPlace &at) {
-    const auto refuse = [&](const std::string &message, const std::string &subject) {
-        layout.findings.push_back({Weight::error, "trim-does-not-fit", at.place, message, subject});
+bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
+    const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
+        layout.findings.push_back({Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
         return false;
     };
     const bool half = trim.spline_width.mm() > at.thickness / 2;
     if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
         layout.findings.push_back({Weight::warning, "trim-does-not-fit", at.place,
-                                   "a groove " + say(shell, trim.spline_width.mm()) + " wide leaves less than half of jambs " +
-                                       say(shell, at.thickness) + " thick",
-                                   at.spline_width});
+                                   said("a groove %1 wide leaves less than half of jambs %2 thick",
+                                        in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                                   {}, at.spline_width});
     else if (half)
-        return refuse("a groove " + say(shell, trim.spline_width.mm()) + " wide leaves too little of jambs " +
-                          say(shell, at.thickness) + " thick; half of that at most",
-                      at.spline_width);
+        return refuse(at.spline_width,
+                      said("a groove %1 wide leaves too little of jambs %2 thick", in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                      said("half of that at most"));
     if (trim.spline_depth.mm() > deepest_groove)
-        return refuse("a groove " + say(shell, trim.spline_depth.mm()) + " deep is more than a spline needs; " +
-                          say(shell, deepest_groove) + " at most",
-                      at.spline_depth);
+        return refuse(at.spline_depth, said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
+                      at_most(deepest_groove));
     const double drop = trim.sill_slope.ratio() * at.thickness;
     if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
-        return refuse("sills that fall " + say(shell, drop) + " through the wall cut their logs in two", at.sill_slope);
+        return refuse(at.sill_slope, said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
     return true;
 }
 
@@ -224,19 +219,19 @@ TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t o
 } // namespace
 
 bool check_trim(const Shell &shell, Layout &layout) {
-    TrimPlace all{"openings", "trim.spline_width", "trim.spline_depth", "trim.sill_slope", layout.walls[0].thickness,
+    TrimPlace all{{about::All::openings}, "trim.spline_width", "trim.spline_depth", "trim.sill_slope", layout.walls[0].thickness,
                   layout.walls[0].log_height};
     for (const WallPlace &w : layout.walls) {
         all.thickness = std::min(all.thickness, w.thickness);
         all.log_height = std::min(all.log_height, w.log_height);
     }
-    bool good = shell.openings.empty() || check_trim_at(shell, layout, shell.trim, all);
+    bool good = shell.openings.empty() || check_trim_at(layout, shell.trim, all);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         const int wall = wall_named(layout, o.wall);
         if (wall < 0 || o.trim == OwnTrim{}) continue;
         const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
-        good = check_trim_at(shell, layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
+        good = check_trim_at(layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
     }
     return good;
 }
@@ -293,9 +288,11 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const st
                 slivers.push_back({layout.findings.size(), left});
                 layout.findings.push_back(
                     {Weight::warning, "thin-wood-at-opening", round_place(layout.walls[w].name, course.round),
-                     name_in_wall(shell, cut.opening) + " leaves only " + say(shell, left) + " of the log " +
-                         (over ? "over" : "under") + " it, where at least " + say(shell, least_left_over) + " should stay",
-                     subject("opening", cut.opening, over ? "height" : "sill")});
+                     over ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
+                                 said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over))
+                          : said("%1 leaves only %2 of the log under it, where at least %3 should stay",
+                                 said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over)),
+                     {}, subject("opening", cut.opening, over ? "height" : "sill")});
             }
     return slivers;
 }

@@ -47,7 +47,8 @@ std::string name_of(const Shell &shell, std::size_t opening);
 /// The same where its wall is told beside it: its name, else "window 2".
 std::string name_in_wall(const Shell &shell, std::size_t opening);
 
-/// Where a finding about it is: "wall A, window 2".
-std::string opening_place(const Shell &shell, std::size_t opening);
+/// What a finding about it is about: wall A, window 2.
+About opening_place(const Shell &shell, std::size_t opening);
+about::Opening opening_of(const Shell &shell, std::size_t opening);
 
 } // namespace roundlay

@@ -34,9 +34,9 @@ class PartitionPlacer {
     WallPlace &partition(std::size_t i) { return layout_.walls[outer_ + i]; }
     static Vec3 centre_line(const WallPlace &w) { return w.frame.origin + (w.thickness / 2) * w.frame.y; }
 
-    bool refuse(std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
-        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name), message,
-                                    subject("partition", i, key)});
+    bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what, std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name), std::move(what),
+                                    std::move(advice), subject("partition", i, key)});
         return false;
     }
 
@@ -45,10 +45,9 @@ class PartitionPlacer {
         const Partition &stated = shell_.partitions[i];
         const int from = index_of(stated.from);
         if (from < 0)
-            return refuse(i, "partition-without-wall",
-                          "it starts in wall " + stated.from +
-                              ", which is none of the outside walls or of the partitions stated before it",
-                          "from");
+            return refuse(i, "partition-without-wall", "from",
+                          said("it starts in wall %1, which is none of the outside walls or of the partitions stated before it",
+                               stated.from));
         const WallPlace &f = wall(from);
         Vec3 d = f.frame.y;
         if (stated.heading) {
@@ -57,10 +56,8 @@ class PartitionPlacer {
         }
         const double toward_inside = dot(d, f.frame.y);
         if (std::abs(toward_inside) < least_sine_between_walls)
-            return refuse(i, "corner-not-square",
-                          "it leaves wall " + f.name +
-                              " at too sharp an angle for tails; between 30 and 150 degrees can be cut",
-                          "toward");
+            return refuse(i, "corner-not-square", "toward", said("it leaves wall %1 at too sharp an angle for tails", f.name),
+                          said("between 30 and 150 degrees can be cut"));
         WallPlace p;
         p.name = stated.name;
         p.thickness = stated.thickness.value_or(shell_.thickness).mm();
@@ -84,23 +81,19 @@ class PartitionPlacer {
         const Partition &stated = shell_.partitions[i];
         const int to = index_of(stated.to), own = static_cast<int>(outer_ + i);
         if (to < 0 || to == own)
-            return refuse(i, "partition-without-wall", "it ends in wall " + stated.to + ", which this shell does not have",
-                          "to");
+            return refuse(i, "partition-without-wall", "to",
+                          said("it ends in wall %1, which this shell does not have", stated.to));
         WallPlace &p = partition(i);
         const WallPlace &t = wall(to);
         const std::optional<double> middle = crossing(p, t);
         const double sharp = std::abs(dot(p.frame.x, t.frame.y));
         if (!middle || sharp < least_sine_between_walls)
-            return refuse(i, "corner-not-square",
-                          "it meets wall " + t.name +
-                              " at too sharp an angle for tails; between 30 and 150 degrees can be cut",
-                          "toward");
+            return refuse(i, "corner-not-square", "toward", said("it meets wall %1 at too sharp an angle for tails", t.name),
+                          said("between 30 and 150 degrees can be cut"));
         p.length = *middle - t.thickness / 2 / sharp;
         if (p.length <= tolerance::clear)
-            return refuse(i, "partition-leads-away",
-                          "wall " + t.name + " does not lie ahead of it; walk from wall " + stated.from +
-                              " toward wall " + t.name + ", or state another wall",
-                          "to");
+            return refuse(i, "partition-leads-away", "to", said("wall %1 does not lie ahead of it", t.name),
+                          said("walk from wall %1 toward wall %2, or state another wall", stated.from, t.name));
         add_tee(from_[i], own, true);
         add_tee(own, to, false);
         return true;

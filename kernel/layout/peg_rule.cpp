@@ -14,7 +14,7 @@ namespace {
 
 class PegRuleCheck {
   public:
-    PegRuleCheck(const Shell &shell, Layout &layout) : shell_(shell), layout_(layout), rule_(shell.pegs) {}
+    PegRuleCheck(const Shell &shell, Layout &layout) : layout_(layout), rule_(shell.pegs) {}
 
     bool check() {
         if (!rule_.wanted) return true;
@@ -25,31 +25,33 @@ class PegRuleCheck {
     }
 
   private:
-    bool say_of(Weight weight, const std::string &message, const std::string &key) {
-        layout_.findings.push_back({weight, "peg-rule", "pegs", message, "pegs." + key});
+    bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice = {}) {
+        layout_.findings.push_back({weight, "peg-rule", {about::All::pegs}, std::move(what), std::move(advice), "pegs." + key});
         return weight != Weight::error;
     }
-    bool refuse(const std::string &message, const std::string &key) { return say_of(Weight::error, message, key); }
+    bool refuse(const std::string &key, Said what, std::optional<Said> advice = {}) {
+        return say_of(Weight::error, key, std::move(what), std::move(advice));
+    }
 
     bool check_diameter() {
         const double d = rule_.diameter.mm();
         if (!(d > 0) || d > thinnest_ - 2 * least_beside_bore)
-            return refuse(leaves_no_wood(shell_, d, thinnest_, thinnest_ / 2), "diameter");
-        if (d > thinnest_ / 2) say_of(Weight::warning, bores_half_away(shell_, d, thinnest_), "diameter");
+            return refuse("diameter", leaves_no_wood(d, thinnest_), at_most(thinnest_ / 2));
+        if (d > thinnest_ / 2) say_of(Weight::warning, "diameter", bores_half_away(d, thinnest_));
         return true;
     }
 
     bool check_distances() {
         if (rule_.between.mm() < rule_.diameter.mm() + 2 * tolerance::clear)
-            return refuse("bores " + say(shell_, rule_.between.mm()) + " apart run into one another; keep more than the diameter",
-                          "between");
+            return refuse("between", said("bores %1 apart run into one another", in_mm(rule_.between.mm())),
+                          said("keep more than the diameter"));
         if (rule_.end_distance.mm() < rule_.diameter.mm() / 2 + tolerance::clear)
-            return refuse("a bore " + say(shell_, rule_.end_distance.mm()) + " from an end breaks out of it", "end_distance");
+            return refuse("end_distance", said("a bore %1 from an end breaks out of it", in_mm(rule_.end_distance.mm())));
         if (rule_.draw.mm() >= rule_.diameter.mm())
-            return refuse("a draw of " + say(shell_, rule_.draw.mm()) + " leaves no way through for a peg of " +
-                              say(shell_, rule_.diameter.mm()) + "; " + say(shell_, rule_.diameter.mm() / 4) + " at most",
-                          "draw");
-        if (rule_.square && rule_.square->mm() <= 0) return refuse("square pegs need a side above zero", "square");
+            return refuse("draw",
+                          said("a draw of %1 leaves no way through for a peg of %2", in_mm(rule_.draw.mm()), in_mm(rule_.diameter.mm())),
+                          at_most(rule_.diameter.mm() / 4));
+        if (rule_.square && rule_.square->mm() <= 0) return refuse("square", said("square pegs need a side above zero"));
         return true;
     }
 
@@ -57,18 +59,14 @@ class PegRuleCheck {
     void note_practice() {
         const double d = rule_.diameter.mm();
         if (rule_.draw.mm() > d / 4)
-            say_of(Weight::warning,
-                   "a draw of " + say(shell_, rule_.draw.mm()) + " would break a peg of " + say(shell_, d) + "; " + say(shell_, d / 4) +
-                       " at most",
-                   "draw");
+            say_of(Weight::warning, "draw", said("a draw of %1 would break a peg of %2", in_mm(rule_.draw.mm()), in_mm(d)),
+                   at_most(d / 4));
         if (rule_.square && (rule_.square->mm() <= d / std::sqrt(2.0) || rule_.square->mm() >= d))
-            say_of(Weight::warning,
-                   "square pegs of " + say(shell_, rule_.square->mm()) + " do not hold in bores of " + say(shell_, d) +
-                       "; their arrises bite where the side is between " + say(shell_, d / std::sqrt(2.0)) + " and that",
-                   "square");
+            say_of(Weight::warning, "square",
+                   said("square pegs of %1 do not hold in bores of %2", in_mm(rule_.square->mm()), in_mm(d)),
+                   said("their arrises bite where the side is between %1 and that", in_mm(d / std::sqrt(2.0))));
     }
 
-    const Shell &shell_;
     Layout &layout_;
     const PegRule &rule_;
     double thinnest_ = HUGE_VAL;

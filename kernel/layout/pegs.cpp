@@ -214,39 +214,48 @@ class WallPegs {
     void judge(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, const std::vector<double> &xs) {
         const int fit = static_cast<int>(xs.size()), held = fit + corners_of(joint);
         if (fit < asked(joint)) {
-            if (fit > 0 && held > 1) few_.push_back({piece(upper).tag + " on " + piece(lower).tag, held});
+            if (fit > 0 && held > 1) few_.push_back({piece(upper).tag, piece(lower).tag, held});
             else warn_of_too_few(upper, lower, joint, fit);
         }
         const double apart = widest_apart(joint, xs);
         if (fit == 0 || apart <= rule_.spacing.mm() + tolerance::weld) return;
         layout_.findings.push_back({Weight::warning, "pegs-far-apart", round_place(wall_.name, piece(upper).round),
-                                    "piece " + piece(upper).tag + " on " + piece(lower).tag + " has no place for a peg on a stretch: " +
-                                        "its fastening places lie up to " + say(shell_, apart) + " apart, and never more than " +
-                                        say(shell_, rule_.spacing.mm()) + " is asked for",
-                                    subject_of(upper, lower)});
+                                    said("piece %1 on %2 has no place for a peg on a stretch: its fastening places lie up to %3 "
+                                         "apart, and never more than %4 is asked for",
+                                         piece(upper).tag, piece(lower).tag, in_mm(apart), in_mm(rule_.spacing.mm())),
+                                    {}, subject_of(upper, lower)});
     }
 
     void warn_of_too_few(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, int fit) {
-        layout_.findings.push_back(
-            {Weight::warning, "pegs-do-not-fit", round_place(wall_.name, piece(upper).round),
-             "piece " + piece(upper).tag + " on " + piece(lower).tag + " needs " + std::to_string(asked(joint)) +
-                 (asked(joint) == 1 ? " peg, " : " pegs, ") +
-                 (fit == 0
-                      ? std::string("but its ends, notches and other bores leave no place for one")
-                      : "and only " + std::to_string(fit) + " can stand there between ends, notches and other bores"),
-             subject_of(upper, lower)});
+        layout_.findings.push_back({Weight::warning, "pegs-do-not-fit", round_place(wall_.name, piece(upper).round),
+                                    too_few(piece(upper).tag, piece(lower).tag, asked(joint), fit), {},
+                                    subject_of(upper, lower)});
+    }
+
+    /// Fewer fit than are asked for, so of one peg none.
+    static Said too_few(const std::string &upper, const std::string &lower, int asked, int fit) {
+        if (asked == 1)
+            return said("piece %1 on %2 needs 1 peg, but its ends, notches and other bores leave no place for one", upper, lower);
+        if (fit == 0)
+            return said("piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for one", upper, lower,
+                        asked);
+        return said("piece %1 on %2 needs %3 pegs, and only %4 can stand there between ends, notches and other bores", upper, lower,
+                    asked, fit);
     }
 
     /// Joints that a locked corner or a second peg holds are told of together.
     void note_few() {
         if (few_.empty()) return;
         const auto fewest = std::min_element(few_.begin(), few_.end(), [](const Few &a, const Few &b) { return a.held < b.held; });
-        const std::string more = few_.size() == 1 ? "" : " and " + std::to_string(few_.size() - 1) + " more joints of this wall";
-        layout_.findings.push_back({Weight::note, "held-in-few-places", wall_place(wall_.name),
-                                    fewest->joint + more + ": held in " + std::to_string(fewest->held) + " places where " +
-                                        std::to_string(rule_.fewest) +
-                                        " are asked for, as there is no room for more; local code decides whether that is enough",
-                                    wall_subject() + "name"});
+        const Said what =
+            few_.size() == 1
+                ? said("%1 on %2: held in %3 places where %4 are asked for, as there is no room for more", fewest->upper,
+                       fewest->lower, fewest->held, rule_.fewest)
+                : said("%1 on %2 and %3 more joints of this wall: held in %4 places where %5 are asked for, as there is no room for "
+                       "more",
+                       fewest->upper, fewest->lower, few_.size() - 1, fewest->held, rule_.fewest);
+        layout_.findings.push_back({Weight::note, "held-in-few-places", wall_place(wall_.name), what,
+                                    said("local code decides whether that is enough"), wall_subject() + "name"});
     }
 
     std::string wall_subject() const {
@@ -272,7 +281,7 @@ class WallPegs {
     }
 
     struct Few {
-        std::string joint;
+        std::string upper, lower; ///< tags
         int held = 0; ///< places, locked corners counted
     };
 

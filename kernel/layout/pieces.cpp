@@ -321,9 +321,11 @@ void check_own_pieces(const Shell &shell, Layout &layout) {
         });
         if (*own.piece <= count) continue;
         layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
-                                   "something is stated of piece " + std::to_string(*own.piece) + ", but this round has " +
-                                       std::to_string(count) + (count == 1 ? " piece" : " pieces") +
-                                       ", counted from the left",
+                                   count == 1 ? said("something is stated of piece %1, but this round has %2 piece, counted from "
+                                                     "the left", *own.piece, count)
+                                              : said("something is stated of piece %1, but this round has %2 pieces, counted "
+                                                     "from the left", *own.piece, count),
+                                   {},
                                    subject("log", i, "piece")});
     }
 }

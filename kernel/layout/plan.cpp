@@ -34,13 +34,16 @@ Walk walk(const Shell &shell) {
     return w;
 }
 
-std::string misses_by(const Shell &shell, Vec2 end) {
-    std::string text;
-    if (std::abs(end.x) > closing_error)
-        text = say(shell, std::abs(end.x)) + (end.x > 0 ? " east" : " west");
-    if (std::abs(end.y) > closing_error)
-        text += (text.empty() ? "" : " and ") + say(shell, std::abs(end.y)) + (end.y > 0 ? " north" : " south");
-    return text;
+/// Where the walk ends, from where it began; nothing where it closes.
+std::optional<Said> misses_by(Vec2 end) {
+    const LengthAmount x = in_mm(std::abs(end.x)), y = in_mm(std::abs(end.y));
+    const bool off_x = x.mm > closing_error, off_y = y.mm > closing_error;
+    if (off_x && off_y)
+        return end.x > 0 ? (end.y > 0 ? said("%1 east and %2 north", x, y) : said("%1 east and %2 south", x, y))
+                         : (end.y > 0 ? said("%1 west and %2 north", x, y) : said("%1 west and %2 south", x, y));
+    if (off_x) return end.x > 0 ? said("%1 east", x) : said("%1 west", x);
+    if (off_y) return end.y > 0 ? said("%1 north", y) : said("%1 south", y);
+    return {};
 }
 
 bool check_turn(const Shell &shell, std::size_t i, Findings &findings) {
@@ -48,20 +51,20 @@ bool check_turn(const Shell &shell, std::size_t i, Findings &findings) {
     const Wall &wall = shell.walls[i], &after = shell.walls[next];
     if (std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) >= least_sine_between_walls) return true;
     const bool straight = std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) < tolerance::weld;
-    findings.push_back({Weight::error, "corner-not-square", "corner " + wall.name + after.name,
-                        "walls " + wall.name + " and " + after.name +
-                            (straight ? " run in one line; state them as one wall or turn the second one"
-                                      : " turn too little or too sharply for tails; a corner between 30 and 150 degrees "
-                                        "can be cut, best a right angle"),
+    findings.push_back({Weight::error, "corner-not-square", corner_place(wall.name + after.name),
+                        straight ? said("walls %1 and %2 run in one line", wall.name, after.name)
+                                 : said("walls %1 and %2 turn too little or too sharply for tails", wall.name, after.name),
+                        straight ? said("state them as one wall or turn the second one")
+                                 : said("a corner between 30 and 150 degrees can be cut, best a right angle"),
                         subject("wall", next, "toward")});
     return false;
 }
 
 bool check_walls(const Shell &shell, Findings &findings) {
     if (shell.walls.size() < 4) {
-        findings.push_back({Weight::error, "too-few-walls", "plan",
-                            "a shell needs at least four walls, " + std::to_string(shell.walls.size()) +
-                                " are stated; walk once round the outside, one [[wall]] a side",
+        findings.push_back({Weight::error, "too-few-walls", {about::All::plan},
+                            said("a shell needs at least four walls, %1 are stated", shell.walls.size()),
+                            said("walk once round the outside, one [[wall]] a side"),
                             "wall"});
         return false;
     }
@@ -71,11 +74,11 @@ bool check_walls(const Shell &shell, Findings &findings) {
 }
 
 bool check_closed(const Shell &shell, const Walk &w, Findings &findings) {
-    const std::string miss = misses_by(shell, w.end);
-    if (miss.empty()) return true;
-    findings.push_back({Weight::error, "plan-not-closed", "wall " + shell.walls.back().name,
-                        "the walk round the outside ends " + miss +
-                            " of where it began; the walls' lengths must bring it back",
+    const auto miss = misses_by(w.end);
+    if (!miss) return true;
+    findings.push_back({Weight::error, "plan-not-closed", wall_place(shell.walls.back().name),
+                        said("the walk round the outside ends %1 of where it began", *miss),
+                        said("the walls' lengths must bring it back"),
                         subject("wall", shell.walls.size() - 1, "length")});
     return false;
 }
@@ -106,8 +109,8 @@ bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
             if (i == 0 && j == n - 1) continue;
             if (!meet(segment(w, i), segment(w, j))) continue;
             findings.push_back({Weight::error, "plan-crosses-itself",
-                                "walls " + shell.walls[i].name + " and " + shell.walls[j].name,
-                                "they cross or touch; the outside must run once round without meeting itself",
+                                {about::Walls{shell.walls[i].name, shell.walls[j].name}}, said("they cross or touch"),
+                                said("the outside must run once round without meeting itself"),
                                 subject("wall", j, "length")});
             return false;
         }

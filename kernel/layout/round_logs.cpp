@@ -32,14 +32,14 @@ class RoundLogs {
     }
 
   private:
-    bool refuse(const std::string &code, const std::string &place, const std::string &message, const std::string &from) {
-        return say_of(Weight::error, code, place, message, from);
+    bool refuse(const std::string &code, About place, Said what, Said advice, const std::string &from) {
+        return say_of(Weight::error, code, std::move(place), std::move(what), std::move(advice), from);
     }
 
     /// True where it can be cut all the same.
-    bool say_of(Weight weight, const std::string &code, const std::string &place, const std::string &message,
+    bool say_of(Weight weight, const std::string &code, About place, Said what, std::optional<Said> advice,
                 const std::string &from) {
-        layout_.findings.push_back({weight, code, place, message, from});
+        layout_.findings.push_back({weight, code, std::move(place), std::move(what), std::move(advice), from});
         return weight != Weight::error;
     }
 
@@ -53,48 +53,52 @@ class RoundLogs {
     bool one_kind() {
         const bool scoped = is_scoped(shell_);
         const auto differs = [&](NotchKind kind) { return (kind == NotchKind::saddle) != scoped; };
-        const std::string why = "saddles and tails do not go together: logs scoped over one another are so all round; "
-                                "state one kind for the whole shell";
+        const Said what = said("saddles and tails do not go together: logs scoped over one another are so all round");
+        const Said advice = said("state one kind for the whole shell");
         for (std::size_t i = 0; i < shell_.corners.size(); ++i)
             if (differs(shell_.corners[i].notch.kind))
-                return refuse("saddles-mixed", "corner " + shell_.corners[i].first + shell_.corners[i].second, why,
+                return refuse("saddles-mixed", corner_place(shell_.corners[i].first + shell_.corners[i].second), what, advice,
                               subject("corner", i, "kind"));
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
             if (shell_.own_logs[i].notch.kind && differs(*shell_.own_logs[i].notch.kind))
-                return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round), why,
-                              subject("log", i, "kind"));
+                return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round), what,
+                              advice, subject("log", i, "kind"));
         return true;
     }
 
     /// Pockets of floors ask where a hewn face lies; bores only where the wall's middle is.
     bool alone() {
         if (!shell_.floors.empty())
-            return refuse("round-logs-uneven", "floors",
-                          "floors are let into hewn logs only, not into logs scoped over one another; leave them out", "floor");
+            return refuse("round-logs-uneven", {about::All::floors},
+                          said("floors are let into hewn logs only, not into logs scoped over one another"),
+                          said("leave them out"), "floor");
         for (std::size_t i = 0; i < shell_.bores.size(); ++i)
             if (shell_.bores[i].from_outside)
-                return refuse("round-logs-uneven", "bores",
-                              "a bore in logs scoped over one another stands in the middle of its wall; leave out from_outside",
-                              subject("bore", i, "from_outside"));
+                return refuse("round-logs-uneven", {about::All::bores},
+                              said("a bore in logs scoped over one another stands in the middle of its wall"),
+                              said("leave out from_outside"), subject("bore", i, "from_outside"));
         return true;
     }
 
     bool is_even(const LogSizes &s) const { return !s.butt_height && !s.tip_height && !s.butt_width && !s.tip_width; }
 
     bool even() {
-        const std::string why = "logs scoped over one another are even cylinders whose spacing is the pitch alone; ";
+        const auto uneven = [&](About place, Said advice, const std::string &from) {
+            return refuse("round-logs-uneven", std::move(place),
+                          said("logs scoped over one another are even cylinders whose spacing is the pitch alone"),
+                          std::move(advice), from);
+        };
         if (shell_.rounds.gap.mm() > 0)
-            return refuse("round-logs-uneven", "rounds", why + "leave out the gap, or state it as the scribe of the notch",
-                          "rounds.gap");
+            return uneven({about::All::rounds}, said("leave out the gap, or state it as the scribe of the notch"), "rounds.gap");
         if (!is_even(shell_.logs))
-            return refuse("round-logs-uneven", "logs", why + "state their diameter in place of heights and widths", "logs");
+            return uneven({about::All::logs}, said("state their diameter in place of heights and widths"), "logs");
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
             if (!is_even(shell_.own_logs[i].sizes))
-                return refuse("round-logs-uneven", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
-                              why + "state its diameter in place of heights and widths", subject("log", i, "butt_height"));
+                return uneven(round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
+                              said("state its diameter in place of heights and widths"), subject("log", i, "butt_height"));
         for (const WallPlace &w : layout_.walls)
             if (std::abs(w.log_height - w.pitch) > tolerance::weld)
-                return refuse("round-logs-uneven", wall_place(w.name), why + "leave out log_height", "wall");
+                return uneven(wall_place(w.name), said("leave out log_height"), "wall");
         return true;
     }
 
@@ -109,11 +113,10 @@ class RoundLogs {
                     if (wood >= least_past_saddle - tolerance::weld) continue;
                     const Weight weight = wood < no_wood ? Weight::error : Weight::warning;
                     const bool cuts = say_of(weight, "saddle-at-end",
-                                  "corner " + layout_.corners[static_cast<std::size_t>(m.corner)].name + ", " +
-                                      round_place(wall.name, c.round),
-                                  "a saddle needs wood past it: an overhang of " + say(shell_, least_past_saddle) +
-                                      " at least, better of the log's own diameter",
-                                  "notch.overhang");
+                                  corner_place(layout_.corners[static_cast<std::size_t>(m.corner)].name, wall.name, c.round),
+                                  said("a saddle needs wood past it: an overhang of %1 at least, better of the log's own diameter",
+                                       in_mm(least_past_saddle)),
+                                  {}, "notch.overhang");
                     if (!cuts) return false;
                 }
         return true;
@@ -132,9 +135,8 @@ class RoundLogs {
     bool reaches_down(const WallPlace &wall, const Course &c) {
         if (2 * c.radius >= wall.pitch - tolerance::weld) return true;
         return refuse("stick-too-thin", round_place(wall.name, c.round),
-                      "a log " + say(shell_, 2 * c.radius) + " thick does not reach the log below it at a pitch of " +
-                          say(shell_, wall.pitch) + "; a diameter of at least that, or a lower pitch would fit",
-                      stated_at(wall, c));
+                      said("a log %1 thick does not reach the log below it at a pitch of %2", in_mm(2 * c.radius), in_mm(wall.pitch)),
+                      said("a diameter of at least that, or a lower pitch would fit"), stated_at(wall, c));
     }
 
     /// Top and underside are hewn flat, wide enough to carry and to be bored.
@@ -146,11 +148,11 @@ class RoundLogs {
             const double flat = 2 * std::sqrt(std::max(0.0, c.radius * c.radius - off * off));
             if (flat >= wanted) continue;
             const Weight weight = flat < std::max(no_wood, bored) ? Weight::error : Weight::warning;
+            const LengthAmount thick = in_mm(2 * c.radius), high = in_mm(s->high - s->low);
             return say_of(weight, "stick-too-thin", round_place(wall.name, c.round),
-                          "a stick " + say(shell_, 2 * c.radius) + " thick leaves " +
-                              (flat > 0 ? "a flat of only " + say(shell_, flat) : std::string("no flat")) +
-                              " on a log " + say(shell_, s->high - s->low) + " high; " + say(shell_, wanted) +
-                              " are needed, which a stick of " + say(shell_, 2 * std::hypot(off, wanted / 2)) + " has",
+                          flat > 0 ? said("a stick %1 thick leaves a flat of only %2 on a log %3 high", thick, in_mm(flat), high)
+                                   : said("a stick %1 thick leaves no flat on a log %2 high", thick, high),
+                          said("%1 are needed, which a stick of %2 has", in_mm(wanted), in_mm(2 * std::hypot(off, wanted / 2))),
                           stated_at(wall, c));
         }
         return true;

@@ -1,6 +1,5 @@
 #include "kernel/layout/sliver_advice.h"
 
-#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <charconv>
@@ -43,13 +42,13 @@ class Advisor {
     Advisor(const Shell &shell, const Layout &layout, const LayOut &try_out)
         : shell_(shell), before_(warnings_in(layout.findings)), try_out_(try_out) {}
 
-    std::string advice(const Finding &finding, double left) const {
+    std::optional<Said> advice(const Finding &finding, double left) const {
         const auto opening = opening_of(finding);
-        if (!opening || *opening >= shell_.openings.size()) return "";
+        if (!opening || *opening >= shell_.openings.size()) return {};
         const bool over = finding.subject.ends_with(".height");
         for (const Move &move : moves(over, left))
-            if (helps(finding, *opening, over, move)) return words(over, move);
-        return "; no small change of this one figure mends it: a list of the seams tells which heights cost no wood";
+            if (helps(finding, *opening, over, move)) return told(over, move);
+        return said("no small change of this one figure mends it: a list of the seams tells which heights cost no wood");
     }
 
   private:
@@ -77,13 +76,13 @@ class Advisor {
         return !same && !has_errors(after) && warnings_in(after) < before_;
     }
 
-    std::string words(bool over, const Move &move) const {
-        const std::string by = in_words(shell_, move.by);
+    static Said told(bool over, const Move &move) {
+        const LengthAmount by = just(move.by);
         const bool up = move.by > Length();
-        if (over) return up ? "; raise its top by " + by : "; lower its top by " + by;
-        if (!move.top_stays) return up ? "; raise its sill by " + by : "; lower its sill by " + by;
-        return up ? "; raise its sill by " + by + " and take as much off its height"
-                  : "; lower its sill by " + by + " and add as much to its height";
+        if (over) return up ? said("raise its top by %1", by) : said("lower its top by %1", by);
+        if (!move.top_stays) return up ? said("raise its sill by %1", by) : said("lower its sill by %1", by);
+        return up ? said("raise its sill by %1 and take as much off its height", by)
+                  : said("lower its sill by %1 and add as much to its height", by);
     }
 
     const Shell &shell_;
@@ -99,7 +98,7 @@ void advise_on_slivers(const Shell &shell, Layout &layout, const std::vector<Sli
     for (const Sliver &sliver : slivers) {
         if (advised++ == most_advised) return;
         Finding &finding = layout.findings[sliver.finding];
-        finding.message += advisor.advice(finding, sliver.left);
+        finding.advice = advisor.advice(finding, sliver.left);
     }
 }
 

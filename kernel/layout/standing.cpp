@@ -1,7 +1,6 @@
 #include "kernel/layout/standing.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,7 +25,7 @@ double lowest_top(const Piece &piece) {
     return piece.frame.origin.z + low;
 }
 
-std::string said(double mm, UnitSystem units) { return print_length(Length::mm(mm), {.system = units}); }
+std::string printed(double mm, UnitSystem units) { return print_length(Length::mm(mm), {.system = units}); }
 
 std::string listed(const std::vector<std::string> &names) {
     std::string text;
@@ -66,7 +65,7 @@ WallStanding standing_in_all(const Layout &layout) {
 
 std::string height_words(const Layout &layout, UnitSystem units) {
     const WallStanding s = standing_in_all(layout);
-    const std::string nominal = said(layout.height, units), low = said(s.lowest, units), high = said(s.highest, units);
+    const std::string nominal = printed(layout.height, units), low = printed(s.lowest, units), high = printed(s.highest, units);
     if (s.logs == 0) return nominal + " high";
     return (low == high ? high : low + " to " + high) + " high" +
            (low == high && high == nominal ? "" : " (" + nominal + " by its rounds)");
@@ -92,11 +91,10 @@ void check_level_top(const Shell &shell, Layout &layout) {
     if (off < told) return;
     const auto name = [&](const WallStanding &s) { return layout.walls[static_cast<std::size_t>(s.wall)].name; };
     layout.findings.push_back(
-        {off > taken_up ? Weight::warning : Weight::note, "top-not-level", "top of the walls",
-         "the top is to be level but ends " + say(shell, off) + " out of it: wall " + name(*highest) + " reaches " +
-             say(shell, highest->highest) + ", wall " + name(*lowest) + " only " + say(shell, lowest->lowest) +
-             " at its lower end; other logs in the rounds below, or a plate hewn to suit, make it so",
-         "rounds.top"});
+        {off > taken_up ? Weight::warning : Weight::note, "top-not-level", {about::All::top_of_walls},
+         said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its lower end", in_mm(off),
+              name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
+         said("other logs in the rounds below, or a plate hewn to suit, make it so"), "rounds.top"});
 }
 
 } // namespace roundlay

@@ -20,6 +20,8 @@ const WallPlace &wall_of(const Layout &layout, int wall) { return layout.walls[s
 
 std::string name_of_step(std::size_t index) { return "step " + std::to_string(index + 1); }
 
+Said spoken(const StepPlace &step) { return said_of(about::Step{step.number}); }
+
 /// Past the longest end that any log of the wall has there.
 double past_end(const Shell &shell, const Layout &layout, int wall, End end) {
     const WallPlace &w = wall_of(layout, wall);
@@ -56,37 +58,35 @@ class StepPlacer {
         std::size_t index; ///< in Shell::steps
     };
 
-    bool refuse(std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
-        return say_of(Weight::error, i, code, message, key);
+    bool refuse(std::size_t i, const std::string &code, Said what, std::optional<Said> advice, const std::string &key) {
+        return say_of(Weight::error, i, code, std::move(what), std::move(advice), key);
     }
 
     /// True where it can be cut all the same.
-    bool say_of(Weight weight, std::size_t i, const std::string &code, const std::string &message, const std::string &key) {
-        layout_.findings.push_back({weight, code, wall_place(shell_.steps[i].wall) + ", " + name_of_step(i), message,
-                                    subject("step", i, key)});
+    bool say_of(Weight weight, std::size_t i, const std::string &code, Said what, std::optional<Said> advice, const std::string &key) {
+        const about::Step step{static_cast<int>(i) + 1};
+        layout_.findings.push_back({weight, code, narrowed(wall_place(shell_.steps[i].wall), step), std::move(what),
+                                    std::move(advice), subject("step", i, key)});
         return weight != Weight::error;
     }
 
     bool place_one(std::size_t i) {
         const FoundationStep &stated = shell_.steps[i];
         const int w = wall_named(layout_, stated.wall);
-        if (w < 0) return refuse(i, "step-without-wall", "there is no wall " + stated.wall + " in this shell", "wall");
+        if (w < 0) return refuse(i, "step-without-wall", said("there is no wall %1 in this shell", stated.wall), {}, "wall");
         if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
-            return refuse(i, "step-empty", "a step needs a width and a rise above zero", "width");
+            return refuse(i, "step-empty", said("a step needs a width and a rise above zero"), {}, "width");
         const WallPlace &wall = wall_of(layout_, w);
         const double from = stated.from_left.mm(), to = from + stated.width.mm();
         if (from < -tolerance::weld || to > wall.length + tolerance::weld)
             return refuse(i, "step-off-wall",
-                          "it runs from " + say(shell_, from) + " to " + say(shell_, to) + ", but wall " + wall.name +
-                              " is " + say(shell_, wall.length) + " long",
-                          "width");
+                          said("it runs from %1 to %2, but wall %3 is %4 long", in_mm(from), in_mm(to), wall.name, in_mm(wall.length)),
+                          {}, "width");
         if (stated.rise.mm() > wall.top - no_wood)
             return refuse(i, "step-over-wall",
-                          "it rises " + say(shell_, stated.rise.mm()) + ", but wall " + wall.name + " is only " +
-                              say(shell_, wall.top) + " high; at most " +
-                              say(shell_, std::max(0.0, wall.top - least_over)) + " leaves a log on it",
-                          "rise");
-        StepPlace step{name_of_step(i), w, from, to, stated.rise.mm()};
+                          said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name, in_mm(wall.top)),
+                          said("at most %1 leaves a log on it", in_mm(std::max(0.0, wall.top - least_over))), "rise");
+        StepPlace step{name_of_step(i), w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
         if (!clear_of_meetings(i, wall, step)) return false;
         if (from <= tolerance::weld) step.from = past_end(shell_, layout_, w, End::datum);
         if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, layout_, w, End::far);
@@ -101,11 +101,11 @@ class StepPlacer {
             if (x <= low - least_beside || x >= high + least_beside) return true;
             const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
+            const LengthAmount left = in_mm(low - least_beside), right = in_mm(high + least_beside);
             return say_of(cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
-                          "it ends " + say(shell_, x) + " from the left, in or too near the notches of corner " + corner +
-                              "; it fits up to " + say(shell_, low - least_beside) + " or from " +
-                              say(shell_, high + least_beside) +
-                              (m.ends ? ", or where it takes the corner in, to the wall's end" : ""),
+                          said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
+                          m.ends ? said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end", left, right)
+                                 : said("it fits up to %1 or from %2", left, right),
                           "from_left");
         };
         for (const WallMeeting &m : wall.meetings) {
@@ -124,9 +124,9 @@ class StepPlacer {
         const double between = right.step.from - left.step.to;
         if (std::abs(between) <= tolerance::weld || between >= least_beside) return true;
         return say_of(between < no_wood ? Weight::error : Weight::warning, right.index, "steps-too-close",
-                      std::string(between < 0 ? "it overlaps " : "it leaves too little wall between itself and ") +
-                          left.step.name + "; let it start at " + say(shell_, left.step.to) + ", where that one ends, or " +
-                          say(shell_, least_beside) + " further on",
+                      between < 0 ? said("it overlaps step %1", left.step.number)
+                                  : said("it leaves too little wall between itself and %1", spoken(left.step)),
+                      said("let it start at %1, where that one ends, or %2 further on", in_mm(left.step.to), in_mm(least_beside)),
                       "from_left");
     }
 
@@ -141,10 +141,10 @@ class StepPlacer {
         const auto placed = std::find_if(placed_.begin(), placed_.end(),
                                          [&](const Placed &p) { return p.step.name == known->name; });
         return refuse(placed->index, "step-at-corner-differs",
-                      "at corner " + place.name + " wall " + wall_of(layout_, place.ends).name + " stands " +
-                          say(shell_, rise_a) + " high and wall " + wall_of(layout_, place.starts).name + " " +
-                          say(shell_, rise_b) + "; state a step of wall " + wall_of(layout_, lower).name +
-                          " that takes in that corner with a rise of " + say(shell_, std::max(rise_a, rise_b)),
+                      said("at corner %1 wall %2 stands %3 high and wall %4 %5", place.name, wall_of(layout_, place.ends).name,
+                           in_mm(rise_a), wall_of(layout_, place.starts).name, in_mm(rise_b)),
+                      said("state a step of wall %1 that takes in that corner with a rise of %2", wall_of(layout_, lower).name,
+                           in_mm(std::max(rise_a, rise_b))),
                       "rise");
     }
 
@@ -221,9 +221,8 @@ bool check_openings_on_steps(const Shell &shell, Layout &layout) {
             const bool cut = runs_into(o, step, no_wood, no_wood);
             layout.findings.push_back(
                 {cut ? Weight::error : Weight::warning, "opening-meets-step", opening_place(shell, i),
-                 "it runs into " + step.name + " of the foundation or leaves too little wood beside it; " +
-                     "it fits wholly over the step with a sill of " + say(shell, step.rise) + " or more, or " +
-                     say(shell, least_beside) + " beside it",
+                 said("it runs into %1 of the foundation or leaves too little wood beside it", spoken(step)),
+                 said("it fits wholly over the step with a sill of %1 or more, or %2 beside it", in_mm(step.rise), in_mm(least_beside)),
                  subject("opening", i, "sill")});
             if (cut) return false;
         }
@@ -232,36 +231,35 @@ bool check_openings_on_steps(const Shell &shell, Layout &layout) {
 
 namespace {
 
-void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, const std::string &message) {
-    layout.findings.push_back({Weight::warning, code,
-                               round_place(wall_of(layout, step.wall).name, course.round) + ", " + step.name, message,
-                               "step"});
+void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, Said what, Said advice) {
+    About place = narrowed(round_place(wall_of(layout, step.wall).name, course.round), about::Step{step.number});
+    layout.findings.push_back({Weight::warning, code, std::move(place), std::move(what), std::move(advice), "step"});
 }
 
-void warn_of_step(const Shell &shell, Layout &layout, const StepPlace &step, const std::vector<Course> &courses) {
+void warn_of_step(Layout &layout, const StepPlace &step, const std::vector<Course> &courses) {
     const auto first = std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
     if (first == courses.end()) return; // an error of its own: step-over-wall
     const double from = std::max(step.from, first->x_datum), to = std::min(step.to, first->x_far);
     const double hangs = std::min(first->low(from), first->low(to)) - step.rise;
     if (hangs > tolerance::clear) {
         warn(layout, step, *first, "log-over-step",
-             "the lowest log over the step lies " + say(shell, hangs) + " above it; a rise of " +
-                 say(shell, step.rise + hangs) + " would carry it, else that much is to be packed");
+             said("the lowest log over the step lies %1 above it", in_mm(hangs)),
+             said("a rise of %1 would carry it, else that much is to be packed", in_mm(step.rise + hangs)));
         return;
     }
     const double left = std::min(first->high(from), first->high(to)) - step.rise;
     if (left < least_over)
         warn(layout, step, *first, "thin-wood-on-step",
-             "the step leaves only " + say(shell, left) + " of the log that lies on it; a rise of " +
-                 say(shell, step.rise + left) + " would start at the next one, and " +
-                 say(shell, step.rise - least_over + left) + " leave enough");
+             said("the step leaves only %1 of the log that lies on it", in_mm(left)),
+             said("a rise of %1 would start at the next one, and %2 leave enough", in_mm(step.rise + left),
+                  in_mm(step.rise - least_over + left)));
 }
 
 } // namespace
 
-void warn_of_steps(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+void warn_of_steps(Layout &layout, const std::vector<std::vector<Course>> &courses) {
     const std::vector<StepPlace> steps = layout.steps;
-    for (const StepPlace &step : steps) warn_of_step(shell, layout, step, courses[static_cast<std::size_t>(step.wall)]);
+    for (const StepPlace &step : steps) warn_of_step(layout, step, courses[static_cast<std::size_t>(step.wall)]);
 }
 
 } // namespace roundlay

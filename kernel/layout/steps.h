@@ -24,6 +24,6 @@ double floor_under(const Layout &layout, int wall, double from, double to);
 bool check_openings_on_steps(const Shell &shell, Layout &layout);
 
 /// Logs that hang over a step, and logs of which a step leaves little.
-void warn_of_steps(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+void warn_of_steps(Layout &layout, const std::vector<std::vector<Course>> &courses);
 
 } // namespace roundlay

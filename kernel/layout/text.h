@@ -1,8 +1,11 @@
 // Small words for findings.
 #pragma once
 
+#include "kernel/measure/said.h"
+#include "kernel/shell/about.h"
 #include "kernel/shell/shell.h"
 
+#include <algorithm>
 #include <string>
 
 namespace roundlay {
@@ -14,10 +17,9 @@ inline std::string say(const Shell &shell, double mm) {
     return print_length(Length::mm(mm), style);
 }
 
-inline std::string wall_place(const std::string &wall) { return "wall " + wall; }
-inline std::string round_place(const std::string &wall, int round) {
-    return "wall " + wall + ", round " + std::to_string(round);
-}
+/// Advice that many a finding gives: the most that would do.
+inline Said at_most(double mm) { return said("%1 at most", in_mm(std::max(0.0, mm))); }
+
 inline std::string subject(const std::string &list, std::size_t index, const std::string &key) {
     return list + "[" + std::to_string(index) + "]." + key;
 }

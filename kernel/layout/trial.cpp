@@ -4,7 +4,6 @@
 #include "kernel/measure/spelling.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay {
 
@@ -14,14 +13,6 @@ std::vector<Length> as_said(const Shell &shell, double mm) {
         if (const auto read = parse_length(text); std::holds_alternative<Length>(read))
             all.push_back(std::get<Length>(read));
     return all;
-}
-
-std::string in_words(const Shell &shell, Length by) {
-    const double size = std::abs(by.mm());
-    const std::string printed = say(shell, size);
-    const auto read = parse_length(printed);
-    const bool exact = std::holds_alternative<Length>(read) && std::abs(std::get<Length>(read).mm() - size) < 1e-9;
-    return exact ? printed : spell_length(Length::mm(size), shell.units);
 }
 
 std::ptrdiff_t warnings_in(const Findings &findings) {

@@ -69,7 +69,7 @@ class Checks {
                                        std::to_string(row.round));
         if (row.piece.value_or(1) > pieces)
             report_.problem(row.line, "piece " + row.wall,
-                            round_place(row.wall, row.round) + " has " + std::to_string(pieces) +
+                            "wall " + row.wall + ", round " + std::to_string(row.round) + " has " + std::to_string(pieces) +
                                 (pieces == 1 ? " piece" : " pieces") + "; there is no piece " + std::to_string(*row.piece));
     }
 

@@ -92,6 +92,9 @@ Measured<Slope> parse_slope(std::string_view text);
 /// Prints a length so that parse_length reads it back within half of the smallest part.
 std::string print_length(Length value, const LengthStyle &style);
 
+/// The same with so many decimal places: `1.25 mm`, `0.049 in`.
+std::string print_decimals(Length value, UnitSystem system, int places);
+
 /// Prints a slope as `1:8` (run per rise to three figures), or `level`.
 std::string print_slope(Slope value);
 

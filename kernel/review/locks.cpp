@@ -24,7 +24,7 @@ class CornerLocks {
         const NotchRule rule = notch_at(shell_, layout_, index_);
         if (rule.kind == NotchKind::saddle) return; // every log hooks over the one that it crosses
         const TailTop top = tail_top(rule);
-        if (lock(top, top) <= tolerance::weld) return say_loose("corner " + corner_.name, "notch.kind");
+        if (lock(top, top) <= tolerance::weld) return say_loose(corner_place(corner_.name), "notch.kind");
         for (const std::size_t i : own_notches_at(shell_, layout_, index_)) check_log(i);
     }
 
@@ -43,7 +43,7 @@ class CornerLocks {
                 const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
                 const bool under = seam->side == Side::under;
                 if (!ends_here(under ? w : other->wall) || (under ? lock(top, there) : lock(there, top)) > tolerance::weld) continue;
-                return say_loose("corner " + corner_.name + ", " + round_place(own.wall, own.round), subject("log", i, "kind"));
+                return say_loose(corner_place(corner_.name, own.wall, own.round), subject("log", i, "kind"));
             }
         }
     }
@@ -55,12 +55,13 @@ class CornerLocks {
         return at == layout_.pieces.end() ? nullptr : &*at;
     }
 
-    void say_loose(const std::string &place, const std::string &from) {
-        const bool pegs = shell_.pegs.wanted;
-        findings_.push_back({pegs ? Weight::note : Weight::warning, "corner-not-locked", place,
-                             pegs ? "its tails do not lock; only the pegs hold the logs from pulling out"
-                                  : "its tails do not lock and there are no pegs: the logs can pull out",
-                             from});
+    void say_loose(About place, const std::string &from) {
+        if (shell_.pegs.wanted)
+            findings_.push_back({Weight::note, "corner-not-locked", std::move(place), said("its tails do not lock"),
+                                 said("only the pegs hold the logs from pulling out"), from});
+        else
+            findings_.push_back({Weight::warning, "corner-not-locked", std::move(place),
+                                 said("its tails do not lock and there are no pegs: the logs can pull out"), {}, from});
     }
 
     const Shell &shell_;

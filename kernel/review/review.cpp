@@ -10,6 +10,7 @@
 #include "kernel/review/water.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -17,13 +18,12 @@ namespace {
 
 const std::string &tag(const Layout &layout, int piece) { return layout.pieces[static_cast<std::size_t>(piece)].tag; }
 
-std::string volume_text(double mm3) { return std::to_string(static_cast<long long>(mm3 + 0.5)) + " mm3"; }
-
 /// A timber whose pocket is closed at the top is warned of where it is laid out: it is not lowered but slid.
 bool slides_in(const Layout &layout, int piece) {
     if (layout.pieces[static_cast<std::size_t>(piece)].timber < 0) return false;
     return std::any_of(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
-        return f.code == "pocket-closed" && f.place.ends_with(" " + tag(layout, piece));
+        const auto *timber = first_of<about::Timber>(f.about);
+        return f.code == "pocket-closed" && timber != nullptr && timber->tag == tag(layout, piece);
     });
 }
 
@@ -40,17 +40,19 @@ std::string statement_of(const Shell &shell, const Layout &layout, int piece) {
 void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known,
                 Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies, known))
-        findings.push_back({Weight::error, "pieces-overlap", tag(layout, o.a) + " and " + tag(layout, o.b),
-                            "these two pieces share " + volume_text(o.volume) + " of wood", statement_of(shell, layout, o.b)});
+        findings.push_back({Weight::error, "pieces-overlap", {about::Pieces{tag(layout, o.a), tag(layout, o.b)}},
+                            said("these two pieces share %1 mm3 of wood", std::llround(o.volume)), {},
+                            statement_of(shell, layout, o.b)});
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies, known))
         if (!slides_in(layout, b.piece))
-            findings.push_back({Weight::error, "piece-blocked", tag(layout, b.piece),
-                                "it cannot be lowered into place past " + tag(layout, b.by), statement_of(shell, layout, b.piece)});
+            findings.push_back({Weight::error, "piece-blocked", {about::Piece{tag(layout, b.piece)}},
+                                said("it cannot be lowered into place past %1", tag(layout, b.by)), {},
+                                statement_of(shell, layout, b.piece)});
     for (std::size_t m = 0; m < layout.models.size(); ++m) {
         const int first = layout.models[m].pieces.front();
         if (!(bodies[m].volume > 0) || !is_closed(bodies[m].hewn))
-            findings.push_back({Weight::error, "no-sound-wood", tag(layout, first),
-                                "its cuts leave no sound piece of wood; change what is cut from it",
+            findings.push_back({Weight::error, "no-sound-wood", {about::Piece{tag(layout, first)}},
+                                said("its cuts leave no sound piece of wood"), said("change what is cut from it"),
                                 statement_of(shell, layout, first)});
     }
 }
@@ -65,8 +67,8 @@ void check_bores(const Shell &shell, const Layout &layout, const std::vector<Bod
             const Bore *bore = std::get_if<Bore>(&cut);
             return bore && bore->use;
         });
-        findings.push_back({Weight::warning, "bores-meet", tag(layout, first),
-                            "a bore of this piece runs into a notch, an edge or another bore", stated ? "bore" : "pegs"});
+        findings.push_back({Weight::warning, "bores-meet", {about::Piece{tag(layout, first)}},
+                            said("a bore of this piece runs into a notch, an edge or another bore"), {}, stated ? "bore" : "pegs"});
     }
 }
 
@@ -90,11 +92,11 @@ void check_thin_header(const Shell &shell, const Layout &layout, std::size_t ope
     const double width = shell.openings[opening].width.mm();
     const double left = wood_over(layout.pieces[static_cast<std::size_t>(facts.header)], facts.name);
     if (left >= least_over_width * width - tolerance::weld) return;
-    findings.push_back({Weight::warning, "thin-header", wall_place(shell.openings[opening].wall) + ", " + facts.name,
-                        "of the log over it, " + tag(layout, facts.header) + ", " + say(shell, left) + " are left to carry over " +
-                            say(shell, width) + ". What it carries is not worked out here: local code and a licensed "
-                            "professional decide",
-                        subject("opening", opening, "height")});
+    findings.push_back({Weight::warning, "thin-header", opening_place(shell, opening),
+                        said("of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out here: local "
+                             "code and a licensed professional decide",
+                             tag(layout, facts.header), in_mm(left), in_mm(width)),
+                        {}, subject("opening", opening, "height")});
 }
 
 void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -106,9 +108,9 @@ void check_headers(const Shell &shell, const Layout &layout, Findings &findings)
         if (f.header >= 0) check_thin_header(shell, layout, i, f, findings);
         if (f.header < 0 || runs >= least - tolerance::weld) continue;
         findings.push_back({Weight::warning, "header-bears-short", opening_place(shell, i),
-                            "the log over it, " + tag(layout, f.header) + ", runs only " + say(shell, runs) + " past its " +
-                                (f.runs_left < f.runs_right ? "left" : "right") + " jamb; " + say(shell, least) +
-                                " is asked for: move the opening by " + say(shell, least - runs) + ", or change a height",
+                            said("the log over it, %1, runs only %2 past its %3 jamb", tag(layout, f.header), in_mm(runs),
+                                 f.runs_left < f.runs_right ? said("left") : said("right")),
+                            said("%1 is asked for: move the opening by %2, or change a height", in_mm(least), in_mm(least - runs)),
                             subject("opening", i, "from_left")});
     }
 }
@@ -119,18 +121,21 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
         const OwnLog &own = shell.own_logs[i];
         if (!own.bow || own.bow->mm() <= 0) continue;
         const double gap = shell.rounds.gap.mm(), bow = own.bow->mm();
-        const std::string place =
-            round_place(own.wall, own.round) + (own.piece ? ", piece " + std::to_string(*own.piece) : "");
+        About place = round_place(own.wall, own.round);
+        if (own.piece) place.push_back(about::Part{*own.piece});
         const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
             return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
         });
         if (!there) continue;
-        findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", place,
-                            "its middle stands " + say(shell, bow) + " out of the line between its ends, and the gap is " +
-                                say(shell, gap) + ": laid crown up it " +
-                                (bow > gap ? "touches the log over it by " + say(shell, bow - gap) : std::string("clears the log over it")) +
-                                "; a straight stick out of it, as it is drawn, is that much thinner",
-                            subject("log", i, "bow")});
+        findings.push_back(
+            {bow > gap ? Weight::warning : Weight::note, "log-bowed", std::move(place),
+             bow > gap ? said("its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches "
+                              "the log over it by %3",
+                              in_mm(bow), in_mm(gap), in_mm(bow - gap))
+                       : said("its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears "
+                              "the log over it",
+                              in_mm(bow), in_mm(gap)),
+             said("a straight stick out of it, as it is drawn, is that much thinner"), subject("log", i, "bow")});
     }
 }
 

@@ -81,10 +81,13 @@ Shell with_notch(Shell shell, const CornerNotch &own) {
     return shell;
 }
 
-/// Along which log it runs in.
-std::string way_of(const Layout &layout, const Leak &leak) {
-    return leak.along_own ? "log, to wall " + wall(layout, leak.crossing).name + "'s inside face"
-                          : "crossing log, to wall " + wall(layout, leak.own).name + "'s inside face";
+/// On which tails, and along which log it runs in.
+Said way_of(const Layout &layout, const Leak &leak) {
+    const std::string &own = wall(layout, leak.own).name;
+    if (leak.along_own)
+        return said("water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face", own,
+                    wall(layout, leak.crossing).name);
+    return said("water that reaches the tops of wall %1's tails runs in along the crossing log, to wall %2's inside face", own, own);
 }
 
 /// Logs whose own notch leads water in at a corner that sheds it by its own rule.
@@ -98,10 +101,8 @@ void check_own_notches(const Shell &shell, const Layout &layout, int corner, Fin
         const TailTop top = tail_top(notch_at(shell, layout, corner, own, log.round));
         const auto leak = leak_on(shell, layout, c, top, own, other);
         if (!leak || leak_on(shell, layout, c, tail_top(rule), own, other)) continue;
-        findings.push_back({Weight::warning, "seam-leads-water-in", "corner " + c.name + ", " + round_place(log.wall, log.round),
-                            "water that reaches the tops of wall " + log.wall + "'s tails runs in along the " +
-                                way_of(layout, *leak) + "; the corner's own notch sheds it",
-                            subject("log", i, "kind")});
+        findings.push_back({Weight::warning, "seam-leads-water-in", corner_place(c.name, log.wall, log.round),
+                            way_of(layout, *leak), said("the corner's own notch sheds it"), subject("log", i, "kind")});
     }
 }
 
@@ -177,14 +178,12 @@ std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
 }
 
 Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
-    const std::string &own = wall(layout, leak.own).name, way = way_of(layout, leak);
-    const std::string advice = !wet.advice && wet.dry.empty() ? "; no dovetail of this slope sheds it there"
-                               : !wet.advice ? "; no dovetail of this slope sheds it there without another warning"
-                               : wet.advice->notch.kind == NotchKind::half_dovetail ? "; a half dovetail at this corner sheds it"
-                                                                         : "; a full dovetail at this corner sheds it";
-    return {Weight::warning, "seam-leads-water-in",
-            "corner " + layout.corners[static_cast<std::size_t>(wet.corner)].name,
-            "water that reaches the tops of wall " + own + "'s tails runs in along the " + way + advice, "notch.kind"};
+    const Said advice = !wet.advice && wet.dry.empty() ? said("no dovetail of this slope sheds it there")
+                        : !wet.advice ? said("no dovetail of this slope sheds it there without another warning")
+                        : wet.advice->notch.kind == NotchKind::half_dovetail ? said("a half dovetail at this corner sheds it")
+                                                                             : said("a full dovetail at this corner sheds it");
+    return {Weight::warning, "seam-leads-water-in", corner_place(layout.corners[static_cast<std::size_t>(wet.corner)].name),
+            way_of(layout, leak), advice, "notch.kind"};
 }
 
 } // namespace

@@ -1,6 +1,10 @@
 // A finding: what a check has to say about a shell, where, and what would fit.
 #pragma once
 
+#include "kernel/measure/said.h"
+#include "kernel/shell/about.h"
+
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,11 +16,13 @@ enum class Weight {
     note,    ///< worth knowing
 };
 
+/// Values, no sentences: the words are made by whoever shows them, in the person's language and units (room `words`).
 struct Finding {
     Weight weight = Weight::error;
-    std::string code;    ///< stable, lower case with dashes, e.g. "opening-too-wide"
-    std::string place;   ///< for people: "wall C, round 7" or "corner AB"
-    std::string message; ///< one sentence: what is wrong, with amounts, and what would fit
+    std::string code;           ///< stable, lower case with dashes, e.g. "opening-too-wide"
+    About about;                ///< what it is about: wall C, round 7
+    Said what;                  ///< what is wrong, with amounts
+    std::optional<Said> advice; ///< what would fit, or who decides: behind a semicolon where all is told
     std::string subject; ///< the statement it comes from, as a document path: "opening[2].width", "rounds.pitch"
 };
 

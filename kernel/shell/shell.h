@@ -5,6 +5,7 @@
 #pragma once
 
 #include "kernel/measure/measure.h"
+#include "kernel/shell/kinds.h"
 
 #include <optional>
 #include <string>
@@ -84,8 +85,6 @@ struct CornerNotch {
     bool operator==(const CornerNotch &) const = default;
 };
 
-enum class OpeningKind { door, window };
-
 /// What one opening's trim has of its own, over the shell's Trim.
 struct OwnTrim {
     std::optional<Length> spline_width, spline_depth; ///< a depth of 0: no groove in its jambs
@@ -121,13 +120,6 @@ struct PegRule {
     Length draw;
     std::optional<Length> square; ///< side of square pegs driven into the round holes; else they are round
     bool operator==(const PegRule &) const = default;
-};
-
-enum class BoreUse {
-    bolt, ///< a through bolt
-    rod,  ///< a hold-down rod
-    wire, ///< a way for wiring
-    hole  ///< found in old wood
 };
 
 /// An upright bore at a stated place, on its own in one log or right down through several.

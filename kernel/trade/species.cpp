@@ -30,29 +30,36 @@ std::string key(std::string_view name) {
     return letters;
 }
 
-/// "hemlock" is a word of two names; "subalpine fir" has no word "pine".
-std::string that_hold(std::string_view words, const std::vector<std::string> &known) {
-    std::string names;
+/// Names that hold those words: "hemlock" is a word of two names; "subalpine fir" has no word "pine".
+std::vector<std::string_view> that_hold(std::string_view words) {
+    std::vector<std::string_view> names;
     if (key(words).empty()) return names;
-    for (const std::string &each : known)
-        if ((" " + each + " ").find(" " + std::string(words) + " ") != std::string::npos)
-            names += (names.empty() ? "\"" : " or \"") + each + "\"";
+    for (const Species &each : all_species())
+        if ((" " + std::string(each.name) + " ").find(" " + std::string(words) + " ") != std::string::npos)
+            names.push_back(each.name);
     return names;
 }
 
-std::string unknown_species(std::string_view name) {
+std::vector<std::string_view> meant_by(std::string_view name) {
+    if (auto holding = that_hold(name); !holding.empty()) return holding;
     std::vector<std::string> known;
     for (const Species &species : all_species())
         known.emplace_back(species.name);
-    std::string message = "no values are known for the species \"" + std::string(name) + "\"";
-    if (const std::string holding = that_hold(name, known); !holding.empty())
-        return message + "; did you mean " + holding + "?";
-    if (const auto nearest = nearest_name(name, known))
-        return message + "; did you mean \"" + *nearest + "\"?";
-    message += "; known are";
-    for (std::size_t i = 0; i < known.size(); ++i)
-        message += (i ? ", " : " ") + known[i];
-    return message;
+    const auto nearest = nearest_name(name, known);
+    for (const Species &species : all_species())
+        if (nearest && species.name == *nearest) return {species.name};
+    return {};
+}
+
+std::string in_words(std::string_view name, const std::vector<std::string_view> &meant) {
+    const std::string start = "no values are known for the species \"" + std::string(name) + "\"; ";
+    std::string names;
+    for (const std::string_view each : meant)
+        names += (names.empty() ? "\"" : " or \"") + std::string(each) + "\"";
+    if (!names.empty()) return start + "did you mean " + names + "?";
+    for (const Species &each : all_species())
+        names += (names.empty() ? "" : ", ") + std::string(each.name);
+    return start + "known are " + names;
 }
 
 } // namespace
@@ -60,7 +67,8 @@ std::string unknown_species(std::string_view name) {
 std::variant<const Species *, UnknownSpecies> find_species(std::string_view name) {
     for (const Species &species : all_species())
         if (key(species.name) == key(name)) return &species;
-    return UnknownSpecies{unknown_species(name)};
+    const auto meant = meant_by(name);
+    return UnknownSpecies{in_words(name, meant), meant};
 }
 
 } // namespace roundlay

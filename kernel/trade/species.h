@@ -8,7 +8,9 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <variant>
+#include <vector>
 
 namespace roundlay {
 
@@ -54,6 +56,7 @@ std::span<const Species> all_species();
 
 struct UnknownSpecies {
     std::string message; ///< one sentence: what was asked for, the nearest known, or all that are known
+    std::vector<std::string_view> meant; ///< names that may have been meant; empty: none is near
 };
 
 /// By name; capitals, blanks and hyphens do not matter: `Eastern Hemlock`, `douglas-fir coast`.

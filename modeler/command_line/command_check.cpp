@@ -38,7 +38,7 @@ std::string check_text(const Console &console, const Input &input, const ExportJ
         if (is_said(console, problem.weight))
             text += coloured(console, to_text(problem), problem.weight) + "\n";
     if (job)
-        for (const FindingLine &line : finding_lines(input, job->findings))
+        for (const FindingLine &line : finding_lines(input, *job, job->findings))
             if (is_said(console, line.weight)) text += coloured(console, line.text, line.weight) + "\n";
     return console.quiet ? text : text + summary_line(input, job) + "\n";
 }

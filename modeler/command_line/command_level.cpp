@@ -3,6 +3,7 @@
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
 #include "modeler/command_line/pile_input.h"
+#include "words/words.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -30,24 +31,24 @@ struct Found {
 Findings brought_by(const Findings &with, const Findings &without) {
     Findings brought;
     for (const Finding &f : with)
-        if (f.weight != Weight::note && std::ranges::none_of(without, [&](const Finding &o) { return o.code == f.code && o.place == f.place; }))
+        if (f.weight != Weight::note && std::ranges::none_of(without, [&](const Finding &o) { return o.code == f.code && o.about == f.about; }))
             brought.push_back(f);
     return brought;
 }
 
 /// Levelled tops are not all: a log may come to end a hand over a door.
-std::string brought_words(const Findings &findings) {
+std::string brought_words(const Findings &findings, const Speech &speech) {
     if (findings.empty()) return "";
     std::string text = "With them the check finds what it does not find without:\n";
     for (const Finding &f : findings)
-        text += std::string(word(f.weight)) + ": " + f.place + ": " + f.message + "\n";
+        text += std::string(word(f.weight)) + ": " + sentence_of(f, speech) + "\n";
     return text + "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
 }
 
-nlohmann::ordered_json brought_json(const Findings &findings) {
+nlohmann::ordered_json brought_json(const Findings &findings, const Speech &speech) {
     auto all = nlohmann::ordered_json::array();
     for (const Finding &f : findings)
-        all.push_back({{"weight", word(f.weight)}, {"code", f.code}, {"place", f.place}, {"message", f.message}});
+        all.push_back({{"weight", word(f.weight)}, {"code", f.code}, {"place", words_of(f.about, speech)}, {"message", message_of(f, speech)}});
     return all;
 }
 
@@ -56,7 +57,7 @@ std::string in_json(const Found &f) {
     const auto json = [](const Table &table) { return nlohmann::ordered_json::parse(to_json(table)); };
     const nlohmann::ordered_json all = {
         {"summary", json(level_summary(f.levelled, f.standing)).at(0)},
-        {"findings", brought_json(f.findings)},
+        {"findings", brought_json(f.findings, in_english(f.job.shell.units))},
         {"logs", json(level_table(f.job.layout, f.job.shell.units, f.pile, f.levelled))}};
     return all.dump(indent) + "\n";
 }
@@ -67,7 +68,7 @@ ExitCode show(const Console &console, const LevelOptions &options, const Found &
     const Table table = level_table(f.job.layout, units, f.pile, f.levelled);
     if (options.csv) return console.print(to_csv(table));
     return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, units) +
-                         brought_words(f.findings));
+                         brought_words(f.findings, in_english(f.job.shell.units)));
 }
 
 std::optional<std::string> no_levelling(const Shell &shell) {

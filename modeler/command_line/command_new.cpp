@@ -51,7 +51,7 @@ void require_readable(const Input &made, const Shell &shell) {
 /// Nothing was written: findings name no lines of it.
 ExitCode cannot_be_built(const Console &console, const ExportJob &job) {
     const Input unwritten{"roundlay new", {}, {}};
-    for (const FindingLine &line : finding_lines(unwritten, job.findings))
+    for (const FindingLine &line : finding_lines(unwritten, job, job.findings))
         if (line.weight == Weight::error) std::fputs((line.text + "\n").c_str(), stderr);
     if (console.json) (void)console.print(findings_json(unwritten, &job));
     return ExitCode::findings;

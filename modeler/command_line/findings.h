@@ -17,18 +17,15 @@ Counts counts_of(const Input &input, const ExportJob *job);
 /// `error`, `warning`, `note`.
 std::string_view word(Weight weight);
 
-/// `cabin.roundlay:12:9: error: wall C, round 7: the opening is ...`; the line is left out where the finding
-/// belongs to no statement.
-std::string finding_line(const Input &input, const Finding &finding);
-
 struct FindingLine {
     Weight weight = Weight::error;
     std::string text;
 };
 
-/// A line for each finding, errors first; where one statement gives many of one kind, lines for the first few
-/// and one for the others together. Nothing is left out of the counts or of `findings_json`.
-std::vector<FindingLine> finding_lines(const Input &input, const Findings &findings);
+/// `cabin.roundlay:12:9: error: wall C, round 7: the opening is ...` for each of these findings of the job, errors first;
+/// the place in the text is left out where a finding belongs to no statement. Where one statement gives many of one kind,
+/// lines for the first few and one for the others together. Nothing is left out of the counts or of `findings_json`.
+std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings);
 
 /// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.
 std::string summary_line(const Input &input, const ExportJob *job);

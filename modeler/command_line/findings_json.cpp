@@ -1,6 +1,7 @@
 #include "modeler/command_line/findings.h"
 
 #include "kernel/layout/standing.h"
+#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -22,11 +23,32 @@ Json problem_json(const Problem &problem) {
     return json;
 }
 
-Json finding_json(const Input &input, const Finding &finding) {
+Json said_json(const Said &said);
+
+/// One amount by its kind, as a machine takes it.
+struct AmountJson {
+    Json operator()(const LengthAmount &length) const { return {{"length_mm", length.mm}}; }
+    Json operator()(const LoadAmount &load) const { return {{"load_kpa", load.kpa}}; }
+    Json operator()(long long count) const { return {{"count", count}}; }
+    Json operator()(const std::string &name) const { return {{"name", name}}; }
+    Json operator()(const std::vector<Said> &phrase) const { return said_json(phrase.front()); }
+};
+
+/// A text with holes, and what stands in %1, %2 and so on.
+Json said_json(const Said &said) {
+    Json amounts = Json::array();
+    for (const Amount &amount : said.amounts)
+        amounts.push_back(std::visit(AmountJson(), amount.value()));
+    return {{"text", said.text}, {"amounts", amounts}};
+}
+
+Json finding_json(const Input &input, const Finding &finding, const Speech &speech) {
     Json json = {{"weight", word(finding.weight)},
                  {"code", finding.code},
-                 {"place", finding.place},
-                 {"message", finding.message},
+                 {"place", words_of(finding.about, speech)},
+                 {"message", message_of(finding, speech)},
+                 {"what", said_json(finding.what)},
+                 {"advice", finding.advice ? said_json(*finding.advice) : Json()},
                  {"subject", finding.subject}};
     add_place(json, input.read.places.locate(finding.subject).value_or(Place{}));
     return json;
@@ -53,7 +75,7 @@ Json all_json(const Input &input, const ExportJob *job) {
         problems.push_back(problem_json(problem));
     if (job)
         for (const Finding &finding : job->findings)
-            findings.push_back(finding_json(input, finding));
+            findings.push_back(finding_json(input, finding, in_english(job->shell.units)));
     const Counts counts = counts_of(input, job);
     const bool built = job && !job->layout.pieces.empty();
     return {{"document", input.file},

@@ -1,6 +1,7 @@
 #include "modeler/command_line/findings.h"
 
 #include "kernel/layout/standing.h"
+#include "words/words.h"
 
 #include <algorithm>
 #include <map>
@@ -50,11 +51,11 @@ std::string line_start(const Input &input, const Finding &finding) {
 }
 
 /// "9 more like it: wall B, round 8; wall B, round 10; ... (--json lists all)".
-std::string more_alike(const std::vector<const Finding *> &group) {
+std::string more_alike(const std::vector<const Finding *> &group, const Speech &speech) {
     std::string text = std::to_string(group.size() - most_alike) + " more like it: ";
     const std::size_t end = std::min(group.size(), most_alike + most_places);
     for (std::size_t i = most_alike; i < end; ++i)
-        text += (i > most_alike ? "; " : "") + group[i]->place;
+        text += (i > most_alike ? "; " : "") + words_of(group[i]->about, speech);
     return text + (end < group.size() ? "; ... (check --json lists all)" : "");
 }
 
@@ -82,11 +83,8 @@ Counts counts_of(const Input &input, const ExportJob *job) {
     return counts;
 }
 
-std::string finding_line(const Input &input, const Finding &finding) {
-    return line_start(input, finding) + (finding.place.empty() ? "" : finding.place + ": ") + finding.message;
-}
-
-std::vector<FindingLine> finding_lines(const Input &input, const Findings &findings) {
+std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings) {
+    const Speech speech = in_english(job.shell.units);
     struct Alike {
         std::vector<const Finding *> all;
         std::size_t said = 0;
@@ -102,9 +100,9 @@ std::vector<FindingLine> finding_lines(const Input &input, const Findings &findi
         auto &[all, said] = alike[{f.code, f.subject}];
         const std::size_t before = said++;
         if (before < most_alike || all.size() <= most_alike + 1) // "and 1 more" saves no line
-            lines.push_back({f.weight, finding_line(input, f)});
+            lines.push_back({f.weight, line_start(input, f) + sentence_of(f, speech)});
         else if (before == most_alike)
-            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(all)});
+            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(all, speech)});
     }
     return lines;
 }

@@ -69,7 +69,7 @@ std::variant<Loaded, ExitCode> load(const Console &console, const std::string &p
     Loaded loaded{std::move(input), std::move(job)};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
-    for (const FindingLine &line : finding_lines(loaded.input, loaded.job.findings))
+    for (const FindingLine &line : finding_lines(loaded.input, loaded.job, loaded.job.findings))
         if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))
             std::fputs((line.text + "\n").c_str(), stderr);
     if (has_errors(loaded.job.findings) && !(enough && enough(loaded.job.shell)))

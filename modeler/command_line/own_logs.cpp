@@ -3,6 +3,7 @@
 #include "kernel/document/edit_logs.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/save.h"
+#include "words/words.h"
 
 #include <algorithm>
 #include <charconv>
@@ -44,10 +45,10 @@ void tell(const Console &console, const StatedLogs &stated, const LogSource &sou
         if (!line)
             others.push_back(f);
         else if (is_told(console, f.weight))
-            std::fprintf(stderr, "%s:%d: %s: %s: %s\n", source.file.c_str(), *line, std::string(word(f.weight)).c_str(),
-                         f.place.c_str(), f.message.c_str());
+            std::fprintf(stderr, "%s:%d: %s: %s\n", source.file.c_str(), *line, std::string(word(f.weight)).c_str(),
+                         sentence_of(f, in_english(stated.job.shell.units)).c_str());
     }
-    for (const FindingLine &line : finding_lines(stated.made, others))
+    for (const FindingLine &line : finding_lines(stated.made, stated.job, others))
         if (is_told(console, line.weight)) std::fputs((line.text + "\n").c_str(), stderr);
     console.hint(summary_line(stated.made, &stated.job));
 }

@@ -10,6 +10,7 @@
 #include "kernel/solid/build_all.h"
 #include "tests/bench/plain_step.h"
 #include "tests/bench/shells.h"
+#include "words/words.h"
 
 #include <sys/resource.h>
 
@@ -62,7 +63,7 @@ Times time_own(const Shell &shell, int runs) {
     Times t;
     Layout layout = lay_out(shell);
     for (const Finding &f : layout.findings)
-        if (f.weight == Weight::error) std::printf("%s: %s\n", f.place.c_str(), f.message.c_str());
+        if (f.weight == Weight::error) std::printf("%s\n", sentence_of(f, in_english(shell.units)).c_str());
     std::vector<Body> bodies = bodies_of(layout);
     t.pieces = layout.pieces.size();
     t.models = layout.models.size();

@@ -55,6 +55,9 @@ TEST_CASE("JSON tells the same to machines, whatever is wrong") {
     CHECK(wrong["shell"].is_null());
     CHECK(wrong["findings"][0]["weight"] == "error");
     CHECK(wrong["findings"][0]["line"] == line_of(document, "width = \"9000 mm\""));
+    CHECK(wrong["findings"][0]["what"]["text"] == "it is %1 wide");
+    CHECK(wrong["findings"][0]["what"]["amounts"][0]["length_mm"] == 9000.0);
+    CHECK(wrong["findings"][0]["advice"]["amounts"][0]["name"] == "A");
 
     const Ran unread = run({"check", "-", "--json"}, {.input = "roundlay = 1\n[shell]\nname = 3\n"});
     CHECK(unread.code == 3);

@@ -9,6 +9,7 @@
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/finding_pieces.h"
+#include "words/words.h"
 #include "kernel/review/review.h"
 #include "tests/fuzz/check_document.h"
 
@@ -22,8 +23,9 @@ using Broken = std::optional<std::string>;
 
 Broken check_findings(const Findings &findings, const Shell &shell, const Layout &layout) {
     for (const Finding &f : findings) {
-        if (f.code.empty() || f.message.empty()) return "a finding without words: " + f.code + " " + f.place;
-        if (!is_one_printed_line(f.place + ": " + f.message)) return "a finding that cannot be printed: " + f.code;
+        if (f.code.empty() || f.what.text.empty()) return "a finding without words: " + f.code + " " + f.subject;
+        for (const Language language : {Language::english, Language::french})
+            if (!is_one_printed_line(sentence_of(f, {language, shell.units}))) return "a finding that cannot be printed: " + f.code;
         for (const int piece : pieces_of(f, shell, layout))
             if (piece < 0 || piece >= static_cast<int>(layout.pieces.size())) return "a finding on no piece: " + f.code;
     }

@@ -47,8 +47,8 @@ std::vector<Finding> of_level(const Layout &layout) {
 
 /// What follows the last semicolon.
 std::string advice_of(const Finding &finding) {
-    const auto at = finding.message.rfind("; ");
-    return at == std::string::npos ? "" : finding.message.substr(at + 2);
+    const auto at = test::message(finding).rfind("; ");
+    return at == std::string::npos ? "" : test::message(finding).substr(at + 2);
 }
 
 /// "raise the floor by 30 mm" as a length up.
@@ -83,7 +83,7 @@ TEST_CASE("Whatever a floor is told of its level, at any level, mends it or is s
         record(shell, "A", 1, 235, 190);
         record(shell, "C", 2, 190, 225);
         for (const Finding &f : of_level(lay_out(shell))) {
-            if (f.message.find("no small change") != std::string::npos) continue;
+            if (test::message(f).find("no small change") != std::string::npos) continue;
             const std::string advice = advice_of(f);
             if (f.weight == Weight::warning && advice.find("the floor by") == std::string::npos) continue;
             Shell next = shell;
@@ -102,11 +102,11 @@ TEST_CASE("A half log as high as a whole one is named where tails do not alterna
     const auto is = [](const Finding &f) { return f.code == "tails-do-not-alternate"; };
     const auto found = std::ranges::find_if(layout.findings, is);
     REQUIRE(found != layout.findings.end());
-    CHECK_THAT(found->message, !ContainsSubstring("pitches") && ContainsSubstring("half log of wall B, round 1") &&
+    CHECK_THAT(test::message(*found), !ContainsSubstring("pitches") && ContainsSubstring("half log of wall B, round 1") &&
                                    ContainsSubstring("300 mm high"));
     const std::string at = "high: at ";
-    const auto from = found->message.find(at) + at.size();
-    const auto read = parse_length(found->message.substr(from, found->message.find(" they", from) - from));
+    const auto from = test::message(*found).find(at) + at.size();
+    const auto read = parse_length(test::message(*found).substr(from, test::message(*found).find(" they", from) - from));
     REQUIRE(std::holds_alternative<Length>(read));
     shell.own_logs[0].sizes.butt_height = shell.own_logs[0].sizes.tip_height = std::get<Length>(read);
     CHECK(std::ranges::none_of(lay_out(shell).findings, is));
@@ -139,7 +139,7 @@ TEST_CASE("A finding about an opening without a name says its place once") {
     for (const Layout &layout : layouts)
         for (const Finding &f : layout.findings) {
             if (!f.subject.starts_with("opening[")) continue;
-            const std::string said = f.place + ": " + f.message;
+            const std::string said = test::place(f) + ": " + test::message(f);
             INFO(said);
             CHECK(said.find(" in wall A") == std::string::npos);
             const auto name = said.find("window 1");

@@ -5,6 +5,7 @@
 #include "kernel/shell/shapes.h"
 
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <cmath>
@@ -174,8 +175,8 @@ const std::vector<Case> cases = {
 };
 
 bool says(const Finding &f, const Case &c) {
-    const bool place = f.place.find(c.place) != std::string::npos || f.message.find(c.place) != std::string::npos;
-    return f.code == c.code && place && f.message.find(c.fits) != std::string::npos;
+    const bool place = test::place(f).find(c.place) != std::string::npos || test::message(f).find(c.place) != std::string::npos;
+    return f.code == c.code && place && test::message(f).find(c.fits) != std::string::npos;
 }
 
 } // namespace
@@ -188,7 +189,7 @@ TEST_CASE("Each thing that cannot be built gives its finding, and no piece") {
         std::string all;
         bool said = false;
         for (const Finding &f : layout.findings) {
-            all += f.code + " @ " + f.place + ": " + f.message + " [" + f.subject + "]\n";
+            all += f.code + " @ " + test::place(f) + ": " + test::message(f) + " [" + f.subject + "]\n";
             said = said || (says(f, c) && f.weight == Weight::error);
         }
         INFO("expected " << c.code << " / " << c.place << " / " << c.fits << ", got:\n" << all);
@@ -253,7 +254,7 @@ TEST_CASE("A rule of practice that is not kept is a warning with a line, and eve
         std::string all;
         bool said = false;
         for (const Finding &f : layout.findings) {
-            all += f.code + " @ " + f.place + ": " + f.message + " [" + f.subject + "]\n";
+            all += f.code + " @ " + test::place(f) + ": " + test::message(f) + " [" + f.subject + "]\n";
             said = said || (says(f, c) && f.weight == Weight::warning && !f.subject.empty());
         }
         INFO("expected " << c.code << " / " << c.place << " / " << c.fits << ", got:\n" << all);
@@ -269,16 +270,17 @@ TEST_CASE("A finding is of the pieces that it names, not of those whose tags are
     Shell shell = test::plain_shell();
     shell.walls[1].name = "BA"; // its logs are BA-01-1 and so on, wall A's A-01-1
     const Layout layout = lay_out(shell);
-    const auto named = [&](const std::string &place) {
+    const auto named = [&](const About &about) {
         std::string tags;
-        for (const int i : pieces_of({Weight::warning, "x", place, "", ""}, shell, layout))
+        for (const int i : pieces_of({Weight::warning, "x", about, {}, {}, ""}, shell, layout))
             tags += layout.pieces[static_cast<std::size_t>(i)].tag + " ";
         return tags;
     };
-    CHECK(named("BA-02-1") == "BA-02-1 ");
-    CHECK(named("A-02-1") == "A-02-1 ");
-    CHECK(named("A-02-1 and BA-03-1") == "A-02-1 BA-03-1 ");
-    CHECK(named("wall BA, round 2") == "BA-02-1 ");
+    CHECK(named({about::Piece{"BA-02-1"}}) == "BA-02-1 ");
+    CHECK(named({about::Piece{"A-02-1"}}) == "A-02-1 ");
+    CHECK(named({about::Pieces{"A-02-1", "BA-03-1"}}) == "A-02-1 BA-03-1 ");
+    CHECK(named(round_place("BA", 2)) == "BA-02-1 ");
+    CHECK(named({about::Wall{"A"}, about::Opening{OpeningKind::door, 1, "BA-02-1"}}).starts_with("A-01-1 A-02-1 "));
 }
 
 TEST_CASE("What can be built but deserves a look is a warning, and the pieces are there") {

@@ -96,7 +96,7 @@ TEST_CASE("Where a thin header leaves no place for pegs that is said, and a high
                                    [](const Finding &f) { return f.code == "pegs-far-apart"; });
     CHECK(said->weight == Weight::warning);
     CHECK(said->subject == "opening[0].from_left");
-    CHECK_THAT(said->message, ContainsSubstring("1800 mm"));
+    CHECK_THAT(test::message(*said), ContainsSubstring("1800 mm"));
 
     const Layout high = wide_window(30); // 180 mm are left: pegs end 75 mm over the opening
     INFO(test::words(high.findings));
@@ -146,7 +146,7 @@ TEST_CASE("What stands too close to be held as asked for is said in words that h
     shell.pegs.spacing = Length::mm(150); // two staggered rows of bores 75 mm apart
     const Layout dense = lay_out(shell);
     CHECK_FALSE(has_errors(dense.findings));
-    for (const Finding &f : dense.findings) CHECK(f.message.find("would hold them") == std::string::npos);
+    for (const Finding &f : dense.findings) CHECK(test::message(f).find("would hold them") == std::string::npos);
     CHECK_FALSE(dense.pegs.empty());
 }
 
@@ -215,7 +215,7 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
         shell.openings.push_back(o);
     }
     const Layout layout = lay_out(shell);
-    for (const Finding &f : layout.findings) UNSCOPED_INFO(f.message);
+    for (const Finding &f : layout.findings) UNSCOPED_INFO(test::message(f));
     REQUIRE_FALSE(has_errors(layout.findings));
     int islands = 0;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
@@ -230,5 +230,5 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
     const auto said = std::find_if(shorter.begin(), shorter.end(), [](const Finding &f) { return f.code == "held-in-few-places"; });
     REQUIRE(said != shorter.end());
     CHECK(said->weight == Weight::note);
-    CHECK_THAT(said->message, ContainsSubstring("in 2 places where 3 are asked for"));
+    CHECK_THAT(test::message(*said), ContainsSubstring("in 2 places where 3 are asked for"));
 }

@@ -1,6 +1,7 @@
 #include "kernel/layout/interference.h"
 #include "kernel/layout/standing.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -136,7 +137,7 @@ TEST_CASE("A top that is to be level and is not is told, with both heights") {
     const Finding *told = found(layout, "top-not-level");
     REQUIRE(told);
     CHECK(told->weight == Weight::warning);
-    CHECK(told->message.find("ends 40 mm out of it: wall C reaches 1940 mm, wall A only 1900 mm") != std::string::npos);
+    CHECK(test::message(*told).find("ends 40 mm out of it: wall C reaches 1940 mm, wall A only 1900 mm") != std::string::npos);
     shell.own_logs[0].sizes.butt_height = shell.own_logs[0].sizes.tip_height = mm(224);
     CHECK(found(lay_out(shell), "top-not-level")->weight == Weight::note);
     shell.rounds.top = TopRule::staggered;
@@ -165,7 +166,8 @@ std::vector<const Finding *> slivers(const Layout &layout) {
 Shell as_advised(Shell shell, const Finding &f) {
     std::smatch said;
     const std::regex words("; (raise|lower) its (sill|top) by (.+?)( and (take|add) as much (off|to) its height)?$");
-    if (!std::regex_search(f.message, said, words)) RC_FAIL("no advice in: " + f.message);
+    const std::string told = test::message(f, shell.units);
+    if (!std::regex_search(told, said, words)) RC_FAIL("no advice in: " + told);
     const auto by = std::get<Length>(parse_length(said[3].str()));
     const Length up = said[1] == "raise" ? by : -by;
     Opening &o = shell.openings[static_cast<std::size_t>(std::stoi(f.subject.substr(f.subject.find('[') + 1)))];
@@ -186,7 +188,7 @@ TEST_CASE("What a message on thin wood says to do mends it and brings nothing el
         RC_PRE(!layout.pieces.empty());
         std::size_t told = 0;
         for (const Finding *f : slivers(layout)) {
-            if (f->message.find("no small change") != std::string::npos || told++ >= 12) {
+            if (test::message(*f).find("no small change") != std::string::npos || told++ >= 12) {
                 ++not_advised;
                 continue;
             }
@@ -194,7 +196,7 @@ TEST_CASE("What a message on thin wood says to do mends it and brings nothing el
             const Layout after = lay_out(as_advised(shell, *f));
             RC_ASSERT(!has_errors(after.findings));
             RC_ASSERT(slivers(after).size() < slivers(layout).size());
-            for (const Finding *other : slivers(after)) RC_ASSERT(other->subject != f->subject || other->place != f->place);
+            for (const Finding *other : slivers(after)) RC_ASSERT(other->subject != f->subject || test::place(*other) != test::place(*f));
         }
     }));
     CHECK(advised > 4 * not_advised); // nearly always there is a way
@@ -206,11 +208,11 @@ TEST_CASE("Advice on thin wood has a direction and an amount") {
     const Layout layout = lay_out(shell);
     const auto told = slivers(layout);
     REQUIRE(told.size() == 1);
-    CHECK(told[0]->message == "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
+    CHECK(test::message(*told[0]) == "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
                               "its top by 10 mm");
     shell.units = UnitSystem::imperial;
     const Layout in_inches = lay_out(shell); // 10 mm are no 16ths: what is printed would not reach the seam
     const auto inches = slivers(in_inches);
     REQUIRE(inches.size() == 1);
-    CHECK(inches[0]->message.find("; raise its top by 10 mm") != std::string::npos);
+    CHECK(test::message(*inches[0], UnitSystem::imperial).find("; raise its top by 10 mm") != std::string::npos);
 }

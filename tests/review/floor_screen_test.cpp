@@ -6,6 +6,7 @@
 #include "kernel/review/review.h"
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -227,13 +228,14 @@ TEST_CASE("A joist that bends by a hair too much is told with the digits that sh
         review_floors(shell, layout, findings);
         const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "floor-springy"; });
         REQUIRE(found != findings.end());
-        INFO(found->message);
+        const std::string told = test::message(*found, units);
+        INFO(told);
         const auto between = [&](const std::string &from, const std::string &to) {
-            const std::size_t begin = found->message.find(from) + from.size();
-            return found->message.substr(begin, found->message.find(to, begin) - begin);
+            const std::size_t begin = told.find(from) + from.size();
+            return told.substr(begin, told.find(to, begin) - begin);
         };
         CHECK(between("it would bend ", " under") != between("from memory) is ", ". A screen"));
-        CHECK_THAT(found->message, ContainsSubstring(units == UnitSystem::metric ? " mm" : " in under"));
+        CHECK_THAT(told, ContainsSubstring(units == UnitSystem::metric ? " mm" : " in under"));
     }
 }
 

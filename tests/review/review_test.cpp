@@ -4,6 +4,7 @@
 #include "kernel/review/water.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -61,8 +62,8 @@ TEST_CASE("What is advised against water was tried at that corner and clears it"
     const auto wet = std::find_if(findings.begin(), findings.end(),
                                   [](const Finding &f) { return f.code == "seam-leads-water-in"; });
     REQUIRE(wet != findings.end());
-    CHECK(wet->place == "corner CD"); // the inside corner, where the ends lie indoors
-    CHECK_THAT(wet->message, ContainsSubstring("; a full dovetail at this corner sheds it"));
+    CHECK(test::place(*wet) == "corner CD"); // the inside corner, where the ends lie indoors
+    CHECK_THAT(test::message(*wet), ContainsSubstring("; a full dovetail at this corner sheds it"));
     NotchRule full = shell.notch;
     full.kind = NotchKind::full_dovetail;
     shell.corners = {{"C", "D", full}};
@@ -73,17 +74,17 @@ TEST_CASE("What is advised against water was tried at that corner and clears it"
     const Findings unequal = reviewed(shell);
     REQUIRE(count(unequal, "seam-leads-water-in") >= 1);
     for (const Finding &f : unequal)
-        if (f.code == "seam-leads-water-in" && f.place == "corner CD")
-            CHECK_THAT(f.message, ContainsSubstring("no dovetail of this slope sheds it there"));
+        if (f.code == "seam-leads-water-in" && test::place(f) == "corner CD")
+            CHECK_THAT(test::message(f), ContainsSubstring("no dovetail of this slope sheds it there"));
 
     // Where the notch that would shed it leaves tails that are too thin, it is not advised.
     shell = test::plain_shell();
     shell.notch.kind = NotchKind::stated;
     shell.notch.along = Slope::rise_per_run(0.01);
     shell.notch.across = Slope::rise_per_run(0.01);
-    CHECK_THAT(reviewed(shell)[0].message, ContainsSubstring("a half dovetail at this corner sheds it"));
+    CHECK_THAT(test::message(reviewed(shell)[0]), ContainsSubstring("a half dovetail at this corner sheds it"));
     shell.notch.slope = Slope::rise_per_run(0.9);
-    CHECK_THAT(reviewed(shell)[0].message, ContainsSubstring("no dovetail of this slope"));
+    CHECK_THAT(test::message(reviewed(shell)[0]), ContainsSubstring("no dovetail of this slope"));
 }
 
 TEST_CASE("Of any shell a notch advised against water brings no other warning") {
@@ -99,11 +100,11 @@ TEST_CASE("Of any shell a notch advised against water brings no other warning") 
             return std::count_if(all.begin(), all.end(), [](const Finding &f) { return f.weight != Weight::note; });
         };
         for (const Finding &f : water) {
-            withheld += f.message.find("without another warning") != std::string::npos ? 1 : 0;
-            const bool half = f.message.find("; a half dovetail at this corner sheds it") != std::string::npos;
-            if (!half && f.message.find("; a full dovetail at this corner sheds it") == std::string::npos) continue;
+            withheld += test::message(f).find("without another warning") != std::string::npos ? 1 : 0;
+            const bool half = test::message(f).find("; a half dovetail at this corner sheds it") != std::string::npos;
+            if (!half && test::message(f).find("; a full dovetail at this corner sheds it") == std::string::npos) continue;
             const auto corner = std::find_if(layout.corners.begin(), layout.corners.end(),
-                                             [&](const CornerPlace &c) { return "corner " + c.name == f.place; });
+                                             [&](const CornerPlace &c) { return is_corner(f.about, c.name); });
             RC_ASSERT(corner != layout.corners.end());
             const int index = static_cast<int>(corner - layout.corners.begin());
             CornerNotch own{layout.walls[static_cast<std::size_t>(corner->ends)].name,
@@ -170,12 +171,12 @@ TEST_CASE("A bowed log is told of with what it does to its gap, and stays straig
     Findings findings = reviewed(shell);
     REQUIRE(count(findings, "log-bowed") == 1);
     CHECK(findings[0].weight == Weight::note);
-    CHECK_THAT(findings[0].message, ContainsSubstring("as it is drawn"));
+    CHECK_THAT(test::message(findings[0]), ContainsSubstring("as it is drawn"));
     shell.own_logs[0].bow = Length::mm(26);
     findings = reviewed(shell);
     REQUIRE(count(findings, "log-bowed") == 1);
     CHECK(findings[0].weight == Weight::warning);
-    CHECK_THAT(findings[0].message, ContainsSubstring("touches the log over it by 6 mm"));
+    CHECK_THAT(test::message(findings[0]), ContainsSubstring("touches the log over it by 6 mm"));
     double bow = 0;
     const Layout layout = lay_out(shell), straight = lay_out(test::plain_shell());
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
@@ -208,9 +209,9 @@ TEST_CASE("One log's own slopes are held to lock and water as the shell's are") 
     CHECK(count(wet, "seam-leads-water-in") == 2);
     for (const Finding &f : wet)
         if (f.code == "seam-leads-water-in") {
-            CHECK_THAT(f.place, ContainsSubstring("wall A, round 3"));
+            CHECK_THAT(test::place(f), ContainsSubstring("wall A, round 3"));
             CHECK(f.subject == "log[0].kind");
-            CHECK_THAT(f.message, ContainsSubstring("the corner's own notch sheds it"));
+            CHECK_THAT(test::message(f), ContainsSubstring("the corner's own notch sheds it"));
         }
     // Its tail must rise outward by more than the top under it does: own along - across of the one below (notch.h).
     CHECK(count(reviewed(with_own_notch(-0.2, -0.125)), "corner-not-locked") == 2);
@@ -233,8 +234,8 @@ TEST_CASE("Little wood over a wide opening is told of, with a caution and no app
     const auto thin = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "thin-header"; });
     CHECK(thin->weight == Weight::warning);
     CHECK(thin->subject == "opening[0].height");
-    CHECK_THAT(thin->message, ContainsSubstring("80 mm are left to carry over 4000 mm"));
-    CHECK_THAT(thin->message, ContainsSubstring("licensed professional"));
+    CHECK_THAT(test::message(*thin), ContainsSubstring("80 mm are left to carry over 4000 mm"));
+    CHECK_THAT(test::message(*thin), ContainsSubstring("licensed professional"));
     shell.openings[0].width = Length::mm(1500); // 80 mm over 1500 mm
     CHECK(count(reviewed(shell), "thin-header") == 0);
 }

@@ -3,6 +3,7 @@
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
@@ -74,7 +75,7 @@ TEST_CASE("A shorter rule or a shorter space than the wall's own is never taken 
     const Findings by_space = reviewed(shell);
     REQUIRE(found(by_space, "settle-space-short"));
     CHECK(found(by_space, "settle-space-short")->subject == "opening[0].settle_space");
-    CHECK_THAT(found(by_space, "settle-space-short")->message, ContainsSubstring("120 mm of 6 percent"));
+    CHECK_THAT(test::message(*found(by_space, "settle-space-short")), ContainsSubstring("120 mm of 6 percent"));
     shell.openings[0].trim.settle_space = Length::mm(120);
     CHECK_FALSE(found(reviewed(shell), "settle-space-short"));
 }
@@ -96,11 +97,11 @@ TEST_CASE("A wood that is not known or not stated is told") {
     const Findings unknown = reviewed(shell);
     REQUIRE(found(unknown, "species-unknown"));
     CHECK(found(unknown, "species-unknown")->weight == Weight::warning);
-    CHECK_THAT(found(unknown, "species-unknown")->message,
+    CHECK_THAT(test::message(*found(unknown, "species-unknown")),
                ContainsSubstring("did you mean \"eastern hemlock\"?"));
     shell.wood.species.clear();
     const Findings none = reviewed(shell);
     REQUIRE(found(none, "species-not-stated"));
     CHECK(found(none, "species-not-stated")->weight == Weight::note);
-    CHECK_THAT(found(none, "species-not-stated")->message, ContainsSubstring("eastern hemlock"));
+    CHECK_THAT(test::message(*found(none, "species-not-stated")), ContainsSubstring("eastern hemlock"));
 }

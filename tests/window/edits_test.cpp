@@ -25,6 +25,7 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "tests/window/support/window.h"
+#include "words/words.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -69,7 +70,7 @@ void EditsTest::a_wall_moves_and_the_plan_stays_closed() {
         QVERIFY(after);
         const Layout layout = lay_out(*after);
         for (const Finding &f : layout.findings)
-            QVERIFY2(f.code != "plan-not-closed", f.message.c_str());
+            QVERIFY2(f.code != "plan-not-closed", f.subject.c_str());
         QCOMPARE(layout.walls.size(), before.walls.size());
     }
     QVERIFY(!wall_moved(before, 0, Length::metres(-40))); // its neighbours would have no length left
@@ -197,7 +198,7 @@ void EditsTest::a_new_opening_brings_no_warning() {
             const auto next = with_opening(shell, usual_opening(kind, "A", units), 4000);
             QVERIFY(next);
             for (const Finding &f : lay_out(*next).findings)
-                QVERIFY2(f.weight == Weight::note, f.message.c_str());
+                QVERIFY2(f.weight == Weight::note, f.code.c_str());
         }
 }
 
@@ -291,7 +292,7 @@ void EditsTest::only_what_an_edit_changes_is_cut_anew() {
         const Findings known = review(shell, layout, bodies, &cache.meetings()), fresh = review(shell, layout, anew);
         QCOMPARE(known.size(), fresh.size());
         for (std::size_t i = 0; i < fresh.size(); ++i)
-            QCOMPARE(known[i].place + known[i].message, fresh[i].place + fresh[i].message);
+            QCOMPARE(sentence_of(known[i], in_english(UnitSystem::metric)), sentence_of(fresh[i], in_english(UnitSystem::metric)));
         QCOMPARE(overlaps(layout, bodies, &cache.meetings()).size(), overlaps(layout, anew).size());
         cache.models();
         QVERIFY(cache.models_with_bores([] { return true; }).empty()); // told to stop

@@ -4,6 +4,7 @@
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
@@ -280,7 +281,8 @@ void PanelsTest::the_window_speaks_french() {
     QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
     // What the kernel says, too, down to what stands in its sentences.
     QCOMPARE(kernel_words(QStringLiteral("sill log")), QStringLiteral("pièce de seuil"));
-    QCOMPARE(kernel_place("wall C, round 7"), QStringLiteral("mur C, rang 7"));
+    QVERIFY(language() == Language::french);
+    QCOMPARE(kernel_words(QStringLiteral("tamarack")), QStringLiteral("mélèze laricin"));
     QCOMPARE(kernel_words(QStringLiteral("jamb of hall %1 pair")), QStringLiteral("jambage de hall %1 pair"));
     window.begin_demo(1);
     QVERIFY(settled(window));
@@ -295,9 +297,6 @@ void PanelsTest::the_window_speaks_french() {
     QCOMPARE(item->text(0), QStringLiteral("mur A, front pair, left"));
     QVERIFY2(item->text(1).startsWith("elle est large de 27432 mm ; entre les angles du mur A"),
              qPrintable(item->text(1)));
-    for (const Finding &f : window.desk().state()->job.findings)
-        QVERIFY2(is_kernel_phrase(text(f.message)), f.message.c_str());
-    QVERIFY(!is_kernel_phrase(QStringLiteral("nobody says this")));
     window.close_document();
     QApplication::removeTranslator(translator.get());
 }

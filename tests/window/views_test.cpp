@@ -1,6 +1,7 @@
 // What the views draw, and how: shells that cannot be built, partitions drawn by hand, marks, words, legends.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell.h"
@@ -80,10 +81,10 @@ void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
     const State &state = *window.desk().state();
     QVERIFY(!state.stands() && window.desk().drawn() == window.desk().state());
     QVERIFY(window.desk().standing_is_old() && !window.desk().drawn_is_old());
-    const std::string &why = state.job.findings.front().message;
+    const QString why = message_text(state.job.findings.front(), state.job.shell.units);
     for (const QWidget *view : {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
                                 static_cast<QWidget *>(window.model().view())})
-        QVERIFY2(banner(*view).contains(text(why)), qPrintable(banner(*view)));
+        QVERIFY2(banner(*view).contains(why), qPrintable(banner(*view)));
     QCOMPARE(window.elevation().scene().holes.at(0).box.width(), 20'000.0); // as stated, not as it stood
     QVERIFY(faults_of(state).openings.contains(0));
     const auto *told = window.plan().findChild<StandBanner *>();

@@ -1,26 +1,17 @@
 #include "exporters/sheets/cut_sheet/warnings.h"
 
 #include "kernel/layout/finding_pieces.h"
+#include "words/words.h"
 
 #include <algorithm>
 
 namespace roundlay::sheets {
-namespace {
-
-/// A message is one sentence: what is wrong, then after a semicolon what would fit.
-std::string in_few_words(const Finding &finding) {
-    const std::string fact = finding.message.substr(0, finding.message.find(';'));
-    return finding.place.empty() ? fact : finding.place + ": " + fact;
-}
-
-} // namespace
-
 std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings, const Shell &shell,
                                                         const Layout &layout) {
     std::vector<std::vector<std::string>> all(layout.models.size());
     for (const Finding &finding : findings) {
         if (finding.weight == Weight::note) continue;
-        const std::string words = in_few_words(finding);
+        const std::string words = short_sentence_of(finding, in_english(shell.units));
         for (const int piece : pieces_of(finding, shell, layout)) {
             auto &mine = all.at(static_cast<std::size_t>(layout.pieces[static_cast<std::size_t>(piece)].model));
             if (std::find(mine.begin(), mine.end(), words) == mine.end()) mine.push_back(words);

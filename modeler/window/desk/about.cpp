@@ -11,7 +11,7 @@ namespace {
 
 /// Named itself, not only by its pieces: also while there are none.
 bool names(const Finding &finding, const Chosen &thing, const State &state) {
-    if (thing.kind == Chosen::Kind::corner) return finding.place == "corner " + thing.name;
+    if (thing.kind == Chosen::Kind::corner) return is_corner(finding.about, thing.name);
     const Faults about = about_of(state, finding);
     if (thing.kind == Chosen::Kind::opening) return about.openings.contains(thing.opening);
     return thing.kind == Chosen::Kind::wall && about.walls.contains(thing.name);

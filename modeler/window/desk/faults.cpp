@@ -1,9 +1,9 @@
 #include "modeler/window/desk/faults.h"
 
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 #include <charconv>
 
 namespace roundlay::window {
@@ -24,10 +24,10 @@ Reason reason_of(const Problem &problem) {
     return {{}, words, problem.place.line, problem.place.column};
 }
 
-Reason reason_of(const Finding &finding, const SourceMap &places) {
-    const auto place = places.locate(finding.subject);
-    return {kernel_place(finding.place), kernel_words(finding.message), place ? place->line : 0,
-            place ? place->column : 0};
+Reason reason_of(const Finding &finding, const State &state) {
+    const auto place = state.read.places.locate(finding.subject);
+    const UnitSystem units = state.job.shell.units;
+    return {place_text(finding, units), message_text(finding, units), place ? place->line : 0, place ? place->column : 0};
 }
 
 /// Index of the entry that a subject like `opening[2].width` is about; -1 where it is about none of that list.
@@ -43,10 +43,11 @@ template <typename Part> void add_named(std::set<std::string> &names, const std:
         names.insert(all[static_cast<std::size_t>(index)].name);
 }
 
-/// True where the place speaks of it: "wall A, round 3", "walls A and C".
-bool speaks_of(const QString &place, const std::string &wall) {
-    static const QString letters = QStringLiteral("walls? (?:\\w+ and )?%1\\b");
-    return place.contains(QRegularExpression(letters.arg(QRegularExpression::escape(QString::fromStdString(wall)))));
+/// Whether it speaks of that wall, alone or of two.
+bool speaks_of(const About &about, const std::string &wall) {
+    const auto *one = first_of<about::Wall>(about);
+    const auto *two = first_of<about::Walls>(about);
+    return (one && one->name == wall) || (two && (two->one == wall || two->other == wall));
 }
 
 void add(Faults &faults, const State &state, const Finding &finding) {
@@ -58,11 +59,10 @@ void add(Faults &faults, const State &state, const Finding &finding) {
     }
     add_named(faults.walls, shell.walls, entry_of(subject, "wall"));
     add_named(faults.walls, shell.partitions, entry_of(subject, "partition"));
-    const QString place = QString::fromStdString(finding.place);
     for (const WallPlace &w : state.drawn().walls)
-        if (speaks_of(place, w.name)) faults.walls.insert(w.name);
+        if (speaks_of(finding.about, w.name)) faults.walls.insert(w.name);
     for (const CornerPlace &c : state.drawn().corners)
-        if (finding.place == "corner " + c.name) faults.corners.insert(c.name);
+        if (is_corner(finding.about, c.name)) faults.corners.insert(c.name);
 }
 
 } // namespace
@@ -79,7 +79,7 @@ std::vector<Reason> reasons_against(const State &state) {
     for (const Problem &problem : state.read.problems)
         if (problem.weight == Weight::error) all.push_back(reason_of(problem));
     for (const Finding &finding : state.job.findings)
-        if (finding.weight == Weight::error) all.push_back(reason_of(finding, state.read.places));
+        if (finding.weight == Weight::error) all.push_back(reason_of(finding, state));
     return all;
 }
 

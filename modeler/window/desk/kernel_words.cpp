@@ -1,6 +1,9 @@
 #include "modeler/window/desk/kernel_words.h"
 
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_phrases.h"
+#include "modeler/window/desk/words.h"
+#include "words/catalogue.h"
 
 #include <QCoreApplication>
 #include <QHash>
@@ -95,6 +98,7 @@ QString filled(const Phrase &phrase, const QRegularExpressionMatch &match, int d
 QString look_up(const QString &english, int depth) {
     constexpr int deepest = 3;
     if (stands_alone(english)) return QCoreApplication::translate("kernel", english.toUtf8().constData());
+    if (const auto word = translation_of(english.toStdString(), language())) return text(*word);
     if (depth > deepest) return english;
     for (const Phrase &phrase : phrases_with_holes())
         if (const auto match = phrase.pattern.match(english); match.hasMatch())
@@ -120,15 +124,10 @@ QString filled(const Phrase &phrase, const QRegularExpressionMatch &match, int d
     return made;
 }
 
-/// Nothing is looked up where no translation is in force.
-bool speaks_english() {
-    return QCoreApplication::translate("kernel", "wall %1") == QStringLiteral("wall %1");
-}
-
 } // namespace
 
 QString kernel_words(const QString &english) {
-    if (english.isEmpty() || speaks_english()) return english;
+    if (english.isEmpty() || language() == Language::english) return english;
     if (known().size() > most_kept) known().clear();
     const auto found = known().constFind(english);
     if (found != known().constEnd()) return *found;
@@ -137,20 +136,6 @@ QString kernel_words(const QString &english) {
 
 QString kernel_words(const std::string &english) {
     return kernel_words(QString::fromStdString(english));
-}
-
-QString kernel_place(const std::string &english) {
-    QStringList parts = QString::fromStdString(english).split(QStringLiteral(", "));
-    for (QString &part : parts) // a bare word behind a comma is part of a name that a person gave
-        if (parts.size() == 1 || !stands_alone(part)) part = kernel_words(part);
-    return parts.join(QStringLiteral(", "));
-}
-
-bool is_kernel_phrase(const QString &english) {
-    if (stands_alone(english)) return true;
-    const auto &all = phrases_with_holes();
-    return std::any_of(all.begin(), all.end(),
-                       [&](const Phrase &phrase) { return phrase.pattern.match(english).hasMatch(); });
 }
 
 } // namespace roundlay::window

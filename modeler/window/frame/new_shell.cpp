@@ -4,6 +4,7 @@
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 #include "kernel/trade/species.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
@@ -37,8 +38,7 @@ QString refusal(const Shell &shell, const Layout &layout) {
             return kernel_words(p.message) + QStringLiteral("; ") + kernel_words(p.expected);
     for (const Finding &f : layout.findings)
         if (f.weight == Weight::error)
-            return (f.place.empty() ? QString() : kernel_place(f.place) + QStringLiteral(": ")) +
-                   kernel_words(f.message);
+            return sentence_text(f, shell.units);
     return {};
 }
 

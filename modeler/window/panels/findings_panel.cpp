@@ -2,6 +2,7 @@
 
 #include "kernel/layout/finding_pieces.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -136,8 +137,9 @@ void FindingsPanel::refresh() {
             const Finding &f = state.job.findings[i];
             if (f.weight != weight) continue;
             const auto place = state.read.places.locate(f.subject);
-            add(weight, kernel_words(f.message), kernel_place(f.place), place ? place->line : 0,
-                place ? place->column : 0, static_cast<int>(i));
+            const UnitSystem units = state.job.shell.units;
+            add(weight, message_text(f, units), place_text(f, units), place ? place->line : 0, place ? place->column : 0,
+                static_cast<int>(i));
         }
     if (tree_->topLevelItemCount() == 0) {
         auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});
@@ -169,7 +171,7 @@ void FindingsPanel::go_to(QTreeWidgetItem *item) {
     if (finding >= 0 && finding < static_cast<int>(state.job.findings.size())) {
         const Finding &f = state.job.findings[static_cast<std::size_t>(finding)];
         for (const CornerPlace &corner : state.job.layout.corners)
-            if (f.place == "corner " + corner.name) return selection_.choose_corner(corner.name);
+            if (is_corner(f.about, corner.name)) return selection_.choose_corner(corner.name);
         const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
         if (!pieces.empty()) return selection_.choose_piece(state.job.layout, pieces.front());
         for (std::size_t i = 0; i < state.job.shell.openings.size(); ++i)

@@ -6,6 +6,7 @@
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
@@ -107,10 +108,7 @@ QString Words::findings(const State &state, int piece) {
     for (const Finding &f : state.job.findings) {
         const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
         if (!std::binary_search(pieces.begin(), pieces.end(), piece)) continue;
-        list +=
-            QStringLiteral("<li>%1</li>")
-                .arg(
-                    (kernel_place(f.place) + QStringLiteral(": ") + kernel_words(f.message)).toHtmlEscaped());
+        list += QStringLiteral("<li>%1</li>").arg(sentence_text(f, state.job.shell.units).toHtmlEscaped());
     }
     return list.isEmpty() ? QString() : QStringLiteral("<p>%1</p><ul>%2</ul>").arg(tr("Findings"), list);
 }

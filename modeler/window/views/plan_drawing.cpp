@@ -1,7 +1,7 @@
 // Partitions that a hand draws in the plan.
 #include "kernel/shell/partition_edit.h"
 #include "modeler/window/desk/faults.h"
-#include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/stated_plan.h"
@@ -25,7 +25,7 @@ std::vector<Vec2> outline_of(const WallPlace &w) {
 QString why_it_does_not_fit(const Shell &shell) {
     for (const Finding &finding : lay_out(shell).findings)
         if (finding.weight == Weight::error)
-            return kernel_place(finding.place) + QStringLiteral(": ") + kernel_words(finding.message);
+            return sentence_text(finding, shell.units);
     return PlanView::tr("it does not fit there");
 }
 

@@ -5,6 +5,7 @@
 #include "exporters/picture/gl.h"
 #include "exporters/picture/picture.h"
 #include "tests/picture/house.h"
+#include "words/words.h"
 
 #include <chrono>
 #include <cstdlib>
@@ -172,7 +173,7 @@ int still(int argc, char **argv) {
     auto start = Clock::now();
     const Layout layout = lay_out(test::house());
     for (const Finding &f : layout.findings)
-        std::cerr << f.place << ": " << f.message << '\n';
+        std::cerr << sentence_of(f, in_english(UnitSystem::metric)) << '\n';
     const auto bodies = bodies_of(layout);
     std::cout << layout.pieces.size() << " pieces, " << layout.models.size() << " models, layout "
               << ms_since(start);

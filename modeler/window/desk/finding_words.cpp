@@ -1,0 +1,28 @@
+#include "modeler/window/desk/finding_words.h"
+
+#include "words/words.h"
+
+#include <QCoreApplication>
+
+namespace roundlay::window {
+
+Language language() {
+    //: The language of this translation, by its English name; those that the catalogue of words has are
+    //: known.
+    const QString name = QCoreApplication::translate("Language", "English");
+    return name == QStringLiteral("French") ? Language::french : Language::english;
+}
+
+QString place_text(const Finding &finding, UnitSystem units) {
+    return QString::fromStdString(words_of(finding.about, {language(), units}));
+}
+
+QString message_text(const Finding &finding, UnitSystem units) {
+    return QString::fromStdString(message_of(finding, {language(), units}));
+}
+
+QString sentence_text(const Finding &finding, UnitSystem units) {
+    return QString::fromStdString(sentence_of(finding, {language(), units}));
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,21 @@
+// Findings in the language of the window.
+#pragma once
+
+#include "kernel/shell/finding.h"
+#include "words/speech.h"
+
+#include <QString>
+
+namespace roundlay::window {
+
+/// The language that the window speaks, as its translation says of itself.
+Language language();
+
+/// "wall C, round 7".
+QString place_text(const Finding &finding, UnitSystem units);
+/// What is wrong and what would fit, without the place.
+QString message_text(const Finding &finding, UnitSystem units);
+/// Both.
+QString sentence_text(const Finding &finding, UnitSystem units);
+
+} // namespace roundlay::window

@@ -1,0 +1,75 @@
+// Values into words: holes, units, languages, and what is never translated.
+#include "tests/support/catch.h"
+#include "words/words.h"
+
+using namespace roundlay;
+
+namespace {
+
+constexpr Speech metric{Language::english, UnitSystem::metric},
+    imperial{Language::english, UnitSystem::imperial}, french{Language::french, UnitSystem::metric};
+
+Finding pocket(const std::string &log) {
+    return {Weight::warning,
+            "thin-wood-under-pocket",
+            {about::Floor{"G"}, about::Timber{TimberUse::joist, "G-J01"}},
+            said("its pocket leaves only %1 of %2 under it", in_mm(38.1), log),
+            said("raise the floor by %1", exactly_in_mm(10)),
+            "floor[0].level"};
+}
+
+} // namespace
+
+TEST_CASE("A finding is told in the person's language and units") {
+    CHECK(sentence_of(pocket("A-02-1"), metric) ==
+          "floor G, joist G-J01: its pocket leaves only 38 mm of A-02-1 under it; raise the floor by 10 mm");
+    CHECK(
+        sentence_of(pocket("A-02-1"), imperial) ==
+        "floor G, joist G-J01: its pocket leaves only 1 1/2\" of A-02-1 under it; raise the floor by 10 mm");
+    CHECK(sentence_of(pocket("A-02-1"), french) == "plancher G, solive G-J01: sa mortaise ne laisse que 38 "
+                                                   "mm de A-02-1 dessous ; levez le plancher de 10 mm");
+    CHECK(short_sentence_of(pocket("A-02-1"), metric) ==
+          "floor G, joist G-J01: its pocket leaves only 38 mm of A-02-1 under it");
+}
+
+TEST_CASE("A name is no phrase, whatever it looks like: no language changes it and nothing in it is a hole") {
+    for (const char *name : {"plan", "wall C", "left", "%1", "50 % of it; the rest"}) {
+        const Finding finding{Weight::error,
+                              "opening-empty",
+                              {about::Wall{name}, about::Opening{OpeningKind::door, 1, name}},
+                              said("it overlaps %1", std::string(name)),
+                              {},
+                              "opening[0].width"};
+        CHECK(sentence_of(finding, french) ==
+              std::string("mur ") + name + ", " + name + ": elle recouvre " + name);
+    }
+}
+
+TEST_CASE("A phrase within what is said is translated in its turn, a thing as it is called") {
+    const Said what = said("its end in %1 lies in %2", said_of(about::Wall{"C"}),
+                           said_of(about::Opening{OpeningKind::door, 2, ""}));
+    CHECK(words_of(what, metric) == "its end in wall C lies in door 2");
+    CHECK(words_of(what, french) == "son bout dans mur C est dans porte 2");
+}
+
+TEST_CASE("Things are told with commas between, each in its language") {
+    const About bore{about::Wall{"A"}, about::Round{3}, about::Bore{BoreUse::wire, 2, ""}};
+    CHECK(words_of(bore, metric) == "wall A, round 3, wiring bore 2");
+    CHECK(words_of(bore, french) == "mur A, rang 3, passage de câble 2");
+    CHECK(words_of(About{about::Pieces{"A-01-1", "B-01-1"}}, french) == "A-01-1 et B-01-1");
+    CHECK(words_of(About{about::All::top_of_walls}, metric) == "top of the walls");
+    CHECK(words_of(About{}, metric).empty());
+}
+
+TEST_CASE("Advice that was tried is told in words that mean just that, where the printed ones would not") {
+    CHECK(words_of(said("%1", exactly_in_mm(12.7)), imperial) == "1/2\"");
+    CHECK(words_of(said("%1", exactly_in_mm(10)), imperial) == "10 mm");
+    CHECK(words_of(said("%1", in_mm(10)), imperial) == "3/8\"");
+}
+
+TEST_CASE("Loads and lengths that are told finely follow the person's units") {
+    CHECK(words_of(said("%1", in_kpa(0.5)), metric) == "0.5 kPa");
+    CHECK(words_of(said("%1", in_kpa(0.5)), imperial) == "10.44 psf"); // 1 psf = 0.04788 kPa (NIST SP 811)
+    CHECK(words_of(said("%1", finely_in_mm(1.26, 1)), metric) == "1.3 mm");
+    CHECK(words_of(said("%1", finely_in_mm(25.4, 3)), imperial) == "1.000 in");
+}

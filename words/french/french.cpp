@@ -1,0 +1,14 @@
+#include "words/french/french.h"
+
+#include <array>
+
+namespace roundlay {
+
+std::span<const std::span<const Entry>> french_tables() {
+    static const std::array tables = {french_of_fastenings(), french_of_floors(), french_of_openings(),
+                                      french_of_plan(),       french_of_review(), french_of_rounds(),
+                                      french_of_steps(),      french_of_things(), french_of_woods()};
+    return tables;
+}
+
+} // namespace roundlay

@@ -1,0 +1,22 @@
+// The French catalogue: a table for each subject, sorted by its English.
+#pragma once
+
+#include "words/catalogue.h"
+
+namespace roundlay {
+
+inline constexpr std::string_view french_semicolon = " ; ";
+
+std::span<const Entry> french_of_fastenings();
+std::span<const Entry> french_of_floors();
+std::span<const Entry> french_of_openings();
+std::span<const Entry> french_of_plan();
+std::span<const Entry> french_of_review();
+std::span<const Entry> french_of_rounds();
+std::span<const Entry> french_of_steps();
+std::span<const Entry> french_of_things();
+std::span<const Entry> french_of_woods();
+
+std::span<const std::span<const Entry>> french_tables();
+
+} // namespace roundlay

@@ -1,0 +1,79 @@
+// Of what the finished shell shows: wood, water, locks, settling.
+#include "words/french/french.h"
+
+namespace roundlay {
+
+namespace {
+
+constexpr Entry entries[] = {
+    {"\"%1\"", "« %1 »"},
+    {"%1 asks for %2", "%1 demande %2"},
+    {"%1 is asked for: move the opening by %2, or change a height",
+     "%1 sont demandés : déplacez l’ouverture de %2, ou changez une hauteur"},
+    {"%1 or %2", "%1 ou %2"},
+    {"%1; until then no weight is given and no floor is screened",
+     "%1 ; d’ici là, aucun poids n’est donné et aucun plancher n’est examiné"},
+    {"a bore of this piece runs into a notch, an edge or another bore",
+     "un perçage de cette pièce rencontre une entaille, une arête ou un autre perçage"},
+    {"a full dovetail at this corner sheds it", "une queue d’aronde complète à cet angle la rejette"},
+    {"a half dovetail at this corner sheds it", "une demi-queue d’aronde à cet angle la rejette"},
+    {"a straight stick out of it, as it is drawn, is that much thinner",
+     "un bois droit tiré d’elle, tel qu’il est dessiné, est mince d’autant"},
+    {"change what is cut from it", "changez ce qui en est coupé"},
+    {"did you mean %1?", "vouliez-vous dire %1 ?"},
+    {"it cannot be lowered into place past %1", "elle ne peut descendre en place devant %1"},
+    {"its cuts leave no sound piece of wood", "ses coupes ne laissent pas de pièce de bois saine"},
+    {"its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears the "
+     "log over it",
+     "son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle passe "
+     "sous la pièce du dessus"},
+    {"its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches the "
+     "log over it by %3",
+     "son milieu sort de %1 de la ligne de ses bouts, et le jeu est de %2 : posée bombé en haut elle touche "
+     "la pièce du dessus de %3"},
+    {"its tails do not lock", "ses queues ne verrouillent pas"},
+    {"its tails do not lock and there are no pegs: the logs can pull out",
+     "ses queues ne verrouillent pas et il n’y a pas de chevilles : les pièces peuvent sortir"},
+    {"known are %1", "sont connues %1"},
+    {"logs that come down further press on the frame. Local code and a licensed professional decide",
+     "des pièces qui descendent davantage pèsent sur le cadre. Le code local et un professionnel agréé "
+     "décident"},
+    {"no dovetail of this slope sheds it there", "aucune queue d’aronde de cette pente ne l’y rejette"},
+    {"no dovetail of this slope sheds it there without another warning",
+     "aucune queue d’aronde de cette pente ne l’y rejette sans un autre avertissement"},
+    {"no species is stated: weights and spans are worked out for %1",
+     "aucune essence n’est indiquée : poids et portées sont calculés pour %1"},
+    {"no values are known for the species \"%1\"", "aucune valeur n’est connue pour l’essence « %1 »"},
+    {"of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out here: local "
+     "code and a licensed professional decide",
+     "de la pièce au-dessus, %1, il reste %2 pour porter sur %3. Ce qu’il porte n’est pas calculé ici : le "
+     "code local et un professionnel agréé décident"},
+    {"only the pegs hold the logs from pulling out", "seules les chevilles empêchent les pièces de sortir"},
+    {"the corner's own notch sheds it", "l’entaille propre à l’angle la rejette"},
+    {"the log over it, %1, runs only %2 past its %3 jamb",
+     "la pièce au-dessus, %1, ne dépasse que de %2 son jambage %3"},
+    {"the settling rule stated, %1, leaves less over frames than %2, which is taken for such walls where "
+     "none is stated",
+     "la règle de tassement indiquée, %1, laisse moins au-dessus des cadres que %2, prise pour de tels murs "
+     "quand rien n’est indiqué"},
+    {"the space stated over its frame, %1, is less than the %2 of %3",
+     "l’espace indiqué au-dessus de son cadre, %1, est moindre que les %2 de %3"},
+    {"the space stated over its frame, %1, leaves nothing of its height of %2",
+     "l’espace indiqué au-dessus de son cadre, %1, ne laisse rien de sa hauteur de %2"},
+    {"these two pieces share %1 mm3 of wood", "ces deux pièces partagent %1 mm3 de bois"},
+    {"water that reaches the tops of wall %1's tails runs in along the crossing log, to wall %2's inside "
+     "face",
+     "l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face "
+     "intérieure du mur %2"},
+    {"water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face",
+     "l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce, vers la face intérieure du "
+     "mur %2"},
+};
+
+} // namespace
+
+std::span<const Entry> french_of_review() {
+    return entries;
+}
+
+} // namespace roundlay

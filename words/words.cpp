@@ -1,0 +1,82 @@
+#include "words/words.h"
+
+#include "kernel/measure/load.h"
+#include "kernel/measure/spelling.h"
+#include "words/catalogue.h"
+
+#include <cmath>
+#include <variant>
+
+namespace roundlay {
+
+namespace {
+
+/// As it is printed, where that is just it; else spelled out, so that what a person does is what was tried.
+std::string exact_words(double mm, UnitSystem units) {
+    constexpr double same = 1e-9; // mm
+    const std::string printed = print_length(Length::mm(mm), {.system = units});
+    const auto read = parse_length(printed);
+    const bool exact =
+        std::holds_alternative<Length>(read) && std::abs(std::get<Length>(read).mm() - mm) < same;
+    return exact ? printed : spell_length(Length::mm(mm), units);
+}
+
+/// One amount in words.
+struct AmountWords {
+    const Speech &speech;
+
+    std::string operator()(const LengthAmount &length) const {
+        if (length.decimals > 0) return print_decimals(Length::mm(length.mm), speech.units, length.decimals);
+        return length.exact ? exact_words(length.mm, speech.units)
+                            : print_length(Length::mm(length.mm), {.system = speech.units});
+    }
+    std::string operator()(const LoadAmount &load) const { return print_load(load.kpa, speech.units); }
+    std::string operator()(long long count) const { return std::to_string(count); }
+    std::string operator()(const std::string &name) const { return name; }
+    std::string operator()(const std::vector<Said> &phrase) const { return words_of(phrase.front(), speech); }
+};
+
+std::string with_place(const Finding &finding, const std::string &words, const Speech &speech) {
+    if (finding.about.empty()) return words;
+    return words_of(finding.about, speech) + ": " + words;
+}
+
+} // namespace
+
+std::string words_of(const Said &said, const Speech &speech) {
+    const std::string_view text = translation_of(said.text, speech.language).value_or(said.text);
+    std::string words;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const auto hole = static_cast<std::size_t>(hole_at(text, at));
+        if (hole == 0 || hole > said.amounts.size()) {
+            words += text[at];
+            continue;
+        }
+        words += std::visit(AmountWords{speech}, said.amounts[hole - 1].value());
+        ++at;
+    }
+    return words;
+}
+
+std::string words_of(const About &about, const Speech &speech) {
+    std::string words;
+    for (const Thing &thing : about)
+        words += (words.empty() ? "" : ", ") + words_of(said_of(thing), speech);
+    return words;
+}
+
+std::string message_of(const Finding &finding, const Speech &speech) {
+    const std::string what = words_of(finding.what, speech);
+    if (!finding.advice) return what;
+    return what + std::string(semicolon_of(speech.language)) + words_of(*finding.advice, speech);
+}
+
+std::string sentence_of(const Finding &finding, const Speech &speech) {
+    return with_place(finding, message_of(finding, speech), speech);
+}
+
+std::string short_sentence_of(const Finding &finding, const Speech &speech) {
+    return with_place(finding, words_of(finding.what, speech), speech);
+}
+
+} // namespace roundlay
