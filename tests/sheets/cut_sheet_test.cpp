@@ -296,8 +296,9 @@ TEST_CASE("what the check warns of stands on the sheet of the piece, without its
     const Layout layout = lay_out(shell);
     const auto &pieces = layout.pieces;
     const Findings findings{
-        {Weight::warning, "a", "round 1 of wall A, " + pieces[0].tag, "the log is odd; another would fit", ""},
-        {Weight::note, "b", pieces[0].tag, "worth knowing", ""}};
+        {Weight::warning, "a", {about::Wall{"A"}, about::Round{1}, about::Piece{pieces[0].tag}}, said("the log is odd"),
+         said("another would fit"), ""},
+        {Weight::note, "b", {about::Piece{pieces[0].tag}}, said("worth knowing"), {}, ""}};
     CutSheetOptions options = options_for();
     options.warnings = warnings_by_model(findings, shell, layout);
     for (const Model &model : layout.models) {
