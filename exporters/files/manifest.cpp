@@ -24,9 +24,9 @@ Json to_json(const OutputFile &f) {
 }
 
 OutputFile file_of(const Json &j) {
-    return {j.at("file").get<std::string>(), j.at("what").get<std::string>(),
+    return {j.at("file").get<std::string>(),     j.at("what").get<std::string>(),
             j.at("exporter").get<std::string>(), j.at("bytes").get<std::uint64_t>(),
-            j.at("sha256").get<std::string>(), j.value("made_from", std::string())};
+            j.at("sha256").get<std::string>(),   j.value("made_from", std::string())};
 }
 
 /// A manifest may have been tampered with: names that leave the folder are never touched.

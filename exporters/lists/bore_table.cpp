@@ -14,7 +14,8 @@ std::string said(const Shell &shell, double mm) {
     return print_length(Length::mm(mm), style);
 }
 
-std::vector<Entry> row(const Shell &shell, const Layout &layout, const PlacedBore &bore, const BoredLog &log) {
+std::vector<Entry> row(const Shell &shell, const Layout &layout, const PlacedBore &bore,
+                       const BoredLog &log) {
     const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
     const Piece &piece = layout.pieces[static_cast<std::size_t>(log.piece)];
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(bore.wall)];

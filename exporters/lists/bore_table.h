@@ -6,8 +6,8 @@
 
 namespace roundlay {
 
-/// One row for each log that a stated bore goes through, from its lowest up: which one, what for, where in the log,
-/// and where over the ground.
+/// One row for each log that a stated bore goes through, from its lowest up: which one, what for, where in
+/// the log, and where over the ground.
 Table bore_table(const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

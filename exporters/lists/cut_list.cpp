@@ -25,8 +25,8 @@ long long rank(double mm) {
     return std::llround(mm / same_size);
 }
 
-/// The crossing logs that each piece is notched to, by the half of the piece. Of two round logs that cross only the upper
-/// one is cut.
+/// The crossing logs that each piece is notched to, by the half of the piece. Of two round logs that cross
+/// only the upper one is cut.
 class Crossings {
   public:
     explicit Crossings(const Layout &layout) {
@@ -37,7 +37,8 @@ class Crossings {
             for (const Cut &cut : piece.cuts)
                 if (const auto *seam = std::get_if<SeamCut>(&cut); seam && !seam->other.empty())
                     add(piece, seam->end, seam->other);
-                else if (const auto *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::saddle) {
+                else if (const auto *scope = std::get_if<ScopeCut>(&cut);
+                         scope && scope->use == ScopeUse::saddle) {
                     add(piece, scope->end, scope->other);
                     if (const auto lower = by_tag.find(scope->other); lower != by_tag.end())
                         add(*lower->second, half_under(*lower->second, piece), piece.tag);
@@ -52,7 +53,9 @@ class Crossings {
     }
 
   private:
-    void add(const Piece &piece, End end, const std::string &other) { known_[{piece.tag, end}].insert(other); }
+    void add(const Piece &piece, End end, const std::string &other) {
+        known_[{piece.tag, end}].insert(other);
+    }
 
     /// Which half of the lower log the upper one's axis runs over.
     static End half_under(const Piece &lower, const Piece &upper) {
@@ -107,9 +110,9 @@ class Collector {
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const Lifted l = lifted(shell_, piece, volume);
-        return {
-            kind_of(layout_, piece), stock_of(piece).size, volume,       l.piece.low_kg, l.piece.high_kg,
-            l.blank.low_kg,          l.blank.high_kg, l.log.low_kg, l.log.high_kg,  cut_words(piece, style_)};
+        return {kind_of(layout_, piece), stock_of(piece).size,    volume,          l.piece.low_kg,
+                l.piece.high_kg,         l.blank.low_kg,          l.blank.high_kg, l.log.low_kg,
+                l.log.high_kg,           cut_words(piece, style_)};
     }
 
     PieceRow piece_row(const Piece &piece) const {
@@ -172,8 +175,7 @@ class Collector {
             Blank stock = ordered_section(stock_of(piece));
             stock.length = std::ceil((stock.length - same_size) / step) * step;
             const double round = small_end(piece, stock);
-            OrderRow &row =
-                rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
+            OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
             row.width = stock.width;
             row.height = stock.height;
             row.length = stock.length;

@@ -11,13 +11,13 @@ namespace roundlay {
 
 /// What one blank becomes. Millimetres, mm3, kilograms.
 struct Stick {
-    std::string kind; ///< `log`, `sill log`, `island`, ...
-    Blank blank;                    ///< of its stock: along the log, as it is ordered
-    double volume = 0;              ///< of the finished piece
-    double low_kg = 0, high_kg = 0; ///< estimated, not rounded
+    std::string kind;                           ///< `log`, `sill log`, `island`, ...
+    Blank blank;                                ///< of its stock: along the log, as it is ordered
+    double volume = 0;                          ///< of the finished piece
+    double low_kg = 0, high_kg = 0;             ///< estimated, not rounded
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
-    std::vector<std::string> cuts;  ///< in words
+    std::vector<std::string> cuts;              ///< in words
 };
 
 /// One piece, by its tag.
@@ -45,8 +45,8 @@ struct ModelRow {
 /// Pegs to make ready: one diameter, one length, cut to their bores as they are driven.
 struct PegRow {
     double diameter = 0;
-    double length = 0;                      ///< rounded up to the step
-    double shallowest = 0, deepest = 0;     ///< of their bores, as the cut sheets say them
+    double length = 0;                  ///< rounded up to the step
+    double shallowest = 0, deepest = 0; ///< of their bores, as the cut sheets say them
     std::vector<std::string> names;
 };
 
@@ -66,13 +66,13 @@ struct CutList {
     std::string weight_note;  ///< with the caution, beside each weight
     std::string shrinkage;    ///< what its wood loses in drying, with source; empty where that is not known
     bool weights_known = false;
-    std::vector<PieceRow> pieces; ///< by wall, round, number
-    std::vector<ModelRow> models; ///< by their first piece
-    std::vector<PegRow> pegs;     ///< thick and long first
-    std::vector<OrderRow> order;  ///< by section, long first
-    double order_step = 0;        ///< mm
-    double peg_step = 0;          ///< mm
-    int rounds = 0, most_logs = 0; ///< as stated, and one on another in the walls that have most
+    std::vector<PieceRow> pieces;               ///< by wall, round, number
+    std::vector<ModelRow> models;               ///< by their first piece
+    std::vector<PegRow> pegs;                   ///< thick and long first
+    std::vector<OrderRow> order;                ///< by section, long first
+    double order_step = 0;                      ///< mm
+    double peg_step = 0;                        ///< mm
+    int rounds = 0, most_logs = 0;              ///< as stated, and one on another in the walls that have most
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
 

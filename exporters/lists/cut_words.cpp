@@ -1,7 +1,6 @@
 #include "exporters/lists/cut_words.h"
 
 #include "exporters/lists/measured_words.h"
-
 #include "kernel/layout/bore_marks.h"
 
 #include <algorithm>
@@ -66,7 +65,8 @@ CutStretch stretch_of(const HewnFaces &faces, const std::vector<SeamCut> &seams)
     return all;
 }
 
-std::string housed_words(const HewnFaces &faces, const std::vector<SeamCut> &seams, const LengthStyle &style) {
+std::string housed_words(const HewnFaces &faces, const std::vector<SeamCut> &seams,
+                         const LengthStyle &style) {
     const CutStretch at = stretch_of(faces, seams);
     return "housed notch " + sides_of(seams) + " from " + place_words(at.from, style) + " to " +
            place_words(at.to, style);
@@ -121,13 +121,16 @@ std::string end_words(const Piece &piece, const HewnFaces &faces, End end, const
     return side;
 }
 
-std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &faces, const LengthStyle &style) {
+std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &faces,
+                                          const LengthStyle &style) {
     std::vector<PocketCut> pockets;
     for (const Cut &cut : piece.cuts)
         if (const auto *pocket = std::get_if<PocketCut>(&cut)) pockets.push_back(*pocket);
-    std::stable_sort(pockets.begin(), pockets.end(), [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
+    std::stable_sort(pockets.begin(), pockets.end(),
+                     [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
     std::vector<std::string> words;
-    for (const PocketCut &pocket : pockets) words.push_back(pocket_words(piece, faces, pocket, style));
+    for (const PocketCut &pocket : pockets)
+        words.push_back(pocket_words(piece, faces, pocket, style));
     return words;
 }
 
@@ -148,7 +151,8 @@ std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const 
     const std::string depth = first.through ? std::string("right through")
                                             : said(first.z_to - first.z_from, style) + " deep from " +
                                                   (first.from_top ? "the top" : "the underside");
-    std::string text = counted(bores.size(), first.use) + " " + said(first.diameter, style) + " " + depth + " at ";
+    std::string text =
+        counted(bores.size(), first.use) + " " + said(first.diameter, style) + " " + depth + " at ";
     for (std::size_t i = 0; i < bores.size(); ++i)
         text += (i ? ", " : "") + said(bores[i].x, style);
     return text;
@@ -178,7 +182,8 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
             words.push_back(face_words(piece, *face, style));
     if (faces.under_footing() == Footing::touched) words.emplace_back(lines_first);
     for (const End end : {End::datum, End::far})
-        if (std::string slant = slant_words(faces, end, style); !slant.empty()) words.push_back(std::move(slant));
+        if (std::string slant = slant_words(faces, end, style); !slant.empty())
+            words.push_back(std::move(slant));
     words.push_back(end_words(piece, faces, End::datum, style));
     for (const auto &notch : notches_passed(piece))
         words.push_back(housed_words(faces, notch, style) + " at corner " + notch.front().corner);
@@ -187,9 +192,11 @@ std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style)
         if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(faces, *box, style));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
         if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, style));
-        if (const auto *scope = std::get_if<ScopeCut>(&cut)) words.push_back(scope_words(faces, *scope, style));
+        if (const auto *scope = std::get_if<ScopeCut>(&cut))
+            words.push_back(scope_words(faces, *scope, style));
     }
-    for (std::string &entry : all_pocket_words(piece, faces, style)) words.push_back(std::move(entry));
+    for (std::string &entry : all_pocket_words(piece, faces, style))
+        words.push_back(std::move(entry));
     for (std::string &entry : all_bore_words(bores, style))
         words.push_back(std::move(entry));
     words.push_back(end_words(piece, faces, End::far, style));

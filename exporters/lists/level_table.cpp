@@ -76,7 +76,8 @@ namespace {
 /// Root mean square over all ends that add to a top.
 double typical(const Levelled &l, double squares) {
     int ends = 0;
-    for (const LogPlace &place : l.places) ends += (place.left_top >= 0) + (place.right_top >= 0);
+    for (const LogPlace &place : l.places)
+        ends += (place.left_top >= 0) + (place.right_top >= 0);
     return std::sqrt(squares / std::max(ends, 1));
 }
 
@@ -87,13 +88,15 @@ std::string level_words(const Levelled &l, const Layout &standing, UnitSystem un
            " a log, the mean of the pile. Errors are of a wall's top at its "
            "ends, + above level.\n"
            "Logs as they come: largest error " +
-           say(l.before.worst, units) + ", typical (root mean square) " + say(typical(l, l.before.squares), units) + ".\n" +
-           "Levelled: largest " + say(l.after.worst, units) + ", typical " + say(typical(l, l.after.squares), units) +
+           say(l.before.worst, units) + ", typical (root mean square) " +
+           say(typical(l, l.before.squares), units) + ".\n" + "Levelled: largest " +
+           say(l.after.worst, units) + ", typical " + say(typical(l, l.after.squares), units) +
            (l.proven ? "; no other arrangement in these places is better.\n"
                      : "; none can be under " + say(l.least_worst, units) + ", or typically under " +
                            say(typical(l, l.least_squares), units) + ".\n") +
            (std::ranges::any_of(l.places, [](const LogPlace &p) { return p.pieces > 1; })
-                ? "Which rounds beside openings are one log and which several was settled by lengths alone: other ways were "
+                ? "Which rounds beside openings are one log and which several was settled by lengths alone: "
+                  "other ways were "
                   "not levelled.\n"
                 : "") +
            "With these logs the shell stands " + height_words(standing, units) + ".\n";

@@ -11,8 +11,9 @@ namespace roundlay {
 Table level_table(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
                   const Levelled &levelled);
 
-/// What was gained, in sentences of a line each: what is level, errors before and after, what no arrangement beats, and how
-/// high the shell then stands beside what its rounds say. `standing` is the layout with these logs.
+/// What was gained, in sentences of a line each: what is level, errors before and after, what no arrangement
+/// beats, and how high the shell then stands beside what its rounds say. `standing` is the layout with these
+/// logs.
 std::string level_words(const Levelled &levelled, const Layout &standing, UnitSystem units);
 
 /// The same as one row of numbers, for machines.

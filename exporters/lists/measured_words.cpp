@@ -56,8 +56,8 @@ std::string slant_words(const HewnFaces &faces, End end, const LengthStyle &styl
     const double whole = end == End::datum ? 0 : faces.blank.length;
     const SawLine off{std::abs(whole - saw.outside), std::abs(whole - saw.inside)};
     if (std::abs(off.outside - off.inside) < same) return "";
-    return std::string(end == End::datum ? "left" : "right") + " end sawn at a slant, " + place_words(off, style) +
-           " off the blank's end";
+    return std::string(end == End::datum ? "left" : "right") + " end sawn at a slant, " +
+           place_words(off, style) + " off the blank's end";
 }
 
 bool is_long(LogFace face) {
@@ -73,7 +73,8 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle
 
 std::string box_words(const HewnFaces &faces, const BoxCut &cut, const LengthStyle &style) {
     const double from = std::max(0.0, cut.box.low.x), to = std::min(faces.blank.length, cut.box.high.x);
-    const std::string where = " from " + said(from, style) + " to " + said(to, style), under = under_name(faces);
+    const std::string where = " from " + said(from, style) + " to " + said(to, style),
+                      under = under_name(faces);
     const auto up = [&](double z) { return from_to(faces.height(from, z), faces.height(to, z), style); };
     const auto width = [&](double x) { return faces.innermost(x) - faces.outermost(x); };
     // a sill that falls is measured at the inside face
@@ -105,20 +106,22 @@ std::string box_words(const HewnFaces &faces, const BoxCut &cut, const LengthSty
 namespace {
 
 /// How high a pocket is in this log, said from the side that it opens to.
-std::string pocket_height(const HewnFaces &faces, const PocketCut &cut, double y_face, const LengthStyle &style) {
+std::string pocket_height(const HewnFaces &faces, const PocketCut &cut, double y_face,
+                          const LengthStyle &style) {
     const double bed = cut.bed.height_at(cut.x, y_face), top = faces.highest(cut.x);
     const std::string under = under_name(faces);
     const bool open_above = cut.z_top > top - same, open_below = faces.height(cut.x, bed) < same;
     if (open_above && open_below) return "through the log's height";
     if (open_above) return said(top - bed, style) + " deep from the top";
     if (open_below) return said(faces.height(cut.x, cut.z_top), style) + " up from " + under;
-    return said(faces.height(cut.x, bed), style) + " up to " + said(faces.height(cut.x, cut.z_top), style) + " over " +
-           under;
+    return said(faces.height(cut.x, bed), style) + " up to " + said(faces.height(cut.x, cut.z_top), style) +
+           " over " + under;
 }
 
 } // namespace
 
-std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut, const LengthStyle &style) {
+std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut,
+                         const LengthStyle &style) {
     const bool inside = cut.y_face > cut.y_back;
     const double face = inside ? faces.innermost(cut.x) : faces.outermost(cut.x);
     const bool tailed = cut.half_at_back > cut.half_at_face + same;
@@ -134,12 +137,13 @@ std::string stick_words(const RoundCut &cut, const LengthStyle &style) {
 std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const LengthStyle &style) {
     const std::string clear = cut.scribe > 0 ? ", " + said(cut.scribe, style) + " clear" : "";
     const double lean = cut.use == ScopeUse::groove ? 0 : cut.along.x / cut.along.y;
-    const SawLine middle = cut.use == ScopeUse::groove ? SawLine{} : faces.across(cut.at.x - lean * cut.at.y, lean);
-    const std::string top = ", its top " + said(faces.height(middle.outside, cut.at.z + cut.radius), style) + " over " +
-                            under_name(faces) + clear;
+    const SawLine middle =
+        cut.use == ScopeUse::groove ? SawLine{} : faces.across(cut.at.x - lean * cut.at.y, lean);
+    const std::string top = ", its top " + said(faces.height(middle.outside, cut.at.z + cut.radius), style) +
+                            " over " + under_name(faces) + clear;
     if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
-    return "saddle of radius " + said(cut.radius, style) + " at " + place_words(middle, style) + " over " + cut.other +
-           top;
+    return "saddle of radius " + said(cut.radius, style) + " at " + place_words(middle, style) + " over " +
+           cut.other + top;
 }
 
 } // namespace roundlay

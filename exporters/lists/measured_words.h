@@ -1,4 +1,5 @@
-// Single cuts in words. Each height, depth and width is from a face of the log that is there when it is marked.
+// Single cuts in words. Each height, depth and width is from a face of the log that is there when it is
+// marked.
 #pragma once
 
 #include "kernel/layout/hewn_faces.h"
@@ -24,7 +25,8 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle
 std::string box_words(const HewnFaces &faces, const BoxCut &cut, const LengthStyle &style);
 
 /// A timber has no outside: seen from its datum end, its outside face is the right one.
-std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut, const LengthStyle &style);
+std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut,
+                         const LengthStyle &style);
 
 std::string stick_words(const RoundCut &cut, const LengthStyle &style);
 std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const LengthStyle &style);

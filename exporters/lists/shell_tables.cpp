@@ -37,8 +37,9 @@ std::string points_of(const Shell &shell, const TimberScreen &s) {
     const bool metric = shell.units == UnitSystem::metric;
     std::string text;
     for (const PointLoad &p : s.points)
-        text += (text.empty() ? "" : "; ") + number(metric ? p.force : p.force / newtons_per_pound, 0).digits +
-                (metric ? " N" : " lb") + " at " + said(shell, p.at);
+        text += (text.empty() ? "" : "; ") +
+                number(metric ? p.force : p.force / newtons_per_pound, 0).digits + (metric ? " N" : " lb") +
+                " at " + said(shell, p.at);
     return text;
 }
 
@@ -178,7 +179,8 @@ Table seam_table(const Shell &shell) {
     for (std::size_t wall = 0; wall < courses.size(); ++wall)
         for (const Course &c : courses[wall]) {
             std::vector<Entry> row{layout.walls[wall].name, number(c.round, 0)};
-            const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow, c.far.high + c.crown};
+            const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow,
+                                      c.far.high + c.crown};
             for (const double height : heights)
                 row.emplace_back(said(shell, height));
             for (const double height : heights)

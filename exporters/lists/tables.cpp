@@ -31,7 +31,8 @@ double up_to(double mm, double step) {
 
 std::string said_up(const CutList &list, double mm) {
     const LengthStyle style;
-    const double step = list.units == UnitSystem::metric ? std::pow(10.0, -style.decimals) : mm_per_inch / style.denominator;
+    const double step =
+        list.units == UnitSystem::metric ? std::pow(10.0, -style.decimals) : mm_per_inch / style.denominator;
     return said(list, up_to(mm, step));
 }
 
@@ -329,7 +330,8 @@ void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
     }
     if (!list.shrinkage.empty()) row("shrinkage in drying to 12 %", std::string(), "", list.shrinkage);
     row("log rules", std::string(), "",
-        "board feet of the order list are of one stick each, of the least round and the ordered length, by the formulas of "
+        "board feet of the order list are of one stick each, of the least round and the ordered length, by "
+        "the formulas of "
         "Doyle (from "
         "memory), Scribner (seen) and International 1/4 in (seen): estimates of sawn boards, which differ by "
         "design");

@@ -47,7 +47,8 @@ Body carved(const Body &body, int sides) {
 
 std::vector<std::array<int, 2>> edges_round_bores(const Polyhedron &hewn, const std::vector<Bore> &bores,
                                                   int sides) {
-    std::map<std::pair<int, int>, int> side_of; // by directed edge: a bore, or past them a round surface, or -1
+    std::map<std::pair<int, int>, int>
+        side_of; // by directed edge: a bore, or past them a round surface, or -1
     for (const Face &face : hewn.faces) {
         const int smooth = face.plane.round > 0 ? static_cast<int>(bores.size()) + face.plane.round
                                                 : bore_of(face, bores, sides);

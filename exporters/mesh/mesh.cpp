@@ -102,7 +102,8 @@ class MeshBuilder {
     }
 
     void add_bore(const Bore &bore) {
-        const std::optional<std::size_t> over = opens_in(bore, bore.z_to, +1.0), under = opens_in(bore, bore.z_from, -1.0);
+        const std::optional<std::size_t> over = opens_in(bore, bore.z_to, +1.0),
+                                         under = opens_in(bore, bore.z_from, -1.0);
         const Loop low = add_ring(bore, bore.z_from, under), high = add_ring(bore, bore.z_to, over);
         add_wall(bore, low, high);
         open_or_close(over, +1.0, Loop(high.rbegin(), high.rend()));
@@ -167,7 +168,8 @@ class MeshBuilder {
         for (const int corner : corners_)
             flat_.push_back(flatten(mesh_.points[corner]));
         Surface shade{face.plane.normal, false, {}};
-        if (face.plane.round > 0) shade.flat_of = body_.rounds[static_cast<std::size_t>(face.plane.round - 1)];
+        if (face.plane.round > 0)
+            shade.flat_of = body_.rounds[static_cast<std::size_t>(face.plane.round - 1)];
         const int surface = add_surface(shade);
         for (const auto &[a, b, c] : triangulated(flat_, sizes_))
             mesh_.triangles.push_back({{corners_[a], corners_[b], corners_[c]}, surface});
@@ -185,7 +187,7 @@ class MeshBuilder {
 
     const Body &body_;
     int sides_;
-    std::vector<std::vector<Loop>> openings_; ///< by face of the hewn border
+    std::vector<std::vector<Loop>> openings_;   ///< by face of the hewn border
     std::map<std::pair<int, int>, int> rounds_; ///< Plane::round by directed edge, made when first asked for
     Mesh mesh_;
     std::vector<int> corners_, sizes_;

@@ -11,7 +11,8 @@
 
 namespace roundlay {
 
-/// A part of the border that is shaded as one: a plane face, a flat of a round surface, or the wall of a bore.
+/// A part of the border that is shaded as one: a plane face, a flat of a round surface, or the wall of a
+/// bore.
 struct Surface {
     Vec3 normal;        ///< plane face: unit, out of the wood. Unused for a bore's wall.
     bool round = false; ///< wall of an upright bore: the normal points to the axis

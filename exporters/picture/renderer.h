@@ -36,8 +36,8 @@ struct Look {
 /// Look{} when the hand stops.
 Look moving_look();
 
-/// Where even that takes too long, as without a graphics card: the more haste, up to most_haste, the less there is of
-/// smooth edges, of ambient light, and of pixels.
+/// Where even that takes too long, as without a graphics card: the more haste, up to most_haste, the less
+/// there is of smooth edges, of ambient light, and of pixels.
 constexpr int most_haste = 3;
 Look hasty_look(int haste);
 

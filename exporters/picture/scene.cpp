@@ -34,7 +34,7 @@ Colour varied(Colour colour, const std::string &tag) {
 
 Vec3 pulled_apart(const Layout &layout, const Piece &piece, double explode) {
     constexpr double apart = 3; // pitches that a wall moves outward at full explosion
-    if (piece.timber >= 0) { // floors rise with the rounds beside them
+    if (piece.timber >= 0) {    // floors rise with the rounds beside them
         const Timber &timber = layout.timbers[static_cast<std::size_t>(piece.timber)];
         const double level = layout.floors[static_cast<std::size_t>(timber.floor)].level;
         return explode * std::max(0.0, level - layout.pitch) * Vec3{0, 0, 1};

@@ -13,9 +13,10 @@ namespace roundlay {
 
 /// One model ready for drawing, in three levels of detail. Never changes once made.
 struct SceneModel {
-    std::array<ShadedMesh, 3> levels; ///< bores with 24 sides, with 8, left out; those that must be carved with 12, twice
-    double widest_bore = 0;           ///< mm: says from how far a coarser level looks the same
-    Box3 box;                         ///< piece frame
+    std::array<ShadedMesh, 3>
+        levels; ///< bores with 24 sides, with 8, left out; those that must be carved with 12, twice
+    double widest_bore = 0; ///< mm: says from how far a coarser level looks the same
+    Box3 box;               ///< piece frame
 };
 
 using SceneModels = std::vector<std::shared_ptr<const SceneModel>>;

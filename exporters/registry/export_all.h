@@ -17,10 +17,10 @@ struct ExportReport {
     std::vector<std::string> outdated;   ///< files of an earlier state of the document that still lie there
 };
 
-/// All or nothing: what is returned is either on the disk or the folder is as it was. Only a missing picture, and what
-/// there is nothing to be made of, do not stop the rest. Files of an earlier export by the same exporters that no longer belong go away,
-/// unless a person changed them. What is no file of an earlier export, or was changed since, is a person's
-/// own and is only replaced where `own` says so.
+/// All or nothing: what is returned is either on the disk or the folder is as it was. Only a missing picture,
+/// and what there is nothing to be made of, do not stop the rest. Files of an earlier export by the same
+/// exporters that no longer belong go away, unless a person changed them. What is no file of an earlier
+/// export, or was changed since, is a person's own and is only replaced where `own` says so.
 std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
                                                      const std::vector<const Exporter *> &exporters,
                                                      const std::filesystem::path &folder, Progress &progress,

@@ -35,8 +35,7 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
         {"Finished volume", words.volume(volume)},
     };
     const WeightEstimate weight = weigh(volume, job.shell.wood);
-    if (weight.known)
-        facts.emplace_back("Weight, estimated", words.weights(weight.low_kg, weight.high_kg));
+    if (weight.known) facts.emplace_back("Weight, estimated", words.weights(weight.low_kg, weight.high_kg));
     facts.emplace_back("Warnings of the check", std::to_string(warnings));
     return facts;
 }

@@ -33,9 +33,9 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};
-        return sheets::WeightNote{l.piece.low_kg,  l.piece.high_kg, l.piece.basis, l.blank.low_kg,
-                                  l.blank.high_kg, l.log.low_kg,    l.log.high_kg,
-                                  std::string(weight_caution)};
+        return sheets::WeightNote{
+            l.piece.low_kg,  l.piece.high_kg, l.piece.basis, l.blank.low_kg,
+            l.blank.high_kg, l.log.low_kg,    l.log.high_kg, std::string(weight_caution)};
     };
     return options;
 }

@@ -7,9 +7,7 @@
 
 namespace roundlay {
 
-namespace {
-
-} // namespace
+namespace {} // namespace
 
 std::vector<std::string> piece_file_names(const Layout &layout) {
     std::vector<std::string> names;

@@ -52,7 +52,8 @@ void check_across(TableReading &at, Floor &floor) {
 }
 
 constexpr Load bearable{
-    50, "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as \"40 psf\""};
+    50,
+    "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as \"40 psf\""};
 
 const TableOf<Floor> &floor_table() {
     static const TableOf<Floor> table{
@@ -93,7 +94,7 @@ const TableOf<Floor> &floor_table() {
               slope<&Floor::tail>("tail", "by how much each cheek of a tailed end widens",
                                   {.remark = "each cheek of a tailed end", .only_where_other = true}),
               load<&Floor::live_load>("live_load", bearable, "on the floor: with it, spans are screened",
-                                        {.left_out = "no screen"}),
+                                      {.left_out = "no screen"}),
               load<&Floor::dead_load>(
                   "dead_load", bearable,
                   "of boards, ceilings and what stands on them; the timbers' own weight comes on top of it",

@@ -31,8 +31,8 @@ class Document {
     /// toml_text().
     Edited with(std::string_view path, const std::string &value) const;
 
-    /// Adds an entry `[[list]]` behind the last one of its kind, else at the end of the document; of a list inside
-    /// an entry (`floor[2].beam`) at the end of that entry.
+    /// Adds an entry `[[list]]` behind the last one of its kind, else at the end of the document; of a list
+    /// inside an entry (`floor[2].beam`) at the end of that entry.
     Edited with_entry(const std::string &list, const Keys &keys) const;
 
     /// Takes a statement, a table or an entry (`opening[2]`) out of the text, with the lines that are its

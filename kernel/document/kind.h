@@ -56,8 +56,8 @@ struct OneOf {
 };
 
 /// Each thing that goes by kind is one function for each of them: a forgotten one does not compile.
-using Kind =
-    std::variant<YesNo, Count, Number, Load, Size, Incline, Direction, Text, TagName, WallName, WallPair, OneOf>;
+using Kind = std::variant<YesNo, Count, Number, Load, Size, Incline, Direction, Text, TagName, WallName,
+                          WallPair, OneOf>;
 
 /// `"a length over 0 and up to 2 m"`: for the reference.
 std::string takes(const Kind &kind);

@@ -21,7 +21,7 @@ inline constexpr std::size_t openings = 500;
 inline constexpr std::size_t floors = 50;
 inline constexpr std::size_t floor_parts = 50; ///< beams, and openings, of one floor
 inline constexpr std::size_t bores = 1000;     ///< stated one by one
-inline constexpr std::size_t logs = 5000; ///< with sizes of their own
+inline constexpr std::size_t logs = 5000;      ///< with sizes of their own
 
 inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m
 inline constexpr double short_mm = 2'000;  ///< thickness, pitch, gap, overhang, pegs: 2 m

@@ -26,8 +26,10 @@ class Border {
   public:
     explicit Border(const std::vector<Cell> &cells) {
         for (const Cell &cell : cells)
-            for (const CellFace &face : cell.faces) add(face);
-        for (const Layer &layer : layers_) add_faces(layer);
+            for (const CellFace &face : cell.faces)
+                add(face);
+        for (const Layer &layer : layers_)
+            add_faces(layer);
         insert_vertices_on_edges();
         drop_vertices_inside_edges();
         drop_unused_vertices();
@@ -64,7 +66,8 @@ class Border {
     static bool coplanar(const Plane &a, const Plane &b, double sign) {
         if (a.round != b.round && a.round != 0 && b.round != 0) return false;
         const Vec3 d = a.normal - sign * b.normal;
-        return dot(d, d) < same_normal * same_normal && std::abs(a.offset - sign * b.offset) < tolerance::weld;
+        return dot(d, d) < same_normal * same_normal &&
+               std::abs(a.offset - sign * b.offset) < tolerance::weld;
     }
 
     Layer &layer_of(const Plane &plane, int &sign) {
@@ -101,14 +104,17 @@ class Border {
         local_.resize(solid_.vertices.size(), -1);
         std::vector<SignedPolygon> polygons = layer.polygons;
         for (SignedPolygon &polygon : polygons)
-            for (int &i : polygon.ring) i = local(i, layer, global, points);
-        for (const int i : global) local_[static_cast<std::size_t>(i)] = -1; // as the next layer finds it
+            for (int &i : polygon.ring)
+                i = local(i, layer, global, points);
+        for (const int i : global)
+            local_[static_cast<std::size_t>(i)] = -1; // as the next layer finds it
         const std::size_t known = points.size();
         const std::vector<BorderRegion> regions = add_up(points, polygons);
         for (std::size_t i = known; i < points.size(); ++i)
             global.push_back(vertex(layer.plane.offset * layer.plane.normal + points[i].x * layer.u +
                                     points[i].y * layer.v));
-        for (const BorderRegion &region : regions) add_face(layer, region, global);
+        for (const BorderRegion &region : regions)
+            add_face(layer, region, global);
     }
 
     int local(int vertex_index, const Layer &layer, std::vector<int> &global, std::vector<Vec2> &points) {
@@ -123,7 +129,8 @@ class Border {
     void add_face(const Layer &layer, const BorderRegion &region, const std::vector<int> &global) {
         Face face{region.sign > 0 ? layer.plane : layer.plane.flipped(), region.loops};
         for (auto &loop : face.loops) {
-            for (int &i : loop) i = global[static_cast<std::size_t>(i)];
+            for (int &i : loop)
+                i = global[static_cast<std::size_t>(i)];
             if (region.sign < 0) std::reverse(loop.begin(), loop.end());
         }
         solid_.faces.push_back(std::move(face));
@@ -151,14 +158,16 @@ class Border {
             if (used[i]) by_x.push_back(static_cast<int>(i));
         std::sort(by_x.begin(), by_x.end(), [&](int i, int j) { return at(i).x < at(j).x; });
         for (Face &face : solid_.faces)
-            for (auto &loop : face.loops) insert_on(loop, by_x);
+            for (auto &loop : face.loops)
+                insert_on(loop, by_x);
     }
 
     std::vector<char> used_vertices() const {
         std::vector<char> used(solid_.vertices.size(), 0);
         for (const Face &face : solid_.faces)
             for (const auto &loop : face.loops)
-                for (const int i : loop) used[static_cast<std::size_t>(i)] = 1;
+                for (const int i : loop)
+                    used[static_cast<std::size_t>(i)] = 1;
         return used;
     }
 
@@ -170,7 +179,8 @@ class Border {
             const auto [low, high] = std::minmax(at(a).x, at(b).x);
             result.push_back(a);
             const std::size_t first = result.size();
-            auto i = std::lower_bound(by_x.begin(), by_x.end(), low - tolerance::weld, [&](int v, double x) { return at(v).x < x; });
+            auto i = std::lower_bound(by_x.begin(), by_x.end(), low - tolerance::weld,
+                                      [&](int v, double x) { return at(v).x < x; });
             for (; i != by_x.end() && at(*i).x <= high + tolerance::weld; ++i)
                 if (lies_within(*i, a, b)) result.push_back(*i);
             std::sort(result.begin() + static_cast<std::ptrdiff_t>(first), result.end(), [&](int p, int q) {
@@ -196,7 +206,8 @@ class Border {
                 }
         for (Face &face : solid_.faces)
             for (auto &loop : face.loops)
-                std::erase_if(loop, [&](int i) { return neighbours[static_cast<std::size_t>(i)].size() == 2; });
+                std::erase_if(loop,
+                              [&](int i) { return neighbours[static_cast<std::size_t>(i)].size() == 2; });
     }
 
     void drop_unused_vertices() {
@@ -211,7 +222,8 @@ class Border {
         solid_.vertices = std::move(kept);
         for (Face &face : solid_.faces)
             for (auto &loop : face.loops)
-                for (int &i : loop) i = renamed[static_cast<std::size_t>(i)];
+                for (int &i : loop)
+                    i = renamed[static_cast<std::size_t>(i)];
     }
 
     std::vector<Layer> layers_;
@@ -222,6 +234,8 @@ class Border {
 
 } // namespace
 
-Polyhedron border_of(const std::vector<Cell> &cells) { return Border(cells).take(); }
+Polyhedron border_of(const std::vector<Cell> &cells) {
+    return Border(cells).take();
+}
 
 } // namespace roundlay

@@ -20,7 +20,8 @@ struct Box2 {
         return p.x >= low.x - room && p.x <= high.x + room && p.y >= low.y - room && p.y <= high.y + room;
     }
     bool meets(const Box2 &other) const {
-        return low.x <= other.high.x && other.low.x <= high.x && low.y <= other.high.y && other.low.y <= high.y;
+        return low.x <= other.high.x && other.low.x <= high.x && low.y <= other.high.y &&
+               other.low.y <= high.y;
     }
 };
 
@@ -44,14 +45,16 @@ class Strips {
         per_mm_ = range > 0 ? static_cast<double>(count) / range : 0;
         strips_.resize(count);
         for (std::size_t i = 0; i < boxes.size(); ++i)
-            for (std::size_t k = strip_of(boxes[i].low); k <= strip_of(boxes[i].high); ++k) strips_[k].push_back(i);
+            for (std::size_t k = strip_of(boxes[i].low); k <= strip_of(boxes[i].high); ++k)
+                strips_[k].push_back(i);
     }
 
     const std::vector<std::size_t> &near(Vec2 p) const { return strips_[strip_of(p)]; }
 
   private:
     std::size_t strip_of(Vec2 p) const {
-        const double at = ((along_x_ ? p.x : p.y) - low_) * per_mm_, last = static_cast<double>(strips_.size()) - 1;
+        const double at = ((along_x_ ? p.x : p.y) - low_) * per_mm_,
+                     last = static_cast<double>(strips_.size()) - 1;
         return static_cast<std::size_t>(std::clamp(at, 0.0, last));
     }
 
@@ -64,7 +67,8 @@ class Strips {
 inline std::vector<std::pair<std::size_t, std::size_t>> pairs_that_meet(const std::vector<Box2> &boxes) {
     std::vector<std::size_t> order(boxes.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return boxes[a].low.x < boxes[b].low.x; });
+    std::sort(order.begin(), order.end(),
+              [&](std::size_t a, std::size_t b) { return boxes[a].low.x < boxes[b].low.x; });
     std::vector<std::pair<std::size_t, std::size_t>> pairs;
     for (std::size_t i = 0; i < order.size(); ++i)
         for (std::size_t j = i + 1; j < order.size() && boxes[order[j]].low.x <= boxes[order[i]].high.x; ++j)

@@ -48,7 +48,8 @@ Vec3 crossing(Vec3 a, double da, Vec3 b, double db) {
 }
 
 /// One face's ring on the wood side; points on the plane are added to `on_plane`.
-std::vector<Vec3> clipped_ring(const std::vector<Vec3> &ring, const Plane &plane, std::vector<Vec3> &on_plane) {
+std::vector<Vec3> clipped_ring(const std::vector<Vec3> &ring, const Plane &plane,
+                               std::vector<Vec3> &on_plane) {
     std::vector<Vec3> kept;
     kept.reserve(ring.size() + 1);
     const std::size_t n = ring.size();
@@ -79,7 +80,8 @@ bool has_area(const std::vector<Vec3> &ring, Vec3 normal) {
 
 Vec3 mean(const std::vector<Vec3> &points) {
     Vec3 sum;
-    for (const Vec3 &p : points) sum = sum + p;
+    for (const Vec3 &p : points)
+        sum = sum + p;
     return (1.0 / static_cast<double>(points.size())) * sum;
 }
 
@@ -90,9 +92,12 @@ void order_round(std::vector<Vec3> &points, Vec3 normal) {
     const Vec3 v = cross(normal, u);
     std::vector<std::pair<double, Vec3>> by_angle;
     by_angle.reserve(points.size());
-    for (const Vec3 &p : points) by_angle.emplace_back(std::atan2(dot(p - c, v), dot(p - c, u)), p);
-    std::sort(by_angle.begin(), by_angle.end(), [](const auto &a, const auto &b) { return a.first < b.first; });
-    for (std::size_t i = 0; i < points.size(); ++i) points[i] = by_angle[i].second;
+    for (const Vec3 &p : points)
+        by_angle.emplace_back(std::atan2(dot(p - c, v), dot(p - c, u)), p);
+    std::sort(by_angle.begin(), by_angle.end(),
+              [](const auto &a, const auto &b) { return a.first < b.first; });
+    for (std::size_t i = 0; i < points.size(); ++i)
+        points[i] = by_angle[i].second;
 }
 
 /// Clips where the plane is known to cross the cell.
@@ -161,7 +166,8 @@ Moments moments(const Cell &cell) {
     m.origin = cell.faces[0].ring[0];
     for (const CellFace &face : cell.faces)
         for (std::size_t i = 1; i + 1 < face.ring.size(); ++i) {
-            const Vec3 a = face.ring[0] - m.origin, b = face.ring[i] - m.origin, c = face.ring[i + 1] - m.origin;
+            const Vec3 a = face.ring[0] - m.origin, b = face.ring[i] - m.origin,
+                       c = face.ring[i + 1] - m.origin;
             const double part = dot(a, cross(b, c));
             m.six_volume += part;
             m.weighted = m.weighted + (part / 4) * (a + b + c);
@@ -176,7 +182,9 @@ bool apart(const Box3 &a, const Box3 &b) {
 
 } // namespace
 
-double volume(const Cell &cell) { return moments(cell).six_volume / 6; }
+double volume(const Cell &cell) {
+    return moments(cell).six_volume / 6;
+}
 
 Vec3 centroid(const Cell &cell) {
     const Moments m = moments(cell);
@@ -198,7 +206,8 @@ Cell moved(const Cell &cell, const Frame &frame) {
     Cell result = cell;
     for (CellFace &face : result.faces) {
         face.plane = to_world(face.plane, frame);
-        for (Vec3 &p : face.ring) p = frame.to_world(p);
+        for (Vec3 &p : face.ring)
+            p = frame.to_world(p);
     }
     return result;
 }
@@ -207,7 +216,8 @@ namespace {
 
 /// Most cells that are near one another only touch.
 bool lies_beyond_a_face(const Cell &cell, const Cell &of) {
-    return std::any_of(of.faces.begin(), of.faces.end(), [&](const CellFace &face) { return lies_beyond(cell, face.plane); });
+    return std::any_of(of.faces.begin(), of.faces.end(),
+                       [&](const CellFace &face) { return lies_beyond(cell, face.plane); });
 }
 
 } // namespace
@@ -225,9 +235,8 @@ double common_volume(const Cell &a, const Cell &b) {
 namespace {
 
 bool misses(const Cell &cell, const std::vector<Plane> &region) {
-    return std::any_of(region.begin(), region.end(), [&](const Plane &plane) {
-        return lies_beyond(cell, plane);
-    });
+    return std::any_of(region.begin(), region.end(),
+                       [&](const Plane &plane) { return lies_beyond(cell, plane); });
 }
 
 /// What is left of one cell. Where the last planes find nothing after all, the region only grazed it.

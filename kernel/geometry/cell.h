@@ -10,8 +10,8 @@ namespace roundlay {
 
 /// One side of a convex cell.
 struct CellFace {
-    Plane plane;             ///< outward
-    std::vector<Vec3> ring;  ///< counter-clockwise seen from outside
+    Plane plane;            ///< outward
+    std::vector<Vec3> ring; ///< counter-clockwise seen from outside
 };
 
 /// A convex solid given by its faces. Empty when it has none.
@@ -30,7 +30,7 @@ bool lies_beyond(const Cell &cell, const Plane &plane);
 Cell clipped(const Cell &cell, const Plane &plane);
 
 struct SplitCell {
-    Cell inside;  ///< wood side of the plane
+    Cell inside; ///< wood side of the plane
     Cell outside;
 };
 SplitCell split(const Cell &cell, const Plane &plane);

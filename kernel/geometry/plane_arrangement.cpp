@@ -22,7 +22,8 @@ constexpr double aside = 5 * tolerance::weld;
 struct Part {
     Edge edge;
     int polygon = 0;
-    int way = 1; ///< 1: the ring runs from edge.first to edge.second, so the polygon lies left of that; -1: back
+    int way =
+        1; ///< 1: the ring runs from edge.first to edge.second, so the polygon lies left of that; -1: back
 };
 
 class Arrangement {
@@ -31,7 +32,8 @@ class Arrangement {
         : points_(points), polygons_(polygons) {
         for (const SignedPolygon &polygon : polygons) {
             boxes_.emplace_back();
-            for (const int i : polygon.ring) boxes_.back().add(at(i));
+            for (const int i : polygon.ring)
+                boxes_.back().add(at(i));
         }
         strips_ = Strips(boxes_);
     }
@@ -77,7 +79,8 @@ class Arrangement {
             boxes[i].add(at(edges_[i].first));
             boxes[i].add(at(edges_[i].second));
         }
-        for (const auto &[i, j] : pairs_that_meet(boxes)) add_crossing(edges_[i], edges_[j]);
+        for (const auto &[i, j] : pairs_that_meet(boxes))
+            add_crossing(edges_[i], edges_[j]);
     }
 
     void add_crossing(const Edge &e, const Edge &f) {
@@ -98,17 +101,20 @@ class Arrangement {
         points_.push_back(p);
     }
 
-    /// Each polygon's ring, cut at every point that lies on it: which polygon lies on which side of a part is known from
-    /// there, not asked for beside it, where sharp corners and short parts would tell the wrong one.
+    /// Each polygon's ring, cut at every point that lies on it: which polygon lies on which side of a part is
+    /// known from there, not asked for beside it, where sharp corners and short parts would tell the wrong
+    /// one.
     void split_at_points() {
         std::sort(used_.begin(), used_.end(), [&](int i, int j) { return at(i).x < at(j).x; });
         std::vector<std::vector<int>> stops(edges_.size());
-        for (std::size_t i = 0; i < edges_.size(); ++i) stops[i] = stops_on(edges_[i]);
+        for (std::size_t i = 0; i < edges_.size(); ++i)
+            stops[i] = stops_on(edges_[i]);
         parts_.reserve(edges_.size() * 4);
         for (std::size_t i = 0; i < polygons_.size(); ++i) {
             const std::vector<int> &ring = polygons_[i].ring;
             for (std::size_t k = 0; k < ring.size(); ++k) {
-                const Edge way{ring[k], ring[(k + 1) % ring.size()]}, edge = std::minmax(way.first, way.second);
+                const Edge way{ring[k], ring[(k + 1) % ring.size()]},
+                    edge = std::minmax(way.first, way.second);
                 const auto at = std::lower_bound(edges_.begin(), edges_.end(), edge) - edges_.begin();
                 add_parts(static_cast<int>(i), way == edge, stops[static_cast<std::size_t>(at)]);
             }
@@ -145,7 +151,8 @@ class Arrangement {
         }
         std::sort(between.begin(), between.end());
         std::vector<int> stops{e.first};
-        for (const auto &[along, i] : between) stops.push_back(i);
+        for (const auto &[along, i] : between)
+            stops.push_back(i);
         stops.push_back(e.second);
         return stops;
     }
@@ -160,13 +167,15 @@ class Arrangement {
 
     using Parts = std::vector<Part>::const_iterator;
 
-    /// What covers both sides of an edge: the polygons that have it not in their rings, and lie over its middle.
+    /// What covers both sides of an edge: the polygons that have it not in their rings, and lie over its
+    /// middle.
     int cover_of(const Edge &edge, Parts from, Parts to) const {
         const Vec2 middle = 0.5 * (at(edge.first) + at(edge.second));
         int sum = 0;
         for (const std::size_t i : strips_.near(middle)) {
             if (!boxes_[i].holds(middle, 0)) continue;
-            const bool own = std::any_of(from, to, [&](const Part &p) { return p.polygon == static_cast<int>(i); });
+            const bool own =
+                std::any_of(from, to, [&](const Part &p) { return p.polygon == static_cast<int>(i); });
             if (!own && covers(polygons_[i], middle)) sum += polygons_[i].sign;
         }
         return sum;
@@ -182,13 +191,15 @@ class Arrangement {
         std::vector<Sides> all;
         all.reserve(parts_.size());
         for (auto from = parts_.begin(); from != parts_.end();) {
-            const auto to = std::find_if(from, parts_.end(), [&](const Part &p) { return p.edge != from->edge; });
+            const auto to =
+                std::find_if(from, parts_.end(), [&](const Part &p) { return p.edge != from->edge; });
             const int both = cover_of(from->edge, from, to);
             Sides sides{from->edge, both, both};
             while (from != to) { // a ring that goes both ways here has no area on either side
                 int way = 0;
                 const int polygon = from->polygon, sign = polygons_[static_cast<std::size_t>(polygon)].sign;
-                for (; from != to && from->polygon == polygon; ++from) way += from->way;
+                for (; from != to && from->polygon == polygon; ++from)
+                    way += from->way;
                 if (way > 0) sides.left += sign;
                 if (way < 0) sides.right += sign;
             }
@@ -287,15 +298,18 @@ class Arrangement {
             if (signed_area(loop) < 0) add_hole(loop, sign, first, all);
     }
 
-    void add_hole(const std::vector<int> &hole, int sign, std::size_t first, std::vector<BorderRegion> &all) const {
+    void add_hole(const std::vector<int> &hole, int sign, std::size_t first,
+                  std::vector<BorderRegion> &all) const {
         BorderRegion *home = nullptr;
         for (std::size_t i = first; i < all.size(); ++i) {
             if (!inside(all[i].loops[0], point_of_hole(hole))) continue;
             if (!home || signed_area(all[i].loops[0]) < signed_area(home->loops[0])) home = &all[i];
         }
-        if (home) home->loops.push_back(hole);
+        if (home)
+            home->loops.push_back(hole);
         else
-            all.push_back({{hole}, sign}); // a sliver of which the area says nothing: closed it is all the same
+            all.push_back(
+                {{hole}, sign}); // a sliver of which the area says nothing: closed it is all the same
     }
 
     std::vector<Vec2> &points_;

@@ -22,8 +22,8 @@ struct BorderRegion {
 };
 
 /// Adds up the polygons: where a +1 and a -1 lie on one another the wood goes on and there is no border.
-/// `points` are the plane's points in its own 2D axes, no two of them in one place; points where edges cross are
-/// appended. A ring without area adds nothing to the others; alone it comes back as it is.
+/// `points` are the plane's points in its own 2D axes, no two of them in one place; points where edges cross
+/// are appended. A ring without area adds nothing to the others; alone it comes back as it is.
 std::vector<BorderRegion> add_up(std::vector<Vec2> &points, const std::vector<SignedPolygon> &polygons);
 
 } // namespace roundlay

@@ -55,7 +55,8 @@ Vec3 centroid(const Polyhedron &solid) {
 
 double area(const Polyhedron &solid, const Face &face) {
     double sum = 0;
-    for (const auto &loop : face.loops) sum += dot(area_vector(solid, loop), face.plane.normal);
+    for (const auto &loop : face.loops)
+        sum += dot(area_vector(solid, loop), face.plane.normal);
     return sum;
 }
 

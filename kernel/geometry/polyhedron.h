@@ -21,8 +21,8 @@ struct Polyhedron {
     std::vector<Face> faces;
 };
 
-double volume(const Polyhedron &solid);   ///< mm3
-Vec3 centroid(const Polyhedron &solid);   ///< of a solid of even density
+double volume(const Polyhedron &solid);                 ///< mm3
+Vec3 centroid(const Polyhedron &solid);                 ///< of a solid of even density
 double area(const Polyhedron &solid, const Face &face); ///< mm2, holes taken off
 Box3 bounds(const Polyhedron &solid);
 

@@ -1,6 +1,5 @@
 #include "kernel/layout/alternation_advice.h"
 
-
 #include <algorithm>
 #include <cmath>
 
@@ -28,16 +27,19 @@ bool states_height(const OwnLog &own, const std::string &wall, int round) {
     return own.wall == wall && own.round == round && (own.sizes.butt_height || own.sizes.tip_height);
 }
 
-std::vector<Stated> stated_heights(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses) {
+std::vector<Stated> stated_heights(const Shell &shell, const Layout &layout,
+                                   const std::vector<std::vector<Course>> &courses) {
     std::vector<Stated> all;
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (const Course &c : courses[w]) {
             const WallPlace &wall = layout.walls[w];
-            if (std::ranges::none_of(shell.own_logs, [&](const OwnLog &o) { return states_height(o, wall.name, c.round); }))
+            if (std::ranges::none_of(shell.own_logs,
+                                     [&](const OwnLog &o) { return states_height(o, wall.name, c.round); }))
                 continue;
             const double nominal = nominal_log_height(shell, layout, wall, c.kind, c.round == 1);
             const double low = c.datum.high - c.datum.low, high = c.far.high - c.far.low;
-            all.push_back({wall.name, c.round, c.kind, std::abs(low - nominal) > std::abs(high - nominal) ? low : high, nominal});
+            all.push_back({wall.name, c.round, c.kind,
+                           std::abs(low - nominal) > std::abs(high - nominal) ? low : high, nominal});
         }
     std::ranges::stable_sort(all, [](const Stated &a, const Stated &b) { return a.off() > b.off(); });
     return all;
@@ -53,30 +55,36 @@ Shell with_nominal(const Shell &shell, const Stated &log, Length height) {
 Said of_log(const Stated &log, Length height) {
     const LengthAmount is = in_mm(log.high);
     if (log.kind == LogKind::full)
-        return said("the log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it again, or lay another log there",
+        return said("the log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it "
+                    "again, or lay another log there",
                     log.wall, log.round, is, just(height));
-    return said("the half log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it again, or lay another log "
+    return said("the half log of wall %1, round %2, is stated %3 high: at %4 they alternate; measure it "
+                "again, or lay another log "
                 "there",
                 log.wall, log.round, is, just(height));
 }
 
-Said advice(const Shell &shell, const Layout &layout, const std::vector<Stated> &stated, const LayOut &try_out) {
+Said advice(const Shell &shell, const Layout &layout, const std::vector<Stated> &stated,
+            const LayOut &try_out) {
     for (std::size_t i = 0; i < std::min(stated.size(), most_tried); ++i)
         for (const Length height : as_said(shell, stated[i].nominal)) {
             if (!alternates(try_out(with_nominal(shell, stated[i], height)))) continue;
             return of_log(stated[i], height);
         }
-    const bool pitches_differ = std::ranges::any_of(
-        layout.walls, [&](const WallPlace &w) { return std::abs(w.pitch - layout.walls.front().pitch) > 1e-6; });
-    if (pitches_differ || stated.empty()) return said("the pitches of the two walls drift apart by half a round, make them equal");
-    return said("the heights stated of single logs make the two walls drift apart by half a round; measure them again, or change "
+    const bool pitches_differ = std::ranges::any_of(layout.walls, [&](const WallPlace &w) {
+        return std::abs(w.pitch - layout.walls.front().pitch) > 1e-6;
+    });
+    if (pitches_differ || stated.empty())
+        return said("the pitches of the two walls drift apart by half a round, make them equal");
+    return said("the heights stated of single logs make the two walls drift apart by half a round; measure "
+                "them again, or change "
                 "logs of the two walls for others");
 }
 
 } // namespace
 
-void advise_on_alternation(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
-                           const LayOut &try_out) {
+void advise_on_alternation(const Shell &shell, Layout &layout,
+                           const std::vector<std::vector<Course>> &courses, const LayOut &try_out) {
     if (alternates(layout)) return;
     const Said what_fits = advice(shell, layout, stated_heights(shell, layout, courses), try_out);
     for (Finding &f : layout.findings)

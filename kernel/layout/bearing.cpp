@@ -63,7 +63,8 @@ double gap_at(const Piece &log, const Lying &end, double x) {
     double gap = 0;
     for (const Cut &cut : log.cuts) {
         if (const auto *face = std::get_if<FaceCut>(&cut)) gap = std::max(gap, wood(*face));
-        if (const auto *round = std::get_if<RoundCut>(&cut)) gap = std::max(gap, wood(*round, log.blank.length));
+        if (const auto *round = std::get_if<RoundCut>(&cut))
+            gap = std::max(gap, wood(*round, log.blank.length));
     }
     return gap;
 }
@@ -76,7 +77,8 @@ Bearing bearing_of(const Layout &layout, const Timber &timber, End end) {
     const Piece *log = hold.carrier >= 0 ? nullptr : carrier_of(layout, timber, end);
     if (!log) return {0, asked};
     const Lying lying = lying_in(layout, timber, end, *log);
-    const double gap = std::max(gap_at(*log, lying, lying.x - lying.half), gap_at(*log, lying, lying.x + lying.half));
+    const double gap =
+        std::max(gap_at(*log, lying, lying.x - lying.half), gap_at(*log, lying, lying.x + lying.half));
     return {gap, std::max(0.0, asked - gap)};
 }
 

@@ -15,7 +15,9 @@ namespace {
 std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
     std::vector<Plane> region;
     const double lean = std::abs(cut.skew) * blank.width / 2, k = 1 / std::sqrt(1 + cut.skew * cut.skew);
-    const auto shoulder = [&](double x) { return Plane{{k, -k * cut.skew, 0}, k * (x - cut.skew * blank.width / 2)}; };
+    const auto shoulder = [&](double x) {
+        return Plane{{k, -k * cut.skew, 0}, k * (x - cut.skew * blank.width / 2)};
+    };
     // Planes on the blank's own ends would only make slivers: the cut is open there.
     if (cut.x_from - lean > tolerance::thinnest) region.push_back(shoulder(cut.x_from).flipped());
     if (cut.x_to + lean < blank.length - tolerance::thinnest) region.push_back(shoulder(cut.x_to));
@@ -26,8 +28,9 @@ std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
 std::vector<Plane> region_of(const BoxCut &cut) {
     const Box3 &b = cut.box;
     const Plane floor = plane_over(b.low.z - cut.fall * cut.fall_from, 0, cut.fall).flipped();
-    return {{{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  cut.fall == 0 ? Plane{{0, 0, -1}, -b.low.z} : floor,
-            {{0, 0, 1}, b.high.z},  {{0, -1, 0}, -b.low.y}, {{0, 1, 0}, b.high.y}};
+    return {
+        {{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  cut.fall == 0 ? Plane{{0, 0, -1}, -b.low.z} : floor,
+        {{0, 0, 1}, b.high.z},  {{0, -1, 0}, -b.low.y}, {{0, 1, 0}, b.high.y}};
 }
 
 std::vector<Plane> region_of(const PocketCut &cut, const Blank &blank) {
@@ -36,12 +39,14 @@ std::vector<Plane> region_of(const PocketCut &cut, const Blank &blank) {
     const double widens = (cut.half_at_face - cut.half_at_back) / (cut.y_face - cut.y_back);
     const double k = 1 / std::sqrt(1 + widens * widens);
     for (const double side : {-1.0, 1.0}) // x = cut.x + side * (half_at_back + widens * (y - y_back))
-        region.push_back({{side * k, -k * widens, 0}, k * (side * cut.x + cut.half_at_back - widens * cut.y_back)});
+        region.push_back(
+            {{side * k, -k * widens, 0}, k * (side * cut.x + cut.half_at_back - widens * cut.y_back)});
     if (cut.z_top < blank.height - tolerance::thinnest) region.push_back({{0, 0, 1}, cut.z_top});
     const double half = std::max(cut.half_at_back, cut.half_at_face);
     double highest = -std::numeric_limits<double>::max();
     for (const double x : {cut.x - half, cut.x + half})
-        for (const double y : {cut.y_back, cut.y_face}) highest = std::max(highest, cut.bed.height_at(x, y));
+        for (const double y : {cut.y_back, cut.y_face})
+            highest = std::max(highest, cut.bed.height_at(x, y));
     if (highest > tolerance::thinnest) region.push_back(cut.bed.flipped());
     return region;
 }
@@ -53,7 +58,9 @@ std::vector<Plane> region_of(const CheekCut &cut, const Blank &blank) {
     return region;
 }
 
-Cell blank_cell(const Blank &blank) { return box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}}); }
+Cell blank_cell(const Blank &blank) {
+    return box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}});
+}
 
 double distance_to_edge(Vec2 p, Vec2 a, Vec2 b) {
     const Vec2 d = b - a;
@@ -111,7 +118,8 @@ bool keeps_clear_of(const Bore &bore, const Polyhedron &solid, const Face &face)
     if (!in && clear) return true;
     const double z = face.plane.height_at(p.x, p.y);
     if (z < bore.z_from - keep || z > bore.z_to + keep) return true;
-    const bool at_end = std::abs(z - bore.z_from) < tolerance::weld || std::abs(z - bore.z_to) < tolerance::weld;
+    const bool at_end =
+        std::abs(z - bore.z_from) < tolerance::weld || std::abs(z - bore.z_to) < tolerance::weld;
     return flat && in && clear && at_end;
 }
 
@@ -141,12 +149,15 @@ bool clear_of_one_another(const std::vector<Bore> &bores) {
     return true;
 }
 
-double bore_volume(const Bore &b) { return std::numbers::pi / 4 * b.diameter * b.diameter * (b.z_to - b.z_from); }
+double bore_volume(const Bore &b) {
+    return std::numbers::pi / 4 * b.diameter * b.diameter * (b.z_to - b.z_from);
+}
 
 /// What its ends lack where they open in round surfaces.
 double round_ends(const Bore &b, const std::vector<RoundSurface> &rounds) {
     double fall = 0;
-    for (const RoundSurface &s : rounds) fall += s.hollow ? -mean_fall(s, b, b.z_from) : mean_fall(s, b, b.z_to);
+    for (const RoundSurface &s : rounds)
+        fall += s.hollow ? -mean_fall(s, b, b.z_from) : mean_fall(s, b, b.z_to);
     return std::numbers::pi / 4 * b.diameter * b.diameter * fall;
 }
 
@@ -155,7 +166,8 @@ void measure(Body &body) {
     Vec3 moment = body.volume * centroid(body.hewn);
     for (const Face &face : body.hewn.faces) {
         if (face.plane.round == 0) continue;
-        const Sagitta s = sagitta_of(body.hewn, face, body.rounds[static_cast<std::size_t>(face.plane.round - 1)]);
+        const Sagitta s =
+            sagitta_of(body.hewn, face, body.rounds[static_cast<std::size_t>(face.plane.round - 1)]);
         body.volume += s.volume;
         moment = moment + s.volume * s.centre;
     }
@@ -182,7 +194,8 @@ class Cutter {
         body_.rounds.push_back(surface_of(cut));
         body_.stick.push_back(cut);
         for (Cell &cell : body_.cells)
-            for (const Plane &flat : flats_of(cut, static_cast<int>(body_.rounds.size()))) cell = clipped(cell, flat);
+            for (const Plane &flat : flats_of(cut, static_cast<int>(body_.rounds.size())))
+                cell = clipped(cell, flat);
         std::erase_if(body_.cells, [](const Cell &cell) { return cell.empty(); });
     }
     void operator()(const ScopeCut &cut) {
@@ -198,14 +211,15 @@ class Cutter {
     const Blank &blank_;
 };
 
-/// Faces of the blank that lie at or outside the round surface are no faces of the piece: moved out a little they do
-/// not touch it, which solids of exact surfaces could not be told from cutting it.
+/// Faces of the blank that lie at or outside the round surface are no faces of the piece: moved out a little
+/// they do not touch it, which solids of exact surfaces could not be told from cutting it.
 Cell stock_cell(const Blank &blank, const std::vector<RoundCut> &stick) {
     constexpr double touching = 0.01, out = 5; // less than open cuts reach past the blank
     Box3 box{{0, 0, 0}, {blank.length, blank.width, blank.height}};
     for (const RoundCut &round : stick) {
         const auto outside = [&](double Vec3::*axis, double face, double sign) {
-            return std::min(sign * (face - round.from.*axis), sign * (face - round.to.*axis)) > round.radius - touching;
+            return std::min(sign * (face - round.from.*axis), sign * (face - round.to.*axis)) >
+                   round.radius - touching;
         };
         if (outside(&Vec3::y, 0, -1)) box.low.y = -out;
         if (outside(&Vec3::y, blank.width, 1)) box.high.y = blank.width + out;
@@ -220,7 +234,8 @@ std::vector<Cell> planed(const Piece &piece, const std::vector<RoundCut> &stick)
     body.cells = {stock_cell(piece.blank, stick)};
     Cutter cutter(body, piece.blank);
     for (const Cut &cut : piece.cuts)
-        if (!std::holds_alternative<RoundCut>(cut) && !std::holds_alternative<ScopeCut>(cut)) std::visit(cutter, cut);
+        if (!std::holds_alternative<RoundCut>(cut) && !std::holds_alternative<ScopeCut>(cut))
+            std::visit(cutter, cut);
     return body.cells;
 }
 
@@ -244,7 +259,8 @@ Body body_of(const Piece &piece) {
         body.planed = border_of(body.planed_cells);
     }
     body.bores_clear = body.bores_apart = clear_of_one_another(body.bores);
-    for (const Bore &bore : body.bores) body.bores_clear = body.bores_clear && is_clear(bore, body.hewn);
+    for (const Bore &bore : body.bores)
+        body.bores_clear = body.bores_clear && is_clear(bore, body.hewn);
     measure(body);
     return body;
 }

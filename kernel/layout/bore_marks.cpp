@@ -43,7 +43,8 @@ std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, in
             logs.push_back({static_cast<int>(i), foot, bore->z_to - bore->z_from, bedded});
         }
     }
-    std::stable_sort(logs.begin(), logs.end(), [](const BoredLog &a, const BoredLog &b) { return a.foot.z < b.foot.z; });
+    std::stable_sort(logs.begin(), logs.end(),
+                     [](const BoredLog &a, const BoredLog &b) { return a.foot.z < b.foot.z; });
     return logs;
 }
 
@@ -84,10 +85,11 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
     std::array<int, 4> counts{};
     for (std::size_t i = 0; i < shell.bores.size(); ++i) {
         const StatedBore &stated = shell.bores[i];
-        const int number = ++counts[static_cast<std::size_t>(stated.use)], wall = wall_named(layout, stated.wall);
+        const int number = ++counts[static_cast<std::size_t>(stated.use)],
+                  wall = wall_named(layout, stated.wall);
         if (wall < 0) continue;
-        all.push_back({name_of(std::optional(stated.use)) + (" " + std::to_string(number)), static_cast<int>(i), wall,
-                       logs_of(layout, stated, wall)});
+        all.push_back({name_of(std::optional(stated.use)) + (" " + std::to_string(number)),
+                       static_cast<int>(i), wall, logs_of(layout, stated, wall)});
     }
     return all;
 }
@@ -95,7 +97,8 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
 bool is_bedded(const Layout &layout, const Piece &piece) {
     if (piece.timber >= 0) return false;
     if (piece.round == 1 || piece.below.empty()) return true;
-    const double from = layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin).x;
+    const double from =
+        layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin).x;
     return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {
         return step.wall == piece.wall && step.from < from + piece.blank.length && step.to > from &&
                step.rise > piece.frame.origin.z - touching;

@@ -20,9 +20,9 @@ struct BoredLog {
 
 /// A stated bore as it lies, from its lowest log up.
 struct PlacedBore {
-    std::string mark;  ///< "rod 1": counted by use, in the order of Shell::bores
-    int stated = 0;    ///< index into Shell::bores
-    int wall = 0;      ///< index into Layout::walls
+    std::string mark; ///< "rod 1": counted by use, in the order of Shell::bores
+    int stated = 0;   ///< index into Shell::bores
+    int wall = 0;     ///< index into Layout::walls
     std::vector<BoredLog> logs;
 };
 

@@ -11,12 +11,13 @@ namespace roundlay {
 inline constexpr double least_beside_bore = 10;
 
 inline Said leaves_no_wood(double diameter, double thickness) {
-    return said("a bore of %1 leaves no wood beside it in a wall %2 thick", in_mm(diameter), in_mm(thickness));
+    return said("a bore of %1 leaves no wood beside it in a wall %2 thick", in_mm(diameter),
+                in_mm(thickness));
 }
 
 inline Said bores_half_away(double diameter, double thickness) {
-    return said("a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits easily", in_mm(diameter),
-                in_mm(thickness));
+    return said("a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits easily",
+                in_mm(diameter), in_mm(thickness));
 }
 
 } // namespace roundlay

@@ -19,7 +19,8 @@ class StatedBores {
 
     bool lay_out() {
         bool good = true;
-        for (std::size_t i = 0; i < shell_.bores.size(); ++i) good = bore(i) && good;
+        for (std::size_t i = 0; i < shell_.bores.size(); ++i)
+            good = bore(i) && good;
         return good;
     }
 
@@ -31,9 +32,10 @@ class StatedBores {
                         about::Bore{b.use, static_cast<int>(i) + 1, b.name});
     }
 
-    bool refuse(std::size_t i, int round, const std::string &key, Said what, std::optional<Said> advice = {}) {
-        layout_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what), std::move(advice),
-                                    subject("bore", i, key)});
+    bool refuse(std::size_t i, int round, const std::string &key, Said what,
+                std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what),
+                                    std::move(advice), subject("bore", i, key)});
         return false;
     }
 
@@ -45,18 +47,25 @@ class StatedBores {
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
         if (!leaves_wood(i, 0, wall.thickness, y)) return false;
         if (b.diameter.mm() > wall.thickness / 2)
-            layout_.findings.push_back({Weight::warning, "bore-takes-half", place(i, 0),
-                                        bores_half_away(b.diameter.mm(), wall.thickness), {}, subject("bore", i, "diameter")});
+            layout_.findings.push_back({Weight::warning,
+                                        "bore-takes-half",
+                                        place(i, 0),
+                                        bores_half_away(b.diameter.mm(), wall.thickness),
+                                        {},
+                                        subject("bore", i, "diameter")});
         const auto &courses = spans_[static_cast<std::size_t>(index)];
         const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
         if (last > rounds || b.from_round > rounds)
-            return refuse(i, 0, last > rounds ? "to_round" : "from_round", said("the wall has only %1 rounds", rounds));
+            return refuse(i, 0, last > rounds ? "to_round" : "from_round",
+                          said("the wall has only %1 rounds", rounds));
         if (b.from_round > last)
-            return refuse(i, 0, "from_round",
-                          said("it goes from round %1 up to round %2: that is through no log", b.from_round, last));
+            return refuse(
+                i, 0, "from_round",
+                said("it goes from round %1 up to round %2: that is through no log", b.from_round, last));
         double x = b.from_left.mm();
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
-            if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0})) return false;
+            if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0}))
+                return false;
         return true;
     }
 
@@ -64,8 +73,8 @@ class StatedBores {
     bool leaves_wood(std::size_t i, int round, double width, double y) {
         const double d = shell_.bores[i].diameter.mm(), beside = std::min(y, width - y);
         if (d / 2 + least_beside_bore <= beside + tolerance::weld) return true;
-        return refuse(i, round, shell_.bores[i].from_outside ? "from_outside" : "diameter", leaves_no_wood(d, width),
-                      at_most(2 * (beside - least_beside_bore)));
+        return refuse(i, round, shell_.bores[i].from_outside ? "from_outside" : "diameter",
+                      leaves_no_wood(d, width), at_most(2 * (beside - least_beside_bore)));
     }
 
     /// Whether so much whole wood lies to either side of x in that log.
@@ -103,13 +112,14 @@ class StatedBores {
             for (const PieceSpan &s : courses[static_cast<std::size_t>(round - 1)]) {
                 places.insert(places.end(), {s.shoulders.from + room - shift, s.shoulders.to - room - shift});
                 for (const auto *taken : {&s.taken_above, &s.taken_below})
-                    for (const Span &t : *taken) places.insert(places.end(), {t.to + room - shift, t.from - room - shift});
+                    for (const Span &t : *taken)
+                        places.insert(places.end(), {t.to + room - shift, t.from - room - shift});
             }
         return places;
     }
 
-    /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are kept, else as it
-    /// just fits. Nothing where it does not.
+    /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are
+    /// kept, else as it just fits. Nothing where it does not.
     std::optional<Said> place_that_fits(std::size_t i, const WallPlace &wall) const {
         constexpr double past_rounding = 2; // mm: more than a printed length is rounded by
         const StatedBore &b = shell_.bores[i];
@@ -133,7 +143,8 @@ class StatedBores {
                 for (const Span &t : *taken)
                     if (at.x + half > t.from && at.x - half < t.to)
                         return refuse(i, round, "from_left",
-                                      said("it runs into a cut from %1 to %2 from the left", in_mm(t.from), in_mm(t.to)),
+                                      said("it runs into a cut from %1 to %2 from the left", in_mm(t.from),
+                                           in_mm(t.to)),
                                       place_that_fits(i, wall));
             const double width = s.course->width(at.x);
             if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
@@ -141,10 +152,11 @@ class StatedBores {
             return true;
         }
         const auto place = place_that_fits(i, wall);
-        return refuse(i, round, "from_left",
-                      said("there is no whole log %1 from the left: an opening or a notch is there", in_mm(at.x)),
-                      place ? said("state the rounds that it goes through, or another place; %1", *place)
-                            : said("state the rounds that it goes through, or another place"));
+        return refuse(
+            i, round, "from_left",
+            said("there is no whole log %1 from the left: an opening or a notch is there", in_mm(at.x)),
+            place ? said("state the rounds that it goes through, or another place; %1", *place)
+                  : said("state the rounds that it goes through, or another place"));
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {
@@ -154,7 +166,8 @@ class StatedBores {
         // A round log's groove is hollow over the log below, and its own top is crowned.
         const double from = foot.z + (course.hollow > 0 ? course.hollow : -course.lip);
         const double to = foot.z + course.high(at.x) - course.low(at.x) + course.crown;
-        const Bore bore{foot.x, foot.y, from, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
+        const Bore bore{
+            foot.x, foot.y, from, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
         piece.cuts.emplace_back(bore);
     }
 

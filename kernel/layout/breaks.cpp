@@ -18,8 +18,8 @@ void add_step(std::vector<Break> &breaks, const StepPlace &step) {
         breaks.push_back({{step.from, step.to}, nullptr, 0, &step, &step});
 }
 
-std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layout &layout, int wall, const Course &course,
-                             const WallNotches &notches, std::size_t index) {
+std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layout &layout, int wall,
+                             const Course &course, const WallNotches &notches, std::size_t index) {
     std::vector<Break> breaks;
     const std::vector<WallMeeting> &meetings = layout.walls[static_cast<std::size_t>(wall)].meetings;
     for (const StepPlace *step : steps_under(layout, wall, course))
@@ -28,7 +28,8 @@ std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layo
         if (c.severs) breaks.push_back({c.span, &c, 0});
     for (std::size_t m = 1; m + 1 < meetings.size(); ++m)
         if (notches[m][index].butts) breaks.push_back({{meetings[m].low, meetings[m].high}, nullptr, m});
-    std::sort(breaks.begin(), breaks.end(), [](const Break &a, const Break &b) { return a.span.from < b.span.from; });
+    std::sort(breaks.begin(), breaks.end(),
+              [](const Break &a, const Break &b) { return a.span.from < b.span.from; });
     return breaks;
 }
 

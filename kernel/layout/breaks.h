@@ -6,8 +6,8 @@
 
 namespace roundlay {
 
-/// Where a log is cut in two: by an opening, by a wall that it is too thin to run on past, or by the foundation where
-/// it stands higher than the log.
+/// Where a log is cut in two: by an opening, by a wall that it is too thin to run on past, or by the
+/// foundation where it stands higher than the log.
 struct Break {
     Span span;
     const OpeningCut *opening = nullptr;

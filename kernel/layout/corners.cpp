@@ -33,22 +33,25 @@ class Corner {
   public:
     Corner(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses, int index,
            std::vector<WallNotches> &notches)
-        : shell_(shell), layout_(layout), index_(index), place_(layout.corners[static_cast<std::size_t>(index)]),
-          rule_(notch_at(shell, layout, index)) {
+        : shell_(shell), layout_(layout), index_(index),
+          place_(layout.corners[static_cast<std::size_t>(index)]), rule_(notch_at(shell, layout, index)) {
         arms_[0] = arm(place_.ends, 1, courses, notches);
         arms_[1] = arm(place_.starts, -1, courses, notches);
     }
 
     /// False on an error.
     bool work_out() {
-        for (const Arm &arm : arms_) arm.notches->resize(arm.courses->size());
+        for (const Arm &arm : arms_)
+            arm.notches->resize(arm.courses->size());
         stack();
         if (!alternates()) return false;
-        for (std::size_t k = 0; k + 1 < layers_.size(); ++k) part(layers_[k], layers_[k + 1]);
+        for (std::size_t k = 0; k + 1 < layers_.size(); ++k)
+            part(layers_[k], layers_[k + 1]);
         note_locks();
         drop_thin_half_logs();
         bool good = true;
-        for (const Layer &layer : layers_) good = check_tail(layer) && good;
+        for (const Layer &layer : layers_)
+            good = check_tail(layer) && good;
         return good;
     }
 
@@ -58,7 +61,8 @@ class Corner {
         const WallPlace &w = layout_.walls[static_cast<std::size_t>(own)];
         Arm a;
         a.wall = own;
-        while (w.meetings[a.meeting].corner != index_) ++a.meeting;
+        while (w.meetings[a.meeting].corner != index_)
+            ++a.meeting;
         const WallMeeting &m = w.meetings[a.meeting];
         a.out = toward * w.frame.x;
         a.run = (m.high - m.low) / 2;
@@ -71,7 +75,9 @@ class Corner {
         const Arm &a = arms_[l.arm];
         return layout_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
     }
-    const Course &course(const Layer &l) const { return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)]; }
+    const Course &course(const Layer &l) const {
+        return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)];
+    }
     EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[static_cast<std::size_t>(l.course)]; }
     /// The log's section at this corner: where the centre lines cross.
     /// Over a step of the foundation what is left of it.
@@ -111,8 +117,8 @@ class Corner {
             if (layers_[k].arm != layers_[k + 1].arm) continue;
             const Layer &two = layers_[k + 1];
             say_of(Weight::error, "tails-do-not-alternate", two,
-                   said("going up corner %1, two logs of wall %2 follow one another at round %3", place_.name, wall_name(two),
-                        course(two).round),
+                   said("going up corner %1, two logs of wall %2 follow one another at round %3", place_.name,
+                        wall_name(two), course(two).round),
                    {});
             return false;
         }
@@ -129,9 +135,11 @@ class Corner {
         }
         const Vec3 along = arms_[lower.arm].out, across = arms_[1 - lower.arm].out;
         const TailTop slopes = tail_top(rule(lower));
-        // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own direction.
+        // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own
+        // direction.
         const double c = dot(along, across), k = 1 / (1 - c * c);
-        const Vec3 gradient = k * (slopes.along - c * slopes.across) * along + k * (slopes.across - c * slopes.along) * across;
+        const Vec3 gradient =
+            k * (slopes.along - c * slopes.across) * along + k * (slopes.across - c * slopes.along) * across;
         const double z = (lower.centre + upper.centre) / 2;
         const double z_at_world_origin = z - gradient.x * place_.centre.x - gradient.y * place_.centre.y;
         const Plane seam = plane_over(z_at_world_origin, gradient.x, gradient.y);
@@ -171,7 +179,8 @@ class Corner {
     double thinnest(const Layer &l) {
         if (course(l).scoped) return over_saddle(l);
         double least = std::numeric_limits<double>::max();
-        for (const Vec2 p : prism_corners()) least = std::min(least, tail_high(l, p) - tail_low(l, p));
+        for (const Vec2 p : prism_corners())
+            least = std::min(least, tail_high(l, p) - tail_low(l, p));
         return least;
     }
 
@@ -209,15 +218,19 @@ class Corner {
         const double least = thinnest(l);
         if (least < rule_.least_tail.mm() - tolerance::weld) {
             const Weight weight = least < no_wood - tolerance::weld ? Weight::error : Weight::warning;
-            // Crossing logs lie half a pitch apart; a round log that ends level at the top lies a whole one over its own below.
+            // Crossing logs lie half a pitch apart; a round log that ends level at the top lies a whole one
+            // over its own below.
             const bool ends_level = course(l).scoped && course(l).crown <= 0;
             const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
             const LengthAmount is = in_mm(std::max(least, 0.0)), wanted = in_mm(rule_.least_tail.mm());
             const LengthAmount pitch = in_mm(layout_.pitch + 2 * short_by);
             if (course(l).scoped)
-                say_of(weight, "tail-too-thin", l,
-                       said("the saddle leaves %1 of the log over the one that it crosses, under the least of %2", is, wanted),
-                       said("a pitch of %1 would fit", pitch));
+                say_of(
+                    weight, "tail-too-thin", l,
+                    said(
+                        "the saddle leaves %1 of the log over the one that it crosses, under the least of %2",
+                        is, wanted),
+                    said("a pitch of %1 would fit", pitch));
             else
                 say_of(weight, "tail-too-thin", l,
                        said("the tail is %1 thick at its thinnest, under the least of %2", is, wanted),
@@ -235,14 +248,15 @@ class Corner {
             missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
         if (missing <= tolerance::weld) return;
         say_of(Weight::warning, "seam-outside-wood", l,
-               said("the seam runs %1 outside the log's body, so that much of the tail is not there", in_mm(missing)),
+               said("the seam runs %1 outside the log's body, so that much of the tail is not there",
+                    in_mm(missing)),
                said("a smaller gap, a flatter slope or a higher log would fill it"), "rounds.gap");
     }
 
     void say_of(Weight weight, const std::string &code, const Layer &l, Said what, std::optional<Said> advice,
                 const std::string &from = "rounds.pitch") {
-        layout_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round), std::move(what),
-                                    std::move(advice), from});
+        layout_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round),
+                                    std::move(what), std::move(advice), from});
     }
 
     const Shell &shell_;
@@ -260,7 +274,8 @@ class Corner {
 std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
                                          const std::vector<std::vector<Course>> &courses) {
     std::vector<WallNotches> notches(layout.walls.size());
-    for (std::size_t w = 0; w < notches.size(); ++w) notches[w].resize(layout.walls[w].meetings.size());
+    for (std::size_t w = 0; w < notches.size(); ++w)
+        notches[w].resize(layout.walls[w].meetings.size());
     bool good = true;
     for (int c = 0; good && c < static_cast<int>(layout.corners.size()); ++c)
         good = Corner(shell, layout, courses, c, notches).work_out() && good;

@@ -13,10 +13,10 @@ namespace roundlay {
 struct EndNotch {
     std::optional<Plane> top, under; ///< seam planes in the world, normals out of this log's wood
     int above = -1, below = -1;      ///< rounds of the crossing wall's logs on the other side of the seams
-    bool saddle = false;             ///< scoped over the crossing wall's log below instead of parted by a seam
-    bool butts = false;              ///< too thin for a tail: ends at the crossing wall's near face, on both sides of it
-                                     ///< where the log would run on
-    bool locked = false;             ///< cannot be pulled out lengthwise
+    bool saddle = false; ///< scoped over the crossing wall's log below instead of parted by a seam
+    bool butts = false;  ///< too thin for a tail: ends at the crossing wall's near face, on both sides of it
+                         ///< where the log would run on
+    bool locked = false; ///< cannot be pulled out lengthwise
 };
 
 /// By meeting of the wall, then by course.

@@ -8,7 +8,7 @@ namespace roundlay {
 /// A log's section.
 struct Section {
     double low = 0, high = 0; ///< under and top face, from the foundation
-    double centre = 0;        ///< of the whole log; of a half log: where the sawn-off half would have its centre
+    double centre = 0; ///< of the whole log; of a half log: where the sawn-off half would have its centre
     double width = 0;
 };
 
@@ -19,11 +19,14 @@ struct Course {
     double x_datum = 0, x_far = 0; ///< wall x of its two ends, overhangs included
     Section datum, far;
     bool butt_at_datum = true;
-    double radius = 0;       ///< of the round stick that it is made of; 0 = no wane
-    double lip = 0, crown = 0; ///< of logs scoped over one another: how far the wood reaches below `low` and over `high`
+    double radius = 0; ///< of the round stick that it is made of; 0 = no wane
+    double lip = 0,
+           crown =
+               0; ///< of logs scoped over one another: how far the wood reaches below `low` and over `high`
     bool scoped = false;
     double scribe = 0;
-    double hollow = 0; ///< of scoped logs: how far over `low` the groove reaches; below that there are only its two lips
+    double hollow =
+        0; ///< of scoped logs: how far over `low` the groove reaches; below that there are only its two lips
 
     double along(double x) const { return (x - x_datum) / (x_far - x_datum); }
     double low(double x) const { return datum.low + along(x) * (far.low - datum.low); }
@@ -32,21 +35,20 @@ struct Course {
     Section at(double x) const {
         return {low(x), high(x), datum.centre + along(x) * (far.centre - datum.centre), width(x)};
     }
-    bool tapers() const {
-        return datum.low != far.low || datum.high != far.high || datum.width != far.width;
-    }
+    bool tapers() const { return datum.low != far.low || datum.high != far.high || datum.width != far.width; }
 };
 
-/// Works out count, pitch and height, fills the walls' heights, and gives each wall's courses from the sill up.
-/// Walls must be placed. On an error the result is empty.
+/// Works out count, pitch and height, fills the walls' heights, and gives each wall's courses from the sill
+/// up. Walls must be placed. On an error the result is empty.
 std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &layout);
 
-/// How high a log is where nothing is stated of it. A log on the foundation takes up what its wall's height differs from
-/// the shell's; a half log is what is left up to the next seam.
-double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind, bool sill);
+/// How high a log is where nothing is stated of it. A log on the foundation takes up what its wall's height
+/// differs from the shell's; a half log is what is left up to the next seam.
+double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind,
+                          bool sill);
 
-/// Of a log sawn in two, where a half of the wall's own logs is `nominal_half` high: what the whole one has more, each half
-/// has the half of.
+/// Of a log sawn in two, where a half of the wall's own logs is `nominal_half` high: what the whole one has
+/// more, each half has the half of.
 double half_of_log(double nominal_half, double nominal_log, double log);
 
 } // namespace roundlay

@@ -25,9 +25,9 @@ struct SeamCut {
     double x_from = 0, x_to = 0; ///< on the middle of the blank's width
     Plane seam;         ///< normal points out of the wood that stays: upward for top, downward for under
     std::string corner; ///< e.g. "AB"
-    std::string other;  ///< tag of the piece on the other side of the seam; empty at the foundation or the top
-    double skew = 0;    ///< the shoulders run toward +x by this much per unit of y; 0 at square corners
-    double proud = 0;   ///< left standing at the shoulders on the bench and pared when the logs are fitted
+    std::string other; ///< tag of the piece on the other side of the seam; empty at the foundation or the top
+    double skew = 0;   ///< the shoulders run toward +x by this much per unit of y; 0 at square corners
+    double proud = 0;  ///< left standing at the shoulders on the bench and pared when the logs are fitted
     bool runs_on = false; ///< the log goes on past the crossing wall: `end` only says which half of the log
 };
 
@@ -43,8 +43,8 @@ enum class BoxUse {
 /// The four long faces of a log, and its two ends.
 enum class LogFace { top, under, outside, inside, datum_end, far_end };
 
-/// A face of a log that is not the blank's own: a tapered log's faces run at a slant to its blank, and so do ends at
-/// corners that are not square. Takes everything beyond the plane, over the whole piece.
+/// A face of a log that is not the blank's own: a tapered log's faces run at a slant to its blank, and so do
+/// ends at corners that are not square. Takes everything beyond the plane, over the whole piece.
 struct FaceCut {
     LogFace face = LogFace::top;
     Plane plane; ///< outward
@@ -53,17 +53,19 @@ struct FaceCut {
 /// A square cut, e.g. right through the thickness where an opening takes part of a log's height.
 struct BoxCut {
     BoxUse use = BoxUse::sill;
-    Box3 box;            ///< reaches past the blank where the cut is open
-    std::string opening; ///< what the person calls it; of a seat: tag of the timber that it sits on; or the step
-    double fall = 0;     ///< of a sill: its floor falls outward by this per unit of y, from the box's floor at `fall_from`
+    Box3 box; ///< reaches past the blank where the cut is open
+    std::string
+        opening; ///< what the person calls it; of a seat: tag of the timber that it sits on; or the step
+    double fall =
+        0; ///< of a sill: its floor falls outward by this per unit of y, from the box's floor at `fall_from`
     double fall_from = 0; ///< y of the wall's inside face
 };
 
 /// A housing let into a side face for the end of a joist, beam or trimmer. Seen from above it is a trapezoid,
 /// even about x, and open at the face.
 struct PocketCut {
-    double x = 0;                             ///< its middle along this piece
-    double y_face = 0, y_back = 0;            ///< the face it opens in, and how far it reaches
+    double x = 0;                              ///< its middle along this piece
+    double y_face = 0, y_back = 0;             ///< the face it opens in, and how far it reaches
     double half_at_face = 0, half_at_back = 0; ///< half its width there; wider at the back where it is tailed
     Plane bed;         ///< its floor, normal upward; under the piece where the pocket begins in the log below
     double z_top = 0;  ///< its ceiling; over the piece where it is open at the top
@@ -83,16 +85,16 @@ struct Bore {
     double x = 0, y = 0;         ///< centre line
     double z_from = 0, z_to = 0; ///< the wood bored, z_from < z_to; at a blank's face the bore is open there
     double diameter = 0;
-    int peg = -1;                ///< index into Layout::pegs; -1 where it is for none
-    bool from_top = true;        ///< which face it is bored from
+    int peg = -1;         ///< index into Layout::pegs; -1 where it is for none
+    bool from_top = true; ///< which face it is bored from
     bool through = true;
     std::optional<BoreUse> use = std::nullopt; ///< what a person stated it for; none: a peg's
 };
 
-/// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over the whole
-/// piece; where the blank lies within it the flats stay as they are hewn.
+/// The surface of the round stick that a log is made of: an even cylinder. Takes everything outside it, over
+/// the whole piece; where the blank lies within it the flats stay as they are hewn.
 struct RoundCut {
-    Vec3 from, to;     ///< its axis at x = 0 and at x = length
+    Vec3 from, to; ///< its axis at x = 0 and at x = length
     double radius = 0;
 };
 
@@ -101,14 +103,14 @@ enum class ScopeUse {
     saddle  ///< over a log that crosses
 };
 
-/// Where a round log lies on another: takes everything below that log's own surface, straight down, so that it can be
-/// lowered onto it.
+/// Where a round log lies on another: takes everything below that log's own surface, straight down, so that
+/// it can be lowered onto it.
 struct ScopeCut {
     ScopeUse use = ScopeUse::saddle;
-    Vec3 at;           ///< a point of the lower log's axis
-    Vec3 along;        ///< that axis, level, unit; of a groove toward +x
-    double radius = 0; ///< of the cut: the lower log's, and the scribe
-    double scribe = 0; ///< by how much it clears the lower log
+    Vec3 at;                     ///< a point of the lower log's axis
+    Vec3 along;                  ///< that axis, level, unit; of a groove toward +x
+    double radius = 0;           ///< of the cut: the lower log's, and the scribe
+    double scribe = 0;           ///< by how much it clears the lower log
     double x_from = 0, x_to = 0; ///< of a groove: over this stretch, past the blank's ends where it runs out
     End end = End::datum;        ///< of a saddle
     bool runs_on = false;        ///< as SeamCut

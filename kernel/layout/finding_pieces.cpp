@@ -16,7 +16,8 @@ bool ends_at(const Piece &piece, const std::string &place) {
 bool names_piece(const About &about, const Piece &piece) {
     return std::any_of(about.begin(), about.end(), [&](const Thing &thing) {
         if (const auto *one = std::get_if<about::Piece>(&thing)) return one->tag == piece.tag;
-        if (const auto *two = std::get_if<about::Pieces>(&thing)) return two->one == piece.tag || two->other == piece.tag;
+        if (const auto *two = std::get_if<about::Pieces>(&thing))
+            return two->one == piece.tag || two->other == piece.tag;
         const auto *timber = std::get_if<about::Timber>(&thing);
         return timber != nullptr && timber->tag == piece.tag;
     });
@@ -31,7 +32,8 @@ bool names_round(const About &about, const Layout &layout, const Piece &piece) {
 
 /// Its wall or floor as a whole, or a corner that it ends at.
 bool names_part_or_corner(const About &about, const Layout &layout, const Piece &piece) {
-    if (const auto *corner = first_of<about::Corner>(about); corner && ends_at(piece, corner->name)) return true;
+    if (const auto *corner = first_of<about::Corner>(about); corner && ends_at(piece, corner->name))
+        return true;
     const std::string &own = part_letter(layout, part_of(layout, piece));
     if (piece.timber < 0) {
         const auto *wall = first_of<about::Wall>(about);

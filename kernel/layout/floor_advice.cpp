@@ -9,7 +9,8 @@ namespace roundlay {
 
 namespace {
 
-/// Each trial lays the whole shell out. After what the ends ask for, steps up and down from where the floor lies.
+/// Each trial lays the whole shell out. After what the ends ask for, steps up and down from where the floor
+/// lies.
 constexpr std::size_t most_asked = 8;
 constexpr double step = 15, furthest = 120;
 
@@ -20,7 +21,8 @@ std::ptrdiff_t errors_in(const Findings &findings) {
 class FloorAdvisor {
   public:
     FloorAdvisor(const Shell &shell, Layout &layout, std::size_t floor, const LayOut &try_out)
-        : shell_(shell), layout_(layout), floor_(floor), try_out_(try_out), subject_(subject("floor", floor, "level")) {
+        : shell_(shell), layout_(layout), floor_(floor), try_out_(try_out),
+          subject_(subject("floor", floor, "level")) {
         for (const Finding &f : layout.findings)
             if (f.subject == subject_ && f.weight == Weight::error) ++own_errors_;
     }
@@ -38,8 +40,8 @@ class FloorAdvisor {
             if (whole)
                 finding.advice = advice(*whole);
             else if (!part)
-                finding.advice =
-                    said("no small change of the floor's level mends it: a list of the seams tells how high the logs lie");
+                finding.advice = said("no small change of the floor's level mends it: a list of the seams "
+                                      "tells how high the logs lie");
             else if (finding.weight == Weight::error)
                 finding.advice = advice(*part);
         }
@@ -49,10 +51,12 @@ class FloorAdvisor {
     std::vector<Length> candidates(std::vector<double> asked) const {
         const auto nearer = [](double a, double b) { return std::abs(a) < std::abs(b); };
         std::ranges::stable_sort(asked, nearer);
-        asked.erase(std::unique(asked.begin(), asked.end(), [](double a, double b) { return std::abs(a - b) < 0.5; }),
-                    asked.end());
+        asked.erase(
+            std::unique(asked.begin(), asked.end(), [](double a, double b) { return std::abs(a - b) < 0.5; }),
+            asked.end());
         asked.resize(std::min(asked.size(), most_asked));
-        for (double by = step; by <= furthest; by += step) asked.insert(asked.end(), {by, -by});
+        for (double by = step; by <= furthest; by += step)
+            asked.insert(asked.end(), {by, -by});
         std::vector<Length> all;
         for (const double by : asked)
             for (const Length length : as_said(shell_, by))
@@ -79,7 +83,8 @@ class FloorAdvisor {
     }
 
     static Said advice(Length by) {
-        return by > Length() ? said("raise the floor by %1", just(by)) : said("lower the floor by %1", just(by));
+        return by > Length() ? said("raise the floor by %1", just(by))
+                             : said("lower the floor by %1", just(by));
     }
 
     const Shell &shell_;
@@ -92,9 +97,11 @@ class FloorAdvisor {
 
 } // namespace
 
-void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves, const LayOut &try_out) {
+void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves,
+                      const LayOut &try_out) {
     if (moves.empty()) return;
-    for (std::size_t f = 0; f < shell.floors.size(); ++f) FloorAdvisor(shell, layout, f, try_out).advise(moves);
+    for (std::size_t f = 0; f < shell.floors.size(); ++f)
+        FloorAdvisor(shell, layout, f, try_out).advise(moves);
 }
 
 } // namespace roundlay

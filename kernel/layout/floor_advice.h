@@ -6,8 +6,9 @@
 
 namespace roundlay {
 
-/// Puts behind each finding that a floor's level is to blame for the least change of it with which all of them go and
-/// no other comes: one for the whole floor, since it has one level.
-void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves, const LayOut &try_out);
+/// Puts behind each finding that a floor's level is to blame for the least change of it with which all of
+/// them go and no other comes: one for the whole floor, since it has one level.
+void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves,
+                      const LayOut &try_out);
 
 } // namespace roundlay

@@ -15,11 +15,12 @@ namespace {
 /// Wood or air that is left beside a joist, at least. Common practice, no source.
 constexpr double least_beside = 25;
 
-/// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is notched away under
-/// it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
+/// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is
+/// notched away under it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
 constexpr double notched_part = 0.75;
 
-/// A housing for a trimmer takes at most this part of the width of the joist that carries it. Common practice, no source.
+/// A housing for a trimmer takes at most this part of the width of the joist that carries it. Common
+/// practice, no source.
 constexpr double deepest_housing = 0.4;
 
 struct Hole {
@@ -52,16 +53,23 @@ class Planner {
     }
     /// True where it can be cut all the same.
     bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice) {
-        layout_.findings.push_back({weight, "floor-does-not-fit", {about::Floor{floor_.name}}, std::move(what), std::move(advice),
+        layout_.findings.push_back({weight,
+                                    "floor-does-not-fit",
+                                    {about::Floor{floor_.name}},
+                                    std::move(what),
+                                    std::move(advice),
                                     subject("floor", index_, key)});
         return weight != Weight::error;
     }
 
     bool find_room() {
-        const auto room = room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
+        const auto room =
+            room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
         if (!room)
-            return refuse("to", said("walls %1 and %2 do not face each other: joists lie square between two parallel walls", floor_.from,
-                                     floor_.to));
+            return refuse(
+                "to",
+                said("walls %1 and %2 do not face each other: joists lie square between two parallel walls",
+                     floor_.from, floor_.to));
         room_ = *room;
         room_.name = floor_.name;
         plan_.tail = floor_.tail.ratio();
@@ -80,7 +88,8 @@ class Planner {
             const bool along = std::abs(cross(flat(layout_.walls[w].frame.x), flat(room_.frame.y))) < 1e-9;
             if (!along || box.low.y > tolerance::clear || box.high.y < room_.depth - tolerance::clear)
                 return refuse("to",
-                              said("wall %1 stands in the room between walls %2 and %3", layout_.walls[w].name, floor_.from, floor_.to),
+                              said("wall %1 stands in the room between walls %2 and %3",
+                                   layout_.walls[w].name, floor_.from, floor_.to),
                               said("state a floor to each side of it"));
             walls.emplace_back(box.low.x, box.high.x);
         }
@@ -96,7 +105,8 @@ class Planner {
     /// What encloses a wall in the room's own frame.
     Box3 seen_from_room(const WallPlace &wall) const {
         Box3 box{{1e300, 1e300, 0}, {-1e300, -1e300, 0}};
-        for (const Vec2 c : {Vec2{0, 0}, Vec2{wall.length, 0}, Vec2{wall.length, wall.thickness}, Vec2{0, wall.thickness}}) {
+        for (const Vec2 c :
+             {Vec2{0, 0}, Vec2{wall.length, 0}, Vec2{wall.length, wall.thickness}, Vec2{0, wall.thickness}}) {
             const Vec3 p = room_.frame.to_local(wall.frame.to_world({c.x, c.y, 0}));
             box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), 0};
             box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), 0};
@@ -105,8 +115,8 @@ class Planner {
     }
 
     bool stands_in_room(const WallPlace &wall) const {
-        return in_each_others_way({room_.frame, room_.width, room_.depth, 0, 1}, {wall.frame, wall.length, wall.thickness, 0, 1},
-                                  tolerance::clear);
+        return in_each_others_way({room_.frame, room_.width, room_.depth, 0, 1},
+                                  {wall.frame, wall.length, wall.thickness, 0, 1}, tolerance::clear);
     }
 
     /// The bay that holds a stretch across the room whole; nothing where a wall stands in it.
@@ -122,24 +132,28 @@ class Planner {
         const auto weigh = [](bool cut) { return cut ? Weight::warning : Weight::error; };
         if (floor_.bearing.mm() > most &&
             !say_of(weigh(floor_.bearing.mm() <= thinnest - no_wood), "bearing",
-                    said("a bearing of %1 does not leave %2 of a wall %3 thick", in_mm(floor_.bearing.mm()), in_mm(least_beside),
-                         in_mm(thinnest)),
+                    said("a bearing of %1 does not leave %2 of a wall %3 thick", in_mm(floor_.bearing.mm()),
+                         in_mm(least_beside), in_mm(thinnest)),
                     said("%1 at most would", in_mm(most))))
             return false;
         if (floor_.spacing.mm() < joist_width() + least_beside &&
             !say_of(weigh(floor_.spacing.mm() > widest() + tolerance::clear), "spacing",
-                    said("joists %1 wide do not lie %2 apart on centre", in_mm(joist_width()), in_mm(floor_.spacing.mm())),
+                    said("joists %1 wide do not lie %2 apart on centre", in_mm(joist_width()),
+                         in_mm(floor_.spacing.mm())),
                     said("%1 at least", in_mm(joist_width() + least_beside))))
             return false;
         const double neck = joist_width() - 2 * floor_.tail.ratio() * floor_.bearing.mm();
         if (floor_.pocket == PocketKind::tailed && neck < std::min(joist_width(), tip_width()) / 2 &&
             !say_of(weigh(neck - joist_width() + std::min(joist_width(), tip_width()) >= no_wood), "tail",
-                    said("the tailed ends leave only %1 of a joist %2 wide at the wall", in_mm(std::max(0.0, neck)), in_mm(joist_width())),
+                    said("the tailed ends leave only %1 of a joist %2 wide at the wall",
+                         in_mm(std::max(0.0, neck)), in_mm(joist_width())),
                     said("a smaller tail or bearing leaves half of it")))
             return false;
         if (floor_.first && floor_.first->mm() < joist_width() / 2)
-            return refuse("first", said("the first joist, %1 from the room's side, lies in the wall", in_mm(floor_.first->mm())),
-                          said("%1 at least", in_mm(joist_width() / 2)));
+            return refuse(
+                "first",
+                said("the first joist, %1 from the room's side, lies in the wall", in_mm(floor_.first->mm())),
+                said("%1 at least", in_mm(joist_width() / 2)));
         return true;
     }
 
@@ -151,11 +165,12 @@ class Planner {
     Vec2 world(Vec2 p) const { return flat(room_.frame.to_world({p.x, p.y, 0})); }
 
     bool add_hole(const FloorOpening &o) {
-        Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(), (o.from_wall + o.length).mm()};
+        Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(),
+               (o.from_wall + o.length).mm()};
         const Amount name = o.name.empty() ? Amount(said("a floor opening")) : Amount(o.name);
         if (h.right > room_.width + tolerance::clear || h.away > room_.depth + tolerance::clear)
-            return refuse("opening",
-                          said("%1 reaches out of the room, which is %2 by %3", name, in_mm(room_.width), in_mm(room_.depth)));
+            return refuse("opening", said("%1 reaches out of the room, which is %2 by %3", name,
+                                          in_mm(room_.width), in_mm(room_.depth)));
         const double joist = widest() + least_beside, trimmer = joist_width() + least_beside;
         h.joist_left = h.left >= joist;
         h.joist_right = room_.width - h.right >= joist;
@@ -163,7 +178,8 @@ class Planner {
         h.trims_away = room_.depth - h.away >= trimmer;
         const double beside = std::min(joist, h.left), behind = std::min(joist, room_.width - h.right);
         if (!bay_of(h.left - beside, h.right + behind))
-            return refuse("opening", said("%1 meets a wall that stands in the room", name), said("keep %1 away from it", in_mm(joist)));
+            return refuse("opening", said("%1 meets a wall that stands in the room", name),
+                          said("keep %1 away from it", in_mm(joist)));
         const auto at_side = [](double room) { return room < tolerance::clear; };
         if ((!h.joist_left && !at_side(h.left)) || (!h.joist_right && !at_side(room_.width - h.right)) ||
             (!h.trims_near && !at_side(h.near)) || (!h.trims_away && !at_side(room_.depth - h.away)))
@@ -187,8 +203,9 @@ class Planner {
         const std::vector<double> beside = places;
         const double last = room_.width - widest() / 2 - least_beside;
         for (double x = floor_.first.value_or(floor_.spacing).mm(); x <= last; x += floor_.spacing.mm()) {
-            const bool crowded = std::any_of(beside.begin(), beside.end(),
-                                             [&](double b) { return std::abs(b - x) < widest() + least_beside; });
+            const bool crowded = std::any_of(beside.begin(), beside.end(), [&](double b) {
+                return std::abs(b - x) < widest() + least_beside;
+            });
             if (!crowded && bay_of(x - widest() / 2, x + widest() / 2)) places.push_back(x);
         }
         std::sort(places.begin(), places.end());
@@ -201,9 +218,11 @@ class Planner {
         for (const double x : places) {
             std::vector<const Hole *> crossed;
             for (const Hole &h : holes_)
-                if (x > h.left - widest() / 2 + tolerance::clear && x < h.right + widest() / 2 - tolerance::clear)
+                if (x > h.left - widest() / 2 + tolerance::clear &&
+                    x < h.right + widest() / 2 - tolerance::clear)
                     crossed.push_back(&h);
-            std::sort(crossed.begin(), crossed.end(), [](const Hole *a, const Hole *b) { return a->near < b->near; });
+            std::sort(crossed.begin(), crossed.end(),
+                      [](const Hole *a, const Hole *b) { return a->near < b->near; });
             double from = 0;
             const Hole *before = nullptr;
             for (const Hole *h : crossed) {
@@ -272,12 +291,13 @@ class Planner {
         return true;
     }
 
-    /// The bays in which a joist lies: in a strip too narrow for one, as between a partition and a wing's wall, there is
-    /// nothing for a beam to carry.
+    /// The bays in which a joist lies: in a strip too narrow for one, as between a partition and a wing's
+    /// wall, there is nothing for a beam to carry.
     std::vector<std::pair<double, double>> bays_with(const std::vector<double> &joists) const {
         std::vector<std::pair<double, double>> carried;
         for (const auto &bay : bays_)
-            if (std::any_of(joists.begin(), joists.end(), [&](double x) { return x > bay.first && x < bay.second; }))
+            if (std::any_of(joists.begin(), joists.end(),
+                            [&](double x) { return x > bay.first && x < bay.second; }))
                 carried.push_back(bay);
         return carried;
     }
@@ -286,10 +306,12 @@ class Planner {
         const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
         if (y < half + least_beside || y > room_.depth - half - least_beside)
             return refuse("beam", said("a beam %1 from wall %2 lies in a wall", in_mm(y), floor_.from),
-                          said("between %1 and %2 it fits", in_mm(half + least_beside), in_mm(room_.depth - half - least_beside)));
+                          said("between %1 and %2 it fits", in_mm(half + least_beside),
+                               in_mm(room_.depth - half - least_beside)));
         for (const Hole &h : holes_)
             if (y + half > h.near - widest() && y - half < h.away + widest())
-                return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers", in_mm(y), floor_.from));
+                return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers",
+                                           in_mm(y), floor_.from));
         for (std::size_t i = 0; i < bays.size(); ++i) {
             const bool shared_left = i > 0 && next_to(bays[i - 1], bays[i]);
             const bool shared_right = i + 1 < bays.size() && next_to(bays[i], bays[i + 1]);
@@ -300,16 +322,17 @@ class Planner {
 
     /// Whether one wall alone stands between two bays, so that the beams of both lie in it.
     bool next_to(const std::pair<double, double> &bay, const std::pair<double, double> &next) const {
-        return std::none_of(bays_.begin(), bays_.end(), [&](const auto &b) {
-            return b.first > bay.first && b.first < next.first;
-        });
+        return std::none_of(bays_.begin(), bays_.end(),
+                            [&](const auto &b) { return b.first > bay.first && b.first < next.first; });
     }
 
-    bool add_beam_in(const std::pair<double, double> &bay, const Beam &b, double y, bool shared_left, bool shared_right) {
+    bool add_beam_in(const std::pair<double, double> &bay, const Beam &b, double y, bool shared_left,
+                     bool shared_right) {
         const double middle = (bay.first + bay.second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
         if (!left || !right)
-            return refuse("beam", said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")));
+            return refuse("beam", said("no wall square to the beam carries its %1 end",
+                                       left ? said("right") : said("left")));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
@@ -346,7 +369,8 @@ class Planner {
     /// The full joist whose side stands at x, to carry a trimmer's end.
     int joist_beside(double x) const {
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
-            if (plan_.timbers[i].use == TimberUse::joist && std::abs(plan_.timbers[i].from.x - x) < tolerance::clear)
+            if (plan_.timbers[i].use == TimberUse::joist &&
+                std::abs(plan_.timbers[i].from.x - x) < tolerance::clear)
                 return static_cast<int>(i);
         return -1;
     }
@@ -366,8 +390,8 @@ class Planner {
         t.to = {h.right, y};
         if (!set_trimmer_end(t.datum, h.joist_left, h.left - widest() / 2, y, -1, t.from) ||
             !set_trimmer_end(t.far, h.joist_right, h.right + widest() / 2, y, 1, t.to)) {
-            good_ = refuse("opening",
-                           said("nothing carries the trimmer at the opening's %1 end", near ? said("near") : said("far")));
+            good_ = refuse("opening", said("nothing carries the trimmer at the opening's %1 end",
+                                           near ? said("near") : said("far")));
             return;
         }
         t.width_from = t.width_to = joist_width();
@@ -395,10 +419,12 @@ class Planner {
         end = trimmer_end();
         end.carrier = joist_beside(x);
         if (end.carrier < 0) return false;
-        // A tapered joist is thinner than the widest: the trimmer reaches its side, where it is thickest within its own width.
+        // A tapered joist is thinner than the widest: the trimmer reaches its side, where it is thickest
+        // within its own width.
         const PlannedTimber &side = plan_.timbers[static_cast<std::size_t>(end.carrier)];
         const double half = joist_width() / 2;
-        at.x = side.from.x - way * std::max(side.width(side.along(y - half)), side.width(side.along(y + half))) / 2;
+        at.x = side.from.x -
+               way * std::max(side.width(side.along(y - half)), side.width(side.along(y + half))) / 2;
         return true;
     }
 
@@ -413,9 +439,11 @@ class Planner {
         take([](TimberUse u) { return u == TimberUse::trimmer; });
         take([](TimberUse u) { return u == TimberUse::trimmed; });
         std::vector<int> place(order.size());
-        for (std::size_t i = 0; i < order.size(); ++i) place[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
+        for (std::size_t i = 0; i < order.size(); ++i)
+            place[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
         std::vector<PlannedTimber> sorted;
-        for (const int i : order) sorted.push_back(plan_.timbers[static_cast<std::size_t>(i)]);
+        for (const int i : order)
+            sorted.push_back(plan_.timbers[static_cast<std::size_t>(i)]);
         for (PlannedTimber &t : sorted)
             for (TimberEnd *end : {&t.datum, &t.far})
                 if (end->carrier >= 0) end->carrier = place[static_cast<std::size_t>(end->carrier)];

@@ -13,17 +13,17 @@ struct TimberEnd {
     int carrier = -1;    ///< else index of the timber in the plan
     double bearing = 0;  ///< how far it lies in it
     bool tailed = false; ///< widens toward its end
-    double height = 0;   ///< of its end where the rest is cut away from under it, so that the carrier keeps wood
-                         ///< below; 0: its whole height
+    double height =
+        0; ///< of its end, where it is cut from below so that the carrier keeps wood; 0: its whole
 };
 
 struct PlannedTimber {
     TimberUse use = TimberUse::joist;
-    Vec2 from, to;  ///< its middle line, between the faces of what carries it
+    Vec2 from, to; ///< its middle line, between the faces of what carries it
     TimberEnd datum, far;
-    double width_from = 0, width_to = 0;   ///< at its two ends, bearings included
+    double width_from = 0, width_to = 0; ///< at its two ends, bearings included
     double height_from = 0, height_to = 0;
-    double top = 0; ///< over the foundation
+    double top = 0;            ///< over the foundation
     std::vector<double> rests; ///< along it from `from`: middles of the beams that it lies on
     double load_width = 0;
 
@@ -39,7 +39,7 @@ struct PlannedTimber {
 
 struct FloorPlan {
     FloorPlace place;
-    double tail = 0; ///< how much each cheek of a tailed end widens, per unit of length
+    double tail = 0;                    ///< how much each cheek of a tailed end widens, per unit of length
     std::vector<PlannedTimber> timbers; ///< a carrier comes before what it carries
 };
 

@@ -35,12 +35,14 @@ const char *letter(TimberUse use) {
 /// Tags by place: joists from the left and away from the wall, whether trimmed or not.
 std::vector<std::string> tags_of(const FloorPlan &plan) {
     std::vector<std::size_t> order(plan.timbers.size());
-    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
     const auto key = [&](std::size_t i) {
         const PlannedTimber &t = plan.timbers[i];
         return t.across() ? std::pair(t.from.y, t.from.x) : std::pair(t.from.x, t.from.y);
     };
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
     int beams = 0, trimmers = 0, joists = 0;
     std::vector<std::string> tags(order.size());
     for (const std::size_t i : order) {
@@ -55,16 +57,17 @@ std::vector<std::string> tags_of(const FloorPlan &plan) {
 
 class FloorBuilder {
   public:
-    FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans, std::size_t floor,
-                 FloorPlan &plan, std::vector<FloorMove> &moves)
-        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), moves_(moves), tags_(tags_of(plan)) {}
+    FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
+                 std::size_t floor, FloorPlan &plan, std::vector<FloorMove> &moves)
+        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), moves_(moves),
+          tags_(tags_of(plan)) {}
 
     bool build() {
         laid_at_.assign(plan_.timbers.size(), 0);
         first_piece_ = layout_.pieces.size();
         first_timber_ = static_cast<int>(layout_.timbers.size());
-        log_count_ = static_cast<std::size_t>(
-            std::count_if(layout_.pieces.begin(), layout_.pieces.end(), [](const Piece &p) { return p.timber < 0; }));
+        log_count_ = static_cast<std::size_t>(std::count_if(layout_.pieces.begin(), layout_.pieces.end(),
+                                                            [](const Piece &p) { return p.timber < 0; }));
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
             const PlannedTimber &t = plan_.timbers[i];
             Piece piece = piece_of(t, plan_, carriers_of(i));
@@ -75,8 +78,10 @@ class FloorBuilder {
             layout_.pieces.push_back(std::move(piece));
         }
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
-            for (const End end : {End::datum, End::far}) seat_end(i, end);
-        for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i) check_way(i);
+            for (const End end : {End::datum, End::far})
+                seat_end(i, end);
+        for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i)
+            check_way(i);
         set_order();
         return good_;
     }
@@ -91,7 +96,9 @@ class FloorBuilder {
         for (std::size_t k = 0; k < log_count_; ++k) {
             const Piece &log = layout_.pieces[k];
             const double foot = log.frame.origin.z;
-            if (!in_each_others_way(own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height}, tolerance::thinnest))
+            if (!in_each_others_way(
+                    own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height},
+                    tolerance::thinnest))
                 continue;
             refuse_way(i, log.tag);
             return;
@@ -110,8 +117,10 @@ class FloorBuilder {
         const PlannedTimber &t = plan_.timbers[i];
         std::vector<std::string> tags;
         for (const TimberEnd *e : {&t.datum, &t.far})
-            tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)] : "wall " + wall(e->wall).name);
-        for (const double rest : t.rests) tags.push_back(tags_[beam_at(t, rest)]);
+            tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)]
+                                           : "wall " + wall(e->wall).name);
+        for (const double rest : t.rests)
+            tags.push_back(tags_[beam_at(t, rest)]);
         return tags;
     }
 
@@ -184,8 +193,8 @@ class FloorBuilder {
 
     void refuse(std::size_t i, const std::string &key, Said what, std::optional<Said> advice = {}) {
         good_ = false;
-        layout_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what), std::move(advice),
-                                    subject("floor", floor_, key)});
+        layout_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
+                                    std::move(advice), subject("floor", floor_, key)});
     }
 
     void refuse_way(std::size_t i, const std::string &log) {
@@ -215,11 +224,13 @@ class FloorBuilder {
         for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
             if (courses[k].empty()) continue;
             const Course &course = *courses[k].front().course;
-            if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest) break;
+            if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest)
+                break;
             PieceSpan *span = span_over(courses[k], {x - half, x + half});
             if (!span) {
                 refuse(i, "first",
-                       said("its end in %1 comes too near the end of a log of round %2", spoken_wall(w), course.round),
+                       said("its end in %1 comes too near the end of a log of round %2", spoken_wall(w),
+                            course.round),
                        said("move the opening or the floor's first joist"));
                 return;
             }
@@ -227,7 +238,8 @@ class FloorBuilder {
         }
     }
 
-    void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken, bool bears) {
+    void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken,
+                    bool bears) {
         Piece &log = layout_.pieces[static_cast<std::size_t>(span.piece)];
         if (bears) {
             std::string &carrier = end == End::datum ? piece(i).datum.at : piece(i).far.at;
@@ -248,17 +260,25 @@ class FloorBuilder {
     }
 
     /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top.
-    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, double x, const std::string &log) {
+    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, double x,
+                      const std::string &log) {
         const double under = lying.low - course.low(x), over = course.high(x) - lying.top;
         if (under < least_under - tolerance::thinnest)
-            ask(least_under - under, {Weight::warning, "thin-wood-under-pocket", place_of(i),
-                                      said("its pocket leaves only %1 of %2 under it", in_mm(under), log), {},
+            ask(least_under - under, {Weight::warning,
+                                      "thin-wood-under-pocket",
+                                      place_of(i),
+                                      said("its pocket leaves only %1 of %2 under it", in_mm(under), log),
+                                      {},
                                       subject("floor", floor_, "level")});
         if (over > tolerance::thinnest)
-            ask(over, {Weight::warning, "pocket-closed", place_of(i),
-                       said("its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid", log,
-                            in_mm(over)),
-                       {}, subject("floor", floor_, "level")});
+            ask(over, {Weight::warning,
+                       "pocket-closed",
+                       place_of(i),
+                       said("its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered "
+                            "in, only slid",
+                            log, in_mm(over)),
+                       {},
+                       subject("floor", floor_, "level")});
     }
 
     void ask(double by, Finding finding) {
@@ -275,14 +295,18 @@ class FloorBuilder {
                 (opening.from_left + opening.width).mm() <= taken.from || opening.sill.mm() >= lying.top ||
                 (opening.sill + opening.height).mm() <= lying.low)
                 continue;
-            refuse(i, "first", said("its end in %1 lies in %2", spoken_wall(w), said_of(opening_of(shell_, o))),
+            refuse(i, "first",
+                   said("its end in %1 lies in %2", spoken_wall(w), said_of(opening_of(shell_, o))),
                    said("move that, or trim the floor there"));
             return false;
         }
         for (const WallMeeting &m : place.meetings) {
             const double lean = std::abs(m.skew) * place.thickness / 2;
-            if (m.low - lean >= taken.to - tolerance::thinnest || m.high + lean <= taken.from + tolerance::thinnest) continue;
-            refuse(i, "first", said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(m.other).name));
+            if (m.low - lean >= taken.to - tolerance::thinnest ||
+                m.high + lean <= taken.from + tolerance::thinnest)
+                continue;
+            refuse(i, "first",
+                   said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(m.other).name));
             return false;
         }
         return true;
@@ -307,14 +331,14 @@ class FloorBuilder {
             refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
             return -1;
         }
-        const double by = below ? below->high(x) - lying.high
-                                : first->low(x) + least_under - lying.low;
+        const double by = below ? below->high(x) - lying.high : first->low(x) + least_under - lying.low;
         moves_.push_back({layout_.findings.size(), floor_, by});
         refuse(i, "level",
-               !below                     ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
-               : lying.low >= wall(w).top ? said("its end in %1 lies over the wall's top", spoken_wall(w))
-                                          : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
-                                                 spoken_wall(w), below->round));
+               !below ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
+               : lying.low >= wall(w).top
+                   ? said("its end in %1 lies over the wall's top", spoken_wall(w))
+                   : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
+                          spoken_wall(w), below->round));
         return -1;
     }
 
@@ -328,11 +352,15 @@ class FloorBuilder {
     void set_order() {
         constexpr double step = 1e-3;
         double highest = 0;
-        for (const double at : laid_at_) highest = std::max(highest, at);
+        for (const double at : laid_at_)
+            highest = std::max(highest, at);
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
             const TimberUse use = plan_.timbers[i].use;
             double at = use == TimberUse::beam ? laid_at_[i] : highest;
-            at += step * (use == TimberUse::beam ? 1 : use == TimberUse::joist ? 2 : use == TimberUse::trimmer ? 3 : 4);
+            at += step * (use == TimberUse::beam      ? 1
+                          : use == TimberUse::joist   ? 2
+                          : use == TimberUse::trimmer ? 3
+                                                      : 4);
             layout_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
         }
     }
@@ -347,7 +375,7 @@ class FloorBuilder {
     std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
     std::size_t first_piece_ = 0; ///< of its own timbers
     int first_timber_ = 0;
-    std::size_t log_count_ = 0;   ///< of the walls: they are the first pieces
+    std::size_t log_count_ = 0; ///< of the walls: they are the first pieces
     bool good_ = true;
 };
 

@@ -12,9 +12,9 @@ struct FloorMove {
     double by = 0; ///< up; negative: down
 };
 
-/// Places every floor, appends its timbers to layout.pieces and layout.timbers and cuts the pockets into the logs
-/// that carry them; pegs that come later keep clear of those. Adds findings, and to `moves` those that the level is
-/// to blame for; false when a timber cannot be placed.
+/// Places every floor, appends its timbers to layout.pieces and layout.timbers and cuts the pockets into the
+/// logs that carry them; pegs that come later keep clear of those. Adds findings, and to `moves` those that
+/// the level is to blame for; false when a timber cannot be placed.
 bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
                     std::vector<FloorMove> &moves);
 

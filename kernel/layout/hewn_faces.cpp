@@ -87,7 +87,8 @@ Footing HewnFaces::under_footing() const {
 }
 
 Footing HewnFaces::outside_footing() const {
-    if (round != nullptr && round->from.y - round->radius > outside.at(0) - same_place) return Footing::touched;
+    if (round != nullptr && round->from.y - round->radius > outside.at(0) - same_place)
+        return Footing::touched;
     return outside.tapers() ? Footing::hewn : Footing::face;
 }
 
@@ -109,7 +110,9 @@ HewnFaces hewn_faces(const Piece &piece) {
 CutStretch stretch_of(const HewnFaces &faces, const SeamCut &cut) {
     const double lean = std::abs(cut.skew) * faces.blank.width / 2;
     // its shoulders are stated on the middle of the blank
-    const auto shoulder = [&](double x) { return faces.across(x - cut.skew * faces.blank.width / 2, cut.skew); };
+    const auto shoulder = [&](double x) {
+        return faces.across(x - cut.skew * faces.blank.width / 2, cut.skew);
+    };
     CutStretch s;
     s.at_datum = cut.x_from - lean < same_place;
     s.at_far = cut.x_to + lean > faces.blank.length - same_place;

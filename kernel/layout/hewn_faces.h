@@ -1,5 +1,6 @@
-// The long faces and the ends of a log as they are hewn, before it is notched: what there is to measure from. A tapered
-// log's run at a slant to its blank, whose own are gone by then; of a round log the planes that touch it are left.
+// The long faces and the ends of a log as they are hewn, before it is notched: what there is to measure from.
+// A tapered log's run at a slant to its blank, whose own are gone by then; of a round log the planes that
+// touch it are left.
 #pragma once
 
 #include "kernel/layout/layout.h"
@@ -15,8 +16,8 @@ struct HewnFace {
     bool tapers() const { return per_mm != 0; }
 };
 
-/// A place along the log as it lies on the outside and on the inside face as they are hewn: the same where a saw
-/// goes square across.
+/// A place along the log as it lies on the outside and on the inside face as they are hewn: the same where a
+/// saw goes square across.
 struct SawLine {
     double outside = 0, inside = 0;
 };
@@ -53,7 +54,8 @@ struct HewnFaces {
 
 HewnFaces hewn_faces(const Piece &piece);
 
-/// A seam cut's two ends along the log. One that reaches the blank's end is open there: it ends with the piece.
+/// A seam cut's two ends along the log. One that reaches the blank's end is open there: it ends with the
+/// piece.
 struct CutStretch {
     SawLine from, to;
     bool at_datum = false, at_far = false; ///< open at that end

@@ -35,7 +35,8 @@ Box3 joined(const std::vector<Box3> &boxes) {
     Box3 all{{big, big, big}, {-big, -big, -big}};
     for (const Box3 &b : boxes) {
         all.low = {std::min(all.low.x, b.low.x), std::min(all.low.y, b.low.y), std::min(all.low.z, b.low.z)};
-        all.high = {std::max(all.high.x, b.high.x), std::max(all.high.y, b.high.y), std::max(all.high.z, b.high.z)};
+        all.high = {std::max(all.high.x, b.high.x), std::max(all.high.y, b.high.y),
+                    std::max(all.high.z, b.high.z)};
     }
     return all;
 }
@@ -79,7 +80,9 @@ struct Standing {
     std::vector<std::string> keys; ///< which wood lies where; empty where nothing is remembered
 
     const PlacedPiece &at(int i) const { return *all[static_cast<std::size_t>(i)]; }
-    std::string pair(int a, int b) const { return keys[static_cast<std::size_t>(a)] + keys[static_cast<std::size_t>(b)]; }
+    std::string pair(int a, int b) const {
+        return keys[static_cast<std::size_t>(a)] + keys[static_cast<std::size_t>(b)];
+    }
 };
 
 std::string place_key(std::uint64_t wood, const Frame &frame) {
@@ -128,8 +131,10 @@ template <typename Visit> void each_near_pair(const Standing &pieces, Visit visi
 std::vector<Plane> upright_hull(const Cell &cell) {
     std::vector<Vec2> points;
     for (const CellFace &face : cell.faces)
-        for (const Vec3 &p : face.ring) points.push_back({p.x, p.y});
-    std::sort(points.begin(), points.end(), [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
+        for (const Vec3 &p : face.ring)
+            points.push_back({p.x, p.y});
+    std::sort(points.begin(), points.end(),
+              [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
     std::vector<Vec2> hull;
     for (int pass = 0; pass < 2; ++pass) { // lower chain, then upper chain
         const std::size_t start = hull.size();
@@ -159,7 +164,8 @@ struct Wood {
     void take_out(const std::vector<Plane> &region) {
         cells = without(std::move(cells), region);
         boxes.clear();
-        for (const Cell &cell : cells) boxes.push_back(bounds(cell));
+        for (const Cell &cell : cells)
+            boxes.push_back(bounds(cell));
     }
 };
 
@@ -179,9 +185,12 @@ double taken_over(const Cell &cell, const Box3 &column, Wood &wood) {
         if (!boxes_meet(wood.boxes[i], column)) continue;
         if (above.empty()) above = space_over(cell);
         const Cell &piece = wood.cells[i];
-        if (std::any_of(above.begin(), above.end(), [&](const Plane &plane) { return lies_beyond(piece, plane); })) continue;
+        if (std::any_of(above.begin(), above.end(),
+                        [&](const Plane &plane) { return lies_beyond(piece, plane); }))
+            continue;
         Cell common = piece;
-        for (const Plane &plane : above) common = clipped(common, plane);
+        for (const Plane &plane : above)
+            common = clipped(common, plane);
         sum += volume(common);
     }
     if (sum > 0) wood.take_out(above);
@@ -223,13 +232,13 @@ std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bod
         const double v = recalled(pieces.pair(a, b), [&] { return shared(pieces.at(a), pieces.at(b)); });
         if (v >= tolerance::overlap) found.push_back({a, b, v});
     });
-    std::sort(found.begin(), found.end(), [](const Overlap &p, const Overlap &q) {
-        return std::pair(p.a, p.b) < std::pair(q.a, q.b);
-    });
+    std::sort(found.begin(), found.end(),
+              [](const Overlap &p, const Overlap &q) { return std::pair(p.a, p.b) < std::pair(q.a, q.b); });
     return found;
 }
 
-std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
+                                             KnownMeetings *known) {
     const Standing pieces = standing(layout, bodies, known);
     Recalled<double> recalled(known ? &known->memory().over : nullptr);
     std::vector<Blocked> found;

@@ -21,8 +21,8 @@ struct Blocked {
     double volume = 0; ///< of the earlier piece's wood that stands in the way, mm3
 };
 
-/// What was found between pieces in their places, for the next time: where an edit leaves two as they were, they are not
-/// held against one another again.
+/// What was found between pieces in their places, for the next time: where an edit leaves two as they were,
+/// they are not held against one another again.
 class KnownMeetings {
   public:
     KnownMeetings();
@@ -30,7 +30,8 @@ class KnownMeetings {
     KnownMeetings(const KnownMeetings &) = delete;
     KnownMeetings &operator=(const KnownMeetings &) = delete;
 
-    std::vector<std::uint64_t> wood; ///< by Layout::models, before each use: the same number for the same body, for good
+    std::vector<std::uint64_t>
+        wood; ///< by Layout::models, before each use: the same number for the same body, for good
 
     struct Memory;
     Memory &memory() { return *memory_; }
@@ -40,7 +41,8 @@ class KnownMeetings {
 };
 
 /// bodies: by Layout::models index.
-std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known = nullptr);
+std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies,
+                              KnownMeetings *known = nullptr);
 std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
                                              KnownMeetings *known = nullptr);
 

@@ -21,7 +21,8 @@ namespace {
 void sort_bores(Layout &layout) {
     const auto is_bore = [](const Cut &c) { return std::holds_alternative<Bore>(c); };
     for (Piece &p : layout.pieces) {
-        const auto bores = std::stable_partition(p.cuts.begin(), p.cuts.end(), [&](const Cut &c) { return !is_bore(c); });
+        const auto bores =
+            std::stable_partition(p.cuts.begin(), p.cuts.end(), [&](const Cut &c) { return !is_bore(c); });
         std::stable_sort(bores, p.cuts.end(), [](const Cut &a, const Cut &b) {
             const Bore &p1 = std::get<Bore>(a), &p2 = std::get<Bore>(b);
             return p1.x < p2.x;
@@ -35,8 +36,10 @@ std::vector<double> centres_of(const Layout &layout, const std::vector<std::vect
     for (const auto &wall : spans)
         for (const CourseSpans &course : wall)
             for (const PieceSpan &s : course)
-                centres[static_cast<std::size_t>(s.piece)] = (s.course->datum.centre + s.course->far.centre) / 2;
-    for (const Timber &t : layout.timbers) centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
+                centres[static_cast<std::size_t>(s.piece)] =
+                    (s.course->datum.centre + s.course->far.centre) / 2;
+    for (const Timber &t : layout.timbers)
+        centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
     return centres;
 }
 
@@ -56,11 +59,14 @@ const FloorPlace *floor_of(const Layout &layout, int part) {
 
 } // namespace
 
-int part_count(const Layout &layout) { return static_cast<int>(layout.walls.size() + layout.floors.size()); }
+int part_count(const Layout &layout) {
+    return static_cast<int>(layout.walls.size() + layout.floors.size());
+}
 
 int part_of(const Layout &layout, const Piece &piece) {
     if (piece.timber < 0) return piece.wall;
-    return static_cast<int>(layout.walls.size()) + layout.timbers[static_cast<std::size_t>(piece.timber)].floor;
+    return static_cast<int>(layout.walls.size()) +
+           layout.timbers[static_cast<std::size_t>(piece.timber)].floor;
 }
 
 const std::string &part_letter(const Layout &layout, int part) {
@@ -91,8 +97,8 @@ Layout laid_out(const Shell &shell, bool advises) {
     const auto notches = lay_out_corners(shell, layout, courses);
     const auto tried = [](const Shell &other) { return laid_out(other, false); };
     if (advises) advise_on_alternation(shell, layout, courses, tried);
-    if (!check_openings(shell, layout) || !check_trim(shell, layout) || !check_openings_on_steps(shell, layout) ||
-        notches.empty())
+    if (!check_openings(shell, layout) || !check_trim(shell, layout) ||
+        !check_openings_on_steps(shell, layout) || notches.empty())
         return layout;
     warn_of_steps(layout, courses);
     const auto slivers = warn_of_slivers(shell, layout, courses);
@@ -116,6 +122,8 @@ Layout laid_out(const Shell &shell, bool advises) {
 
 } // namespace
 
-Layout lay_out(const Shell &shell) { return laid_out(shell, true); }
+Layout lay_out(const Shell &shell) {
+    return laid_out(shell, true);
+}
 
 } // namespace roundlay

@@ -24,8 +24,8 @@ Vec2 heading_vector(double degrees) {
 
 namespace {
 
-/// Two notches nearer than this leave short grain that splits off between their shoulders. Common practice, no
-/// source.
+/// Two notches nearer than this leave short grain that splits off between their shoulders. Common practice,
+/// no source.
 constexpr double least_between_notches = 50;
 
 /// Walls that are square but for the last digits of a sine lie square.
@@ -49,12 +49,14 @@ WallMeeting seen_from(const WallPlace &own, const WallPlace &other, Vec2 centre)
     return m;
 }
 
-std::string subject_of(const Shell &shell, std::size_t wall, const std::string &key, const std::string &partition_key) {
+std::string subject_of(const Shell &shell, std::size_t wall, const std::string &key,
+                       const std::string &partition_key) {
     return wall < shell.walls.size() ? subject("wall", wall, key)
                                      : subject("partition", wall - shell.walls.size(), partition_key);
 }
 
-/// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the others.
+/// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the
+/// others.
 bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
     const WallPlace &wall = layout.walls[w];
     for (std::size_t i = 0; i + 1 < wall.meetings.size(); ++i) {
@@ -65,10 +67,11 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         const double least = ends ? tolerance::clear : least_between_notches;
         if (clear >= least - tolerance::weld) continue;
         if (ends) {
-            layout.findings.push_back({Weight::error, "wall-too-short", wall_place(wall.name),
-                                       said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
-                                       said("it must be longer than %1", in_mm(wall.length - clear)),
-                                       subject_of(shell, w, "length", "to")});
+            layout.findings.push_back(
+                {Weight::error, "wall-too-short", wall_place(wall.name),
+                 said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
+                 said("it must be longer than %1", in_mm(wall.length - clear)),
+                 subject_of(shell, w, "length", "to")});
             return false;
         }
         const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
@@ -76,12 +79,15 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         const WallMeeting &moved = left_passes ? left : right;
         const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
         layout.findings.push_back(
-            {weight, "tee-too-near",
-             {about::Wall{wall.name}, about::Corner{layout.corners[static_cast<std::size_t>(moved.corner)].name}},
+            {weight,
+             "tee-too-near",
+             {about::Wall{wall.name},
+              about::Corner{layout.corners[static_cast<std::size_t>(moved.corner)].name}},
              said("walls %1 and %2 meet wall %3 %4", layout.walls[static_cast<std::size_t>(left.other)].name,
                   layout.walls[static_cast<std::size_t>(right.other)].name, wall.name,
                   clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
-             said("between two notches of a log %1 of wood are needed, so move one by %2 or more", in_mm(least), in_mm(least - clear)),
+             said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
+                  in_mm(least), in_mm(least - clear)),
              subject_of(shell, partition, "length", "from_left")});
         if (weight == Weight::error) return false;
     }
@@ -104,7 +110,8 @@ bool ends_here(const CornerPlace &place, int wall) {
 bool note_meetings(const Shell &shell, Layout &layout) {
     for (std::size_t c = 0; c < layout.corners.size(); ++c) {
         const CornerPlace &place = layout.corners[c];
-        for (const auto &[own, other] : {std::pair(place.ends, place.starts), std::pair(place.starts, place.ends)}) {
+        for (const auto &[own, other] :
+             {std::pair(place.ends, place.starts), std::pair(place.starts, place.ends)}) {
             WallPlace &w = layout.walls[static_cast<std::size_t>(own)];
             WallMeeting m = seen_from(w, layout.walls[static_cast<std::size_t>(other)], place.centre);
             m.corner = static_cast<int>(c);
@@ -125,10 +132,10 @@ bool note_meetings(const Shell &shell, Layout &layout) {
             good = check_order(shell, layout, i);
             continue;
         }
-        layout.findings.push_back({Weight::error, "tee-off-wall", wall_place(w.name),
-                                   said("a partition meets wall %1 past its end", w.name),
-                                   said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)),
-                                   "partition"});
+        layout.findings.push_back(
+            {Weight::error, "tee-off-wall", wall_place(w.name),
+             said("a partition meets wall %1 past its end", w.name),
+             said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)), "partition"});
         good = false;
     }
     return good;
@@ -141,7 +148,8 @@ using Footprint = std::array<Vec2, 4>; ///< convex
 /// With the longest overhang that any of its logs has.
 Footprint footprint(const Shell &shell, const Layout &layout, int index) {
     const WallPlace &w = layout.walls[static_cast<std::size_t>(index)];
-    CornerReach left = full_reach_at(shell, layout, index, End::datum), right = full_reach_at(shell, layout, index, End::far);
+    CornerReach left = full_reach_at(shell, layout, index, End::datum),
+                right = full_reach_at(shell, layout, index, End::far);
     for (const OwnLog &own : shell.own_logs) {
         if (own.wall != w.name) continue;
         left.tip = std::min(left.tip, reach_of(shell, layout, index, own.round, 0).tip);
@@ -164,14 +172,16 @@ double apart(const Footprint &a, const Footprint &b) {
             const Vec2 p = (*one)[i], d = (*one)[(i + 1) % one->size()] - p;
             const Vec2 n = (1 / length(d)) * Vec2{d.y, -d.x};
             double nearest = HUGE_VAL;
-            for (const Vec2 &q : *other) nearest = std::min(nearest, dot(n, q - p));
+            for (const Vec2 &q : *other)
+                nearest = std::min(nearest, dot(n, q - p));
             best = std::max(best, nearest);
         }
     return best;
 }
 
 bool meet(const WallPlace &a, int b) {
-    return std::any_of(a.meetings.begin(), a.meetings.end(), [&](const WallMeeting &m) { return m.other == b; });
+    return std::any_of(a.meetings.begin(), a.meetings.end(),
+                       [&](const WallMeeting &m) { return m.other == b; });
 }
 
 } // namespace
@@ -179,26 +189,35 @@ bool meet(const WallPlace &a, int b) {
 bool check_room_between(const Shell &shell, Layout &layout) {
     Shell flush = shell;
     flush.notch.overhang = {};
-    for (CornerNotch &own : flush.corners) own.notch.overhang = {};
-    for (OwnLog &own : flush.own_logs) own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
+    for (CornerNotch &own : flush.corners)
+        own.notch.overhang = {};
+    for (OwnLog &own : flush.own_logs)
+        own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
     for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i)
         for (int j = i + 1; j < static_cast<int>(layout.walls.size()); ++j) {
-            const WallPlace &a = layout.walls[static_cast<std::size_t>(i)], &b = layout.walls[static_cast<std::size_t>(j)];
+            const WallPlace &a = layout.walls[static_cast<std::size_t>(i)],
+                            &b = layout.walls[static_cast<std::size_t>(j)];
             if (meet(a, j)) continue;
             const double room = apart(footprint(shell, layout, i), footprint(shell, layout, j));
             if (room > 0) continue;
             const double without = apart(footprint(flush, layout, i), footprint(flush, layout, j));
             if (without <= 0)
-                layout.findings.push_back({Weight::error, "walls-run-together", {about::Walls{a.name, b.name}},
-                                           said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
-                                                in_mm(-without)),
-                                           said("set them further apart"),
-                                           subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
+                layout.findings.push_back(
+                    {Weight::error,
+                     "walls-run-together",
+                     {about::Walls{a.name, b.name}},
+                     said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
+                          in_mm(-without)),
+                     said("set them further apart"),
+                     subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
             else
-                layout.findings.push_back({Weight::error, "overhang-hits-wall", {about::Walls{a.name, b.name}},
-                                           said("an overhanging end of one runs into the other"),
-                                           said("there is room for %1 of overhang between them", in_mm(without)),
-                                           "notch.overhang"});
+                layout.findings.push_back(
+                    {Weight::error,
+                     "overhang-hits-wall",
+                     {about::Walls{a.name, b.name}},
+                     said("an overhanging end of one runs into the other"),
+                     said("there is room for %1 of overhang between them", in_mm(without)),
+                     "notch.overhang"});
             return false;
         }
     return true;
@@ -220,7 +239,8 @@ bool choose_starts(const Shell &shell, Layout &layout) {
                 const std::string &name = layout.corners[static_cast<std::size_t>(m.corner)].name;
                 layout.findings.push_back(
                     {Weight::error, "walls-do-not-alternate", corner_place(name),
-                     said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls the starts must "
+                     said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "
+                          "the starts must "
                           "change at every corner, which takes an even number of walls",
                           from.name, layout.walls[to].name, from.starts_full ? said("full") : said("half")),
                      said("one wall more or less on the way through corner %1 would fit", name),

@@ -22,9 +22,10 @@ void OpeningBoxes::add_step(Piece &p, PieceSpan &s, const StepPlace &step) const
     BoxCut cut;
     cut.use = BoxUse::step;
     cut.opening = step.name;
-    cut.box = {{inside(over.from, s.span.from) ? over.from - s.origin : -past_blank, -past_blank, -past_blank},
-               {inside(over.to, s.span.to) ? over.to - s.origin : p.blank.length + past_blank, p.blank.width + past_blank,
-                step.rise - p.frame.origin.z}};
+    cut.box = {
+        {inside(over.from, s.span.from) ? over.from - s.origin : -past_blank, -past_blank, -past_blank},
+        {inside(over.to, s.span.to) ? over.to - s.origin : p.blank.length + past_blank,
+         p.blank.width + past_blank, step.rise - p.frame.origin.z}};
     p.cuts.emplace_back(cut);
     s.taken_below.push_back(over);
 }
@@ -36,7 +37,8 @@ void OpeningBoxes::add_opening(Piece &p, PieceSpan &s, const OpeningCut &c) cons
     const double foot = p.frame.origin.z;
     const double low = c.use == BoxUse::header ? -past_blank : c.low - foot;
     const double high = c.use == BoxUse::sill ? p.blank.height + past_blank : c.high - foot;
-    cut.box = {{c.span.from - s.origin, -past_blank, low}, {c.span.to - s.origin, p.blank.width + past_blank, high}};
+    cut.box = {{c.span.from - s.origin, -past_blank, low},
+               {c.span.to - s.origin, p.blank.width + past_blank, high}};
     if (c.use == BoxUse::sill) {
         cut.fall = c.fall;
         cut.fall_from = place_.thickness - (place_.thickness - p.blank.width) / 2;
@@ -52,10 +54,13 @@ void OpeningBoxes::add_opening(Piece &p, PieceSpan &s, const OpeningCut &c) cons
     if (c.use != BoxUse::header) s.taken_above.push_back(taken);
 }
 
-Trim OpeningBoxes::trim(std::size_t opening) const { return trim_of(shell_, shell_.openings[opening]); }
+Trim OpeningBoxes::trim(std::size_t opening) const {
+    return trim_of(shell_, shell_.openings[opening]);
+}
 
 /// The groove for a spline, in the middle of the wall.
-void OpeningBoxes::add_groove(Piece &p, const Span &along, double low, double high, std::size_t opening) const {
+void OpeningBoxes::add_groove(Piece &p, const Span &along, double low, double high,
+                              std::size_t opening) const {
     const double half = trim(opening).spline_width.mm() / 2, middle = p.blank.width / 2;
     BoxCut groove;
     groove.use = BoxUse::groove;
@@ -71,7 +76,8 @@ void OpeningBoxes::add_jamb_grooves(Piece &p, const OpeningCut *left, const Open
         if (!at) continue;
         const double depth = trim(at->opening).spline_depth.mm();
         if (depth <= 0) continue;
-        const Span along = at == left ? Span{-past_blank, depth} : Span{p.blank.length - depth, p.blank.length + past_blank};
+        const Span along =
+            at == left ? Span{-past_blank, depth} : Span{p.blank.length - depth, p.blank.length + past_blank};
         add_groove(p, along, -past_blank, all, at->opening);
         both += depth;
     }
@@ -80,10 +86,11 @@ void OpeningBoxes::add_jamb_grooves(Piece &p, const OpeningCut *left, const Open
 
 void OpeningBoxes::refuse_grooves(const Piece &p, double both) const {
     const Weight weight = p.blank.length < both + no_wood ? Weight::error : Weight::warning;
-    layout_.findings.push_back({weight, "trim-does-not-fit", narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
+    layout_.findings.push_back({weight, "trim-does-not-fit",
+                                narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
                                 said("the island is %1 long", in_mm(p.blank.length)),
-                                said("two grooves %1 deep leave too little of it; %2 at most", in_mm(both / 2),
-                                     in_mm((p.blank.length - least_between_grooves) / 2)),
+                                said("two grooves %1 deep leave too little of it; %2 at most",
+                                     in_mm(both / 2), in_mm((p.blank.length - least_between_grooves) / 2)),
                                 "trim.spline_depth"});
 }
 

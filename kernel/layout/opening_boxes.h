@@ -1,4 +1,5 @@
-// Square cuts in pieces of logs: for openings and the splines in their jambs, and over steps of the foundation.
+// Square cuts in pieces of logs: for openings and the splines in their jambs, and over steps of the
+// foundation.
 #pragma once
 
 #include "kernel/layout/pieces.h"
@@ -10,7 +11,8 @@ inline constexpr double past_blank = 10;
 
 class OpeningBoxes {
   public:
-    OpeningBoxes(const Shell &shell, Layout &layout, const WallPlace &place) : shell_(shell), layout_(layout), place_(place) {}
+    OpeningBoxes(const Shell &shell, Layout &layout, const WallPlace &place)
+        : shell_(shell), layout_(layout), place_(place) {}
 
     /// The underside over a step, cut level.
     void add_step(Piece &p, PieceSpan &s, const StepPlace &step) const;

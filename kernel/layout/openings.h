@@ -15,13 +15,14 @@ struct Span {
 struct OpeningCut {
     std::size_t opening = 0; ///< index into Shell::openings
     Span span;
-    bool severs = false;     ///< the whole height of the log: it falls into two pieces
+    bool severs = false;       ///< the whole height of the log: it falls into two pieces
     BoxUse use = BoxUse::sill; ///< otherwise
     double low = 0, high = 0;  ///< wood taken, height from the foundation
     double fall = 0;           ///< of a sill: it falls outward by this, from `low` at the inside face
 };
 
-/// Checks every opening against its wall, the corners and one another; adds findings, true when all can be cut.
+/// Checks every opening against its wall, the corners and one another; adds findings, true when all can be
+/// cut.
 bool check_openings(const Shell &shell, Layout &layout);
 
 /// The opening cuts of one course, from left to right.
@@ -38,8 +39,10 @@ struct Sliver {
     double left = 0;         ///< wood over or under the opening
 };
 
-/// Wood left over or under an opening thinner than `least_left_over` is warned of. What would mend it: see sliver_advice.h.
-std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+/// Wood left over or under an opening thinner than `least_left_over` is warned of. What would mend it: see
+/// sliver_advice.h.
+std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
+                                    const std::vector<std::vector<Course>> &courses);
 
 /// What people call an opening: its name, else "window 2 in wall A".
 std::string name_of(const Shell &shell, std::size_t opening);

@@ -7,7 +7,9 @@
 
 namespace roundlay {
 
-inline bool has_own_slopes(const LogNotch &notch) { return notch.kind || notch.slope || notch.along || notch.across; }
+inline bool has_own_slopes(const LogNotch &notch) {
+    return notch.kind || notch.slope || notch.along || notch.across;
+}
 
 /// Indices into Shell::own_logs of those that reach a corner, each log once: by what is stated of it last.
 inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Layout &layout, int corner) {
@@ -17,7 +19,9 @@ inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Layout 
         const OwnLog &own = shell.own_logs[i];
         const int wall = wall_named(layout, own.wall);
         if ((wall != place.ends && wall != place.starts) || !has_own_slopes(own.notch)) continue;
-        std::erase_if(found, [&](std::size_t k) { return shell.own_logs[k].wall == own.wall && shell.own_logs[k].round == own.round; });
+        std::erase_if(found, [&](std::size_t k) {
+            return shell.own_logs[k].wall == own.wall && shell.own_logs[k].round == own.round;
+        });
         found.push_back(i);
     }
     return found;

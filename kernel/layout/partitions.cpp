@@ -13,14 +13,16 @@ namespace {
 
 class PartitionPlacer {
   public:
-    PartitionPlacer(const Shell &shell, Layout &layout) : shell_(shell), layout_(layout), outer_(layout.walls.size()) {}
+    PartitionPlacer(const Shell &shell, Layout &layout)
+        : shell_(shell), layout_(layout), outer_(layout.walls.size()) {}
 
     bool place() {
         for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
             if (!start(i)) return false;
         for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
             if (!finish(i)) return false;
-        for (std::size_t i = 0; i < shell_.partitions.size(); ++i) cross_others(i);
+        for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
+            cross_others(i);
         return true;
     }
 
@@ -34,9 +36,10 @@ class PartitionPlacer {
     WallPlace &partition(std::size_t i) { return layout_.walls[outer_ + i]; }
     static Vec3 centre_line(const WallPlace &w) { return w.frame.origin + (w.thickness / 2) * w.frame.y; }
 
-    bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what, std::optional<Said> advice = {}) {
-        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name), std::move(what),
-                                    std::move(advice), subject("partition", i, key)});
+    bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what,
+                std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name),
+                                    std::move(what), std::move(advice), subject("partition", i, key)});
         return false;
     }
 
@@ -46,7 +49,8 @@ class PartitionPlacer {
         const int from = index_of(stated.from);
         if (from < 0)
             return refuse(i, "partition-without-wall", "from",
-                          said("it starts in wall %1, which is none of the outside walls or of the partitions stated before it",
+                          said("it starts in wall %1, which is none of the outside walls or of the "
+                               "partitions stated before it",
                                stated.from));
         const WallPlace &f = wall(from);
         Vec3 d = f.frame.y;
@@ -56,7 +60,8 @@ class PartitionPlacer {
         }
         const double toward_inside = dot(d, f.frame.y);
         if (std::abs(toward_inside) < least_sine_between_walls)
-            return refuse(i, "corner-not-square", "toward", said("it leaves wall %1 at too sharp an angle for tails", f.name),
+            return refuse(i, "corner-not-square", "toward",
+                          said("it leaves wall %1 at too sharp an angle for tails", f.name),
                           said("between 30 and 150 degrees can be cut"));
         WallPlace p;
         p.name = stated.name;
@@ -88,12 +93,14 @@ class PartitionPlacer {
         const std::optional<double> middle = crossing(p, t);
         const double sharp = std::abs(dot(p.frame.x, t.frame.y));
         if (!middle || sharp < least_sine_between_walls)
-            return refuse(i, "corner-not-square", "toward", said("it meets wall %1 at too sharp an angle for tails", t.name),
+            return refuse(i, "corner-not-square", "toward",
+                          said("it meets wall %1 at too sharp an angle for tails", t.name),
                           said("between 30 and 150 degrees can be cut"));
         p.length = *middle - t.thickness / 2 / sharp;
         if (p.length <= tolerance::clear)
-            return refuse(i, "partition-leads-away", "to", said("wall %1 does not lie ahead of it", t.name),
-                          said("walk from wall %1 toward wall %2, or state another wall", stated.from, t.name));
+            return refuse(
+                i, "partition-leads-away", "to", said("wall %1 does not lie ahead of it", t.name),
+                said("walk from wall %1 toward wall %2, or state another wall", stated.from, t.name));
         add_tee(from_[i], own, true);
         add_tee(own, to, false);
         return true;
@@ -102,7 +109,12 @@ class PartitionPlacer {
     void add_tee(int ends, int starts, bool at_start) {
         const WallPlace &p = wall(at_start ? starts : ends), &other = wall(at_start ? ends : starts);
         const Vec3 c = centre_line(p) + *crossing(p, other) * p.frame.x;
-        layout_.corners.push_back({wall(ends).name + wall(starts).name, ends, starts, false, {c.x, c.y}, CornerKind::tee,
+        layout_.corners.push_back({wall(ends).name + wall(starts).name,
+                                   ends,
+                                   starts,
+                                   false,
+                                   {c.x, c.y},
+                                   CornerKind::tee,
                                    at_start ? ends : starts});
     }
 
@@ -120,7 +132,11 @@ class PartitionPlacer {
             const double there = wall(k).frame.to_local(c).x;
             if (there <= 0 || there >= wall(k).length) continue;
             const int first = std::min(own, k), second = std::max(own, k);
-            layout_.corners.push_back({wall(first).name + wall(second).name, first, second, false, {c.x, c.y},
+            layout_.corners.push_back({wall(first).name + wall(second).name,
+                                       first,
+                                       second,
+                                       false,
+                                       {c.x, c.y},
                                        CornerKind::crossing});
         }
     }
@@ -140,6 +156,8 @@ class PartitionPlacer {
 
 } // namespace
 
-bool lay_out_partitions(const Shell &shell, Layout &layout) { return PartitionPlacer(shell, layout).place(); }
+bool lay_out_partitions(const Shell &shell, Layout &layout) {
+    return PartitionPlacer(shell, layout).place();
+}
 
 } // namespace roundlay

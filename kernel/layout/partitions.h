@@ -5,7 +5,8 @@
 
 namespace roundlay {
 
-/// Appends partitions to layout.walls, tees and crossings to layout.corners; adds findings. False on an error.
+/// Appends partitions to layout.walls, tees and crossings to layout.corners; adds findings. False on an
+/// error.
 bool lay_out_partitions(const Shell &shell, Layout &layout);
 
 } // namespace roundlay

@@ -27,7 +27,8 @@ std::vector<Span> common(const std::vector<Span> &a, const std::vector<Span> &b)
     std::vector<Span> both;
     for (const Span &s : a)
         for (const Span &t : b)
-            if (const Span c{std::max(s.from, t.from), std::min(s.to, t.to)}; c.from <= c.to) both.push_back(c);
+            if (const Span c{std::max(s.from, t.from), std::min(s.to, t.to)}; c.from <= c.to)
+                both.push_back(c);
     return both;
 }
 
@@ -68,16 +69,20 @@ int least_bays(const Joint &joint, const PegRule &rule) {
     return std::max({1, static_cast<int>(std::min(bays, most)), joint.fewest + corners - 1});
 }
 
-/// Where the pegs would stand if nothing were in their way: evenly over the reach, a locked corner counting as a place of
-/// its own; those of every second joint beside those of the next by `between`, so that none stands over another.
+/// Where the pegs would stand if nothing were in their way: evenly over the reach, a locked corner counting
+/// as a place of its own; those of every second joint beside those of the next by `between`, so that none
+/// stands over another.
 std::vector<double> wished(const Joint &joint, const PegRule &rule, int bays) {
     const double shift = rule.between.mm();
     std::vector<double> places;
     for (int i = joint.locked_left ? 1 : 0; i <= bays - (joint.locked_right ? 1 : 0); ++i) {
         const double x = joint.reach.from + joint.reach.length() * i / bays;
-        if (i == 0) places.push_back(joint.shifted ? x + shift : x);
-        else if (i == bays) places.push_back(joint.shifted ? x - shift : x);
-        else places.push_back(joint.shifted ? x + shift / 2 : x - shift / 2);
+        if (i == 0)
+            places.push_back(joint.shifted ? x + shift : x);
+        else if (i == bays)
+            places.push_back(joint.shifted ? x - shift : x);
+        else
+            places.push_back(joint.shifted ? x + shift / 2 : x - shift / 2);
     }
     return places;
 }
@@ -95,13 +100,15 @@ std::vector<double> take_nearest(std::vector<Span> free, const std::vector<doubl
 }
 
 /// From the left, each as far on as the spacing lets it: no other way needs fewer.
-std::vector<double> stride(const Joint &joint, const std::vector<Span> &free, double spacing, double between) {
+std::vector<double> stride(const Joint &joint, const std::vector<Span> &free, double spacing,
+                           double between) {
     std::vector<double> places;
     double at = joint.locked_left ? joint.reach.from : -far_away;
     const double end = joint.reach.to;
     while (at < end - spacing || at == -far_away || (!joint.locked_right && at < end)) {
         const double least = at == -far_away ? at : at + between;
-        std::optional<double> next = at == -far_away ? first_from(free, least) : last_up_to(free, least, at + spacing);
+        std::optional<double> next =
+            at == -far_away ? first_from(free, least) : last_up_to(free, least, at + spacing);
         if (!next) next = first_from(free, least);
         if (!next) break;
         places.push_back(*next);
@@ -122,13 +129,16 @@ std::vector<double> pack(const std::vector<Span> &free, double between) {
     return places;
 }
 
-/// The best ways of those that are tried: first enough pegs, then none too far apart, then the first one tried.
+/// The best ways of those that are tried: first enough pegs, then none too far apart, then the first one
+/// tried.
 class Best {
   public:
-    Best(const Joint &joint, const PegRule &rule) : joint_(joint), most_(rule.spacing.mm() + tolerance::weld) {}
+    Best(const Joint &joint, const PegRule &rule)
+        : joint_(joint), most_(rule.spacing.mm() + tolerance::weld) {}
 
     void offer(std::vector<double> places) {
-        const std::size_t enough = std::min(places.size(), static_cast<std::size_t>(std::max(joint_.fewest, 0)));
+        const std::size_t enough =
+            std::min(places.size(), static_cast<std::size_t>(std::max(joint_.fewest, 0)));
         const double gap = std::max(widest_apart(joint_, places), most_);
         if (tried_ && (enough < enough_ || (enough == enough_ && gap >= gap_))) return;
         tried_ = true;
@@ -156,19 +166,23 @@ double widest_apart(const Joint &joint, const std::vector<double> &pegs) {
     if (joint.locked_right) all.push_back(joint.reach.to);
     std::sort(all.begin(), all.end());
     double widest = all.size() < 2 ? joint.reach.length() : 0;
-    for (std::size_t i = 1; i < all.size(); ++i) widest = std::max(widest, all[i] - all[i - 1]);
+    for (std::size_t i = 1; i < all.size(); ++i)
+        widest = std::max(widest, all[i] - all[i - 1]);
     return widest;
 }
 
 std::vector<double> place_pegs(const Joint &joint, const PegRule &rule, const std::vector<double> &taken) {
     const double between = rule.between.mm();
     std::vector<Span> free = joint.allowed;
-    for (const double x : taken) free = without(free, x - between, x + between);
+    for (const double x : taken)
+        free = without(free, x - between, x + between);
     Best best(joint, rule);
-    // Twice that far from one another they leave room for those of the next joint; closer only where it must be.
+    // Twice that far from one another they leave room for those of the next joint; closer only where it must
+    // be.
     for (const double own : {2 * between, between}) {
         const int bays = least_bays(joint, rule);
-        for (int more = 0; more < 3 && !best.holds(); ++more) best.offer(take_nearest(free, wished(joint, rule, bays + more), own));
+        for (int more = 0; more < 3 && !best.holds(); ++more)
+            best.offer(take_nearest(free, wished(joint, rule, bays + more), own));
         if (!best.holds()) best.offer(stride(joint, free, rule.spacing.mm(), own));
     }
     if (!best.holds()) {

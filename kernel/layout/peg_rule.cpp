@@ -18,7 +18,8 @@ class PegRuleCheck {
 
     bool check() {
         if (!rule_.wanted) return true;
-        for (const WallPlace &w : layout_.walls) thinnest_ = std::min(thinnest_, w.thickness);
+        for (const WallPlace &w : layout_.walls)
+            thinnest_ = std::min(thinnest_, w.thickness);
         if (!check_diameter() || !check_distances()) return false;
         note_practice();
         return true;
@@ -26,7 +27,8 @@ class PegRuleCheck {
 
   private:
     bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice = {}) {
-        layout_.findings.push_back({weight, "peg-rule", {about::All::pegs}, std::move(what), std::move(advice), "pegs." + key});
+        layout_.findings.push_back(
+            {weight, "peg-rule", {about::All::pegs}, std::move(what), std::move(advice), "pegs." + key});
         return weight != Weight::error;
     }
     bool refuse(const std::string &key, Said what, std::optional<Said> advice = {}) {
@@ -46,12 +48,15 @@ class PegRuleCheck {
             return refuse("between", said("bores %1 apart run into one another", in_mm(rule_.between.mm())),
                           said("keep more than the diameter"));
         if (rule_.end_distance.mm() < rule_.diameter.mm() / 2 + tolerance::clear)
-            return refuse("end_distance", said("a bore %1 from an end breaks out of it", in_mm(rule_.end_distance.mm())));
+            return refuse("end_distance",
+                          said("a bore %1 from an end breaks out of it", in_mm(rule_.end_distance.mm())));
         if (rule_.draw.mm() >= rule_.diameter.mm())
             return refuse("draw",
-                          said("a draw of %1 leaves no way through for a peg of %2", in_mm(rule_.draw.mm()), in_mm(rule_.diameter.mm())),
+                          said("a draw of %1 leaves no way through for a peg of %2", in_mm(rule_.draw.mm()),
+                               in_mm(rule_.diameter.mm())),
                           at_most(rule_.diameter.mm() / 4));
-        if (rule_.square && rule_.square->mm() <= 0) return refuse("square", said("square pegs need a side above zero"));
+        if (rule_.square && rule_.square->mm() <= 0)
+            return refuse("square", said("square pegs need a side above zero"));
         return true;
     }
 
@@ -59,12 +64,14 @@ class PegRuleCheck {
     void note_practice() {
         const double d = rule_.diameter.mm();
         if (rule_.draw.mm() > d / 4)
-            say_of(Weight::warning, "draw", said("a draw of %1 would break a peg of %2", in_mm(rule_.draw.mm()), in_mm(d)),
+            say_of(Weight::warning, "draw",
+                   said("a draw of %1 would break a peg of %2", in_mm(rule_.draw.mm()), in_mm(d)),
                    at_most(d / 4));
         if (rule_.square && (rule_.square->mm() <= d / std::sqrt(2.0) || rule_.square->mm() >= d))
-            say_of(Weight::warning, "square",
-                   said("square pegs of %1 do not hold in bores of %2", in_mm(rule_.square->mm()), in_mm(d)),
-                   said("their arrises bite where the side is between %1 and that", in_mm(d / std::sqrt(2.0))));
+            say_of(
+                Weight::warning, "square",
+                said("square pegs of %1 do not hold in bores of %2", in_mm(rule_.square->mm()), in_mm(d)),
+                said("their arrises bite where the side is between %1 and that", in_mm(d / std::sqrt(2.0))));
     }
 
     Layout &layout_;
@@ -74,6 +81,8 @@ class PegRuleCheck {
 
 } // namespace
 
-bool check_peg_rule(const Shell &shell, Layout &layout) { return PegRuleCheck(shell, layout).check(); }
+bool check_peg_rule(const Shell &shell, Layout &layout) {
+    return PegRuleCheck(shell, layout).check();
+}
 
 } // namespace roundlay

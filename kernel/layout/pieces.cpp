@@ -39,7 +39,8 @@ class CourseCutter {
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
         const Span log{notch(0).butts ? first_reach.shoulder : first_reach.tip,
                        notch(last).butts ? last_reach.shoulder : last_reach.tip};
-        for (const Stretch &s : stretches_between(log, breaks)) spans.push_back(piece(s.span, s.left, s.right, cuts));
+        for (const Stretch &s : stretches_between(log, breaks))
+            spans.push_back(piece(s.span, s.left, s.right, cuts));
         return spans;
     }
 
@@ -69,7 +70,8 @@ class CourseCutter {
         const double half = std::max(course_.width(from), course_.width(to)) / 2;
         const double low = stands_on(span) ? floor_under(layout_, wall_, span.from, span.to)
                                            : std::min(course_.low(from), course_.low(to)) - course_.lip;
-        return {{from, middle - half, low}, {to, middle + half, std::max(course_.high(from), course_.high(to)) + course_.crown}};
+        return {{from, middle - half, low},
+                {to, middle + half, std::max(course_.high(from), course_.high(to)) + course_.crown}};
     }
 
     /// Does a step of the foundation carry the whole stretch, higher than its log would lie otherwise?
@@ -79,16 +81,19 @@ class CourseCutter {
                floor >= std::max(course_.low(span.from), course_.low(span.to)) - course_.lip;
     }
 
-    /// Ends at corners that are not square are cut at a slant, through the middle at these two x of the piece.
+    /// Ends at corners that are not square are cut at a slant, through the middle at these two x of the
+    /// piece.
     void add_slanted_ends(Piece &p, const Span &ends, const Break *left, const Break *right) const {
         const double middle = p.blank.width / 2;
         if (const double skew = skew_of(left, End::datum); skew != 0) {
             const double k = 1 / std::sqrt(1 + skew * skew);
-            p.cuts.emplace_back(FaceCut{LogFace::datum_end, {{-k, k * skew, 0}, k * (skew * middle - ends.from)}});
+            p.cuts.emplace_back(
+                FaceCut{LogFace::datum_end, {{-k, k * skew, 0}, k * (skew * middle - ends.from)}});
         }
         if (const double skew = skew_of(right, End::far); skew != 0) {
             const double k = 1 / std::sqrt(1 + skew * skew);
-            p.cuts.emplace_back(FaceCut{LogFace::far_end, {{k, -k * skew, 0}, k * (ends.to - skew * middle)}});
+            p.cuts.emplace_back(
+                FaceCut{LogFace::far_end, {{k, -k * skew, 0}, k * (ends.to - skew * middle)}});
         }
     }
 
@@ -135,7 +140,8 @@ class CourseCutter {
         add_groove(p, s);
         add_slanted_ends(p, {span.from - s.origin, span.to - s.origin}, left, right);
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
-            if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to) add_seams(p, s, m);
+            if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to)
+                add_seams(p, s, m);
         OpeningBoxes boxes(shell_, layout_, place_);
         for (const StepPlace *step : steps_under(layout_, wall_, course_))
             if (step->from < span.to && step->to > span.from && step->rise > box.low.z + tolerance::thinnest)
@@ -149,15 +155,15 @@ class CourseCutter {
         return s;
     }
 
-    /// What a person stated of the log as it is; where it is stated twice, the later counts. What is stated of a piece
-    /// goes before what is stated of its round.
+    /// What a person stated of the log as it is; where it is stated twice, the later counts. What is stated
+    /// of a piece goes before what is stated of its round.
     void note_own(Piece &p) const {
         if (shell_.notch.kind == NotchKind::saddle) p.finish = Finish::peeled;
         if (shell_.logs.finish) p.finish = *shell_.logs.finish;
         for (const bool of_piece : {false, true})
             for (const OwnLog &own : shell_.own_logs)
-                if (own.wall == place_.name && own.round == course_.round && own.piece.has_value() == of_piece &&
-                    own.piece.value_or(p.number) == p.number)
+                if (own.wall == place_.name && own.round == course_.round &&
+                    own.piece.has_value() == of_piece && own.piece.value_or(p.number) == p.number)
                     note(p, own);
     }
     static void note(Piece &p, const OwnLog &own) {
@@ -175,7 +181,8 @@ class CourseCutter {
             return {EndKind::step, (end == End::far ? at->first_step : at->last_step)->name, own_end};
         if (at) return {EndKind::butt, corner_name(at->meeting), own_end};
         const std::size_t m = meeting_at_end(end);
-        return {notch(m).butts ? EndKind::butt : EndKind::corner, corner_name(m), reaches_[m].shoulder - s.origin};
+        return {notch(m).butts ? EndKind::butt : EndKind::corner, corner_name(m),
+                reaches_[m].shoulder - s.origin};
     }
 
     PieceSpan span_of(Span span, const Break *left, const Break *right) const {
@@ -184,9 +191,15 @@ class CourseCutter {
         PieceSpan s;
         s.span = span;
         s.course = &course_;
-        const auto groove = [&](const Break *at) { return at && at->opening ? trim_of(shell_, shell_.openings[at->opening->opening]).spline_depth.mm() : 0; };
-        s.shoulders = {(left ? span.from + groove(left) : reaches_[0].shoulder) + std::abs(skew_of(left, End::datum)) * half,
-                       (right ? span.to - groove(right) : reaches_[last].shoulder) - std::abs(skew_of(right, End::far)) * half};
+        const auto groove = [&](const Break *at) {
+            return at && at->opening
+                       ? trim_of(shell_, shell_.openings[at->opening->opening]).spline_depth.mm()
+                       : 0;
+        };
+        s.shoulders = {(left ? span.from + groove(left) : reaches_[0].shoulder) +
+                           std::abs(skew_of(left, End::datum)) * half,
+                       (right ? span.to - groove(right) : reaches_[last].shoulder) -
+                           std::abs(skew_of(right, End::far)) * half};
         s.corner_left = !left && !notch(0).butts;
         s.corner_right = !right && !notch(last).butts;
         s.locked_left = s.corner_left && notch(0).locked;
@@ -198,7 +211,9 @@ class CourseCutter {
     void add_round(Piece &p) const {
         if (course_.radius <= 0) return;
         const Vec3 foot = place_.frame.to_local(p.frame.origin);
-        const auto axis = [&](double x) { return Vec3{x, p.blank.width / 2, course_.at(foot.x + x).centre - foot.z}; };
+        const auto axis = [&](double x) {
+            return Vec3{x, p.blank.width / 2, course_.at(foot.x + x).centre - foot.z};
+        };
         RoundCut cut{axis(0), axis(p.blank.length), course_.radius};
         double furthest = 0;
         for (const Vec3 &at : {cut.from, cut.to}) {
@@ -236,7 +251,8 @@ class CourseCutter {
     /// Over the log of the crossing wall that it lies on.
     void add_saddle(Piece &p, const WallMeeting &meeting, const SeamCut &like, int round) const {
         const WallPlace &other = layout_.walls[static_cast<std::size_t>(meeting.other)];
-        const Course &below = courses_[static_cast<std::size_t>(meeting.other)][static_cast<std::size_t>(round - 1)];
+        const Course &below =
+            courses_[static_cast<std::size_t>(meeting.other)][static_cast<std::size_t>(round - 1)];
         const Vec2 centre = layout_.corners[static_cast<std::size_t>(meeting.corner)].centre;
         ScopeCut cut;
         cut.at = p.frame.to_local({centre.x, centre.y, below.datum.centre});
@@ -263,7 +279,8 @@ class CourseCutter {
         cut.corner = corner_name(m);
         cut.skew = reach.skew;
         cut.runs_on = runs_on;
-        cut.proud = std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
+        cut.proud =
+            std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
         const double lean = std::abs(reach.skew) * place_.thickness / 2;
         const Span taken{reach.cut_low - lean, reach.cut_high + lean};
         if (n.saddle) add_saddle(p, meeting, cut, n.below);
@@ -292,9 +309,10 @@ class CourseCutter {
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
         const Course &log = courses_[wall][course];
-        const std::vector<Stretch> pieces = stretches_between({log.x_datum, log.x_far}, parts_[wall][course].breaks);
-        const auto before =
-            std::count_if(pieces.begin(), pieces.end(), [&](const Stretch &s) { return s.span.to < there->x; });
+        const std::vector<Stretch> pieces =
+            stretches_between({log.x_datum, log.x_far}, parts_[wall][course].breaks);
+        const auto before = std::count_if(pieces.begin(), pieces.end(),
+                                          [&](const Stretch &s) { return s.span.to < there->x; });
         return tag_of(other.name, round, static_cast<int>(before) + 1);
     }
 
@@ -320,13 +338,18 @@ void check_own_pieces(const Shell &shell, Layout &layout) {
             return p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
         });
         if (*own.piece <= count) continue;
-        layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
-                                   count == 1 ? said("something is stated of piece %1, but this round has %2 piece, counted from "
-                                                     "the left", *own.piece, count)
-                                              : said("something is stated of piece %1, but this round has %2 pieces, counted "
-                                                     "from the left", *own.piece, count),
-                                   {},
-                                   subject("log", i, "piece")});
+        layout.findings.push_back(
+            {Weight::error,
+             "log-nowhere",
+             round_place(own.wall, own.round),
+             count == 1 ? said("something is stated of piece %1, but this round has %2 piece, counted from "
+                               "the left",
+                               *own.piece, count)
+                        : said("something is stated of piece %1, but this round has %2 pieces, counted "
+                               "from the left",
+                               *own.piece, count),
+             {},
+             subject("log", i, "piece")});
     }
 }
 
@@ -339,7 +362,8 @@ std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout 
     const AllParts parts = parts_of(shell, layout, courses, notches);
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (std::size_t k = 0; k < courses[w].size(); ++k)
-            all[w].push_back(CourseCutter(shell, layout, courses, notches, parts, static_cast<int>(w), k).cut());
+            all[w].push_back(
+                CourseCutter(shell, layout, courses, notches, parts, static_cast<int>(w), k).cut());
     check_own_pieces(shell, layout);
     return all;
 }

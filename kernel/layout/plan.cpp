@@ -39,8 +39,9 @@ std::optional<Said> misses_by(Vec2 end) {
     const LengthAmount x = in_mm(std::abs(end.x)), y = in_mm(std::abs(end.y));
     const bool off_x = x.mm > closing_error, off_y = y.mm > closing_error;
     if (off_x && off_y)
-        return end.x > 0 ? (end.y > 0 ? said("%1 east and %2 north", x, y) : said("%1 east and %2 south", x, y))
-                         : (end.y > 0 ? said("%1 west and %2 north", x, y) : said("%1 west and %2 south", x, y));
+        return end.x > 0
+                   ? (end.y > 0 ? said("%1 east and %2 north", x, y) : said("%1 east and %2 south", x, y))
+                   : (end.y > 0 ? said("%1 west and %2 north", x, y) : said("%1 west and %2 south", x, y));
     if (off_x) return end.x > 0 ? said("%1 east", x) : said("%1 west", x);
     if (off_y) return end.y > 0 ? said("%1 north", y) : said("%1 south", y);
     return {};
@@ -49,27 +50,34 @@ std::optional<Said> misses_by(Vec2 end) {
 bool check_turn(const Shell &shell, std::size_t i, Findings &findings) {
     const std::size_t next = (i + 1) % shell.walls.size();
     const Wall &wall = shell.walls[i], &after = shell.walls[next];
-    if (std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) >= least_sine_between_walls) return true;
-    const bool straight = std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) < tolerance::weld;
-    findings.push_back({Weight::error, "corner-not-square", corner_place(wall.name + after.name),
-                        straight ? said("walls %1 and %2 run in one line", wall.name, after.name)
-                                 : said("walls %1 and %2 turn too little or too sharply for tails", wall.name, after.name),
-                        straight ? said("state them as one wall or turn the second one")
-                                 : said("a corner between 30 and 150 degrees can be cut, best a right angle"),
-                        subject("wall", next, "toward")});
+    if (std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) >=
+        least_sine_between_walls)
+        return true;
+    const bool straight =
+        std::abs(cross(heading_vector(wall.heading), heading_vector(after.heading))) < tolerance::weld;
+    findings.push_back(
+        {Weight::error, "corner-not-square", corner_place(wall.name + after.name),
+         straight ? said("walls %1 and %2 run in one line", wall.name, after.name)
+                  : said("walls %1 and %2 turn too little or too sharply for tails", wall.name, after.name),
+         straight ? said("state them as one wall or turn the second one")
+                  : said("a corner between 30 and 150 degrees can be cut, best a right angle"),
+         subject("wall", next, "toward")});
     return false;
 }
 
 bool check_walls(const Shell &shell, Findings &findings) {
     if (shell.walls.size() < 4) {
-        findings.push_back({Weight::error, "too-few-walls", {about::All::plan},
+        findings.push_back({Weight::error,
+                            "too-few-walls",
+                            {about::All::plan},
                             said("a shell needs at least four walls, %1 are stated", shell.walls.size()),
                             said("walk once round the outside, one [[wall]] a side"),
                             "wall"});
         return false;
     }
     bool good = true;
-    for (std::size_t i = 0; i < shell.walls.size(); ++i) good = check_turn(shell, i, findings) && good;
+    for (std::size_t i = 0; i < shell.walls.size(); ++i)
+        good = check_turn(shell, i, findings) && good;
     return good;
 }
 
@@ -94,13 +102,16 @@ bool meet(const Segment &s, const Segment &t) {
     };
     if (apart(s.a.x, s.b.x, t.a.x, t.b.x) || apart(s.a.y, s.b.y, t.a.y, t.b.y)) return false;
     const auto one_side = [](const Segment &line, const Segment &other) {
-        const double a = cross(line.b - line.a, other.a - line.a), b = cross(line.b - line.a, other.b - line.a);
+        const double a = cross(line.b - line.a, other.a - line.a),
+                     b = cross(line.b - line.a, other.b - line.a);
         return (a > 0 && b > 0) || (a < 0 && b < 0);
     };
     return !one_side(s, t) && !one_side(t, s);
 }
 
-Segment segment(const Walk &w, std::size_t i) { return {w.points[i], w.points[(i + 1) % w.points.size()]}; }
+Segment segment(const Walk &w, std::size_t i) {
+    return {w.points[i], w.points[(i + 1) % w.points.size()]};
+}
 
 bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
     const std::size_t n = w.points.size();
@@ -108,8 +119,10 @@ bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
         for (std::size_t j = i + 2; j < n; ++j) {
             if (i == 0 && j == n - 1) continue;
             if (!meet(segment(w, i), segment(w, j))) continue;
-            findings.push_back({Weight::error, "plan-crosses-itself",
-                                {about::Walls{shell.walls[i].name, shell.walls[j].name}}, said("they cross or touch"),
+            findings.push_back({Weight::error,
+                                "plan-crosses-itself",
+                                {about::Walls{shell.walls[i].name, shell.walls[j].name}},
+                                said("they cross or touch"),
                                 said("the outside must run once round without meeting itself"),
                                 subject("wall", j, "length")});
             return false;
@@ -160,7 +173,8 @@ void lay_out_plan(const Shell &shell, Layout &layout) {
     if (!check_walls(shell, findings)) return;
     const Walk w = walk(shell);
     if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return;
-    for (std::size_t i = 0; i < shell.walls.size(); ++i) layout.walls.push_back(place(shell, w, i));
+    for (std::size_t i = 0; i < shell.walls.size(); ++i)
+        layout.walls.push_back(place(shell, w, i));
     place_corners(w.doubled_area > 0, layout);
     const bool good = lay_out_partitions(shell, layout) && note_meetings(shell, layout) &&
                       check_room_between(shell, layout) && choose_starts(shell, layout);

@@ -9,7 +9,9 @@ namespace roundlay {
 
 namespace {
 
-const WallPlace &wall_of(const Layout &layout, int wall) { return layout.walls[static_cast<std::size_t>(wall)]; }
+const WallPlace &wall_of(const Layout &layout, int wall) {
+    return layout.walls[static_cast<std::size_t>(wall)];
+}
 
 template <typename T> void take(T &to, const std::optional<T> &from) {
     if (from) to = *from;
@@ -17,7 +19,9 @@ template <typename T> void take(T &to, const std::optional<T> &from) {
 
 } // namespace
 
-std::size_t meeting_at(const WallPlace &wall, End end) { return end == End::datum ? 0 : wall.meetings.size() - 1; }
+std::size_t meeting_at(const WallPlace &wall, End end) {
+    return end == End::datum ? 0 : wall.meetings.size() - 1;
+}
 
 CornerReach reach_at(const WallPlace &wall, std::size_t meeting, double overhang, double deep) {
     const WallMeeting &m = wall.meetings[meeting];
@@ -78,8 +82,10 @@ CornerReach full_reach_at(const Shell &shell, const Layout &layout, int wall, En
 
 FreeStretch free_between(const Layout &layout, int wall) {
     const WallPlace &w = wall_of(layout, wall);
-    const CornerReach left = bare_reach_at(layout, wall, End::datum), right = bare_reach_at(layout, wall, End::far);
-    return {left.shoulder + std::abs(left.skew) * w.thickness / 2, right.shoulder - std::abs(right.skew) * w.thickness / 2};
+    const CornerReach left = bare_reach_at(layout, wall, End::datum),
+                      right = bare_reach_at(layout, wall, End::far);
+    return {left.shoulder + std::abs(left.skew) * w.thickness / 2,
+            right.shoulder - std::abs(right.skew) * w.thickness / 2};
 }
 
 } // namespace roundlay

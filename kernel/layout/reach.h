@@ -8,10 +8,11 @@ namespace roundlay {
 /// All on the wall's centre line.
 struct CornerReach {
     double prism_low = 0, prism_high = 0; ///< the crossing wall's two faces
-    double cut_low = 0, cut_high = 0;     ///< what the notch takes: the prism, and past its shoulders where they are deep
-    double skew = 0;                      ///< how far those faces run toward +x per unit of y
-    double shoulder = 0;                  ///< of an end: where the log's body stops
-    double tip = 0;                       ///< of an end: of the logs, far face and overhang included
+    double cut_low = 0,
+           cut_high = 0; ///< what the notch takes: the prism, and past its shoulders where they are deep
+    double skew = 0;     ///< how far those faces run toward +x per unit of y
+    double shoulder = 0; ///< of an end: where the log's body stops
+    double tip = 0;      ///< of an end: of the logs, far face and overhang included
 };
 
 /// The meeting at an end of a wall.

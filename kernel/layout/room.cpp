@@ -36,7 +36,8 @@ std::optional<WallFace> first_face(const Layout &layout, Vec2 start, Vec2 toward
         const double distance = inside ? local.y - wall.thickness : -local.y;
         const FreeStretch free = free_between(layout, static_cast<int>(w));
         if (distance < -tolerance::weld || local.x < free.from || local.x > free.to) continue;
-        if (!best || distance < best->distance) best = WallFace{static_cast<int>(w), inside, local.x, distance};
+        if (!best || distance < best->distance)
+            best = WallFace{static_cast<int>(w), inside, local.x, distance};
     }
     return best;
 }

@@ -21,9 +21,11 @@ struct Around {
     Vec3 at(double angle) const { return std::cos(angle) * across + std::sin(angle) * over; }
 };
 
-/// The area between an arc and its flat, from the flat's middle to `s` along it. Measured in rays from the axis:
-/// integral of (r^2 - c^2 - s^2) / 2 over the angle, c the flat's distance from the axis.
-double area_to(double s, double c, double r) { return (r * r * std::atan(s / c) - c * s) / 2; }
+/// The area between an arc and its flat, from the flat's middle to `s` along it. Measured in rays from the
+/// axis: integral of (r^2 - c^2 - s^2) / 2 over the angle, c the flat's distance from the axis.
+double area_to(double s, double c, double r) {
+    return (r * r * std::atan(s / c) - c * s) / 2;
+}
 
 /// Gauss with five points: of a function as smooth as an arc over one flat, exact to rounding.
 template <typename F> double mean(F f, double a, double b) {
@@ -31,7 +33,8 @@ template <typename F> double mean(F f, double a, double b) {
     constexpr std::array<double, 3> weight{0.5688888888888889, 0.4786286704993665, 0.2369268850561891};
     const double m = (a + b) / 2, h = (b - a) / 2;
     double sum = weight[0] * f(m);
-    for (std::size_t i = 1; i < at.size(); ++i) sum += weight[i] * (f(m - h * at[i]) + f(m + h * at[i]));
+    for (std::size_t i = 1; i < at.size(); ++i)
+        sum += weight[i] * (f(m - h * at[i]) + f(m + h * at[i]));
     return sum / 2;
 }
 
@@ -50,9 +53,13 @@ Vec3 centre_of(const Polyhedron &solid, const Face &face) {
 
 } // namespace
 
-RoundSurface surface_of(const RoundCut &cut) { return {cut.from, unit(cut.to - cut.from), cut.radius, false}; }
+RoundSurface surface_of(const RoundCut &cut) {
+    return {cut.from, unit(cut.to - cut.from), cut.radius, false};
+}
 
-RoundSurface surface_of(const ScopeCut &cut) { return {cut.at, cut.along, cut.radius, true}; }
+RoundSurface surface_of(const ScopeCut &cut) {
+    return {cut.at, cut.along, cut.radius, true};
+}
 
 Vec3 normal_on(const RoundSurface &surface, Vec3 point) {
     Vec3 out = point - surface.at;
@@ -75,13 +82,16 @@ std::vector<Plane> flats_of(const RoundCut &cut, int number) {
 std::vector<Plane> region_of(const ScopeCut &cut, double length, int number) {
     const Around around(cut.along);
     std::vector<Plane> region;
-    if (cut.use == ScopeUse::groove && cut.x_from > tolerance::thinnest) region.push_back({{-1, 0, 0}, -cut.x_from});
-    if (cut.use == ScopeUse::groove && cut.x_to < length - tolerance::thinnest) region.push_back({{1, 0, 0}, cut.x_to});
+    if (cut.use == ScopeUse::groove && cut.x_from > tolerance::thinnest)
+        region.push_back({{-1, 0, 0}, -cut.x_from});
+    if (cut.use == ScopeUse::groove && cut.x_to < length - tolerance::thinnest)
+        region.push_back({{1, 0, 0}, cut.x_to});
     const auto add = [&](Vec3 n) { region.push_back({n, dot(n, cut.at) + cut.radius, number}); };
     // The two upright sides first: all that they leave outside stays in one cell.
     add(around.across);
     add(-around.across);
-    for (int k = 1; k < round_flats / 2; ++k) add(around.at(2 * k * half_turn));
+    for (int k = 1; k < round_flats / 2; ++k)
+        add(around.at(2 * k * half_turn));
     return region;
 }
 
@@ -109,14 +119,16 @@ double mean_fall(const RoundSurface &surface, const Bore &bore, double z) {
     const Around around(surface.along);
     const double r = surface.radius, aside = dot(Vec3{bore.x, bore.y, z} - surface.at, around.across);
     const auto height = [&](double s) { return std::sqrt(std::max(0.0, r * r - s * s)); };
-    const double top = dot(surface.at, up) + height(aside); // of level logs; others have flats where they are bored
+    const double top =
+        dot(surface.at, up) + height(aside); // of level logs; others have flats where they are bored
     if (std::abs(top - z) > tolerance::weld) return 0;
     // Gauss-Chebyshev of the second kind: the chords of the bore's circle are its weight.
     constexpr int points = 12;
     double sum = 0;
     for (int i = 1; i <= points; ++i) {
         const double a = std::numbers::pi * i / (points + 1), sine = std::sin(a);
-        sum += 2.0 / (points + 1) * sine * sine * (height(aside) - height(aside + bore.diameter / 2 * std::cos(a)));
+        sum += 2.0 / (points + 1) * sine * sine *
+               (height(aside) - height(aside + bore.diameter / 2 * std::cos(a)));
     }
     return sum;
 }

@@ -1,8 +1,8 @@
 // Round surfaces as flats, for all that is worked out on convex cells.
 //
-// The wood of a round log is inscribed in its surface and what is scoped out over a log is drawn round that log's
-// surface, both with corners and flats at the same angles: logs that touch never overlap in cells. What the flats
-// leave out of the wood is added to volumes in closed form.
+// The wood of a round log is inscribed in its surface and what is scoped out over a log is drawn round that
+// log's surface, both with corners and flats at the same angles: logs that touch never overlap in cells. What
+// the flats leave out of the wood is added to volumes in closed form.
 #pragma once
 
 #include "kernel/geometry/polyhedron.h"
@@ -17,7 +17,7 @@ inline constexpr int round_flats = 32;
 
 /// An even cylinder that the wood lies within, or, hollow, over.
 struct RoundSurface {
-    Vec3 at, along;     ///< axis; along is unit
+    Vec3 at, along; ///< axis; along is unit
     double radius = 0;
     bool hollow = false;
 };
@@ -41,8 +41,8 @@ struct Sagitta {
 };
 Sagitta sagitta_of(const Polyhedron &solid, const Face &face, const RoundSurface &surface);
 
-/// How far a bore's rim lies under its highest point on a round surface, on average, where its axis meets it there at
-/// height z; 0 where it does not.
+/// How far a bore's rim lies under its highest point on a round surface, on average, where its axis meets it
+/// there at height z; 0 where it does not.
 double mean_fall(const RoundSurface &surface, const Bore &bore, double z);
 
 } // namespace roundlay

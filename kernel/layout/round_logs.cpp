@@ -26,7 +26,8 @@ class RoundLogs {
 
     bool check() {
         if (!one_kind()) return false;
-        if (!is_scoped(shell_)) return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
+        if (!is_scoped(shell_))
+            return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
         return alone() && even() && ends_past_saddles() &&
                each_course([&](const WallPlace &w, const Course &c) { return reaches_down(w, c); });
     }
@@ -39,7 +40,8 @@ class RoundLogs {
     /// True where it can be cut all the same.
     bool say_of(Weight weight, const std::string &code, About place, Said what, std::optional<Said> advice,
                 const std::string &from) {
-        layout_.findings.push_back({weight, code, std::move(place), std::move(what), std::move(advice), from});
+        layout_.findings.push_back(
+            {weight, code, std::move(place), std::move(what), std::move(advice), from});
         return weight != Weight::error;
     }
 
@@ -53,16 +55,18 @@ class RoundLogs {
     bool one_kind() {
         const bool scoped = is_scoped(shell_);
         const auto differs = [&](NotchKind kind) { return (kind == NotchKind::saddle) != scoped; };
-        const Said what = said("saddles and tails do not go together: logs scoped over one another are so all round");
+        const Said what =
+            said("saddles and tails do not go together: logs scoped over one another are so all round");
         const Said advice = said("state one kind for the whole shell");
         for (std::size_t i = 0; i < shell_.corners.size(); ++i)
             if (differs(shell_.corners[i].notch.kind))
-                return refuse("saddles-mixed", corner_place(shell_.corners[i].first + shell_.corners[i].second), what, advice,
+                return refuse("saddles-mixed",
+                              corner_place(shell_.corners[i].first + shell_.corners[i].second), what, advice,
                               subject("corner", i, "kind"));
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
             if (shell_.own_logs[i].notch.kind && differs(*shell_.own_logs[i].notch.kind))
-                return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round), what,
-                              advice, subject("log", i, "kind"));
+                return refuse("saddles-mixed", round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
+                              what, advice, subject("log", i, "kind"));
         return true;
     }
 
@@ -80,22 +84,28 @@ class RoundLogs {
         return true;
     }
 
-    bool is_even(const LogSizes &s) const { return !s.butt_height && !s.tip_height && !s.butt_width && !s.tip_width; }
+    bool is_even(const LogSizes &s) const {
+        return !s.butt_height && !s.tip_height && !s.butt_width && !s.tip_width;
+    }
 
     bool even() {
         const auto uneven = [&](About place, Said advice, const std::string &from) {
-            return refuse("round-logs-uneven", std::move(place),
-                          said("logs scoped over one another are even cylinders whose spacing is the pitch alone"),
-                          std::move(advice), from);
+            return refuse(
+                "round-logs-uneven", std::move(place),
+                said("logs scoped over one another are even cylinders whose spacing is the pitch alone"),
+                std::move(advice), from);
         };
         if (shell_.rounds.gap.mm() > 0)
-            return uneven({about::All::rounds}, said("leave out the gap, or state it as the scribe of the notch"), "rounds.gap");
+            return uneven({about::All::rounds},
+                          said("leave out the gap, or state it as the scribe of the notch"), "rounds.gap");
         if (!is_even(shell_.logs))
-            return uneven({about::All::logs}, said("state their diameter in place of heights and widths"), "logs");
+            return uneven({about::All::logs}, said("state their diameter in place of heights and widths"),
+                          "logs");
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
             if (!is_even(shell_.own_logs[i].sizes))
                 return uneven(round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
-                              said("state its diameter in place of heights and widths"), subject("log", i, "butt_height"));
+                              said("state its diameter in place of heights and widths"),
+                              subject("log", i, "butt_height"));
         for (const WallPlace &w : layout_.walls)
             if (std::abs(w.log_height - w.pitch) > tolerance::weld)
                 return uneven(wall_place(w.name), said("leave out log_height"), "wall");
@@ -112,11 +122,14 @@ class RoundLogs {
                     const double wood = past - std::abs(m.skew) * wall.thickness / 2;
                     if (wood >= least_past_saddle - tolerance::weld) continue;
                     const Weight weight = wood < no_wood ? Weight::error : Weight::warning;
-                    const bool cuts = say_of(weight, "saddle-at-end",
-                                  corner_place(layout_.corners[static_cast<std::size_t>(m.corner)].name, wall.name, c.round),
-                                  said("a saddle needs wood past it: an overhang of %1 at least, better of the log's own diameter",
-                                       in_mm(least_past_saddle)),
-                                  {}, "notch.overhang");
+                    const bool cuts =
+                        say_of(weight, "saddle-at-end",
+                               corner_place(layout_.corners[static_cast<std::size_t>(m.corner)].name,
+                                            wall.name, c.round),
+                               said("a saddle needs wood past it: an overhang of %1 at least, better of the "
+                                    "log's own diameter",
+                                    in_mm(least_past_saddle)),
+                               {}, "notch.overhang");
                     if (!cuts) return false;
                 }
         return true;
@@ -126,7 +139,8 @@ class RoundLogs {
     std::string stated_at(const WallPlace &wall, const Course &c) const {
         for (std::size_t i = 0; i < shell_.own_logs.size(); ++i) {
             const OwnLog &own = shell_.own_logs[i];
-            if (own.wall == wall.name && own.round == c.round && own.sizes.diameter) return subject("log", i, "diameter");
+            if (own.wall == wall.name && own.round == c.round && own.sizes.diameter)
+                return subject("log", i, "diameter");
         }
         return "logs.diameter";
     }
@@ -135,7 +149,8 @@ class RoundLogs {
     bool reaches_down(const WallPlace &wall, const Course &c) {
         if (2 * c.radius >= wall.pitch - tolerance::weld) return true;
         return refuse("stick-too-thin", round_place(wall.name, c.round),
-                      said("a log %1 thick does not reach the log below it at a pitch of %2", in_mm(2 * c.radius), in_mm(wall.pitch)),
+                      said("a log %1 thick does not reach the log below it at a pitch of %2",
+                           in_mm(2 * c.radius), in_mm(wall.pitch)),
                       said("a diameter of at least that, or a lower pitch would fit"), stated_at(wall, c));
     }
 
@@ -150,9 +165,11 @@ class RoundLogs {
             const Weight weight = flat < std::max(no_wood, bored) ? Weight::error : Weight::warning;
             const LengthAmount thick = in_mm(2 * c.radius), high = in_mm(s->high - s->low);
             return say_of(weight, "stick-too-thin", round_place(wall.name, c.round),
-                          flat > 0 ? said("a stick %1 thick leaves a flat of only %2 on a log %3 high", thick, in_mm(flat), high)
+                          flat > 0 ? said("a stick %1 thick leaves a flat of only %2 on a log %3 high", thick,
+                                          in_mm(flat), high)
                                    : said("a stick %1 thick leaves no flat on a log %2 high", thick, high),
-                          said("%1 are needed, which a stick of %2 has", in_mm(wanted), in_mm(2 * std::hypot(off, wanted / 2))),
+                          said("%1 are needed, which a stick of %2 has", in_mm(wanted),
+                               in_mm(2 * std::hypot(off, wanted / 2))),
                           stated_at(wall, c));
         }
         return true;
@@ -165,12 +182,16 @@ class RoundLogs {
 
 } // namespace
 
-bool is_scoped(const Shell &shell) { return shell.notch.kind == NotchKind::saddle; }
+bool is_scoped(const Shell &shell) {
+    return shell.notch.kind == NotchKind::saddle;
+}
 
 void give_round(Course &course, const LogSizes &sizes, const Shell &shell, double thickness) {
     course.scoped = is_scoped(shell);
-    if (sizes.diameter) course.radius = sizes.diameter->mm() / 2;
-    else if (course.scoped) course.radius = thickness / 2;
+    if (sizes.diameter)
+        course.radius = sizes.diameter->mm() / 2;
+    else if (course.scoped)
+        course.radius = thickness / 2;
     if (!course.scoped) return;
     course.scribe = shell.notch.scribe.mm();
     course.datum.width = course.far.width = std::min(thickness, 2 * course.radius);

@@ -1,4 +1,5 @@
-// Round logs: what of the stick a log is made of shows in its section, and whether logs can be scoped over one another.
+// Round logs: what of the stick a log is made of shows in its section, and whether logs can be scoped over
+// one another.
 #pragma once
 
 #include "kernel/layout/courses.h"
@@ -8,8 +9,8 @@ namespace roundlay {
 /// Is the shell one of round logs, each scoped over those it lies on?
 bool is_scoped(const Shell &shell);
 
-/// Gives courses their wane, and scoped ones how far they reach over and under their seams. Sizes are those stated for
-/// each log.
+/// Gives courses their wane, and scoped ones how far they reach over and under their seams. Sizes are those
+/// stated for each log.
 void give_round(Course &course, const LogSizes &sizes, const Shell &shell, double thickness);
 
 /// False where sticks are too thin, or logs are not as even as scopes ask for.

@@ -8,7 +8,8 @@ namespace roundlay {
 
 namespace {
 
-/// Every descent line crosses a convex seam once, so an edge is told by the stretch it covers across the flow.
+/// Every descent line crosses a convex seam once, so an edge is told by the stretch it covers across the
+/// flow.
 struct Stretch {
     double from = 0, to = 0;
 };

@@ -1,6 +1,5 @@
 #include "kernel/layout/sliver_advice.h"
 
-
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -13,7 +12,7 @@ namespace {
 constexpr int most_advised = 12;
 
 struct Move {
-    Length by;           ///< up; negative: down
+    Length by;              ///< up; negative: down
     bool top_stays = false; ///< a sill that moves under a top that stays where it is
 };
 
@@ -48,20 +47,25 @@ class Advisor {
         const bool over = finding.subject.ends_with(".height");
         for (const Move &move : moves(over, left))
             if (helps(finding, *opening, over, move)) return told(over, move);
-        return said("no small change of this one figure mends it: a list of the seams tells which heights cost no wood");
+        return said("no small change of this one figure mends it: a list of the seams tells which heights "
+                    "cost no wood");
     }
 
   private:
-    /// Over an opening the top goes up to the seam or down from it, under it the sill down or up; least first.
+    /// Over an opening the top goes up to the seam or down from it, under it the sill down or up; least
+    /// first.
     std::vector<Move> moves(bool over, double left) const {
         std::vector<Move> all;
         const double up = over ? left : least_left_over - left, down = over ? least_left_over - left : left;
         for (const bool top_stays : {false, true}) {
             if (over && top_stays) continue;
-            for (const Length by : as_said(shell_, up)) all.push_back({by, top_stays});
-            for (const Length by : as_said(shell_, down)) all.push_back({-by, top_stays});
+            for (const Length by : as_said(shell_, up))
+                all.push_back({by, top_stays});
+            for (const Length by : as_said(shell_, down))
+                all.push_back({-by, top_stays});
         }
-        std::ranges::stable_sort(all, {}, [](const Move &m) { return std::abs(m.by.mm()) + (m.top_stays ? 1e-3 : 0); });
+        std::ranges::stable_sort(
+            all, {}, [](const Move &m) { return std::abs(m.by.mm()) + (m.top_stays ? 1e-3 : 0); });
         return all;
     }
 
@@ -70,9 +74,8 @@ class Advisor {
         const Opening &o = next.openings[opening];
         if (o.sill < Length() || o.height <= Length()) return false;
         const Findings after = try_out_(next).findings;
-        const bool same = std::ranges::any_of(after, [&](const Finding &f) {
-            return f.code == finding.code && opening_of(f) == opening;
-        });
+        const bool same = std::ranges::any_of(
+            after, [&](const Finding &f) { return f.code == finding.code && opening_of(f) == opening; });
         return !same && !has_errors(after) && warnings_in(after) < before_;
     }
 
@@ -92,7 +95,8 @@ class Advisor {
 
 } // namespace
 
-void advise_on_slivers(const Shell &shell, Layout &layout, const std::vector<Sliver> &slivers, const LayOut &try_out) {
+void advise_on_slivers(const Shell &shell, Layout &layout, const std::vector<Sliver> &slivers,
+                       const LayOut &try_out) {
     const Advisor advisor(shell, layout, try_out);
     int advised = 0;
     for (const Sliver &sliver : slivers) {

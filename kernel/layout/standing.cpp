@@ -25,7 +25,9 @@ double lowest_top(const Piece &piece) {
     return piece.frame.origin.z + low;
 }
 
-std::string printed(double mm, UnitSystem units) { return print_length(Length::mm(mm), {.system = units}); }
+std::string printed(double mm, UnitSystem units) {
+    return print_length(Length::mm(mm), {.system = units});
+}
 
 std::string listed(const std::vector<std::string> &names) {
     std::string text;
@@ -39,14 +41,16 @@ std::string listed(const std::vector<std::string> &names) {
 std::vector<WallStanding> standing_of(const Layout &layout) {
     std::vector<WallStanding> all;
     if (layout.pieces.empty()) return all;
-    for (std::size_t w = 0; w < layout.walls.size(); ++w) all.push_back({static_cast<int>(w), 0, 0, 0});
+    for (std::size_t w = 0; w < layout.walls.size(); ++w)
+        all.push_back({static_cast<int>(w), 0, 0, 0});
     for (const Piece &p : layout.pieces) {
         if (p.timber >= 0) continue;
         WallStanding &s = all[static_cast<std::size_t>(p.wall)];
         if (p.round < s.logs) continue;
         const double low = lowest_top(p), high = p.frame.origin.z + p.blank.height;
         const bool first = p.round > s.logs;
-        s = {p.wall, p.round, first ? low : std::min(s.lowest, low), first ? high : std::max(s.highest, high)};
+        s = {p.wall, p.round, first ? low : std::min(s.lowest, low),
+             first ? high : std::max(s.highest, high)};
     }
     return all;
 }
@@ -65,7 +69,8 @@ WallStanding standing_in_all(const Layout &layout) {
 
 std::string height_words(const Layout &layout, UnitSystem units) {
     const WallStanding s = standing_in_all(layout);
-    const std::string nominal = printed(layout.height, units), low = printed(s.lowest, units), high = printed(s.highest, units);
+    const std::string nominal = printed(layout.height, units), low = printed(s.lowest, units),
+                      high = printed(s.highest, units);
     if (s.logs == 0) return nominal + " high";
     return (low == high ? high : low + " to " + high) + " high" +
            (low == high && high == nominal ? "" : " (" + nominal + " by its rounds)");
@@ -78,7 +83,8 @@ std::string round_words(const Layout &layout) {
     std::vector<std::string> names;
     for (const WallStanding &s : standing_of(layout))
         if (s.logs == most) names.push_back(layout.walls[static_cast<std::size_t>(s.wall)].name);
-    return text + " (" + std::to_string(most) + " logs in wall" + (names.size() == 1 ? " " : "s ") + listed(names) + ")";
+    return text + " (" + std::to_string(most) + " logs in wall" + (names.size() == 1 ? " " : "s ") +
+           listed(names) + ")";
 }
 
 void check_level_top(const Shell &shell, Layout &layout) {
@@ -89,12 +95,18 @@ void check_level_top(const Shell &shell, Layout &layout) {
     const auto highest = std::ranges::max_element(walls, {}, &WallStanding::highest);
     const double off = highest->highest - lowest->lowest;
     if (off < told) return;
-    const auto name = [&](const WallStanding &s) { return layout.walls[static_cast<std::size_t>(s.wall)].name; };
+    const auto name = [&](const WallStanding &s) {
+        return layout.walls[static_cast<std::size_t>(s.wall)].name;
+    };
     layout.findings.push_back(
-        {off > taken_up ? Weight::warning : Weight::note, "top-not-level", {about::All::top_of_walls},
-         said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its lower end", in_mm(off),
-              name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
-         said("other logs in the rounds below, or a plate hewn to suit, make it so"), "rounds.top"});
+        {off > taken_up ? Weight::warning : Weight::note,
+         "top-not-level",
+         {about::All::top_of_walls},
+         said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its "
+              "lower end",
+              in_mm(off), name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
+         said("other logs in the rounds below, or a plate hewn to suit, make it so"),
+         "rounds.top"});
 }
 
 } // namespace roundlay

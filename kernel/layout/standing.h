@@ -1,7 +1,7 @@
 // How high a shell stands when it is built, beside what its rounds say.
 //
-// Rounds count the gap over the last log and logs of one height; what stands has no gap on top, and logs as they were
-// measured. So people are told both.
+// Rounds count the gap over the last log and logs of one height; what stands has no gap on top, and logs as
+// they were measured. So people are told both.
 #pragma once
 
 #include "kernel/layout/layout.h"
@@ -9,9 +9,9 @@
 namespace roundlay {
 
 struct WallStanding {
-    int wall = 0;                    ///< index into Layout::walls
-    int logs = 0;                    ///< one on another, half logs counted
-    double lowest = 0, highest = 0;  ///< of the tops of its last logs at their ends, from the foundation
+    int wall = 0;                   ///< index into Layout::walls
+    int logs = 0;                   ///< one on another, half logs counted
+    double lowest = 0, highest = 0; ///< of the tops of its last logs at their ends, from the foundation
 };
 
 /// One for each wall; empty where the layout has no pieces.
@@ -20,8 +20,8 @@ std::vector<WallStanding> standing_of(const Layout &layout);
 /// Of the whole shell: `wall` is the one with the most logs.
 WallStanding standing_in_all(const Layout &layout);
 
-/// "2300 mm high", and where the rounds say something else "(2320 mm by its rounds)"; a shell whose walls end at two
-/// heights is "2275 to 2300 mm high".
+/// "2300 mm high", and where the rounds say something else "(2320 mm by its rounds)"; a shell whose walls end
+/// at two heights is "2275 to 2300 mm high".
 std::string height_words(const Layout &layout, UnitSystem units);
 
 /// "9 rounds", and where some walls have more logs than that "(10 logs in walls B and D)".

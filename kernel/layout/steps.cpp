@@ -16,11 +16,17 @@ namespace {
 /// Less wood than this beside a step, or over it, splits off. Common practice, no source.
 constexpr double least_beside = 100, least_over = 50;
 
-const WallPlace &wall_of(const Layout &layout, int wall) { return layout.walls[static_cast<std::size_t>(wall)]; }
+const WallPlace &wall_of(const Layout &layout, int wall) {
+    return layout.walls[static_cast<std::size_t>(wall)];
+}
 
-std::string name_of_step(std::size_t index) { return "step " + std::to_string(index + 1); }
+std::string name_of_step(std::size_t index) {
+    return "step " + std::to_string(index + 1);
+}
 
-Said spoken(const StepPlace &step) { return said_of(about::Step{step.number}); }
+Said spoken(const StepPlace &step) {
+    return said_of(about::Step{step.number});
+}
 
 /// Past the longest end that any log of the wall has there.
 double past_end(const Shell &shell, const Layout &layout, int wall, End end) {
@@ -41,14 +47,18 @@ class StepPlacer {
 
     bool place() {
         bool good = true;
-        for (std::size_t i = 0; i < shell_.steps.size(); ++i) good = place_one(i) && good;
+        for (std::size_t i = 0; i < shell_.steps.size(); ++i)
+            good = place_one(i) && good;
         if (!good) return false;
         std::stable_sort(placed_.begin(), placed_.end(), [](const Placed &a, const Placed &b) {
             return std::pair(a.step.wall, a.step.from) < std::pair(b.step.wall, b.step.from);
         });
-        for (std::size_t i = 0; i + 1 < placed_.size(); ++i) good = apart(placed_[i], placed_[i + 1]) && good;
-        for (const Placed &p : placed_) layout_.steps.push_back(p.step);
-        for (std::size_t c = 0; good && c < layout_.corners.size(); ++c) good = agree_at(static_cast<int>(c));
+        for (std::size_t i = 0; i + 1 < placed_.size(); ++i)
+            good = apart(placed_[i], placed_[i + 1]) && good;
+        for (const Placed &p : placed_)
+            layout_.steps.push_back(p.step);
+        for (std::size_t c = 0; good && c < layout_.corners.size(); ++c)
+            good = agree_at(static_cast<int>(c));
         return good;
     }
 
@@ -58,34 +68,41 @@ class StepPlacer {
         std::size_t index; ///< in Shell::steps
     };
 
-    bool refuse(std::size_t i, const std::string &code, Said what, std::optional<Said> advice, const std::string &key) {
+    bool refuse(std::size_t i, const std::string &code, Said what, std::optional<Said> advice,
+                const std::string &key) {
         return say_of(Weight::error, i, code, std::move(what), std::move(advice), key);
     }
 
     /// True where it can be cut all the same.
-    bool say_of(Weight weight, std::size_t i, const std::string &code, Said what, std::optional<Said> advice, const std::string &key) {
+    bool say_of(Weight weight, std::size_t i, const std::string &code, Said what, std::optional<Said> advice,
+                const std::string &key) {
         const about::Step step{static_cast<int>(i) + 1};
-        layout_.findings.push_back({weight, code, narrowed(wall_place(shell_.steps[i].wall), step), std::move(what),
-                                    std::move(advice), subject("step", i, key)});
+        layout_.findings.push_back({weight, code, narrowed(wall_place(shell_.steps[i].wall), step),
+                                    std::move(what), std::move(advice), subject("step", i, key)});
         return weight != Weight::error;
     }
 
     bool place_one(std::size_t i) {
         const FoundationStep &stated = shell_.steps[i];
         const int w = wall_named(layout_, stated.wall);
-        if (w < 0) return refuse(i, "step-without-wall", said("there is no wall %1 in this shell", stated.wall), {}, "wall");
+        if (w < 0)
+            return refuse(i, "step-without-wall", said("there is no wall %1 in this shell", stated.wall), {},
+                          "wall");
         if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
             return refuse(i, "step-empty", said("a step needs a width and a rise above zero"), {}, "width");
         const WallPlace &wall = wall_of(layout_, w);
         const double from = stated.from_left.mm(), to = from + stated.width.mm();
         if (from < -tolerance::weld || to > wall.length + tolerance::weld)
             return refuse(i, "step-off-wall",
-                          said("it runs from %1 to %2, but wall %3 is %4 long", in_mm(from), in_mm(to), wall.name, in_mm(wall.length)),
+                          said("it runs from %1 to %2, but wall %3 is %4 long", in_mm(from), in_mm(to),
+                               wall.name, in_mm(wall.length)),
                           {}, "width");
         if (stated.rise.mm() > wall.top - no_wood)
             return refuse(i, "step-over-wall",
-                          said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name, in_mm(wall.top)),
-                          said("at most %1 leaves a log on it", in_mm(std::max(0.0, wall.top - least_over))), "rise");
+                          said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name,
+                               in_mm(wall.top)),
+                          said("at most %1 leaves a log on it", in_mm(std::max(0.0, wall.top - least_over))),
+                          "rise");
         StepPlace step{name_of_step(i), w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
         if (!clear_of_meetings(i, wall, step)) return false;
         if (from <= tolerance::weld) step.from = past_end(shell_, layout_, w, End::datum);
@@ -102,11 +119,14 @@ class StepPlacer {
             const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
             const LengthAmount left = in_mm(low - least_beside), right = in_mm(high + least_beside);
-            return say_of(cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
-                          said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
-                          m.ends ? said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end", left, right)
-                                 : said("it fits up to %1 or from %2", left, right),
-                          "from_left");
+            return say_of(
+                cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
+                said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
+                m.ends
+                    ? said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end",
+                           left, right)
+                    : said("it fits up to %1 or from %2", left, right),
+                "from_left");
         };
         for (const WallMeeting &m : wall.meetings) {
             const bool first = &m == &wall.meetings.front(), last = &m == &wall.meetings.back();
@@ -124,9 +144,11 @@ class StepPlacer {
         const double between = right.step.from - left.step.to;
         if (std::abs(between) <= tolerance::weld || between >= least_beside) return true;
         return say_of(between < no_wood ? Weight::error : Weight::warning, right.index, "steps-too-close",
-                      between < 0 ? said("it overlaps step %1", left.step.number)
-                                  : said("it leaves too little wall between itself and %1", spoken(left.step)),
-                      said("let it start at %1, where that one ends, or %2 further on", in_mm(left.step.to), in_mm(least_beside)),
+                      between < 0
+                          ? said("it overlaps step %1", left.step.number)
+                          : said("it leaves too little wall between itself and %1", spoken(left.step)),
+                      said("let it start at %1, where that one ends, or %2 further on", in_mm(left.step.to),
+                           in_mm(least_beside)),
                       "from_left");
     }
 
@@ -141,17 +163,19 @@ class StepPlacer {
         const auto placed = std::find_if(placed_.begin(), placed_.end(),
                                          [&](const Placed &p) { return p.step.name == known->name; });
         return refuse(placed->index, "step-at-corner-differs",
-                      said("at corner %1 wall %2 stands %3 high and wall %4 %5", place.name, wall_of(layout_, place.ends).name,
-                           in_mm(rise_a), wall_of(layout_, place.starts).name, in_mm(rise_b)),
-                      said("state a step of wall %1 that takes in that corner with a rise of %2", wall_of(layout_, lower).name,
-                           in_mm(std::max(rise_a, rise_b))),
+                      said("at corner %1 wall %2 stands %3 high and wall %4 %5", place.name,
+                           wall_of(layout_, place.ends).name, in_mm(rise_a),
+                           wall_of(layout_, place.starts).name, in_mm(rise_b)),
+                      said("state a step of wall %1 that takes in that corner with a rise of %2",
+                           wall_of(layout_, lower).name, in_mm(std::max(rise_a, rise_b))),
                       "rise");
     }
 
     const StepPlace *step_of(int wall, int corner) const {
         const WallPlace &w = wall_of(layout_, wall);
         std::size_t m = 0;
-        while (w.meetings[m].corner != corner) ++m;
+        while (w.meetings[m].corner != corner)
+            ++m;
         return step_at(layout_, wall, m);
     }
 
@@ -162,7 +186,9 @@ class StepPlacer {
 
 } // namespace
 
-bool lay_out_steps(const Shell &shell, Layout &layout) { return StepPlacer(shell, layout).place(); }
+bool lay_out_steps(const Shell &shell, Layout &layout) {
+    return StepPlacer(shell, layout).place();
+}
 
 const StepPlace *step_at(const Layout &layout, int wall, std::size_t meeting) {
     const double x = wall_of(layout, wall).meetings[meeting].x;
@@ -217,12 +243,14 @@ bool check_openings_on_steps(const Shell &shell, Layout &layout) {
     for (std::size_t i = 0; i < shell.openings.size(); ++i)
         for (const StepPlace &step : layout.steps) {
             const Opening &o = shell.openings[i];
-            if (o.wall != wall_of(layout, step.wall).name || !runs_into(o, step, least_beside, least_over)) continue;
+            if (o.wall != wall_of(layout, step.wall).name || !runs_into(o, step, least_beside, least_over))
+                continue;
             const bool cut = runs_into(o, step, no_wood, no_wood);
             layout.findings.push_back(
                 {cut ? Weight::error : Weight::warning, "opening-meets-step", opening_place(shell, i),
                  said("it runs into %1 of the foundation or leaves too little wood beside it", spoken(step)),
-                 said("it fits wholly over the step with a sill of %1 or more, or %2 beside it", in_mm(step.rise), in_mm(least_beside)),
+                 said("it fits wholly over the step with a sill of %1 or more, or %2 beside it",
+                      in_mm(step.rise), in_mm(least_beside)),
                  subject("opening", i, "sill")});
             if (cut) return false;
         }
@@ -231,13 +259,17 @@ bool check_openings_on_steps(const Shell &shell, Layout &layout) {
 
 namespace {
 
-void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, Said what, Said advice) {
-    About place = narrowed(round_place(wall_of(layout, step.wall).name, course.round), about::Step{step.number});
-    layout.findings.push_back({Weight::warning, code, std::move(place), std::move(what), std::move(advice), "step"});
+void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, Said what,
+          Said advice) {
+    About place =
+        narrowed(round_place(wall_of(layout, step.wall).name, course.round), about::Step{step.number});
+    layout.findings.push_back(
+        {Weight::warning, code, std::move(place), std::move(what), std::move(advice), "step"});
 }
 
 void warn_of_step(Layout &layout, const StepPlace &step, const std::vector<Course> &courses) {
-    const auto first = std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
+    const auto first =
+        std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
     if (first == courses.end()) return; // an error of its own: step-over-wall
     const double from = std::max(step.from, first->x_datum), to = std::min(step.to, first->x_far);
     const double hangs = std::min(first->low(from), first->low(to)) - step.rise;
@@ -259,7 +291,8 @@ void warn_of_step(Layout &layout, const StepPlace &step, const std::vector<Cours
 
 void warn_of_steps(Layout &layout, const std::vector<std::vector<Course>> &courses) {
     const std::vector<StepPlace> steps = layout.steps;
-    for (const StepPlace &step : steps) warn_of_step(layout, step, courses[static_cast<std::size_t>(step.wall)]);
+    for (const StepPlace &step : steps)
+        warn_of_step(layout, step, courses[static_cast<std::size_t>(step.wall)]);
 }
 
 } // namespace roundlay

@@ -17,7 +17,8 @@ double rise_of(const Piece &piece, LogFace which) {
     return 0;
 }
 
-/// Between the slopes of its two faces every stick is as high as the log where it is highest: the one nearest to level.
+/// Between the slopes of its two faces every stick is as high as the log where it is highest: the one nearest
+/// to level.
 double lean_of(const Piece &piece) {
     const double under = rise_of(piece, LogFace::under), top = rise_of(piece, LogFace::top);
     return std::clamp(0.0, std::min(under, top), std::max(under, top));
@@ -43,7 +44,8 @@ Cell hewn_cell(const Piece &piece, const Frame &frame) {
     for (const Cut &cut : piece.cuts) {
         if (const auto *face = std::get_if<FaceCut>(&cut)) cell = clipped(cell, face->plane);
         if (const auto *round = std::get_if<RoundCut>(&cut))
-            for (const Vec3 &out : {frame.y, -frame.y, frame.z, -frame.z}) cell = clipped(cell, beside(*round, out));
+            for (const Vec3 &out : {frame.y, -frame.y, frame.z, -frame.z})
+                cell = clipped(cell, beside(*round, out));
     }
     return cell;
 }
@@ -74,8 +76,8 @@ Stock stock_of(const Piece &piece) {
 bool is_boxed(const Piece &piece, const Stock &stock) {
     constexpr double alike = 0.01;
     const auto differ = [](double a, double b) { return std::abs(a - b) > alike; };
-    return stock.lean != 0 || differ(stock.size.length, piece.blank.length) || differ(stock.size.width, piece.blank.width) ||
-           differ(stock.size.height, piece.blank.height);
+    return stock.lean != 0 || differ(stock.size.length, piece.blank.length) ||
+           differ(stock.size.width, piece.blank.width) || differ(stock.size.height, piece.blank.height);
 }
 
 double hewn_off(const Piece &piece, const Stock &stock, const FaceCut &cut, double x) {

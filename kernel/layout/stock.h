@@ -5,8 +5,9 @@
 
 namespace roundlay {
 
-/// It lies along the log, where Piece::blank lies level: of a log that slants in its wall the blank is higher by all
-/// that the log rises. Holds the log as hewn, before joints and openings are cut, and each of its faces touches that wood.
+/// It lies along the log, where Piece::blank lies level: of a log that slants in its wall the blank is higher
+/// by all that the log rises. Holds the log as hewn, before joints and openings are cut, and each of its
+/// faces touches that wood.
 struct Stock {
     Blank size;      ///< length with slanted ends, width, height square to it
     Frame frame;     ///< in the piece's frame: origin at its corner, x along it, y to the inside face
@@ -15,8 +16,8 @@ struct Stock {
 
 Stock stock_of(const Piece &piece);
 
-/// Is the blank, which the piece's numbers are measured in, another stick than the stock: at a slant to it, or larger because
-/// the log is cut at a slant where it is thickest?
+/// Is the blank, which the piece's numbers are measured in, another stick than the stock: at a slant to it,
+/// or larger because the log is cut at a slant where it is thickest?
 bool is_boxed(const Piece &piece, const Stock &stock);
 
 /// How much the hewing of a face takes off the stock at x of the piece, on the log's middle line.

@@ -18,7 +18,9 @@ inline std::string say(const Shell &shell, double mm) {
 }
 
 /// Advice that many a finding gives: the most that would do.
-inline Said at_most(double mm) { return said("%1 at most", in_mm(std::max(0.0, mm))); }
+inline Said at_most(double mm) {
+    return said("%1 at most", in_mm(std::max(0.0, mm)));
+}
 
 inline std::string subject(const std::string &list, std::size_t index, const std::string &key) {
     return list + "[" + std::to_string(index) + "]." + key;

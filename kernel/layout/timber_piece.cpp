@@ -12,7 +12,8 @@ namespace {
 /// How far an open box cut reaches past the blank, so that no skin of wood is left by rounding.
 constexpr double past = 10;
 
-/// One timber in its own frame: x along it from its datum end, y to its left, z up from its deepest underside.
+/// One timber in its own frame: x along it from its datum end, y to its left, z up from its deepest
+/// underside.
 class TimberWood {
   public:
     TimberWood(const PlannedTimber &timber, const FloorPlace &floor) : t_(timber), floor_(floor) {}
@@ -42,7 +43,8 @@ class TimberWood {
     }
 
     void add_faces(Piece &p) const {
-        const double middle = widest() / 2, half = t_.width_from / 2, r = (t_.width_to - t_.width_from) / 2 / t_.whole();
+        const double middle = widest() / 2, half = t_.width_from / 2,
+                     r = (t_.width_to - t_.width_from) / 2 / t_.whole();
         if (t_.height_to != t_.height_from) p.cuts.emplace_back(FaceCut{LogFace::under, under().flipped()});
         if (r == 0) return;
         const double k = 1 / std::sqrt(1 + r * r);
@@ -58,7 +60,8 @@ class TimberWood {
             add_cheek(p, end, tip, face, tail, LogFace::outside);
             add_cheek(p, end, tip, face, tail, LogFace::inside);
         }
-        if (e.height > 0) add_seat(p, std::min(tip, face), std::max(tip, face), deepest() - e.height, carrier);
+        if (e.height > 0)
+            add_seat(p, std::min(tip, face), std::max(tip, face), deepest() - e.height, carrier);
     }
 
     void add_seat(Piece &p, double from, double to, double z, const std::string &carrier) const {
@@ -75,11 +78,13 @@ class TimberWood {
     void add_cheek(Piece &p, End end, double tip, double face, double tail, LogFace side) const {
         const TimberEnd &e = end == End::datum ? t_.datum : t_.far;
         const double sign = side == LogFace::outside ? -1 : 1, middle = widest() / 2;
-        const Vec2 a{tip, middle + sign * t_.width(tip) / 2}, b{face, middle + sign * neck(face, e, tail) / 2};
+        const Vec2 a{tip, middle + sign * t_.width(tip) / 2},
+            b{face, middle + sign * neck(face, e, tail) / 2};
         const Vec2 d = (1 / length(b - a)) * (b - a);
         Vec3 normal{-d.y, d.x, 0};
         if (normal.y * sign < 0) normal = -normal;
-        CheekCut cut{end, side, std::min(tip, face), std::max(tip, face), {normal, normal.x * a.x + normal.y * a.y}};
+        CheekCut cut{
+            end, side, std::min(tip, face), std::max(tip, face), {normal, normal.x * a.x + normal.y * a.y}};
         p.cuts.emplace_back(cut);
     }
 
@@ -114,7 +119,8 @@ Piece piece_of(const PlannedTimber &timber, const FloorPlan &plan, const std::ve
         const PlannedTimber &beam = beam_under(plan, timber, timber.rests[i]);
         const double half = beam.width_from / 2, middle = timber.datum.bearing + timber.rests[i];
         const double under = timber.top - beam.top; // wood that stays over the beam
-        if (std::max(timber.height(middle - half), timber.height(middle + half)) > under + tolerance::thinnest)
+        if (std::max(timber.height(middle - half), timber.height(middle + half)) >
+            under + tolerance::thinnest)
             wood.add_seat(p, middle - half, middle + half, wood.deepest() - under, carriers[2 + i]);
     }
     wood.add_end(p, End::far, plan.tail, carriers[1]);

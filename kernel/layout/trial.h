@@ -12,11 +12,14 @@ namespace roundlay {
 /// A shell laid out, whose findings say what a change brings with it.
 using LayOut = std::function<Layout(const Shell &)>;
 
-/// A length as it is printed, so that what is tried is what a person does; exactly where the printed one is too coarse.
+/// A length as it is printed, so that what is tried is what a person does; exactly where the printed one is
+/// too coarse.
 std::vector<Length> as_said(const Shell &shell, double mm);
 
 /// The size of such a length, to be told in words that mean just that.
-inline LengthAmount just(Length by) { return exactly_in_mm(std::abs(by.mm())); }
+inline LengthAmount just(Length by) {
+    return exactly_in_mm(std::abs(by.mm()));
+}
 
 /// Errors and warnings.
 std::ptrdiff_t warnings_in(const Findings &findings);

@@ -11,8 +11,8 @@ std::size_t outer_walls(const Layout &layout);
 /// Has it rooms on both sides?
 bool is_partition(const Layout &layout, int wall);
 
-/// "outside" or "inside"; a partition has neither: the quarter of the sky that this side faces, "east" or "north-west".
-/// `outside` is the side toward which the wall's frame has no wood.
+/// "outside" or "inside"; a partition has neither: the quarter of the sky that this side faces, "east" or
+/// "north-west". `outside` is the side toward which the wall's frame has no wood.
 std::string side_of_wall(const Layout &layout, int wall, bool outside);
 
 } // namespace roundlay

@@ -20,8 +20,9 @@ std::vector<std::string> sorted_words(const std::string &key) {
 }
 
 std::size_t names_in(const CsvRow &row, const std::vector<CsvColumn> &known) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        row.cells, [&](const std::string &cell) { return column_named(known, heading_of(cell).key) != nullptr; }));
+    return static_cast<std::size_t>(std::ranges::count_if(row.cells, [&](const std::string &cell) {
+        return column_named(known, heading_of(cell).key) != nullptr;
+    }));
 }
 
 /// Does a number have a comma in it, which can only be a decimal one?
@@ -30,7 +31,8 @@ bool has_decimal_commas(const CsvRows &split, char separator) {
         for (const CsvRow &row : split.rows)
             for (const std::string &cell : row.cells)
                 for (std::size_t i = 1; i + 1 < cell.size(); ++i)
-                    if (cell[i] == ',' && cell[i - 1] >= '0' && cell[i - 1] <= '9' && cell[i + 1] >= '0' && cell[i + 1] <= '9')
+                    if (cell[i] == ',' && cell[i - 1] >= '0' && cell[i - 1] <= '9' && cell[i + 1] >= '0' &&
+                        cell[i + 1] <= '9')
                         return true;
     return false;
 }
@@ -42,7 +44,8 @@ std::optional<char> stated_separator(std::string_view text) {
     return {};
 }
 
-CsvLayout layout_by(std::string_view text, char separator, const std::vector<CsvColumn> &known, std::size_t &names) {
+CsvLayout layout_by(std::string_view text, char separator, const std::vector<CsvColumn> &known,
+                    std::size_t &names) {
     CsvLayout layout{split_csv(text, separator), 0, false};
     const auto &rows = layout.split.rows;
     names = 0;
@@ -50,7 +53,8 @@ CsvLayout layout_by(std::string_view text, char separator, const std::vector<Csv
         if (const std::size_t in_row = rows[i].remark ? 0 : names_in(rows[i], known); in_row > names)
             names = in_row, layout.header = i;
     if (names == 0) // then the first line that is no comment is told as the header it should be
-        while (layout.header < rows.size() && rows[layout.header].remark) ++layout.header;
+        while (layout.header < rows.size() && rows[layout.header].remark)
+            ++layout.header;
     layout.commas = has_decimal_commas(layout.split, separator);
     return layout;
 }

@@ -1,4 +1,5 @@
-// Where the header of a CSV file stands, and what separates its columns: found out from the names that are looked for.
+// Where the header of a CSV file stands, and what separates its columns: found out from the names that are
+// looked for.
 #pragma once
 
 #include "kernel/levelling/csv_rows.h"

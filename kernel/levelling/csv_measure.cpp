@@ -43,7 +43,8 @@ std::vector<Mark> marks_in(std::string_view text) {
     for (std::size_t i = 1; i + 1 < text.size(); ++i) {
         if ((text[i] != '.' && text[i] != ',') || !is_digit(text[i - 1]) || !is_digit(text[i + 1])) continue;
         std::size_t end = i + 1;
-        while (end < text.size() && is_digit(text[end])) ++end;
+        while (end < text.size() && is_digit(text[end]))
+            ++end;
         marks.push_back({i, end - i - 1});
     }
     return marks;
@@ -64,8 +65,10 @@ std::vector<std::string> readings(const std::string &text, bool commas) {
     if (marks.empty()) return {text};
     constexpr std::size_t thousand = 3;
     std::vector<std::string> all;
-    const bool mixed = std::ranges::any_of(marks, [&](const Mark &m) { return text[m.at] != text[marks.front().at]; });
-    const bool in_threes = std::all_of(marks.begin(), marks.end(), [&](const Mark &m) { return m.digits == thousand; });
+    const bool mixed =
+        std::ranges::any_of(marks, [&](const Mark &m) { return text[m.at] != text[marks.front().at]; });
+    const bool in_threes =
+        std::all_of(marks.begin(), marks.end(), [&](const Mark &m) { return m.digits == thousand; });
     if (marks.size() == 1 || mixed) all.push_back(with_point_at(text, marks, marks.size() - 1));
     const bool plain_point = marks.size() == 1 && text[marks[0].at] == '.' && !commas;
     if (in_threes && !mixed && !plain_point) all.push_back(with_point_at(text, marks, marks.size()));
@@ -87,12 +90,13 @@ CsvHeading heading_of(std::string_view cell) {
         words.pop_back();
         if (words.size() > 1 && words.back() == "in") words.pop_back(); // "length in mm"
     }
-    for (const std::string &word : words) heading.key += (heading.key.empty() ? "" : "_") + word;
+    for (const std::string &word : words)
+        heading.key += (heading.key.empty() ? "" : "_") + word;
     return heading;
 }
 
-std::variant<double, CsvFault> length_in(const std::string &text, const std::string &unit, const CsvBounds &bounds,
-                                         bool commas) {
+std::variant<double, CsvFault> length_in(const std::string &text, const std::string &unit,
+                                         const CsvBounds &bounds, bool commas) {
     std::optional<MeasureError> error;
     std::vector<double> read, within;
     for (const std::string &reading : readings(text, commas)) {
@@ -110,11 +114,12 @@ std::variant<double, CsvFault> length_in(const std::string &text, const std::str
     }
     if (within.size() == 1) return within[0];
     if (within.size() > 1)
-        return CsvFault{CsvFault::two_ways, "can be read as " + said(within[0]) + " or as " + said(within[1]) +
-                                                "; write it without a comma or point, or with two digits behind it"};
+        return CsvFault{CsvFault::two_ways,
+                        "can be read as " + said(within[0]) + " or as " + said(within[1]) +
+                            "; write it without a comma or point, or with two digits behind it"};
     if (!read.empty())
-        return CsvFault{CsvFault::out_of_bounds, "is out of bounds; expected a length from " + said(bounds.least) + " to " +
-                                                     said(bounds.most)};
+        return CsvFault{CsvFault::out_of_bounds, "is out of bounds; expected a length from " +
+                                                     said(bounds.least) + " to " + said(bounds.most)};
     if (unit.empty() && std::holds_alternative<Length>(parse_length(readings(text, commas).front() + " mm")))
         return CsvFault{CsvFault::no_unit, "has no unit"};
     return CsvFault{CsvFault::unreadable, error->message + "; expected " + error->expected};

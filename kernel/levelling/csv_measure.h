@@ -25,10 +25,10 @@ struct CsvFault {
     std::string message; ///< what of the text, without the column
 };
 
-/// A length in mm. A comma between digits is a decimal one or stands between thousands, and so is a point followed by three
-/// digits where the file writes decimal commas (`commas`): taken is the one that lies within the bounds, refused is what
-/// could be either.
-std::variant<double, CsvFault> length_in(const std::string &text, const std::string &unit, const CsvBounds &bounds,
-                                         bool commas);
+/// A length in mm. A comma between digits is a decimal one or stands between thousands, and so is a point
+/// followed by three digits where the file writes decimal commas (`commas`): taken is the one that lies
+/// within the bounds, refused is what could be either.
+std::variant<double, CsvFault> length_in(const std::string &text, const std::string &unit,
+                                         const CsvBounds &bounds, bool commas);
 
 } // namespace roundlay

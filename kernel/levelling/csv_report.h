@@ -9,7 +9,8 @@ namespace roundlay {
 
 class CsvReport {
   public:
-    /// What is wrong in one line. Of one `kind` only the first is told in full, the other lines by their numbers.
+    /// What is wrong in one line. Of one `kind` only the first is told in full, the other lines by their
+    /// numbers.
     void problem(int line, const std::string &kind, const std::string &message);
     /// What was done without asking, and should be known.
     void notice(int line, const std::string &message) { notices_.push_back({line, message}); }

@@ -15,13 +15,17 @@ class Splitter {
         : text_(text), separator_(separator), ends_(std::string("\n") + separator) {}
 
     CsvRows take() {
-        while (at_ < text_.size()) take_row();
+        while (at_ < text_.size())
+            take_row();
         return std::move(all_);
     }
 
   private:
     void take_row() {
-        CsvRow row{line_, {}, text_.substr(std::min(text_.find_first_not_of(" \"", at_), text_.size())).starts_with('#')};
+        CsvRow row{
+            line_,
+            {},
+            text_.substr(std::min(text_.find_first_not_of(" \"", at_), text_.size())).starts_with('#')};
         if (row.remark) return take_remark(std::move(row));
         bool more = true;
         while (more) {
@@ -36,7 +40,8 @@ class Splitter {
     void take_remark(CsvRow row) {
         const std::size_t end = std::min(text_.find('\n', at_), text_.size());
         Splitter line(text_.substr(at_, end - at_), separator_);
-        do row.cells.push_back(line.take_cell());
+        do
+            row.cells.push_back(line.take_cell());
         while (line.at_++ < line.text_.size());
         at_ = end + 1;
         ++line_;
@@ -57,7 +62,8 @@ class Splitter {
         return std::string(cell);
     }
 
-    /// `5 1/2"` is an inch mark, not a quote: only a quote at a cell's start counts, and it is doubled inside.
+    /// `5 1/2"` is an inch mark, not a quote: only a quote at a cell's start counts, and it is doubled
+    /// inside.
     std::string take_quoted() {
         const int opened = line_;
         std::string cell;
@@ -93,7 +99,8 @@ CsvRows split_csv(std::string_view text, char separator) {
 std::string trimmed(std::string_view text) {
     for (bool cut = true; cut;) {
         cut = false;
-        for (const std::string_view blank : {std::string_view(" "), std::string_view("\t"), std::string_view("\n"), no_break}) {
+        for (const std::string_view blank :
+             {std::string_view(" "), std::string_view("\t"), std::string_view("\n"), no_break}) {
             if (text.starts_with(blank)) text.remove_prefix(blank.size()), cut = true;
             if (text.ends_with(blank)) text.remove_suffix(blank.size()), cut = true;
         }

@@ -13,19 +13,22 @@ namespace {
 
 std::string joined(const std::vector<std::string> &names) {
     std::string text;
-    for (const std::string &name : names) text += (text.empty() ? "" : ", ") + name;
+    for (const std::string &name : names)
+        text += (text.empty() ? "" : ", ") + name;
     return text;
 }
 
 std::string names_of(const std::vector<CsvColumn> &known) {
     std::vector<std::string> names;
-    for (const CsvColumn &column : known) names.push_back(column.key);
+    for (const CsvColumn &column : known)
+        names.push_back(column.key);
     return joined(names);
 }
 
 } // namespace
 
-CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report) : report_(&report) {
+CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report)
+    : report_(&report) {
     const auto text = csv_text(bytes);
     if (!text) {
         report.problem(1, "text", "this is no text; expected CSV with a header line");
@@ -58,7 +61,8 @@ void CsvTable::read_headings(const std::vector<CsvColumn> &known) {
     }
     for (const CsvColumn &column : known)
         if (column.needed && !has(column.key))
-            report_->problem(header_.line, "missing " + column.key, "the column \"" + column.key + "\" is missing");
+            report_->problem(header_.line, "missing " + column.key,
+                             "the column \"" + column.key + "\" is missing");
     if (left_out.empty()) return;
     report_->notice(header_.line, "left out, as they are not known here: the columns " + joined(left_out) +
                                       "; known are " + names_of(known));
@@ -67,7 +71,8 @@ void CsvTable::read_headings(const std::vector<CsvColumn> &known) {
 /// A mark may begin with #: then its row has all that a log needs.
 bool CsvTable::is_log(const CsvRow &remark, const std::vector<CsvColumn> &known) const {
     const std::string first = trimmed(remark.cells.front());
-    if (headings_.empty() || headings_.front().key != "mark" || first.size() < 2 || first[1] == ' ' || first[1] == '#')
+    if (headings_.empty() || headings_.front().key != "mark" || first.size() < 2 || first[1] == ' ' ||
+        first[1] == '#')
         return false;
     return std::ranges::all_of(known, [&](const CsvColumn &column) {
         const std::size_t at = column_of(column.key);
@@ -105,8 +110,8 @@ std::string CsvTable::word(std::size_t row, const std::string &column) const {
 }
 
 std::string CsvTable::told(const std::string &column, const CsvFault &fault, const std::string &text) const {
-    const std::string message = column + " \"" + text + "\" " + (fault.kind == CsvFault::unreadable ? "is no length: " : "") +
-                                fault.message;
+    const std::string message = column + " \"" + text + "\" " +
+                                (fault.kind == CsvFault::unreadable ? "is no length: " : "") + fault.message;
     if (fault.kind != CsvFault::no_unit) return message;
     return message + "; write it behind the number, or once for all into the header: \"" + column + " (mm)\"";
 }
@@ -125,7 +130,8 @@ std::optional<double> CsvTable::length(std::size_t row, const std::string &colum
     return {};
 }
 
-std::optional<int> CsvTable::count(std::size_t row, const std::string &column, int most, const char *expected) const {
+std::optional<int> CsvTable::count(std::size_t row, const std::string &column, int most,
+                                   const char *expected) const {
     std::string text = cell(row, column);
     if (text.empty()) return {};
     const std::string written = text;

@@ -1,8 +1,8 @@
 // Cells of a CSV file by the names in its header, as people and their spreadsheets write them.
 //
-// Commas, semicolons or tabs between the values; columns in any order, in capitals or not, with their unit in the header or
-// in the cells; lines above the header, empty lines and comments (#) and columns that are not known are left out, and what
-// was left out is told.
+// Commas, semicolons or tabs between the values; columns in any order, in capitals or not, with their unit in
+// the header or in the cells; lines above the header, empty lines and comments (#) and columns that are not
+// known are left out, and what was left out is told.
 #pragma once
 
 #include "kernel/levelling/csv_measure.h"
@@ -19,7 +19,8 @@ struct CsvColumn {
 
 class CsvTable {
   public:
-    /// Reports a file that is no text, columns that are missing and doubled ones; tells of those that are not known.
+    /// Reports a file that is no text, columns that are missing and doubled ones; tells of those that are not
+    /// known.
     CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report);
 
     std::size_t rows() const { return rows_.size(); }
@@ -30,10 +31,14 @@ class CsvTable {
     /// The same in lower case: for words.
     std::string word(std::size_t row, const std::string &column) const;
 
-    /// A length within the bounds in mm; a problem else. Nothing for an empty cell, which is a problem where `needed`.
-    std::optional<double> length(std::size_t row, const std::string &column, const CsvBounds &bounds, bool needed) const;
-    /// A whole number from 1 to `most`, also written 3.0 or 3,0; a problem else, and nothing for an empty cell.
-    std::optional<int> count(std::size_t row, const std::string &column, int most, const char *expected) const;
+    /// A length within the bounds in mm; a problem else. Nothing for an empty cell, which is a problem where
+    /// `needed`.
+    std::optional<double> length(std::size_t row, const std::string &column, const CsvBounds &bounds,
+                                 bool needed) const;
+    /// A whole number from 1 to `most`, also written 3.0 or 3,0; a problem else, and nothing for an empty
+    /// cell.
+    std::optional<int> count(std::size_t row, const std::string &column, int most,
+                             const char *expected) const;
 
     /// `kind` of problem in that column.
     void problem(std::size_t row, const std::string &kind, const std::string &message) const;

@@ -11,8 +11,10 @@ void append(std::string &text, std::uint32_t code) {
     const auto byte = [&](std::uint32_t b) { text += static_cast<char>(b); };
     if (code < 0x80) return byte(code);
     if (code < 0x800) return byte(0xC0 | code >> 6), byte(0x80 | (code & 63));
-    if (code < 0x10000) return byte(0xE0 | code >> 12), byte(0x80 | (code >> 6 & 63)), byte(0x80 | (code & 63));
-    byte(0xF0 | code >> 18), byte(0x80 | (code >> 12 & 63)), byte(0x80 | (code >> 6 & 63)), byte(0x80 | (code & 63));
+    if (code < 0x10000)
+        return byte(0xE0 | code >> 12), byte(0x80 | (code >> 6 & 63)), byte(0x80 | (code & 63));
+    byte(0xF0 | code >> 18), byte(0x80 | (code >> 12 & 63)), byte(0x80 | (code >> 6 & 63)),
+        byte(0x80 | (code & 63));
 }
 
 std::uint32_t at(std::string_view bytes, std::size_t i) {
@@ -22,7 +24,12 @@ std::uint32_t at(std::string_view bytes, std::size_t i) {
 /// How many bytes the character there takes; 0 where there is no whole one (RFC 3629).
 std::size_t utf8_length(std::string_view bytes, std::size_t i) {
     const std::uint32_t lead = at(bytes, i);
-    const std::size_t length = lead < 0x80 ? 1 : lead < 0xC2 ? 0 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 0;
+    const std::size_t length = lead < 0x80   ? 1
+                               : lead < 0xC2 ? 0
+                               : lead < 0xE0 ? 2
+                               : lead < 0xF0 ? 3
+                               : lead < 0xF5 ? 4
+                                             : 0;
     if (length == 0 || i + length > bytes.size()) return 0;
     for (std::size_t k = 1; k < length; ++k)
         if ((at(bytes, i + k) & 0xC0) != 0x80) return 0;

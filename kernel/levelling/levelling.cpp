@@ -24,14 +24,16 @@ double mean_height(const std::vector<PileLog> &pile, const std::vector<LogPlace>
     return sum / static_cast<double>(pile.size());
 }
 
-std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places, UnitSystem units) {
+std::string shortage(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+                     UnitSystem units) {
     std::vector<double> have, need;
     for (const PileLog &log : pile)
         have.push_back(log.length);
     for (const LogPlace &place : places)
         need.push_back(place.length);
     return "the pile has " + std::to_string(pile.size()) + (pile.size() == 1 ? " log" : " logs") +
-           " and the shell needs " + std::to_string(places.size()) + "; missing: " + missing_logs(need, have, units);
+           " and the shell needs " + std::to_string(places.size()) +
+           "; missing: " + missing_logs(need, have, units);
 }
 
 } // namespace
@@ -66,8 +68,8 @@ Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlac
     return result;
 }
 
-std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
-                                               UnitSystem units) {
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
+                                               const std::vector<LogPlace> &places, UnitSystem units) {
     if (pile.empty() || places.empty()) return std::string("there are no logs to level");
     Levelled result;
     result.places = places;

@@ -16,14 +16,14 @@
 
 namespace roundlay {
 
-/// Where a log of the pile lies: right through the wall, or in one of the pieces that openings part a round into, or in all
-/// of them one behind another.
+/// Where a log of the pile lies: right through the wall, or in one of the pieces that openings part a round
+/// into, or in all of them one behind another.
 struct LogPlace {
     int wall = 0, round = 1;
     double length = 0; ///< mm, blank: of all its pieces, with a saw cut between them
     double share = 1;  ///< of the log's height that counts: half of a half log's
-    /// Which running tops its two ends add their heights to: those of the wall's ends, or of a stack of islands. -1: an end
-    /// beside an opening, which nothing lies on but what spans the opening.
+    /// Which running tops its two ends add their heights to: those of the wall's ends, or of a stack of
+    /// islands. -1: an end beside an opening, which nothing lies on but what spans the opening.
     int left_top = -1, right_top = -1;
     int first_piece = 1, last_piece = 1, pieces = 1; ///< of so many in the round
     double less = 0; ///< mm: a half log is so much lower than its share, for the gap between the two halves
@@ -33,14 +33,16 @@ struct LogPlace {
 /// A log that is cut in two loses this. Common practice, no source.
 inline constexpr double saw_cut = 10;
 
-/// By round, then wall, then from the left. Where openings part a round, its pieces are cut from one log where the pile has
-/// logs enough that are long enough, and else each from its own: of the ways that go, one with the longest rounds parted
-/// first. Every way is tried before a sentence says that none goes, and which lengths are missing.
+/// By round, then wall, then from the left. Where openings part a round, its pieces are cut from one log
+/// where the pile has logs enough that are long enough, and else each from its own: of the ways that go, one
+/// with the longest rounds parted first. Every way is tried before a sentence says that none goes, and which
+/// lengths are missing.
 std::variant<std::vector<LogPlace>, std::string> log_places(const Shell &shell, const Layout &layout,
                                                             const std::vector<PileLog> &pile);
 
-/// "5 of 6000 mm or longer, 2 of 4300 mm or longer": what a pile of these lengths lacks for the ones needed, with every log
-/// given to the longest place that it reaches, so that as few and as short ones as can be are missing. Empty: nothing.
+/// "5 of 6000 mm or longer, 2 of 4300 mm or longer": what a pile of these lengths lacks for the ones needed,
+/// with every log given to the longest place that it reaches, so that as few and as short ones as can be are
+/// missing. Empty: nothing.
 std::string missing_logs(std::vector<double> need, std::vector<double> have, UnitSystem units);
 
 /// A log in a place.
@@ -50,7 +52,8 @@ struct Seat {
     bool operator==(const Seat &) const = default;
 };
 
-/// Of a wall's top after a log was laid, mm over (+) or under (-) a level top; 0 at an end that adds to no top.
+/// Of a wall's top after a log was laid, mm over (+) or under (-) a level top; 0 at an end that adds to no
+/// top.
 struct EndErrors {
     double left = 0, right = 0;
 };
@@ -70,7 +73,8 @@ struct Levelled {
     double least_squares =
         0;                  ///< no arrangement has a smaller sum than this, mm2 (a bound, not always reached)
     double least_worst = 0; ///< no arrangement has a smaller largest error, mm (a bound)
-    bool proven = false;    ///< every other arrangement was ruled out: `after` is the best there is in these places
+    bool proven =
+        false; ///< every other arrangement was ruled out: `after` is the best there is in these places
 };
 
 /// A log is cut to its place from the butt on: its other end's height lies on the straight line from butt to
@@ -78,9 +82,10 @@ struct Levelled {
 double tip_height_at(const PileLog &log, double length);
 double tip_width_at(const PileLog &log, double length);
 
-/// Works out an arrangement. Deterministic. A sentence, with lengths in `units`, where the pile is too small or its logs too
-/// short.
-std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places,
+/// Works out an arrangement. Deterministic. A sentence, with lengths in `units`, where the pile is too small
+/// or its logs too short.
+std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
+                                               const std::vector<LogPlace> &places,
                                                UnitSystem units = UnitSystem::metric);
 
 /// The logs as a document states them, by the arrangement `after`: measured sizes as they are, those at a cut

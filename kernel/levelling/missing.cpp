@@ -32,7 +32,8 @@ std::string missing_logs(std::vector<double> need, std::vector<double> have, Uni
     style.system = units;
     std::string text;
     for (const auto &[length, count] : missing)
-        text += (text.empty() ? "" : ", ") + std::to_string(count) + " of " + print_length(Length::mm(length), style) + " or longer";
+        text += (text.empty() ? "" : ", ") + std::to_string(count) + " of " +
+                print_length(Length::mm(length), style) + " or longer";
     return text;
 }
 

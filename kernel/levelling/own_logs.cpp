@@ -62,7 +62,8 @@ OwnLog round_log(const std::string &wall, int round, const Ends &left, const End
 /// The place of the same round's last piece.
 std::size_t last_of_round(const std::vector<LogPlace> &places, std::size_t first) {
     std::size_t last = first;
-    while (places[last].last_piece < places[last].pieces) ++last;
+    while (places[last].last_piece < places[last].pieces)
+        ++last;
     return last;
 }
 

@@ -27,14 +27,16 @@ std::string letters(const CsvTable &table, std::size_t row, const std::string &c
     std::ranges::replace(text, '\t', ' ');
     const auto count = std::ranges::count_if(text, [](char c) { return (c & 0xC0) != 0x80; });
     if (static_cast<std::size_t>(count) > most_letters)
-        table.problem(row, "long " + column, column + " is longer than " + std::to_string(most_letters) + " letters");
+        table.problem(row, "long " + column,
+                      column + " is longer than " + std::to_string(most_letters) + " letters");
     return text;
 }
 
 PileLog pile_log(const CsvTable &table, std::size_t row) {
     PileLog log;
     log.mark = letters(table, row, "mark");
-    if (log.mark.empty()) table.problem(row, "empty mark", "mark is missing; it is what tells one log from another");
+    if (log.mark.empty())
+        table.problem(row, "empty mark", "mark is missing; it is what tells one log from another");
     log.length = table.length(row, "length", log_length, true).value_or(0);
     log.butt_height = table.length(row, "butt_height", thickness, true).value_or(0);
     log.tip_height = table.length(row, "tip_height", thickness, true).value_or(0);
@@ -46,7 +48,8 @@ PileLog pile_log(const CsvTable &table, std::size_t row) {
 template <typename T> using Words = std::vector<std::pair<const char *, T>>;
 
 template <typename T>
-std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::string &column, const Words<T> &words) {
+std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::string &column,
+                        const Words<T> &words) {
     const std::string text = table.word(row, column);
     std::string expected;
     for (const auto &[word, value] : words) {
@@ -54,7 +57,8 @@ std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::strin
         if (std::string(word).size() > 1) expected += (expected.empty() ? "" : ", ") + std::string(word);
     }
     if (!text.empty())
-        table.problem(row, "no " + column, column + " \"" + table.cell(row, column) + "\" is not known; expected " + expected);
+        table.problem(row, "no " + column,
+                      column + " \"" + table.cell(row, column) + "\" is not known; expected " + expected);
     return {};
 }
 
@@ -76,17 +80,23 @@ RecordedLog recorded_log(const CsvTable &table, std::size_t row) {
     log.piece = table.count(row, "piece", most_pieces, "1 (the leftmost) and up");
     log.mark = letters(table, row, "mark");
     log.note = letters(table, row, "note");
-    for (const auto &[column, into] : {std::pair("left_height", &log.left_height), std::pair("right_height", &log.right_height),
-                                       std::pair("left_width", &log.left_width), std::pair("right_width", &log.right_width),
-                                       std::pair("diameter", &log.diameter)})
+    for (const auto &[column, into] :
+         {std::pair("left_height", &log.left_height), std::pair("right_height", &log.right_height),
+          std::pair("left_width", &log.left_width), std::pair("right_width", &log.right_width),
+          std::pair("diameter", &log.diameter)})
         *into = table.length(row, column, thickness, false);
     log.bow = table.length(row, "bow", out_of_line, false);
     check_both(table, row, "height", log.left_height, log.right_height);
     check_both(table, row, "width", log.left_width, log.right_width);
-    log.butt = chosen<LogEnd>(table, row, "butt", {{"left", LogEnd::left}, {"right", LogEnd::right}, {"l", LogEnd::left}, {"r", LogEnd::right}});
-    log.finish = chosen<Finish>(table, row, "finish", {{"hewn", Finish::hewn}, {"sawn", Finish::sawn}, {"peeled", Finish::peeled}});
+    log.butt = chosen<LogEnd>(
+        table, row, "butt",
+        {{"left", LogEnd::left}, {"right", LogEnd::right}, {"l", LogEnd::left}, {"r", LogEnd::right}});
+    log.finish = chosen<Finish>(table, row, "finish",
+                                {{"hewn", Finish::hewn}, {"sawn", Finish::sawn}, {"peeled", Finish::peeled}});
     log.fabric = chosen<Fabric>(table, row, "fabric",
-                                {{"new", Fabric::newly_cut}, {"kept", Fabric::kept}, {"patched", Fabric::patched},
+                                {{"new", Fabric::newly_cut},
+                                 {"kept", Fabric::kept},
+                                 {"patched", Fabric::patched},
                                  {"replacement", Fabric::replacement}});
     return log;
 }
@@ -98,15 +108,18 @@ void check_twice(const CsvTable &table, const std::vector<Row> &rows, Key key) {
     for (std::size_t i = 0; i < rows.size(); ++i)
         if (const auto [first, is_new] = seen.emplace(key(rows[i]), i); !is_new)
             table.problem(i, "twice " + key(rows[i]),
-                          key(rows[i]) + " stands there twice, first in line " + std::to_string(table.line(first->second)));
+                          key(rows[i]) + " stands there twice, first in line " +
+                              std::to_string(table.line(first->second)));
 }
 
 template <typename Row, typename Key>
-CsvRead<Row> read_rows(const CsvTable &table, CsvReport &report, Row (*read)(const CsvTable &, std::size_t), Key key) {
+CsvRead<Row> read_rows(const CsvTable &table, CsvReport &report, Row (*read)(const CsvTable &, std::size_t),
+                       Key key) {
     CsvRead<Row> result;
     if (report.good()) {
         check_count(table);
-        for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i) result.rows.push_back(read(table, i));
+        for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i)
+            result.rows.push_back(read(table, i));
         if (result.rows.empty()) report.problem(1, "empty", "there is no log under the header");
     }
     if (report.good()) check_twice(table, result.rows, key);
@@ -126,19 +139,34 @@ std::string place_of(const RecordedLog &log) {
 CsvRead<PileLog> read_pile(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"mark", true, ""}, {"length", true, ""}, {"butt_height", true, ""}, {"tip_height", true, ""},
-                          {"butt_width", false, ""}, {"tip_width", false, ""}},
+                         {{"mark", true, ""},
+                          {"length", true, ""},
+                          {"butt_height", true, ""},
+                          {"tip_height", true, ""},
+                          {"butt_width", false, ""},
+                          {"tip_width", false, ""}},
                          report);
-    return read_rows<PileLog>(table, report, pile_log, [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
+    return read_rows<PileLog>(table, report, pile_log,
+                              [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
 }
 
 CsvRead<RecordedLog> read_record(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"wall", true, ""}, {"round", true, ""}, {"piece", false, ""}, {"mark", false, ""},
-                          {"left_height", false, ""}, {"right_height", false, ""}, {"left_width", false, ""},
-                          {"right_width", false, ""}, {"diameter", false, ""}, {"butt", false, ""}, {"bow", false, ""},
-                          {"finish", false, ""}, {"fabric", false, ""}, {"note", false, "notes"}},
+                         {{"wall", true, ""},
+                          {"round", true, ""},
+                          {"piece", false, ""},
+                          {"mark", false, ""},
+                          {"left_height", false, ""},
+                          {"right_height", false, ""},
+                          {"left_width", false, ""},
+                          {"right_width", false, ""},
+                          {"diameter", false, ""},
+                          {"butt", false, ""},
+                          {"bow", false, ""},
+                          {"finish", false, ""},
+                          {"fabric", false, ""},
+                          {"note", false, "notes"}},
                          report);
     return read_rows<RecordedLog>(table, report, recorded_log, place_of);
 }

@@ -1,7 +1,7 @@
 // A pile of measured logs, and a record of logs that lie in a house: read from CSV as people keep it.
 //
-// RFC 4180 with a header line, and what spreadsheets make of it: see csv_table.h. Lengths with their unit ("9 1/4 in",
-// "235 mm"), or the unit in the header.
+// RFC 4180 with a header line, and what spreadsheets make of it: see csv_table.h. Lengths with their unit ("9
+// 1/4 in", "235 mm"), or the unit in the header.
 #pragma once
 
 #include "kernel/shell/shell.h"
@@ -20,7 +20,8 @@ struct PileLog {
     std::optional<double> butt_width, tip_width;        ///< mm
 };
 
-/// A log in a house, measured at its two ends seen from outside, or only one of the logs that an opening parts.
+/// A log in a house, measured at its two ends seen from outside, or only one of the logs that an opening
+/// parts.
 struct RecordedLog {
     std::string wall;
     int round = 1;
@@ -48,9 +49,9 @@ template <typename T> struct CsvRead {
 /// thinner than the tip is taken as measured. At most 2,000 logs.
 CsvRead<PileLog> read_pile(std::string_view csv);
 
-/// Columns: wall, round and, where known, piece, mark, left_height, right_height, left_width, right_width, diameter, butt
-/// (left or right), bow, finish, fabric, notes. Of heights and widths both ends or none. Whether walls, rounds and pieces
-/// exist is for the shell to say: see recorded. At most 2,000 logs.
+/// Columns: wall, round and, where known, piece, mark, left_height, right_height, left_width, right_width,
+/// diameter, butt (left or right), bow, finish, fabric, notes. Of heights and widths both ends or none.
+/// Whether walls, rounds and pieces exist is for the shell to say: see recorded. At most 2,000 logs.
 CsvRead<RecordedLog> read_record(std::string_view csv);
 
 } // namespace roundlay

@@ -26,13 +26,15 @@ struct Round {
 
     double in_one() const {
         double length = saw_cut * static_cast<double>(pieces.size() - 1);
-        for (const PiecePlace &p : pieces) length += p.to - p.from;
+        for (const PiecePlace &p : pieces)
+            length += p.to - p.from;
         return length;
     }
     std::vector<double> lengths() const {
         if (!parted) return {in_one()};
         std::vector<double> all;
-        for (const PiecePlace &p : pieces) all.push_back(p.to - p.from);
+        for (const PiecePlace &p : pieces)
+            all.push_back(p.to - p.from);
         return all;
     }
 };
@@ -41,7 +43,8 @@ void set_half(const Shell &shell, const Layout &layout, const Piece &piece, Roun
     if (piece.log == LogKind::full) return;
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
     round.share = 0.5;
-    round.less = round.share * wall.log_height - nominal_log_height(shell, layout, wall, piece.log, piece.round == 1);
+    round.less =
+        round.share * wall.log_height - nominal_log_height(shell, layout, wall, piece.log, piece.round == 1);
 }
 
 std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
@@ -56,11 +59,13 @@ std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
         round.pieces.push_back({piece.number, from, from + piece.blank.length, -1, -1});
     }
     std::vector<Round> rounds;
-    for (auto &[place, round] : all) rounds.push_back(std::move(round));
+    for (auto &[place, round] : all)
+        rounds.push_back(std::move(round));
     return rounds;
 }
 
-/// The outer ends of a round carry the wall's two tops; islands that lie on one another have tops of their own.
+/// The outer ends of a round carry the wall's two tops; islands that lie on one another have tops of their
+/// own.
 void number_tops(std::vector<Round> &rounds, int walls) {
     constexpr double same = 1;
     int next = 2 * walls;
@@ -73,7 +78,8 @@ void number_tops(std::vector<Round> &rounds, int walls) {
             if (last) p.right_top = 2 * round.wall + 1;
             if (first || last) continue;
             for (const PiecePlace &q : under ? under->pieces : std::vector<PiecePlace>{})
-                if (q.left_top >= 2 * walls && std::abs(q.from - p.from) < same && std::abs(q.to - p.to) < same)
+                if (q.left_top >= 2 * walls && std::abs(q.from - p.from) < same &&
+                    std::abs(q.to - p.to) < same)
                     p.left_top = q.left_top, p.right_top = q.right_top;
             if (p.left_top < 0) p.left_top = next, p.right_top = next + 1, next += 2;
         }
@@ -84,16 +90,19 @@ void number_tops(std::vector<Round> &rounds, int walls) {
 std::vector<double> lengths_of(const std::vector<Round> &rounds) {
     std::vector<double> need;
     for (const Round &round : rounds)
-        for (const double length : round.lengths()) need.push_back(length);
+        for (const double length : round.lengths())
+            need.push_back(length);
     std::ranges::sort(need, std::greater());
     return need;
 }
 
-/// Which rounds to part. Longest log to longest place: where the pile's log is too short for its place, one of the rounds that
-/// ask for a longer one than that has to be parted, whatever else is. So every way that goes is come upon.
+/// Which rounds to part. Longest log to longest place: where the pile's log is too short for its place, one
+/// of the rounds that ask for a longer one than that has to be parted, whatever else is. So every way that
+/// goes is come upon.
 class Parting {
   public:
-    Parting(std::vector<Round> &rounds, std::vector<double> have) : rounds_(rounds), have_(std::move(have)), kept_(rounds.size()) {
+    Parting(std::vector<Round> &rounds, std::vector<double> have)
+        : rounds_(rounds), have_(std::move(have)), kept_(rounds.size()) {
         std::ranges::sort(have_, std::greater());
     }
 
@@ -124,7 +133,8 @@ class Parting {
             rounds_[next].parted = false;
             keep_alike(next, tried);
         }
-        for (const std::size_t i : tried) kept_[i] = false;
+        for (const std::size_t i : tried)
+            kept_[i] = false;
         return went;
     }
 
@@ -132,7 +142,8 @@ class Parting {
         std::size_t best = rounds_.size();
         for (std::size_t i = 0; i < rounds_.size(); ++i) {
             const Round &round = rounds_[i];
-            if (round.parted || kept_[i] || round.pieces.size() < 2 || round.in_one() <= longer_than) continue;
+            if (round.parted || kept_[i] || round.pieces.size() < 2 || round.in_one() <= longer_than)
+                continue;
             if (best == rounds_.size() || round.in_one() > rounds_[best].in_one()) best = i;
         }
         return best;
@@ -162,25 +173,32 @@ class Parting {
 
 std::vector<double> lengths_of(const std::vector<PileLog> &pile) {
     std::vector<double> have;
-    for (const PileLog &log : pile) have.push_back(log.length);
+    for (const PileLog &log : pile)
+        have.push_back(log.length);
     return have;
 }
 
 /// Of one way to part the rounds: no round, or every one.
-std::string missing_if(std::vector<Round> rounds, bool parted, const std::vector<PileLog> &pile, UnitSystem units) {
-    for (Round &round : rounds) round.parted = parted && round.pieces.size() > 1;
+std::string missing_if(std::vector<Round> rounds, bool parted, const std::vector<PileLog> &pile,
+                       UnitSystem units) {
+    for (Round &round : rounds)
+        round.parted = parted && round.pieces.size() > 1;
     return missing_logs(lengths_of(rounds), lengths_of(pile), units);
 }
 
 std::string cannot_be_cut(const Shell &shell, const Layout &layout, const std::vector<PileLog> &pile,
                           const std::vector<Round> &rounds, bool gave_up) {
     const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return p.timber < 0; });
-    const std::string tried = gave_up ? "in none of the many ways tried to cut the rounds beside openings from one log or from several"
-                                      : "in no way of cutting the rounds beside openings from one log or from several";
-    const std::string whole = missing_if(rounds, false, pile, shell.units), parted = missing_if(rounds, true, pile, shell.units);
-    return "the " + std::to_string(pieces) + " pieces of the shell cannot be cut from the " + std::to_string(pile.size()) +
-           " logs of the pile, " + tried + "; missing where each round is one log: " +
-           (whole.empty() ? "none" : whole) + "; where each piece is a log of its own: " + (parted.empty() ? "none" : parted);
+    const std::string tried =
+        gave_up
+            ? "in none of the many ways tried to cut the rounds beside openings from one log or from several"
+            : "in no way of cutting the rounds beside openings from one log or from several";
+    const std::string whole = missing_if(rounds, false, pile, shell.units),
+                      parted = missing_if(rounds, true, pile, shell.units);
+    return "the " + std::to_string(pieces) + " pieces of the shell cannot be cut from the " +
+           std::to_string(pile.size()) + " logs of the pile, " + tried +
+           "; missing where each round is one log: " + (whole.empty() ? "none" : whole) +
+           "; where each piece is a log of its own: " + (parted.empty() ? "none" : parted);
 }
 
 std::vector<LogPlace> places_of(const std::vector<Round> &rounds) {
@@ -188,12 +206,12 @@ std::vector<LogPlace> places_of(const std::vector<Round> &rounds) {
     for (const Round &r : rounds) {
         const int count = static_cast<int>(r.pieces.size());
         if (!r.parted)
-            places.push_back({r.wall, r.round, r.in_one(), r.share, r.pieces.front().left_top, r.pieces.back().right_top, 1,
-                              count, count, r.less});
+            places.push_back({r.wall, r.round, r.in_one(), r.share, r.pieces.front().left_top,
+                              r.pieces.back().right_top, 1, count, count, r.less});
         else
             for (const PiecePlace &p : r.pieces)
-                places.push_back({r.wall, r.round, p.to - p.from, r.share, p.left_top, p.right_top, p.number, p.number, count,
-                                  r.less});
+                places.push_back({r.wall, r.round, p.to - p.from, r.share, p.left_top, p.right_top, p.number,
+                                  p.number, count, r.less});
     }
     return places;
 }

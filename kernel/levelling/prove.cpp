@@ -14,10 +14,11 @@ constexpr long most_steps = 3'000'000; // about a second
 class Prover {
   public:
     Prover(const Stacks &stacks, std::vector<Seat> best)
-        : stacks_(stacks), best_(std::move(best)), seats_(best_.size()), used_(stacks.pile().size()), order_(best_.size()),
-          tops_(stacks.tops()), least_(stacks.squares(best_)) {
+        : stacks_(stacks), best_(std::move(best)), seats_(best_.size()), used_(stacks.pile().size()),
+          order_(best_.size()), tops_(stacks.tops()), least_(stacks.squares(best_)) {
         std::iota(order_.begin(), order_.end(), 0);
-        std::ranges::stable_sort(order_, {}, [&](int i) { return stacks.places()[static_cast<std::size_t>(i)].wall; });
+        std::ranges::stable_sort(order_, {},
+                                 [&](int i) { return stacks.places()[static_cast<std::size_t>(i)].wall; });
     }
 
     std::optional<std::vector<Seat>> run() {
@@ -35,7 +36,8 @@ class Prover {
         }
         for (int log = 0; log < static_cast<int>(used_.size()); ++log)
             if (!used_[static_cast<std::size_t>(log)] && stacks_.fits(log, order_[at]))
-                for (const LogEnd butt : {LogEnd::left, LogEnd::right}) lay({log, butt}, at, squares);
+                for (const LogEnd butt : {LogEnd::left, LogEnd::right})
+                    lay({log, butt}, at, squares);
     }
 
     /// The square of the error that a top has with `excess` more on it.

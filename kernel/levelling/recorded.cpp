@@ -27,21 +27,25 @@ std::optional<std::string> wall_called(const Shell &shell, const std::string &na
 
 std::string all_walls(const Shell &shell) {
     std::string text;
-    for (const Wall &wall : shell.walls) text += (text.empty() ? "" : ", ") + wall.name;
-    for (const Partition &wall : shell.partitions) text += ", " + wall.name;
+    for (const Wall &wall : shell.walls)
+        text += (text.empty() ? "" : ", ") + wall.name;
+    for (const Partition &wall : shell.partitions)
+        text += ", " + wall.name;
     return text;
 }
 
 int pieces_in(const Layout &layout, const std::string &wall, int round) {
     return static_cast<int>(std::ranges::count_if(layout.pieces, [&](const Piece &p) {
-        return p.timber < 0 && p.round == round && layout.walls[static_cast<std::size_t>(p.wall)].name == wall;
+        return p.timber < 0 && p.round == round &&
+               layout.walls[static_cast<std::size_t>(p.wall)].name == wall;
     }));
 }
 
 int rounds_of(const Layout &layout, const std::string &wall) {
     int most = 0;
     for (const Piece &p : layout.pieces)
-        if (p.timber < 0 && layout.walls[static_cast<std::size_t>(p.wall)].name == wall) most = std::max(most, p.round);
+        if (p.timber < 0 && layout.walls[static_cast<std::size_t>(p.wall)].name == wall)
+            most = std::max(most, p.round);
     return most;
 }
 
@@ -54,7 +58,8 @@ class Checks {
         const auto wall = wall_called(shell_, row.wall);
         if (!wall)
             return report_.problem(row.line, "wall " + row.wall,
-                                   "there is no wall \"" + row.wall + "\"; the walls are " + all_walls(shell_));
+                                   "there is no wall \"" + row.wall + "\"; the walls are " +
+                                       all_walls(shell_));
         row.wall = *wall;
         check_sizes(row);
         if (!layout_.pieces.empty()) check_place(row); // else the shell itself is told what is wrong with it
@@ -65,24 +70,29 @@ class Checks {
         const int rounds = rounds_of(layout_, row.wall), pieces = pieces_in(layout_, row.wall, row.round);
         if (row.round > rounds)
             return report_.problem(row.line, "round " + row.wall,
-                                   "wall " + row.wall + " has " + std::to_string(rounds) + " logs, one on another; there is no round " +
+                                   "wall " + row.wall + " has " + std::to_string(rounds) +
+                                       " logs, one on another; there is no round " +
                                        std::to_string(row.round));
         if (row.piece.value_or(1) > pieces)
             report_.problem(row.line, "piece " + row.wall,
-                            "wall " + row.wall + ", round " + std::to_string(row.round) + " has " + std::to_string(pieces) +
-                                (pieces == 1 ? " piece" : " pieces") + "; there is no piece " + std::to_string(*row.piece));
+                            "wall " + row.wall + ", round " + std::to_string(row.round) + " has " +
+                                std::to_string(pieces) + (pieces == 1 ? " piece" : " pieces") +
+                                "; there is no piece " + std::to_string(*row.piece));
     }
 
     void check_sizes(const RecordedLog &row) {
         if (shell_.notch.kind == NotchKind::saddle && (row.left_height || row.left_width))
-            return report_.problem(row.line, "saddle",
-                                   "logs scoped over one another are even cylinders; give their diameter in place of heights "
-                                   "and widths");
-        const double wall = thickness_of(row.wall), width = std::max(row.left_width.value_or(0), row.right_width.value_or(0));
+            return report_.problem(
+                row.line, "saddle",
+                "logs scoped over one another are even cylinders; give their diameter in place of heights "
+                "and widths");
+        const double wall = thickness_of(row.wall),
+                     width = std::max(row.left_width.value_or(0), row.right_width.value_or(0));
         if (width > wall)
             report_.problem(row.line, "wide " + row.wall,
                             "the log is " + say(shell_, width) + " wide, more than wall " + row.wall + "'s " +
-                                say(shell_, wall) + "; state that wall's thickness as that of its widest log");
+                                say(shell_, wall) +
+                                "; state that wall's thickness as that of its widest log");
     }
 
     double thickness_of(const std::string &name) const {
@@ -149,7 +159,8 @@ OwnLog round_of_pieces(const std::vector<const RecordedLog *> &pieces, int in_ro
         if (!butt) butt = row->butt;
         if (row->diameter) log.sizes.diameter = as_length(row->diameter);
         if (*row->piece == 1) ends.left_height = row->left_height, ends.left_width = row->left_width;
-        if (*row->piece == in_round) ends.right_height = row->right_height, ends.right_width = row->right_width;
+        if (*row->piece == in_round)
+            ends.right_height = row->right_height, ends.right_width = row->right_width;
     }
     set_ends(log.sizes, butt, ends);
     return log;
@@ -167,7 +178,8 @@ Recorded recorded(const Shell &shell, const std::vector<RecordedLog> &rows) {
     CsvReport report;
     Checks checks(shell, report);
     std::vector<RecordedLog> known = rows;
-    for (RecordedLog &row : known) checks.check(row);
+    for (RecordedLog &row : known)
+        checks.check(row);
     Recorded result;
     result.problems = report.problems();
     if (!report.good()) return result;
@@ -186,7 +198,8 @@ Recorded recorded(const Shell &shell, const std::vector<RecordedLog> &rows) {
     for (const auto &[place, pieces] : parted) {
         if (!whole.contains(place))
             add(round_of_pieces(pieces, pieces_in(layout, place.first, place.second)), pieces.front()->line);
-        for (const RecordedLog *row : pieces) add(words_of(*row), row->line);
+        for (const RecordedLog *row : pieces)
+            add(words_of(*row), row->line);
     }
     return result;
 }
@@ -206,7 +219,8 @@ double height_at(const Piece &piece, bool right) {
     return high - low;
 }
 
-void compare(const Shell &shell, const Piece &piece, const RecordedLog &row, bool right, std::vector<CsvProblem> &found) {
+void compare(const Shell &shell, const Piece &piece, const RecordedLog &row, bool right,
+             std::vector<CsvProblem> &found) {
     const auto &measured = right ? row.right_height : row.left_height;
     if (!measured || (right ? piece.far : piece.datum).kind != EndKind::jamb) return;
     const double drawn = height_at(piece, right);
@@ -218,13 +232,16 @@ void compare(const Shell &shell, const Piece &piece, const RecordedLog &row, boo
 
 } // namespace
 
-std::vector<CsvProblem> off_the_line(const Shell &shell, const Layout &layout, const std::vector<RecordedLog> &rows) {
+std::vector<CsvProblem> off_the_line(const Shell &shell, const Layout &layout,
+                                     const std::vector<RecordedLog> &rows) {
     std::vector<CsvProblem> found;
     for (const RecordedLog &row : rows)
         for (const Piece &p : layout.pieces) {
             if (p.timber >= 0 || p.round != row.round || p.number != row.piece.value_or(0)) continue;
-            if (lower_case(layout.walls[static_cast<std::size_t>(p.wall)].name) != lower_case(row.wall)) continue;
-            for (const bool right : {false, true}) compare(shell, p, row, right, found);
+            if (lower_case(layout.walls[static_cast<std::size_t>(p.wall)].name) != lower_case(row.wall))
+                continue;
+            for (const bool right : {false, true})
+                compare(shell, p, row, right, found);
         }
     return found;
 }

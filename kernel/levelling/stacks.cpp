@@ -7,7 +7,8 @@ namespace roundlay {
 Stacks::Stacks(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places, double log_height)
     : pile_(pile), places_(places) {
     for (const LogPlace &place : places) { // places come by round
-        tops_ = std::max({tops_, static_cast<std::size_t>(place.left_top + 1), static_cast<std::size_t>(place.right_top + 1)});
+        tops_ = std::max({tops_, static_cast<std::size_t>(place.left_top + 1),
+                          static_cast<std::size_t>(place.right_top + 1)});
         for (const PileLog &log : pile)
             excess_.push_back({place.share * (log.butt_height - log_height),
                                place.share * (tip_height_at(log, place.length) - log_height)});

@@ -6,8 +6,8 @@
 namespace roundlay {
 
 Tops::Tops(const Stacks &stacks, std::vector<Seat> seats)
-    : stacks_(&stacks), seats_(std::move(seats)), tops_(stacks.tops()), left_(seats_.size()), right_(seats_.size()),
-      squares_(stacks.tops()) {
+    : stacks_(&stacks), seats_(std::move(seats)), tops_(stacks.tops()), left_(seats_.size()),
+      right_(seats_.size()), squares_(stacks.tops()) {
     for (std::size_t i = 0; i < seats_.size(); ++i) {
         const LogPlace &place = stacks.places()[i];
         for (const bool right : {false, true}) {
@@ -18,7 +18,8 @@ Tops::Tops(const Stacks &stacks, std::vector<Seat> seats)
             rests.push_back({static_cast<int>(i), right, 0, 0});
         }
     }
-    for (std::size_t top = 0; top < tops_.size(); ++top) sum_up(top);
+    for (std::size_t top = 0; top < tops_.size(); ++top)
+        sum_up(top);
 }
 
 Excess Tops::change(std::size_t place, const Seat &seat) const {

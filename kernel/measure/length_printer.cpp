@@ -69,8 +69,9 @@ std::string print_length(Length value, const LengthStyle &style) {
 std::string print_decimals(Length value, UnitSystem system, int places) {
     const bool metric = system == UnitSystem::metric;
     char digits[512]; // the largest double has 309 digits before its point
-    const auto end = std::to_chars(digits, digits + sizeof digits, metric ? value.mm() : value.mm() / mm_per_inch,
-                                   std::chars_format::fixed, places);
+    const auto end =
+        std::to_chars(digits, digits + sizeof digits, metric ? value.mm() : value.mm() / mm_per_inch,
+                      std::chars_format::fixed, places);
     return std::string(digits, end.ptr) + (metric ? " mm" : " in");
 }
 

@@ -16,13 +16,18 @@ struct LoadUnit {
     std::string_view name;
     double kpa;
 };
-constexpr LoadUnit units[] = {{"psf", kpa_per_psf},     {"lb/ft2", kpa_per_psf}, {"lb/ft\u00B2", kpa_per_psf},
-                              {"lbf/ft2", kpa_per_psf}, {"kpa", 1},              {"kn/m2", 1},
+constexpr LoadUnit units[] = {{"psf", kpa_per_psf},
+                              {"lb/ft2", kpa_per_psf},
+                              {"lb/ft\u00B2", kpa_per_psf},
+                              {"lbf/ft2", kpa_per_psf},
+                              {"kpa", 1},
+                              {"kn/m2", 1},
                               {"kn/m\u00B2", 1}};
 
 std::string digits_of(double value, int figures) {
     char digits[64];
-    const auto end = std::to_chars(digits, digits + sizeof digits, value, std::chars_format::general, figures);
+    const auto end =
+        std::to_chars(digits, digits + sizeof digits, value, std::chars_format::general, figures);
     return {digits, end.ptr};
 }
 
@@ -59,7 +64,8 @@ std::optional<double> parse_load(std::string_view text, std::optional<UnitSystem
 
 std::string print_load(double kpa, UnitSystem system) {
     constexpr int figures = 4;
-    return system == UnitSystem::metric ? digits_of(kpa, figures) + " kPa" : digits_of(kpa / kpa_per_psf, figures) + " psf";
+    return system == UnitSystem::metric ? digits_of(kpa, figures) + " kPa"
+                                        : digits_of(kpa / kpa_per_psf, figures) + " psf";
 }
 
 std::string spell_load(double kpa, UnitSystem system) {

@@ -15,14 +15,15 @@ inline constexpr double kpa_per_psf = newtons_per_pound / (0.3048 * 0.3048) / 10
 inline constexpr double mpa_per_psi = newtons_per_pound / (25.4 * 25.4);
 inline constexpr double n_per_mm_per_plf = newtons_per_pound / 304.8; ///< N/mm in a pound on a foot of length
 
-/// `40 psf`, `40 lb/ft2`, `1.9 kPa`, `1.9 kN/m2`: kilopascals. A number without a unit only where `bare` says which is
-/// meant.
+/// `40 psf`, `40 lb/ft2`, `1.9 kPa`, `1.9 kN/m2`: kilopascals. A number without a unit only where `bare` says
+/// which is meant.
 std::optional<double> parse_load(std::string_view text, std::optional<UnitSystem> bare = {});
 
 /// For reading, four figures: `40 psf`, `1.9 kPa`.
 std::string print_load(double kpa, UnitSystem system);
 
-/// Reads back to the very same load: in the chosen system's unit, or in the other one where that is much shorter.
+/// Reads back to the very same load: in the chosen system's unit, or in the other one where that is much
+/// shorter.
 std::string spell_load(double kpa, UnitSystem system);
 
 } // namespace roundlay

@@ -20,7 +20,8 @@ class Length {
   public:
     constexpr Length() = default;
     static constexpr Length mm(double v) { return Length(v); }
-    // 25.4 is no double, 127 and 5 are: whole, halved and quartered inches come out as parse_length reads them.
+    // 25.4 is no double, 127 and 5 are: whole, halved and quartered inches come out as parse_length reads
+    // them.
     static constexpr Length inches(double v) { return Length(v * 127 / 5); }
     static constexpr Length feet(double v) { return Length(v * 1524 / 5); }
     static constexpr Length metres(double v) { return Length(v * 1000.0); }
@@ -65,10 +66,10 @@ enum class UnitSystem { metric, imperial };
 /// How lengths are printed. Printing rounds a value once, from the true number.
 struct LengthStyle {
     UnitSystem system = UnitSystem::metric;
-    int denominator = 16;    ///< imperial: smallest part of an inch, a power of two from 1 to 64
-    bool feet = true;        ///< imperial: 10' 10" rather than 130"
-    int decimals = 0;        ///< metric: digits after the decimal point of a millimetre
-    bool with_unit = true;   ///< metric: print " mm" behind the number
+    int denominator = 16;  ///< imperial: smallest part of an inch, a power of two from 1 to 64
+    bool feet = true;      ///< imperial: 10' 10" rather than 130"
+    int decimals = 0;      ///< metric: digits after the decimal point of a millimetre
+    bool with_unit = true; ///< metric: print " mm" behind the number
 };
 
 /// What was wrong with a text that should have been a measure.
@@ -80,9 +81,9 @@ struct MeasureError {
 
 template <typename T> using Measured = std::variant<T, MeasureError>;
 
-/// Reads a length in either system: `230 mm`, `2.4 m`, `9 in`, `7'-6 1/2"`, `11ft6-7/8in`, `8 2/3 in`, `-3/4"`.
-/// The text is read as an exact rational number and becomes a double once. A bare number is refused (no
-/// unit) except `0`. The result is finite; magnitudes over 1e9 mm are refused.
+/// Reads a length in either system: `230 mm`, `2.4 m`, `9 in`, `7'-6 1/2"`, `11ft6-7/8in`, `8 2/3 in`,
+/// `-3/4"`. The text is read as an exact rational number and becomes a double once. A bare number is refused
+/// (no unit) except `0`. The result is finite; magnitudes over 1e9 mm are refused.
 Measured<Length> parse_length(std::string_view text);
 
 /// Reads a slope: `1:8`, `7.125 deg`, `7.125°`, `2 in in 6 in`, `25 mm in 200 mm`, `0.125`, `level`.

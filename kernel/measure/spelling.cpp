@@ -51,7 +51,8 @@ std::optional<std::string> spell_in_inches(Length value, Fits fits) {
 }
 
 /// Whole and tenths and so on of the unit, the fewest digits that fit.
-std::optional<std::string> spell_in_decimals(double units, const char *unit, Length value, int most, Fits fits) {
+std::optional<std::string> spell_in_decimals(double units, const char *unit, Length value, int most,
+                                             Fits fits) {
     double scale = 1;
     for (int digits = 0; digits <= most; ++digits, scale *= 10) {
         const std::string text = spell_number(std::round(units * scale) / scale) + unit;
@@ -106,7 +107,8 @@ std::optional<std::string> spell_slope_within(Slope value, double band) {
     if (std::string printed = print_slope(value); fits(printed)) return printed;
     double scale = 1;
     for (int digits = 0; digits <= most_slope_decimals; ++digits, scale *= 10)
-        if (std::string text = spell_number(std::round(value.ratio() * scale) / scale); fits(text)) return text;
+        if (std::string text = spell_number(std::round(value.ratio() * scale) / scale); fits(text))
+            return text;
     return std::nullopt;
 }
 

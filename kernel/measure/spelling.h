@@ -5,10 +5,11 @@
 
 namespace roundlay {
 
-/// A text that a person could have typed: `16 ft`, `8 2/3 in`, `10 ft 10 in`, `220.5 mm`. Units are words, not marks,
-/// so that the text can stand in quotes. The chosen system is used where it is exact and the other one is not much
-/// shorter. What can be typed reads back to exactly this length; what was worked out (sums, drags) to within 1e-6 mm:
-/// `5 ft 8 in`, not `1727.1999999999998 mm`. The length is one that parse_length can return.
+/// A text that a person could have typed: `16 ft`, `8 2/3 in`, `10 ft 10 in`, `220.5 mm`. Units are words,
+/// not marks, so that the text can stand in quotes. The chosen system is used where it is exact and the other
+/// one is not much shorter. What can be typed reads back to exactly this length; what was worked out (sums,
+/// drags) to within 1e-6 mm: `5 ft 8 in`, not `1727.1999999999998 mm`. The length is one that parse_length
+/// can return.
 std::string spell_length(Length value, UnitSystem system);
 
 /// A text that parse_slope reads back to this slope, within 1e-10: `1:8`, `0.31`, `level`.

@@ -13,7 +13,8 @@ inline double shown_weight_step(double in_unit) {
     return in_unit < fine_below ? 1 : coarse;
 }
 
-/// The lower end of a range is shown rounded down and the upper one up, so that what is shown holds the range.
+/// The lower end of a range is shown rounded down and the upper one up, so that what is shown holds the
+/// range.
 inline double shown_low_weight(double in_unit) {
     constexpr double noise = 1e-9;
     const double step = shown_weight_step(in_unit);

@@ -12,8 +12,8 @@ namespace roundlay {
 
 namespace {
 
-constexpr double n_per_mm2 = 1e-3; ///< 1 kPa
-constexpr double no_bearing = 1;   ///< mm: an end that reaches no wood is told, and its stress is past any
+constexpr double n_per_mm2 = 1e-3;  ///< 1 kPa
+constexpr double no_bearing = 1;    ///< mm: an end that reaches no wood is told, and its stress is past any
 constexpr double gravity = 9.80665; ///< m/s2, standard
 
 /// Its least section: joists of tapered logs are thinner at the tip.
@@ -54,7 +54,8 @@ struct Landed {
 /// One timber under its loads, its spans from middle to middle of its bearings.
 class Loaded {
   public:
-    Loaded(const Layout &layout, const Timber &timber, const TimberScreen &even, const std::vector<Landed> &landed)
+    Loaded(const Layout &layout, const Timber &timber, const TimberScreen &even,
+           const std::vector<Landed> &landed)
         : timber_(timber), from_(bearing_of(layout, timber, End::datum)),
           to_(bearing_of(layout, timber, End::far)) {
         supports_.push_back(-from_.gap - from_.length / 2);
@@ -218,7 +219,8 @@ constexpr const char *formulas =
     "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two "
     "neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones "
     "(statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. "
-    "No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands beside the stresses: "
+    "No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands beside "
+    "the stresses: "
     "whether they may be allowed is for a licensed person to judge, by the grade's design values.";
 
 /// To a whole megapascal, or to a thousand pounds on a square inch.
@@ -231,9 +233,10 @@ std::string stress_words(double mpa, UnitSystem units) {
 std::string inputs_of(const Shell &shell, const Species &species) {
     const Origin &origin = species.bending.origin;
     std::string text = "Loads: " + loads_of(shell) + "; and each timber's own weight, at the high end. E " +
-                       stress_words(species.bending.elasticity_green, shell.units) + " is a mean of small clear green " + std::string(species.name) +
-                       ", no design value: sticks with knots bend more (" + std::string(origin.source) + ", " +
-                       std::string(words(origin.mark));
+                       stress_words(species.bending.elasticity_green, shell.units) +
+                       " is a mean of small clear green " + std::string(species.name) +
+                       ", no design value: sticks with knots bend more (" + std::string(origin.source) +
+                       ", " + std::string(words(origin.mark));
     if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);
     text += ").";
     return shell.wood.species.empty() ? text + " No species is stated: eastern hemlock is taken." : text;

@@ -16,8 +16,8 @@ namespace {
 class CornerLocks {
   public:
     CornerLocks(const Shell &shell, const Layout &layout, int index, Findings &findings)
-        : shell_(shell), layout_(layout), index_(index), corner_(layout.corners[static_cast<std::size_t>(index)]),
-          findings_(findings) {}
+        : shell_(shell), layout_(layout), index_(index),
+          corner_(layout.corners[static_cast<std::size_t>(index)]), findings_(findings) {}
 
     void check() {
         if (corner_.kind == CornerKind::crossing) return; // both logs run on
@@ -25,7 +25,8 @@ class CornerLocks {
         if (rule.kind == NotchKind::saddle) return; // every log hooks over the one that it crosses
         const TailTop top = tail_top(rule);
         if (lock(top, top) <= tolerance::weld) return say_loose(corner_place(corner_.name), "notch.kind");
-        for (const std::size_t i : own_notches_at(shell_, layout_, index_)) check_log(i);
+        for (const std::size_t i : own_notches_at(shell_, layout_, index_))
+            check_log(i);
     }
 
   private:
@@ -42,7 +43,9 @@ class CornerLocks {
                 if (!other) continue;
                 const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
                 const bool under = seam->side == Side::under;
-                if (!ends_here(under ? w : other->wall) || (under ? lock(top, there) : lock(there, top)) > tolerance::weld) continue;
+                if (!ends_here(under ? w : other->wall) ||
+                    (under ? lock(top, there) : lock(there, top)) > tolerance::weld)
+                    continue;
                 return say_loose(corner_place(corner_.name, own.wall, own.round), subject("log", i, "kind"));
             }
         }
@@ -51,17 +54,23 @@ class CornerLocks {
     bool ends_here(int wall) const { return corner_.kind == CornerKind::corner || corner_.runs_on != wall; }
 
     const Piece *piece_of(const std::string &tag) const {
-        const auto at = std::find_if(layout_.pieces.begin(), layout_.pieces.end(), [&](const Piece &p) { return p.tag == tag; });
+        const auto at = std::find_if(layout_.pieces.begin(), layout_.pieces.end(),
+                                     [&](const Piece &p) { return p.tag == tag; });
         return at == layout_.pieces.end() ? nullptr : &*at;
     }
 
     void say_loose(About place, const std::string &from) {
         if (shell_.pegs.wanted)
-            findings_.push_back({Weight::note, "corner-not-locked", std::move(place), said("its tails do not lock"),
+            findings_.push_back({Weight::note, "corner-not-locked", std::move(place),
+                                 said("its tails do not lock"),
                                  said("only the pegs hold the logs from pulling out"), from});
         else
-            findings_.push_back({Weight::warning, "corner-not-locked", std::move(place),
-                                 said("its tails do not lock and there are no pegs: the logs can pull out"), {}, from});
+            findings_.push_back({Weight::warning,
+                                 "corner-not-locked",
+                                 std::move(place),
+                                 said("its tails do not lock and there are no pegs: the logs can pull out"),
+                                 {},
+                                 from});
     }
 
     const Shell &shell_;
@@ -74,7 +83,8 @@ class CornerLocks {
 } // namespace
 
 void check_locks(const Shell &shell, const Layout &layout, Findings &findings) {
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) CornerLocks(shell, layout, c, findings).check();
+    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+        CornerLocks(shell, layout, c, findings).check();
 }
 
 } // namespace roundlay

@@ -16,7 +16,9 @@ namespace roundlay {
 
 namespace {
 
-const std::string &tag(const Layout &layout, int piece) { return layout.pieces[static_cast<std::size_t>(piece)].tag; }
+const std::string &tag(const Layout &layout, int piece) {
+    return layout.pieces[static_cast<std::size_t>(piece)].tag;
+}
 
 /// A timber whose pocket is closed at the top is warned of where it is laid out: it is not lowered but slid.
 bool slides_in(const Layout &layout, int piece) {
@@ -31,33 +33,45 @@ bool slides_in(const Layout &layout, int piece) {
 std::string statement_of(const Shell &shell, const Layout &layout, int piece) {
     const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
     if (p.timber >= 0)
-        return subject("floor", static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(p.timber)].floor), "name");
+        return subject("floor",
+                       static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(p.timber)].floor),
+                       "name");
     const auto w = static_cast<std::size_t>(p.wall), outside = shell.walls.size();
     return w < outside ? subject("wall", w, "name") : subject("partition", w - outside, "name");
 }
 
 /// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known,
-                Findings &findings) {
+void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                KnownMeetings *known, Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies, known))
-        findings.push_back({Weight::error, "pieces-overlap", {about::Pieces{tag(layout, o.a), tag(layout, o.b)}},
-                            said("these two pieces share %1 mm3 of wood", std::llround(o.volume)), {},
+        findings.push_back({Weight::error,
+                            "pieces-overlap",
+                            {about::Pieces{tag(layout, o.a), tag(layout, o.b)}},
+                            said("these two pieces share %1 mm3 of wood", std::llround(o.volume)),
+                            {},
                             statement_of(shell, layout, o.b)});
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies, known))
         if (!slides_in(layout, b.piece))
-            findings.push_back({Weight::error, "piece-blocked", {about::Piece{tag(layout, b.piece)}},
-                                said("it cannot be lowered into place past %1", tag(layout, b.by)), {},
+            findings.push_back({Weight::error,
+                                "piece-blocked",
+                                {about::Piece{tag(layout, b.piece)}},
+                                said("it cannot be lowered into place past %1", tag(layout, b.by)),
+                                {},
                                 statement_of(shell, layout, b.piece)});
     for (std::size_t m = 0; m < layout.models.size(); ++m) {
         const int first = layout.models[m].pieces.front();
         if (!(bodies[m].volume > 0) || !is_closed(bodies[m].hewn))
-            findings.push_back({Weight::error, "no-sound-wood", {about::Piece{tag(layout, first)}},
-                                said("its cuts leave no sound piece of wood"), said("change what is cut from it"),
+            findings.push_back({Weight::error,
+                                "no-sound-wood",
+                                {about::Piece{tag(layout, first)}},
+                                said("its cuts leave no sound piece of wood"),
+                                said("change what is cut from it"),
                                 statement_of(shell, layout, first)});
     }
 }
 
-void check_bores(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, Findings &findings) {
+void check_bores(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                 Findings &findings) {
     const bool scoped = shell.notch.kind == NotchKind::saddle; // there bores open in round surfaces
     for (std::size_t m = 0; m < layout.models.size(); ++m) {
         if (scoped ? bodies[m].bores_apart : bodies[m].bores_clear) continue;
@@ -67,36 +81,47 @@ void check_bores(const Shell &shell, const Layout &layout, const std::vector<Bod
             const Bore *bore = std::get_if<Bore>(&cut);
             return bore && bore->use;
         });
-        findings.push_back({Weight::warning, "bores-meet", {about::Piece{tag(layout, first)}},
-                            said("a bore of this piece runs into a notch, an edge or another bore"), {}, stated ? "bore" : "pegs"});
+        findings.push_back({Weight::warning,
+                            "bores-meet",
+                            {about::Piece{tag(layout, first)}},
+                            said("a bore of this piece runs into a notch, an edge or another bore"),
+                            {},
+                            stated ? "bore" : "pegs"});
     }
 }
 
-/// A log that carries what lies on it over an opening with less of its wood than this part of the opening's width is told
-/// of. Common practice, no source: it screens nothing.
+/// A log that carries what lies on it over an opening with less of its wood than this part of the opening's
+/// width is told of. Common practice, no source: it screens nothing.
 constexpr double least_over_width = 1.0 / 20;
 
 /// The wood of a log over an opening.
 double wood_over(const Piece &log, const std::string &opening) {
     double low = 0, high = log.blank.height;
     for (const Cut &cut : log.cuts) {
-        if (const BoxCut *box = std::get_if<BoxCut>(&cut); box && box->opening == opening && box->use != BoxUse::sill)
+        if (const BoxCut *box = std::get_if<BoxCut>(&cut);
+            box && box->opening == opening && box->use != BoxUse::sill)
             low = std::max(low, box->box.high.z);
         if (const FaceCut *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top)
-            for (const double x : {0.0, log.blank.length}) high = std::min(high, face->plane.height_at(x, log.blank.width / 2));
+            for (const double x : {0.0, log.blank.length})
+                high = std::min(high, face->plane.height_at(x, log.blank.width / 2));
     }
     return high - low;
 }
 
-void check_thin_header(const Shell &shell, const Layout &layout, std::size_t opening, const OpeningFacts &facts, Findings &findings) {
+void check_thin_header(const Shell &shell, const Layout &layout, std::size_t opening,
+                       const OpeningFacts &facts, Findings &findings) {
     const double width = shell.openings[opening].width.mm();
     const double left = wood_over(layout.pieces[static_cast<std::size_t>(facts.header)], facts.name);
     if (left >= least_over_width * width - tolerance::weld) return;
-    findings.push_back({Weight::warning, "thin-header", opening_place(shell, opening),
-                        said("of the log over it, %1, %2 are left to carry over %3. What it carries is not worked out here: local "
+    findings.push_back({Weight::warning,
+                        "thin-header",
+                        opening_place(shell, opening),
+                        said("of the log over it, %1, %2 are left to carry over %3. What it carries is not "
+                             "worked out here: local "
                              "code and a licensed professional decide",
                              tag(layout, facts.header), in_mm(left), in_mm(width)),
-                        {}, subject("opening", opening, "height")});
+                        {},
+                        subject("opening", opening, "height")});
 }
 
 void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -108,9 +133,10 @@ void check_headers(const Shell &shell, const Layout &layout, Findings &findings)
         if (f.header >= 0) check_thin_header(shell, layout, i, f, findings);
         if (f.header < 0 || runs >= least - tolerance::weld) continue;
         findings.push_back({Weight::warning, "header-bears-short", opening_place(shell, i),
-                            said("the log over it, %1, runs only %2 past its %3 jamb", tag(layout, f.header), in_mm(runs),
-                                 f.runs_left < f.runs_right ? said("left") : said("right")),
-                            said("%1 is asked for: move the opening by %2, or change a height", in_mm(least), in_mm(least - runs)),
+                            said("the log over it, %1, runs only %2 past its %3 jamb", tag(layout, f.header),
+                                 in_mm(runs), f.runs_left < f.runs_right ? said("left") : said("right")),
+                            said("%1 is asked for: move the opening by %2, or change a height", in_mm(least),
+                                 in_mm(least - runs)),
                             subject("opening", i, "from_left")});
     }
 }
@@ -124,24 +150,28 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
         About place = round_place(own.wall, own.round);
         if (own.piece) place.push_back(about::Part{*own.piece});
         const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
-            return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+            return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) &&
+                   layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
         });
         if (!there) continue;
-        findings.push_back(
-            {bow > gap ? Weight::warning : Weight::note, "log-bowed", std::move(place),
-             bow > gap ? said("its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it touches "
-                              "the log over it by %3",
-                              in_mm(bow), in_mm(gap), in_mm(bow - gap))
-                       : said("its middle stands %1 out of the line between its ends, and the gap is %2: laid crown up it clears "
-                              "the log over it",
-                              in_mm(bow), in_mm(gap)),
-             said("a straight stick out of it, as it is drawn, is that much thinner"), subject("log", i, "bow")});
+        findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", std::move(place),
+                            bow > gap ? said("its middle stands %1 out of the line between its ends, and the "
+                                             "gap is %2: laid crown up it touches "
+                                             "the log over it by %3",
+                                             in_mm(bow), in_mm(gap), in_mm(bow - gap))
+                                      : said("its middle stands %1 out of the line between its ends, and the "
+                                             "gap is %2: laid crown up it clears "
+                                             "the log over it",
+                                             in_mm(bow), in_mm(gap)),
+                            said("a straight stick out of it, as it is drawn, is that much thinner"),
+                            subject("log", i, "bow")});
     }
 }
 
 } // namespace
 
-Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                KnownMeetings *known) {
     Findings findings;
     check_wood(shell, layout, bodies, known, findings);
     check_bores(shell, layout, bodies, findings);

@@ -16,7 +16,8 @@ std::string tag(const Layout &layout, int piece) {
 }
 
 About place_of(const Layout &layout, const Timber &t) {
-    return {about::Floor{layout.floors[static_cast<std::size_t>(t.floor)].name}, about::Timber{t.use, tag(layout, t.piece)}};
+    return {about::Floor{layout.floors[static_cast<std::size_t>(t.floor)].name},
+            about::Timber{t.use, tag(layout, t.piece)}};
 }
 
 /// What a person must state before spans are screened, and what is taken where it is not.
@@ -24,15 +25,22 @@ void check_loads(const Shell &shell, Findings &findings) {
     for (std::size_t f = 0; f < shell.floors.size(); ++f) {
         const Floor &floor = shell.floors[f];
         if (!floor.live_load)
-            findings.push_back({Weight::note, "floor-not-screened", {about::Floor{floor.name}},
-                                said("no live_load is stated, so its timbers are not screened for span"), {},
+            findings.push_back({Weight::note,
+                                "floor-not-screened",
+                                {about::Floor{floor.name}},
+                                said("no live_load is stated, so its timbers are not screened for span"),
+                                {},
                                 subject("floor", f, "live_load")});
         else if (!floor.dead_load)
-            findings.push_back({Weight::note, "dead-load-not-stated", {about::Floor{floor.name}},
-                                said("no dead_load is stated: %1 is taken for boards and what lies on them, and the timbers' own "
+            findings.push_back({Weight::note,
+                                "dead-load-not-stated",
+                                {about::Floor{floor.name}},
+                                said("no dead_load is stated: %1 is taken for boards and what lies on them, "
+                                     "and the timbers' own "
                                      "weight on top",
                                      in_kpa(assumed_dead_load)),
-                                {}, subject("floor", f, "dead_load")});
+                                {},
+                                subject("floor", f, "dead_load")});
     }
 }
 
@@ -40,19 +48,21 @@ void check_loads(const Shell &shell, Findings &findings) {
 void check_notches(const Layout &layout, const Timber &t, Findings &findings) {
     const auto told = [&](double cut, double limit, const Said &where, const Said &part) {
         if (cut <= limit + tolerance::thinnest) return;
-        findings.push_back(
-            {Weight::warning, "notch-deep", place_of(layout, t),
-             said("%1 cuts %2 away under it", where, in_mm(cut)),
-             said("%1, %2 of its height, is the deepest that a code lets joists be notched (IRC R502.8.1, second-hand), and "
-                  "local code decides",
-                  in_mm(limit), part),
-             subject("floor", static_cast<std::size_t>(t.floor), "height")});
+        findings.push_back({Weight::warning, "notch-deep", place_of(layout, t),
+                            said("%1 cuts %2 away under it", where, in_mm(cut)),
+                            said("%1, %2 of its height, is the deepest that a code lets joists be notched "
+                                 "(IRC R502.8.1, second-hand), and "
+                                 "local code decides",
+                                 in_mm(limit), part),
+                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
     };
     for (const TimberHold *hold : {&t.hold_from, &t.hold_to})
-        told(hold->full - hold->height, notch_limits(hold->full).end_depth, said("an end of it"), said("a quarter"));
+        told(hold->full - hold->height, notch_limits(hold->full).end_depth, said("an end of it"),
+             said("a quarter"));
     for (const TimberRest &rest : t.rests)
         told(rest.full - rest.height, notch_limits(rest.full).depth,
-             said("its seat on %1", tag(layout, layout.timbers[static_cast<std::size_t>(rest.beam)].piece)), said("a sixth"));
+             said("its seat on %1", tag(layout, layout.timbers[static_cast<std::size_t>(rest.beam)].piece)),
+             said("a sixth"));
 }
 
 void check_bearings(const Layout &layout, Findings &findings) {
@@ -60,12 +70,12 @@ void check_bearings(const Layout &layout, Findings &findings) {
         const double bearing =
             std::min(bearing_of(layout, t, End::datum).length, bearing_of(layout, t, End::far).length);
         if (bearing >= least_bearing - tolerance::weld) continue;
-        findings.push_back(
-            {Weight::warning, "bearing-short", place_of(layout, t),
-             said("an end of it bears on %1 of wood", in_mm(bearing)),
-             said("38 mm (1 1/2 in) is the least that codes ask for (Ontario Building Code; IRC R502.6, from memory), and local "
-                  "code decides"),
-             subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
+        findings.push_back({Weight::warning, "bearing-short", place_of(layout, t),
+                            said("an end of it bears on %1 of wood", in_mm(bearing)),
+                            said("38 mm (1 1/2 in) is the least that codes ask for (Ontario Building Code; "
+                                 "IRC R502.6, from memory), and local "
+                                 "code decides"),
+                            subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
     }
 }
 
@@ -75,7 +85,9 @@ std::pair<LengthAmount, LengthAmount> told_apart(UnitSystem units, double a, dou
     const LengthStyle style{.system = units};
     if (print_length(Length::mm(a), style) != print_length(Length::mm(b), style)) return {in_mm(a), in_mm(b)};
     int places = units == UnitSystem::metric ? 1 : 3;
-    while (places < finest && print_decimals(Length::mm(a), units, places) == print_decimals(Length::mm(b), units, places)) ++places;
+    while (places < finest &&
+           print_decimals(Length::mm(a), units, places) == print_decimals(Length::mm(b), units, places))
+        ++places;
     return {finely_in_mm(a, places), finely_in_mm(b, places)};
 }
 
@@ -87,7 +99,8 @@ void check_deflections(const Shell &shell, const Layout &layout, Findings &findi
         findings.push_back(
             {Weight::warning, "floor-springy", place_of(layout, t),
              said("it would bend %1 under the live load over a span of %2", bends, in_mm(s.span)),
-             said("a %1th part (IRC R301.7, from memory) is %2. A screen only: local code and a licensed professional decide",
+             said("a %1th part (IRC R301.7, from memory) is %2. A screen only: local code and a licensed "
+                  "professional decide",
                   static_cast<int>(deflection_limit), may),
              subject("floor", static_cast<std::size_t>(t.floor), "height")});
     }

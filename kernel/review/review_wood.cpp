@@ -22,15 +22,17 @@ void check_settling(const Shell &shell, Findings &findings) {
             o.trim.settle_space ? subject("opening", i, "settle_space") : "trim.settle_space";
         const double space = stated->mm(), rule = shown_settling_space(o.height, due, shell.units).mm();
         if (space >= o.height.mm() - tolerance::weld)
-            findings.push_back({Weight::error, "no-room-for-frame", place,
-                                said("the space stated over its frame, %1, leaves nothing of its height of %2", in_mm(space),
-                                     in_mm(o.height.mm())),
-                                said("%1 asks for %2", phrase(due.name()), in_mm(rule)), key});
+            findings.push_back(
+                {Weight::error, "no-room-for-frame", place,
+                 said("the space stated over its frame, %1, leaves nothing of its height of %2", in_mm(space),
+                      in_mm(o.height.mm())),
+                 said("%1 asks for %2", phrase(due.name()), in_mm(rule)), key});
         else if (space < rule - tolerance::weld)
             findings.push_back({Weight::warning, "settle-space-short", place,
-                                said("the space stated over its frame, %1, is less than the %2 of %3", in_mm(space), in_mm(rule),
-                                     phrase(due.name())),
-                                said("logs that come down further press on the frame. Local code and a licensed professional decide"),
+                                said("the space stated over its frame, %1, is less than the %2 of %3",
+                                     in_mm(space), in_mm(rule), phrase(due.name())),
+                                said("logs that come down further press on the frame. Local code and a "
+                                     "licensed professional decide"),
                                 key});
     }
 }
@@ -39,11 +41,15 @@ void check_settling(const Shell &shell, Findings &findings) {
 void check_settling_rule(const Shell &shell, Findings &findings) {
     const SettlingRule &due = *settling_by_wall(shell).rule, &taken = *choose_settling(shell).rule;
     if (taken.part >= due.part || shell.openings.empty()) return;
-    findings.push_back({Weight::note, "settling-rule-short", {about::All::openings},
-                        said("the settling rule stated, %1, leaves less over frames than %2, which is taken for such walls where "
+    findings.push_back({Weight::note,
+                        "settling-rule-short",
+                        {about::All::openings},
+                        said("the settling rule stated, %1, leaves less over frames than %2, which is taken "
+                             "for such walls where "
                              "none is stated",
                              phrase(taken.name()), phrase(due.name())),
-                        {}, "trim.settling"});
+                        {},
+                        "trim.settling"});
 }
 
 /// The names that may have been meant, or all that are known, as a document has them in every language.
@@ -55,22 +61,29 @@ Said which_species(const UnknownSpecies &unknown) {
     }
     if (list) return said("did you mean %1?", *list);
     for (const Species &species : all_species())
-        list = list ? said("%1, %2", *list, std::string(species.name)) : said("%1", std::string(species.name));
+        list =
+            list ? said("%1, %2", *list, std::string(species.name)) : said("%1", std::string(species.name));
     return said("known are %1", *list);
 }
 
 void check_species(const Shell &shell, Findings &findings) {
     const auto found = find_species(species_of(shell.wood));
     if (const auto *unknown = std::get_if<UnknownSpecies>(&found))
-        findings.push_back({Weight::warning, "species-unknown", {about::All::wood},
-                            said("no values are known for the species \"%1\"", shell.wood.species),
-                            said("%1; until then no weight is given and no floor is screened", which_species(*unknown)),
-                            "wood.species"});
+        findings.push_back(
+            {Weight::warning,
+             "species-unknown",
+             {about::All::wood},
+             said("no values are known for the species \"%1\"", shell.wood.species),
+             said("%1; until then no weight is given and no floor is screened", which_species(*unknown)),
+             "wood.species"});
     else if (shell.wood.species.empty())
-        findings.push_back({Weight::note, "species-not-stated", {about::All::wood},
+        findings.push_back({Weight::note,
+                            "species-not-stated",
+                            {about::All::wood},
                             said("no species is stated: weights and spans are worked out for %1",
                                  phrase(std::get<const Species *>(found)->name)),
-                            {}, "wood.species"});
+                            {},
+                            "wood.species"});
 }
 
 } // namespace

@@ -14,13 +14,14 @@ namespace roundlay {
 
 namespace {
 
-/// Which sides of a seam the weather reaches: by the lower log's and the crossing log's own outward direction.
+/// Which sides of a seam the weather reaches: by the lower log's and the crossing log's own outward
+/// direction.
 struct Weather {
     bool inward_across = false, outward_along = false, outward_across = false, inward_along = false;
 };
 
-/// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it reaches
-/// the outside face of the wall that runs on, and indoors there is none.
+/// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it
+/// reaches the outside face of the wall that runs on, and indoors there is none.
 Weather weather_at(const Shell &shell, const CornerPlace &c, int own) {
     if (c.kind == CornerKind::corner) return {c.reentrant, !c.reentrant, !c.reentrant, c.reentrant};
     if (c.kind == CornerKind::crossing || c.runs_on >= static_cast<int>(shell.walls.size())) return {};
@@ -37,7 +38,9 @@ std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, do
             {at(-a, b), at(-a, -b), w.inward_along}};
 }
 
-const WallPlace &wall(const Layout &layout, int index) { return layout.walls[static_cast<std::size_t>(index)]; }
+const WallPlace &wall(const Layout &layout, int index) {
+    return layout.walls[static_cast<std::size_t>(index)];
+}
 
 /// Whose tails lead water in, and along which log it runs.
 struct Leak {
@@ -45,13 +48,14 @@ struct Leak {
     bool along_own = false;
 };
 
-std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const CornerPlace &c, const TailTop &top, int own,
-                            int other) {
+std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const CornerPlace &c,
+                            const TailTop &top, int own, int other) {
     const WallPlace &log = wall(layout, own), &crossing = wall(layout, other);
     const double cosine = -dot(log.frame.x, crossing.frame.x); // one of the two ends, the other starts
     const double sine = length(cross(log.frame.x, crossing.frame.x));
-    const FlowResult r = flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
-                                 {top.along, (top.across - cosine * top.along) / sine});
+    const FlowResult r =
+        flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
+                {top.along, (top.across - cosine * top.along) / sine});
     if (r.flow != Flow::leads_in) return {};
     return Leak{own, other, r.edge == 3 || r.edge == 1};
 }
@@ -59,7 +63,8 @@ std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const Corn
 std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, int corner) {
     const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
     const NotchRule rule = notch_at(shell, layout, corner);
-    if (rule.kind == NotchKind::saddle) return {}; // falls away from the middle of the lower log to both its sides
+    if (rule.kind == NotchKind::saddle)
+        return {}; // falls away from the middle of the lower log to both its sides
     std::vector<Leak> leaks;
     for (const auto &[own, other] : {std::pair(c.ends, c.starts), std::pair(c.starts, c.ends)})
         if (const auto leak = leak_on(shell, layout, c, tail_top(rule), own, other)) leaks.push_back(*leak);
@@ -75,7 +80,8 @@ CornerNotch notch_of_kind(const Shell &shell, const Layout &layout, int corner, 
 
 Shell with_notch(Shell shell, const CornerNotch &own) {
     std::erase_if(shell.corners, [&](const CornerNotch &n) {
-        return (n.first == own.first && n.second == own.second) || (n.first == own.second && n.second == own.first);
+        return (n.first == own.first && n.second == own.second) ||
+               (n.first == own.second && n.second == own.first);
     });
     shell.corners.push_back(own);
     return shell;
@@ -85,9 +91,12 @@ Shell with_notch(Shell shell, const CornerNotch &own) {
 Said way_of(const Layout &layout, const Leak &leak) {
     const std::string &own = wall(layout, leak.own).name;
     if (leak.along_own)
-        return said("water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face", own,
-                    wall(layout, leak.crossing).name);
-    return said("water that reaches the tops of wall %1's tails runs in along the crossing log, to wall %2's inside face", own, own);
+        return said(
+            "water that reaches the tops of wall %1's tails runs in along the log, to wall %2's inside face",
+            own, wall(layout, leak.crossing).name);
+    return said("water that reaches the tops of wall %1's tails runs in along the crossing log, to wall %2's "
+                "inside face",
+                own, own);
 }
 
 /// Logs whose own notch leads water in at a corner that sheds it by its own rule.
@@ -102,7 +111,8 @@ void check_own_notches(const Shell &shell, const Layout &layout, int corner, Fin
         const auto leak = leak_on(shell, layout, c, top, own, other);
         if (!leak || leak_on(shell, layout, c, tail_top(rule), own, other)) continue;
         findings.push_back({Weight::warning, "seam-leads-water-in", corner_place(c.name, log.wall, log.round),
-                            way_of(layout, *leak), said("the corner's own notch sheds it"), subject("log", i, "kind")});
+                            way_of(layout, *leak), said("the corner's own notch sheds it"),
+                            subject("log", i, "kind")});
     }
 }
 
@@ -125,7 +135,8 @@ std::ptrdiff_t warned(const Shell &shell, const Layout &layout) {
         leaks += static_cast<std::ptrdiff_t>(leaks_at(shell, layout, c).size());
         check_own_notches(shell, layout, c, all);
     }
-    return leaks + std::count_if(all.begin(), all.end(), [](const Finding &f) { return f.weight != Weight::note; });
+    return leaks +
+           std::count_if(all.begin(), all.end(), [](const Finding &f) { return f.weight != Weight::note; });
 }
 
 struct WetCorner {
@@ -153,7 +164,9 @@ class Trial {
         if (mended == 0 || takes(all, mended)) return;
         for (WetCorner &w : wet) {
             const auto leaks = static_cast<std::ptrdiff_t>(w.leaks.size());
-            const auto taken = std::find_if(w.dry.begin(), w.dry.end(), [&](const CornerNotch &n) { return takes(with_notch(shell_, n), leaks); });
+            const auto taken = std::find_if(w.dry.begin(), w.dry.end(), [&](const CornerNotch &n) {
+                return takes(with_notch(shell_, n), leaks);
+            });
             w.advice = taken == w.dry.end() ? std::nullopt : std::optional(*taken);
         }
     }
@@ -172,18 +185,25 @@ class Trial {
 std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
     std::vector<WetCorner> wet;
     for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
-        if (auto leaks = leaks_at(shell, layout, c); !leaks.empty()) wet.push_back({c, std::move(leaks), dry_notches(shell, layout, c), {}});
+        if (auto leaks = leaks_at(shell, layout, c); !leaks.empty())
+            wet.push_back({c, std::move(leaks), dry_notches(shell, layout, c), {}});
     if (!wet.empty()) Trial(shell, layout).advise(wet);
     return wet;
 }
 
 Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
     const Said advice = !wet.advice && wet.dry.empty() ? said("no dovetail of this slope sheds it there")
-                        : !wet.advice ? said("no dovetail of this slope sheds it there without another warning")
-                        : wet.advice->notch.kind == NotchKind::half_dovetail ? said("a half dovetail at this corner sheds it")
-                                                                             : said("a full dovetail at this corner sheds it");
-    return {Weight::warning, "seam-leads-water-in", corner_place(layout.corners[static_cast<std::size_t>(wet.corner)].name),
-            way_of(layout, leak), advice, "notch.kind"};
+                        : !wet.advice
+                            ? said("no dovetail of this slope sheds it there without another warning")
+                        : wet.advice->notch.kind == NotchKind::half_dovetail
+                            ? said("a half dovetail at this corner sheds it")
+                            : said("a full dovetail at this corner sheds it");
+    return {Weight::warning,
+            "seam-leads-water-in",
+            corner_place(layout.corners[static_cast<std::size_t>(wet.corner)].name),
+            way_of(layout, leak),
+            advice,
+            "notch.kind"};
 }
 
 } // namespace

@@ -27,8 +27,12 @@ Way heading_way(double degrees) {
     return {std::cos(angle), std::sin(angle)};
 }
 
-double cross(const Way &a, const Way &b) { return a.east * b.north - a.north * b.east; }
-double dot(const Way &a, const Way &b) { return a.east * b.east + a.north * b.north; }
+double cross(const Way &a, const Way &b) {
+    return a.east * b.north - a.north * b.east;
+}
+double dot(const Way &a, const Way &b) {
+    return a.east * b.east + a.north * b.north;
+}
 
 /// From the end of the walk, with all stated lengths walked, back to where it began.
 Way way_back(const std::vector<Wall> &walls) {
@@ -57,8 +61,9 @@ std::optional<OpenPlan> close_plan(std::vector<Wall> &walls) {
         if (walls[i].closes) open.push_back(i);
     if (open.empty()) return {};
     if (open.size() > 2)
-        return OpenPlan{open[2], "the lengths of " + std::to_string(open.size()) + " walls are left out",
-                        "at most two, which close the plan; length = \"16 ft\", measured along the outside face"};
+        return OpenPlan{
+            open[2], "the lengths of " + std::to_string(open.size()) + " walls are left out",
+            "at most two, which close the plan; length = \"16 ft\", measured along the outside face"};
     const Way back = way_back(walls), first = heading_way(walls[open[0]].heading);
     if (open.size() == 1) {
         walls[open[0]].length = Length::mm(dot(back, first));

@@ -29,7 +29,8 @@ double cross(const Way &a, const Way &b) {
 double turning(const std::vector<PlanPoint> &corners) {
     double sum = 0;
     for (std::size_t i = 0; i < corners.size(); ++i)
-        sum += cross(way(corners.front(), corners[i]), way(corners.front(), corners[(i + 1) % corners.size()]));
+        sum +=
+            cross(way(corners.front(), corners[i]), way(corners.front(), corners[(i + 1) % corners.size()]));
     return sum;
 }
 
@@ -68,7 +69,8 @@ std::vector<Wall> drawn_plan(std::vector<PlanPoint> corners) {
     drop_straight(corners);
     if (corners.size() < 3 || corners.size() > most_drawn_walls) return {};
     if (turning(corners) < 0) std::reverse(corners.begin(), corners.end());
-    std::rotate(corners.begin(), std::min_element(corners.begin(), corners.end(), further_south_west), corners.end());
+    std::rotate(corners.begin(), std::min_element(corners.begin(), corners.end(), further_south_west),
+                corners.end());
     std::vector<Wall> walls;
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const Way w = way(corners[i], corners[(i + 1) % corners.size()]);

@@ -16,14 +16,16 @@ enum class Weight {
     note,    ///< worth knowing
 };
 
-/// Values, no sentences: the words are made by whoever shows them, in the person's language and units (room `words`).
+/// Values, no sentences: the words are made by whoever shows them, in the person's language and units (room
+/// `words`).
 struct Finding {
     Weight weight = Weight::error;
     std::string code;           ///< stable, lower case with dashes, e.g. "opening-too-wide"
     About about;                ///< what it is about: wall C, round 7
     Said what;                  ///< what is wrong, with amounts
     std::optional<Said> advice; ///< what would fit, or who decides: behind a semicolon where all is told
-    std::string subject; ///< the statement it comes from, as a document path: "opening[2].width", "rounds.pitch"
+    std::string
+        subject; ///< the statement it comes from, as a document path: "opening[2].width", "rounds.pitch"
 };
 
 using Findings = std::vector<Finding>;

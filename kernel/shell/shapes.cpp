@@ -49,8 +49,12 @@ std::vector<Wall> rectangle_plan(Length width, Length depth) {
 }
 
 std::vector<Wall> l_plan(Length width, Length depth, Length wing, Length leg) {
-    return walls(
-        {{east, width}, {north, leg}, {west, width - wing}, {north, depth - leg}, {west, wing}, {south, depth}});
+    return walls({{east, width},
+                  {north, leg},
+                  {west, width - wing},
+                  {north, depth - leg},
+                  {west, wing},
+                  {south, depth}});
 }
 
 std::vector<Wall> inset_plan(Length width, Length depth, Length from_left, Length recess_width,
@@ -65,7 +69,8 @@ std::vector<Wall> inset_plan(Length width, Length depth, Length from_left, Lengt
                   {south, depth}});
 }
 
-std::vector<Wall> u_plan(Length width, Length depth, Length from_left, Length court_width, Length court_depth) {
+std::vector<Wall> u_plan(Length width, Length depth, Length from_left, Length court_width,
+                         Length court_depth) {
     return walls({{east, width},
                   {north, depth},
                   {west, width - from_left - court_width},

@@ -19,10 +19,12 @@ std::vector<Wall> rectangle_plan(Length width, Length depth);
 std::vector<Wall> l_plan(Length width, Length depth, Length wing, Length leg);
 
 /// A rectangle with a recess in its south side, `from_left` from the south-west corner (an inset porch).
-std::vector<Wall> inset_plan(Length width, Length depth, Length from_left, Length recess_width, Length recess_depth);
+std::vector<Wall> inset_plan(Length width, Length depth, Length from_left, Length recess_width,
+                             Length recess_depth);
 
 /// Two wings to the north of a base: a recess in the north side.
-std::vector<Wall> u_plan(Length width, Length depth, Length from_left, Length court_width, Length court_depth);
+std::vector<Wall> u_plan(Length width, Length depth, Length from_left, Length court_width,
+                         Length court_depth);
 
 /// A base with a wing standing out to the north, `from_left` from the north-west corner.
 std::vector<Wall> t_plan(Length width, Length depth, Length from_left, Length wing_width, Length wing_depth);

@@ -20,28 +20,30 @@ enum class NotchKind {
     half_dovetail, ///< along = 0, across = -s: locks and sheds
     square_lap,    ///< along = across = 0: level, held by pegs only
     stated,        ///< along and across as given
-    saddle,        ///< for round logs: each log is scoped over those it lies on, along its length and where it crosses
+    saddle, ///< for round logs: each log is scoped over those it lies on, along its length and where it
+            ///< crosses
 };
 
 struct NotchRule {
     NotchKind kind = NotchKind::full_dovetail;
     Slope slope = Slope::rise_per_run(1.0 / 8); ///< s of the dovetails
-    Slope along;                               ///< for stated
-    Slope across;                              ///< for stated
-    Length overhang;                           ///< how far ends run past the crossing wall's face; 0 = flush
-    Length least_tail = Length::mm(38);        ///< a tail thinner than this anywhere is a finding
+    Slope along;                                ///< for stated
+    Slope across;                               ///< for stated
+    Length overhang;                            ///< how far ends run past the crossing wall's face; 0 = flush
+    Length least_tail = Length::mm(38);         ///< a tail thinner than this anywhere is a finding
     /// Shoulders cut deep: this far behind the crossing wall's near face (a kerf of space, 0 = in its plane).
-    /// Below zero they are left proud: that much wood stays to be pared, and the logs do not close until it is.
+    /// Below zero they are left proud: that much wood stays to be pared, and the logs do not close until it
+    /// is.
     Length shoulder;
-    Length scribe;                             ///< of saddles and grooves: how far they clear the lower log's surface
+    Length scribe; ///< of saddles and grooves: how far they clear the lower log's surface
     bool operator==(const NotchRule &) const = default;
 };
 
 /// One wall, stated as the walk along its OUTSIDE face. The walls, in order, go once round the shell.
 struct Wall {
-    std::string name;       ///< wall letter, e.g. "A"; unique
-    double heading = 0;     ///< degrees counter-clockwise from east: 0 east, 90 north, 180 west, 270 south
-    Length length;          ///< outside face, corner to corner
+    std::string name;   ///< wall letter, e.g. "A"; unique
+    double heading = 0; ///< degrees counter-clockwise from east: 0 east, 90 north, 180 west, 270 south
+    Length length;      ///< outside face, corner to corner
     std::optional<Length> thickness;  ///< else the shell's
     std::optional<Length> pitch;      ///< round pitch of this wall, else the shell's
     std::optional<Length> log_height; ///< height of this wall's logs, else the shell's pitch less its gap
@@ -49,14 +51,14 @@ struct Wall {
     bool operator==(const Wall &) const = default;
 };
 
-/// A wall indoors: it starts in one wall and ends in another, and its tails pass through both. Seen from its own
-/// outside it runs from left to right; what lies left of its heading is its inside.
+/// A wall indoors: it starts in one wall and ends in another, and its tails pass through both. Seen from its
+/// own outside it runs from left to right; what lies left of its heading is its inside.
 struct Partition {
-    std::string name;                 ///< wall letter, unique among all walls
-    std::string from;                 ///< the wall that it starts in
-    Length from_left;                 ///< along that wall's outside, from its left corner to this wall's middle
-    std::optional<double> heading;    ///< degrees counter-clockwise from east; else square to `from`, inward
-    std::string to;                   ///< the wall that it ends in; walls on the way there are crossed
+    std::string name;              ///< wall letter, unique among all walls
+    std::string from;              ///< the wall that it starts in
+    Length from_left;              ///< along that wall's outside, from its left corner to this wall's middle
+    std::optional<double> heading; ///< degrees counter-clockwise from east; else square to `from`, inward
+    std::string to;                ///< the wall that it ends in; walls on the way there are crossed
     std::optional<Length> thickness;  ///< else the shell's
     std::optional<Length> pitch;      ///< as Wall
     std::optional<Length> log_height; ///< as Wall
@@ -71,8 +73,8 @@ struct Rounds {
     std::optional<int> count;
     std::optional<Length> height; ///< foundation to the top of the last round, gap included: count * pitch
     std::optional<Length> pitch;
-    Length gap;                   ///< chink or settling gap between the logs of one wall
-    std::string full_first;       ///< a wall that starts with a full log; empty = the first wall
+    Length gap;             ///< chink or settling gap between the logs of one wall
+    std::string full_first; ///< a wall that starts with a full log; empty = the first wall
     TopRule top = TopRule::level;
     bool operator==(const Rounds &) const = default;
 };
@@ -110,13 +112,13 @@ struct Opening {
 struct PegRule {
     bool wanted = true;
     Length diameter = Length::mm(32);
-    Length spacing = Length::mm(1800);      ///< fastening places of a log are never further apart than this
-    Length end_distance = Length::mm(100);  ///< bore centre to a cut end, a jamb or a shoulder, at least
-    Length between = Length::mm(75);        ///< between bore centres in one log, at least
-    double depth_below = 0.5;               ///< how deep into the lower log, as a part of its height (0..1]
+    Length spacing = Length::mm(1800);     ///< fastening places of a log are never further apart than this
+    Length end_distance = Length::mm(100); ///< bore centre to a cut end, a jamb or a shoulder, at least
+    Length between = Length::mm(75);       ///< between bore centres in one log, at least
+    double depth_below = 0.5;              ///< how deep into the lower log, as a part of its height (0..1]
     int fewest = 3; ///< fastening places of a log on its bearer, corners that lock counted, of an island too
-    /// Draw-bore: the hole in the lower log is bored this much further from the log's nearer end than the one above it,
-    /// so that driving the peg draws the upper log that way.
+    /// Draw-bore: the hole in the lower log is bored this much further from the log's nearer end than the one
+    /// above it, so that driving the peg draws the upper log that way.
     Length draw;
     std::optional<Length> square; ///< side of square pegs driven into the round holes; else they are round
     bool operator==(const PegRule &) const = default;
@@ -127,12 +129,12 @@ struct StatedBore {
     std::string name;
     BoreUse use = BoreUse::bolt;
     std::string wall;
-    Length from_left;                   ///< along the wall's outside, from its left corner, to the centre line
+    Length from_left; ///< along the wall's outside, from its left corner, to the centre line
     std::optional<Length> from_outside; ///< else in the middle of the wall
     Length diameter = Length::mm(20);
     int from_round = 1;
     std::optional<int> to_round; ///< else the last
-    Length drift;                ///< as found: how far to the right each log's hole lies from that of the log below it
+    Length drift; ///< as found: how far to the right each log's hole lies from that of the log below it
     bool operator==(const StatedBore &) const = default;
 };
 
@@ -145,18 +147,21 @@ enum class Finish { hewn, sawn, peeled };
 /// What became of an old log, or that it is none.
 enum class Fabric { newly_cut, kept, patched, replacement };
 
-/// Section of a log. Height and width at the ends of its butt and tip, and which end the butt is. What is not stated is the
-/// wall's own: log height and thickness. A width is at most the wall's thickness: that is the widest log.
+/// Section of a log. Height and width at the ends of its butt and tip, and which end the butt is. What is not
+/// stated is the wall's own: log height and thickness. A width is at most the wall's thickness: that is the
+/// widest log.
 struct LogSizes {
     std::optional<Length> butt_height, tip_height;
     std::optional<Length> butt_width, tip_width;
     std::optional<LogEnd> butt; ///< not stated: alternates from round to round, left in round 1
-    std::optional<Length> diameter; ///< of the round stick that it is made of: what would lie outside that is wane
-    std::optional<Finish> finish;   ///< not stated: hewn; of round logs peeled
+    std::optional<Length>
+        diameter; ///< of the round stick that it is made of: what would lie outside that is wane
+    std::optional<Finish> finish; ///< not stated: hewn; of round logs peeled
     bool operator==(const LogSizes &) const = default;
 };
 
-/// What one log's notches have of their own, over those of its corners. The slopes are of the tops of its tails.
+/// What one log's notches have of their own, over those of its corners. The slopes are of the tops of its
+/// tails.
 struct LogNotch {
     std::optional<NotchKind> kind;
     std::optional<Slope> slope, along, across;
@@ -164,9 +169,10 @@ struct LogNotch {
     bool operator==(const LogNotch &) const = default;
 };
 
-/// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it; of a half log
-/// the heights are those of the half. Or, with `piece`, what only one of the logs is that openings part it into: its mark,
-/// finish, bow, fabric and note. Their heights and widths are those of the whole, which is straight from end to end.
+/// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it;
+/// of a half log the heights are those of the half. Or, with `piece`, what only one of the logs is that
+/// openings part it into: its mark, finish, bow, fabric and note. Their heights and widths are those of the
+/// whole, which is straight from end to end.
 struct OwnLog {
     std::string wall;
     int round = 1;
@@ -180,13 +186,14 @@ struct OwnLog {
     bool operator==(const OwnLog &) const = default;
 };
 
-/// A stretch of a wall where the foundation stands higher: the rounds below start at it. From_left may be 0 and
-/// to_right may be the wall's length: then it takes in the corner, where the other wall must state the same rise.
+/// A stretch of a wall where the foundation stands higher: the rounds below start at it. From_left may be 0
+/// and to_right may be the wall's length: then it takes in the corner, where the other wall must state the
+/// same rise.
 struct FoundationStep {
     std::string wall;
     Length from_left; ///< from the wall's left corner seen from outside
     Length width;
-    Length rise;      ///< over the lowest foundation, from which all heights are measured
+    Length rise; ///< over the lowest foundation, from which all heights are measured
     bool operator==(const FoundationStep &) const = default;
 };
 
@@ -195,11 +202,15 @@ enum class SettlingRuleName { per_300_mm, six_percent, four_percent, per_chinked
 
 /// How openings are trimmed: what is cut for their frames, and the space that the logs need to come down.
 struct Trim {
-    Length spline_width, spline_depth; ///< the upright groove in each jamb for its spline; a depth of 0 = none
-    Slope sill_slope;                  ///< by which a window's sill falls outward, rise per run; level = none
-    std::optional<Length> settle_space; ///< over each frame; not stated: by the settling of the logs beside it
-    std::optional<SettlingRuleName> settling; ///< by which rule that is; not stated: by the kind of wall and its moisture
-    Length header_bearing = Length::mm(150); ///< a header log runs past its opening by this at both sides, at least
+    Length spline_width,
+        spline_depth; ///< the upright groove in each jamb for its spline; a depth of 0 = none
+    Slope sill_slope; ///< by which a window's sill falls outward, rise per run; level = none
+    std::optional<Length>
+        settle_space; ///< over each frame; not stated: by the settling of the logs beside it
+    std::optional<SettlingRuleName>
+        settling; ///< by which rule that is; not stated: by the kind of wall and its moisture
+    Length header_bearing =
+        Length::mm(150); ///< a header log runs past its opening by this at both sides, at least
     bool operator==(const Trim &) const = default;
 };
 
@@ -221,8 +232,8 @@ struct Beam {
     bool operator==(const Beam &) const = default;
 };
 
-/// An opening in a floor, e.g. for a stair. Measured from the room's left front corner, standing in the room with
-/// one's back to the wall that the joists start in: to the right along that wall, and away from it.
+/// An opening in a floor, e.g. for a stair. Measured from the room's left front corner, standing in the room
+/// with one's back to the wall that the joists start in: to the right along that wall, and away from it.
 struct FloorOpening {
     std::string name;
     Length from_left, from_wall;
@@ -233,14 +244,14 @@ struct FloorOpening {
 
 /// Joists that lie from one wall to another.
 struct Floor {
-    std::string name; ///< letters and digits, unique among floors, walls and partitions, e.g. "G"
+    std::string name;     ///< letters and digits, unique among floors, walls and partitions, e.g. "G"
     std::string from, to; ///< two parallel walls or partitions
-    Length level;     ///< the tops of its joists, over the foundation
+    Length level;         ///< the tops of its joists, over the foundation
     TimberSize joist = {Length::mm(100), Length::mm(200)}; ///< at the butt
     std::optional<Length> tip_width, tip_height;           ///< of joists from tapered logs
-    Length spacing = Length::mm(600); ///< on centre
-    std::optional<Length> first;      ///< from the room's left side to the first joist's middle; else the spacing
-    Length bearing = Length::mm(75);  ///< how far the ends lie in the walls
+    Length spacing = Length::mm(600);                      ///< on centre
+    std::optional<Length> first; ///< from the room's left side to the first joist's middle; else the spacing
+    Length bearing = Length::mm(75); ///< how far the ends lie in the walls
     PocketKind pocket = PocketKind::square;
     Slope tail = Slope::rise_per_run(1.0 / 6); ///< of tailed pockets: each cheek widens by this
     std::vector<Beam> beams;
@@ -264,7 +275,7 @@ struct Shell {
     Rounds rounds;
     NotchRule notch;
     std::vector<CornerNotch> corners;
-    LogSizes logs;             ///< of every log that states nothing of its own
+    LogSizes logs; ///< of every log that states nothing of its own
     std::vector<OwnLog> own_logs;
     std::vector<Opening> openings;
     std::vector<FoundationStep> steps;

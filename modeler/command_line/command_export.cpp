@@ -92,8 +92,8 @@ void tell(const Console &console, const ExportReport &report, const std::string 
     console.hint("wrote " + std::to_string(report.written.size()) + " files, " +
                  std::to_string((bytes + kb - 1) / kb) + " kB, to " + folder);
     for (const ExportFailure &failure : report.left_out)
-        failure.trouble == Trouble::nothing && made_some(report) ? console.warn(failure.message)
-                                                                 : console.error(failure.message);
+        failure.trouble == Trouble::nothing &&made_some(report) ? console.warn(failure.message)
+                                                                : console.error(failure.message);
     if (!report.outdated.empty())
         console.warn(std::to_string(report.outdated.size()) + " files in \"" + folder +
                      "\" are of an earlier state of the document, among them " + report.outdated.front() +

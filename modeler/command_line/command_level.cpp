@@ -31,7 +31,9 @@ struct Found {
 Findings brought_by(const Findings &with, const Findings &without) {
     Findings brought;
     for (const Finding &f : with)
-        if (f.weight != Weight::note && std::ranges::none_of(without, [&](const Finding &o) { return o.code == f.code && o.about == f.about; }))
+        if (f.weight != Weight::note && std::ranges::none_of(without, [&](const Finding &o) {
+                return o.code == f.code && o.about == f.about;
+            }))
             brought.push_back(f);
     return brought;
 }
@@ -42,13 +44,17 @@ std::string brought_words(const Findings &findings, const Speech &speech) {
     std::string text = "With them the check finds what it does not find without:\n";
     for (const Finding &f : findings)
         text += std::string(word(f.weight)) + ": " + sentence_of(f, speech) + "\n";
-    return text + "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
+    return text +
+           "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
 }
 
 nlohmann::ordered_json brought_json(const Findings &findings, const Speech &speech) {
     auto all = nlohmann::ordered_json::array();
     for (const Finding &f : findings)
-        all.push_back({{"weight", word(f.weight)}, {"code", f.code}, {"place", words_of(f.about, speech)}, {"message", message_of(f, speech)}});
+        all.push_back({{"weight", word(f.weight)},
+                       {"code", f.code},
+                       {"place", words_of(f.about, speech)},
+                       {"message", message_of(f, speech)}});
     return all;
 }
 
@@ -73,8 +79,10 @@ ExitCode show(const Console &console, const LevelOptions &options, const Found &
 
 std::optional<std::string> no_levelling(const Shell &shell) {
     if (shell.notch.kind != NotchKind::saddle) return {};
-    return "logs scoped over one another are even cylinders, and every round rises by the pitch whatever log lies in it: "
-           "there is nothing to level; state each log's diameter instead, or take in a list of them with roundlay record";
+    return "logs scoped over one another are even cylinders, and every round rises by the pitch whatever log "
+           "lies in it: "
+           "there is nothing to level; state each log's diameter instead, or take in a list of them with "
+           "roundlay record";
 }
 
 std::variant<Levelled, std::string> levelled_by(const ExportJob &job, const std::vector<PileLog> &pile) {
@@ -103,7 +111,8 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
     const auto stated = state_logs(console, it.input, it.job.shell, logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
-    const Found found{it.job, *pile, levelled, made.job.layout, brought_by(made.job.findings, it.job.findings)};
+    const Found found{it.job, *pile, levelled, made.job.layout,
+                      brought_by(made.job.findings, it.job.findings)};
     if (options.to.empty()) return show(console, options, found);
     if (options.to != "-")
         if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;

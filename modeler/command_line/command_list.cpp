@@ -54,7 +54,8 @@ Table chosen(const Listed &listed, const std::string &what) {
     return {};
 }
 
-/// Where the logs lie is known before anything is cut into them, so a wrong opening does not hide where it would fit.
+/// Where the logs lie is known before anything is cut into them, so a wrong opening does not hide where it
+/// would fit.
 bool has_seams(const Shell &shell) {
     return !seam_table(shell).rows.empty();
 }
@@ -111,7 +112,8 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
     const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order";
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
-    if (what == "pegs" && !listed.list.pegs.empty()) text += "\n" + wrapped("Pegs: " + peg_words(listed.list) + ".");
+    if (what == "pegs" && !listed.list.pegs.empty())
+        text += "\n" + wrapped("Pegs: " + peg_words(listed.list) + ".");
     if (what == "floors" && !listed.layout.timbers.empty())
         text += "\n" + wrapped(screen_floors(listed.shell, listed.layout).basis);
     if (what == "seams")

@@ -28,7 +28,8 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
     const auto stated = state_logs(console, input, shell, logs.logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
-    const ExitCode saved = save_with_logs(console, made, options.to, options.force, {options.record, &logs.logs, logs.lines});
+    const ExitCode saved =
+        save_with_logs(console, made, options.to, options.force, {options.record, &logs.logs, logs.lines});
     if (!console.quiet && (saved == ExitCode::fine || saved == ExitCode::findings))
         tell_csv(options.record, "warning", off_the_line(made.job.shell, made.job.layout, *record));
     return saved;
@@ -39,11 +40,12 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
 CommandRun declare_record(CLI::App &app) {
     auto o = std::make_shared<RecordOptions>();
     app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
-    app.add_option(
-           "--logs", o->record,
-           "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs that an opening parts, "
-           "from the left), mark, left_height, right_height (seen from outside), left_width, right_width, diameter, butt, "
-           "bow, finish, fabric, notes; lengths with their unit, or the unit in the header")
+    app.add_option("--logs", o->record,
+                   "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs "
+                   "that an opening parts, "
+                   "from the left), mark, left_height, right_height (seen from outside), left_width, "
+                   "right_width, diameter, butt, "
+                   "bow, finish, fabric, notes; lengths with their unit, or the unit in the header")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "the document to write; - writes to the standard output")

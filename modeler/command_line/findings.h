@@ -22,9 +22,10 @@ struct FindingLine {
     std::string text;
 };
 
-/// `cabin.roundlay:12:9: error: wall C, round 7: the opening is ...` for each of these findings of the job, errors first;
-/// the place in the text is left out where a finding belongs to no statement. Where one statement gives many of one kind,
-/// lines for the first few and one for the others together. Nothing is left out of the counts or of `findings_json`.
+/// `cabin.roundlay:12:9: error: wall C, round 7: the opening is ...` for each of these findings of the job,
+/// errors first; the place in the text is left out where a finding belongs to no statement. Where one
+/// statement gives many of one kind, lines for the first few and one for the others together. Nothing is left
+/// out of the counts or of `findings_json`.
 std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings);
 
 /// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.

@@ -1,6 +1,5 @@
-#include "modeler/command_line/findings.h"
-
 #include "kernel/layout/standing.h"
+#include "modeler/command_line/findings.h"
 #include "words/words.h"
 
 #include <nlohmann/json.hpp>

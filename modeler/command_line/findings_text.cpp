@@ -1,6 +1,5 @@
-#include "modeler/command_line/findings.h"
-
 #include "kernel/layout/standing.h"
+#include "modeler/command_line/findings.h"
 #include "words/words.h"
 
 #include <algorithm>
@@ -36,8 +35,8 @@ std::string shell_words(const ExportJob &job) {
     const Layout &layout = job.layout;
     return many(layout.walls.size(), "wall") + ", " + round_words(layout) + ", " +
            many(layout.pieces.size(), "piece") + " (" + std::to_string(layout.models.size()) +
-           " distinct), " + many(layout.pegs.size(), "peg") + ", " +
-           height_words(layout, job.shell.units) + "; ";
+           " distinct), " + many(layout.pegs.size(), "peg") + ", " + height_words(layout, job.shell.units) +
+           "; ";
 }
 
 constexpr std::size_t most_alike = 3;

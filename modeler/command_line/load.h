@@ -29,8 +29,8 @@ struct Loaded {
 };
 
 /// Reads and lays out, for commands that need a whole shell. Says what is wrong on stderr, with --json on
-/// stdout too; what cannot be built gives the exit code to end with, unless `enough` says that what is asked for
-/// can be had of the shell all the same.
+/// stdout too; what cannot be built gives the exit code to end with, unless `enough` says that what is asked
+/// for can be had of the shell all the same.
 std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
                                     std::optional<UnitSystem> units = {},
                                     bool (*enough)(const Shell &shell) = nullptr);

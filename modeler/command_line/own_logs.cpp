@@ -45,7 +45,8 @@ void tell(const Console &console, const StatedLogs &stated, const LogSource &sou
         if (!line)
             others.push_back(f);
         else if (is_told(console, f.weight))
-            std::fprintf(stderr, "%s:%d: %s: %s\n", source.file.c_str(), *line, std::string(word(f.weight)).c_str(),
+            std::fprintf(stderr, "%s:%d: %s: %s\n", source.file.c_str(), *line,
+                         std::string(word(f.weight)).c_str(),
                          sentence_of(f, in_english(stated.job.shell.units)).c_str());
     }
     for (const FindingLine &line : finding_lines(stated.made, stated.job, others))
@@ -62,7 +63,8 @@ std::variant<StatedLogs, ExitCode> state_logs(const Console &console, const Inpu
         console.error(to_text(*problem));
         return ExitCode::unreadable;
     }
-    const std::string file = to == "-" || to.empty() ? input.file : to, text = std::get<Document>(edited).text();
+    const std::string file = to == "-" || to.empty() ? input.file : to,
+                      text = std::get<Document>(edited).text();
     StatedLogs stated{{file, text, read_document(text, file)}, {}};
     for (const Problem &problem : stated.made.read.problems)
         if (is_told(console, problem.weight)) std::fputs((to_text(problem) + "\n").c_str(), stderr);

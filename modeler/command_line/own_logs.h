@@ -22,12 +22,13 @@ struct LogSource {
     std::vector<int> lines; ///< of each of the logs
 };
 
-/// Nothing is written. What cannot be read with these logs is told on stderr. `to` is what the document will be called.
+/// Nothing is written. What cannot be read with these logs is told on stderr. `to` is what the document will
+/// be called.
 std::variant<StatedLogs, ExitCode> state_logs(const Console &console, const Input &input, const Shell &shell,
                                               const std::vector<OwnLog> &logs, const std::string &to);
 
-/// Saves the document to `to` (`-`: the standard output) and tells what it is like on stderr: what is found of a log whose
-/// source is known, with its line there.
+/// Saves the document to `to` (`-`: the standard output) and tells what it is like on stderr: what is found
+/// of a log whose source is known, with its line there.
 ExitCode save_with_logs(const Console &console, const StatedLogs &stated, const std::string &to, bool replace,
                         const LogSource &source = {});
 

@@ -16,7 +16,8 @@ namespace roundlay {
 namespace {
 
 bool has_only_notes(const Findings &findings) {
-    return std::all_of(findings.begin(), findings.end(), [](const Finding &f) { return f.weight == Weight::note; });
+    return std::all_of(findings.begin(), findings.end(),
+                       [](const Finding &f) { return f.weight == Weight::note; });
 }
 
 /// The layout is quick and refuses most of what does not fit; the review looks at the wood.
@@ -79,7 +80,8 @@ Length in_round_figures(const Shell &shell, Length length) {
 
 constexpr double places[] = {1.0 / 2, 1.0 / 3, 2.0 / 3, 1.0 / 4, 3.0 / 4, 1.0 / 6, 5.0 / 6};
 
-/// Tops of rounds of full logs, and of half ones, under what a person walks through upright; the highest first.
+/// Tops of rounds of full logs, and of half ones, under what a person walks through upright; the highest
+/// first.
 std::vector<Length> seam_heights(const Shell &shell, Length most) {
     const Layout layout = lay_out(shell);
     std::vector<Length> heights;
@@ -104,20 +106,26 @@ void door(Samples &samples) {
             o.wall = wall.name;
             o.height = height;
             o.from_left = in_round_figures(samples.plain, (wall.length - o.width) / 2);
-            if (take(samples, [&](Shell &s) { s.openings.push_back(o); },
-                     "# An opening: a door. from_left is seen from outside. A window has kind = \"window\" and a sill over 0.\n"))
+            if (take(
+                    samples, [&](Shell &s) { s.openings.push_back(o); },
+                    "# An opening: a door. from_left is seen from outside. A window has kind = \"window\" "
+                    "and a sill over 0.\n"))
                 return;
         }
 }
 
-bool across(const Wall &a, const Wall &b) { return std::abs(std::abs(a.heading - b.heading) - 180) < 1e-9; }
+bool across(const Wall &a, const Wall &b) {
+    return std::abs(std::abs(a.heading - b.heading) - 180) < 1e-9;
+}
 
 /// The letter after the last one.
 std::string next_letter(const Shell &shell) {
-    return std::string(1, static_cast<char>('A' + shell.walls.size() + shell.partitions.size() + shell.floors.size()));
+    return std::string(
+        1, static_cast<char>('A' + shell.walls.size() + shell.partitions.size() + shell.floors.size()));
 }
 
-/// Where its tails would lead water in by those of the wall that it passes through, they have a notch of their own.
+/// Where its tails would lead water in by those of the wall that it passes through, they have a notch of
+/// their own.
 void add_partition(Shell &shell, const Partition &p) {
     shell.partitions.push_back(p);
     for (CornerNotch &own : dry_corners(shell, lay_out(shell)))
@@ -135,18 +143,24 @@ void partition(Samples &samples) {
                 p.from = from.name;
                 p.to = to.name;
                 p.from_left = in_round_figures(samples.plain, from.length * place);
-                if (take(samples, [&](Shell &s) { add_partition(s, p); },
-                         "# A partition: a log wall indoors, from one wall to another; its middle lies from_left along the first.\n"))
+                if (take(
+                        samples, [&](Shell &s) { add_partition(s, p); },
+                        "# A partition: a log wall indoors, from one wall to another; its middle lies "
+                        "from_left along the first.\n"))
                     return;
             }
 }
 
 std::vector<TimberSize> joist_sizes(const Shell &shell) {
     if (shell.units == UnitSystem::imperial)
-        return {{Length::inches(4), Length::inches(8)}, {Length::inches(6), Length::inches(8)},
-                {Length::inches(6), Length::inches(10)}, {Length::inches(8), Length::inches(12)}};
-    return {{Length::mm(100), Length::mm(200)}, {Length::mm(150), Length::mm(200)},
-            {Length::mm(150), Length::mm(250)}, {Length::mm(200), Length::mm(300)}};
+        return {{Length::inches(4), Length::inches(8)},
+                {Length::inches(6), Length::inches(8)},
+                {Length::inches(6), Length::inches(10)},
+                {Length::inches(8), Length::inches(12)}};
+    return {{Length::mm(100), Length::mm(200)},
+            {Length::mm(150), Length::mm(200)},
+            {Length::mm(150), Length::mm(250)},
+            {Length::mm(200), Length::mm(300)}};
 }
 
 Floor floor_of(const Shell &shell) {
@@ -185,9 +199,11 @@ void floor(Samples &samples) {
                 f.to = to->name;
                 f.level = level;
                 f.joist = size;
-                if (take(samples, [&](Shell &s) { s.floors.push_back(f); },
-                         "# A floor: joists from one wall to the one across the room. The loads are for a screen of spans only;\n"
-                         "# local code and a licensed professional decide.\n"))
+                if (take(
+                        samples, [&](Shell &s) { s.floors.push_back(f); },
+                        "# A floor: joists from one wall to the one across the room. The loads are for a "
+                        "screen of spans only;\n"
+                        "# local code and a licensed professional decide.\n"))
                     return;
             }
 }

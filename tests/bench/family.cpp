@@ -1,7 +1,7 @@
 // bench_family [SHELLS]: random shells over the whole family of joints (2,000), held to the invariants: every
 // piece closed, no two share wood, each can be lowered into place. Prints the seed, the count, what was
-// drawn, and the time. A failure is shrunk by rapidcheck, printed as a document, and ends with 1. RC_PARAMS="seed=N"
-// draws the same shells again.
+// drawn, and the time. A failure is shrunk by rapidcheck, printed as a document, and ends with 1.
+// RC_PARAMS="seed=N" draws the same shells again.
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
 #include "tests/support/findings.h"
@@ -23,11 +23,13 @@ namespace {
 
 struct Drawn {
     int shells = 0, pieces = 0, timbers = 0;
-    test::ThrownAway thrown{{"floor-does-not-fit", "timber-misses-wall", "bore-misses-log", "trim-does-not-fit", "tail-too-thin",
-                             "tee-too-near", "walls-run-together", "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner",
-                             "opening-over-wall", "openings-too-close", "walls-do-not-alternate", "corner-not-square",
-                             "wall-too-short", "opening-too-wide", "tee-off-wall", "stick-too-thin", "opening-meets-step",
-                             "step-cuts-corner", "steps-too-close", "step-over-wall"}};
+    test::ThrownAway thrown{
+        {"floor-does-not-fit",     "timber-misses-wall",  "bore-misses-log",    "trim-does-not-fit",
+         "tail-too-thin",          "tee-too-near",        "walls-run-together", "overhang-hits-wall",
+         "opening-cuts-tee",       "opening-cuts-corner", "opening-over-wall",  "openings-too-close",
+         "walls-do-not-alternate", "corner-not-square",   "wall-too-short",     "opening-too-wide",
+         "tee-off-wall",           "stick-too-thin",      "opening-meets-step", "step-cuts-corner",
+         "steps-too-close",        "step-over-wall"}};
     std::map<std::string, int> with;
     Shell last; ///< where one failed: the smallest that fails
 };
@@ -100,7 +102,8 @@ void hold_one(const Shell &shell, Drawn &drawn) {
     }
     for (std::size_t i = 0; i < bodies.size(); ++i)
         if (!is_closed(bodies[i].hewn))
-            RC_FAIL(layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag + " is not closed");
+            RC_FAIL(layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag +
+                    " is not closed");
     count(shell, layout, drawn);
 }
 
@@ -127,7 +130,8 @@ int main(int argc, char **argv) {
     std::printf("\nseed %llu: %d shells of %d pieces and %d timbers of floors held in %.1f s (%.2f ms each); "
                 "%s\n  with",
                 static_cast<unsigned long long>(params.seed), drawn.shells, drawn.pieces - drawn.timbers,
-                drawn.timbers, seconds, 1000 * seconds / std::max(drawn.shells, 1), drawn.thrown.words().c_str());
+                drawn.timbers, seconds, 1000 * seconds / std::max(drawn.shells, 1),
+                drawn.thrown.words().c_str());
     for (const auto &[what, times] : drawn.with)
         std::printf(" %s %d,", what.c_str(), times);
     std::printf(" and others\n");

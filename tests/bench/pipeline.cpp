@@ -33,7 +33,8 @@ double milliseconds(const std::function<void()> &work) {
 
 double median(int runs, const std::function<void()> &work) {
     std::vector<double> times;
-    for (int i = 0; i < runs; ++i) times.push_back(milliseconds(work));
+    for (int i = 0; i < runs; ++i)
+        times.push_back(milliseconds(work));
     std::sort(times.begin(), times.end());
     return times[times.size() / 2];
 }
@@ -54,7 +55,8 @@ struct Times {
 /// Every piece cut and built for itself, equal or not.
 double build_each_alone(const Layout &layout) {
     double sum = 0;
-    for (const Piece &piece : layout.pieces) sum += volume(body_of(piece).hewn) + build(body_of(piece)).solid.empty();
+    for (const Piece &piece : layout.pieces)
+        sum += volume(body_of(piece).hewn) + build(body_of(piece)).solid.empty();
     return sum;
 }
 
@@ -87,7 +89,8 @@ PlainTimes time_plain(const Shell &shell) {
     PlainTimes t;
     std::vector<Solid> solids;
     t.solids = milliseconds([&] {
-        for (const Piece &piece : layout.pieces) solids.push_back(build_plainly(piece));
+        for (const Piece &piece : layout.pieces)
+            solids.push_back(build_plainly(piece));
     });
     for (std::size_t i = 0; i < solids.size(); ++i)
         t.worst = std::max(t.worst, std::abs(volume(solids[i]) / body_of(layout.pieces[i]).volume - 1));
@@ -97,14 +100,15 @@ PlainTimes time_plain(const Shell &shell) {
 
 void print(const char *name, const Times &t) {
     std::printf("%s: %zu pieces, %zu different\n", name, t.pieces, t.models);
-    std::printf("  document %.2f ms, layout %.2f, bodies %.2f, solids %.2f; overlap check %.2f; STEP %.2f\n", t.document,
-                t.layout, t.bodies, t.solids, t.overlaps, t.step);
+    std::printf("  document %.2f ms, layout %.2f, bodies %.2f, solids %.2f; overlap check %.2f; STEP %.2f\n",
+                t.document, t.layout, t.bodies, t.solids, t.overlaps, t.step);
     std::printf("  layout to exact solids %.2f ms; %.2f with every piece built for itself\n", t.to_solids(),
                 t.each_alone);
 }
 
 void print_against(const Times &t, const PlainTimes &p) {
-    std::printf("  the plain way: solids %.0f ms, STEP %.0f ms; volumes agree to %.1e\n", p.solids, p.step, p.worst);
+    std::printf("  the plain way: solids %.0f ms, STEP %.0f ms; volumes agree to %.1e\n", p.solids, p.step,
+                p.worst);
     std::printf("  RATIO plain : own, layout to solids %.0f (every piece for itself %.0f), STEP %.1f\n",
                 p.solids / t.to_solids(), p.solids / t.each_alone, p.step / t.step);
 }
@@ -123,7 +127,8 @@ int main(int argc, char **argv) {
     if (!small) {
         hall = time_own(bench::hall(), once ? 1 : 7);
         print("hall", hall);
-        const double growth = (hall.each_alone / house.each_alone) / (double(hall.pieces) / double(house.pieces));
+        const double growth =
+            (hall.each_alone / house.each_alone) / (double(hall.pieces) / double(house.pieces));
         std::printf("  RATIO growth from house to hall, every piece for itself: %.2f x linear\n", growth);
     }
     const Times round = time_own(bench::round_house(), once ? 1 : 3);

@@ -20,8 +20,8 @@ namespace {
 
 gp_Trsf placement(const Frame &f) {
     gp_Trsf t;
-    t.SetTransformation(gp_Ax3({f.origin.x, f.origin.y, f.origin.z}, {f.z.x, f.z.y, f.z.z}, {f.x.x, f.x.y, f.x.z}),
-                        gp_Ax3());
+    t.SetTransformation(
+        gp_Ax3({f.origin.x, f.origin.y, f.origin.z}, {f.z.x, f.z.y, f.z.z}, {f.x.x, f.x.y, f.x.z}), gp_Ax3());
     return t;
 }
 

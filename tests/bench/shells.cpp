@@ -6,7 +6,9 @@ namespace roundlay::bench {
 
 namespace {
 
-Length mm(double v) { return Length::mm(v); }
+Length mm(double v) {
+    return Length::mm(v);
+}
 
 void add(Shell &shell, const std::string &wall, double from, double sill, double width, double height) {
     Opening o;

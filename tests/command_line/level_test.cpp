@@ -38,8 +38,10 @@ TEST_CASE("level prints which log lies where and writes a document that holds it
     CHECK(json["summary"]["after_largest_mm"] <= json["summary"]["before_largest_mm"]);
     CHECK(json["summary"]["stands_highest_mm"] >= json["summary"]["stands_lowest_mm"]);
     const auto checked = nlohmann::json::parse(run({"check", "level.roundlay", "--json"}, at).out);
-    CHECK(checked["shell"]["stands_highest_mm"].get<double>() == Approx(json["summary"]["stands_highest_mm"].get<double>()).margin(0.06));
-    CHECK_THAT(ran.out, ContainsSubstring("With these logs the shell stands ") && ContainsSubstring("by its rounds)"));
+    CHECK(checked["shell"]["stands_highest_mm"].get<double>() ==
+          Approx(json["summary"]["stands_highest_mm"].get<double>()).margin(0.06));
+    CHECK_THAT(ran.out,
+               ContainsSubstring("With these logs the shell stands ") && ContainsSubstring("by its rounds)"));
     CHECK(run({"level", "hut.roundlay", "--pile", "yard.csv", "--to", "level.roundlay"}, at).code == 4);
 }
 
@@ -73,7 +75,8 @@ TEST_CASE("record states measured logs and says what does not fit") {
     put(home / "logs.csv", "wall,round,left_height,right_height\nA,77,225 mm,230 mm\n");
     const Ran other = run({"record", "hut.roundlay", "--logs", "logs.csv"}, at);
     CHECK(other.code == 1);
-    CHECK_THAT(other.err, ContainsSubstring("logs.csv:2: error: wall A has 4 logs") && ContainsSubstring("no round 77"));
+    CHECK_THAT(other.err,
+               ContainsSubstring("logs.csv:2: error: wall A has 4 logs") && ContainsSubstring("no round 77"));
     put(home / "logs.csv", "wall,round,left_height,right_height\nQ,1,225 mm,230 mm\n");
     const Ran nowhere = run({"record", "hut.roundlay", "--logs", "logs.csv", "--to", "nowhere.roundlay"}, at);
     CHECK(nowhere.code == 1);
@@ -85,13 +88,16 @@ TEST_CASE("record states measured logs and says what does not fit") {
 TEST_CASE("record takes all columns, and tells what it leaves out and what lies off the line") {
     const TemporaryFolder home;
     put(home / "hut.roundlay", small_document());
-    put(home / "logs.csv", "Wall;Round;Left height (mm);Right height (mm);Bow (mm);Mark;Fabric;Finish;Notes;Girth\r\n"
-                           "b;1;150,5;149;8;I;kept;hewn;\"a rotten end; outside\";900\r\n");
+    put(home / "logs.csv",
+        "Wall;Round;Left height (mm);Right height (mm);Bow (mm);Mark;Fabric;Finish;Notes;Girth\r\n"
+        "b;1;150,5;149;8;I;kept;hewn;\"a rotten end; outside\";900\r\n");
     const RunOptions at = {.folder = home.path().string()};
     const Ran ran = run({"record", "hut.roundlay", "--logs", "logs.csv"}, at);
     INFO(ran.err);
     CHECK(ran.code == 0);
-    CHECK_THAT(ran.err, ContainsSubstring("logs.csv:1: warning: left out, as they are not known here: the columns \"Girth\""));
+    CHECK_THAT(ran.err,
+               ContainsSubstring(
+                   "logs.csv:1: warning: left out, as they are not known here: the columns \"Girth\""));
     const ReadResult read = read_document(ran.out, "-");
     REQUIRE(read.shell);
     REQUIRE(read.shell->own_logs.size() == 1);
@@ -104,7 +110,8 @@ TEST_CASE("record takes all columns, and tells what it leaves out and what lies 
     put(home / "as.roundlay", ran.out);
     const auto pieces = nlohmann::json::parse(run({"list", "as.roundlay", "pieces", "--json"}, at).out);
     int noted = 0;
-    for (const auto &piece : pieces) noted += piece["note"] == "a rotten end; outside";
+    for (const auto &piece : pieces)
+        noted += piece["note"] == "a rotten end; outside";
     CHECK(noted == 1);
 }
 
@@ -130,17 +137,20 @@ TEST_CASE("check says how high a shell stands beside what its rounds come to") {
 TEST_CASE("level tells in its own summary what the check finds of the levelled logs") {
     const TemporaryFolder home;
     Shell shell = plain_shell();
-    // rounds of 230 mm with 20 mm gaps: the third log of A ends 670 mm up, in the gap over it the window at 690 mm
+    // rounds of 230 mm with 20 mm gaps: the third log of A ends 670 mm up, in the gap over it the window at
+    // 690 mm
     shell.openings = {window("A", 2000, 460, 900, 230)};
     put(home / "hut.roundlay", write_document(shell));
     std::string csv = "mark,length,butt_height,tip_height\n";
-    for (int i = 0; i < 20; ++i) csv += std::to_string(i) + ",5.2 m,217 mm,217 mm\n"; // the third then ends 691 mm up
+    for (int i = 0; i < 20; ++i)
+        csv += std::to_string(i) + ",5.2 m,217 mm,217 mm\n"; // the third then ends 691 mm up
     put(home / "yard.csv", csv);
     const RunOptions at = {.folder = home.path().string()};
     REQUIRE(run({"check", "hut.roundlay"}, at).err.find("sliver") == std::string::npos);
     const Ran ran = run({"level", "hut.roundlay", "--pile", "yard.csv"}, at);
     INFO(ran.out << ran.err);
-    const auto json = nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out);
+    const auto json =
+        nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out);
     REQUIRE_FALSE(json["findings"].empty());
     CHECK_THAT(ran.out, ContainsSubstring("With them the check finds what it does not find without:") &&
                             ContainsSubstring(json["findings"][0]["message"].get<std::string>()));

@@ -102,8 +102,9 @@ TEST_CASE("sills and heads at the listed seams leave no sliver, and others do") 
 
 TEST_CASE("seams are listed where an opening is wrong, which is said too") {
     const std::string plain = run({"new", "-"}).out;
-    const std::string wrong = plain + "[[opening]]\nkind = \"window\"\nwall = \"B\"\nfrom_left = \"2 m\"\nwidth = "
-                                      "\"900 mm\"\nsill = \"1 m\"\nheight = \"9 m\"\n";
+    const std::string wrong = plain +
+                              "[[opening]]\nkind = \"window\"\nwall = \"B\"\nfrom_left = \"2 m\"\nwidth = "
+                              "\"900 mm\"\nsill = \"1 m\"\nheight = \"9 m\"\n";
     const Ran ran = run({"list", "-", "seams", "--csv"}, {.input = wrong});
     CHECK(ran.code == 0);
     CHECK(ran.out == run({"list", "-", "seams", "--csv"}, {.input = plain}).out);

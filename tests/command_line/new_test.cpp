@@ -151,7 +151,8 @@ TEST_CASE("new --json prints what was made, the document with it") {
 TEST_CASE("new speaks one system only") {
     const Ran made = run({"new", "--shape", "T", "--width", "36ft"});
     REQUIRE(made.code == 0);
-    const std::string figures = made.out.substr(made.out.find("[shell]")); // after the head's examples of both
+    const std::string figures =
+        made.out.substr(made.out.find("[shell]")); // after the head's examples of both
     CHECK(figures.find(" mm") == std::string::npos);
     CHECK(figures.find("1 1/4 in") != std::string::npos);
 }
@@ -231,7 +232,8 @@ TEST_CASE("new with any pitch writes what can be built, or nothing and says why"
     const TemporaryFolder home;
     const RunOptions at = {.folder = home.path().string()};
     int written = 0, refused = 0;
-    for (const char *pitch : {"1 mm", "20 mm", "60 mm", "2 1/2 in", "97 mm", "119.7 mm", "150 mm", "8 2/3 in", "613 mm", "1999 mm", "3 m"})
+    for (const char *pitch : {"1 mm", "20 mm", "60 mm", "2 1/2 in", "97 mm", "119.7 mm", "150 mm", "8 2/3 in",
+                              "613 mm", "1999 mm", "3 m"})
         for (const char *notch : {"full", "half", "square", "saddle"}) {
             INFO(pitch << ", " << notch);
             const std::string file = std::string(notch) + std::to_string(written + refused) + ".roundlay";

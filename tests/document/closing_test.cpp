@@ -19,7 +19,8 @@ std::string walls(const std::string &c, const std::string &d) {
     return "roundlay = 1\n[shell]\nthickness = \"200 mm\"\n"
            "[[wall]]\nname = \"A\"\ntoward = \"east\"\nlength = \"8 m\"\n"
            "[[wall]]\nname = \"B\"\ntoward = \"north\"\nlength = \"5 m\"\n"
-           "[[wall]]\nname = \"C\"\n" + c + "[[wall]]\nname = \"D\"\n" + d + "[rounds]\ncount = 6\npitch = \"240 mm\"\n";
+           "[[wall]]\nname = \"C\"\n" +
+           c + "[[wall]]\nname = \"D\"\n" + d + "[rounds]\ncount = 6\npitch = \"240 mm\"\n";
 }
 
 std::string first_error(const std::string &text) {
@@ -57,11 +58,14 @@ TEST_CASE("One length that is left out closes a square plan, and three do not") 
 
 TEST_CASE("What cannot close a plan is told with the wall") {
     CHECK(first_error(walls("toward = \"west\"\n", "toward = \"east\"\n")) ==
-          "15: walls \"C\" and \"D\" run in one direction, so that the plan does not say how long each of them is");
+          "15: walls \"C\" and \"D\" run in one direction, so that the plan does not say how long each of "
+          "them is");
     CHECK(first_error(walls("toward = \"east\"\n", "toward = \"south\"\n")) ==
           "12: to close the plan wall \"C\" would have to be -8000 mm long");
-    CHECK(first_error(walls("toward = \"west\"\nlength = \"9 m\"\n", "toward = \"south\"\n")).empty()); // that is for layout
-    const auto shell = read_document(walls("toward = \"west\"\nlength = \"9 m\"\n", "toward = \"south\"\n"), "x").shell;
+    CHECK(first_error(walls("toward = \"west\"\nlength = \"9 m\"\n", "toward = \"south\"\n"))
+              .empty()); // that is for layout
+    const auto shell =
+        read_document(walls("toward = \"west\"\nlength = \"9 m\"\n", "toward = \"south\"\n"), "x").shell;
     REQUIRE(shell);
     CHECK(lay_out(*shell).findings.front().code == "plan-not-closed");
 }
@@ -70,9 +74,11 @@ TEST_CASE("Any two walls of a bay close it, and an edit leaves their lengths uns
     CHECK(rc::check([] {
         Shell shell = plain_shell();
         const double turn = *rc::gen::inRange(31, 60);
-        shell.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1500), Length::mm(1800), turn);
+        shell.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1500),
+                               Length::mm(1800), turn);
         const std::vector<Wall> whole = shell.walls;
-        for (int i = 0; i < 2; ++i) shell.walls[*rc::gen::inRange<std::size_t>(0, whole.size())].closes = true;
+        for (int i = 0; i < 2; ++i)
+            shell.walls[*rc::gen::inRange<std::size_t>(0, whole.size())].closes = true;
         RC_PRE(!close_plan(shell.walls));
         for (std::size_t i = 0; i < whole.size(); ++i)
             RC_ASSERT(std::abs(shell.walls[i].length.mm() - whole[i].length.mm()) < 1e-6);
@@ -86,7 +92,8 @@ TEST_CASE("Any two walls of a bay close it, and an edit leaves their lengths uns
         RC_ASSERT(*edited.read().shell == after);
         const auto lengths = [](const std::string &text) {
             std::size_t count = 0;
-            for (std::size_t at = 0; (at = text.find("\nlength = ", at)) != std::string::npos; ++at) ++count;
+            for (std::size_t at = 0; (at = text.find("\nlength = ", at)) != std::string::npos; ++at)
+                ++count;
             return count;
         };
         RC_ASSERT(lengths(edited.text()) == lengths(document.text()));

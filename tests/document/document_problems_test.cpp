@@ -92,7 +92,8 @@ TEST_CASE("Every error of a statement is reported at its place") {
         {36, "species = \"x\"\n[trim]\nspline_width = \"2 in\"", 37, 1,
          "a spline groove needs a width and a depth"},
         {36,
-         "species = \"x\"\n[[opening]]\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"2 ft\"\nwidth = \"2 ft\"\n"
+         "species = \"x\"\n[[opening]]\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"2 ft\"\nwidth = \"2 "
+         "ft\"\n"
          "height = \"2 ft\"\nspline_width = \"2 in\"",
          43, 16, "a spline groove needs a width and a depth"},
         {36, "species = \"x\"\n[[floor]]\nname = \"A\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"2 ft\"", 38, 8,
@@ -221,7 +222,8 @@ TEST_CASE("What is not used is warned of, with what may have been meant, and nev
         {7, "log_hight = \"8 in\"\nlength = \"16 ft\"", 7, 1,
          "\"log_hight\" is not known here and is not used (did you mean \"log_height\"?)"},
         {36,
-         "species = \"x\"\n[[opening]]\nkind = \"door\"\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"0 ft\"\n"
+         "species = \"x\"\n[[opening]]\nkind = \"door\"\nwall = \"A\"\nfrom_left = \"2 ft\"\nsill = \"0 "
+         "ft\"\n"
          "width = \"2 ft\"\nheight = \"2 ft\"\nsill_slope = \"1:8\"",
          44, 14, "the sill of a door is not sloped"},
         {36, "species = \"x\"\n[cellar]\na = 1", 37, 2, "\"cellar\" is not known here and is not used"},
@@ -321,9 +323,12 @@ TEST_CASE("Bytes that are no text are refused with their offset") {
     }
 }
 
-TEST_CASE("A load is stated in kilopascals or with its unit, and refused where it has neither or is past any floor") {
+TEST_CASE("A load is stated in kilopascals or with its unit, and refused where it has neither or is past any "
+          "floor") {
     const auto floor_with = [](const std::string &load) {
-        return sample + "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load + "\n";
+        return sample +
+               "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load +
+               "\n";
     };
     const auto load_of = [&](const std::string &load) {
         const ReadResult read = read_document(floor_with(load), "x.roundlay");
@@ -332,8 +337,10 @@ TEST_CASE("A load is stated in kilopascals or with its unit, and refused where i
     };
     CHECK(load_of("1.9") == 1.9);
     CHECK(load_of("\"1.9 kPa\"") == 1.9);
-    CHECK(load_of("\"40 psf\"") == Approx(40 * 0.04788026).epsilon(1e-7)); // NIST SP 811, appendix B.8, from memory
-    for (const char *wrong : {"\"40\"", "\"40 psi\"", "\"2000 psf\"", "\"-1 kPa\"", "51", "\"0 psf\"", "true"}) {
+    CHECK(load_of("\"40 psf\"") ==
+          Approx(40 * 0.04788026).epsilon(1e-7)); // NIST SP 811, appendix B.8, from memory
+    for (const char *wrong :
+         {"\"40\"", "\"40 psi\"", "\"2000 psf\"", "\"-1 kPa\"", "51", "\"0 psf\"", "true"}) {
         INFO(wrong);
         const Problems problems = problems_of(floor_with(wrong));
         REQUIRE(problems.size() == 1);

@@ -22,8 +22,9 @@ void check_reads_back(const Shell &shell) {
 } // namespace
 
 TEST_CASE("A written document reads back to the same shell, to the last bit of what can be typed") {
-    CHECK(rc::check("shells that can be built",
-                    [] { check_reads_back(*read_document(write_document(test::any_shell()), "x").shell); })); // as typed
+    CHECK(rc::check("shells that can be built", [] {
+        check_reads_back(*read_document(write_document(test::any_shell()), "x").shell);
+    })); // as typed
     CHECK(rc::check("whatever the format can state", [] { check_reads_back(test::any_statements()); }));
 }
 

@@ -33,7 +33,8 @@ Keys names_in(const std::string &cell) {
 /// The first cells of each section's rows; a row "all keys of `[notch]`" brings those of that section.
 Tables of_the_reference() {
     static const std::regex all_of("^\\| all keys of `(\\[[a-z]+\\])`");
-    std::istringstream lines(test::text_of(std::filesystem::path(ROUNDLAY_ROOT) / "kernel/document/FORMAT.md"));
+    std::istringstream lines(
+        test::text_of(std::filesystem::path(ROUNDLAY_ROOT) / "kernel/document/FORMAT.md"));
     Tables tables;
     std::map<std::string, std::string> borrowed;
     std::string heading, line;
@@ -46,7 +47,8 @@ Tables of_the_reference() {
         else if (line.rfind("| ", 0) == 0)
             tables[heading].merge(names_in(line.substr(0, line.find('|', 1))));
     }
-    for (const auto &[to, from] : borrowed) tables[to].merge(Keys(tables[from]));
+    for (const auto &[to, from] : borrowed)
+        tables[to].merge(Keys(tables[from]));
     return tables;
 }
 
@@ -57,7 +59,8 @@ void add_stated(Tables &tables, const std::string &document) {
     std::string heading, line;
     std::smatch found;
     while (std::getline(lines, line)) {
-        if (std::regex_search(line, found, header)) heading = found[1].str() + found[2].str() + found[3].str();
+        if (std::regex_search(line, found, header))
+            heading = found[1].str() + found[2].str() + found[3].str();
         if (std::regex_search(line, found, key)) tables[heading].insert(found[1]);
     }
 }
@@ -67,7 +70,8 @@ void add_stated(Tables &tables, const std::string &document) {
 TEST_CASE("The reference names every key that is written, in the section of its table, and no other key") {
     const Tables told = of_the_reference();
     Tables written;
-    REQUIRE(rc::check("any statements", [&] { add_stated(written, write_document(test::any_statements())); }));
+    REQUIRE(
+        rc::check("any statements", [&] { add_stated(written, write_document(test::any_statements())); }));
     CHECK(written.size() > 10);
     for (const auto &[heading, keys] : written)
         for (const std::string &key : keys) {

@@ -42,7 +42,8 @@ Document document_of(const Shell &shell) {
     return Document(write_document(shell), "x");
 }
 
-/// The shell with every length as a person could have typed it, in millimetres; nothing where no document may state it.
+/// The shell with every length as a person could have typed it, in millimetres; nothing where no document may
+/// state it.
 std::optional<Shell> typed(Shell shell) {
     const UnitSystem units = shell.units;
     shell.units = UnitSystem::metric;

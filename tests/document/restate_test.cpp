@@ -110,7 +110,8 @@ TEST_CASE("A load is stated back in the unit that it is stated in") {
     const auto with = [](const std::string &units, const std::string &load) {
         return "roundlay = 1\n[shell]\nthickness = \"8 in\"\nunits = \"" + units + "\"\n" +
                sample.substr(sample.find("[[wall]]")) +
-               "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load + "\n";
+               "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\nlive_load = " + load +
+               "\n";
     };
     const auto edited = [&](const std::string &text, double kpa) {
         const Document document(text, "x.roundlay");

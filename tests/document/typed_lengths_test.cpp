@@ -38,7 +38,8 @@ bool can_be_typed(const std::string &value, UnitSystem units) {
 Length dragged(UnitSystem units) {
     const double part = units == UnitSystem::metric ? 5 : mm_per_inch / 4;
     double sum = 0;
-    for (int i = *rc::gen::inRange(1, 60); i > 0; --i) sum += part / 3 + part * 2 / 3;
+    for (int i = *rc::gen::inRange(1, 60); i > 0; --i)
+        sum += part / 3 + part * 2 / 3;
     return Length::mm(*rc::gen::arbitrary<bool>() ? sum : -sum);
 }
 
@@ -48,8 +49,9 @@ Shell begun(UnitSystem units) {
     shell.thickness = metric ? Length::mm(200) : Length::inches(8);
     shell.rounds.count = 9;
     shell.rounds.pitch = metric ? Length::mm(240) : Length::inches(26.0 / 3);
-    shell.walls = l_plan(metric ? Length::mm(12000) : Length::feet(36), metric ? Length::mm(9000) : Length::feet(30),
-                         metric ? Length::mm(5000) : Length::feet(16), metric ? Length::mm(4000) : Length::feet(14));
+    shell.walls =
+        l_plan(metric ? Length::mm(12000) : Length::feet(36), metric ? Length::mm(9000) : Length::feet(30),
+               metric ? Length::mm(5000) : Length::feet(16), metric ? Length::mm(4000) : Length::feet(14));
     Opening door = window("A", 1219.2, 0, 914.4, 1727.2);
     if (metric) door = window("A", 1200, 0, 900, 1700);
     shell.openings = {door};
@@ -90,7 +92,8 @@ TEST_CASE("After any edits every length in the text is one that a person could h
                 if (!can_be_typed(value, units)) RC_FAIL("\"" + value + "\"");
             for (std::size_t k = 0; k < after.walls.size(); ++k)
                 RC_ASSERT(std::abs(read.shell->walls[k].length.mm() - after.walls[k].length.mm()) <= 1e-6);
-            for (const Finding &f : lay_out(*read.shell).findings) RC_ASSERT(f.code != "plan-not-closed");
+            for (const Finding &f : lay_out(*read.shell).findings)
+                RC_ASSERT(f.code != "plan-not-closed");
         }
     }));
 }

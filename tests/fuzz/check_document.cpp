@@ -36,8 +36,10 @@ std::optional<std::string> check_written(const Shell &shell) {
     const ReadResult again = read_document(text, "written");
     if (!again.shell)
         return "what was read cannot be written: " + to_text(again.problems.front()) + "\n" + text;
-    // Lengths and slopes that nobody could have typed are written as the nearest that somebody could: from then on they stay.
-    if (*again.shell != shell && write_document(*again.shell) != text) return "what was written reads otherwise:\n" + text;
+    // Lengths and slopes that nobody could have typed are written as the nearest that somebody could: from
+    // then on they stay.
+    if (*again.shell != shell && write_document(*again.shell) != text)
+        return "what was written reads otherwise:\n" + text;
     return std::nullopt;
 }
 

@@ -9,9 +9,9 @@
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/finding_pieces.h"
-#include "words/words.h"
 #include "kernel/review/review.h"
 #include "tests/fuzz/check_document.h"
+#include "words/words.h"
 
 #include <cmath>
 
@@ -23,11 +23,14 @@ using Broken = std::optional<std::string>;
 
 Broken check_findings(const Findings &findings, const Shell &shell, const Layout &layout) {
     for (const Finding &f : findings) {
-        if (f.code.empty() || f.what.text.empty()) return "a finding without words: " + f.code + " " + f.subject;
+        if (f.code.empty() || f.what.text.empty())
+            return "a finding without words: " + f.code + " " + f.subject;
         for (const Language language : {Language::english, Language::french})
-            if (!is_one_printed_line(sentence_of(f, {language, shell.units}))) return "a finding that cannot be printed: " + f.code;
+            if (!is_one_printed_line(sentence_of(f, {language, shell.units})))
+                return "a finding that cannot be printed: " + f.code;
         for (const int piece : pieces_of(f, shell, layout))
-            if (piece < 0 || piece >= static_cast<int>(layout.pieces.size())) return "a finding on no piece: " + f.code;
+            if (piece < 0 || piece >= static_cast<int>(layout.pieces.size()))
+                return "a finding on no piece: " + f.code;
     }
     return std::nullopt;
 }
@@ -46,16 +49,19 @@ Broken check_bodies(const Layout &layout, const std::vector<Body> &bodies, const
     for (std::size_t i = 0; i < bodies.size(); ++i) {
         const std::string &tag = layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag;
         if (!is_closed(bodies[i].hewn)) return "a body that is not closed: " + tag;
-        if (!(bodies[i].volume > 0) || !std::isfinite(bodies[i].volume)) return "a piece without wood: " + tag;
+        if (!(bodies[i].volume > 0) || !std::isfinite(bodies[i].volume))
+            return "a piece without wood: " + tag;
     }
     return std::nullopt;
 }
 
 void make_lists(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
     std::vector<double> volumes;
-    for (const Body &body : bodies) volumes.push_back(body.volume);
+    for (const Body &body : bodies)
+        volumes.push_back(body.volume);
     const CutList list = collect_cut_list(shell, layout, volumes);
-    for (const auto table : {model_table, piece_table, peg_table, order_table, total_table}) to_csv(table(list));
+    for (const auto table : {model_table, piece_table, peg_table, order_table, total_table})
+        to_csv(table(list));
     to_csv(opening_table(shell, layout));
     to_csv(floor_table(shell, layout));
 }

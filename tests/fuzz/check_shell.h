@@ -1,4 +1,5 @@
-// What must hold for any shell whatever that a document states: through layout, bodies, review, lists and sheets.
+// What must hold for any shell whatever that a document states: through layout, bodies, review, lists and
+// sheets.
 #pragma once
 
 #include "kernel/shell/shell.h"

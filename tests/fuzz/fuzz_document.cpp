@@ -1,4 +1,5 @@
-// Entry of libFuzzer: the bytes are a document, and what it states goes on through everything that is made of it.
+// Entry of libFuzzer: the bytes are a document, and what it states goes on through everything that is made of
+// it.
 #include "kernel/document/document.h"
 #include "tests/fuzz/check_document.h"
 #include "tests/fuzz/check_shell.h"
@@ -29,7 +30,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
     const std::string bytes(data, data + size);
     auto broken = test::broken_promise(bytes);
     if (!broken)
-        if (const ReadResult read = read_document(bytes, "fuzz"); read.shell) broken = test::broken_shell(*read.shell, depth_for(bytes));
+        if (const ReadResult read = read_document(bytes, "fuzz"); read.shell)
+            broken = test::broken_shell(*read.shell, depth_for(bytes));
     if (broken) {
         std::fprintf(stderr, "%s\n", broken->c_str());
         std::abort();
@@ -38,7 +40,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
 }
 
 /// Bytes at random seldom leave a document that can be laid out: most strokes change whole lines and values.
-extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t *data, std::size_t size, std::size_t most, unsigned int seed) {
+extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t *data, std::size_t size, std::size_t most,
+                                               unsigned int seed) {
     if (seed % 8 == 0) return LLVMFuzzerMutate(data, size, most);
     const std::string mutated = test::mutated_document(std::string(data, data + size), seed);
     if (mutated.size() > most) return LLVMFuzzerMutate(data, size, most);

@@ -14,9 +14,13 @@ namespace {
 using Random = std::mt19937;
 using Lines = std::vector<std::string>;
 
-std::size_t below(Random &random, std::size_t bound) { return bound == 0 ? 0 : random() % bound; }
+std::size_t below(Random &random, std::size_t bound) {
+    return bound == 0 ? 0 : random() % bound;
+}
 
-template <typename List> auto one_of(Random &random, const List &list) { return list[below(random, list.size())]; }
+template <typename List> auto one_of(Random &random, const List &list) {
+    return list[below(random, list.size())];
+}
 
 Lines lines_of(const std::string &text) {
     Lines lines;
@@ -30,27 +34,63 @@ Lines lines_of(const std::string &text) {
 
 std::string joined(const Lines &lines) {
     std::string text;
-    for (const std::string &line : lines) text += line + "\n";
+    for (const std::string &line : lines)
+        text += line + "\n";
     return text;
 }
 
 /// Lengths near what walls are made of, and some that lie on bounds.
 std::string any_length(Random &random) {
-    static const std::array<int, 24> steps{0,    1,    2,    12,   20,   38,   50,   75,   99,   100,  150,   199,
-                                           200,  220,  240,  300,  440,  600,  900,  1200, 1800, 2000, 6000, 12000};
-    const double v = one_of(random, steps) + (below(random, 4) == 0 ? static_cast<double>(below(random, 1000)) / 10 : 0);
+    static const std::array<int, 24> steps{0,   1,   2,   12,  20,  38,  50,  75,   99,   100,  150,  199,
+                                           200, 220, 240, 300, 440, 600, 900, 1200, 1800, 2000, 6000, 12000};
+    const double v =
+        one_of(random, steps) + (below(random, 4) == 0 ? static_cast<double>(below(random, 1000)) / 10 : 0);
     std::string text = std::to_string(v);
     text.resize(text.find('.') + 3);
     return "\"" + std::string(below(random, 40) == 0 ? "-" : "") + text + " mm\"";
 }
 
 std::string any_value(Random &random) {
-    static const std::array<std::string, 40> words{
-        "\"A\"", "\"B\"", "\"C\"", "\"D\"", "\"P\"", "\"Q\"", "\"east\"", "\"north\"", "\"west\"", "\"south\"",
-        "\"north-east\"", "\"30 deg north of east\"", "\"full dovetail\"", "\"half dovetail\"", "\"square lap\"", "\"stated\"",
-        "\"saddle\"", "\"level\"", "\"staggered\"", "\"left\"", "\"right\"", "\"door\"", "\"window\"", "\"rod\"", "\"hole\"",
-        "\"tailed\"", "\"1:8\"", "\"1:20\"", "\"-1:6\"", "0.125", "true", "false", "\"imperial\"", "\"sawn\"", "\"patched\"",
-        "0.5", "1", "0.01", "\"balsam\"", "[\"A\", \"B\"]"};
+    static const std::array<std::string, 40> words{"\"A\"",
+                                                   "\"B\"",
+                                                   "\"C\"",
+                                                   "\"D\"",
+                                                   "\"P\"",
+                                                   "\"Q\"",
+                                                   "\"east\"",
+                                                   "\"north\"",
+                                                   "\"west\"",
+                                                   "\"south\"",
+                                                   "\"north-east\"",
+                                                   "\"30 deg north of east\"",
+                                                   "\"full dovetail\"",
+                                                   "\"half dovetail\"",
+                                                   "\"square lap\"",
+                                                   "\"stated\"",
+                                                   "\"saddle\"",
+                                                   "\"level\"",
+                                                   "\"staggered\"",
+                                                   "\"left\"",
+                                                   "\"right\"",
+                                                   "\"door\"",
+                                                   "\"window\"",
+                                                   "\"rod\"",
+                                                   "\"hole\"",
+                                                   "\"tailed\"",
+                                                   "\"1:8\"",
+                                                   "\"1:20\"",
+                                                   "\"-1:6\"",
+                                                   "0.125",
+                                                   "true",
+                                                   "false",
+                                                   "\"imperial\"",
+                                                   "\"sawn\"",
+                                                   "\"patched\"",
+                                                   "0.5",
+                                                   "1",
+                                                   "0.01",
+                                                   "\"balsam\"",
+                                                   "[\"A\", \"B\"]"};
     switch (below(random, 4)) {
     case 0:
         return one_of(random, words);
@@ -63,21 +103,28 @@ std::string any_value(Random &random) {
 
 /// What a shell may have besides its walls; each entry of it may be put in as it stands.
 const std::array<std::string, 15> entries{
-    "[[opening]]\nname = \"w\"\nwall = \"A\"\nfrom_left = \"1200 mm\"\nsill = \"600 mm\"\nwidth = \"900 mm\"\nheight = \"800 mm\"",
-    "[[opening]]\nkind = \"door\"\nwall = \"C\"\nfrom_left = \"1500 mm\"\nsill = 0\nwidth = \"900 mm\"\nheight = \"1200 mm\"",
+    "[[opening]]\nname = \"w\"\nwall = \"A\"\nfrom_left = \"1200 mm\"\nsill = \"600 mm\"\nwidth = \"900 "
+    "mm\"\nheight = \"800 mm\"",
+    "[[opening]]\nkind = \"door\"\nwall = \"C\"\nfrom_left = \"1500 mm\"\nsill = 0\nwidth = \"900 "
+    "mm\"\nheight = \"1200 mm\"",
     "[[step]]\nwall = \"A\"\nfrom_left = 0\nwidth = \"6 m\"\nrise = \"440 mm\"",
     "[[step]]\nwall = \"B\"\nfrom_left = \"1500 mm\"\nwidth = \"900 mm\"\nrise = \"300 mm\"",
-    "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"600 mm\"\npocket = \"tailed\"\nlive_load = 1.9",
+    "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"600 mm\"\npocket = \"tailed\"\nlive_load = "
+    "1.9",
     "[[floor.beam]]\nfrom_wall = \"2000 mm\"\nwidth = \"200 mm\"\nheight = \"200 mm\"",
-    "[[floor.opening]]\nname = \"stair\"\nfrom_left = \"800 mm\"\nfrom_wall = \"900 mm\"\nwidth = \"900 mm\"\nlength = \"1200 mm\"",
+    "[[floor.opening]]\nname = \"stair\"\nfrom_left = \"800 mm\"\nfrom_wall = \"900 mm\"\nwidth = \"900 "
+    "mm\"\nlength = \"1200 mm\"",
     "[[bore]]\nuse = \"rod\"\nwall = \"A\"\nfrom_left = \"800 mm\"\ndiameter = \"25 mm\"",
-    "[[bore]]\nuse = \"hole\"\nwall = \"B\"\nfrom_left = \"900 mm\"\ndiameter = \"40 mm\"\nfrom_round = 2\nto_round = 4\ndrift = \"3 mm\"",
+    "[[bore]]\nuse = \"hole\"\nwall = \"B\"\nfrom_left = \"900 mm\"\ndiameter = \"40 mm\"\nfrom_round = "
+    "2\nto_round = 4\ndrift = \"3 mm\"",
     "[[partition]]\nname = \"P\"\nfrom = \"A\"\nfrom_left = \"3000 mm\"\nto = \"C\"",
     "[[partition]]\nname = \"Q\"\nfrom = \"B\"\nfrom_left = \"2400 mm\"\nto = \"P\"",
-    "[[log]]\nwall = \"A\"\nround = 2\nmark = \"x\"\nbutt_height = \"205 mm\"\noverhang_left = \"90 mm\"\nbow = \"20 mm\"",
+    "[[log]]\nwall = \"A\"\nround = 2\nmark = \"x\"\nbutt_height = \"205 mm\"\noverhang_left = \"90 "
+    "mm\"\nbow = \"20 mm\"",
     "[[corner]]\nbetween = [\"A\", \"B\"]\nkind = \"half dovetail\"\noverhang = \"150 mm\"",
     "[trim]\nspline_width = \"50 mm\"\nspline_depth = \"38 mm\"\nsill_slope = \"1:12\"",
-    "[logs]\nbutt_height = \"205 mm\"\ntip_height = \"195 mm\"\ntip_width = \"180 mm\"\ndiameter = \"300 mm\""};
+    "[logs]\nbutt_height = \"205 mm\"\ntip_height = \"195 mm\"\ntip_width = \"180 mm\"\ndiameter = \"300 "
+    "mm\""};
 
 /// Every key that the format describes, of whichever table.
 Lines all_keys() {
@@ -91,13 +138,17 @@ Lines all_keys() {
 /// The lines of an entry: its header and what stands under it.
 std::pair<std::size_t, std::size_t> entry_at(const Lines &lines, std::size_t at) {
     std::size_t from = std::min(at, lines.size()), to = from;
-    while (from > 0 && !lines[std::min(from, lines.size() - 1)].starts_with("[")) --from;
+    while (from > 0 && !lines[std::min(from, lines.size() - 1)].starts_with("["))
+        --from;
     to = std::min(from + 1, lines.size());
-    while (to < lines.size() && !lines[to].starts_with("[")) ++to;
+    while (to < lines.size() && !lines[to].starts_with("["))
+        ++to;
     return {from, to};
 }
 
-std::ptrdiff_t step(std::size_t i) { return static_cast<std::ptrdiff_t>(i); }
+std::ptrdiff_t step(std::size_t i) {
+    return static_cast<std::ptrdiff_t>(i);
+}
 
 void stroke(Random &random, Lines &lines) {
     const std::size_t at = below(random, lines.size());

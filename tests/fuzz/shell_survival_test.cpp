@@ -22,7 +22,8 @@ const std::string plain = "roundlay = 1\n[shell]\nthickness = \"200 mm\"\n"
 
 } // namespace
 
-TEST_CASE("What mutated documents state is laid out, cut, reviewed, listed and drawn, or refused with words") {
+TEST_CASE(
+    "What mutated documents state is laid out, cut, reviewed, listed and drawn, or refused with words") {
     int stated = 0, laid_out = 0;
     for (unsigned seed = 0; seed < 400; ++seed) {
         const std::string text = mutated_document(plain, seed);

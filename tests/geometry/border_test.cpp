@@ -1,5 +1,4 @@
 #include "kernel/geometry/cell.h"
-
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>
@@ -11,7 +10,8 @@ using namespace roundlay;
 namespace {
 
 double total(const std::vector<Cell> &cells) {
-    return std::accumulate(cells.begin(), cells.end(), 0.0, [](double v, const Cell &c) { return v + volume(c); });
+    return std::accumulate(cells.begin(), cells.end(), 0.0,
+                           [](double v, const Cell &c) { return v + volume(c); });
 }
 
 std::vector<Plane> box_region(const Box3 &b) {
@@ -23,7 +23,8 @@ std::vector<Plane> box_region(const Box3 &b) {
 int euler(const Polyhedron &p) {
     int edges = 0, holes = 0;
     for (const Face &f : p.faces) {
-        for (const auto &loop : f.loops) edges += static_cast<int>(loop.size());
+        for (const auto &loop : f.loops)
+            edges += static_cast<int>(loop.size());
         holes += static_cast<int>(f.loops.size()) - 1;
     }
     return static_cast<int>(p.vertices.size()) - edges / 2 + static_cast<int>(p.faces.size()) - holes;
@@ -47,7 +48,8 @@ TEST_CASE("A window through a box leaves two faces with a hole each") {
     CHECK(volume(p) == Approx(160 - 18).epsilon(1e-13));
     CHECK(is_closed(p));
     int with_hole = 0;
-    for (const Face &f : p.faces) with_hole += f.loops.size() == 2;
+    for (const Face &f : p.faces)
+        with_hole += f.loops.size() == 2;
     CHECK(with_hole == 2);
     CHECK(p.faces.size() == 10);
     CHECK(p.vertices.size() == 16);

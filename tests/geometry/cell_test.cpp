@@ -1,5 +1,4 @@
 #include "kernel/geometry/cell.h"
-
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>
@@ -8,7 +7,9 @@ using namespace roundlay;
 
 namespace {
 
-Cell unit_cube() { return box_cell({{0, 0, 0}, {1, 1, 1}}); }
+Cell unit_cube() {
+    return box_cell({{0, 0, 0}, {1, 1, 1}});
+}
 
 Plane random_plane() {
     const auto part = [] { return *rc::gen::inRange(-1000, 1001) / 1000.0; };

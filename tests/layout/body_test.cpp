@@ -2,7 +2,6 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/layout/models.h"
-
 #include "tests/support/catch.h"
 
 #include <numbers>
@@ -35,7 +34,8 @@ TEST_CASE("A sloped tail is a prism of its mean thickness") {
     Piece p = blank(3000, 200, 230);
     p.far.shoulder = 2800;
     // top: 150 high at (2800, 0), rising 1:8 along and falling 1:8 across
-    p.cuts.emplace_back(SeamCut{End::far, Side::top, 2800, 3000, plane_over(150 - 2800.0 / 8, 0.125, -0.125), "AB", ""});
+    p.cuts.emplace_back(
+        SeamCut{End::far, Side::top, 2800, 3000, plane_over(150 - 2800.0 / 8, 0.125, -0.125), "AB", ""});
     const Body body = body_of(p);
     const double mean = 150 + 100.0 / 8 - 100.0 / 8;
     CHECK(body.volume == Approx(2800.0 * 200 * 230 + 200 * 200 * mean).epsilon(1e-13));
@@ -71,7 +71,8 @@ TEST_CASE("A bore too near an edge, another bore or a notch is not clear") {
 }
 
 TEST_CASE("Wood in a piece's way down is counted once, though several of its cells lie under it") {
-    // Two boxes by hand: 100 x 100 x 100 of wood straight over one that is cut into three cells, one on another.
+    // Two boxes by hand: 100 x 100 x 100 of wood straight over one that is cut into three cells, one on
+    // another.
     Layout layout;
     for (int i = 0; i < 2; ++i) {
         Piece p;
@@ -83,7 +84,8 @@ TEST_CASE("Wood in a piece's way down is counted once, though several of its cel
         layout.models.push_back({{i}});
     }
     std::vector<Body> bodies = bodies_of(layout);
-    const SplitCell low = split(bodies[1].cells[0], {{0, 0, 1}, 30}), high = split(low.outside, {{0, 0, 1}, 60});
+    const SplitCell low = split(bodies[1].cells[0], {{0, 0, 1}, 30}),
+                    high = split(low.outside, {{0, 0, 1}, 60});
     bodies[1].cells = {low.inside, high.inside, high.outside};
     const std::vector<Blocked> blocked = blocked_on_the_way_down(layout, bodies);
     REQUIRE(blocked.size() == 1);
@@ -91,7 +93,8 @@ TEST_CASE("Wood in a piece's way down is counted once, though several of its cel
     CHECK(blocked[0].volume == Approx(1e6));
 }
 
-TEST_CASE("Pieces that differ in a notch running on past its corner, or in the kind of a cut, are no one model") {
+TEST_CASE(
+    "Pieces that differ in a notch running on past its corner, or in the kind of a cut, are no one model") {
     const auto models = [](const Cut &a, const Cut &b) {
         Layout layout;
         for (const Cut *cut : {&a, &b}) {

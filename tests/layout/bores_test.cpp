@@ -1,7 +1,6 @@
 // Bores that a person states: where they cannot go, and the place that is offered instead.
 #include "kernel/layout/bore_marks.h"
 #include "kernel/layout/layout.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -22,7 +21,8 @@ StatedBore rod(const std::string &wall, double from_left, double diameter) {
 }
 
 const Finding *refusal(const Findings &findings) {
-    const auto it = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "bore-misses-log"; });
+    const auto it = std::find_if(findings.begin(), findings.end(),
+                                 [](const Finding &f) { return f.code == "bore-misses-log"; });
     return it == findings.end() ? nullptr : &*it;
 }
 

@@ -2,7 +2,6 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -23,7 +22,9 @@ using test::words;
 
 namespace {
 
-const WallPlace &wall(const Layout &layout, int index) { return layout.walls[static_cast<std::size_t>(index)]; }
+const WallPlace &wall(const Layout &layout, int index) {
+    return layout.walls[static_cast<std::size_t>(index)];
+}
 
 struct Heights {
     double low = 0, high = 0;
@@ -36,7 +37,8 @@ std::vector<Heights> logs_of(const Shell &shell, bool starts_full) {
     const bool level = shell.rounds.top == TopRule::level;
     std::vector<Heights> logs;
     if (starts_full) {
-        for (int k = 0; k < count; ++k) logs.push_back({k * pitch, k * pitch + log});
+        for (int k = 0; k < count; ++k)
+            logs.push_back({k * pitch, k * pitch + log});
         return logs;
     }
     logs.push_back({0, pitch / 2 - gap});
@@ -53,19 +55,22 @@ double sine_between(const Layout &layout, const CornerPlace &c) {
 /// Where the walls' centre lines run between and beside the columns of wood at their meetings.
 double clear_length(const Layout &layout, const WallPlace &w) {
     const auto half = [&](const WallMeeting &m) {
-        return wall(layout, m.other).thickness / 2 / sine_between(layout, layout.corners[static_cast<std::size_t>(m.corner)]);
+        return wall(layout, m.other).thickness / 2 /
+               sine_between(layout, layout.corners[static_cast<std::size_t>(m.corner)]);
     };
     const auto at = [&](const WallMeeting &m) {
         const Vec2 c = layout.corners[static_cast<std::size_t>(m.corner)].centre;
         return w.frame.to_local({c.x, c.y, 0}).x;
     };
-    double sum = at(w.meetings.back()) - at(w.meetings.front()) - half(w.meetings.front()) - half(w.meetings.back());
-    for (std::size_t i = 1; i + 1 < w.meetings.size(); ++i) sum -= 2 * half(w.meetings[i]);
+    double sum =
+        at(w.meetings.back()) - at(w.meetings.front()) - half(w.meetings.front()) - half(w.meetings.back());
+    for (std::size_t i = 1; i + 1 < w.meetings.size(); ++i)
+        sum -= 2 * half(w.meetings[i]);
     return sum;
 }
 
-/// Wall volume less openings, gaps and bores, from what was stated and the rules of the corner: log bodies between
-/// shoulders, and at every meeting a column of wood from the foundation to the top.
+/// Wall volume less openings, gaps and bores, from what was stated and the rules of the corner: log bodies
+/// between shoulders, and at every meeting a column of wood from the foundation to the top.
 double stated_volume(const Shell &shell, const Layout &layout) {
     double sum = 0;
     for (const WallPlace &w : layout.walls) {
@@ -74,7 +79,8 @@ double stated_volume(const Shell &shell, const Layout &layout) {
             sum += w.thickness * (log.high - log.low) * length;
             for (const Opening &o : shell.openings) {
                 if (o.wall != w.name) continue;
-                const double low = std::max(log.low, o.sill.mm()), high = std::min(log.high, (o.sill + o.height).mm());
+                const double low = std::max(log.low, o.sill.mm()),
+                             high = std::min(log.high, (o.sill + o.height).mm());
                 if (high > low) sum -= w.thickness * o.width.mm() * (high - low);
             }
         }
@@ -82,7 +88,8 @@ double stated_volume(const Shell &shell, const Layout &layout) {
     const double top = *shell.rounds.count * shell.rounds.pitch->mm() - shell.rounds.gap.mm();
     const double column = shell.rounds.top == TopRule::level ? top : top + shell.rounds.pitch->mm() / 2;
     for (const CornerPlace &c : layout.corners)
-        sum += wall(layout, c.ends).thickness * wall(layout, c.starts).thickness / sine_between(layout, c) * column;
+        sum += wall(layout, c.ends).thickness * wall(layout, c.starts).thickness / sine_between(layout, c) *
+               column;
     for (const Peg &peg : layout.pegs)
         sum -= std::numbers::pi / 4 * peg.diameter * peg.diameter *
                (layout.pieces[static_cast<std::size_t>(peg.upper)].blank.height +
@@ -119,21 +126,24 @@ double overhang_volume(const Shell &shell, const Layout &layout) {
 std::string sketch(const Shell &shell) {
     std::ostringstream text;
     for (const Wall &w : shell.walls)
-        text << w.name << " " << w.heading << " " << w.length.mm() << " t " << w.thickness.value_or(shell.thickness).mm() << "\n";
+        text << w.name << " " << w.heading << " " << w.length.mm() << " t "
+             << w.thickness.value_or(shell.thickness).mm() << "\n";
     for (const Partition &p : shell.partitions)
         text << p.name << " from " << p.from << " at " << p.from_left.mm() << " to " << p.to << " heading "
              << p.heading.value_or(-1) << " t " << p.thickness.value_or(shell.thickness).mm() << "\n";
-    text << "rounds " << *shell.rounds.count << " pitch " << shell.rounds.pitch->mm() << " gap " << shell.rounds.gap.mm()
-         << " first " << shell.rounds.full_first << " overhang " << shell.notch.overhang.mm() << " slope "
-         << shell.notch.slope.ratio() << " kind " << static_cast<int>(shell.notch.kind) << " shoulder "
-         << shell.notch.shoulder.mm() << " tapers " << shell.logs.butt_height.has_value() << " own logs "
-         << shell.own_logs.size() << " openings " << shell.openings.size() << "\n";
+    text << "rounds " << *shell.rounds.count << " pitch " << shell.rounds.pitch->mm() << " gap "
+         << shell.rounds.gap.mm() << " first " << shell.rounds.full_first << " overhang "
+         << shell.notch.overhang.mm() << " slope " << shell.notch.slope.ratio() << " kind "
+         << static_cast<int>(shell.notch.kind) << " shoulder " << shell.notch.shoulder.mm() << " tapers "
+         << shell.logs.butt_height.has_value() << " own logs " << shell.own_logs.size() << " openings "
+         << shell.openings.size() << "\n";
     for (const CornerNotch &c : shell.corners)
         text << "corner " << c.first << c.second << " kind " << static_cast<int>(c.notch.kind) << " overhang "
              << c.notch.overhang.mm() << "\n";
     const LogSizes &l = shell.logs;
     if (l.butt_height)
-        text << "butt " << l.butt_height->mm() << " tip " << l.tip_height->mm() << " wide " << l.tip_width->mm() << "\n";
+        text << "butt " << l.butt_height->mm() << " tip " << l.tip_height->mm() << " wide "
+             << l.tip_width->mm() << "\n";
     for (const OwnLog &own : shell.own_logs) {
         text << "log " << own.wall << own.round;
         for (const auto &size : {own.sizes.butt_height, own.notch.overhang_left, own.notch.overhang_right})
@@ -144,11 +154,12 @@ std::string sketch(const Shell &shell) {
 }
 
 /// What may rightly be refused of a random shell.
-const std::vector<std::string> refusals = {"tail-too-thin",        "tee-too-near",
-                                           "walls-run-together",  "overhang-hits-wall",   "opening-cuts-tee",
-                                           "opening-cuts-corner", "opening-over-wall",    "openings-too-close",
-                                           "walls-do-not-alternate", "corner-not-square", "wall-too-short",
-                                           "opening-too-wide",    "tee-off-wall"};
+const std::vector<std::string> refusals = {
+    "tail-too-thin",      "tee-too-near",       "walls-run-together",
+    "overhang-hits-wall", "opening-cuts-tee",   "opening-cuts-corner",
+    "opening-over-wall",  "openings-too-close", "walls-do-not-alternate",
+    "corner-not-square",  "wall-too-short",     "opening-too-wide",
+    "tee-off-wall"};
 
 struct Drawn {
     int laid = 0, tees = 0, crossings = 0, slanted = 0, measured = 0, pieces = 0;
@@ -170,8 +181,9 @@ void check_one(Drawn &drawn) {
     drawn.thrown.discard_refused(layout.findings);
     const std::vector<Body> bodies = bodies_of(layout);
     for (const Overlap &o : overlaps(layout, bodies))
-        RC_FAIL(layout.pieces[static_cast<std::size_t>(o.a)].tag + " and " + layout.pieces[static_cast<std::size_t>(o.b)].tag +
-                " share " + std::to_string(o.volume) + " mm3\n" + sketch(shell));
+        RC_FAIL(layout.pieces[static_cast<std::size_t>(o.a)].tag + " and " +
+                layout.pieces[static_cast<std::size_t>(o.b)].tag + " share " + std::to_string(o.volume) +
+                " mm3\n" + sketch(shell));
     RC_ASSERT(blocked_on_the_way_down(layout, bodies).empty());
     double sum = 0;
     for (const Piece &p : layout.pieces) {

@@ -13,7 +13,9 @@ using test::has;
 
 namespace {
 
-Length mm(double v) { return Length::mm(v); }
+Length mm(double v) {
+    return Length::mm(v);
+}
 
 Shell floored(double level) {
     Shell shell = test::plain_shell();
@@ -64,13 +66,16 @@ Length move_in(const std::string &advice) {
 
 TEST_CASE("A floor on uneven logs is told one change of its level, which mends it") {
     Shell shell = floored(640);
-    const double heights[2][3][2] = {{{214, 213}, {213, 207}, {215, 200}}, {{200, 211}, {202, 195}, {219, 201}}};
+    const double heights[2][3][2] = {{{214, 213}, {213, 207}, {215, 200}},
+                                     {{200, 211}, {202, 195}, {219, 201}}};
     for (int w = 0; w < 2; ++w)
-        for (int r = 0; r < 3; ++r) record(shell, w ? "C" : "A", r + 1, heights[w][r][0], heights[w][r][1]);
+        for (int r = 0; r < 3; ++r)
+            record(shell, w ? "C" : "A", r + 1, heights[w][r][0], heights[w][r][1]);
     const auto told = of_level(lay_out(shell));
     REQUIRE(told.size() > 1);
     std::set<std::string> advice;
-    for (const Finding &f : told) advice.insert(advice_of(f));
+    for (const Finding &f : told)
+        advice.insert(advice_of(f));
     REQUIRE(advice.size() == 1);
     shell.floors[0].level = shell.floors[0].level + move_in(*advice.begin());
     CHECK(of_level(lay_out(shell)).empty());
@@ -88,25 +93,29 @@ TEST_CASE("Whatever a floor is told of its level, at any level, mends it or is s
             if (f.weight == Weight::warning && advice.find("the floor by") == std::string::npos) continue;
             Shell next = shell;
             next.floors[0].level = next.floors[0].level + move_in(advice);
-            for (const Finding &after : of_level(lay_out(next))) CHECK(after.weight != Weight::error);
+            for (const Finding &after : of_level(lay_out(next)))
+                CHECK(after.weight != Weight::error);
             ++mended;
         }
     }
     CHECK(mended > 5);
 }
 
-TEST_CASE("A half log as high as a whole one is named where tails do not alternate, and its height mends it") {
+TEST_CASE(
+    "A half log as high as a whole one is named where tails do not alternate, and its height mends it") {
     Shell shell = test::plain_shell();
     record(shell, "B", 1, 300, 300);
     const Layout layout = lay_out(shell);
     const auto is = [](const Finding &f) { return f.code == "tails-do-not-alternate"; };
     const auto found = std::ranges::find_if(layout.findings, is);
     REQUIRE(found != layout.findings.end());
-    CHECK_THAT(test::message(*found), !ContainsSubstring("pitches") && ContainsSubstring("half log of wall B, round 1") &&
-                                   ContainsSubstring("300 mm high"));
+    CHECK_THAT(test::message(*found), !ContainsSubstring("pitches") &&
+                                          ContainsSubstring("half log of wall B, round 1") &&
+                                          ContainsSubstring("300 mm high"));
     const std::string at = "high: at ";
     const auto from = test::message(*found).find(at) + at.size();
-    const auto read = parse_length(test::message(*found).substr(from, test::message(*found).find(" they", from) - from));
+    const auto read =
+        parse_length(test::message(*found).substr(from, test::message(*found).find(" they", from) - from));
     REQUIRE(std::holds_alternative<Length>(read));
     shell.own_logs[0].sizes.butt_height = shell.own_logs[0].sizes.tip_height = std::get<Length>(read);
     CHECK(std::ranges::none_of(lay_out(shell).findings, is));

@@ -3,7 +3,6 @@
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/layout/interference.h"
 #include "kernel/shell/shapes.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -16,7 +15,9 @@ using test::window;
 
 namespace {
 
-Length mm(double v) { return Length::mm(v); }
+Length mm(double v) {
+    return Length::mm(v);
+}
 
 Partition partition(const std::string &name, const std::string &from, double at, const std::string &to) {
     Partition p;
@@ -49,7 +50,7 @@ const std::vector<Case> cases = {
     {"plan-crosses-itself", "walls", "cross",
      [](Shell &s) {
          s.walls.clear();
-         const double legs[][2] = {{0, 4000}, {90, 2000}, {180, 2000}, {270, 3000},
+         const double legs[][2] = {{0, 4000},   {90, 2000}, {180, 2000}, {270, 3000},
                                    {180, 1000}, {90, 4000}, {180, 1000}, {270, 3000}};
          for (const auto &leg : legs) {
              Wall w;
@@ -75,13 +76,18 @@ const std::vector<Case> cases = {
          s.walls[2].length = mm(1000 * std::sqrt(2));
          s.walls.insert(s.walls.begin() + 3, Wall{"E", 180, mm(4000), {}, {}, {}});
      }},
-    {"tee-too-near", "corner AP", "45 mm or more", [](Shell &s) { s.partitions = {partition("P", "A", 305, "C")}; }},
-    {"tee-too-near", "wall A", "move one by", [](Shell &s) {
+    {"tee-too-near", "corner AP", "45 mm or more",
+     [](Shell &s) { s.partitions = {partition("P", "A", 305, "C")}; }},
+    {"tee-too-near", "wall A", "move one by",
+     [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C"), partition("Q", "A", 2205, "C")};
      }},
-    {"tee-off-wall", "wall A", "past its end", [](Shell &s) { s.partitions = {partition("P", "A", 6000, "C")}; }},
-    {"partition-without-wall", "wall P", "none of", [](Shell &s) { s.partitions = {partition("P", "X", 2000, "C")}; }},
-    {"partition-without-wall", "wall P", "does not have", [](Shell &s) { s.partitions = {partition("P", "A", 2000, "X")}; }},
+    {"tee-off-wall", "wall A", "past its end",
+     [](Shell &s) { s.partitions = {partition("P", "A", 6000, "C")}; }},
+    {"partition-without-wall", "wall P", "none of",
+     [](Shell &s) { s.partitions = {partition("P", "X", 2000, "C")}; }},
+    {"partition-without-wall", "wall P", "does not have",
+     [](Shell &s) { s.partitions = {partition("P", "A", 2000, "X")}; }},
     {"partition-leads-away", "wall P", "lie ahead",
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C")};
@@ -92,7 +98,8 @@ const std::vector<Case> cases = {
          s.partitions = {partition("P", "A", 2000, "C")};
          s.partitions[0].heading = 10;
      }},
-    {"walls-do-not-alternate", "corner", "even number", // from one wall to its neighbour: three walls in a loop
+    {"walls-do-not-alternate", "corner",
+     "even number", // from one wall to its neighbour: three walls in a loop
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "B")};
          s.partitions[0].heading = 45;
@@ -115,7 +122,8 @@ const std::vector<Case> cases = {
     {"no-wood-left", "wall A, round 1", "a higher log", // a taper that ends below nothing
      [](Shell &s) { s.logs.tip_height = mm(0.5); }},
     {"no-wood-left", "wall A, round 1", "1 mm wide", [](Shell &s) { s.logs.tip_width = mm(0.5); }},
-    {"log-too-wide", "wall A, round 1", "thickness as that of its widest log", [](Shell &s) { s.logs.butt_width = mm(230); }},
+    {"log-too-wide", "wall A, round 1", "thickness as that of its widest log",
+     [](Shell &s) { s.logs.butt_width = mm(230); }},
     {"log-nowhere", "wall A, round 9", "rounds count from 1",
      [](Shell &s) {
          s.own_logs = {{}};
@@ -149,7 +157,8 @@ const std::vector<Case> cases = {
          s.bores = {bore("A", 2000)};
          s.bores[0].diameter = mm(199);
      }},
-    {"bore-misses-log", "wall A, round 1", "leaves no wood beside it", // of a log that is thinner than its wall
+    {"bore-misses-log", "wall A, round 1",
+     "leaves no wood beside it", // of a log that is thinner than its wall
      [](Shell &s) {
          s.logs.tip_width = s.logs.butt_width = mm(160);
          s.bores = {bore("A", 2000)};
@@ -161,21 +170,28 @@ const std::vector<Case> cases = {
      [](Shell &s) { s.openings = {window("A", 250, 300, 4600, 400)}; }},
     {"opening-cuts-corner", "wall A", "fits from 300 mm to 3900 mm",
      [](Shell &s) { s.openings = {window("A", 100, 300, 800, 400)}; }},
-    {"opening-cuts-corner", "corner", "fits from", [](Shell &s) { s.openings = {window("A", 4500, 300, 300, 400)}; }},
-    {"opening-over-wall", "wall A", "900 mm high", [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 900)}; }},
+    {"opening-cuts-corner", "corner", "fits from",
+     [](Shell &s) { s.openings = {window("A", 4500, 300, 300, 400)}; }},
+    {"opening-over-wall", "wall A", "900 mm high",
+     [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 900)}; }},
     {"opening-below-wall", "wall A", "under the foundation",
      [](Shell &s) { s.openings = {window("A", 1000, -50, 800, 400)}; }},
-    {"opening-empty", "wall A", "above zero", [](Shell &s) { s.openings = {window("A", 1000, 300, 0, 400)}; }},
-    {"opening-without-wall", "wall X", "no wall X", [](Shell &s) { s.openings = {window("X", 1000, 300, 800, 400)}; }},
+    {"opening-empty", "wall A", "above zero",
+     [](Shell &s) { s.openings = {window("A", 1000, 300, 0, 400)}; }},
+    {"opening-without-wall", "wall X", "no wall X",
+     [](Shell &s) { s.openings = {window("X", 1000, 300, 800, 400)}; }},
     {"openings-too-close", "wall A", "overlap",
-     [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 400), window("A", 1500, 300, 800, 400)}; }},
+     [](Shell &s) {
+         s.openings = {window("A", 1000, 300, 800, 400), window("A", 1500, 300, 800, 400)};
+     }},
     {"peg-rule", "pegs", "100 mm at most", [](Shell &s) { s.pegs.diameter = mm(190); }},
     {"peg-rule", "pegs", "run into one another", [](Shell &s) { s.pegs.between = mm(30); }},
     {"peg-rule", "pegs", "breaks out", [](Shell &s) { s.pegs.end_distance = mm(10); }},
 };
 
 bool says(const Finding &f, const Case &c) {
-    const bool place = test::place(f).find(c.place) != std::string::npos || test::message(f).find(c.place) != std::string::npos;
+    const bool place = test::place(f).find(c.place) != std::string::npos ||
+                       test::message(f).find(c.place) != std::string::npos;
     return f.code == c.code && place && test::message(f).find(c.fits) != std::string::npos;
 }
 
@@ -202,25 +218,30 @@ namespace {
 
 /// Rules of practice that are not kept: what is stated can be cut all the same.
 const std::vector<Case> practice = {
-    {"tee-too-near", "corner AP", "10 mm or more", [](Shell &s) { s.partitions = {partition("P", "A", 340, "C")}; }},
+    {"tee-too-near", "corner AP", "10 mm or more",
+     [](Shell &s) { s.partitions = {partition("P", "A", 340, "C")}; }},
     {"tail-too-thin", "corner AB", "would fit", [](Shell &s) { s.rounds.pitch = mm(145); }},
-    {"little-wood-beside-opening", "corner DA", "leaves 50 mm of wood", [](Shell &s) { s.openings = {window("A", 250, 300, 800, 400)}; }},
+    {"little-wood-beside-opening", "corner DA", "leaves 50 mm of wood",
+     [](Shell &s) { s.openings = {window("A", 250, 300, 800, 400)}; }},
     {"little-wood-beside-opening", "notches at AP", "leaves 50 mm of wood",
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C")};
          s.openings = {window("A", 2150, 300, 800, 400)};
      }},
     {"little-wood-beside-opening", "window 1", "leaves 60 mm of wood",
-     [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 400), window("A", 1860, 300, 800, 400)}; }},
+     [](Shell &s) {
+         s.openings = {window("A", 1000, 300, 800, 400), window("A", 1860, 300, 800, 400)};
+     }},
     {"pegs-do-not-fit", "wall A, round", "needs 3 pegs",
-     [](Shell &s) { s.openings = {window("A", 1000, 50, 800, 800), window("A", 2000, 50, 800, 800)}; }},
+     [](Shell &s) {
+         s.openings = {window("A", 1000, 50, 800, 800), window("A", 2000, 50, 800, 800)};
+     }},
     {"peg-rule", "pegs", "more than half",
      [](Shell &s) {
          s.pegs.diameter = mm(120);
          s.pegs.between = mm(150);
      }},
-    {"peg-rule", "pegs", "would break",
-     [](Shell &s) { s.pegs.draw = mm(12); }},
+    {"peg-rule", "pegs", "would break", [](Shell &s) { s.pegs.draw = mm(12); }},
     {"peg-rule", "pegs", "do not hold", [](Shell &s) { s.pegs.square = mm(20); }},
     {"bore-takes-half", "wall A", "more than half",
      [](Shell &s) {
@@ -234,9 +255,13 @@ const std::vector<Case> practice = {
          s.trim.spline_depth = mm(30);
      }},
     {"step-cuts-corner", "wall A, step 1", "too near the notches",
-     [](Shell &s) { s.steps = {{"A", mm(260), mm(1500), mm(230)}}; }},
+     [](Shell &s) {
+         s.steps = {{"A", mm(260), mm(1500), mm(230)}};
+     }},
     {"steps-too-close", "wall A, step 2", "too little wall",
-     [](Shell &s) { s.steps = {{"A", mm(600), mm(800), mm(230)}, {"A", mm(1450), mm(800), mm(230)}}; }},
+     [](Shell &s) {
+         s.steps = {{"A", mm(600), mm(800), mm(230)}, {"A", mm(1450), mm(800), mm(230)}};
+     }},
     {"opening-meets-step", "wall A", "too little wood beside it",
      [](Shell &s) {
          s.steps = {{"A", mm(600), mm(800), mm(230)}};
@@ -246,7 +271,8 @@ const std::vector<Case> practice = {
 
 } // namespace
 
-TEST_CASE("A rule of practice that is not kept is a warning with a line, and every piece is there and sound") {
+TEST_CASE(
+    "A rule of practice that is not kept is a warning with a line, and every piece is there and sound") {
     for (const Case &c : practice) {
         Shell shell = test::plain_shell();
         c.spoil(shell);
@@ -261,7 +287,8 @@ TEST_CASE("A rule of practice that is not kept is a warning with a line, and eve
         CHECK(said);
         REQUIRE_FALSE(layout.pieces.empty());
         const std::vector<Body> bodies = bodies_of(layout);
-        for (const Body &body : bodies) CHECK(is_closed(body.hewn));
+        for (const Body &body : bodies)
+            CHECK(is_closed(body.hewn));
         CHECK(overlaps(layout, bodies).empty());
     }
 }
@@ -280,7 +307,8 @@ TEST_CASE("A finding is of the pieces that it names, not of those whose tags are
     CHECK(named({about::Piece{"A-02-1"}}) == "A-02-1 ");
     CHECK(named({about::Pieces{"A-02-1", "BA-03-1"}}) == "A-02-1 BA-03-1 ");
     CHECK(named(round_place("BA", 2)) == "BA-02-1 ");
-    CHECK(named({about::Wall{"A"}, about::Opening{OpeningKind::door, 1, "BA-02-1"}}).starts_with("A-01-1 A-02-1 "));
+    CHECK(named({about::Wall{"A"}, about::Opening{OpeningKind::door, 1, "BA-02-1"}})
+              .starts_with("A-01-1 A-02-1 "));
 }
 
 TEST_CASE("What can be built but deserves a look is a warning, and the pieces are there") {

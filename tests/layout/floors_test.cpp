@@ -4,7 +4,6 @@
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/pieces.h"
@@ -26,8 +25,8 @@ using test::words;
 
 namespace {
 
-/// 5 m x 4 m, 200 mm thick: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at 380 lie
-/// in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
+/// 5 m x 4 m, 200 mm thick: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at
+/// 380 lie in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
 Shell floored() {
     Shell shell = test::plain_shell();
     Floor floor;
@@ -52,7 +51,8 @@ Layout laid(const Shell &shell) {
 double volume_of(const Layout &layout) {
     const auto bodies = bodies_of(layout);
     double sum = 0;
-    for (const Piece &p : layout.pieces) sum += bodies[static_cast<std::size_t>(p.model)].volume;
+    for (const Piece &p : layout.pieces)
+        sum += bodies[static_cast<std::size_t>(p.model)].volume;
     return sum;
 }
 
@@ -135,7 +135,8 @@ TEST_CASE("A tailed end is a trapezoid, and its pocket the same one") {
     const auto pocket = pockets(piece(layout, "A-02-1")).front();
     CHECK(pocket.half_at_back == Approx(50));
     CHECK(pocket.half_at_face == Approx(40));
-    // an end loses two wedges 10 mm wide at the neck; where it lies in a gap, 20 of its 180 mm, no log gains them
+    // an end loses two wedges 10 mm wide at the neck; where it lies in a gap, 20 of its 180 mm, no log gains
+    // them
     CHECK(volume_of(layout) - square == Approx(-14 * 80 * 10 * 20.0).epsilon(1e-6));
 }
 
@@ -177,7 +178,8 @@ TEST_CASE("A beam divides the spans and lies in the walls at its own ends") {
 TEST_CASE("A beam skips a strip of the room in which no joist lies") {
     Shell shell = floored();
     Partition p;
-    p.name = "P", p.from = "A", p.to = "C", p.from_left = Length::mm(4500); // 200 mm are left between it and wall B
+    p.name = "P", p.from = "A", p.to = "C",
+    p.from_left = Length::mm(4500); // 200 mm are left between it and wall B
     shell.partitions = {p};
     shell.floors[0].beams = {{Length::mm(1600), {Length::mm(200), Length::mm(200)}}};
     const Layout layout = laid(shell);
@@ -185,12 +187,14 @@ TEST_CASE("A beam skips a strip of the room in which no joist lies") {
     const auto beams = std::count_if(layout.timbers.begin(), layout.timbers.end(),
                                      [](const Timber &t) { return t.use == TimberUse::beam; });
     CHECK(beams == 1);
-    CHECK(piece(layout, "G-B01").blank.length == Approx(4200 + 2 * 80)); // no other beam shares the partition with it
+    CHECK(piece(layout, "G-B01").blank.length ==
+          Approx(4200 + 2 * 80)); // no other beam shares the partition with it
 }
 
 TEST_CASE("Trimmers round an opening are carried by whole joists and carry the trimmed ones") {
     Shell shell = floored();
-    shell.floors[0].openings = {{"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
+    shell.floors[0].openings = {
+        {"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
     const Layout layout = laid(shell);
     CHECK(clean(layout));
     // joists at 1450 and 2950 stand beside it; those at 1800 and 2400 are cut, the one at 3000 gives way
@@ -198,7 +202,8 @@ TEST_CASE("Trimmers round an opening are carried by whole joists and carry the t
     std::vector<double> trimmed;
     for (const Timber &t : layout.timbers)
         if (t.use == TimberUse::trimmed) trimmed.push_back(t.to.y - t.from.y);
-    CHECK(trimmed == std::vector<double>{900, 1300, 900, 1300}); // from A to the trimmer, and from the other to C
+    CHECK(trimmed ==
+          std::vector<double>{900, 1300, 900, 1300}); // from A to the trimmer, and from the other to C
     CHECK(pockets(piece(layout, "G-J03")).size() == 2);
     CHECK(pockets(piece(layout, "G-T01")).size() == 2);
 }
@@ -224,22 +229,29 @@ TEST_CASE("What does not fit a floor is said, with what would") {
     using S = Shell;
     using F = Floor;
     CHECK_THAT(said([](S &, F &f) { f.to = "B"; }), ContainsSubstring("do not face each other"));
-    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(195); }), ContainsSubstring("175 mm at most would"));
+    CHECK_THAT(said([](S &, F &f) { f.bearing = Length::mm(195); }),
+               ContainsSubstring("175 mm at most would"));
     CHECK_THAT(said([](S &, F &f) { f.spacing = Length::mm(100); }), ContainsSubstring("125 mm at least"));
     CHECK_THAT(said([](S &, F &f) { f.first = Length::mm(10); }), ContainsSubstring("lies in the wall"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }), ContainsSubstring("lower the floor by 10 mm"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }), ContainsSubstring("raise the floor by 130 mm"));
-    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(5000); }), ContainsSubstring("lies over the wall's top"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(630); }),
+               ContainsSubstring("lower the floor by 10 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(100); }),
+               ContainsSubstring("raise the floor by 130 mm"));
+    CHECK_THAT(said([](S &, F &f) { f.level = Length::mm(5000); }),
+               ContainsSubstring("lies over the wall's top"));
     CHECK_THAT(said([](S &, F &f) { f.pocket = PocketKind::tailed, f.tail = Slope::rise_per_run(1); }),
                ContainsSubstring("a smaller tail or bearing"));
-    CHECK_THAT(said([](S &, F &f) { f.beams = {{Length::mm(30), {Length::mm(100), Length::mm(100)}}}; }),
-               ContainsSubstring("lies in a wall; between 75 mm"));
-    CHECK_THAT(said([](S &, F &f) { f.openings = {{"hatch", Length::mm(4000), Length(), Length::mm(900), Length::mm(900)}}; }),
-               ContainsSubstring("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
-    CHECK_THAT(said([](S &s, F &) {
-                   s.openings = {test::window("A", 900, 100, 800, 500)};
+    CHECK_THAT(said([](S &, F &f) {
+                   f.beams = {{Length::mm(30), {Length::mm(100), Length::mm(100)}}};
                }),
-               ContainsSubstring("joist G-J02") && ContainsSubstring("its end in wall A lies in window 1; move that"));
+               ContainsSubstring("lies in a wall; between 75 mm"));
+    CHECK_THAT(said([](S &, F &f) {
+                   f.openings = {{"hatch", Length::mm(4000), Length(), Length::mm(900), Length::mm(900)}};
+               }),
+               ContainsSubstring("hatch reaches out of the room, which is 4600 mm by 3600 mm"));
+    CHECK_THAT(said([](S &s, F &) { s.openings = {test::window("A", 900, 100, 800, 500)}; }),
+               ContainsSubstring("joist G-J02") &&
+                   ContainsSubstring("its end in wall A lies in window 1; move that"));
 }
 
 TEST_CASE("A pocket that is closed, and one with little wood under it, are warned of") {
@@ -297,7 +309,8 @@ TEST_CASE("A window's sill falls outward, in the log that it is cut into or the 
     const double level = volume_of(laid(shell));
     shell.trim.sill_slope = Slope::rise_per_run(0.1);
     CHECK(level - volume_of(laid(shell)) == Approx(800 * 200.0 * 20 / 2).epsilon(1e-12));
-    shell.openings[0].sill = Length::mm(220); // 10 mm over the top of the log: half of the wedge is in the gap
+    shell.openings[0].sill =
+        Length::mm(220); // 10 mm over the top of the log: half of the wedge is in the gap
     shell.trim.sill_slope = Slope();
     const double over = volume_of(laid(shell));
     shell.trim.sill_slope = Slope::rise_per_run(0.1);
@@ -321,16 +334,20 @@ TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clea
         std::vector<double> pegs;
         const Bore *bore = nullptr;
         for (const Cut &cut : p.cuts)
-            if (const auto *b = std::get_if<Bore>(&cut)) b->use == BoreUse::rod ? void(bore = b) : pegs.push_back(b->x);
+            if (const auto *b = std::get_if<Bore>(&cut))
+                b->use == BoreUse::rod ? void(bore = b) : pegs.push_back(b->x);
         REQUIRE(bore != nullptr);
         CHECK(bore->x == Approx(x));
-        for (const double peg : pegs) CHECK(std::abs(peg - x) >= shell.pegs.between.mm() - 1e-9);
+        for (const double peg : pegs)
+            CHECK(std::abs(peg - x) >= shell.pegs.between.mm() - 1e-9);
         x += 4;
     }
     shell.bores[0].from_left = Length::mm(100);
     CHECK_THAT(words(lay_out(shell).findings),
-               ContainsSubstring("no whole log") && ContainsSubstring("another place; 300 mm from the left would do"));
-    shell.bores[0].from_left = Length::mm(300); // the corner's shoulder and the distance that pegs keep from ends
+               ContainsSubstring("no whole log") &&
+                   ContainsSubstring("another place; 300 mm from the left would do"));
+    shell.bores[0].from_left =
+        Length::mm(300); // the corner's shoulder and the distance that pegs keep from ends
     CHECK_FALSE(has_errors(lay_out(shell).findings));
     shell.bores[0].from_left = Length::mm(1500);
     shell.bores[0].to_round = 9;
@@ -348,7 +365,8 @@ TEST_CASE("A draw-bore draws toward the log's nearer end") {
         const Piece &lower = layout.pieces[static_cast<std::size_t>(peg.lower)];
         const auto hole = [&](const Piece &p) {
             for (const Cut &cut : p.cuts)
-                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == static_cast<int>(k)) return p.frame.to_world({b->x, b->y, 0});
+                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == static_cast<int>(k))
+                    return p.frame.to_world({b->x, b->y, 0});
             return Vec3{};
         };
         const double above = upper.frame.to_local(hole(upper)).x, below = upper.frame.to_local(hole(lower)).x;
@@ -366,10 +384,11 @@ namespace {
 struct Drawn {
     int laid = 0, timbers = 0, beams = 0, trimmers = 0, tailed = 0, closed = 0;
     /// Joists and bores drawn at random often find no wood; the rest is as of every random shell.
-    test::ThrownAway thrown{{"floor-does-not-fit", "timber-misses-wall", "bore-misses-log", "trim-does-not-fit", "tail-too-thin",
-                             "tee-too-near", "walls-run-together", "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner",
-                             "opening-over-wall", "openings-too-close", "walls-do-not-alternate", "corner-not-square",
-                             "wall-too-short", "opening-too-wide", "tee-off-wall"}};
+    test::ThrownAway thrown{{"floor-does-not-fit", "timber-misses-wall", "bore-misses-log",
+                             "trim-does-not-fit", "tail-too-thin", "tee-too-near", "walls-run-together",
+                             "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner",
+                             "opening-over-wall", "openings-too-close", "walls-do-not-alternate",
+                             "corner-not-square", "wall-too-short", "opening-too-wide", "tee-off-wall"}};
 };
 
 void check_one(Drawn &drawn) {
@@ -378,25 +397,32 @@ void check_one(Drawn &drawn) {
     drawn.thrown.discard_refused(layout.findings);
     const auto bodies = bodies_of(layout);
     for (const Overlap &o : overlaps(layout, bodies)) {
-        const Piece &a = layout.pieces[static_cast<std::size_t>(o.a)], &b = layout.pieces[static_cast<std::size_t>(o.b)];
-        if (a.timber >= 0 && b.timber >= 0 && shell.floors.size() > 1) RC_DISCARD("two floors cross each other");
-        RC_FAIL(a.tag + " and " + b.tag + " share " + std::to_string(o.volume) + "\n" + write_document(shell));
+        const Piece &a = layout.pieces[static_cast<std::size_t>(o.a)],
+                    &b = layout.pieces[static_cast<std::size_t>(o.b)];
+        if (a.timber >= 0 && b.timber >= 0 && shell.floors.size() > 1)
+            RC_DISCARD("two floors cross each other");
+        RC_FAIL(a.tag + " and " + b.tag + " share " + std::to_string(o.volume) + "\n" +
+                write_document(shell));
     }
     const bool closed = has(layout.findings, "pocket-closed");
     drawn.closed += closed;
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(b.piece)], &by = layout.pieces[static_cast<std::size_t>(b.by)];
+        const Piece &p = layout.pieces[static_cast<std::size_t>(b.piece)],
+                    &by = layout.pieces[static_cast<std::size_t>(b.by)];
         if (shell.floors.size() > 1 && (p.timber >= 0 || by.timber >= 0)) continue;
-        if (!closed || p.timber < 0) RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
+        if (!closed || p.timber < 0)
+            RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
     }
-    for (const Body &body : bodies) RC_ASSERT(is_closed(body.hewn));
+    for (const Body &body : bodies)
+        RC_ASSERT(is_closed(body.hewn));
     ++drawn.laid;
     drawn.timbers += static_cast<int>(layout.timbers.size());
     for (const Timber &t : layout.timbers) {
         drawn.beams += t.use == TimberUse::beam;
         drawn.trimmers += t.use == TimberUse::trimmer;
     }
-    for (const Floor &f : shell.floors) drawn.tailed += f.pocket == PocketKind::tailed;
+    for (const Floor &f : shell.floors)
+        drawn.tailed += f.pocket == PocketKind::tailed;
 }
 
 } // namespace
@@ -407,9 +433,9 @@ TEST_CASE("Random shells with floors, trim and bores keep the invariants", "[fit
     CHECK(rc::check([&] { check_one(drawn); }));
     const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
     std::ostringstream line;
-    line << drawn.laid << " shells with " << drawn.timbers << " timbers in " << seconds << " s; " << drawn.beams << " beams, "
-         << drawn.trimmers << " trimmers, " << drawn.tailed << " tailed floors, " << drawn.closed
-         << " with closed pockets; " << drawn.thrown.words();
+    line << drawn.laid << " shells with " << drawn.timbers << " timbers in " << seconds << " s; "
+         << drawn.beams << " beams, " << drawn.trimmers << " trimmers, " << drawn.tailed << " tailed floors, "
+         << drawn.closed << " with closed pockets; " << drawn.thrown.words();
     WARN(line.str());
     CHECK(drawn.laid >= 90);
     CHECK(drawn.thrown.share() < 0.88); // a floor of random joists is mostly none

@@ -2,7 +2,6 @@
 
 #include "kernel/layout/layout.h"
 #include "kernel/layout/notch.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"
@@ -31,7 +30,8 @@ TEST_CASE("15 rounds at 8 2/3 in rise 10 ft 10 in") { // common practice, no sou
     const Layout layout = lay_out(shell);
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(layout.height == Approx(Length::feet(10).mm() + Length::inches(10).mm()).epsilon(1e-14));
-    for (const WallPlace &wall : layout.walls) CHECK(wall.top == Approx(layout.height));
+    for (const WallPlace &wall : layout.walls)
+        CHECK(wall.top == Approx(layout.height));
 }
 
 TEST_CASE("A stated height and count give the pitch; a height and pitch give the nearest count") {
@@ -109,7 +109,8 @@ TEST_CASE("Half logs lap where their tail keeps the least thickness, else they s
 
 TEST_CASE("All walls close at the same height when the top is level") {
     const Shell shell = test::plain_shell();
-    for (const WallPlace &wall : lay_out(shell).walls) CHECK(wall.top == Approx(4 * 230 - 20));
+    for (const WallPlace &wall : lay_out(shell).walls)
+        CHECK(wall.top == Approx(4 * 230 - 20));
 }
 
 TEST_CASE("A staggered top leaves every second wall half a round higher") {
@@ -140,7 +141,8 @@ std::vector<double> seams_at_first_corner(const Layout &layout) {
     std::vector<double> all;
     for (const Piece &p : layout.pieces)
         for (const Cut &cut : p.cuts)
-            if (const auto *s = std::get_if<SeamCut>(&cut); s && s->corner == corner.name && s->side == Side::top) {
+            if (const auto *s = std::get_if<SeamCut>(&cut);
+                s && s->corner == corner.name && s->side == Side::top) {
                 const Vec3 at = p.frame.to_local({corner.centre.x, corner.centre.y, 0});
                 all.push_back(p.frame.origin.z + s->seam.height_at(at.x, at.y));
             }
@@ -150,17 +152,20 @@ std::vector<double> seams_at_first_corner(const Layout &layout) {
 
 } // namespace
 
-TEST_CASE("The seams of a corner follow one another by half a pitch, however high the logs of its walls are") {
+TEST_CASE(
+    "The seams of a corner follow one another by half a pitch, however high the logs of its walls are") {
     CHECK(rc::check([] {
         Shell shell = test::plain_shell(); // pitch 230, gap 20
         const int rounds = *rc::gen::inRange(2, 7);
         shell.rounds.count = rounds;
         shell.rounds.top = *rc::gen::element(TopRule::level, TopRule::staggered);
-        for (Wall &wall : shell.walls) wall.log_height = Length::mm(*rc::gen::inRange(195, 231));
+        for (Wall &wall : shell.walls)
+            wall.log_height = Length::mm(*rc::gen::inRange(195, 231));
         const Layout layout = lay_out(shell);
         RC_ASSERT(!layout.pieces.empty());
         const std::vector<double> seams = seams_at_first_corner(layout);
-        RC_ASSERT(seams.size() + 3 >= static_cast<std::size_t>(2 * rounds)); // thin half logs may stand between the walls
+        RC_ASSERT(seams.size() + 3 >=
+                  static_cast<std::size_t>(2 * rounds)); // thin half logs may stand between the walls
         const double first = seams.front() < 100 ? 47.5 : 162.5;
         for (std::size_t k = 0; k < seams.size(); ++k)
             if (std::abs(seams[k] - (first + 115 * static_cast<double>(k))) > 1e-9)

@@ -2,7 +2,6 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -20,14 +19,17 @@ using test::words;
 
 namespace {
 
-bool tapered(const Shell &shell) { return shell.logs.butt_height.has_value(); }
+bool tapered(const Shell &shell) {
+    return shell.logs.butt_height.has_value();
+}
 
 double thickness_of(const Shell &shell, std::size_t wall) {
     return shell.walls[wall].thickness.value_or(shell.thickness).mm();
 }
 
-/// Wall volume less openings, gaps and bores, worked out from what was stated and the rules of the corner: not
-/// from any piece. Log bodies between shoulders, corner columns filled by tails from the foundation to the top.
+/// Wall volume less openings, gaps and bores, worked out from what was stated and the rules of the corner:
+/// not from any piece. Log bodies between shoulders, corner columns filled by tails from the foundation to
+/// the top.
 double stated_volume(const Shell &shell, const Layout &layout) {
     const double pitch = shell.rounds.pitch->mm(), gap = shell.rounds.gap.mm(), log = pitch - gap;
     const int count = *shell.rounds.count;
@@ -43,7 +45,8 @@ double stated_volume(const Shell &shell, const Layout &layout) {
         // Lows and highs of the wall's logs.
         std::vector<std::pair<double, double>> logs;
         if (wall.starts_full)
-            for (int k = 0; k < count; ++k) logs.push_back({k * pitch, k * pitch + log});
+            for (int k = 0; k < count; ++k)
+                logs.push_back({k * pitch, k * pitch + log});
         else {
             logs.push_back({0, pitch / 2 - gap});
             for (int k = 0; k < (level ? count - 1 : count); ++k)
@@ -72,7 +75,8 @@ double stated_volume(const Shell &shell, const Layout &layout) {
             if (e->kind == EndKind::corner) {
                 const auto corner = std::find_if(layout.corners.begin(), layout.corners.end(),
                                                  [&](const CornerPlace &c) { return c.name == e->at; });
-                const std::size_t other = static_cast<std::size_t>(corner->ends == p.wall ? corner->starts : corner->ends);
+                const std::size_t other =
+                    static_cast<std::size_t>(corner->ends == p.wall ? corner->starts : corner->ends);
                 const double end_run = e == &p.datum ? e->shoulder : p.blank.length - e->shoulder;
                 sum += p.blank.width * p.blank.height * (end_run - thickness_of(shell, other));
             }
@@ -145,17 +149,20 @@ TEST_CASE("A piece lowered by a millimetre is found to overlap") { // the check 
 
 TEST_CASE("Raised the other way round, pieces are in one another's way") {
     Layout layout = lay_out(test::plain_shell());
-    for (Piece &p : layout.pieces) p.raise = -p.raise;
+    for (Piece &p : layout.pieces)
+        p.raise = -p.raise;
     CHECK_FALSE(blocked_on_the_way_down(layout, bodies_of(layout)).empty());
 }
 
 TEST_CASE("Tags are unique and equal shells give equal layouts") {
     const Layout a = lay_out(test::plain_shell()), b = lay_out(test::plain_shell());
     std::set<std::string> tags;
-    for (const Piece &p : a.pieces) tags.insert(p.tag);
+    for (const Piece &p : a.pieces)
+        tags.insert(p.tag);
     CHECK(tags.size() == a.pieces.size());
     REQUIRE(a.pieces.size() == b.pieces.size());
-    for (std::size_t i = 0; i < a.pieces.size(); ++i) CHECK(a.pieces[i].tag == b.pieces[i].tag);
+    for (std::size_t i = 0; i < a.pieces.size(); ++i)
+        CHECK(a.pieces[i].tag == b.pieces[i].tag);
 }
 
 TEST_CASE("An opening that ends within a log's taper leaves no wood that runs out to nothing") {
@@ -173,7 +180,8 @@ TEST_CASE("An opening that ends within a log's taper leaves no wood that runs ou
     INFO(words(layout.findings));
     REQUIRE_FALSE(has_errors(layout.findings));
     int first = 0;
-    for (const Piece &p : layout.pieces) first += p.wall == 0 && p.round == 1;
+    for (const Piece &p : layout.pieces)
+        first += p.wall == 0 && p.round == 1;
     CHECK(first == 2);
     CHECK(overlaps(layout, bodies_of(layout)).empty());
 }

@@ -1,9 +1,8 @@
 // Pegs: places, spacing, stagger.
 
 #include "kernel/layout/interference.h"
-#include "kernel/shell/shapes.h"
 #include "kernel/layout/pegs.h"
-
+#include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -39,9 +38,11 @@ Layout long_wall(double length) {
 } // namespace
 
 TEST_CASE("A log is held in at least three places never more than 1800 mm apart") {
-    // Ontario Building Code, Division B, 9.37.2.3(1) (PEG-OBC-N, PEG-OBC-S: read there). Interlocking corners count.
+    // Ontario Building Code, Division B, 9.37.2.3(1) (PEG-OBC-N, PEG-OBC-S: read there). Interlocking corners
+    // count.
     std::vector<double> lengths{1500, 3000, 6000, 7300, 10750, 11000};
-    for (double more = 1400; more < 14000; more += 137) lengths.push_back(more);
+    for (double more = 1400; more < 14000; more += 137)
+        lengths.push_back(more);
     for (const double length : lengths) {
         const Layout layout = long_wall(length);
         CHECK_FALSE(test::has(layout.findings, "pegs-far-apart"));
@@ -52,12 +53,14 @@ TEST_CASE("A log is held in at least three places never more than 1800 mm apart"
             const std::vector<double> xs = places(layout, static_cast<int>(i));
             INFO(layout.pieces[i].tag << " of " << length);
             CHECK(xs.size() >= 3);
-            for (std::size_t k = 1; k < xs.size(); ++k) CHECK(xs[k] - xs[k - 1] <= 1800);
+            for (std::size_t k = 1; k < xs.size(); ++k)
+                CHECK(xs[k] - xs[k - 1] <= 1800);
         }
     }
 }
 
-TEST_CASE("Pegs as they are usual in inches keep under 1800 mm too") { // 9.37.2.3(1), as above; 6 ft are 1829 mm
+TEST_CASE(
+    "Pegs as they are usual in inches keep under 1800 mm too") { // 9.37.2.3(1), as above; 6 ft are 1829 mm
     CHECK(begun_in(UnitSystem::imperial).pegs.spacing <= Length::mm(1800));
     CHECK(begun_in(UnitSystem::metric).pegs.spacing <= Length::mm(1800));
 }
@@ -101,7 +104,8 @@ TEST_CASE("Where a thin header leaves no place for pegs that is said, and a high
     const Layout high = wide_window(30); // 180 mm are left: pegs end 75 mm over the opening
     INFO(test::words(high.findings));
     CHECK_FALSE(test::has(high.findings, "pegs-far-apart"));
-    for (const Body &body : bodies_of(high)) CHECK(body.bores_clear);
+    for (const Body &body : bodies_of(high))
+        CHECK(body.bores_clear);
 }
 
 TEST_CASE("A draw takes nothing from the distances that bores keep in either log") {
@@ -119,7 +123,8 @@ TEST_CASE("A draw takes nothing from the distances that bores keep in either log
             if (const Bore *bore = std::get_if<Bore>(&cut)) xs.push_back(bore->x);
         std::sort(xs.begin(), xs.end());
         INFO(p.tag);
-        for (std::size_t i = 1; i < xs.size(); ++i) CHECK(xs[i] - xs[i - 1] >= 75 - 1e-9);
+        for (std::size_t i = 1; i < xs.size(); ++i)
+            CHECK(xs[i] - xs[i - 1] >= 75 - 1e-9);
         if (xs.empty()) continue;
         ends += (p.datum.kind == EndKind::jamb) + (p.far.kind == EndKind::jamb);
         if (p.datum.kind == EndKind::jamb) CHECK(xs.front() >= 100 - 1e-9);
@@ -137,7 +142,8 @@ TEST_CASE("Pegs keep clear of bores that a person placed, however wide") {
     shell.bores = {hole};
     const Layout layout = lay_out(shell);
     REQUIRE_FALSE(layout.pieces.empty());
-    for (const Body &body : bodies_of(layout)) CHECK(body.bores_apart);
+    for (const Body &body : bodies_of(layout))
+        CHECK(body.bores_apart);
 }
 
 TEST_CASE("What stands too close to be held as asked for is said in words that hold") {
@@ -146,7 +152,8 @@ TEST_CASE("What stands too close to be held as asked for is said in words that h
     shell.pegs.spacing = Length::mm(150); // two staggered rows of bores 75 mm apart
     const Layout dense = lay_out(shell);
     CHECK_FALSE(has_errors(dense.findings));
-    for (const Finding &f : dense.findings) CHECK(test::message(f).find("would hold them") == std::string::npos);
+    for (const Finding &f : dense.findings)
+        CHECK(test::message(f).find("would hold them") == std::string::npos);
     CHECK_FALSE(dense.pegs.empty());
 }
 
@@ -167,7 +174,8 @@ TEST_CASE("Both logs of a peg are bored at the same place") {
     std::map<int, std::vector<Vec3>> bored;
     for (const Piece &p : layout.pieces)
         for (const Cut &cut : p.cuts)
-            if (const auto *b = std::get_if<Bore>(&cut)) bored[b->peg].push_back(p.frame.to_world({b->x, b->y, 0}));
+            if (const auto *b = std::get_if<Bore>(&cut))
+                bored[b->peg].push_back(p.frame.to_world({b->x, b->y, 0}));
     for (std::size_t i = 0; i < layout.pegs.size(); ++i) {
         REQUIRE(bored[static_cast<int>(i)].size() == 2);
         for (const Vec3 &at : bored[static_cast<int>(i)]) {
@@ -189,14 +197,16 @@ TEST_CASE("Peg places keep their distances whatever the joint") {
         joint.shifted = *rc::gen::arbitrary<bool>();
         joint.fewest = *rc::gen::inRange(1, 4);
         std::vector<double> taken;
-        for (int i = *rc::gen::inRange(0, 4); i > 0; --i) taken.push_back(from + *rc::gen::inRange(0, 8000));
+        for (int i = *rc::gen::inRange(0, 4); i > 0; --i)
+            taken.push_back(from + *rc::gen::inRange(0, 8000));
         const std::vector<double> xs = place_pegs(joint, rule, taken);
         const double slack = 1e-9;
         for (std::size_t i = 0; i < xs.size(); ++i) {
             RC_ASSERT(xs[i] >= from - slack);
             RC_ASSERT(xs[i] <= from + span + slack);
             if (i) RC_ASSERT(xs[i] - xs[i - 1] >= rule.between.mm() - slack);
-            for (const double t : taken) RC_ASSERT(std::abs(xs[i] - t) >= rule.between.mm() - slack);
+            for (const double t : taken)
+                RC_ASSERT(std::abs(xs[i] - t) >= rule.between.mm() - slack);
         }
         if (taken.empty() && span >= rule.between.mm() * joint.fewest)
             RC_ASSERT(static_cast<int>(xs.size()) >= joint.fewest);
@@ -215,7 +225,8 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
         shell.openings.push_back(o);
     }
     const Layout layout = lay_out(shell);
-    for (const Finding &f : layout.findings) UNSCOPED_INFO(test::message(f));
+    for (const Finding &f : layout.findings)
+        UNSCOPED_INFO(test::message(f));
     REQUIRE_FALSE(has_errors(layout.findings));
     int islands = 0;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
@@ -227,7 +238,8 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
     CHECK_FALSE(test::has(layout.findings, "held-in-few-places"));
     shell.openings[1].from_left = Length::mm(2300); // an island of 500 mm
     const Findings shorter = lay_out(shell).findings;
-    const auto said = std::find_if(shorter.begin(), shorter.end(), [](const Finding &f) { return f.code == "held-in-few-places"; });
+    const auto said = std::find_if(shorter.begin(), shorter.end(),
+                                   [](const Finding &f) { return f.code == "held-in-few-places"; });
     REQUIRE(said != shorter.end());
     CHECK(said->weight == Weight::note);
     CHECK_THAT(test::message(*said), ContainsSubstring("in 2 places where 3 are asked for"));

@@ -1,6 +1,5 @@
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -10,7 +9,9 @@ using namespace roundlay;
 
 namespace {
 
-Length mm(double v) { return Length::mm(v); }
+Length mm(double v) {
+    return Length::mm(v);
+}
 
 Layout with_plan(std::vector<Wall> walls) {
     Shell shell = test::plain_shell();
@@ -69,11 +70,11 @@ TEST_CASE("Walked clockwise, the same shell comes out mirrored in name only") {
 }
 
 TEST_CASE("Every shape can be laid out") {
-    for (const auto &plan : {rectangle_plan(mm(8000), mm(6000)), l_plan(mm(9000), mm(8000), mm(4000), mm(4000)),
-                             inset_plan(mm(9000), mm(6000), mm(3000), mm(3000), mm(1500)),
-                             u_plan(mm(9000), mm(8000), mm(3000), mm(3000), mm(3000)),
-                             t_plan(mm(9000), mm(5000), mm(3000), mm(3000), mm(2500)),
-                             cross_plan(mm(4000), mm(3500), mm(2000))})
+    for (const auto &plan :
+         {rectangle_plan(mm(8000), mm(6000)), l_plan(mm(9000), mm(8000), mm(4000), mm(4000)),
+          inset_plan(mm(9000), mm(6000), mm(3000), mm(3000), mm(1500)),
+          u_plan(mm(9000), mm(8000), mm(3000), mm(3000), mm(3000)),
+          t_plan(mm(9000), mm(5000), mm(3000), mm(3000), mm(2500)), cross_plan(mm(4000), mm(3500), mm(2000))})
         CHECK_FALSE(has_errors(with_plan(plan).findings));
 }
 
@@ -95,7 +96,8 @@ TEST_CASE("An edit in one wall leaves the tags of the others alone") {
             if (p.wall == wall) all.push_back(p.tag);
         return all;
     };
-    for (const int wall : {1, 2, 3}) CHECK(tags(before, wall) == tags(after, wall));
+    for (const int wall : {1, 2, 3})
+        CHECK(tags(before, wall) == tags(after, wall));
     CHECK(tags(after, 0).size() > tags(before, 0).size());
 }
 
@@ -114,7 +116,8 @@ TEST_CASE("A partition between walls at 45 degrees to the compass ends square, l
     for (const Piece &p : layout.pieces) {
         if (layout.walls[static_cast<std::size_t>(p.wall)].name != "P") continue;
         ++pieces;
-        for (const Cut &cut : p.cuts) CHECK_FALSE(std::holds_alternative<FaceCut>(cut));
+        for (const Cut &cut : p.cuts)
+            CHECK_FALSE(std::holds_alternative<FaceCut>(cut));
     }
     CHECK(pieces == 4);
 }

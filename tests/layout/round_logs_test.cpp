@@ -3,7 +3,6 @@
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -33,19 +32,23 @@ Piece blank(double length, double width, double height) {
 
 /// Between an arc and its chord at a distance from the centre.
 double segment(double r, double distance) {
-    return distance >= r ? 0 : r * r * std::acos(distance / r) - distance * std::sqrt(r * r - distance * distance);
+    return distance >= r
+               ? 0
+               : r * r * std::acos(distance / r) - distance * std::sqrt(r * r - distance * distance);
 }
 
 /// Simpson's rule.
 template <typename F> double integral(F f, double a, double b, int n = 2000) {
     double sum = f(a) + f(b);
-    for (int i = 1; i < n; ++i) sum += f(a + (b - a) * i / n) * (i % 2 ? 4 : 2);
+    for (int i = 1; i < n; ++i)
+        sum += f(a + (b - a) * i / n) * (i % 2 ? 4 : 2);
     return sum * (b - a) / n / 3;
 }
 
 bool sound(const Layout &layout) {
     const std::vector<Body> bodies = bodies_of(layout);
-    const bool closed = std::all_of(bodies.begin(), bodies.end(), [](const Body &b) { return is_closed(b.hewn) && b.volume > 0; });
+    const bool closed = std::all_of(bodies.begin(), bodies.end(),
+                                    [](const Body &b) { return is_closed(b.hewn) && b.volume > 0; });
     return closed && overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
 }
 
@@ -66,7 +69,8 @@ TEST_CASE("Flats take a segment each off a round log") {
     Piece p = blank(4000, 220, 180);
     p.cuts = {RoundCut{{0, 110, 90}, {4000, 110, 90}, 125}};
     const double area = pi * 125 * 125 - 2 * segment(125, 110) - 2 * segment(125, 90);
-    CHECK(body_of(p).volume == Approx(area * 4000).epsilon(1e-4)); // a flat that ends between two facets' corners
+    CHECK(body_of(p).volume ==
+          Approx(area * 4000).epsilon(1e-4)); // a flat that ends between two facets' corners
 }
 
 TEST_CASE("A long groove takes the lens that two round logs would share") {
@@ -92,7 +96,8 @@ TEST_CASE("A saddle takes what lies below the crossing log's surface") {
     saddle.along = {0, 1, 0};
     saddle.radius = 150;
     p.cuts = {RoundCut{{0, 150, 150}, {2000, 150, 150}, 150}, saddle};
-    // Over each point of the plan: from the log's own underside up to the crossing log, never above its own top.
+    // Over each point of the plan: from the log's own underside up to the crossing log, never above its own
+    // top.
     const double taken = integral(
         [](double x) {
             const double top = -135 + std::sqrt(std::max(0.0, 150.0 * 150 - x * x));
@@ -247,7 +252,8 @@ TEST_CASE("A rod runs down the middle of a wall of round logs, from crown to gro
             if (!bore || !bore->use) continue;
             ++logs;
             CHECK(bore->y == Approx(p.blank.width / 2));
-            // the groove over the log below, 210 mm lower and 120 mm in radius, reaches 30 mm over this one's underside
+            // the groove over the log below, 210 mm lower and 120 mm in radius, reaches 30 mm over this one's
+            // underside
             CHECK(bore->z_from == Approx(p.round == 1 ? 0 : 30));
             if (p.round > 1 && p.round < 5) CHECK(bore->z_to == Approx(240));
         }
@@ -256,7 +262,8 @@ TEST_CASE("A rod runs down the middle of a wall of round logs, from crown to gro
 
 TEST_CASE("Random shells of waned logs keep the invariants") {
     int laid = 0, waned = 0;
-    test::ThrownAway thrown({"tail-too-thin", "stick-too-thin"}); // logs that drift apart; sticks of random sizes
+    test::ThrownAway thrown(
+        {"tail-too-thin", "stick-too-thin"}); // logs that drift apart; sticks of random sizes
     CHECK(rc::check([&] {
         const Shell shell = test::any_waned_shell();
         const Layout layout = lay_out(shell);
@@ -275,10 +282,11 @@ TEST_CASE("Random shells of waned logs keep the invariants") {
 }
 
 TEST_CASE("Random shells of round logs keep the invariants") {
-    const int most = std::getenv("ROUNDLAY_THOROUGH") ? 100'000 : 60; // cells of saddles take some 0.1 s a shell
+    const int most =
+        std::getenv("ROUNDLAY_THOROUGH") ? 100'000 : 60; // cells of saddles take some 0.1 s a shell
     int laid = 0;
-    test::ThrownAway thrown({"tail-too-thin", "overhang-hits-wall", "opening-meets-step", "step-cuts-corner", "steps-too-close",
-                             "step-over-wall"});
+    test::ThrownAway thrown({"tail-too-thin", "overhang-hits-wall", "opening-meets-step", "step-cuts-corner",
+                             "steps-too-close", "step-over-wall"});
     const auto from = std::chrono::steady_clock::now();
     CHECK(rc::check([&] {
         if (laid >= most) return;
@@ -295,8 +303,10 @@ TEST_CASE("Random shells of round logs keep the invariants") {
     CHECK(laid >= 25);
 }
 
-TEST_CASE("A body is closed where the flats of a stick, a saddle and a groove meet in one point but for a hair") {
-    // Found by bench_family, seeds 16570023050879087871 and 4244943881010855163: corners of three surfaces 1e-5 mm apart.
+TEST_CASE(
+    "A body is closed where the flats of a stick, a saddle and a groove meet in one point but for a hair") {
+    // Found by bench_family, seeds 16570023050879087871 and 4244943881010855163: corners of three surfaces
+    // 1e-5 mm apart.
     for (const double hair : {0.0, 1e-7, 1e-6, 3e-6, 1e-5, 3e-5, 1e-4, -1e-6, -1e-5, -1e-4}) {
         Shell shell = test::round_shell();
         shell.walls = rectangle_plan(Length::mm(4200), Length::mm(3200));
@@ -317,7 +327,8 @@ TEST_CASE("A body is closed where the flats of a stick, a saddle and a groove me
                 INFO("a hair of " << hair << ", a log of " << diameter);
                 CHECK(is_closed(body.hewn));
                 double wood = 0;
-                for (const Cell &cell : body.cells) wood += volume(cell);
+                for (const Cell &cell : body.cells)
+                    wood += volume(cell);
                 CHECK(volume(body.hewn) == Approx(wood).epsilon(1e-9));
             }
         }

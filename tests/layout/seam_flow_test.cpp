@@ -1,5 +1,4 @@
 #include "kernel/layout/seam_flow.h"
-
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>
@@ -13,12 +12,16 @@ namespace {
 /// The seam on a log A of thickness ta, crossed by a log of thickness tb, at an outside corner.
 std::vector<SeamEdge> outside_corner(double ta, double tb) {
     const double a = tb / 2, b = ta / 2;
-    return {{{-a, -b}, {a, -b}, false}, {{a, -b}, {a, b}, true}, {{a, b}, {-a, b}, true}, {{-a, b}, {-a, -b}, false}};
+    return {{{-a, -b}, {a, -b}, false},
+            {{a, -b}, {a, b}, true},
+            {{a, b}, {-a, b}, true},
+            {{-a, b}, {-a, -b}, false}};
 }
 
 /// The closed form for an outside corner: top plane p along the log, q across it.
 bool sheds(double p, double q, double ta, double tb) {
-    return (p <= 0 && q < 0) || (p < 0 && q <= 0) || (q < 0 && p * ta <= -q * tb) || (p < 0 && q * tb <= -p * ta);
+    return (p <= 0 && q < 0) || (p < 0 && q <= 0) || (q < 0 && p * ta <= -q * tb) ||
+           (p < 0 && q * tb <= -p * ta);
 }
 
 } // namespace
@@ -46,6 +49,6 @@ TEST_CASE("A level seam neither sheds nor leads in") {
 }
 
 TEST_CASE("The edge water runs to is named") {
-    CHECK(flow_on(outside_corner(200, 200), {0.1, 0}).edge == 3);  // back along the log to its shoulder
-    CHECK(flow_on(outside_corner(200, 200), {0, 0.1}).edge == 0);  // across, to the log's inside face
+    CHECK(flow_on(outside_corner(200, 200), {0.1, 0}).edge == 3); // back along the log to its shoulder
+    CHECK(flow_on(outside_corner(200, 200), {0, 0.1}).edge == 0); // across, to the log's inside face
 }

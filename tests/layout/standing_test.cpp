@@ -15,9 +15,12 @@ using namespace roundlay;
 
 namespace {
 
-Length mm(double v) { return Length::mm(v); }
+Length mm(double v) {
+    return Length::mm(v);
+}
 
-/// Of the wood itself, in the world: highest and lowest point of the tops of each wall, from the corners of its bodies.
+/// Of the wood itself, in the world: highest and lowest point of the tops of each wall, from the corners of
+/// its bodies.
 struct Tops {
     double highest = -1e9;
     int logs = 0;
@@ -68,15 +71,17 @@ Shell any_recorded_shell() {
     return shell;
 }
 
-/// Twice what the steepest of the measured logs tapers over the widest wall and the overhang past it: the very end of a
-/// tapered log may be cut away under the one that crosses it, and it lies on logs that taper too.
+/// Twice what the steepest of the measured logs tapers over the widest wall and the overhang past it: the
+/// very end of a tapered log may be cut away under the one that crosses it, and it lies on logs that taper
+/// too.
 double taper_at_a_corner(const Shell &shell) {
     double steepest = 0, widest = shell.thickness.mm();
     for (const Wall &wall : shell.walls) {
         widest = std::max(widest, wall.thickness.value_or(shell.thickness).mm());
         for (const OwnLog &own : shell.own_logs)
             if (own.wall == wall.name)
-                steepest = std::max(steepest, (*own.sizes.butt_height - *own.sizes.tip_height).mm() / wall.length.mm());
+                steepest = std::max(steepest,
+                                    (*own.sizes.butt_height - *own.sizes.tip_height).mm() / wall.length.mm());
     }
     return 2 * steepest * (widest + shell.notch.overhang.mm());
 }
@@ -113,8 +118,8 @@ TEST_CASE("What is said to stand is what the wood reaches, whatever logs were me
 }
 
 TEST_CASE("Half logs are halves of the logs that are stated, so that all walls end level") {
-    // By hand: eight logs of 280 to 260 mm are 8 x 270 + 7 x 20 = 2300. A half log is (280 - 20) / 2 = 130 and
-    // (260 - 20) / 2 = 120: 2 x 125 + 7 x 270 + 8 x 20 = 2300.
+    // By hand: eight logs of 280 to 260 mm are 8 x 270 + 7 x 20 = 2300. A half log is (280 - 20) / 2 = 130
+    // and (260 - 20) / 2 = 120: 2 x 125 + 7 x 270 + 8 x 20 = 2300.
     const Layout layout = lay_out(eight_rounds(280, 260));
     const WallStanding all = standing_in_all(layout);
     CHECK(all.highest == Approx(2300).margin(1e-6));
@@ -137,7 +142,8 @@ TEST_CASE("A top that is to be level and is not is told, with both heights") {
     const Finding *told = found(layout, "top-not-level");
     REQUIRE(told);
     CHECK(told->weight == Weight::warning);
-    CHECK(test::message(*told).find("ends 40 mm out of it: wall C reaches 1940 mm, wall A only 1900 mm") != std::string::npos);
+    CHECK(test::message(*told).find("ends 40 mm out of it: wall C reaches 1940 mm, wall A only 1900 mm") !=
+          std::string::npos);
     shell.own_logs[0].sizes.butt_height = shell.own_logs[0].sizes.tip_height = mm(224);
     CHECK(found(lay_out(shell), "top-not-level")->weight == Weight::note);
     shell.rounds.top = TopRule::staggered;
@@ -150,7 +156,8 @@ TEST_CASE("What stands is said without the gap over the last log") {
     shell.rounds.gap = Length();
     CHECK(height_words(lay_out(shell), UnitSystem::metric) == "920 mm high");
     shell.rounds.top = TopRule::staggered;
-    CHECK(height_words(lay_out(shell), UnitSystem::metric) == "920 mm to 1035 mm high (920 mm by its rounds)");
+    CHECK(height_words(lay_out(shell), UnitSystem::metric) ==
+          "920 mm to 1035 mm high (920 mm by its rounds)");
 }
 
 namespace {
@@ -165,12 +172,14 @@ std::vector<const Finding *> slivers(const Layout &layout) {
 /// Does what the message says, read from its words alone.
 Shell as_advised(Shell shell, const Finding &f) {
     std::smatch said;
-    const std::regex words("; (raise|lower) its (sill|top) by (.+?)( and (take|add) as much (off|to) its height)?$");
+    const std::regex words(
+        "; (raise|lower) its (sill|top) by (.+?)( and (take|add) as much (off|to) its height)?$");
     const std::string told = test::message(f, shell.units);
     if (!std::regex_search(told, said, words)) RC_FAIL("no advice in: " + told);
     const auto by = std::get<Length>(parse_length(said[3].str()));
     const Length up = said[1] == "raise" ? by : -by;
-    Opening &o = shell.openings[static_cast<std::size_t>(std::stoi(f.subject.substr(f.subject.find('[') + 1)))];
+    Opening &o =
+        shell.openings[static_cast<std::size_t>(std::stoi(f.subject.substr(f.subject.find('[') + 1)))];
     if (said[2] == "top") o.height = o.height + up;
     if (said[2] == "sill") o.sill = o.sill + up;
     if (said[4].matched) o.height = o.height - up;
@@ -196,7 +205,8 @@ TEST_CASE("What a message on thin wood says to do mends it and brings nothing el
             const Layout after = lay_out(as_advised(shell, *f));
             RC_ASSERT(!has_errors(after.findings));
             RC_ASSERT(slivers(after).size() < slivers(layout).size());
-            for (const Finding *other : slivers(after)) RC_ASSERT(other->subject != f->subject || test::place(*other) != test::place(*f));
+            for (const Finding *other : slivers(after))
+                RC_ASSERT(other->subject != f->subject || test::place(*other) != test::place(*f));
         }
     }));
     CHECK(advised > 4 * not_advised); // nearly always there is a way
@@ -208,11 +218,13 @@ TEST_CASE("Advice on thin wood has a direction and an amount") {
     const Layout layout = lay_out(shell);
     const auto told = slivers(layout);
     REQUIRE(told.size() == 1);
-    CHECK(test::message(*told[0]) == "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
-                              "its top by 10 mm");
+    CHECK(test::message(*told[0]) ==
+          "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
+          "its top by 10 mm");
     shell.units = UnitSystem::imperial;
     const Layout in_inches = lay_out(shell); // 10 mm are no 16ths: what is printed would not reach the seam
     const auto inches = slivers(in_inches);
     REQUIRE(inches.size() == 1);
-    CHECK(test::message(*inches[0], UnitSystem::imperial).find("; raise its top by 10 mm") != std::string::npos);
+    CHECK(test::message(*inches[0], UnitSystem::imperial).find("; raise its top by 10 mm") !=
+          std::string::npos);
 }

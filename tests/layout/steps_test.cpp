@@ -2,7 +2,6 @@
 
 #include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -35,13 +34,15 @@ double bores_in(const Layout &layout) {
 /// Hewn wood, bores filled in again.
 double wood_of(const Layout &layout, const std::vector<Body> &bodies) {
     double sum = bores_in(layout);
-    for (const Piece &p : layout.pieces) sum += bodies[static_cast<std::size_t>(p.model)].volume;
+    for (const Piece &p : layout.pieces)
+        sum += bodies[static_cast<std::size_t>(p.model)].volume;
     return sum;
 }
 
 /// Wood of wall A in a box over the step's stretch.
 double wood_in(const Layout &layout, const FoundationStep &s) {
-    const Cell box = box_cell({{s.from_left.mm(), -1000, -1000}, {(s.from_left + s.width).mm(), 2000, s.rise.mm()}});
+    const Cell box =
+        box_cell({{s.from_left.mm(), -1000, -1000}, {(s.from_left + s.width).mm(), 2000, s.rise.mm()}});
     const std::vector<Body> bodies = bodies_of(layout);
     double sum = 0;
     for (const Piece &p : layout.pieces)
@@ -53,8 +54,9 @@ double wood_in(const Layout &layout, const FoundationStep &s) {
 
 bool sound(const Layout &layout) {
     const std::vector<Body> bodies = bodies_of(layout);
-    const bool closed = std::all_of(bodies.begin(), bodies.end(),
-                                    [](const Body &b) { return is_closed(b.hewn) && b.bores_clear && b.volume > 0; });
+    const bool closed = std::all_of(bodies.begin(), bodies.end(), [](const Body &b) {
+        return is_closed(b.hewn) && b.bores_clear && b.volume > 0;
+    });
     return closed && overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
 }
 
@@ -69,7 +71,8 @@ TEST_CASE("Over a step in the middle of a wall rounds start at it") {
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(sound(layout));
     CHECK(whole - wood_of(layout, bodies_of(layout)) == Approx(2 * 210.0 * 2000 * 200).epsilon(1e-9));
-    const auto left = std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.tag == "A-01-1"; });
+    const auto left = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                   [](const Piece &p) { return p.tag == "A-01-1"; });
     REQUIRE(left != layout.pieces.end());
     CHECK(left->far.kind == EndKind::step);
     CHECK(left->far.at == "step 1");
@@ -85,7 +88,8 @@ TEST_CASE("A step inside a log's height cuts its underside level") {
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(sound(layout));
     CHECK(whole - wood_of(layout, bodies_of(layout)) == Approx((210.0 + 100) * 2000 * 200).epsilon(1e-9));
-    const auto over = std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.tag == "A-02-1"; });
+    const auto over = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                   [](const Piece &p) { return p.tag == "A-02-1"; });
     const auto box = std::find_if(over->cuts.begin(), over->cuts.end(),
                                   [](const Cut &c) { return std::holds_alternative<BoxCut>(c); });
     REQUIRE(box != over->cuts.end());
@@ -118,8 +122,8 @@ TEST_CASE("A wall that stands wholly higher starts with logs of its own height, 
     INFO(words(layout.findings));
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(sound(layout));
-    const auto first = std::find_if(layout.pieces.begin(), layout.pieces.end(),
-                                    [](const Piece &p) { return p.wall == 1; });
+    const auto first =
+        std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.wall == 1; });
     CHECK(first->frame.origin.z == Approx(230)); // level, without a cut of its own
     CHECK(first->blank.height == Approx(115 - 20));
 }
@@ -145,7 +149,8 @@ TEST_CASE("Steps that cannot be built on are findings with what would fit") {
     two.steps[1].rise = Length::mm(460);
     CHECK(sound(lay_out(two))); // side by side, going up
     Shell door = test::plain_shell();
-    door.openings = {{"door", OpeningKind::door, "A", Length::mm(1500), {}, Length::mm(900), Length::mm(600)}};
+    door.openings = {
+        {"door", OpeningKind::door, "A", Length::mm(1500), {}, Length::mm(900), Length::mm(600)}};
     door.steps = {step("A", 1000, 3000, 230)};
     CHECK(has(lay_out(door).findings, "opening-meets-step"));
     door.openings[0].sill = Length::mm(230);
@@ -174,12 +179,12 @@ TEST_CASE("Random shells on stepped foundations keep their wood and can be raise
         flat.pegs.wanted = shell.pegs.wanted = false;
         const Layout on_flat = lay_out(flat), on_steps = lay_out(shell);
         RC_ASSERT(!has_errors(on_steps.findings));
-        if (has_errors(on_flat.findings)) { // an opening that only a step keeps from the foundation's corner, say
+        if (has_errors(
+                on_flat.findings)) { // an opening that only a step keeps from the foundation's corner, say
             ++alone;
             return;
         }
-        const double lost =
-            wood_of(on_flat, bodies_of(on_flat)) - wood_of(on_steps, bodies_of(on_steps));
+        const double lost = wood_of(on_flat, bodies_of(on_flat)) - wood_of(on_steps, bodies_of(on_steps));
         RC_ASSERT(lost > 0);
         // In the middle of a wall a step takes what lay in it, and nothing else.
         if (shell.steps.size() == 1) RC_ASSERT(std::abs(lost - wood_in(on_flat, shell.steps[0])) < 1);
@@ -197,7 +202,8 @@ TEST_CASE("Random shells on stepped foundations keep their wood and can be raise
     CHECK(thrown.share() < 0.6); // half of the random openings lie over the random step's edge
 }
 
-TEST_CASE("Where a step carries a whole wall, floors and bores find its first log or are refused with words") {
+TEST_CASE(
+    "Where a step carries a whole wall, floors and bores find its first log or are refused with words") {
     Shell shell = test::plain_shell(); // 5 m x 4 m, pitch 230 mm
     shell.steps = {step("A", 0, 5000, 460), step("B", 0, 1500, 460), step("D", 2500, 1500, 460)};
     Floor floor;
@@ -212,7 +218,7 @@ TEST_CASE("Where a step carries a whole wall, floors and bores find its first lo
     StatedBore rod;
     rod.wall = "A";
     rod.from_left = Length::mm(2200); // between two joists
-    shell.bores = {rod}; // from round 1, which is not there
+    shell.bores = {rod};              // from round 1, which is not there
     const Layout bored = lay_out(shell);
     REQUIRE(has(bored.findings, "bore-misses-log"));
     CHECK(bored.pieces.empty());

@@ -41,7 +41,9 @@ Reach reach_of(const Piece &piece, const Frame &frame) {
 /// The log as it is hewn, before anything is cut into it.
 Piece hewn_only(const Piece &piece) {
     Piece hewn = piece;
-    std::erase_if(hewn.cuts, [](const Cut &cut) { return !std::holds_alternative<FaceCut>(cut) && !std::holds_alternative<RoundCut>(cut); });
+    std::erase_if(hewn.cuts, [](const Cut &cut) {
+        return !std::holds_alternative<FaceCut>(cut) && !std::holds_alternative<RoundCut>(cut);
+    });
     return hewn;
 }
 
@@ -58,17 +60,20 @@ constexpr double hair = 1e-6;
 
 std::string outside_of(const Stock &stock, const Piece &piece) {
     const Reach r = reach_of(piece, stock.frame);
-    const bool in = r.low.x > -hair && r.low.y > -hair && r.low.z > -hair && r.high.x < stock.size.length + hair &&
-                    r.high.y < stock.size.width + hair && r.high.z < stock.size.height + hair;
+    const bool in = r.low.x > -hair && r.low.y > -hair && r.low.z > -hair &&
+                    r.high.x < stock.size.length + hair && r.high.y < stock.size.width + hair &&
+                    r.high.z < stock.size.height + hair;
     return in ? "" : piece.tag + " has wood outside its stock\n";
 }
 
 std::string slack_of(const Stock &stock, const Piece &piece) {
-    const bool is_round = std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) { return std::holds_alternative<RoundCut>(cut); });
+    const bool is_round = std::any_of(piece.cuts.begin(), piece.cuts.end(),
+                                      [](const Cut &cut) { return std::holds_alternative<RoundCut>(cut); });
     const double room = is_round ? 3 : hair; // flats of a round surface lie in its wood
     const Reach r = reach_of(hewn_only(piece), stock.frame);
-    const bool touches = r.low.x < room && r.low.y < room && r.low.z < room && r.high.x > stock.size.length - room &&
-                         r.high.y > stock.size.width - room && r.high.z > stock.size.height - room;
+    const bool touches = r.low.x < room && r.low.y < room && r.low.z < room &&
+                         r.high.x > stock.size.length - room && r.high.y > stock.size.width - room &&
+                         r.high.z > stock.size.height - room;
     return touches ? "" : piece.tag + " does not touch every face of its stock\n";
 }
 
@@ -78,7 +83,8 @@ std::string smaller_than(const Stock &stock, const Piece &piece) {
     const Piece hewn = hewn_only(piece);
     for (int i = -40; i <= 40; ++i) {
         const Reach r = reach_of(hewn, turned(i * 0.0025));
-        if ((r.high.x - r.low.x) * (r.high.z - r.low.z) < own * 0.999) return piece.tag + " has a smaller stick\n";
+        if ((r.high.x - r.low.x) * (r.high.z - r.low.z) < own * 0.999)
+            return piece.tag + " has a smaller stick\n";
     }
     return "";
 }
@@ -95,11 +101,16 @@ std::string wrong_stock(const Layout &layout) {
 
 Shell any_kind_of_shell() {
     switch (*rc::gen::inRange(0, 5)) {
-    case 0: return test::any_tapered_shell();
-    case 1: return test::any_family_shell();
-    case 2: return test::any_fitted_shell();
-    case 3: return test::any_waned_shell();
-    default: return test::any_saddle_shell();
+    case 0:
+        return test::any_tapered_shell();
+    case 1:
+        return test::any_family_shell();
+    case 2:
+        return test::any_fitted_shell();
+    case 3:
+        return test::any_waned_shell();
+    default:
+        return test::any_saddle_shell();
     }
 }
 

@@ -1,6 +1,5 @@
 // The pitch that is offered where tails, or what a saddle leaves, are too thin.
 #include "kernel/layout/layout.h"
-
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"

@@ -35,7 +35,8 @@ Dialect any_dialect() {
     d.columns = {"mark", "length", "butt_height", "tip_height"};
     if (coin()) d.columns.emplace_back("butt_width");
     std::ranges::rotate(d.columns, d.columns.begin() + *rc::gen::inRange<std::ptrdiff_t>(0, 4));
-    d.comments = coin(), d.titles = coin(), d.empty_rows = coin(), d.empty_column = coin(), d.unknown_column = coin();
+    d.comments = coin(), d.titles = coin(), d.empty_rows = coin(), d.empty_column = coin(),
+    d.unknown_column = coin();
     return d;
 }
 
@@ -43,7 +44,8 @@ std::string heading(const Dialect &d, const std::string &column) {
     std::string text = column;
     switch (*rc::gen::inRange(0, 3)) {
     case 0:
-        for (char &c : text) c = static_cast<char>(std::toupper(c));
+        for (char &c : text)
+            c = static_cast<char>(std::toupper(c));
         break;
     case 1:
         std::ranges::replace(text, '_', ' ');
@@ -53,7 +55,8 @@ std::string heading(const Dialect &d, const std::string &column) {
         break;
     }
     if (!d.unit_in_header || column == "mark") return text;
-    return text + *rc::gen::element<std::string>(" (" + d.unit + ")", " [" + d.unit + "]", " " + d.unit, "_" + d.unit, " in " + d.unit);
+    return text + *rc::gen::element<std::string>(" (" + d.unit + ")", " [" + d.unit + "]", " " + d.unit,
+                                                 "_" + d.unit, " in " + d.unit);
 }
 
 std::string amount(const Dialect &d, double mm) {
@@ -69,20 +72,23 @@ std::string cell(const Dialect &d, const std::string &text) {
     const bool must = text.find(d.separator) != std::string::npos || text.find('"') != std::string::npos;
     if (!must && !d.quoted) return text;
     std::string quoted = "\"";
-    for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    for (const char c : text)
+        quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
     return quoted + "\"";
 }
 
 void add_row(const Dialect &d, std::string &text, std::vector<std::string> cells) {
     if (d.empty_column) cells.emplace_back();
     if (d.unknown_column) cells.insert(cells.begin() + 1, cells.front() == "" ? "" : "knots");
-    for (std::size_t i = 0; i < cells.size(); ++i) text += (i ? std::string(1, d.separator) : "") + cell(d, cells[i]);
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        text += (i ? std::string(1, d.separator) : "") + cell(d, cells[i]);
     text += d.line_end;
 }
 
 std::string utf16(const std::string &text) {
     std::string wide = "\xff\xfe";
-    for (const char c : text) wide += c, wide += '\0';
+    for (const char c : text)
+        wide += c, wide += '\0';
     return wide;
 }
 
@@ -91,7 +97,8 @@ std::string written(const Dialect &d, const std::vector<PileLog> &pile) {
     if (d.titles) text += "The north yard" + d.line_end;
     if (d.comments) text += "# measured \"by eye" + d.line_end;
     std::vector<std::string> names;
-    for (const std::string &column : d.columns) names.push_back(heading(d, column));
+    for (const std::string &column : d.columns)
+        names.push_back(heading(d, column));
     add_row(d, text, names);
     for (const PileLog &log : pile) {
         std::vector<std::string> cells;
@@ -131,7 +138,8 @@ TEST_CASE("A pile reads the same from whatever dialect of CSV it was written in"
         const auto pile = any_logs();
         const std::string text = written(d, pile);
         const auto read = read_pile(text);
-        if (!read.problems.empty()) RC_FAIL(std::to_string(read.problems[0].line) + ": " + read.problems[0].message + "\n" + text);
+        if (!read.problems.empty())
+            RC_FAIL(std::to_string(read.problems[0].line) + ": " + read.problems[0].message + "\n" + text);
         RC_ASSERT(read.rows.size() == pile.size());
         const double band = 1; // four decimals of a unit
         for (std::size_t i = 0; i < pile.size(); ++i) {
@@ -146,10 +154,14 @@ TEST_CASE("A pile reads the same from whatever dialect of CSV it was written in"
 
 TEST_CASE("Any bytes at all are read or refused, with a line") {
     CHECK(rc::check([] {
-        std::string text = *rc::gen::element<std::string>("", "wall,round,mark\n", "mark;length;butt_height;tip_height\n");
+        std::string text =
+            *rc::gen::element<std::string>("", "wall,round,mark\n", "mark;length;butt_height;tip_height\n");
         for (int i = *rc::gen::inRange(0, 60); i > 0; --i)
-            text += *rc::gen::oneOf(rc::gen::element('"', ',', ';', '\n', '\r', '#', '1', '.', ' '), rc::gen::arbitrary<char>());
-        for (const CsvProblem &p : read_pile(text).problems) RC_ASSERT(p.line >= 1);
-        for (const CsvProblem &p : read_record(text).problems) RC_ASSERT(p.line >= 1);
+            text += *rc::gen::oneOf(rc::gen::element('"', ',', ';', '\n', '\r', '#', '1', '.', ' '),
+                                    rc::gen::arbitrary<char>());
+        for (const CsvProblem &p : read_pile(text).problems)
+            RC_ASSERT(p.line >= 1);
+        for (const CsvProblem &p : read_record(text).problems)
+            RC_ASSERT(p.line >= 1);
     }));
 }

@@ -132,7 +132,8 @@ TEST_CASE("A pile that is too small or too short is refused with what is missing
     pile[0].length = 6000;
     CHECK(std::get<std::string>(level_logs(pile, all)) ==
           "the pile has 6 logs and the shell needs 6; missing: 5 of 6000 mm or longer");
-    CHECK_THAT(std::get<std::string>(level_logs(pile, all, UnitSystem::imperial)), ContainsSubstring("5 of 19' 9\" or longer"));
+    CHECK_THAT(std::get<std::string>(level_logs(pile, all, UnitSystem::imperial)),
+               ContainsSubstring("5 of 19' 9\" or longer"));
     // By hand: 8 m reaches 7.5, 6 m reaches 5.995, 5 m reaches 3; nothing is left for 7 m and 3 m.
     CHECK(missing_logs({7500, 7000, 5995, 3000, 3000}, {8000, 6000, 5000}, UnitSystem::metric) ==
           "1 of 7000 mm or longer, 1 of 3000 mm or longer");
@@ -141,11 +142,13 @@ TEST_CASE("A pile that is too small or too short is refused with what is missing
 namespace {
 
 /// How many of the needs go unmet at the least, by trying every way of giving logs out.
-std::size_t fewest_missing(const std::vector<double> &need, const std::vector<double> &have, std::size_t at, unsigned used) {
+std::size_t fewest_missing(const std::vector<double> &need, const std::vector<double> &have, std::size_t at,
+                           unsigned used) {
     if (at == need.size()) return 0;
     std::size_t least = 1 + fewest_missing(need, have, at + 1, used);
     for (std::size_t i = 0; i < have.size(); ++i)
-        if (!(used >> i & 1) && have[i] >= need[at]) least = std::min(least, fewest_missing(need, have, at + 1, used | 1u << i));
+        if (!(used >> i & 1) && have[i] >= need[at])
+            least = std::min(least, fewest_missing(need, have, at + 1, used | 1u << i));
     return least;
 }
 
@@ -154,18 +157,22 @@ std::size_t fewest_missing(const std::vector<double> &need, const std::vector<do
 TEST_CASE("No fewer logs are named missing than must be, and with them the pile is enough") {
     CHECK(rc::check([] {
         std::vector<double> need, have;
-        for (int i = *rc::gen::inRange(1, 6); i > 0; --i) need.push_back(10 * drawn(300, 900));
-        for (int i = *rc::gen::inRange(0, 6); i > 0; --i) have.push_back(10 * drawn(300, 900));
+        for (int i = *rc::gen::inRange(1, 6); i > 0; --i)
+            need.push_back(10 * drawn(300, 900));
+        for (int i = *rc::gen::inRange(0, 6); i > 0; --i)
+            have.push_back(10 * drawn(300, 900));
         const std::string text = missing_logs(need, have, UnitSystem::metric);
         std::size_t named = 0;
-        for (std::size_t at = 0; at < text.size(); at = text.find(", ", at) == std::string::npos ? text.size() : text.find(", ", at) + 2) {
+        for (std::size_t at = 0; at < text.size();
+             at = text.find(", ", at) == std::string::npos ? text.size() : text.find(", ", at) + 2) {
             const auto count = static_cast<std::size_t>(std::stoi(text.substr(at)));
             const double length = std::stod(text.substr(text.find(" of ", at) + 4));
             named += count;
             have.insert(have.end(), count, length);
         }
         const auto given = have.size() - named;
-        RC_ASSERT(named == fewest_missing(need, {have.begin(), have.begin() + static_cast<long>(given)}, 0, 0));
+        RC_ASSERT(named ==
+                  fewest_missing(need, {have.begin(), have.begin() + static_cast<long>(given)}, 0, 0));
         RC_ASSERT(missing_logs(need, have, UnitSystem::metric).empty());
     }));
 }
@@ -203,8 +210,10 @@ namespace {
 /// 8 m by 5 m, a door 1 m wide in the middle of each long wall, 10 rounds.
 Shell with_doors() {
     Shell shell = test::plain_shell();
-    for (const std::size_t wall : {0u, 2u}) shell.walls[wall].length = Length::metres(8);
-    for (const std::size_t wall : {1u, 3u}) shell.walls[wall].length = Length::metres(5);
+    for (const std::size_t wall : {0u, 2u})
+        shell.walls[wall].length = Length::metres(8);
+    for (const std::size_t wall : {1u, 3u})
+        shell.walls[wall].length = Length::metres(5);
     shell.rounds.count = 10;
     shell.rounds.pitch = Length::mm(240);
     shell.openings = {test::window("A", 3500, 0, 1000, 2000), test::window("C", 3500, 0, 1000, 2000)};
@@ -214,7 +223,8 @@ Shell with_doors() {
 std::vector<PileLog> pile_of(int long_ones, int short_ones) {
     std::vector<PileLog> pile;
     for (int i = 0; i < long_ones + short_ones; ++i)
-        pile.push_back({"L" + std::to_string(i), i < long_ones ? 8200.0 : 5200.0, 225.0 + i % 7, 215.0 + i % 5, {}, {}});
+        pile.push_back(
+            {"L" + std::to_string(i), i < long_ones ? 8200.0 : 5200.0, 225.0 + i % 7, 215.0 + i % 5, {}, {}});
     return pile;
 }
 
@@ -225,8 +235,8 @@ std::vector<LogPlace> places_in(const Shell &shell, const std::vector<PileLog> &
 } // namespace
 
 TEST_CASE("Logs beside a door need only the pieces' lengths") {
-    // By hand: the door is 2 m high and takes 8 rounds and a part of the ninth, whose log spans it: 2 rounds of 2 long walls
-    // and nothing else are 8 m long.
+    // By hand: the door is 2 m high and takes 8 rounds and a part of the ninth, whose log spans it: 2 rounds
+    // of 2 long walls and nothing else are 8 m long.
     const Shell shell = with_doors();
     const auto pile = pile_of(4, 60);
     const auto all = places_in(shell, pile);
@@ -247,7 +257,8 @@ TEST_CASE("Logs beside a door need only the pieces' lengths") {
         marks.push_back(p.mark);
     }
     std::sort(marks.begin(), marks.end());
-    CHECK(std::adjacent_find(marks.begin(), marks.end()) == marks.end()); // short logs: each piece from its own
+    CHECK(std::adjacent_find(marks.begin(), marks.end()) ==
+          marks.end()); // short logs: each piece from its own
 }
 
 TEST_CASE("Where the pile has few logs but long ones, both sides of a door come from one") {
@@ -267,7 +278,8 @@ namespace {
 /// Does any choice of rounds to part go? Every one is tried.
 bool any_parting_goes(const std::vector<std::vector<double>> &rounds, const std::vector<PileLog> &pile) {
     std::vector<double> have;
-    for (const PileLog &log : pile) have.push_back(log.length);
+    for (const PileLog &log : pile)
+        have.push_back(log.length);
     for (unsigned parted = 0; parted < 1u << rounds.size(); ++parted) {
         std::vector<double> need;
         for (std::size_t r = 0; r < rounds.size(); ++r) {
@@ -276,7 +288,8 @@ bool any_parting_goes(const std::vector<std::vector<double>> &rounds, const std:
                 continue;
             }
             double whole = saw_cut * static_cast<double>(rounds[r].size() - 1);
-            for (const double length : rounds[r]) whole += length;
+            for (const double length : rounds[r])
+                whole += length;
             need.push_back(whole);
         }
         if (missing_logs(need, have, UnitSystem::metric).empty()) return true;
@@ -287,9 +300,11 @@ bool any_parting_goes(const std::vector<std::vector<double>> &rounds, const std:
 /// Lengths of the pieces of each round of each wall.
 std::vector<std::vector<double>> pieces_by_round(const Layout &layout) {
     std::map<std::pair<int, int>, std::vector<double>> rounds;
-    for (const Piece &p : layout.pieces) rounds[{p.round, p.wall}].push_back(p.blank.length);
+    for (const Piece &p : layout.pieces)
+        rounds[{p.round, p.wall}].push_back(p.blank.length);
     std::vector<std::vector<double>> all;
-    for (auto &[place, lengths] : rounds) all.push_back(lengths);
+    for (auto &[place, lengths] : rounds)
+        all.push_back(lengths);
     return all;
 }
 
@@ -300,7 +315,8 @@ TEST_CASE("A pile is refused only where no way of parting rounds at openings goe
     CHECK(rc::check([] {
         Shell shell = test::plain_shell();
         shell.rounds.count = 3;
-        shell.openings = {test::window("A", drawn(800, 1500), 0, 900, 640), test::window("C", drawn(1600, 3000), 0, 700, 640)};
+        shell.openings = {test::window("A", drawn(800, 1500), 0, 900, 640),
+                          test::window("C", drawn(1600, 3000), 0, 700, 640)};
         const Layout layout = lay_out(shell);
         RC_PRE(!has_errors(layout.findings));
         const auto rounds = pieces_by_round(layout);
@@ -323,9 +339,11 @@ TEST_CASE("A half log is stated as the half that it is") {
     Shell stated = shell;
     stated.own_logs = own_logs(layout, UnitSystem::metric, pile, levelled);
     for (const OwnLog &log : stated.own_logs)
-        if (log.wall == "B" && log.round == 1) CHECK(log.sizes.butt_height == Length::mm(110)); // (240 - 20) / 2
+        if (log.wall == "B" && log.round == 1)
+            CHECK(log.sizes.butt_height == Length::mm(110)); // (240 - 20) / 2
     const Layout stands = lay_out(stated);
-    for (const WallPlace &wall : stands.walls) CHECK(wall.top == Approx(4 * 240 + 3 * 20)); // all walls end level
+    for (const WallPlace &wall : stands.walls)
+        CHECK(wall.top == Approx(4 * 240 + 3 * 20)); // all walls end level
 }
 
 TEST_CASE("The best arrangement is found beside openings too") {
@@ -350,12 +368,14 @@ TEST_CASE("The best arrangement is found beside openings too") {
                 double squares = 0, top[4] = {};
                 for (std::size_t i = 0; i < all.size(); ++i) {
                     const PileLog &log = pile[static_cast<std::size_t>(order[i])];
-                    double ends[2] = {log.butt_height,
-                                      log.butt_height + (log.tip_height - log.butt_height) * all[i].length / log.length};
+                    double ends[2] = {log.butt_height, log.butt_height + (log.tip_height - log.butt_height) *
+                                                                             all[i].length / log.length};
                     if (turned >> i & 1) std::swap(ends[0], ends[1]);
                     const int tops[2] = {all[i].left_top, all[i].right_top};
                     for (int end = 0; end < 2; ++end)
-                        if (tops[end] >= 0) top[tops[end]] += ends[end] - l.log_height, squares += top[tops[end]] * top[tops[end]];
+                        if (tops[end] >= 0)
+                            top[tops[end]] += ends[end] - l.log_height,
+                                squares += top[tops[end]] * top[tops[end]];
                 }
                 least = std::min(least, squares);
             }

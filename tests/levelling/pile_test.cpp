@@ -42,11 +42,13 @@ TEST_CASE("Quotes hold separators, line ends and quotes") {
 
 TEST_CASE("What spreadsheets write is read as it is meant") {
     for (const char *text :
-         {"Mark,Length (mm),Butt Height [mm],TIP-HEIGHT mm,,Girth\n7,6000,260,228.6,,900\n", // capitals, units, columns
+         {"Mark,Length (mm),Butt Height [mm],TIP-HEIGHT mm,,Girth\n7,6000,260,228.6,,900\n", // capitals,
+                                                                                             // units, columns
           "MARK;LENGTH m;butt height, cm;tip height in inches\n7;6,0;26,0;9\n",              // decimal commas
           "mark\tLength\tButt height\tTip height\n7\t6,0 m\t260 mm\t228,6 mm\n",
           "sep=;\nmark;length;butt_height;tip_height\n7;6 m;260 mm;9 in\n;;;\n",
-          "Logs of the north yard,,,\n,,,\n# measured in May, \"by eye\n# again\nmark,length,butt_height,tip_height\n"
+          "Logs of the north yard,,,\n,,,\n# measured in May, \"by eye\n# "
+          "again\nmark,length,butt_height,tip_height\n"
           "7,6 m,260 mm,9 in\n# 8,5 m,200 mm,9 in\n,,,\n",
           "mark,length,butt_height,tip_height\r7,\"6,00 m\",260 mm,9 in\r",
           "tip height;height butt;length;mark\n9 in;260 mm;6.000,00 mm;7\n"}) {
@@ -64,9 +66,11 @@ TEST_CASE("What spreadsheets write is read as it is meant") {
 TEST_CASE("Letters beyond ASCII come as UTF-8, as UTF-16 and as single bytes") {
     const std::string head = "mark;length;butt_height;tip_height\n";
     std::string wide = "\xff\xfe";
-    for (const char c : head + "\xe4;6 m;8\xbd in;8 in\n") wide += c, wide += '\0'; // Latin-1 is the start of Unicode
+    for (const char c : head + "\xe4;6 m;8\xbd in;8 in\n")
+        wide += c, wide += '\0'; // Latin-1 is the start of Unicode
     for (const std::string &text :
-         {head + "\xc3\xa4;6 m;8\xc2\xbd in;8 in\n", head + "\xe4;6 m;8\xbd in;8 in\n", wide, "\xef\xbb\xbf" + head + "\xc3\xa4;6 m;8\xc2\xbd in;8 in\n"}) {
+         {head + "\xc3\xa4;6 m;8\xc2\xbd in;8 in\n", head + "\xe4;6 m;8\xbd in;8 in\n", wide,
+          "\xef\xbb\xbf" + head + "\xc3\xa4;6 m;8\xc2\xbd in;8 in\n"}) {
         const auto read = read_pile(text);
         CHECK(problems_of(read).empty());
         REQUIRE(read.rows.size() == 1);
@@ -77,7 +81,8 @@ TEST_CASE("Letters beyond ASCII come as UTF-8, as UTF-16 and as single bytes") {
 
 TEST_CASE("A comma or a point that can be read in two ways is asked about, and only then") {
     const auto height = [](const std::string &cell, const std::string &other = "9 in") {
-        const auto read = read_record("wall;round;left height;right height\nA;1;" + cell + ";" + other + "\n");
+        const auto read =
+            read_record("wall;round;left height;right height\nA;1;" + cell + ";" + other + "\n");
         return read.rows.empty() ? problems_of(read) : std::to_string(*read.rows[0].left_height);
     };
     CHECK(height("225,5 mm") == "225.500000");
@@ -88,21 +93,25 @@ TEST_CASE("A comma or a point that can be read in two ways is asked about, and o
     CHECK(height("1,250.5 mm") == "1250.500000");
     CHECK(height("225.5 mm", "225,5 mm") == "225.500000");
     const auto bow = read_record("wall;round;bow\nA;1;1,250 mm\n");
-    CHECK(problems_of(bow) == "2: bow \"1,250 mm\" can be read as 1.25 mm or as 1250 mm; write it without a comma or "
-                              "point, or with two digits behind it\n");
+    CHECK(problems_of(bow) ==
+          "2: bow \"1,250 mm\" can be read as 1.25 mm or as 1250 mm; write it without a comma or "
+          "point, or with two digits behind it\n");
 }
 
 TEST_CASE("What is left out is told once") {
-    const auto read = read_pile("the yard\nmark,girth,length,butt_height,tip_height,\n#1,1 m,6 m,260 mm,9 in,\n# x\n");
+    const auto read =
+        read_pile("the yard\nmark,girth,length,butt_height,tip_height,\n#1,1 m,6 m,260 mm,9 in,\n# x\n");
     CHECK(problems_of(read).empty());
     REQUIRE(read.rows.size() == 1);
     CHECK(read.rows[0].mark == "#1");
     REQUIRE(read.notices.size() == 3);
-    CHECK(read.notices[0].message == "left out, as they are not known here: the columns \"girth\"; known are mark, length, "
-                                     "butt_height, tip_height, butt_width, tip_width");
+    CHECK(read.notices[0].message ==
+          "left out, as they are not known here: the columns \"girth\"; known are mark, length, "
+          "butt_height, tip_height, butt_width, tip_width");
     CHECK(read.notices[1].message == "left out above the header: line 1");
-    CHECK(read.notices[2].message == "taken for logs whose mark begins with #: line 3; a blank behind the # makes a comment "
-                                     "of a line");
+    CHECK(read.notices[2].message ==
+          "taken for logs whose mark begins with #: line 3; a blank behind the # makes a comment "
+          "of a line");
 }
 
 TEST_CASE("Each kind of thing wrong with a pile is told once, with its lines") {
@@ -113,27 +122,31 @@ TEST_CASE("Each kind of thing wrong with a pile is told once, with its lines") {
           "1: the column \"butt_height\" is missing\n1: the column \"tip_height\" is missing\n");
     CHECK(problems_of(read_pile(head)) == "1: there is no log under the header\n");
     std::string bare = head;
-    for (int i = 0; i < 72; ++i) bare += std::to_string(i) + ",6 m,260,9 in\n";
-    CHECK(problems_of(read_pile(bare)) ==
-          "2: butt_height \"260\" has no unit; write it behind the number, or once for all into the header: \"butt_height "
-          "(mm)\"; so in 71 more lines: 3, 4, 5, 6, 7, 8, ...\n");
+    for (int i = 0; i < 72; ++i)
+        bare += std::to_string(i) + ",6 m,260,9 in\n";
+    CHECK(problems_of(read_pile(bare)) == "2: butt_height \"260\" has no unit; write it behind the number, "
+                                          "or once for all into the header: \"butt_height "
+                                          "(mm)\"; so in 71 more lines: 3, 4, 5, 6, 7, 8, ...\n");
     CHECK(problems_of(read_pile(head + "a,6 m,26O mm,\n,-1 m,30 m,9 in\n")) ==
-          "2: butt_height \"26O mm\" is no length: \"O\" is not a unit of length; expected mm, cm, m, in, ft, or the marks ' for feet "
+          "2: butt_height \"26O mm\" is no length: \"O\" is not a unit of length; expected mm, cm, m, in, "
+          "ft, or the marks ' for feet "
           "and \" for inches\n"
           "2: tip_height is missing\n3: mark is missing; it is what tells one log from another\n3: length "
           "\"-1 m\" is out of bounds; expected a length from 300 mm to 30000 mm\n3: butt_height \"30 m\" is "
           "out of bounds; expected a length from 20 mm to 2000 mm\n");
     CHECK(problems_of(read_pile(head + "a,6 m,9 in,8 in\na,6 m,9 in,8 in\n")) ==
           "3: the log \"a\" stands there twice, first in line 2\n");
-    CHECK(problems_of(read_pile(head + "\"a,6 m\n")).starts_with("2: a quote that opens here is never closed\n"));
+    CHECK(problems_of(read_pile(head + "\"a,6 m\n"))
+              .starts_with("2: a quote that opens here is never closed\n"));
     CHECK(problems_of(read_pile(std::string("PK\0\3", 4))).starts_with("1: this is no text"));
 }
 
 TEST_CASE("A record takes all that was measured of a log") {
-    const auto read = read_record("Wall,Round,Piece,left_height,right_height,left_width,right_width,butt,Mark,fabric,Finish,"
-                                  "bow,notes,diameter\n"
-                                  "A,1,,230 mm,250 mm,200 mm,210 mm,,IV,Kept,sawn,12 mm,\"rot, outside\",30 cm\n"
-                                  "A,2.0,2,,,,,Right,,,,,,\n");
+    const auto read = read_record(
+        "Wall,Round,Piece,left_height,right_height,left_width,right_width,butt,Mark,fabric,Finish,"
+        "bow,notes,diameter\n"
+        "A,1,,230 mm,250 mm,200 mm,210 mm,,IV,Kept,sawn,12 mm,\"rot, outside\",30 cm\n"
+        "A,2.0,2,,,,,Right,,,,,,\n");
     CHECK(problems_of(read).empty());
     REQUIRE(read.rows.size() == 2);
     const RecordedLog &log = read.rows[0];
@@ -153,8 +166,10 @@ TEST_CASE("A record takes all that was measured of a log") {
 TEST_CASE("What is absurd in a record is told") {
     const std::string head = "wall,round,left_height,right_height,butt\n";
     CHECK(problems_of(read_record(head + "A,0,1 m,1 m,up\nA,x,3 m,1 m,left\n,2,1 m,,\n")) ==
-          "2: round \"0\" is none; expected 1 (the sill log) and up; so in 1 more line: 3\n2: butt \"up\" is not known; "
-          "expected left, right\n3: left_height \"3 m\" is out of bounds; expected a length from 20 mm to 2000 mm\n"
+          "2: round \"0\" is none; expected 1 (the sill log) and up; so in 1 more line: 3\n2: butt \"up\" is "
+          "not known; "
+          "expected left, right\n3: left_height \"3 m\" is out of bounds; expected a length from 20 mm to "
+          "2000 mm\n"
           "4: wall is missing\n4: right_height is missing\n");
     CHECK(problems_of(read_record(head + "B,1,1 m,1 m,\nB,1,1 m,1 m,\n")) ==
           "3: wall B, round 1 stands there twice, first in line 2\n");

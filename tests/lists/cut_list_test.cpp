@@ -127,7 +127,8 @@ TEST_CASE("of any shell nothing is lost: pieces, pegs, wood and lengths to order
         thrown.discard_refused(all.layout.findings);
         std::size_t pegs = 0, ordered = 0;
         std::map<std::string, double> bored;
-        for (const Peg &peg : all.layout.pegs) bored[peg.name] = peg.length;
+        for (const Peg &peg : all.layout.pegs)
+            bored[peg.name] = peg.length;
         std::set<long> lengths;
         for (const PegRow &row : all.list.pegs) {
             pegs += row.names.size();
@@ -135,7 +136,8 @@ TEST_CASE("of any shell nothing is lost: pieces, pegs, wood and lengths to order
             RC_ASSERT(lengths.insert(std::lround(row.length)).second); // one row for each length
             for (const std::string &name : row.names) {
                 RC_ASSERT(bored.at(name) >= row.shallowest && bored.at(name) <= row.deepest);
-                RC_ASSERT(bored.at(name) <= row.length + 1e-3 && bored.at(name) > row.length - all.list.peg_step - 1e-3);
+                RC_ASSERT(bored.at(name) <= row.length + 1e-3 &&
+                          bored.at(name) > row.length - all.list.peg_step - 1e-3);
             }
         }
         RC_ASSERT(pegs == all.layout.pegs.size());

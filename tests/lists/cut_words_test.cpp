@@ -57,7 +57,8 @@ TEST_CASE("bores of each use are counted by themselves, and a plural is one") {
         }
     CHECK(cut_words(piece, {}) ==
           Words{"left end: square", "2 bolt bores 32 mm right through at 700 mm, 900 mm",
-                "1 rod bore 32 mm right through at 700 mm", "2 wiring bores 32 mm right through at 700 mm, 900 mm",
+                "1 rod bore 32 mm right through at 700 mm",
+                "2 wiring bores 32 mm right through at 700 mm, 900 mm",
                 "2 holes as found 32 mm right through at 700 mm, 900 mm", "right end: square at a jamb"});
 }
 
@@ -93,8 +94,10 @@ TEST_CASE("the slanting faces of a tapered log are said first, by what is hewn a
                   FaceCut{LogFace::inside, Plane{unit({0.0025, 1, 0}), 200 * unit({0.0025, 1, 0}).y}}};
     CHECK(cut_words(piece, {})[0] == "underside hewn back 15 mm at the left end, 0 mm at the right end");
     CHECK(cut_words(piece, {})[1] == "inside face hewn back 0 mm at the left end, 10 mm at the right end");
-    // Of a log that lies at a slant, off the slanting stick that is ordered for it: both faces rise 40 mm in 4 m.
-    piece.cuts = {FaceCut{LogFace::top, plane_over(160, 0.01, 0)}, FaceCut{LogFace::under, plane_over(0, 0.01, 0).flipped()}};
+    // Of a log that lies at a slant, off the slanting stick that is ordered for it: both faces rise 40 mm in
+    // 4 m.
+    piece.cuts = {FaceCut{LogFace::top, plane_over(160, 0.01, 0)},
+                  FaceCut{LogFace::under, plane_over(0, 0.01, 0).flipped()}};
     CHECK(cut_words(piece, {})[0] == "top hewn back 0 mm at the left end, 0 mm at the right end");
     CHECK(cut_words(piece, {})[1] == "underside hewn back 0 mm at the left end, 0 mm at the right end");
 }
@@ -134,10 +137,11 @@ TEST_CASE("a notch of a wall that the log runs past is no end, and moves no shou
         std::get<SeamCut>(piece.cuts[i]).runs_on = true;
         std::get<SeamCut>(piece.cuts[i]).corner = i < 3 ? "AQ" : "AP";
     }
-    CHECK(cut_words(piece, {}) == Words{"left end: tail cut on top, shoulder 200 mm from the end",
-                                        "housed notch on top from 1000 mm to 1200 mm at corner AP",
-                                        "housed notch on top and underside from 2900 mm to 3100 mm at corner AQ",
-                                        "right end: square at a jamb"});
+    CHECK(cut_words(piece, {}) ==
+          Words{"left end: tail cut on top, shoulder 200 mm from the end",
+                "housed notch on top from 1000 mm to 1200 mm at corner AP",
+                "housed notch on top and underside from 2900 mm to 3100 mm at corner AQ",
+                "right end: square at a jamb"});
     piece.far = {EndKind::corner, "BC", 4000};
     piece.cuts.emplace_back(seam(End::far, Side::top, 3800, 4001));
     CHECK(cut_words(piece, {}).back() == "right end: tail cut on top, shoulder 200 mm from the end");
@@ -151,13 +155,17 @@ TEST_CASE("pockets are said from the left, each with its height from the side th
         cut.bed = plane_over(bed, 0, 0), cut.z_top = top;
         return cut;
     };
-    piece.cuts = {pocket(3000, 190, 400), pocket(600, -50, 150), pocket(1200, -50, 300), pocket(1800, 40, 180)};
-    CHECK(cut_words(piece, {}) ==
-          Words{"left end: square",
-                "pocket 100 mm wide, 75 mm into the inside face, 150 mm up from the underside, middle 600 mm from the left end",
-                "pocket 100 mm wide, 75 mm into the inside face, through the log's height, middle 1200 mm from the left end",
-                "pocket 100 mm wide, 75 mm into the inside face, 40 mm up to 180 mm over the underside, middle 1800 mm from the "
-                "left end",
-                "pocket 100 mm wide, 75 mm into the inside face, 30 mm deep from the top, middle 3000 mm from the left end",
-                "right end: square at a jamb"});
+    piece.cuts = {pocket(3000, 190, 400), pocket(600, -50, 150), pocket(1200, -50, 300),
+                  pocket(1800, 40, 180)};
+    CHECK(cut_words(piece, {}) == Words{"left end: square",
+                                        "pocket 100 mm wide, 75 mm into the inside face, 150 mm up from the "
+                                        "underside, middle 600 mm from the left end",
+                                        "pocket 100 mm wide, 75 mm into the inside face, through the log's "
+                                        "height, middle 1200 mm from the left end",
+                                        "pocket 100 mm wide, 75 mm into the inside face, 40 mm up to 180 mm "
+                                        "over the underside, middle 1800 mm from the "
+                                        "left end",
+                                        "pocket 100 mm wide, 75 mm into the inside face, 30 mm deep from the "
+                                        "top, middle 3000 mm from the left end",
+                                        "right end: square at a jamb"});
 }

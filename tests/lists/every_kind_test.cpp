@@ -84,12 +84,15 @@ std::string wrong_sizes(const Listed &all) {
         }
         const bool within = low.x > -1e-6 && low.y > -1e-6 && low.z > -1e-6 && high.x < blank.length + 1e-6 &&
                             high.y < blank.width + 1e-6 && high.z < blank.height + 1e-6;
-        const bool slants = stock_of(piece).lean != 0 || std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
-            const FaceCut *face = std::get_if<FaceCut>(&cut);
-            return face && (face->face == LogFace::datum_end || face->face == LogFace::far_end);
-        });
+        const bool slants =
+            stock_of(piece).lean != 0 ||
+            std::any_of(piece.cuts.begin(), piece.cuts.end(), [](const Cut &cut) {
+                const FaceCut *face = std::get_if<FaceCut>(&cut);
+                return face && (face->face == LogFace::datum_end || face->face == LogFace::far_end);
+            });
         const bool as_long = low.x < 1e-6 && high.x > blank.length - 1e-6;
-        if (!within || (!as_long && !slants)) wrong += piece.tag + " is not cut from the blank that is listed\n";
+        if (!within || (!as_long && !slants))
+            wrong += piece.tag + " is not cut from the blank that is listed\n";
     }
     return wrong;
 }
@@ -98,7 +101,8 @@ std::string counted_bores(const Listed &all) {
     std::string wrong;
     for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
         const auto &cuts = all.layout.pieces[i].cuts;
-        const auto bores = std::count_if(cuts.begin(), cuts.end(), [](const Cut &c) { return std::holds_alternative<Bore>(c); });
+        const auto bores = std::count_if(cuts.begin(), cuts.end(),
+                                         [](const Cut &c) { return std::holds_alternative<Bore>(c); });
         long said = 0;
         for (const std::string &words : all.list.pieces[i].stick.cuts)
             if (words.find(" bore") != std::string::npos || words.find(" as found") != std::string::npos)
@@ -108,7 +112,8 @@ std::string counted_bores(const Listed &all) {
     return wrong;
 }
 
-/// A peg is as long as the holes that it is driven through, and what it runs through is wood of both logs' middles.
+/// A peg is as long as the holes that it is driven through, and what it runs through is wood of both logs'
+/// middles.
 std::string wrong_pegs(const Listed &all) {
     std::string wrong;
     for (std::size_t i = 0; i < all.layout.pegs.size(); ++i) {
@@ -122,14 +127,16 @@ std::string wrong_pegs(const Listed &all) {
                     high = std::max(high, piece.frame.origin.z + bore->z_to);
                 }
         }
-        if (std::abs(high - low - peg.length) > 1e-6 || std::abs(high - peg.top.z) > 1e-6) wrong += peg.name + "\n";
+        if (std::abs(high - low - peg.length) > 1e-6 || std::abs(high - peg.top.z) > 1e-6)
+            wrong += peg.name + "\n";
     }
     return wrong;
 }
 
 /// The header has wood over the opening and as far past it as the list says, and none further.
 std::string wrong_headers(const Listed &all) {
-    constexpr double up = 0.4; // of its height over the opening: over the groove of a round log, under a peg's crown
+    constexpr double up =
+        0.4; // of its height over the opening: over the groove of a round log, under a peg's crown
     std::string wrong;
     const auto facts = opening_facts(all.shell, all.layout);
     for (std::size_t i = 0; i < facts.size(); ++i) {
@@ -137,9 +144,13 @@ std::string wrong_headers(const Listed &all) {
         const Opening &o = all.shell.openings[i];
         const Piece &header = all.layout.pieces[static_cast<std::size_t>(facts[i].header)];
         const WallPlace &wall = all.layout.walls[static_cast<std::size_t>(header.wall)];
-        const double left = o.from_left.mm(), right = left + o.width.mm(), top = header.frame.origin.z + header.blank.height,
-                     low = std::max((o.sill + o.height).mm(), header.frame.origin.z), z = low + up * (top - low);
-        const auto wood = [&](double x) { return has_wood(all, header, wall.frame.to_world({x, wall.thickness / 2, z})); };
+        const double left = o.from_left.mm(), right = left + o.width.mm(),
+                     top = header.frame.origin.z + header.blank.height,
+                     low = std::max((o.sill + o.height).mm(), header.frame.origin.z),
+                     z = low + up * (top - low);
+        const auto wood = [&](double x) {
+            return has_wood(all, header, wall.frame.to_world({x, wall.thickness / 2, z}));
+        };
         if (!wood(left) || !wood(right)) wrong += o.name + " of " + o.wall + ": no wood over it\n";
     }
     return wrong;
@@ -235,8 +246,8 @@ TEST_CASE("over every opening of the list its header has wood, of squared and of
     CHECK(laid >= 20);
 }
 
-// By hand: the rod stands 1000 mm from A's left corner, which is the origin of the world, in the middle of a wall of 240;
-// A's round logs run 240 past the corner and lie in one another's grooves, 30 mm deep.
+// By hand: the rod stands 1000 mm from A's left corner, which is the origin of the world, in the middle of a
+// wall of 240; A's round logs run 240 past the corner and lie in one another's grooves, 30 mm deep.
 TEST_CASE("stated bores are listed log by log, of squared and of round logs") {
     for (Shell shell : {test::round_shell(), test::plain_shell()}) {
         StatedBore rod;

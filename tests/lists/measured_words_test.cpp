@@ -1,5 +1,5 @@
-// Every measure of the lists' cuts against the wood that is there when it is marked: the blank with its long faces hewn,
-// cut across at that place.
+// Every measure of the lists' cuts against the wood that is there when it is marked: the blank with its long
+// faces hewn, cut across at that place.
 #include "exporters/lists/cut_words.h"
 #include "kernel/layout/body.h"
 #include "kernel/layout/interference.h"
@@ -77,11 +77,13 @@ std::string wanted_words(const Piece &piece, const Body &log, const PocketCut &c
     const Box3 s = section_at(log, cut.x);
     const bool inside = cut.y_face > cut.y_back;
     const double depth = inside ? s.high.y - cut.y_back : cut.y_back - s.low.y;
-    return said(2 * cut.half_at_back) + " wide, " + said(depth) + " into the " + side_word(piece, inside) + " face, ";
+    return said(2 * cut.half_at_back) + " wide, " + said(depth) + " into the " + side_word(piece, inside) +
+           " face, ";
 }
 
 bool has(const std::vector<std::string> &all, const std::string &words) {
-    return std::any_of(all.begin(), all.end(), [&](const std::string &w) { return w.find(words) != std::string::npos; });
+    return std::any_of(all.begin(), all.end(),
+                       [&](const std::string &w) { return w.find(words) != std::string::npos; });
 }
 
 /// A bore's depth begins in the wood that is there where it is bored.
@@ -108,14 +110,16 @@ std::string wrong_measures(const Piece &piece) {
     for (const Cut &cut : piece.cuts) {
         std::string wanted;
         if (const BoxCut *box = std::get_if<BoxCut>(&cut)) wanted = wanted_words(piece, log, *box);
-        if (const PocketCut *pocket = std::get_if<PocketCut>(&cut)) wanted = wanted_words(piece, log, *pocket);
+        if (const PocketCut *pocket = std::get_if<PocketCut>(&cut))
+            wanted = wanted_words(piece, log, *pocket);
         if (!wanted.empty() && !has(words, wanted)) {
             wrong += piece.tag + ": '" + wanted + "' is not said in";
             for (const std::string &w : words)
                 wrong += "\n    " + w;
             wrong += "\n";
         }
-        if (const Bore *bore = std::get_if<Bore>(&cut); bore && !bore->through && !begins_in_wood(body, *bore))
+        if (const Bore *bore = std::get_if<Bore>(&cut);
+            bore && !bore->through && !begins_in_wood(body, *bore))
             wrong += piece.tag + ": a bore at " + said(bore->x) + " is measured from where no wood is\n";
     }
     return wrong;
@@ -124,7 +128,8 @@ std::string wrong_measures(const Piece &piece) {
 bool tapers(const Layout &layout) {
     for (const Piece &piece : layout.pieces)
         for (const Cut &cut : piece.cuts)
-            if (const FaceCut *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top) return true;
+            if (const FaceCut *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top)
+                return true;
     return false;
 }
 
@@ -140,7 +145,8 @@ Shell bay() {
 TEST_CASE("boxes, pockets and bores of tapered logs are measured from faces that are there") {
     int laid = 0, tapered = 0, boxes = 0, pockets = 0;
     CHECK(rc::check([&] {
-        const Layout layout = lay_out(*rc::gen::element(0, 1) == 0 ? any_tapered_shell() : any_fitted_shell());
+        const Layout layout =
+            lay_out(*rc::gen::element(0, 1) == 0 ? any_tapered_shell() : any_fitted_shell());
         RC_PRE(!layout.pieces.empty());
         ++laid;
         tapered += tapers(layout) ? 1 : 0;
@@ -160,14 +166,16 @@ TEST_CASE("boxes, pockets and bores of tapered logs are measured from faces that
     CHECK(pockets >= 50);
 }
 
-// By hand: 45 degrees between walls of 200 mm and logs that end in one another's faces: an end runs 200 mm aslant.
+// By hand: 45 degrees between walls of 200 mm and logs that end in one another's faces: an end runs 200 mm
+// aslant.
 TEST_CASE("slanting ends and shoulders are said on both side faces") {
     const Layout layout = lay_out(bay());
     REQUIRE_FALSE(layout.pieces.empty());
     int slanting = 0;
     for (const Piece &piece : layout.pieces)
         for (const std::string &words : cut_words(piece, {})) {
-            const std::regex slant(R"((left|right) end sawn at a slant, ([\d.]+) mm \(outside\) / ([\d.]+) mm \(inside\) off .*)");
+            const std::regex slant(
+                R"((left|right) end sawn at a slant, ([\d.]+) mm \(outside\) / ([\d.]+) mm \(inside\) off .*)");
             std::smatch found;
             if (!std::regex_match(words, found, slant)) continue;
             ++slanting;
@@ -176,18 +184,21 @@ TEST_CASE("slanting ends and shoulders are said on both side faces") {
     CHECK(slanting > 20);
 }
 
-// By hand: a round log of 240 mm over one of 240, 210 mm apart: its groove is 30 mm high over its lowest line.
+// By hand: a round log of 240 mm over one of 240, 210 mm apart: its groove is 30 mm high over its lowest
+// line.
 TEST_CASE("of a round log heights are over its lowest line, which is snapped first: it has no underside") {
     const Layout layout = lay_out(round_shell());
     REQUIRE_FALSE(layout.pieces.empty());
     bool said_groove = false;
     for (const Piece &piece : layout.pieces) {
         if (piece.round == 1) continue; // hewn flat to lie on the foundation
-        CHECK(cut_words(piece, {}).front().starts_with("snap the lowest line and mark every cut from it before the first cut"));
+        CHECK(cut_words(piece, {}).front().starts_with(
+            "snap the lowest line and mark every cut from it before the first cut"));
         for (const std::string &words : cut_words(piece, {})) {
             INFO(words);
             CHECK(words.find("underside") == std::string::npos);
-            said_groove = said_groove || words == "long groove of radius 120 mm, its top 30 mm over the lowest line";
+            said_groove =
+                said_groove || words == "long groove of radius 120 mm, its top 30 mm over the lowest line";
         }
     }
     CHECK(said_groove);

@@ -109,7 +109,9 @@ TEST_CASE("ranges of weights are rounded outward in every list, and left empty w
     Shell shell = test::plain_shell();
     const CutList list = list_of(shell);
     const auto holds = [](const auto &row, const std::string &what, double low_kg, double high_kg) {
-        const auto shown = [&](const char *end) { return std::stod(row.at("estimated_" + what + "_each_" + end)); };
+        const auto shown = [&](const char *end) {
+            return std::stod(row.at("estimated_" + what + "_each_" + end));
+        };
         CHECK(shown("low_kg") <= low_kg);
         CHECK(shown("low_lb") * 0.45359237 <= low_kg);
         CHECK(shown("high_kg") >= high_kg);
@@ -120,15 +122,19 @@ TEST_CASE("ranges of weights are rounded outward in every list, and left empty w
         holds(row, "blank_weight", stick.blank_low_kg, stick.blank_high_kg);
         holds(row, "round_log_weight", stick.log_low_kg, stick.log_high_kg);
     };
-    const auto rows = rows_of(piece_table(list)), models = rows_of(model_table(list)), order = rows_of(order_table(list));
-    for (std::size_t i = 0; i < rows.size(); ++i) holds_stick(rows[i], list.pieces[i].stick);
-    for (std::size_t i = 0; i < models.size(); ++i) holds_stick(models[i], list.models[i].stick);
+    const auto rows = rows_of(piece_table(list)), models = rows_of(model_table(list)),
+               order = rows_of(order_table(list));
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        holds_stick(rows[i], list.pieces[i].stick);
+    for (std::size_t i = 0; i < models.size(); ++i)
+        holds_stick(models[i], list.models[i].stick);
     for (std::size_t i = 0; i < order.size(); ++i) {
         holds(order[i], "blank_weight", list.order[i].blank_low_kg, list.order[i].blank_high_kg);
         holds(order[i], "round_log_weight", list.order[i].log_low_kg, list.order[i].log_high_kg);
     }
     double low = 0;
-    for (const PieceRow &row : list.pieces) low += row.stick.low_kg;
+    for (const PieceRow &row : list.pieces)
+        low += row.stick.low_kg;
     for (const auto &row : rows_of(total_table(list)))
         if (row.at("what") == "estimated low weight of all pieces") CHECK(std::stod(row.at("amount")) <= low);
     shell.wood.species = "unobtainium";
@@ -147,7 +153,8 @@ TEST_CASE("a least round is never said smaller than it is") {
             REQUIRE_FALSE(rows.empty());
             for (std::size_t i = 0; i < rows.size(); ++i) {
                 std::string said = rows[i].at("least_round");
-                if (said.front() == '"') said = said.substr(1, said.size() - 3); // an inch mark is doubled in CSV
+                if (said.front() == '"')
+                    said = said.substr(1, said.size() - 3); // an inch mark is doubled in CSV
                 const auto length = parse_length(said);
                 REQUIRE(std::holds_alternative<Length>(length));
                 CHECK(std::get<Length>(length).mm() >= list.order[i].least_round - 1e-6);
@@ -162,7 +169,8 @@ TEST_CASE("the heads of lists of several sticks say that weights and board feet 
     const CutList list = list_of(test::plain_shell());
     for (const Table &table : {model_table(list), order_table(list)})
         for (const Column &column : table.columns)
-            if (column.key.find("weight_") != std::string::npos || column.key.find("board_feet") != std::string::npos)
+            if (column.key.find("weight_") != std::string::npos ||
+                column.key.find("board_feet") != std::string::npos)
                 CHECK((column.key == "weight_note" || column.key.find("_each") != std::string::npos));
     CHECK_THAT(to_text(order_table(list)), ContainsSubstring("each blank kg to"));
 }
@@ -202,7 +210,8 @@ TEST_CASE("the bow of a measured log stands in the list of pieces") {
         CHECK(row.at("bow") == (row.at("tag") == "A-02-1" ? "12 mm" : ""));
 }
 
-TEST_CASE("the list of floors follows the shell's units, and says beside stresses that none is known to be allowed") {
+TEST_CASE("the list of floors follows the shell's units, and says beside stresses that none is known to be "
+          "allowed") {
     Shell shell = test::plain_shell();
     Floor floor;
     floor.name = "G", floor.from = "A", floor.to = "C";
@@ -215,7 +224,8 @@ TEST_CASE("the list of floors follows the shell's units, and says beside stresse
     const Table metric = floor_table(shell, layout);
     shell.units = UnitSystem::imperial;
     const Table imperial = floor_table(shell, layout);
-    CHECK_THAT(to_text(metric), ContainsSubstring("live N/mm") && ContainsSubstring("bending MPa") && !ContainsSubstring("psi"));
+    CHECK_THAT(to_text(metric), ContainsSubstring("live N/mm") && ContainsSubstring("bending MPa") &&
+                                    !ContainsSubstring("psi"));
     CHECK_THAT(to_text(imperial), ContainsSubstring("live lb/ft") && ContainsSubstring("bends in") &&
                                       ContainsSubstring("bending psi") && !ContainsSubstring("MPa") &&
                                       !ContainsSubstring("N/mm"));
@@ -223,9 +233,12 @@ TEST_CASE("the list of floors follows the shell's units, and says beside stresse
     for (std::size_t i = 0; i < in_mm.size(); ++i) {
         // 1 lb/ft = 14.5939 N/m, 1 psi = 6894.757 Pa (NIST SP 811, appendix B.8, from memory)
         const auto value = [&](const auto &rows, const char *key) { return std::stod(rows[i].at(key)); };
-        CHECK(value(in_inches, "live_lb_per_ft") * 0.0145939 == Approx(value(in_mm, "live_n_per_mm")).margin(0.002));
-        CHECK(value(in_inches, "bending_psi") * 0.006894757 == Approx(value(in_mm, "bending_mpa")).margin(0.004));
-        CHECK(value(in_inches, "live_deflection_in") * 25.4 == Approx(value(in_mm, "live_deflection_mm")).margin(0.07));
+        CHECK(value(in_inches, "live_lb_per_ft") * 0.0145939 ==
+              Approx(value(in_mm, "live_n_per_mm")).margin(0.002));
+        CHECK(value(in_inches, "bending_psi") * 0.006894757 ==
+              Approx(value(in_mm, "bending_mpa")).margin(0.004));
+        CHECK(value(in_inches, "live_deflection_in") * 25.4 ==
+              Approx(value(in_mm, "live_deflection_mm")).margin(0.07));
         CHECK_THAT(in_mm[i].at("allowable"), ContainsSubstring("a licensed person judges"));
         CHECK_THAT(in_mm[i].at("basis"), ContainsSubstring("No allowable stress is published"));
     }
@@ -234,7 +247,8 @@ TEST_CASE("the list of floors follows the shell's units, and says beside stresse
 TEST_CASE("the tops of round logs in the list of seams are those of the wood") {
     for (const Shell &shell : {test::round_shell(), test::plain_shell()}) {
         double top = 0;
-        for (const auto &row : rows_of(seam_table(shell))) top = std::max(top, std::stod(row.at("top_left_mm")));
+        for (const auto &row : rows_of(seam_table(shell)))
+            top = std::max(top, std::stod(row.at("top_left_mm")));
         CHECK(top == Approx(standing_in_all(lay_out(shell)).highest).margin(0.01));
     }
 }

@@ -14,7 +14,8 @@ TEST_CASE("loads are read in kilopascals and in pounds on a square foot") {
     CHECK(*parse_load("1.9 kN/m2") == 1.9);
     CHECK(*parse_load("40", UnitSystem::imperial) == *parse_load("40 psf"));
     CHECK(*parse_load("1.9", UnitSystem::metric) == 1.9);
-    for (const char *wrong : {"", "40", "psf", "40 psi", "40 psf live", "nan psf", "inf kPa", "1,9 kPa", "40 40 psf"}) {
+    for (const char *wrong :
+         {"", "40", "psf", "40 psi", "40 psf live", "nan psf", "inf kPa", "1,9 kPa", "40 40 psf"}) {
         INFO(wrong);
         CHECK_FALSE(parse_load(wrong));
     }

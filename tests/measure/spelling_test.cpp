@@ -53,11 +53,13 @@ double typed(const std::string &text) {
 
 TEST_CASE("A spelled length that a person could have typed reads back to the same double") {
     CHECK(rc::check([] {
-        const double value = *rc::gen::oneOf(
-            rc::gen::map(rc::gen::inRange(-100'000'000, 100'000'000),
-                         [](int v) { return static_cast<double>(v) / 1000; }),
-            rc::gen::map(rc::gen::inRange(-100000, 100000), [](int v) { return typed(std::to_string(v) + "/3 in"); }),
-            rc::gen::map(rc::gen::inRange(-100000, 100000), [](int v) { return typed(std::to_string(v) + "/64 in"); }));
+        const double value =
+            *rc::gen::oneOf(rc::gen::map(rc::gen::inRange(-100'000'000, 100'000'000),
+                                         [](int v) { return static_cast<double>(v) / 1000; }),
+                            rc::gen::map(rc::gen::inRange(-100000, 100000),
+                                         [](int v) { return typed(std::to_string(v) + "/3 in"); }),
+                            rc::gen::map(rc::gen::inRange(-100000, 100000),
+                                         [](int v) { return typed(std::to_string(v) + "/64 in"); }));
         for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial}) {
             const auto read = parse_length(spell_length(Length::mm(value), system));
             RC_ASSERT(std::holds_alternative<Length>(read));
@@ -68,7 +70,8 @@ TEST_CASE("A spelled length that a person could have typed reads back to the sam
 
 namespace {
 
-/// Halves down to 64ths, thirds and twelfths of an inch, and no more decimals than the place of a hair asks for.
+/// Halves down to 64ths, thirds and twelfths of an inch, and no more decimals than the place of a hair asks
+/// for.
 bool can_be_typed(const std::string &text) {
     const std::size_t point = text.find('.');
     if (point == std::string::npos) return text.size() < 24;
@@ -85,14 +88,16 @@ TEST_CASE("Whatever was worked out is written as a person could have typed it, t
     };
     constexpr auto metric = UnitSystem::metric, imperial = UnitSystem::imperial;
     const Row rows[] = {
-        {1727.1999999999998, imperial, "5 ft 8 in"}, {1727.1999999999998, metric, "1727.2 mm"},
-        {219.99999999999997, imperial, "220 mm"},    {440.26666666666677, imperial, "1 ft 5 1/3 in"},
+        {1727.1999999999998, imperial, "5 ft 8 in"},    {1727.1999999999998, metric, "1727.2 mm"},
+        {219.99999999999997, imperial, "220 mm"},       {440.26666666666677, imperial, "1 ft 5 1/3 in"},
         {5638.1557249999996, metric, "5638.155725 mm"}, {0.30000000000000004, metric, "0.3 mm"},
     };
     for (const Row &row : rows)
         CHECK(spell_length(Length::mm(row.mm), row.system) == row.text);
     CHECK(rc::check([] {
-        const double value = static_cast<double>(*rc::gen::inRange<long long>(-102'400'000'000'000, 102'400'000'000'000)) / 1024e6;
+        const double value =
+            static_cast<double>(*rc::gen::inRange<long long>(-102'400'000'000'000, 102'400'000'000'000)) /
+            1024e6;
         for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial}) {
             const std::string text = spell_length(Length::mm(value), system);
             RC_ASSERT(can_be_typed(text));

@@ -187,7 +187,8 @@ TEST_CASE("Random boards with rows of bores are closed and hold the right volume
 
 TEST_CASE("Every piece of any shell that can be built has a closed mesh of the right volume") {
     CHECK(rc::check([] {
-        const Layout layout = lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
+        const Layout layout =
+            lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
         const int sides = *rc::gen::inRange(3, 32);
         for (const Model &model : layout.models) {
             const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);
@@ -220,9 +221,10 @@ TEST_CASE("Round logs have closed meshes, shaded as their surfaces and without e
                 CHECK(dot(normal_at(surface, p), p - stick.at) > 0.99 * stick.radius);
             }
         }
-        CHECK(round > 15); // half logs have half the flats
+        CHECK(round > 15);     // half logs have half the flats
         std::size_t sides = 0; // of all flats of the stick, drawn one by one
-        for (const Face &face : body.hewn.faces) sides += face.plane.round > 0 ? face.loops[0].size() : 0;
+        for (const Face &face : body.hewn.faces)
+            sides += face.plane.round > 0 ? face.loops[0].size() : 0;
         CHECK(mesh.edges.size() < sides + 24 * 2 * body.bores.size());
     }
 }
@@ -235,7 +237,8 @@ TEST_CASE("Random round and waned logs have closed meshes, with their bores in t
             lay_out(*rc::gen::element(0, 1) == 0 ? test::any_saddle_shell() : test::any_waned_shell());
         thrown.discard_refused(layout.findings);
         for (std::size_t m = 0; m < std::min<std::size_t>(layout.models.size(), 4); ++m) {
-            const Body body = body_of(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())]);
+            const Body body =
+                body_of(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())]);
             const Mesh mesh = mesh_of(body, {12});
             RC_ASSERT(is_closed(mesh));
             double least = volume(body.hewn);

@@ -109,8 +109,8 @@ template <typename Deed> double least_time(Deed deed) {
 
 } // namespace
 
-// An edit waits for both. A bore that opens in a round surface is carved out cell by cell: that was done twice, with
-// up to 24 sides, and took eight times as long as the wood itself. Measured here: 3 times.
+// An edit waits for both. A bore that opens in a round surface is carved out cell by cell: that was done
+// twice, with up to 24 sides, and took eight times as long as the wood itself. Measured here: 3 times.
 TEST_CASE("Round logs with their bores become triangles in a few times what their wood takes") {
     Shell shell = test::round_shell();
     shell.rounds.count = 8;

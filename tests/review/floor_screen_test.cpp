@@ -1,8 +1,7 @@
 // The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook
 // (FPL-GTR-282, second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
-#include "kernel/review/floor_screen.h"
-
 #include "kernel/layout/bearing.h"
+#include "kernel/review/floor_screen.h"
 #include "kernel/review/review.h"
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
@@ -217,7 +216,8 @@ TEST_CASE("A joist that bends more than a 360th part is told, one that does not 
     CHECK(told(shell, "floor-springy"));
 }
 
-TEST_CASE("A joist that bends by a hair too much is told with the digits that show it, in the shell's units") {
+TEST_CASE(
+    "A joist that bends by a hair too much is told with the digits that show it, in the shell's units") {
     Shell shell = floored();
     const double limit = screened(shell, "G-J03").span / 360, at_1_9 = screened(shell, "G-J03").deflection;
     shell.floors[0].live_load = 1.9 * limit / at_1_9 * 1.001; // 0.01 mm over 10.2 mm
@@ -226,7 +226,8 @@ TEST_CASE("A joist that bends by a hair too much is told with the digits that sh
         const Layout layout = laid(shell);
         Findings findings;
         review_floors(shell, layout, findings);
-        const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "floor-springy"; });
+        const auto found = std::find_if(findings.begin(), findings.end(),
+                                        [](const Finding &f) { return f.code == "floor-springy"; });
         REQUIRE(found != findings.end());
         const std::string told = test::message(*found, units);
         INFO(told);
@@ -245,14 +246,18 @@ TEST_CASE("The screen of a shell in feet and inches speaks of pounds, and names 
     shell.floors[0].live_load = 40 * 0.45359237 * 9.80665 / (0.3048 * 0.3048) / 1000;
     shell.floors[0].dead_load.reset();
     const std::string basis = screen_floors(shell, laid(shell)).basis;
-    CHECK_THAT(basis, ContainsSubstring("live 40 psf, dead 10.44 psf") && ContainsSubstring(" psi is a mean of") &&
-                          !ContainsSubstring("kPa") && !ContainsSubstring("MPa"));
-    CHECK_THAT(basis, ContainsSubstring("No allowable stress is published") && ContainsSubstring("licensed person"));
+    CHECK_THAT(basis, ContainsSubstring("live 40 psf, dead 10.44 psf") &&
+                          ContainsSubstring(" psi is a mean of") && !ContainsSubstring("kPa") &&
+                          !ContainsSubstring("MPa"));
+    CHECK_THAT(basis,
+               ContainsSubstring("No allowable stress is published") && ContainsSubstring("licensed person"));
 }
 
-TEST_CASE("A joist's end bears on the wood that a tapered log has there, not on what the wall's face promises") {
-    // By hand: logs 200 wide at the butt and 160 at the tip stand up to 20 behind the wall's face, so of 80 asked for
-    // 60 to 80 are left; the least at the joist that lies nearest to a tip. Bearing stress is force by area.
+TEST_CASE(
+    "A joist's end bears on the wood that a tapered log has there, not on what the wall's face promises") {
+    // By hand: logs 200 wide at the butt and 160 at the tip stand up to 20 behind the wall's face, so of 80
+    // asked for 60 to 80 are left; the least at the joist that lies nearest to a tip. Bearing stress is force
+    // by area.
     Shell shell = floored();
     const double before = screened(shell, "G-J01").bearing;
     shell.logs.butt_width = shell.thickness;

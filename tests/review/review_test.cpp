@@ -1,5 +1,5 @@
-#include "kernel/review/opening_facts.h"
 #include "kernel/layout/reach.h"
+#include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "kernel/review/water.h"
 #include "kernel/shell/shapes.h"
@@ -82,7 +82,8 @@ TEST_CASE("What is advised against water was tried at that corner and clears it"
     shell.notch.kind = NotchKind::stated;
     shell.notch.along = Slope::rise_per_run(0.01);
     shell.notch.across = Slope::rise_per_run(0.01);
-    CHECK_THAT(test::message(reviewed(shell)[0]), ContainsSubstring("a half dovetail at this corner sheds it"));
+    CHECK_THAT(test::message(reviewed(shell)[0]),
+               ContainsSubstring("a half dovetail at this corner sheds it"));
     shell.notch.slope = Slope::rise_per_run(0.9);
     CHECK_THAT(test::message(reviewed(shell)[0]), ContainsSubstring("no dovetail of this slope"));
 }
@@ -97,22 +98,29 @@ TEST_CASE("Of any shell a notch advised against water brings no other warning") 
         check_water(shell, layout, water);
         const auto warned = [](const Shell &s) {
             const Findings all = reviewed(s);
-            return std::count_if(all.begin(), all.end(), [](const Finding &f) { return f.weight != Weight::note; });
+            return std::count_if(all.begin(), all.end(),
+                                 [](const Finding &f) { return f.weight != Weight::note; });
         };
         for (const Finding &f : water) {
             withheld += test::message(f).find("without another warning") != std::string::npos ? 1 : 0;
-            const bool half = test::message(f).find("; a half dovetail at this corner sheds it") != std::string::npos;
-            if (!half && test::message(f).find("; a full dovetail at this corner sheds it") == std::string::npos) continue;
-            const auto corner = std::find_if(layout.corners.begin(), layout.corners.end(),
-                                             [&](const CornerPlace &c) { return is_corner(f.about, c.name); });
+            const bool half =
+                test::message(f).find("; a half dovetail at this corner sheds it") != std::string::npos;
+            if (!half &&
+                test::message(f).find("; a full dovetail at this corner sheds it") == std::string::npos)
+                continue;
+            const auto corner =
+                std::find_if(layout.corners.begin(), layout.corners.end(),
+                             [&](const CornerPlace &c) { return is_corner(f.about, c.name); });
             RC_ASSERT(corner != layout.corners.end());
             const int index = static_cast<int>(corner - layout.corners.begin());
             CornerNotch own{layout.walls[static_cast<std::size_t>(corner->ends)].name,
-                            layout.walls[static_cast<std::size_t>(corner->starts)].name, notch_at(shell, layout, index)};
+                            layout.walls[static_cast<std::size_t>(corner->starts)].name,
+                            notch_at(shell, layout, index)};
             own.notch.kind = half ? NotchKind::half_dovetail : NotchKind::full_dovetail;
             Shell with = shell;
             std::erase_if(with.corners, [&](const CornerNotch &n) {
-                return (n.first == own.first && n.second == own.second) || (n.first == own.second && n.second == own.first);
+                return (n.first == own.first && n.second == own.second) ||
+                       (n.first == own.second && n.second == own.first);
             });
             with.corners.push_back(own);
             RC_ASSERT(warned(with) < warned(shell));
@@ -142,7 +150,8 @@ TEST_CASE("Pieces pushed into one another are an error of the review") {
 }
 
 TEST_CASE("A header's bearing and the space over a frame are asked of each opening by its own trim") {
-    // That a header runs past its opening: common practice, no source. The space: tests/trade/settling_test.cpp.
+    // That a header runs past its opening: common practice, no source. The space:
+    // tests/trade/settling_test.cpp.
     Shell shell = test::plain_shell();
     shell.pegs.wanted = false;
     const Opening o = test::window("A", 900, 300, 800, 300);
@@ -213,7 +222,8 @@ TEST_CASE("One log's own slopes are held to lock and water as the shell's are") 
             CHECK(f.subject == "log[0].kind");
             CHECK_THAT(test::message(f), ContainsSubstring("the corner's own notch sheds it"));
         }
-    // Its tail must rise outward by more than the top under it does: own along - across of the one below (notch.h).
+    // Its tail must rise outward by more than the top under it does: own along - across of the one below
+    // (notch.h).
     CHECK(count(reviewed(with_own_notch(-0.2, -0.125)), "corner-not-locked") == 2);
     CHECK(count(reviewed(with_own_notch(0.125, -0.125)), "corner-not-locked") == 0);
     Shell loose = with_own_notch(-0.2, -0.125);
@@ -231,7 +241,8 @@ TEST_CASE("Little wood over a wide opening is told of, with a caution and no app
     shell.openings = {test::window("A", 2000, 460, 4000, 820)}; // 80 mm of the header are left
     const Findings findings = reviewed(shell);
     REQUIRE(count(findings, "thin-header") == 1);
-    const auto thin = std::find_if(findings.begin(), findings.end(), [](const Finding &f) { return f.code == "thin-header"; });
+    const auto thin = std::find_if(findings.begin(), findings.end(),
+                                   [](const Finding &f) { return f.code == "thin-header"; });
     CHECK(thin->weight == Weight::warning);
     CHECK(thin->subject == "opening[0].height");
     CHECK_THAT(test::message(*thin), ContainsSubstring("80 mm are left to carry over 4000 mm"));

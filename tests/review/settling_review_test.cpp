@@ -75,7 +75,8 @@ TEST_CASE("A shorter rule or a shorter space than the wall's own is never taken 
     const Findings by_space = reviewed(shell);
     REQUIRE(found(by_space, "settle-space-short"));
     CHECK(found(by_space, "settle-space-short")->subject == "opening[0].settle_space");
-    CHECK_THAT(test::message(*found(by_space, "settle-space-short")), ContainsSubstring("120 mm of 6 percent"));
+    CHECK_THAT(test::message(*found(by_space, "settle-space-short")),
+               ContainsSubstring("120 mm of 6 percent"));
     shell.openings[0].trim.settle_space = Length::mm(120);
     CHECK_FALSE(found(reviewed(shell), "settle-space-short"));
 }

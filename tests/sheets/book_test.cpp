@@ -132,8 +132,9 @@ TEST_CASE("leaders do not run through one another where a tee stands close to an
             const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
             if (piece.tag[0] != 'C' && piece.tag[0] != 'D') continue;
             for (const Paper paper : {Paper::letter, Paper::tabloid}) {
-                const auto made = cut_sheet(shell.shell, shell.layout, model,
-                                            shell.bodies[static_cast<std::size_t>(piece.model)], full_options(paper));
+                const auto made =
+                    cut_sheet(shell.shell, shell.layout, model,
+                              shell.bodies[static_cast<std::size_t>(piece.model)], full_options(paper));
                 sheets += static_cast<int>(made.size());
                 found += all_clashes(made);
             }

@@ -55,16 +55,16 @@ std::vector<Sheet> drawings_of(const LaidShell &s) {
 
 } // namespace
 
-// By hand: rod 2 is 900 mm from C's left corner, which is the north-east one: 5000 - 900 = 4100 east; 80 mm in from
-// its outside face: 4000 - 80 = 3920 north.
+// By hand: rod 2 is 900 mm from C's left corner, which is the north-east one: 5000 - 900 = 4100 east; 80 mm
+// in from its outside face: 4000 - 80 = 3920 north.
 TEST_CASE("what comes out of the foundation stands in its plan with running dimensions, found holes do not") {
     const LaidShell shell = laid(bored_shell());
     REQUIRE_FALSE(shell.layout.pieces.empty());
     const auto sheets = drawings_of(shell);
     CHECK(all_clashes(sheets) == "");
     const auto words = words_in(sheets, "foundation");
-    for (const char *dimension : {"700  rod 1", "100  rod 1, wiring 1", "4100  rod 2", "3920  rod 2", "4900  bolt 1",
-                                  "1500  bolt 1", "3100  wiring 1"}) {
+    for (const char *dimension : {"700  rod 1", "100  rod 1, wiring 1", "4100  rod 2", "3920  rod 2",
+                                  "4900  bolt 1", "1500  bolt 1", "3100  wiring 1"}) {
         INFO(dimension);
         CHECK(count(words, dimension) == 1);
     }
@@ -83,7 +83,8 @@ TEST_CASE("a rod's disc stands on the foundation plan where the shell has it") {
     for (const Item &item : sheets.at(0).items) {
         const Path *path = std::get_if<Path>(&item);
         if (path && path->closed && path->line == Line::visible)
-            for (const Vec2 p : path->points) outline = joined(outline, p);
+            for (const Vec2 p : path->points)
+                outline = joined(outline, p);
         const Fill *fill = std::get_if<Fill>(&item);
         if (fill && fill->rings[0].size() == 8) discs.push_back(bounds(item).centre());
     }
@@ -95,10 +96,12 @@ TEST_CASE("a rod's disc stands on the foundation plan where the shell has it") {
     }
 }
 
-TEST_CASE("stated bores stand in their walls' elevations and in the plans of the rounds that they go through") {
+TEST_CASE(
+    "stated bores stand in their walls' elevations and in the plans of the rounds that they go through") {
     const LaidShell shell = laid(bored_shell());
     const auto sheets = drawings_of(shell);
-    const auto a = words_in(sheets, "wall:A"), c = words_in(sheets, "wall:C"), rounds = words_in(sheets, "round:");
+    const auto a = words_in(sheets, "wall:A"), c = words_in(sheets, "wall:C"),
+               rounds = words_in(sheets, "round:");
     CHECK(count(a, "700  rod 1") == 2); // from outside and from inside
     CHECK(count(a, "rod 1") == 3);      // at both, and in the table
     CHECK(count(a, "3100  wiring 1") == 2);
@@ -116,7 +119,8 @@ TEST_CASE("a piece's sheet calls a rod by a rod's letter and counts pegs by them
                                     [](const Piece &p) { return p.tag == "A-02-1"; });
     REQUIRE(piece != shell.layout.pieces.end());
     const auto m = static_cast<std::size_t>(piece->model);
-    const auto sheets = cut_sheet(shell.shell, shell.layout, shell.layout.models[m], shell.bodies[m], full_options());
+    const auto sheets =
+        cut_sheet(shell.shell, shell.layout, shell.layout.models[m], shell.bodies[m], full_options());
     const auto words = words_in(sheets, "");
     CHECK(count(words, "R1") == 2); // on the view, and in the table of bores
     CHECK(count(words, "W1") == 2);
@@ -144,7 +148,8 @@ TEST_CASE("a stated bore is found again in every log that it goes through, along
     REQUIRE(placed[0].logs.size() == 4);
     CHECK(placed[0].mark == "rod 1");
     CHECK(placed[0].logs[0].bedded);
-    for (std::size_t i = 0; i < 4; ++i) CHECK(placed[0].logs[i].foot.x == Approx(1000 + 7.0 * static_cast<double>(i)));
+    for (std::size_t i = 0; i < 4; ++i)
+        CHECK(placed[0].logs[i].foot.x == Approx(1000 + 7.0 * static_cast<double>(i)));
     REQUIRE(placed[1].logs.size() == 2);
     CHECK_FALSE(placed[1].logs[0].bedded);
 }
@@ -155,7 +160,8 @@ TEST_CASE("a rod that comes out of a step of the foundation stands in its plan, 
     stepped.rounds.count = 6;
     stepped.steps = {{"A", Length::mm(3000), Length::mm(2000), Length::mm(460)},
                      {"B", Length(), Length::mm(2000), Length::mm(460)}};
-    stepped.bores = {bore(BoreUse::rod, "A", 4000), bore(BoreUse::rod, "A", 1000), bore(BoreUse::rod, "A", 1500)};
+    stepped.bores = {bore(BoreUse::rod, "A", 4000), bore(BoreUse::rod, "A", 1000),
+                     bore(BoreUse::rod, "A", 1500)};
     stepped.bores[0].from_round = 3;
     stepped.bores[2].from_round = 2;
     const LaidShell s = laid(stepped);
@@ -173,21 +179,26 @@ TEST_CASE("no section is cut through a rod") {
     plain.bores = {bore(BoreUse::rod, "A", 2500)}; // the middle, where a section would be cut
     const Layout layout = lay_out(plain);
     REQUIRE_FALSE(layout.pieces.empty());
-    for (const SectionPlace &place : section_places(plain, layout, 0)) CHECK(std::abs(place.x - 2500) > 10 + 19);
+    for (const SectionPlace &place : section_places(plain, layout, 0))
+        CHECK(std::abs(place.x - 2500) > 10 + 19);
 }
 
 TEST_CASE("bores of round logs, tapered logs and bays stand in the drawings without a clash") {
     Shell round = round_shell(), taper = plain_shell(), bay = plain_shell();
-    taper.logs.butt_height = Length::mm(215), taper.logs.tip_height = Length::mm(205), taper.logs.tip_width = Length::mm(180);
-    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800), Length::mm(2000), 45);
+    taper.logs.butt_height = Length::mm(215), taper.logs.tip_height = Length::mm(205),
+    taper.logs.tip_width = Length::mm(180);
+    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                         Length::mm(2000), 45);
     for (Shell shell : {round, taper, bay}) {
-        shell.bores = {bore(BoreUse::rod, "A", 1300), bore(BoreUse::bolt, "C", 1000), bore(BoreUse::wire, "B", 900)};
+        shell.bores = {bore(BoreUse::rod, "A", 1300), bore(BoreUse::bolt, "C", 1000),
+                       bore(BoreUse::wire, "B", 900)};
         const LaidShell s = laid(shell);
         REQUIRE_FALSE(s.layout.pieces.empty());
         const auto sheets = drawings_of(s);
         CHECK(all_clashes(sheets) == "");
         CHECK(count(words_in(sheets, "foundation"), "1300  rod 1") == 1);
         CHECK(count(words_in(sheets, "wall:A"), "1300  rod 1") == 2);
-        for (const char *mark : {"rod 1", "bolt 1", "wiring 1"}) CHECK(count(words_in(sheets, "round:"), mark) >= 4);
+        for (const char *mark : {"rod 1", "bolt 1", "wiring 1"})
+            CHECK(count(words_in(sheets, "round:"), mark) >= 4);
     }
 }

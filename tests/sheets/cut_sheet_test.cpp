@@ -150,7 +150,8 @@ std::size_t cuts_with_a_mark(const Piece &piece) {
     }));
 }
 
-const std::optional<BoreUse> every_use[] = {std::nullopt, BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole};
+const std::optional<BoreUse> every_use[] = {std::nullopt, BoreUse::bolt, BoreUse::rod, BoreUse::wire,
+                                            BoreUse::hole};
 
 int bores_for(const Piece &piece, std::optional<BoreUse> use) {
     return static_cast<int>(std::count_if(piece.cuts.begin(), piece.cuts.end(), [&](const Cut &cut) {
@@ -189,7 +190,8 @@ std::string problems(const Shell &shell, const CutSheetOptions &options, std::si
             text += piece.tag + ": marks are not those of the cuts\n";
         for (const auto use : every_use)
             if (rows_starting(sheets, letter_of(use)) != bores_for(piece, use))
-                text += piece.tag + ": bores of " + name_of(use) + " in the table are not those of the piece\n";
+                text +=
+                    piece.tag + ": bores of " + name_of(use) + " in the table are not those of the piece\n";
     }
     return text;
 }
@@ -255,7 +257,8 @@ TEST_CASE("numbers are measured from what is there when they are marked") {
         const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
                                       [](const Piece &p) { return p.tag == "A-02-1"; });
         REQUIRE(log != layout.pieces.end());
-        return cut_sheet(s, layout, layout.models[static_cast<std::size_t>(log->model)], body_of(*log), options_for());
+        return cut_sheet(s, layout, layout.models[static_cast<std::size_t>(log->model)], body_of(*log),
+                         options_for());
     };
     CHECK(prose_of(sheets_for(shell)).find("heights from the under face, across") != std::string::npos);
     shell.logs.tip_height = Length::mm(190);
@@ -264,7 +267,8 @@ TEST_CASE("numbers are measured from what is there when they are marked") {
     // 210 at the butt, 190 at the tip: 10 off above and 10 below, then the log is 190 high there; 30 narrower
     CHECK(prose_of(tapered).find("heights from the under face as hewn") != std::string::npos);
     CHECK(dimensions_on(tapered, Words(UnitSystem::metric))["190"] >= 1);
-    CHECK(prose_of(sheets_for(test::round_shell())).find("heights from the lowest line") != std::string::npos);
+    CHECK(prose_of(sheets_for(test::round_shell())).find("heights from the lowest line") !=
+          std::string::npos);
 }
 
 TEST_CASE("the sheet of a round log says to snap the line that its first cut takes away") {
@@ -273,15 +277,18 @@ TEST_CASE("the sheet of a round log says to snap the line that its first cut tak
     int said = 0, flat = 0;
     for (const Model &model : shell.layout.models) {
         const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
-        const auto sheets = cut_sheet(shell.shell, shell.layout, model, shell.bodies[static_cast<std::size_t>(piece.model)],
-                                      test::full_options());
+        const auto sheets =
+            cut_sheet(shell.shell, shell.layout, model, shell.bodies[static_cast<std::size_t>(piece.model)],
+                      test::full_options());
         std::string words;
         for (const Sheet &sheet : sheets)
             for (const Item &item : sheet.items)
                 if (const Text *text = std::get_if<Text>(&item)) words += text->words + " ";
-        const bool from_line = words.find("heights from the lowest line of the round log") != std::string::npos;
-        const bool snapped = words.find("Snap the lowest line over the whole log and mark every cut from it before the "
-                                        "first cut") != std::string::npos;
+        const bool from_line =
+            words.find("heights from the lowest line of the round log") != std::string::npos;
+        const bool snapped =
+            words.find("Snap the lowest line over the whole log and mark every cut from it before the "
+                       "first cut") != std::string::npos;
         INFO(piece.tag);
         CHECK(from_line == snapped);
         ++(from_line ? said : flat);
@@ -296,8 +303,12 @@ TEST_CASE("what the check warns of stands on the sheet of the piece, without its
     const Layout layout = lay_out(shell);
     const auto &pieces = layout.pieces;
     const Findings findings{
-        {Weight::warning, "a", {about::Wall{"A"}, about::Round{1}, about::Piece{pieces[0].tag}}, said("the log is odd"),
-         said("another would fit"), ""},
+        {Weight::warning,
+         "a",
+         {about::Wall{"A"}, about::Round{1}, about::Piece{pieces[0].tag}},
+         said("the log is odd"),
+         said("another would fit"),
+         ""},
         {Weight::note, "b", {about::Piece{pieces[0].tag}}, said("worth knowing"), {}, ""}};
     CutSheetOptions options = options_for();
     options.warnings = warnings_by_model(findings, shell, layout);

@@ -152,7 +152,8 @@ TEST_CASE("every kind of clash is found") {
     CHECK(only(leader({100, 100}, {120, 120}), leader({100, 120}, {120, 100}))[0].kind ==
           Clash::Kind::leader_through_leader);
     CHECK(only(leader({100, 100}, {120, 120}), leader({120, 120}, {120, 100})).empty()); // from one place
-    CHECK(only(leader({100, 100}, {120, 120}), Path{{{100, 120}, {120, 100}}, false, Line::dimension, ""}).empty());
+    CHECK(only(leader({100, 100}, {120, 120}), Path{{{100, 120}, {120, 100}}, false, Line::dimension, ""})
+              .empty());
     Text mark = words("HHHH", {60, 130}), note = words("HHHH", {60 + text_width("HHHH", 2.5) + 2, 130});
     mark.role = Role::mark, note.role = Role::note;
     REQUIRE(only(mark, note).size() == 1);

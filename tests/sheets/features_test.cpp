@@ -1,8 +1,8 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/cut_sheet/parts.h"
 #include "exporters/sheets/cut_sheet/ruler.h"
-#include "tests/sheets/support/log.h"
 #include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/log.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -64,7 +64,8 @@ TEST_CASE("heights of seams are told where the wood of a slanting, tapered log h
                       const auto there = [&](const Vec3 &v) { return length(v - Vec3{l.x, y, l.z}) < 1e-3; };
                       const auto &all = body.hewn.vertices;
                       if (std::none_of(all.begin(), all.end(), there))
-                          RC_FAIL(piece.tag + " has no corner at " + std::to_string(l.x) + " " + std::to_string(l.z));
+                          RC_FAIL(piece.tag + " has no corner at " + std::to_string(l.x) + " " +
+                                  std::to_string(l.z));
                       ++found;
                   }
               }
@@ -110,7 +111,8 @@ TEST_CASE("a ruler leaves out only wood in which nothing happens") {
 }
 
 TEST_CASE("a log is divided away from its cuts") {
-    const auto parts = divided(Division::evenly, 5000, 2, {{2450, 10}, {2510, 10}}, 0.12); // 12 mm of paper are 100 mm of wood
+    const auto parts = divided(Division::evenly, 5000, 2, {{2450, 10}, {2510, 10}},
+                               0.12); // 12 mm of paper are 100 mm of wood
     REQUIRE(parts.size() == 2);
     CHECK(parts[0].from == 0);
     CHECK(parts[1].to == 5000);

@@ -89,8 +89,8 @@ TEST_CASE("the timbers of a floor are all in its table, on any paper") {
     const LaidShell made = laid(shell);
     REQUIRE(made.layout.timbers.size() > 60);
     for (const Paper paper : {Paper::a4, Paper::letter}) {
-        const auto sheets = of_chapter(
-            shell_drawings(made.shell, made.layout, made.bodies, full_options(paper)), "Floors");
+        const auto sheets =
+            of_chapter(shell_drawings(made.shell, made.layout, made.bodies, full_options(paper)), "Floors");
         const auto words = cell_words(sheets);
         std::string lost;
         for (const Timber &t : made.layout.timbers) {
@@ -128,8 +128,8 @@ TEST_CASE("a book says all its facts and cautions, however long") {
         for (const Sheet &sheet : book.sheets)
             for (const Item &item : sheet.items)
                 if (const Text *text = std::get_if<Text>(&item)) said += text->words + " ";
-        for (const char *const meaning : {"Edge that is seen", "Foundation; emphasis", "Running dimension", "End grain",
-                                          "Log cut through: it goes on toward you"})
+        for (const char *const meaning : {"Edge that is seen", "Foundation; emphasis", "Running dimension",
+                                          "End grain", "Log cut through: it goes on toward you"})
             CHECK(said.find(meaning) != std::string::npos);
     }
 }
@@ -164,7 +164,8 @@ TEST_CASE("every drawing of a very large house is there on the smallest paper") 
     std::set<std::string> kinds;
     for (const Sheet &sheet : sheets)
         kinds.insert(sheet.title.substr(0, sheet.title.find(',')));
-    for (const char *const kind : {"Foundation and sills", "Wall A", "Wall B", "Wall C", "Wall D", "Sections", "Story poles"}) {
+    for (const char *const kind :
+         {"Foundation and sills", "Wall A", "Wall B", "Wall C", "Wall D", "Sections", "Story poles"}) {
         INFO(kind);
         CHECK(kinds.contains(kind));
     }
@@ -173,7 +174,8 @@ TEST_CASE("every drawing of a very large house is there on the smallest paper") 
 
 TEST_CASE("no word of any table is lost, on any paper, and none runs off it") {
     CHECK(counterexample(60, [&] {
-              const PaperSize size = size_of(*rc::gen::elementOf(std::vector<Paper>(std::begin(papers), std::end(papers))));
+              const PaperSize size =
+                  size_of(*rc::gen::elementOf(std::vector<Paper>(std::begin(papers), std::end(papers))));
               Table table;
               table.title = "Table";
               const int columns = *rc::gen::inRange(1, 11), rows = *rc::gen::inRange(1, 200);

@@ -212,7 +212,8 @@ TEST_CASE("the paper of every demo cuts the same pieces again") {
     }
 }
 
-TEST_CASE("logs that lie at a slant are cut the same again from their paper, which says what stick they come from") {
+TEST_CASE("logs that lie at a slant are cut the same again from their paper, which says what stick they come "
+          "from") {
     Shell shell = test::plain_shell();
     shell.notch.slope = Slope::rise_per_run(0);
     shell.logs.butt_height = Length::mm(225);
@@ -229,7 +230,8 @@ TEST_CASE("logs that lie at a slant are cut the same again from their paper, whi
     const Stock stock = stock_of(*top);
     CHECK(top->blank.height == Approx(225 + 2 * 25).margin(2));
     CHECK(stock.size.height == Approx(225).margin(1));
-    CHECK(stock.size.length == Approx(5000 + 225 * 0.01).margin(1)); // its upright ends over the slant of the nearer face
+    CHECK(stock.size.length ==
+          Approx(5000 + 225 * 0.01).margin(1)); // its upright ends over the slant of the nearer face
 }
 
 TEST_CASE("logs that taper are cut the same again at corners that are not square") {
@@ -244,7 +246,8 @@ TEST_CASE("round logs scoped over one another are cut the same again from their 
     shell.openings = {test::window("A", 1800, 420, 900, 500)};
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
         shell.units = units;
-        const Outcome read = all_read_back(test::laid(shell), units == UnitSystem::metric ? std::nullopt : std::optional(Paper::letter));
+        const Outcome read = all_read_back(
+            test::laid(shell), units == UnitSystem::metric ? std::nullopt : std::optional(Paper::letter));
         CHECK(read.wrong == "");
         CHECK(read.pieces >= 8);
     }
@@ -308,7 +311,8 @@ TEST_CASE("the paper of any shell cuts the same pieces again") {
           }) == "");
     INFO(tally.told());
     CHECK(tally.unread["shell: cannot be built"] * 2 <= tally.shells);
-    CHECK(tally.unread_pieces() * 50 <= tally.pieces); // where lines lead from numbers that words alone cannot place
+    CHECK(tally.unread_pieces() * 50 <=
+          tally.pieces); // where lines lead from numbers that words alone cannot place
 }
 
 /// The piece whose sheet is another's.

@@ -18,7 +18,8 @@ namespace {
 
 double area(const std::vector<Vec2> &ring) {
     double twice = 0;
-    for (std::size_t i = 0; i < ring.size(); ++i) twice += cross(ring[i], ring[(i + 1) % ring.size()]);
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        twice += cross(ring[i], ring[(i + 1) % ring.size()]);
     return std::abs(twice) / 2;
 }
 
@@ -34,26 +35,31 @@ Shell with_partition(Shell shell) {
 
 } // namespace
 
-// round_shell: A and C of five whole logs, B and D of six, the first of them half and the last a half log that ends
-// against A. Before wall A stand the ends of B and D; behind it, from inside, they are cut through.
+// round_shell: A and C of five whole logs, B and D of six, the first of them half and the last a half log
+// that ends against A. Before wall A stand the ends of B and D; behind it, from inside, they are cut through.
 TEST_CASE("the ends of round logs that cross are filled as end grain, from inside as cut through") {
     const LaidShell s = laid(round_shell());
     REQUIRE_FALSE(s.layout.pieces.empty());
     const auto outside = seen_wall(s.layout, s.bodies, 0, WallSide::outside);
     REQUIRE(outside.greys.size() == 10);
-    for (const GreyFace &grey : outside.greys) CHECK_FALSE(grey.sawn_through);
+    for (const GreyFace &grey : outside.greys)
+        CHECK_FALSE(grey.sawn_through);
     const auto inside = seen_wall(s.layout, s.bodies, 0, WallSide::inside);
     REQUIRE(inside.greys.size() == 10);
-    for (const GreyFace &grey : inside.greys) CHECK(grey.sawn_through);
-    // logs of 240 in rounds of 210: a whole log's end is the circle less the lens that its own groove takes of it
-    const double r = 120, d = 210, lens = 2 * r * r * std::acos(d / (2 * r)) - d / 2 * std::sqrt(4 * r * r - d * d);
+    for (const GreyFace &grey : inside.greys)
+        CHECK(grey.sawn_through);
+    // logs of 240 in rounds of 210: a whole log's end is the circle less the lens that its own groove takes
+    // of it
+    const double r = 120, d = 210,
+                 lens = 2 * r * r * std::acos(d / (2 * r)) - d / 2 * std::sqrt(4 * r * r - d * d);
     const double whole = std::numbers::pi * r * r - lens;
     CHECK(std::count_if(outside.greys.begin(), outside.greys.end(), [&](const GreyFace &g) {
               return std::abs(area(g.rings.front()) / whole - 1) < 0.02;
           }) == 8);
 }
 
-TEST_CASE("a partition of round logs shows its ends outside, and its own view cuts through the walls that run on") {
+TEST_CASE(
+    "a partition of round logs shows its ends outside, and its own view cuts through the walls that run on") {
     const LaidShell s = laid(with_partition(round_shell()));
     REQUIRE_FALSE(s.layout.pieces.empty());
     const auto logs = [&](const std::string &wall) { // but for half logs that end against the other wall
@@ -65,7 +71,8 @@ TEST_CASE("a partition of round logs shows its ends outside, and its own view cu
     CHECK(static_cast<long>(a.greys.size()) == logs("B") + logs("D") + logs("P"));
     const auto p = seen_wall(s.layout, s.bodies, 4, WallSide::outside);
     CHECK(static_cast<long>(p.greys.size()) == logs("A") + logs("C"));
-    for (const GreyFace &grey : p.greys) CHECK(grey.sawn_through);
+    for (const GreyFace &grey : p.greys)
+        CHECK(grey.sawn_through);
 }
 
 TEST_CASE("story poles of round logs name the logs of both walls, at tees too") {
@@ -75,7 +82,8 @@ TEST_CASE("story poles of round logs name the logs of both walls, at tees too") 
         for (const int wall : {corner.ends, corner.starts}) {
             const std::string start = s.layout.walls[static_cast<std::size_t>(wall)].name + "-02";
             INFO(corner.name + " " + start);
-            CHECK(std::any_of(marks.begin(), marks.end(), [&](const PoleMark &m) { return m.words.starts_with(start); }));
+            CHECK(std::any_of(marks.begin(), marks.end(),
+                              [&](const PoleMark &m) { return m.words.starts_with(start); }));
         }
     }
 }

@@ -137,7 +137,8 @@ TEST_CASE("the end of a log that is cut at a slant is a template in its true siz
     CHECK(slanting > 0);
 }
 
-// Where walls are not square an end is cut where the log is already thinner, or not yet: against the exact border.
+// Where walls are not square an end is cut where the log is already thinner, or not yet: against the exact
+// border.
 TEST_CASE("the end templates of tapered logs are as wide as their ends, at slanting corners too") {
     Shell bay = plain_shell();
     bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
@@ -165,7 +166,8 @@ TEST_CASE("the end templates of tapered logs are as wide as their ends, at slant
     CHECK(square > 4);
 }
 
-// By hand: a joist 100 wide at its butt and 80 at its tip narrows by a fifth; its template is as wide as it is there.
+// By hand: a joist 100 wide at its butt and 80 at its tip narrows by a fifth; its template is as wide as it
+// is there.
 TEST_CASE("templates of tapering joists and of pockets in tapering logs follow the faces as hewn") {
     Shell house = plain_shell();
     house.rounds.count = 8;
@@ -188,11 +190,13 @@ TEST_CASE("templates of tapering joists and of pockets in tapering logs follow t
         for (const Piece &piece : shell.layout.pieces) {
             if (piece.tag != pattern.tags.front()) continue;
             const Features features = features_of(piece);
-            const auto deepest = std::max_element(ring.begin(), ring.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
+            const auto deepest =
+                std::max_element(ring.begin(), ring.end(), [](Vec2 a, Vec2 b) { return a.x < b.x; });
             if (pattern.where.starts_with("pocket")) {
                 ++pockets;
                 const auto same = [&](const Pocket &p) {
-                    return std::abs(p.depth - deepest->x) < 0.01 && std::abs(p.width_at_face - pattern.width) < 0.01;
+                    return std::abs(p.depth - deepest->x) < 0.01 &&
+                           std::abs(p.width_at_face - pattern.width) < 0.01;
                 };
                 CHECK(std::any_of(features.pockets.begin(), features.pockets.end(), same));
                 continue;
@@ -285,7 +289,8 @@ TEST_CASE("templates laid over several sheets name every piece that they are for
                             words += text->words + " ";
                 INFO(name << ", " << face.name << ": " << words);
                 const std::size_t all = pattern.tags.size();
-                CHECK(words.find(std::to_string(all) + (all == 1 ? " piece: " : " pieces: ")) != std::string::npos);
+                CHECK(words.find(std::to_string(all) + (all == 1 ? " piece: " : " pieces: ")) !=
+                      std::string::npos);
                 const bool cut_short = words.find("and more, see the list of templates") != std::string::npos;
                 std::size_t named = 0;
                 for (const std::string &tag : pattern.tags)

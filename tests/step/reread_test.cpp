@@ -6,8 +6,8 @@
 #include "tests/step/samples.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
-#include "tests/support/thrown_away.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/support/thrown_away.h"
 
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
@@ -69,7 +69,8 @@ std::map<std::string, json> by_name(const json &all) {
     return named;
 }
 
-constexpr double of_round_bodies = 3e-4; ///< a body works on flats: what of random shells is seen at worst, as in tests/solid
+constexpr double of_round_bodies =
+    3e-4; ///< a body works on flats: what of random shells is seen at worst, as in tests/solid
 /// The library's integration over what it reads as approximations: of even logs; of any, 6e-6 at worst seen.
 constexpr double of_round_house = 1e-7, of_round_logs = 2e-5;
 
@@ -95,7 +96,8 @@ void check_products(const test::StepSample &sample, const json &found, double re
         CHECK(stated(product, "area") == Approx(measured(product, "area")).epsilon(off));
         for (std::size_t i = 0; i < 3; ++i)
             CHECK(product.at("stated").at("centroid").at(i).get<double>() ==
-                  Approx(product.at("measured").at("centroid").at(i).get<double>()).margin(round ? 1e-3 : 1e-6));
+                  Approx(product.at("measured").at("centroid").at(i).get<double>())
+                      .margin(round ? 1e-3 : 1e-6));
         CHECK(is_colour(product.at("colour"), wall_colour(part_of(sample.layout, piece))));
     }
 }

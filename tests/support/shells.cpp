@@ -77,12 +77,14 @@ void add_any_taper(Shell &shell) {
     const double log = shell.rounds.pitch->mm() - shell.rounds.gap.mm(), d = between(0, 12);
     shell.logs.butt_height = mm(log + d);
     shell.logs.tip_height = mm(log - d);
-    shell.logs.tip_width = shell.thickness - mm(between(20, 50)); // a wall may be 20 mm under the shell's figure
+    shell.logs.tip_width =
+        shell.thickness - mm(between(20, 50)); // a wall may be 20 mm under the shell's figure
     for (int i = between(0, 3); i > 0; --i) {
         OwnLog own;
         own.wall = (*rc::gen::elementOf(shell.walls)).name;
         own.round = between(1, *shell.rounds.count);
-        // a sill of half logs as high as whole ones has its logs beside those that it crosses: no wall to be built
+        // a sill of half logs as high as whole ones has its logs beside those that it crosses: no wall to be
+        // built
         if (own.round > 1) own.sizes.butt_height = mm(log + between(-5, 8));
         if (between(0, 1) == 0) own.sizes.butt = between(0, 1) == 0 ? LogEnd::left : LogEnd::right;
         shell.own_logs.push_back(own);
@@ -145,7 +147,8 @@ std::vector<Line> lines_of(const std::vector<Wall> &walls) {
     return lines;
 }
 
-/// The first wall that a line from wall `from`, at `at` along it, runs into. The wall itself where there is none.
+/// The first wall that a line from wall `from`, at `at` along it, runs into. The wall itself where there is
+/// none.
 std::size_t wall_ahead(const std::vector<Wall> &walls, std::size_t from, double at, double heading) {
     const std::vector<Line> lines = lines_of(walls);
     const double x = lines[from].x + at * lines[from].dx, y = lines[from].y + at * lines[from].dy;
@@ -167,7 +170,8 @@ std::size_t wall_ahead(const std::vector<Wall> &walls, std::size_t from, double 
 
 void add_any_partitions(Shell &shell) {
     for (int count = between(0, 3); count > 0; --count) {
-        const std::size_t from = static_cast<std::size_t>(*rc::gen::inRange<int>(0, static_cast<int>(shell.walls.size())));
+        const std::size_t from =
+            static_cast<std::size_t>(*rc::gen::inRange<int>(0, static_cast<int>(shell.walls.size())));
         const Wall &start = shell.walls[from];
         Partition p;
         p.name = std::string(1, static_cast<char>('P' + shell.partitions.size()));
@@ -192,7 +196,8 @@ void add_any_own_notches(Shell &shell) {
         return *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap);
     };
     for (int i = between(0, 2); i > 0; --i) {
-        const std::size_t at = static_cast<std::size_t>(*rc::gen::inRange<int>(0, static_cast<int>(shell.walls.size())));
+        const std::size_t at =
+            static_cast<std::size_t>(*rc::gen::inRange<int>(0, static_cast<int>(shell.walls.size())));
         CornerNotch own{shell.walls[at].name, shell.walls[(at + 1) % shell.walls.size()].name, shell.notch};
         own.notch.kind = kind();
         own.notch.overhang = mm(between(0, 150));
@@ -223,16 +228,19 @@ void add_opening_near_corner(Shell &shell) {
 
 } // namespace
 
-std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn) {
+std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front,
+                           double turn) {
     const double c = std::cos(turn * radians), b = side.mm();
     const double rest = width.mm() - from_left.mm() - 2 * b * c - front.mm();
-    return {wall(0, 0, from_left.mm()), wall(1, 360 - turn, b), wall(2, 0, front.mm()), wall(3, turn, b),
-            wall(4, 0, rest),           wall(5, 90, depth.mm()), wall(6, 180, width.mm()), wall(7, 270, depth.mm())};
+    return {wall(0, 0, from_left.mm()), wall(1, 360 - turn, b),  wall(2, 0, front.mm()),
+            wall(3, turn, b),           wall(4, 0, rest),        wall(5, 90, depth.mm()),
+            wall(6, 180, width.mm()),   wall(7, 270, depth.mm())};
 }
 
 std::vector<Wall> octagon_plan(Length side) {
     std::vector<Wall> walls;
-    for (std::size_t i = 0; i < 8; ++i) walls.push_back(wall(i, 45.0 * static_cast<double>(i), side.mm()));
+    for (std::size_t i = 0; i < 8; ++i)
+        walls.push_back(wall(i, 45.0 * static_cast<double>(i), side.mm()));
     return walls;
 }
 
@@ -263,7 +271,8 @@ Shell any_stepped_shell() {
     shell.walls = rectangle_plan(mm(w), mm(d));
     shell.openings.clear();
     add_any_openings(shell);
-    const double pitch = shell.rounds.pitch->mm(), gap = shell.rounds.gap.mm(), top = *shell.rounds.count * pitch - gap - 60;
+    const double pitch = shell.rounds.pitch->mm(), gap = shell.rounds.gap.mm(),
+                 top = *shell.rounds.count * pitch - gap - 60;
     const double seat = pitch / 2 * between(1, std::max(1, static_cast<int>(top / pitch * 2) - 1));
     const Length rise = mm(std::min(top, between(0, 1) == 0 ? seat : between(20, static_cast<int>(top))));
     if (between(0, 1) == 0) {
@@ -272,7 +281,8 @@ Shell any_stepped_shell() {
         return shell;
     }
     const double run = between(900, static_cast<int>(w) - 900);
-    shell.steps = {{"A", mm(w - run), mm(run), rise}, {"B", {}, mm(between(900, static_cast<int>(d) - 900)), rise}};
+    shell.steps = {{"A", mm(w - run), mm(run), rise},
+                   {"B", {}, mm(between(900, static_cast<int>(d) - 900)), rise}};
     return shell;
 }
 
@@ -286,7 +296,8 @@ Shell any_waned_shell() {
 namespace {
 
 Shell with_saddles(Shell shell) {
-    for (Wall &wall : shell.walls) wall.thickness = std::nullopt;
+    for (Wall &wall : shell.walls)
+        wall.thickness = std::nullopt;
     shell.thickness = mm(between(200, 320));
     shell.rounds.gap = {};
     shell.rounds.pitch = shell.thickness * (between(78, 96) / 100.0);
@@ -297,7 +308,8 @@ Shell with_saddles(Shell shell) {
     shell.openings.clear();
     add_any_openings(shell);
     if (between(0, 2) == 0) shell.logs.diameter = shell.thickness + mm(between(0, 20));
-    for (int i = between(0, 3); i > 0; --i) { // logs as they come, none thinner than the pitch or thicker than some more
+    for (int i = between(0, 3); i > 0;
+         --i) { // logs as they come, none thinner than the pitch or thicker than some more
         OwnLog own;
         own.wall = (*rc::gen::elementOf(shell.walls)).name;
         own.round = between(1, *shell.rounds.count);
@@ -310,10 +322,14 @@ Shell with_saddles(Shell shell) {
 
 } // namespace
 
-Shell any_saddle_shell() { return with_saddles(any_shell()); }
+Shell any_saddle_shell() {
+    return with_saddles(any_shell());
+}
 
 /// The step is drawn for the shell's own pitch: it may lie anywhere on the logs that the saddles come with.
-Shell any_stepped_saddle_shell() { return with_saddles(any_stepped_shell()); }
+Shell any_stepped_saddle_shell() {
+    return with_saddles(any_stepped_shell());
+}
 
 Shell round_shell() {
     Shell shell = plain_shell();

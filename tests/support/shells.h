@@ -14,16 +14,17 @@ Shell any_shell();
 /// The same with logs that taper from butt to tip, some with sizes of their own.
 Shell any_tapered_shell();
 
-/// The whole family: corners that are not square, partitions with tees and crossings, notches of single corners and
-/// logs, overhangs of single ends, deep and proud shoulders, openings near corners, tapers. Some cannot be built.
+/// The whole family: corners that are not square, partitions with tees and crossings, notches of single
+/// corners and logs, overhangs of single ends, deep and proud shoulders, openings near corners, tapers. Some
+/// cannot be built.
 Shell any_family_shell();
 
-/// Any of these with floors (tailed and square pockets, tapered joists, beams, openings with trimmers), grooves for
-/// splines, sloping sills, draw-bores and stated bores. Some cannot be built.
+/// Any of these with floors (tailed and square pockets, tapered joists, beams, openings with trimmers),
+/// grooves for splines, sloping sills, draw-bores and stated bores. Some cannot be built.
 Shell any_fitted_shell();
 
-/// A rectangle of hewn logs with openings on a foundation with one step, in the middle of wall A or taking in its right
-/// corner. Some cannot be built.
+/// A rectangle of hewn logs with openings on a foundation with one step, in the middle of wall A or taking in
+/// its right corner. Some cannot be built.
 Shell any_stepped_shell();
 
 /// Any shell of hewn logs whose sticks leave wane.
@@ -38,9 +39,10 @@ Shell any_stepped_saddle_shell();
 /// A rectangle of round logs: 5 m x 4 m, 240 mm thick, 5 rounds of 210 mm, ends 240 mm past the corners.
 Shell round_shell();
 
-/// A plan that is none of shapes.h: a rectangle with a bay of three walls on its south side, each turned by `turn`
-/// degrees, or an eight-sided one. Both two-colour.
-std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front, double turn);
+/// A plan that is none of shapes.h: a rectangle with a bay of three walls on its south side, each turned by
+/// `turn` degrees, or an eight-sided one. Both two-colour.
+std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length side, Length front,
+                           double turn);
 std::vector<Wall> octagon_plan(Length side);
 
 /// A window without a name, its sizes in millimetres.

@@ -124,7 +124,8 @@ TEST_CASE("a beam under joists of two equal spans carries a quarter more than th
     CHECK(shear_between(each, each) == Approx(0.625 * 2 * 4000));
     CHECK(reaction_between({4000, 0, {{2000, 1000}}}, {4000, 0, {}}) == Approx(11.0 / 16 * 1000));
     CHECK(reaction_between({4000, 0, {}}, {4000, 0, {{2000, 1000}}}) == Approx(11.0 / 16 * 1000));
-    // Unequal spans: w (L1^3 + L2^3) / (8 (L1 + L2)). A force a from the outer support: P a (L^2 - a^2) / (4 L^2).
+    // Unequal spans: w (L1^3 + L2^3) / (8 (L1 + L2)). A force a from the outer support: P a (L^2 - a^2) / (4
+    // L^2).
     CHECK(moment_between({3000, 2, {}}, {5000, 2, {}}) == Approx(4.75e6));
     CHECK(moment_between({4000, 0, {{1000, 1000}}}, {4000, 0, {}}) == Approx(234'375));
     CHECK(moment_between({4000, 0, {}}, {4000, 0, {{3000, 1000}}}) == Approx(234'375));

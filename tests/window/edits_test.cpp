@@ -132,8 +132,7 @@ void EditsTest::round_logs_leave_no_air_in_their_elevation() {
                 });
                 // ends that cross are scribed 3 mm clear of those they lie on
                 const bool wood = shapes_at(scene, {x, z}) > 0 || shapes_at(scene, {x, z + 4}) > 0;
-                if (!hole)
-                    QVERIFY2(wood, qPrintable(QStringLiteral("%1: %2, %3").arg(wall).arg(x).arg(z)));
+                if (!hole) QVERIFY2(wood, qPrintable(QStringLiteral("%1: %2, %3").arg(wall).arg(x).arg(z)));
             }
     }
     window.selection().choose_wall("A");
@@ -289,10 +288,12 @@ void EditsTest::only_what_an_edit_changes_is_cut_anew() {
             for (std::size_t k = 0; k < anew[i].bores.size(); ++k)
                 QCOMPARE(bodies[i].bores[k].peg, anew[i].bores[k].peg);
         }
-        const Findings known = review(shell, layout, bodies, &cache.meetings()), fresh = review(shell, layout, anew);
+        const Findings known = review(shell, layout, bodies, &cache.meetings()),
+                       fresh = review(shell, layout, anew);
         QCOMPARE(known.size(), fresh.size());
         for (std::size_t i = 0; i < fresh.size(); ++i)
-            QCOMPARE(sentence_of(known[i], in_english(UnitSystem::metric)), sentence_of(fresh[i], in_english(UnitSystem::metric)));
+            QCOMPARE(sentence_of(known[i], in_english(UnitSystem::metric)),
+                     sentence_of(fresh[i], in_english(UnitSystem::metric)));
         QCOMPARE(overlaps(layout, bodies, &cache.meetings()).size(), overlaps(layout, anew).size());
         cache.models();
         QVERIFY(cache.models_with_bores([] { return true; }).empty()); // told to stop
@@ -316,7 +317,9 @@ void EditsTest::only_what_an_edit_changes_is_cut_anew() {
 void EditsTest::bores_come_when_the_hand_rests() {
     Workshop workshop;
     std::vector<StatePtr> states;
-    connect(&workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); }, Qt::QueuedConnection);
+    connect(
+        &workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); },
+        Qt::QueuedConnection);
     const Document document(text_of(demo_file("round-cabin")), "round");
     workshop.ask_for(document, 1);
     QTRY_COMPARE_WITH_TIMEOUT(states.size(), std::size_t(2), 60'000);

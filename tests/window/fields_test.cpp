@@ -1,4 +1,5 @@
-// What a person types into fields, by the keyboard: taken, refused beside the field, undone; and where the keyboard is.
+// What a person types into fields, by the keyboard: taken, refused beside the field, undone; and where the
+// keyboard is.
 #include "kernel/document/limits.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
@@ -67,24 +68,74 @@ void FieldsTest::what_is_out_of_range_is_refused_beside_its_field_data() {
     QTest::addColumn<QString>("wrong");
     QTest::addColumn<QString>("right");
     const QString long_name(201, u'x');
-    QTest::newRow("shell name") << "shell" << "name" << long_name << "House";
-    QTest::newRow("thickness") << "shell" << "thickness" << "5 m" << "9 in";
-    QTest::newRow("pitch") << "shell" << "pitch" << "5 m" << "11 in";
-    QTest::newRow("pitch of nothing") << "shell" << "pitch" << "0" << "11 in";
-    QTest::newRow("gap") << "shell" << "gap" << "-3 mm" << "1/2 in";
-    QTest::newRow("overhang") << "shell" << "overhang" << "9 m" << "3 in";
-    QTest::newRow("least tail") << "shell" << "least_tail" << "-1 in" << "1 in";
-    QTest::newRow("slope") << "shell" << "slope" << "-1:8" << "1:9";
-    QTest::newRow("opening name") << "log" << "name" << long_name << "pair";
-    QTest::newRow("opening width") << "log" << "width" << "0" << "40 in";
-    QTest::newRow("opening width, too far") << "log" << "width" << "101 m" << "40 in";
-    QTest::newRow("opening sill") << "log" << "sill" << "-1 mm" << "32 in";
-    QTest::newRow("floor level") << "floors" << "level" << "-3 m" << "8 ft";
-    QTest::newRow("joist spacing") << "floors" << "spacing" << "0 mm" << "20 in";
-    QTest::newRow("joist bearing") << "floors" << "bearing" << "5 m" << "3 in";
-    QTest::newRow("joist width") << "floors" << "joist_width" << "-4 in" << "4 in";
-    QTest::newRow("load") << "floors" << "live_load" << "2000" << "40 psf";
-    QTest::newRow("joint slope") << "joint" << "joint_slope" << "-1:8" << "1:9";
+    QTest::newRow("shell name") << "shell"
+                                << "name" << long_name << "House";
+    QTest::newRow("thickness") << "shell"
+                               << "thickness"
+                               << "5 m"
+                               << "9 in";
+    QTest::newRow("pitch") << "shell"
+                           << "pitch"
+                           << "5 m"
+                           << "11 in";
+    QTest::newRow("pitch of nothing") << "shell"
+                                      << "pitch"
+                                      << "0"
+                                      << "11 in";
+    QTest::newRow("gap") << "shell"
+                         << "gap"
+                         << "-3 mm"
+                         << "1/2 in";
+    QTest::newRow("overhang") << "shell"
+                              << "overhang"
+                              << "9 m"
+                              << "3 in";
+    QTest::newRow("least tail") << "shell"
+                                << "least_tail"
+                                << "-1 in"
+                                << "1 in";
+    QTest::newRow("slope") << "shell"
+                           << "slope"
+                           << "-1:8"
+                           << "1:9";
+    QTest::newRow("opening name") << "log"
+                                  << "name" << long_name << "pair";
+    QTest::newRow("opening width") << "log"
+                                   << "width"
+                                   << "0"
+                                   << "40 in";
+    QTest::newRow("opening width, too far") << "log"
+                                            << "width"
+                                            << "101 m"
+                                            << "40 in";
+    QTest::newRow("opening sill") << "log"
+                                  << "sill"
+                                  << "-1 mm"
+                                  << "32 in";
+    QTest::newRow("floor level") << "floors"
+                                 << "level"
+                                 << "-3 m"
+                                 << "8 ft";
+    QTest::newRow("joist spacing") << "floors"
+                                   << "spacing"
+                                   << "0 mm"
+                                   << "20 in";
+    QTest::newRow("joist bearing") << "floors"
+                                   << "bearing"
+                                   << "5 m"
+                                   << "3 in";
+    QTest::newRow("joist width") << "floors"
+                                 << "joist_width"
+                                 << "-4 in"
+                                 << "4 in";
+    QTest::newRow("load") << "floors"
+                          << "live_load"
+                          << "2000"
+                          << "40 psf";
+    QTest::newRow("joint slope") << "joint"
+                                 << "joint_slope"
+                                 << "-1:8"
+                                 << "1:9";
 }
 
 void FieldsTest::what_is_out_of_range_is_refused_beside_its_field() {
@@ -234,7 +285,9 @@ void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
     JointPage &joint = window.joint();
     window.selection().choose_corner("AB");
     const auto offered = [&](NotchKind kind) {
-        return qobject_cast<QStandardItemModel *>(joint.kind()->model())->item(static_cast<int>(kind))->isEnabled();
+        return qobject_cast<QStandardItemModel *>(joint.kind()->model())
+            ->item(static_cast<int>(kind))
+            ->isEnabled();
     };
     const auto take_scope = [&](NotchScope scope) {
         joint.scope()->setCurrentIndex(static_cast<int>(scope));

@@ -166,7 +166,8 @@ void KeyboardTest::tab_goes_nowhere_unseen_and_its_ring_is_seen() {
         QWidget *now = QApplication::focusWidget();
         QVERIFY(now != nullptr);
         if (steps > 0 && now == &window.plan()) break;
-        const QString who = QString::fromLatin1(now->metaObject()->className()) + u' ' + now->accessibleName();
+        const QString who =
+            QString::fromLatin1(now->metaObject()->className()) + u' ' + now->accessibleName();
         QRect seen(now->mapTo(&window, QPoint()), now->size());
         for (const QWidget *p = now->parentWidget(); p != &window; p = p->parentWidget())
             seen &= QRect(p->mapTo(&window, QPoint()), p->size());

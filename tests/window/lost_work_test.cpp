@@ -1,5 +1,5 @@
-// No work is lost without a question: by another document, a change on the disk, a crash, the end of the session, or
-// what goes wrong inside the program.
+// No work is lost without a question: by another document, a change on the disk, a crash, the end of the
+// session, or what goes wrong inside the program.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/workshop.h"
@@ -124,9 +124,11 @@ void LostWorkTest::a_new_shell_is_asked_about_whatever_takes_its_place() {
         {"recent", [&] { window.findChild<QMenu *>("recent")->actions().front()->trigger(); }},
         {"session", [&] { window.end_session(true); }},
         {"drop", [&] {
-             QDragEnterEvent enter({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton, Qt::NoModifier);
+             QDragEnterEvent enter({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton,
+                                   Qt::NoModifier);
              QApplication::sendEvent(&window, &enter);
-             QDropEvent event({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton, Qt::NoModifier);
+             QDropEvent event({10, 10}, Qt::CopyAction | Qt::LinkAction, &what, Qt::LeftButton,
+                              Qt::NoModifier);
              QApplication::sendEvent(&window, &event);
          }}};
     for (const auto &[name, deed] : deeds) {

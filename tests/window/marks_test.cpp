@@ -191,17 +191,18 @@ void MarksTest::what_is_chosen_is_marked_without_colour() {
     const int plain_log = changes_along(greys(elevation), left, right);
     window.selection().choose_piece(window.desk().standing()->job.layout, 0);
     const int marked_log = changes_along(greys(elevation), left, right);
-    QVERIFY2(marked_log > plain_log + 10, qPrintable(QStringLiteral("%1, %2").arg(plain_log).arg(marked_log)));
+    QVERIFY2(marked_log > plain_log + 10,
+             qPrintable(QStringLiteral("%1, %2").arg(plain_log).arg(marked_log)));
     const auto &instances = window.model().view()->scene().instances;
     QVERIFY(instances[0].marked && !instances[1].marked);
     keep_picture(window, "views-chosen");
     // A corner has its name over it in the model, and a line through it in the elevation.
-    const int plain_corner = changes_along(greys(elevation), elevation.to_screen({9000, -150}),
-                                           elevation.to_screen({9700, -150}));
+    const int plain_corner =
+        changes_along(greys(elevation), elevation.to_screen({9000, -150}), elevation.to_screen({9700, -150}));
     window.selection().choose_corner("AB");
     QCOMPARE(window.model().view()->labels_in_sight(), 1);
-    QVERIFY(changes_along(greys(elevation), elevation.to_screen({9000, -150}), elevation.to_screen({9700, -150})) >
-            plain_corner);
+    QVERIFY(changes_along(greys(elevation), elevation.to_screen({9000, -150}),
+                          elevation.to_screen({9700, -150})) > plain_corner);
     keep_picture(window, "views-corner-chosen");
 }
 
@@ -212,7 +213,8 @@ void MarksTest::every_colouring_has_a_legend() {
     QVERIFY(settled(window));
     Legend &model = window.model().view()->legend_panel();
     std::vector<std::vector<LegendEntry>> seen;
-    for (const Colouring colouring : {Colouring::wall, Colouring::finding, Colouring::alike, Colouring::fabric}) {
+    for (const Colouring colouring :
+         {Colouring::wall, Colouring::finding, Colouring::alike, Colouring::fabric}) {
         window.model().set_colouring(colouring);
         QVERIFY(model.isVisible() && model.entries().size() > 2);
         QVERIFY(model.entries().back().words == "chosen" && model.entries().back().pattern != Qt::NoBrush);

@@ -1,4 +1,5 @@
-// What goes wrong inside the program ends nowhere: it is told and noted, the document is as it was, the window goes on.
+// What goes wrong inside the program ends nowhere: it is told and noted, the document is as it was, the
+// window goes on.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/selection.h"
@@ -32,9 +33,10 @@ QString noted() {
 using Throwing = std::pair<const char *, std::function<void()>>; ///< what is told of it, and how it is thrown
 
 const std::vector<Throwing> &all_that_can_be_thrown() {
-    static const std::vector<Throwing> all{{"alloc", [] { throw std::bad_alloc(); }},
-                                           {"a plank is missing", [] { throw std::runtime_error("a plank is missing"); }},
-                                           {"not known what", [] { throw 7; }}}; // nobody should, somebody might
+    static const std::vector<Throwing> all{
+        {"alloc", [] { throw std::bad_alloc(); }},
+        {"a plank is missing", [] { throw std::runtime_error("a plank is missing"); }},
+        {"not known what", [] { throw 7; }}}; // nobody should, somebody might
     return all;
 }
 
@@ -64,7 +66,8 @@ void MishapsTest::what_an_event_throws_is_told_and_the_work_is_kept() {
     const std::string text = window.desk().document().text();
     QTimer::singleShot(0, [] { throw std::runtime_error("a plank is missing"); });
     QTRY_VERIFY(window.message().sentence().contains("a plank is missing"));
-    QVERIFY(window.message().sentence().contains(QDir::toNativeSeparators(mishap_log()))); // where it is noted
+    QVERIFY(
+        window.message().sentence().contains(QDir::toNativeSeparators(mishap_log()))); // where it is noted
     QVERIFY(noted().contains("a plank is missing"));
     QCOMPARE(window.desk().document().text(), text);
     const QDir folder(kept());
@@ -99,8 +102,9 @@ void MishapsTest::what_the_workshop_throws_is_told_and_the_next_edit_is_worked_o
         return worked_out(document, revision, models);
     });
     std::vector<StatePtr> states;
-    connect(&workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); },
-            Qt::QueuedConnection);
+    connect(
+        &workshop, &Workshop::worked, this, [&](const StatePtr &s) { states.push_back(s); },
+        Qt::QueuedConnection);
     workshop.ask_for(Document(text_of(demo_file("one-room")), "one"), 1);
     QTRY_COMPARE(states.size(), std::size_t(1));
     QCOMPARE(states[0]->failure, std::string("first"));
@@ -117,7 +121,8 @@ void MishapsTest::what_an_export_throws_is_its_result() {
     for (const auto &[told, throw_it] : all_that_can_be_thrown()) {
         QFile::remove(mishap_log());
         const auto exporting = [&](const ExportJob &, const std::vector<const Exporter *> &,
-                                   const std::filesystem::path &, Progress &, IfThere) -> ExportDialog::Outcome {
+                                   const std::filesystem::path &, Progress &,
+                                   IfThere) -> ExportDialog::Outcome {
             throw_it();
             return ExportFailure{};
         };

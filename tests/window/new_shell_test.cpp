@@ -97,7 +97,8 @@ void NewShellTest::every_shape_and_notch_makes_a_shell_that_stands() {
         wood->setCurrentIndex(wood->findData(QStringLiteral("western redcedar")));
         QVERIFY(wood->currentIndex() >= 0);
         QCOMPARE(logs->count(), 4);
-        for (const Shape shape : {Shape::rectangle, Shape::ell, Shape::inset, Shape::tee, Shape::u_shape, Shape::cross})
+        for (const Shape shape :
+             {Shape::rectangle, Shape::ell, Shape::inset, Shape::tee, Shape::u_shape, Shape::cross})
             for (int kind = 0; kind < logs->count(); ++kind) {
                 dialog.choose(shape);
                 logs->setCurrentIndex(kind);
@@ -138,7 +139,8 @@ void NewShellTest::it_says_what_it_asks_for() {
     QVERIFY(wing != nullptr && main != nullptr);
     type(*wing, "4 m");
     type(*main, "3 m");
-    // Counter-clockwise from the south-west corner: A south, B east, C north of the main part, D, E north of the wing.
+    // Counter-clockwise from the south-west corner: A south, B east, C north of the main part, D, E north of
+    // the wing.
     QCOMPARE(dialog.shell().walls[1].length, Length::metres(3));
     QCOMPARE(dialog.shell().walls[4].length, Length::metres(4));
     called<QComboBox>(dialog, "Logs and notches")->setCurrentIndex(3);
@@ -207,7 +209,8 @@ void NewShellTest::a_hand_a_few_pixels_off_does_not_draw_a_crooked_house() {
             const double off = pixels / sketch.scale();
             QVERIFY(std::abs(off) > 60 || std::abs(pixels) < 6); // more than a round length at this scale
             const double wide = Length::feet(28).mm(), deep = Length::feet(20).mm();
-            for (const Vec2 corner : {Vec2{0, 0}, Vec2{wide, 0}, Vec2{wide, deep}, Vec2{off, deep}, Vec2{0, 0}})
+            for (const Vec2 corner :
+                 {Vec2{0, 0}, Vec2{wide, 0}, Vec2{wide, deep}, Vec2{off, deep}, Vec2{0, 0}})
                 sketch.add_corner(corner, {});
             QCOMPARE(sketch.corners().size(), std::size_t(4));
             QCOMPARE(sketch.corners().back().east.mm(), 0.0);
@@ -238,19 +241,22 @@ void NewShellTest::a_narrow_message_can_be_read() {
     constexpr int narrow = 280, wide = 800;
     MessageBar bar;
     bar.resize(narrow, 100);
-    bar.say("roundlay ended badly while a shell had unsaved changes.", {{"Recover", {}}, {"Throw away", {}}, {"Later", {}}});
+    bar.say("roundlay ended badly while a shell had unsaved changes.",
+            {{"Recover", {}}, {"Throw away", {}}, {"Later", {}}});
     auto *words = bar.findChild<QLabel *>();
     QTRY_VERIFY2(words->width() > narrow * 3 / 4, qPrintable(QString::number(words->width())));
     bar.resize(wide, 100);
     QTRY_VERIFY(words->geometry().right() < bar.findChild<QPushButton *>()->geometry().left()); // beside them
 }
 
-/// A screen of 1366 x 768 at twice the size has 384 points, some of them for the desktop, menu and status line.
+/// A screen of 1366 x 768 at twice the size has 384 points, some of them for the desktop, menu and status
+/// line.
 void NewShellTest::the_start_page_makes_no_window_high() {
     constexpr int room = 384 - 100;
     StartPage page;
     page.show_recent({"/a/one.roundlay", "/a/two.roundlay"});
-    QVERIFY2(page.minimumSizeHint().height() <= room, qPrintable(QString::number(page.minimumSizeHint().height())));
+    QVERIFY2(page.minimumSizeHint().height() <= room,
+             qPrintable(QString::number(page.minimumSizeHint().height())));
 }
 
 int main(int argc, char **argv) {

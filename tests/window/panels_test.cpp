@@ -190,7 +190,8 @@ void PanelsTest::a_log_is_stated_and_what_has_no_field_stays() {
     window.close_document();
 }
 
-/// A round that a door parts is one straight stick in its sizes; mark, finish, bow and fabric are each log's own.
+/// A round that a door parts is one straight stick in its sizes; mark, finish, bow and fabric are each log's
+/// own.
 void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
     MainWindow window(kept());
     window.resize(1300, 800);
@@ -247,7 +248,8 @@ void PanelsTest::what_can_hurt_is_said_with_its_caution() {
     QVERIFY(words_of_opening(state, 0).contains("by 6 percent it would be"));
     QVERIFY(words_of_opening(state, 0).contains("licensed professional"));
     // the low end down, the high end up
-    QCOMPARE(weight_text(320.2 * 0.45359237, 321.5 * 0.45359237, UnitSystem::imperial), QString("320 to 325 lb"));
+    QCOMPARE(weight_text(320.2 * 0.45359237, 321.5 * 0.45359237, UnitSystem::imperial),
+             QString("320 to 325 lb"));
     window.close_document();
 }
 
@@ -264,8 +266,8 @@ void PanelsTest::a_joist_is_chosen_like_a_log() {
         QVERIFY(!window.log().words().isEmpty());
         QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
         const QString words = words_of_piece(*window.desk().standing(), timber.piece);
-        for (const char *told : {"Screened span", "Bends under the live load", "no design value", "never an approval",
-                                 "Its round log", "no lift plan"})
+        for (const char *told : {"Screened span", "Bends under the live load", "no design value",
+                                 "never an approval", "Its round log", "no lift plan"})
             QVERIFY2(words.contains(told), told);
     }
     window.grab();
@@ -328,10 +330,14 @@ void PanelsTest::problems_of_a_text_are_told_in_french() {
         std::string text = good;
         return text.replace(text.find(old), old.size(), now);
     };
-    const std::string texts[] = {with("toward = \"east\"", "toward = \"up\""),   with("pitch = \"9 in\"", "pitch = 9"),
-                                 with("pitch = ", "pich = "),                        with("count = 5", "count = 5.5"),
-                                 with("name = \"B\"", "name = \"A\""),           with("[rounds]", "[[rounds]]"),
-                                 with("wall = \"A\"", "wall = \"Q\""),           with("sill = \"0 in\"\n", ""),
+    const std::string texts[] = {with("toward = \"east\"", "toward = \"up\""),
+                                 with("pitch = \"9 in\"", "pitch = 9"),
+                                 with("pitch = ", "pich = "),
+                                 with("count = 5", "count = 5.5"),
+                                 with("name = \"B\"", "name = \"A\""),
+                                 with("[rounds]", "[[rounds]]"),
+                                 with("wall = \"A\"", "wall = \"Q\""),
+                                 with("sill = \"0 in\"\n", ""),
                                  with("kind = \"door\"", "kind = \"hole\"")};
     const auto french = own_translator(QLocale(QLocale::French));
     QCoreApplication::installTranslator(french.get());
@@ -341,7 +347,8 @@ void PanelsTest::problems_of_a_text_are_told_in_french() {
         for (const Problem &p : problems)
             for (const std::string &english : {p.message, p.expected}) {
                 const bool same = kernel_words(english) == QString::fromStdString(english);
-                const bool code = english.find('=') != std::string::npos && english.find(' ') == english.find(" ="); // as it is written
+                const bool code = english.find('=') != std::string::npos &&
+                                  english.find(' ') == english.find(" ="); // as it is written
                 QVERIFY2(english.empty() || code || !same, english.c_str());
             }
     }
@@ -364,7 +371,8 @@ void PanelsTest::places_of_findings_leave_room_for_their_sentences() {
         QTest::qWait(50);
         const int whole = tree->viewport()->width();
         QVERIFY2(tree->columnWidth(1) >= whole * 55 / 100, qPrintable(QString::number(tree->columnWidth(1))));
-        for (QTreeWidgetItemIterator it(tree); *it != nullptr; ++it) { // what does not fit in one line has more
+        for (QTreeWidgetItemIterator it(tree); *it != nullptr;
+             ++it) { // what does not fit in one line has more
             if ((*it)->parent() == nullptr) continue;
             const int lines = tree->visualItemRect(*it).height() / tree->fontMetrics().height();
             const int needed = tree->fontMetrics().horizontalAdvance((*it)->text(0)) / tree->columnWidth(0);

@@ -32,7 +32,8 @@ void ScreenTest::the_window_with_a_document_fits_its_screen() {
     QVERIFY(settled(window));
     for (const char *dock : {"shell", "joint", "floors", "log", "plan"}) {
         raise(window, dock);
-        const QString size = QStringLiteral("%1: %2 x %3").arg(QLatin1String(dock)).arg(window.width()).arg(window.height());
+        const QString size =
+            QStringLiteral("%1: %2 x %3").arg(QLatin1String(dock)).arg(window.width()).arg(window.height());
         QVERIFY2(window.width() <= room.width() && window.height() <= room.height(), qPrintable(size));
         QVERIFY2(window.minimumSizeHint().boundedTo(room) == window.minimumSizeHint(), qPrintable(size));
     }
@@ -43,8 +44,10 @@ void ScreenTest::the_window_with_a_document_fits_its_screen() {
         dialog->show();
         QTest::qWait(50);
         const QString size = QStringLiteral("%1 x %2").arg(dialog->width()).arg(dialog->height());
-        QVERIFY2(dialog->width() <= room.width() && dialog->height() <= room.height(), qPrintable(dialog->windowTitle() + size));
-        keep_picture(*dialog, QStringLiteral("fits-%1-%2").arg(room.width()).arg(dialog == &fresh ? "new" : "export"));
+        QVERIFY2(dialog->width() <= room.width() && dialog->height() <= room.height(),
+                 qPrintable(dialog->windowTitle() + size));
+        keep_picture(*dialog,
+                     QStringLiteral("fits-%1-%2").arg(room.width()).arg(dialog == &fresh ? "new" : "export"));
         dialog->hide();
     }
     window.close_document();

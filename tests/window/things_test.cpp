@@ -120,7 +120,8 @@ void ThingsTest::the_right_button_opens_a_menu_in_every_view() {
     menu->close();
     ElevationView &elevation = window_->elevation();
     menu = by_mouse(elevation, elevation.to_screen({1000, 130}));
-    QVERIFY(menu != nullptr && entries(*menu).contains("thing_sheet") && entries(*menu).contains("thing_export"));
+    QVERIFY(menu != nullptr && entries(*menu).contains("thing_sheet") &&
+            entries(*menu).contains("thing_export"));
     menu->close();
     SceneView &model = *window_->model().view();
     menu = by_mouse(model, QPointF(model.width() / 2.0, model.height() / 2.0));
@@ -143,17 +144,19 @@ void ThingsTest::the_menu_key_opens_the_menu_of_what_is_chosen() {
     choose("A-02-1");
     raise("sheet");
     raise("joint");
-    for (QWidget *view : {static_cast<QWidget *>(&window_->plan()), static_cast<QWidget *>(window_->model().view()),
-                          static_cast<QWidget *>(window_->joint().view()), static_cast<QWidget *>(&window_->sheet())}) {
-        for (const auto &[key, keys] : {std::pair(Qt::Key_Menu, Qt::NoModifier),
-                                        std::pair(Qt::Key_F10, Qt::ShiftModifier)}) {
+    for (QWidget *view :
+         {static_cast<QWidget *>(&window_->plan()), static_cast<QWidget *>(window_->model().view()),
+          static_cast<QWidget *>(window_->joint().view()), static_cast<QWidget *>(&window_->sheet())}) {
+        for (const auto &[key, keys] :
+             {std::pair(Qt::Key_Menu, Qt::NoModifier), std::pair(Qt::Key_F10, Qt::ShiftModifier)}) {
             QMenu *menu = by_key(*view, key, keys);
             QVERIFY2(menu != nullptr, qPrintable(view->accessibleName()));
             QVERIFY(menu->actions().first()->text().contains("A-02-1"));
             QTest::keyClick(menu, Qt::Key_Escape);
             QVERIFY(opened() == nullptr);
         }
-        QContextMenuEvent asked(QContextMenuEvent::Keyboard, {1, 1}, view->mapToGlobal(QPoint(1, 1))); // as a desktop sends it for the key
+        QContextMenuEvent asked(QContextMenuEvent::Keyboard, {1, 1},
+                                view->mapToGlobal(QPoint(1, 1))); // as a desktop sends it for the key
         QApplication::sendEvent(view, &asked);
         QVERIFY2(opened() != nullptr, qPrintable(view->accessibleName()));
         opened()->close();
@@ -194,7 +197,8 @@ void ThingsTest::dragging_with_the_right_button_moves_and_opens_no_menu() {
     const QPoint from(60, 60), to(110, 80);
     const Vec2 held = plan.to_sheet(from);
     QTest::mousePress(&plan, Qt::RightButton, Qt::NoModifier, from);
-    QMouseEvent moved(QEvent::MouseMove, to, plan.mapToGlobal(to), Qt::NoButton, Qt::RightButton, Qt::NoModifier);
+    QMouseEvent moved(QEvent::MouseMove, to, plan.mapToGlobal(to), Qt::NoButton, Qt::RightButton,
+                      Qt::NoModifier);
     QApplication::sendEvent(&plan, &moved);
     QTest::mouseRelease(&plan, Qt::RightButton, Qt::NoModifier, to);
     QVERIFY(opened() == nullptr);
@@ -253,7 +257,8 @@ void ThingsTest::one_sheet_is_printed_and_a_long_print_can_be_stopped() {
 void ThingsTest::a_sheet_in_a_file_is_called_after_shell_and_log() {
     QPrinter printer(QPrinter::HighResolution);
     name_sheets(printer, "Farm / house C-02-1");
-    QVERIFY2(printer.docName().contains("C-02-1") && printer.docName().startsWith("Farm"), qPrintable(printer.docName()));
+    QVERIFY2(printer.docName().contains("C-02-1") && printer.docName().startsWith("Farm"),
+             qPrintable(printer.docName()));
     QVERIFY2(!printer.docName().contains('/'), qPrintable(printer.docName()));
 }
 

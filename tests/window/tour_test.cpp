@@ -179,7 +179,8 @@ void TourTest::the_dialogs() {
     window.begin_demo(0);
     QVERIFY(settled(window));
     window.selection().choose_piece(window.desk().standing()->job.layout, 0);
-    for (const char *action : {"new", "open", "save_as", "export", "print", "print_sheet", "save_picture", "shortcuts", "about"})
+    for (const char *action :
+         {"new", "open", "save_as", "export", "print", "print_sheet", "save_picture", "shortcuts", "about"})
         look_at_dialog(window, QLatin1String(action), QLatin1String(action));
     window.desk().edit("x", [](const Shell &s) {
         Shell next = s;

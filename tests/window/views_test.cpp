@@ -82,19 +82,22 @@ void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
     QVERIFY(!state.stands() && window.desk().drawn() == window.desk().state());
     QVERIFY(window.desk().standing_is_old() && !window.desk().drawn_is_old());
     const QString why = message_text(state.job.findings.front(), state.job.shell.units);
-    for (const QWidget *view : {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
-                                static_cast<QWidget *>(window.model().view())})
+    for (const QWidget *view :
+         {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
+          static_cast<QWidget *>(window.model().view())})
         QVERIFY2(banner(*view).contains(why), qPrintable(banner(*view)));
     QCOMPARE(window.elevation().scene().holes.at(0).box.width(), 20'000.0); // as stated, not as it stood
     QVERIFY(faults_of(state).openings.contains(0));
     const auto *told = window.plan().findChild<StandBanner *>();
     const double depth = state.read.shell->walls[1].length.mm();
-    QTRY_VERIFY(window.plan().to_screen({0, depth + 300}).y() > told->geometry().bottom()); // nothing lies under it
+    QTRY_VERIFY(window.plan().to_screen({0, depth + 300}).y() >
+                told->geometry().bottom()); // nothing lies under it
     keep_picture(window, "views-too-wide");
     window.desk().history().undo();
     QVERIFY(settled(window));
-    for (const QWidget *view : {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
-                                static_cast<QWidget *>(window.model().view())})
+    for (const QWidget *view :
+         {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
+          static_cast<QWidget *>(window.model().view())})
         QCOMPARE(banner(*view), QString());
     window.desk().history().setClean();
 }
@@ -114,7 +117,8 @@ void ViewsTest::a_plan_that_does_not_close_is_drawn_wall_by_wall() {
     QVERIFY(window.desk().state()->job.layout.walls.empty()); // nothing was laid out
     QCOMPARE(drawn.walls.size(), std::size_t(4));
     QCOMPARE(drawn.walls[0].length, 11'000.0);
-    QVERIFY(std::abs(drawn.walls[1].frame.origin.x - 11'000) < 1e-6); // the second goes on where the first ends
+    QVERIFY(std::abs(drawn.walls[1].frame.origin.x - 11'000) <
+            1e-6); // the second goes on where the first ends
     click(window.plan(), {6000, 60});
     QVERIFY(window.selection().is_wall("A"));
     QCOMPARE(window.elevation().scene().length, 11'000.0);
@@ -136,13 +140,15 @@ void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
     window.desk().replace_text("broken", window.desk().document().text() + "\nthickness = 3 parsecs\n");
     QVERIFY(settled(window));
     QVERIFY(window.desk().drawn_is_old() && window.desk().standing_is_old());
-    for (const QWidget *view : {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(window.model().view()),
-                                static_cast<QWidget *>(window.joint().view()), static_cast<QWidget *>(&window.sheet())}) {
+    for (const QWidget *view :
+         {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(window.model().view()),
+          static_cast<QWidget *>(window.joint().view()), static_cast<QWidget *>(&window.sheet())}) {
         QVERIFY2(banner(*view).contains("as it last stood"), qPrintable(banner(*view)));
         QVERIFY2(banner(*view).contains("Line "), qPrintable(banner(*view)));
     }
-    for (const QWidget *panel : {static_cast<QWidget *>(&window.cut_list()), window.findChild<QDockWidget *>("log")->widget(),
-                                 window.findChild<QDockWidget *>("floors")->widget()}) {
+    for (const QWidget *panel :
+         {static_cast<QWidget *>(&window.cut_list()), window.findChild<QDockWidget *>("log")->widget(),
+          window.findChild<QDockWidget *>("floors")->widget()}) {
         const auto *told = panel->findChild<StandBanner *>();
         QVERIFY(told != nullptr && told->isVisibleTo(panel));
         QVERIFY2(told->words().contains("as it last stood"), qPrintable(told->words()));
@@ -160,7 +166,8 @@ void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
     MainWindow window(kept());
     window.show();
     Shell shell = a_room();
-    shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+    shell.openings.push_back(
+        {"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
     window.begin(shell, "Text");
     QVERIFY(settled(window));
     window.selection().choose_opening(shell, 0);
@@ -171,11 +178,14 @@ void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
     shell.openings[0].width = Length::metres(20);
     window.desk().edit("Too wide", [&](const Shell &) { return std::optional(shell); });
     QVERIFY(settled(window));
-    QTRY_VERIFY(told->isVisible() && told->height() >= told->heightForWidth(told->width())); // every line of it
+    QTRY_VERIFY(told->isVisible() &&
+                told->height() >= told->heightForWidth(told->width())); // every line of it
     QVERIFY2(told->words().contains("door: it is 20000 mm wide"), qPrintable(told->words()));
-    QVERIFY(width->isEnabled() && told->y() > width->mapTo(told->parentWidget(), QPoint(0, width->height())).y() - 1);
+    QVERIFY(width->isEnabled() &&
+            told->y() > width->mapTo(told->parentWidget(), QPoint(0, width->height())).y() - 1);
     QVERIFY(window.cut_list().findChild<StandBanner *>()->words().contains("as it last stood"));
-    QVERIFY(window.findChild<QDockWidget *>("floors")->widget()->findChild<StandBanner *>()->words().isEmpty());
+    QVERIFY(
+        window.findChild<QDockWidget *>("floors")->widget()->findChild<StandBanner *>()->words().isEmpty());
     keep_picture(window, "views-figures-that-are-old");
     window.desk().history().undo();
     QVERIFY(settled(window));
@@ -187,7 +197,8 @@ void ViewsTest::a_click_on_an_opening_in_the_plan_chooses_it() {
     MainWindow window(kept());
     window.show();
     Shell shell = a_room();
-    shell.openings.push_back({"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+    shell.openings.push_back(
+        {"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
     window.begin(shell, "Text");
     QVERIFY(settled(window));
     click(window.plan(), {2500, 60});
@@ -214,7 +225,8 @@ void ViewsTest::a_round_log_is_offered_what_it_can_have() {
     QTest::keyClick(diameter, Qt::Key_Return);
     QVERIFY(settled(window));
     QVERIFY(window.desk().state()->stands());
-    QCOMPARE(window.desk().state()->read.shell->own_logs.back().sizes.diameter, std::optional(Length::mm(250)));
+    QCOMPARE(window.desk().state()->read.shell->own_logs.back().sizes.diameter,
+             std::optional(Length::mm(250)));
     window.desk().history().setClean();
 }
 

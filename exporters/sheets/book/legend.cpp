@@ -2,8 +2,8 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
-#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 
 namespace roundlay::sheets {
 namespace {
@@ -55,12 +55,13 @@ std::vector<Meaning> bores() {
         {bore_symbol(std::nullopt, {0, 0}, 2), "Peg; P1, P2 … in its piece's table of bores"}};
     for (const BoreUse use : {BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole}) {
         const std::string name = name_of(std::optional(use)), letter = letter_of(use);
-        const std::string called = use == BoreUse::hole ? "Hole as found in old wood"
+        const std::string called = use == BoreUse::hole   ? "Hole as found in old wood"
                                    : use == BoreUse::wire ? "Way for wiring"
-                                   : use == BoreUse::rod ? "Hold-down rod"
-                                                         : "Bolt";
-        all.push_back({bore_symbol(use, {0, 0}, 2.4), called + "; \"" + name + " 1\" … in plans and elevations, " + letter + "1, " +
-                                                          letter + "2 … in its piece's table of bores"});
+                                   : use == BoreUse::rod  ? "Hold-down rod"
+                                                          : "Bolt";
+        all.push_back({bore_symbol(use, {0, 0}, 2.4),
+                       called + "; \"" + name + " 1\" … in plans and elevations, " + letter + "1, " + letter +
+                           "2 … in its piece's table of bores"});
     }
     return all;
 }
@@ -122,10 +123,13 @@ Table reading() {
         "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, of "
         "round 7 of "
         "wall C.",
-        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. Heights are from the under "
-        "face and distances across from the outside face, as hewn where the log tapers; of a round log from its lowest and "
+        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. Heights are "
+        "from the under "
+        "face and distances across from the outside face, as hewn where the log tapers; of a round log from "
+        "its lowest and "
         "its outermost line.",
-        "Rounds: a wall that starts with a half log has one log more than the others, and its last is counted as one round "
+        "Rounds: a wall that starts with a half log has one log more than the others, and its last is "
+        "counted as one round "
         "more than the shell has.",
         "The faces of a log are drawn as they show when it is rolled a quarter turn each time; the datum end "
         "stays "

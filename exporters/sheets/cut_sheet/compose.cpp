@@ -10,7 +10,7 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double least_face = 9;       ///< a log drawn lower than this on paper cannot be read
+constexpr double least_face = 9; ///< a log drawn lower than this on paper cannot be read
 constexpr int most_parts = 40;
 constexpr int enough_parts = 3; ///< with a drawing in so many parts found, no finer one is looked for
 constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log in parts is divided
@@ -21,8 +21,7 @@ constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log i
 
 class Composer {
   public:
-    explicit Composer(const ComposeWanted &wanted)
-        : wanted_(wanted), area_(inner_area(wanted.size)) {
+    explicit Composer(const ComposeWanted &wanted) : wanted_(wanted), area_(inner_area(wanted.size)) {
         for (const Table &table : wanted.tables) // none is left out for being wider than the paper
             tables_.push_back(fitted(table, wanted.size));
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})

@@ -34,18 +34,20 @@ struct BoxPart {
 struct Scope {
     int number = 0; ///< in cutting order, with notches and boxes
     const ScopeCut *cut = nullptr;
-    SawLine middle;              ///< of a saddle: where it is highest
-    double x_from = 0, x_to = 0; ///< its two sides on the outside face, or of a groove its ends, within the blank
-    double top = 0;              ///< where the lower log's highest line comes; piece frame
-    bool whole = false;          ///< of a groove: it runs out at both ends
+    SawLine middle; ///< of a saddle: where it is highest
+    double x_from = 0,
+           x_to = 0;    ///< its two sides on the outside face, or of a groove its ends, within the blank
+    double top = 0;     ///< where the lower log's highest line comes; piece frame
+    bool whole = false; ///< of a groove: it runs out at both ends
 };
 
 /// A housing for the end of a timber, measured from the face that it opens in as that is hewn.
 struct Pocket {
     int number = 0; ///< from the datum end, from 1
     const PocketCut *cut = nullptr;
-    double bed_at_face = 0, bed_at_back = 0; ///< piece frame; at the under face or lower where it begins in the log below
-    double width_at_face = 0;                ///< where it is open
+    double bed_at_face = 0,
+           bed_at_back = 0;   ///< piece frame; at the under face or lower where it begins in the log below
+    double width_at_face = 0; ///< where it is open
     double depth = 0;
     bool inside = true, open_top = true; ///< else let into the outside face; else closed over it
 };
@@ -62,8 +64,8 @@ struct PegHole {
     const Bore *bore = nullptr;
 };
 
-/// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's heights are
-/// over the lowest, its distances across from the outermost.
+/// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's
+/// heights are over the lowest, its distances across from the outermost.
 struct Features : HewnFaces {
     const Piece *piece = nullptr;
     std::vector<Notch> notches;
@@ -104,7 +106,7 @@ struct Level {
     bool on_outside = true; ///< else on the inside face
     double x = 0;           ///< where along the log
     double z = 0;           ///< piece frame
-    int side = 1;      ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
+    int side = 1; ///< where the uncut wood is, and so its number: -1 toward the datum end, 1 toward the far
     double height = 0; ///< as it is measured: over the lowest of the wood there
 };
 
@@ -114,8 +116,8 @@ std::vector<Level> log_heights(const Features &features);
 /// The width of the uncut log at one end: at the datum end, and where it tapers at the far end too.
 std::optional<double> log_width(const Features &features, End end);
 
-/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside only. Where a seam leaves the wood before it gets to a corner,
-/// that corner has no level.
+/// All that is needed to mark the cuts, each once. Square cuts are level through the log: on the outside
+/// only. Where a seam leaves the wood before it gets to a corner, that corner has no level.
 std::vector<Level> levels_of(const Features &features);
 
 /// Two places along the log nearer than this are one, millimetres.

@@ -142,8 +142,9 @@ void add_width(FaceBoard &face, End end) {
     if (!width) return;
     const FaceRow &row = face.row(View::top);
     const double outside = face.features().outermost(end == End::datum ? 0 : face.blank().length);
-    const std::vector<Mark> marks{{row.y({0, outside, 0}), face.wanted.words->length(0), true},
-                                  {row.y({0, outside + *width, 0}), face.wanted.words->length(*width), false}};
+    const std::vector<Mark> marks{
+        {row.y({0, outside, 0}), face.wanted.words->length(0), true},
+        {row.y({0, outside + *width, 0}), face.wanted.words->length(*width), false}};
     add_running_dimensions(face.board, marks, end_line(face, end));
 }
 
@@ -154,7 +155,8 @@ double room_for_end_levels(const ViewsWanted &wanted, End end) {
     for (const View view : {View::outside, View::inside})
         for (const Level &level : levels_at_end(wanted, end, view))
             numbers.push_back(wanted.words->length(level.height));
-    if (const auto width = log_width(wanted.piece->features, end)) numbers.push_back(wanted.words->length(*width));
+    if (const auto width = log_width(wanted.piece->features, end))
+        numbers.push_back(wanted.words->length(*width));
     if (numbers.empty()) return 0;
     RunningLine line;
     line.distance = end_line_distance;

@@ -100,7 +100,8 @@ std::vector<Level> levels_of(const Features &features) {
     for (const BoxPart &b : features.boxes) {
         const bool from = b.x_from > same_station; // else there is no wood on that side
         // level through a log whose under face is not: then its height is another at its other end
-        const bool both = from && b.x_to < features.piece->blank.length - same_station && features.under.tapers();
+        const bool both =
+            from && b.x_to < features.piece->blank.length - same_station && features.under.tapers();
         for (const int side : {-1, 1}) {
             if (!both && side != (from ? -1 : 1)) continue;
             const double x = side < 0 ? b.x_from : b.x_to;

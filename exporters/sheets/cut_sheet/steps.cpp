@@ -1,6 +1,5 @@
 // The cuts in cutting order, each with its place in words.
 #include "exporters/sheets/cut_sheet/tables.h"
-
 #include "kernel/layout/bore_marks.h"
 #include "kernel/layout/stock.h"
 
@@ -99,17 +98,18 @@ Row in_words(const std::string &mark, const std::string &words) {
 }
 
 Row row_of(const TailedEnd &t, const Words &words) {
-    return in_words("E", "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") + " end: " +
-                             words.length(t.length) + " long, " + words.length(t.width_at_end) +
+    return in_words("E", "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") +
+                             " end: " + words.length(t.length) + " long, " + words.length(t.width_at_end) +
                              " wide at the end, " + words.length(t.width_at_neck) + " at its neck");
 }
 
 Row row_of(const Scope &s, const Features &features, const Words &words) {
     const bool groove = s.cut->use == ScopeUse::groove;
     const bool slants = std::abs(s.middle.outside - s.middle.inside) > same_station;
-    std::string what = groove ? "Long groove"
-                              : "Saddle at " + words.length(s.middle.outside) +
-                                    (slants ? " outside and " + words.length(s.middle.inside) + " inside" : "");
+    std::string what = groove
+                           ? "Long groove"
+                           : "Saddle at " + words.length(s.middle.outside) +
+                                 (slants ? " outside and " + words.length(s.middle.inside) + " inside" : "");
     what += ", radius " + words.length(s.cut->radius);
     what += ", its top " + words.length(features.height(s.middle.outside, s.top)) + " up";
     if (groove && !s.whole) what += stretch_words(words, s.x_from, s.x_to);
@@ -120,12 +120,14 @@ Row row_of(const Scope &s, const Features &features, const Words &words) {
 /// What each face loses, while the blank's own faces are there to measure from.
 std::string taper_words(const Features &f, const Words &words) {
     const Blank &blank = f.piece->blank;
-    std::string all = "Hew to the tapers, off the " + std::string(is_boxed(*f.piece, stock_of(*f.piece)) ? "level box" : "blank") +
+    std::string all = "Hew to the tapers, off the " +
+                      std::string(is_boxed(*f.piece, stock_of(*f.piece)) ? "level box" : "blank") +
                       " at its datum and far end:";
     const auto add = [&](const char *name, const HewnFace &face, double whole) {
         if (!face.tapers()) return;
         const auto off = [&](double x) { return words.length(std::abs(whole - face.at(x))); };
-        all += std::string(all.back() == ':' ? " " : ", ") + name + " " + off(0) + " and " + off(blank.length);
+        all +=
+            std::string(all.back() == ':' ? " " : ", ") + name + " " + off(0) + " and " + off(blank.length);
     };
     add("top", f.top, blank.height);
     add("under", f.under, 0);
@@ -163,8 +165,8 @@ std::vector<Row> bore_rows(const Features &features) {
 
 void add_slanted_end(Table &table, const char *name, const SawLine &at, const Words &words) {
     if (std::abs(at.outside - at.inside) < same_station) return;
-    table.rows.push_back(in_words("E", "Saw the " + std::string(name) + " end at a slant: " +
-                                           words.length(at.outside) + " outside and " +
+    table.rows.push_back(in_words("E", "Saw the " + std::string(name) +
+                                           " end at a slant: " + words.length(at.outside) + " outside and " +
                                            words.length(at.inside) + " inside"));
 }
 
@@ -203,7 +205,8 @@ Table steps_table(const Features &features, const Words &words) {
     for (const TailedEnd &t : features.tails)
         table.rows.push_back(row_of(t, words));
     if (!features.pockets.empty())
-        table.rows.push_back(in_words("K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size())));
+        table.rows.push_back(
+            in_words("K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size())));
     for (Row &row : bore_rows(features))
         table.rows.push_back(std::move(row));
     return table;

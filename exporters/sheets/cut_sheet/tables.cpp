@@ -35,7 +35,8 @@ std::vector<std::string> met_by(const Piece &piece) {
 
 /// Only what is there when the number is marked may be measured from.
 std::string measured_from(const Features &features) {
-    const char *const heights[] = {"the under face", "the under face as hewn", "the lowest line of the round log"};
+    const char *const heights[] = {"the under face", "the under face as hewn",
+                                   "the lowest line of the round log"};
     const Footing under = features.under_footing(), outside = features.outside_footing();
     const std::string side = side_word(*features.piece, false);
     const std::string across[] = {"the " + side + " face", "the " + side + " face as hewn",
@@ -43,13 +44,16 @@ std::string measured_from(const Features &features) {
     std::string all = "Lengths are from the datum end, level, heights from " +
                       std::string(heights[static_cast<int>(under)]) + ", across from " +
                       across[static_cast<int>(outside)];
-    if (features.round != nullptr && under != Footing::touched) all += ", a straightedge held to it past the wane";
+    if (features.round != nullptr && under != Footing::touched)
+        all += ", a straightedge held to it past the wane";
     all += ". ";
     if (under == Footing::touched)
-        all += "Snap the lowest line over the whole log and mark every cut from it before the first cut, which takes it "
+        all += "Snap the lowest line over the whole log and mark every cut from it before the first cut, "
+               "which takes it "
                "away. ";
     if (features.tapers())
-        all += "Hew the tapers first: each number is from the hewn face at its own place along the log. Slopes are "
+        all += "Hew the tapers first: each number is from the hewn face at its own place along the log. "
+               "Slopes are "
                "from level. ";
     return all;
 }
@@ -119,10 +123,10 @@ Table peg_table(const Features &features, const Words &words) {
                      {"From", Across::left, 20}};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
-        table.rows.push_back({letter_of(b.use) + std::to_string(peg.number), name_of(b.use), words.length(b.x),
-                              words.length(b.y - features.outermost(b.x)), words.length(b.diameter),
-                              b.through ? "through" : words.length(b.z_to - b.z_from),
-                              b.from_top ? "top" : "under"});
+        table.rows.push_back(
+            {letter_of(b.use) + std::to_string(peg.number), name_of(b.use), words.length(b.x),
+             words.length(b.y - features.outermost(b.x)), words.length(b.diameter),
+             b.through ? "through" : words.length(b.z_to - b.z_from), b.from_top ? "top" : "under"});
     }
     return table;
 }
@@ -186,7 +190,8 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     const Piece &piece = *features.piece;
     const Stock stock = stock_of(piece);
     const auto size = [&](const Blank &b) {
-        return words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " + words.length(b.height);
+        return words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " +
+               words.length(b.height);
     };
     Table table;
     table.title = "Piece";
@@ -195,12 +200,11 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     add("Wanted", std::to_string(model.pieces.size()));
     add("Blank: length, width, height", size(stock.size));
     if (stock.lean != 0)
-        add("It lies at a slant", words.length(std::abs(stock.lean) * piece.blank.length) + " higher at the " +
-                                      (stock.lean > 0 ? "far end" : "datum end"));
+        add("It lies at a slant", words.length(std::abs(stock.lean) * piece.blank.length) +
+                                      " higher at the " + (stock.lean > 0 ? "far end" : "datum end"));
     if (is_boxed(piece, stock)) add("Level box around it: the same three", size(piece.blank));
     add("Finished volume", words.volume(body.volume));
-    if (weight)
-        add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
+    if (weight) add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
     if (weight && weight->log_high_kg > 0) {
         add("Blank weighs, estimated", words.weights(weight->blank_low_kg, weight->blank_high_kg));
         add("Round log weighs, estimated", words.weights(weight->log_low_kg, weight->log_high_kg));
@@ -237,9 +241,9 @@ Table notes_table(const Layout &layout, const Features &features, const Model &m
         "Each face is drawn as it shows when the " + (timber ? "timber" : "log") +
         " is rolled, the datum end always left.");
     for (const int i : model.pieces)
-        if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty()) add(p.tag + ": " + p.note);
-    if (weight)
-        add("Weight: " + weight->basis + " " + weight->caution);
+        if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty())
+            add(p.tag + ": " + p.note);
+    if (weight) add("Weight: " + weight->basis + " " + weight->caution);
     const auto missing = letters_missing(all_words(layout, model));
     if (!missing.empty()) {
         std::string codes;

@@ -13,7 +13,8 @@ std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings
         if (finding.weight == Weight::note) continue;
         const std::string words = short_sentence_of(finding, in_english(shell.units));
         for (const int piece : pieces_of(finding, shell, layout)) {
-            auto &mine = all.at(static_cast<std::size_t>(layout.pieces[static_cast<std::size_t>(piece)].model));
+            auto &mine =
+                all.at(static_cast<std::size_t>(layout.pieces[static_cast<std::size_t>(piece)].model));
             if (std::find(mine.begin(), mine.end(), words) == mine.end()) mine.push_back(words);
         }
     }

@@ -9,8 +9,9 @@
 
 namespace roundlay::sheets {
 
-/// For each of Layout::models: errors and warnings about its pieces in few words, the place and what is wrong without the
-/// advice, each once, in the order of the findings. What is about the shell as a whole stands on no sheet.
+/// For each of Layout::models: errors and warnings about its pieces in few words, the place and what is wrong
+/// without the advice, each once, in the order of the findings. What is about the shell as a whole stands on
+/// no sheet.
 std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings, const Shell &shell,
                                                         const Layout &layout);
 

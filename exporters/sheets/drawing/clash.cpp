@@ -11,7 +11,7 @@ namespace {
 
 // Boxes follow advances, which hold a little air of their own: they may touch by this much.
 constexpr double touch = 0.02;
-constexpr double apart = 2.5; ///< between a mark and a note on one line: less reads as one
+constexpr double apart = 2.5;       ///< between a mark and a note on one line: less reads as one
 constexpr double readable_on = 0.5; ///< grey: letters on anything darker cannot be read
 
 struct Placed {
@@ -68,7 +68,8 @@ class Search {
             for (std::size_t k = i + 1; k < texts_.size(); ++k)
                 if (texts_[i].box.overlaps(texts_[k].box))
                     add(Clash::Kind::text_over_text, texts_[i], texts_[k].text->words);
-                else if (are_mark_and_note(*texts_[i].text, *texts_[k].text) && read_as_one(texts_[i], texts_[k]))
+                else if (are_mark_and_note(*texts_[i].text, *texts_[k].text) &&
+                         read_as_one(texts_[i], texts_[k]))
                     add(Clash::Kind::mark_beside_note, texts_[i], texts_[k].text->words);
             for (const Stroke &stroke : strokes_)
                 if (crosses(texts_[i].box, stroke.from, stroke.to))
@@ -81,7 +82,8 @@ class Search {
 
   private:
     static bool are_mark_and_note(const Text &a, const Text &b) {
-        return (a.role == Role::mark && b.role == Role::note) || (a.role == Role::note && b.role == Role::mark);
+        return (a.role == Role::mark && b.role == Role::note) ||
+               (a.role == Role::note && b.role == Role::mark);
     }
 
     void leaders() {
@@ -154,7 +156,9 @@ bool run_through(Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
     const Vec2 ab = b - a, cd = d - c;
     const auto side = [](Vec2 from, Vec2 way, Vec2 p) { return cross(way, p - from) / length(way); };
     const double ca = side(c, cd, a), cb = side(c, cd, b), ac = side(a, ab, c), ad = side(a, ab, d);
-    const auto apart_by = [&](double p, double q) { return std::min(p, q) < -at_end && std::max(p, q) > at_end; };
+    const auto apart_by = [&](double p, double q) {
+        return std::min(p, q) < -at_end && std::max(p, q) > at_end;
+    };
     return apart_by(ca, cb) && apart_by(ac, ad);
 }
 

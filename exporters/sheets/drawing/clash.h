@@ -11,11 +11,11 @@ namespace roundlay::sheets {
 struct Clash {
     enum class Kind {
         text_over_text,
-        text_over_line, ///< a line of any kind or a dark area's border runs through a text
+        text_over_line,        ///< a line of any kind or a dark area's border runs through a text
         leader_through_leader, ///< which of them leads where cannot be told
         mark_beside_note,      ///< on one line and so near that they read as one
-        text_off_frame, ///< outside the frame or across it
-        text_on_block,  ///< partly in the title block, partly outside
+        text_off_frame,        ///< outside the frame or across it
+        text_on_block,         ///< partly in the title block, partly outside
         line_off_sheet,
         too_small ///< lettering under 2.5 mm
     };

@@ -21,7 +21,7 @@ struct Path {
     std::vector<Vec2> points;
     bool closed = false;
     Line line = Line::visible;
-    std::string layer; ///< for machines: operation and depth; empty = the line's name
+    std::string layer;   ///< for machines: operation and depth; empty = the line's name
     bool leader = false; ///< leads from a text to what it is about
 };
 

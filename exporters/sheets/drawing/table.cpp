@@ -77,7 +77,8 @@ LaidTable::LaidTable(const Table &table, double tallest) : title_(table.title), 
 /// Parted between its lines where it is too tall.
 void LaidTable::add_row(Row row, double tallest) {
     while (row.height > tallest) {
-        const double lines = std::floor((tallest / lettering_ - 1 - around_lines) / line_pitch + 1 + rounding);
+        const double lines =
+            std::floor((tallest / lettering_ - 1 - around_lines) / line_pitch + 1 + rounding);
         const auto fit = static_cast<std::ptrdiff_t>(std::max(1.0, lines));
         std::vector<std::vector<std::string>> rest;
         std::ptrdiff_t left = 0;

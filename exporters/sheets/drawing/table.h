@@ -22,14 +22,15 @@ struct Table {
     double height = 2.5;                        ///< of the lettering
 };
 
-/// The table with its widest columns narrowed, their words wrapped more often, until it is no wider than that; as narrow
-/// as its words let it be where it cannot.
+/// The table with its widest columns narrowed, their words wrapped more often, until it is no wider than
+/// that; as narrow as its words let it be where it cannot.
 Table narrowed(Table table, double width);
 
 /// A table whose words are measured and wrapped, ready to be drawn whole or in parts that look alike.
 class LaidTable {
   public:
-    /// No part of it with one row is higher than `tallest`: what a longer row says goes on in the rows after it.
+    /// No part of it with one row is higher than `tallest`: what a longer row says goes on in the rows after
+    /// it.
     explicit LaidTable(const Table &table, double tallest = std::numeric_limits<double>::infinity());
 
     std::size_t rows() const { return rows_.size(); }

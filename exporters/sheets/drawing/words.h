@@ -20,7 +20,7 @@ class Words {
     std::string low_weight(double kilograms) const;
     std::string high_weight(double kilograms) const;
     std::string weights(double low_kg, double high_kg) const; ///< "175 kg to 210 kg"
-    std::string unit_note() const; ///< what the numbers without units are
+    std::string unit_note() const;                            ///< what the numbers without units are
 
   private:
     bool metric() const { return system_ == UnitSystem::metric; }

@@ -1,8 +1,8 @@
 #include "exporters/sheets/elevation/elevation.h"
 
 #include "exporters/sheets/elevation/wall_block.h"
-#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "kernel/layout/standing.h"
 #include "kernel/layout/wall_side.h"
 
@@ -87,8 +87,9 @@ std::string standing_note(const Layout &layout, int wall, const Words &words) {
     for (const WallStanding &s : standing_of(layout))
         if (s.wall == wall)
             return " The wall has " + std::to_string(s.logs) + " logs, one on another, and stands " +
-                   (s.highest - s.lowest < 1 ? "" : words.length(s.lowest) + " to ") + words.length(s.highest) + " high; " +
-                   std::to_string(layout.rounds) + " rounds are " + words.length(layout.height) + ".";
+                   (s.highest - s.lowest < 1 ? "" : words.length(s.lowest) + " to ") +
+                   words.length(s.highest) + " high; " + std::to_string(layout.rounds) + " rounds are " +
+                   words.length(layout.height) + ".";
     return "";
 }
 
@@ -115,17 +116,21 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
         pages.push_back(empty_page(size));
         put_on(pages, size, not_drawn("Wall " + wall.name));
     }
-    if (!without.empty()) put_on(pages, size, left_over_table("Logs too small here for their tags, from left to right", without));
+    if (!without.empty())
+        put_on(pages, size,
+               left_over_table("Logs too small here for their tags, from left to right", without));
     Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
-    put_on(pages, size, note_table(heights_note(*sides[0].shell, wall, *sides[0].words) +
-                                     standing_note(layout, sides[0].wall, *sides[0].words),
-                                 90));
+    put_on(pages, size,
+           note_table(heights_note(*sides[0].shell, wall, *sides[0].words) +
+                          standing_note(layout, sides[0].wall, *sides[0].words),
+                      90));
     TitleFields fields = options.fields;
     fields.title = "Wall " + wall.name;
     const int w = sides[0].wall;
     const std::string the = is_partition(layout, w) ? "the " : "";
-    fields.supplement = "elevations from " + the + side_of_wall(layout, w, true) + " and " + the + side_of_wall(layout, w, false);
+    fields.supplement = "elevations from " + the + side_of_wall(layout, w, true) + " and " + the +
+                        side_of_wall(layout, w, false);
     fields.document_type = "Wall elevation";
     fields.number = "W-" + wall.name;
     fields.scale = "as shown";

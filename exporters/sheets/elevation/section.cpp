@@ -3,9 +3,9 @@
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
-#include "exporters/sheets/frame/tables.h"
 #include "kernel/layout/wall_side.h"
 
 #include <algorithm>
@@ -133,10 +133,12 @@ Block section_block(const SectionWanted &w, const SectionPlace &place, const Sca
     add_heights(board, w, section, k);
     add_thickness(board, w, k);
     const Rect drawn = bounds(board.items());
-    Text outside = lettered(side_of_wall(w.layout, w.wall, true), {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
+    Text outside =
+        lettered(side_of_wall(w.layout, w.wall, true), {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
     outside.across = Across::right;
     board.add(outside);
-    board.add(lettered(side_of_wall(w.layout, w.wall, false), {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
+    board.add(lettered(side_of_wall(w.layout, w.wall, false), {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false,
+                       Role::caption));
     const std::string where = w.words.length(place.x) + " from the left";
     board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
     board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));

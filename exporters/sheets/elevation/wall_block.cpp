@@ -25,7 +25,8 @@ class Drawer {
         : w_(wanted), wall_(wanted.layout->walls.at(static_cast<std::size_t>(wanted.wall))),
           mirrored_(wanted.side == WallSide::inside),
           bores_(*wanted.shell, *wanted.layout, wanted.wall,
-                 {mirrored_ ? wall_.length * wanted.scale->ratio : 0, mirrored_ ? -wanted.scale->ratio : wanted.scale->ratio}) {}
+                 {mirrored_ ? wall_.length * wanted.scale->ratio : 0,
+                  mirrored_ ? -wanted.scale->ratio : wanted.scale->ratio}) {}
 
     WallBlock draw() {
         add_wood();
@@ -266,8 +267,11 @@ class Drawer {
                 const Rect box = box_of(text);
                 if (!board_.is_free(box.grown(0.3), true) || !over_opening(box) || by_a_size(box)) continue;
                 board_.add(text);
-                board_.add(Path{
-                    {{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}}, false, Line::dimension, "", true});
+                board_.add(Path{{{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}},
+                                false,
+                                Line::dimension,
+                                "",
+                                true});
                 board_.add(dot({edge - side * 1.5, y}, 0.4));
                 return true;
             }
@@ -290,7 +294,8 @@ class Drawer {
 
     bool meets_opening(const Rect &box) const {
         const auto all = openings();
-        return std::any_of(all.begin(), all.end(), [&](const Opening *o) { return paper_of(*o).overlaps(box); });
+        return std::any_of(all.begin(), all.end(),
+                           [&](const Opening *o) { return paper_of(*o).overlaps(box); });
     }
 
     bool over_opening(const Rect &box) const {

@@ -20,7 +20,7 @@ struct WallWanted {
     int wall = 0;
     WallSide side = WallSide::outside;
     const Scale *scale = nullptr;
-    double lettering = 2.5;   ///< of the tags
+    double lettering = 2.5;  ///< of the tags
     bool bores_along = true; ///< middles of bores among the measures along the wall; else in their table only
 };
 

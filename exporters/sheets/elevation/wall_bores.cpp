@@ -40,7 +40,8 @@ void WallBores::add_lines(Board &board) const {
             const double high = s.high + (&log == &bore.logs.back() ? past : 0);
             board.add(Path{{{s.x, low}, {s.x, high}}, false, Line::centre, ""});
             for (const double side : {s.x - r, s.x + r})
-                if (r > least_drawn) board.add(Path{{{side, s.low}, {side, s.high}}, false, Line::hidden, ""});
+                if (r > least_drawn)
+                    board.add(Path{{{side, s.low}, {side, s.high}}, false, Line::hidden, ""});
         }
 }
 

@@ -21,7 +21,8 @@ class WallBores {
     /// Log by log, so that a drift shows; a little past both ends.
     void add_lines(Board &board) const;
 
-    /// "rod 1" over the bore's upper end, or beside it further down. What found no room is added to `without`.
+    /// "rod 1" over the bore's upper end, or beside it further down. What found no room is added to
+    /// `without`.
     void add_marks(Board &board, std::vector<std::string> &without) const;
 
     /// Where they start at their feet, called by their marks: "700  rod 1". Marks nearer than `same` are one.

@@ -21,9 +21,10 @@ struct WeightNote {
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank; 0: not known
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log
     /// Stands beside every weight.
-    std::string caution = "An estimate from average values of the wood, no lift plan: single logs are heavier or lighter, and "
-                          "rain and snow add. Weigh before lifting near a limit; local rules and a licensed professional "
-                          "decide.";
+    std::string caution =
+        "An estimate from average values of the wood, no lift plan: single logs are heavier or lighter, and "
+        "rain and snow add. Weigh before lifting near a limit; local rules and a licensed professional "
+        "decide.";
 };
 
 struct SheetOptions {
@@ -33,7 +34,7 @@ struct SheetOptions {
     TitleFields fields;         ///< owner, creator, approved, date, revision, language: the rest is filled in
     int denominator = 16;       ///< smallest part of an inch
     std::function<std::optional<WeightNote>(const Piece &, const Body &)>
-        weight; ///< empty = no weight is shown
+        weight;                                     ///< empty = no weight is shown
     std::vector<std::vector<std::string>> warnings; ///< by model, each one phrase; empty = none is shown
 };
 

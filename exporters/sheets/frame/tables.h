@@ -17,8 +17,8 @@ Table left_over_table(const std::string &title, const std::vector<std::string> &
 /// The table no wider than a sheet of that size has room for.
 Table fitted(const Table &table, PaperSize size);
 
-/// Puts a fitted table whole on one of the pages from `first` on, or on a new one; in parts, over as many as it takes,
-/// where it is too high for any.
+/// Puts a fitted table whole on one of the pages from `first` on, or on a new one; in parts, over as many as
+/// it takes, where it is too high for any.
 void put_fitted(std::vector<Page> &pages, PaperSize size, const Table &table, std::size_t first);
 
 /// The same from the last page on, of any table.

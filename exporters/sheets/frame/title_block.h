@@ -29,7 +29,8 @@ struct TitleFields {
     std::string note;   ///< one line above the block: units and what else holds for the whole sheet
 };
 
-/// ISO 5457 (from memory; older texts, second-hand, differ): 20 mm filing margin on the left, 10 mm elsewhere.
+/// ISO 5457 (from memory; older texts, second-hand, differ): 20 mm filing margin on the left, 10 mm
+/// elsewhere.
 Rect drawing_area(PaperSize size);
 
 /// Room of the title block: 180 mm wide, in the drawing area's lower right corner (ISO 7200, from memory).

@@ -32,8 +32,8 @@ HewnFace from_end(const HewnFace &face, End end, double length) {
 
 bool alike(const Joint &a, const Joint &b) {
     return a.end == b.end && a.within == b.within && near(a.length, b.length) && alike(a.starts, b.starts) &&
-           near(a.width, b.width) && near(a.height, b.height) && near(a.across_end, b.across_end) && alike(a.top, b.top) &&
-           alike(a.under, b.under) &&
+           near(a.width, b.width) && near(a.height, b.height) && near(a.across_end, b.across_end) &&
+           alike(a.top, b.top) && alike(a.under, b.under) &&
            std::equal(a.cuts.begin(), a.cuts.end(), b.cuts.begin(), b.cuts.end(),
                       [](const JointCut &x, const JointCut &y) { return alike(x, y); });
 }

@@ -25,7 +25,7 @@ struct Joint {
     bool within = false;          ///< a notch in the run of a log: seen from outside, its left side left
     double width = 0, height = 0; ///< of the blank
     HewnFace top, under;          ///< measured from the end
-    double across_end = 0; ///< from the outside to the inside face as hewn, where the end meets them
+    double across_end = 0;        ///< from the outside to the inside face as hewn, where the end meets them
     SawLine starts;    ///< where the log ends, from its blank's end; a slant where walls are not square
     double length = 0; ///< of log that the template shows: past the last shoulder
     std::vector<JointCut> cuts;

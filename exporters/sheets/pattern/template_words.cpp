@@ -11,9 +11,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double within_sheet = 2; ///< mm that words keep off the sheet's borders
+constexpr double within_sheet = 2;       ///< mm that words keep off the sheet's borders
 constexpr std::size_t heading_lines = 2; ///< its name and where it belongs
-constexpr double step = 1.5;       ///< mm: how finely places are looked for
+constexpr double step = 1.5;             ///< mm: how finely places are looked for
 
 struct Lettered {
     std::string words;
@@ -31,8 +31,10 @@ std::string list_of(const std::vector<std::string> &tags) {
     return all;
 }
 
-std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, double width, double name_height) {
-    std::vector<Lettered> lines{{face.name, name_height}, {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
+std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, double width,
+                               double name_height) {
+    std::vector<Lettered> lines{{face.name, name_height},
+                                {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
     const std::string count = std::to_string(pattern.tags.size());
     for (const std::string &line :
          wrapped(count + (pattern.tags.size() == 1 ? " piece: " : " pieces: ") + list_of(pattern.tags), width,
@@ -70,7 +72,8 @@ class Placer {
     bool is_free(const Rect &box) const {
         const Vec2 corners[] = {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}};
         return window_.holds(box) && board_.is_free(box, true) &&
-               std::all_of(std::begin(corners), std::end(corners), [&](Vec2 p) { return is_inside(ring_, p); });
+               std::all_of(std::begin(corners), std::end(corners),
+                           [&](Vec2 p) { return is_inside(ring_, p); });
     }
 
   private:
@@ -98,7 +101,8 @@ std::vector<Rect> rooms_of(const Board &board, const std::vector<Rect> &windows)
     const Rect box = bounds(board.items());
     std::vector<Rect> all;
     for (const Rect &window : windows)
-        if (const Rect room = common(window.grown(-within_sheet), box); !room.empty() && has_lines(board, window))
+        if (const Rect room = common(window.grown(-within_sheet), box);
+            !room.empty() && has_lines(board, window))
             all.push_back(room);
     std::stable_sort(all.begin(), all.end(), [](const Rect &a, const Rect &b) {
         return a.width() * a.height() > b.width() * b.height();
@@ -154,7 +158,8 @@ void add_arrow(Board &board, const PatternFace &face, const std::vector<Rect> &r
         for (const double part : {0.2, 0.12, 0.86, 0.06, 0.5})
             for (const double up : {0.5, 0.3, 0.7, 0.1}) {
                 const Vec2 foot{room.x0 + room.width() * part, room.y0 + up * room.height() - 10};
-                if (!Placer(board, face, room).is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21})) continue;
+                if (!Placer(board, face, room).is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21}))
+                    continue;
                 board.add(Path{{foot, foot + Vec2{0, 20}}, false, Line::strong, ""});
                 board.add(arrowhead(foot + Vec2{0, 20}, {0, 1}));
                 board.add(text_of({"up", least_lettering}, foot + Vec2{1.5, 8}));

@@ -1,4 +1,5 @@
-// Templates at full size of every distinct tail, notch and pocket, for paper and for a plotter, laser or router.
+// Templates at full size of every distinct tail, notch and pocket, for paper and for a plotter, laser or
+// router.
 #pragma once
 
 #include "exporters/sheets/frame/options.h"
@@ -12,9 +13,9 @@ namespace roundlay::sheets {
 /// On A4 or Letter, each face of each joint by itself, over several sheets where it is larger than one.
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options);
 
-/// All faces of these patterns on one sheet without paper's limits, side by side, 20 mm apart: the drawing for
-/// a machine. Layers: OUTLINE-THROUGH closed outlines to cut, MARK-LINE shoulders to score, TEXT names. No
-/// line twice. The bar BAR-100 on layer CHECK is 100 mm long.
+/// All faces of these patterns on one sheet without paper's limits, side by side, 20 mm apart: the drawing
+/// for a machine. Layers: OUTLINE-THROUGH closed outlines to cut, MARK-LINE shoulders to score, TEXT names.
+/// No line twice. The bar BAR-100 on layer CHECK is 100 mm long.
 Sheet template_drawing(const std::vector<Pattern> &patterns);
 
 } // namespace roundlay::sheets

@@ -3,10 +3,9 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/shell_view/scenes.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
-#include "exporters/sheets/frame/tables.h"
-
 #include "kernel/layout/bearing.h"
 #include "kernel/layout/stock.h"
 
@@ -138,7 +137,8 @@ class FloorDrawer {
         return board_.put(text, places, 0.3) || lead_out(text, k_ * (t.from + 0.5 * (t.to - t.from)));
     }
 
-    /// Where a timber is too short for its tag and others lie beside it: the tag stands off, at the end of a leader.
+    /// Where a timber is too short for its tag and others lie beside it: the tag stands off, at the end of a
+    /// leader.
     bool lead_out(Text text, Vec2 middle) {
         constexpr double farthest = 80, step = 2;
         constexpr int ways = 16;
@@ -234,7 +234,7 @@ Table timber_table(const FloorWanted &w) {
         table.rows.push_back({p.tag, name_of(t->use), w.words.length(stock.length),
                               w.words.length(stock.width), w.words.length(stock.height), spans,
                               w.words.length(std::min(bearing_of(w.layout, *t, End::datum).length,
-                                              bearing_of(w.layout, *t, End::far).length)),
+                                                      bearing_of(w.layout, *t, End::far).length)),
                               below});
     }
     return table;
@@ -249,8 +249,8 @@ std::string note_for(const FloorWanted &w) {
            ". A drawn span is no approval: local code and a licensed professional decide.";
 }
 
-/// At the largest scale that fits and gives every tag room; else at the one that leaves the fewest without, and says
-/// which.
+/// At the largest scale that fits and gives every tag room; else at the one that leaves the fewest without,
+/// and says which.
 struct DrawnFloor {
     std::vector<Page> pages;
     std::vector<std::string> without_tag;
@@ -280,7 +280,8 @@ std::vector<Sheet> plan_of(const FloorWanted &w, const SheetOptions &options) {
     DrawnFloor drawn = drawn_floor(w, size);
     put_on(drawn.pages, size, note_table(note_for(w), 62));
     if (!drawn.without_tag.empty())
-        put_on(drawn.pages, size, left_over_table("Timbers with no room here for their tags", drawn.without_tag));
+        put_on(drawn.pages, size,
+               left_over_table("Timbers with no room here for their tags", drawn.without_tag));
     put_on(drawn.pages, size, timber_table(w));
     TitleFields fields = options.fields;
     fields.title = "Floor " + name;

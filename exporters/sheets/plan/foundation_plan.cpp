@@ -1,11 +1,11 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/plan/foundation_tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/shell_scales.h"
-#include "exporters/sheets/frame/tables.h"
 
 #include <algorithm>
 #include <cmath>
@@ -52,7 +52,8 @@ int number_in(const std::string &mark) {
     return std::atoi(mark.c_str() + mark.rfind(' ') + 1);
 }
 
-/// "rod 1 to 24, bolt 3": a whole wall's bores stand in one row, and named one by one would be too long for any paper.
+/// "rod 1 to 24, bolt 3": a whole wall's bores stand in one row, and named one by one would be too long for
+/// any paper.
 std::string in_few_words(const std::vector<std::string> &marks) {
     constexpr std::size_t run_worth_folding = 3;
     const auto follows = [&](std::size_t i) {
@@ -61,7 +62,8 @@ std::string in_few_words(const std::vector<std::string> &marks) {
     };
     std::string words;
     for (std::size_t from = 0, to = 0; from < marks.size(); from = to) {
-        for (to = from + 1; to < marks.size() && follows(to); ++to) {}
+        for (to = from + 1; to < marks.size() && follows(to); ++to) {
+        }
         const bool fold = to - from >= run_worth_folding;
         for (std::size_t i = from; i < (fold ? from + 1 : to); ++i)
             words += (words.empty() ? "" : ", ") + marks[i];
@@ -143,8 +145,8 @@ class FoundationDrawer {
 
     void add_bores() {
         for (const PlacedBore &bore : bores_)
-            for (Item &item : bore_symbol(shell_.bores[static_cast<std::size_t>(bore.stated)].use, centre_of(bore),
-                                          diameter_of(bore)))
+            for (Item &item : bore_symbol(shell_.bores[static_cast<std::size_t>(bore.stated)].use,
+                                          centre_of(bore), diameter_of(bore)))
                 board_.add(std::move(item));
     }
 
@@ -157,7 +159,9 @@ class FoundationDrawer {
         std::vector<const PlacedBore *> order;
         for (const PlacedBore &bore : bores_)
             order.push_back(&bore);
-        const auto at = [&](const PlacedBore &bore) { return (eastward ? flat(bore).x : flat(bore).y) - start; };
+        const auto at = [&](const PlacedBore &bore) {
+            return (eastward ? flat(bore).x : flat(bore).y) - start;
+        };
         std::stable_sort(order.begin(), order.end(),
                          [&](const PlacedBore *a, const PlacedBore *b) { return at(*a) < at(*b); });
         for (const PlacedBore *bore : order) {
@@ -241,12 +245,15 @@ class FoundationDrawer {
 };
 
 std::string note_for(const Shell &shell, const Layout &layout, bool rows_of_bores) {
-    std::string note = "All corners, outside and inside, from the outermost faces in the west and in the south.";
+    std::string note =
+        "All corners, outside and inside, from the outermost faces in the west and in the south.";
     const auto bores = placed_bores(shell, layout);
-    if (std::any_of(bores.begin(), bores.end(), [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))
-        note += std::string(rows_of_bores ? " In a row of their own, from the same faces: middles of what comes out of "
-                                            "the foundation. "
-                                          : " Middles of what comes out of the foundation: in the table. ") +
+    if (std::any_of(bores.begin(), bores.end(),
+                    [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))
+        note += std::string(rows_of_bores
+                                ? " In a row of their own, from the same faces: middles of what comes out of "
+                                  "the foundation. "
+                                : " Middles of what comes out of the foundation: in the table. ") +
                 "Disc: rod; hexagon: bolt; circle crossed out: wiring.";
     return note;
 }

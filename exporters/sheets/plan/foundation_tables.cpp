@@ -41,10 +41,10 @@ Table sill_table(const Layout &layout, const Words &words) {
         const Blank stock = stock_of(piece).size;
         const Vec3 origin =
             layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
-        table.rows.push_back({piece.tag, piece.log == LogKind::full ? "full" : "half",
-                              words.length(stock.length), words.length(stock.width),
-                              words.length(stock.height), piece.butt_at_datum ? "left" : "right",
-                              origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
+        table.rows.push_back(
+            {piece.tag, piece.log == LogKind::full ? "full" : "half", words.length(stock.length),
+             words.length(stock.width), words.length(stock.height), piece.butt_at_datum ? "left" : "right",
+             origin.x < -0.5 ? words.length(-origin.x) + " before it" : words.length(origin.x)});
     }
     return table;
 }

@@ -173,13 +173,14 @@ struct RoundPage {
     }
 };
 
-Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
-               const Scale &scale, double lettering) {
+Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen,
+               const Words &words, const Scale &scale, double lettering) {
     Plans plans;
     plans.scale = &scale;
     for (std::size_t i = 0; i < seen.size(); ++i) {
         RoundBlock made =
-            RoundDrawer({shell, layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering}).draw();
+            RoundDrawer({shell, layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering})
+                .draw();
         plans.complete = plans.complete && made.without.empty();
         plans.rounds.push_back(std::move(made));
     }
@@ -192,8 +193,8 @@ bool each_fits(const Plans &plans, PaperSize size) {
 }
 
 /// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
-std::optional<Plans> best_plans(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen, const Words &words,
-                                PaperSize size) {
+std::optional<Plans> best_plans(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen,
+                                const Words &words, PaperSize size) {
     std::optional<Plans> fits;
     for (const Scale &scale : shell_scales(words.system()))
         for (const double lettering : {3.5, 2.5}) {

@@ -2,8 +2,8 @@
 
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/shell_view/shell_scales.h"
 
 #include <algorithm>
 
@@ -67,14 +67,16 @@ std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &wor
 
 /// Round logs have no seams that lie in a plane: where they meet follows from their tops.
 std::string note_for(const Layout &layout) {
-    const bool seams = std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &corner) {
-        const auto marks = pole_marks(layout, corner);
-        return std::any_of(marks.begin(), marks.end(), [](const PoleMark &m) { return m.seam; });
-    });
+    const bool seams =
+        std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &corner) {
+            const auto marks = pole_marks(layout, corner);
+            return std::any_of(marks.begin(), marks.end(), [](const PoleMark &m) { return m.seam; });
+        });
     const std::string heights = "Heights over the foundation. ";
     if (!seams) return heights + "Right: tops of the logs; each is scribed to those it lies on.";
-    return heights + "Left: seams, at the arris where the outside faces of the two walls meet, with the lower and the "
-                     "upper log. Right: tops of logs.";
+    return heights +
+           "Left: seams, at the arris where the outside faces of the two walls meet, with the lower and the "
+           "upper log. Right: tops of logs.";
 }
 
 } // namespace

@@ -41,7 +41,8 @@ std::string rounds_of(const Layout &layout, const PlacedBore &bore) {
 
 std::string drift_of(const StatedBore &stated, const Words &words) {
     if (stated.drift.mm() == 0) return "none";
-    return words.length(std::abs(stated.drift.mm())) + (stated.drift.mm() > 0 ? " to the right" : " to the left");
+    return words.length(std::abs(stated.drift.mm())) +
+           (stated.drift.mm() > 0 ? " to the right" : " to the left");
 }
 
 } // namespace
@@ -78,10 +79,12 @@ Text mark_text(const std::string &words) {
 }
 
 bool put_bore_mark(Board &board, const std::string &mark, Vec2 c, double diameter) {
-    const double dx = symbol_reach(diameter) + text_width(mark, lettering) / 2, dy = symbol_reach(diameter) + lettering / 2;
+    const double dx = symbol_reach(diameter) + text_width(mark, lettering) / 2,
+                 dy = symbol_reach(diameter) + lettering / 2;
     std::vector<Vec2> places;
     for (const double away : {0.6, 2.0, 4.0, 7.0, 11.0, 16.0})
-        for (const Vec2 way : {Vec2{1, 0}, Vec2{-1, 0}, Vec2{0, 1}, Vec2{0, -1}, Vec2{1, 1}, Vec2{-1, 1}, Vec2{1, -1}, Vec2{-1, -1}})
+        for (const Vec2 way : {Vec2{1, 0}, Vec2{-1, 0}, Vec2{0, 1}, Vec2{0, -1}, Vec2{1, 1}, Vec2{-1, 1},
+                               Vec2{1, -1}, Vec2{-1, -1}})
             places.push_back(c + Vec2{way.x * (dx + away), way.y * (dy + away)});
     return board.put(mark_text(mark), places, 0.3);
 }
@@ -91,13 +94,19 @@ bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {
            bore.logs.front().bedded;
 }
 
-Table bore_table(const Shell &shell, const Layout &layout, const Words &words, std::optional<int> wall_wanted) {
+Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
+                 std::optional<int> wall_wanted) {
     Table table;
-    table.title = wall_wanted ? "Bores of this wall, but for pegs" : "Rods, bolts and wiring that come out of the foundation";
-    table.columns = {{"Mark", Across::left, 20},        {"Name", Across::left, 34},
-                     {"Wall", Across::left, 12},        {"From left corner", Across::right, 26},
-                     {"From outside face", Across::right, 26}, {"Bore", Across::right, 18},
-                     {"Rounds", Across::right, 18},     {"Drift each round", Across::left, 26}};
+    table.title = wall_wanted ? "Bores of this wall, but for pegs"
+                              : "Rods, bolts and wiring that come out of the foundation";
+    table.columns = {{"Mark", Across::left, 20},
+                     {"Name", Across::left, 34},
+                     {"Wall", Across::left, 12},
+                     {"From left corner", Across::right, 26},
+                     {"From outside face", Across::right, 26},
+                     {"Bore", Across::right, 18},
+                     {"Rounds", Across::right, 18},
+                     {"Drift each round", Across::left, 26}};
     for (const PlacedBore &bore : placed_bores(shell, layout)) {
         if (wall_wanted ? bore.wall != *wall_wanted : !is_from_foundation(shell, bore)) continue;
         const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
@@ -105,7 +114,8 @@ Table bore_table(const Shell &shell, const Layout &layout, const Words &words, s
         const double in = stated.from_outside ? stated.from_outside->mm() : wall.thickness / 2;
         table.rows.push_back({bore.mark, stated.name.empty() ? "-" : stated.name, wall.name,
                               words.length(stated.from_left.mm()), words.length(in),
-                              words.length(stated.diameter.mm()), rounds_of(layout, bore), drift_of(stated, words)});
+                              words.length(stated.diameter.mm()), rounds_of(layout, bore),
+                              drift_of(stated, words)});
     }
     return table;
 }

@@ -7,8 +7,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double beyond_ends = 10;    ///< mm of wood that a crossing log is shown beyond its own end or notch
-constexpr double longest_overhang = 600; ///< mm beyond the wall's own thickness: what runs further is no overhang
+constexpr double beyond_ends = 10; ///< mm of wood that a crossing log is shown beyond its own end or notch
+constexpr double longest_overhang =
+    600; ///< mm beyond the wall's own thickness: what runs further is no overhang
 constexpr double square_on = 0.99999; ///< cosine: a face turned straight toward the viewer
 constexpr double on_plane = 1e-3;     ///< mm
 
@@ -23,8 +24,8 @@ std::string crossed_by(const Cut &cut) {
     return scope != nullptr && scope->use == ScopeUse::saddle ? scope->other : "";
 }
 
-/// Tags of pieces in other walls that the wall's pieces meet at notches. Of two round logs that cross only the upper one
-/// is cut.
+/// Tags of pieces in other walls that the wall's pieces meet at notches. Of two round logs that cross only
+/// the upper one is cut.
 std::set<std::string> crossing_tags(const Layout &layout, int wall) {
     std::set<std::string> own, tags;
     for (const Piece &piece : layout.pieces)
@@ -41,8 +42,8 @@ std::set<std::string> crossing_tags(const Layout &layout, int wall) {
     return tags;
 }
 
-/// How far logs that end near the wall stand out from its faces: their overhang. Those that run on at both sides
-/// are cut off anyway.
+/// How far logs that end near the wall stand out from its faces: their overhang. Those that run on at both
+/// sides are cut off anyway.
 double deepest_overhang(const Layout &layout, const WallPlace &place, const std::set<std::string> &crossing) {
     double deepest = 0;
     for (const Piece &piece : layout.pieces) {

@@ -1,6 +1,6 @@
 #include "exporters/sheets/drawing/table.h"
-#include "exporters/sheets/tag/tags.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/stock.h"
 
 #include <algorithm>
@@ -38,7 +38,8 @@ struct WeightSum {
             all.push_back({"Weight, estimated", words.weights(low, high)});
         else
             all.push_back(
-                {"Weight", "not known: no weights are known of the wood that is stated. Weigh before lifting."});
+                {"Weight",
+                 "not known: no weights are known of the wood that is stated. Weigh before lifting."});
         if (!basis.empty()) all.push_back({"Basis", basis});
         if (!caution.empty()) all.push_back({"Caution", caution});
         return all;
@@ -67,9 +68,12 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
         const Body &body = bodies.at(static_cast<std::size_t>(piece->model));
         const Blank stock = stock_of(*piece).size;
         volume += body.volume;
-        std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece->tag,
-                                     words.length(stock.length),            words.length(stock.width),
-                                     words.length(stock.height),            words.volume(body.volume)};
+        std::vector<std::string> row{std::to_string(table.rows.size() + 1),
+                                     piece->tag,
+                                     words.length(stock.length),
+                                     words.length(stock.width),
+                                     words.length(stock.height),
+                                     words.volume(body.volume)};
         if (options.weight) {
             const auto weight = options.weight(*piece, body);
             row.push_back(weight ? words.low_weight(weight->low_kg) : "not known");

@@ -43,11 +43,11 @@ std::vector<int> findings_about(const Chosen &thing, const State &state) {
     const ExportJob &job = state.job;
     for (std::size_t i = 0; i < job.findings.size(); ++i) {
         const auto pieces = pieces_of(job.findings[i], job.shell, job.layout);
-        const bool by_piece = thing.kind == Chosen::Kind::piece &&
-                              std::any_of(pieces.begin(), pieces.end(), [&](int piece) {
-                                  return is_part_of(thing, job.layout.pieces[static_cast<std::size_t>(piece)],
-                                                    job.layout, job.shell);
-                              });
+        const bool by_piece =
+            thing.kind == Chosen::Kind::piece && std::any_of(pieces.begin(), pieces.end(), [&](int piece) {
+                return is_part_of(thing, job.layout.pieces[static_cast<std::size_t>(piece)], job.layout,
+                                  job.shell);
+            });
         if (by_piece || names(job.findings[i], thing, state)) found.push_back(static_cast<int>(i));
     }
     return found;

@@ -28,8 +28,8 @@ class Desk : public QObject {
     // Which document. A returned text is a sentence that says why it could not be done.
     std::optional<QString> open(const QString &path);
     void begin(const QString &title, const std::string &text, Begun how = Begun::made);
-    /// Unsaved work of a session that ended badly. `path` is empty where it was never saved; `on_disk` is what
-    /// the file held for that session.
+    /// Unsaved work of a session that ended badly. `path` is empty where it was never saved; `on_disk` is
+    /// what the file held for that session.
     void recover(const QString &path, const QString &title, const std::string &text,
                  const std::optional<std::string> &on_disk);
     std::optional<QString> save_to(const QString &path);
@@ -58,8 +58,8 @@ class Desk : public QObject {
     /// While a hand drags: shows a changed shell without an entry in the history. Always from the state
     /// before the drag.
     void show(const ShellEdit &change);
-    void settle(const QString &name); ///< what is shown becomes an edit
-    void cancel();                    ///< back to before the drag
+    void settle(const QString &name);         ///< what is shown becomes an edit
+    void cancel();                            ///< back to before the drag
     std::optional<Shell> before_drag() const; ///< as stated then; nothing where no hand drags
     bool dragging() const { return before_drag_.has_value(); }
 
@@ -68,7 +68,7 @@ class Desk : public QObject {
     const StatePtr &standing() const { return standing_; } ///< newest that stands; may be null
     /// Newest of which walls can be drawn, standing or not; where the text cannot be read, what stood last.
     const StatePtr &drawn() const { return state_->can_be_drawn() ? state_ : standing_; }
-    bool drawn_is_old() const { return drawn() && drawn() != state_; }    ///< the text cannot be read now
+    bool drawn_is_old() const { return drawn() && drawn() != state_; }        ///< the text cannot be read now
     bool standing_is_old() const { return standing_ && standing_ != state_; } ///< it cannot be built now
     bool is_current() const { return state_->revision == revision_; }
     UnitSystem units() const;

@@ -27,10 +27,12 @@ Reason reason_of(const Problem &problem) {
 Reason reason_of(const Finding &finding, const State &state) {
     const auto place = state.read.places.locate(finding.subject);
     const UnitSystem units = state.job.shell.units;
-    return {place_text(finding, units), message_text(finding, units), place ? place->line : 0, place ? place->column : 0};
+    return {place_text(finding, units), message_text(finding, units), place ? place->line : 0,
+            place ? place->column : 0};
 }
 
-/// Index of the entry that a subject like `opening[2].width` is about; -1 where it is about none of that list.
+/// Index of the entry that a subject like `opening[2].width` is about; -1 where it is about none of that
+/// list.
 int entry_of(const std::string &subject, const std::string &list) {
     if (!subject.starts_with(list + "[")) return -1;
     int index = -1;
@@ -38,7 +40,8 @@ int entry_of(const std::string &subject, const std::string &list) {
     return index;
 }
 
-template <typename Part> void add_named(std::set<std::string> &names, const std::vector<Part> &all, int index) {
+template <typename Part>
+void add_named(std::set<std::string> &names, const std::vector<Part> &all, int index) {
     if (index >= 0 && index < static_cast<int>(all.size()))
         names.insert(all[static_cast<std::size_t>(index)].name);
 }

@@ -20,8 +20,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 2 m"),
     QT_TRANSLATE_NOOP("kernel", "a length from 0 to 2 m"),
     QT_TRANSLATE_NOOP("kernel", "a slope that is not negative"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as \"40 psf\""),
+    QT_TRANSLATE_NOOP("kernel", "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with "
+                                "its unit such as \"40 psf\""),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is too long"),
     QT_TRANSLATE_NOOP("kernel", "at most 200 characters"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" has a control character in it"),
@@ -95,8 +95,9 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "weight basis"),
     QT_TRANSLATE_NOOP("kernel", "caution"),
     QT_TRANSLATE_NOOP("kernel", "peg lengths"),
-    QT_TRANSLATE_NOOP("kernel", "lengths are rounded up to the next %1; each peg is cut to its own bore, which "
-                                "the cut sheets say"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "lengths are rounded up to the next %1; each peg is cut to its own bore, which "
+                      "the cut sheets say"),
     QT_TRANSLATE_NOOP("kernel", "order lengths"),
     QT_TRANSLATE_NOOP("kernel", "rounded up to the next %1; no trim is added"),
     QT_TRANSLATE_NOOP("kernel", "board feet"),
@@ -121,15 +122,17 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "cut level %1 up from %2 over %3 from %4 to %5"),
     QT_TRANSLATE_NOOP("kernel", "groove %1 wide for a spline, %2 deep from %3 to %4"),
     QT_TRANSLATE_NOOP("kernel", "seat %1 up from %2 from %3 to %4"),
-    QT_TRANSLATE_NOOP("kernel", "tailed pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "tailed pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end"),
     QT_TRANSLATE_NOOP("kernel", "pocket %1 wide, %2 into the %3 face, %4, middle %5 from the left end"),
     QT_TRANSLATE_NOOP("kernel", "through the log's height"),
     QT_TRANSLATE_NOOP("kernel", "%1 deep from the top"),
     QT_TRANSLATE_NOOP("kernel", "%1 up from the underside"),
     QT_TRANSLATE_NOOP("kernel", "%1 up from the lowest line"),
     QT_TRANSLATE_NOOP("kernel", "%1 up to %2 over %3"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "snap the lowest line and mark every cut from it before the first cut, which takes it away"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "snap the lowest line and mark every cut from it before the first cut, which takes it away"),
     QT_TRANSLATE_NOOP("kernel", "no templates were made: this shell has no tails, notches or pockets cut "
                                 "to a line; round logs are scribed in place"),
     QT_TRANSLATE_NOOP("kernel", "east"),
@@ -157,8 +160,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "round stick of %1: what lies outside it is wane"),
     QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over %3, %4 clear"),
     QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over %3"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "saddle of radius %1 at %2 over %3, its top %4 over %5, %6 clear"),
+    QT_TRANSLATE_NOOP("kernel", "saddle of radius %1 at %2 over %3, its top %4 over %5, %6 clear"),
     QT_TRANSLATE_NOOP("kernel", "saddle of radius %1 at %2 over %3, its top %4 over %5"),
     QT_TRANSLATE_NOOP("kernel", "%1 peg bore %2 right through at %3"),
     QT_TRANSLATE_NOOP("kernel", "%1 peg bores %2 right through at %3"),
@@ -205,20 +207,17 @@ constexpr const char *phrases[] = {
                       "published for logs of this wood, hewn and graded by eye, so none stands beside the "
                       "stresses: whether they may be allowed is for a licensed person to judge, by the "
                       "grade's design values."),
-    QT_TRANSLATE_NOOP("kernel",
-                      "A screen by textbook formulas, never an approval: loads, grade, notches and "
-                      "bearings are for local code and a licensed professional to decide."),
+    QT_TRANSLATE_NOOP("kernel", "A screen by textbook formulas, never an approval: loads, grade, notches and "
+                                "bearings are for local code and a licensed professional to decide."),
     QT_TRANSLATE_NOOP("kernel",
                       "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of "
                       "small clear green %3, no design value: sticks with knots bend more (%4). No species "
                       "is stated: eastern hemlock is taken."),
-    QT_TRANSLATE_NOOP("kernel",
-                      "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of "
-                      "small clear green %3, no design value: sticks with knots bend more (%4)."),
+    QT_TRANSLATE_NOOP("kernel", "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of "
+                                "small clear green %3, no design value: sticks with knots bend more (%4)."),
     QT_TRANSLATE_NOOP("kernel",
                       "floor %1 live %2, dead %3 (none is stated, so 10 lb/ft2 rounded up is taken)"),
-    QT_TRANSLATE_NOOP("kernel",
-                      "floor %1 live %2, dead %3"),
+    QT_TRANSLATE_NOOP("kernel", "floor %1 live %2, dead %3"),
     QT_TRANSLATE_NOOP("kernel", "as stated; by %1 it would be %2"),
     QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5; by %6 it would be %7"),
     QT_TRANSLATE_NOOP("kernel", "%1 (%2; %3, %4), %5"),
@@ -280,7 +279,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "estimated high weight of its round log"),
     QT_TRANSLATE_NOOP("kernel", "log rules"),
     QT_TRANSLATE_NOOP("kernel",
-                      "board feet of the order list are of one stick each, of the least round and the ordered length, by the "
+                      "board feet of the order list are of one stick each, of the least round and the "
+                      "ordered length, by the "
                       "formulas of Doyle (from memory), Scribner (seen) and International 1/4 in (seen): "
                       "estimates of sawn boards, which differ by design"),
     QT_TRANSLATE_NOOP("kernel", "13 mm for each 300 mm of height"),

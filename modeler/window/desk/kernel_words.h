@@ -1,4 +1,5 @@
-// The words of lists, problems and file errors in the person's language. Those of findings are values: finding_words.h.
+// The words of lists, problems and file errors in the person's language. Those of findings are values:
+// finding_words.h.
 #pragma once
 
 #include <QString>

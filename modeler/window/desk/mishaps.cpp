@@ -35,8 +35,7 @@ void append(const QString &line) {
 }
 
 [[noreturn]] void note_and_end() {
-    if (std::current_exception())
-        try {
+    if (std::current_exception()) try {
             throw;
         } catch (...) {
             note_mishap(QStringLiteral("nobody caught it"), words_of_what_is_thrown());
@@ -54,8 +53,8 @@ void note_mishap(const QString &doing, const QString &what) noexcept {
     try {
         std::fprintf(stderr, "roundlay-modeler: %s: %s\n", qPrintable(doing), qPrintable(what));
         append(QStringLiteral("%1  %2  %3: %4\n")
-                   .arg(QDateTime::currentDateTime().toString(Qt::ISODate), QCoreApplication::applicationVersion(),
-                        doing, what));
+                   .arg(QDateTime::currentDateTime().toString(Qt::ISODate),
+                        QCoreApplication::applicationVersion(), doing, what));
     } catch (...) { // nothing is left to note it with
     }
 }

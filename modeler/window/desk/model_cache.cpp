@@ -52,7 +52,8 @@ std::vector<Body> ModelCache::bodies(const Layout &layout) {
     }
     known_ = std::move(next);
     meetings_.wood.clear();
-    for (const KnownPtr &wood : now_) meetings_.wood.push_back(wood->number);
+    for (const KnownPtr &wood : now_)
+        meetings_.wood.push_back(wood->number);
     return all;
 }
 

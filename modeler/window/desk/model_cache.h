@@ -15,8 +15,9 @@ class ModelCache {
     /// As bodies_of; what was not cut by the last call is cut now.
     std::vector<Body> bodies(const Layout &layout);
 
-    /// As models_of, of what bodies() gave last; equal pieces come back as the same object, also from one call to the
-    /// next. New ones whose bores have to be carved out of round wood, which takes its time, are without bores yet.
+    /// As models_of, of what bodies() gave last; equal pieces come back as the same object, also from one
+    /// call to the next. New ones whose bores have to be carved out of round wood, which takes its time, are
+    /// without bores yet.
     SceneModels models();
     bool lacks_bores() const; ///< what models() gave last
     /// Empty where it is to stop before all are carved; those that are stay so.
@@ -37,8 +38,9 @@ class ModelCache {
     using KnownPtr = std::shared_ptr<Known>;
     KnownPtr newly_cut(const Piece &piece);
 
-    std::unordered_map<std::string, KnownPtr> known_; ///< of the last call only: what is not shown any more is let go
-    std::vector<KnownPtr> now_;                       ///< by model of the layout
+    std::unordered_map<std::string, KnownPtr>
+        known_;                 ///< of the last call only: what is not shown any more is let go
+    std::vector<KnownPtr> now_; ///< by model of the layout
     KnownMeetings meetings_;
     std::uint64_t newest_ = 0;
     int cut_ = 0;

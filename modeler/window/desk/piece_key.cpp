@@ -6,7 +6,8 @@ namespace roundlay::window {
 
 namespace {
 
-/// Cuts are taken apart name by name: one that learns another does not compile here until it is put in or left out.
+/// Cuts are taken apart name by name: one that learns another does not compile here until it is put in or
+/// left out.
 class PutCut {
   public:
     explicit PutCut(std::string &key) : key_(key) {}

@@ -46,8 +46,9 @@ inline bool is_dovetail(NotchKind kind) {
     return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
 }
 
-/// The shell with another kind of notch throughout. Saddles come with what round logs need, where it is not stated
-/// already: no gap, ends that run past, sticks as thick as their pitch asks. Saddles never stand among tails.
+/// The shell with another kind of notch throughout. Saddles come with what round logs need, where it is not
+/// stated already: no gap, ends that run past, sticks as thick as their pitch asks. Saddles never stand among
+/// tails.
 Shell with_kind(const Shell &shell, NotchKind kind);
 
 /// A log of a wall's round, whole; or with `piece` one of those that openings part it into.

@@ -15,8 +15,8 @@ struct Snapped {
 /// The nearest of the lines within reach, else the nearest step of the grid. Millimetres.
 Snapped snapped(double at, const std::vector<double> &lines, double reach, double grid);
 
-/// The nearest slope that is easily set out: level, or one in a half or whole number; free = to three figures.
-/// At most 1 in 1.
+/// The nearest slope that is easily set out: level, or one in a half or whole number; free = to three
+/// figures. At most 1 in 1.
 double snapped_slope(double rise_per_run, bool free);
 
 } // namespace roundlay::window

@@ -5,9 +5,9 @@
 
 namespace roundlay::window {
 
-/// Walls, and corners where they are known, without pieces: as laid out where the plan holds, else as walked from
-/// the first corner, wall by wall, whether or not the walk comes back to it. Partitions that lead nowhere are
-/// drawn for a metre.
+/// Walls, and corners where they are known, without pieces: as laid out where the plan holds, else as walked
+/// from the first corner, wall by wall, whether or not the walk comes back to it. Partitions that lead
+/// nowhere are drawn for a metre.
 Layout stated_plan(const Shell &shell);
 
 } // namespace roundlay::window

@@ -20,7 +20,8 @@ QString standing_text(const Layout &layout, UnitSystem units) {
     if (stands.logs == 0) return nominal;
     const QString low = length_text(stands.lowest, units), high = length_text(stands.highest, units);
     const QString all = low == high ? high : QCoreApplication::translate("Words", "%1 to %2").arg(low, high);
-    return all == nominal ? all : QCoreApplication::translate("Words", "%1 (%2 by its rounds)").arg(all, nominal);
+    return all == nominal ? all
+                          : QCoreApplication::translate("Words", "%1 (%2 by its rounds)").arg(all, nominal);
 }
 
 QString volume_text(double mm3, UnitSystem units) {

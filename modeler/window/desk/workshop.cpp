@@ -57,8 +57,8 @@ StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cach
     return state;
 }
 
-/// The same with all its bores: they are carved out of round wood when everything else can be seen. Null where it is to
-/// stop before that.
+/// The same with all its bores: they are carved out of round wood when everything else can be seen. Null
+/// where it is to stop before that.
 StatePtr with_bores(const StatePtr &state, ModelCache &cache, const std::function<bool()> &stop) {
     Stopwatch watch;
     SceneModels models = cache.models_with_bores(stop);
@@ -140,7 +140,8 @@ void Workshop::carve_bores(const Order &order, const StatePtr &state) {
     const Worker carve = [&](const Document &, quint64, ModelCache &cache) {
         return with_bores(state, cache, [this] { return is_asked_for_more({}); });
     };
-    if (const StatePtr whole = worked_out_safely(carve, order.document, order.revision, cache_)) emit worked(whole);
+    if (const StatePtr whole = worked_out_safely(carve, order.document, order.revision, cache_))
+        emit worked(whole);
 }
 
 } // namespace roundlay::window

@@ -20,7 +20,8 @@ StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cach
 
 using Worker = std::function<StatePtr(const Document &, quint64, ModelCache &)>;
 /// What the worker makes; where it throws, a state that says so. Never throws itself.
-StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision, ModelCache &cache);
+StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision,
+                           ModelCache &cache);
 
 class Workshop : public QObject {
     Q_OBJECT
@@ -31,7 +32,8 @@ class Workshop : public QObject {
     void ask_for(const Document &document, quint64 revision);
 
   signals:
-    /// In the thread of whoever connects. A state that lacks bores comes again with them, unless another is asked for.
+    /// In the thread of whoever connects. A state that lacks bores comes again with them, unless another is
+    /// asked for.
     void worked(roundlay::window::StatePtr state);
 
   private:

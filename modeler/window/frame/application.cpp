@@ -39,7 +39,8 @@ bool Application::notify(QObject *receiver, QEvent *event) {
 /// Not at once: whoever threw may be in the middle of things.
 bool Application::tell_of(const QString &what) {
     note_mishap(QStringLiteral("answering the person or the system"), what);
-    QMetaObject::invokeMethod(this, [this, what] { emit failed(what); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this, what] { emit failed(what); }, Qt::QueuedConnection);
     return false;
 }
 

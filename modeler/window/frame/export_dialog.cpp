@@ -47,10 +47,10 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
 }
 
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent, Exporting exporting)
-    : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox), folder_(new QLineEdit(folder)),
-      bar_(new QProgressBar), words_(new QLabel), start_(new QPushButton(tr("&Export"))),
-      close_(new QPushButton(tr("Close"))), open_(new QPushButton(tr("&Open the folder"))),
-      replace_(new QCheckBox(tr("&Replace those files"))) {
+    : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox),
+      folder_(new QLineEdit(folder)), bar_(new QProgressBar), words_(new QLabel),
+      start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
+      open_(new QPushButton(tr("&Open the folder"))), replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
     auto *grid = new QGridLayout(this);
     int row = 0;
@@ -116,7 +116,8 @@ QWidget *ExportDialog::choices_in_view() {
     scroll->setFocusPolicy(Qt::NoFocus);
     const QSize all = inside->sizeHint(), room = screen()->availableGeometry().size();
     scroll->setMinimumHeight(std::min(all.height(), static_cast<int>(most * room.height())));
-    scroll->setMinimumWidth(std::min(all.width(), room.width() * 9 / 10 - style()->pixelMetric(QStyle::PM_ScrollBarExtent)));
+    scroll->setMinimumWidth(
+        std::min(all.width(), room.width() * 9 / 10 - style()->pixelMetric(QStyle::PM_ScrollBarExtent)));
     return scroll;
 }
 

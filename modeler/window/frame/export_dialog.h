@@ -39,7 +39,8 @@ class ExportDialog : public QDialog {
     using Exporting = std::function<Outcome(const ExportJob &, const std::vector<const Exporter *> &,
                                             const std::filesystem::path &, Progress &, IfThere)>;
     /// `exporting` runs in a thread of its own; what it throws ends there, is noted, and told as the result.
-    ExportDialog(ExportJob job, const QString &folder, QWidget *parent = nullptr, Exporting exporting = export_all);
+    ExportDialog(ExportJob job, const QString &folder, QWidget *parent = nullptr,
+                 Exporting exporting = export_all);
     ~ExportDialog() override;
 
     void start();

@@ -24,7 +24,8 @@ FieldKeys::FieldKeys(MainWindow &window) : QObject(&window), window_(window) {
 /// What a line does to its own text by usual keys stays the line's.
 bool FieldKeys::is_deed(const QKeyEvent &key) const {
     if (!(key.modifiers() & Qt::ControlModifier)) return false;
-    for (const auto own : {QKeySequence::Copy, QKeySequence::Cut, QKeySequence::Paste, QKeySequence::SelectAll})
+    for (const auto own :
+         {QKeySequence::Copy, QKeySequence::Cut, QKeySequence::Paste, QKeySequence::SelectAll})
         if (key.matches(own)) return false;
     const QKeySequence typed(key.keyCombination());
     const auto actions = window_.findChildren<QAction *>();
@@ -50,7 +51,7 @@ bool FieldKeys::eventFilter(QObject *object, QEvent *event) {
         return false;
     if (!undo && !redo && !is_deed(key)) return false;
     if (is_text) window_.text_panel().take(); // the last letters are one more edit
-    event->ignore(); // and goes on to the menu
+    event->ignore();                          // and goes on to the menu
     return true;
 }
 

@@ -13,8 +13,9 @@ class MainWindow;
 /// The line that is typed into, of a field or of a box that counts; null elsewhere.
 QLineEdit *line_of(QWidget *widget);
 
-/// Undo is one history. In a field it takes back what was typed and not taken yet, letter by letter, then goes on in the
-/// document; the text of the document has no other. Keys of the menu are the menu's in every field.
+/// Undo is one history. In a field it takes back what was typed and not taken yet, letter by letter, then
+/// goes on in the document; the text of the document has no other. Keys of the menu are the menu's in every
+/// field.
 class FieldKeys : public QObject {
   public:
     explicit FieldKeys(MainWindow &window);

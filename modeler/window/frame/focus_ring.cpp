@@ -31,7 +31,8 @@ QRect seen(const QWidget &widget) {
     const QWidget *window = widget.window();
     QRect box(widget.mapTo(window, QPoint()), widget.size());
     box.adjust(-outside, -outside, outside, outside);
-    for (const QWidget *p = widget.parentWidget(); p != nullptr; p = p == window ? nullptr : p->parentWidget())
+    for (const QWidget *p = widget.parentWidget(); p != nullptr;
+         p = p == window ? nullptr : p->parentWidget())
         box &= QRect(p->mapTo(window, QPoint()), p->size());
     return box;
 }
@@ -49,8 +50,9 @@ void FocusRing::follow(QWidget *widget) {
 }
 
 void FocusRing::place() {
-    const bool wanted = round_ && !by_mouse_ && round_->isVisible() &&
-                        (round_->window()->windowType() == Qt::Window || round_->window()->windowType() == Qt::Dialog);
+    const bool wanted =
+        round_ && !by_mouse_ && round_->isVisible() &&
+        (round_->window()->windowType() == Qt::Window || round_->window()->windowType() == Qt::Dialog);
     if (!wanted) {
         if (ring_) ring_->hide();
         return;
@@ -77,7 +79,8 @@ bool FocusRing::eventFilter(QObject *object, QEvent *event) {
     case QEvent::Show:
     case QEvent::Hide: {
         const auto *widget = qobject_cast<QWidget *>(object);
-        if (round_ && widget != nullptr && widget != ring_ && (widget == round_ || widget->isAncestorOf(round_)))
+        if (round_ && widget != nullptr && widget != ring_ &&
+            (widget == round_ || widget->isAncestorOf(round_)))
             place();
         break;
     }

@@ -48,7 +48,8 @@ class MainWindow : public QMainWindow {
     void begin_demo(int number);
     bool save_to(const QString &path);
     void close_document();
-    /// Work that sessions which ended badly left behind: of the document that lies here first, then of others.
+    /// Work that sessions which ended badly left behind: of the document that lies here first, then of
+    /// others.
     void offer_recovery();
     /// The session of the person's desktop ends. False where work is in the way of it.
     bool end_session(bool may_ask);
@@ -68,7 +69,7 @@ class MainWindow : public QMainWindow {
     JointPage &joint() { return *joint_; }
     SheetView &sheet() { return *sheet_; }
     TextPanel &text_panel() { return *text_; }
-    QAction *action(const QString &name) const; ///< by its object name
+    QAction *action(const QString &name) const;              ///< by its object name
     void show_legend(bool on, const Legend *only = nullptr); ///< of every view, or of one
 
   protected:

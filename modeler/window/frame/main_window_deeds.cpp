@@ -60,20 +60,22 @@ void MainWindow::show_shortcuts() {
     for (const QAction *menu : menuBar()->actions())
         if (menu->menu() != nullptr)
             list_actions(menu->menu(), bare(menu->text()) + QStringLiteral(" › "), rows);
-    const QString views = tr(
-        "<h3>In the views</h3>"
-        "<p>Plan: Page Up and Page Down choose a wall, arrow keys move it.<br>"
-        "Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
-        "with Shift by more.<br>"
-        "Model and joint: arrow keys turn, with Shift they move.<br>"
-        "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.<br>"
-        "Cut sheet: Page Up and Page Down turn pages.<br>"
-        "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for what is "
-        "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
-        "Escape gives up, Alt lets go of the lines.</p>");
+    const QString views =
+        tr("<h3>In the views</h3>"
+           "<p>Plan: Page Up and Page Down choose a wall, arrow keys move it.<br>"
+           "Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
+           "with Shift by more.<br>"
+           "Model and joint: arrow keys turn, with Shift they move.<br>"
+           "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.<br>"
+           "Cut sheet: Page Up and Page Down turn pages.<br>"
+           "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for "
+           "what is "
+           "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
+           "Escape gives up, Alt lets go of the lines.</p>");
     const QString fields =
         tr("<h3>In fields</h3>"
-           "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in millimetres, or "
+           "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in "
+           "millimetres, or "
            "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
     QDialog dialog(this);
     dialog.setWindowTitle(tr("Keyboard"));

@@ -68,8 +68,7 @@ void MainWindow::begin_demo(int number) {
     if (!file.open(QIODevice::ReadOnly)) return;
     message_->hide();
     selection_->clear();
-    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(),
-                 Begun::copied);
+    desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(), Begun::copied);
 }
 
 bool MainWindow::save_to(const QString &path) {
@@ -169,7 +168,8 @@ void MainWindow::ask_export() {
 }
 
 void MainWindow::print_preview() {
-    if (desk_->state()->stands()) preview_sheets(desk_->state(), all_models, tr("%1, cut sheets").arg(desk_->title()), this);
+    if (desk_->state()->stands())
+        preview_sheets(desk_->state(), all_models, tr("%1, cut sheets").arg(desk_->title()), this);
 }
 
 void MainWindow::closeEvent(QCloseEvent *event) {

@@ -100,7 +100,8 @@ void MainWindow::make_history_actions(QMenu *edit) {
             desk_->history().redo();
         },
         false);
-    redo->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    redo->setShortcuts(
+        {QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
     undo->setEnabled(false);
     redo->setEnabled(false);
     connect(&history, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
@@ -206,7 +207,8 @@ void MainWindow::make_view_menu() {
     }
     panels->addSeparator();
     add(panels, "next_panel", tr("&Next panel"), QKeySequence(tr("F6")), [this] { next_panel(1); });
-    add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")), [this] { next_panel(-1); });
+    add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")),
+        [this] { next_panel(-1); });
     add(menu, "put_panels_back", tr("Put panels &back"), {}, [this] { put_panels_back(); });
     make_appearance_menu(menu);
     make_language_menu(menu);

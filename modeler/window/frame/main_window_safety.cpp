@@ -13,8 +13,7 @@ namespace roundlay::window {
 
 void MainWindow::keep_aside() {
     if (!desk_->unsaved()) return recovery_->clear();
-    if (!recovery_->keep(
-            {{}, desk_->path(), desk_->title(), desk_->document().text(), desk_->on_disk()}))
+    if (!recovery_->keep({{}, desk_->path(), desk_->title(), desk_->document().text(), desk_->on_disk()}))
         message_->say(
             tr("Unsaved work cannot be kept aside: the disk does not take it. Save soon, elsewhere."),
             {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
@@ -29,10 +28,11 @@ void MainWindow::tell_changed_on_disk() {
                              {{tr("Save it again"), [this] { save_to(desk_->path()); }}, elsewhere, keep});
     const MessageBar::Answers::value_type load{tr("Load it"), [this] { load_changed(); }};
     if (desk_->unsaved())
-        return message_->say(tr("%1 was changed on the disk by something else, and has changes here that are not "
-                                "saved. Loading it takes their place; Undo brings them back.")
-                                 .arg(desk_->title()),
-                             {load, elsewhere, keep});
+        return message_->say(
+            tr("%1 was changed on the disk by something else, and has changes here that are not "
+               "saved. Loading it takes their place; Undo brings them back.")
+                .arg(desk_->title()),
+            {load, elsewhere, keep});
     message_->say(tr("%1 was changed on the disk by something else.").arg(desk_->title()), {load, keep});
 }
 
@@ -90,9 +90,10 @@ bool MainWindow::end_session(bool may_ask) {
 }
 
 void MainWindow::tell_failure(const QString &what) {
-    const QString words = tr("Something went wrong inside roundlay: %1. The document is as it was, and what is not "
-                             "saved is kept aside; to be sure, save it. It is noted in %2.")
-                              .arg(what, QDir::toNativeSeparators(mishap_log()));
+    const QString words =
+        tr("Something went wrong inside roundlay: %1. The document is as it was, and what is not "
+           "saved is kept aside; to be sure, save it. It is noted in %2.")
+            .arg(what, QDir::toNativeSeparators(mishap_log()));
     if (message_->sentence() == words) return; // once is enough
     desk_->cancel();
     message_->say(words, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});

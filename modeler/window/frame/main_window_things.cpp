@@ -40,7 +40,8 @@ void MainWindow::connect_menus() {
             findChild<QDockWidget *>(QStringLiteral("findings"))->raise();
         });
     for (const auto &[name, legend] : legends()) // the drawings are small to begin with, the model is not
-        legend->want(QSettings().value(QStringLiteral("legend/") + name, name == QStringLiteral("model")).toBool());
+        legend->want(
+            QSettings().value(QStringLiteral("legend/") + name, name == QStringLiteral("model")).toBool());
     enable_legend();
 }
 
@@ -67,8 +68,9 @@ void MainWindow::show_legend(bool on, const Legend *only) {
 /// Ticked where every view shows its own.
 void MainWindow::enable_legend() {
     const auto all = legends();
-    action(QStringLiteral("legend"))
-        ->setChecked(std::all_of(all.begin(), all.end(), [](const auto &l) { return l.second->is_wanted(); }));
+    action(QStringLiteral("legend"))->setChecked(std::all_of(all.begin(), all.end(), [](const auto &l) {
+        return l.second->is_wanted();
+    }));
 }
 
 void MainWindow::go_to_text(int line, int column) {

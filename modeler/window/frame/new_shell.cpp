@@ -37,8 +37,7 @@ QString refusal(const Shell &shell, const Layout &layout) {
         if (p.weight == Weight::error)
             return kernel_words(p.message) + QStringLiteral("; ") + kernel_words(p.expected);
     for (const Finding &f : layout.findings)
-        if (f.weight == Weight::error)
-            return sentence_text(f, shell.units);
+        if (f.weight == Weight::error) return sentence_text(f, shell.units);
     return {};
 }
 
@@ -120,8 +119,9 @@ QLayout *NewShellDialog::left_side() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     constexpr double most = 0.5; // of the screen: the sketch has its room too
-    scroll->setMinimumWidth(std::min(inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
-                                     static_cast<int>(most * screen()->availableGeometry().width())));
+    scroll->setMinimumWidth(
+        std::min(inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
+                 static_cast<int>(most * screen()->availableGeometry().width())));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -276,8 +276,8 @@ void NewShellDialog::reject() {
     constexpr std::size_t worth_a_question = 3; // corners
     if (shape_->currentIndex() == static_cast<int>(Shape::drawn) &&
         sketch_->corners().size() >= worth_a_question) {
-        QMessageBox box(QMessageBox::Warning, tr("Unsaved work"), tr("The plan that was drawn is not made yet."),
-                        QMessageBox::NoButton, this);
+        QMessageBox box(QMessageBox::Warning, tr("Unsaved work"),
+                        tr("The plan that was drawn is not made yet."), QMessageBox::NoButton, this);
         QPushButton *drop = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
         box.addButton(tr("&Go on drawing"), QMessageBox::RejectRole);
         box.exec();

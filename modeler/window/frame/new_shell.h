@@ -48,7 +48,8 @@ class NewShellDialog : public QDialog {
 
     QComboBox *shape_, *units_, *kind_, *species_;
     QLineEdit *name_;
-    LengthEdit *width_, *depth_, *part_width_, *part_depth_, *from_left_, *thickness_, *pitch_, *gap_, *overhang_;
+    LengthEdit *width_, *depth_, *part_width_, *part_depth_, *from_left_, *thickness_, *pitch_, *gap_,
+        *overhang_;
     QLabel *part_width_label_, *part_depth_label_, *thickness_label_, *answer_;
     QSpinBox *rounds_;
     QPushButton *make_;

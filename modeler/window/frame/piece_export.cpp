@@ -45,10 +45,9 @@ void export_piece(const ExportJob &job, int piece, QWidget *parent) {
     const QString step = Words::tr("STEP, the piece as a solid (*.step)"),
                   pdf = Words::tr("PDF, its cut sheet (*.pdf)");
     QString kind = step;
-    QString path =
-        QFileDialog::getSaveFileName(parent, Words::tr("Export log %1").arg(text(p.tag)),
-                                     text(safe_file_name(p.tag)) + QStringLiteral(".step"),
-                                     step + QStringLiteral(";;") + pdf, &kind);
+    QString path = QFileDialog::getSaveFileName(parent, Words::tr("Export log %1").arg(text(p.tag)),
+                                                text(safe_file_name(p.tag)) + QStringLiteral(".step"),
+                                                step + QStringLiteral(";;") + pdf, &kind);
     if (path.isEmpty()) return;
     if (kind == pdf && path.endsWith(QStringLiteral(".step"))) // the name proposed for the other kind
         path = path.chopped(5) + QStringLiteral(".pdf");

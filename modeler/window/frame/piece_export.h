@@ -10,7 +10,8 @@ class QWidget;
 
 namespace roundlay::window {
 
-/// STEP by the name's ending, or the cut sheet as PDF. A returned text is a sentence that says why it could not be.
+/// STEP by the name's ending, or the cut sheet as PDF. A returned text is a sentence that says why it could
+/// not be.
 std::optional<QString> write_piece(const ExportJob &job, int piece, const QString &path);
 
 /// Asks where to, and says what became of it.

@@ -55,7 +55,8 @@ bool print_sheets(QPrinter &printer, const std::vector<sheets::Sheet> &all, QPro
     printer.setFullPage(true);
     printer.setPageLayout(page_of(all.front()));
     QPainter painter(&printer);
-    const double scale = printer.resolution() / mm_per_inch_of_paper; // a millimetre of the sheet is one of paper
+    const double scale =
+        printer.resolution() / mm_per_inch_of_paper; // a millimetre of the sheet is one of paper
     progress.setMaximum(static_cast<int>(all.size()));
     for (std::size_t i = 0; i < all.size(); ++i) {
         progress.setValue(static_cast<int>(i));

@@ -14,8 +14,9 @@ namespace roundlay::window {
 
 constexpr int all_models = -1;
 
-/// Draws the sheets of one model, or of all, aside with a way to stop, then shows them as they will be printed.
-/// The state is its own: another may take its place on the desk while it waits. `name` is what a file of them is proposed to be called.
+/// Draws the sheets of one model, or of all, aside with a way to stop, then shows them as they will be
+/// printed. The state is its own: another may take its place on the desk while it waits. `name` is what a
+/// file of them is proposed to be called.
 void preview_sheets(StatePtr state, int model, const QString &name, QWidget *parent);
 
 /// A printer for sheets of that name: printed into a file, this is what the file is called.

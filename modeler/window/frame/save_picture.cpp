@@ -31,9 +31,10 @@ Drawn<Picture> drawn_safely(const std::function<Drawn<Picture>()> &draw) {
     Drawn<Picture> drawn = PictureFailure{};
     const auto what = what_it_throws(QStringLiteral("drawing a picture"), [&] { drawn = draw(); });
     if (!what) return drawn;
-    return PictureFailure{PictureSizeDialog::tr("Something went wrong inside the program: %1. It is noted in %2.")
-                              .arg(*what, QDir::toNativeSeparators(mishap_log()))
-                              .toStdString()};
+    return PictureFailure{
+        PictureSizeDialog::tr("Something went wrong inside the program: %1. It is noted in %2.")
+            .arg(*what, QDir::toNativeSeparators(mishap_log()))
+            .toStdString()};
 }
 
 } // namespace
@@ -84,7 +85,8 @@ QSize PictureSizeDialog::size_in_pixels() const {
     return {width_->value(), height_->value()};
 }
 
-std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path, QWidget *parent) {
+std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path,
+                                     QWidget *parent) {
     const auto drawn = drawn_aside(view.picture_now(size), parent);
     if (const auto *failure = std::get_if<PictureFailure>(&drawn)) return kernel_words(failure->message);
     QByteArray bytes;
@@ -100,9 +102,9 @@ std::optional<QString> write_picture(const SceneView &view, QSize size, const QS
 void save_picture(const SceneView &view, const QString &name, QWidget *parent) {
     PictureSizeDialog dialog(view.QWidget::size(), parent);
     if (dialog.exec() != QDialog::Accepted) return;
-    QString path = QFileDialog::getSaveFileName(parent, dialog.windowTitle(),
-                                                text(safe_file_name(name.toStdString())) + QStringLiteral(".png"),
-                                                PictureSizeDialog::tr("PNG picture (*.png)"));
+    QString path = QFileDialog::getSaveFileName(
+        parent, dialog.windowTitle(), text(safe_file_name(name.toStdString())) + QStringLiteral(".png"),
+        PictureSizeDialog::tr("PNG picture (*.png)"));
     if (path.isEmpty()) return;
     if (!path.endsWith(QStringLiteral(".png"), Qt::CaseInsensitive)) path += QStringLiteral(".png");
     if (const auto why = write_picture(view, dialog.size_in_pixels(), path, parent))

@@ -22,7 +22,8 @@ std::vector<Demo> demos() {
         {StartPage::tr("One room of five rounds, for teaching"), QStringLiteral(":/demos/one-room.roundlay")},
         {StartPage::tr("L-shaped house of thirteen rounds"), QStringLiteral(":/demos/ell-house.roundlay")},
         {StartPage::tr("Long house with an inset porch"), QStringLiteral(":/demos/long-house.roundlay")},
-        {StartPage::tr("Cabin of round logs with a partition"), QStringLiteral(":/demos/round-cabin.roundlay")}};
+        {StartPage::tr("Cabin of round logs with a partition"),
+         QStringLiteral(":/demos/round-cabin.roundlay")}};
 }
 
 namespace {

@@ -166,7 +166,8 @@ void ThingMenu::for_views(Legend *legend) {
         made->setObjectName(QStringLiteral("thing_legend"));
         made->setCheckable(true);
         made->setChecked(legend->is_wanted());
-        connect(made, &QAction::triggered, &window_, [this, legend](bool on) { window_.show_legend(on, legend); });
+        connect(made, &QAction::triggered, &window_,
+                [this, legend](bool on) { window_.show_legend(on, legend); });
     }
     for (const char *action : {"fit", "save_picture", "choose_nothing"})
         also(action, false);

@@ -18,7 +18,8 @@ void tell_below(QFormLayout &form, MeasureEdit &edit, const QString &sentence) {
     int row = -1;
     QFormLayout::ItemRole role{};
     form.getWidgetPosition(&edit, &row, &role);
-    const QLayoutItem *below = row + 1 < form.rowCount() ? form.itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
+    const QLayoutItem *below =
+        row + 1 < form.rowCount() ? form.itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
     auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;
     if (why != nullptr && why->objectName() != why_name) why = nullptr;
     if (sentence.isEmpty()) {

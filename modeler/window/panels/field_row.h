@@ -16,8 +16,8 @@ class MeasureEdit;
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
 
-/// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was typed; the
-/// document stays as it was.
+/// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was
+/// typed; the document stays as it was.
 void commit(MeasureEdit &edit, Desk &desk, const std::function<void()> &deed);
 
 } // namespace roundlay::window

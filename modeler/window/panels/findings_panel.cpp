@@ -43,7 +43,8 @@ class Wrapped : public QStyledItemDelegate {
     explicit Wrapped(QTreeWidget *tree) : QStyledItemDelegate(tree), tree_(tree) {}
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override {
         constexpr int beside = 8, beneath = 4, endless = 10'000;
-        if (!index.parent().isValid()) return QStyledItemDelegate::sizeHint(option, index); // goes through all columns
+        if (!index.parent().isValid())
+            return QStyledItemDelegate::sizeHint(option, index); // goes through all columns
         const int set_in = index.column() == 0 ? tree_->indentation() : 0;
         const int width = std::max(tree_->header()->sectionSize(index.column()) - beside - set_in, 1);
         const QRect words = option.fontMetrics.boundingRect(QRect(0, 0, width, endless), Qt::TextWordWrap,
@@ -138,8 +139,8 @@ void FindingsPanel::refresh() {
             if (f.weight != weight) continue;
             const auto place = state.read.places.locate(f.subject);
             const UnitSystem units = state.job.shell.units;
-            add(weight, message_text(f, units), place_text(f, units), place ? place->line : 0, place ? place->column : 0,
-                static_cast<int>(i));
+            add(weight, message_text(f, units), place_text(f, units), place ? place->line : 0,
+                place ? place->column : 0, static_cast<int>(i));
         }
     if (tree_->topLevelItemCount() == 0) {
         auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});
@@ -156,7 +157,8 @@ void FindingsPanel::point_to(const std::vector<int> &findings) {
     for (QTreeWidgetItemIterator it(tree_); *it != nullptr; ++it) {
         QTreeWidgetItem *item = *it;
         const QVariant finding = item->data(0, finding_role);
-        if (!finding.isValid() || std::find(findings.begin(), findings.end(), finding.toInt()) == findings.end())
+        if (!finding.isValid() ||
+            std::find(findings.begin(), findings.end(), finding.toInt()) == findings.end())
             continue;
         if (tree_->selectedItems().isEmpty()) tree_->setCurrentItem(item);
         item->setSelected(true);

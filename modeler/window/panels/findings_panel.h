@@ -20,7 +20,8 @@ class FindingsPanel : public QWidget {
 
     QTreeWidget *tree() const { return tree_; }
     int count() const;
-    void point_to(const std::vector<int> &findings); ///< indices into State::job.findings: their lines are chosen
+    void
+    point_to(const std::vector<int> &findings); ///< indices into State::job.findings: their lines are chosen
 
   signals:
     void asked_for_text(int line, int column); ///< where a problem or a finding's statement stands

@@ -13,8 +13,8 @@
 #include <QLabel>
 #include <QScreen>
 #include <QStyle>
-#include <algorithm>
 #include <QToolButton>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -52,8 +52,7 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     for (QFormLayout *each : content->findChildren<QFormLayout *>())
         each->setRowWrapPolicy(QFormLayout::WrapLongRows);
     setWidget(content);
-    const int whole =
-        content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    const int whole = content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_choosers();
     connect(&desk_, &Desk::began, this, [this] { floor_ = beam_ = opening_ = 0; });
@@ -87,11 +86,10 @@ FloorPanel::Chooser FloorPanel::chooser(QFormLayout *form, const QString &label,
 
 void FloorPanel::take_from(QFormLayout *form, const QString &label, MeasureEdit *edit, const Change &set) {
     add_field(*form, label, *edit);
-    connect(edit, &MeasureEdit::committed, this,
-            [this, edit, set] {
-                commit(*edit, desk_, [&] { change(set); });
-                complaint_->clear(); // it is told beside the field
-            });
+    connect(edit, &MeasureEdit::committed, this, [this, edit, set] {
+        commit(*edit, desk_, [&] { change(set); });
+        complaint_->clear(); // it is told beside the field
+    });
 }
 
 LengthEdit *FloorPanel::length_field(QFormLayout *form, const QString &name, const QString &label,
@@ -135,7 +133,7 @@ QComboBox *FloorPanel::wall_field(QFormLayout *form, const QString &label, std::
 }
 
 LoadEdit *FloorPanel::load_field(QFormLayout *form, const QString &name, const QString &label,
-                                   std::optional<double> Floor::*part) {
+                                 std::optional<double> Floor::*part) {
     auto *edit = new LoadEdit;
     edit->setObjectName(name);
     edit->setPlaceholderText(tr("no screen of spans"));
@@ -144,8 +142,7 @@ LoadEdit *FloorPanel::load_field(QFormLayout *form, const QString &name, const Q
 }
 
 void FloorPanel::make_joists(QFormLayout *form) {
-    take_from(form, tr("Na&me"), name_,
-              [this](Floor &floor) { floor.name = name_->name().toStdString(); });
+    take_from(form, tr("Na&me"), name_, [this](Floor &floor) { floor.name = name_->name().toStdString(); });
     from_ = wall_field(form, tr("Joists fro&m wall"), &Floor::from);
     to_ = wall_field(form, tr("to &wall"), &Floor::to);
     level_ = joist_field(form, QStringLiteral("level"), tr("Le&vel of their tops"), &Floor::level);

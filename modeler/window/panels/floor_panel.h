@@ -58,7 +58,8 @@ class FloorPanel : public QScrollArea {
     LengthEdit *opening_field(QFormLayout *form, const QString &name, const QString &label,
                               Length FloorOpening::*part);
     QComboBox *wall_field(QFormLayout *form, const QString &label, std::string Floor::*part);
-    LoadEdit *load_field(QFormLayout *form, const QString &name, const QString &label, std::optional<double> Floor::*part);
+    LoadEdit *load_field(QFormLayout *form, const QString &name, const QString &label,
+                         std::optional<double> Floor::*part);
     void make_joists(QFormLayout *form);
     QGroupBox *beams_box();
     QGroupBox *openings_box();

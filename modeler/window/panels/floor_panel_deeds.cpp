@@ -79,7 +79,7 @@ void FloorPanel::change(const Change &change) {
     const auto &shell = desk_.state()->read.shell;
     if (!shell || chosen() >= shell->floors.size()) return;
     edit(tr("Change floor %1").arg(text(shell->floors[chosen()].name)),
-               [&](const Shell &now) { return with_floor(now, chosen(), change); });
+         [&](const Shell &now) { return with_floor(now, chosen(), change); });
 }
 
 /// A joist that is chosen in a view brings its floor here.

@@ -5,11 +5,11 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
-#include <cmath>
 #include <QKeyEvent>
 #include <QMetaMethod>
 #include <QRegularExpression>
 #include <QToolTip>
+#include <cmath>
 
 namespace roundlay::window {
 
@@ -135,7 +135,8 @@ std::optional<MeasureError> LoadEdit::read(const QString &typed) {
     constexpr double part = 1e-4; // kPa: finer would fill the document with digits that say nothing
     if (waiting_) waiting_ = std::round(*waiting_ / part) * part;
     if (waiting_) return {};
-    return MeasureError{0, tr("this is no load").toStdString(), tr("a load such as 1.9 kPa or 40 psf").toStdString()};
+    return MeasureError{0, tr("this is no load").toStdString(),
+                        tr("a load such as 1.9 kPa or 40 psf").toStdString()};
 }
 
 std::optional<MeasureError> NameEdit::read(const QString &typed) {

@@ -1,5 +1,6 @@
-// Fields that a person types into: a length in either system, a slope, a number, a name. What cannot be read, or what
-// the document does not take, stays to be put right, with a sentence that says why; the old value holds until then.
+// Fields that a person types into: a length in either system, a slope, a number, a name. What cannot be read,
+// or what the document does not take, stays to be put right, with a sentence that says why; the old value
+// holds until then.
 #pragma once
 
 #include "kernel/measure/measure.h"
@@ -22,14 +23,14 @@ class MeasureEdit : public QLineEdit {
     const QString &complaint() const { return complaint_; } ///< empty = what stands there is right
 
   signals:
-    void committed();                          ///< by the person; the field has the new value
+    void committed();                         ///< by the person; the field has the new value
     void complained(const QString &sentence); ///< empty when it is right again
 
   protected:
     /// Reads the text into the value that waits, or returns why not.
     virtual std::optional<MeasureError> read(const QString &typed) = 0;
-    virtual bool differs() const = 0; ///< the value that waits from the one that holds
-    virtual void exchange() = 0;      ///< the two
+    virtual bool differs() const = 0;  ///< the value that waits from the one that holds
+    virtual void exchange() = 0;       ///< the two
     virtual QString shown() const = 0; ///< the value that holds, as text
     void show_value();
     void focusOutEvent(QFocusEvent *event) override;
@@ -107,7 +108,8 @@ class NumberEdit : public ValueEdit<std::optional<double>> {
     QString shown() const override;
 };
 
-/// A load on a floor, in kPa; typed and shown in the unit that the shell uses, or in a unit that is typed with it.
+/// A load on a floor, in kPa; typed and shown in the unit that the shell uses, or in a unit that is typed
+/// with it.
 class LoadEdit : public ValueEdit<std::optional<double>> {
     Q_OBJECT
   public:

@@ -39,7 +39,8 @@ LogFields::LogFields(QWidget *parent)
     tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), wall);
     butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), wall);
     tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), wall);
-    diameter_ = length_field(form, QStringLiteral("diameter"), tr("Diameter of the &stick"), tr("as the shell"));
+    diameter_ =
+        length_field(form, QStringLiteral("diameter"), tr("Diameter of the &stick"), tr("as the shell"));
     bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), tr("not measured"));
     butt_ = choice(form, tr("Butt l&ies"), {tr("by turns"), tr("left"), tr("right")});
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
@@ -86,12 +87,14 @@ bool LogFields::is_alone() const {
 /// A log that others are scoped over has a diameter alone; what it has else can be seen to be taken away.
 void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
     auto *form = qobject_cast<QFormLayout *>(layout());
-    const bool alone = is_alone(); // the logs of a round lie in one straight line: their sizes are the round's
+    const bool alone =
+        is_alone(); // the logs of a round lie in one straight line: their sizes are the round's
     setTitle(alone              ? tr("Stated of log %1 alone").arg(alone_)
              : alone_.isEmpty() ? tr("Stated of the whole log")
                                 : tr("Stated of all logs of this round"));
-    for (const auto &[edit, size] : {std::pair(butt_height_, log.sizes.butt_height), std::pair(tip_height_, log.sizes.tip_height),
-                                     std::pair(butt_width_, log.sizes.butt_width), std::pair(tip_width_, log.sizes.tip_width)})
+    for (const auto &[edit, size] :
+         {std::pair(butt_height_, log.sizes.butt_height), std::pair(tip_height_, log.sizes.tip_height),
+          std::pair(butt_width_, log.sizes.butt_width), std::pair(tip_width_, log.sizes.tip_width)})
         form->setRowVisible(edit, !alone && (!scoped || size));
     form->setRowVisible(diameter_, !alone);
     form->setRowVisible(butt_, !alone);

@@ -19,8 +19,8 @@ class LogFields : public QGroupBox {
   public:
     explicit LogFields(QWidget *parent = nullptr);
 
-    /// Of a log that openings part, `alone` is the tag of the one that is chosen: the person says whether the whole round
-    /// is meant or that one. Empty: there is no other in the round.
+    /// Of a log that openings part, `alone` is the tag of the one that is chosen: the person says whether the
+    /// whole round is meant or that one. Empty: there is no other in the round.
     void offer_parts(const QString &alone, bool says_something_alone);
     bool is_alone() const; ///< the fields tell of one of several logs in the round
     void show_log(const OwnLog &log, UnitSystem units, bool scoped);
@@ -30,7 +30,8 @@ class LogFields : public QGroupBox {
 
   signals:
     void meant_another(); ///< the whole round, or the one log
-    void stated(roundlay::window::MeasureEdit *field); ///< something, by the person; null where it was a choice
+    void
+    stated(roundlay::window::MeasureEdit *field); ///< something, by the person; null where it was a choice
 
   private:
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label,

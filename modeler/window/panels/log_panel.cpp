@@ -57,7 +57,8 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     auto *column = new QVBoxLayout(inside);
     for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, log_})
         column->addWidget(part);
-    new StandBanner(desk_, column, StandBanner::Shows::as_stood); // over the figures: the fields are as stated
+    new StandBanner(desk_, column,
+                    StandBanner::Shows::as_stood); // over the figures: the fields are as stated
     column->addWidget(words_);
     column->addStretch(1);
     auto *scroll = new QScrollArea;
@@ -152,12 +153,14 @@ void LogPanel::show_log(int piece) {
     if (!is_log(state.job.layout, piece)) return;
     const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
     const bool parted = is_parted(state.job.layout, p);
-    log_->offer_parts(parted ? text(p.tag) : QString(), says_something_of(stated(), {wall, p.round, p.number}));
+    log_->offer_parts(parted ? text(p.tag) : QString(),
+                      says_something_of(stated(), {wall, p.round, p.number}));
     log_->show_log(own_log(stated(), log_place(p)), desk_.units(), stated().notch.kind == NotchKind::saddle);
 }
 
 LogPlace LogPanel::log_place(const Piece &piece) const {
-    LogPlace place{desk_.standing()->job.layout.walls[static_cast<std::size_t>(piece.wall)].name, piece.round, {}};
+    LogPlace place{
+        desk_.standing()->job.layout.walls[static_cast<std::size_t>(piece.wall)].name, piece.round, {}};
     if (log_->is_alone()) place.piece = piece.number;
     return place;
 }

@@ -1,8 +1,8 @@
 #include "modeler/window/panels/log_words.h"
 
 #include "exporters/lists/cut_list.h"
-#include "kernel/measure/load.h"
 #include "kernel/layout/finding_pieces.h"
+#include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
@@ -71,7 +71,8 @@ void Words::screen(const State &state, int timber) {
     const FloorScreen all = screen_floors(state.job.shell, state.job.layout);
     const bool metric = state.job.shell.units == UnitSystem::metric;
     const auto pressed = [metric](double mpa) {
-        return metric ? QStringLiteral("%1 MPa").arg(mpa, 0, 'f', 2) : QStringLiteral("%1 psi").arg(mpa / mpa_per_psi, 0, 'f', 0);
+        return metric ? QStringLiteral("%1 MPa").arg(mpa, 0, 'f', 2)
+                      : QStringLiteral("%1 psi").arg(mpa / mpa_per_psi, 0, 'f', 0);
     };
     for (const TimberScreen &s : all.timbers) {
         if (s.timber != timber) continue;
@@ -82,8 +83,7 @@ void Words::screen(const State &state, int timber) {
                       .arg(length_text(s.deflection, units))
                       .arg(std::floor(s.span / std::max(s.deflection, 1e-9)), 0, 'f', 0));
         this->row(tr("Bending, shear, bearing"),
-                  QStringLiteral("%1; %2; %3")
-                      .arg(pressed(s.bending), pressed(s.shear), pressed(s.bearing)));
+                  QStringLiteral("%1; %2; %3").arg(pressed(s.bending), pressed(s.shear), pressed(s.bearing)));
         this->row(tr("Allowable stresses"), kernel_words(std::string(no_allowable)));
         this->row(tr("Formulas"), kernel_words(all.formulas));
         this->row(tr("Inputs"), kernel_words(all.inputs));

@@ -6,7 +6,8 @@
 
 namespace roundlay::window {
 
-MessageBar::MessageBar(QWidget *parent) : QFrame(parent), label_(new QLabel), whole_(new QHBoxLayout(this)), row_(new QHBoxLayout) {
+MessageBar::MessageBar(QWidget *parent)
+    : QFrame(parent), label_(new QLabel), whole_(new QHBoxLayout(this)), row_(new QHBoxLayout) {
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);

@@ -13,9 +13,9 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
+#include <QScreen>
 #include <QSignalBlocker>
 #include <QSpinBox>
-#include <QScreen>
 #include <QStyle>
 #include <algorithm>
 
@@ -46,8 +46,7 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     complaint_->setWordWrap(true);
     make_fields();
     setWidget(inside);
-    const int whole =
-        inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    const int whole = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_fields();
     connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
@@ -120,9 +119,8 @@ void ShellPanel::connect_fields() {
                [this](Shell &s) { s.wood.species = species_->currentData().toString().toStdString(); });
     });
     connect(slope_, &SlopeEdit::committed, this, [this] {
-        commit(*slope_, desk_, [this] {
-            change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); });
-        });
+        commit(*slope_, desk_,
+               [this] { change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); }); });
         complaint_->clear();
     });
 }

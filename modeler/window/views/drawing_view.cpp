@@ -205,7 +205,8 @@ void DrawingView::keyPressEvent(QKeyEvent *event) {
         }
         if (!typed.isEmpty() && typed.at(0).isDigit()) return begin_typing(typed);
     }
-    if (is_menu_key(*event) && !is_dragging()) return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
+    if (is_menu_key(*event) && !is_dragging())
+        return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
     const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
     if (!zoom_by_key(*event, zoom_in, [this] { fit(); })) QWidget::keyPressEvent(event);
 }

@@ -50,9 +50,9 @@ class DrawingView : public QWidget {
     virtual Chosen chosen_thing() const { return {}; }
     virtual std::vector<LegendEntry> legend() const { return {}; } ///< what its colours and patterns mean
 
-    void fit_now(); ///< also while a hand is at work
+    void fit_now();        ///< also while a hand is at work
     bool went_far() const; ///< the hand from where it pressed: more than a click's trembling
-    double reach() const; ///< millimetres within which a pointer or a snap takes hold
+    double reach() const;  ///< millimetres within which a pointer or a snap takes hold
     QRectF screen_rect(const sheets::Rect &rect) const;
     /// A label in a box, its middle at a place of the screen.
     void draw_label(QPainter &painter, QPointF at, const QString &words, const QColor &ink) const;

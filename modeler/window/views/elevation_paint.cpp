@@ -26,10 +26,9 @@ void ElevationView::paint(QPainter &painter) {
     constexpr double beneath = 22, beneath_a_measure = 36; // pixels: a door's stands under the ground line
     const auto *hole = chosen_hole();
     const bool measured = hole != nullptr && hole->box.y0 * scale() < beneath;
-    draw_label(
-        painter, to_screen({scene_.length / 2, 0}) + QPointF(0, measured ? beneath_a_measure : beneath),
-        caption(),
-        tints().ink);
+    draw_label(painter,
+               to_screen({scene_.length / 2, 0}) + QPointF(0, measured ? beneath_a_measure : beneath),
+               caption(), tints().ink);
 }
 
 /// A partition has no outside.
@@ -97,7 +96,8 @@ void ElevationView::paint_bores(QPainter &painter) const {
     }
 }
 
-/// Of the wall as a whole an outline, of a corner its line and its name; the rest is marked where it is painted.
+/// Of the wall as a whole an outline, of a corner its line and its name; the rest is marked where it is
+/// painted.
 void ElevationView::paint_choice(QPainter &painter) const {
     constexpr double thick = 3, past = 12; // pixels
     const Layout &layout = desk_.drawn()->drawn();

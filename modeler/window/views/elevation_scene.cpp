@@ -34,7 +34,10 @@ bool looks_at_us(const WallPlace &wall, const Piece &piece, const Body &body, co
 double nearest(const WallPlace &wall, const Piece &piece, const Body &body, const Face &face) {
     double deep = 1e300;
     for (const int vertex : face.loops.front())
-        deep = std::min(deep, wall.frame.to_local(piece.frame.to_world(body.hewn.vertices[static_cast<std::size_t>(vertex)])).y);
+        deep = std::min(
+            deep,
+            wall.frame.to_local(piece.frame.to_world(body.hewn.vertices[static_cast<std::size_t>(vertex)]))
+                .y);
     return deep;
 }
 

@@ -42,8 +42,8 @@ struct ElevationScene {
     std::vector<Shape> shapes; ///< its own logs, then the ends that stand before them
     std::vector<Hole> holes;
     std::vector<PegLine> pegs;
-    std::vector<BoreLine> bores; ///< that a person placed
-    std::vector<TimberEnd> timbers; ///< ends of joists and beams that lie in the wall, behind its face
+    std::vector<BoreLine> bores;     ///< that a person placed
+    std::vector<TimberEnd> timbers;  ///< ends of joists and beams that lie in the wall, behind its face
     std::vector<double> round_lines; ///< heights
     std::vector<double> faces;       ///< heights of log faces of this wall
 };

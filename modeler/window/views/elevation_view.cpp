@@ -71,7 +71,8 @@ bool ElevationView::is_old() const {
 Chosen ElevationView::thing_at(Vec2 at) const {
     if (const auto *hole = hole_at(at)) return {Chosen::Kind::opening, {}, hole->opening};
     if (const int piece = piece_at(at); piece >= 0)
-        return {Chosen::Kind::piece, desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag, -1};
+        return {Chosen::Kind::piece, desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag,
+                -1};
     if (scene_.wall < 0) return {};
     return {Chosen::Kind::wall, selection_.wall(), -1};
 }

@@ -32,7 +32,8 @@ NotchPlace JointPage::place() const {
 }
 
 NotchRule JointPage::rule() const {
-    const auto &stated = desk_.state()->read.shell; // also what cannot be built: it is put right where it was typed
+    const auto &stated =
+        desk_.state()->read.shell; // also what cannot be built: it is put right where it was typed
     return notch_at(stated ? *stated : desk_.standing()->job.shell, place(), chosen_scope());
 }
 
@@ -92,8 +93,8 @@ void JointPage::offer_kinds(NotchKind now) {
     auto *kinds = qobject_cast<QStandardItemModel *>(kind_->model());
     const bool whole = chosen_scope() == NotchScope::shell;
     for (int i = 0; i < kind_->count(); ++i)
-        kinds->item(i)->setEnabled(whole || ((static_cast<NotchKind>(i) == NotchKind::saddle) ==
-                                             (now == NotchKind::saddle)));
+        kinds->item(i)->setEnabled(
+            whole || ((static_cast<NotchKind>(i) == NotchKind::saddle) == (now == NotchKind::saddle)));
 }
 
 /// Stated slopes begin as what the tail has.
@@ -103,7 +104,8 @@ void JointPage::take_kind() {
     const NotchPlace at = place();
     const NotchScope scope = chosen_scope();
     desk_.edit(deed(at), [&](const Shell &shell) {
-        if (scope == NotchScope::shell && kind != shell.notch.kind) return std::optional(with_kind(shell, kind));
+        if (scope == NotchScope::shell && kind != shell.notch.kind)
+            return std::optional(with_kind(shell, kind));
         NotchRule next = notch_at(shell, at, scope);
         const TailTop top = tail_top(next);
         if (kind == NotchKind::stated && next.kind != NotchKind::stated) {

@@ -102,7 +102,8 @@ void JointPage::make_view() {
     connect(view_, &SceneView::asked_for_menu, this, [this](int id, const QPoint &on_screen) {
         Chosen thing = selection_.chosen();
         if (id >= 0 && desk_.standing())
-            thing = {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
+            thing = {Chosen::Kind::piece,
+                     desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
         else if (id != SceneView::by_keyboard)
             thing = {Chosen::Kind::corner, corner_name(), -1};
         emit asked_for_menu(thing, on_screen);

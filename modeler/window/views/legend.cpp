@@ -87,7 +87,8 @@ void Legend::paintEvent(QPaintEvent *) {
         painter.setBrush(QBrush(entry.lines, entry.pattern));
         painter.drawRect(box);
         painter.setPen(tints().ink);
-        painter.drawText(QRect(2 * edge + swatch, y, width(), high), Qt::AlignLeft | Qt::AlignVCenter, entry.words);
+        painter.drawText(QRect(2 * edge + swatch, y, width(), high), Qt::AlignLeft | Qt::AlignVCenter,
+                         entry.words);
         y += high + row_gap;
     }
 }

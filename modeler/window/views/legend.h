@@ -1,4 +1,5 @@
-// What the colours and patterns of a view mean: a slip in its lower left corner, shown or hidden by the person.
+// What the colours and patterns of a view mean: a slip in its lower left corner, shown or hidden by the
+// person.
 #pragma once
 
 #include <QColor>

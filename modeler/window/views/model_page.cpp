@@ -169,7 +169,8 @@ QWidget *ModelPage::controls() {
     constexpr int slack = 100; // pixels, for the sliders
     bar->setEnabled(view_ != nullptr);
     whole_ = bar->sizeHint().width() + slack;
-    right_whole_ = right_->sizeHint().width() + bar_->contentsMargins().left() + bar_->contentsMargins().right();
+    right_whole_ =
+        right_->sizeHint().width() + bar_->contentsMargins().left() + bar_->contentsMargins().right();
     bar->setMinimumWidth(1); // the window may be narrower than all the words of its controls
     return bar;
 }

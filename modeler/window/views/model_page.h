@@ -64,8 +64,8 @@ class ModelPage : public QWidget {
     QToolButton *play_;
     QComboBox *colouring_, *section_;
     QCheckBox *labels_;
-    QBoxLayout *bar_ = nullptr; ///< two halves of the fields below the view, beside or below each other
-    QBoxLayout *right_ = nullptr; ///< of the right half its two parts
+    QBoxLayout *bar_ = nullptr;       ///< two halves of the fields below the view, beside or below each other
+    QBoxLayout *right_ = nullptr;     ///< of the right half its two parts
     int whole_ = 0, right_whole_ = 0; ///< pixels that both halves take, and the right one
     QTimer playing_;
 };

@@ -24,8 +24,7 @@ std::vector<Vec2> outline_of(const WallPlace &w) {
 /// What layout says against it, first of all.
 QString why_it_does_not_fit(const Shell &shell) {
     for (const Finding &finding : lay_out(shell).findings)
-        if (finding.weight == Weight::error)
-            return sentence_text(finding, shell.units);
+        if (finding.weight == Weight::error) return sentence_text(finding, shell.units);
     return PlanView::tr("it does not fit there");
 }
 
@@ -37,9 +36,10 @@ void PlanView::draw_partition(bool on) {
     draws_ = on && desk_.standing() != nullptr;
     setCursor(draws_ ? Qt::CrossCursor : Qt::ArrowCursor);
     if (draws_) setFocus();
-    emit hinted(draws_ ? tr("Click on the wall where the partition starts, then on the one where it ends; or drag "
-                            "it. Digits type how far from the wall's left; Escape leaves")
-                       : QString());
+    emit hinted(
+        draws_ ? tr("Click on the wall where the partition starts, then on the one where it ends; or drag "
+                    "it. Digits type how far from the wall's left; Escape leaves")
+               : QString());
     emit drawing_changed(draws_);
     update();
 }
@@ -153,8 +153,9 @@ void PlanView::press_to_end(Vec2 at, Qt::KeyboardModifiers keys) {
     const bool ahead = start >= 0 && place(*layout_of(desk_), start).frame.to_local({at.x, at.y, 0}).y > 0;
     const bool own = wall >= static_cast<int>(shell_of(desk_).walls.size());
     if ((wall >= 0 && !own && name != draft_.to) || !ahead)
-        return emit hinted(tr("Square to wall %1 it ends in wall %2: click there, or on wall %1 to start elsewhere")
-                               .arg(text(from_), text(draft_.to)));
+        return emit hinted(
+            tr("Square to wall %1 it ends in wall %2: click there, or on wall %1 to start elsewhere")
+                .arg(text(from_), text(draft_.to)));
     finish_drawing();
 }
 

@@ -107,7 +107,8 @@ void PlanView::paint_name(QPainter &painter, const WallPlace &w) {
     const auto free_place = [&]() -> std::optional<QPointF> {
         for (const double inward : {w.thickness + away / scale(), -away / scale()})
             for (const double share : along_wall)
-                if (const QPointF at = to_screen(on_wall(w, share * w.length, inward)); is_free(centred(at, size)))
+                if (const QPointF at = to_screen(on_wall(w, share * w.length, inward));
+                    is_free(centred(at, size)))
                     return at;
         return {};
     };

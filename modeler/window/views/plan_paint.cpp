@@ -109,7 +109,8 @@ void PlanView::paint_gap(QPainter &painter) const {
     const bool ccw = outer < 2 || length(on_wall(layout.walls[0], layout.walls[0].length, 0) -
                                          flat(layout.walls[1].frame.origin)) < seen;
     const WallPlace &first = layout.walls.front(), &last = layout.walls[outer - 1];
-    const Vec2 begin = on_wall(first, ccw ? 0 : first.length, 0), end = on_wall(last, ccw ? last.length : 0, 0);
+    const Vec2 begin = on_wall(first, ccw ? 0 : first.length, 0),
+               end = on_wall(last, ccw ? last.length : 0, 0);
     if (length(end - begin) < seen) return;
     painter.setPen(QPen(tints().error, 2, Qt::DotLine));
     painter.drawLine(to_screen(begin), to_screen(end));
@@ -127,7 +128,8 @@ void PlanView::paint_corners(QPainter &painter, const Faults &faults) const {
         const double size = chosen ? dot + 2 : dot;
         painter.drawEllipse(to_screen(corner.centre), size, size);
         painter.setBrush(Qt::NoBrush);
-        if (chosen || faulty) painter.drawEllipse(to_screen(corner.centre), ring, ring); // seen without its colour
+        if (chosen || faulty)
+            painter.drawEllipse(to_screen(corner.centre), ring, ring); // seen without its colour
     }
 }
 

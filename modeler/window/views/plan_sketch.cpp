@@ -43,8 +43,9 @@ void PlanSketch::set_units(UnitSystem units) {
     setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
                                 "Backspace takes the last corner back, Escape clears.") +
                              QStringLiteral("\n\n") +
-                             (units == UnitSystem::metric ? tr("A bare number is in millimetres: 8500 or 8.5 m.")
-                                                          : tr("A bare number is in inches: 28' for 28 feet.")));
+                             (units == UnitSystem::metric
+                                  ? tr("A bare number is in millimetres: 8500 or 8.5 m.")
+                                  : tr("A bare number is in inches: 28' for 28 feet.")));
     update();
 }
 
@@ -78,7 +79,8 @@ sheets::Rect PlanSketch::content() const {
 }
 
 /// Level with a corner that is drawn, as far as a hand reaches: a few pixels of a whole house are more than a
-/// round length, and would leave it crooked. Else to the length of a wall that is drawn, or to a round length.
+/// round length, and would leave it crooked. Else to the length of a wall that is drawn, or to a round
+/// length.
 double PlanSketch::snapped_along(Vec2 from, Vec2 way, double length) const {
     double level = 0, nearest = reach();
     for (const PlanPoint &p : drawn_) {

@@ -142,8 +142,7 @@ void PlanView::hover(Vec2 at) {
     if (corner >= 0) {
         const Layout &layout = *layout_of(desk_);
         const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
-        emit hinted(
-            tr("Corner %1: %2").arg(text(c.name), notch_words(shell_of(desk_), c, layout)));
+        emit hinted(tr("Corner %1: %2").arg(text(c.name), notch_words(shell_of(desk_), c, layout)));
     } else if (opening >= 0) {
         emit hinted(text(shell_of(desk_).openings[static_cast<std::size_t>(opening)].name));
     } else if (wall >= 0) {

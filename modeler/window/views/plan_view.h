@@ -8,7 +8,6 @@
 #include <QPainterPath>
 #include <optional>
 
-
 namespace roundlay::window {
 
 class Desk;
@@ -23,7 +22,8 @@ class PlanView : public DrawingView {
     void nudge(int steps);
     /// A partition from the middle of the wall that is shown, to be dragged where it belongs.
     void add_partition();
-    /// A partition is drawn: pressed where it starts and let go where it ends, or by a click at each; Escape leaves.
+    /// A partition is drawn: pressed where it starts and let go where it ends, or by a click at each; Escape
+    /// leaves.
     void draw_partition(bool on);
     bool is_drawing() const { return draws_; }
     /// The chosen partition goes, and what hangs on it.
@@ -110,14 +110,14 @@ class PlanView : public DrawingView {
 
     Desk &desk_;
     Selection &selection_;
-    int dragged_ = -1;      ///< of Shell::walls
-    int partition_ = -1;    ///< that is dragged
-    bool draws_ = false;    ///< partitions
-    std::string from_;      ///< wall from which one is drawn
-    double from_left_ = 0;  ///< where it starts there
+    int dragged_ = -1;         ///< of Shell::walls
+    int partition_ = -1;       ///< that is dragged
+    bool draws_ = false;       ///< partitions
+    std::string from_;         ///< wall from which one is drawn
+    double from_left_ = 0;     ///< where it starts there
     bool dragged_far_ = false; ///< the hand went on from where it pressed: it ends where that lets go
-    Draft draft_;           ///< what is drawn, or what a press would draw
-    std::string hovered_;   ///< corner
+    Draft draft_;              ///< what is drawn, or what a press would draw
+    std::string hovered_;      ///< corner
     Vec2 grabbed_;
     double before_length_ = 0; ///< of the wall before the dragged one; where a dragged partition starts
     double grows_ = 1;         ///< how that changes for each millimetre outward

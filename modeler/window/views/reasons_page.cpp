@@ -24,19 +24,19 @@ void ReasonsPage::refresh() {
     reasons_ = reasons.size();
     QString list;
     for (const Reason &reason : reasons) {
-        const QString place =
-            reason.line > 0
-                ? QStringLiteral("<a href='line:%1:%2'>%3</a>: ")
-                      .arg(QString::number(reason.line), QString::number(reason.column),
-                           tr("line %1").arg(reason.line).toHtmlEscaped())
-                : QString();
+        const QString place = reason.line > 0
+                                  ? QStringLiteral("<a href='line:%1:%2'>%3</a>: ")
+                                        .arg(QString::number(reason.line), QString::number(reason.column),
+                                             tr("line %1").arg(reason.line).toHtmlEscaped())
+                                  : QString();
         const QString what =
             reason.place.isEmpty() ? reason.words : reason.place + QStringLiteral(": ") + reason.words;
         list += QStringLiteral("<li style='margin-bottom:6px'>%1%2</li>").arg(place, what.toHtmlEscaped());
     }
     setHtml(QStringLiteral("<h2>%1</h2><p>%2</p><ol>%3</ol>")
                 .arg(tr("This document cannot be built yet").toHtmlEscaped(),
-                     tr("Put right what stands here, in the Text panel or in another editor; each line leads to its "
+                     tr("Put right what stands here, in the Text panel or in another editor; each line leads "
+                        "to its "
                         "place. The shell comes up by itself as soon as it can be built.")
                          .toHtmlEscaped(),
                      list));

@@ -54,9 +54,10 @@ void colour_by_finding(Scene &scene, const State &state) {
     for (const Weight weight : {Weight::note, Weight::warning, Weight::error})
         for (const Finding &finding : state.job.findings) {
             if (finding.weight != weight) continue;
-            const QColor tint = weight == Weight::error     ? tints().error
-                                : weight == Weight::warning ? tints().warning
-                                                            : QColor(note_colour.r, note_colour.g, note_colour.b);
+            const QColor tint = weight == Weight::error ? tints().error
+                                : weight == Weight::warning
+                                    ? tints().warning
+                                    : QColor(note_colour.r, note_colour.g, note_colour.b);
             for (const int piece : pieces_of(finding, state.job.shell, state.job.layout))
                 scene.instances[static_cast<std::size_t>(piece)].colour = of(tint);
         }
@@ -116,7 +117,8 @@ void colour(Scene &scene, const State &state, Colouring colouring, const Chosen 
         const double strong = chosen.kind == Chosen::Kind::piece ? 0.9 : 0.45;
         if (!is_part_of(chosen, piece, layout, state.job.shell)) continue;
         instance.colour = mixed(instance.colour, chosen_colour, strong);
-        instance.marked = chosen.kind != Chosen::Kind::corner; // two whole walls: its name stands there instead
+        instance.marked =
+            chosen.kind != Chosen::Kind::corner; // two whole walls: its name stands there instead
     }
 }
 
@@ -127,7 +129,8 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
         entries = parts_legend(state.job.layout);
         break;
     case Colouring::finding:
-        entries = {plain(of(tints().error), Words::tr("error")), plain(of(tints().warning), Words::tr("to decide")),
+        entries = {plain(of(tints().error), Words::tr("error")),
+                   plain(of(tints().warning), Words::tr("to decide")),
                    plain(note_colour, Words::tr("worth knowing")), plain(pale, Words::tr("no finding"))};
         break;
     case Colouring::alike:
@@ -139,8 +142,8 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
             entries.push_back(plain(of_fabric(fabric), fabric_word(fabric)));
         break;
     }
-    entries.push_back({QColor(chosen_colour.r, chosen_colour.g, chosen_colour.b), tints().ink, Qt::FDiagPattern,
-                       tints().ink, chosen_entry().words});
+    entries.push_back({QColor(chosen_colour.r, chosen_colour.g, chosen_colour.b), tints().ink,
+                       Qt::FDiagPattern, tints().ink, chosen_entry().words});
     return entries;
 }
 

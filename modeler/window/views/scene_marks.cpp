@@ -118,7 +118,8 @@ bool SceneView::draw_label(QPainter &painter, const Label &label, QSizeF size,
     constexpr double lifted = 34; // pixels of a tag that stands above its log
     const auto line = not_cut_away(label);
     const Matrix4 to_picture = clip(size.width() / std::max(size.height(), 1.0));
-    if (!line || transformed(to_picture, line->first)[3] <= 0 || transformed(to_picture, line->second)[3] <= 0)
+    if (!line || transformed(to_picture, line->first)[3] <= 0 ||
+        transformed(to_picture, line->second)[3] <= 0)
         return false;
     const QPointF from = on_picture(line->first, size), to = on_picture(line->second, size),
                   middle = (from + to) / 2;

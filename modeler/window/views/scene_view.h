@@ -47,8 +47,8 @@ class SceneView : public QOpenGLWidget {
     QPointF on_screen(Vec3 world) const;
     void set_washed(bool on); ///< what is seen does not hold any more
     Legend &legend_panel() { return *legend_; }
-    /// What is seen now with section, in so many pixels; its tags come on top afterwards. May take seconds, and may
-    /// run in any thread.
+    /// What is seen now with section, in so many pixels; its tags come on top afterwards. May take seconds,
+    /// and may run in any thread.
     std::function<Drawn<Picture>()> picture_now(QSize size) const;
     QImage with_tags(const Picture &picture) const;
     int labels_in_sight() const; ///< that found a place and are not cut away
@@ -66,7 +66,9 @@ class SceneView : public QOpenGLWidget {
     const Scene &scene() const { return scene_; }
     QString driver() const;
     double last_frame_ms() const { return last_frame_ms_; }
-    int haste() const { return haste_; } ///< 0 to most_haste: what frames of a moving picture leave out to be in time
+    int haste() const {
+        return haste_;
+    } ///< 0 to most_haste: what frames of a moving picture leave out to be in time
 
   signals:
     void picked(int id); ///< -1 = nothing

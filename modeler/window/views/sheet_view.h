@@ -29,7 +29,9 @@ class SheetView : public QWidget {
     QString words() const; ///< in place of pages; empty where there are some
     void turn_page(int by);
     using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, int model)>;
-    void draw_by(Drawing drawing) { draw_ = std::move(drawing); } ///< in place of sheets_of; in a thread of its own
+    void draw_by(Drawing drawing) {
+        draw_ = std::move(drawing);
+    } ///< in place of sheets_of; in a thread of its own
 
   signals:
     void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
@@ -65,7 +67,7 @@ class SheetView : public QWidget {
     double zoom_ = 1; ///< 1 = the whole sheet fits
     QPointF offset_, last_;
     QFutureWatcher<Drawn> drawing_;
-    bool again_ = false; ///< something newer is wanted
+    bool again_ = false;  ///< something newer is wanted
     bool failed_ = false; ///< to draw the last one
 };
 

@@ -58,7 +58,8 @@ QString StandBanner::sentence() const {
     if (shows_ == Shows::fields && state.can_be_drawn()) return {};
     if (shows_ == Shows::as_stated && state.can_be_drawn())
         return tr("Drawn as stated; it cannot be built. %1").arg(why);
-    if (desk_.standing()) return tr("This is the shell as it last stood; it cannot be built now. %1").arg(why);
+    if (desk_.standing())
+        return tr("This is the shell as it last stood; it cannot be built now. %1").arg(why);
     return tr("There is nothing to show yet. %1").arg(why);
 }
 

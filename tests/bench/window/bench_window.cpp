@@ -1,8 +1,8 @@
 // What a hand waits for: a step of a drag with its parts, a frame of an orbit, and the start. Reported with
 // ratios to the plain way in the same process; no gate.
 //
-//   bench_window [--once | --live | --round]     --once: few runs, without the shell of 1,000 pieces; --live: the
-//   drag alone, long; --round: of round logs alone
+//   bench_window [--once | --live | --round]     --once: few runs, without the shell of 1,000 pieces; --live:
+//   the drag alone, long; --round: of round logs alone
 #include "exporters/picture/renderer.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
@@ -190,7 +190,8 @@ void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
         window.desk().show([at](const Shell &s) { return std::optional(dragged(s, at)); });
         asked.push_back(milliseconds(timer));
         while (!window.desk().is_current())
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents); // sleeps: the processor's time is counted
+            QCoreApplication::processEvents(
+                QEventLoop::WaitForMoreEvents); // sleeps: the processor's time is counted
         const Times &times = window.desk().state()->times;
         at_state = times.all();
         bodies.push_back(times.bodies);
@@ -210,11 +211,15 @@ void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
     worked_out(stated, 1, none);
     none.models_with_bores([] { return false; });
     const double anew = 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-    std::printf("  RATIO processor's time of a step until all is painted : all worked out anew %.2f (%.0f : %.0f ms)\n",
+    std::printf("  RATIO processor's time of a step until all is painted : all worked out anew %.2f (%.0f : "
+                "%.0f ms)\n",
                 median(processor) / anew, median(processor), anew);
-    std::printf("  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, review %.1f, "
-                "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame %.1f)\n",
-                lay_out(shell).pieces.size(), steps, median(asked), median(known), median(bodies), median(reviewed), median(meshes), median(told), median(painted), median(commands));
+    std::printf(
+        "  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, "
+        "review %.1f, "
+        "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame %.1f)\n",
+        lay_out(shell).pieces.size(), steps, median(asked), median(known), median(bodies), median(reviewed),
+        median(meshes), median(told), median(painted), median(commands));
 }
 
 void report_orbit(const Shell &shell, int frames) {

@@ -37,7 +37,8 @@ sheets::Book whole_book(const LaidShell &shell, const sheets::SheetOptions &opti
 /// Random shells to draw: `few`, or the whole number in ROUNDLAY_SHELLS.
 int shells_to_draw(int few);
 
-/// Inside a property: plain, tapered, fitted with floors, on steps, waned, of round logs, or any of the whole family.
+/// Inside a property: plain, tapered, fitted with floors, on steps, waned, of round logs, or any of the whole
+/// family.
 Shell any_of_all_shells();
 
 /// Runs the rapidcheck property that often; empty where it always held, else the shrunk counterexample.

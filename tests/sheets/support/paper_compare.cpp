@@ -33,7 +33,9 @@ class Comparison {
     void same(const char *what, bool alike) {
         if (!alike) told += where + " " + what;
     }
-    void at(const std::string &cut, double x) { where = "\n  " + cut + " at " + std::to_string(std::lround(x)) + ":"; }
+    void at(const std::string &cut, double x) {
+        where = "\n  " + cut + " at " + std::to_string(std::lround(x)) + ":";
+    }
 
     const Blank blank;
     const double half;
@@ -71,7 +73,8 @@ void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers) {
     c.same("other end", a.end == b.end);
     c.near("proud", a.proud, b.proud);
     const double width = c.blank.width;
-    const double slant = a.skew != 0 ? 2.2 + (tapers ? 2 * std::abs(a.skew) : 0) : 1; // put together from the places of both shoulders on both faces
+    const double slant = a.skew != 0 ? 2.2 + (tapers ? 2 * std::abs(a.skew) : 0)
+                                     : 1; // put together from the places of both shoulders on both faces
     for (const double y : {0.0, width}) {
         const auto x = [&](const SeamCut &s, double middle) { return middle + s.skew * (y - width / 2); };
         // an open end of a cut is where the wood ends, however far the cut reaches
@@ -93,7 +96,9 @@ void compare(Comparison &c, const BoxCut &a, const BoxCut &b) {
     c.near("inside", within(a.box.high.y, c.blank.width), within(b.box.high.y, c.blank.width), 3);
     c.near("ceiling", within(a.box.high.z, high), within(b.box.high.z, high), 2);
     for (const double y : {0.0, c.blank.width}) {
-        const auto floor = [&](const BoxCut &cut) { return within(cut.box.low.z + cut.fall * (y - cut.fall_from), high); };
+        const auto floor = [&](const BoxCut &cut) {
+            return within(cut.box.low.z + cut.fall * (y - cut.fall_from), high);
+        };
         c.near("floor", floor(a), floor(b), 2.3);
     }
 }
@@ -164,7 +169,8 @@ void compare(Comparison &c, const Bore &a, const Bore &b) {
 }
 
 template <typename Kind, typename... More>
-void compare_all(Comparison &c, const Piece &piece, const Piece &read, const char *kind, bool by_place, More... more) {
+void compare_all(Comparison &c, const Piece &piece, const Piece &read, const char *kind, bool by_place,
+                 More... more) {
     std::vector<Kind> a = all_of<Kind>(piece), b = all_of<Kind>(read);
     c.where = "\n  ";
     if (a.size() != b.size()) {
@@ -174,7 +180,8 @@ void compare_all(Comparison &c, const Piece &piece, const Piece &read, const cha
     if constexpr (requires(Kind k) { k.x; })
         if (by_place)
             for (auto *all : {&a, &b})
-                std::stable_sort(all->begin(), all->end(), [](const Kind &p, const Kind &q) { return p.x < q.x; });
+                std::stable_sort(all->begin(), all->end(),
+                                 [](const Kind &p, const Kind &q) { return p.x < q.x; });
     for (std::size_t i = 0; i < a.size(); ++i)
         compare(c, a[i], b[i], more...);
 }

@@ -7,8 +7,8 @@
 
 namespace roundlay::test {
 
-/// What differs by more than the paper can say, one phrase a cut; empty where nothing does. `half_digit`: half of the
-/// last digit that is printed, millimetres.
+/// What differs by more than the paper can say, one phrase a cut; empty where nothing does. `half_digit`:
+/// half of the last digit that is printed, millimetres.
 std::string differences(const Piece &piece, const Piece &read, double half_digit);
 
 } // namespace roundlay::test

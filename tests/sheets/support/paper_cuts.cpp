@@ -1,5 +1,6 @@
 // Everything that the words alone tell: square cuts, saddles and grooves, tails, pockets, bores.
 #include "tests/sheets/support/paper_cuts.h"
+
 #include "tests/sheets/support/paper_table.h"
 
 #include <algorithm>
@@ -33,8 +34,8 @@ struct BoxWords {
 };
 
 bool read_box(const std::string &words, BoxWords &box) {
-    static const std::regex form("(Sill cut for|Header cut for|Underside over|Seat on|Hole for|Groove)(.*)" + stretch +
-                                 "(|, down to .*|, up to .*|, from .* up to .*)");
+    static const std::regex form("(Sill cut for|Header cut for|Underside over|Seat on|Hole for|Groove)(.*)" +
+                                 stretch + "(|, down to .*|, up to .*|, from .* up to .*)");
     static const std::pair<const char *, BoxUse> uses[] = {
         {"Sill cut for", BoxUse::sill}, {"Header cut for", BoxUse::header}, {"Underside over", BoxUse::step},
         {"Seat on", BoxUse::seat},      {"Hole for", BoxUse::through},      {"Groove", BoxUse::groove}};
@@ -109,8 +110,9 @@ bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts)
 
 /// "Saddle at 345, radius 120, its top 118 up, scribed 2 clear"; "Long groove, radius 120, its top 30 up"
 bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex form("(?:Saddle at (" + len + ")(?: outside and (" + len + ") inside)?|Long groove), radius (" +
-                                 len + "), its top (" + len + ") up(?:" + stretch + ")?(?:, scribed (" + len + ") clear)?");
+    static const std::regex form("(?:Saddle at (" + len + ")(?: outside and (" + len +
+                                 ") inside)?|Long groove), radius (" + len + "), its top (" + len +
+                                 ") up(?:" + stretch + ")?(?:, scribed (" + len + ") clear)?");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
     ScopeCut cut;
@@ -135,8 +137,8 @@ bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cut
 
 /// "Tail of the datum end: 80 long, 100 wide at the end, 80 at its neck"
 bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex form("Tail of the (datum|far) end: (" + len + ") long, (" + len + ") wide at the end, (" +
-                                 len + ") at its neck");
+    static const std::regex form("Tail of the (datum|far) end: (" + len + ") long, (" + len +
+                                 ") wide at the end, (" + len + ") at its neck");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
     const bool far = m[1] == "far";
@@ -159,8 +161,16 @@ void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::
     static const std::regex name("K[0-9]+"), length(len);
     const auto number = [](const std::string &cell) { return std::regex_match(cell, length); };
     for (const auto &row : table_rows(words, "Pockets;",
-                                      {{"No."}, {"Middle", true}, {"Into"}, {"Deep", true}, {"Wide", true}, {"Wide", true},
-                                       {"Bed", true}, {"Bed", true}, {"Up", true}, {"Holds"}},
+                                      {{"No."},
+                                       {"Middle", true},
+                                       {"Into"},
+                                       {"Deep", true},
+                                       {"Wide", true},
+                                       {"Wide", true},
+                                       {"Bed", true},
+                                       {"Bed", true},
+                                       {"Up", true},
+                                       {"Holds"}},
                                       name)) {
         const bool inside = row[2] == "inside" || row[2] == "left";
         PocketCut cut;
@@ -169,7 +179,9 @@ void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::
         cut.y_back = cut.y_face + (inside ? -1 : 1) * printed_mm(row[3]);
         cut.half_at_face = printed_mm(row[4]) / 2;
         cut.half_at_back = printed_mm(row[5]) / 2;
-        const auto bed = [&](const std::string &cell) { return number(cell) ? log.lowest(cut.x) + printed_mm(cell) : -beyond; };
+        const auto bed = [&](const std::string &cell) {
+            return number(cell) ? log.lowest(cut.x) + printed_mm(cell) : -beyond;
+        };
         const double rise = (bed(row[6]) - bed(row[7])) / (cut.y_face - cut.y_back);
         cut.bed = plane_over(bed(row[7]) - rise * cut.y_back, 0, rise);
         cut.z_top = number(row[8]) ? log.lowest(cut.x) + printed_mm(row[8]) : log.height;
@@ -190,8 +202,13 @@ void add_bores(const std::vector<PaperWord> &words, const PaperLog &log, std::ve
         if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::groove)
             hollow = scope->at.z + scope->radius;
     for (const auto &row : table_rows(words, "Bores",
-                                      {{"No."}, {"For"}, {"From", true}, {"From", true}, {"Diameter", true},
-                                       {"Depth", true}, {"From"}},
+                                      {{"No."},
+                                       {"For"},
+                                       {"From", true},
+                                       {"From", true},
+                                       {"Diameter", true},
+                                       {"Depth", true},
+                                       {"From"}},
                                       name)) {
         Bore bore;
         bore.use = uses.at(row[1]);

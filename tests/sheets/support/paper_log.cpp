@@ -23,8 +23,9 @@ FaceCut face_cut(LogFace side, const PaperLog::Face &face, Vec3 outward) {
 } // namespace
 
 double PaperLog::lowest(double x) const {
-    return round ? std::max(under.at(x), stick.from.z + (stick.to.z - stick.from.z) * x / length - stick.radius)
-                 : under.at(x);
+    return round
+               ? std::max(under.at(x), stick.from.z + (stick.to.z - stick.from.z) * x / length - stick.radius)
+               : under.at(x);
 }
 double PaperLog::highest(double x) const {
     return round ? std::min(top.at(x), stick.from.z + (stick.to.z - stick.from.z) * x / length + stick.radius)
@@ -41,8 +42,8 @@ double PaperLog::innermost(double x) const {
 bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
     if (!step.words.starts_with("Hew ")) return false;
     static const std::regex item("(top|under|outside|inside|right|left) (" + len + ") and (" + len + ")");
-    for (auto it = std::sregex_iterator(step.words.begin(), step.words.end(), item); it != std::sregex_iterator();
-         ++it) {
+    for (auto it = std::sregex_iterator(step.words.begin(), step.words.end(), item);
+         it != std::sregex_iterator(); ++it) {
         const std::string name = (*it)[1];
         const double off = part_of(*it, 2), more = (part_of(*it, 3) - off) / log.length;
         if (name == "top") {
@@ -62,8 +63,8 @@ bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
     return true;
 }
 
-/// "Stick 265 round, in the middle of the width: its middle 93 up at the datum end, 102 at the far". Its middle is
-/// over the under face, or over the stick's own lowest line where it does not reach that.
+/// "Stick 265 round, in the middle of the width: its middle 93 up at the datum end, 102 at the far". Its
+/// middle is over the under face, or over the stick's own lowest line where it does not reach that.
 bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
     static const std::regex form("Stick (" + len + ") round, in the middle of the width: its middle (" + len +
                                  ") up(?: at the datum end, (" + len + ") at the far)?");

@@ -10,17 +10,19 @@
 namespace roundlay::test {
 namespace {
 
-/// "Blank: length, width, height" and three numbers; of a log that lies at a slant "Level box around it", which its
-/// sheet is measured in.
+/// "Blank: length, width, height" and three numbers; of a log that lies at a slant "Level box around it",
+/// which its sheet is measured in.
 PaperLog blank_on(const std::vector<PaperWord> &words) {
-    auto start = std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Level"; });
+    auto start =
+        std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Level"; });
     if (start == words.end())
-        start = std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Blank:"; });
+        start =
+            std::find_if(words.begin(), words.end(), [](const PaperWord &w) { return w.text == "Blank:"; });
     if (start == words.end()) throw std::runtime_error("the paper does not say what the blank is");
     std::vector<PaperWord> line;
     for (const PaperWord &w : words)
-        if (w.page == start->page && w.y() > start->y() - 0.6 && w.y() < start->y() + 4.3 && w.x0 > start->x1 &&
-            w.x0 < start->x0 + 115 && w.is_length())
+        if (w.page == start->page && w.y() > start->y() - 0.6 && w.y() < start->y() + 4.3 &&
+            w.x0 > start->x1 && w.x0 < start->x0 + 115 && w.is_length())
             line.push_back(w); // they may be wrapped into a second line
     std::sort(line.begin(), line.end(), [](const PaperWord &a, const PaperWord &b) {
         return std::abs(a.y() - b.y()) > 1 ? a.y() < b.y() : a.x0 < b.x0;
@@ -51,8 +53,9 @@ Piece piece_on_paper(const std::vector<PaperWord> &words) {
         if (is_pointer(step)) continue;
         const bool known = add_taper(step, log, piece.cuts) || add_stick(step, log, piece.cuts) ||
                            add_slanted_end(step, log, piece.cuts) ||
-                           add_seam(step, log, slants, views, piece.cuts) || add_scope(step, log, piece.cuts) ||
-                           add_box(step, log, piece.cuts) || add_tail(step, log, piece.cuts);
+                           add_seam(step, log, slants, views, piece.cuts) ||
+                           add_scope(step, log, piece.cuts) || add_box(step, log, piece.cuts) ||
+                           add_tail(step, log, piece.cuts);
         if (!known) throw std::runtime_error("what is \"" + step.words + "\"?");
     }
     add_pockets(words, log, piece.cuts);

@@ -61,14 +61,16 @@ double foot(const SeamWords &seam, const Corner &c, double height) {
 }
 
 /// How many corners have a number that agrees with that plane, and by how much they are off in all.
-std::pair<int, double> agreement(const SeamWords &seam, std::vector<Corner> &corners, double at, double near) {
+std::pair<int, double> agreement(const SeamWords &seam, std::vector<Corner> &corners, double at,
+                                 double near) {
     int count = 0;
     double off = 0;
     for (Corner &c : corners) {
         c.known = false;
         for (const double h : c.heights) {
             const double away = std::abs(foot(seam, c, h) - at);
-            if (away > near || (c.known && away >= std::abs(foot(seam, c, c.chosen - c.lowest) - at))) continue;
+            if (away > near || (c.known && away >= std::abs(foot(seam, c, c.chosen - c.lowest) - at)))
+                continue;
             c.chosen = c.lowest + h;
             c.known = true;
         }
@@ -98,7 +100,8 @@ std::vector<Corner> chosen(const SeamWords &seam, std::vector<Corner> corners, d
             const double at = foot(seam, corners[i], h);
             const auto got = agreement(seam, corners, at, near);
             const bool same = std::abs(at - best_at) < near;
-            // two level laps, one over the other: the upper is the top's, even where one of its numbers is not found
+            // two level laps, one over the other: the upper is the top's, even where one of its numbers is
+            // not found
             const int enough = level ? 3 : 4;
             const int more = std::min(got.first, enough) - std::min(best.first, enough);
             const bool nicer = same ? got.second < best.second : seam.top == (at > best_at);
@@ -119,10 +122,13 @@ Plane plane_through(const SeamWords &seam, const std::vector<Corner> &corners) {
     double along = seam.slope_x, across = seam.slope_y, at = 0;
     if (known == 4) {
         const auto &c = corners; // from: outside, inside; to: outside, inside
-        along = ((c[2].chosen - c[0].chosen) / (c[2].x - c[0].x) + (c[3].chosen - c[1].chosen) / (c[3].x - c[1].x)) / 2;
+        along = ((c[2].chosen - c[0].chosen) / (c[2].x - c[0].x) +
+                 (c[3].chosen - c[1].chosen) / (c[3].x - c[1].x)) /
+                2;
         across = 0;
         for (const int i : {0, 2})
-            across += (c[i + 1].chosen - c[i].chosen - along * (c[i + 1].x - c[i].x)) / (c[i + 1].y - c[i].y) / 2;
+            across +=
+                (c[i + 1].chosen - c[i].chosen - along * (c[i + 1].x - c[i].x)) / (c[i + 1].y - c[i].y) / 2;
     }
     for (const Corner &c : corners)
         if (c.known) at += (c.chosen - along * c.x - across * c.y) / static_cast<double>(known);
@@ -133,8 +139,8 @@ Plane plane_through(const SeamWords &seam, const std::vector<Corner> &corners) {
 
 bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<PaperPlace> &slants,
               const PaperViews &views, std::vector<Cut> &cuts) {
-    static const std::regex form("(Top|Underside) of (?:tail|notch) (?:at|near) (.*), from (" + len + ") to (" + len +
-                                 ")(?:, leave (" + len + ") proud at the shoulders)?");
+    static const std::regex form("(Top|Underside) of (?:tail|notch) (?:at|near) (.*), from (" + len +
+                                 ") to (" + len + ")(?:, leave (" + len + ") proud at the shoulders)?");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
     SeamWords seam;

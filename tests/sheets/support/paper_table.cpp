@@ -11,7 +11,7 @@ namespace roundlay::test {
 namespace {
 
 constexpr double line_pitch = 4.0, row_pitch = 4.75; ///< of lettering 2.5 mm high
-constexpr double air = 1.2;                           ///< in a cell, beside its words
+constexpr double air = 1.2;                          ///< in a cell, beside its words
 
 /// One part of a table, as it stands on a page.
 class Part {
@@ -64,8 +64,9 @@ class Part {
     std::size_t column_of(const PaperWord &w) const {
         for (std::size_t i = 0; i + 1 < columns_.size(); ++i) {
             const bool number = columns_[i].numbers, next_number = columns_[i + 1].numbers;
-            if (number ? w.x0 < ends_[i] : next_number ? !w.is_length() && w.x0 < starts_[i + 1]
-                                                       : w.x0 < starts_[i + 1] - air)
+            if (number        ? w.x0 < ends_[i]
+                : next_number ? !w.is_length() && w.x0 < starts_[i + 1]
+                              : w.x0 < starts_[i + 1] - air)
                 return i;
         }
         return columns_.size() - 1;
@@ -102,7 +103,8 @@ class Part {
 
     int lines_of(double y) const {
         int lines = 1;
-        while (!words_at(y + lines * line_pitch).empty() && is_next(y + (lines - 1) * line_pitch)) ++lines;
+        while (!words_at(y + lines * line_pitch).empty() && is_next(y + (lines - 1) * line_pitch))
+            ++lines;
         return lines;
     }
     bool is_next(double y) const {
@@ -130,8 +132,10 @@ class Part {
 
 } // namespace
 
-std::vector<std::vector<std::string>> table_rows(const std::vector<PaperWord> &words, const std::string &title,
-                                                 const std::vector<PaperColumn> &columns, const std::regex &first) {
+std::vector<std::vector<std::string>> table_rows(const std::vector<PaperWord> &words,
+                                                 const std::string &title,
+                                                 const std::vector<PaperColumn> &columns,
+                                                 const std::regex &first) {
     std::vector<std::vector<std::string>> all;
     for (const PaperWord &w : words) {
         if (w.text != title || w.upright) continue;
@@ -146,7 +150,8 @@ std::vector<std::vector<std::string>> table_rows(const std::vector<PaperWord> &w
 const char *const a_length = R"((?:-?(?:[0-9]+' )?[0-9]+(?: [0-9]+/[0-9]+|/[0-9]+)?"|-?[0-9]+))";
 
 double printed_mm(const std::string &length) {
-    if (length.find('"') == std::string::npos && length.find('\'') == std::string::npos) return std::stod(length);
+    if (length.find('"') == std::string::npos && length.find('\'') == std::string::npos)
+        return std::stod(length);
     return std::get<Length>(parse_length(length)).mm();
 }
 

@@ -96,8 +96,8 @@ bool is_offset(double away) {
 
 } // namespace
 
-/// A height of 0 is where they are measured from. A running dimension's number may be pushed aside by its neighbours: where a place stands on paper is told by all that
-/// are near.
+/// A height of 0 is where they are measured from. A running dimension's number may be pushed aside by its
+/// neighbours: where a place stands on paper is told by all that are near.
 void PaperViews::add_beside(std::vector<double> &all, double x, bool outside, int side) const {
     constexpr double near_by = 200;
     for (const Mark &mark : marks_) {

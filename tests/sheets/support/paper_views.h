@@ -18,8 +18,8 @@ class PaperViews {
     /// `length` and `height` of the blank.
     PaperViews(const std::vector<PaperWord> &words, double length, double height);
 
-    /// Heights that may belong to the edge of a cut there: beside it in the wood on that side (-1 toward the datum
-    /// end, 1 toward the far), or off the end of the log.
+    /// Heights that may belong to the edge of a cut there: beside it in the wood on that side (-1 toward the
+    /// datum end, 1 toward the far), or off the end of the log.
     std::vector<double> heights(const PaperPlace &place, bool outside, int side) const;
 
   private:

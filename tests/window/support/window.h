@@ -50,8 +50,8 @@ void drag(DrawingView &view, Vec2 from, Vec2 to); ///< in steps, as a hand does
 /// Light and dark alone, as eyes see that tell no colours apart.
 QImage greys(QWidget &view);
 
-/// What the screen shows of the window, into the folder of screenshots; fails where that shows nothing or cannot be
-/// saved.
+/// What the screen shows of the window, into the folder of screenshots; fails where that shows nothing or
+/// cannot be saved.
 void keep_picture(QWidget &window, const QString &name);
 
 /// While it lives, every dialog that opens is closed again.
