@@ -13,8 +13,8 @@ struct TimberEnd {
     int carrier = -1;    ///< else index of the timber in the plan
     double bearing = 0;  ///< how far it lies in it
     bool tailed = false; ///< widens toward its end
-    double height =
-        0; ///< of its end, where it is cut from below so that the carrier keeps wood; 0: its whole
+    /// Of its end, where it is cut from below so that the carrier keeps wood; 0: the timber's whole height.
+    double height = 0;
 };
 
 struct PlannedTimber {
