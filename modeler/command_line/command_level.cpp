@@ -1,9 +1,9 @@
 #include "exporters/lists/level_table.h"
+#include "exporters/words/words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
 #include "modeler/command_line/pile_input.h"
-#include "words/words.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>

@@ -1,6 +1,6 @@
+#include "exporters/words/words.h"
 #include "kernel/layout/standing.h"
 #include "modeler/command_line/findings.h"
-#include "words/words.h"
 
 #include <nlohmann/json.hpp>
 

@@ -1,9 +1,9 @@
 #include "modeler/command_line/own_logs.h"
 
+#include "exporters/words/words.h"
 #include "kernel/document/edit_logs.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/save.h"
-#include "words/words.h"
 
 #include <algorithm>
 #include <charconv>

@@ -5,12 +5,12 @@
 //   bench_pipeline [--small] [--once]     --small: only the 160-piece shell; --once: one run, no plain way
 
 #include "exporters/step/step.h"
+#include "exporters/words/words.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
 #include "kernel/solid/build_all.h"
 #include "tests/bench/plain_step.h"
 #include "tests/bench/shells.h"
-#include "words/words.h"
 
 #include <sys/resource.h>
 

@@ -8,10 +8,10 @@
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/tags.h"
+#include "exporters/words/words.h"
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/review/review.h"
 #include "tests/fuzz/check_document.h"
-#include "words/words.h"
 
 #include <cmath>
 

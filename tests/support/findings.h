@@ -1,8 +1,8 @@
 // Findings as tests look at them.
 #pragma once
 
+#include "exporters/words/words.h"
 #include "kernel/shell/finding.h"
-#include "words/words.h"
 
 #include <algorithm>
 #include <string>

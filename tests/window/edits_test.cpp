@@ -1,4 +1,5 @@
 // Edits of a shell, through the desk: what they change, what follows from it, and what they leave alone.
+#include "exporters/words/words.h"
 #include "kernel/document/restate.h"
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/review/review.h"
@@ -25,7 +26,6 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "tests/window/support/window.h"
-#include "words/words.h"
 
 #include <QAction>
 #include <QClipboard>

@@ -1,11 +1,11 @@
 // Every language says all that the kernel says, with the same things in its holes.
+#include "exporters/words/catalogue.h"
 #include "kernel/measure/said.h"
 #include "kernel/shell/shell.h"
 #include "kernel/trade/settling.h"
 #include "kernel/trade/species.h"
 #include "tests/support/catch.h"
 #include "tests/words/said_texts.h"
-#include "words/catalogue.h"
 
 #include <algorithm>
 #include <cctype>

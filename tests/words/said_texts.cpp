@@ -49,7 +49,7 @@ std::string literal_at(const std::string &code, std::size_t &at) {
 std::map<std::string, std::string> said_texts() {
     constexpr std::string_view call = "said(";
     std::map<std::string, std::string> texts;
-    for (const char *room : {"kernel", "words", "exporters", "modeler"})
+    for (const char *room : {"kernel", "exporters", "modeler"})
         for (const auto &entry : fs::recursive_directory_iterator(fs::path(ROUNDLAY_ROOT) / room)) {
             if (entry.path().extension() != ".cpp" && entry.path().extension() != ".h") continue;
             const std::string code = without_comments(content_of(entry.path()));

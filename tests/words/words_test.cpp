@@ -1,6 +1,6 @@
 // Values into words: holes, units, languages, and what is never translated.
+#include "exporters/words/words.h"
 #include "tests/support/catch.h"
-#include "words/words.h"
 
 using namespace roundlay;
 

@@ -1,6 +1,6 @@
 #include "modeler/window/desk/finding_words.h"
 
-#include "words/words.h"
+#include "exporters/words/words.h"
 
 #include <QCoreApplication>
 

@@ -1,8 +1,8 @@
 // Findings in the language of the window.
 #pragma once
 
+#include "exporters/words/speech.h"
 #include "kernel/shell/finding.h"
-#include "words/speech.h"
 
 #include <QString>
 

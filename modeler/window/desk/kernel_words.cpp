@@ -1,9 +1,9 @@
 #include "modeler/window/desk/kernel_words.h"
 
+#include "exporters/words/catalogue.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_phrases.h"
 #include "modeler/window/desk/words.h"
-#include "words/catalogue.h"
 
 #include <QCoreApplication>
 #include <QHash>

@@ -4,8 +4,8 @@
 #include "exporters/picture/context.h"
 #include "exporters/picture/gl.h"
 #include "exporters/picture/picture.h"
+#include "exporters/words/words.h"
 #include "tests/picture/house.h"
-#include "words/words.h"
 
 #include <chrono>
 #include <cstdlib>

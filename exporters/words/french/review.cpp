@@ -1,5 +1,5 @@
 // Of what the finished shell shows: wood, water, locks, settling.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,8 +1,8 @@
 // What the kernel has to say, in words: the only place where sentences are made.
 #pragma once
 
+#include "exporters/words/speech.h"
 #include "kernel/shell/finding.h"
-#include "words/speech.h"
 
 #include <string>
 

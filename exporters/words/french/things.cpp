@@ -1,5 +1,5 @@
 // What things are called, and their sides and ends.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,8 +1,8 @@
-#include "words/words.h"
+#include "exporters/words/words.h"
 
+#include "exporters/words/catalogue.h"
 #include "kernel/measure/load.h"
 #include "kernel/measure/spelling.h"
-#include "words/catalogue.h"
 
 #include <cmath>
 #include <variant>

@@ -1,4 +1,4 @@
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 #include <array>
 

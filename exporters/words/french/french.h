@@ -1,7 +1,7 @@
 // The French catalogue: a table for each subject, sorted by its English.
 #pragma once
 
-#include "words/catalogue.h"
+#include "exporters/words/catalogue.h"
 
 namespace roundlay {
 

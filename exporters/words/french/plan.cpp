@@ -1,5 +1,5 @@
 // Of the plan: walls, partitions, and where they meet.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,7 +1,7 @@
 // The texts of the program by language. English is the key, so it needs no table of its own.
 #pragma once
 
-#include "words/speech.h"
+#include "exporters/words/speech.h"
 
 #include <optional>
 #include <span>

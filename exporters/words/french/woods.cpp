@@ -1,5 +1,5 @@
 // Species of wood, and settling rules by their names.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

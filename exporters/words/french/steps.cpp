@@ -1,5 +1,5 @@
 // Of steps of the foundation.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,5 +1,5 @@
 // Of openings and what is cut for their frames.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,6 +1,6 @@
-#include "words/catalogue.h"
+#include "exporters/words/catalogue.h"
 
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 #include <unordered_map>
 

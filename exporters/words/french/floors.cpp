@@ -1,5 +1,5 @@
 // Of floors and their timbers.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

@@ -1,5 +1,5 @@
 // Of rounds, logs and tails.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 

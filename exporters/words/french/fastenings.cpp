@@ -1,5 +1,5 @@
 // Of pegs and bores.
-#include "words/french/french.h"
+#include "exporters/words/french/french.h"
 
 namespace roundlay {
 
