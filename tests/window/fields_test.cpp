@@ -35,7 +35,7 @@ using namespace roundlay::window;
 
 namespace {
 
-const Shell &shell(MainWindow &window) {
+const Shell &as_written(MainWindow &window) {
     return *window.desk().state()->read.shell;
 }
 
@@ -145,7 +145,7 @@ void FieldsTest::what_is_out_of_range_is_refused_beside_its_field() {
     QFETCH(QString, right);
     MainWindow window(kept());
     put_up(window);
-    if (dock == "log") window.selection().choose_opening(shell(window), 0);
+    if (dock == "log") window.selection().choose_opening(as_written(window), 0);
     const std::string before = window.desk().document().text();
     MeasureEdit &edit = field_in(window, dock.toLatin1(), field.toLatin1());
     enter(edit, wrong);
@@ -192,13 +192,13 @@ void FieldsTest::what_cannot_be_read_stays_on_tab_and_says_why() {
 void FieldsTest::what_was_typed_of_one_thing_is_not_of_the_next() {
     MainWindow window(kept());
     put_up(window);
-    window.selection().choose_opening(shell(window), 0);
+    window.selection().choose_opening(as_written(window), 0);
     MeasureEdit &edit = field_in(window, "log", "width");
     enter(edit, "wide");
     QVERIFY(!edit.complaint().isEmpty());
-    window.selection().choose_opening(shell(window), 1);
+    window.selection().choose_opening(as_written(window), 1);
     QVERIFY(edit.complaint().isEmpty() && edit.text() != "wide");
-    QCOMPARE(edit.text(), length_text(shell(window).openings[1].width.mm(), UnitSystem::imperial));
+    QCOMPARE(edit.text(), length_text(as_written(window).openings[1].width.mm(), UnitSystem::imperial));
     MeasureEdit &name = field_in(window, "shell", "name");
     enter(name, QString(201, u'x'));
     QVERIFY(!name.complaint().isEmpty());

@@ -33,18 +33,6 @@
 using namespace roundlay;
 using namespace roundlay::window;
 
-namespace {
-
-const Shell &shell(MainWindow &window) {
-    return window.desk().standing()->job.shell;
-}
-
-bool has_error(MainWindow &window) {
-    return has_errors(window.desk().state()->job.findings);
-}
-
-} // namespace
-
 class ScriptTest : public QObject {
     Q_OBJECT
 

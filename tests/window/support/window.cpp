@@ -46,6 +46,14 @@ bool settled(MainWindow &window) {
     return QTest::qWaitFor([&] { return window.desk().is_current(); }, patience);
 }
 
+const Shell &shell(MainWindow &window) {
+    return window.desk().standing()->job.shell;
+}
+
+bool has_error(MainWindow &window) {
+    return has_errors(window.desk().state()->job.findings);
+}
+
 void raise(MainWindow &window, const char *dock) {
     auto *d = window.findChild<QDockWidget *>(QLatin1String(dock));
     d->show();

@@ -30,8 +30,11 @@ class TestProgram {
 QString demo_file(const QString &name);
 std::string text_of(const QString &path);
 
-/// Waits until what is shown is what the text says. False after ten seconds.
+/// Waits until what is shown is what the text says. False after a minute.
 bool settled(MainWindow &window);
+
+const Shell &shell(MainWindow &window); ///< the one that stands
+bool has_error(MainWindow &window);     ///< what the text says now
 
 /// Shows that panel before all that share its place.
 void raise(MainWindow &window, const char *dock);
