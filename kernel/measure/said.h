@@ -37,13 +37,19 @@ class Amount {
     /// it).
     using Value = std::variant<LengthAmount, LoadAmount, long long, std::string, std::vector<Said>>;
 
-    Amount(LengthAmount length) : value_(length) {}
-    Amount(LoadAmount load) : value_(load) {}
+    inline Amount(LengthAmount length);
+    inline Amount(LoadAmount load);
     template <std::integral Count>
-    requires(!std::same_as<Count, bool>) Amount(Count count) : value_(static_cast<long long>(count)) {}
-    Amount(std::string name) : value_(std::move(name)) {}
+    requires(!std::same_as<Count, bool>) Amount(Count count);
+    inline Amount(std::string name);
     Amount(const char *) = delete; // words of our own are said()
     inline Amount(Said phrase);
+    // Below, where the vector of phrases is complete.
+    inline Amount(const Amount &);
+    inline Amount(Amount &&) noexcept;
+    inline Amount &operator=(const Amount &);
+    inline Amount &operator=(Amount &&) noexcept;
+    inline ~Amount();
 
     const Value &value() const { return value_; }
 
@@ -56,6 +62,17 @@ struct Said {
     std::string_view text;       ///< in English, with holes %1 to %9
     std::vector<Amount> amounts; ///< of %1, %2 and so on; each is used
 };
+
+inline Amount::Amount(LengthAmount length) : value_(length) {}
+inline Amount::Amount(LoadAmount load) : value_(load) {}
+template <std::integral Count>
+requires(!std::same_as<Count, bool>) Amount::Amount(Count count) : value_(static_cast<long long>(count)) {}
+inline Amount::Amount(std::string name) : value_(std::move(name)) {}
+inline Amount::Amount(const Amount &) = default;
+inline Amount::Amount(Amount &&) noexcept = default;
+inline Amount &Amount::operator=(const Amount &) = default;
+inline Amount &Amount::operator=(Amount &&) noexcept = default;
+inline Amount::~Amount() = default;
 
 inline Amount::Amount(Said phrase) : value_(std::vector<Said>{}) {
     std::get<std::vector<Said>>(value_).push_back(std::move(phrase));

@@ -12,19 +12,18 @@
 #include <QProgressDialog>
 #include <QScreen>
 #include <QSettings>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 
 namespace roundlay::window {
 
 TestProgram::TestProgram(int &argc, char **argv) {
-    static const QTemporaryDir settings;
-    qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
-    QStandardPaths::setTestModeEnabled(true);
+    static const QTemporaryDir own; // several tests run at once; Qt's test mode has one place for all of them
+    for (const char *kind : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_STATE_HOME"})
+        qputenv(kind, own.filePath(QLatin1String(kind)).toUtf8());
     QCoreApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     prepare_application();
-    QSettings().clear(); // what another test run left there
+    if (!QSettings().fileName().startsWith(own.path())) qFatal("the test would share its settings");
     application_ = std::make_unique<Application>(argc, argv);
     QApplication::setQuitOnLastWindowClosed(false);
     dress(*application_);
