@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/plan/round_plan.h"
@@ -151,6 +152,35 @@ TEST_CASE("the list of templates names every piece, however many are alike") {
         if (has_joint(piece) && !words.contains(piece.tag) && !words.contains(piece.tag + ","))
             lost += " " + piece.tag;
     CHECK(lost == "");
+}
+
+TEST_CASE("an opening too small for its name and size on paper has both beside the drawing") {
+    Shell shell = plain_shell();
+    shell.pegs.wanted = false;
+    for (int i = 0; i < 6; ++i) {
+        Opening narrow = window("A", 700 + 560 * i, 300, 181 + i, 400 + i);
+        narrow.name = numbered("lookout", i);
+        shell.openings.push_back(narrow);
+    }
+    const LaidShell made = laid(shell);
+    REQUIRE_FALSE(made.layout.pieces.empty());
+    for (const Paper paper : papers) {
+        const auto sheets =
+            of_chapter(shell_drawings(made.shell, made.layout, made.bodies, full_options(paper)), "Walls");
+        std::string said;
+        for (const Sheet &sheet : sheets)
+            for (const Item &item : sheet.items)
+                if (const Text *text = std::get_if<Text>(&item)) said += text->words + " ";
+        std::string lost;
+        for (int i = 0; i < 6; ++i)
+            for (const std::string &word :
+                 {numbered("lookout", i), std::to_string(181 + i), std::to_string(400 + i)})
+                if (said.find(word) == std::string::npos) lost += " " + word;
+        for (const SectionPlace &place : section_places(made.shell, made.layout, 0))
+            if (said.find(place.name) == std::string::npos) lost += " section " + place.name;
+        CHECK(lost == "");
+        CHECK(all_clashes(sheets) == "");
+    }
 }
 
 TEST_CASE("every drawing of a very large house is there on the smallest paper") {

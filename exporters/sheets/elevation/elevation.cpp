@@ -21,24 +21,26 @@ void add_new(std::vector<std::string> &all, const std::vector<std::string> &tags
 /// One side of a wall, or both beside or under one another.
 struct Drawn {
     Page page;
-    std::vector<std::string> without_tag;
+    std::vector<std::string> without_tag, without_size;
     double scale = 0;
+    std::size_t left_over() const { return without_tag.size() + without_size.size(); }
 };
 
-/// Of what is offered, from the largest scale down: the first that fits one sheet and gives every tag room;
-/// else the one with the fewest tags left over.
+/// Of what is offered, from the largest scale down: the first that fits one sheet and gives every tag and
+/// size room; else the one with the fewest left over.
 class Best {
   public:
     void offer(std::span<const WallBlock> blocks, double scale, PaperSize size) {
-        if (has_all_tags()) return;
-        Drawn made{empty_page(size), {}, scale};
+        if (has_all()) return;
+        Drawn made{empty_page(size), {}, {}, scale};
         for (const WallBlock &block : blocks) {
             if (!made.page.put(block.block)) return;
             add_new(made.without_tag, block.without_tag);
+            add_new(made.without_size, block.without_size);
         }
-        if (!found_ || made.without_tag.size() < found_->without_tag.size()) found_ = std::move(made);
+        if (!found_ || made.left_over() < found_->left_over()) found_ = std::move(made);
     }
-    bool has_all_tags() const { return found_ && found_->without_tag.empty(); }
+    bool has_all() const { return found_ && found_->left_over() == 0; }
     const std::optional<Drawn> &found() const { return found_; }
 
   private:
@@ -54,11 +56,11 @@ std::vector<Drawn> chosen(const Best (&sides)[2], const Best &both) {
     for (const Best &side : sides)
         if (const auto &drawn = side.found()) {
             scale = std::max(scale, drawn->scale);
-            untagged = std::max(untagged, drawn->without_tag.size());
+            untagged = std::max(untagged, drawn->left_over());
             apart.push_back(*drawn);
         }
     const auto &one = both.found();
-    if (one && one->scale >= worth_it * scale && one->without_tag.size() <= untagged) return {*one};
+    if (one && one->scale >= worth_it * scale && one->left_over() <= untagged) return {*one};
     return apart;
 }
 
@@ -66,7 +68,7 @@ std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size, bool 
     Best apart[2], both;
     for (const Scale &scale : shell_scales(sides[0].words->system()))
         for (const double lettering : {3.5, 2.5}) {
-            if (both.has_all_tags() && apart[0].has_all_tags() && apart[1].has_all_tags()) break;
+            if (both.has_all() && apart[0].has_all() && apart[1].has_all()) break;
             std::vector<WallBlock> blocks;
             for (WallWanted side : sides) {
                 side.scale = &scale;
@@ -105,12 +107,13 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
     const Layout &layout = *sides[0].layout;
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
     std::vector<Page> pages;
-    std::vector<std::string> without;
+    std::vector<std::string> without, without_size;
     std::vector<Drawn> all = sheets_of(sides, size, true);
     if (all.empty()) all = sheets_of(sides, size, false); // more measures than the paper is wide
     for (const Drawn &drawn : all) {
         pages.push_back(drawn.page);
         add_new(without, drawn.without_tag);
+        add_new(without_size, drawn.without_size);
     }
     if (pages.empty()) {
         pages.push_back(empty_page(size));
@@ -119,6 +122,10 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
     if (!without.empty())
         put_on(pages, size,
                left_over_table("Logs too small here for their tags, from left to right", without));
+    if (!without_size.empty())
+        put_on(pages, size,
+               left_over_table("Openings too small here for their names and sizes, places from the left",
+                               without_size));
     Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
     put_on(pages, size,

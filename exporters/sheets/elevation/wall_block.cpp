@@ -6,6 +6,7 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/elevation/wall_bores.h"
+#include "exporters/sheets/elevation/wall_openings.h"
 #include "kernel/layout/wall_side.h"
 
 #include <algorithm>
@@ -23,10 +24,12 @@ class Drawer {
   public:
     explicit Drawer(const WallWanted &wanted)
         : w_(wanted), wall_(wanted.layout->walls.at(static_cast<std::size_t>(wanted.wall))),
-          mirrored_(wanted.side == WallSide::inside),
-          bores_(*wanted.shell, *wanted.layout, wanted.wall,
-                 {mirrored_ ? wall_.length * wanted.scale->ratio : 0,
-                  mirrored_ ? -wanted.scale->ratio : wanted.scale->ratio}) {}
+          mirrored_(wanted.side == WallSide::inside), along_{mirrored_ ? wall_.length * wanted.scale->ratio
+                                                                       : 0,
+                                                             mirrored_ ? -wanted.scale->ratio
+                                                                       : wanted.scale->ratio},
+          bores_(*wanted.shell, *wanted.layout, wanted.wall, along_),
+          openings_(*wanted.shell, wall_.name, along_, *wanted.words) {}
 
     WallBlock draw() {
         add_wood();
@@ -35,17 +38,17 @@ class Drawer {
         add_heights();
         add_lengths();
         bores_.add_marks(board_, without_tag_);
-        add_opening_names();
+        std::vector<std::string> without_size = openings_.add_names(board_, number_height);
         add_tags();
         add_section_marks();
         add_caption();
-        return {{bounds(board_.items()), board_.finished()}, without_tag_};
+        return {{bounds(board_.items()), board_.finished()}, without_tag_, std::move(without_size)};
     }
 
   private:
     double k() const { return w_.scale->ratio; }
     /// Paper x of a place along the wall, measured from its left outside corner.
-    double x(double along) const { return (mirrored_ ? wall_.length - along : along) * k(); }
+    double x(double along) const { return along_(along); }
     Vec2 paper(Vec2 flat) const { return {(mirrored_ ? flat.x + wall_.length : flat.x) * k(), flat.y * k()}; }
     double right() const { return wall_.length * k(); }
 
@@ -53,13 +56,6 @@ class Drawer {
         std::vector<const Piece *> all;
         for (const Piece &piece : w_.layout->pieces)
             if (is_log_of(piece, w_.wall)) all.push_back(&piece);
-        return all;
-    }
-
-    std::vector<const Opening *> openings() const {
-        std::vector<const Opening *> all;
-        for (const Opening &opening : w_.shell->openings)
-            if (opening.wall == wall_.name) all.push_back(&opening);
         return all;
     }
 
@@ -182,7 +178,7 @@ class Drawer {
         std::vector<double> tops{0}, holes{0};
         for (const Piece *piece : pieces())
             if (piece == end_piece(piece->round)) add_mark(tops, top_at_left(*piece));
-        for (const Opening *opening : openings()) {
+        for (const Opening *opening : openings_.all()) {
             add_mark(holes, opening->sill.mm());
             add_mark(holes, (opening->sill + opening->height).mm());
         }
@@ -195,7 +191,7 @@ class Drawer {
     /// Jambs, steps of the foundation and the wall's length, from its left outside corner.
     void add_lengths() {
         std::vector<double> places{0, wall_.length};
-        for (const Opening *opening : openings()) {
+        for (const Opening *opening : openings_.all()) {
             add_mark(places, opening->from_left.mm());
             add_mark(places, (opening->from_left + opening->width).mm());
         }
@@ -250,7 +246,7 @@ class Drawer {
                 const double at = face.x0 + part * face.width();
                 if (at - half < face.x0 || at + half > face.x1) continue;
                 // a log that an opening starts or ends in has no wood there
-                if (!meets_opening({at - half, y - tall, at + half, y + tall})) places.push_back({at, y});
+                if (!openings_.meet({at - half, y - tall, at + half, y + tall})) places.push_back({at, y});
             }
         return board_.put(tag_text(piece), places, 0.3);
     }
@@ -265,7 +261,9 @@ class Drawer {
                 Text text = tag_text(piece);
                 text.at = {edge + side * (away + half), y};
                 const Rect box = box_of(text);
-                if (!board_.is_free(box.grown(0.3), true) || !over_opening(box) || by_a_size(box)) continue;
+                if (!board_.is_free(box.grown(0.3), true) || !openings_.hold(box) ||
+                    openings_.is_by_a_size(box))
+                    continue;
                 board_.add(text);
                 board_.add(Path{{{edge - side * 1.5, y}, {edge + side * (away - 0.4), y}},
                                 false,
@@ -278,89 +276,30 @@ class Drawer {
         return false;
     }
 
-    /// So near to an opening's name or size that it reads as a part of it.
-    bool by_a_size(const Rect &box) const {
-        constexpr double apart = 2.6;
-        return std::any_of(sizes_.begin(), sizes_.end(), [&](const Rect &size) {
-            return Rect{size.x0 - apart, size.y0, size.x1 + apart, size.y1}.overlaps(box);
-        });
-    }
-
-    Rect paper_of(const Opening &opening) const {
-        const double a = x(opening.from_left.mm()), b = x((opening.from_left + opening.width).mm());
-        return {std::min(a, b), opening.sill.mm() * k(), std::max(a, b),
-                (opening.sill + opening.height).mm() * k()};
-    }
-
-    bool meets_opening(const Rect &box) const {
-        const auto all = openings();
-        return std::any_of(all.begin(), all.end(),
-                           [&](const Opening *o) { return paper_of(*o).overlaps(box); });
-    }
-
-    bool over_opening(const Rect &box) const {
-        const auto all = openings();
-        return std::any_of(all.begin(), all.end(), [&](const Opening *o) { return paper_of(*o).holds(box); });
-    }
-
-    /// Name and size where there is room; the size is what a person needs at the wall.
-    void add_opening_names() {
-        for (const Opening *opening : openings()) {
-            const Rect hole = paper_of(*opening);
-            const std::string wide = w_.words->length(opening->width.mm()) + " \u00D7",
-                              high = w_.words->length(opening->height.mm());
-            std::vector<std::string> size{wide + " " + high};
-            if (text_width(size[0], number_height) > hole.width() - 2) size = {wide, high};
-            put_lines(hole, opening->name, size);
-        }
-    }
-
-    void put_lines(const Rect &hole, const std::string &name, const std::vector<std::string> &size) {
-        std::vector<std::string> lines =
-            name.empty() ? std::vector<std::string>{} : wrapped(name, hole.width() - 2, number_height);
-        lines.insert(lines.end(), size.begin(), size.end());
-        const double pitch = number_height * 1.6, tall = pitch * static_cast<double>(lines.size());
-        for (double top = hole.centre().y + tall / 2; top > hole.y0 + tall; top -= pitch) {
-            std::vector<Text> texts;
-            double y = top - pitch / 2;
-            bool fits = true;
-            for (const std::string &line : lines) {
-                Text text;
-                text.words = line;
-                text.height = number_height;
-                text.across = Across::middle;
-                text.upright = Upright::middle;
-                text.at = {hole.centre().x, y};
-                fits = fits && hole.holds(box_of(text)) && board_.is_free(box_of(text).grown(0.3), true);
-                texts.push_back(text);
-                y -= pitch;
-            }
-            if (!fits) continue;
-            for (const Text &text : texts) {
-                sizes_.push_back(box_of(text));
-                board_.add(text);
-            }
-            return;
-        }
-    }
-
     /// Where the sections are cut, with an arrow the way they look: toward the wall's left end.
     void add_section_marks() {
-        constexpr double tall = 7, arrow = 5;
-        const double top = bounds(board_.items()).y1 + 1.5, way = mirrored_ ? 1 : -1;
-        for (const SectionPlace &place : section_places(*w_.shell, *w_.layout, w_.wall)) {
-            const double at = x(place.x);
-            board_.add(Path{{{at, top}, {at, top + tall}}, false, Line::strong, ""});
-            board_.add(Path{{{at, top + tall}, {at + way * arrow, top + tall}}, false, Line::dimension, ""});
-            board_.add(arrowhead({at + way * arrow, top + tall}, {way, 0}));
-            Text text;
-            text.words = place.name;
-            text.height = number_height;
-            text.across = mirrored_ ? Across::right : Across::left;
-            text.at = {at - way * 1.2, top + 1.5};
-            text.role = Role::mark;
-            board_.put(text, {text.at, {at - way * 1.2, top + 4.4}});
-        }
+        const double top = bounds(board_.items()).y1 + 1.5;
+        for (const SectionPlace &place : section_places(*w_.shell, *w_.layout, w_.wall))
+            add_section_mark(place, top);
+    }
+
+    /// As tall as it takes to clear the marks beside it.
+    void add_section_mark(const SectionPlace &place, double top) {
+        constexpr double least = 7, arrow = 5, step = 2.9;
+        const double at = x(place.x), way = mirrored_ ? 1 : -1;
+        Text text;
+        text.words = place.name;
+        text.height = number_height;
+        text.across = mirrored_ ? Across::right : Across::left;
+        text.at = {at - way * 1.2, top + 1.5};
+        text.role = Role::mark;
+        while (!board_.is_free(box_of(text), true))
+            text.at.y += step;
+        board_.add(text);
+        const double tall = std::max(least, text.at.y - top + step);
+        board_.add(Path{{{at, top}, {at, top + tall}}, false, Line::strong, ""});
+        board_.add(Path{{{at, top + tall}, {at + way * arrow, top + tall}}, false, Line::dimension, ""});
+        board_.add(arrowhead({at + way * arrow, top + tall}, {way, 0}));
     }
 
     void add_caption() {
@@ -379,9 +318,10 @@ class Drawer {
     const WallWanted &w_;
     const WallPlace &wall_;
     bool mirrored_;
+    AlongPaper along_;
     WallBores bores_;
+    WallOpenings openings_;
     Board board_;
-    std::vector<Rect> sizes_; ///< names and sizes of openings
     std::vector<std::string> without_tag_;
 };
 

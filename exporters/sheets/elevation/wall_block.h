@@ -26,7 +26,8 @@ struct WallWanted {
 
 struct WallBlock {
     Block block;
-    std::vector<std::string> without_tag; ///< pieces whose tag found no room
+    std::vector<std::string> without_tag;  ///< pieces whose tag found no room
+    std::vector<std::string> without_size; ///< openings whose name and size found none, with both
 };
 
 WallBlock wall_block(const WallWanted &wanted);
