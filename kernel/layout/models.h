@@ -5,7 +5,7 @@
 
 namespace roundlay {
 
-/// Groups equal pieces by blank, cuts and ends, to a millionth of a millimetre.
+/// Groups pieces that are made alike (`alike` of kernel/layout/piece_shape.h).
 void group_models(Layout &layout);
 
 /// Lowest first; within a height by wall and number. Every piece then comes down on what it rests on.

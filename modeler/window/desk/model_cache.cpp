@@ -1,6 +1,6 @@
 #include "modeler/window/desk/model_cache.h"
 
-#include "modeler/window/desk/piece_key.h"
+#include "kernel/layout/piece_shape.h"
 
 #include <algorithm>
 #include <utility>
@@ -43,7 +43,7 @@ std::vector<Body> ModelCache::bodies(const Layout &layout) {
     cut_ = 0;
     for (const Model &model : layout.models) {
         const Piece &piece = first_piece(layout, model);
-        const std::string key = piece_key(piece);
+        const std::string key = bytes_of(shape_of_wood(piece));
         KnownPtr &wood = next[key]; // two models may differ in what is no wood
         if (const auto found = known_.find(key); !wood && found != known_.end()) wood = found->second;
         if (!wood) wood = newly_cut(piece);
