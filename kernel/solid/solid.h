@@ -30,8 +30,12 @@ struct BuiltSolid {
 };
 
 /// Writes the body down as a B-rep directly where its bores keep clear, else by one boolean with all
-/// bores as tools. Throws std::runtime_error naming the cause when the library cannot.
+/// bores as tools, held against the body. Throws std::runtime_error naming the cause when the library cannot.
 BuiltSolid build(const Body &body);
+
+/// A boolean can end well and be wrong. Throws std::runtime_error where the solid is not valid or has not the
+/// body's volume.
+void hold_against(const Solid &solid, const Body &body);
 
 /// The same body by one box and one boolean per cut, one after another: slow, and the measure to hold
 /// `build` against.

@@ -103,6 +103,20 @@ TEST_CASE("The analyzer finds every interfering solid that was written down dire
     CHECK(passed_by_validity > 0);
 }
 
+TEST_CASE("What a boolean leaves is held against the body: a false volume or an open solid is refused") {
+    const Case each = interfering_cases()[1];
+    Body good = body(each.hewn, each.bores, false);
+    const Solid solid = build(good).solid;
+    CHECK_NOTHROW(hold_against(solid, good));
+    for (const double part : {0.8, 1.2}) {
+        Body other = good;
+        other.volume = part * good.volume;
+        CHECK_THROWS_WITH(hold_against(solid, other), ContainsSubstring("mm3 of wood where"));
+        CHECK_THROWS_AS(build(other), std::runtime_error);
+    }
+    CHECK_THROWS_WITH(hold_against(Solid{}, good), ContainsSubstring("no valid solid"));
+}
+
 TEST_CASE("A piece without wood is refused with a sentence") {
     CHECK_THROWS_WITH(build(Body{}), "A piece with no wood has no solid.");
 }
