@@ -10,6 +10,7 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 using namespace roundlay;
@@ -131,6 +132,31 @@ TEST_CASE("A draw takes nothing from the distances that bores keep in either log
         if (p.far.kind == EndKind::jamb) CHECK(xs.back() <= p.blank.length - 100 + 1e-9);
     }
     CHECK(ends > 10);
+}
+
+TEST_CASE("A jamb's groove is taken off the end that a peg keeps its distance from") {
+    // Each peg to the nearest jamb of the logs that it goes through, less what the groove takes of the jamb.
+    const auto nearest_to_a_jamb = [](double groove) {
+        Shell shell = test::plain_shell();
+        shell.openings = {test::window("A", 1500, 100, 800, 700), test::window("A", 3100, 100, 700, 700)};
+        shell.trim.spline_width = Length::mm(40), shell.trim.spline_depth = Length::mm(groove);
+        const Layout layout = lay_out(shell);
+        double nearest = HUGE_VAL;
+        for (const Peg &peg : layout.pegs)
+            for (const int i : {peg.upper, peg.lower}) {
+                const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
+                const double x = p.frame.to_local(peg.top).x;
+                if (p.datum.kind == EndKind::jamb) nearest = std::min(nearest, x);
+                if (p.far.kind == EndKind::jamb) nearest = std::min(nearest, p.blank.length - x);
+            }
+        return nearest - groove;
+    };
+    const double rule = test::plain_shell().pegs.end_distance.mm();
+    for (const double groove : {0.0, 25.0, 60.0, 95.0}) {
+        INFO(groove);
+        CHECK(nearest_to_a_jamb(groove) >= rule - 1e-9);
+        CHECK(nearest_to_a_jamb(groove) < HUGE_VAL);
+    }
 }
 
 TEST_CASE("Pegs keep clear of bores that a person placed, however wide") {
