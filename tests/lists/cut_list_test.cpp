@@ -1,5 +1,6 @@
 #include "exporters/lists/cut_list.h"
 #include "kernel/layout/body.h"
+#include "kernel/layout/stock.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
@@ -86,6 +87,21 @@ TEST_CASE("of a round log the stick itself is lifted: no squared blank") {
     }
     for (const OrderRow &row : all.list.order)
         CHECK(row.least_round == Approx(300));
+}
+
+TEST_CASE("a stick that leans is ordered by tenths of a millimetre, and never smaller than it is") {
+    int leaning = 0;
+    CHECK(rc::check([&] {
+        const Collected all = collect(test::any_tapered_shell());
+        for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
+            const Stock stock = stock_of(all.layout.pieces[i]);
+            leaning += stock.lean != 0 ? 1 : 0;
+            const double listed = all.list.pieces[i].stick.blank.height;
+            RC_ASSERT(listed > stock.size.height - 1e-5);
+            RC_ASSERT(listed < stock.size.height + 0.1 + 1e-5);
+        }
+    }));
+    CHECK(leaning > 20);
 }
 
 TEST_CASE("an unknown species leaves the weights out and says why") {

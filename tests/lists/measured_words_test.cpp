@@ -125,6 +125,13 @@ std::string wrong_measures(const Piece &piece) {
     return wrong;
 }
 
+/// The lower log's axis over both side faces of this one.
+std::string wanted_place(const Piece &piece, const ScopeCut &cut) {
+    const auto at = [&](double y) { return said(cut.at.x + cut.along.x / cut.along.y * (y - cut.at.y)); };
+    const std::string outside = at(0), inside = at(piece.blank.width);
+    return outside == inside ? outside : outside + " (outside) / " + inside + " (inside)";
+}
+
 bool tapers(const Layout &layout) {
     for (const Piece &piece : layout.pieces)
         for (const Cut &cut : piece.cuts)
@@ -164,6 +171,31 @@ TEST_CASE("boxes, pockets and bores of tapered logs are measured from faces that
     CHECK(tapered >= 20);
     CHECK(boxes >= 100);
     CHECK(pockets >= 50);
+}
+
+TEST_CASE("saddles are said where the log below passes, at a slant on both side faces") {
+    int saddles = 0, slanting = 0;
+    std::string wrong;
+    for (const double turn : {0.0, 30.0, 45.0}) {
+        Shell shell = round_shell();
+        if (turn > 0)
+            shell.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                                   Length::mm(2000), turn);
+        const Layout layout = lay_out(shell);
+        REQUIRE_FALSE(layout.pieces.empty());
+        for (const Piece &piece : layout.pieces)
+            for (const Cut &cut : piece.cuts) {
+                const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
+                if (scope == nullptr || scope->use != ScopeUse::saddle) continue;
+                ++saddles;
+                slanting += std::abs(scope->along.x) > 0.1 ? 1 : 0;
+                const std::string wanted = " at " + wanted_place(piece, *scope) + " over " + scope->other;
+                if (!has(cut_words(piece, {}), wanted)) wrong += piece.tag + wanted + "\n";
+            }
+    }
+    CHECK(wrong == "");
+    CHECK(saddles > 60);
+    CHECK(slanting > 20);
 }
 
 // By hand: 45 degrees between walls of 200 mm and logs that end in one another's faces: an end runs 200 mm

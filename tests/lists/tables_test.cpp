@@ -7,8 +7,10 @@
 
 #include <algorithm>
 #include <clocale>
+#include <cmath>
 #include <locale>
 #include <map>
+#include <tuple>
 
 using namespace roundlay;
 
@@ -53,6 +55,37 @@ struct CommaPoint : std::numpunct<char> {
 };
 
 } // namespace
+
+TEST_CASE("volumes are said to a tenth of a litre, in cubic feet nearly as finely") {
+    Shell shell = test::plain_shell();
+    shell.units = UnitSystem::imperial;
+    const CutList list = list_of(shell);
+    const auto rows = rows_of(model_table(list));
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const double mm3 = list.models[i].stick.volume;
+        for (const auto &[key, unit, decimals] :
+             {std::tuple("finished_volume_m3", 1e9, 4),
+              std::tuple("finished_volume_ft3", 304.8 * 304.8 * 304.8, 3)}) {
+            const std::string &cell = rows[i].at(key);
+            CHECK(cell.size() - cell.find('.') - 1 <= static_cast<std::size_t>(decimals)); // no zeros at its end
+            CHECK(std::stod(cell) == Approx(mm3 / unit).margin(0.5001 * std::pow(10, -decimals)).epsilon(0));
+        }
+    }
+}
+
+TEST_CASE("the sums of a wood that nobody knows hold no weight") {
+    Shell shell = test::plain_shell();
+    const auto weights = [&] {
+        int rows = 0;
+        for (const auto &row : rows_of(total_table(list_of(shell))))
+            for (const auto &[key, cell] : row)
+                rows += cell.find("weight of") != std::string::npos ? 1 : 0;
+        return rows;
+    };
+    CHECK(weights() >= 8);
+    shell.wood.species = "unobtainium";
+    CHECK(weights() == 0);
+}
 
 TEST_CASE("lengths stand in the shell's units and in millimetres") {
     Shell shell = test::plain_shell();
