@@ -61,6 +61,17 @@ TEST_CASE("A bore too near an edge, another bore or a notch is not clear") {
     near_bore.cuts = {bore(300, 0, 230), bore(320, 115, 230)};
     CHECK_FALSE(body_of(near_bore).bores_clear);
 
+    const auto apart = [](const Bore &a, const Bore &b) {
+        Piece p = blank(1000, 200, 230);
+        p.cuts = {a, b};
+        return body_of(p).bores_apart;
+    };
+    // Wood thinner than tolerance::clear, 0.5 mm, between two bores is none.
+    CHECK_FALSE(apart(bore(300, 0, 230), bore(332.3, 0, 230)));
+    CHECK(apart(bore(300, 0, 230), bore(332.7, 0, 230)));
+    CHECK_FALSE(apart(bore(300, 0, 100), bore(300, 100.3, 230)));
+    CHECK(apart(bore(300, 0, 100), bore(300, 100.7, 230)));
+
     Piece under_notch = blank(1000, 200, 230);
     under_notch.cuts = {BoxCut{BoxUse::sill, {{400, -10, 100}, {600, 210, 240}}, "w"}, bore(390, 0, 230)};
     CHECK_FALSE(body_of(under_notch).bores_clear);

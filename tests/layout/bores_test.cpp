@@ -73,6 +73,49 @@ TEST_CASE("Where a rod finds no whole log, the place that is offered takes it") 
     CHECK(offers > 10);
 }
 
+TEST_CASE("Each stated bore is marked in the rounds that it is stated for, and only where it is") {
+    Shell shell = test::plain_shell();
+    shell.bores = {rod("A", 1500, 30), rod("A", 2600, 30), rod("A", 3400, 30), rod("C", 1500, 30)};
+    shell.bores[0].drift = Length::mm(5);
+    shell.bores[1].from_round = 2, shell.bores[1].to_round = 3;
+    shell.bores[2].from_outside = Length::mm(70);
+    const Layout layout = lay_out(shell);
+    REQUIRE_FALSE(layout.pieces.empty());
+    const std::vector<PlacedBore> placed = placed_bores(shell, layout);
+    REQUIRE(placed.size() == 4);
+    std::vector<std::vector<int>> rounds;
+    for (const PlacedBore &bore : placed) {
+        rounds.emplace_back();
+        const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
+        const WallPlace &wall = layout.walls[static_cast<std::size_t>(bore.wall)];
+        CHECK(wall.name == stated.wall);
+        for (const BoredLog &log : bore.logs) {
+            const int round = layout.pieces[static_cast<std::size_t>(log.piece)].round;
+            rounds.back().push_back(round);
+            const Vec3 foot = wall.frame.to_local(log.foot);
+            CHECK(foot.x == Approx(stated.from_left.mm() + (round - stated.from_round) * stated.drift.mm()));
+            CHECK(foot.y == Approx(stated.from_outside.value_or(Length::mm(100)).mm()));
+        }
+    }
+    CHECK(rounds == std::vector<std::vector<int>>{{1, 2, 3, 4}, {2, 3}, {1, 2, 3, 4}, {1, 2, 3, 4}});
+}
+
+TEST_CASE("A rod that grazes the cut of an opening from either side is refused") {
+    Shell shell = test::plain_shell();
+    shell.openings = {test::window("A", 2000, 300, 800, 300)}; // starts in round 2, ends in round 3
+    const auto refused = [&](double x) {
+        shell.bores = {rod("A", x, 40)};
+        shell.bores[0].from_round = 2, shell.bores[0].to_round = 2;
+        return refusal(lay_out(shell).findings) != nullptr;
+    };
+    for (const double past : {-15.0, 15.0}) {
+        CHECK(refused(2000 + past));
+        CHECK(refused(2800 + past));
+    }
+    CHECK_FALSE(refused(2000 - 25));
+    CHECK_FALSE(refused(2800 + 25));
+}
+
 TEST_CASE("Bedded are the logs on the foundation and on its steps, in each wall its own") {
     Shell shell = test::plain_shell(); // A and C start with a half log
     FoundationStep step;

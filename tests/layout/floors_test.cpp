@@ -254,6 +254,23 @@ TEST_CASE("What does not fit a floor is said, with what would") {
                    ContainsSubstring("its end in wall A lies in window 1; move that"));
 }
 
+TEST_CASE("Half of the thinner end of a joist is what a tailed end must leave at the wall") {
+    const auto told = [](double neck) { // the tail takes as much as leaves that
+        Shell shell = floored();
+        Floor &f = shell.floors[0];
+        f.joist.width = Length::mm(120), f.tip_width = Length::mm(80), f.spacing = Length::mm(600);
+        f.pocket = PocketKind::tailed;
+        f.tail = Slope::rise_per_run((120 - neck) / (2 * f.bearing.mm()));
+        std::optional<Weight> weight;
+        for (const Finding &finding : lay_out(shell).findings)
+            if (finding.subject == "floor[0].tail") weight = finding.weight;
+        return weight;
+    };
+    CHECK_FALSE(told(45));            // half of 80 mm
+    CHECK(told(39) == Weight::error); // the thin end would have no wood at the wall
+    CHECK(told(30) == Weight::error);
+}
+
 TEST_CASE("A pocket that is closed, and one with little wood under it, are warned of") {
     Shell shell = floored();
     shell.floors[0].joist.height = Length::mm(120);
