@@ -3,6 +3,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
+#include "tests/support/thrown_away.h"
 
 #include <rapidcheck.h>
 
@@ -39,9 +40,9 @@ std::map<int, Tops> tops_of_wood(const Layout &layout) {
     return tops;
 }
 
-void check_stands(const Shell &shell, double band) {
+void check_stands(const Shell &shell, double band, test::ThrownAway &thrown) {
     const Layout layout = lay_out(shell);
-    RC_PRE(!layout.pieces.empty());
+    thrown.discard_refused(layout.findings);
     auto tops = tops_of_wood(layout);
     double all = 0;
     for (const WallStanding &s : standing_of(layout)) {
@@ -86,9 +87,9 @@ double taper_at_a_corner(const Shell &shell) {
     return 2 * steepest * (widest + shell.notch.overhang.mm());
 }
 
-void check_recorded_stands() {
+void check_recorded_stands(test::ThrownAway &thrown) {
     const Shell shell = any_recorded_shell();
-    check_stands(shell, taper_at_a_corner(shell) + 1e-6);
+    check_stands(shell, taper_at_a_corner(shell) + 1e-6, thrown);
 }
 
 const Finding *found(const Layout &layout, const std::string &code) {
@@ -108,13 +109,19 @@ Shell eight_rounds(double butt, double tip) {
 } // namespace
 
 TEST_CASE("What is said to stand is what the wood reaches, whatever logs were measured") {
-    CHECK(rc::check("random", [] { check_stands(test::any_shell(), 1e-6); }));
-    CHECK(rc::check("recorded", check_recorded_stands));
+    auto reasons = test::refusals();
+    reasons.push_back(
+        "tails-do-not-alternate"); // logs are drawn higher and lower than what they take part in
+    test::ThrownAway thrown(reasons);
+    CHECK(rc::check("random", [&] { check_stands(test::any_shell(), 1e-6, thrown); }));
+    CHECK(rc::check("recorded", [&] { check_recorded_stands(thrown); }));
     // likewise, at the tapers that are drawn; 3.02 mm was seen once in 1,500
-    CHECK(rc::check("tapered", [] { check_stands(test::any_tapered_shell(), 6); }));
-    CHECK(rc::check("family", [] { check_stands(test::any_family_shell(), 5); }));
+    CHECK(rc::check("tapered", [&] { check_stands(test::any_tapered_shell(), 6, thrown); }));
+    CHECK(rc::check("family", [&] { check_stands(test::any_family_shell(), 5, thrown); }));
     // the wood of a round log is drawn with flats inside its surface: see round_flats.h
-    CHECK(rc::check("round", [] { check_stands(test::any_saddle_shell(), 3); }));
+    CHECK(rc::check("round", [&] { check_stands(test::any_saddle_shell(), 3, thrown); }));
+    INFO(thrown.words());
+    CHECK_FALSE(thrown.too_many());
 }
 
 TEST_CASE("Half logs are halves of the logs that are stated, so that all walls end level") {
@@ -190,11 +197,12 @@ Shell as_advised(Shell shell, const Finding &f) {
 
 TEST_CASE("What a message on thin wood says to do mends it and brings nothing else") {
     int advised = 0, not_advised = 0;
+    test::ThrownAway thrown(test::refusals());
     CHECK(rc::check([&] {
         Shell shell = test::any_shell();
         shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
         const Layout layout = lay_out(shell);
-        RC_PRE(!layout.pieces.empty());
+        thrown.discard_refused(layout.findings);
         std::size_t told = 0;
         for (const Finding *f : slivers(layout)) {
             if (test::message(*f).find("no small change") != std::string::npos || told++ >= 12) {
@@ -209,6 +217,7 @@ TEST_CASE("What a message on thin wood says to do mends it and brings nothing el
                 RC_ASSERT(other->subject != f->subject || test::place(*other) != test::place(*f));
         }
     }));
+    CHECK_FALSE(thrown.too_many());
     CHECK(advised > 4 * not_advised); // nearly always there is a way
 }
 

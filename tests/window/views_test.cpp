@@ -44,6 +44,7 @@ class ViewsTest : public QObject {
 
   private slots:
     void what_cannot_be_built_is_drawn_as_stated();
+    void steps_and_floors_that_cannot_be_built_stand_in_the_elevation();
     void a_plan_that_does_not_close_is_drawn_wall_by_wall();
     void a_text_that_cannot_be_read_leaves_what_stood_under_a_banner();
     void figures_of_an_opening_that_cannot_be_built_say_so();
@@ -99,6 +100,39 @@ void ViewsTest::what_cannot_be_built_is_drawn_as_stated() {
          {static_cast<QWidget *>(&window.plan()), static_cast<QWidget *>(&window.elevation()),
           static_cast<QWidget *>(window.model().view())})
         QCOMPARE(banner(*view), QString());
+    window.desk().history().setClean();
+}
+
+void ViewsTest::steps_and_floors_that_cannot_be_built_stand_in_the_elevation() {
+    MainWindow window(kept());
+    window.show();
+    Shell house = a_room();
+    FoundationStep step;
+    step.wall = "A", step.from_left = Length::mm(1500), step.width = Length::mm(2000);
+    step.rise = Length::mm(230);
+    house.steps = {step};
+    Floor floor;
+    floor.name = "G", floor.from = "A", floor.to = "C", floor.level = Length::mm(700);
+    floor.joist = {Length::mm(100), Length::mm(200)};
+    house.floors = {floor};
+    house.floors[0].first = Length::mm(1); // the first joist would lie in the wall
+    window.begin(house, "Stated");
+    QVERIFY(settled(window));
+    QVERIFY(has_error(window));
+    raise(window, "elevation");
+    window.selection().choose_wall("A");
+    const ElevationScene &scene = window.elevation().scene();
+    QVERIFY(scene.shapes.empty());
+    QCOMPARE(scene.steps.size(), std::size_t(1));
+    QCOMPARE(scene.steps[0].box.width(), 2000.0);
+    QCOMPARE(scene.steps[0].box.y1, 230.0);
+    QCOMPARE(scene.floors.size(), std::size_t(1));
+    QCOMPARE(scene.floors[0].level, 700.0);
+    QVERIFY(faults_of(*window.desk().state()).floors.contains(0));
+    QVERIFY(faults_of(*window.desk().state()).steps.empty());
+    keep_picture(window, "views-stated-floor");
+    window.selection().choose_wall("B");
+    QVERIFY(window.elevation().scene().floors.empty()); // its joists lie in A and C
     window.desk().history().setClean();
 }
 

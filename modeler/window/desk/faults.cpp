@@ -60,6 +60,8 @@ void add(Faults &faults, const State &state, const Finding &finding) {
         faults.openings.insert(opening);
         return;
     }
+    if (const int floor = entry_of(subject, "floor"); floor >= 0) faults.floors.insert(floor);
+    if (const int step = entry_of(subject, "step"); step >= 0) faults.steps.insert(step);
     add_named(faults.walls, shell.walls, entry_of(subject, "wall"));
     add_named(faults.walls, shell.partitions, entry_of(subject, "partition"));
     for (const WallPlace &w : state.drawn().walls)

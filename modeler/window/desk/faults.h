@@ -26,6 +26,7 @@ QString why_not(const State &state);
 struct Faults {
     std::set<std::string> walls, corners; ///< by name
     std::set<int> openings;               ///< indices into Shell::openings
+    std::set<int> floors, steps;          ///< indices into Shell::floors and Shell::steps
 };
 
 Faults faults_of(const State &state);

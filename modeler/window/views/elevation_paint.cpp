@@ -115,13 +115,31 @@ void ElevationView::paint_choice(QPainter &painter) const {
     }
 }
 
-/// Its outline, while no logs can be cut for it.
+/// Its outline, its steps and its floors, while no logs can be cut for it.
 void ElevationView::paint_stated_wall(QPainter &painter) const {
-    QPainterPath path;
-    path.addRect(screen_rect({0, 0, scene_.length, scene_.height}));
-    Look2D look{tints().hollow, tints().wood_edge, 1};
-    look.faulty = faults_of(*desk_.drawn()).walls.contains(selection_.wall());
-    paint_shape(painter, path, look);
+    const Faults faults = faults_of(*desk_.drawn());
+    const auto paint_box = [&](const sheets::Rect &box, Look2D look, bool faulty) {
+        QPainterPath path;
+        path.addRect(screen_rect(box));
+        look.faulty = faulty;
+        paint_shape(painter, path, look);
+    };
+    paint_box({0, 0, scene_.length, scene_.height}, {tints().hollow, tints().wood_edge, 1},
+              faults.walls.contains(selection_.wall()));
+    for (const auto &step : scene_.steps)
+        paint_box(step.box, {tints().paper, tints().ink, 1.5}, faults.steps.contains(step.step));
+    for (const auto &floor : scene_.floors)
+        paint_stated_floor(painter, floor, faults.floors.contains(floor.floor));
+}
+
+/// A line along the tops of its joists, with its name.
+void ElevationView::paint_stated_floor(QPainter &painter, const ElevationScene::StatedFloor &floor,
+                                       bool faulty) const {
+    const QColor ink = faulty ? tints().error : tints().ink;
+    const QPointF left = to_screen({0, floor.level}), right = to_screen({scene_.length, floor.level});
+    painter.setPen(QPen(ink, faulty ? 2.5 : 1.5, faulty ? Qt::DashLine : Qt::SolidLine));
+    painter.drawLine(left, right);
+    draw_label(painter, (left + right) / 2 - QPointF(0, 10), kernel_words("floor " + floor.name), ink);
 }
 
 void ElevationView::paint_holes(QPainter &painter) const {

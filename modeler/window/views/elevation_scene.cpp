@@ -164,6 +164,19 @@ void add_holes(ElevationScene &scene, const ExportJob &job, const std::string &w
     }
 }
 
+/// What a person states beside the openings, where no logs show it.
+void add_as_stated(ElevationScene &scene, const Shell &shell, const std::string &wall) {
+    for (std::size_t i = 0; i < shell.steps.size(); ++i) {
+        const FoundationStep &step = shell.steps[i];
+        if (step.wall != wall) continue;
+        const double from = step.from_left.mm();
+        scene.steps.push_back({static_cast<int>(i), {from, 0, from + step.width.mm(), step.rise.mm()}});
+    }
+    for (std::size_t i = 0; i < shell.floors.size(); ++i)
+        if (const Floor &floor = shell.floors[i]; floor.from == wall || floor.to == wall)
+            scene.floors.push_back({static_cast<int>(i), floor.name, floor.level.mm()});
+}
+
 } // namespace
 
 ElevationScene elevation_of(const State &state, const std::string &wall) {
@@ -182,6 +195,7 @@ ElevationScene elevation_of(const State &state, const std::string &wall) {
     add_bores(scene, state.job, place);
     add_timbers(scene, layout, place);
     add_holes(scene, state.job, wall);
+    if (scene.shapes.empty()) add_as_stated(scene, state.job.shell, wall);
     return scene;
 }
 

@@ -37,6 +37,15 @@ struct ElevationScene {
         std::string mark;         ///< "rod 1", as on paper
         std::vector<Vec2> points; ///< from its foot up
     };
+    struct StatedStep {
+        int step = 0; ///< index into Shell::steps
+        sheets::Rect box;
+    };
+    struct StatedFloor {
+        int floor = 0; ///< index into Shell::floors
+        std::string name;
+        double level = 0; ///< tops of the joists
+    };
     int wall = -1;
     double length = 0, height = 0;
     std::vector<Shape> shapes; ///< its own logs, then the ends that stand before them
@@ -44,6 +53,8 @@ struct ElevationScene {
     std::vector<PegLine> pegs;
     std::vector<BoreLine> bores;     ///< that a person placed
     std::vector<TimberEnd> timbers;  ///< ends of joists and beams that lie in the wall, behind its face
+    std::vector<StatedStep> steps;   ///< of the foundation, while no logs can be cut for the wall
+    std::vector<StatedFloor> floors; ///< that lie in the wall, while no logs can be cut for it
     std::vector<double> round_lines; ///< heights
     std::vector<double> faces;       ///< heights of log faces of this wall
 };

@@ -62,6 +62,7 @@ class ElevationView : public DrawingView {
     void paint_rounds(QPainter &painter) const;
     void paint_choice(QPainter &painter) const;
     void paint_stated_wall(QPainter &painter) const;
+    void paint_stated_floor(QPainter &painter, const ElevationScene::StatedFloor &floor, bool faulty) const;
     void paint_holes(QPainter &painter) const;
     void paint_bores(QPainter &painter) const;
     void draw_name(QPainter &painter, const QRectF &box, const QString &name) const;
