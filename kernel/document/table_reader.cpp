@@ -1,6 +1,7 @@
 #include "kernel/document/table_reader.h"
 
 #include "kernel/document/compass.h"
+#include "kernel/document/entry_words.h"
 #include "kernel/document/limits.h"
 #include "kernel/document/toml_scan.h"
 #include "kernel/measure/character.h"
@@ -98,6 +99,12 @@ bool TableReader::wrong_type(std::string_view key, std::string expected) {
     return refuse(key, std::string("cannot be ") + type_in_words(*node(key)), std::move(expected));
 }
 
+/// Of several alike it says which one.
+bool TableReader::out_of_bounds(std::string_view key, std::string expected) {
+    const std::string whose = entry_in_words(reading_.text().root(), path_, key);
+    return refuse(key, (whose.empty() ? "" : "of " + whose + " ") + "is out of bounds", std::move(expected));
+}
+
 /// Points into the text between the quotes, where that is spelled plainly.
 bool TableReader::wrong_measure(std::string_view key, const MeasureError &error) {
     const std::string_view text = reading_.text().text();
@@ -124,7 +131,8 @@ bool TableReader::length(std::string_view key, Length &into, const LengthBounds 
         return wrong_type(key, "a length with its unit in quotes, such as \"8 1/2 in\" or \"215 mm\"");
     }
     const bool high_enough = bounds.low_is_in ? read.mm() >= bounds.low_mm : read.mm() > bounds.low_mm;
-    if (!high_enough || read.mm() > bounds.high_mm) return out_of_bounds(key, bounds.words);
+    if (!high_enough || read.mm() > bounds.high_mm)
+        return out_of_bounds(key, speaks_feet(reading_.text().root()) ? bounds.words_in_feet : bounds.words);
     into = read;
     return true;
 }

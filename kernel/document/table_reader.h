@@ -62,9 +62,7 @@ class TableReader {
     bool refuse(std::string_view key, const std::string &what, std::string expected);
     bool wrong_type(std::string_view key, std::string expected);
     bool wrong_measure(std::string_view key, const MeasureError &error);
-    bool out_of_bounds(std::string_view key, std::string expected) {
-        return refuse(key, "is out of bounds", std::move(expected));
-    }
+    bool out_of_bounds(std::string_view key, std::string expected);
 
     Reading &reading_;
     const toml::table *table_;

@@ -277,6 +277,10 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "shrinkage in drying to 12 %"),
     QT_TRANSLATE_NOOP("kernel", "estimated high weight of its blank"),
     QT_TRANSLATE_NOOP("kernel", "estimated high weight of its round log"),
+    QT_TRANSLATE_NOOP("kernel", "no weight: %1"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to "
+                      "the butt, without bark. %2"),
     QT_TRANSLATE_NOOP("kernel", "log rules"),
     QT_TRANSLATE_NOOP("kernel",
                       "board feet of the order list are of one stick each, of the least round and the "

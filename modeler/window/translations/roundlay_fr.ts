@@ -3090,6 +3090,14 @@
         <translation>les pieds-planche de la commande sont ceux d’une seule pièce, du moindre rond et de la longueur commandée, par les formules de Doyle (de mémoire), Scribner (vu) et International 1/4 po (vu) : des estimations de planches sciées, qui diffèrent par nature</translation>
     </message>
     <message>
+        <source>no weight: %1</source>
+        <translation>aucun poids : %1</translation>
+    </message>
+    <message>
+        <source>%1 Round logs: Smalian&apos;s volume of the least small end, growing 1/2 in per 4 ft to the butt, without bark. %2</source>
+        <translation>%1 Bois ronds : volume de Smalian du moindre petit bout, croissant de 1/2 po par 4 pi vers le gros bout, sans écorce. %2</translation>
+    </message>
+    <message>
         <source>log rules</source>
         <translation>barèmes de cubage</translation>
     </message>
@@ -4176,6 +4184,110 @@
     <message>
         <source>a length from 0 to 2 m</source>
         <translation>une longueur de 0 à 2 m</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; of %2 is out of bounds</source>
+        <translation>%2 : « %1 » est hors des limites</translation>
+    </message>
+    <message>
+        <source>wall &quot;%1&quot;</source>
+        <translation>mur « %1 »</translation>
+    </message>
+    <message>
+        <source>partition &quot;%1&quot;</source>
+        <translation>cloison « %1 »</translation>
+    </message>
+    <message>
+        <source>partition %1</source>
+        <translation>cloison %1</translation>
+    </message>
+    <message>
+        <source>floor &quot;%1&quot;</source>
+        <translation>plancher « %1 »</translation>
+    </message>
+    <message>
+        <source>opening &quot;%1&quot; in wall &quot;%2&quot;</source>
+        <translation>ouverture « %1 » du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>opening %1 in wall &quot;%2&quot;</source>
+        <translation>ouverture %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>opening &quot;%1&quot; of %2</source>
+        <translation>trémie « %1 » du %2</translation>
+    </message>
+    <message>
+        <source>opening %1 of %2</source>
+        <translation>trémie %1 du %2</translation>
+    </message>
+    <message>
+        <source>opening &quot;%1&quot;</source>
+        <translation>ouverture « %1 »</translation>
+    </message>
+    <message>
+        <source>opening %1</source>
+        <translation>ouverture %1</translation>
+    </message>
+    <message>
+        <source>beam %1 of %2</source>
+        <translation>poutre %1 du %2</translation>
+    </message>
+    <message>
+        <source>round %1 of wall &quot;%2&quot;</source>
+        <translation>rang %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>log %1 in wall &quot;%2&quot;</source>
+        <translation>pièce %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>log %1</source>
+        <translation>pièce %1</translation>
+    </message>
+    <message>
+        <source>step %1 in wall &quot;%2&quot;</source>
+        <translation>ressaut %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>bore &quot;%1&quot; in wall &quot;%2&quot;</source>
+        <translation>perçage « %1 » du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>bore %1 in wall &quot;%2&quot;</source>
+        <translation>perçage %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>bore &quot;%1&quot;</source>
+        <translation>perçage « %1 »</translation>
+    </message>
+    <message>
+        <source>bore %1</source>
+        <translation>perçage %1</translation>
+    </message>
+    <message>
+        <source>the corner of &quot;%1&quot; and &quot;%2&quot;</source>
+        <translation>angle de « %1 » et « %2 »</translation>
+    </message>
+    <message>
+        <source>a length over 0 and up to 328 ft</source>
+        <translation>une longueur au-dessus de 0 et jusqu’à 328 ft</translation>
+    </message>
+    <message>
+        <source>a length from 0 to 328 ft</source>
+        <translation>une longueur de 0 à 328 ft</translation>
+    </message>
+    <message>
+        <source>a length over 0 and up to 6 ft 6 in</source>
+        <translation>une longueur au-dessus de 0 et jusqu’à 6 ft 6 in</translation>
+    </message>
+    <message>
+        <source>a length from 0 to 6 ft 6 in</source>
+        <translation>une longueur de 0 à 6 ft 6 in</translation>
+    </message>
+    <message>
+        <source>a length from -6 ft 6 in to 6 ft 6 in</source>
+        <translation>une longueur de -6 ft 6 in à 6 ft 6 in</translation>
     </message>
     <message>
         <source>a slope that is not negative</source>
