@@ -1,5 +1,6 @@
 #include "kernel/layout/floor_advice.h"
 
+#include "kernel/layout/room.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -95,7 +96,73 @@ class FloorAdvisor {
     std::ptrdiff_t own_errors_ = 0;
 };
 
+class WallAdvisor {
+  public:
+    WallAdvisor(const Shell &shell, const Layout &layout, std::size_t floor, const LayOut &try_out)
+        : shell_(shell), layout_(layout), floor_(floor), try_out_(try_out) {}
+
+    Said advice() const {
+        const std::vector<Pair> pairs = facing();
+        for (std::size_t i = 0; i < std::min(pairs.size(), most_asked); ++i)
+            if (fits(pairs[i])) return said("from wall %1 to wall %2 it fits", pairs[i].from, pairs[i].to);
+        if (pairs.empty()) return said("no two walls of this shell face each other");
+        return said("walls %1 and %2 do, though between them the floor does not fit as it is stated",
+                    pairs.front().from, pairs.front().to);
+    }
+
+  private:
+    struct Pair {
+        std::string from, to;
+    };
+
+    /// Those with one of its own walls first.
+    std::vector<Pair> facing() const {
+        std::vector<Pair> all;
+        const int count = static_cast<int>(layout_.walls.size());
+        const Floor &floor = shell_.floors[floor_];
+        for (int from = 0; from < count; ++from)
+            for (int to = 0; to < count; ++to)
+                if (room_between(layout_, from, to))
+                    all.push_back({layout_.walls[static_cast<std::size_t>(from)].name,
+                                   layout_.walls[static_cast<std::size_t>(to)].name});
+        std::ranges::stable_sort(all, {}, [&](const Pair &p) {
+            return p.from == floor.from ? 0 : p.to == floor.to ? 1 : 2;
+        });
+        return all;
+    }
+
+    bool fits(const Pair &pair) const {
+        Shell next = shell_;
+        next.floors[floor_].from = pair.from, next.floors[floor_].to = pair.to;
+        const Findings after = try_out_(next).findings;
+        const std::string own = subject("floor", floor_, "");
+        return errors_in(after) < errors_in(layout_.findings) &&
+               std::ranges::none_of(after, [&](const Finding &f) {
+                   return f.weight == Weight::error && f.subject.starts_with(own);
+               });
+    }
+
+    const Shell &shell_;
+    const Layout &layout_;
+    std::size_t floor_;
+    const LayOut &try_out_;
+};
+
+/// Only where no room lies between its walls does that finding come of a floor's "to".
+bool walls_apart(const Shell &shell, const Layout &layout, std::size_t floor) {
+    const int from = wall_named(layout, shell.floors[floor].from),
+              to = wall_named(layout, shell.floors[floor].to);
+    return from >= 0 && to >= 0 && !room_between(layout, from, to);
+}
+
 } // namespace
+
+void advise_on_walls_of_floors(const Shell &shell, Layout &layout, const LayOut &try_out) {
+    for (std::size_t f = 0; f < shell.floors.size(); ++f)
+        for (Finding &finding : layout.findings)
+            if (finding.subject == subject("floor", f, "to") && walls_apart(shell, layout, f))
+                finding.advice = WallAdvisor(shell, layout, f, try_out).advice();
+}
 
 void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves,
                       const LayOut &try_out) {

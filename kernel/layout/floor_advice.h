@@ -11,4 +11,8 @@ namespace roundlay {
 void advise_on_floors(const Shell &shell, Layout &layout, const std::vector<FloorMove> &moves,
                       const LayOut &try_out);
 
+/// Puts behind each finding of a floor whose two walls do not face each other which two would do: the first
+/// such two between which the whole floor fits as it is stated, one of its own walls first.
+void advise_on_walls_of_floors(const Shell &shell, Layout &layout, const LayOut &try_out);
+
 } // namespace roundlay

@@ -107,7 +107,8 @@ Layout laid_out(const Shell &shell, bool advises) {
     if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans, moves) ||
         !lay_out_bores(shell, layout, spans) || !lay_out_pegs(shell, layout, spans)) {
         clear_pieces(layout);
-        if (advises) advise_on_floors(shell, layout, moves, tried);
+        if (advises)
+            advise_on_floors(shell, layout, moves, tried), advise_on_walls_of_floors(shell, layout, tried);
         return layout;
     }
     sort_bores(layout);

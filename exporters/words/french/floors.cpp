@@ -41,6 +41,7 @@ constexpr Entry entries[] = {
     {"an end of it", "un de ses bouts"},
     {"an end of it bears on %1 of wood", "un bout porte sur %1 de bois"},
     {"between %1 and %2 it fits", "entre %1 et %2 elle tient"},
+    {"from wall %1 to wall %2 it fits", "du mur %1 au mur %2 il tient"},
     {"it would bend %1 under the live load over a span of %2",
      "elle fléchirait de %1 sous la charge d’usage sur une portée de %2"},
     {"its end in %1 comes too near the end of a log of round %2",
@@ -74,6 +75,7 @@ constexpr Entry entries[] = {
     {"no small change of the floor's level mends it: a list of the seams tells how high the logs lie",
      "aucun petit changement du niveau du plancher n’y remédie : une liste des joints dit à quelle hauteur "
      "sont les pièces"},
+    {"no two walls of this shell face each other", "aucuns deux murs de cette coque ne se font face"},
     {"no wall square to the beam carries its %1 end",
      "aucun mur d’équerre à la poutre ne porte son bout de %1"},
     {"nothing carries the trimmer at the opening's %1 end",
@@ -88,6 +90,8 @@ constexpr Entry entries[] = {
      "le mur %1 est dans la pièce entre les murs %2 et %3"},
     {"walls %1 and %2 do not face each other: joists lie square between two parallel walls",
      "les murs %1 et %2 ne se font pas face : les solives vont d’équerre entre deux murs parallèles"},
+    {"walls %1 and %2 do, though between them the floor does not fit as it is stated",
+     "les murs %1 et %2 se font face, mais le plancher n’y tient pas tel qu’il est indiqué"},
 };
 
 } // namespace
