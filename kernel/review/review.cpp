@@ -94,34 +94,65 @@ void check_bores(const Shell &shell, const Layout &layout, const std::vector<Bod
 /// width is told of. Common practice, no source: it screens nothing.
 constexpr double least_over_width = 1.0 / 20;
 
-/// The wood of a log over an opening.
-double wood_over(const Piece &log, const std::string &opening) {
-    double low = 0, high = log.blank.height;
-    for (const Cut &cut : log.cuts) {
-        if (const BoxCut *box = std::get_if<BoxCut>(&cut);
-            box && box->opening == opening && box->use != BoxUse::sill)
-            low = std::max(low, box->box.high.z);
-        if (const FaceCut *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top)
-            for (const double x : {0.0, log.blank.length})
-                high = std::min(high, face->plane.height_at(x, log.blank.width / 2));
+/// The wood of a log over an opening, between its jambs, at its least: under 0 where another opening over it
+/// meets it there.
+class WoodOver {
+  public:
+    WoodOver(const Layout &layout, const Piece &log, const Opening &o) : log_(log), high_(log.blank.height) {
+        const Vec3 at = layout.walls[static_cast<std::size_t>(log.wall)].frame.to_local(log.frame.origin);
+        left_ = o.from_left.mm() - at.x, right_ = left_ + o.width.mm();
+        top_ = (o.sill + o.height).mm() - at.z;
+        for (const Cut &cut : log.cuts) {
+            if (const auto *box = std::get_if<BoxCut>(&cut)) take(*box);
+            if (const auto *face = std::get_if<FaceCut>(&cut)) take(*face);
+        }
     }
-    return high - low;
-}
+
+    double mm() const { return high_ - low_; }
+
+  private:
+    void take(const BoxCut &cut) {
+        if (cut.box.high.x <= left_ || cut.box.low.x >= right_) return;
+        if (cut.box.low.z >= top_ - tolerance::weld) // an opening over this one, its sill at its lowest
+            high_ = std::min(high_, cut.box.low.z - cut.fall * cut.fall_from);
+        else if (cut.use != BoxUse::sill)
+            low_ = std::max(low_, cut.box.high.z);
+    }
+    void take(const FaceCut &cut) {
+        for (const double x : {left_, right_}) {
+            if (cut.face == LogFace::top)
+                high_ = std::min(high_, cut.plane.height_at(x, log_.blank.width / 2));
+            if (cut.face == LogFace::under)
+                low_ = std::max(low_, cut.plane.height_at(x, log_.blank.width / 2));
+        }
+    }
+
+    const Piece &log_;
+    double left_ = 0, right_ = 0, top_ = 0; ///< of the opening, in the log's own frame
+    double low_ = 0, high_ = 0;
+};
 
 void check_thin_header(const Shell &shell, const Layout &layout, std::size_t opening,
                        const OpeningFacts &facts, Findings &findings) {
-    const double width = shell.openings[opening].width.mm();
-    const double left = wood_over(layout.pieces[static_cast<std::size_t>(facts.header)], facts.name);
+    const Opening &o = shell.openings[opening];
+    const double width = o.width.mm();
+    const double left = WoodOver(layout, layout.pieces[static_cast<std::size_t>(facts.header)], o).mm();
     if (left >= least_over_width * width - tolerance::weld) return;
-    findings.push_back({Weight::warning,
-                        "thin-header",
-                        opening_place(shell, opening),
-                        said("of the log over it, %1, %2 are left to carry over %3. What it carries is not "
-                             "worked out here: local "
-                             "code and a licensed professional decide",
-                             tag(layout, facts.header), in_mm(left), in_mm(width)),
-                        {},
-                        subject("opening", opening, "height")});
+    const std::string &log = tag(layout, facts.header);
+    findings.push_back(
+        {Weight::warning,
+         "thin-header",
+         opening_place(shell, opening),
+         left >= tolerance::clear
+             ? said("of the log over it, %1, %2 are left to carry over %3. What it carries is "
+                    "not worked out here: local "
+                    "code and a licensed professional decide",
+                    log, in_mm(left), in_mm(width))
+             : said("of the log over it, %1, nothing is left to carry over %2: an opening over "
+                    "it cuts it through by %3. Local code and a licensed professional decide",
+                    log, in_mm(width), in_mm(std::max(0.0, -left))),
+         {},
+         subject("opening", opening, "height")});
 }
 
 void check_headers(const Shell &shell, const Layout &layout, Findings &findings) {

@@ -251,6 +251,45 @@ TEST_CASE("Little wood over a wide opening is told of, with a caution and no app
     CHECK(count(reviewed(shell), "thin-header") == 0);
 }
 
+TEST_CASE("What is left over an opening is measured there, not where the log is thickest or thinnest") {
+    // Butts of 230 mm and tips of 190 by turns, gaps of 20: the third log ends 690 mm up at the left and 650
+    // at the right end of 5 m. At the right jamb, 3400 mm along, that is 662.8: 10 mm over the opening, which
+    // the log's own tip is under.
+    Shell shell = test::plain_shell();
+    shell.pegs.wanted = false;
+    shell.logs.butt_height = Length::mm(230);
+    shell.logs.tip_height = Length::mm(190);
+    shell.openings = {test::window("A", 2400, 0, 1000, 652.8)};
+    const Findings findings = reviewed(shell);
+    REQUIRE(count(findings, "thin-header") == 1);
+    const auto thin = std::find_if(findings.begin(), findings.end(),
+                                   [](const Finding &f) { return f.code == "thin-header"; });
+    CHECK_THAT(test::message(*thin), ContainsSubstring("10 mm are left to carry over 1000 mm"));
+}
+
+TEST_CASE(
+    "Where a sloping sill meets the opening under it, it is said that nothing is left and by how much") {
+    // The head of the door lies 60 mm under the sill over it, which falls 66.7 mm through the wall.
+    Shell shell = test::plain_shell();
+    shell.rounds.count = 6;
+    shell.pegs.wanted = false;
+    shell.openings = {test::window("A", 2000, 0, 600, 500), test::window("A", 2000, 560, 600, 300)};
+    shell.openings[1].trim.sill_slope = Slope::rise_per_run(1.0 / 3);
+    Findings findings = reviewed(shell);
+    const auto of_first = [](const Finding &f) {
+        return f.code == "thin-header" && f.subject == "opening[0].height";
+    };
+    auto thin = std::find_if(findings.begin(), findings.end(), of_first);
+    REQUIRE(thin != findings.end());
+    CHECK_THAT(test::message(*thin), ContainsSubstring("nothing is left to carry over 600 mm") &&
+                                         ContainsSubstring("cuts it through by 7 mm"));
+    shell.openings[1].trim.sill_slope = Slope::rise_per_run(1.0 / 5); // 40 mm: 20 are left at the outside
+    findings = reviewed(shell);
+    thin = std::find_if(findings.begin(), findings.end(), of_first);
+    REQUIRE(thin != findings.end());
+    CHECK_THAT(test::message(*thin), ContainsSubstring("20 mm are left to carry over 600 mm"));
+}
+
 TEST_CASE("What no shop could cut is an error with the statement that it comes from") {
     const Shell shell = test::plain_shell();
     const Layout layout = lay_out(shell);

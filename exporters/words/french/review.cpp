@@ -48,6 +48,11 @@ constexpr Entry entries[] = {
      "code and a licensed professional decide",
      "de la pièce au-dessus, %1, il reste %2 pour porter sur %3. Ce qu’il porte n’est pas calculé ici : le "
      "code local et un professionnel agréé décident"},
+    {"of the log over it, %1, nothing is left to carry over %2: an opening over it cuts it through by %3. "
+     "Local code and a licensed professional decide",
+     "de la pièce au-dessus, %1, il ne reste rien pour porter sur %2 : une ouverture au-dessus la traverse "
+     "de "
+     "%3. Le code local et un professionnel agréé décident"},
     {"only the pegs hold the logs from pulling out", "seules les chevilles empêchent les pièces de sortir"},
     {"the corner's own notch sheds it", "l’entaille propre à l’angle la rejette"},
     {"the log over it, %1, runs only %2 past its %3 jamb",
