@@ -1,5 +1,8 @@
 #include "kernel/layout/finding_pieces.h"
 
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/openings.h"
+
 #include <algorithm>
 #include <charconv>
 #include <optional>
@@ -51,12 +54,20 @@ std::optional<std::size_t> stated_entry(const std::string &subject, const std::s
     return read.ec == std::errc() ? std::optional(index) : std::nullopt;
 }
 
-bool touches_opening(const Piece &piece, const std::string &opening) {
-    if (ends_at(piece, opening)) return true;
-    return std::any_of(piece.cuts.begin(), piece.cuts.end(), [&](const Cut &cut) {
-        const auto *box = std::get_if<BoxCut>(&cut);
-        return box != nullptr && box->opening == opening;
-    });
+/// Cuts tell an opening by what people call it, and two may be called alike: the wall and the place tell them
+/// apart.
+bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    if (piece.timber >= 0 || part_letter(layout, piece.wall) != o.wall) return false;
+    const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
+    const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
+    if (to < o.from_left.mm() - tolerance::clear || from > (o.from_left + o.width).mm() + tolerance::clear)
+        return false;
+    const std::string name = name_of(shell, opening);
+    return ends_at(piece, name) || std::any_of(piece.cuts.begin(), piece.cuts.end(), [&](const Cut &cut) {
+               const auto *box = std::get_if<BoxCut>(&cut);
+               return box != nullptr && box->opening == name;
+           });
 }
 
 template <typename Test> std::vector<int> pieces_where(const Layout &layout, Test test) {
@@ -74,9 +85,8 @@ std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Lay
     if (!found.empty()) return found;
     if (const auto index = stated_entry(finding.subject, "opening");
         index && *index < shell.openings.size()) {
-        const std::string &name = shell.openings[*index].name;
         found =
-            pieces_where(layout, [&](const Piece &p) { return !name.empty() && touches_opening(p, name); });
+            pieces_where(layout, [&](const Piece &p) { return touches_opening(shell, layout, p, *index); });
         if (!found.empty()) return found;
     }
     found = pieces_where(layout, [&](const Piece &p) { return names_round(about, layout, p); });

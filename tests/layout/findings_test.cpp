@@ -2,6 +2,7 @@
 
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/layout/interference.h"
+#include "kernel/layout/openings.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
@@ -309,6 +310,34 @@ TEST_CASE("A finding is of the pieces that it names, not of those whose tags are
     CHECK(named(round_place("BA", 2)) == "BA-02-1 ");
     CHECK(named({about::Wall{"A"}, about::Opening{OpeningKind::door, 1, "BA-02-1"}})
               .starts_with("A-01-1 A-02-1 "));
+}
+
+TEST_CASE("A finding about an opening is of the logs that it cuts, also where it has no name or another's") {
+    Shell shell = test::plain_shell();
+    shell.openings = {window("A", 600, 460, 700, 230), window("A", 2600, 460, 700, 230),
+                      window("C", 600, 460, 700, 230)};
+    const auto cut_by = [&](std::size_t opening) {
+        const Layout layout = lay_out(shell);
+        const Finding finding{Weight::warning,
+                              "x",
+                              opening_place(shell, opening),
+                              {},
+                              {},
+                              "opening[" + std::to_string(opening) + "].height"};
+        std::string tags;
+        for (const int i : pieces_of(finding, shell, layout))
+            tags += layout.pieces[static_cast<std::size_t>(i)].tag + " ";
+        return tags;
+    };
+    // Rounds of 230 mm: the third is parted by each window, left and right of it.
+    CHECK(cut_by(0) == "A-03-1 A-03-2 ");
+    CHECK(cut_by(1) == "A-03-2 A-03-3 ");
+    CHECK(cut_by(2) == "C-03-1 C-03-2 ");
+    for (Opening &o : shell.openings)
+        o.name = "lake window";
+    CHECK(cut_by(0) == "A-03-1 A-03-2 ");
+    CHECK(cut_by(1) == "A-03-2 A-03-3 ");
+    CHECK(cut_by(2) == "C-03-1 C-03-2 ");
 }
 
 TEST_CASE("What can be built but deserves a look is a warning, and the pieces are there") {
