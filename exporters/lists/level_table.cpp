@@ -81,6 +81,27 @@ double typical(const Levelled &l, double squares) {
     return std::sqrt(squares / std::max(ends, 1));
 }
 
+/// What was given up for wood beside openings, or that nothing was found to be given up for.
+std::string sliver_words(const Levelled &l, UnitSystem units) {
+    const auto places = [](int count) { return std::to_string(count) + (count == 1 ? " place" : " places"); };
+    const std::string none = "none that was tried leaves fewer and is as level";
+    if (l.most_level)
+        return "The most level arrangement, largest " + say(l.most_level->worst, units) + ", typical " +
+               say(typical(l, l.most_level->squares), units) +
+               ", would leave a sliver of a log beside an "
+               "opening in " +
+               places(l.slivers_of_most_level) + "; this one in " +
+               (l.slivers ? std::to_string(l.slivers) + ": " + none : "none") + ".\n";
+    if (l.slivers == 0) return "";
+    return "It leaves a sliver of a log beside an opening in " + places(l.slivers) + "; " + none + ".\n";
+}
+
+std::string bound_words(const Levelled &l, UnitSystem units) {
+    if (l.proven && !l.most_level) return "; no other arrangement in these places is better.\n";
+    return "; none can be under " + say(l.least_worst, units) + ", or typically under " +
+           say(typical(l, l.least_squares), units) + ".\n";
+}
+
 } // namespace
 
 std::string level_words(const Levelled &l, const Layout &standing, UnitSystem units) {
@@ -91,9 +112,7 @@ std::string level_words(const Levelled &l, const Layout &standing, UnitSystem un
            say(l.before.worst, units) + ", typical (root mean square) " +
            say(typical(l, l.before.squares), units) + ".\n" + "Levelled: largest " +
            say(l.after.worst, units) + ", typical " + say(typical(l, l.after.squares), units) +
-           (l.proven ? "; no other arrangement in these places is better.\n"
-                     : "; none can be under " + say(l.least_worst, units) + ", or typically under " +
-                           say(typical(l, l.least_squares), units) + ".\n") +
+           bound_words(l, units) + sliver_words(l, units) +
            (std::ranges::any_of(l.places, [](const LogPlace &p) { return p.pieces > 1; })
                 ? "Which rounds beside openings are one log and which several was settled by lengths alone: "
                   "other ways were "
@@ -117,8 +136,13 @@ Table level_summary(const Levelled &l, const Layout &standing) {
     add("after_largest_mm", number(l.after.worst, decimals));
     add("after_typical_mm", number(typical(l, l.after.squares), decimals));
     add("least_largest_mm", number(l.least_worst, decimals));
-    add("least_typical_mm", number(typical(l, l.proven ? l.after.squares : l.least_squares), decimals));
-    add("proven", std::string(l.proven ? "yes" : "no"));
+    const Arrangement &most_level = l.most_level ? *l.most_level : l.after;
+    add("least_typical_mm", number(typical(l, l.proven ? most_level.squares : l.least_squares), decimals));
+    add("proven", std::string(l.proven && !l.most_level ? "yes" : "no"));
+    add("slivers_beside_openings", number(l.slivers, 0));
+    add("most_level_slivers", number(l.slivers_of_most_level, 0));
+    add("most_level_largest_mm", number(most_level.worst, decimals));
+    add("most_level_typical_mm", number(typical(l, most_level.squares), decimals));
     add("stands_lowest_mm", number(stands.lowest, decimals));
     add("stands_highest_mm", number(stands.highest, decimals));
     add("height_by_rounds_mm", number(standing.height, decimals));

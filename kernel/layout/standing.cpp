@@ -12,9 +12,6 @@ namespace {
 /// Less than a rule shows is not out of level.
 constexpr double told = 1;
 
-/// More than this is not taken up by hewing the plate on the wall. Common practice, no source.
-constexpr double taken_up = 10;
-
 /// The top of a log at its lower end: hewn level, or at a slant.
 double lowest_top(const Piece &piece) {
     double low = piece.blank.height;
@@ -99,7 +96,7 @@ void check_level_top(const Shell &shell, Layout &layout) {
         return layout.walls[static_cast<std::size_t>(s.wall)].name;
     };
     layout.findings.push_back(
-        {off > taken_up ? Weight::warning : Weight::note,
+        {off > taken_up_by_plate ? Weight::warning : Weight::note,
          "top-not-level",
          {about::All::top_of_walls},
          said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its "

@@ -8,6 +8,9 @@
 
 namespace roundlay {
 
+/// More than this is not taken up by hewing the plate on the wall, mm. Common practice, no source.
+inline constexpr double taken_up_by_plate = 10;
+
 struct WallStanding {
     int wall = 0;                   ///< index into Layout::walls
     int logs = 0;                   ///< one on another, half logs counted

@@ -10,6 +10,7 @@
 #include "kernel/layout/layout.h"
 #include "kernel/levelling/pile.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -73,8 +74,11 @@ struct Levelled {
     double least_squares =
         0;                  ///< no arrangement has a smaller sum than this, mm2 (a bound, not always reached)
     double least_worst = 0; ///< no arrangement has a smaller largest error, mm (a bound)
-    bool proven =
-        false; ///< every other arrangement was ruled out: `after` is the best there is in these places
+    bool proven = false;    ///< every other arrangement was ruled out: `after`, or `most_level` where that is
+                            ///< stated, is the best there is in these places
+    // What shun_slivers (slivers.h) adds:
+    std::optional<Arrangement> most_level;      ///< the best one, where `after` gave way for fewer slivers
+    int slivers = 0, slivers_of_most_level = 0; ///< places where a log beside an opening is left too thin
 };
 
 /// A log is cut to its place from the butt on: its other end's height lies on the straight line from butt to

@@ -1,6 +1,7 @@
 #include "kernel/levelling/stacks.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -15,21 +16,22 @@ Stacks::Stacks(const std::vector<PileLog> &pile, const std::vector<LogPlace> &pl
     }
 }
 
-double Stacks::squares(const std::vector<Seat> &seats) const {
+LevelErrors Stacks::errors(const std::vector<Seat> &seats) const {
     std::vector<double> tops(tops_);
-    double sum = 0;
+    LevelErrors all;
     const auto add = [&](int top, double excess) {
         if (top < 0) return;
         double &error = tops[static_cast<std::size_t>(top)];
         error += excess;
-        sum += error * error;
+        all.worst = std::max(all.worst, std::abs(error));
+        all.squares += error * error;
     };
     for (std::size_t i = 0; i < places_.size(); ++i) {
         const Excess e = excess(static_cast<int>(i), seats[i]);
         add(places_[i].left_top, e.left);
         add(places_[i].right_top, e.right);
     }
-    return sum;
+    return all;
 }
 
 } // namespace roundlay

@@ -10,6 +10,11 @@ struct Excess {
     double left = 0, right = 0;
 };
 
+/// Of all tops, after every log that adds to them.
+struct LevelErrors {
+    double worst = 0, squares = 0; ///< the largest error, mm; the sum of squared ones, mm2
+};
+
 class Stacks {
   public:
     Stacks(const std::vector<PileLog> &pile, const std::vector<LogPlace> &places, double log_height);
@@ -26,8 +31,8 @@ class Stacks {
             excess_[static_cast<std::size_t>(place) * pile_.size() + static_cast<std::size_t>(seat.log)];
         return seat.butt == LogEnd::left ? e : Excess{e.right, e.left};
     }
-    /// Sum of squared errors of all tops, after every log that adds to them.
-    double squares(const std::vector<Seat> &seats) const;
+    LevelErrors errors(const std::vector<Seat> &seats) const;
+    double squares(const std::vector<Seat> &seats) const { return errors(seats).squares; }
 
   private:
     const std::vector<PileLog> &pile_;

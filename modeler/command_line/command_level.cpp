@@ -1,5 +1,6 @@
 #include "exporters/lists/level_table.h"
 #include "exporters/words/words.h"
+#include "kernel/levelling/slivers.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
@@ -88,7 +89,9 @@ std::optional<std::string> no_levelling(const Shell &shell) {
 std::variant<Levelled, std::string> levelled_by(const ExportJob &job, const std::vector<PileLog> &pile) {
     const auto places = log_places(job.shell, job.layout, pile);
     if (const auto *why = std::get_if<std::string>(&places)) return *why;
-    return level_logs(pile, std::get<std::vector<LogPlace>>(places), job.shell.units);
+    auto result = level_logs(pile, std::get<std::vector<LogPlace>>(places), job.shell.units);
+    if (auto *levelled = std::get_if<Levelled>(&result)) shun_slivers(job.shell, pile, *levelled);
+    return result;
 }
 
 ExitCode run_level(const Console &console, const LevelOptions &options) {

@@ -155,3 +155,35 @@ TEST_CASE("level tells in its own summary what the check finds of the levelled l
     CHECK_THAT(ran.out, ContainsSubstring("With them the check finds what it does not find without:") &&
                             ContainsSubstring(json["findings"][0]["message"].get<std::string>()));
 }
+
+TEST_CASE("level takes logs that leave no sliver, and says where none that it tried leave none") {
+    const TemporaryFolder home;
+    Shell shell = plain_shell();
+    shell.openings = {window("A", 2000, 460, 900, 230)}; // as above
+    put(home / "hut.roundlay", write_document(shell));
+    const RunOptions at = {.folder = home.path().string()};
+    const auto levelled = [&](const std::vector<std::pair<int, int>> &ends) {
+        std::string csv = "mark,length,butt_height,tip_height\n";
+        for (std::size_t i = 0; i < ends.size(); ++i)
+            csv += std::to_string(i) + ",5.2 m," + std::to_string(ends[i].first) + " mm," +
+                   std::to_string(ends[i].second) + " mm\n";
+        put(home / "yard.csv", csv);
+        return std::pair(
+            run({"level", "hut.roundlay", "--pile", "yard.csv"}, at).out,
+            nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out));
+    };
+    const auto [alike, none] = levelled(std::vector<std::pair<int, int>>(20, {217, 217}));
+    CHECK_THAT(alike, ContainsSubstring("It leaves a sliver of a log beside an opening in 1 place; none that "
+                                        "was tried leaves fewer and is as level."));
+    CHECK(none["summary"]["slivers_beside_openings"] == 1);
+    CHECK(none["summary"]["most_level_slivers"] == 1);
+    const auto [unlike, some] =
+        levelled({{220, 218}, {214, 212}, {222, 220}, {220, 218}, {220, 218}, {222, 222}, {222, 222},
+                  {218, 218}, {214, 210}, {218, 214}, {222, 222}, {218, 218}, {214, 210}, {218, 216},
+                  {222, 222}, {218, 216}, {218, 214}, {216, 212}, {220, 218}, {222, 220}});
+    CHECK_THAT(unlike, ContainsSubstring("The most level arrangement") &&
+                           ContainsSubstring("in 1 place; this one in none."));
+    CHECK(some["summary"]["slivers_beside_openings"] == 0);
+    CHECK(some["summary"]["most_level_slivers"] == 1);
+    CHECK(some["findings"].empty());
+}

@@ -1,0 +1,195 @@
+#include "kernel/levelling/slivers.h"
+
+#include "kernel/layout/courses.h"
+#include "kernel/layout/openings.h"
+#include "kernel/layout/plan.h"
+#include "kernel/layout/standing.h"
+#include "kernel/layout/steps.h"
+#include "kernel/layout/trial.h"
+#include "kernel/levelling/stacks.h"
+
+#include <algorithm>
+#include <limits>
+#include <random>
+#include <set>
+#include <utility>
+
+namespace roundlay {
+
+namespace {
+
+constexpr LogEnd both[] = {LogEnd::left, LogEnd::right};
+
+LogEnd other(LogEnd end) {
+    return end == LogEnd::left ? LogEnd::right : LogEnd::left;
+}
+
+/// The shell with its logs in these seats.
+Shell with_logs(const Shell &shell, const Layout &plan, const std::vector<PileLog> &pile,
+                const Levelled &levelled) {
+    Shell next = shell;
+    for (OwnLog &log : own_logs(plan, shell.units, pile, levelled))
+        next.own_logs.push_back(std::move(log)); // of two that are stated of one log, the later counts
+    return next;
+}
+
+constexpr int cannot_be_laid = std::numeric_limits<int>::max(); ///< instead of a count of slivers
+
+/// Where wood is left that splits off: the walls of the slivers.
+struct Slivers {
+    int count = 0;
+    std::set<int> walls;
+};
+
+class Search {
+  public:
+    Search(const Shell &shell, const std::vector<PileLog> &pile, const Levelled &levelled)
+        : shell_(shell), pile_(pile), trial_(levelled), stacks_(pile, levelled.places, levelled.log_height),
+          limit_(std::max(levelled.after.worst, taken_up_by_plate)), seats_(levelled.after.seats) {
+        lay_out_plan(shell_, plan_);
+        slivers_ = slivers_of(seats_);
+    }
+
+    void run() {
+        std::mt19937 random(1); // any fixed start: the same pile gives the same arrangement
+        while (slivers_.count > 0 && tries_ < most_tries && (step() || disturbed(random))) {
+        }
+    }
+
+    int slivers() const { return slivers_.count; }
+    const std::vector<Seat> &seats() const { return seats_; }
+
+    Shell shell_with(const std::vector<Seat> &seats) {
+        trial_.after.seats = seats;
+        return with_logs(shell_, plan_, pile_, trial_);
+    }
+
+  private:
+    static constexpr int most_tries = 6000; // laid out as far as courses: some seconds for a large house
+    static constexpr int disturbances = 1500;
+
+    struct Neighbour {
+        std::vector<Seat> seats;
+        double squares = 0;
+    };
+
+    Slivers slivers_of(const std::vector<Seat> &seats) {
+        ++tries_;
+        const Shell next = shell_with(seats);
+        Layout layout = plan_;
+        const auto courses = lay_out_courses(next, layout);
+        if (courses.empty() || !lay_out_steps(next, layout)) return {cannot_be_laid, {}};
+        Slivers found;
+        for (const Sliver &sliver : warn_of_slivers(next, layout, courses)) {
+            const auto *wall = first_of<about::Wall>(layout.findings[sliver.finding].about);
+            if (wall != nullptr) found.walls.insert(wall_named(layout, wall->name));
+            ++found.count;
+        }
+        return found;
+    }
+
+    /// Takes the arrangement if it leaves fewer slivers.
+    bool take(const std::vector<Seat> &seats) {
+        Slivers found = slivers_of(seats);
+        if (found.count >= slivers_.count) return false;
+        seats_ = seats, slivers_ = std::move(found);
+        return true;
+    }
+
+    /// The most level of those that one log turned or two exchanged lead to.
+    bool step() {
+        std::vector<Neighbour> near = neighbours();
+        std::ranges::stable_sort(near, {}, &Neighbour::squares);
+        return std::ranges::any_of(near,
+                                   [&](const Neighbour &n) { return tries_ < most_tries && take(n.seats); });
+    }
+
+    std::vector<Neighbour> neighbours() const {
+        std::vector<Neighbour> all;
+        std::vector<bool> used(pile_.size());
+        for (const Seat &seat : seats_)
+            used[static_cast<std::size_t>(seat.log)] = true;
+        for (std::size_t a = 0; a < seats_.size(); ++a) {
+            if (!slivers_.walls.contains(trial_.places[a].wall)) continue;
+            add(all, {{a, {seats_[a].log, other(seats_[a].butt)}}});
+            for (std::size_t b = 0; b < seats_.size(); ++b)
+                if (b > a || !slivers_.walls.contains(trial_.places[b].wall)) add_swaps(all, a, b);
+            for (std::size_t log = 0; log < used.size(); ++log)
+                for (const LogEnd butt : both)
+                    if (!used[log]) add(all, {{a, {static_cast<int>(log), butt}}});
+        }
+        return all;
+    }
+
+    using Change = std::vector<std::pair<std::size_t, Seat>>;
+
+    void add_swaps(std::vector<Neighbour> &all, std::size_t a, std::size_t b) const {
+        for (const LogEnd butt_a : both)
+            for (const LogEnd butt_b : both)
+                add(all, {{a, {seats_[b].log, butt_a}}, {b, {seats_[a].log, butt_b}}});
+    }
+
+    /// If its logs are long enough and the walls level enough.
+    void add(std::vector<Neighbour> &all, const Change &change) const {
+        Neighbour next{seats_, 0};
+        for (const auto &[place, seat] : change) {
+            if (!stacks_.fits(seat.log, static_cast<int>(place))) return;
+            next.seats[place] = seat;
+        }
+        const LevelErrors errors = stacks_.errors(next.seats);
+        next.squares = errors.squares;
+        if (errors.worst <= limit_) all.push_back(std::move(next));
+    }
+
+    /// Two changes at once, any.
+    bool disturbed(std::mt19937 &random) {
+        const auto any = [&](std::size_t count) { return static_cast<std::size_t>(random() % count); };
+        for (int i = 0; i < disturbances && tries_ < most_tries; ++i) {
+            std::vector<Seat> next = seats_;
+            for (int k = 0; k < 2; ++k) {
+                const std::size_t a = any(next.size()), b = any(next.size());
+                std::swap(next[a].log, next[b].log);
+                next[a].butt = both[any(2)], next[b].butt = both[any(2)];
+            }
+            if (all_fit(next) && stacks_.errors(next).worst <= limit_ && take(next)) return true;
+        }
+        return false;
+    }
+
+    bool all_fit(const std::vector<Seat> &seats) const {
+        for (std::size_t i = 0; i < seats.size(); ++i)
+            if (!stacks_.fits(seats[i].log, static_cast<int>(i))) return false;
+        return true;
+    }
+
+    const Shell &shell_;
+    const std::vector<PileLog> &pile_;
+    Levelled trial_;
+    Stacks stacks_; ///< of the caller's places, which trial_ has too
+    double limit_;
+    Layout plan_; ///< walls without their logs
+    std::vector<Seat> seats_;
+    Slivers slivers_;
+    int tries_ = 0;
+};
+
+bool is_better(const Shell &shell, const Shell &before) {
+    const Layout now = lay_out(shell), was = lay_out(before);
+    return !has_errors(now.findings) && warnings_in(now.findings) < warnings_in(was.findings);
+}
+
+} // namespace
+
+void shun_slivers(const Shell &shell, const std::vector<PileLog> &pile, Levelled &levelled) {
+    Search search(shell, pile, levelled);
+    if (search.slivers() == 0 || search.slivers() == cannot_be_laid) return;
+    levelled.slivers = levelled.slivers_of_most_level = search.slivers();
+    search.run();
+    if (search.slivers() >= levelled.slivers) return;
+    if (!is_better(search.shell_with(search.seats()), search.shell_with(levelled.after.seats))) return;
+    levelled.slivers = search.slivers();
+    levelled.most_level =
+        std::exchange(levelled.after, arranged(pile, levelled.places, search.seats(), levelled.log_height));
+}
+
+} // namespace roundlay
