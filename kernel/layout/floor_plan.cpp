@@ -1,8 +1,10 @@
 #include "kernel/layout/floor_plan.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/footprint.h"
+#include "kernel/layout/floor_bays.h"
+#include "kernel/layout/joist_sizes.h"
 #include "kernel/layout/no_wood.h"
+#include "kernel/layout/planned_timbers.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -11,9 +13,6 @@
 namespace roundlay {
 
 namespace {
-
-/// Wood or air that is left beside a joist, at least. Common practice, no source.
-constexpr double least_beside = 25;
 
 /// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is
 /// notched away under it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
@@ -35,7 +34,19 @@ class Planner {
         : layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan), room_(plan.place) {}
 
     bool plan() {
-        if (!find_room() || !find_bays() || !check_sizes()) return false;
+        if (!find_room()) return false;
+        bays_ = FloorBays(layout_, room_);
+        if (const WallPlace *wall = bays_.in_the_way())
+            return refuse("to",
+                          said("wall %1 stands in the room between walls %2 and %3", wall->name, floor_.from,
+                               floor_.to),
+                          said("state a floor to each side of it"));
+        const auto say = [this](Weight weight, const std::string &key, Said what,
+                                std::optional<Said> advice) {
+            return say_of(weight, key, std::move(what), std::move(advice));
+        };
+        if (!check_joist_sizes(floor_, std::min(thickness(room_.from), thickness(room_.to)), say))
+            return false;
         for (const FloorOpening &o : floor_.openings)
             if (!add_hole(o)) return false;
         const std::vector<double> places = joist_places();
@@ -43,8 +54,10 @@ class Planner {
         if (!add_beams(places)) return false;
         add_joists(places);
         add_trimmers();
-        share_load();
-        return rest_on_beams() && good_;
+        share_load(plan_.timbers, room_.width);
+        if (!rest_on_beams(plan_, floor_.joist.height.mm()))
+            return refuse("beam", said("a beam of it carries no joist"));
+        return good_;
     }
 
   private:
@@ -77,86 +90,6 @@ class Planner {
         return true;
     }
 
-    /// Walls along the joists divide the room into bays; any other wall in it is in the way.
-    bool find_bays() {
-        double from = 0;
-        std::vector<std::pair<double, double>> walls;
-        for (std::size_t w = 0; w < layout_.walls.size(); ++w) {
-            if (static_cast<int>(w) == room_.from || static_cast<int>(w) == room_.to) continue;
-            const Box3 box = seen_from_room(layout_.walls[w]);
-            if (!stands_in_room(layout_.walls[w])) continue;
-            const bool along = std::abs(cross(flat(layout_.walls[w].frame.x), flat(room_.frame.y))) < 1e-9;
-            if (!along || box.low.y > tolerance::clear || box.high.y < room_.depth - tolerance::clear)
-                return refuse("to",
-                              said("wall %1 stands in the room between walls %2 and %3",
-                                   layout_.walls[w].name, floor_.from, floor_.to),
-                              said("state a floor to each side of it"));
-            walls.emplace_back(box.low.x, box.high.x);
-        }
-        std::sort(walls.begin(), walls.end());
-        for (const auto &[low, high] : walls) {
-            bays_.emplace_back(from, low);
-            from = high;
-        }
-        bays_.emplace_back(from, room_.width);
-        return true;
-    }
-
-    /// What encloses a wall in the room's own frame.
-    Box3 seen_from_room(const WallPlace &wall) const {
-        Box3 box{{1e300, 1e300, 0}, {-1e300, -1e300, 0}};
-        for (const Vec2 c :
-             {Vec2{0, 0}, Vec2{wall.length, 0}, Vec2{wall.length, wall.thickness}, Vec2{0, wall.thickness}}) {
-            const Vec3 p = room_.frame.to_local(wall.frame.to_world({c.x, c.y, 0}));
-            box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), 0};
-            box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), 0};
-        }
-        return box;
-    }
-
-    bool stands_in_room(const WallPlace &wall) const {
-        return in_each_others_way({room_.frame, room_.width, room_.depth, 0, 1},
-                                  {wall.frame, wall.length, wall.thickness, 0, 1}, tolerance::clear);
-    }
-
-    /// The bay that holds a stretch across the room whole; nothing where a wall stands in it.
-    const std::pair<double, double> *bay_of(double from, double to) const {
-        for (const auto &bay : bays_)
-            if (from >= bay.first - tolerance::weld && to <= bay.second + tolerance::weld) return &bay;
-        return nullptr;
-    }
-
-    bool check_sizes() {
-        const double thinnest = std::min(thickness(room_.from), thickness(room_.to));
-        const double most = thinnest - least_beside;
-        const auto weigh = [](bool cut) { return cut ? Weight::warning : Weight::error; };
-        if (floor_.bearing.mm() > most &&
-            !say_of(weigh(floor_.bearing.mm() <= thinnest - no_wood), "bearing",
-                    said("a bearing of %1 does not leave %2 of a wall %3 thick", in_mm(floor_.bearing.mm()),
-                         in_mm(least_beside), in_mm(thinnest)),
-                    said("%1 at most would", in_mm(most))))
-            return false;
-        if (floor_.spacing.mm() < joist_width() + least_beside &&
-            !say_of(weigh(floor_.spacing.mm() > widest() + tolerance::clear), "spacing",
-                    said("joists %1 wide do not lie %2 apart on centre", in_mm(joist_width()),
-                         in_mm(floor_.spacing.mm())),
-                    said("%1 at least", in_mm(joist_width() + least_beside))))
-            return false;
-        const double neck = joist_width() - 2 * floor_.tail.ratio() * floor_.bearing.mm();
-        if (floor_.pocket == PocketKind::tailed && neck < std::min(joist_width(), tip_width()) / 2 &&
-            !say_of(weigh(neck - joist_width() + std::min(joist_width(), tip_width()) >= no_wood), "tail",
-                    said("the tailed ends leave only %1 of a joist %2 wide at the wall",
-                         in_mm(std::max(0.0, neck)), in_mm(joist_width())),
-                    said("a smaller tail or bearing leaves half of it")))
-            return false;
-        if (floor_.first && floor_.first->mm() < joist_width() / 2)
-            return refuse(
-                "first",
-                said("the first joist, %1 from the room's side, lies in the wall", in_mm(floor_.first->mm())),
-                said("%1 at least", in_mm(joist_width() / 2)));
-        return true;
-    }
-
     double thickness(int wall) const { return layout_.walls[static_cast<std::size_t>(wall)].thickness; }
     double joist_width() const { return floor_.joist.width.mm(); }
     double tip_width() const { return floor_.tip_width.value_or(floor_.joist.width).mm(); }
@@ -171,13 +104,13 @@ class Planner {
         if (h.right > room_.width + tolerance::clear || h.away > room_.depth + tolerance::clear)
             return refuse("opening", said("%1 reaches out of the room, which is %2 by %3", name,
                                           in_mm(room_.width), in_mm(room_.depth)));
-        const double joist = widest() + least_beside, trimmer = joist_width() + least_beside;
+        const double joist = widest() + least_beside_joist, trimmer = joist_width() + least_beside_joist;
         h.joist_left = h.left >= joist;
         h.joist_right = room_.width - h.right >= joist;
         h.trims_near = h.near >= trimmer;
         h.trims_away = room_.depth - h.away >= trimmer;
         const double beside = std::min(joist, h.left), behind = std::min(joist, room_.width - h.right);
-        if (!bay_of(h.left - beside, h.right + behind))
+        if (!bays_.around(h.left - beside, h.right + behind))
             return refuse("opening", said("%1 meets a wall that stands in the room", name),
                           said("keep %1 away from it", in_mm(joist)));
         const auto at_side = [](double room) { return room < tolerance::clear; };
@@ -201,12 +134,12 @@ class Planner {
             if (h.joist_right) places.push_back(h.right + widest() / 2);
         }
         const std::vector<double> beside = places;
-        const double last = room_.width - widest() / 2 - least_beside;
+        const double last = room_.width - widest() / 2 - least_beside_joist;
         for (double x = floor_.first.value_or(floor_.spacing).mm(); x <= last; x += floor_.spacing.mm()) {
             const bool crowded = std::any_of(beside.begin(), beside.end(), [&](double b) {
-                return std::abs(b - x) < widest() + least_beside;
+                return std::abs(b - x) < widest() + least_beside_joist;
             });
-            if (!crowded && bay_of(x - widest() / 2, x + widest() / 2)) places.push_back(x);
+            if (!crowded && bays_.around(x - widest() / 2, x + widest() / 2)) places.push_back(x);
         }
         std::sort(places.begin(), places.end());
         return places;
@@ -243,25 +176,13 @@ class Planner {
         t.datum = before ? trimmer_end() : wall_end(room_.from);
         t.far = behind ? trimmer_end() : wall_end(room_.to);
         t.top = room_.level;
-        const bool butt_at_datum = butt_lies_at_datum(number);
+        const bool butt_at_datum = butt_lies_at_datum(floor_, room_.depth, number);
         t.width_from = butt_at_datum ? joist_width() : tip_width();
         t.width_to = butt_at_datum ? tip_width() : joist_width();
         t.height_from = butt_at_datum ? floor_.joist.height.mm() : tip_height();
         t.height_to = butt_at_datum ? tip_height() : floor_.joist.height.mm();
         ends_at_.push_back({before, behind});
         plan_.timbers.push_back(t);
-    }
-
-    /// Toward the longer span where beams divide it; else turn about.
-    bool butt_lies_at_datum(int number) const {
-        if (floor_.beams.empty()) return number % 2 == 0;
-        double first = room_.depth, last = 0;
-        for (const Beam &b : floor_.beams) {
-            first = std::min(first, b.from_wall.mm());
-            last = std::max(last, b.from_wall.mm());
-        }
-        if (std::abs(first - (room_.depth - last)) < tolerance::clear) return number % 2 == 0;
-        return first > room_.depth - last;
     }
 
     TimberEnd wall_end(int wall) const {
@@ -285,48 +206,31 @@ class Planner {
     }
 
     bool add_beams(const std::vector<double> &joists) {
-        const auto carried = bays_with(joists);
+        const auto carried = bays_.with(joists);
         for (const Beam &b : floor_.beams)
             if (!add_beam(b, carried)) return false;
         return true;
     }
 
-    /// The bays in which a joist lies: in a strip too narrow for one, as between a partition and a wing's
-    /// wall, there is nothing for a beam to carry.
-    std::vector<std::pair<double, double>> bays_with(const std::vector<double> &joists) const {
-        std::vector<std::pair<double, double>> carried;
-        for (const auto &bay : bays_)
-            if (std::any_of(joists.begin(), joists.end(),
-                            [&](double x) { return x > bay.first && x < bay.second; }))
-                carried.push_back(bay);
-        return carried;
-    }
-
-    bool add_beam(const Beam &b, const std::vector<std::pair<double, double>> &bays) {
+    bool add_beam(const Beam &b, const std::vector<FloorBays::Bay> &bays) {
         const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
-        if (y < half + least_beside || y > room_.depth - half - least_beside)
+        if (y < half + least_beside_joist || y > room_.depth - half - least_beside_joist)
             return refuse("beam", said("a beam %1 from wall %2 lies in a wall", in_mm(y), floor_.from),
-                          said("between %1 and %2 it fits", in_mm(half + least_beside),
-                               in_mm(room_.depth - half - least_beside)));
+                          said("between %1 and %2 it fits", in_mm(half + least_beside_joist),
+                               in_mm(room_.depth - half - least_beside_joist)));
         for (const Hole &h : holes_)
             if (y + half > h.near - widest() && y - half < h.away + widest())
                 return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers",
                                            in_mm(y), floor_.from));
         for (std::size_t i = 0; i < bays.size(); ++i) {
-            const bool shared_left = i > 0 && next_to(bays[i - 1], bays[i]);
-            const bool shared_right = i + 1 < bays.size() && next_to(bays[i], bays[i + 1]);
+            const bool shared_left = i > 0 && bays_.are_neighbours(bays[i - 1], bays[i]);
+            const bool shared_right = i + 1 < bays.size() && bays_.are_neighbours(bays[i], bays[i + 1]);
             if (!add_beam_in(bays[i], b, y, shared_left, shared_right)) return false;
         }
         return true;
     }
 
-    /// Whether one wall alone stands between two bays, so that the beams of both lie in it.
-    bool next_to(const std::pair<double, double> &bay, const std::pair<double, double> &next) const {
-        return std::none_of(bays_.begin(), bays_.end(),
-                            [&](const auto &b) { return b.first > bay.first && b.first < next.first; });
-    }
-
-    bool add_beam_in(const std::pair<double, double> &bay, const Beam &b, double y, bool shared_left,
+    bool add_beam_in(const FloorBays::Bay &bay, const Beam &b, double y, bool shared_left,
                      bool shared_right) {
         const double middle = (bay.first + bay.second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
@@ -339,7 +243,7 @@ class Planner {
         t.to = {middle + right->distance, y};
         t.datum = beam_end(*left, shared_left);
         t.far = beam_end(*right, shared_right);
-        t.load_width = half_way(y);
+        t.load_width = half_way(floor_, room_.depth, y);
         t.width_from = t.width_to = b.size.width.mm();
         t.height_from = t.height_to = b.size.height.mm();
         plan_.timbers.push_back(t);
@@ -347,21 +251,11 @@ class Planner {
         return true;
     }
 
-    /// Half of the way from a beam to what carries the joists before and behind it.
-    double half_way(double y) const {
-        double before = 0, behind = room_.depth;
-        for (const Beam &b : floor_.beams) {
-            if (b.from_wall.mm() < y) before = std::max(before, b.from_wall.mm());
-            if (b.from_wall.mm() > y) behind = std::min(behind, b.from_wall.mm());
-        }
-        return (behind - before) / 2;
-    }
-
     /// In a wall between two bays the beam of the other bay lies in the same log from behind.
     TimberEnd beam_end(const WallFace &face, bool shared = false) const {
         TimberEnd end;
         end.wall = face.wall;
-        const double most = thickness(face.wall) - least_beside;
+        const double most = thickness(face.wall) - least_beside_joist;
         end.bearing = std::min(floor_.bearing.mm(), shared ? most / 2 : most);
         return end;
     }
@@ -380,7 +274,7 @@ class Planner {
             if (h.trims_near) add_trimmer(h, h.near - joist_width() / 2, true);
             if (h.trims_away) add_trimmer(h, h.away + joist_width() / 2, false);
         }
-        put_carriers_first();
+        put_carriers_first(plan_.timbers);
     }
 
     void add_trimmer(const Hole &h, double y, bool near) {
@@ -428,63 +322,6 @@ class Planner {
         return true;
     }
 
-    void put_carriers_first() {
-        std::vector<int> order;
-        const auto take = [&](auto wanted) {
-            for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
-                if (wanted(plan_.timbers[i].use)) order.push_back(static_cast<int>(i));
-        };
-        take([](TimberUse u) { return u == TimberUse::beam; });
-        take([](TimberUse u) { return u == TimberUse::joist; });
-        take([](TimberUse u) { return u == TimberUse::trimmer; });
-        take([](TimberUse u) { return u == TimberUse::trimmed; });
-        std::vector<int> place(order.size());
-        for (std::size_t i = 0; i < order.size(); ++i)
-            place[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
-        std::vector<PlannedTimber> sorted;
-        for (const int i : order)
-            sorted.push_back(plan_.timbers[static_cast<std::size_t>(i)]);
-        for (PlannedTimber &t : sorted)
-            for (TimberEnd *end : {&t.datum, &t.far})
-                if (end->carrier >= 0) end->carrier = place[static_cast<std::size_t>(end->carrier)];
-        plan_.timbers = std::move(sorted);
-    }
-
-    /// Half the way to its neighbours, or to the room's side.
-    void share_load() {
-        for (PlannedTimber &t : plan_.timbers) {
-            if (t.across()) continue;
-            double left = 0, right = room_.width;
-            for (const PlannedTimber &o : plan_.timbers) {
-                if (o.across() || o.to.y <= t.from.y || o.from.y >= t.to.y) continue;
-                if (o.from.x < t.from.x) left = std::max(left, o.from.x);
-                if (o.from.x > t.from.x) right = std::min(right, o.from.x);
-            }
-            t.load_width = (right - left) / 2;
-        }
-    }
-
-    /// A beam's top lies under the least high of the joists that it carries.
-    bool rest_on_beams() {
-        for (PlannedTimber &beam : plan_.timbers) {
-            if (beam.use != TimberUse::beam) continue;
-            double least = floor_.joist.height.mm();
-            bool carries = false;
-            const double half = beam.width_from / 2;
-            for (PlannedTimber &t : plan_.timbers) {
-                if (t.across() || t.from.y > beam.from.y - half || t.to.y < beam.from.y + half) continue;
-                if (t.from.x < beam.from.x || t.from.x > beam.to.x) continue;
-                t.rests.push_back(beam.from.y - t.from.y);
-                for (const double y : {beam.from.y - half, beam.from.y + half})
-                    least = std::min(least, t.height(t.along(y)));
-                carries = true;
-            }
-            if (!carries) return refuse("beam", said("a beam of it carries no joist"));
-            beam.top = room_.level - least;
-        }
-        return true;
-    }
-
     struct Trims {
         const Hole *before = nullptr, *behind = nullptr;
     };
@@ -494,7 +331,7 @@ class Planner {
     const Floor &floor_;
     FloorPlan &plan_;
     FloorPlace &room_;
-    std::vector<std::pair<double, double>> bays_; ///< from and to, across the room
+    FloorBays bays_;
     std::vector<Hole> holes_;
     std::vector<Trims> ends_at_; ///< by timber, while joists are added
     bool good_ = true;

@@ -2,12 +2,13 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/footprint.h"
+#include "kernel/layout/planned_timbers.h"
 #include "kernel/layout/text.h"
 #include "kernel/layout/timber_piece.h"
+#include "kernel/layout/timber_tags.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace roundlay {
 
@@ -18,42 +19,6 @@ constexpr double least_under = 50;
 
 /// A pocket that leaves less than this beside a bore on the wall's middle line is in the way of pegs.
 constexpr double beside_bore = 10;
-
-const char *letter(TimberUse use) {
-    switch (use) {
-    case TimberUse::beam:
-        return "B";
-    case TimberUse::trimmer:
-        return "T";
-    case TimberUse::joist:
-    case TimberUse::trimmed:
-        break;
-    }
-    return "J";
-}
-
-/// Tags by place: joists from the left and away from the wall, whether trimmed or not.
-std::vector<std::string> tags_of(const FloorPlan &plan) {
-    std::vector<std::size_t> order(plan.timbers.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        order[i] = i;
-    const auto key = [&](std::size_t i) {
-        const PlannedTimber &t = plan.timbers[i];
-        return t.across() ? std::pair(t.from.y, t.from.x) : std::pair(t.from.x, t.from.y);
-    };
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
-    int beams = 0, trimmers = 0, joists = 0;
-    std::vector<std::string> tags(order.size());
-    for (const std::size_t i : order) {
-        const TimberUse use = plan.timbers[i].use;
-        int &count = use == TimberUse::beam ? beams : use == TimberUse::trimmer ? trimmers : joists;
-        char text[16];
-        std::snprintf(text, sizeof text, "-%s%02d", letter(use), ++count);
-        tags[i] = plan.place.name + text;
-    }
-    return tags;
-}
 
 class FloorBuilder {
   public:
@@ -120,19 +85,8 @@ class FloorBuilder {
             tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)]
                                            : "wall " + wall(e->wall).name);
         for (const double rest : t.rests)
-            tags.push_back(tags_[beam_at(t, rest)]);
+            tags.push_back(tags_[beam_at(plan_, t, rest)]);
         return tags;
-    }
-
-    /// The beam under a place along a joist.
-    std::size_t beam_at(const PlannedTimber &t, double rest) const {
-        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
-            const PlannedTimber &beam = plan_.timbers[i];
-            if (beam.use == TimberUse::beam && std::abs(beam.from.y - t.from.y - rest) < tolerance::weld &&
-                beam.from.x < t.from.x && beam.to.x > t.from.x)
-                return i;
-        }
-        return 0;
     }
 
     Timber timber_of(const PlannedTimber &t) const {
@@ -145,8 +99,8 @@ class FloorBuilder {
         timber.load_width = t.load_width;
         timber.bearing_from = t.datum.bearing;
         timber.bearing_to = t.far.bearing;
-        timber.hold_from = hold_of(t, t.datum, 0);
-        timber.hold_to = hold_of(t, t.far, t.whole());
+        timber.hold_from = held(t, t.datum, 0);
+        timber.hold_to = held(t, t.far, t.whole());
         std::vector<double> rests = t.rests;
         std::sort(rests.begin(), rests.end());
         double from = 0;
@@ -160,23 +114,14 @@ class FloorBuilder {
         return timber;
     }
 
-    /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's
-    /// face.
-    TimberHold hold_of(const PlannedTimber &t, const TimberEnd &end, double x) const {
-        const double face = x > 0 ? x - end.bearing : end.bearing;
-        TimberHold hold;
-        hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan_.tail * end.bearing : 0);
-        hold.full = std::max(t.height(x), t.height(face));
-        hold.height = end.height > 0 ? end.height : std::min(t.height(x), t.height(face));
-        if (end.carrier < 0) return hold;
-        const PlannedTimber &carrier = plan_.timbers[static_cast<std::size_t>(end.carrier)];
-        hold.carrier = first_timber_ + end.carrier;
-        hold.reach = carrier.across() ? t.from.x - carrier.from.x : t.from.y - carrier.from.y;
+    TimberHold held(const PlannedTimber &t, const TimberEnd &end, double x) const {
+        TimberHold hold = hold_of(plan_, t, end, x);
+        if (hold.carrier >= 0) hold.carrier += first_timber_;
         return hold;
     }
 
     TimberRest rest_of(const PlannedTimber &t, double at) const {
-        const std::size_t index = beam_at(t, at);
+        const std::size_t index = beam_at(plan_, t, at);
         const PlannedTimber &beam = plan_.timbers[index];
         const double middle = t.datum.bearing + at, half = beam.width_from / 2;
         return {first_timber_ + static_cast<int>(index),

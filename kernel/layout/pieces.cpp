@@ -2,7 +2,9 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/breaks.h"
+#include "kernel/layout/log_notes.h"
 #include "kernel/layout/opening_boxes.h"
+#include "kernel/layout/round_logs.h"
 #include "kernel/layout/steps.h"
 #include "kernel/layout/text.h"
 
@@ -136,7 +138,7 @@ class CourseCutter {
         p.datum = end_of(left, End::datum, s);
         p.far = end_of(right, End::far, s);
         if (course_.tapers()) add_faces(p, box, stands_on(span));
-        add_round(p);
+        if (const auto stick = wane_of(place_, course_, p)) p.cuts.emplace_back(*stick);
         add_groove(p, s);
         add_slanted_ends(p, {span.from - s.origin, span.to - s.origin}, left, right);
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
@@ -149,29 +151,10 @@ class CourseCutter {
         for (const OpeningCut &c : cuts)
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) boxes.add_opening(p, s, c);
         boxes.add_jamb_grooves(p, left ? left->opening : nullptr, right ? right->opening : nullptr);
-        note_own(p);
+        note_own(shell_, place_.name, p);
         s.piece = static_cast<int>(layout_.pieces.size());
         layout_.pieces.push_back(std::move(p));
         return s;
-    }
-
-    /// What a person stated of the log as it is; where it is stated twice, the later counts. What is stated
-    /// of a piece goes before what is stated of its round.
-    void note_own(Piece &p) const {
-        if (shell_.notch.kind == NotchKind::saddle) p.finish = Finish::peeled;
-        if (shell_.logs.finish) p.finish = *shell_.logs.finish;
-        for (const bool of_piece : {false, true})
-            for (const OwnLog &own : shell_.own_logs)
-                if (own.wall == place_.name && own.round == course_.round &&
-                    own.piece.has_value() == of_piece && own.piece.value_or(p.number) == p.number)
-                    note(p, own);
-    }
-    static void note(Piece &p, const OwnLog &own) {
-        if (own.sizes.finish) p.finish = *own.sizes.finish;
-        if (own.fabric) p.fabric = *own.fabric;
-        if (own.bow) p.bow = own.bow->mm();
-        if (!own.mark.empty()) p.mark = own.mark;
-        if (!own.note.empty()) p.note = own.note;
     }
 
     PieceEnd end_of(const Break *at, End end, const PieceSpan &s) const {
@@ -205,24 +188,6 @@ class CourseCutter {
         s.locked_left = s.corner_left && notch(0).locked;
         s.locked_right = s.corner_right && notch(last).locked;
         return s;
-    }
-
-    /// Where the blank is not wholly within the stick that it is hewn from.
-    void add_round(Piece &p) const {
-        if (course_.radius <= 0) return;
-        const Vec3 foot = place_.frame.to_local(p.frame.origin);
-        const auto axis = [&](double x) {
-            return Vec3{x, p.blank.width / 2, course_.at(foot.x + x).centre - foot.z};
-        };
-        RoundCut cut{axis(0), axis(p.blank.length), course_.radius};
-        double furthest = 0;
-        for (const Vec3 &at : {cut.from, cut.to}) {
-            const double x = foot.x + at.x;
-            const double over = course_.high(x) + course_.crown - foot.z - at.z;
-            const double under = at.z - std::max(0.0, course_.low(x) - course_.lip - foot.z);
-            furthest = std::max(furthest, std::hypot(course_.width(x) / 2, std::max(over, under)));
-        }
-        if (furthest > course_.radius + tolerance::thinnest) p.cuts.emplace_back(cut);
     }
 
     /// Along the log over the one below it, as far as that one was there before openings cut it.

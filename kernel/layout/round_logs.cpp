@@ -204,4 +204,22 @@ bool check_round_logs(const Shell &shell, Layout &layout, const std::vector<std:
     return RoundLogs(shell, layout, courses).check();
 }
 
+std::optional<RoundCut> wane_of(const WallPlace &place, const Course &course, const Piece &piece) {
+    if (course.radius <= 0) return {};
+    const Vec3 foot = place.frame.to_local(piece.frame.origin);
+    const auto axis = [&](double x) {
+        return Vec3{x, piece.blank.width / 2, course.at(foot.x + x).centre - foot.z};
+    };
+    const RoundCut cut{axis(0), axis(piece.blank.length), course.radius};
+    double furthest = 0;
+    for (const Vec3 &at : {cut.from, cut.to}) {
+        const double x = foot.x + at.x;
+        const double over = course.high(x) + course.crown - foot.z - at.z;
+        const double under = at.z - std::max(0.0, course.low(x) - course.lip - foot.z);
+        furthest = std::max(furthest, std::hypot(course.width(x) / 2, std::max(over, under)));
+    }
+    if (furthest <= course.radius + tolerance::thinnest) return {};
+    return cut;
+}
+
 } // namespace roundlay

@@ -1,0 +1,24 @@
+// Cells that several tables of a cut list have.
+#pragma once
+
+#include "exporters/lists/cut_list.h"
+#include "exporters/lists/table.h"
+
+#include <string>
+
+namespace roundlay {
+
+inline constexpr double mm3_per_m3 = 1e9;
+inline constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
+inline constexpr double mm_per_m = 1000;
+inline constexpr int mm_decimals = 3, volume_decimals = 4;
+inline constexpr double thousandth = 1e-3; ///< mm, what mm_decimals print
+
+/// A length in the list's units.
+std::string said(const CutList &list, double mm);
+
+/// Rounded down and up, in the unit that it comes in; empty where the list knows no weights.
+Entry low_weight(const CutList &list, double in_unit);
+Entry high_weight(const CutList &list, double in_unit);
+
+} // namespace roundlay
