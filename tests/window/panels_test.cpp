@@ -185,13 +185,19 @@ void PanelsTest::a_log_is_stated_and_what_has_no_field_stays() {
     QTest::keyClick(mark, Qt::Key_Return);
     QVERIFY(settled(window));
     stated.mark = "IX";
+    auto *note = window.log().findChild<NameEdit *>("note");
+    QVERIFY(note != nullptr);
+    QTest::keyClicks(note, "rot at the sill");
+    QTest::keyClick(note, Qt::Key_Return);
+    QVERIFY(settled(window));
+    stated.note = "rot at the sill";
     QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));
     QVERIFY(window.desk().standing()->job.shell.own_logs[0] == stated);
     window.close_document();
 }
 
-/// A round that a door parts is one straight stick in its sizes; mark, finish, bow and fabric are each log's
-/// own.
+/// A round that a door parts is one straight stick in its sizes; mark, finish, bow, fabric and note are
+/// each log's own.
 void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
     MainWindow window(kept());
     window.resize(1300, 800);
@@ -217,7 +223,8 @@ void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
     emit meant->activated(1);
     QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone"));
     QVERIFY(!window.log().field("butt_height")->isVisible());
-    QVERIFY(mark->isVisible() && window.log().field("bow")->isVisible());
+    auto *note = window.log().findChild<NameEdit *>("note");
+    QVERIFY(mark->isVisible() && note->isVisible() && window.log().field("bow")->isVisible());
     mark->setFocus();
     QTest::keyClicks(mark, "right of the door");
     QTest::keyClick(mark, Qt::Key_Return);
@@ -227,9 +234,14 @@ void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
     QCOMPARE(own_log(shell, {"A", 1, 2}).mark, std::string("right of the door"));
     QVERIFY(!says_something_of(shell, {"A", 1, {}}) && !says_something_of(shell, {"A", 1, 1}));
     QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone")); // it stays what the person meant
+    note->setFocus();
+    QTest::keyClicks(note, "of the barn");
+    QTest::keyClick(note, Qt::Key_Return);
+    QVERIFY(settled(window));
+    QCOMPARE(own_log(window.desk().state()->job.shell, {"A", 1, 2}).note, std::string("of the barn"));
     choose("A-01-1");
     QCOMPARE(fields->title(), QString("Stated of all logs of this round"));
-    QVERIFY(mark->name().isEmpty());
+    QVERIFY(mark->name().isEmpty() && note->name().isEmpty());
     choose("A-01-2"); // something is stated of it alone: that is what is met
     QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone"));
     QCOMPARE(mark->name(), QString("right of the door"));

@@ -108,25 +108,11 @@ std::optional<MeasureError> SlopeEdit::read(const QString &typed) {
     return {};
 }
 
-QString NumberEdit::shown() const {
-    return value_ ? QString::number(*value_) : QString();
-}
-
-/// A comma is a decimal point too: the keyboards of half the world have no other.
-std::optional<MeasureError> NumberEdit::read(const QString &typed) {
-    const QString words = typed.trimmed().replace(u',', u'.');
-    waiting_.reset();
-    if (words.isEmpty()) return {};
-    bool is_number = false;
-    waiting_ = words.toDouble(&is_number);
-    if (is_number) return {};
-    return MeasureError{0, tr("this is no number").toStdString(), tr("a number such as 1.9").toStdString()};
-}
-
 QString LoadEdit::shown() const {
     return value_ ? QString::fromStdString(print_load(*value_, units_)) : QString();
 }
 
+/// A comma is a decimal point too: the keyboards of half the world have no other.
 std::optional<MeasureError> LoadEdit::read(const QString &typed) {
     const QString words = typed.trimmed().replace(u',', u'.');
     waiting_.reset();

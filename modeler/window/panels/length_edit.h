@@ -1,4 +1,4 @@
-// Fields that a person types into: a length in either system, a slope, a number, a name. What cannot be read,
+// Fields that a person types into: a length in either system, a slope, a load, a name. What cannot be read,
 // or what the document does not take, stays to be put right, with a sentence that says why; the old value
 // holds until then.
 #pragma once
@@ -88,20 +88,6 @@ class SlopeEdit : public ValueEdit<Slope> {
 
     Slope slope() const { return value_; }
     void set_slope(Slope slope) { set_value(slope); }
-
-  protected:
-    std::optional<MeasureError> read(const QString &typed) override;
-    QString shown() const override;
-};
-
-/// A plain number that may be left out.
-class NumberEdit : public ValueEdit<std::optional<double>> {
-    Q_OBJECT
-  public:
-    using ValueEdit::ValueEdit;
-
-    std::optional<double> number() const { return value_; }
-    void set_number(std::optional<double> number) { set_value(number); }
 
   protected:
     std::optional<MeasureError> read(const QString &typed) override;

@@ -24,7 +24,8 @@ template <typename T> std::optional<T> stated_in(const QComboBox &box) {
 } // namespace
 
 LogFields::LogFields(QWidget *parent)
-    : QGroupBox(tr("Stated of the whole log"), parent), meant_(new QComboBox), mark_(new NameEdit) {
+    : QGroupBox(tr("Stated of the whole log"), parent), meant_(new QComboBox), mark_(new NameEdit),
+      note_(new NameEdit) {
     auto *form = new QFormLayout(this);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     meant_->setObjectName(QStringLiteral("meant"));
@@ -46,7 +47,11 @@ LogFields::LogFields(QWidget *parent)
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
     fabric_ = choice(form, tr("F&abric"),
                      {tr("not stated"), tr("new"), tr("kept"), tr("patched"), tr("replacement")});
-    connect(mark_, &NameEdit::committed, this, [this] { emit stated(mark_); });
+    note_->setObjectName(QStringLiteral("note"));
+    note_->setPlaceholderText(tr("nothing"));
+    add_field(*form, tr("&Note"), *note_);
+    for (NameEdit *edit : {mark_, note_})
+        connect(edit, &NameEdit::committed, this, [this, edit] { emit stated(edit); });
 }
 
 LengthEdit *LogFields::length_field(QFormLayout *form, const QString &name, const QString &label,
@@ -108,6 +113,7 @@ void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
     butt_->setCurrentIndex(index_of(log.sizes.butt));
     finish_->setCurrentIndex(index_of(log.sizes.finish));
     fabric_->setCurrentIndex(index_of(log.fabric));
+    note_->set_name(text(log.note));
 }
 
 void LogFields::let_go() {
@@ -126,6 +132,7 @@ OwnLog LogFields::stated_over(OwnLog log) const {
     log.sizes.butt = stated_in<LogEnd>(*butt_);
     log.sizes.finish = stated_in<Finish>(*finish_);
     log.fabric = stated_in<Fabric>(*fabric_);
+    log.note = note_->name().toStdString();
     return log;
 }
 

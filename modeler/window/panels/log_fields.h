@@ -40,7 +40,7 @@ class LogFields : public QGroupBox {
 
     QComboBox *meant_;
     QString alone_;
-    NameEdit *mark_;
+    NameEdit *mark_, *note_;
     LengthEdit *butt_height_, *tip_height_, *butt_width_, *tip_width_, *diameter_, *bow_;
     QComboBox *butt_, *finish_, *fabric_;
 };

@@ -724,6 +724,14 @@
         <translation>&amp;État</translation>
     </message>
     <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Note</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
         <source>not stated</source>
         <translation>non indiqué</translation>
     </message>
@@ -1880,17 +1888,6 @@
     <message>
         <source>&amp;Go on drawing</source>
         <translation>&amp;Continuer à dessiner</translation>
-    </message>
-</context>
-<context>
-    <name>NumberEdit</name>
-    <message>
-        <source>this is no number</source>
-        <translation>ceci n’est pas un nombre</translation>
-    </message>
-    <message>
-        <source>a number such as 1.9</source>
-        <translation>un nombre tel que 1,9</translation>
     </message>
 </context>
 <context>
