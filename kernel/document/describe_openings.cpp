@@ -59,6 +59,11 @@ const TableOf<Opening> &opening_table() {
               size<&Opening::trim, &OwnTrim::settle_space>("settle_space", bounds::short_gap,
                                                            "as in `[trim]`, of this opening alone",
                                                            {.left_out = "as in `[trim]`"}),
+              one_of<&Opening::trim, &OwnTrim::settling>(
+                  "settling",
+                  "the rule of this opening alone, as where a frame stands in other wood; it goes before a "
+                  "settle space of `[trim]`",
+                  {.left_out = "as in `[trim]`"}),
               size<&Opening::trim, &OwnTrim::header_bearing>("header_bearing", bounds::short_gap,
                                                              "as in `[trim]`, of this opening alone",
                                                              {.left_out = "as in `[trim]`"})}),

@@ -46,15 +46,24 @@ std::string by(const Shell &shell, const SettlingRule &rule, Length height) {
            say(shell, shown_settling_space(height, rule, shell.units).mm());
 }
 
-/// Which rule and why; where another one asks for more, what that would leave.
-std::string basis_of(const Shell &shell, const Opening &o, bool stated) {
-    const SettlingChoice choice = stated ? settling_by_wall(shell) : choose_settling(shell);
+/// Which rule and why, or whose word the space is; where another rule asks for more, what that would leave.
+std::string basis_of(const Shell &shell, const Opening &o) {
+    if (trim_of(shell, o).settle_space) {
+        const std::string whose =
+            o.trim.settle_space ? "as stated for this opening" : "as stated for all openings";
+        return whose + "; " + by(shell, settling_asked_for(shell, o), o.height);
+    }
+    const SettlingChoice choice = choose_settling(shell, o);
     const SettlingRule &rule = *choice.rule, &longest = longest_settling_rule();
-    if (stated) return "as stated; " + by(shell, rule, o.height);
     const std::string text = std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
                              std::string(rule.origin.source) + ", " + std::string(words(rule.origin.mark)) +
                              "), " + std::string(choice.why);
     return rule.id == longest.id ? text : text + "; " + by(shell, longest, o.height);
+}
+
+double settle_space_of(const Shell &shell, const Opening &o) {
+    if (const auto stated = trim_of(shell, o).settle_space) return stated->mm();
+    return shown_settling_space(o.height, *choose_settling(shell, o).rule, shell.units).mm();
 }
 
 } // namespace
@@ -62,7 +71,6 @@ std::string basis_of(const Shell &shell, const Opening &o, bool stated) {
 std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout) {
     std::vector<OpeningFacts> all;
     if (layout.pieces.empty()) return all;
-    const SettlingRule &rule = *choose_settling(shell).rule;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         OpeningFacts facts;
@@ -74,10 +82,8 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
             facts.runs_left = o.from_left.mm() - l.from;
             facts.runs_right = l.to - (o.from_left + o.width).mm();
         }
-        const Trim trim = trim_of(shell, o);
-        facts.settle_space = trim.settle_space ? trim.settle_space->mm()
-                                               : shown_settling_space(o.height, rule, shell.units).mm();
-        facts.settle_basis = basis_of(shell, o, trim.settle_space.has_value());
+        facts.settle_space = settle_space_of(shell, o);
+        facts.settle_basis = basis_of(shell, o);
         all.push_back(std::move(facts));
     }
     return all;

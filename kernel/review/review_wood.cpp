@@ -12,11 +12,11 @@ namespace {
 /// A frame needs room, and the logs over it room to come down: the shorter figure is never taken without a
 /// word.
 void check_settling(const Shell &shell, Findings &findings) {
-    const SettlingRule &due = *settling_by_wall(shell).rule;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         const auto stated = trim_of(shell, o).settle_space;
         if (!stated) continue;
+        const SettlingRule &due = settling_asked_for(shell, o);
         const About place = opening_place(shell, i);
         const std::string key =
             o.trim.settle_space ? subject("opening", i, "settle_space") : "trim.settle_space";
@@ -37,19 +37,36 @@ void check_settling(const Shell &shell, Findings &findings) {
     }
 }
 
-/// Once for the shell: a rule stated that leaves less than the one for its kind of wall.
-void check_settling_rule(const Shell &shell, Findings &findings) {
-    const SettlingRule &due = *settling_by_wall(shell).rule, &taken = *choose_settling(shell).rule;
-    if (taken.part >= due.part || shell.openings.empty()) return;
+/// A rule stated that leaves less than the one for the kind of wall.
+void tell_short_rule(const Shell &shell, const SettlingRule &taken, const About &place,
+                     const std::string &key, Findings &findings) {
+    const SettlingRule &due = *settling_by_wall(shell).rule;
+    if (taken.part >= due.part) return;
     findings.push_back({Weight::note,
                         "settling-rule-short",
-                        {about::All::openings},
+                        place,
                         said("the settling rule stated, %1, leaves less over frames than %2, which is taken "
                              "for such walls where "
                              "none is stated",
                              phrase(taken.name()), phrase(due.name())),
                         {},
-                        "trim.settling"});
+                        key});
+}
+
+/// Once for all openings that go by the shell's rule, and for each that goes by its own.
+void check_settling_rules(const Shell &shell, Findings &findings) {
+    bool any = false;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        if (trim_of(shell, o).settle_space) continue;
+        any = any || !o.trim.settling;
+        if (o.trim.settling)
+            tell_short_rule(shell, *choose_settling(shell, o).rule, opening_place(shell, i),
+                            subject("opening", i, "settling"), findings);
+    }
+    if (any)
+        tell_short_rule(shell, *choose_settling(shell).rule, {about::All::openings}, "trim.settling",
+                        findings);
 }
 
 /// The names that may have been meant, or all that are known, as a document has them in every language.
@@ -90,7 +107,7 @@ void check_species(const Shell &shell, Findings &findings) {
 
 void review_wood(const Shell &shell, Findings &findings) {
     check_settling(shell, findings);
-    check_settling_rule(shell, findings);
+    check_settling_rules(shell, findings);
     check_species(shell, findings);
 }
 

@@ -52,6 +52,7 @@ Trim trim_of(const Shell &shell, const Opening &opening) {
     if (own.spline_width) trim.spline_width = *own.spline_width;
     if (own.spline_depth) trim.spline_depth = *own.spline_depth;
     if (own.sill_slope) trim.sill_slope = *own.sill_slope;
+    if (own.settling) trim.settling = own.settling, trim.settle_space.reset();
     if (own.settle_space) trim.settle_space = *own.settle_space;
     if (own.header_bearing) trim.header_bearing = *own.header_bearing;
     if (trim.spline_width.mm() <= 0 || trim.spline_depth.mm() <= 0)

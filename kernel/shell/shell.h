@@ -87,11 +87,16 @@ struct CornerNotch {
     bool operator==(const CornerNotch &) const = default;
 };
 
+/// Rules by which the space over a frame is worked out; what they are is in kernel/trade/settling.h.
+enum class SettlingRuleName { per_300_mm, six_percent, four_percent, per_chinked_log };
+
 /// What one opening's trim has of its own, over the shell's Trim.
 struct OwnTrim {
     std::optional<Length> spline_width, spline_depth; ///< a depth of 0: no groove in its jambs
     std::optional<Slope> sill_slope;
-    std::optional<Length> settle_space, header_bearing;
+    std::optional<Length> settle_space;
+    std::optional<SettlingRuleName> settling; ///< goes before a space that is stated for all openings
+    std::optional<Length> header_bearing;
     bool operator==(const OwnTrim &) const = default;
 };
 
@@ -196,9 +201,6 @@ struct FoundationStep {
     Length rise; ///< over the lowest foundation, from which all heights are measured
     bool operator==(const FoundationStep &) const = default;
 };
-
-/// Rules by which the space over a frame is worked out; what they are is in kernel/trade/settling.h.
-enum class SettlingRuleName { per_300_mm, six_percent, four_percent, per_chinked_log };
 
 /// How openings are trimmed: what is cut for their frames, and the space that the logs need to come down.
 struct Trim {

@@ -62,8 +62,21 @@ SettlingChoice settling_by_wall(const Shell &shell) {
 }
 
 SettlingChoice choose_settling(const Shell &shell) {
-    if (shell.trim.settling) return {&settling_rule(*shell.trim.settling), "as the document says"};
+    if (shell.trim.settling)
+        return {&settling_rule(*shell.trim.settling), "as the document says of all openings"};
     return settling_by_wall(shell);
+}
+
+SettlingChoice choose_settling(const Shell &shell, const Opening &opening) {
+    if (opening.trim.settling)
+        return {&settling_rule(*opening.trim.settling), "as the document says of this opening"};
+    return choose_settling(shell);
+}
+
+const SettlingRule &settling_asked_for(const Shell &shell, const Opening &opening) {
+    const SettlingRule &by_wall = *settling_by_wall(shell).rule,
+                       &chosen = *choose_settling(shell, opening).rule;
+    return chosen.part > by_wall.part ? chosen : by_wall;
 }
 
 Length settling_space(Length height, const SettlingRule &rule) {

@@ -28,17 +28,23 @@ const SettlingRule &longest_settling_rule();
 /// memory).
 inline constexpr double seasoned_moisture = 19;
 
-/// Which rule a shell's openings go by, and why. Print both with the result.
+/// Which rule an opening goes by, and why, or whose word it is. Print both with the result.
 struct SettlingChoice {
     const SettlingRule *rule = nullptr;
     std::string_view why;
 };
 
-/// The rule that a person stated, else that of the kind of wall.
+/// The rule that a person stated for all openings, else that of the kind of wall.
 SettlingChoice choose_settling(const Shell &shell);
+/// The rule that a person stated for this opening, as the frame may stand in other wood than the others; else
+/// that of all.
+SettlingChoice choose_settling(const Shell &shell, const Opening &opening);
 /// Scribed round logs: the rule written for them, unless their wood is stated to be seasoned. Every other
 /// wall: a code's least, which none should go under for being dry.
 SettlingChoice settling_by_wall(const Shell &shell);
+/// What a space stated over a frame is held against: the rule of the kind of wall, or the one that is stated
+/// where that asks for more.
+const SettlingRule &settling_asked_for(const Shell &shell, const Opening &opening);
 
 /// Printed wherever a settling space is shown.
 inline constexpr std::string_view settling_caution =

@@ -166,7 +166,7 @@ TEST_CASE("A header's bearing and the space over a frame are asked of each openi
     CHECK(short_one->subject == "opening[1].from_left");
     const auto facts = opening_facts(shell, lay_out(shell));
     CHECK(facts[1].settle_space == 17);
-    CHECK(facts[1].settle_basis == "as stated; by 13 mm in 300 mm it would be 13 mm");
+    CHECK(facts[1].settle_basis == "as stated for this opening; by 13 mm in 300 mm it would be 13 mm");
     CHECK_FALSE(facts[0].settle_basis.starts_with("as stated"));
 }
 

@@ -1,5 +1,6 @@
 // What is said of settling and of the wood: worked cases. The rules' own figures are in
 // tests/trade/settling_test.cpp.
+#include "kernel/layout/openings.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"
@@ -79,6 +80,53 @@ TEST_CASE("A shorter rule or a shorter space than the wall's own is never taken 
                ContainsSubstring("120 mm of 6 percent"));
     shell.openings[0].trim.settle_space = Length::mm(120);
     CHECK_FALSE(found(reviewed(shell), "settle-space-short"));
+}
+
+TEST_CASE("An opening may settle by a rule of its own, which goes before a space stated for all") {
+    // 6 % of 2 m is 120 mm, 3/16 in for each 16 in of it 23.4: the rules' own figures are in
+    // tests/trade/settling_test.cpp.
+    Shell shell = with_door(test::round_shell());
+    Opening beside = shell.openings[0];
+    beside.wall = "C";
+    shell.openings.push_back(beside);
+    const auto facts = [&](std::size_t i) {
+        const Layout layout = lay_out(shell);
+        REQUIRE_FALSE(has_errors(layout.findings));
+        return opening_facts(shell, layout).at(i);
+    };
+    CHECK(facts(0).settle_space == Approx(120));
+    shell.openings[0].trim.settling = SettlingRuleName::per_chinked_log;
+    CHECK(facts(0).settle_space == Approx(24));
+    CHECK_THAT(facts(0).settle_basis, ContainsSubstring("as the document says of this opening") &&
+                                          ContainsSubstring("by 6 percent it would be 120 mm"));
+    CHECK(facts(1).settle_space == Approx(120)); // the other one is as before
+    const Findings shorter = reviewed(shell);
+    REQUIRE(found(shorter, "settling-rule-short"));
+    CHECK(found(shorter, "settling-rule-short")->subject == "opening[0].settling");
+    CHECK(found(shorter, "settling-rule-short")->about == opening_place(shell, 0));
+
+    shell.trim.settle_space = Length::mm(150);
+    CHECK(facts(0).settle_space == Approx(24));
+    CHECK(facts(1).settle_space == Approx(150));
+    CHECK(facts(1).settle_basis == "as stated for all openings; by 6 percent it would be 120 mm");
+    shell.openings[0].trim.settle_space = Length::mm(130);
+    CHECK(facts(0).settle_space == Approx(130));
+    CHECK(facts(0).settle_basis == "as stated for this opening; by 6 percent it would be 120 mm");
+    CHECK_FALSE(found(reviewed(shell), "settling-rule-short")); // the rule is nobody's now
+}
+
+TEST_CASE("A space stated over a frame is held against the rule stated for it where that asks for more") {
+    Shell shell = with_door(test::plain_shell()); // 87 mm by the rule of hewn walls
+    shell.openings[0].trim.settle_space = Length::mm(100);
+    CHECK_FALSE(found(reviewed(shell), "settle-space-short"));
+    for (const bool own : {true, false}) {
+        Shell stated = shell;
+        (own ? stated.openings[0].trim.settling : stated.trim.settling) = SettlingRuleName::six_percent;
+        const Findings findings = reviewed(stated);
+        REQUIRE(found(findings, "settle-space-short"));
+        CHECK_THAT(test::message(*found(findings, "settle-space-short")),
+                   ContainsSubstring("120 mm of 6 percent"));
+    }
 }
 
 TEST_CASE("A settle space that leaves nothing for the frame is an error with what is asked for") {

@@ -54,7 +54,12 @@ TEST_CASE("the rule is chosen by the kind of wall, the seasoning and the person'
     CHECK_THAT(std::string(choose_settling(shell).why), ContainsSubstring("19 % of moisture or less"));
     shell.trim.settling = SettlingRuleName::four_percent;
     CHECK(choose_settling(shell).rule->name() == "4 percent");
-    CHECK(choose_settling(shell).why == "as the document says");
+    CHECK(choose_settling(shell).why == "as the document says of all openings");
+    Opening own;
+    own.trim.settling = SettlingRuleName::per_chinked_log;
+    CHECK(choose_settling(shell, own).rule->name() == "3/16 in per log");
+    CHECK(choose_settling(shell, own).why == "as the document says of this opening");
+    CHECK(choose_settling(shell, Opening()).rule->name() == "4 percent");
     CHECK(longest_settling_rule().name() == "6 percent");
 }
 

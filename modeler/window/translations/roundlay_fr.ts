@@ -3191,8 +3191,12 @@
         <translation>vu</translation>
     </message>
     <message>
-        <source>as the document says</source>
-        <translation>comme le dit le document</translation>
+        <source>as the document says of all openings</source>
+        <translation>comme le dit le document de toutes les ouvertures</translation>
+    </message>
+    <message>
+        <source>as the document says of this opening</source>
+        <translation>comme le dit le document de cette ouverture</translation>
     </message>
     <message>
         <source>as the logs are round and scribed, and not stated to be seasoned</source>
@@ -3231,8 +3235,12 @@
         <translation>%1 (%2 ; %3, %4), %5 ; par %6, ce serait %7</translation>
     </message>
     <message>
-        <source>as stated; by %1 it would be %2</source>
-        <translation>comme indiqué ; par %1, ce serait %2</translation>
+        <source>as stated for all openings; by %1 it would be %2</source>
+        <translation>comme indiqué pour toutes les ouvertures ; par %1, ce serait %2</translation>
+    </message>
+    <message>
+        <source>as stated for this opening; by %1 it would be %2</source>
+        <translation>comme indiqué pour cette ouverture ; par %1, ce serait %2</translation>
     </message>
     <message>
         <source>wall %1</source>
