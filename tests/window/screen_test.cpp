@@ -1,13 +1,16 @@
 // The window and its dialogs on the screen there is, however small. Run on several.
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
 #include "tests/window/support/window.h"
 
-#include <QGuiApplication>
+#include <QAction>
+#include <QApplication>
 #include <QScreen>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 
 using namespace roundlay;
 using namespace roundlay::window;
@@ -17,8 +20,10 @@ class ScreenTest : public QObject {
 
   private slots:
     void the_window_with_a_document_fits_its_screen();
+    void the_dialogs_fit_their_screen();
 
   private:
+    void look_at_dialog(MainWindow &window, const QString &action);
     QTemporaryDir folder_;
     QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
@@ -50,6 +55,46 @@ void ScreenTest::the_window_with_a_document_fits_its_screen() {
                      QStringLiteral("fits-%1-%2").arg(room.width()).arg(dialog == &fresh ? "new" : "export"));
         dialog->hide();
     }
+    window.close_document();
+}
+
+/// Not larger than there is room, and nothing in it asks for more.
+void ScreenTest::look_at_dialog(MainWindow &window, const QString &action) {
+    constexpr int until_shown = 400;
+    const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
+    QSize size, least;
+    QTimer::singleShot(until_shown, &window, [&] {
+        QWidget *dialog = QApplication::activeModalWidget();
+        if (dialog == nullptr) return;
+        size = dialog->size(), least = dialog->minimumSizeHint();
+        keep_picture(*dialog, QStringLiteral("fits-%1-%2").arg(room.width()).arg(action));
+        dialog->close();
+    });
+    window.action(action)->trigger();
+    QTRY_VERIFY2(!size.isEmpty(), qPrintable(action + QStringLiteral(" opens no dialog")));
+    const QString words = QStringLiteral("%1: %2 x %3, at least %4 x %5")
+                              .arg(action)
+                              .arg(size.width())
+                              .arg(size.height())
+                              .arg(least.width())
+                              .arg(least.height());
+    QVERIFY2(size.boundedTo(room) == size && least.boundedTo(room) == least, qPrintable(words));
+}
+
+void ScreenTest::the_dialogs_fit_their_screen() {
+    MainWindow window(kept());
+    window.show();
+    window.begin_demo(0);
+    QVERIFY(settled(window));
+    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    for (const char *action : {"new", "export", "print_sheet", "save_picture", "shortcuts", "about"})
+        look_at_dialog(window, QLatin1String(action));
+    window.desk().edit(QStringLiteral("x"), [](const Shell &s) {
+        Shell next = s;
+        next.name = "unsaved";
+        return std::optional(next);
+    });
+    look_at_dialog(window, QStringLiteral("close"));
     window.close_document();
 }
 

@@ -11,6 +11,7 @@
 #include <QDialogButtonBox>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QScreen>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -87,7 +88,7 @@ void MainWindow::show_shortcuts() {
     auto *column = new QVBoxLayout(&dialog);
     column->addWidget(words);
     column->addWidget(buttons);
-    dialog.resize(size);
+    dialog.resize(size.boundedTo(dialog.screen()->availableGeometry().size() * 9 / 10));
     dialog.exec();
 }
 

@@ -11,6 +11,7 @@
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QProgressDialog>
+#include <QScreen>
 #include <algorithm>
 
 namespace roundlay::window {
@@ -93,7 +94,7 @@ void preview_sheets(StatePtr state, int model, const QString &name, QWidget *par
     name_sheets(printer, name);
     QPrintPreviewDialog preview(&printer, parent);
     preview.setWindowTitle(model == all_models ? Words::tr("Cut sheets") : Words::tr("Cut sheet"));
-    preview.resize(size);
+    preview.resize(size.boundedTo(preview.screen()->availableGeometry().size() * 9 / 10));
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview, [&](QPrinter *to) {
         QProgressDialog painting(Words::tr("Laying out the pages"), Words::tr("Stop"), 0, 0, &preview);
         dress(painting);
