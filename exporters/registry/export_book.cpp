@@ -1,10 +1,7 @@
 #include "exporters/registry/make_picture.h"
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/drawing/words.h"
-#include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "exporters/sheets/pole/story_pole.h"
-#include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/standing.h"
 #include "kernel/trade/weight.h"
 
@@ -45,10 +42,10 @@ sheets::BookWords words_of(const ExportJob &job) {
     sheets::BookWords words;
     words.facts = facts_of(job);
     words.cautions = paper_cautions();
-    ExportJob small = job;
-    small.options.picture.width = picture_width;
-    small.options.picture.height = picture_height;
-    auto picture = make_picture(small);
+    PictureOptions small = job.options.picture;
+    small.width = picture_width;
+    small.height = picture_height;
+    auto picture = make_picture(job, small);
     if (auto *png = std::get_if<std::string>(&picture)) {
         words.picture_png = std::move(*png);
         words.pictured = "the shell seen from the " + std::string(name_of(job.options.picture.view));
@@ -56,23 +53,13 @@ sheets::BookWords words_of(const ExportJob &job) {
     return words;
 }
 
-void append(std::vector<sheets::Sheet> &all, std::vector<sheets::Sheet> more) {
-    for (sheets::Sheet &sheet : more)
-        all.push_back(std::move(sheet));
-}
-
 } // namespace
 
 std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    const sheets::SheetOptions options = sheet_options(job);
-    std::vector<sheets::Sheet> all = sheets::shell_drawings(job.shell, job.layout, job.bodies, options);
-    append(all, all_cut_sheets(job, progress));
+    const auto composed = sheets_of(job, sheets::whole_set(job.layout), "book", progress);
     if (progress.cancelled()) return stopped();
-    append(all, sheets::packing_list(job.shell, job.layout, job.bodies, options));
-    append(all, sheets::tag_sheets(job.shell, job.layout, options));
-    append(all, sheets::template_sheets(job.shell, job.layout, options));
-    append(all, sheets::full_size_poles(job.shell, job.layout, options));
-    const sheets::Book book = sheets::bound_book(job.shell, options, words_of(job), std::move(all));
+    const sheets::BookWords words = words_of(job); // its picture takes the most memory: before the copies
+    const sheets::Book book = sheets::bound_book(job.shell, sheet_options(job), words, copied(composed));
     return add_file(folder, "book.pdf", sheets::write_pdf(book), book.subject);
 }
 

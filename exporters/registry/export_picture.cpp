@@ -51,7 +51,10 @@ std::vector<std::string> view_names() {
 }
 
 std::variant<std::string, ExportFailure> make_picture(const ExportJob &job) {
-    const PictureOptions &wanted = job.options.picture;
+    return make_picture(job, job.options.picture);
+}
+
+std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, const PictureOptions &wanted) {
     const Scene scene = scene_of(job.layout, job.bodies);
     const double aspect = static_cast<double>(wanted.width) / wanted.height;
     const Projection projection =

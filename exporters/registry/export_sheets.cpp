@@ -1,11 +1,13 @@
 #include "exporters/registry/paper.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
 
 namespace roundlay {
 
 std::optional<ExportFailure> export_sheets(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    std::vector<sheets::Sheet> pages = all_cut_sheets(job, progress);
-    if (progress.cancelled()) return stopped();
-    return add_pdf(job, folder, "cut-sheets.pdf", "one cut sheet for each distinct piece", std::move(pages));
+    return add_pdf(job, folder,
+                   {"cut-sheets.pdf", "one cut sheet for each distinct piece", "cut sheets",
+                    sheets::cut_sheet_set(job.layout)},
+                   progress);
 }
 
 } // namespace roundlay

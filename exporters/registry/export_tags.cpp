@@ -4,14 +4,15 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    const sheets::SheetOptions options = sheet_options(job);
-    progress.at("tags", 0, 2);
-    if (auto failure = add_pdf(job, folder, "tags.pdf", "a tag with a QR code for every log",
-                               sheets::tag_sheets(job.shell, job.layout, options)))
-        return failure;
-    progress.at("tags", 1, 2);
-    return add_pdf(job, folder, "packing-list.pdf", "logs in the reverse order of the raise, with weights",
-                   sheets::packing_list(job.shell, job.layout, job.bodies, options));
+    const PaperFile files[] = {
+        {"tags.pdf", "a tag with a QR code for every log", "tags", {sheets::tag_subject()}},
+        {"packing-list.pdf",
+         "logs in the reverse order of the raise, with weights",
+         "tags",
+         {sheets::packing_subject()}}};
+    for (const PaperFile &file : files)
+        if (auto failure = add_pdf(job, folder, file, progress)) return failure;
+    return {};
 }
 
 } // namespace roundlay

@@ -12,10 +12,11 @@ std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder
                              "no templates were made: this shell has no tails, notches or pockets cut "
                              "to a line; round logs are scribed in place"};
     const int count = static_cast<int>(patterns.size());
-    progress.at("templates", 0, count + 1);
-    if (auto failure = add_pdf(job, folder, "templates.pdf", "tails, notches and pockets at full size",
-                               sheets::template_sheets(job.shell, job.layout, sheet_options(job))))
-        return failure;
+    const PaperFile paper{"templates.pdf",
+                          "tails, notches and pockets at full size",
+                          "templates",
+                          {sheets::template_subject()}};
+    if (auto failure = add_pdf(job, folder, paper, progress)) return failure;
     if (auto failure =
             add_file(folder, "templates.dxf", sheets::write_dxf(sheets::template_drawing(patterns)),
                      "all tails, notches and pockets for a plotter, laser or router, millimetres"))

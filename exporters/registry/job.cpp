@@ -1,8 +1,13 @@
 #include "exporters/registry/job.h"
 
+#include "exporters/sheets/set/composed_sheets.h"
 #include "kernel/review/review.h"
 
 namespace roundlay {
+
+std::shared_ptr<sheets::ComposedSheets> no_sheets() {
+    return std::make_shared<sheets::ComposedSheets>();
+}
 
 ExportJob make_job(Shell shell) {
     ExportJob job;

@@ -7,11 +7,19 @@
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
+namespace roundlay::sheets {
+class ComposedSheets;
+}
+
 namespace roundlay {
+
+/// None composed yet.
+std::shared_ptr<sheets::ComposedSheets> no_sheets();
 
 struct PictureOptions {
     View view = View::south_east;
@@ -32,6 +40,10 @@ struct ExportJob {
     std::string document;     ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
+    /// What has been composed of this shell for anybody: each exporter and the window take it from here.
+    /// Copies of the job share it, so shell, layout, bodies and findings are not changed once a sheet is
+    /// asked for.
+    std::shared_ptr<sheets::ComposedSheets> composed = no_sheets();
 };
 
 /// Lays the shell out, cuts its bodies and reviews them. Where a finding is an error nothing can be exported;

@@ -8,8 +8,9 @@
 
 namespace roundlay {
 
-/// The bytes of a PNG.
+/// The bytes of a PNG, as the job wants it or as stated.
 std::variant<std::string, ExportFailure> make_picture(const ExportJob &job);
+std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, const PictureOptions &wanted);
 
 /// `south-east`, `plan`, ...
 std::string_view name_of(View view);

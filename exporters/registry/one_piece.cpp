@@ -1,7 +1,6 @@
 #include "exporters/registry/one_piece.h"
 
 #include "exporters/registry/paper.h"
-#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/step/step.h"
 
@@ -25,8 +24,7 @@ std::string one_piece_pdf(const ExportJob &job, int piece) {
     sheets::Book book;
     book.subject = "the cut sheet of " + piece_at(job, piece).tag;
     book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + book.subject;
-    book.sheets = sheets::cut_sheet(job.shell, job.layout, job.layout.models.at(model), job.bodies.at(model),
-                                    sheet_options(job));
+    book.sheets = *cut_sheet_of(job, model);
     return sheets::write_pdf(book);
 }
 

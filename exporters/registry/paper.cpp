@@ -4,6 +4,7 @@
 #include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "kernel/review/lifted.h"
+#include "kernel/threads/for_each_index.h"
 
 #include <array>
 #include <chrono>
@@ -40,18 +41,21 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     return options;
 }
 
-std::vector<sheets::Sheet> all_cut_sheets(const ExportJob &job, Progress &progress) {
+std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::SheetSet &set,
+                                            std::string_view doing, Progress &progress) {
     const sheets::SheetOptions options = sheet_options(job);
-    const auto &models = job.layout.models;
-    std::vector<sheets::Sheet> all;
-    for (std::size_t i = 0; i < models.size(); ++i) {
-        if (progress.cancelled()) return {};
-        progress.at("cut sheets", static_cast<int>(i), static_cast<int>(models.size()));
-        for (sheets::Sheet &sheet :
-             sheets::cut_sheet(job.shell, job.layout, models[i], job.bodies[i], options))
-            all.push_back(std::move(sheet));
-    }
-    return all;
+    const auto go_on = [&](std::size_t done) {
+        progress.at(doing, static_cast<int>(done), static_cast<int>(set.size()));
+        return !progress.cancelled();
+    };
+    return sheets::composed(set, {job.shell, job.layout, job.bodies, options}, *job.composed, all_cores(),
+                            go_on);
+}
+
+sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model) {
+    const sheets::SheetOptions options = sheet_options(job);
+    return job.composed->of(sheets::cut_sheet_subject(job.layout, model),
+                            {job.shell, job.layout, job.bodies, options});
 }
 
 std::vector<std::string> paper_cautions() {
@@ -64,14 +68,22 @@ std::vector<std::string> paper_cautions() {
         "moves as it dries: dimensions are those of the day of cutting."};
 }
 
-std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const std::string &name,
-                                     const std::string &what, std::vector<sheets::Sheet> pages) {
+std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &composed) {
+    std::vector<sheets::Sheet> all;
+    for (const sheets::SharedSheets &some : composed)
+        all.insert(all.end(), some->begin(), some->end());
+    return all;
+}
+
+std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const PaperFile &file,
+                                     Progress &progress) {
     sheets::Book book;
-    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + what;
-    book.subject = what;
-    book.sheets = std::move(pages);
+    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + file.what;
+    book.subject = file.what;
+    book.sheets = copied(sheets_of(job, file.set, file.doing, progress));
+    if (progress.cancelled()) return stopped();
     sheets::number_pages(book.sheets);
-    return add_file(folder, name, sheets::write_pdf(book), what);
+    return add_file(folder, file.name, sheets::write_pdf(book), file.what);
 }
 
 } // namespace roundlay

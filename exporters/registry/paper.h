@@ -3,7 +3,7 @@
 
 #include "exporters/registry/exporters.h"
 #include "exporters/sheets/book/book.h"
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/composed_sheets.h"
 
 #include <string>
 #include <vector>
@@ -13,14 +13,28 @@ namespace roundlay {
 /// Paper, date of issue, weights and warnings. Refers to the job, which must outlive it.
 sheets::SheetOptions sheet_options(const ExportJob &job);
 
-/// The cut sheets of all models; empty where the person stopped it.
-std::vector<sheets::Sheet> all_cut_sheets(const ExportJob &job, Progress &progress);
+/// The sheets of each subject, in order, on all cores; those that the job has composed before are taken as
+/// they are. Empty where the person stopped it.
+std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::SheetSet &set,
+                                            std::string_view doing, Progress &progress);
+
+/// The cut sheet of one of Layout::models, for all that show one by itself.
+sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model);
+
+/// One after another, to be bound.
+std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &composed);
 
 /// Sentences that everything on paper must carry.
 std::vector<std::string> paper_cautions();
 
-/// Adds the sheets as one PDF.
-std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const std::string &name,
-                                     const std::string &what, std::vector<sheets::Sheet> pages);
+/// A PDF of one set.
+struct PaperFile {
+    const char *name, *what; ///< what: for people
+    const char *doing;       ///< while it is made
+    sheets::SheetSet set;
+};
+
+std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const PaperFile &file,
+                                     Progress &progress);
 
 } // namespace roundlay

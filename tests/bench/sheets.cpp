@@ -2,12 +2,8 @@
 // what laying out a careful drawing costs beside the bare ink.
 
 #include "exporters/sheets/book/book.h"
-#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/drawing/clash.h"
-#include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "exporters/sheets/pole/story_pole.h"
-#include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/interference.h"
 #include "tests/bench/shells.h"
 
@@ -23,22 +19,6 @@ namespace {
 
 double seconds_since(std::chrono::steady_clock::time_point start) {
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
-void append(std::vector<Sheet> &all, std::vector<Sheet> more) {
-    for (Sheet &sheet : more)
-        all.push_back(std::move(sheet));
-}
-
-std::vector<Sheet> all_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                              const SheetOptions &options) {
-    std::vector<Sheet> all = shell_drawings(shell, layout, bodies, options);
-    append(all, cut_sheets(shell, layout, bodies, options));
-    append(all, packing_list(shell, layout, bodies, options));
-    append(all, tag_sheets(shell, layout, options));
-    append(all, template_sheets(shell, layout, options));
-    append(all, full_size_poles(shell, layout, options));
-    return all;
 }
 
 /// The same strokes in the same places, with nothing else.
@@ -80,7 +60,7 @@ int main() {
     const SheetOptions options;
 
     auto start = std::chrono::steady_clock::now();
-    const std::vector<Sheet> sheets = all_sheets(shell, layout, bodies, options);
+    const std::vector<Sheet> sheets = composed(whole_set(layout), {shell, layout, bodies, options});
     const double composing = seconds_since(start);
     start = std::chrono::steady_clock::now();
     Book book = bound_book(shell, options, {}, sheets);

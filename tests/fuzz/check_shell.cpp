@@ -3,11 +3,8 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "exporters/sheets/book/book.h"
-#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/dxf/dxf.h"
 #include "exporters/sheets/pattern/templates.h"
-#include "exporters/sheets/pole/story_pole.h"
-#include "exporters/sheets/tag/tags.h"
 #include "exporters/words/words.h"
 #include "kernel/layout/finding_pieces.h"
 #include "kernel/review/review.h"
@@ -68,13 +65,8 @@ void make_lists(const Shell &shell, const Layout &layout, const std::vector<Body
 
 void make_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
     const sheets::SheetOptions options;
-    sheets::cut_sheets(shell, layout, bodies, options);
-    sheets::shell_drawings(shell, layout, bodies, options);
-    sheets::full_size_poles(shell, layout, options);
-    sheets::template_sheets(shell, layout, options);
+    sheets::composed(sheets::whole_set(layout), {shell, layout, bodies, options});
     sheets::write_dxf(sheets::template_drawing(sheets::patterns_of(layout)));
-    sheets::tag_sheets(shell, layout, options);
-    sheets::packing_list(shell, layout, bodies, options);
 }
 
 } // namespace

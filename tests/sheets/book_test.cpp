@@ -11,6 +11,7 @@
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/run.h"
+#include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"

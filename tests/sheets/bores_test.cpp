@@ -4,6 +4,7 @@
 #include "exporters/sheets/elevation/section.h"
 #include "kernel/layout/bore_marks.h"
 #include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 

@@ -1,10 +1,10 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/features.h"
-#include "exporters/sheets/cut_sheet/scales.h"
 #include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/set/scales.h"
 #include "exporters/sheets/svg/svg.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/bore_marks.h"
@@ -12,6 +12,7 @@
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
 #include "tests/sheets/support/run.h"
+#include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -390,11 +391,11 @@ TEST_CASE("only scales of the list are drawn to") {
 }
 
 TEST_CASE("the cut sheets of a house are a clean, small, repeatable PDF") {
-    const Shell shell = house(UnitSystem::metric);
+    const test::LaidShell shell = test::laid(house(UnitSystem::metric));
     Book book;
     book.title = "Cut sheets of Larch Hollow";
     book.created = 1700000000;
-    book.sheets = cut_sheets(shell, lay_out(shell), options_for());
+    book.sheets = test::cut_sheets(shell.shell, shell.layout, shell.bodies, options_for());
     const std::string pdf = write_pdf(book);
     CHECK(pdf == write_pdf(book));
     CHECK(run_on(pdf, "qpdf --check %").code == 0);

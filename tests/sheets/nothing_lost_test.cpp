@@ -9,6 +9,7 @@
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -228,7 +229,7 @@ TEST_CASE("no word of any table is lost, on any paper, and none runs off it") {
               }
               std::vector<Page> pages{empty_page(size)};
               put_on(pages, size, table);
-              const auto sheets = framed(pages, size, {}, {"Table", "table", ""});
+              const auto sheets = framed({pages, {}, {"Table", "table", ""}}, size, {}, "");
               RC_ASSERT(all_clashes(sheets) == "");
               auto found = cell_words(sheets);
               for (int c = 0; headed && c < columns; ++c)

@@ -6,6 +6,7 @@
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
 #include "tests/sheets/support/run.h"
+#include "tests/sheets/support/sets.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 

@@ -1,4 +1,6 @@
 // What is done with what lies under the pointer: menus by mouse and by key, a picture, one sheet, one piece.
+#include "exporters/registry/paper.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -84,6 +86,7 @@ class ThingsTest : public QObject {
     void one_sheet_is_printed_and_a_long_print_can_be_stopped();
     void a_sheet_in_a_file_is_called_after_shell_and_log();
     void one_piece_is_exported();
+    void the_sheet_that_is_seen_is_the_sheet_of_the_files();
 
   private:
     QTemporaryDir folder_;
@@ -272,6 +275,20 @@ void ThingsTest::one_piece_is_exported() {
     QVERIFY(!write_piece(job, piece, pdf));
     QVERIFY(bytes_of(pdf).startsWith("%PDF-") && bytes_of(pdf).size() > 5000);
     QVERIFY(write_piece(job, piece, folder_.filePath("nowhere/log.step")));
+}
+
+void ThingsTest::the_sheet_that_is_seen_is_the_sheet_of_the_files() {
+    raise("sheet");
+    choose("A-01-1");
+    QTRY_COMPARE_WITH_TIMEOUT(window_->sheet().tag(), QString("A-01-1"), 60'000);
+    const ExportJob &job = window_->desk().standing()->job;
+    const int piece = piece_tagged(job.layout, "A-01-1");
+    const auto model = static_cast<std::size_t>(job.layout.pieces[static_cast<std::size_t>(piece)].model);
+    const auto files = sheets_of(job, sheets::cut_sheet_set(job.layout), "cut sheets", Progress::none());
+    QVERIFY(!window_->sheet().drawn().empty());
+    QVERIFY(window_->sheet().drawn() == *files.at(model));
+    QCOMPARE(job.composed->compositions(),
+             static_cast<int>(job.layout.models.size())); // not the seen one twice
 }
 
 int main(int argc, char **argv) {

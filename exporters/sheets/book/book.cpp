@@ -1,11 +1,14 @@
 #include "exporters/sheets/book/book.h"
 
 #include "exporters/sheets/book/parts.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/elevation/section.h"
+#include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/plan/floor_plan.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/pole/story_pole.h"
+#include "exporters/sheets/tag/tags.h"
 
 namespace roundlay::sheets {
 namespace {
@@ -17,15 +20,40 @@ void append(std::vector<Sheet> &all, std::vector<Sheet> more) {
 
 } // namespace
 
-std::vector<Sheet> shell_drawings(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                  const SheetOptions &options) {
-    std::vector<Sheet> all = foundation_plan(shell, layout, options);
-    append(all, wall_elevations(shell, layout, bodies, options));
-    append(all, wall_sections(shell, layout, bodies, options));
-    append(all, round_plans(shell, layout, bodies, options));
-    append(all, floor_plans(shell, layout, bodies, options));
-    append(all, story_poles(shell, layout, options));
-    return all;
+SheetSet drawing_set(const Layout &layout) {
+    SheetSet set;
+    if (!layout.walls.empty()) set.push_back(foundation_subject());
+    for (std::size_t wall = 0; wall < layout.walls.size(); ++wall)
+        set.push_back(wall_subject(layout, wall));
+    set.push_back(section_subject());
+    set.push_back(round_subject());
+    for (std::size_t floor = 0; floor < layout.floors.size(); ++floor)
+        set.push_back(floor_subject(layout, floor));
+    set.push_back(pole_subject());
+    return set;
+}
+
+Subject tag_subject() {
+    return {"tags", [](const Draft &d) { return tag_sheets(d.shell, d.layout, d.options); }};
+}
+
+Subject template_subject() {
+    return {"templates", [](const Draft &d) { return template_sheets(d.shell, d.layout, d.options); }};
+}
+
+Subject full_size_pole_subject() {
+    return {"story poles at full size",
+            [](const Draft &d) { return full_size_poles(d.shell, d.layout, d.options); }};
+}
+
+SheetSet whole_set(const Layout &layout) {
+    SheetSet set = drawing_set(layout);
+    for (Subject &subject : cut_sheet_set(layout))
+        set.push_back(std::move(subject));
+    for (Subject &subject :
+         SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
+        set.push_back(std::move(subject));
+    return set;
 }
 
 void number_pages(std::vector<Sheet> &sheets) {
@@ -48,9 +76,12 @@ Book bound_book(const Shell &shell, const SheetOptions &options, const BookWords
     book.author = options.fields.creator;
     book.subject = "cover, index, legend and all sheets of the shell";
     book.language = options.fields.language;
-    book.sheets = cover_sheets(shell, options, words);
-    append(book.sheets, legend_sheets(shell, options));
-    append(book.sheets, index_sheets(shell, options, sheets, book.sheets.size()));
+    const auto frame = [&](const Titled &titled) {
+        return framed(titled, paper_for(shell, options), options, shell.name);
+    };
+    book.sheets = frame(cover_sheets(shell, options, words));
+    append(book.sheets, frame(legend_sheets(shell, options)));
+    append(book.sheets, frame(index_sheets(shell, options, sheets, book.sheets.size())));
     append(book.sheets, std::move(sheets));
     number_pages(book.sheets);
     return book;

@@ -1,7 +1,7 @@
 // Sets of sheets: the drawings of the whole shell, and the book of everything with cover, index and legend.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/subject.h"
 
 #include <functional>
 #include <string>
@@ -10,10 +10,16 @@
 
 namespace roundlay::sheets {
 
-/// Foundation, walls from outside and inside, sections, rounds, story poles reduced.
-/// `bodies` are those of Layout::models.
-std::vector<Sheet> shell_drawings(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                  const SheetOptions &options);
+/// Foundation, walls from outside and inside, sections, rounds, floors, story poles reduced.
+SheetSet drawing_set(const Layout &layout);
+
+Subject tag_subject();
+Subject template_subject();
+Subject full_size_pole_subject();
+
+/// Everything that goes on paper, in the order in which it is bound: drawings, cut sheets, packing list,
+/// tags, templates, story poles at full size.
+SheetSet whole_set(const Layout &layout);
 
 /// What a book says before its sheets.
 struct BookWords {

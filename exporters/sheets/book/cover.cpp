@@ -75,13 +75,14 @@ Table cautions_table(const BookWords &words, double width) {
 
 } // namespace
 
-std::vector<Sheet> cover_sheets(const Shell &shell, const SheetOptions &options, const BookWords &words) {
+Titled cover_sheets(const Shell &shell, const SheetOptions &options, const BookWords &words) {
     const PaperSize size = paper_for(shell, options);
     const Rect area = inner_area(size);
     const bool lying = size.width > size.height;
+    const std::string name = shell.name.empty() ? "Log shell" : shell.name;
     std::vector<Page> pages{empty_page(size)};
     std::vector<Item> items;
-    const double below = add_name(items, shell.name.empty() ? "Log shell" : shell.name, area);
+    const double below = add_name(items, name, area);
     pages.back().take({area.x0, below, area.x1, area.y1});
     constexpr double side = 110; // of facts and cautions beside the picture
     const double floor = title_block_area(size).y1 + 6;
@@ -92,15 +93,9 @@ std::vector<Sheet> cover_sheets(const Shell &shell, const SheetOptions &options,
     pages.back().add(items);
     if (!words.facts.empty()) put_on(pages, size, facts_table(words));
     if (!words.cautions.empty()) put_on(pages, size, cautions_table(words, 98));
-    TitleFields fields = options.fields;
-    fields.title = shell.name.empty() ? "Log shell" : shell.name;
-    fields.supplement = "book of the shell";
-    fields.document_type = "Cover";
-    fields.number = "B-1";
-    fields.scale = "none";
-    fields.symbol = false;
-    fields.shell = shell.name;
-    return framed(pages, size, fields, {"Cover", "cover", ""});
+    return {std::move(pages),
+            {name, "book of the shell", "Cover", "B-1", "none", false, ""},
+            {"Cover", "cover", ""}};
 }
 
 } // namespace roundlay::sheets

@@ -97,8 +97,8 @@ void add_entry(std::vector<Item> &items, const Entry &entry, Vec2 at, double wid
 
 } // namespace
 
-std::vector<Sheet> index_sheets(const Shell &shell, const SheetOptions &options,
-                                const std::vector<Sheet> &sheets, std::size_t before) {
+Titled index_sheets(const Shell &shell, const SheetOptions &options, const std::vector<Sheet> &sheets,
+                    std::size_t before) {
     const PaperSize size = paper_for(shell, options);
     const Grid grid(size);
     const std::vector<Entry> entries = entries_of(sheets);
@@ -111,15 +111,9 @@ std::vector<Sheet> index_sheets(const Shell &shell, const SheetOptions &options,
             add_entry(items, entries[i], grid.place(i - p * grid.room()), grid.width, before + count);
         pages.back().add(items);
     }
-    TitleFields fields = options.fields;
-    fields.title = "Index";
-    fields.supplement = "sheets and their pages in this book";
-    fields.document_type = "Index";
-    fields.number = "I-1";
-    fields.scale = "none";
-    fields.symbol = false;
-    fields.shell = shell.name;
-    return framed(pages, size, fields, {"Index", "index", ""});
+    return {std::move(pages),
+            {"Index", "sheets and their pages in this book", "Index", "I-1", "none", false, ""},
+            {"Index", "index", ""}};
 }
 
 } // namespace roundlay::sheets

@@ -5,6 +5,8 @@
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 
+#include <stdexcept>
+
 namespace roundlay::sheets {
 namespace {
 
@@ -147,22 +149,17 @@ Table reading() {
 
 } // namespace
 
-std::vector<Sheet> legend_sheets(const Shell &shell, const SheetOptions &options) {
+Titled legend_sheets(const Shell &shell, const SheetOptions &options) {
     const PaperSize size = paper_for(shell, options);
     const double width = inner_area(size).width();
     std::vector<Page> pages{empty_page(size)};
-    put_on(pages, size, drawn("Lines", lines(), width));
-    put_on(pages, size, drawn("Marks", marks(), width));
+    for (const Block &block : {drawn("Lines", lines(), width), drawn("Marks", marks(), width)})
+        if (!put_on(pages, size, std::make_shared<const Block>(block)))
+            throw std::logic_error("the legend is larger than a sheet");
     put_on(pages, size, reading());
-    TitleFields fields = options.fields;
-    fields.title = "Legend";
-    fields.supplement = "lines, marks and how the sheets are read";
-    fields.document_type = "Legend";
-    fields.number = "B-2";
-    fields.scale = "none";
-    fields.symbol = false;
-    fields.shell = shell.name;
-    return framed(pages, size, fields, {"Legend", "legend", ""});
+    return {std::move(pages),
+            {"Legend", "lines, marks and how the sheets are read", "Legend", "B-2", "none", false, ""},
+            {"Legend", "legend", ""}};
 }
 
 } // namespace roundlay::sheets

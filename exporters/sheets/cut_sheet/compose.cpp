@@ -3,6 +3,7 @@
 #include "exporters/sheets/cut_sheet/isometric.h"
 #include "exporters/sheets/cut_sheet/parts.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/best.h"
 
 #include <algorithm>
 #include <utility>
@@ -19,73 +20,101 @@ constexpr std::pair<double, Division> ways[] = { ///< lettering, and how a log i
     {2.5, Division::by_need},
     {2.5, Division::evenly}};
 
-class Composer {
+/// Pictures of the log, the most wanted first: the fewest breaks, and of those the largest scale. Each is
+/// drawn when it is first asked for.
+class Pictures {
   public:
-    explicit Composer(const ComposeWanted &wanted) : wanted_(wanted), area_(inner_area(wanted.size)) {
-        for (const Table &table : wanted.tables) // none is left out for being wider than the paper
-            tables_.push_back(fitted(table, wanted.size));
+    Pictures(const ComposeWanted &wanted, double width) : wanted_(wanted), width_(width) {
         for (const std::size_t most_breaks : {0, 1, 2, 3, 5, 8})
-            for (const Scale &scale : scales(wanted.words->system())) {
-                auto picture =
-                    isometric(wanted.piece->features, *wanted.piece->body, scale, area_.width(), most_breaks);
-                if (picture) pictures_.push_back(std::move(*picture));
-            }
+            for (const Scale &scale : scales(wanted.words->system()))
+                all_.push_back({most_breaks, &scale, std::nullopt});
     }
 
-    /// Views drawn in `parts` stretches at one scale.
-    std::optional<std::vector<Block>> views(double scale, double lettering, int parts,
-                                            Division division) const {
-        std::vector<Block> blocks;
-        const double length = wanted_.piece->features.piece->blank.length;
-        const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering, scale);
-        for (const Shown &part : divided(division, length, parts, places, scale)) {
-            const int number = static_cast<int>(blocks.size()) + 1;
-            auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
-                                    part.to, area_.width(), number, parts});
-            if (!made || made->block.room.height() > area_.height()) return std::nullopt;
-            blocks.push_back(std::move(made->block));
-        }
-        return blocks;
-    }
-
-    /// The fewest pages for these views, with as whole and as large a picture as that allows.
-    std::vector<Page> best_pages(const std::vector<Block> &views) const {
-        if (pictures_.empty()) return arranged(views, Block{}, false);
-        std::vector<Page> best;
-        for (const Block &picture : pictures_)
-            for (const bool picture_first : {true, false}) {
-                std::vector<Page> pages = arranged(views, picture, picture_first);
-                if (pages.empty()) continue;
-                if (best.empty() || pages.size() < best.size()) best = std::move(pages);
-                if (best.size() == 1) return best;
-            }
-        return best;
-    }
-
-    std::vector<Page> without_views() {
-        tables_.insert(tables_.begin(), fitted(wanted_.instead, wanted_.size));
-        return best_pages({});
+    /// The next one from `at` on that can be drawn, and moves `at` behind it; null where there is none.
+    SharedBlock next(std::size_t &at) {
+        while (at < all_.size())
+            if (SharedBlock drawn = draw(all_[at++])) return drawn;
+        return nullptr;
     }
 
   private:
-    std::vector<Page> arranged(const std::vector<Block> &views, const Block &picture,
-                               bool picture_first) const {
-        std::vector<Page> pages{empty_page(wanted_.size)};
-        for (const Block &block : views) {
-            if (pages.back().put(block)) continue;
-            pages.push_back(empty_page(wanted_.size));
-            if (!pages.back().put(block)) return {};
+    struct Picture {
+        std::size_t breaks;
+        const Scale *scale;
+        std::optional<SharedBlock> drawn; ///< null where it cannot be drawn so
+    };
+
+    const SharedBlock &draw(Picture &picture) {
+        if (!picture.drawn) {
+            auto made = isometric(wanted_.piece->features, *wanted_.piece->body, *picture.scale, width_,
+                                  picture.breaks, whole_);
+            picture.drawn = made ? std::make_shared<const Block>(std::move(*made)) : nullptr;
         }
-        if (picture_first && !put_picture(pages, picture)) return {};
-        for (const Table &table : tables_)
+        return *picture.drawn;
+    }
+
+    const ComposeWanted &wanted_;
+    double width_;
+    SeenWhole whole_;
+    std::vector<Picture> all_;
+};
+
+using Pages = std::vector<Page>;
+
+class Composer {
+  public:
+    explicit Composer(const ComposeWanted &wanted)
+        : wanted_(wanted), area_(inner_area(wanted.size)), pictures_(wanted, area_.width()) {
+        for (const Table &table : wanted.tables) // none is left out for being wider than the paper
+            tables_.emplace_back(table, wanted.size);
+    }
+
+    /// Pages with the views drawn in `parts` stretches at one scale; empty where they cannot be.
+    Pages views(double scale, double lettering, int parts, Division division) const {
+        Pages pages{empty_page(wanted_.size)};
+        const double length = wanted_.piece->features.piece->blank.length;
+        const auto places = places_shown(*wanted_.piece, *wanted_.words, lettering, scale);
+        int number = 0;
+        for (const Shown &part : divided(division, length, parts, places, scale)) {
+            auto made = face_views({wanted_.piece, wanted_.words, wanted_.angle, scale, lettering, part.from,
+                                    part.to, area_.width(), ++number, parts});
+            if (!made || made->block.room.height() > area_.height()) return {};
+            if (!put_on(pages, wanted_.size, std::make_shared<const Block>(std::move(made->block))))
+                return {};
+        }
+        return pages;
+    }
+
+    /// The fewest pages for what is on these already, with as whole and as large a picture as that allows.
+    Pages filled(const Pages &views) {
+        Pages best;
+        std::size_t at = 0;
+        while (const SharedBlock picture = pictures_.next(at))
+            for (const bool picture_first : {true, false}) {
+                Pages pages = filled_with(views, picture, picture_first);
+                if (pages.empty()) continue;
+                if (best.empty() || pages.size() < best.size()) best = std::move(pages);
+                if (best.size() == views.size()) return best; // no arrangement takes fewer
+            }
+        return best.empty() ? filled_with(views, nullptr, false) : best;
+    }
+
+    Pages without_views() {
+        tables_.insert(tables_.begin(), FittedTable(wanted_.instead, wanted_.size));
+        return filled({empty_page(wanted_.size)});
+    }
+
+  private:
+    Pages filled_with(Pages pages, const SharedBlock &picture, bool picture_first) const {
+        if (picture && picture_first && !put_picture(pages, picture)) return {};
+        for (const FittedTable &table : tables_)
             put_fitted(pages, wanted_.size, table, 0);
-        if (!picture_first && !put_picture(pages, picture)) return {};
+        if (picture && !picture_first && !put_picture(pages, picture)) return {};
         return pages;
     }
 
     /// Low on the right, so that the tables get the free ground from the left.
-    bool put_picture(std::vector<Page> &pages, const Block &picture) const {
-        if (picture.items.empty()) return true;
+    bool put_picture(Pages &pages, const SharedBlock &picture) const {
         for (Page &page : pages)
             if (page.put_low(picture)) return true;
         pages.push_back(empty_page(wanted_.size));
@@ -94,42 +123,39 @@ class Composer {
 
     const ComposeWanted &wanted_;
     Rect area_;
-    std::vector<Table> tables_;
-    std::vector<Block> pictures_; ///< the most wanted first
+    std::vector<FittedTable> tables_;
+    Pictures pictures_;
 };
 
-/// The best drawing of the log in that many parts.
-Composed in_parts(const Composer &composer, const ComposeWanted &wanted, int parts) {
-    Composed best;
-    for (const Scale &scale : scales(wanted.words->system())) {
-        if (wanted.piece->features.piece->blank.height * scale.ratio < least_face) break;
+/// Offers drawings of the log in that many parts.
+void try_parts(Best<Pages> &best, Composer &composer, const ComposeWanted &wanted, int parts) {
+    const double height = wanted.piece->features.piece->blank.height;
+    const auto draw = [&](const Scale &scale) {
         for (const auto &[lettering, division] : ways) {
-            if (parts == 1 && division != Division::by_need) continue; // nothing is divided
-            const auto views = composer.views(scale.ratio, lettering, parts, division);
-            if (!views) continue;
-            std::vector<Page> pages = composer.best_pages(*views);
-            if (pages.empty()) continue;
-            if (best.pages.empty() || pages.size() < best.pages.size()) best = {std::move(pages), &scale};
-            if (best.pages.size() == 1) return best;
+            if (best.is_perfect() || (parts == 1 && division != Division::by_need)) continue;
+            const Pages views = composer.views(scale.ratio, lettering, parts, division);
+            if (views.empty() || !best.would_keep({0, views.size()})) continue;
+            Pages pages = composer.filled(views);
+            const Cost cost{0, pages.size()};
+            if (!pages.empty()) best.offer(std::move(pages), &scale, cost);
         }
-    }
-    return best;
+    };
+    try_scales(scales(wanted.words->system()), draw,
+               [&](const Scale &scale) { return best.is_perfect() || height * scale.ratio < least_face; });
 }
 
 } // namespace
 
 Composed composed(const ComposeWanted &wanted) {
     Composer composer(wanted);
-    Composed best;
+    Best<Pages> best;
     for (int parts = 1; parts <= most_parts; ++parts) {
-        Composed next = in_parts(composer, wanted, parts);
-        const bool better =
-            !next.pages.empty() && (best.pages.empty() || next.pages.size() < best.pages.size());
-        if (better) best = std::move(next);
-        if (best.pages.size() == 1 || (parts >= enough_parts && !best.pages.empty())) break;
+        try_parts(best, composer, wanted, parts);
+        if (best.is_perfect() || (parts >= enough_parts && !best.is_empty())) break;
     }
-    if (best.pages.empty()) best.pages = composer.without_views();
-    return best;
+    if (best.is_empty()) return {composer.without_views(), nullptr};
+    const Scale *scale = best.scale();
+    return {*best.take(), scale};
 }
 
 } // namespace roundlay::sheets

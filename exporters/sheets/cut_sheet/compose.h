@@ -2,9 +2,9 @@
 #pragma once
 
 #include "exporters/sheets/cut_sheet/face_views.h"
-#include "exporters/sheets/cut_sheet/scales.h"
 #include "exporters/sheets/drawing/pages.h"
 #include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/set/scales.h"
 
 #include <vector>
 

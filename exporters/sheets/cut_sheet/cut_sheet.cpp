@@ -18,26 +18,20 @@ std::string kind_words(const Layout &layout, const Piece &piece) {
     return wall + ", round " + std::to_string(piece.round) + (piece.island ? ", island" : "") + log;
 }
 
-TitleFields fields_for(const Layout &layout, const Model &model, const Words &words, const Scale *scale,
-                       const CutSheetOptions &options) {
+Title title_of(const Layout &layout, const Model &model, const Words &words, const Scale *scale) {
     const Piece &first = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
-    TitleFields fields = options.fields;
     const std::size_t others = model.pieces.size() - 1;
-    fields.title = first.tag + (others == 0 ? "" : " and " + std::to_string(others) + " alike");
-    fields.supplement = kind_words(layout, first);
-    fields.document_type = "Cut sheet";
-    fields.number = first.tag;
-    fields.scale = scale != nullptr ? scale->words : "none";
-    fields.angle = options.angle;
-    fields.shell = layout.name;
-    fields.note = words.unit_note();
-    return fields;
+    return {first.tag + (others == 0 ? "" : " and " + std::to_string(others) + " alike"),
+            kind_words(layout, first),
+            "Cut sheet",
+            first.tag,
+            scale != nullptr ? scale->words : "none",
+            true,
+            words.unit_note()};
 }
 
-} // namespace
-
-std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
-                             const CutSheetOptions &options) {
+Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
+                        const CutSheetOptions &options) {
     const Piece &piece = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
     const SeenPiece seen = seen_piece(piece, body);
     const Features &features = seen.features;
@@ -56,27 +50,34 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
     wanted.tables.push_back(tag_table(layout, model));
     wanted.tables.push_back(notes_table(layout, features, model, weight));
-    const Composed made = composed(wanted);
-
-    const TitleFields fields = fields_for(layout, model, words, made.scale, options);
-    return framed(made.pages, wanted.size, fields, {piece.tag, "cut-sheet:" + piece.tag, "Cut sheets"});
+    Composed made = composed(wanted);
+    return {std::move(made.pages),
+            title_of(layout, model, words, made.scale),
+            {piece.tag, "cut-sheet:" + piece.tag, "Cut sheets"}};
 }
 
-std::string cut_sheet_anchor(const Layout &layout, const Model &model) {
-    return "cut-sheet:" + layout.pieces.at(static_cast<std::size_t>(model.pieces.front())).tag + ":1";
+} // namespace
+
+std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
+                             const CutSheetOptions &options) {
+    return framed(titled_cut_sheet(shell, layout, model, body, options), paper_for(shell, options), options,
+                  layout.name);
 }
 
-std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                              const CutSheetOptions &options) {
-    std::vector<Sheet> sheets;
-    for (std::size_t m = 0; m < layout.models.size(); ++m)
-        for (Sheet &sheet : cut_sheet(shell, layout, layout.models[m], bodies.at(m), options))
-            sheets.push_back(std::move(sheet));
-    return sheets;
+Subject cut_sheet_subject(const Layout &layout, std::size_t model) {
+    const auto first = static_cast<std::size_t>(layout.models.at(model).pieces.front());
+    return {"cut sheet " + std::to_string(model + 1) + ", " + layout.pieces.at(first).tag,
+            [model](const Draft &d) {
+                return std::vector{titled_cut_sheet(d.shell, d.layout, d.layout.models.at(model),
+                                                    d.bodies.at(model), d.options)};
+            }};
 }
 
-std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const CutSheetOptions &options) {
-    return cut_sheets(shell, layout, bodies_of(layout), options);
+SheetSet cut_sheet_set(const Layout &layout) {
+    SheetSet set;
+    for (std::size_t model = 0; model < layout.models.size(); ++model)
+        set.push_back(cut_sheet_subject(layout, model));
+    return set;
 }
 
 } // namespace roundlay::sheets

@@ -1,7 +1,7 @@
 // Cut sheets: everything that the person at the bench needs to make one log.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/subject.h"
 #include "kernel/layout/body.h"
 #include "kernel/shell/shell.h"
 
@@ -15,13 +15,10 @@ using CutSheetOptions = SheetOptions;
 std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
                              const CutSheetOptions &options);
 
-/// Where the first sheet of the model's cut sheet is found.
-std::string cut_sheet_anchor(const Layout &layout, const Model &model);
+/// That of one of Layout::models.
+Subject cut_sheet_subject(const Layout &layout, std::size_t model);
 
-/// The cut sheets of all distinct pieces, in the order of Layout::models. Empty where there are no pieces.
-/// `bodies` are those of the models, in order.
-std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                              const CutSheetOptions &options);
-std::vector<Sheet> cut_sheets(const Shell &shell, const Layout &layout, const CutSheetOptions &options);
+/// Those of all distinct pieces, in the order of Layout::models. Empty where there are no pieces.
+SheetSet cut_sheet_set(const Layout &layout);
 
 } // namespace roundlay::sheets

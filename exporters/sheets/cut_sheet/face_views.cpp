@@ -111,9 +111,9 @@ bool texts_are_apart(const FaceBoard &face) {
     return true;
 }
 
-Block finished(const FaceBoard &face) {
+Block finished(FaceBoard &face) {
     Block block;
-    block.items = face.board.finished();
+    block.items = std::move(face.board).finished();
     block.room = bounds(block.items);
     block.room.x0 = 0;
     return block;

@@ -40,17 +40,55 @@ bool inside(const Cover &cover, Vec2 p) {
     return in;
 }
 
-/// Where the two flattened lines cross, as a part of a-b, if within both; also where c or d lies on a-b.
-void add_crossings(std::vector<double> &at, Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
-    const Vec2 ab = b - a, cd = d - c;
-    const double len2 = dot(ab, ab);
-    for (const Vec2 p : {c, d})
-        if (std::abs(cross(ab, p - a)) < on_line * std::sqrt(len2)) at.push_back(dot(p - a, ab) / len2);
-    const double turn = cross(ab, cd);
-    if (std::abs(turn) < on_line * on_line) return;
-    const double t = cross(c - a, cd) / turn, s = cross(c - a, ab) / turn;
-    if (s >= 0 && s <= 1) at.push_back(t);
-}
+/// A flattened edge, and where along it others cross it, as parts of its length.
+class Splitter {
+  public:
+    Splitter(Vec2 a, Vec2 b)
+        : a_(a), ab_(b - a), len2_(dot(ab_, ab_)), near_(on_line * std::sqrt(len2_)),
+          box_(joined(joined(Rect::nothing(), a), b).grown(on_line)) {}
+
+    bool is_far_from(const Rect &box) const { return !box.grown(on_line).overlaps(box_); }
+
+    /// A closed ring: where its strokes cross the edge, and where their ends lie on it.
+    void add(const std::vector<Vec2> &ring) {
+        if (ring.empty()) return;
+        Vec2 c = ring.back();
+        double c_off = off(c);
+        for (const Vec2 d : ring) {
+            const double d_off = off(d);
+            if (std::abs(d_off) < near_) at_.push_back(dot(d - a_, ab_) / len2_);
+            const bool beside = (c_off > near_ && d_off > near_) || (c_off < -near_ && d_off < -near_);
+            if (!beside) add_crossing(c, d);
+            c = d;
+            c_off = d_off;
+        }
+    }
+
+    /// 0, 1 and all between them, in order.
+    std::vector<double> parts() && {
+        std::erase_if(at_, [](double t) { return t < 0 || t > 1; });
+        std::sort(at_.begin(), at_.end());
+        return std::move(at_);
+    }
+
+  private:
+    /// How far the point lies off the edge's line, times the edge's length.
+    double off(Vec2 p) const { return cross(ab_, p - a_); }
+
+    /// If within both.
+    void add_crossing(Vec2 c, Vec2 d) {
+        const Vec2 cd = d - c;
+        const double turn = cross(ab_, cd);
+        if (std::abs(turn) < on_line * on_line) return;
+        const double t = cross(c - a_, cd) / turn, s = cross(c - a_, ab_) / turn;
+        if (s >= 0 && s <= 1) at_.push_back(t);
+    }
+
+    Vec2 a_, ab_;
+    double len2_, near_;
+    Rect box_;
+    std::vector<double> at_{0, 1};
+};
 
 class Finder {
   public:
@@ -144,7 +182,8 @@ class Finder {
     /// One end of a bore: in the face it opens in, which may slant, else level at its blind end.
     struct Rim {
         std::vector<Vec3> points;
-        Rect box = Rect::nothing(); ///< flattened
+        std::vector<Vec2> flat;
+        Rect box = Rect::nothing(); ///< of the flattened points
     };
 
     /// The outermost face over the bore's axis that its end reaches; `up` is the way it opens, 1 or -1.
@@ -179,7 +218,8 @@ class Finder {
             const double x = bore.x + bore.diameter / 2 * std::cos(a),
                          y = bore.y + bore.diameter / 2 * std::sin(a);
             rim.points.push_back({x, y, face != nullptr ? face->height_at(x, y) : z});
-            rim.box = joined(rim.box, projection_.flat(rim.points.back()));
+            rim.flat.push_back(projection_.flat(rim.points.back()));
+            rim.box = joined(rim.box, rim.flat.back());
         }
         return rim;
     }
@@ -197,29 +237,16 @@ class Finder {
         }
     }
 
-    /// 0, 1 and every part between them where something may begin or end to cover the edge.
+    /// 0, 1 and every part between them where something may begin or end to cover the edge. The openings of
+    /// a bore are covers too, or rather holes in covers.
     std::vector<double> splits(Vec2 a, Vec2 b) const {
-        std::vector<double> at{0, 1};
+        Splitter splitter(a, b);
         for (const Cover &cover : covers_)
             for (const auto &loop : cover.loops)
-                for (std::size_t i = 0; i < loop.size(); ++i)
-                    add_crossings(at, a, b, loop[i], loop[(i + 1) % loop.size()]);
+                splitter.add(loop);
         for (const Rim &rim : rims_)
-            add_rim_crossings(at, a, b, rim);
-        std::erase_if(at, [](double t) { return t < 0 || t > 1; });
-        std::sort(at.begin(), at.end());
-        return at;
-    }
-
-    /// The openings of a bore are covers too, or rather holes in covers.
-    void add_rim_crossings(std::vector<double> &at, Vec2 a, Vec2 b, const Rim &rim) const {
-        if (!rim.box.grown(on_line).overlaps(joined(joined(Rect::nothing(), a), b).grown(on_line))) return;
-        Vec2 last = projection_.flat(rim.points.back());
-        for (const Vec3 &point : rim.points) {
-            const Vec2 next = projection_.flat(point);
-            add_crossings(at, a, b, last, next);
-            last = next;
-        }
+            if (!splitter.is_far_from(rim.box)) splitter.add(rim.flat);
+        return std::move(splitter).parts();
     }
 
     bool is_covered(Vec3 p) const {

@@ -34,10 +34,17 @@ void add_caption(Board &board, const std::string &words) {
     board.add(text);
 }
 
+/// Visible stretches, millimetres of wood.
+std::vector<Stretch> seen(const Body &body, const Ruler &ruler, const Projection &projection) {
+    std::vector<Stretch> all = tidied(edges_seen(broken_scene(body, ruler), projection));
+    std::erase_if(all, [](const Stretch &s) { return s.seen == Seen::hidden; });
+    return all;
+}
+
 } // namespace
 
 std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
-                               std::size_t most_breaks) {
+                               std::size_t most_breaks, SeenWhole &whole) {
     const Blank &blank = features.piece->blank;
     const Projection projection = projection_of(View::isometric);
     const double room = (width - width_across(blank, projection, scale.ratio)) / projection.across.x;
@@ -49,9 +56,10 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
     if (!ruler || ruler->shown().size() != most_breaks + 1) return std::nullopt;
 
     Board board;
-    const Scene scene = broken_scene(body, *ruler);
-    for (const Stretch &s : tidied(edges_seen(scene, projection))) {
-        if (s.seen == Seen::hidden) continue;
+    const std::vector<Stretch> broken =
+        most_breaks > 0 ? seen(body, *ruler, projection) : std::vector<Stretch>{};
+    if (most_breaks == 0 && !whole) whole = seen(body, *ruler, projection);
+    for (const Stretch &s : most_breaks > 0 ? broken : *whole) {
         board.add(Path{{scale.ratio * s.from, scale.ratio * s.to},
                        false,
                        s.cut_off ? Line::cut_off : Line::visible,

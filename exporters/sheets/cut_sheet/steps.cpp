@@ -1,5 +1,6 @@
 // The cuts in cutting order, each with its place in words.
 #include "exporters/sheets/cut_sheet/tables.h"
+#include "exporters/sheets/drawing/columns.h"
 #include "kernel/layout/bore_marks.h"
 #include "kernel/layout/stock.h"
 
@@ -190,12 +191,12 @@ std::vector<Row> numbered_rows(const Features &features, const Words &words) {
 Table steps_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Cuts, in cutting order";
-    table.columns = {{"No.", Across::right, 10},
-                     {"Cut", Across::left, 62},
-                     {"Along, to the end", Across::left, 24},
-                     {"Rise", Across::left, 40},
-                     {"Across, to the " + std::string(side_word(*features.piece, false)), Across::left, 24},
-                     {"Rise", Across::left, 40}};
+    table.columns = {flush_right("No.", 10),
+                     flush_left("Cut", 62),
+                     flush_left("Along, to the end", 24),
+                     flush_left("Rise", 40),
+                     flush_left("Across, to the " + std::string(side_word(*features.piece, false)), 24),
+                     flush_left("Rise", 40)};
     if (features.tapers()) table.rows.push_back(in_words("F", taper_words(features, words)));
     if (features.round) table.rows.push_back(in_words("S", wane_words(features, words)));
     add_slanted_end(table, "datum", features.datum_end, words);

@@ -1,5 +1,6 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/font.h"
 #include "kernel/layout/bore_marks.h"
 #include "kernel/layout/stock.h"
@@ -88,8 +89,7 @@ std::string all_words(const Layout &layout, const Model &model) {
 Table numbers_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Cannot be drawn legibly at any listed scale on this paper. Its dimensions:";
-    table.columns = {
-        {"Where", Across::left, 60}, {"From datum end", Across::right, 36}, {"Height", Across::right, 30}};
+    table.columns = {flush_left("Where", 60), flush_right("From datum end", 36), flush_right("Height", 30)};
     table.rows.push_back({"far end", words.length(features.piece->blank.length), "-"});
     for (const Level &level : log_heights(features))
         table.rows.push_back({"top of the log", words.length(level.x), words.length(level.height)});
@@ -105,7 +105,7 @@ Table slant_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Not square across: from the datum end" +
                   std::string(features.tapers() ? ", on the faces as hewn" : "");
-    table.columns = {{"On the outside face", Across::right, 30}, {"On the inside face", Across::right, 30}};
+    table.columns = {flush_right("On the outside face", 30), flush_right("On the inside face", 30)};
     for (const SawLine &line : slanting_places(features))
         table.rows.push_back({words.length(line.outside), words.length(line.inside)});
     return table;
@@ -114,13 +114,10 @@ Table slant_table(const Features &features, const Words &words) {
 Table peg_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Bores";
-    table.columns = {{"No.", Across::left, 12},
-                     {"For", Across::left, 16},
-                     {"From datum end", Across::right, 30},
-                     {"From outside", Across::right, 24},
-                     {"Diameter", Across::right, 20},
-                     {"Depth", Across::right, 24},
-                     {"From", Across::left, 20}};
+    table.columns = {
+        flush_left("No.", 12),           flush_left("For", 16),       flush_right("From datum end", 30),
+        flush_right("From outside", 24), flush_right("Diameter", 20), flush_right("Depth", 24),
+        flush_left("From", 20)};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
         table.rows.push_back(
@@ -134,11 +131,11 @@ Table peg_table(const Features &features, const Words &words) {
 Table pocket_table(const Features &features, const Words &words) {
     Table table;
     table.title = "Pockets; their beds are heights over the under face";
-    table.columns = {{"No.", Across::left, 12},           {"Middle from datum end", Across::right, 32},
-                     {"Into", Across::left, 16},          {"Deep", Across::right, 20},
-                     {"Wide at face", Across::right, 24}, {"Wide at back", Across::right, 24},
-                     {"Bed at face", Across::right, 24},  {"Bed at back", Across::right, 24},
-                     {"Up to", Across::right, 22},        {"Holds", Across::left, 22}};
+    table.columns = {flush_left("No.", 12),           flush_right("Middle from datum end", 32),
+                     flush_left("Into", 16),          flush_right("Deep", 20),
+                     flush_right("Wide at face", 24), flush_right("Wide at back", 24),
+                     flush_right("Bed at face", 24),  flush_right("Bed at back", 24),
+                     flush_right("Up to", 22),        flush_left("Holds", 22)};
     for (const Pocket &p : features.pockets) {
         const auto height = [&](double z) { return features.height(p.cut->x, z); };
         const auto bed = [&](double z) {
@@ -165,12 +162,12 @@ Table tag_table(const Layout &layout, const Model &model) {
         for (std::size_t c = 0; c < cuts; ++c)
             used[c] = used[c] || !met[c].empty();
     }
-    table.columns.push_back({"Tag", Across::left, 34});
+    table.columns.push_back(flush_left("Tag", 34));
     for (std::size_t c = 0; c < cuts; ++c)
         if (used[c]) table.columns.push_back({"Cut " + std::to_string(c + 1) + " meets", Across::left, 24});
-    table.columns.push_back({"Lies on", Across::left, 30});
-    table.columns.push_back({"Carries", Across::left, 30});
-    table.columns.push_back({"Raise", Across::right, 12});
+    table.columns.push_back(flush_left("Lies on", 30));
+    table.columns.push_back(flush_left("Carries", 30));
+    table.columns.push_back(flush_right("Raise", 12));
     for (const int i : model.pieces) {
         const Piece &p = piece(i);
         std::vector<std::string> row{p.tag};
@@ -195,7 +192,7 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     };
     Table table;
     table.title = "Piece";
-    table.columns = {{"", Across::left, 52}, {"", Across::left, 62}};
+    table.columns = {flush_left("", 52), flush_left("", 62)};
     const auto add = [&](const char *name, const std::string &value) { table.rows.push_back({name, value}); };
     add("Wanted", std::to_string(model.pieces.size()));
     add("Blank: length, width, height", size(stock.size));
@@ -221,7 +218,7 @@ Table data_table(const Features &features, const Body &body, const Model &model,
 Table warnings_table(const std::vector<std::string> &warnings) {
     Table table;
     table.title = "Warnings of the check";
-    table.columns = {{"", Across::left, notes_width}};
+    table.columns = {flush_left("", notes_width)};
     for (const std::string &warning : warnings)
         table.rows.push_back({warning});
     return table;
@@ -231,7 +228,7 @@ Table notes_table(const Layout &layout, const Features &features, const Model &m
                   const std::optional<WeightNote> &weight) {
     Table table;
     table.title = "Notes";
-    table.columns = {{"", Across::left, notes_width}};
+    table.columns = {flush_left("", notes_width)};
     const auto add = [&](const std::string &words) { table.rows.push_back({words}); };
     const bool timber = piece_of(layout, model).timber >= 0;
     add(measured_from(features) +

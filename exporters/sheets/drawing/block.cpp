@@ -5,42 +5,32 @@
 namespace roundlay::sheets {
 namespace {
 
-Path shifted(Path path, Vec2 by) {
-    for (Vec2 &p : path.points)
+void shift(std::vector<Vec2> &points, Vec2 by) {
+    for (Vec2 &p : points)
         p = p + by;
-    return path;
 }
 
-Circle shifted(Circle circle, Vec2 by) {
+void shift(Path &path, Vec2 by) {
+    shift(path.points, by);
+}
+void shift(Circle &circle, Vec2 by) {
     circle.centre = circle.centre + by;
-    return circle;
 }
-
-Arc shifted(Arc arc, Vec2 by) {
+void shift(Arc &arc, Vec2 by) {
     arc.centre = arc.centre + by;
-    return arc;
 }
-
-Fill shifted(Fill fill, Vec2 by) {
+void shift(Fill &fill, Vec2 by) {
     for (auto &ring : fill.rings)
-        for (Vec2 &p : ring)
-            p = p + by;
-    return fill;
+        shift(ring, by);
 }
-
-Text shifted(Text text, Vec2 by) {
+void shift(Text &text, Vec2 by) {
     text.at = text.at + by;
-    return text;
 }
-
-Picture shifted(Picture picture, Vec2 by) {
+void shift(Picture &picture, Vec2 by) {
     picture.box = picture.box.moved(by);
-    return picture;
 }
-
-Link shifted(Link link, Vec2 by) {
+void shift(Link &link, Vec2 by) {
     link.box = link.box.moved(by);
-    return link;
 }
 
 Rect around(const std::vector<Vec2> &points) {
@@ -81,14 +71,15 @@ Rect cover(const Fill &fill) {
 
 } // namespace
 
-Item moved(const Item &item, Vec2 by) {
-    return std::visit([&](const auto &it) { return Item(shifted(it, by)); }, item);
+Item moved(Item item, Vec2 by) {
+    std::visit([&](auto &it) { shift(it, by); }, item);
+    return item;
 }
 
 Block moved(Block block, Vec2 by) {
     block.room = block.room.moved(by);
     for (Item &item : block.items)
-        item = moved(item, by);
+        std::visit([&](auto &it) { shift(it, by); }, item);
     return block;
 }
 

@@ -12,7 +12,7 @@ struct Block {
     std::vector<Item> items; ///< in the same coordinates
 };
 
-Item moved(const Item &item, Vec2 by);
+Item moved(Item item, Vec2 by);
 Block moved(Block block, Vec2 by);
 
 /// The block with its room's lower left corner there.

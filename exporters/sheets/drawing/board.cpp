@@ -16,9 +16,16 @@ bool yields(const Item &item) {
     return path != nullptr && style_of(path->line).yields;
 }
 
+bool any_crosses(const std::vector<Rect> &boxes, Vec2 from, Vec2 to) {
+    return std::any_of(boxes.begin(), boxes.end(), [&](const Rect &box) { return crosses(box, from, to); });
+}
+
 /// Adds what is left of the path, as one path for each stretch that hangs together.
-void add_rest(std::vector<Item> &items, const Path &path, const std::vector<Rect> &boxes) {
-    bool whole = true;
+void add_rest(std::vector<Item> &items, Path &&path, const std::vector<Rect> &boxes) {
+    bool clear = true;
+    each_stroke(path, [&](Vec2 from, Vec2 to) { clear = clear && !any_crosses(boxes, from, to); });
+    if (clear) return void(items.emplace_back(std::move(path)));
+    bool whole = true; // a box may take less of it than is seen
     std::vector<Path> stretches;
     for (const auto &[from, to] : strokes_of(path)) {
         const auto parts = outside(from, to, boxes, least_rest);
@@ -30,10 +37,9 @@ void add_rest(std::vector<Item> &items, const Path &path, const std::vector<Rect
                 stretches.push_back({{a, b}, false, path.line, path.layer, path.leader});
         }
     }
-    if (whole)
-        items.emplace_back(path);
-    else
-        items.insert(items.end(), stretches.begin(), stretches.end());
+    if (whole) return void(items.emplace_back(std::move(path)));
+    for (Path &stretch : stretches)
+        items.emplace_back(std::move(stretch));
 }
 
 } // namespace
@@ -42,6 +48,8 @@ std::vector<std::pair<Vec2, Vec2>> outside(Vec2 from, Vec2 to, const std::vector
                                            double shortest) {
     std::vector<std::pair<Vec2, Vec2>> parts{{from, to}};
     for (const Rect &box : boxes) {
+        const auto meets = [&](const auto &part) { return crosses(box, part.first, part.second); };
+        if (std::none_of(parts.begin(), parts.end(), meets)) continue;
         std::vector<std::pair<Vec2, Vec2>> rest;
         for (const auto &[a, b] : parts) {
             if (!crosses(box, a, b)) {
@@ -62,9 +70,14 @@ void Board::add(Item item) {
     if (const Text *text = std::get_if<Text>(&item)) texts_.push_back(box_of(*text));
     if (std::holds_alternative<Fill>(item) || std::holds_alternative<Picture>(item))
         kept_out_.push_back(bounds(item));
-    const Path *path = std::get_if<Path>(&item);
-    for (const auto &[from, to] : strokes_of(item))
-        strokes_.push_back({from, to, yields(item), path != nullptr && path->leader});
+    const bool yielding = yields(item);
+    if (const Path *path = std::get_if<Path>(&item))
+        each_stroke(*path, [&](Vec2 from, Vec2 to) {
+            strokes_.push_back({from, to, yielding, path->leader});
+        });
+    else
+        for (const auto &[from, to] : strokes_of(item))
+            strokes_.push_back({from, to, yielding, false});
     items_.push_back(std::move(item));
 }
 
@@ -97,16 +110,17 @@ bool Board::put(Text text, const std::vector<Vec2> &places, double air) {
     return false;
 }
 
-std::vector<Item> Board::finished() const {
+std::vector<Item> Board::finished() && {
     std::vector<Rect> boxes;
     for (const Rect &text : texts_)
         boxes.push_back(text.grown(air_around_text));
     std::vector<Item> items;
-    for (const Item &item : items_) {
+    items.reserve(items_.size());
+    for (Item &item : items_) {
         if (yields(item))
-            add_rest(items, std::get<Path>(item), boxes);
+            add_rest(items, std::move(std::get<Path>(item)), boxes);
         else
-            items.push_back(item);
+            items.push_back(std::move(item));
     }
     return items;
 }

@@ -28,8 +28,9 @@ class Board {
 
     const std::vector<Item> &items() const { return items_; }
 
-    /// What has been put down, with the lines that yield left out where they would run under a text.
-    std::vector<Item> finished() const;
+    /// What has been put down, with the lines that yield left out where they would run under a text. The
+    /// board is then used up.
+    std::vector<Item> finished() &&;
 
   private:
     struct Stroke {

@@ -42,4 +42,11 @@ std::pair<double, double> span_within(const Rect &box, Vec2 from, Vec2 to);
 /// The straight strokes that an item draws; arcs in short chords. Fills, texts and links have none.
 std::vector<std::pair<Vec2, Vec2>> strokes_of(const Item &item);
 
+/// Calls run(from, to) for each stroke of the path, in order.
+template <typename Run> void each_stroke(const Path &path, Run &&run) {
+    for (std::size_t i = 1; i < path.points.size(); ++i)
+        run(path.points[i - 1], path.points[i]);
+    if (path.closed && path.points.size() > 2) run(path.points.back(), path.points.front());
+}
+
 } // namespace roundlay::sheets

@@ -30,8 +30,11 @@ bool is_shaped(char32_t letter) {
                        [&](Range r) { return r.first <= letter && letter <= r.last; });
 }
 
+constexpr char32_t plain_letters = 128; ///< of ASCII: nearly all that is written
+
 struct Metrics {
     std::unordered_map<char32_t, Glyph> glyphs;
+    std::array<Glyph, plain_letters> plain; ///< the same for the letters that are looked up most
     Glyph stand_in;
     double capital = 0;
 };
@@ -54,6 +57,12 @@ Glyph measured(FT_Face face, FT_UInt index) {
     return g;
 }
 
+const Glyph &glyph_in(const Metrics &all, char32_t letter) {
+    if (is_shaped(letter)) return all.stand_in;
+    const auto found = all.glyphs.find(letter);
+    return found == all.glyphs.end() ? all.stand_in : found->second;
+}
+
 Metrics read_metrics(Font font) {
     FT_Library library = nullptr;
     must(FT_Init_FreeType(&library));
@@ -69,6 +78,8 @@ Metrics read_metrics(Font font) {
         all.glyphs.emplace(static_cast<char32_t>(code), measured(face, index));
     all.stand_in = all.glyphs.at(replacement_sign);
     all.stand_in.stands_in = true;
+    for (char32_t code = 0; code < plain_letters; ++code)
+        all.plain[code] = glyph_in(all, code);
     all.capital = all.glyphs.at(U'H').top;
     return all;
 }
@@ -83,9 +94,17 @@ const Metrics &metrics(Font font) {
 
 const Glyph &glyph_of(Font font, char32_t letter) {
     const Metrics &all = metrics(font);
-    if (is_shaped(letter)) return all.stand_in;
-    const auto found = all.glyphs.find(letter);
-    return found == all.glyphs.end() ? all.stand_in : found->second;
+    return letter < plain_letters ? all.plain[letter] : glyph_in(all, letter);
+}
+
+double advance_of(Font font, std::string_view words, double before) {
+    const Metrics &all = metrics(font);
+    double sum = before;
+    while (!words.empty()) {
+        const char32_t letter = next_letter(words).code;
+        sum += (letter < plain_letters ? all.plain[letter] : glyph_in(all, letter)).advance;
+    }
+    return sum;
 }
 
 double capital_height(Font font) {

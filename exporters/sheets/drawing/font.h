@@ -3,7 +3,6 @@
 #pragma once
 
 #include <span>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -30,11 +29,19 @@ double capital_height(Font font);
 /// One letter as it is drawn and the bytes it stands for.
 struct Letter {
     char32_t code = 0;
-    std::string bytes; ///< valid UTF-8
+    std::string_view bytes; ///< valid UTF-8; of the words it was read from, which must outlive it
 };
 
-/// Broken UTF-8 becomes U+FFFD, a control character becomes a space. Never fails.
+/// Takes the first letter off words that are not empty. Broken UTF-8 becomes U+FFFD, a control character
+/// becomes a space. Never fails.
+Letter next_letter(std::string_view &words);
+
+/// All letters, as above.
 std::vector<Letter> letters_of(std::string_view words);
+
+/// Sum of the letters' advances, added one by one to `before`: what comes of a text whose beginning is
+/// measured already.
+double advance_of(Font font, std::string_view words, double before = 0);
 
 /// The letters in the words that are drawn as the replacement sign, each once, in order.
 std::vector<char32_t> letters_missing(std::string_view words);

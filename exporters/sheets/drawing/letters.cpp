@@ -4,7 +4,7 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr char32_t broken = 0xFFFD;
-constexpr const char *broken_bytes = "\xEF\xBF\xBD";
+constexpr std::string_view broken_bytes = "\xEF\xBF\xBD";
 constexpr char32_t highest = 0x10FFFF;
 
 bool is_tail(unsigned char byte) {
@@ -46,23 +46,25 @@ bool is_control(char32_t code) {
 
 } // namespace
 
+Letter next_letter(std::string_view &words) {
+    std::size_t taken = length_from(static_cast<unsigned char>(words[0]));
+    const char32_t code = code_at(words, taken);
+    Letter letter{code, words.substr(0, taken)};
+    if (code == broken) {
+        taken = words.substr(0, 3) == broken_bytes ? 3 : 1;
+        letter.bytes = broken_bytes;
+    } else if (is_control(code)) {
+        letter = {U' ', " "};
+    }
+    words.remove_prefix(taken);
+    return letter;
+}
+
 std::vector<Letter> letters_of(std::string_view words) {
     std::vector<Letter> letters;
     letters.reserve(words.size());
-    while (!words.empty()) {
-        std::size_t taken = length_from(static_cast<unsigned char>(words[0]));
-        const char32_t code = code_at(words, taken);
-        if (code == broken) {
-            const bool stated = words.substr(0, 3) == broken_bytes;
-            taken = stated ? 3 : 1;
-            letters.push_back({broken, broken_bytes});
-        } else if (is_control(code)) {
-            letters.push_back({U' ', " "});
-        } else {
-            letters.push_back({code, std::string(words.substr(0, taken))});
-        }
-        words.remove_prefix(taken);
-    }
+    while (!words.empty())
+        letters.push_back(next_letter(words));
     return letters;
 }
 

@@ -23,6 +23,7 @@ struct Path {
     Line line = Line::visible;
     std::string layer;   ///< for machines: operation and depth; empty = the line's name
     bool leader = false; ///< leads from a text to what it is about
+    bool operator==(const Path &) const = default;
 };
 
 struct Circle {
@@ -30,6 +31,7 @@ struct Circle {
     double radius = 0;
     Line line = Line::visible;
     std::string layer;
+    bool operator==(const Circle &) const = default;
 };
 
 /// Counter-clockwise from `from` to `to`, degrees from the x axis.
@@ -38,12 +40,14 @@ struct Arc {
     double radius = 0;
     double from = 0, to = 0;
     Line line = Line::visible;
+    bool operator==(const Arc &) const = default;
 };
 
 /// An area filled with an even grey, by the even-odd rule. No outline.
 struct Fill {
     std::vector<std::vector<Vec2>> rings;
     double grey = 0.85; ///< 0 black … 1 white
+    bool operator==(const Fill &) const = default;
 };
 
 enum class Across { left, middle, right };    ///< where on the text's width its position lies
@@ -71,6 +75,7 @@ struct Text {
     bool bold = false;
     Role role = Role::note;
     std::string layer; ///< for machines; empty = "text"
+    bool operator==(const Text &) const = default;
 };
 
 /// A picture in PNG form, stretched into its box.
@@ -78,12 +83,14 @@ struct Picture {
     Rect box;
     std::string png;
     std::string described; ///< what it shows, in words
+    bool operator==(const Picture &) const = default;
 };
 
 /// An area that leads to another sheet when it is clicked.
 struct Link {
     Rect box;
     std::string to; ///< Sheet::anchor
+    bool operator==(const Link &) const = default;
 };
 
 using Item = std::variant<Path, Circle, Arc, Fill, Text, Picture, Link>;
@@ -96,6 +103,7 @@ struct Sheet {
     Rect drawing = Rect::nothing();     ///< inside of the frame
     Rect title_block = Rect::nothing(); ///< empty() where there is none
     std::vector<Item> items;
+    bool operator==(const Sheet &) const = default;
 };
 
 /// All sheets, in order.

@@ -12,9 +12,7 @@ constexpr double chord_degrees = 10;
 
 Strokes of(const Path &path) {
     Strokes all;
-    for (std::size_t i = 1; i < path.points.size(); ++i)
-        all.emplace_back(path.points[i - 1], path.points[i]);
-    if (path.closed && path.points.size() > 2) all.emplace_back(path.points.back(), path.points.front());
+    each_stroke(path, [&](Vec2 from, Vec2 to) { all.emplace_back(from, to); });
     return all;
 }
 

@@ -15,6 +15,48 @@ constexpr double title_height = 2.5;
 constexpr double title_room = 5.0;
 constexpr double rounding = 1e-6; ///< so that the widest cell is not wrapped by a last digit
 
+/// A heading is wrapped word by word rather than making its column wide.
+double longest_word(std::string_view heading, double lettering) {
+    double longest = 0;
+    while (!heading.empty()) {
+        const std::size_t space = heading.find(' ');
+        longest = std::max(longest, text_width(heading.substr(0, space), lettering, true));
+        heading.remove_prefix(space == std::string_view::npos ? heading.size() : space + 1);
+    }
+    return longest;
+}
+
+/// What the words of a column would take unwrapped, and what they take at least.
+struct Wish {
+    double words = 0, heading = 0;
+    double width(double widest) const { return std::max(std::min(words, widest), heading) + 2 * side_air; }
+};
+
+std::vector<Wish> wishes_of(const Table &table) {
+    std::vector<Wish> all;
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        Wish wish{0, longest_word(table.columns[c].heading, table.height)};
+        for (const auto &row : table.rows)
+            wish.words = std::max(wish.words, text_width(row.at(c), table.height));
+        all.push_back(wish);
+    }
+    return all;
+}
+
+std::vector<double> widths_by(const std::vector<Wish> &wishes, const Table &table) {
+    std::vector<double> widths;
+    for (std::size_t c = 0; c < wishes.size(); ++c)
+        widths.push_back(wishes[c].width(table.columns[c].widest));
+    return widths;
+}
+
+double sum_of(const std::vector<double> &widths) {
+    double sum = 0;
+    for (const double w : widths)
+        sum += w;
+    return sum;
+}
+
 } // namespace
 
 /// Draws row under row.
@@ -58,10 +100,10 @@ struct LaidTable::Pen {
     }
 };
 
-LaidTable::LaidTable(const Table &table, double tallest) : title_(table.title), lettering_(table.height) {
+LaidTable::LaidTable(const Table &table, double tallest)
+    : title_(table.title), lettering_(table.height), widths_(widths_by(wishes_of(table), table)) {
     for (const Column &column : table.columns)
         aligns_.push_back(column.align);
-    measure(table);
     std::vector<std::string> headings;
     bool headed = false;
     for (const Column &column : table.columns) {
@@ -95,27 +137,6 @@ void LaidTable::add_row(Row row, double tallest) {
     rows_.push_back(std::move(row));
 }
 
-/// A heading is wrapped word by word rather than making its column wide.
-double LaidTable::longest_word(std::string_view heading) const {
-    double longest = 0;
-    while (!heading.empty()) {
-        const std::size_t space = heading.find(' ');
-        longest = std::max(longest, text_width(heading.substr(0, space), lettering_, true));
-        heading.remove_prefix(space == std::string_view::npos ? heading.size() : space + 1);
-    }
-    return longest;
-}
-
-void LaidTable::measure(const Table &table) {
-    for (std::size_t c = 0; c < table.columns.size(); ++c) {
-        double w = 0;
-        for (const auto &row : table.rows)
-            w = std::max(w, text_width(row.at(c), lettering_));
-        w = std::max(std::min(w, table.columns[c].widest), longest_word(table.columns[c].heading));
-        widths_.push_back(w + 2 * side_air);
-    }
-}
-
 LaidTable::Row LaidTable::row_of(const std::vector<std::string> &cells, bool bold) const {
     std::vector<std::vector<std::string>> lines;
     for (std::size_t c = 0; c < cells.size(); ++c)
@@ -133,10 +154,16 @@ LaidTable::Row LaidTable::row_with(std::vector<std::vector<std::string>> cells, 
 }
 
 double LaidTable::width() const {
-    double sum = 0;
-    for (const double w : widths_)
-        sum += w;
-    return sum;
+    return sum_of(widths_);
+}
+
+std::string LaidTable::title(std::size_t first) const {
+    return first > 0 ? title_ + ", continued" : title_;
+}
+
+Rect LaidTable::room(std::size_t first, std::size_t last) const {
+    const double over = title_.empty() ? 0 : text_width(title(first), title_height, true);
+    return {0, 0, std::max(width(), over), height(first, last)};
 }
 
 double LaidTable::height(std::size_t first, std::size_t last) const {
@@ -149,13 +176,11 @@ double LaidTable::height(std::size_t first, std::size_t last) const {
 
 Block LaidTable::drawn(std::size_t first, std::size_t last) const {
     Block block;
-    block.room = {0, 0, width(), height(first, last)};
+    block.room = room(first, last);
     Pen pen{*this, block, block.room.y1};
     if (!title_.empty()) {
-        const std::string title = first > 0 ? title_ + ", continued" : title_;
         block.items.emplace_back(
-            lettered(title, {0, pen.y - title_height}, title_height, true, Role::caption));
-        block.room.x1 = std::max(block.room.x1, text_width(title, title_height, true));
+            lettered(title(first), {0, pen.y - title_height}, title_height, true, Role::caption));
         pen.y -= title_room;
     }
     const double top = pen.y;
@@ -169,7 +194,8 @@ Block LaidTable::drawn(std::size_t first, std::size_t last) const {
 
 std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
     std::size_t last = first;
-    while (last < rows() && height(first, last + 1) <= room)
+    double taken = height(first, first);
+    while (last < rows() && (taken += rows_[last].height) <= room)
         ++last;
     return last - first;
 }
@@ -177,8 +203,8 @@ std::size_t LaidTable::rows_that_fit(std::size_t first, double room) const {
 Table narrowed(Table table, double width) {
     constexpr double step = 2, narrowest = 8;
     std::vector<bool> done(table.columns.size(), false); // as narrow as their headings let them be
-    for (LaidTable laid(table); laid.width() > width; laid = LaidTable(table)) {
-        const auto &widths = laid.widths();
+    const std::vector<Wish> wishes = wishes_of(table);
+    for (auto widths = widths_by(wishes, table); sum_of(widths) > width; widths = widths_by(wishes, table)) {
         std::size_t widest = widths.size();
         for (std::size_t i = 0; i < widths.size(); ++i)
             if (!done[i] && (widest == widths.size() || widths[i] > widths[widest])) widest = i;

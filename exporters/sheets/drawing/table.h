@@ -38,7 +38,9 @@ class LaidTable {
     const std::vector<double> &widths() const { return widths_; }
     /// Rows [first, last) with headings; a part that is not the first says in its title that it goes on.
     double height(std::size_t first, std::size_t last) const;
-    /// Drawn with its room's lower left corner at the origin.
+    /// What those rows take, the lower left corner at the origin.
+    Rect room(std::size_t first, std::size_t last) const;
+    /// Drawn into that room.
     Block drawn(std::size_t first, std::size_t last) const;
     Block drawn() const { return drawn(0, rows()); }
     /// How many rows from `first` on fit into the height. 0 = not even one.
@@ -52,8 +54,7 @@ class LaidTable {
     };
     struct Pen;
 
-    double longest_word(std::string_view heading) const;
-    void measure(const Table &table);
+    std::string title(std::size_t first) const;
     Row row_of(const std::vector<std::string> &cells, bool bold) const;
     Row row_with(std::vector<std::vector<std::string>> lines, bool bold) const;
     void add_row(Row row, double tallest);

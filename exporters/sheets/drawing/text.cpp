@@ -33,8 +33,7 @@ Turn turn_by(double degrees) {
 }
 
 /// From the text's position to the start of its baseline, before turning.
-Vec2 offset(const Text &text) {
-    const double width = text_width(text.words, text.height, text.bold);
+Vec2 offset(const Text &text, double width) {
     const double dx = text.across == Across::left ? 0 : text.across == Across::middle ? -width / 2 : -width;
     const double dy = text.upright == Upright::baseline ? 0
                       : text.upright == Upright::middle ? -text.height / 2
@@ -59,28 +58,26 @@ Text lettered(std::string words, Vec2 at, double height, bool bold, Role role) {
 }
 
 double text_width(std::string_view words, double height, bool bold) {
-    double ems = 0;
-    for (const Letter &letter : letters_of(words))
-        ems += glyph_of(font_of(bold), letter.code).advance;
-    return ems * em_of(height, bold);
+    return advance_of(font_of(bold), words) * em_of(height, bold);
 }
 
 Vec2 start_of(const Text &text) {
-    return text.at + turn_by(text.turn)(offset(text));
+    const double width = text_width(text.words, text.height, text.bold);
+    return text.at + turn_by(text.turn)(offset(text, width));
 }
 
 Rect box_of(const Text &text) {
     const double em = em_of(text.height, text.bold);
     double low = 0, high = text.height;
-    for (const Letter &letter : letters_of(text.words)) {
-        const Glyph &g = glyph_of(font_of(text.bold), letter.code);
+    for (std::string_view rest = text.words; !rest.empty();) {
+        const Glyph &g = glyph_of(font_of(text.bold), next_letter(rest).code);
         if (g.left > g.right) continue;
         low = std::min(low, g.bottom * em);
         high = std::max(high, g.top * em);
     }
     const double width = text_width(text.words, text.height, text.bold);
     const Turn turn = turn_by(text.turn);
-    const Vec2 start = start_of(text);
+    const Vec2 start = text.at + turn(offset(text, width));
     Rect box = Rect::nothing();
     for (const Vec2 corner : {Vec2{0, low}, Vec2{width, low}, Vec2{width, high}, Vec2{0, high}})
         box = joined(box, start + turn(corner));

@@ -5,36 +5,53 @@
 namespace roundlay::sheets {
 namespace {
 
+/// Measures each letter once: of the last line it keeps how far it has come.
 struct Wrapper {
-    double width, height;
-    bool bold;
+    double width, em;
+    Font font;
     std::vector<std::string> lines{std::string()};
+    double advance = 0; ///< of the last line, in ems
 
-    bool fits(const std::string &line) const { return text_width(line, height, bold) <= width; }
+    bool fits(double ems) const { return ems * em <= width; }
 
-    void add(const std::string &word) {
-        std::string &line = lines.back();
-        const std::string longer = line.empty() ? word : line + " " + word;
+    void append(std::string_view words, double ems) {
+        lines.back() += words;
+        advance = ems;
+    }
+
+    void begin_line(std::string_view words) {
+        lines.emplace_back(words);
+        advance = advance_of(font, words);
+    }
+
+    void add(std::string_view word) {
+        const bool first = lines.back().empty();
+        const double longer = advance_of(font, word, first ? 0 : advance_of(font, " ", advance));
         if (fits(longer)) {
-            line = longer;
+            if (!first) lines.back() += ' ';
+            append(word, longer);
             return;
         }
-        if (!line.empty()) lines.emplace_back();
-        fits(word) ? void(lines.back() = word) : add_in_parts(word);
+        if (!first) begin_line("");
+        const double alone = advance_of(font, word);
+        fits(alone) ? append(word, alone) : add_in_parts(word);
     }
 
     /// Broken behind a hyphen or a slash where there is one on the line, else between any two letters.
-    void add_in_parts(const std::string &word) {
-        for (const Letter &letter : letters_of(word)) {
+    void add_in_parts(std::string_view word) {
+        while (!word.empty()) {
+            const Letter letter = next_letter(word);
             std::string &line = lines.back();
-            if (line.empty() || fits(line + letter.bytes)) {
-                line += letter.bytes;
+            const double longer = advance_of(font, letter.bytes, advance);
+            if (line.empty() || fits(longer)) {
+                append(letter.bytes, longer);
                 continue;
             }
             const std::size_t joint = line.find_last_of("-/");
             std::string rest = joint == std::string::npos ? "" : line.substr(joint + 1);
             line.resize(line.size() - rest.size());
-            lines.push_back(rest + letter.bytes);
+            rest += letter.bytes;
+            begin_line(rest);
         }
     }
 };
@@ -58,11 +75,11 @@ std::size_t end_of_word(std::string_view words) {
 } // namespace
 
 std::vector<std::string> wrapped(std::string_view words, double width, double height, bool bold) {
-    Wrapper wrapper{width, height, bold};
+    Wrapper wrapper{width, em_of(height, bold), bold ? Font::bold : Font::regular};
     while (!words.empty()) {
         const std::size_t space = end_of_word(words);
         const std::string_view word = words.substr(0, space);
-        if (!word.empty()) wrapper.add(std::string(word));
+        if (!word.empty()) wrapper.add(word);
         words.remove_prefix(space == std::string_view::npos ? words.size() : space + 1);
     }
     return wrapper.lines;

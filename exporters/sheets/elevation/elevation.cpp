@@ -2,12 +2,12 @@
 
 #include "exporters/sheets/elevation/wall_block.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "kernel/layout/standing.h"
 #include "kernel/layout/wall_side.h"
 
 #include <algorithm>
-#include <optional>
 #include <span>
 
 namespace roundlay::sheets {
@@ -22,66 +22,80 @@ void add_new(std::vector<std::string> &all, const std::vector<std::string> &tags
 struct Drawn {
     Page page;
     std::vector<std::string> without_tag, without_size;
-    double scale = 0;
-    std::size_t left_over() const { return without_tag.size() + without_size.size(); }
 };
 
-/// Of what is offered, from the largest scale down: the first that fits one sheet and gives every tag and
-/// size room; else the one with the fewest left over.
-class Best {
-  public:
-    void offer(std::span<const WallBlock> blocks, double scale, PaperSize size) {
-        if (has_all()) return;
-        Drawn made{empty_page(size), {}, {}, scale};
-        for (const WallBlock &block : blocks) {
-            if (!made.page.put(block.block)) return;
-            add_new(made.without_tag, block.without_tag);
-            add_new(made.without_size, block.without_size);
-        }
-        if (!found_ || made.left_over() < found_->left_over()) found_ = std::move(made);
-    }
-    bool has_all() const { return found_ && found_->left_over() == 0; }
-    const std::optional<Drawn> &found() const { return found_; }
+struct SideBlock {
+    SharedBlock block;
+    std::vector<std::string> without_tag, without_size;
+};
 
-  private:
-    std::optional<Drawn> found_;
+/// From the largest scale down, the first that fits one sheet and gives every tag and size room; else the one
+/// with the fewest left over.
+void offer(Best<Drawn> &best, std::span<const SideBlock> blocks, const Scale &scale, PaperSize size) {
+    if (best.is_perfect()) return;
+    Drawn made{empty_page(size), {}, {}};
+    for (const SideBlock &side : blocks) {
+        if (!made.page.put(side.block)) return;
+        add_new(made.without_tag, side.without_tag);
+        add_new(made.without_size, side.without_size);
+    }
+    const Cost cost{made.without_tag.size() + made.without_size.size(), 1};
+    best.offer(std::move(made), &scale, cost);
+}
+
+/// The best drawing of each side by itself, and of both on one sheet.
+struct Sides {
+    Best<Drawn> apart[2], both;
+    bool is_perfect() const { return both.is_perfect() && apart[0].is_perfect() && apart[1].is_perfect(); }
 };
 
 /// Both sides on one sheet where that costs little of the scale and no tag; else each on its own.
-std::vector<Drawn> chosen(const Best (&sides)[2], const Best &both) {
+std::vector<Drawn> chosen(const Sides &sides) {
     constexpr double worth_it = 0.5; // of the scale that each would have alone
     std::vector<Drawn> apart;
     double scale = 0;
     std::size_t untagged = 0;
-    for (const Best &side : sides)
-        if (const auto &drawn = side.found()) {
-            scale = std::max(scale, drawn->scale);
-            untagged = std::max(untagged, drawn->left_over());
-            apart.push_back(*drawn);
-        }
-    const auto &one = both.found();
-    if (one && one->scale >= worth_it * scale && one->left_over() <= untagged) return {*one};
-    return apart;
+    for (const Best<Drawn> &side : sides.apart) {
+        if (side.is_empty()) continue;
+        scale = std::max(scale, side.scale()->ratio);
+        untagged = std::max(untagged, side.cost().left_over);
+        apart.push_back(side.drawing());
+    }
+    const Best<Drawn> &both = sides.both;
+    const bool one_will_do =
+        !both.is_empty() && both.scale()->ratio >= worth_it * scale && both.cost().left_over <= untagged;
+    return one_will_do ? std::vector{both.drawing()} : apart;
+}
+
+std::vector<SideBlock> blocks_of(const WallWanted (&sides)[2], const Scale &scale, double lettering,
+                                 bool bores_along) {
+    std::vector<SideBlock> blocks;
+    for (WallWanted side : sides) {
+        side.scale = &scale;
+        side.lettering = lettering;
+        side.bores_along = bores_along;
+        WallBlock made = wall_block(side);
+        blocks.push_back({std::make_shared<const Block>(std::move(made.block)), std::move(made.without_tag),
+                          std::move(made.without_size)});
+    }
+    return blocks;
 }
 
 std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size, bool bores_along) {
-    Best apart[2], both;
-    for (const Scale &scale : shell_scales(sides[0].words->system()))
+    Sides best;
+    const auto draw = [&](const Scale &scale) {
         for (const double lettering : {3.5, 2.5}) {
-            if (both.has_all() && apart[0].has_all() && apart[1].has_all()) break;
-            std::vector<WallBlock> blocks;
-            for (WallWanted side : sides) {
-                side.scale = &scale;
-                side.lettering = lettering;
-                side.bores_along = bores_along;
-                blocks.push_back(wall_block(side));
-            }
-            const std::span<const WallBlock> all(blocks);
-            apart[0].offer(all.first(1), scale.ratio, size);
-            apart[1].offer(all.last(1), scale.ratio, size);
-            both.offer(all, scale.ratio, size);
+            if (best.is_perfect()) return;
+            const std::vector<SideBlock> blocks = blocks_of(sides, scale, lettering, bores_along);
+            const std::span<const SideBlock> all(blocks);
+            offer(best.apart[0], all.first(1), scale, size);
+            offer(best.apart[1], all.last(1), scale, size);
+            offer(best.both, all, scale, size);
         }
-    return chosen(apart, both);
+    };
+    try_scales(shell_scales(sides[0].words->system()), draw,
+               [&](const Scale &) { return best.is_perfect(); });
+    return chosen(best);
 }
 
 /// Where the wall ends, beside the rounds' height, which has a gap on top.
@@ -103,7 +117,7 @@ std::string heights_note(const Shell &shell, const WallPlace &wall, const Words 
     return note;
 }
 
-std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, const SheetOptions &options) {
+Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     const Layout &layout = *sides[0].layout;
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
     std::vector<Page> pages;
@@ -115,10 +129,7 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
         add_new(without, drawn.without_tag);
         add_new(without_size, drawn.without_size);
     }
-    if (pages.empty()) {
-        pages.push_back(empty_page(size));
-        put_on(pages, size, not_drawn("Wall " + wall.name));
-    }
+    if (pages.empty()) pages = pages_not_drawn(size, "Wall " + wall.name);
     if (!without.empty())
         put_on(pages, size,
                left_over_table("Logs too small here for their tags, from left to right", without));
@@ -132,37 +143,30 @@ std::vector<Sheet> elevations_of(const WallWanted (&sides)[2], PaperSize size, c
            note_table(heights_note(*sides[0].shell, wall, *sides[0].words) +
                           standing_note(layout, sides[0].wall, *sides[0].words),
                       90));
-    TitleFields fields = options.fields;
-    fields.title = "Wall " + wall.name;
     const int w = sides[0].wall;
     const std::string the = is_partition(layout, w) ? "the " : "";
-    fields.supplement = "elevations from " + the + side_of_wall(layout, w, true) + " and " + the +
-                        side_of_wall(layout, w, false);
-    fields.document_type = "Wall elevation";
-    fields.number = "W-" + wall.name;
-    fields.scale = "as shown";
-    fields.angle = options.angle;
-    fields.symbol = false;
-    fields.note = sides[0].words->unit_note();
-    fields.shell = layout.name;
-    return framed(pages, size, fields, {"Wall " + wall.name, "wall:" + wall.name, "Walls"});
+    return {std::move(pages),
+            {"Wall " + wall.name,
+             "elevations from " + the + side_of_wall(layout, w, true) + " and " + the +
+                 side_of_wall(layout, w, false),
+             "Wall elevation", "W-" + wall.name, "as shown", false, sides[0].words->unit_note()},
+            {"Wall " + wall.name, "wall:" + wall.name, "Walls"}};
+}
+
+Titled elevations(const Draft &d, int wall) {
+    const Words words = d.words();
+    const SeenShell outside = seen_wall(d.layout, d.bodies, wall, WallSide::outside);
+    const SeenShell inside = seen_wall(d.layout, d.bodies, wall, WallSide::inside);
+    const WallWanted sides[2]{{&d.shell, &d.layout, &outside, &words, wall, WallSide::outside, nullptr, 0},
+                              {&d.shell, &d.layout, &inside, &words, wall, WallSide::inside, nullptr, 0}};
+    return elevations_of(sides, d.size());
 }
 
 } // namespace
 
-std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                   const SheetOptions &options) {
-    std::vector<Sheet> sheets;
-    const Words words(shell.units, options.denominator);
-    for (int w = 0; w < static_cast<int>(layout.walls.size()); ++w) {
-        const SeenShell outside = seen_wall(layout, bodies, w, WallSide::outside);
-        const SeenShell inside = seen_wall(layout, bodies, w, WallSide::inside);
-        const WallWanted sides[2]{{&shell, &layout, &outside, &words, w, WallSide::outside, nullptr, 0},
-                                  {&shell, &layout, &inside, &words, w, WallSide::inside, nullptr, 0}};
-        for (Sheet &sheet : elevations_of(sides, paper_for(shell, options), options))
-            sheets.push_back(std::move(sheet));
-    }
-    return sheets;
+Subject wall_subject(const Layout &layout, std::size_t wall) {
+    return {"wall " + std::to_string(wall + 1) + ", " + layout.walls.at(wall).name,
+            [wall](const Draft &draft) { return std::vector{elevations(draft, static_cast<int>(wall))}; }};
 }
 
 } // namespace roundlay::sheets

@@ -1,14 +1,11 @@
 // Wall elevations: every log with its tag, openings, heights of the rounds; from outside and from inside.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
-
-#include <vector>
+#include "exporters/sheets/set/subject.h"
 
 namespace roundlay::sheets {
 
-/// Both elevations of each wall, on as few sheets as they take. `bodies` are those of Layout::models.
-std::vector<Sheet> wall_elevations(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                   const SheetOptions &options);
+/// Both elevations of one of Layout::walls, on as few sheets as they take.
+Subject wall_subject(const Layout &layout, std::size_t wall);
 
 } // namespace roundlay::sheets

@@ -4,8 +4,8 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 #include "kernel/layout/wall_side.h"
 
 #include <algorithm>
@@ -111,9 +111,16 @@ void add_thickness(Board &board, const SectionWanted &w, double scale) {
         board, {{0, w.words.length(0), true}, {thickness * scale, w.words.length(thickness), false}}, line);
 }
 
-Block section_block(const SectionWanted &w, const SectionPlace &place, const Scale &scale) {
+/// One place where a wall is cut, and what is seen there.
+struct WallCut {
+    SectionWanted wanted;
+    SectionPlace place;
+    SeenSection section;
+};
+
+Block section_block(const WallCut &cut, const Scale &scale) {
     const double k = scale.ratio;
-    const SeenSection section = seen_section(w, place.x);
+    const auto &[w, place, section] = cut;
     const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
     Board board;
     for (const GreyFace &grey : section.seen.greys) {
@@ -143,53 +150,50 @@ Block section_block(const SectionWanted &w, const SectionPlace &place, const Sca
     board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
     board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));
     board.add(lettered("Section " + place.name, {drawn.x0, drawn.y1 + 12}, 3.5, true, Role::caption));
-    return {bounds(board.items()).grown(2), board.finished()};
+    return {bounds(board.items()).grown(2), std::move(board).finished()};
+}
+
+std::vector<WallCut> cuts_of(const Draft &draft, const Words &words) {
+    std::vector<WallCut> all;
+    for (int wall = 0; wall < static_cast<int>(draft.layout.walls.size()); ++wall)
+        for (const SectionPlace &place : section_places(draft.shell, draft.layout, wall)) {
+            const SectionWanted wanted{draft.shell, draft.layout, draft.bodies, words, wall};
+            all.push_back({wanted, place, seen_section(wanted, place.x)});
+        }
+    return all;
 }
 
 /// All sections at one scale; nothing where one of them is too high for the sheet.
-std::optional<std::vector<Page>> pages_at(const Shell &shell, const Layout &layout,
-                                          const std::vector<Body> &bodies, const Words &words,
-                                          const Scale &scale, PaperSize size) {
+std::optional<std::vector<Page>> pages_at(const std::vector<WallCut> &cuts, const Scale &scale,
+                                          PaperSize size) {
     std::vector<Page> pages{empty_page(size)};
-    for (int wall = 0; wall < static_cast<int>(layout.walls.size()); ++wall)
-        for (const SectionPlace &place : section_places(shell, layout, wall)) {
-            const Block block = section_block({shell, layout, bodies, words, wall}, place, scale);
-            if (pages.back().put(block)) continue;
-            pages.push_back(empty_page(size));
-            if (!pages.back().put(block)) return std::nullopt;
-        }
+    for (const WallCut &cut : cuts)
+        if (!put_on(pages, size, std::make_shared<const Block>(section_block(cut, scale))))
+            return std::nullopt;
     return pages;
+}
+
+Titled sections(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const std::vector<WallCut> cuts = cuts_of(draft, words);
+    Best<std::vector<Page>> best;
+    const auto draw = [&](const Scale &scale) {
+        if (auto pages = pages_at(cuts, scale, size)) best.offer_pages(std::move(*pages), scale);
+    };
+    try_scales(shell_scales(words.system()), draw, [&](const Scale &scale) {
+        return best.is_perfect() || (!best.is_empty() && scale.ratio < least_section_scale);
+    });
+    return {best.is_empty() ? pages_not_drawn(size, "A section") : best.drawing(),
+            {"Sections", "seen toward the wall's left end", "Section", "S-1", best.scale_words(), false,
+             words.unit_note() + " Left: tops of the logs; right: undersides; over the foundation."},
+            {"Sections", "sections", ""}};
 }
 
 } // namespace
 
-std::vector<Sheet> wall_sections(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                 const SheetOptions &options) {
-    const PaperSize size = paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
-    std::optional<std::vector<Page>> best;
-    const Scale *chosen = nullptr;
-    for (const Scale &scale : shell_scales(shell.units)) {
-        if (best && scale.ratio < least_section_scale) break;
-        auto pages = pages_at(shell, layout, bodies, words, scale, size);
-        if (!pages || (best && pages->size() >= best->size())) continue;
-        best = std::move(pages);
-        chosen = &scale;
-    }
-    if (!best) {
-        best = std::vector<Page>{empty_page(size)};
-        put_on(*best, size, not_drawn("A section"));
-    }
-    TitleFields fields = options.fields;
-    fields.title = "Sections";
-    fields.supplement = "seen toward the wall's left end";
-    fields.document_type = "Section";
-    fields.number = "S-1";
-    fields.scale = chosen ? chosen->words : "none";
-    fields.symbol = false;
-    fields.note = words.unit_note() + " Left: tops of the logs; right: undersides; over the foundation.";
-    fields.shell = layout.name;
-    return framed(*best, size, fields, {"Sections", "sections", ""});
+Subject section_subject() {
+    return {"sections", [](const Draft &draft) { return std::vector{sections(draft)}; }};
 }
 
 } // namespace roundlay::sheets

@@ -1,7 +1,7 @@
 // Sections: each wall cut through upright, across its logs.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/subject.h"
 
 #include <string>
 #include <vector>
@@ -18,8 +18,7 @@ struct SectionPlace {
 /// One beside the openings, and one through each opening that is not like one before it.
 std::vector<SectionPlace> section_places(const Shell &shell, const Layout &layout, int wall);
 
-/// All sections of all walls. `bodies` are those of Layout::models.
-std::vector<Sheet> wall_sections(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                 const SheetOptions &options);
+/// All sections of all walls, to one scale.
+Subject section_subject();
 
 } // namespace roundlay::sheets

@@ -42,7 +42,8 @@ class Drawer {
         add_tags();
         add_section_marks();
         add_caption();
-        return {{bounds(board_.items()), board_.finished()}, without_tag_, std::move(without_size)};
+        return {
+            {bounds(board_.items()), std::move(board_).finished()}, without_tag_, std::move(without_size)};
     }
 
   private:

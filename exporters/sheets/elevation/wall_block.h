@@ -3,8 +3,8 @@
 
 #include "exporters/sheets/drawing/block.h"
 #include "exporters/sheets/drawing/words.h"
+#include "exporters/sheets/set/scales.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 #include "kernel/shell/shell.h"
 
 #include <string>

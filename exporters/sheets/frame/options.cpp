@@ -1,7 +1,5 @@
 #include "exporters/sheets/frame/options.h"
 
-#include <stdexcept>
-
 namespace roundlay::sheets {
 
 namespace {
@@ -26,27 +24,10 @@ Page empty_page(PaperSize size) {
     return page;
 }
 
-void put_on(std::vector<Page> &pages, PaperSize size, const Block &block) {
-    if (pages.back().put(block)) return;
+bool put_on(std::vector<Page> &pages, PaperSize size, const SharedBlock &block) {
+    if (pages.back().put(block)) return true;
     pages.push_back(empty_page(size));
-    if (!pages.back().put(block)) throw std::logic_error("a block is larger than a sheet");
-}
-
-std::vector<Sheet> framed(const std::vector<Page> &pages, PaperSize size, const TitleFields &fields,
-                          const SheetNames &names) {
-    std::vector<Sheet> sheets;
-    const int count = static_cast<int>(pages.size());
-    for (int i = 0; i < count; ++i) {
-        Sheet sheet = framed_sheet(size, fields, i + 1, count);
-        const auto &items = pages[static_cast<std::size_t>(i)].items();
-        sheet.items.insert(sheet.items.end(), items.begin(), items.end());
-        const std::string part = std::to_string(i + 1);
-        sheet.title = names.title + (count > 1 ? ", " + part + " of " + std::to_string(count) : "");
-        sheet.anchor = names.anchor + ":" + part;
-        sheet.chapter = names.chapter;
-        sheets.push_back(std::move(sheet));
-    }
-    return sheets;
+    return pages.back().put(block);
 }
 
 } // namespace roundlay::sheets

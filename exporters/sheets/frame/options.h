@@ -46,17 +46,7 @@ Rect inner_area(PaperSize size);
 /// An empty page of that size with its title block's room taken.
 Page empty_page(PaperSize size);
 
-/// Puts the block on the last page, or on a new one. Throws where it is larger than an empty page.
-void put_on(std::vector<Page> &pages, PaperSize size, const Block &block);
-
-/// How the finished sheets of one subject are named.
-struct SheetNames {
-    std::string title;  ///< for bookmarks; ", 2 of 3" is added where there are several
-    std::string anchor; ///< ":1" is added
-    std::string chapter;
-};
-
-std::vector<Sheet> framed(const std::vector<Page> &pages, PaperSize size, const TitleFields &fields,
-                          const SheetNames &names);
+/// Puts the block on the last page, or on a new one. False where it is larger than an empty page.
+bool put_on(std::vector<Page> &pages, PaperSize size, const SharedBlock &block);
 
 } // namespace roundlay::sheets

@@ -8,35 +8,29 @@ namespace {
 
 constexpr std::size_t fewest_rows = 2; ///< a table is not begun for less
 
-bool put_whole(std::vector<Page> &pages, const LaidTable &table, std::size_t first) {
+bool put_whole(std::vector<Page> &pages, const SharedTable &table, std::size_t first) {
     return std::any_of(pages.begin() + static_cast<std::ptrdiff_t>(first), pages.end(),
-                       [&](Page &page) { return page.put_rows(table, 0, table.rows()) > 0; });
-}
-
-/// Notes over the whole width where they do not find room in a column.
-bool put_wide(std::vector<Page> &pages, PaperSize size, Table table, std::size_t first) {
-    if (table.columns.size() != 1) return false;
-    table.columns[0].widest = 0.98 * inner_area(size).width();
-    return put_whole(pages, LaidTable(table), first);
+                       [&](Page &page) { return page.put_rows(table, 0, table->rows()) > 0; });
 }
 
 /// How many rows an empty page takes from there on. A row is never taller than that.
-std::size_t put_on_fresh(std::vector<Page> &pages, PaperSize size, const LaidTable &table, std::size_t done) {
+std::size_t put_on_fresh(std::vector<Page> &pages, PaperSize size, const SharedTable &table,
+                         std::size_t done) {
     Page fresh = empty_page(size);
     const std::size_t placed = fresh.put_rows(table, done, 1);
     if (placed == 0) throw std::logic_error("a table's row is larger than a sheet");
-    if (pages.back().items().empty())
+    if (pages.back().empty())
         pages.back() = std::move(fresh);
     else
         pages.push_back(std::move(fresh));
     return placed;
 }
 
-void put_in_parts(std::vector<Page> &pages, PaperSize size, const LaidTable &table, std::size_t first) {
+void put_in_parts(std::vector<Page> &pages, PaperSize size, const SharedTable &table, std::size_t first) {
     std::size_t done = 0;
-    for (std::size_t i = first; i < pages.size() && done < table.rows(); ++i)
-        done += pages[i].put_rows(table, done, std::min(fewest_rows, table.rows() - done));
-    while (done < table.rows())
+    for (std::size_t i = first; i < pages.size() && done < table->rows(); ++i)
+        done += pages[i].put_rows(table, done, std::min(fewest_rows, table->rows() - done));
+    while (done < table->rows())
         done += put_on_fresh(pages, size, table, done);
 }
 
@@ -56,6 +50,12 @@ Table not_drawn(const std::string &what) {
     return table;
 }
 
+std::vector<Page> pages_not_drawn(PaperSize size, const std::string &what) {
+    std::vector<Page> pages{empty_page(size)};
+    put_on(pages, size, not_drawn(what));
+    return pages;
+}
+
 Table left_over_table(const std::string &title, const std::vector<std::string> &tags) {
     Table table;
     table.title = title;
@@ -67,22 +67,25 @@ Table left_over_table(const std::string &title, const std::vector<std::string> &
     return table;
 }
 
-Table fitted(const Table &table, PaperSize size) {
-    return narrowed(table, inner_area(size).width());
+FittedTable::FittedTable(const Table &table, PaperSize size) {
+    Table narrow = narrowed(table, inner_area(size).width());
+    laid = std::make_shared<const LaidTable>(narrow, empty_page(size).tallest());
+    if (narrow.columns.size() != 1) return;
+    narrow.columns[0].widest = 0.98 * inner_area(size).width();
+    wide = std::make_shared<const LaidTable>(narrow);
 }
 
-void put_fitted(std::vector<Page> &pages, PaperSize size, const Table &table, std::size_t first) {
-    const LaidTable laid(table, empty_page(size).tallest());
-    if (put_whole(pages, laid, first) || put_wide(pages, size, table, first)) return;
+void put_fitted(std::vector<Page> &pages, PaperSize size, const FittedTable &table, std::size_t first) {
+    if (put_whole(pages, table.laid, first) || (table.wide && put_whole(pages, table.wide, first))) return;
     Page fresh = empty_page(size);
-    if (fresh.put_rows(laid, 0, laid.rows()) > 0)
+    if (fresh.put_rows(table.laid, 0, table.laid->rows()) > 0)
         pages.push_back(std::move(fresh));
     else
-        put_in_parts(pages, size, laid, first);
+        put_in_parts(pages, size, table.laid, first);
 }
 
 void put_on(std::vector<Page> &pages, PaperSize size, const Table &table) {
-    put_fitted(pages, size, fitted(table, size), pages.size() - 1);
+    put_fitted(pages, size, {table, size}, pages.size() - 1);
 }
 
 } // namespace roundlay::sheets

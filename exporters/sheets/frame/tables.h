@@ -11,17 +11,25 @@ Table note_table(const std::string &words, double width);
 /// In place of a drawing: "too large for this paper at any scale".
 Table not_drawn(const std::string &what);
 
+/// A sheet with nothing but that.
+std::vector<Page> pages_not_drawn(PaperSize size, const std::string &what);
+
 /// Tags that found no room in a drawing.
 Table left_over_table(const std::string &title, const std::vector<std::string> &tags);
 
-/// The table no wider than a sheet of that size has room for.
-Table fitted(const Table &table, PaperSize size);
+/// A table as sheets of one size have room for it: laid once, put on as many as may be tried.
+struct FittedTable {
+    FittedTable(const Table &table, PaperSize size);
 
-/// Puts a fitted table whole on one of the pages from `first` on, or on a new one; in parts, over as many as
-/// it takes, where it is too high for any.
-void put_fitted(std::vector<Page> &pages, PaperSize size, const Table &table, std::size_t first);
+    SharedTable laid; ///< no wider than such a sheet, no row higher
+    SharedTable wide; ///< of one column: over the whole width, where it finds no room in a column; else null
+};
 
-/// The same from the last page on, of any table.
+/// Puts the table whole on one of the pages from `first` on, or on a new one; in parts, over as many as it
+/// takes, where it is too high for any.
+void put_fitted(std::vector<Page> &pages, PaperSize size, const FittedTable &table, std::size_t first);
+
+/// The same from the last page on.
 void put_on(std::vector<Page> &pages, PaperSize size, const Table &table);
 
 } // namespace roundlay::sheets

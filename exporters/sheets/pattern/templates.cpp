@@ -52,7 +52,7 @@ Block template_block(const Pattern &pattern, const PatternFace &face, PaperSize 
     Board board = outlined(face);
     const Rect room = room_of(board);
     add_template_words(board, pattern, face, tile_windows(room, size));
-    return {room, board.finished()};
+    return {room, std::move(board).finished()};
 }
 
 Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &lengths) {
@@ -71,13 +71,14 @@ Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &length
 
 std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSizeWords &words) {
     const Rect area = full_size_area(size);
-    const LaidTable laid(narrowed(table, area.width()), area.height());
+    const auto laid = std::make_shared<const LaidTable>(narrowed(table, area.width()), area.height());
     std::vector<Sheet> sheets;
-    for (std::size_t from = 0; from < laid.rows();) {
+    for (std::size_t from = 0; from < laid->rows();) {
         Page page(area);
         from += page.put_rows(laid, from, 1);
         Sheet sheet = full_size_sheet(size, words, "list");
-        sheet.items.insert(sheet.items.end(), page.items().begin(), page.items().end());
+        for (Item &item : page.items())
+            sheet.items.push_back(std::move(item));
         sheets.push_back(std::move(sheet));
         sheets.back().anchor = "templates:" + std::to_string(sheets.size());
     }

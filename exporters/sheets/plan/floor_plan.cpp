@@ -1,11 +1,13 @@
 #include "exporters/sheets/plan/floor_plan.h"
 
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/best.h"
+#include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 #include "kernel/layout/bearing.h"
 #include "kernel/layout/stock.h"
 
@@ -91,7 +93,7 @@ class FloorDrawer {
         add_across(drawn);
         add_away(drawn);
         add_wall_names(drawn);
-        return {bounds(board_.items()), board_.finished()};
+        return {bounds(board_.items()), std::move(board_).finished()};
     }
     /// Timbers whose tags found no room, in the order of the floor's timbers.
     const std::vector<std::string> &without_tag() const { return without_tag_; }
@@ -104,26 +106,16 @@ class FloorDrawer {
         board_.add(Path{{{x0, y0}, {x1, y1}}, false, Line::dimension, ""});
         board_.add(Path{{{x0, y1}, {x1, y0}}, false, Line::dimension, ""});
         if (o.name.empty()) return;
-        Text text = mark(o.name);
+        Text text = mark_text(o.name);
         std::vector<Vec2> places;
         for (const double part : {0.5, 0.75, 0.25, 0.9, 0.1})
             places.push_back({(x0 + x1) / 2, y0 + part * (y1 - y0)});
         board_.put(text, places);
     }
 
-    static Text mark(const std::string &words) {
-        Text text;
-        text.words = words;
-        text.height = lettering;
-        text.across = Across::middle;
-        text.upright = Upright::middle;
-        text.role = Role::mark;
-        return text;
-    }
-
     /// Along the timber: on it where it is wide enough, else beside it.
     bool add_tag(const Timber &t) {
-        Text text = mark(piece_of(w_, t).tag);
+        Text text = mark_text(piece_of(w_, t).tag);
         const bool across = t.use == TimberUse::beam || t.use == TimberUse::trimmer;
         text.turn = across ? 0 : 90;
         const double beside = piece_of(w_, t).blank.width * k_ / 2 + lettering / 2 + 0.6;
@@ -195,7 +187,7 @@ class FloorDrawer {
 
     void add_wall_names(const Rect &drawn) {
         const auto name = [&](int wall, Vec2 at) {
-            Text text = mark("Wall " + w_.layout.walls.at(static_cast<std::size_t>(wall)).name);
+            Text text = mark_text("Wall " + w_.layout.walls.at(static_cast<std::size_t>(wall)).name);
             text.height = 3.5;
             text.bold = true;
             std::vector<Vec2> places;
@@ -219,10 +211,9 @@ class FloorDrawer {
 Table timber_table(const FloorWanted &w) {
     Table table;
     table.title = "Timbers of this floor";
-    table.columns = {{"Tag", Across::left, 24},       {"What", Across::left, 28},
-                     {"Length", Across::right, 26},   {"Width", Across::right, 20},
-                     {"Height", Across::right, 20},   {"Clear spans", Across::left, 50},
-                     {"Bears on", Across::right, 20}, {"Lies on", Across::left, 40}};
+    table.columns = {flush_left("Tag", 24),       flush_left("What", 28),    flush_right("Length", 26),
+                     flush_right("Width", 20),    flush_right("Height", 20), flush_left("Clear spans", 50),
+                     flush_right("Bears on", 20), flush_left("Lies on", 40)};
     for (const Timber *t : timbers_of(w)) {
         const Piece &p = piece_of(w, *t);
         std::string spans, below;
@@ -249,62 +240,52 @@ std::string note_for(const FloorWanted &w) {
            ". A drawn span is no approval: local code and a licensed professional decide.";
 }
 
-/// At the largest scale that fits and gives every tag room; else at the one that leaves the fewest without,
-/// and says which.
 struct DrawnFloor {
-    std::vector<Page> pages;
+    Page page;
     std::vector<std::string> without_tag;
-    const char *scale = "none";
 };
 
-DrawnFloor drawn_floor(const FloorWanted &w, PaperSize size) {
+/// At the largest scale that fits and gives every tag room; else at the one that leaves the fewest without,
+/// and says which.
+Best<DrawnFloor> best_floor(const FloorWanted &w, PaperSize size) {
     const std::vector<Stretch> edges = seen_floor(w);
-    DrawnFloor best;
-    for (const Scale &scale : shell_scales(w.shell.units)) {
+    Best<DrawnFloor> best;
+    const auto draw = [&](const Scale &scale) {
         FloorDrawer drawer(w, edges, scale.ratio);
         Page page = empty_page(size);
-        if (!page.put(drawer.draw())) continue;
-        if (best.pages.empty() || drawer.without_tag().size() < best.without_tag.size())
-            best = {{std::move(page)}, drawer.without_tag(), scale.words};
-        if (best.without_tag.empty()) break;
-    }
-    if (!best.pages.empty()) return best;
-    best.pages = {empty_page(size)};
-    put_on(best.pages, size, not_drawn("The plan"));
+        if (!page.put(drawer.draw())) return;
+        const Cost cost{drawer.without_tag().size(), 1};
+        best.offer({std::move(page), drawer.without_tag()}, &scale, cost);
+    };
+    try_scales(shell_scales(w.shell.units), draw, [&](const Scale &) { return best.is_perfect(); });
     return best;
 }
 
-std::vector<Sheet> plan_of(const FloorWanted &w, const SheetOptions &options) {
-    const PaperSize size = paper_for(w.shell, options);
+Titled plan_of(const FloorWanted &w, PaperSize size) {
     const std::string &name = place_of(w).name;
-    DrawnFloor drawn = drawn_floor(w, size);
-    put_on(drawn.pages, size, note_table(note_for(w), 62));
-    if (!drawn.without_tag.empty())
-        put_on(drawn.pages, size,
-               left_over_table("Timbers with no room here for their tags", drawn.without_tag));
-    put_on(drawn.pages, size, timber_table(w));
-    TitleFields fields = options.fields;
-    fields.title = "Floor " + name;
-    fields.supplement = "its joists from above";
-    fields.document_type = "Joist plan";
-    fields.number = "J-" + name;
-    fields.scale = drawn.scale;
-    fields.symbol = false;
-    fields.note = w.words.unit_note();
-    fields.shell = w.layout.name;
-    return framed(drawn.pages, size, fields, {"Floor " + name, "floor:" + name, "Floors"});
+    const Best<DrawnFloor> best = best_floor(w, size);
+    std::vector<Page> pages =
+        best.is_empty() ? pages_not_drawn(size, "The plan") : std::vector{best.drawing().page};
+    put_on(pages, size, note_table(note_for(w), 62));
+    if (best.cost().left_over > 0)
+        put_on(pages, size,
+               left_over_table("Timbers with no room here for their tags", best.drawing().without_tag));
+    put_on(pages, size, timber_table(w));
+    return {std::move(pages),
+            {"Floor " + name, "its joists from above", "Joist plan", "J-" + name, best.scale_words(), false,
+             w.words.unit_note()},
+            {"Floor " + name, "floor:" + name, "Floors"}};
 }
 
 } // namespace
 
-std::vector<Sheet> floor_plans(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                               const SheetOptions &options) {
-    std::vector<Sheet> sheets;
-    const Words words(shell.units, options.denominator);
-    for (std::size_t f = 0; f < layout.floors.size(); ++f)
-        for (Sheet &sheet : plan_of({shell, layout, bodies, words, f}, options))
-            sheets.push_back(std::move(sheet));
-    return sheets;
+Subject floor_subject(const Layout &layout, std::size_t floor) {
+    return {"floor " + std::to_string(floor + 1) + ", " + layout.floors.at(floor).name,
+            [floor](const Draft &draft) {
+                const Words words = draft.words();
+                return std::vector{
+                    plan_of({draft.shell, draft.layout, draft.bodies, words, floor}, draft.size())};
+            }};
 }
 
 } // namespace roundlay::sheets

@@ -4,8 +4,8 @@
 #include "exporters/sheets/plan/foundation_tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
 #include "exporters/sheets/plan/round_plan.h"
+#include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 
 #include <algorithm>
 #include <cmath>
@@ -102,7 +102,7 @@ class FoundationDrawer {
         const Rect drawn = bounds(board_.items());
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
-        return Block{bounds(board_.items()), board_.finished()};
+        return Block{bounds(board_.items()), std::move(board_).finished()};
     }
 
   private:
@@ -199,12 +199,8 @@ class FoundationDrawer {
     }
 
     void put(const std::string &words, Vec2 at, Vec2 inward, double height) {
-        Text text;
-        text.words = words;
+        Text text = mark_text(words);
         text.height = height;
-        text.across = Across::middle;
-        text.upright = Upright::middle;
-        text.role = Role::mark;
         std::vector<Vec2> tries;
         const double reach =
             std::abs(inward.x) * text_width(words, height) / 2 + std::abs(inward.y) * height / 2;
@@ -258,40 +254,45 @@ std::string note_for(const Shell &shell, const Layout &layout, bool rows_of_bore
     return note;
 }
 
+/// With the row of bores, or without it where it takes more room than the paper has.
+struct DrawnPlan {
+    Page page;
+    bool rows_of_bores;
+};
+
+Best<DrawnPlan> best_plan(const Draft &draft, const Words &words) {
+    Best<DrawnPlan> best;
+    for (const bool rows : {true, false}) {
+        const auto draw = [&](const Scale &scale) {
+            Page page = empty_page(draft.size());
+            if (page.put(FoundationDrawer(draft.shell, draft.layout, words, scale.ratio).draw(rows)))
+                best.offer({std::move(page), rows}, &scale, least_cost);
+        };
+        try_scales(shell_scales(words.system()), draw, [&](const Scale &) { return best.is_perfect(); });
+    }
+    return best;
+}
+
+Titled foundation(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const Best<DrawnPlan> best = best_plan(draft, words);
+    std::vector<Page> pages =
+        best.is_empty() ? pages_not_drawn(size, "The plan") : std::vector{best.drawing().page};
+    const bool rows_of_bores = !best.is_empty() && best.drawing().rows_of_bores;
+    put_on(pages, size, note_table(note_for(draft.shell, draft.layout, rows_of_bores), 62));
+    for (const Table &table : foundation_tables(draft.shell, draft.layout, words))
+        put_on(pages, size, table);
+    return {std::move(pages),
+            {"Foundation and sills", "outlines of the walls on it", "Foundation plan", "F-1",
+             best.scale_words(), false, words.unit_note()},
+            {"Foundation and sills", "foundation", ""}};
+}
+
 } // namespace
 
-std::vector<Sheet> foundation_plan(const Shell &shell, const Layout &layout, const SheetOptions &options) {
-    if (layout.walls.empty()) return {};
-    const PaperSize size = paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
-    std::vector<Page> pages{empty_page(size)};
-    const auto scales = shell_scales(shell.units);
-    bool rows_of_bores = true;
-    const auto fitting = [&] {
-        return std::find_if(scales.begin(), scales.end(), [&](const Scale &s) {
-            return pages.back().put(FoundationDrawer(shell, layout, words, s.ratio).draw(rows_of_bores));
-        });
-    };
-    auto scale = fitting();
-    if (scale == scales.end()) {
-        rows_of_bores = false;
-        scale = fitting();
-    }
-    const bool drawn = scale != scales.end();
-    if (!drawn) put_on(pages, size, not_drawn("The plan"));
-    put_on(pages, size, note_table(note_for(shell, layout, rows_of_bores), 62));
-    for (const Table &table : foundation_tables(shell, layout, words))
-        put_on(pages, size, table);
-    TitleFields fields = options.fields;
-    fields.title = "Foundation and sills";
-    fields.supplement = "outlines of the walls on it";
-    fields.document_type = "Foundation plan";
-    fields.number = "F-1";
-    fields.scale = drawn ? scale->words : "none";
-    fields.symbol = false;
-    fields.note = words.unit_note();
-    fields.shell = layout.name;
-    return framed(pages, size, fields, {"Foundation and sills", "foundation", ""});
+Subject foundation_subject() {
+    return {"foundation", [](const Draft &draft) { return std::vector{foundation(draft)}; }};
 }
 
 } // namespace roundlay::sheets

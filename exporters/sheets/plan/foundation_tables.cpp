@@ -1,5 +1,6 @@
 #include "exporters/sheets/plan/foundation_tables.h"
 
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "kernel/layout/stock.h"
 
@@ -12,11 +13,8 @@ namespace {
 Table step_table(const Layout &layout, const Words &words) {
     Table table;
     table.title = "Steps of the foundation";
-    table.columns = {{"Step", Across::left, 20},
-                     {"Wall", Across::left, 14},
-                     {"From left corner", Across::right, 26},
-                     {"To", Across::right, 26},
-                     {"Rise", Across::right, 22}};
+    table.columns = {flush_left("Step", 20), flush_left("Wall", 14), flush_right("From left corner", 26),
+                     flush_right("To", 26), flush_right("Rise", 22)};
     for (const StepPlace &step : layout.steps) {
         const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(step.wall));
         table.rows.push_back({step.name, wall.name, words.length(std::max(step.from, 0.0)),
@@ -29,13 +27,10 @@ Table step_table(const Layout &layout, const Words &words) {
 Table sill_table(const Layout &layout, const Words &words) {
     Table table;
     table.title = "Sill logs, bedded on the foundation";
-    table.columns = {{"Tag", Across::left, 34},
-                     {"Log", Across::left, 20},
-                     {"Length", Across::right, 30},
-                     {"Width", Across::right, 22},
-                     {"Height", Across::right, 22},
-                     {"Butt, from outside", Across::left, 20},
-                     {"From left corner", Across::right, 26}};
+    table.columns = {flush_left("Tag", 34), flush_left("Log", 20)};
+    add_sizes(table.columns);
+    table.columns.push_back(flush_left("Butt, from outside", 20));
+    table.columns.push_back(flush_right("From left corner", 26));
     for (const Piece &piece : layout.pieces) {
         if (!is_bedded(layout, piece)) continue;
         const Blank stock = stock_of(piece).size;

@@ -3,9 +3,9 @@
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/plan/plan_frame.h"
+#include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,7 +26,7 @@ struct RoundWanted {
 };
 
 struct RoundBlock {
-    Block block;
+    SharedBlock block;
     std::vector<std::string> without; ///< tags and marks that found no room
 };
 
@@ -46,7 +46,9 @@ class RoundDrawer {
         for (Item &item : north_arrow({drawn.x1 + 8, drawn.y1 - 22}))
             board_.add(std::move(item));
         add_caption({drawn.x0, drawn.y1 + 3});
-        return {{bounds(board_.items()), board_.finished()}, without_};
+        Block block{bounds(board_.items()), {}};
+        block.items = std::move(board_).finished();
+        return {std::make_shared<const Block>(std::move(block)), without_};
     }
 
   private:
@@ -146,7 +148,6 @@ class RoundDrawer {
 /// All rounds at one scale.
 struct Plans {
     std::vector<RoundBlock> rounds;
-    const Scale *scale = nullptr;
     bool complete = true; ///< every tag found room
 };
 
@@ -157,15 +158,20 @@ Table note() {
                       62);
 }
 
+SharedBlock drawn_note() {
+    static const auto drawn = std::make_shared<const Block>(LaidTable(note()).drawn());
+    return drawn;
+}
+
 /// A sheet in the making, and its rounds.
 struct RoundPage {
     Page page;
     int first = 0, last = 0;
 
     /// Puts the plan there if the note finds room beside it too.
-    bool put(const Block &plan, int round) {
+    bool put(const SharedBlock &plan, int round) {
         Page tried = page;
-        if (!tried.put(plan) || !Page(tried).put(LaidTable(note()).drawn())) return false;
+        if (!tried.put(plan) || !Page(tried).put(drawn_note())) return false;
         page = std::move(tried);
         first = first == 0 ? round : first;
         last = round;
@@ -176,7 +182,6 @@ struct RoundPage {
 Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen,
                const Words &words, const Scale &scale, double lettering) {
     Plans plans;
-    plans.scale = &scale;
     for (std::size_t i = 0; i < seen.size(); ++i) {
         RoundBlock made =
             RoundDrawer({shell, layout, seen[i], words, static_cast<int>(i) + 1, scale.ratio, lettering})
@@ -193,17 +198,18 @@ bool each_fits(const Plans &plans, PaperSize size) {
 }
 
 /// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
-std::optional<Plans> best_plans(const Shell &shell, const Layout &layout, const std::vector<SeenShell> &seen,
-                                const Words &words, PaperSize size) {
-    std::optional<Plans> fits;
-    for (const Scale &scale : shell_scales(words.system()))
+Best<Plans> best_plans(const Draft &draft, const std::vector<SeenShell> &seen, const Words &words) {
+    Best<Plans> best;
+    const auto draw = [&](const Scale &scale) {
         for (const double lettering : {3.5, 2.5}) {
-            Plans made = plans_at(shell, layout, seen, words, scale, lettering);
-            if (!each_fits(made, size)) continue;
-            if (made.complete) return made;
-            if (!fits) fits = std::move(made);
+            if (best.is_perfect()) return;
+            Plans made = plans_at(draft.shell, draft.layout, seen, words, scale, lettering);
+            const Cost cost{made.complete ? 0U : 1U, 1};
+            if (each_fits(made, draft.size())) best.offer(std::move(made), &scale, cost);
         }
-    return fits;
+    };
+    try_scales(shell_scales(words.system()), draw, [&](const Scale &) { return best.is_perfect(); });
+    return best;
 }
 
 std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size) {
@@ -215,7 +221,7 @@ std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size) {
         pages.back().put(plans.rounds[i].block, round);
     }
     for (RoundPage &p : pages)
-        p.page.put(LaidTable(note()).drawn());
+        p.page.put(drawn_note());
     return pages;
 }
 
@@ -228,55 +234,48 @@ std::vector<std::string> without_room(const RoundPage &page, const Plans &plans)
     return all;
 }
 
-std::vector<Sheet> framed_rounds(const RoundPage &rounds, const Plans &plans, PaperSize size,
-                                 TitleFields fields) {
+Titled titled_rounds(const RoundPage &rounds, const Best<Plans> &best, PaperSize size,
+                     const std::string &units) {
     const std::string first = std::to_string(rounds.first), last = std::to_string(rounds.last);
     const bool one = rounds.first == rounds.last;
-    fields.title = one ? "Round " + first : "Rounds " + first + " to " + last;
-    fields.supplement = one ? "plan of its logs from above" : "plans of their logs from above";
-    fields.document_type = "Round plan";
-    fields.number = "R-" + first + (one ? "" : " to R-" + last);
-    fields.scale = plans.scale->words;
-    fields.symbol = false;
+    const std::string title = one ? "Round " + first : "Rounds " + first + " to " + last;
     std::vector<Page> pages{rounds.page};
-    if (const auto without = without_room(rounds, plans); !without.empty())
+    if (const auto without = without_room(rounds, best.drawing()); !without.empty())
         put_on(pages, size, left_over_table("Tags that found no room here", without));
-    return framed(pages, size, fields, {fields.title, "round:" + first, "Rounds"});
+    return {std::move(pages),
+            {title, one ? "plan of its logs from above" : "plans of their logs from above", "Round plan",
+             "R-" + first + (one ? "" : " to R-" + last), best.scale_words(), false, units},
+            {title, "round:" + first, "Rounds"}};
 }
 
-std::vector<Sheet> rounds_not_drawn(PaperSize size, TitleFields fields) {
-    std::vector<Page> pages{empty_page(size)};
-    put_on(pages, size, not_drawn("A round"));
-    fields.title = "Rounds";
-    fields.document_type = "Round plan";
-    fields.number = "R-1";
-    fields.scale = "none";
-    fields.symbol = false;
-    return framed(pages, size, fields, {"Rounds", "round:1", "Rounds"});
+std::vector<SeenShell> seen_rounds(const Draft &draft) {
+    int last = 0;
+    for (const Piece &piece : draft.layout.pieces)
+        last = std::max(last, piece.round);
+    std::vector<SeenShell> seen;
+    for (int round = 1; round <= last; ++round)
+        seen.push_back(seen_round(draft.layout, draft.bodies, round));
+    return seen;
+}
+
+std::vector<Titled> rounds(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const Best<Plans> best = best_plans(draft, seen_rounds(draft), words);
+    if (best.is_empty())
+        return {{pages_not_drawn(size, "A round"),
+                 {"Rounds", "", "Round plan", "R-1", "none", false, words.unit_note()},
+                 {"Rounds", "round:1", "Rounds"}}};
+    std::vector<Titled> all;
+    for (const RoundPage &page : pages_of(best.drawing(), size))
+        all.push_back(titled_rounds(page, best, size, words.unit_note()));
+    return all;
 }
 
 } // namespace
 
-std::vector<Sheet> round_plans(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                               const SheetOptions &options) {
-    const PaperSize size = paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
-    int last = 0;
-    for (const Piece &piece : layout.pieces)
-        last = std::max(last, piece.round);
-    std::vector<SeenShell> seen;
-    for (int round = 1; round <= last; ++round)
-        seen.push_back(seen_round(layout, bodies, round));
-    const auto plans = best_plans(shell, layout, seen, words, size);
-    TitleFields fields = options.fields;
-    fields.note = words.unit_note();
-    fields.shell = layout.name;
-    if (!plans) return rounds_not_drawn(size, fields);
-    std::vector<Sheet> sheets;
-    for (const RoundPage &page : pages_of(*plans, size))
-        for (Sheet &sheet : framed_rounds(page, *plans, size, fields))
-            sheets.push_back(std::move(sheet));
-    return sheets;
+Subject round_subject() {
+    return {"rounds", rounds};
 }
 
 } // namespace roundlay::sheets

@@ -66,7 +66,7 @@ Block strip(const Pole &pole, double from, const Words &words) {
     line.lettering = lettering;
     line.start = 0;
     add_running_dimensions(board, marks, line);
-    return {{0, 0, strip_width, strip_length}, board.finished()};
+    return {{0, 0, strip_width, strip_length}, std::move(board).finished()};
 }
 
 std::string joined(const std::vector<std::string> &names) {

@@ -3,7 +3,7 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
-#include "exporters/sheets/shell_view/shell_scales.h"
+#include "exporters/sheets/set/best.h"
 
 #include <algorithm>
 
@@ -40,7 +40,7 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     add_running_dimensions(board, marks_for(all, false, scale.ratio, words), line);
     const Rect drawn = bounds(board.items());
     board.add(lettered("Corner " + corner.name, {drawn.x0, drawn.y1 + 3}, 3.5, true, Role::caption));
-    return {bounds(board.items()), board.finished()};
+    return {bounds(board.items()), std::move(board).finished()};
 }
 
 /// Between two marks on one side of any pole, on the average, millimetres of wood.
@@ -57,10 +57,8 @@ std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &wor
                                           PaperSize size) {
     std::vector<Page> pages{empty_page(size)};
     for (const CornerPlace &corner : layout.corners) {
-        const Block block = pole_block(layout, corner, words, scale);
-        if (pages.back().put(block)) continue;
-        pages.push_back(empty_page(size));
-        if (!pages.back().put(block)) return std::nullopt;
+        const auto block = std::make_shared<const Block>(pole_block(layout, corner, words, scale));
+        if (!put_on(pages, size, block)) return std::nullopt;
     }
     return pages;
 }
@@ -79,36 +77,30 @@ std::string note_for(const Layout &layout) {
            "upper log. Right: tops of logs.";
 }
 
+Titled poles(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const double spacing = least_spacing(draft.layout);
+    Best<std::vector<Page>> best;
+    const auto draw = [&](const Scale &scale) {
+        if (auto pages = pages_at(draft.layout, words, scale, size))
+            best.offer_pages(std::move(*pages), scale);
+    };
+    try_scales(shell_scales(words.system()), draw, [&](const Scale &scale) { // numbers would fan out
+        return best.is_perfect() || (!best.is_empty() && scale.ratio * spacing < pitch_of(lettering));
+    });
+    std::vector<Page> pages = best.is_empty() ? pages_not_drawn(size, "The story pole") : best.drawing();
+    put_on(pages, size, note_table(note_for(draft.layout), 62));
+    return {std::move(pages),
+            {"Story poles", "heights at every corner", "Story pole", "P-1", best.scale_words(), false,
+             words.unit_note()},
+            {"Story poles", "poles", ""}};
+}
+
 } // namespace
 
-std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
-    const PaperSize size = paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
-    std::optional<std::vector<Page>> pages;
-    const Scale *chosen = nullptr;
-    for (const Scale &scale : shell_scales(shell.units)) {
-        if (pages && scale.ratio * least_spacing(layout) < pitch_of(lettering))
-            break; // numbers would fan out
-        auto made = pages_at(layout, words, scale, size);
-        if (!made || (pages && made->size() >= pages->size())) continue;
-        pages = std::move(made);
-        chosen = &scale;
-    }
-    if (!pages) {
-        pages = std::vector<Page>{empty_page(size)};
-        put_on(*pages, size, not_drawn("The story pole"));
-    }
-    put_on(*pages, size, note_table(note_for(layout), 62));
-    TitleFields fields = options.fields;
-    fields.title = "Story poles";
-    fields.supplement = "heights at every corner";
-    fields.document_type = "Story pole";
-    fields.number = "P-1";
-    fields.scale = chosen ? chosen->words : "none";
-    fields.symbol = false;
-    fields.note = words.unit_note();
-    fields.shell = layout.name;
-    return framed(*pages, size, fields, {"Story poles", "poles", ""});
+Subject pole_subject() {
+    return {"story poles", [](const Draft &draft) { return std::vector{poles(draft)}; }};
 }
 
 } // namespace roundlay::sheets

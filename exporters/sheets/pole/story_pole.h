@@ -1,7 +1,7 @@
 // Story poles: for each corner, at what height every seam lies and every log ends.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/subject.h"
 
 #include <string>
 #include <vector>
@@ -20,7 +20,7 @@ struct PoleMark {
 std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner);
 
 /// All corners side by side, reduced.
-std::vector<Sheet> story_poles(const Shell &shell, const Layout &layout, const SheetOptions &options);
+Subject pole_subject();
 
 /// 1:1, in strips to be cut out and joined, on A4 or Letter. Corners with the same heights share one pole.
 std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, const SheetOptions &options);

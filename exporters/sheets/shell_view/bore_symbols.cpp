@@ -1,5 +1,6 @@
 #include "exporters/sheets/shell_view/bore_symbols.h"
 
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 
@@ -99,14 +100,14 @@ Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
     Table table;
     table.title = wall_wanted ? "Bores of this wall, but for pegs"
                               : "Rods, bolts and wiring that come out of the foundation";
-    table.columns = {{"Mark", Across::left, 20},
-                     {"Name", Across::left, 34},
-                     {"Wall", Across::left, 12},
-                     {"From left corner", Across::right, 26},
-                     {"From outside face", Across::right, 26},
-                     {"Bore", Across::right, 18},
-                     {"Rounds", Across::right, 18},
-                     {"Drift each round", Across::left, 26}};
+    table.columns = {flush_left("Mark", 20),
+                     flush_left("Name", 34),
+                     flush_left("Wall", 12),
+                     flush_right("From left corner", 26),
+                     flush_right("From outside face", 26),
+                     flush_right("Bore", 18),
+                     flush_right("Rounds", 18),
+                     flush_left("Drift each round", 26)};
     for (const PlacedBore &bore : placed_bores(shell, layout)) {
         if (wall_wanted ? bore.wall != *wall_wanted : !is_from_foundation(shell, bore)) continue;
         const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];

@@ -1,3 +1,4 @@
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/tag/tags.h"
@@ -46,26 +47,24 @@ struct WeightSum {
     }
 };
 
-} // namespace
-
-std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                const SheetOptions &options) {
-    const PaperSize size = paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
+Titled packing_list(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const Layout &layout = draft.layout;
+    const SheetOptions &options = draft.options;
     Table table;
     table.title = "Load in this order: the last to be raised goes on first";
-    table.columns = {{"Load", Across::right, 12},   {"Tag", Across::left, 34},
-                     {"Length", Across::right, 30}, {"Width", Across::right, 22},
-                     {"Height", Across::right, 22}, {"Volume", Across::right, 24}};
+    table.columns = {flush_right("Load", 12),  flush_left("Tag", 34),     flush_right("Length", 30),
+                     flush_right("Width", 22), flush_right("Height", 22), flush_right("Volume", 24)};
     if (options.weight)
-        table.columns.push_back({"Weight from", Across::right, 20}),
-            table.columns.push_back({"to", Across::right, 20});
-    table.columns.push_back({"Raise", Across::right, 14});
-    table.columns.push_back({"Loaded", Across::left, 16});
+        table.columns.push_back(flush_right("Weight from", 20)),
+            table.columns.push_back(flush_right("to", 20));
+    table.columns.push_back(flush_right("Raise", 14));
+    table.columns.push_back(flush_left("Loaded", 16));
     double volume = 0;
     WeightSum weight_sum;
     for (const Piece *piece : loading_order(layout)) {
-        const Body &body = bodies.at(static_cast<std::size_t>(piece->model));
+        const Body &body = draft.bodies.at(static_cast<std::size_t>(piece->model));
         const Blank stock = stock_of(*piece).size;
         volume += body.volume;
         std::vector<std::string> row{std::to_string(table.rows.size() + 1),
@@ -85,7 +84,7 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
         table.rows.push_back(std::move(row));
     }
     Table sum;
-    sum.columns = {{"", Across::left, 40}, {"", Across::left, 120}};
+    sum.columns = {flush_left("", 40), flush_left("", 120)};
     sum.title = "In all";
     sum.rows = {{"Pieces", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
     if (options.weight)
@@ -95,16 +94,16 @@ std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const 
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, sum); // the caution is read before the weights
     put_on(pages, size, table);
-    TitleFields fields = options.fields;
-    fields.title = "Packing list";
-    fields.supplement = std::to_string(layout.pieces.size()) + " logs, the last raised first";
-    fields.document_type = "Packing list";
-    fields.number = "L-1";
-    fields.scale = "none";
-    fields.symbol = false;
-    fields.note = words.unit_note();
-    fields.shell = layout.name;
-    return framed(pages, size, fields, {"Packing list", "packing", ""});
+    return {std::move(pages),
+            {"Packing list", std::to_string(layout.pieces.size()) + " logs, the last raised first",
+             "Packing list", "L-1", "none", false, words.unit_note()},
+            {"Packing list", "packing", ""}};
+}
+
+} // namespace
+
+Subject packing_subject() {
+    return {"packing list", [](const Draft &draft) { return std::vector{packing_list(draft)}; }};
 }
 
 } // namespace roundlay::sheets

@@ -1,7 +1,7 @@
 // Weather tags for every log, and the list by which they are loaded.
 #pragma once
 
-#include "exporters/sheets/frame/options.h"
+#include "exporters/sheets/set/subject.h"
 
 #include <string>
 #include <vector>
@@ -21,7 +21,6 @@ std::string piece_hash(const Piece &piece);
 
 /// Logs in the reverse order of the raise, so that what is needed first lies on top, with their sizes and
 /// weights and the sums.
-std::vector<Sheet> packing_list(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                                const SheetOptions &options);
+Subject packing_subject();
 
 } // namespace roundlay::sheets

@@ -1,7 +1,6 @@
 #include "modeler/window/views/sheet_view.h"
 
 #include "exporters/registry/paper.h"
-#include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/selection.h"
@@ -23,9 +22,7 @@
 namespace roundlay::window {
 
 std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model) {
-    const auto at = static_cast<std::size_t>(model);
-    return sheets::cut_sheet(job.shell, job.layout, job.layout.models[at], job.bodies[at],
-                             sheet_options(job));
+    return *cut_sheet_of(job, static_cast<std::size_t>(model));
 }
 
 SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
@@ -54,12 +51,13 @@ void SheetView::refresh() {
     if (piece < 0) {
         pages_.clear();
         tag_.clear();
-        again_ = drawing_.isRunning(); // what comes is nobody's any more
+        again_ = is_drawing_; // what comes is nobody's any more
         return update();
     }
-    again_ = drawing_.isRunning();
+    again_ = is_drawing_;
     update();
     if (again_) return;
+    is_drawing_ = true;
     auto promise = std::make_shared<QPromise<Drawn>>();
     drawing_.setFuture(promise->future());
     promise->start();
@@ -76,6 +74,7 @@ void SheetView::refresh() {
 }
 
 void SheetView::take() {
+    is_drawing_ = false;
     if (drawing_.future().resultCount() == 0) return;
     Drawn drawn = drawing_.result();
     if (drawn.tag != tag_) page_ = 0;
@@ -91,9 +90,9 @@ void SheetView::take() {
 QString SheetView::words() const {
     if (!pages_.empty()) return {};
     const Chosen &chosen = selection_.chosen();
-    if (failed_ && !drawing_.isRunning() && text(chosen.name) == tag_)
+    if (failed_ && !is_drawing_ && text(chosen.name) == tag_)
         return tr("The cut sheet of %1 could not be drawn.").arg(tag_);
-    return drawing_.isRunning() && chosen.kind == Chosen::Kind::piece
+    return is_drawing_ && chosen.kind == Chosen::Kind::piece
                ? tr("Drawing the cut sheet of %1").arg(text(chosen.name))
                : tr("Choose a log to see its cut sheet.");
 }

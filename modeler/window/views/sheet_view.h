@@ -26,6 +26,7 @@ class SheetView : public QWidget {
 
     int pages() const { return static_cast<int>(pages_.size()); }
     const QString &tag() const { return tag_; }
+    const std::vector<sheets::Sheet> &drawn() const { return pages_; }
     QString words() const; ///< in place of pages; empty where there are some
     void turn_page(int by);
     using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, int model)>;
@@ -67,8 +68,9 @@ class SheetView : public QWidget {
     double zoom_ = 1; ///< 1 = the whole sheet fits
     QPointF offset_, last_;
     QFutureWatcher<Drawn> drawing_;
-    bool again_ = false;  ///< something newer is wanted
-    bool failed_ = false; ///< to draw the last one
+    bool is_drawing_ = false; ///< until what was drawn is taken, which is later than the thread ends
+    bool again_ = false;      ///< something newer is wanted
+    bool failed_ = false;     ///< to draw the last one
 };
 
 } // namespace roundlay::window

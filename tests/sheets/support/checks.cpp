@@ -3,8 +3,6 @@
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/drawing/clash.h"
-#include "exporters/sheets/pattern/templates.h"
-#include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/interference.h"
@@ -54,17 +52,13 @@ LaidShell demo(const std::string &name) {
 }
 
 Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t most_models) {
-    std::vector<Sheet> all = shell_drawings(s.shell, s.layout, s.bodies, options);
-    const auto append = [&](std::vector<Sheet> more) {
-        for (Sheet &sheet : more)
-            all.push_back(std::move(sheet));
-    };
-    for (std::size_t m = 0; m < std::min(most_models, s.layout.models.size()); ++m)
-        append(cut_sheet(s.shell, s.layout, s.layout.models[m], s.bodies[m], options));
-    append(packing_list(s.shell, s.layout, s.bodies, options));
-    append(tag_sheets(s.shell, s.layout, options));
-    append(template_sheets(s.shell, s.layout, options));
-    append(full_size_poles(s.shell, s.layout, options));
+    SheetSet set = drawing_set(s.layout);
+    for (std::size_t model = 0; model < std::min(most_models, s.layout.models.size()); ++model)
+        set.push_back(cut_sheet_subject(s.layout, model));
+    for (Subject &subject :
+         SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
+        set.push_back(std::move(subject));
+    std::vector<Sheet> all = composed(set, {s.shell, s.layout, s.bodies, options});
     BookWords words;
     words.facts = {{"Walls", std::to_string(s.layout.walls.size())},
                    {"Logs", std::to_string(s.layout.pieces.size())}};

@@ -13,7 +13,10 @@ struct Scale {
     const char *words; ///< "1:10", "3/4\" = 1'"
 };
 
-/// From the largest to the smallest, the same for every sheet.
+/// Of single logs, from the largest to the smallest.
 std::span<const Scale> scales(UnitSystem system);
+
+/// Of walls, rounds and poles, from the largest to the smallest.
+std::span<const Scale> shell_scales(UnitSystem system);
 
 } // namespace roundlay::sheets
