@@ -2,6 +2,7 @@
 
 #include "exporters/picture/frame.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace roundlay {
@@ -10,11 +11,12 @@ namespace {
 const char *const measure_fragment = R"(
 uniform sampler2D depth;
 uniform int scale;          // texels of depth per pixel of the result
+uniform int below;          // texels under those that there are
 uniform vec2 reach;         // near and far distance from the eye, mm
 uniform bool perspective;
 out float away;             // mm from the eye along the line of sight
 void main() {
-    float d = texelFetch(depth, ivec2(gl_FragCoord.xy) * scale + scale / 2, 0).r;
+    float d = texelFetch(depth, ivec2(gl_FragCoord.xy) * scale + scale / 2 - ivec2(0, below), 0).r;
     away = perspective ? reach.x * reach.y / (reach.y - d * (reach.y - reach.x)) : reach.x + d * (reach.y - reach.x);
     if (d >= 1.0) away = 1e8; // only background
 }
@@ -138,28 +140,36 @@ void AmbientPass::resize(gl::Size size) {
     }
 }
 
-const gl::Handle &AmbientPass::draw(const Input &input, const gl::Handle &empty_vertex_array) {
-    resize(input.size);
-    glViewport(0, 0, input.size.width, input.size.height);
+void AmbientPass::run(const gl::Handle &from, const Stage &to, const gl::Handle &empty_vertex_array) {
     glActiveTexture(GL_TEXTURE0);
-    const auto run = [&](const gl::Handle &from, const Stage &to) {
-        glBindTexture(GL_TEXTURE_2D, from.id());
-        glBindFramebuffer(GL_FRAMEBUFFER, to.into.id());
-        gl::draw_everywhere(empty_vertex_array);
-    };
-    set_measure(input);
-    run(*input.depth, away_);
+    glBindTexture(GL_TEXTURE_2D, from.id());
+    glBindFramebuffer(GL_FRAMEBUFFER, to.into.id());
+    gl::draw_everywhere(empty_vertex_array);
+}
+
+void AmbientPass::measure(const Input &input, int below, int rows, const gl::Handle &empty_vertex_array) {
+    resize(input.size);
+    const int scale = input.depth_size.width / input.size.width;
+    glViewport(0, below / scale, input.size.width,
+               std::min(input.size.height, (below + rows) / scale) - below / scale);
+    set_measure(input, below);
+    run(*input.depth, away_, empty_vertex_array);
+}
+
+const gl::Handle &AmbientPass::draw(const Input &input, const gl::Handle &empty_vertex_array) {
+    glViewport(0, 0, input.size.width, input.size.height);
     set_gather(input);
-    run(away_.texture, gathered_);
+    run(away_.texture, gathered_, empty_vertex_array);
     blur_.use();
     glUniform1i(blur_.at("gathered"), 0);
     glUniform1f(blur_.at("deep"), static_cast<float>(input.range.far - input.range.near));
-    run(gathered_.texture, blurred_);
+    run(gathered_.texture, blurred_, empty_vertex_array);
     return blurred_.texture;
 }
 
-void AmbientPass::set_measure(const Input &input) const {
+void AmbientPass::set_measure(const Input &input, int below) const {
     measure_.use();
+    glUniform1i(measure_.at("below"), below);
     glUniform1i(measure_.at("depth"), 0);
     glUniform1i(measure_.at("scale"), input.depth_size.width / input.size.width);
     glUniform2f(measure_.at("reach"), static_cast<float>(input.range.near),

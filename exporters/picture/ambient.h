@@ -14,15 +14,19 @@ class AmbientPass {
     AmbientPass();
 
     struct Input {
-        const gl::Handle *depth = nullptr; ///< texture of `depth_size`
-        gl::Size depth_size, size;         ///< size: of the result, a whole part of depth_size
+        const gl::Handle *depth = nullptr; ///< texture of the rows that are drawn at once
+        gl::Size depth_size, size; ///< depth_size: of all rows; size: of the result, a whole part of it
         Camera camera;
         DepthRange range;
         int samples = 12; ///< for each radius
     };
 
-    /// Works out the darkening. Changes framebuffer and viewport. The result is a texture of input.size, red
-    /// = the light that is left, 0..1.
+    /// Takes what the depth texture holds: rows of the whole from `below` on, `rows` of them, both as the
+    /// depth counts them and whole pixels of the result. Changes framebuffer and viewport.
+    void measure(const Input &input, int below, int rows, const gl::Handle &empty_vertex_array);
+
+    /// Works out the darkening when all rows are measured. The result is a texture of input.size, red = the
+    /// light that is left, 0..1.
     const gl::Handle &draw(const Input &input, const gl::Handle &empty_vertex_array);
 
   private:
@@ -30,7 +34,8 @@ class AmbientPass {
         gl::Handle texture, into;
     };
     void resize(gl::Size size);
-    void set_measure(const Input &input) const;
+    void run(const gl::Handle &from, const Stage &to, const gl::Handle &empty_vertex_array);
+    void set_measure(const Input &input, int below) const;
     void set_gather(const Input &input) const;
 
     gl::Program measure_, gather_, blur_;

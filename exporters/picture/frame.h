@@ -10,6 +10,8 @@ struct PictureFrame {
     Camera camera;
     Look look;
     gl::Size size; ///< drawn pixels: the picture's times look.supersample
+    int band = 0;  ///< rows of them that are drawn at once
+    int below = 0; ///< rows under those that are being drawn now
     DepthRange range;
     Matrix4 clip_from_world, clip_from_stored; ///< stored: world less SceneBuffers::origin()
 };

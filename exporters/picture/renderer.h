@@ -29,7 +29,9 @@ struct Look {
     double light_azimuth = -2.2;              ///< radians counter-clockwise from east: where the sun stands
     int hovered = -1;                         ///< id that is drawn lighter
     std::optional<Plane> section; ///< shows only the side where the plane's distance is not positive
-    double detail = 2;            ///< a bore that would show smaller than this many pixels is left out
+    int rows_at_once =
+        0;             ///< with supersample 2: rows of pixels in memory at once; 0 = so that they take little
+    double detail = 2; ///< a bore that would show smaller than this many pixels is left out
 };
 
 /// For pictures that follow a hand: all there is, but ambient light at half size. The rest is drawn with

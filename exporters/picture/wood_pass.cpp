@@ -71,6 +71,7 @@ out uint found;
 in vec3 shade;
 flat in float marked;
 uniform float stripe_pixels;
+uniform float below; // rows of the picture under what is drawn now
 out vec4 colour;
 #endif
 #ifdef SECTION
@@ -81,11 +82,11 @@ void main() {
 #ifdef PICK
     found = piece;
 #else
-    float stripe = step(0.7, fract((gl_FragCoord.x - gl_FragCoord.y) / stripe_pixels));
+    float stripe = step(0.7, fract((gl_FragCoord.x - (gl_FragCoord.y + below)) / stripe_pixels));
     colour = vec4(mix(shade, 0.35 * shade, marked * stripe), 1);
 #ifdef SECTION
     // The inside of the wood is seen only through the cut, so it is coloured as the cut.
-    float hatch = step(0.85, fract((gl_FragCoord.x + gl_FragCoord.y) / hatch_pixels));
+    float hatch = step(0.85, fract((gl_FragCoord.x + (gl_FragCoord.y + below)) / hatch_pixels));
     if (!gl_FrontFacing) colour = vec4(flat_tint * (1.0 - 0.3 * hatch), 1);
 #endif
 #endif
@@ -185,6 +186,7 @@ void WoodPass::draw_faces(const PictureFrame &frame, const SceneBuffers &scene, 
     set_uniform(used.at("sun"), sun_direction(azimuth));
     set_uniform(used.at("fill"), unit({std::cos(azimuth + fill_turn), std::sin(azimuth + fill_turn), 0.3}));
     glUniform1ui(used.at("hovered"), static_cast<GLuint>(frame.look.hovered));
+    glUniform1f(used.at("below"), static_cast<float>(frame.below));
     glUniform1f(used.at("stripe_pixels"),
                 static_cast<float>(stripe * frame.look.edge_width * frame.look.supersample));
     glEnable(GL_CULL_FACE);

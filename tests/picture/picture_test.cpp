@@ -26,6 +26,31 @@ TEST_CASE("The same scene gives the same picture twice, down to the byte") {
     CHECK((write_png(std::get<Picture>(first)) == write_png(std::get<Picture>(second))));
 }
 
+TEST_CASE("A picture drawn some rows at a time is the picture drawn at once") {
+    const Layout layout = lay_out(test::house(4));
+    const Scene scene = scene_of(layout, bodies_of(layout));
+    const Camera camera = looking_at(bounds(scene), View::south_east, 1.6, Projection::perspective);
+    for (const auto &section : {std::optional<Plane>(), std::optional(Plane{{1, 0, 0}, 2000})}) {
+        Look look = still_look();
+        look.section = section;
+        look.rows_at_once = 200;
+        const auto at_once = render_picture(scene, camera, 320, 200, look);
+        const auto &whole = require_picture(at_once).pixels;
+        for (const int rows : {1, 7, 64, 199}) {
+            look.rows_at_once = rows;
+            const auto in_bands = render_picture(scene, camera, 320, 200, look);
+            const auto &banded = require_picture(in_bands).pixels;
+            REQUIRE(banded.size() == whole.size());
+            // Places are rounded a little otherwise: here and there one of sixteen samples changes sides.
+            std::size_t other = 0;
+            for (std::size_t i = 0; i < whole.size(); ++i)
+                other += whole[i] != banded[i] ? 1 : 0;
+            INFO(rows << " rows: " << other << " bytes are others");
+            CHECK(other < whole.size() / 500);
+        }
+    }
+}
+
 TEST_CASE("An empty scene is a picture of the background") {
     const auto drawn = render_picture({}, looking_at({}, View::south, 1), 64, 64);
     const Picture &picture = require_picture(drawn);
