@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/footprint.h"
+#include "kernel/layout/opening_boxes.h"
 #include "kernel/layout/planned_timbers.h"
 #include "kernel/layout/text.h"
 #include "kernel/layout/timber_piece.h"
@@ -19,6 +20,14 @@ constexpr double least_under = 50;
 
 /// A pocket that leaves less than this beside a bore on the wall's middle line is in the way of pegs.
 constexpr double beside_bore = 10;
+
+/// Wood thinner than this over a pocket goes with it: no one leaves such a skin, and it would keep the timber
+/// from being lowered in.
+constexpr double least_skin = 1;
+
+double highest_over(const Course &course, const Span &taken) {
+    return std::max(course.high(taken.from), course.high(taken.to));
+}
 
 class FloorBuilder {
   public:
@@ -105,7 +114,7 @@ class FloorBuilder {
         std::sort(rests.begin(), rests.end());
         double from = 0;
         for (const double rest : rests) {
-            timber.rests.push_back(rest_of(t, rest));
+            timber.rests.push_back(lying_on(t, rest));
             const double half = timber.rests.back().width / 2;
             timber.spans.push_back(rest - half - from);
             from = rest + half;
@@ -120,16 +129,10 @@ class FloorBuilder {
         return hold;
     }
 
-    TimberRest rest_of(const PlannedTimber &t, double at) const {
-        const std::size_t index = beam_at(plan_, t, at);
-        const PlannedTimber &beam = plan_.timbers[index];
-        const double middle = t.datum.bearing + at, half = beam.width_from / 2;
-        return {first_timber_ + static_cast<int>(index),
-                at,
-                t.from.x - beam.from.x,
-                beam.width_from,
-                t.top - beam.top,
-                std::max(t.height(middle - half), t.height(middle + half))};
+    TimberRest lying_on(const PlannedTimber &t, double at) const {
+        TimberRest rest = rest_of(plan_, t, at);
+        rest.beam += first_timber_;
+        return rest;
     }
 
     About place_of(std::size_t i) const {
@@ -192,11 +195,14 @@ class FloorBuilder {
             piece(i).below[end == End::datum ? 0 : 1] = log.tag;
             const Course &course = *span.course;
             laid_at_[i] = std::max(laid_at_[i], (course.datum.centre + course.far.centre) / 2);
-            const double highest = std::max(course.high(taken.from), course.high(taken.to));
-            if (highest <= lying.low + tolerance::thinnest) return; // it lies on the log's top
-            check_bearer(i, lying, course, (taken.from + taken.to) / 2, log.tag);
+            if (highest_over(course, taken) <= lying.low + tolerance::thinnest)
+                return; // it lies on the log's top
+            check_bearer(i, lying, course, taken, log.tag);
         }
-        log.cuts.emplace_back(pocket_for(lying, log, tags_[i]));
+        PocketCut pocket = pocket_for(lying, log, tags_[i]);
+        if (bears && highest_over(*span.course, taken) - lying.top < least_skin)
+            pocket.z_top = std::max(pocket.z_top, log.blank.height + past_blank);
+        log.cuts.emplace_back(pocket);
         const double reach = shell_.pegs.diameter.mm() / 2 + beside_bore;
         if (lying.depth > wall(log.wall).thickness / 2 - reach) {
             span.taken_above.push_back(taken);
@@ -204,10 +210,12 @@ class FloorBuilder {
         }
     }
 
-    /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top.
-    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, double x,
+    /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top, if
+    /// only at one side, where the log is thicker.
+    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, const Span &taken,
                       const std::string &log) {
-        const double under = lying.low - course.low(x), over = course.high(x) - lying.top;
+        const double under = lying.low - std::max(course.low(taken.from), course.low(taken.to));
+        const double over = highest_over(course, taken) - lying.top;
         if (under < least_under - tolerance::thinnest)
             ask(least_under - under, {Weight::warning,
                                       "thin-wood-under-pocket",
@@ -215,7 +223,7 @@ class FloorBuilder {
                                       said("its pocket leaves only %1 of %2 under it", in_mm(under), log),
                                       {},
                                       subject("floor", floor_, "level")});
-        if (over > tolerance::thinnest)
+        if (over >= least_skin)
             ask(over, {Weight::warning,
                        "pocket-closed",
                        place_of(i),

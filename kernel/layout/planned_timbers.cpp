@@ -105,4 +105,13 @@ std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest) 
     return 0;
 }
 
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at) {
+    const std::size_t index = beam_at(plan, t, at);
+    const PlannedTimber &beam = plan.timbers[index];
+    const double middle = t.datum.bearing + at, half = beam.width_from / 2;
+    return {static_cast<int>(index), at,
+            t.from.x - beam.from.x,  beam.width_from,
+            t.top - beam.top,        std::max(t.height(middle - half), t.height(middle + half))};
+}
+
 } // namespace roundlay

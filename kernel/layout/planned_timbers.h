@@ -25,6 +25,9 @@ TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEn
 /// The beam under a place along a joist: index into the plan's timbers.
 std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest);
 
+/// On that beam. It counts the plan's timbers.
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at);
+
 /// A beam's top lies under the least high of the joists that it carries. False where a beam carries none.
 bool rest_on_beams(FloorPlan &plan, double joist_height);
 
