@@ -63,7 +63,8 @@ std::optional<std::string> spell_in_decimals(double units, const char *unit, Len
 
 constexpr int typed_decimals = 3; ///< of what is typed every day: thousandths of a millimetre
 constexpr int most_typed = 6;     ///< of what is typed at all
-constexpr int most_decimals = 8, most_slope_decimals = 10;
+constexpr std::size_t longest_metric = 12; ///< "12345.678 mm"; longer ones come from inches, or from sums
+constexpr int most_decimals = 8, most_slope_decimals = 10, most_degree_decimals = 4;
 
 /// Lengths that were worked out, as the nearest one that a person could have typed, in the file's own units.
 std::optional<std::string> spell_nearly(Length value, UnitSystem system) {
@@ -76,6 +77,9 @@ std::optional<std::string> spell_nearly(Length value, UnitSystem system) {
         if (auto inches = spell_in_inches(value, nearly)) return inches;
     if (auto short_mm = spell_in_decimals(value.mm(), " mm", value, typed_decimals, nearly)) return short_mm;
     if (auto inches = spell_in_inches(value, nearly)) return inches;
+    // What is left of 31.333 ft has four decimals in millimetres, and would be written so once it was read.
+    auto mm = spell_in_decimals(value.mm(), " mm", value, most_typed, nearly);
+    if (mm && mm->size() <= longest_metric) return mm;
     return spell_in_decimals(units, unit, value, most_decimals, nearly);
 }
 
@@ -89,7 +93,6 @@ std::string spell_number(double value) {
 
 std::string spell_length(Length value, UnitSystem system) {
     const std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
-    constexpr std::size_t longest_metric = 12; // "12345.678 mm"; longer ones come from inches, or from sums
     const bool typed = metric.size() <= longest_metric;
     if (system == UnitSystem::metric && typed) return metric;
     if (const auto inches = spell_in_inches(value, reads_back)) return *inches;
@@ -98,18 +101,29 @@ std::string spell_length(Length value, UnitSystem system) {
 
 namespace {
 
-std::optional<std::string> spell_slope_within(Slope value, double band) {
-    const auto fits = [&](const std::string &text) {
-        const auto read = parse_slope(text);
-        return std::holds_alternative<Slope>(read) &&
-               std::abs(std::get<Slope>(read).ratio() - value.ratio()) <= band;
-    };
-    if (std::string printed = print_slope(value); fits(printed)) return printed;
+bool reads_back(const std::string &text, Slope value, double band) {
+    const auto read = parse_slope(text);
+    return std::holds_alternative<Slope>(read) &&
+           std::abs(std::get<Slope>(read).ratio() - value.ratio()) <= band;
+}
+
+/// The fewest digits of a number that, with its unit, reads back.
+std::optional<std::string> spell_number_of(double number, const char *unit, int most, Slope value,
+                                           double band) {
     double scale = 1;
-    for (int digits = 0; digits <= most_slope_decimals; ++digits, scale *= 10)
-        if (std::string text = spell_number(std::round(value.ratio() * scale) / scale); fits(text))
+    for (int digits = 0; digits <= most; ++digits, scale *= 10)
+        if (std::string text = spell_number(std::round(number * scale) / scale) + unit;
+            reads_back(text, value, band))
             return text;
     return std::nullopt;
+}
+
+/// What was typed in degrees is no short number otherwise: 7 deg is 1:8.1443464280...
+std::optional<std::string> spell_slope_within(Slope value, double band) {
+    if (std::string printed = print_slope(value); reads_back(printed, value, band)) return printed;
+    if (auto angle = spell_number_of(value.as_degrees(), " deg", most_degree_decimals, value, band))
+        return angle;
+    return spell_number_of(value.ratio(), "", most_slope_decimals, value, band);
 }
 
 } // namespace

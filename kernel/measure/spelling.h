@@ -12,7 +12,7 @@ namespace roundlay {
 /// can return.
 std::string spell_length(Length value, UnitSystem system);
 
-/// A text that parse_slope reads back to this slope, within 1e-10: `1:8`, `0.31`, `level`.
+/// A text that parse_slope reads back to this slope, within 1e-10: `1:8`, `7 deg`, `0.31`, `level`.
 std::string spell_slope(Slope value);
 
 /// The shortest decimal that reads back to the same double, never with an exponent.

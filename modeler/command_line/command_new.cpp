@@ -40,12 +40,18 @@ std::string line_of(const std::string &text, int number) {
 }
 
 /// Nothing is written that cannot be read: what the reader would refuse is what was typed.
-void require_readable(const Input &made, const Shell &shell) {
+void require_readable(const Input &made) {
     for (const Problem &problem : made.read.problems)
         throw UsageError("this cannot stand in a document: " + line_of(made.bytes, problem.place.line) +
                          ": " + problem.message +
                          (problem.expected.empty() ? "" : "; expected " + problem.expected));
-    if (made.read.shell != shell) throw std::logic_error("what was written reads back as another shell");
+    if (write_document(*made.read.shell) != made.bytes)
+        throw std::logic_error("what was written reads back as another shell");
+}
+
+/// What is left of a side is written to a hair of a millimetre, and then is what was written.
+ExportJob as_written(ExportJob job, const Shell &written) {
+    return job.shell == written ? std::move(job) : make_job(written);
 }
 
 /// Nothing was written: findings name no lines of it.
@@ -58,10 +64,11 @@ ExitCode cannot_be_built(const Console &console, const ExportJob &job) {
 }
 
 ExitCode run_new(const Console &console, const NewWords &words) {
-    const ExportJob job = job_of(words.shell);
-    Input made{words.file, write_document(job.shell), {}};
+    ExportJob worked_out = job_of(words.shell);
+    Input made{words.file, write_document(worked_out.shell), {}};
     made.read = read_document(made.bytes, words.file);
-    require_readable(made, job.shell);
+    require_readable(made);
+    const ExportJob job = as_written(std::move(worked_out), *made.read.shell);
     if (has_errors(job.findings)) return cannot_be_built(console, job);
     made.bytes += sample_comments(job.shell); // comments: it reads as before
     if (console.json && words.file == "-") return console.print(written_json(made, job));

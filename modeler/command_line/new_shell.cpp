@@ -5,6 +5,7 @@
 #include "modeler/command_line/values.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -53,8 +54,15 @@ Length stated_or_0(std::string_view option, const std::string &text, const std::
     return (text.empty() ? otherwise : text) == "0" ? Length() : stated(option, text, otherwise);
 }
 
-Length stated(std::string_view option, const std::string &text, Length otherwise) {
-    return text.empty() ? otherwise : length_value(option, text);
+/// A share of what was typed, as a person would state it: in whole millimetres, or sixteenths of an inch.
+Length share(Length length, UnitSystem units) {
+    constexpr double parts = 16;
+    return units == UnitSystem::imperial ? Length::inches(std::round(length.inches() * parts) / parts)
+                                         : Length::mm(std::round(length.mm()));
+}
+
+Length stated_or_share(std::string_view option, const std::string &text, Length otherwise, UnitSystem units) {
+    return text.empty() ? share(otherwise, units) : length_value(option, text);
 }
 
 void require_smaller(std::string_view part, Length smaller, std::string_view whole, Length larger) {
@@ -67,29 +75,31 @@ struct Part {
     Length from_left, width, depth;
 };
 
-Part part_of(const NewShellWords &w, Length width, Length depth) {
-    const Length part = stated("--part-width", w.part_width, width / 3);
+Part part_of(const NewShellWords &w, Length width, Length depth, UnitSystem units) {
+    const Length part = stated_or_share("--part-width", w.part_width, width / 3, units);
     require_smaller("--part-width", part, "--width", width);
-    const Length left = stated("--from-left", w.from_left, (width - part) / 2);
+    const Length left = stated_or_share("--from-left", w.from_left, (width - part) / 2, units);
     require_smaller("--from-left and --part-width together", left + part, "--width", width);
-    return {left, part, stated("--part-depth", w.part_depth, depth / 3)};
+    return {left, part, stated_or_share("--part-depth", w.part_depth, depth / 3, units)};
 }
 
-std::vector<Wall> l_walls(const NewShellWords &w, Length width, Length depth) {
-    const Length wing = stated("--wing", w.wing, width / 2), leg = stated("--leg", w.leg, depth / 2);
+std::vector<Wall> l_walls(const NewShellWords &w, Length width, Length depth, UnitSystem units) {
+    const Length wing = stated_or_share("--wing", w.wing, width / 2, units),
+                 leg = stated_or_share("--leg", w.leg, depth / 2, units);
     require_smaller("--wing", wing, "--width", width);
     require_smaller("--leg", leg, "--depth", depth);
     return l_plan(width, depth, wing, leg);
 }
 
-std::vector<Wall> walls_of(const NewShellWords &w, const Usual &sizes) {
+std::vector<Wall> walls_of(const NewShellWords &w, const Usual &sizes, UnitSystem units) {
     const Length width = stated("--width", w.width, sizes.width),
                  depth = stated("--depth", w.depth, sizes.depth);
     const std::string shape = one_of("shape", w.shape, {"rectangle", "L", "inset", "T", "U", "cross"});
     if (shape == "rectangle") return rectangle_plan(width, depth);
-    if (shape == "L") return l_walls(w, width, depth);
-    if (shape == "cross") return cross_plan(width, depth, stated("--arm", w.arm, std::min(width, depth) / 2));
-    const Part part = part_of(w, width, depth);
+    if (shape == "L") return l_walls(w, width, depth, units);
+    if (shape == "cross")
+        return cross_plan(width, depth, stated_or_share("--arm", w.arm, std::min(width, depth) / 2, units));
+    const Part part = part_of(w, width, depth, units);
     if (shape == "T") return t_plan(width, depth, part.from_left, part.width, part.depth);
     require_smaller("--part-depth", part.depth, "--depth", depth);
     return shape == "U" ? u_plan(width, depth, part.from_left, part.width, part.depth)
@@ -145,7 +155,7 @@ Shell new_shell(const NewShellWords &w) {
     shell.name = w.name.empty() ? "New shell" : w.name;
     const Usual sizes =
         notch_kind(w.notch) == NotchKind::saddle ? usual_round_logs(shell.units) : usual(shell.units);
-    shell.walls = walls_of(w, sizes);
+    shell.walls = walls_of(w, sizes, shell.units);
     shell.thickness = stated("--thickness", w.thickness, sizes.thickness);
     shell.rounds = rounds_of(w, sizes);
     shell.notch = notch_of(w, sizes, shell.notch);

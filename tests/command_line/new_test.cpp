@@ -1,9 +1,11 @@
 #include "kernel/document/document.h"
+#include "kernel/layout/layout.h"
 #include "tests/command_line/program.h"
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
+#include <rapidcheck.h>
 
 #include <sstream>
 
@@ -74,6 +76,30 @@ TEST_CASE("new writes every shape with every notch, without a warning") {
     REQUIRE(half.corners.size() == 1);
     CHECK(half.corners[0].first == "C");
     CHECK(half.corners[0].notch.kind == NotchKind::full_dovetail);
+}
+
+TEST_CASE("new states parts that nobody stated as lengths that a person could have typed") {
+    const struct {
+        Words options;
+        std::string states;
+    } cases[] = {
+        {{"--shape", "T", "--width", "7 m", "--depth", "7 m"}, "length = \"2333 mm\""},
+        {{"--shape", "U", "--width", "31.333ft", "--depth", "23.777ft"}, "length = \"7 ft 11 1/8 in\""},
+        {{"--shape", "inset", "--width", "8 m", "--depth", "8 m"}, "length = \"2667 mm\""},
+        {{"--shape", "L", "--width", "9001 mm", "--depth", "7001 mm"}, "length = \"3501 mm\""},
+        {{"--slope", "7 deg"}, "slope = \"7 deg\""},
+        {{"--slope", "6.5 deg"}, "slope = \"6.5 deg\""},
+        {{"--slope", "1:8"}, "slope = \"1:8\""}};
+    for (const auto &c : cases) {
+        Words words = {"new"};
+        words.insert(words.end(), c.options.begin(), c.options.end());
+        const Ran made = run(words);
+        INFO(c.options[1] << ": " << made.err << made.out);
+        CHECK(made.code == 0);
+        CHECK_THAT(made.out, ContainsSubstring(c.states));
+        const Ran checked = run({"check", "-"}, {.input = made.out});
+        CHECK_THAT(checked.out, ContainsSubstring("0 errors, 0 warnings"));
+    }
 }
 
 TEST_CASE("new makes a shell of round logs") {
@@ -226,6 +252,61 @@ TEST_CASE("new refuses with 2 what is no size and with 1 what cannot be built") 
         CHECK(ran.out.empty());
     }
     CHECK(count_entries(home.path()) == 0);
+}
+
+namespace {
+
+std::string any_size(const std::string &unit, int least, int most) {
+    const int whole = *rc::gen::inRange(least, most), part = *rc::gen::inRange(0, 1000);
+    const std::string decimals = std::to_string(1000 + part).substr(1);
+    return *rc::gen::element(std::to_string(whole), std::to_string(whole) + "." + decimals) + " " + unit;
+}
+
+std::string any_slope() {
+    const int whole = *rc::gen::inRange(4, 12), part = *rc::gen::inRange(0, 1000);
+    const std::string number = std::to_string(whole) + "." + std::to_string(1000 + part).substr(1);
+    return *rc::gen::element(std::to_string(whole) + " deg", number + " deg", "1:" + std::to_string(whole),
+                             "1:" + number, "1 in in " + std::to_string(whole) + " in",
+                             "2 mm in " + number + " mm");
+}
+
+Words any_new() {
+    const bool metric = *rc::gen::arbitrary<bool>();
+    const std::string unit = metric ? "m" : "ft",
+                      notch = *rc::gen::element<std::string>("full", "half", "square", "saddle");
+    Words words = {"new",
+                   "--shape",
+                   *rc::gen::element<std::string>("rectangle", "L", "inset", "T", "U", "cross"),
+                   "--notch",
+                   notch,
+                   "--width",
+                   any_size(unit, metric ? 6 : 20, metric ? 20 : 66),
+                   "--depth",
+                   any_size(unit, metric ? 6 : 20, metric ? 20 : 66)};
+    if (notch == "full" || notch == "half")
+        if (*rc::gen::arbitrary<bool>()) words.insert(words.end(), {"--slope", any_slope()});
+    return words;
+}
+
+} // namespace
+
+TEST_CASE("new writes any shape, notch, size and slope so that it reads back and is laid out") {
+    int written = 0;
+    CHECK(rc::check([&] {
+        const Words words = any_new();
+        for (const std::string &word : words)
+            RC_LOG() << word << " | ";
+        const Ran made = run(words);
+        RC_LOG() << made.err;
+        RC_ASSERT(made.code == 0 || made.code == 1); // 1: a steep slope leaves a log no wood
+        if (made.code == 1) return;
+        const ReadResult read = read_document(made.out, "new");
+        RC_ASSERT(read.shell.has_value());
+        RC_ASSERT(read.problems.empty());
+        RC_ASSERT(!has_errors(lay_out(*read.shell).findings));
+        ++written;
+    }));
+    CHECK(written >= 15);
 }
 
 TEST_CASE("new with any pitch writes what can be built, or nothing and says why") {

@@ -88,9 +88,10 @@ TEST_CASE("Whatever was worked out is written as a person could have typed it, t
     };
     constexpr auto metric = UnitSystem::metric, imperial = UnitSystem::imperial;
     const Row rows[] = {
-        {1727.1999999999998, imperial, "5 ft 8 in"},    {1727.1999999999998, metric, "1727.2 mm"},
-        {219.99999999999997, imperial, "220 mm"},       {440.26666666666677, imperial, "1 ft 5 1/3 in"},
-        {5638.1557249999996, metric, "5638.155725 mm"}, {0.30000000000000004, metric, "0.3 mm"},
+        {1727.1999999999998, imperial, "5 ft 8 in"},     {1727.1999999999998, metric, "1727.2 mm"},
+        {219.99999999999997, imperial, "220 mm"},        {2999.3609000000006, imperial, "2999.3609 mm"},
+        {440.26666666666677, imperial, "1 ft 5 1/3 in"}, {5638.1557249999996, metric, "5638.155725 mm"},
+        {0.30000000000000004, metric, "0.3 mm"},
     };
     for (const Row &row : rows)
         CHECK(spell_length(Length::mm(row.mm), row.system) == row.text);
@@ -116,6 +117,12 @@ TEST_CASE("A spelled slope reads back to the same slope") {
     CHECK(spell_slope(Slope::rise_per_run(0.1 + 0.2)) == "0.3");
     CHECK(spell_slope(Slope::rise_per_run(0.125 + 1e-15)) == "1:8");
     CHECK(spell_slope(Slope::rise_per_run(-1 / 7.5)) == "-1:7.5");
+    CHECK(spell_slope(Slope::degrees(7)) == "7 deg");
+    CHECK(spell_slope(Slope::degrees(-7.125)) == "-7.125 deg");
+    CHECK(rc::check([] {
+        const Slope typed = Slope::degrees(*rc::gen::inRange(-840'000, 840'000) / 10'000.0);
+        RC_ASSERT(std::get<Slope>(parse_slope(spell_slope(typed))) == typed);
+    }));
     CHECK(rc::check([] {
         const double ratio =
             static_cast<double>(*rc::gen::inRange<long long>(-1'000'000'000'000'000, 1'000'000'000'000'000)) /
