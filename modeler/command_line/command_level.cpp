@@ -45,6 +45,9 @@ std::string brought_words(const Findings &findings, const Speech &speech) {
     std::string text = "With them the check finds what it does not find without:\n";
     for (const Finding &f : findings)
         text += std::string(word(f.weight)) + ": " + sentence_of(f, speech) + "\n";
+    if (!std::ranges::any_of(findings,
+                             [](const Finding &f) { return first_of<about::Opening>(f.about) != nullptr; }))
+        return text;
     return text +
            "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
 }
@@ -129,7 +132,7 @@ CommandRun declare_level(CLI::App &app) {
     app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
     app.add_option("--pile", o->pile,
                    "the measured logs: CSV with the columns mark, length, butt_height, tip_height and, where "
-                   "measured, butt_width, tip_width; lengths with their unit")
+                   "measured, butt_width, tip_width, or the French words for them; lengths with their unit")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "also write the document with these logs stated; - prints it alone")

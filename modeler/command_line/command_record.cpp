@@ -16,22 +16,21 @@ struct RecordOptions {
 
 ExitCode run_record(const Console &console, const RecordOptions &options) {
     const Input input = read_input(options.file);
-    for (const Problem &problem : input.read.problems)
-        std::fputs((to_text(problem) + "\n").c_str(), stderr);
-    if (!input.read.shell) return ExitCode::unreadable;
+    tell_problems(console, input);
+    if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     const Shell &shell = *input.read.shell;
     const auto record = record_from(console, options.record);
     if (!record) return ExitCode::unreadable;
     const Recorded logs = recorded(shell, *record);
-    tell_csv(options.record, "error", logs.problems);
+    tell_errors(console, options.record, logs.problems);
     if (!logs.problems.empty()) return ExitCode::findings;
     const auto stated = state_logs(console, input, shell, logs.logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
     const ExitCode saved =
         save_with_logs(console, made, options.to, options.force, {options.record, &logs.logs, logs.lines});
-    if (!console.quiet && (saved == ExitCode::fine || saved == ExitCode::findings))
-        tell_csv(options.record, "warning", off_the_line(made.job.shell, made.job.layout, *record));
+    if (saved == ExitCode::fine || saved == ExitCode::findings)
+        tell_warnings(console, options.record, off_the_line(made.job.shell, made.job.layout, *record));
     return saved;
 }
 
@@ -45,7 +44,8 @@ CommandRun declare_record(CLI::App &app) {
                    "that an opening parts, "
                    "from the left), mark, left_height, right_height (seen from outside), left_width, "
                    "right_width, diameter, butt, "
-                   "bow, finish, fabric, notes; lengths with their unit, or the unit in the header")
+                   "bow, finish, fabric, notes, or the French words for them; lengths with their unit, or "
+                   "the unit in the header")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "the document to write; - writes to the standard output")

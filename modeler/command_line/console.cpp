@@ -7,6 +7,7 @@
 #include <spdlog/sinks/stdout_sinks.h>
 #include <spdlog/spdlog.h>
 
+#include <cstdio>
 #include <cstdlib>
 #include <cstring>
 
@@ -57,6 +58,8 @@ void Console::print_failure(ExitCode code) const {
     for (const ExitMeaning &exit : exit_meanings)
         if (exit.code == code) all["meaning"] = exit.meaning;
     all["errors"] = errors_;
+    for (const InFile &e : in_files_)
+        all["problems"].push_back({{"file", e.file}, {"line", e.line}, {"message", e.message}});
     constexpr int indent = 2;
     (void)print(all.dump(indent, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n");
 }
@@ -92,6 +95,16 @@ void Console::warn(const std::string &text) const {
 void Console::error(const std::string &text) const {
     errors_.push_back(text);
     spdlog::error("{}", text);
+}
+void Console::error_at(const std::string &file, int line, const std::string &message) const {
+    const std::string place = file + ":" + std::to_string(line) + ": ";
+    std::fputs((place + "error: " + message + "\n").c_str(), stderr);
+    errors_.push_back(place + message);
+    in_files_.push_back({file, message, line});
+}
+void Console::error_line(const std::string &text) const {
+    std::fputs((text + "\n").c_str(), stderr);
+    errors_.push_back(text);
 }
 void Console::detail(const std::string &text) const {
     spdlog::info("{}", text);

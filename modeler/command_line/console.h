@@ -35,12 +35,21 @@ class Console {
     void hint(const std::string &text) const;
     void warn(const std::string &text) const;
     void error(const std::string &text) const;
+    /// An error of a line of some file, as editors can follow it.
+    void error_at(const std::string &file, int line, const std::string &message) const;
+    /// An error that is worded with its place.
+    void error_line(const std::string &text) const;
     void detail(const std::string &text) const; ///< with --verbose only
 
   private:
     bool colour_out_ = false;
     mutable bool printed_ = false;
+    struct InFile {
+        std::string file, message;
+        int line = 0;
+    };
     mutable std::vector<std::string> errors_;
+    mutable std::vector<InFile> in_files_; ///< those of errors_ that have a place
 };
 
 } // namespace roundlay

@@ -28,13 +28,19 @@ Input read_standard_input() {
     return input;
 }
 
+} // namespace
+
+void tell_problems(const Console &console, const Input &input) {
+    for (const Problem &problem : input.read.problems)
+        if (!console.quiet || problem.weight == Weight::error)
+            std::fputs((to_text(problem) + "\n").c_str(), stderr);
+}
+
 ExitCode failed(const Console &console, const Input &input, const ExportJob *job, ExitCode code) {
     if (!console.quiet) std::fputs((summary_line(input, job) + "; nothing was made\n").c_str(), stderr);
     if (console.json) (void)console.print(findings_json(input, job));
     return code;
 }
-
-} // namespace
 
 ExportJob told_job(const Console &console, const Input &input, Shell shell) {
     console.detail("read " + input.file + ": " + std::to_string(input.bytes.size()) + " bytes");
@@ -59,9 +65,7 @@ Input read_input(const std::string &path) {
 std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
                                     std::optional<UnitSystem> units, bool (*enough)(const Shell &shell)) {
     Input input = read_input(path);
-    for (const Problem &problem : input.read.problems)
-        if (!console.quiet || problem.weight == Weight::error)
-            std::fputs((to_text(problem) + "\n").c_str(), stderr);
+    tell_problems(console, input);
     if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     Shell shell = *input.read.shell;
     if (units) shell.units = *units;

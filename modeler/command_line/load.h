@@ -20,6 +20,12 @@ struct Input {
 
 Input read_input(const std::string &path);
 
+/// What is wrong with a document, on the standard error.
+void tell_problems(const Console &console, const Input &input);
+
+/// Ends a command that made nothing: says so, with --json as data.
+ExitCode failed(const Console &console, const Input &input, const ExportJob *job, ExitCode code);
+
 /// make_job; with --verbose it says what was read and laid out, and how long it took.
 ExportJob told_job(const Console &console, const Input &input, Shell shell);
 

@@ -38,19 +38,30 @@ bool is_told(const Console &console, Weight weight) {
     return weight == Weight::error || (weight == Weight::warning && !console.quiet);
 }
 
+void tell_line(const Console &console, Weight weight, const std::string &text) {
+    if (weight == Weight::error) return console.error_line(text);
+    if (is_told(console, weight)) std::fputs((text + "\n").c_str(), stderr);
+}
+
+void tell_at(const Console &console, const std::string &file, int line, const Finding &f,
+             const Speech &speech) {
+    const std::string message = sentence_of(f, speech);
+    if (f.weight == Weight::error) return console.error_at(file, line, message);
+    tell_line(console, f.weight,
+              file + ":" + std::to_string(line) + ": " + std::string(word(f.weight)) + ": " + message);
+}
+
 void tell(const Console &console, const StatedLogs &stated, const LogSource &source) {
     Findings others;
     for (const Finding &f : stated.job.findings) {
         const auto line = source_line(source, stated.job.shell, f);
         if (!line)
             others.push_back(f);
-        else if (is_told(console, f.weight))
-            std::fprintf(stderr, "%s:%d: %s: %s\n", source.file.c_str(), *line,
-                         std::string(word(f.weight)).c_str(),
-                         sentence_of(f, in_english(stated.job.shell.units)).c_str());
+        else
+            tell_at(console, source.file, *line, f, in_english(stated.job.shell.units));
     }
     for (const FindingLine &line : finding_lines(stated.made, stated.job, others))
-        if (is_told(console, line.weight)) std::fputs((line.text + "\n").c_str(), stderr);
+        tell_line(console, line.weight, line.text);
     console.hint(summary_line(stated.made, &stated.job));
 }
 
@@ -67,7 +78,7 @@ std::variant<StatedLogs, ExitCode> state_logs(const Console &console, const Inpu
                       text = std::get<Document>(edited).text();
     StatedLogs stated{{file, text, read_document(text, file)}, {}};
     for (const Problem &problem : stated.made.read.problems)
-        if (is_told(console, problem.weight)) std::fputs((to_text(problem) + "\n").c_str(), stderr);
+        tell_line(console, problem.weight, to_text(problem));
     if (!stated.made.read.shell) return ExitCode::unreadable;
     stated.job = make_job(*stated.made.read.shell);
     return stated;

@@ -19,17 +19,23 @@ std::optional<std::vector<Row>> rows_from(const Console &console, const std::str
         return {};
     }
     CsvRead<Row> result = read(std::get<std::string>(bytes));
-    tell_csv(path, "error", result.problems);
-    if (!console.quiet) tell_csv(path, "warning", result.notices);
+    tell_errors(console, path, result.problems);
+    tell_warnings(console, path, result.notices);
     if (!result.problems.empty()) return {};
     return std::move(result.rows);
 }
 
 } // namespace
 
-void tell_csv(const std::string &path, const char *weight, const std::vector<CsvProblem> &lines) {
+void tell_errors(const Console &console, const std::string &path, const std::vector<CsvProblem> &lines) {
     for (const CsvProblem &line : lines)
-        std::fprintf(stderr, "%s:%d: %s: %s\n", path.c_str(), line.line, weight, line.message.c_str());
+        console.error_at(path, line.line, line.message);
+}
+
+void tell_warnings(const Console &console, const std::string &path, const std::vector<CsvProblem> &lines) {
+    if (console.quiet) return;
+    for (const CsvProblem &line : lines)
+        std::fprintf(stderr, "%s:%d: warning: %s\n", path.c_str(), line.line, line.message.c_str());
 }
 
 std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path) {

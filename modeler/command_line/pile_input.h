@@ -13,7 +13,9 @@ namespace roundlay {
 std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path);
 std::optional<std::vector<RecordedLog>> record_from(const Console &console, const std::string &path);
 
-/// `logs.csv:12: warning: …` on stderr.
-void tell_csv(const std::string &path, const char *weight, const std::vector<CsvProblem> &lines);
+/// `logs.csv:12: error: …` on stderr, and among the errors that --json prints.
+void tell_errors(const Console &console, const std::string &path, const std::vector<CsvProblem> &lines);
+/// `logs.csv:12: warning: …` on stderr, unless --quiet.
+void tell_warnings(const Console &console, const std::string &path, const std::vector<CsvProblem> &lines);
 
 } // namespace roundlay

@@ -60,6 +60,59 @@ TEST_CASE("level says what a pile lacks, and where its file is wrong") {
     CHECK(run({"level", "hut.roundlay", "--pile", "none.csv"}, at).code == 3);
 }
 
+TEST_CASE("--json holds what is wrong with a CSV file, with its line") {
+    const TemporaryFolder home;
+    const RunOptions at = {.folder = home.path().string()};
+    put(home / "hut.roundlay", small_document());
+    put(home / "torn.roundlay", "roundlay = 1\n[shell\n");
+    put(home / "columns.csv", "mark,length\nx,5 m\n");
+    put(home / "walls.csv", "wall,round,bow\nA,1,9 mm\nZ,1,9 mm\n");
+    put(home / "text.csv", "wall,round,bow\nA,1,bent\n");
+    put(home / "thin.csv", "wall,round,left_height,right_height\nA,2,25 mm,25 mm\n");
+    const struct {
+        Words words;
+        int code;
+        std::string file, says;
+        int line;
+    } cases[] = {
+        {{"level", "hut.roundlay", "--pile", "columns.csv"},
+         3,
+         "columns.csv",
+         "the column \"butt_height\" is missing",
+         1},
+        {{"record", "hut.roundlay", "--logs", "walls.csv", "--to", "x"},
+         1,
+         "walls.csv",
+         "there is no wall \"Z\"",
+         3},
+        {{"record", "hut.roundlay", "--logs", "text.csv", "--to", "x"}, 3, "text.csv", "is no length", 2},
+    };
+    for (const auto &c : cases) {
+        Words words = c.words;
+        words.emplace_back("--json");
+        const Ran ran = run(words, at);
+        INFO(ran.out << ran.err);
+        CHECK(ran.code == c.code);
+        const auto json = nlohmann::json::parse(ran.out);
+        REQUIRE_FALSE(json["errors"].empty());
+        REQUIRE_FALSE(json["problems"].empty());
+        const auto first = json["problems"][0];
+        CHECK(first["file"] == c.file);
+        CHECK(first["line"] == c.line);
+        CHECK_THAT(first["message"].get<std::string>(), ContainsSubstring(c.says));
+        CHECK(json["errors"][0] ==
+              c.file + ":" + std::to_string(c.line) + ": " + first["message"].get<std::string>());
+        CHECK_THAT(ran.err, ContainsSubstring(":" + std::to_string(c.line) + ": error: "));
+    }
+    const Ran thin = run({"record", "hut.roundlay", "--logs", "thin.csv", "--to", "x", "--json"}, at);
+    CHECK(thin.code == 1); // written, and found not to alternate
+    CHECK_THAT(nlohmann::json::parse(thin.out)["errors"].at(0).get<std::string>(),
+               ContainsSubstring("25 mm high"));
+    const Ran torn = run({"record", "torn.roundlay", "--logs", "walls.csv", "--json"}, at);
+    CHECK(torn.code == 3);
+    CHECK_FALSE(nlohmann::json::parse(torn.out)["problems"].empty());
+}
+
 TEST_CASE("record states measured logs and says what does not fit") {
     const TemporaryFolder home;
     put(home / "hut.roundlay", small_document());
@@ -153,7 +206,21 @@ TEST_CASE("level tells in its own summary what the check finds of the levelled l
         nlohmann::json::parse(run({"level", "hut.roundlay", "--pile", "yard.csv", "--json"}, at).out);
     REQUIRE_FALSE(json["findings"].empty());
     CHECK_THAT(ran.out, ContainsSubstring("With them the check finds what it does not find without:") &&
-                            ContainsSubstring(json["findings"][0]["message"].get<std::string>()));
+                            ContainsSubstring(json["findings"][0]["message"].get<std::string>()) &&
+                            ContainsSubstring("Move the sill or the top of such an opening"));
+}
+
+TEST_CASE("level advises on openings only where the check found something at one") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", write_document(plain_shell()));
+    std::string csv = "mark,length,butt_height,tip_height\n";
+    for (int i = 0; i < 60; ++i)
+        csv += std::to_string(i) + ",5.2 m," + std::to_string(i < 6 ? 160 : 240) + " mm,150 mm\n";
+    put(home / "yard.csv", csv);
+    const Ran ran = run({"level", "hut.roundlay", "--pile", "yard.csv"}, {.folder = home.path().string()});
+    INFO(ran.out << ran.err);
+    CHECK_THAT(ran.out, ContainsSubstring("With them the check finds what it does not find without:") &&
+                            !ContainsSubstring("opening"));
 }
 
 TEST_CASE("level takes logs that leave no sliver, and says where none that it tried leave none") {
