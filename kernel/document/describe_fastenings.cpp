@@ -65,10 +65,10 @@ const TableOf<StatedBore> &bore_table() {
                                               {.left_out = "the middle of the wall"}),
               size<&StatedBore::diameter>("diameter", bounds::short_size, "of the bore",
                                           {.missing = "diameter = \"20 mm\""}),
-              count<&StatedBore::from_round>("from_round", {1, limits::rounds + 1},
+              count<&StatedBore::from_round>("from_round", {1, limits::logs_high},
                                              "the lowest and the highest round that it goes through",
                                              {.left_out = "the first"}),
-              count<&StatedBore::to_round>("to_round", {1, limits::rounds + 1},
+              count<&StatedBore::to_round>("to_round", {1, limits::logs_high},
                                            "the lowest and the highest round that it goes through",
                                            {.left_out = "the last"})
                   .check<check_end>(),

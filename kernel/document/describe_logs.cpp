@@ -86,7 +86,7 @@ const TableOf<OwnLog> &log_table() {
              {wall_name<&OwnLog::wall>("wall", "the wall it lies in",
                                        {.missing = "the wall it lies in: wall = \"A\""}),
               // A wall that starts with a half log can end with one more than there are rounds.
-              count<&OwnLog::round>("round", {1, limits::rounds + 1},
+              count<&OwnLog::round>("round", {1, limits::logs_high},
                                     "the round it lies in; 1 is the sill log",
                                     {.missing = "the round it lies in, the sill log being 1"}),
               count<&OwnLog::piece>("piece", {1, limits::pieces},

@@ -88,7 +88,7 @@ CsvHeading heading_of(std::string_view cell) {
     if (words.size() > 1 && is_unit(words.back())) {
         heading.unit = words.back();
         words.pop_back();
-        if (words.size() > 1 && words.back() == "in") words.pop_back(); // "length in mm"
+        if (words.size() > 1 && (words.back() == "in" || words.back() == "en")) words.pop_back(); // "in mm"
     }
     for (const std::string &word : words)
         heading.key += (heading.key.empty() ? "" : "_") + word;

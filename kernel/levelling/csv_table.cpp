@@ -3,6 +3,7 @@
 #include "kernel/levelling/csv_header.h"
 #include "kernel/levelling/csv_text.h"
 #include "kernel/measure/character.h"
+#include "kernel/measure/nearest_name.h"
 
 #include <algorithm>
 #include <charconv>
@@ -18,11 +19,20 @@ std::string joined(const std::vector<std::string> &names) {
     return text;
 }
 
-std::string names_of(const std::vector<CsvColumn> &known) {
+std::vector<std::string> keys_of(const std::vector<CsvColumn> &known) {
     std::vector<std::string> names;
     for (const CsvColumn &column : known)
         names.push_back(column.key);
-    return joined(names);
+    return names;
+}
+
+std::string names_of(const std::vector<CsvColumn> &known) {
+    return joined(keys_of(known));
+}
+
+std::string unknown(const std::string &cell, const std::string &key, const std::vector<CsvColumn> &known) {
+    const auto nearest = nearest_name(key, keys_of(known));
+    return "\"" + cell + "\"" + (nearest ? " (did you mean \"" + *nearest + "\"?)" : "");
 }
 
 } // namespace
@@ -52,7 +62,7 @@ void CsvTable::read_headings(const std::vector<CsvColumn> &known) {
     for (const std::string &cell : header_.cells) {
         CsvHeading heading = heading_of(cell);
         const CsvColumn *column = column_named(known, heading.key);
-        if (!column && !heading.key.empty()) left_out.push_back("\"" + trimmed(cell) + "\"");
+        if (!column && !heading.key.empty()) left_out.push_back(unknown(trimmed(cell), heading.key, known));
         heading.key = column ? column->key : "";
         if (column && has(column->key))
             report_->problem(header_.line, "twice " + column->key,
@@ -106,7 +116,7 @@ std::string CsvTable::cell(std::size_t row, const std::string &column) const {
 }
 
 std::string CsvTable::word(std::size_t row, const std::string &column) const {
-    return lower_case(cell(row, column));
+    return plain_letters(cell(row, column));
 }
 
 std::string CsvTable::told(const std::string &column, const CsvFault &fault, const std::string &text) const {
@@ -131,7 +141,7 @@ std::optional<double> CsvTable::length(std::size_t row, const std::string &colum
 }
 
 std::optional<int> CsvTable::count(std::size_t row, const std::string &column, int most,
-                                   const char *expected) const {
+                                   const char *first) const {
     std::string text = cell(row, column);
     if (text.empty()) return {};
     const std::string written = text;
@@ -139,7 +149,9 @@ std::optional<int> CsvTable::count(std::size_t row, const std::string &column, i
     int value = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (error == std::errc() && end == text.data() + text.size() && value >= 1 && value <= most) return value;
-    problem(row, "no " + column, column + " \"" + written + "\" is none; expected " + expected);
+    problem(row, "no " + column,
+            column + " \"" + written + "\" is none; expected a whole number from " + first + " to " +
+                std::to_string(most));
     return {};
 }
 

@@ -2,7 +2,7 @@
 //
 // Commas, semicolons or tabs between the values; columns in any order, in capitals or not, with their unit in
 // the header or in the cells; lines above the header, empty lines and comments (#) and columns that are not
-// known are left out, and what was left out is told.
+// known are left out, and what was left out is told. The columns may be named in French.
 #pragma once
 
 #include "kernel/levelling/csv_measure.h"
@@ -14,7 +14,7 @@ namespace roundlay {
 struct CsvColumn {
     std::string key;
     bool needed = false;
-    std::string also; ///< another name for it
+    std::vector<std::string> also = {}; ///< other names for it, in plain letters
 };
 
 class CsvTable {
@@ -28,7 +28,7 @@ class CsvTable {
     bool has(const std::string &column) const { return column_of(column) < headings_.size(); }
     /// Without blanks at either side; empty where the column or cell is missing.
     std::string cell(std::size_t row, const std::string &column) const;
-    /// The same in lower case: for words.
+    /// The same in lower case and without accents: for words.
     std::string word(std::size_t row, const std::string &column) const;
 
     /// A length within the bounds in mm; a problem else. Nothing for an empty cell, which is a problem where
@@ -36,9 +36,8 @@ class CsvTable {
     std::optional<double> length(std::size_t row, const std::string &column, const CsvBounds &bounds,
                                  bool needed) const;
     /// A whole number from 1 to `most`, also written 3.0 or 3,0; a problem else, and nothing for an empty
-    /// cell.
-    std::optional<int> count(std::size_t row, const std::string &column, int most,
-                             const char *expected) const;
+    /// cell. `first` says what 1 is.
+    std::optional<int> count(std::size_t row, const std::string &column, int most, const char *first) const;
 
     /// `kind` of problem in that column.
     void problem(std::size_t row, const std::string &kind, const std::string &message) const;

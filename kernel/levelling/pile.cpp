@@ -1,9 +1,12 @@
 #include "kernel/levelling/pile.h"
 
 #include "kernel/levelling/csv_table.h"
+#include "kernel/shell/limits.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <span>
 
 namespace roundlay {
 
@@ -11,7 +14,6 @@ namespace {
 
 constexpr std::size_t most_rows = 2000;
 constexpr std::size_t most_letters = 200; ///< of a mark or a note, as a document takes them
-constexpr int most_rounds = 501, most_pieces = 501;
 
 /// mm. The lower ones tell "1,250" apart from 1.250, which no log is.
 constexpr CsvBounds log_length{300, 30'000}, thickness{20, 2'000}, out_of_line{0, 2'000};
@@ -45,16 +47,55 @@ PileLog pile_log(const CsvTable &table, std::size_t row) {
     return log;
 }
 
-template <typename T> using Words = std::vector<std::pair<const char *, T>>;
+/// Of each value first the word that is told, then the short and the French ones, in plain letters.
+template <typename T> using Word = std::pair<std::string_view, T>;
+
+constexpr auto butt_words = std::to_array<Word<LogEnd>>({{"left", LogEnd::left},
+                                                         {"l", LogEnd::left},
+                                                         {"gauche", LogEnd::left},
+                                                         {"a gauche", LogEnd::left},
+                                                         {"bout gauche", LogEnd::left},
+                                                         {"g", LogEnd::left},
+                                                         {"right", LogEnd::right},
+                                                         {"r", LogEnd::right},
+                                                         {"droite", LogEnd::right},
+                                                         {"a droite", LogEnd::right},
+                                                         {"droit", LogEnd::right},
+                                                         {"bout droit", LogEnd::right},
+                                                         {"d", LogEnd::right}});
+constexpr auto finish_words = std::to_array<Word<Finish>>({{"hewn", Finish::hewn},
+                                                           {"equarri", Finish::hewn},
+                                                           {"equarrie", Finish::hewn},
+                                                           {"sawn", Finish::sawn},
+                                                           {"scie", Finish::sawn},
+                                                           {"sciee", Finish::sawn},
+                                                           {"peeled", Finish::peeled},
+                                                           {"ecorce", Finish::peeled},
+                                                           {"ecorcee", Finish::peeled}});
+constexpr auto fabric_words = std::to_array<Word<Fabric>>({{"new", Fabric::newly_cut},
+                                                           {"neuf", Fabric::newly_cut},
+                                                           {"neuve", Fabric::newly_cut},
+                                                           {"kept", Fabric::kept},
+                                                           {"conserve", Fabric::kept},
+                                                           {"conservee", Fabric::kept},
+                                                           {"patched", Fabric::patched},
+                                                           {"repare", Fabric::patched},
+                                                           {"reparee", Fabric::patched},
+                                                           {"replacement", Fabric::replacement},
+                                                           {"remplacement", Fabric::replacement},
+                                                           {"de remplacement", Fabric::replacement},
+                                                           {"remplacee", Fabric::replacement}});
 
 template <typename T>
 std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::string &column,
-                        const Words<T> &words) {
+                        std::span<const Word<T>> words) {
     const std::string text = table.word(row, column);
     std::string expected;
+    std::optional<T> last;
     for (const auto &[word, value] : words) {
         if (text == word) return value;
-        if (std::string(word).size() > 1) expected += (expected.empty() ? "" : ", ") + std::string(word);
+        if (value != last) expected += (expected.empty() ? "" : ", ") + std::string(word);
+        last = value;
     }
     if (!text.empty())
         table.problem(row, "no " + column,
@@ -76,8 +117,8 @@ RecordedLog recorded_log(const CsvTable &table, std::size_t row) {
     log.wall = table.cell(row, "wall");
     if (log.wall.empty()) table.problem(row, "empty wall", "wall is missing");
     if (table.cell(row, "round").empty()) table.problem(row, "empty round", "round is missing");
-    log.round = table.count(row, "round", most_rounds, "1 (the sill log) and up").value_or(1);
-    log.piece = table.count(row, "piece", most_pieces, "1 (the leftmost) and up");
+    log.round = table.count(row, "round", most_logs_high, "1 (the sill log)").value_or(1);
+    log.piece = table.count(row, "piece", most_logs_in_round, "1 (the leftmost)");
     log.mark = letters(table, row, "mark");
     log.note = letters(table, row, "note");
     for (const auto &[column, into] :
@@ -88,16 +129,9 @@ RecordedLog recorded_log(const CsvTable &table, std::size_t row) {
     log.bow = table.length(row, "bow", out_of_line, false);
     check_both(table, row, "height", log.left_height, log.right_height);
     check_both(table, row, "width", log.left_width, log.right_width);
-    log.butt = chosen<LogEnd>(
-        table, row, "butt",
-        {{"left", LogEnd::left}, {"right", LogEnd::right}, {"l", LogEnd::left}, {"r", LogEnd::right}});
-    log.finish = chosen<Finish>(table, row, "finish",
-                                {{"hewn", Finish::hewn}, {"sawn", Finish::sawn}, {"peeled", Finish::peeled}});
-    log.fabric = chosen<Fabric>(table, row, "fabric",
-                                {{"new", Fabric::newly_cut},
-                                 {"kept", Fabric::kept},
-                                 {"patched", Fabric::patched},
-                                 {"replacement", Fabric::replacement}});
+    log.butt = chosen<LogEnd>(table, row, "butt", butt_words);
+    log.finish = chosen<Finish>(table, row, "finish", finish_words);
+    log.fabric = chosen<Fabric>(table, row, "fabric", fabric_words);
     return log;
 }
 
@@ -139,12 +173,12 @@ std::string place_of(const RecordedLog &log) {
 CsvRead<PileLog> read_pile(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"mark", true, ""},
-                          {"length", true, ""},
-                          {"butt_height", true, ""},
-                          {"tip_height", true, ""},
-                          {"butt_width", false, ""},
-                          {"tip_width", false, ""}},
+                         {{"mark", true, {"marque", "marque_piece"}},
+                          {"length", true, {"longueur"}},
+                          {"butt_height", true, {"hauteur_gros_bout"}},
+                          {"tip_height", true, {"hauteur_petit_bout"}},
+                          {"butt_width", false, {"largeur_gros_bout"}},
+                          {"tip_width", false, {"largeur_petit_bout"}}},
                          report);
     return read_rows<PileLog>(table, report, pile_log,
                               [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
@@ -153,20 +187,20 @@ CsvRead<PileLog> read_pile(std::string_view csv) {
 CsvRead<RecordedLog> read_record(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"wall", true, ""},
-                          {"round", true, ""},
-                          {"piece", false, ""},
-                          {"mark", false, ""},
-                          {"left_height", false, ""},
-                          {"right_height", false, ""},
-                          {"left_width", false, ""},
-                          {"right_width", false, ""},
-                          {"diameter", false, ""},
-                          {"butt", false, ""},
-                          {"bow", false, ""},
-                          {"finish", false, ""},
-                          {"fabric", false, ""},
-                          {"note", false, "notes"}},
+                         {{"wall", true, {"mur"}},
+                          {"round", true, {"rang"}},
+                          {"piece", false},
+                          {"mark", false, {"marque", "marque_piece"}},
+                          {"left_height", false, {"hauteur_gauche", "hauteur_bout_gauche"}},
+                          {"right_height", false, {"hauteur_droite", "hauteur_droit", "hauteur_bout_droit"}},
+                          {"left_width", false, {"largeur_gauche", "largeur_bout_gauche"}},
+                          {"right_width", false, {"largeur_droite", "largeur_droit", "largeur_bout_droit"}},
+                          {"diameter", false, {"diametre", "diametre_bille"}},
+                          {"butt", false, {"gros_bout"}},
+                          {"bow", false, {"cintrage"}},
+                          {"finish", false, {"facon"}},
+                          {"fabric", false, {"etat"}},
+                          {"note", false, {"notes"}}},
                          report);
     return read_rows<RecordedLog>(table, report, recorded_log, place_of);
 }

@@ -34,7 +34,28 @@ bool fits(std::string_view text, const WellFormed &row) {
     return true;
 }
 
+/// Of an accented letter between U+00C0 and U+00FF, the one it is; else none.
+char without_accent(unsigned char second) {
+    // Each stands once in capitals and, 0x20 behind, once in small letters.
+    constexpr std::string_view letters = "aaaaaa.ceeeeiiii.nooooo..uuuuy..";
+    constexpr unsigned char first = 0x80;
+    const char letter = letters[(second - first) % letters.size()];
+    return letter == '.' ? '\0' : letter;
+}
+
 } // namespace
+
+std::string plain_letters(std::string_view text) {
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool latin = byte_at(text, i) == 0xc3 && character_length(text.substr(i)) == 2;
+        if (const char letter = latin ? without_accent(byte_at(text, i + 1)) : '\0')
+            plain += letter, ++i;
+        else
+            plain += text[i];
+    }
+    return lower_case(std::move(plain));
+}
 
 std::size_t character_length(std::string_view text) {
     if (text.empty()) return 0;

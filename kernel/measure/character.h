@@ -18,6 +18,9 @@ inline std::string lower_case(std::string text) {
     return text;
 }
 
+/// In lower case, and the accented letters of French without their accents: what people write both ways.
+std::string plain_letters(std::string_view text);
+
 /// Length in bytes of the well-formed character at the front of the text; 0 where there is none
 /// (empty, cut short, overlong, surrogate, over U+10FFFF). Table 3-7 of the Unicode Standard.
 std::size_t character_length(std::string_view text);

@@ -1,6 +1,12 @@
+#include "kernel/document/document.h"
+#include "kernel/layout/layout.h"
 #include "kernel/levelling/csv_rows.h"
 #include "kernel/levelling/pile.h"
+#include "kernel/shell/limits.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
 
 using namespace roundlay;
 
@@ -163,10 +169,82 @@ TEST_CASE("A record takes all that was measured of a log") {
     CHECK(read.rows[1].line == 3);
 }
 
+TEST_CASE("A record takes as many logs over one another as a document does, and no more") {
+    const std::string head = "wall,round,bow\n", most = std::to_string(most_logs_high),
+                      more = std::to_string(most_logs_high + 1);
+    CHECK(problems_of(read_record(head + "A," + most + ",9 mm\n")).empty());
+    CHECK(problems_of(read_record(head + "A," + more + ",9 mm\n")) ==
+          "2: round \"" + more + "\" is none; expected a whole number from 1 (the sill log) to " + most +
+              "\n");
+    Shell shell = test::plain_shell();
+    shell.rounds = {.count = most_rounds, .height = {}, .pitch = shell.rounds.pitch, .gap = shell.rounds.gap};
+    int high = 0;
+    const Layout layout = lay_out(shell);
+    CHECK_FALSE(has_errors(layout.findings));
+    for (const Piece &piece : layout.pieces)
+        high = std::max(high, piece.round);
+    CHECK(high == most_logs_high);
+    const auto stated = [&](const std::string &logs) {
+        return read_document(write_document(shell) + "[[log]]\nwall = \"B\"\nround = " + logs + "\n", "x");
+    };
+    CHECK(stated(most).problems.empty());
+    CHECK(stated(more).problems.size() == 1);
+    shell.rounds.count = most_rounds + 1;
+    CHECK(has_errors(lay_out(shell).findings));
+    CHECK_FALSE(read_document(write_document(shell), "x").shell.has_value());
+}
+
+TEST_CASE("A record may be kept in French, the unit and the words of its cells too") {
+    // The words that the window shows in French for the same things.
+    const auto read = read_record(
+        "Mur;Rang;Pièce;Hauteur gauche (mm);HAUTEUR DU BOUT DROIT en mm;Diamètre;Gros bout;Cintrage "
+        "(mm);Façon;État;Marque sur la pièce;Notes\n"
+        "A;2;1;235,5;240;;à gauche;8,5;équarrie;conservée;VI;pourri\n");
+    CHECK(problems_of(read) == "");
+    CHECK(read.notices.empty());
+    REQUIRE(read.rows.size() == 1);
+    const RecordedLog &log = read.rows[0];
+    CHECK(log.wall == "A");
+    CHECK(log.round == 2);
+    CHECK(log.piece == 1);
+    CHECK(log.left_height == 235.5);
+    CHECK(log.right_height == 240);
+    CHECK(log.bow == 8.5);
+    CHECK(log.butt == LogEnd::left);
+    CHECK(log.finish == Finish::hewn);
+    CHECK(log.fabric == Fabric::kept);
+    CHECK(log.mark == "VI");
+    CHECK(log.note == "pourri");
+    const auto pile = read_pile("marque\tlongueur\thauteur au gros bout\thauteur au petit bout\n"
+                                "a\t6,2 m\t240 mm\t220 mm\n");
+    REQUIRE(pile.rows.size() == 1);
+    CHECK(pile.rows[0].butt_height == 240);
+    CHECK(pile.rows[0].tip_height == 220);
+}
+
+TEST_CASE("Where no column is known the separator is found all the same, and each column is told") {
+    for (const char separator : {',', ';', '\t'}) {
+        std::string csv = "Muro;Giro;Alto izquierdo\nA;1;235 mm\n";
+        std::ranges::replace(csv, ';', separator);
+        const auto read = read_record(csv);
+        CHECK(problems_of(read) == "1: the column \"wall\" is missing\n1: the column \"round\" is missing\n");
+        REQUIRE(read.notices.size() == 1);
+        CHECK_THAT(read.notices[0].message, ContainsSubstring("\"Muro\"") &&
+                                                ContainsSubstring(", \"Giro\"") &&
+                                                ContainsSubstring(", \"Alto izquierdo\";"));
+    }
+    const auto commas = read_record("Record\nMuro;Giro;Alto;Ancho\nA;1;235,5;180,5\n");
+    REQUIRE(commas.notices.size() >= 1);
+    CHECK_THAT(commas.notices[0].message, ContainsSubstring("\"Giro\", \"Alto\""));
+    const auto slip = read_record("wall;roound;bow\nA;1;9 mm\n");
+    CHECK_THAT(slip.notices.at(0).message, ContainsSubstring("\"roound\" (did you mean \"round\"?)"));
+}
+
 TEST_CASE("What is absurd in a record is told") {
     const std::string head = "wall,round,left_height,right_height,butt\n";
     CHECK(problems_of(read_record(head + "A,0,1 m,1 m,up\nA,x,3 m,1 m,left\n,2,1 m,,\n")) ==
-          "2: round \"0\" is none; expected 1 (the sill log) and up; so in 1 more line: 3\n2: butt \"up\" is "
+          "2: round \"0\" is none; expected a whole number from 1 (the sill log) to 201; so in 1 more line: "
+          "3\n2: butt \"up\" is "
           "not known; "
           "expected left, right\n3: left_height \"3 m\" is out of bounds; expected a length from 20 mm to "
           "2000 mm\n"
