@@ -49,6 +49,18 @@ std::string lower(std::string_view text) {
     return low;
 }
 
+/// The header that a table stands under: "floor[0].beam[2]" under [[floor.beam]].
+std::string header_of(std::string_view path) {
+    std::string names;
+    bool inside = false;
+    for (const char c : path) {
+        if (c == '[') inside = true;
+        if (!inside) names += c;
+        if (c == ']') inside = false;
+    }
+    return path.ends_with(']') ? "[[" + names + "]]" : "[" + names + "]";
+}
+
 bool has_control(std::string_view text) {
     return std::any_of(text.begin(), text.end(), [](char c) {
         const auto byte = static_cast<unsigned char>(c);
@@ -251,16 +263,15 @@ bool TableReader::choice(std::string_view key, std::string &into, const std::vec
 
 void TableReader::require(std::string_view key, const char *expected) {
     if (states(key)) return;
-    std::string in = path_.empty() ? "" : " in [" + path_ + "]";
-    if (const std::size_t index = path_.find('['); index != std::string::npos)
-        in = " in this [[" + path_.substr(0, index) + "]]";
-    reading_.error(place_, quoted_for_message(key) + " is missing" + in, expected);
+    const std::string header = header_of(path_), in = path_.ends_with(']') ? " in this " : " in ";
+    reading_.error(place_, quoted_for_message(key) + " is missing" + (path_.empty() ? "" : in + header),
+                   expected);
 }
 
 const toml::table *TableReader::table(std::string_view key) {
     const toml::node *found = take(key);
     if (!found) return nullptr;
-    const std::string header = "[" + std::string(key) + "]";
+    const std::string header = header_of(path_of(key));
     if (found->is_array_of_tables())
         refuse(key, "is stated once in a document", "one bracket on each side: " + header);
     else if (!found->is_table())
@@ -272,7 +283,7 @@ std::vector<const toml::table *> TableReader::entries(std::string_view key, std:
     std::vector<const toml::table *> all;
     const toml::node *found = take(key);
     if (!found) return all;
-    const std::string header = "[[" + std::string(key) + "]]";
+    const std::string header = header_of(path_of(key) + "[]");
     const auto *list = found->as_array();
     const bool good =
         list && std::all_of(list->begin(), list->end(), [](const toml::node &n) { return n.is_table(); });

@@ -105,6 +105,14 @@ TEST_CASE("Every error of a statement is reported at its place") {
         {36, "species = \"x\"\n[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"", 37, 1,
          "\"level\" is missing in this [[floor]]"},
         {36,
+         "species = \"x\"\n[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"2 ft\"\n"
+         "[[floor.beam]]\nwidth = \"8 in\"\nheight = \"8 in\"",
+         42, 1, "\"from_wall\" is missing in this [[floor.beam]]"},
+        {36,
+         "species = \"x\"\n[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"2 ft\"\n"
+         "[[floor.opening]]\nfrom_left = \"3 ft\"\nfrom_wall = \"3 ft\"\nwidth = \"3 ft\"",
+         42, 1, "\"length\" is missing in this [[floor.opening]]"},
+        {36,
          "species = \"x\"\n[[bore]]\nuse = \"rod\"\nwall = \"A\"\nfrom_left = \"2 ft\"\ndiameter = \"1 in\"\n"
          "from_round = 3\nto_round = 2",
          43, 12, "the bore ends below its start"},
@@ -406,6 +414,10 @@ TEST_CASE("Too many walls or openings are one problem") {
         walls += "[[wall]]\n";
     CHECK(problems_of(sample + openings).at(0).message ==
           "\"opening\" has more than 500 entries [[opening]]");
+    std::string beams = "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"2 ft\"\n";
+    for (int i = 0; i < 51; ++i)
+        beams += "[[floor.beam]]\n";
+    CHECK(problems_of(sample + beams).at(0).message == "\"beam\" has more than 50 entries [[floor.beam]]");
     CHECK(problems_of(sample + walls).at(0).message == "\"wall\" has more than 100 entries [[wall]]");
 }
 
