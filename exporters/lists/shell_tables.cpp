@@ -9,6 +9,7 @@
 #include "kernel/trade/settling.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace roundlay {
 
@@ -62,10 +63,16 @@ const std::vector<Column> &screen_columns(bool metric) {
                                    {"bending_psi", m ? "" : "bending psi"},
                                    {"shear_psi", m ? "" : "shear psi"},
                                    {"bearing_psi", m ? "" : "bearing psi"},
-                                   {"allowable", "allowable"}};
+                                   {"allowable", "allowable"},
+                                   {"pulls_up_n", m ? "pulls up N" : ""},
+                                   {"pulls_up_lb", m ? "" : "pulls up lb"}};
     };
     static const std::vector<Column> in_metric = columns(true), in_imperial = columns(false);
     return metric ? in_metric : in_imperial;
+}
+
+double most_lift(const TimberScreen &s) {
+    return s.lifts.empty() ? 0 : std::ranges::max(s.lifts);
 }
 
 /// What stands in those columns, empty where there is no screen.
@@ -86,7 +93,9 @@ std::vector<Entry> screened(const Shell &shell, const TimberScreen *s) {
             number(s->bending / mpa_per_psi, 0),
             number(s->shear / mpa_per_psi, 0),
             number(s->bearing / mpa_per_psi, 0),
-            std::string(no_allowable)};
+            std::string(no_allowable),
+            number(std::ceil(most_lift(*s)), 0),
+            number(std::ceil(most_lift(*s) / newtons_per_pound), 0)};
 }
 
 } // namespace

@@ -15,6 +15,7 @@ namespace {
 constexpr double n_per_mm2 = 1e-3;  ///< 1 kPa
 constexpr double no_bearing = 1;    ///< mm: an end that reaches no wood is told, and its stress is past any
 constexpr double gravity = 9.80665; ///< m/s2, standard
+constexpr double no_lift = 1;       ///< N
 
 /// Its least section: joists of tapered logs are thinner at the tip.
 Blank least_section(const Piece &piece) {
@@ -48,7 +49,7 @@ double housed(const Piece &piece) {
 /// What one timber lays on another.
 struct Landed {
     double at = 0; ///< along the carrier's clear length
-    double live = 0, total = 0;
+    double live = 0, total = 0, sure = 0;
 };
 
 /// One timber under its loads, its spans from middle to middle of its bearings.
@@ -66,19 +67,33 @@ class Loaded {
             const double from = supports_[k], span = supports_[k + 1] - from;
             live_.push_back({span, even.live, {}});
             total_.push_back({span, even.total, {}});
+            sure_.push_back({span, even.sure, {}});
             const bool last = k + 2 == supports_.size();
             for (const Landed &l : landed) {
                 if (l.at < from || (l.at >= supports_[k + 1] && !last)) continue;
                 live_.back().points.push_back({l.at - from, l.live});
                 total_.back().points.push_back({l.at - from, l.total});
+                sure_.back().points.push_back({l.at - from, l.sure});
             }
         }
     }
 
     std::size_t supports() const { return supports_.size(); }
 
-    /// What lies on a support; live and total.
-    Landed on_support(std::size_t k) const { return {0, reaction(live_, k), reaction(total_, k)}; }
+    /// What lies on a support; sure: the least, below 0 where it pulls up.
+    Landed on_support(std::size_t k) const {
+        return {0, reaction(live_, k), reaction(total_, k), least()[k]};
+    }
+
+    std::vector<double> least() const {
+        std::vector<SpanLoad> may = total_;
+        for (std::size_t k = 0; k < may.size(); ++k) {
+            may[k].per_length -= sure_[k].per_length;
+            for (std::size_t i = 0; i < may[k].points.size(); ++i)
+                may[k].points[i].force -= sure_[k].points[i].force;
+        }
+        return least_reactions(sure_, may);
+    }
 
     void judge(TimberScreen &s, double housing) const {
         const double inertia = section_inertia(s.width, s.height), net = s.width - housing;
@@ -98,6 +113,8 @@ class Loaded {
         judge_end(s, timber_.hold_to, to_.length, reaction(total_, supports_.size() - 1));
         for (std::size_t i = 0; i < timber_.rests.size(); ++i)
             judge_rest(s, timber_.rests[i], net, i);
+        for (const double on : least())
+            s.lifts.push_back(on < -no_lift ? -on : 0);
     }
 
   private:
@@ -126,7 +143,7 @@ class Loaded {
     const Timber &timber_;
     Bearing from_, to_;
     std::vector<double> supports_; ///< along the clear length
-    std::vector<SpanLoad> live_, total_;
+    std::vector<SpanLoad> live_, total_, sure_;
 };
 
 /// Takes the timbers of all floors from what is carried to what carries.
@@ -174,8 +191,12 @@ class Screener {
         const bool by_others = timber.use == TimberUse::beam || timber.use == TimberUse::trimmer;
         const double strip = by_others && !carries_none ? 0 : timber.load_width;
         s.live = *floor.live_load * n_per_mm2 * strip;
-        const double own = weigh(piece.blank.width * piece.blank.height, shell_.wood).high_kg * gravity;
-        s.total = s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip + own;
+        const WeightEstimate own = weigh(piece.blank.width * piece.blank.height, shell_.wood);
+        s.total =
+            s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip + own.high_kg * gravity;
+        const Blank least = least_section(piece);
+        s.sure = floor.dead_load.value_or(0) * n_per_mm2 * strip +
+                 weigh(least.width * least.height, shell_.wood).low_kg * gravity;
     }
 
     void hand_on(const Timber &timber, const Loaded &loaded) {

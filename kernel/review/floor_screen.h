@@ -20,10 +20,15 @@ struct TimberScreen {
     double span = 0;
     double width = 0, height = 0;
     double live = 0, total = 0;    ///< even load, N/mm; total: with the dead load and its own weight
+    double sure = 0; ///< of the total what is always there: its least own weight, and the dead load if stated
     std::vector<PointLoad> points; ///< from other timbers, in all; along its clear length from its `from`
     double elasticity = 0;         ///< MPa
     double deflection = 0;         ///< under the live load, bending and no shear
     double bending = 0, shear = 0, bearing = 0; ///< largest stresses under the whole load
+    /// How hard it pulls up at each of its supports, N, from its `from` on: as it runs on over all of them
+    /// (statics, equation of three moments), what is sure on all spans and the rest on those alone that lift
+    /// it. 0: it does not.
+    std::vector<double> lifts;
 };
 
 struct FloorScreen {

@@ -1,10 +1,13 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/bearing.h"
 #include "kernel/layout/text.h"
+#include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 #include <utility>
 
 namespace roundlay {
@@ -91,8 +94,9 @@ std::pair<LengthAmount, LengthAmount> told_apart(UnitSystem units, double a, dou
     return {finely_in_mm(a, places), finely_in_mm(b, places)};
 }
 
-void check_deflections(const Shell &shell, const Layout &layout, Findings &findings) {
-    for (const TimberScreen &s : screen_floors(shell, layout).timbers) {
+void check_deflections(const Shell &shell, const Layout &layout, const FloorScreen &screen,
+                       Findings &findings) {
+    for (const TimberScreen &s : screen.timbers) {
         const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
         if (s.deflection <= s.span / deflection_limit) continue;
         const auto [bends, may] = told_apart(shell.units, s.deflection, s.span / deflection_limit);
@@ -106,6 +110,54 @@ void check_deflections(const Shell &shell, const Layout &layout, Findings &findi
     }
 }
 
+/// Rounded up to whole newtons or pounds.
+Said force(UnitSystem units, double newtons) {
+    if (units == UnitSystem::metric) return said("%1 N", std::llround(std::ceil(newtons)));
+    return said("%1 lb", std::llround(std::ceil(newtons / newtons_per_pound)));
+}
+
+/// The log that an end lies in, where no log of its wall lies over that one; else nothing can lift it out.
+const Piece *last_log_under(const Layout &layout, const Piece &timber, End end) {
+    const std::string &tag = timber.below.at(end == End::datum ? 0 : 1);
+    const auto log = std::ranges::find(layout.pieces, tag, &Piece::tag);
+    if (log == layout.pieces.end()) return nullptr;
+    const bool held = std::ranges::any_of(layout.pieces, [&](const Piece &p) {
+        return p.timber < 0 && p.wall == log->wall && p.round > log->round;
+    });
+    return held ? nullptr : &*log;
+}
+
+/// Where nothing but its own weight holds the timber down; nothing where something does.
+std::optional<Said> loose_on(const Layout &layout, const Timber &t, std::size_t support) {
+    const auto on = [&](int timber) {
+        return tag(layout, layout.timbers[static_cast<std::size_t>(timber)].piece);
+    };
+    const std::size_t last = t.rests.size() + 1;
+    if (support > 0 && support < last) return said("its seat on %1", on(t.rests[support - 1].beam));
+    const TimberHold &hold = support == 0 ? t.hold_from : t.hold_to;
+    if (hold.carrier >= 0) return said("its end in %1", on(hold.carrier));
+    const Piece *log = last_log_under(layout, layout.pieces[static_cast<std::size_t>(t.piece)],
+                                      support == 0 ? End::datum : End::far);
+    return log ? std::optional(said("its end in %1", log->tag)) : std::nullopt;
+}
+
+void check_lifts(const Shell &shell, const Layout &layout, const FloorScreen &screen, Findings &findings) {
+    for (const TimberScreen &s : screen.timbers)
+        for (std::size_t k = 0; k < s.lifts.size(); ++k) {
+            const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+            const auto where = s.lifts[k] > 0 ? loose_on(layout, t, k) : std::nullopt;
+            if (!where) continue;
+            findings.push_back(
+                {Weight::warning, "end-lifts", place_of(layout, t),
+                 said("%1 pulls up with %2 where the load lies on the spans that lift it, and nothing but "
+                      "its weight holds it down",
+                      *where, force(shell.units, s.lifts[k])),
+                 said("tie it down there. Timbers that run on over their supports: statics, equation of "
+                      "three moments, derived. A screen only: local code and a licensed professional decide"),
+                 subject("floor", static_cast<std::size_t>(t.floor), "live_load")});
+        }
+}
+
 } // namespace
 
 void review_floors(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -113,7 +165,9 @@ void review_floors(const Shell &shell, const Layout &layout, Findings &findings)
     for (const Timber &t : layout.timbers)
         check_notches(layout, t, findings);
     check_bearings(layout, findings);
-    check_deflections(shell, layout, findings);
+    const FloorScreen screen = screen_floors(shell, layout);
+    check_deflections(shell, layout, screen, findings);
+    check_lifts(shell, layout, screen, findings);
 }
 
 } // namespace roundlay

@@ -84,4 +84,48 @@ double shear_between(const SpanLoad &before, const SpanLoad &behind) {
                     left_reaction(behind) + moment / behind.span);
 }
 
+namespace {
+
+/// Over each support, by the equation of three moments: m[k-1] l[k-1] + 2 m[k] (l[k-1] + l[k]) + m[k+1] l[k]
+/// = what the loads of the two spans turn there. Solved from the front, then from the back.
+std::vector<double> moments_over(const std::vector<SpanLoad> &spans) {
+    const std::size_t n = spans.size();
+    std::vector<double> m(n + 1, 0), passed(n + 1, 0);
+    for (std::size_t k = 1; k < n; ++k) {
+        const double before = spans[k - 1].span, behind = spans[k].span;
+        const double own = 2 * (before + behind) - before * passed[k - 1];
+        passed[k] = behind / own;
+        m[k] = (turn(spans[k - 1], true) + turn(spans[k], false) - before * m[k - 1]) / own;
+    }
+    for (std::size_t k = n; k-- > 1;)
+        m[k] -= passed[k] * m[k + 1];
+    return m;
+}
+
+} // namespace
+
+std::vector<double> reactions(const std::vector<SpanLoad> &spans) {
+    const std::vector<double> m = moments_over(spans);
+    std::vector<double> on(m.size(), 0);
+    for (std::size_t k = 0; k < spans.size(); ++k) {
+        const double handed_on = (m[k + 1] - m[k]) / spans[k].span;
+        on[k] += left_reaction(spans[k]) - handed_on;
+        on[k + 1] += right_reaction(spans[k]) + handed_on;
+    }
+    return on;
+}
+
+std::vector<double> least_reactions(const std::vector<SpanLoad> &sure, const std::vector<SpanLoad> &may) {
+    std::vector<double> least = reactions(sure);
+    std::vector<SpanLoad> one = may;
+    for (std::size_t k = 0; k < may.size(); ++k) {
+        for (std::size_t i = 0; i < one.size(); ++i)
+            one[i] = i == k ? may[i] : SpanLoad{may[i].span, 0, {}};
+        const std::vector<double> with = reactions(one);
+        for (std::size_t i = 0; i < least.size(); ++i)
+            least[i] += std::min(0.0, with[i]);
+    }
+    return least;
+}
+
 } // namespace roundlay

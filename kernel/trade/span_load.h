@@ -35,4 +35,11 @@ double reaction_between(const SpanLoad &before, const SpanLoad &behind);
 /// The larger of those to its two sides.
 double shear_between(const SpanLoad &before, const SpanLoad &behind);
 
+/// What lies on each support of a timber that runs on over all of them, one more than spans, simply held at
+/// its ends. Below 0 where it pulls up.
+std::vector<double> reactions(const std::vector<SpanLoad> &spans);
+
+/// The least on each support where `sure` lies on all spans and `may` on those alone that make it least.
+std::vector<double> least_reactions(const std::vector<SpanLoad> &sure, const std::vector<SpanLoad> &may);
+
 } // namespace roundlay

@@ -132,6 +132,56 @@ TEST_CASE("a beam under joists of two equal spans carries a quarter more than th
     CHECK(shear_between({4000, 0, {{3000, 1000}}}, {4000, 0, {}}) == Approx(750 + 328'125.0 / 4000));
 }
 
+TEST_CASE(
+    "a timber over three equal spans lies on its supports as beam tables say, and lifts where one is bare") {
+    // Continuous beams of three equal spans, AISC Manual, beam diagrams and formulas; from memory.
+    const SpanLoad full = {4000, 2, {}}, bare = {4000, 0, {}};
+    const auto parts = [](const std::vector<double> &on) {
+        std::vector<double> of_w_l;
+        for (const double r : on)
+            of_w_l.push_back(std::round(r / (2 * 4000) * 1000) / 1000);
+        return of_w_l;
+    };
+    CHECK(parts(reactions({full, full, full})) == std::vector{0.4, 1.1, 1.1, 0.4});
+    CHECK(parts(reactions({full, full, bare})) == std::vector{0.383, 1.2, 0.45, -0.033});
+    CHECK(parts(reactions({bare, full, bare})) == std::vector{-0.05, 0.55, 0.55, -0.05});
+    // Two spans, one bare: 7/16, 5/8, -1/16. What may lie there lifts the far end of each by that.
+    CHECK(parts(reactions({full, bare})) == std::vector{0.438, 0.625, -0.063});
+    CHECK(parts(least_reactions({bare, bare}, {full, full})) == std::vector{-0.063, 0.0, -0.063});
+    CHECK(parts(least_reactions({full, full}, {bare, bare})) == std::vector{0.375, 1.25, 0.375});
+    CHECK(reactions({full}) == std::vector{4000.0, 4000.0});
+}
+
+TEST_CASE("what lies on all supports of a timber is all that lies on it, and turns about no point") {
+    CHECK(rc::check([] {
+        std::vector<SpanLoad> spans;
+        double sum = 0, turned = 0, at = 0;
+        for (int n = *rc::gen::inRange(1, 6); n > 0; --n) {
+            SpanLoad load{*rc::gen::inRange(50, 8000) * 1.0, *rc::gen::inRange(0, 50) / 10.0, {}};
+            for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
+                load.points.push_back(
+                    {load.span * *rc::gen::inRange(0, 101) / 100.0, *rc::gen::inRange(0, 9000) * 1.0});
+            sum += load.per_length * load.span;
+            turned += load.per_length * load.span * (at + load.span / 2);
+            for (const PointLoad &p : load.points)
+                sum += p.force, turned += p.force * (at + p.at);
+            at += load.span;
+            spans.push_back(load);
+        }
+        const std::vector<double> on = reactions(spans), least = least_reactions(spans, spans);
+        double place = 0;
+        for (std::size_t k = 0; k < on.size(); ++k) {
+            sum -= on[k], turned -= on[k] * place;
+            if (k < spans.size()) place += spans[k].span;
+            RC_ASSERT(least[k] <= on[k] + 1e-6);
+        }
+        RC_ASSERT(std::abs(sum) < 1e-3);
+        RC_ASSERT(std::abs(turned) < 1);
+        if (spans.size() == 2)
+            RC_ASSERT(std::abs(on[1] - reaction_between(spans[0], spans[1])) < 1e-6 * (1 + on[1]));
+    }));
+}
+
 TEST_CASE("a notch at an end takes the square of the depth that is left from the shear that it carries") {
     // AWC NDS 2018, 3.4.3.2: V = (2/3 F'v b dn)(dn / d)^2 (second-hand; that the part is squared: seen). Left
     // 3/4 of 200: with F'v 1 MPa and b 100 the end carries 2/3 x 1 x 100 x 150 x 0.5625 = 5,625 N.

@@ -6,14 +6,20 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"%1 N", "%1 N"},
     {"%1 at least", "%1 au moins"},
     {"%1 at most would", "%1 au plus le ferait"},
     {"%1 comes too near another opening of this floor",
      "%1 vient trop près d’une autre trémie de ce plancher"},
     {"%1 cuts %2 away under it", "%1 enlève %2 par-dessous"},
+    {"%1 lb", "%1 lb"},
     {"%1 leaves no room for a joist or trimmer beside it",
      "%1 ne laisse pas place à une solive ou un chevêtre à côté"},
     {"%1 meets a wall that stands in the room", "%1 rencontre un mur dans la pièce"},
+    {"%1 pulls up with %2 where the load lies on the spans that lift it, and nothing but its weight holds it "
+     "down",
+     "%1 tire vers le haut de %2 quand la charge est sur les portées qui la soulèvent, et rien que son poids "
+     "ne la retient"},
     {"%1 reaches into the room and stands in its way", "%1 entre dans la pièce et lui barre le passage"},
     {"%1 reaches out of the room, which is %2 by %3", "%1 sort de la pièce, qui fait %2 sur %3"},
     {"%1, %2 of its height, is the deepest that a code lets joists be notched (IRC R502.8.1, second-hand), "
@@ -44,6 +50,7 @@ constexpr Entry entries[] = {
     {"from wall %1 to wall %2 it fits", "du mur %1 au mur %2 il tient"},
     {"it would bend %1 under the live load over a span of %2",
      "elle fléchirait de %1 sous la charge d’usage sur une portée de %2"},
+    {"its end in %1", "son bout dans %1"},
     {"its end in %1 comes too near the end of a log of round %2",
      "son bout dans %1 vient trop près du bout d’une pièce du rang %2"},
     {"its end in %1 finds no log there", "son bout dans %1 n’y trouve aucune pièce"},
@@ -86,6 +93,11 @@ constexpr Entry entries[] = {
      "la première solive, à %1 du côté de la pièce, est dans le mur"},
     {"the tailed ends leave only %1 of a joist %2 wide at the wall",
      "les bouts à queue ne laissent que %1 d’une solive large de %2 au mur"},
+    {"tie it down there. Timbers that run on over their supports: statics, equation of three moments, "
+     "derived. A screen only: local code and a licensed professional decide",
+     "attachez-la vers le bas à cet endroit. Pièces continues sur leurs appuis : statique, équation des "
+     "trois "
+     "moments, calculé. Une simple vérification : le code local et un professionnel agréé décident"},
     {"wall %1 stands in the room between walls %2 and %3",
      "le mur %1 est dans la pièce entre les murs %2 et %3"},
     {"walls %1 and %2 do not face each other: joists lie square between two parallel walls",

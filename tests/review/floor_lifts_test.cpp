@@ -1,0 +1,98 @@
+// Ends of floor timbers that are pulled up: statics of continuous beams, derived; see
+// tests/trade/joist_test.cpp for the formulas' own checks.
+#include "kernel/review/floor_screen.h"
+#include "kernel/review/review_parts.h"
+#include "tests/support/catch.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+using namespace roundlay;
+
+namespace {
+
+/// The room is 4600 by 3600; joists 100 x 180 at 600, their ends 80 in the walls.
+Shell floored() {
+    Shell shell = test::plain_shell();
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A";
+    floor.to = "C";
+    floor.level = Length::mm(560);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.bearing = Length::mm(80);
+    floor.live_load = 1.9;
+    floor.dead_load = 0.5;
+    shell.floors = {floor};
+    return shell;
+}
+
+Layout laid(const Shell &shell) {
+    Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    return layout;
+}
+
+/// A stair before the beam leaves the joists that it cuts 70 long from its trimmer to the beam's middle.
+Shell with_short_ends() {
+    Shell shell = floored();
+    shell.floors[0].beams = {{Length::mm(1500), {Length::mm(120), Length::mm(200)}}};
+    shell.floors[0].openings = {
+        {"stair", Length::mm(1500), Length::mm(400), Length::mm(1400), Length::mm(900)}};
+    return shell;
+}
+
+std::vector<std::string> lifting(const Shell &shell, UnitSystem units = UnitSystem::metric) {
+    const Layout layout = laid(shell);
+    Findings findings;
+    review_floors(shell, layout, findings);
+    std::vector<std::string> all;
+    for (const Finding &f : findings)
+        if (f.code == "end-lifts") all.push_back(test::message(f, units));
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("The short end of a trimmed joist that a beam carries pulls up on its trimmer, and is told") {
+    // By statics of two unequal spans a and b, w on b and s on a, simply held at their far ends: the moment
+    // over the beam is (s a^3 + w b^3) / (8 (a + b)), and the end carries s a / 2 - moment / a.
+    const Shell shell = with_short_ends();
+    const Layout layout = laid(shell);
+    const FloorScreen all = screen_floors(shell, layout);
+    int short_ones = 0;
+    for (const TimberScreen &s : all.timbers) {
+        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+        if (t.rests.empty() || t.hold_from.carrier < 0) continue;
+        ++short_ones;
+        const double a = t.rests[0].at + 20, // half of the housing's 40
+            b = length(t.to - t.from) + 40 - t.rests[0].at;
+        const double moment = (s.sure * a * a * a + s.total * b * b * b) / (8 * (a + b));
+        REQUIRE(s.lifts.size() == 3);
+        CHECK(s.lifts[0] == Approx(moment / a - s.sure * a / 2));
+        CHECK(s.lifts[0] > 1000);
+        CHECK(s.lifts[1] == 0);
+        CHECK(s.lifts[2] == 0);
+    }
+    CHECK(short_ones >= 1);
+    const auto told = lifting(shell);
+    REQUIRE_FALSE(told.empty());
+    CHECK_THAT(told[0], ContainsSubstring("pulls up with ") && ContainsSubstring(" N where") &&
+                            ContainsSubstring("three moments") && ContainsSubstring("licensed"));
+    Shell imperial = shell;
+    imperial.units = UnitSystem::imperial;
+    CHECK_THAT(lifting(imperial, UnitSystem::imperial).at(0), ContainsSubstring(" lb where"));
+}
+
+TEST_CASE("Ends that nothing lifts, or that a log holds down, are not told of") {
+    CHECK(lifting(floored()).empty());
+    Shell shell = floored(); // trimmed joists without a beam
+    shell.floors[0].openings = {
+        {"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
+    CHECK(lifting(shell).empty());
+    shell = floored(); // an end of 300 before the beam lies in a wall, under its other logs
+    shell.floors[0].beams = {{Length::mm(300), {Length::mm(200), Length::mm(200)}}};
+    const FloorScreen all = screen_floors(shell, laid(shell));
+    CHECK(std::ranges::any_of(all.timbers, [](const TimberScreen &s) { return s.lifts[0] > 1000; }));
+    CHECK(lifting(shell).empty());
+}
