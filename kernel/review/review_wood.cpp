@@ -5,9 +5,15 @@
 #include "kernel/trade/settling.h"
 #include "kernel/trade/species.h"
 
+#include <algorithm>
+#include <optional>
+
 namespace roundlay {
 
 namespace {
+
+/// A frame of less than this part of its opening is a slip of the pen. Common practice, no source.
+constexpr double least_frame = 1.0 / 2;
 
 /// A frame needs room, and the logs over it room to come down: the shorter figure is never taken without a
 /// word.
@@ -34,39 +40,50 @@ void check_settling(const Shell &shell, Findings &findings) {
                                 said("logs that come down further press on the frame. Local code and a "
                                      "licensed professional decide"),
                                 key});
+        else if (o.height.mm() - space < least_frame * o.height.mm())
+            findings.push_back({Weight::warning, "little-room-for-frame", place,
+                                said("the space stated over its frame, %1, leaves a frame of %2 in a height "
+                                     "of %3",
+                                     in_mm(space), in_mm(o.height.mm() - space), in_mm(o.height.mm())),
+                                said("%1 asks for %2", phrase(due.name()), in_mm(rule)), key});
     }
 }
 
-/// A rule stated that leaves less than the one for the kind of wall.
-void tell_short_rule(const Shell &shell, const SettlingRule &taken, const About &place,
+/// A rule stated that leaves less than the one for the kind of wall, over an opening that high.
+void tell_short_rule(const Shell &shell, const SettlingRule &taken, Length height, const About &place,
                      const std::string &key, Findings &findings) {
     const SettlingRule &due = *settling_by_wall(shell).rule;
     if (taken.part >= due.part) return;
-    findings.push_back({Weight::note,
-                        "settling-rule-short",
-                        place,
-                        said("the settling rule stated, %1, leaves less over frames than %2, which is taken "
-                             "for such walls where "
-                             "none is stated",
-                             phrase(taken.name()), phrase(due.name())),
-                        {},
-                        key});
+    const auto space = [&](const SettlingRule &rule) {
+        return in_mm(shown_settling_space(height, rule, shell.units).mm());
+    };
+    findings.push_back(
+        {Weight::note,
+         "settling-rule-short",
+         place,
+         said("the settling rule stated, %1, leaves %2 over the frame in an opening %3 high, "
+              "where %4 asks for %5, which is taken for such walls where none is stated",
+              phrase(taken.name()), space(taken), in_mm(height.mm()), phrase(due.name()), space(due)),
+         {},
+         key});
 }
 
-/// Once for all openings that go by the shell's rule, and for each that goes by its own.
+/// Once for all openings that go by the shell's rule, of which the tallest is told, and for each that goes by
+/// its own.
 void check_settling_rules(const Shell &shell, Findings &findings) {
-    bool any = false;
+    std::optional<Length> tallest;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         if (trim_of(shell, o).settle_space) continue;
-        any = any || !o.trim.settling;
-        if (o.trim.settling)
-            tell_short_rule(shell, *choose_settling(shell, o).rule, opening_place(shell, i),
+        if (!o.trim.settling)
+            tallest = tallest ? std::max(*tallest, o.height) : o.height;
+        else
+            tell_short_rule(shell, *choose_settling(shell, o).rule, o.height, opening_place(shell, i),
                             subject("opening", i, "settling"), findings);
     }
-    if (any)
-        tell_short_rule(shell, *choose_settling(shell).rule, {about::All::openings}, "trim.settling",
-                        findings);
+    if (tallest)
+        tell_short_rule(shell, *choose_settling(shell).rule, *tallest, {about::All::openings},
+                        "trim.settling", findings);
 }
 
 /// The names that may have been meant, or all that are known, as a document has them in every language.

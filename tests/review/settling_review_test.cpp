@@ -71,6 +71,12 @@ TEST_CASE("A shorter rule or a shorter space than the wall's own is never taken 
     const Findings by_rule = reviewed(shell);
     REQUIRE(found(by_rule, "settling-rule-short"));
     CHECK(found(by_rule, "settling-rule-short")->subject == "trim.settling");
+    CHECK_THAT(test::message(*found(by_rule, "settling-rule-short")),
+               ContainsSubstring("leaves 24 mm over the frame in an opening 2000 mm high") &&
+                   ContainsSubstring("6 percent asks for 120 mm"));
+    shell.openings.push_back(test::window("C", 1500, 920, 900, 460)); // less high, it is not the one told of
+    CHECK_THAT(test::message(*found(reviewed(shell), "settling-rule-short")), ContainsSubstring("24 mm"));
+    shell.openings.pop_back();
     shell.trim.settling.reset();
     shell.openings[0].trim.settle_space = Length::mm(119);
     const Findings by_space = reviewed(shell);
@@ -137,7 +143,15 @@ TEST_CASE("A settle space that leaves nothing for the frame is an error with wha
     CHECK(found(findings, "no-room-for-frame")->weight == Weight::error);
     CHECK(found(findings, "no-room-for-frame")->subject == "trim.settle_space");
     shell.trim.settle_space = Length::mm(1999);
-    CHECK_FALSE(found(reviewed(shell), "no-room-for-frame"));
+    const Findings little = reviewed(shell);
+    CHECK_FALSE(found(little, "no-room-for-frame"));
+    REQUIRE(found(little, "little-room-for-frame"));
+    CHECK(found(little, "little-room-for-frame")->weight == Weight::warning);
+    CHECK_THAT(test::message(*found(little, "little-room-for-frame")),
+               ContainsSubstring("1999 mm, leaves a frame of 1 mm in a height of 2000 mm") &&
+                   ContainsSubstring("asks for 87 mm"));
+    shell.trim.settle_space = Length::mm(1000);
+    CHECK_FALSE(found(reviewed(shell), "little-room-for-frame"));
 }
 
 TEST_CASE("A wood that is not known or not stated is told") {

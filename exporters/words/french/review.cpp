@@ -57,12 +57,15 @@ constexpr Entry entries[] = {
     {"the corner's own notch sheds it", "l’entaille propre à l’angle la rejette"},
     {"the log over it, %1, runs only %2 past its %3 jamb",
      "la pièce au-dessus, %1, ne dépasse que de %2 son jambage %3"},
-    {"the settling rule stated, %1, leaves less over frames than %2, which is taken for such walls where "
-     "none is stated",
-     "la règle de tassement indiquée, %1, laisse moins au-dessus des cadres que %2, prise pour de tels murs "
-     "quand rien n’est indiqué"},
+    {"the settling rule stated, %1, leaves %2 over the frame in an opening %3 high, where %4 asks for "
+     "%5, which is taken for such walls where none is stated",
+     "la règle de tassement indiquée, %1, laisse %2 au-dessus du cadre d’une ouverture de %3 de haut, là où "
+     "%4, "
+     "prise pour de tels murs quand rien n’est indiqué, demande %5"},
     {"the space stated over its frame, %1, is less than the %2 of %3",
      "l’espace indiqué au-dessus de son cadre, %1, est moindre que les %2 de %3"},
+    {"the space stated over its frame, %1, leaves a frame of %2 in a height of %3",
+     "l’espace indiqué au-dessus de son cadre, %1, laisse un cadre de %2 dans une hauteur de %3"},
     {"the space stated over its frame, %1, leaves nothing of its height of %2",
      "l’espace indiqué au-dessus de son cadre, %1, ne laisse rien de sa hauteur de %2"},
     {"these two pieces share %1 mm3 of wood", "ces deux pièces partagent %1 mm3 de bois"},
