@@ -1,6 +1,6 @@
 #include "exporters/lists/bore_table.h"
 
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
 
 namespace roundlay {
 

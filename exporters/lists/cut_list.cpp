@@ -2,8 +2,8 @@
 
 #include "exporters/lists/cut_words.h"
 #include "exporters/lists/table.h"
-#include "kernel/layout/standing.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/pieces/stock.h"
 #include "kernel/review/lifted.h"
 #include "kernel/trade/wood_physics.h"
 

@@ -1,7 +1,7 @@
 #include "exporters/lists/cut_words.h"
 
 #include "exporters/lists/measured_words.h"
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "exporters/lists/level_table.h"
 
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
 
 #include <algorithm>
 #include <cmath>

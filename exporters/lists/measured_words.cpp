@@ -1,6 +1,6 @@
 #include "exporters/lists/measured_words.h"
 
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,7 +2,7 @@
 // marked.
 #pragma once
 
-#include "kernel/layout/hewn_faces.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/measure/measure.h"
 
 #include <string>

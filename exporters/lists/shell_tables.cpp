@@ -1,8 +1,8 @@
 #include "exporters/lists/shell_tables.h"
 
-#include "kernel/layout/bearing.h"
-#include "kernel/layout/courses.h"
-#include "kernel/layout/plan.h"
+#include "kernel/layout/courses/courses.h"
+#include "kernel/layout/floors/bearing.h"
+#include "kernel/layout/plan/plan.h"
 #include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"

@@ -2,7 +2,7 @@
 // room.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <array>
 #include <vector>

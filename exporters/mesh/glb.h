@@ -1,8 +1,8 @@
 // The whole shell as one binary glTF 2.0 file: what phones, browsers and slide programs show.
 #pragma once
 
-#include "kernel/layout/body.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/body.h"
 
 #include <string>
 #include <vector>

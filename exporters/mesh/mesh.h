@@ -3,7 +3,7 @@
 #pragma once
 
 #include "kernel/geometry/vec.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <array>
 #include <optional>

@@ -2,7 +2,7 @@
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
 #include "kernel/trade/weight.h"
 
 #include <algorithm>

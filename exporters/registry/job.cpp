@@ -1,6 +1,7 @@
 #include "exporters/registry/job.h"
 
 #include "exporters/sheets/set/composed_sheets.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/review/review.h"
 
 namespace roundlay {

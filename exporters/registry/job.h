@@ -3,7 +3,7 @@
 
 #include "exporters/picture/camera.h"
 #include "exporters/sheets/drawing/paper.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 

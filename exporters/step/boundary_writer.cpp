@@ -1,6 +1,6 @@
 #include "exporters/step/boundary_writer.h"
 
-#include "kernel/solid/rim.h"
+#include "kernel/boundary/rim.h"
 
 #include <algorithm>
 #include <cmath>

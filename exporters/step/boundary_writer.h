@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/step/part21_text.h"
-#include "kernel/solid/boundary.h"
+#include "kernel/boundary/boundary.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 #include "exporters/step/product_tree.h"
 
 #include "exporters/step/part21_text.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <charconv>
 

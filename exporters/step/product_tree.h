@@ -3,7 +3,7 @@
 #pragma once
 
 #include "exporters/mesh/palette.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <optional>
 #include <string>

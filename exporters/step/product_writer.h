@@ -3,7 +3,8 @@
 
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_tree.h"
-#include "kernel/solid/measures.h"
+#include "kernel/boundary/measures.h"
+#include "kernel/solid/solid.h"
 
 #include <optional>
 #include <vector>

@@ -5,7 +5,7 @@
 // for the same shell and time.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/shell/shell.h"
 
 #include <cstdint>

@@ -1,5 +1,5 @@
 #include "exporters/step/step.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/wood/interference.h"
 
 namespace roundlay {
 

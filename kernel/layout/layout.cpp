@@ -1,55 +1,33 @@
 #include "kernel/layout/layout.h"
 
-#include "kernel/layout/alternation_advice.h"
-#include "kernel/layout/bores.h"
-#include "kernel/layout/floor_advice.h"
-#include "kernel/layout/floors.h"
-#include "kernel/layout/models.h"
-#include "kernel/layout/pegs.h"
-#include "kernel/layout/plan.h"
-#include "kernel/layout/sliver_advice.h"
-#include "kernel/layout/standing.h"
-#include "kernel/layout/steps.h"
-
-#include <algorithm>
-
 namespace roundlay {
 
-namespace {
-
-/// Bores come last, from the datum end on, as they are marked out.
-void sort_bores(Layout &layout) {
-    const auto is_bore = [](const Cut &c) { return std::holds_alternative<Bore>(c); };
-    for (Piece &p : layout.pieces) {
-        const auto bores =
-            std::stable_partition(p.cuts.begin(), p.cuts.end(), [&](const Cut &c) { return !is_bore(c); });
-        std::stable_sort(bores, p.cuts.end(), [](const Cut &a, const Cut &b) {
-            const Bore &p1 = std::get<Bore>(a), &p2 = std::get<Bore>(b);
-            return p1.x < p2.x;
-        });
+const char *name_of(TimberUse use) {
+    switch (use) {
+    case TimberUse::trimmed:
+        return "trimmed joist";
+    case TimberUse::trimmer:
+        return "trimmer";
+    case TimberUse::beam:
+        return "beam";
+    case TimberUse::joist:
+        break;
     }
+    return "joist";
 }
 
-/// Height of each piece's log in the middle of the piece.
-std::vector<double> centres_of(const Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
-    std::vector<double> centres(layout.pieces.size());
-    for (const auto &wall : spans)
-        for (const CourseSpans &course : wall)
-            for (const PieceSpan &s : course)
-                centres[static_cast<std::size_t>(s.piece)] =
-                    (s.course->datum.centre + s.course->far.centre) / 2;
-    for (const Timber &t : layout.timbers)
-        centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
-    return centres;
+const char *side_word(const Piece &piece, bool inside) {
+    if (piece.timber >= 0) return inside ? "left" : "right";
+    return inside ? "inside" : "outside";
 }
 
-/// Better no shell than half a one.
-void clear_pieces(Layout &layout) {
-    layout.pieces.clear();
-    layout.pegs.clear();
-    layout.floors.clear();
-    layout.timbers.clear();
+int wall_named(const Layout &layout, const std::string &name) {
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        if (layout.walls[i].name == name) return static_cast<int>(i);
+    return -1;
 }
+
+namespace {
 
 /// The floor that a part is, or nothing where it is a wall.
 const FloorPlace *floor_of(const Layout &layout, int part) {
@@ -81,50 +59,6 @@ std::string part_name(const Layout &layout, int part) {
 const Frame &part_frame(const Layout &layout, int part) {
     const FloorPlace *floor = floor_of(layout, part);
     return floor ? floor->frame : layout.walls[static_cast<std::size_t>(part)].frame;
-}
-
-namespace {
-
-/// `advises`: what a warning says would mend it is tried first, by laying the shell out so.
-Layout laid_out(const Shell &shell, bool advises) {
-    Layout layout;
-    layout.name = shell.name;
-    lay_out_plan(shell, layout);
-    if (layout.walls.empty()) return layout;
-    const auto courses = lay_out_courses(shell, layout);
-    if (courses.empty()) return layout;
-    if (!lay_out_steps(shell, layout)) return layout;
-    const auto notches = lay_out_corners(shell, layout, courses);
-    const auto tried = [](const Shell &other) { return laid_out(other, false); };
-    if (advises) advise_on_alternation(shell, layout, courses, tried);
-    if (!check_openings(shell, layout) || !check_trim(shell, layout) ||
-        !check_openings_on_steps(shell, layout) || notches.empty())
-        return layout;
-    warn_of_steps(layout, courses);
-    const auto slivers = warn_of_slivers(shell, layout, courses);
-    auto spans = lay_out_pieces(shell, layout, courses, notches);
-    std::vector<FloorMove> moves;
-    if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans, moves) ||
-        !lay_out_bores(shell, layout, spans) || !lay_out_pegs(shell, layout, spans)) {
-        clear_pieces(layout);
-        if (advises)
-            advise_on_floors(shell, layout, moves, tried), advise_on_walls_of_floors(shell, layout, tried);
-        return layout;
-    }
-    sort_bores(layout);
-    group_models(layout);
-    order_raise(layout, centres_of(layout, spans));
-    check_level_top(shell, layout);
-    if (!advises) return layout;
-    advise_on_floors(shell, layout, moves, tried);
-    advise_on_slivers(shell, layout, slivers, tried);
-    return layout;
-}
-
-} // namespace
-
-Layout lay_out(const Shell &shell) {
-    return laid_out(shell, true);
 }
 
 } // namespace roundlay

@@ -1,4 +1,4 @@
-// Layout: every piece of a shell as numbers. Pure: the same shell gives the same layout.
+// Layout: every piece of a shell as numbers, and what its parts are called. Worked out by lay_out.h.
 #pragma once
 
 #include "kernel/layout/cut.h"
@@ -11,7 +11,7 @@
 namespace roundlay {
 
 /// What a piece is cut from in its own frame, whose x is level: from (0,0,0) to (length, width, height). What
-/// is ordered for it is its stock (stock.h).
+/// is ordered for it is its stock (pieces/stock.h).
 struct Blank {
     double length = 0; ///< along x, over everything incl. overhangs
     double width = 0;  ///< along y, outside face to inside face
@@ -207,8 +207,5 @@ std::string part_name(const Layout &layout, int part);
 /// "A", "G".
 const std::string &part_letter(const Layout &layout, int part);
 const Frame &part_frame(const Layout &layout, int part);
-
-/// Works out every piece of a shell. Never throws for what a person stated: that comes back as findings.
-Layout lay_out(const Shell &shell);
 
 } // namespace roundlay

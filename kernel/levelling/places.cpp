@@ -1,4 +1,4 @@
-#include "kernel/layout/courses.h"
+#include "kernel/layout/courses/courses.h"
 #include "kernel/levelling/levelling.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 #include "kernel/levelling/recorded.h"
 
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/text.h"
 #include "kernel/levelling/csv_report.h"
 #include "kernel/measure/character.h"

@@ -1,11 +1,12 @@
 #include "kernel/levelling/slivers.h"
 
-#include "kernel/layout/courses.h"
-#include "kernel/layout/openings.h"
-#include "kernel/layout/plan.h"
-#include "kernel/layout/standing.h"
-#include "kernel/layout/steps.h"
-#include "kernel/layout/trial.h"
+#include "kernel/layout/advice/trial.h"
+#include "kernel/layout/courses/courses.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/courses/steps.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/openings/openings.h"
+#include "kernel/layout/plan/plan.h"
 #include "kernel/levelling/stacks.h"
 
 #include <algorithm>

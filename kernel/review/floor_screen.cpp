@@ -1,6 +1,6 @@
 #include "kernel/review/floor_screen.h"
 
-#include "kernel/layout/bearing.h"
+#include "kernel/layout/floors/bearing.h"
 #include "kernel/measure/load.h"
 #include "kernel/trade/species.h"
 #include "kernel/trade/weight.h"

@@ -1,6 +1,6 @@
 #include "kernel/review/lifted.h"
 
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 #include "kernel/trade/log_volume.h"
 
 namespace roundlay {

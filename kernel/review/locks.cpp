@@ -1,9 +1,9 @@
 #include "kernel/review/locks.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/notch.h"
-#include "kernel/layout/own_notches.h"
-#include "kernel/layout/reach.h"
+#include "kernel/layout/corners/notch.h"
+#include "kernel/layout/corners/own_notches.h"
+#include "kernel/layout/plan/reach.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>

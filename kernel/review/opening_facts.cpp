@@ -1,6 +1,6 @@
 #include "kernel/review/opening_facts.h"
 
-#include "kernel/layout/openings.h"
+#include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/trade/settling.h"
 

@@ -1,8 +1,8 @@
 #include "kernel/review/review.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/corners.h"
-#include "kernel/layout/openings.h"
+#include "kernel/layout/corners/corners.h"
+#include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/locks.h"
 #include "kernel/review/opening_facts.h"

@@ -1,7 +1,7 @@
 // What a person should know about a shell that can be built: findings from the finished layout.
 #pragma once
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/wood/interference.h"
 
 namespace roundlay {
 

@@ -1,5 +1,5 @@
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/bearing.h"
+#include "kernel/layout/floors/bearing.h"
 #include "kernel/layout/text.h"
 #include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"

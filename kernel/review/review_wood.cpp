@@ -1,5 +1,5 @@
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/openings.h"
+#include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/review_parts.h"
 #include "kernel/trade/settling.h"

@@ -1,9 +1,10 @@
 #include "kernel/review/water.h"
 
-#include "kernel/layout/notch.h"
-#include "kernel/layout/own_notches.h"
-#include "kernel/layout/reach.h"
-#include "kernel/layout/seam_flow.h"
+#include "kernel/layout/corners/notch.h"
+#include "kernel/layout/corners/own_notches.h"
+#include "kernel/layout/corners/seam_flow.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/plan/reach.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/locks.h"
 

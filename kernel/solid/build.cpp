@@ -1,5 +1,5 @@
+#include "kernel/boundary/boundary.h"
 #include "kernel/solid/boolean.h"
-#include "kernel/solid/boundary.h"
 #include "kernel/solid/direct.h"
 #include "kernel/solid/guarded.h"
 #include "kernel/solid/round_tools.h"

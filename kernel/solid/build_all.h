@@ -1,7 +1,7 @@
 // All solids of a layout, each model built once.
 #pragma once
 
-#include "kernel/layout/interference.h" // bodies_of
+#include "kernel/layout/wood/interference.h" // bodies_of
 #include "kernel/solid/solid.h"
 
 #include <vector>

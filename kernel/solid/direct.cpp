@@ -1,6 +1,6 @@
 #include "kernel/solid/direct.h"
 
-#include "kernel/solid/rim.h"
+#include "kernel/boundary/rim.h"
 #include "kernel/solid/unrolled.h"
 #include "kernel/solid/wave.h"
 

@@ -1,7 +1,7 @@
 // Writes a boundary down as a B-rep, with no boolean and no sewing.
 #pragma once
 
-#include "kernel/solid/boundary.h"
+#include "kernel/boundary/boundary.h"
 
 #include <TopoDS_Solid.hxx>
 

@@ -1,7 +1,7 @@
 #include "kernel/solid/solid.h"
 
+#include "kernel/boundary/measures.h"
 #include "kernel/solid/guarded.h"
-#include "kernel/solid/measures.h"
 
 #include <BOPAlgo_ArgumentAnalyzer.hxx>
 #include <BRepCheck_Analyzer.hxx>

@@ -1,7 +1,8 @@
 // Exact solids. The only room of the kernel that sees OpenCASCADE; its types stay behind this header.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/boundary/measures.h"
+#include "kernel/layout/wood/body.h"
 
 #include <memory>
 #include <string>
@@ -42,6 +43,8 @@ void hold_against(const Solid &solid, const Body &body);
 Solid build_plainly(const Piece &piece);
 
 double volume(const Solid &solid);
+/// By the library's integration over all faces.
+Measures measures_of(const Solid &solid);
 /// Valid by the library's check. Passes some wrong solids, see is_free_of_self_interference.
 bool is_valid(const Solid &solid);
 /// No feature runs into another, by the library's argument analyzer (about 6 ms).

@@ -1,7 +1,7 @@
 #include "kernel/solid/unrolled.h"
 
-#include "kernel/solid/polynomial.h"
-#include "kernel/solid/round_measures.h"
+#include "kernel/boundary/polynomial.h"
+#include "kernel/boundary/round_measures.h"
 
 #include <Geom2d_BSplineCurve.hxx>
 #include <Geom2d_Line.hxx>

@@ -1,7 +1,7 @@
 // Edges as the library wants them: polynomials in space, and curves on a cylinder's unrolled wall.
 #pragma once
 
-#include "kernel/solid/boundary.h"
+#include "kernel/boundary/boundary.h"
 
 #include <Geom2d_Curve.hxx>
 #include <Geom_BSplineCurve.hxx>

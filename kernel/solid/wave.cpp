@@ -1,6 +1,6 @@
 #include "kernel/solid/wave.h"
 
-#include "kernel/solid/polynomial.h"
+#include "kernel/boundary/polynomial.h"
 
 #include <TColStd_Array1OfInteger.hxx>
 #include <TColStd_Array1OfReal.hxx>

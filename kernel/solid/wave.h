@@ -1,7 +1,7 @@
 // The rim of a slanted bore on the unrolled wall of its cylinder: one wave of a cosine.
 #pragma once
 
-#include "kernel/solid/boundary.h"
+#include "kernel/boundary/boundary.h"
 
 #include <Geom2d_BSplineCurve.hxx>
 

@@ -1,5 +1,5 @@
 #include "exporters/words/words.h"
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
 #include "modeler/command_line/findings.h"
 
 #include <nlohmann/json.hpp>

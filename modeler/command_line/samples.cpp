@@ -2,6 +2,7 @@
 
 #include "exporters/registry/job.h"
 #include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/measure/tidied.h"
 #include "kernel/review/water.h"

@@ -3,7 +3,8 @@
 // drawn, and the time. A failure is shrunk by rapidcheck, printed as a document, and ends with 1.
 // RC_PARAMS="seed=N" draws the same shells again.
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"

@@ -4,7 +4,8 @@
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/bench/shells.h"
 
 #include <algorithm>

@@ -1,4 +1,5 @@
 #include "kernel/document/restate.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/close_plan.h"
 #include "tests/document/sample.h"

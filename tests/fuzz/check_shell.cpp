@@ -6,7 +6,8 @@
 #include "exporters/sheets/dxf/dxf.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/words/words.h"
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/review/review.h"
 #include "tests/fuzz/check_document.h"
 

@@ -1,4 +1,5 @@
 #include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/fuzz/check_shell.h"
 #include "tests/fuzz/mutate_document.h"

@@ -1,7 +1,7 @@
 // The wood of one piece against closed forms.
 
-#include "kernel/layout/interference.h"
-#include "kernel/layout/models.h"
+#include "kernel/layout/pieces/models.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 
 #include <numbers>

@@ -1,5 +1,6 @@
 // Bores that a person states: where they cannot go, and the place that is offered instead.
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

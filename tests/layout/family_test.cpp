@@ -1,7 +1,8 @@
 // The invariants of every shell, over the whole family of joints: RC_PARAMS=max_success=2000 draws as many.
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"

@@ -1,4 +1,5 @@
 // What findings say: the true cause, a place once, and advice that mends.
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

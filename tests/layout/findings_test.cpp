@@ -1,8 +1,9 @@
 // What cannot be built is refused by name, with what would fit.
 
-#include "kernel/layout/finding_pieces.h"
-#include "kernel/layout/interference.h"
-#include "kernel/layout/openings.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/openings/openings.h"
+#include "kernel/layout/pieces/finding_pieces.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

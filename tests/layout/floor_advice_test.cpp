@@ -1,4 +1,5 @@
 // What is advised where a floor does not lie well: tried before it is said.
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

@@ -1,8 +1,9 @@
 // Floors, trim of openings and stated bores: worked cases, then random shells.
 
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

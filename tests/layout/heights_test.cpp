@@ -1,7 +1,8 @@
 // Rounds and seams against trade figures and the geometry of the tail.
 
+#include "kernel/layout/corners/notch.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
-#include "kernel/layout/notch.h"
 #include "tests/support/catch.h"
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"

@@ -1,7 +1,8 @@
 // The invariants that hold for every shell, on random ones.
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"

@@ -1,7 +1,8 @@
 // Pegs: places, spacing, stagger.
 
-#include "kernel/layout/interference.h"
-#include "kernel/layout/pegs.h"
+#include "kernel/layout/fastenings/pegs.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

@@ -1,7 +1,8 @@
 // Which pieces are alike: compared, so that no rounding parts equal ones.
 
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
-#include "kernel/layout/piece_shape.h"
+#include "kernel/layout/pieces/piece_shape.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

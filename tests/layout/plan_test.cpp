@@ -1,3 +1,4 @@
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"

@@ -1,7 +1,8 @@
 // Round logs: wane, long grooves and saddles against closed forms.
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

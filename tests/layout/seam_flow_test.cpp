@@ -1,4 +1,4 @@
-#include "kernel/layout/seam_flow.h"
+#include "kernel/layout/corners/seam_flow.h"
 #include "tests/support/catch.h"
 
 #include <rapidcheck.h>

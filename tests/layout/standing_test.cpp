@@ -1,5 +1,6 @@
-#include "kernel/layout/interference.h"
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"

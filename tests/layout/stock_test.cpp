@@ -1,6 +1,7 @@
 // The stick that is ordered for a log, against the log's own wood.
-#include "kernel/layout/body.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/stock.h"
+#include "kernel/layout/wood/body.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 

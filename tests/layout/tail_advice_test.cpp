@@ -1,4 +1,5 @@
 // The pitch that is offered where tails, or what a saddle leaves, are too thin.
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"

@@ -1,3 +1,4 @@
+#include "kernel/layout/lay_out.h"
 #include "kernel/levelling/levelling.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

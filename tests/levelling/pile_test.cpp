@@ -1,4 +1,5 @@
 #include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/levelling/csv_rows.h"
 #include "kernel/levelling/pile.h"

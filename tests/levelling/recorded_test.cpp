@@ -1,4 +1,5 @@
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/levelling/recorded.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

@@ -1,4 +1,5 @@
 // Of arrangements that are as level, those that leave no sliver of a log beside an opening.
+#include "kernel/layout/lay_out.h"
 #include "kernel/levelling/slivers.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

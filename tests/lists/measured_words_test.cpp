@@ -1,8 +1,9 @@
 // Every measure of the lists' cuts against the wood that is there when it is marked: the blank with its long
 // faces hewn, cut across at that place.
 #include "exporters/lists/cut_words.h"
-#include "kernel/layout/body.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/body.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"

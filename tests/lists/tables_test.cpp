@@ -1,7 +1,8 @@
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
-#include "kernel/layout/body.h"
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/body.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -67,7 +68,8 @@ TEST_CASE("volumes are said to a tenth of a litre, in cubic feet nearly as finel
              {std::tuple("finished_volume_m3", 1e9, 4),
               std::tuple("finished_volume_ft3", 304.8 * 304.8 * 304.8, 3)}) {
             const std::string &cell = rows[i].at(key);
-            CHECK(cell.size() - cell.find('.') - 1 <= static_cast<std::size_t>(decimals)); // no zeros at its end
+            CHECK(cell.size() - cell.find('.') - 1 <=
+                  static_cast<std::size_t>(decimals)); // no zeros at its end
             CHECK(std::stod(cell) == Approx(mm3 / unit).margin(0.5001 * std::pow(10, -decimals)).epsilon(0));
         }
     }

@@ -1,7 +1,7 @@
 // Bodies written down by hand, so that these tests need no layout.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <algorithm>
 #include <cmath>

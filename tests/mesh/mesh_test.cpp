@@ -1,5 +1,6 @@
 #include "exporters/mesh/mesh.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/mesh/hewn_by_hand.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

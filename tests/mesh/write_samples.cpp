@@ -1,5 +1,6 @@
 // Writes glTF files into a folder, for checkers that are no part of this program.
 #include "exporters/mesh/glb.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/mesh/layout_by_hand.h"
 #include "tests/picture/house.h"
 

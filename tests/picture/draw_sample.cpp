@@ -1,5 +1,6 @@
 // Draws one picture and says what came of it, for tests that change the program's surroundings.
 #include "exporters/picture/picture.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/picture/house.h"
 
 #include <iostream>

@@ -1,8 +1,8 @@
 // An L-shaped house with doors and windows, for looking at.
 #pragma once
 
-#include "kernel/layout/interference.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 
 #include <string>

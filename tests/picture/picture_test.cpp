@@ -1,4 +1,5 @@
 #include "exporters/picture/picture.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/picture/house.h"
 #include "tests/support/catch.h"
 

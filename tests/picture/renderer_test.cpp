@@ -1,6 +1,7 @@
 #include "exporters/picture/context.h"
 #include "exporters/picture/gl.h"
 #include "exporters/picture/renderer.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/picture/house.h"
 #include "tests/support/catch.h"
 

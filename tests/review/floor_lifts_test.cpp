@@ -1,5 +1,6 @@
 // Ends of floor timbers that are pulled up: statics of continuous beams, derived; see
 // tests/trade/joist_test.cpp for the formulas' own checks.
+#include "kernel/layout/lay_out.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"

@@ -1,6 +1,7 @@
 // The screen of floors against sums worked out by hand. Statics and E: textbook and Wood Handbook
 // (FPL-GTR-282, second-hand), derived; see tests/trade/joist_test.cpp for the formulas' own checks.
-#include "kernel/layout/bearing.h"
+#include "kernel/layout/floors/bearing.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review.h"
 #include "kernel/review/review_parts.h"

@@ -1,4 +1,5 @@
-#include "kernel/layout/reach.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/plan/reach.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "kernel/review/water.h"

@@ -1,6 +1,7 @@
 // What is said of settling and of the wood: worked cases. The rules' own figures are in
 // tests/trade/settling_test.cpp.
-#include "kernel/layout/openings.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/openings/openings.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
 #include "tests/support/catch.h"

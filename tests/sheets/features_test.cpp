@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/cut_sheet/parts.h"
 #include "exporters/sheets/cut_sheet/ruler.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
 #include "tests/support/catch.h"

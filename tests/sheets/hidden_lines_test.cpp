@@ -3,6 +3,7 @@
 
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
 #include "exporters/sheets/cut_sheet/wood.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"

@@ -7,6 +7,7 @@
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/tag/tags.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/sets.h"

@@ -5,7 +5,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "kernel/document/document.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"

@@ -4,6 +4,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/set/composed_sheets.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/threads/for_each_index.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/support/catch.h"

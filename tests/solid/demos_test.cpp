@@ -1,8 +1,9 @@
 // The demo shells, every piece.
+#include "kernel/boundary/measures.h"
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/solid/build_all.h"
-#include "kernel/solid/measures.h"
 #include "tests/support/catch.h"
 
 #include <filesystem>

@@ -1,4 +1,4 @@
-#include "kernel/solid/boundary.h"
+#include "kernel/boundary/boundary.h"
 #include "kernel/solid/solid.h"
 #include "tests/solid/hand_made.h"
 #include "tests/support/catch.h"

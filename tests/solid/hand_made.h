@@ -1,7 +1,7 @@
 // Bodies written by hand as vertex lists, and the closed form of their volumes.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 namespace roundlay::hand_made {
 

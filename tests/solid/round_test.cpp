@@ -1,9 +1,10 @@
 // Exact solids of round logs: wane, grooves and saddles.
+#include "kernel/boundary/boundary.h"
+#include "kernel/boundary/measures.h"
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
-#include "kernel/solid/boundary.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/solid/build_all.h"
-#include "kernel/solid/measures.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"

@@ -1,6 +1,7 @@
 // Bores that open in slanted faces, as in tapered logs: their rims are ellipses.
-#include "kernel/solid/measures.h"
-#include "kernel/solid/rim.h"
+#include "kernel/boundary/measures.h"
+#include "kernel/boundary/rim.h"
+#include "kernel/solid/solid.h"
 #include "kernel/solid/wave.h"
 #include "tests/solid/hand_made.h"
 #include "tests/support/catch.h"

@@ -1,7 +1,7 @@
 // A small shell written by hand: walls, pieces and bodies, for exporting.
 #pragma once
 
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/shell/shell.h"
 
 namespace roundlay::hand_made {

@@ -1,7 +1,8 @@
 // What comes back when another process reads our files with OpenCASCADE, against the layout they were made
 // of.
 #include "exporters/mesh/palette.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/step/other_process.h"
 #include "tests/step/samples.h"
 #include "tests/support/catch.h"

@@ -1,6 +1,7 @@
 #include "tests/step/samples.h"
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
 #include "tests/solid/hand_made.h"
 #include "tests/step/hand_made_shell.h"

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/step/step.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <string>
 #include <vector>

@@ -1,4 +1,5 @@
 // What is drawn by hand in the views: a shell corner by corner, a partition, a slope.
+#include "kernel/layout/lay_out.h"
 #include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"

@@ -1,7 +1,8 @@
 // Edits of a shell, through the desk: what they change, what follows from it, and what they leave alone.
 #include "exporters/words/words.h"
 #include "kernel/document/restate.h"
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/review/review.h"
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"

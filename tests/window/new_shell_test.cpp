@@ -1,5 +1,6 @@
 // The form for a new shell: what is typed stays, what is made can be built, and it says what it asks for.
 #include "kernel/document/edit.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"

@@ -1,6 +1,6 @@
 // What the panels tell, take and say, in words and by the keyboard, on a machine that draws no model.
 #include "kernel/document/restate.h"
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"

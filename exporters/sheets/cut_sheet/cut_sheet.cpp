@@ -2,7 +2,7 @@
 
 #include "exporters/sheets/cut_sheet/compose.h"
 #include "exporters/sheets/cut_sheet/tables.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/wood/interference.h"
 
 namespace roundlay::sheets {
 namespace {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/set/subject.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/shell/shell.h"
 
 #include <vector>

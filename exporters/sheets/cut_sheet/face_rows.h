@@ -5,7 +5,7 @@
 #include "exporters/sheets/cut_sheet/ruler.h"
 #include "exporters/sheets/drawing/sheet.h"
 #include "exporters/sheets/frame/title_block.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <vector>
 

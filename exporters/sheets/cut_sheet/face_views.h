@@ -6,7 +6,7 @@
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/frame/title_block.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <array>
 #include <optional>

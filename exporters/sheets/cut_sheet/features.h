@@ -1,7 +1,7 @@
 // What a sheet has to say about a piece, sorted out of its cuts.
 #pragma once
 
-#include "kernel/layout/hewn_faces.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 
 #include <optional>
 #include <string>

@@ -5,7 +5,7 @@
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
 #include "exporters/sheets/drawing/block.h"
 #include "exporters/sheets/set/scales.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <optional>
 

@@ -1,7 +1,7 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
 
 namespace roundlay::sheets {
 namespace {

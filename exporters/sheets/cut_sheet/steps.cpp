@@ -1,8 +1,8 @@
 // The cuts in cutting order, each with its place in words.
 #include "exporters/sheets/cut_sheet/tables.h"
 #include "exporters/sheets/drawing/columns.h"
-#include "kernel/layout/bore_marks.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/fastenings/bore_marks.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,8 +2,8 @@
 
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/font.h"
-#include "kernel/layout/bore_marks.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/fastenings/bore_marks.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 #include <array>

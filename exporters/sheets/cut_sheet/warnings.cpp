@@ -1,7 +1,7 @@
 #include "exporters/sheets/cut_sheet/warnings.h"
 
 #include "exporters/words/words.h"
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 
 #include <algorithm>
 

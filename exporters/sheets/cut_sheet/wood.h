@@ -4,7 +4,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
 #include "exporters/sheets/cut_sheet/ruler.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 namespace roundlay::sheets {
 

@@ -4,8 +4,8 @@
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
-#include "kernel/layout/standing.h"
-#include "kernel/layout/wall_side.h"
+#include "kernel/layout/courses/standing.h"
+#include "kernel/layout/plan/wall_side.h"
 
 #include <algorithm>
 #include <span>

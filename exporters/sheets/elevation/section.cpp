@@ -6,7 +6,7 @@
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "kernel/layout/wall_side.h"
+#include "kernel/layout/plan/wall_side.h"
 
 #include <algorithm>
 #include <cmath>

@@ -7,7 +7,7 @@
 #include "exporters/sheets/elevation/section.h"
 #include "exporters/sheets/elevation/wall_bores.h"
 #include "exporters/sheets/elevation/wall_openings.h"
-#include "kernel/layout/wall_side.h"
+#include "kernel/layout/plan/wall_side.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 #include "exporters/sheets/drawing/board.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/words.h"
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
 
 namespace roundlay::sheets {
 

@@ -4,7 +4,7 @@
 #include "exporters/sheets/drawing/pages.h"
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/frame/title_block.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/shell/shell.h"
 
 #include <functional>

@@ -8,8 +8,8 @@
 #include "exporters/sheets/set/best.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 #include "exporters/sheets/shell_view/scenes.h"
-#include "kernel/layout/bearing.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/floors/bearing.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,7 +2,7 @@
 
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/drawing/board.h"
-#include "kernel/layout/wall_side.h"
+#include "kernel/layout/plan/wall_side.h"
 
 #include <string>
 #include <vector>

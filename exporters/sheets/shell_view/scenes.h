@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/cut_sheet/hidden_lines.h"
-#include "kernel/layout/body.h"
+#include "kernel/layout/wood/body.h"
 
 #include <vector>
 

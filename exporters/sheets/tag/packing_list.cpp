@@ -2,7 +2,7 @@
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/tag/tags.h"
-#include "kernel/layout/stock.h"
+#include "kernel/layout/pieces/stock.h"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 #include "exporters/sheets/tag/tags.h"
-#include "kernel/layout/piece_shape.h"
+#include "kernel/layout/pieces/piece_shape.h"
 
 #include <array>
 #include <cstdio>

@@ -1,6 +1,6 @@
 #include "modeler/window/desk/about.h"
 
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "modeler/window/desk/faults.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 #include "modeler/window/desk/floor_edits.h"
 
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/partition_edit.h"
 #include "modeler/window/desk/shell_edits.h"

@@ -1,6 +1,6 @@
 #include "modeler/window/desk/model_cache.h"
 
-#include "kernel/layout/piece_shape.h"
+#include "kernel/layout/pieces/piece_shape.h"
 
 #include <algorithm>
 #include <utility>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "exporters/picture/scene.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/wood/interference.h"
 
 #include <functional>
 #include <string>

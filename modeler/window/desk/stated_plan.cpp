@@ -1,7 +1,7 @@
 #include "modeler/window/desk/stated_plan.h"
 
-#include "kernel/layout/meetings.h"
-#include "kernel/layout/plan.h"
+#include "kernel/layout/plan/meetings.h"
+#include "kernel/layout/plan/plan.h"
 
 #include <cmath>
 

@@ -1,6 +1,6 @@
 #include "modeler/window/desk/words.h"
 
-#include "kernel/layout/standing.h"
+#include "kernel/layout/courses/standing.h"
 #include "kernel/measure/weights.h"
 
 #include <QCoreApplication>

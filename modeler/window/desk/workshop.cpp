@@ -1,6 +1,7 @@
 #include "modeler/window/desk/workshop.h"
 
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/review/review.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/stated_plan.h"

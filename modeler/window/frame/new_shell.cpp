@@ -1,6 +1,7 @@
 #include "modeler/window/frame/new_shell.h"
 
 #include "kernel/document/edit.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 #include "kernel/trade/species.h"

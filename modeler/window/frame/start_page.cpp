@@ -1,6 +1,7 @@
 #include "modeler/window/frame/start_page.h"
 
 #include "kernel/document/edit.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 

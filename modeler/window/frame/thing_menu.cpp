@@ -1,6 +1,6 @@
 #include "modeler/window/frame/thing_menu.h"
 
-#include "kernel/layout/openings.h"
+#include "kernel/layout/openings/openings.h"
 #include "modeler/window/desk/about.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/words.h"

@@ -1,6 +1,6 @@
 #include "modeler/window/panels/findings_panel.h"
 
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"

@@ -1,7 +1,7 @@
 #include "modeler/window/panels/log_words.h"
 
 #include "exporters/lists/cut_list.h"
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"

@@ -1,4 +1,4 @@
-#include "kernel/layout/wall_side.h"
+#include "kernel/layout/plan/wall_side.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/kernel_words.h"

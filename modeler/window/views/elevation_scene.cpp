@@ -1,6 +1,6 @@
 #include "modeler/window/views/elevation_scene.h"
 
-#include "kernel/layout/bore_marks.h"
+#include "kernel/layout/fastenings/bore_marks.h"
 #include "kernel/review/opening_facts.h"
 
 #include <algorithm>

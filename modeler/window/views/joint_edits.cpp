@@ -1,5 +1,5 @@
 // What the joint's fields say of the notch that is shown, and what is stated by them and by its handles.
-#include "kernel/layout/notch.h"
+#include "kernel/layout/corners/notch.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/snap.h"

@@ -1,6 +1,6 @@
 #include "modeler/window/views/joint_page.h"
 
-#include "kernel/layout/notch.h"
+#include "kernel/layout/corners/notch.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"

@@ -1,4 +1,5 @@
 // Partitions that a hand draws in the plan.
+#include "kernel/layout/lay_out.h"
 #include "kernel/shell/partition_edit.h"
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/finding_words.h"

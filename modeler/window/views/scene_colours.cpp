@@ -1,6 +1,6 @@
 #include "modeler/window/views/scene_colours.h"
 
-#include "kernel/layout/finding_pieces.h"
+#include "kernel/layout/pieces/finding_pieces.h"
 #include "modeler/window/desk/about.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"

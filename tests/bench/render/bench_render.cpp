@@ -5,6 +5,7 @@
 #include "exporters/picture/gl.h"
 #include "exporters/picture/picture.h"
 #include "exporters/words/words.h"
+#include "kernel/layout/lay_out.h"
 #include "tests/picture/house.h"
 
 #include <chrono>

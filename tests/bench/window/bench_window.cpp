@@ -5,7 +5,8 @@
 //   the drag alone, long; --round: of round logs alone
 #include "exporters/picture/renderer.h"
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/solid/solid.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"

@@ -5,7 +5,8 @@
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/document/document.h"
-#include "kernel/layout/interference.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>

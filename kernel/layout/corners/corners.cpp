@@ -1,0 +1,285 @@
+#include "kernel/layout/corners/corners.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/steps.h"
+#include "kernel/layout/no_wood.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// One log in the order going up a corner.
+struct Layer {
+    std::size_t arm = 0; ///< 0: of the wall that ends at this corner, 1: of the one that starts
+    int course = 0;      ///< index in its wall's courses
+    double centre = 0;
+};
+
+/// One of the two walls at the corner.
+struct Arm {
+    int wall = 0;
+    std::size_t meeting = 0; ///< index in the wall's meetings
+    Vec3 out;                ///< outward along its logs
+    double run = 0;          ///< half of what the prism takes of its length
+    const std::vector<Course> *courses = nullptr;
+    std::vector<EndNotch> *notches = nullptr;
+};
+
+class Corner {
+  public:
+    Corner(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses, int index,
+           std::vector<WallNotches> &notches)
+        : shell_(shell), layout_(layout), index_(index),
+          place_(layout.corners[static_cast<std::size_t>(index)]), rule_(notch_at(shell, layout, index)) {
+        arms_[0] = arm(place_.ends, 1, courses, notches);
+        arms_[1] = arm(place_.starts, -1, courses, notches);
+    }
+
+    /// False on an error.
+    bool work_out() {
+        for (const Arm &arm : arms_)
+            arm.notches->resize(arm.courses->size());
+        stack();
+        if (!alternates()) return false;
+        for (std::size_t k = 0; k + 1 < layers_.size(); ++k)
+            part(layers_[k], layers_[k + 1]);
+        note_locks();
+        drop_thin_half_logs();
+        bool good = true;
+        for (const Layer &layer : layers_)
+            good = check_tail(layer) && good;
+        return good;
+    }
+
+  private:
+    Arm arm(int own, double toward, const std::vector<std::vector<Course>> &courses,
+            std::vector<WallNotches> &notches) const {
+        const WallPlace &w = layout_.walls[static_cast<std::size_t>(own)];
+        Arm a;
+        a.wall = own;
+        while (w.meetings[a.meeting].corner != index_)
+            ++a.meeting;
+        const WallMeeting &m = w.meetings[a.meeting];
+        a.out = toward * w.frame.x;
+        a.run = (m.high - m.low) / 2;
+        a.courses = &courses[static_cast<std::size_t>(own)];
+        a.notches = &notches[static_cast<std::size_t>(own)][a.meeting];
+        return a;
+    }
+
+    const WallMeeting &meeting(const Layer &l) const {
+        const Arm &a = arms_[l.arm];
+        return layout_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
+    }
+    const Course &course(const Layer &l) const {
+        return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)];
+    }
+    EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[static_cast<std::size_t>(l.course)]; }
+    /// The log's section at this corner: where the centre lines cross.
+    /// Over a step of the foundation what is left of it.
+    Section section(const Layer &l) const {
+        Section s = course(l).at(meeting(l).x);
+        s.low = std::max(s.low, floor_);
+        return s;
+    }
+    /// Is it less than the whole log that stands here?
+    bool is_part(const Layer &l) const {
+        return course(l).kind != LogKind::full || course(l).low(meeting(l).x) < floor_ - tolerance::thinnest;
+    }
+    const std::string &wall_name(const Layer &l) const {
+        return layout_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
+    }
+    NotchRule rule(const Layer &l) const {
+        return notch_at(shell_, layout_, index_, arms_[l.arm].wall, course(l).round);
+    }
+
+    void stack() {
+        const StepPlace *steps[] = {step_at(layout_, arms_[0].wall, arms_[0].meeting),
+                                    step_at(layout_, arms_[1].wall, arms_[1].meeting)};
+        if (steps[0]) floor_ = steps[0]->rise;
+        for (std::size_t arm = 0; arm < arms_.size(); ++arm)
+            for (std::size_t i = 0; i < arms_[arm].courses->size(); ++i) {
+                if (steps[arm] && leaves_out(*steps[arm], (*arms_[arm].courses)[i])) continue;
+                Layer l{arm, static_cast<int>(i), 0};
+                l.centre = section(l).centre;
+                layers_.push_back(l);
+            }
+        std::stable_sort(layers_.begin(), layers_.end(),
+                         [](const Layer &a, const Layer &b) { return a.centre < b.centre; });
+    }
+
+    bool alternates() {
+        for (std::size_t k = 0; k + 1 < layers_.size(); ++k) {
+            if (layers_[k].arm != layers_[k + 1].arm) continue;
+            const Layer &two = layers_[k + 1];
+            say_of(Weight::error, "tails-do-not-alternate", two,
+                   said("going up corner %1, two logs of wall %2 follow one another at round %3", place_.name,
+                        wall_name(two), course(two).round),
+                   {});
+            return false;
+        }
+        return true;
+    }
+
+    /// The seam between two logs: the lower one's top plane, midway between their centres.
+    void part(const Layer &lower, const Layer &upper) {
+        notch(lower).above = course(upper).round;
+        notch(upper).below = course(lower).round;
+        if (course(upper).scoped) {
+            notch(upper).saddle = true;
+            return;
+        }
+        const Vec3 along = arms_[lower.arm].out, across = arms_[1 - lower.arm].out;
+        const TailTop slopes = tail_top(rule(lower));
+        // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own
+        // direction.
+        const double c = dot(along, across), k = 1 / (1 - c * c);
+        const Vec3 gradient =
+            k * (slopes.along - c * slopes.across) * along + k * (slopes.across - c * slopes.along) * across;
+        const double z = (lower.centre + upper.centre) / 2;
+        const double z_at_world_origin = z - gradient.x * place_.centre.x - gradient.y * place_.centre.y;
+        const Plane seam = plane_over(z_at_world_origin, gradient.x, gradient.y);
+        notch(lower).top = seam;
+        notch(upper).under = seam.flipped();
+    }
+
+    /// A tail holds when it thickens outward between its own top and that of the log below.
+    void note_locks() {
+        for (std::size_t k = 0; k < layers_.size(); ++k) {
+            const TailTop own = tail_top(rule(layers_[k]));
+            const TailTop below = k > 0 ? tail_top(rule(layers_[k - 1])) : own;
+            const bool holds = course(layers_[k]).scoped || lock(own, below) > tolerance::weld;
+            notch(layers_[k]).locked = layers_.size() > 1 && holds;
+        }
+    }
+
+    std::array<Vec2, 4> prism_corners() const {
+        const Vec3 a = arms_[0].run * arms_[0].out, b = arms_[1].run * arms_[1].out;
+        std::array<Vec2, 4> all;
+        for (std::size_t i = 0; i < 4; ++i) {
+            const double sa = (i & 1U) ? 1 : -1, sb = (i & 2U) ? 1 : -1;
+            all[i] = {place_.centre.x + sa * a.x + sb * b.x, place_.centre.y + sa * a.y + sb * b.y};
+        }
+        return all;
+    }
+
+    double tail_low(const Layer &l, Vec2 p) {
+        const EndNotch &n = notch(l);
+        return n.under ? n.under->height_at(p.x, p.y) : section(l).low;
+    }
+    double tail_high(const Layer &l, Vec2 p) {
+        const EndNotch &n = notch(l);
+        return n.top ? n.top->height_at(p.x, p.y) : section(l).high;
+    }
+
+    double thinnest(const Layer &l) {
+        if (course(l).scoped) return over_saddle(l);
+        double least = std::numeric_limits<double>::max();
+        for (const Vec2 p : prism_corners())
+            least = std::min(least, tail_high(l, p) - tail_low(l, p));
+        return least;
+    }
+
+    /// What a saddle leaves of the log over the one that it crosses.
+    double over_saddle(const Layer &l) {
+        const double top = section(l).high + course(l).crown;
+        const auto at = static_cast<std::size_t>(&l - layers_.data());
+        if (at == 0 || !notch(l).saddle) return top - section(l).low;
+        const Layer &below = layers_[at - 1];
+        return top - (section(below).high + course(below).crown + course(l).scribe);
+    }
+
+    /// A half log whose tail would be too thin stands between the walls instead: the seam goes, and the
+    /// crossing log keeps its full height there.
+    void drop_thin_half_logs() {
+        for (std::size_t k = 0; k < layers_.size(); ++k) {
+            const Layer &l = layers_[k];
+            if (!is_part(l) || thinnest(l) >= rule_.least_tail.mm()) continue;
+            notch(l) = {};
+            notch(l).butts = true;
+            if (k > 0) {
+                notch(layers_[k - 1]).top.reset();
+                notch(layers_[k - 1]).above = -1;
+            }
+            if (k + 1 < layers_.size()) {
+                notch(layers_[k + 1]).under.reset();
+                notch(layers_[k + 1]).saddle = false;
+                notch(layers_[k + 1]).below = -1;
+            }
+        }
+    }
+
+    bool check_tail(const Layer &l) {
+        if (notch(l).butts) return true;
+        const double least = thinnest(l);
+        if (least < rule_.least_tail.mm() - tolerance::weld) {
+            const Weight weight = least < no_wood - tolerance::weld ? Weight::error : Weight::warning;
+            // Crossing logs lie half a pitch apart; a round log that ends level at the top lies a whole one
+            // over its own below.
+            const bool ends_level = course(l).scoped && course(l).crown <= 0;
+            const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
+            const LengthAmount is = in_mm(std::max(least, 0.0)), wanted = in_mm(rule_.least_tail.mm());
+            const LengthAmount pitch = in_mm(layout_.pitch + 2 * short_by);
+            if (course(l).scoped)
+                say_of(
+                    weight, "tail-too-thin", l,
+                    said(
+                        "the saddle leaves %1 of the log over the one that it crosses, under the least of %2",
+                        is, wanted),
+                    said("a pitch of %1 would fit", pitch));
+            else
+                say_of(weight, "tail-too-thin", l,
+                       said("the tail is %1 thick at its thinnest, under the least of %2", is, wanted),
+                       said("a pitch of %1 or a flatter slope would fit", pitch));
+            if (weight == Weight::error) return false;
+        }
+        if (!course(l).scoped) check_wood(l);
+        return true;
+    }
+
+    /// Is the log's body high enough for the whole tail?
+    void check_wood(const Layer &l) {
+        double missing = 0;
+        for (const Vec2 p : prism_corners())
+            missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
+        if (missing <= tolerance::weld) return;
+        say_of(Weight::warning, "seam-outside-wood", l,
+               said("the seam runs %1 outside the log's body, so that much of the tail is not there",
+                    in_mm(missing)),
+               said("a smaller gap, a flatter slope or a higher log would fill it"), "rounds.gap");
+    }
+
+    void say_of(Weight weight, const std::string &code, const Layer &l, Said what, std::optional<Said> advice,
+                const std::string &from = "rounds.pitch") {
+        layout_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round),
+                                    std::move(what), std::move(advice), from});
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    int index_;
+    const CornerPlace &place_;
+    NotchRule rule_;
+    double floor_ = 0; ///< of the foundation, over its lowest
+    std::array<Arm, 2> arms_;
+    std::vector<Layer> layers_;
+};
+
+} // namespace
+
+std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
+                                         const std::vector<std::vector<Course>> &courses) {
+    std::vector<WallNotches> notches(layout.walls.size());
+    for (std::size_t w = 0; w < notches.size(); ++w)
+        notches[w].resize(layout.walls[w].meetings.size());
+    bool good = true;
+    for (int c = 0; good && c < static_cast<int>(layout.corners.size()); ++c)
+        good = Corner(shell, layout, courses, c, notches).work_out() && good;
+    return good ? notches : std::vector<WallNotches>{};
+}
+
+} // namespace roundlay

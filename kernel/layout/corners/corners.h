@@ -1,0 +1,30 @@
+// Corners: the seam planes that part the tails going up, and which cuts each log gets from them.
+#pragma once
+
+#include "kernel/layout/corners/notch.h"
+#include "kernel/layout/courses/courses.h"
+#include "kernel/layout/plan/reach.h"
+
+#include <optional>
+
+namespace roundlay {
+
+/// What a meeting of two walls does to one course: at its end, or where it runs on.
+struct EndNotch {
+    std::optional<Plane> top, under; ///< seam planes in the world, normals out of this log's wood
+    int above = -1, below = -1;      ///< rounds of the crossing wall's logs on the other side of the seams
+    bool saddle = false; ///< scoped over the crossing wall's log below instead of parted by a seam
+    bool butts = false;  ///< too thin for a tail: ends at the crossing wall's near face, on both sides of it
+                         ///< where the log would run on
+    bool locked = false; ///< cannot be pulled out lengthwise
+};
+
+/// By meeting of the wall, then by course.
+using WallNotches = std::vector<std::vector<EndNotch>>;
+
+/// Finds every seam. Adds findings for tails under the least thickness and seams outside the wood. On an
+/// error the result is empty.
+std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
+                                         const std::vector<std::vector<Course>> &courses);
+
+} // namespace roundlay

@@ -1,0 +1,109 @@
+#include "kernel/layout/courses/standing.h"
+
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// Less than a rule shows is not out of level.
+constexpr double told = 1;
+
+/// The top of a log at its lower end: hewn level, or at a slant.
+double lowest_top(const Piece &piece) {
+    double low = piece.blank.height;
+    for (const Cut &cut : piece.cuts)
+        if (const auto *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top)
+            for (const double x : {0.0, piece.blank.length})
+                low = std::min(low, face->plane.height_at(x, 0));
+    return piece.frame.origin.z + low;
+}
+
+std::string printed(double mm, UnitSystem units) {
+    return print_length(Length::mm(mm), {.system = units});
+}
+
+std::string listed(const std::vector<std::string> &names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
+}
+
+} // namespace
+
+std::vector<WallStanding> standing_of(const Layout &layout) {
+    std::vector<WallStanding> all;
+    if (layout.pieces.empty()) return all;
+    for (std::size_t w = 0; w < layout.walls.size(); ++w)
+        all.push_back({static_cast<int>(w), 0, 0, 0});
+    for (const Piece &p : layout.pieces) {
+        if (p.timber >= 0) continue;
+        WallStanding &s = all[static_cast<std::size_t>(p.wall)];
+        if (p.round < s.logs) continue;
+        const double low = lowest_top(p), high = p.frame.origin.z + p.blank.height;
+        const bool first = p.round > s.logs;
+        s = {p.wall, p.round, first ? low : std::min(s.lowest, low),
+             first ? high : std::max(s.highest, high)};
+    }
+    return all;
+}
+
+WallStanding standing_in_all(const Layout &layout) {
+    const auto walls = standing_of(layout);
+    if (walls.empty()) return {};
+    WallStanding all = walls.front();
+    for (const WallStanding &s : walls) {
+        if (s.logs > all.logs) all.wall = s.wall, all.logs = s.logs;
+        all.lowest = std::min(all.lowest, s.lowest);
+        all.highest = std::max(all.highest, s.highest);
+    }
+    return all;
+}
+
+std::string height_words(const Layout &layout, UnitSystem units) {
+    const WallStanding s = standing_in_all(layout);
+    const std::string nominal = printed(layout.height, units), low = printed(s.lowest, units),
+                      high = printed(s.highest, units);
+    if (s.logs == 0) return nominal + " high";
+    return (low == high ? high : low + " to " + high) + " high" +
+           (low == high && high == nominal ? "" : " (" + nominal + " by its rounds)");
+}
+
+std::string round_words(const Layout &layout) {
+    std::string text = std::to_string(layout.rounds) + (layout.rounds == 1 ? " round" : " rounds");
+    const int most = standing_in_all(layout).logs;
+    if (most <= layout.rounds) return text;
+    std::vector<std::string> names;
+    for (const WallStanding &s : standing_of(layout))
+        if (s.logs == most) names.push_back(layout.walls[static_cast<std::size_t>(s.wall)].name);
+    return text + " (" + std::to_string(most) + " logs in wall" + (names.size() == 1 ? " " : "s ") +
+           listed(names) + ")";
+}
+
+void check_level_top(const Shell &shell, Layout &layout) {
+    if (shell.rounds.top != TopRule::level) return;
+    const auto walls = standing_of(layout);
+    if (walls.empty()) return;
+    const auto lowest = std::ranges::min_element(walls, {}, &WallStanding::lowest);
+    const auto highest = std::ranges::max_element(walls, {}, &WallStanding::highest);
+    const double off = highest->highest - lowest->lowest;
+    if (off < told) return;
+    const auto name = [&](const WallStanding &s) {
+        return layout.walls[static_cast<std::size_t>(s.wall)].name;
+    };
+    layout.findings.push_back(
+        {off > taken_up_by_plate ? Weight::warning : Weight::note,
+         "top-not-level",
+         {about::All::top_of_walls},
+         said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its "
+              "lower end",
+              in_mm(off), name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
+         said("other logs in the rounds below, or a plate hewn to suit, make it so"),
+         "rounds.top"});
+}
+
+} // namespace roundlay

@@ -1,0 +1,186 @@
+#include "kernel/layout/fastenings/bores.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/fastenings/bore_room.h"
+#include "kernel/layout/lay_out.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <vector>
+
+namespace roundlay {
+
+namespace {
+
+class StatedBores {
+  public:
+    StatedBores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans)
+        : shell_(shell), layout_(layout), spans_(spans) {}
+
+    bool lay_out() {
+        bool good = true;
+        for (std::size_t i = 0; i < shell_.bores.size(); ++i)
+            good = bore(i) && good;
+        return good;
+    }
+
+  private:
+    /// A round of 0: its wall as a whole.
+    About place(std::size_t i, int round) const {
+        const StatedBore &b = shell_.bores[i];
+        return narrowed(round > 0 ? round_place(b.wall, round) : wall_place(b.wall),
+                        about::Bore{b.use, static_cast<int>(i) + 1, b.name});
+    }
+
+    bool refuse(std::size_t i, int round, const std::string &key, Said what,
+                std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what),
+                                    std::move(advice), subject("bore", i, key)});
+        return false;
+    }
+
+    bool bore(std::size_t i) {
+        const StatedBore &b = shell_.bores[i];
+        const int index = wall_named(layout_, b.wall);
+        if (index < 0) return refuse(i, 0, "wall", said("there is no wall %1 in this shell", b.wall));
+        const WallPlace &wall = layout_.walls[static_cast<std::size_t>(index)];
+        const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        if (!leaves_wood(i, 0, wall.thickness, y)) return false;
+        if (b.diameter.mm() > wall.thickness / 2)
+            layout_.findings.push_back({Weight::warning,
+                                        "bore-takes-half",
+                                        place(i, 0),
+                                        bores_half_away(b.diameter.mm(), wall.thickness),
+                                        {},
+                                        subject("bore", i, "diameter")});
+        const auto &courses = spans_[static_cast<std::size_t>(index)];
+        const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
+        if (last > rounds || b.from_round > rounds)
+            return refuse(i, 0, last > rounds ? "to_round" : "from_round",
+                          said("the wall has only %1 rounds", rounds));
+        if (b.from_round > last)
+            return refuse(
+                i, 0, "from_round",
+                said("it goes from round %1 up to round %2: that is through no log", b.from_round, last));
+        double x = b.from_left.mm();
+        for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
+            if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0}))
+                return false;
+        return true;
+    }
+
+    /// Of a wall or a log of that width, at y from its outside face.
+    bool leaves_wood(std::size_t i, int round, double width, double y) {
+        const double d = shell_.bores[i].diameter.mm(), beside = std::min(y, width - y);
+        if (d / 2 + least_beside_bore <= beside + tolerance::weld) return true;
+        return refuse(i, round, shell_.bores[i].from_outside ? "from_outside" : "diameter",
+                      leaves_no_wood(d, width), at_most(2 * (beside - least_beside_bore)));
+    }
+
+    /// Whether so much whole wood lies to either side of x in that log.
+    static bool is_whole(const PieceSpan &s, double x, double room) {
+        if (x - room < s.shoulders.from || x + room > s.shoulders.to) return false;
+        for (const auto *taken : {&s.taken_above, &s.taken_below})
+            for (const Span &t : *taken)
+                if (x + room > t.from && x - room < t.to) return false;
+        return true;
+    }
+
+    /// Whether it could start at x: whole wood in each of its rounds.
+    bool fits_at(const StatedBore &b, const WallPlace &wall, double x, double room) const {
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        for (int round = b.from_round; round <= last; ++round, x += b.drift.mm()) {
+            const CourseSpans &course = courses[static_cast<std::size_t>(round - 1)];
+            if (std::none_of(course.begin(), course.end(), [&](const PieceSpan &s) {
+                    const double beside = s.course->width(x) / 2 - std::abs(y - wall.thickness / 2);
+                    return is_whole(s, x, room) && beside >= b.diameter.mm() / 2 + least_beside_bore;
+                }))
+                return false;
+        }
+        return true;
+    }
+
+    /// Beside every end and cut of its logs, as far as that from it.
+    std::vector<double> places_beside_cuts(const StatedBore &b, double room) const {
+        std::vector<double> places;
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        double shift = 0;
+        for (int round = b.from_round; round <= last; ++round, shift += b.drift.mm())
+            for (const PieceSpan &s : courses[static_cast<std::size_t>(round - 1)]) {
+                places.insert(places.end(), {s.shoulders.from + room - shift, s.shoulders.to - room - shift});
+                for (const auto *taken : {&s.taken_above, &s.taken_below})
+                    for (const Span &t : *taken)
+                        places.insert(places.end(), {t.to + room - shift, t.from - room - shift});
+            }
+        return places;
+    }
+
+    /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are
+    /// kept, else as it just fits. Nothing where it does not.
+    std::optional<Said> place_that_fits(std::size_t i, const WallPlace &wall) const {
+        constexpr double past_rounding = 2; // mm: more than a printed length is rounded by
+        const StatedBore &b = shell_.bores[i];
+        const double least = b.diameter.mm() / 2 + past_rounding;
+        for (const double room : {std::max(least, shell_.pegs.end_distance.mm()), least}) {
+            std::optional<double> best;
+            for (const double x : places_beside_cuts(b, room))
+                if (x > 0 && fits_at(b, wall, x, room - past_rounding / 2) &&
+                    (!best || std::abs(x - b.from_left.mm()) < std::abs(*best - b.from_left.mm())))
+                    best = x;
+            if (best) return said("%1 from the left would do", in_mm(*best));
+        }
+        return {};
+    }
+
+    bool bore_log(std::size_t i, const WallPlace &wall, int round, const CourseSpans &course, Vec3 at) {
+        const double half = shell_.bores[i].diameter.mm() / 2 + tolerance::clear;
+        for (const PieceSpan &s : course) {
+            if (at.x - half < s.shoulders.from || at.x + half > s.shoulders.to) continue;
+            for (const auto *taken : {&s.taken_above, &s.taken_below})
+                for (const Span &t : *taken)
+                    if (at.x + half > t.from && at.x - half < t.to)
+                        return refuse(i, round, "from_left",
+                                      said("it runs into a cut from %1 to %2 from the left", in_mm(t.from),
+                                           in_mm(t.to)),
+                                      place_that_fits(i, wall));
+            const double width = s.course->width(at.x);
+            if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
+            add(i, wall, s, at);
+            return true;
+        }
+        const auto place = place_that_fits(i, wall);
+        return refuse(
+            i, round, "from_left",
+            said("there is no whole log %1 from the left: an opening or a notch is there", in_mm(at.x)),
+            place ? said("state the rounds that it goes through, or another place; %1", *place)
+                  : said("state the rounds that it goes through, or another place"));
+    }
+
+    void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {
+        Piece &piece = layout_.pieces[static_cast<std::size_t>(s.piece)];
+        const Course &course = *s.course;
+        const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, course.low(at.x)}));
+        // A round log's groove is hollow over the log below, and its own top is crowned.
+        const double from = foot.z + (course.hollow > 0 ? course.hollow : -course.lip);
+        const double to = foot.z + course.high(at.x) - course.low(at.x) + course.crown;
+        const Bore bore{
+            foot.x, foot.y, from, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
+        piece.cuts.emplace_back(bore);
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    const std::vector<std::vector<CourseSpans>> &spans_;
+};
+
+} // namespace
+
+bool lay_out_bores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
+    return StatedBores(shell, layout, spans).lay_out();
+}
+
+} // namespace roundlay

@@ -1,0 +1,346 @@
+#include "kernel/layout/floors/floor_plan.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/floors/floor_bays.h"
+#include "kernel/layout/floors/joist_sizes.h"
+#include "kernel/layout/floors/planned_timbers.h"
+#include "kernel/layout/no_wood.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is
+/// notched away under it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
+constexpr double notched_part = 0.75;
+
+/// A housing for a trimmer takes at most this part of the width of the joist that carries it. Common
+/// practice, no source.
+constexpr double deepest_housing = 0.4;
+
+struct Hole {
+    double left = 0, right = 0, near = 0, away = 0;
+    bool joist_left = true, joist_right = true; ///< else the room's own side is its edge
+    bool trims_near = true, trims_away = true;  ///< else the wall is
+};
+
+class Planner {
+  public:
+    Planner(const Shell &shell, Layout &layout, std::size_t index, FloorPlan &plan)
+        : layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan), room_(plan.place) {}
+
+    bool plan() {
+        if (!find_room()) return false;
+        bays_ = FloorBays(layout_, room_);
+        if (const WallPlace *wall = bays_.in_the_way())
+            return refuse("to",
+                          said("wall %1 stands in the room between walls %2 and %3", wall->name, floor_.from,
+                               floor_.to),
+                          said("state a floor to each side of it"));
+        const auto say = [this](Weight weight, const std::string &key, Said what,
+                                std::optional<Said> advice) {
+            return say_of(weight, key, std::move(what), std::move(advice));
+        };
+        if (!check_joist_sizes(floor_, std::min(thickness(room_.from), thickness(room_.to)), say))
+            return false;
+        for (const FloorOpening &o : floor_.openings)
+            if (!add_hole(o)) return false;
+        const std::vector<double> places = joist_places();
+        if (places.empty()) return refuse("spacing", said("no joist fits between the sides of the room"));
+        if (!add_beams(places)) return false;
+        add_joists(places);
+        add_trimmers();
+        share_load(plan_.timbers, room_.width);
+        if (!rest_on_beams(plan_, floor_.joist.height.mm()))
+            return refuse("beam", said("a beam of it carries no joist"));
+        return good_;
+    }
+
+  private:
+    bool refuse(const std::string &key, Said what, std::optional<Said> advice = {}) {
+        return say_of(Weight::error, key, std::move(what), std::move(advice));
+    }
+    /// True where it can be cut all the same.
+    bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice) {
+        layout_.findings.push_back({weight,
+                                    "floor-does-not-fit",
+                                    {about::Floor{floor_.name}},
+                                    std::move(what),
+                                    std::move(advice),
+                                    subject("floor", index_, key)});
+        return weight != Weight::error;
+    }
+
+    bool find_room() {
+        const auto room =
+            room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
+        if (!room)
+            return refuse(
+                "to",
+                said("walls %1 and %2 do not face each other: joists lie square between two parallel walls",
+                     floor_.from, floor_.to));
+        room_ = *room;
+        room_.name = floor_.name;
+        plan_.tail = floor_.tail.ratio();
+        room_.level = floor_.level.mm();
+        return true;
+    }
+
+    double thickness(int wall) const { return layout_.walls[static_cast<std::size_t>(wall)].thickness; }
+    double joist_width() const { return floor_.joist.width.mm(); }
+    double tip_width() const { return floor_.tip_width.value_or(floor_.joist.width).mm(); }
+    double tip_height() const { return floor_.tip_height.value_or(floor_.joist.height).mm(); }
+    double widest() const { return std::max(joist_width(), tip_width()); }
+    Vec2 world(Vec2 p) const { return flat(room_.frame.to_world({p.x, p.y, 0})); }
+
+    bool add_hole(const FloorOpening &o) {
+        Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(),
+               (o.from_wall + o.length).mm()};
+        const Amount name = o.name.empty() ? Amount(said("a floor opening")) : Amount(o.name);
+        if (h.right > room_.width + tolerance::clear || h.away > room_.depth + tolerance::clear)
+            return refuse("opening", said("%1 reaches out of the room, which is %2 by %3", name,
+                                          in_mm(room_.width), in_mm(room_.depth)));
+        const double joist = widest() + least_beside_joist, trimmer = joist_width() + least_beside_joist;
+        h.joist_left = h.left >= joist;
+        h.joist_right = room_.width - h.right >= joist;
+        h.trims_near = h.near >= trimmer;
+        h.trims_away = room_.depth - h.away >= trimmer;
+        const double beside = std::min(joist, h.left), behind = std::min(joist, room_.width - h.right);
+        if (!bays_.around(h.left - beside, h.right + behind))
+            return refuse("opening", said("%1 meets a wall that stands in the room", name),
+                          said("keep %1 away from it", in_mm(joist)));
+        const auto at_side = [](double room) { return room < tolerance::clear; };
+        if ((!h.joist_left && !at_side(h.left)) || (!h.joist_right && !at_side(room_.width - h.right)) ||
+            (!h.trims_near && !at_side(h.near)) || (!h.trims_away && !at_side(room_.depth - h.away)))
+            return refuse("opening", said("%1 leaves no room for a joist or trimmer beside it", name),
+                          said("let it reach the wall, or keep %1 away from it", in_mm(joist)));
+        for (const Hole &other : holes_)
+            if (h.left - 2 * joist < other.right && other.left < h.right + 2 * joist && h.near < other.away &&
+                other.near < h.away)
+                return refuse("opening", said("%1 comes too near another opening of this floor", name));
+        holes_.push_back(h);
+        return true;
+    }
+
+    /// Joists beside openings come first; those of the rule keep clear of them.
+    std::vector<double> joist_places() const {
+        std::vector<double> places;
+        for (const Hole &h : holes_) {
+            if (h.joist_left) places.push_back(h.left - widest() / 2);
+            if (h.joist_right) places.push_back(h.right + widest() / 2);
+        }
+        const std::vector<double> beside = places;
+        const double last = room_.width - widest() / 2 - least_beside_joist;
+        for (double x = floor_.first.value_or(floor_.spacing).mm(); x <= last; x += floor_.spacing.mm()) {
+            const bool crowded = std::any_of(beside.begin(), beside.end(), [&](double b) {
+                return std::abs(b - x) < widest() + least_beside_joist;
+            });
+            if (!crowded && bays_.around(x - widest() / 2, x + widest() / 2)) places.push_back(x);
+        }
+        std::sort(places.begin(), places.end());
+        return places;
+    }
+
+    /// A joist's line is cut by the openings that it would cross.
+    void add_joists(const std::vector<double> &places) {
+        int number = 0;
+        for (const double x : places) {
+            std::vector<const Hole *> crossed;
+            for (const Hole &h : holes_)
+                if (x > h.left - widest() / 2 + tolerance::clear &&
+                    x < h.right + widest() / 2 - tolerance::clear)
+                    crossed.push_back(&h);
+            std::sort(crossed.begin(), crossed.end(),
+                      [](const Hole *a, const Hole *b) { return a->near < b->near; });
+            double from = 0;
+            const Hole *before = nullptr;
+            for (const Hole *h : crossed) {
+                if (before || h->trims_near) add_joist(x, from, h->near - joist_width(), before, h, number);
+                from = h->away + joist_width();
+                before = h;
+            }
+            if (!before || before->trims_away) add_joist(x, from, room_.depth, before, nullptr, number);
+            ++number;
+        }
+    }
+
+    void add_joist(double x, double from, double to, const Hole *before, const Hole *behind, int number) {
+        PlannedTimber t;
+        t.use = before || behind ? TimberUse::trimmed : TimberUse::joist;
+        t.from = {x, before ? from : 0};
+        t.to = {x, to};
+        t.datum = before ? trimmer_end() : wall_end(room_.from);
+        t.far = behind ? trimmer_end() : wall_end(room_.to);
+        t.top = room_.level;
+        const bool butt_at_datum = butt_lies_at_datum(floor_, room_.depth, number);
+        t.width_from = butt_at_datum ? joist_width() : tip_width();
+        t.width_to = butt_at_datum ? tip_width() : joist_width();
+        t.height_from = butt_at_datum ? floor_.joist.height.mm() : tip_height();
+        t.height_to = butt_at_datum ? tip_height() : floor_.joist.height.mm();
+        ends_at_.push_back({before, behind});
+        plan_.timbers.push_back(t);
+    }
+
+    TimberEnd wall_end(int wall) const {
+        TimberEnd end;
+        end.wall = wall;
+        end.bearing = floor_.bearing.mm();
+        end.tailed = floor_.pocket == PocketKind::tailed;
+        return end;
+    }
+    TimberEnd trimmer_end() const {
+        TimberEnd end;
+        end.bearing = std::min(floor_.bearing.mm(), deepest_housing * joist_width());
+        end.height = notched_part * std::min(floor_.joist.height.mm(), tip_height());
+        return end;
+    }
+
+    /// The wall that a timber along x of the floor ends in, at that side of the room.
+    std::optional<WallFace> side_wall(double x, double y, int way) const {
+        const Vec2 toward = static_cast<double>(way) * flat(room_.frame.x);
+        return first_face(layout_, world({x, y}), toward);
+    }
+
+    bool add_beams(const std::vector<double> &joists) {
+        const auto carried = bays_.with(joists);
+        for (const Beam &b : floor_.beams)
+            if (!add_beam(b, carried)) return false;
+        return true;
+    }
+
+    bool add_beam(const Beam &b, const std::vector<FloorBays::Bay> &bays) {
+        const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
+        if (y < half + least_beside_joist || y > room_.depth - half - least_beside_joist)
+            return refuse("beam", said("a beam %1 from wall %2 lies in a wall", in_mm(y), floor_.from),
+                          said("between %1 and %2 it fits", in_mm(half + least_beside_joist),
+                               in_mm(room_.depth - half - least_beside_joist)));
+        for (const Hole &h : holes_)
+            if (y + half > h.near - widest() && y - half < h.away + widest())
+                return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers",
+                                           in_mm(y), floor_.from));
+        for (std::size_t i = 0; i < bays.size(); ++i) {
+            const bool shared_left = i > 0 && bays_.are_neighbours(bays[i - 1], bays[i]);
+            const bool shared_right = i + 1 < bays.size() && bays_.are_neighbours(bays[i], bays[i + 1]);
+            if (!add_beam_in(bays[i], b, y, shared_left, shared_right)) return false;
+        }
+        return true;
+    }
+
+    bool add_beam_in(const FloorBays::Bay &bay, const Beam &b, double y, bool shared_left,
+                     bool shared_right) {
+        const double middle = (bay.first + bay.second) / 2;
+        const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
+        if (!left || !right)
+            return refuse("beam", said("no wall square to the beam carries its %1 end",
+                                       left ? said("right") : said("left")));
+        PlannedTimber t;
+        t.use = TimberUse::beam;
+        t.from = {middle - left->distance, y};
+        t.to = {middle + right->distance, y};
+        t.datum = beam_end(*left, shared_left);
+        t.far = beam_end(*right, shared_right);
+        t.load_width = half_way(floor_, room_.depth, y);
+        t.width_from = t.width_to = b.size.width.mm();
+        t.height_from = t.height_to = b.size.height.mm();
+        plan_.timbers.push_back(t);
+        ends_at_.push_back({});
+        return true;
+    }
+
+    /// In a wall between two bays the beam of the other bay lies in the same log from behind.
+    TimberEnd beam_end(const WallFace &face, bool shared = false) const {
+        TimberEnd end;
+        end.wall = face.wall;
+        const double most = thickness(face.wall) - least_beside_joist;
+        end.bearing = std::min(floor_.bearing.mm(), shared ? most / 2 : most);
+        return end;
+    }
+
+    /// The full joist whose side stands at x, to carry a trimmer's end.
+    int joist_beside(double x) const {
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
+            if (plan_.timbers[i].use == TimberUse::joist &&
+                std::abs(plan_.timbers[i].from.x - x) < tolerance::clear)
+                return static_cast<int>(i);
+        return -1;
+    }
+
+    void add_trimmers() {
+        for (const Hole &h : holes_) {
+            if (h.trims_near) add_trimmer(h, h.near - joist_width() / 2, true);
+            if (h.trims_away) add_trimmer(h, h.away + joist_width() / 2, false);
+        }
+        put_carriers_first(plan_.timbers);
+    }
+
+    void add_trimmer(const Hole &h, double y, bool near) {
+        PlannedTimber t;
+        t.use = TimberUse::trimmer;
+        t.from = {h.left, y};
+        t.to = {h.right, y};
+        if (!set_trimmer_end(t.datum, h.joist_left, h.left - widest() / 2, y, -1, t.from) ||
+            !set_trimmer_end(t.far, h.joist_right, h.right + widest() / 2, y, 1, t.to)) {
+            good_ = refuse("opening", said("nothing carries the trimmer at the opening's %1 end",
+                                           near ? said("near") : said("far")));
+            return;
+        }
+        t.width_from = t.width_to = joist_width();
+        t.height_from = t.height_to = std::min(floor_.joist.height.mm(), tip_height());
+        t.top = room_.level;
+        const int index = static_cast<int>(plan_.timbers.size());
+        t.load_width = (near ? h.near : room_.depth - h.away) / 2;
+        for (std::size_t i = 0; i < ends_at_.size(); ++i) {
+            PlannedTimber &joist = plan_.timbers[i];
+            if (near && ends_at_[i].behind == &h) joist.far.carrier = index;
+            if (!near && ends_at_[i].before == &h) joist.datum.carrier = index;
+        }
+        plan_.timbers.push_back(t);
+    }
+
+    bool set_trimmer_end(TimberEnd &end, bool joist, double x, double y, int way, Vec2 &at) {
+        if (!joist) {
+            const double inside = at.x - way * tolerance::clear; // the opening's own side
+            const auto face = side_wall(inside, y, way);
+            if (!face) return false;
+            end = beam_end(*face);
+            at.x = inside + way * face->distance;
+            return true;
+        }
+        end = trimmer_end();
+        end.carrier = joist_beside(x);
+        if (end.carrier < 0) return false;
+        // A tapered joist is thinner than the widest: the trimmer reaches its side, where it is thickest
+        // within its own width.
+        const PlannedTimber &side = plan_.timbers[static_cast<std::size_t>(end.carrier)];
+        const double half = joist_width() / 2;
+        at.x = side.from.x -
+               way * std::max(side.width(side.along(y - half)), side.width(side.along(y + half))) / 2;
+        return true;
+    }
+
+    struct Trims {
+        const Hole *before = nullptr, *behind = nullptr;
+    };
+
+    Layout &layout_;
+    std::size_t index_;
+    const Floor &floor_;
+    FloorPlan &plan_;
+    FloorPlace &room_;
+    FloorBays bays_;
+    std::vector<Hole> holes_;
+    std::vector<Trims> ends_at_; ///< by timber, while joists are added
+    bool good_ = true;
+};
+
+} // namespace
+
+bool plan_floor(const Shell &shell, Layout &layout, std::size_t floor, FloorPlan &plan) {
+    return Planner(shell, layout, floor, plan).plan();
+}
+
+} // namespace roundlay

@@ -1,0 +1,49 @@
+// Which timbers a floor has and where they end, before any wood is cut. All in the floor's frame.
+#pragma once
+
+#include "kernel/layout/floors/room.h"
+
+#include <vector>
+
+namespace roundlay {
+
+/// What one end of a timber lies in: a wall, or another timber of the floor.
+struct TimberEnd {
+    int wall = -1;       ///< index into Layout::walls
+    int carrier = -1;    ///< else index of the timber in the plan
+    double bearing = 0;  ///< how far it lies in it
+    bool tailed = false; ///< widens toward its end
+    /// Of its end, where it is cut from below so that the carrier keeps wood; 0: the timber's whole height.
+    double height = 0;
+};
+
+struct PlannedTimber {
+    TimberUse use = TimberUse::joist;
+    Vec2 from, to; ///< its middle line, between the faces of what carries it
+    TimberEnd datum, far;
+    double width_from = 0, width_to = 0; ///< at its two ends, bearings included
+    double height_from = 0, height_to = 0;
+    double top = 0;            ///< over the foundation
+    std::vector<double> rests; ///< along it from `from`: middles of the beams that it lies on
+    double load_width = 0;
+
+    bool across() const { return use == TimberUse::beam || use == TimberUse::trimmer; }
+    double clear() const { return length(to - from); }
+    double whole() const { return datum.bearing + clear() + far.bearing; }
+    /// Along it from its datum end, bearing included.
+    double width(double x) const { return width_from + (width_to - width_from) * x / whole(); }
+    double height(double x) const { return height_from + (height_to - height_from) * x / whole(); }
+    /// Where its middle line passes y of the floor.
+    double along(double y) const { return datum.bearing + y - from.y; }
+};
+
+struct FloorPlan {
+    FloorPlace place;
+    double tail = 0;                    ///< how much each cheek of a tailed end widens, per unit of length
+    std::vector<PlannedTimber> timbers; ///< a carrier comes before what it carries
+};
+
+/// Adds findings; false where the floor has no right plan.
+bool plan_floor(const Shell &shell, Layout &layout, std::size_t floor, FloorPlan &plan);
+
+} // namespace roundlay

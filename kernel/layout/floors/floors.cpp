@@ -1,0 +1,349 @@
+#include "kernel/layout/floors/floors.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/floors/footprint.h"
+#include "kernel/layout/floors/planned_timbers.h"
+#include "kernel/layout/floors/timber_piece.h"
+#include "kernel/layout/floors/timber_tags.h"
+#include "kernel/layout/pieces/opening_boxes.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// Less wood than this under a pocket splits off. Common practice, no source.
+constexpr double least_under = 50;
+
+/// A pocket that leaves less than this beside a bore on the wall's middle line is in the way of pegs.
+constexpr double beside_bore = 10;
+
+/// Wood thinner than this over a pocket goes with it: no one leaves such a skin, and it would keep the timber
+/// from being lowered in.
+constexpr double least_skin = 1;
+
+double highest_over(const Course &course, const Span &taken) {
+    return std::max(course.high(taken.from), course.high(taken.to));
+}
+
+class FloorBuilder {
+  public:
+    FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
+                 std::size_t floor, FloorPlan &plan, std::vector<FloorMove> &moves)
+        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), moves_(moves),
+          tags_(tags_of(plan)) {}
+
+    bool build() {
+        laid_at_.assign(plan_.timbers.size(), 0);
+        first_piece_ = layout_.pieces.size();
+        first_timber_ = static_cast<int>(layout_.timbers.size());
+        log_count_ = static_cast<std::size_t>(std::count_if(layout_.pieces.begin(), layout_.pieces.end(),
+                                                            [](const Piece &p) { return p.timber < 0; }));
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+            const PlannedTimber &t = plan_.timbers[i];
+            Piece piece = piece_of(t, plan_, carriers_of(i));
+            piece.tag = tags_[i];
+            piece.number = static_cast<int>(i) + 1;
+            piece.timber = static_cast<int>(layout_.timbers.size());
+            layout_.timbers.push_back(timber_of(t));
+            layout_.pieces.push_back(std::move(piece));
+        }
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
+            for (const End end : {End::datum, End::far})
+                seat_end(i, end);
+        for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i)
+            check_way(i);
+        set_order();
+        return good_;
+    }
+
+  private:
+    /// Log ends that run on indoors, past an inside corner or a crossing, can stand in the way of a timber.
+    void check_way(std::size_t i) {
+        const PlannedTimber &t = plan_.timbers[i];
+        const Piece &p = piece(i);
+        Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
+        own.frame.origin = p.frame.to_world({t.datum.bearing, 0, 0});
+        for (std::size_t k = 0; k < log_count_; ++k) {
+            const Piece &log = layout_.pieces[k];
+            const double foot = log.frame.origin.z;
+            if (!in_each_others_way(
+                    own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height},
+                    tolerance::thinnest))
+                continue;
+            refuse_way(i, log.tag);
+            return;
+        }
+    }
+
+    const TimberEnd &end_of(std::size_t i, End end) const {
+        return end == End::datum ? plan_.timbers[i].datum : plan_.timbers[i].far;
+    }
+    Piece &piece(std::size_t i) { return layout_.pieces[first_piece_ + i]; }
+    const WallPlace &wall(int index) const { return layout_.walls[static_cast<std::size_t>(index)]; }
+    Said spoken_wall(int index) const { return said_of(about::Wall{wall(index).name}); }
+
+    /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
+    std::vector<std::string> carriers_of(std::size_t i) const {
+        const PlannedTimber &t = plan_.timbers[i];
+        std::vector<std::string> tags;
+        for (const TimberEnd *e : {&t.datum, &t.far})
+            tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)]
+                                           : "wall " + wall(e->wall).name);
+        for (const double rest : t.rests)
+            tags.push_back(tags_[beam_at(plan_, t, rest)]);
+        return tags;
+    }
+
+    Timber timber_of(const PlannedTimber &t) const {
+        Timber timber;
+        timber.use = t.use;
+        timber.piece = static_cast<int>(layout_.pieces.size());
+        timber.floor = static_cast<int>(layout_.floors.size());
+        timber.from = t.from;
+        timber.to = t.to;
+        timber.load_width = t.load_width;
+        timber.bearing_from = t.datum.bearing;
+        timber.bearing_to = t.far.bearing;
+        timber.hold_from = held(t, t.datum, 0);
+        timber.hold_to = held(t, t.far, t.whole());
+        std::vector<double> rests = t.rests;
+        std::sort(rests.begin(), rests.end());
+        double from = 0;
+        for (const double rest : rests) {
+            timber.rests.push_back(lying_on(t, rest));
+            const double half = timber.rests.back().width / 2;
+            timber.spans.push_back(rest - half - from);
+            from = rest + half;
+        }
+        timber.spans.push_back(t.clear() - from);
+        return timber;
+    }
+
+    TimberHold held(const PlannedTimber &t, const TimberEnd &end, double x) const {
+        TimberHold hold = hold_of(plan_, t, end, x);
+        if (hold.carrier >= 0) hold.carrier += first_timber_;
+        return hold;
+    }
+
+    TimberRest lying_on(const PlannedTimber &t, double at) const {
+        TimberRest rest = rest_of(plan_, t, at);
+        rest.beam += first_timber_;
+        return rest;
+    }
+
+    About place_of(std::size_t i) const {
+        return {about::Floor{plan_.place.name}, about::Timber{plan_.timbers[i].use, tags_[i]}};
+    }
+
+    void refuse(std::size_t i, const std::string &key, Said what, std::optional<Said> advice = {}) {
+        good_ = false;
+        layout_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
+                                    std::move(advice), subject("floor", floor_, key)});
+    }
+
+    void refuse_way(std::size_t i, const std::string &log) {
+        refuse(i, "first", said("%1 reaches into the room and stands in its way", log),
+               said("move the joists by the floor's first or spacing"));
+    }
+
+    void seat_end(std::size_t i, End end) {
+        const LyingEnd lying = lying_end(plan_.timbers[i], plan_.place, end, plan_.tail);
+        const TimberEnd &e = end_of(i, end);
+        if (e.carrier >= 0) {
+            const auto carrier = static_cast<std::size_t>(e.carrier);
+            piece(carrier).cuts.emplace_back(pocket_for(lying, piece(carrier), tags_[i]));
+            laid_at_[i] = std::max(laid_at_[i], laid_at_[carrier]);
+            return;
+        }
+        seat_in_wall(i, end, lying, e.wall);
+    }
+
+    void seat_in_wall(std::size_t i, End end, const LyingEnd &lying, int w) {
+        const double x = wall(w).frame.to_local(lying.tip).x;
+        const double half = std::max(lying.half_at_tip, lying.half_at_face);
+        if (!check_place(i, lying, w, {x - half, x + half})) return;
+        auto &courses = spans_[static_cast<std::size_t>(w)];
+        const int bearer = bearer_in(i, lying, w, {x - half, x + half});
+        if (bearer < 0) return;
+        for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
+            if (courses[k].empty()) continue;
+            const Course &course = *courses[k].front().course;
+            if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest)
+                break;
+            PieceSpan *span = span_over(courses[k], {x - half, x + half});
+            if (!span) {
+                refuse(i, "first",
+                       said("its end in %1 comes too near the end of a log of round %2", spoken_wall(w),
+                            course.round),
+                       said("move the opening or the floor's first joist"));
+                return;
+            }
+            cut_pocket(i, end, lying, *span, {x - half, x + half}, k == static_cast<std::size_t>(bearer));
+        }
+    }
+
+    void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken,
+                    bool bears) {
+        Piece &log = layout_.pieces[static_cast<std::size_t>(span.piece)];
+        if (bears) {
+            std::string &carrier = end == End::datum ? piece(i).datum.at : piece(i).far.at;
+            carrier = log.tag;
+            piece(i).below[end == End::datum ? 0 : 1] = log.tag;
+            const Course &course = *span.course;
+            laid_at_[i] = std::max(laid_at_[i], (course.datum.centre + course.far.centre) / 2);
+            if (highest_over(course, taken) <= lying.low + tolerance::thinnest)
+                return; // it lies on the log's top
+            check_bearer(i, lying, course, taken, log.tag);
+        }
+        PocketCut pocket = pocket_for(lying, log, tags_[i]);
+        if (bears && highest_over(*span.course, taken) - lying.top < least_skin)
+            pocket.z_top = std::max(pocket.z_top, log.blank.height + past_blank);
+        log.cuts.emplace_back(pocket);
+        const double reach = shell_.pegs.diameter.mm() / 2 + beside_bore;
+        if (lying.depth > wall(log.wall).thickness / 2 - reach) {
+            span.taken_above.push_back(taken);
+            span.taken_below.push_back(taken);
+        }
+    }
+
+    /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top, if
+    /// only at one side, where the log is thicker.
+    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, const Span &taken,
+                      const std::string &log) {
+        const double under = lying.low - std::max(course.low(taken.from), course.low(taken.to));
+        const double over = highest_over(course, taken) - lying.top;
+        if (under < least_under - tolerance::thinnest)
+            ask(least_under - under, {Weight::warning,
+                                      "thin-wood-under-pocket",
+                                      place_of(i),
+                                      said("its pocket leaves only %1 of %2 under it", in_mm(under), log),
+                                      {},
+                                      subject("floor", floor_, "level")});
+        if (over >= least_skin)
+            ask(over, {Weight::warning,
+                       "pocket-closed",
+                       place_of(i),
+                       said("its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered "
+                            "in, only slid",
+                            log, in_mm(over)),
+                       {},
+                       subject("floor", floor_, "level")});
+    }
+
+    void ask(double by, Finding finding) {
+        moves_.push_back({layout_.findings.size(), floor_, by});
+        layout_.findings.push_back(std::move(finding));
+    }
+
+    /// Openings and crossing walls in its way.
+    bool check_place(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+        const WallPlace &place = wall(w);
+        for (std::size_t o = 0; o < shell_.openings.size(); ++o) {
+            const Opening &opening = shell_.openings[o];
+            if (opening.wall != place.name || opening.from_left.mm() >= taken.to ||
+                (opening.from_left + opening.width).mm() <= taken.from || opening.sill.mm() >= lying.top ||
+                (opening.sill + opening.height).mm() <= lying.low)
+                continue;
+            refuse(i, "first",
+                   said("its end in %1 lies in %2", spoken_wall(w), said_of(opening_of(shell_, o))),
+                   said("move that, or trim the floor there"));
+            return false;
+        }
+        for (const WallMeeting &m : place.meetings) {
+            const double lean = std::abs(m.skew) * place.thickness / 2;
+            if (m.low - lean >= taken.to - tolerance::thinnest ||
+                m.high + lean <= taken.from + tolerance::thinnest)
+                continue;
+            refuse(i, "first",
+                   said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(m.other).name));
+            return false;
+        }
+        return true;
+    }
+
+    /// The log that its underside lies in or on.
+    int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+        const double x = (taken.from + taken.to) / 2;
+        const auto &courses = spans_[static_cast<std::size_t>(w)];
+        const Course *below = nullptr, *first = nullptr;
+        for (std::size_t k = 0; k < courses.size(); ++k) {
+            if (courses[k].empty()) continue; // the foundation stands higher than the whole log
+            const Course &course = *courses[k].front().course;
+            if (!first) first = &course;
+            const double low = std::max(course.low(taken.from), course.low(taken.to));
+            const double high = std::min(course.high(taken.from), course.high(taken.to));
+            if (low < lying.low - tolerance::thinnest && high > lying.high - tolerance::thinnest)
+                return static_cast<int>(k);
+            if (course.high(x) < lying.high) below = &course;
+        }
+        if (!first) {
+            refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
+            return -1;
+        }
+        const double by = below ? below->high(x) - lying.high : first->low(x) + least_under - lying.low;
+        moves_.push_back({layout_.findings.size(), floor_, by});
+        refuse(i, "level",
+               !below ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
+               : lying.low >= wall(w).top
+                   ? said("its end in %1 lies over the wall's top", spoken_wall(w))
+                   : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
+                          spoken_wall(w), below->round));
+        return -1;
+    }
+
+    static PieceSpan *span_over(CourseSpans &course, const Span &taken) {
+        for (PieceSpan &s : course)
+            if (s.span.from <= taken.from && s.span.to >= taken.to) return &s;
+        return nullptr;
+    }
+
+    /// Beams, joists, trimmers and trimmed joists follow one another over the logs that they lie in.
+    void set_order() {
+        constexpr double step = 1e-3;
+        double highest = 0;
+        for (const double at : laid_at_)
+            highest = std::max(highest, at);
+        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+            const TimberUse use = plan_.timbers[i].use;
+            double at = use == TimberUse::beam ? laid_at_[i] : highest;
+            at += step * (use == TimberUse::beam      ? 1
+                          : use == TimberUse::joist   ? 2
+                          : use == TimberUse::trimmer ? 3
+                                                      : 4);
+            layout_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
+        }
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    std::vector<std::vector<CourseSpans>> &spans_;
+    std::size_t floor_;
+    FloorPlan &plan_;
+    std::vector<FloorMove> &moves_;
+    std::vector<std::string> tags_;
+    std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
+    std::size_t first_piece_ = 0; ///< of its own timbers
+    int first_timber_ = 0;
+    std::size_t log_count_ = 0; ///< of the walls: they are the first pieces
+    bool good_ = true;
+};
+
+} // namespace
+
+bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
+                    std::vector<FloorMove> &moves) {
+    bool good = true;
+    for (std::size_t f = 0; f < shell.floors.size(); ++f) {
+        FloorPlan plan;
+        const bool planned = plan_floor(shell, layout, f, plan);
+        good = planned && FloorBuilder(shell, layout, spans, f, plan, moves).build() && good;
+        layout.floors.push_back(plan.place);
+    }
+    return good;
+}
+
+} // namespace roundlay

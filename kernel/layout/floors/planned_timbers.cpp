@@ -1,0 +1,117 @@
+#include "kernel/layout/floors/planned_timbers.h"
+
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+bool butt_lies_at_datum(const Floor &floor, double depth, int number) {
+    if (floor.beams.empty()) return number % 2 == 0;
+    double first = depth, last = 0;
+    for (const Beam &b : floor.beams) {
+        first = std::min(first, b.from_wall.mm());
+        last = std::max(last, b.from_wall.mm());
+    }
+    if (std::abs(first - (depth - last)) < tolerance::clear) return number % 2 == 0;
+    return first > depth - last;
+}
+
+double half_way(const Floor &floor, double depth, double y) {
+    double before = 0, behind = depth;
+    for (const Beam &b : floor.beams) {
+        if (b.from_wall.mm() < y) before = std::max(before, b.from_wall.mm());
+        if (b.from_wall.mm() > y) behind = std::min(behind, b.from_wall.mm());
+    }
+    return (behind - before) / 2;
+}
+
+void put_carriers_first(std::vector<PlannedTimber> &timbers) {
+    std::vector<int> order;
+    const auto take = [&](auto wanted) {
+        for (std::size_t i = 0; i < timbers.size(); ++i)
+            if (wanted(timbers[i].use)) order.push_back(static_cast<int>(i));
+    };
+    take([](TimberUse u) { return u == TimberUse::beam; });
+    take([](TimberUse u) { return u == TimberUse::joist; });
+    take([](TimberUse u) { return u == TimberUse::trimmer; });
+    take([](TimberUse u) { return u == TimberUse::trimmed; });
+    std::vector<int> place(order.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        place[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
+    std::vector<PlannedTimber> sorted;
+    for (const int i : order)
+        sorted.push_back(timbers[static_cast<std::size_t>(i)]);
+    for (PlannedTimber &t : sorted)
+        for (TimberEnd *end : {&t.datum, &t.far})
+            if (end->carrier >= 0) end->carrier = place[static_cast<std::size_t>(end->carrier)];
+    timbers = std::move(sorted);
+}
+
+void share_load(std::vector<PlannedTimber> &timbers, double room_width) {
+    for (PlannedTimber &t : timbers) {
+        if (t.across()) continue;
+        double left = 0, right = room_width;
+        for (const PlannedTimber &o : timbers) {
+            if (o.across() || o.to.y <= t.from.y || o.from.y >= t.to.y) continue;
+            if (o.from.x < t.from.x) left = std::max(left, o.from.x);
+            if (o.from.x > t.from.x) right = std::min(right, o.from.x);
+        }
+        t.load_width = (right - left) / 2;
+    }
+}
+
+bool rest_on_beams(FloorPlan &plan, double joist_height) {
+    for (PlannedTimber &beam : plan.timbers) {
+        if (beam.use != TimberUse::beam) continue;
+        double least = joist_height;
+        bool carries = false;
+        const double half = beam.width_from / 2;
+        for (PlannedTimber &t : plan.timbers) {
+            if (t.across() || t.from.y > beam.from.y - half || t.to.y < beam.from.y + half) continue;
+            if (t.from.x < beam.from.x || t.from.x > beam.to.x) continue;
+            t.rests.push_back(beam.from.y - t.from.y);
+            for (const double y : {beam.from.y - half, beam.from.y + half})
+                least = std::min(least, t.height(t.along(y)));
+            carries = true;
+        }
+        if (!carries) return false;
+        beam.top = plan.place.level - least;
+    }
+    return true;
+}
+
+TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x) {
+    const double face = x > 0 ? x - end.bearing : end.bearing;
+    TimberHold hold;
+    hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan.tail * end.bearing : 0);
+    hold.full = std::max(t.height(x), t.height(face));
+    hold.height = end.height > 0 ? end.height : std::min(t.height(x), t.height(face));
+    if (end.carrier < 0) return hold;
+    const PlannedTimber &carrier = plan.timbers[static_cast<std::size_t>(end.carrier)];
+    hold.carrier = end.carrier;
+    hold.reach = carrier.across() ? t.from.x - carrier.from.x : t.from.y - carrier.from.y;
+    return hold;
+}
+
+std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest) {
+    for (std::size_t i = 0; i < plan.timbers.size(); ++i) {
+        const PlannedTimber &beam = plan.timbers[i];
+        if (beam.use == TimberUse::beam && std::abs(beam.from.y - t.from.y - rest) < tolerance::weld &&
+            beam.from.x < t.from.x && beam.to.x > t.from.x)
+            return i;
+    }
+    return 0;
+}
+
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at) {
+    const std::size_t index = beam_at(plan, t, at);
+    const PlannedTimber &beam = plan.timbers[index];
+    const double middle = t.datum.bearing + at, half = beam.width_from / 2;
+    return {static_cast<int>(index), at,
+            t.from.x - beam.from.x,  beam.width_from,
+            t.top - beam.top,        std::max(t.height(middle - half), t.height(middle + half))};
+}
+
+} // namespace roundlay

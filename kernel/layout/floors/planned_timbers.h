@@ -1,0 +1,34 @@
+// How beams part the way of joists; and what follows once all timbers of a floor are planned: their order,
+// their loads, what lies on what.
+#pragma once
+
+#include "kernel/layout/floors/floor_plan.h"
+
+namespace roundlay {
+
+/// Of tapered joists: toward the longer span where beams divide it; else turn about. `depth`: of the room.
+bool butt_lies_at_datum(const Floor &floor, double depth, int number);
+
+/// Half of the way from a beam y from the first wall to what carries the joists before and behind it.
+double half_way(const Floor &floor, double depth, double y);
+
+/// Beams, joists, trimmers, trimmed joists: a carrier comes before what it carries. Carriers are renumbered.
+void put_carriers_first(std::vector<PlannedTimber> &timbers);
+
+/// Of each joist half the way to its neighbours, or to the room's side.
+void share_load(std::vector<PlannedTimber> &timbers, double room_width);
+
+/// Of the end at x along the timber, bearing included: its least wood between there and the carrier's face.
+/// Its carrier counts the plan's timbers.
+TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x);
+
+/// The beam under a place along a joist: index into the plan's timbers.
+std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest);
+
+/// On that beam. It counts the plan's timbers.
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at);
+
+/// A beam's top lies under the least high of the joists that it carries. False where a beam carries none.
+bool rest_on_beams(FloorPlan &plan, double joist_height);
+
+} // namespace roundlay

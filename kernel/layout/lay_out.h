@@ -1,0 +1,11 @@
+// From a shell to its layout, stage by stage. Pure: the same shell gives the same layout.
+#pragma once
+
+#include "kernel/layout/layout.h"
+
+namespace roundlay {
+
+/// Works out every piece of a shell. Never throws for what a person stated: that comes back as findings.
+Layout lay_out(const Shell &shell);
+
+} // namespace roundlay

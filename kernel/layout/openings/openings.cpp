@@ -1,0 +1,331 @@
+#include "kernel/layout/openings/openings.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/steps.h"
+#include "kernel/layout/no_wood.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// A groove for a spline, at most. Common practice, no source.
+constexpr double deepest_groove = 100;
+
+/// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no
+/// source.
+constexpr double least_island = 100;
+
+void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code,
+            const std::string &key, Said what, std::optional<Said> advice) {
+    layout.findings.push_back({weight, std::move(code), opening_place(shell, i), std::move(what),
+                               std::move(advice), subject("opening", i, key)});
+}
+
+void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, const std::string &key,
+            Said what, std::optional<Said> advice = {}) {
+    say_of(Weight::error, layout, shell, i, std::move(code), key, std::move(what), std::move(advice));
+}
+
+/// Wood beside an opening that can be cut, and may split.
+void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, Said what, double least) {
+    say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
+           said("less than %1 splits off easily", in_mm(least)));
+}
+
+/// Where openings may lie: between the shoulders.
+Span free_span(const Layout &layout, int wall) {
+    const FreeStretch free = free_between(layout, wall);
+    return {free.from, free.to};
+}
+
+bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+    const Opening &o = shell.openings[i];
+    if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * no_wood) return true;
+    if (o.width.mm() <= 0 || o.height.mm() <= 0)
+        refuse(layout, shell, i, "opening-empty", "width",
+               said("an opening needs a width and a height above zero"));
+    else
+        refuse(layout, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())),
+               said("between the corners of wall %1 there is room for %2 at most", o.wall,
+                    in_mm(std::max(0.0, room.length() - 2 * least_island))));
+    return false;
+}
+
+bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+    const Opening &o = shell.openings[i];
+    const double from = o.from_left.mm(), to = from + o.width.mm();
+    const double beside = std::min(from - room.from, room.to - to);
+    const bool left = from - room.from <= room.to - to;
+    const auto &w = layout.walls[static_cast<std::size_t>(wall_named(layout, o.wall))];
+    const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    if (beside >= no_wood) {
+        if (beside < least_island - tolerance::weld)
+            warn_of_little(layout, shell, i,
+                           said("it leaves %1 of wood to the tails of corner %2", in_mm(beside), corner.name),
+                           least_island);
+        return true;
+    }
+    refuse(layout, shell, i, "opening-cuts-corner", "from_left",
+           said("it comes too near the tails of corner %1", corner.name),
+           said("it fits from %1 to %2 from the left", in_mm(room.from + least_island),
+                in_mm(room.to - least_island - o.width.mm())));
+    return false;
+}
+
+/// Partitions that meet the wall run its whole height: an opening stands wholly beside their notches.
+bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+    const Opening &o = shell.openings[i];
+    const double from = o.from_left.mm(), to = from + o.width.mm();
+    for (const WallMeeting &m : wall.meetings) {
+        const double slant = std::abs(m.skew) * wall.thickness / 2, lean = slant + least_island;
+        const double beside = std::max(m.low - slant - to, from - m.high - slant);
+        if (m.ends || beside >= least_island) continue;
+        const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
+        if (beside >= no_wood) {
+            warn_of_little(layout, shell, i,
+                           said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner),
+                           least_island);
+            continue;
+        }
+        refuse(layout, shell, i, "opening-cuts-tee", "from_left",
+               said("it comes too near the notches of wall %1 at %2",
+                    layout.walls[static_cast<std::size_t>(m.other)].name, corner),
+               said("it fits up to %1 or from %2 from the left", in_mm(m.low - lean - o.width.mm()),
+                    in_mm(m.high + lean)));
+        return false;
+    }
+    return true;
+}
+
+bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+    const Opening &o = shell.openings[i];
+    const double top = o.sill.mm() + o.height.mm();
+    if (o.sill.mm() >= 0 && top < wall.top - tolerance::clear) return true;
+    if (o.sill.mm() < 0)
+        refuse(layout, shell, i, "opening-below-wall", "sill", said("the sill lies under the foundation"));
+    else
+        refuse(layout, shell, i, "opening-over-wall", "height",
+               said("it ends %1 above the foundation, but wall %2 is only %3 high", in_mm(top), wall.name,
+                    in_mm(wall.top)),
+               wall.top > o.sill.mm()
+                   ? said("a height under %1 leaves a log over it", in_mm(wall.top - o.sill.mm()))
+                   : said("more rounds or a lower sill would hold it"));
+    return false;
+}
+
+bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j) {
+    const Opening &a = shell.openings[i], &b = shell.openings[j];
+    if (a.wall != b.wall) return true;
+    const double apart_x = std::max(b.from_left.mm() - (a.from_left + a.width).mm(),
+                                    a.from_left.mm() - (b.from_left + b.width).mm());
+    const double apart_z =
+        std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
+    if (apart_x >= least_island || apart_z >= least_left_over) return true;
+    if (apart_x >= no_wood || apart_z >= no_wood) {
+        const bool side_by_side = apart_x >= no_wood;
+        const double left = side_by_side ? apart_x : apart_z;
+        warn_of_little(layout, shell, j,
+                       said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))),
+                       side_by_side ? least_island : least_left_over);
+        return true;
+    }
+    refuse(layout, shell, j, "openings-too-close", "from_left",
+           apart_x < 0 && apart_z < 0
+               ? said("it overlaps %1", said_of(opening_of(shell, i)))
+               : said("it leaves too little wood between itself and %1", said_of(opening_of(shell, i))),
+           said("side by side they need an island of at least %1", in_mm(least_island)));
+    return false;
+}
+
+} // namespace
+
+about::Opening opening_of(const Shell &shell, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    int number = 1;
+    for (std::size_t i = 0; i < opening; ++i)
+        if (shell.openings[i].wall == o.wall && shell.openings[i].kind == o.kind) ++number;
+    return {o.kind, number, o.name};
+}
+
+std::string name_in_wall(const Shell &shell, std::size_t opening) {
+    const about::Opening o = opening_of(shell, opening);
+    if (!o.name.empty()) return o.name;
+    return (o.kind == OpeningKind::door ? "door " : "window ") + std::to_string(o.number);
+}
+
+std::string name_of(const Shell &shell, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    return o.name.empty() ? name_in_wall(shell, opening) + " in wall " + o.wall : o.name;
+}
+
+About opening_place(const Shell &shell, std::size_t opening) {
+    return narrowed(wall_place(shell.openings[opening].wall), opening_of(shell, opening));
+}
+
+bool check_openings(const Shell &shell, Layout &layout) {
+    bool good = true;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const int w = wall_named(layout, shell.openings[i].wall);
+        if (w < 0) {
+            refuse(layout, shell, i, "opening-without-wall", "wall",
+                   said("there is no wall %1 in this shell", shell.openings[i].wall));
+            good = false;
+            continue;
+        }
+        const Span room = free_span(layout, w);
+        good = check_width(shell, layout, i, room) && check_corners(shell, layout, i, room) &&
+               check_tees(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) &&
+               check_height(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) && good;
+    }
+    for (std::size_t i = 0; good && i < shell.openings.size(); ++i)
+        for (std::size_t j = i + 1; j < shell.openings.size(); ++j)
+            good = check_pair(shell, layout, i, j) && good;
+    return good;
+}
+
+namespace {
+
+/// Where a trim is cut, and which statement to point at.
+struct TrimPlace {
+    About place;
+    std::string spline_width, spline_depth, sill_slope;
+    double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
+};
+
+bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
+    const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
+        layout.findings.push_back(
+            {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
+        return false;
+    };
+    const bool half = trim.spline_width.mm() > at.thickness / 2;
+    if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
+        layout.findings.push_back({Weight::warning,
+                                   "trim-does-not-fit",
+                                   at.place,
+                                   said("a groove %1 wide leaves less than half of jambs %2 thick",
+                                        in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                                   {},
+                                   at.spline_width});
+    else if (half)
+        return refuse(at.spline_width,
+                      said("a groove %1 wide leaves too little of jambs %2 thick",
+                           in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                      said("half of that at most"));
+    if (trim.spline_depth.mm() > deepest_groove)
+        return refuse(at.spline_depth,
+                      said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
+                      at_most(deepest_groove));
+    const double drop = trim.sill_slope.ratio() * at.thickness;
+    if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
+        return refuse(at.sill_slope,
+                      said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
+    return true;
+}
+
+TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t opening) {
+    const OwnTrim &own = shell.openings[opening].trim;
+    const auto from = [&](bool stated, const std::string &key) {
+        return stated ? subject("opening", opening, key) : "trim." + key;
+    };
+    return {opening_place(shell, opening),
+            from(own.spline_width.has_value(), "spline_width"),
+            from(own.spline_depth.has_value(), "spline_depth"),
+            from(own.sill_slope.has_value(), "sill_slope"),
+            wall.thickness,
+            wall.log_height};
+}
+
+} // namespace
+
+bool check_trim(const Shell &shell, Layout &layout) {
+    TrimPlace all{{about::All::openings}, "trim.spline_width",       "trim.spline_depth",
+                  "trim.sill_slope",      layout.walls[0].thickness, layout.walls[0].log_height};
+    for (const WallPlace &w : layout.walls) {
+        all.thickness = std::min(all.thickness, w.thickness);
+        all.log_height = std::min(all.log_height, w.log_height);
+    }
+    bool good = shell.openings.empty() || check_trim_at(layout, shell.trim, all);
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const int wall = wall_named(layout, o.wall);
+        if (wall < 0 || o.trim == OwnTrim{}) continue;
+        const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
+        good = check_trim_at(layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
+    }
+    return good;
+}
+
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {
+    std::vector<OpeningCut> cuts;
+    const double thickness = layout.walls[static_cast<std::size_t>(wall)].thickness;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
+        const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
+        const double floor = floor_under(layout, wall, span.from, span.to);
+        const Span under{std::max(floor, std::min(course.low(span.from), course.low(span.to))),
+                         std::max(floor, std::max(course.low(span.from), course.low(span.to)))};
+        const Span over{std::min(course.high(span.from), course.high(span.to)),
+                        std::max(course.high(span.from), course.high(span.to))};
+        const double low = std::max(o.sill.mm(), under.from - course.lip),
+                     high = std::min((o.sill + o.height).mm(), over.to + course.crown);
+        const double fall = o.kind == OpeningKind::window ? trim_of(shell, o).sill_slope.ratio() : 0;
+        if (high - low <= tolerance::thinnest) {
+            // the log under a sloping sill loses a wedge of its outer arris
+            if (fall > 0 && o.sill.mm() >= over.to - tolerance::thinnest &&
+                o.sill.mm() - fall * thickness < over.to - tolerance::clear)
+                cuts.push_back({i, span, false, BoxUse::sill, o.sill.mm(), over.to, fall});
+            continue;
+        }
+        // Of a tapered log no wood is left that would run out to nothing within the opening: it would fall in
+        // two lumps. So would the lips of a groove.
+        const bool at_low = o.sill.mm() <= under.to + course.hollow + tolerance::thinnest;
+        const bool at_high = (o.sill + o.height).mm() >= over.from - tolerance::thinnest;
+        cuts.push_back({i, span, at_low && at_high,
+                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high,
+                        at_low ? 0 : fall});
+    }
+    std::sort(cuts.begin(), cuts.end(),
+              [](const OpeningCut &a, const OpeningCut &b) { return a.span.from < b.span.from; });
+    return cuts;
+}
+
+std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
+                                    const std::vector<std::vector<Course>> &courses) {
+    std::vector<Sliver> slivers;
+    for (std::size_t w = 0; w < courses.size(); ++w)
+        for (const Course &course : courses[w])
+            for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
+                if (cut.severs || cut.low >= cut.high) continue;
+                const double left_over =
+                    std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
+                const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
+                const double left_under =
+                    cut.low - std::max(floor, std::max(course.low(cut.span.from), course.low(cut.span.to)) +
+                                                  course.hollow);
+                const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
+                const bool under = cut.use != BoxUse::header && left_under < least_left_over;
+                if (!over && !under) continue;
+                const double left = std::max(0.0, over ? left_over : left_under);
+                slivers.push_back({layout.findings.size(), left});
+                layout.findings.push_back(
+                    {Weight::warning,
+                     "thin-wood-at-opening",
+                     round_place(layout.walls[w].name, course.round),
+                     over
+                         ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
+                                said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over))
+                         : said("%1 leaves only %2 of the log under it, where at least %3 should stay",
+                                said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over)),
+                     {},
+                     subject("opening", cut.opening, over ? "height" : "sill")});
+            }
+    return slivers;
+}
+
+} // namespace roundlay

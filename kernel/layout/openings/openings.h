@@ -1,0 +1,57 @@
+// Openings: do they fit, and what do they take from each course.
+#pragma once
+
+#include "kernel/layout/corners/corners.h"
+
+namespace roundlay {
+
+/// A stretch along a wall, in the wall's own x.
+struct Span {
+    double from = 0, to = 0;
+    double length() const { return to - from; }
+};
+
+/// What one opening takes from one course.
+struct OpeningCut {
+    std::size_t opening = 0; ///< index into Shell::openings
+    Span span;
+    bool severs = false;       ///< the whole height of the log: it falls into two pieces
+    BoxUse use = BoxUse::sill; ///< otherwise
+    double low = 0, high = 0;  ///< wood taken, height from the foundation
+    double fall = 0;           ///< of a sill: it falls outward by this, from `low` at the inside face
+};
+
+/// Checks every opening against its wall, the corners and one another; adds findings, true when all can be
+/// cut.
+bool check_openings(const Shell &shell, Layout &layout);
+
+/// The opening cuts of one course, from left to right.
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course);
+
+/// Checks what is cut for frames; adds findings, true when it can be.
+bool check_trim(const Shell &shell, Layout &layout);
+
+/// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
+inline constexpr double least_left_over = 50;
+
+struct Sliver {
+    std::size_t finding = 0; ///< index into Layout::findings
+    double left = 0;         ///< wood over or under the opening
+};
+
+/// Wood left over or under an opening thinner than `least_left_over` is warned of. What would mend it: see
+/// advice/sliver_advice.h.
+std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
+                                    const std::vector<std::vector<Course>> &courses);
+
+/// What people call an opening: its name, else "window 2 in wall A".
+std::string name_of(const Shell &shell, std::size_t opening);
+
+/// The same where its wall is told beside it: its name, else "window 2".
+std::string name_in_wall(const Shell &shell, std::size_t opening);
+
+/// What a finding about it is about: wall A, window 2.
+About opening_place(const Shell &shell, std::size_t opening);
+about::Opening opening_of(const Shell &shell, std::size_t opening);
+
+} // namespace roundlay

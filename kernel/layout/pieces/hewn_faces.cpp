@@ -1,0 +1,124 @@
+#include "kernel/layout/pieces/hewn_faces.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+namespace {
+
+constexpr double same_place = 0.05; ///< mm: as near as anybody measures
+
+Vec3 axis_at(const RoundCut &round, double x) {
+    const double run = round.to.x - round.from.x;
+    return run == 0 ? round.from : round.from + (x - round.from.x) / run * (round.to - round.from);
+}
+
+/// The plane of a slanting face, as the value of one coordinate along the log.
+HewnFace slanting(const Plane &plane, double across) {
+    return {plane.offset / across, -plane.normal.x / across};
+}
+
+void set_long_face(HewnFaces &faces, const FaceCut &cut) {
+    switch (cut.face) {
+    case LogFace::top:
+        faces.top = slanting(cut.plane, cut.plane.normal.z);
+        break;
+    case LogFace::under:
+        faces.under = slanting(cut.plane, cut.plane.normal.z);
+        break;
+    case LogFace::outside:
+        faces.outside = slanting(cut.plane, cut.plane.normal.y);
+        break;
+    case LogFace::inside:
+        faces.inside = slanting(cut.plane, cut.plane.normal.y);
+        break;
+    case LogFace::datum_end:
+    case LogFace::far_end:
+        break;
+    }
+}
+
+void set_end(HewnFaces &faces, const FaceCut &cut) {
+    if (cut.face != LogFace::datum_end && cut.face != LogFace::far_end) return;
+    const Plane &plane = cut.plane; // upright, so y alone tells x
+    (cut.face == LogFace::datum_end ? faces.datum_end : faces.far_end) =
+        faces.across(plane.offset / plane.normal.x, -plane.normal.y / plane.normal.x);
+}
+
+} // namespace
+
+double HewnFaces::lowest(double x) const {
+    const double face = std::max(0.0, under.at(x));
+    return round == nullptr ? face : std::max(face, axis_at(*round, x).z - round->radius);
+}
+
+double HewnFaces::highest(double x) const {
+    const double face = std::min(blank.height, top.at(x));
+    return round == nullptr ? face : std::min(face, axis_at(*round, x).z + round->radius);
+}
+
+double HewnFaces::outermost(double x) const {
+    const double face = std::max(0.0, outside.at(x));
+    return round == nullptr ? face : std::max(face, axis_at(*round, x).y - round->radius);
+}
+
+double HewnFaces::innermost(double x) const {
+    const double face = std::min(blank.width, inside.at(x));
+    return round == nullptr ? face : std::min(face, axis_at(*round, x).y + round->radius);
+}
+
+bool HewnFaces::tapers() const {
+    return top.tapers() || under.tapers() || outside.tapers() || inside.tapers();
+}
+
+SawLine HewnFaces::across(double at, double lean) const {
+    constexpr int enough = 12; // faces run at some 1:200 to the blank: each turn gains two digits
+    SawLine line{at, at};
+    for (int i = 0; i < enough && lean != 0; ++i) {
+        line.outside = at + lean * outermost(line.outside);
+        line.inside = at + lean * innermost(line.inside);
+    }
+    return line;
+}
+
+Footing HewnFaces::under_footing() const {
+    if (round != nullptr && round->from.z - round->radius > under.at(0) - same_place) return Footing::touched;
+    return under.tapers() ? Footing::hewn : Footing::face;
+}
+
+Footing HewnFaces::outside_footing() const {
+    if (round != nullptr && round->from.y - round->radius > outside.at(0) - same_place)
+        return Footing::touched;
+    return outside.tapers() ? Footing::hewn : Footing::face;
+}
+
+HewnFaces hewn_faces(const Piece &piece) {
+    HewnFaces faces;
+    faces.blank = piece.blank;
+    faces.top = {piece.blank.height, 0};
+    faces.inside = {piece.blank.width, 0};
+    faces.far_end = {piece.blank.length, piece.blank.length};
+    for (const Cut &cut : piece.cuts) {
+        if (const RoundCut *round = std::get_if<RoundCut>(&cut)) faces.round = round;
+        if (const FaceCut *face = std::get_if<FaceCut>(&cut)) set_long_face(faces, *face);
+    }
+    for (const Cut &cut : piece.cuts)
+        if (const FaceCut *face = std::get_if<FaceCut>(&cut)) set_end(faces, *face);
+    return faces;
+}
+
+CutStretch stretch_of(const HewnFaces &faces, const SeamCut &cut) {
+    const double lean = std::abs(cut.skew) * faces.blank.width / 2;
+    // its shoulders are stated on the middle of the blank
+    const auto shoulder = [&](double x) {
+        return faces.across(x - cut.skew * faces.blank.width / 2, cut.skew);
+    };
+    CutStretch s;
+    s.at_datum = cut.x_from - lean < same_place;
+    s.at_far = cut.x_to + lean > faces.blank.length - same_place;
+    s.from = s.at_datum ? faces.datum_end : shoulder(cut.x_from);
+    s.to = s.at_far ? faces.far_end : shoulder(cut.x_to);
+    return s;
+}
+
+} // namespace roundlay

@@ -1,0 +1,258 @@
+#include "kernel/layout/plan/meetings.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
+#include "kernel/layout/plan/reach.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace roundlay {
+
+Vec2 heading_vector(double degrees) {
+    const double turn = std::fmod(std::fmod(degrees, 360.0) + 360.0, 360.0);
+    if (turn == 0) return {1, 0};
+    if (turn == 90) return {0, 1};
+    if (turn == 180) return {-1, 0};
+    if (turn == 270) return {0, -1};
+    const double rad = turn * std::numbers::pi / 180;
+    return {std::cos(rad), std::sin(rad)};
+}
+
+namespace {
+
+/// Two notches nearer than this leave short grain that splits off between their shoulders. Common practice,
+/// no source.
+constexpr double least_between_notches = 50;
+
+/// Walls that are square but for the last digits of a sine lie square.
+constexpr double square = 1e-9;
+
+WallMeeting seen_from(const WallPlace &own, const WallPlace &other, Vec2 centre) {
+    // The crossing wall's faces, each a line through a point of it, followed to this wall's centre line.
+    const Vec3 run = own.frame.direction_to_local(other.frame.x);
+    const double skew = run.x / run.y, middle = own.thickness / 2;
+    const auto at = [&](double depth) {
+        const Vec3 p = own.frame.to_local(other.frame.origin + depth * other.frame.y);
+        return p.x + skew * (middle - p.y);
+    };
+    const double one = at(0), two = at(other.thickness);
+    const auto [low, high] = std::minmax(one, two);
+    WallMeeting m;
+    m.x = own.frame.to_local({centre.x, centre.y, 0}).x;
+    m.low = low;
+    m.high = high;
+    m.skew = std::abs(skew) < square ? 0 : skew;
+    return m;
+}
+
+std::string subject_of(const Shell &shell, std::size_t wall, const std::string &key,
+                       const std::string &partition_key) {
+    return wall < shell.walls.size() ? subject("wall", wall, key)
+                                     : subject("partition", wall - shell.walls.size(), partition_key);
+}
+
+/// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the
+/// others.
+bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
+    const WallPlace &wall = layout.walls[w];
+    for (std::size_t i = 0; i + 1 < wall.meetings.size(); ++i) {
+        const WallMeeting &left = wall.meetings[i], &right = wall.meetings[i + 1];
+        const double lean = (std::abs(left.skew) + std::abs(right.skew)) * wall.thickness / 2;
+        const double clear = right.low - left.high - lean;
+        const bool ends = i == 0 && i + 2 == wall.meetings.size();
+        const double least = ends ? tolerance::clear : least_between_notches;
+        if (clear >= least - tolerance::weld) continue;
+        if (ends) {
+            layout.findings.push_back(
+                {Weight::error, "wall-too-short", wall_place(wall.name),
+                 said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
+                 said("it must be longer than %1", in_mm(wall.length - clear)),
+                 subject_of(shell, w, "length", "to")});
+            return false;
+        }
+        const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
+        const bool left_passes = i > 0;
+        const WallMeeting &moved = left_passes ? left : right;
+        const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
+        layout.findings.push_back(
+            {weight,
+             "tee-too-near",
+             {about::Wall{wall.name},
+              about::Corner{layout.corners[static_cast<std::size_t>(moved.corner)].name}},
+             said("walls %1 and %2 meet wall %3 %4", layout.walls[static_cast<std::size_t>(left.other)].name,
+                  layout.walls[static_cast<std::size_t>(right.other)].name, wall.name,
+                  clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
+             said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
+                  in_mm(least), in_mm(least - clear)),
+             subject_of(shell, partition, "length", "from_left")});
+        if (weight == Weight::error) return false;
+    }
+    return true;
+}
+
+/// Only at its first and last meeting does a wall end.
+bool ends_at_its_ends(const WallPlace &wall) {
+    for (const WallMeeting &m : wall.meetings)
+        if (m.ends != (&m == &wall.meetings.front() || &m == &wall.meetings.back())) return false;
+    return true;
+}
+
+bool ends_here(const CornerPlace &place, int wall) {
+    return place.kind == CornerKind::corner || (place.kind == CornerKind::tee && place.runs_on != wall);
+}
+
+} // namespace
+
+bool note_meetings(const Shell &shell, Layout &layout) {
+    for (std::size_t c = 0; c < layout.corners.size(); ++c) {
+        const CornerPlace &place = layout.corners[c];
+        for (const auto &[own, other] :
+             {std::pair(place.ends, place.starts), std::pair(place.starts, place.ends)}) {
+            WallPlace &w = layout.walls[static_cast<std::size_t>(own)];
+            WallMeeting m = seen_from(w, layout.walls[static_cast<std::size_t>(other)], place.centre);
+            m.corner = static_cast<int>(c);
+            m.other = other;
+            m.ends = ends_here(place, own);
+            w.meetings.push_back(m);
+        }
+    }
+    bool good = true;
+    for (std::size_t i = 0; i < layout.walls.size(); ++i) {
+        WallPlace &w = layout.walls[i];
+        std::stable_sort(w.meetings.begin(), w.meetings.end(),
+                         [](const WallMeeting &a, const WallMeeting &b) { return a.x < b.x; });
+        w.start_corner = w.meetings.front().corner;
+        w.end_corner = w.meetings.back().corner;
+        if (!good) continue;
+        if (ends_at_its_ends(w)) {
+            good = check_order(shell, layout, i);
+            continue;
+        }
+        layout.findings.push_back(
+            {Weight::error, "tee-off-wall", wall_place(w.name),
+             said("a partition meets wall %1 past its end", w.name),
+             said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)), "partition"});
+        good = false;
+    }
+    return good;
+}
+
+namespace {
+
+using Footprint = std::array<Vec2, 4>; ///< convex
+
+/// With the longest overhang that any of its logs has.
+Footprint footprint(const Shell &shell, const Layout &layout, int index) {
+    const WallPlace &w = layout.walls[static_cast<std::size_t>(index)];
+    CornerReach left = full_reach_at(shell, layout, index, End::datum),
+                right = full_reach_at(shell, layout, index, End::far);
+    for (const OwnLog &own : shell.own_logs) {
+        if (own.wall != w.name) continue;
+        left.tip = std::min(left.tip, reach_of(shell, layout, index, own.round, 0).tip);
+        right.tip = std::max(right.tip, reach_of(shell, layout, index, own.round, w.meetings.size() - 1).tip);
+    }
+    const double half = w.thickness / 2;
+    const auto at = [&](double x, double y) {
+        const Vec3 p = w.frame.to_world({x, y, 0});
+        return Vec2{p.x, p.y};
+    };
+    return {at(left.tip - left.skew * half, 0), at(right.tip - right.skew * half, 0),
+            at(right.tip + right.skew * half, w.thickness), at(left.tip + left.skew * half, w.thickness)};
+}
+
+/// How far apart two convex outlines are along the best direction of their sides; below zero they overlap.
+double apart(const Footprint &a, const Footprint &b) {
+    double best = -HUGE_VAL;
+    for (const auto &[one, other] : {std::pair(&a, &b), std::pair(&b, &a)})
+        for (std::size_t i = 0; i < one->size(); ++i) {
+            const Vec2 p = (*one)[i], d = (*one)[(i + 1) % one->size()] - p;
+            const Vec2 n = (1 / length(d)) * Vec2{d.y, -d.x};
+            double nearest = HUGE_VAL;
+            for (const Vec2 &q : *other)
+                nearest = std::min(nearest, dot(n, q - p));
+            best = std::max(best, nearest);
+        }
+    return best;
+}
+
+bool meet(const WallPlace &a, int b) {
+    return std::any_of(a.meetings.begin(), a.meetings.end(),
+                       [&](const WallMeeting &m) { return m.other == b; });
+}
+
+} // namespace
+
+bool check_room_between(const Shell &shell, Layout &layout) {
+    Shell flush = shell;
+    flush.notch.overhang = {};
+    for (CornerNotch &own : flush.corners)
+        own.notch.overhang = {};
+    for (OwnLog &own : flush.own_logs)
+        own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
+    for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i)
+        for (int j = i + 1; j < static_cast<int>(layout.walls.size()); ++j) {
+            const WallPlace &a = layout.walls[static_cast<std::size_t>(i)],
+                            &b = layout.walls[static_cast<std::size_t>(j)];
+            if (meet(a, j)) continue;
+            const double room = apart(footprint(shell, layout, i), footprint(shell, layout, j));
+            if (room > 0) continue;
+            const double without = apart(footprint(flush, layout, i), footprint(flush, layout, j));
+            if (without <= 0)
+                layout.findings.push_back(
+                    {Weight::error,
+                     "walls-run-together",
+                     {about::Walls{a.name, b.name}},
+                     said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
+                          in_mm(-without)),
+                     said("set them further apart"),
+                     subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
+            else
+                layout.findings.push_back(
+                    {Weight::error,
+                     "overhang-hits-wall",
+                     {about::Walls{a.name, b.name}},
+                     said("an overhanging end of one runs into the other"),
+                     said("there is room for %1 of overhang between them", in_mm(without)),
+                     "notch.overhang"});
+            return false;
+        }
+    return true;
+}
+
+bool choose_starts(const Shell &shell, Layout &layout) {
+    std::size_t first = 0;
+    for (std::size_t i = 0; i < layout.walls.size(); ++i)
+        if (layout.walls[i].name == shell.rounds.full_first) first = i;
+    std::vector<bool> known(layout.walls.size());
+    std::vector<std::size_t> reached{first};
+    known[first] = layout.walls[first].starts_full = true;
+    for (std::size_t k = 0; k < reached.size(); ++k) {
+        const WallPlace &from = layout.walls[reached[k]];
+        for (const WallMeeting &m : from.meetings) {
+            const auto to = static_cast<std::size_t>(m.other);
+            if (known[to] && layout.walls[to].starts_full != from.starts_full) continue;
+            if (known[to]) {
+                const std::string &name = layout.corners[static_cast<std::size_t>(m.corner)].name;
+                layout.findings.push_back(
+                    {Weight::error, "walls-do-not-alternate", corner_place(name),
+                     said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "
+                          "the starts must "
+                          "change at every corner, which takes an even number of walls",
+                          from.name, layout.walls[to].name, from.starts_full ? said("full") : said("half")),
+                     said("one wall more or less on the way through corner %1 would fit", name),
+                     subject_of(shell, to, "toward", "to")});
+                return false;
+            }
+            known[to] = true;
+            layout.walls[to].starts_full = !from.starts_full;
+            reached.push_back(to);
+        }
+    }
+    return true;
+}
+
+} // namespace roundlay

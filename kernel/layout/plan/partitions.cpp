@@ -1,0 +1,163 @@
+#include "kernel/layout/plan/partitions.h"
+
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/plan/meetings.h"
+#include "kernel/layout/text.h"
+
+#include <cmath>
+#include <optional>
+
+namespace roundlay {
+
+namespace {
+
+class PartitionPlacer {
+  public:
+    PartitionPlacer(const Shell &shell, Layout &layout)
+        : shell_(shell), layout_(layout), outer_(layout.walls.size()) {}
+
+    bool place() {
+        for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
+            if (!start(i)) return false;
+        for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
+            if (!finish(i)) return false;
+        for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
+            cross_others(i);
+        return true;
+    }
+
+  private:
+    int index_of(const std::string &name) const {
+        for (std::size_t i = 0; i < layout_.walls.size(); ++i)
+            if (layout_.walls[i].name == name) return static_cast<int>(i);
+        return -1;
+    }
+    const WallPlace &wall(int i) const { return layout_.walls[static_cast<std::size_t>(i)]; }
+    WallPlace &partition(std::size_t i) { return layout_.walls[outer_ + i]; }
+    static Vec3 centre_line(const WallPlace &w) { return w.frame.origin + (w.thickness / 2) * w.frame.y; }
+
+    bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what,
+                std::optional<Said> advice = {}) {
+        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name),
+                                    std::move(what), std::move(advice), subject("partition", i, key)});
+        return false;
+    }
+
+    /// Frame and beginning, from the wall it starts in.
+    bool start(std::size_t i) {
+        const Partition &stated = shell_.partitions[i];
+        const int from = index_of(stated.from);
+        if (from < 0)
+            return refuse(i, "partition-without-wall", "from",
+                          said("it starts in wall %1, which is none of the outside walls or of the "
+                               "partitions stated before it",
+                               stated.from));
+        const WallPlace &f = wall(from);
+        Vec3 d = f.frame.y;
+        if (stated.heading) {
+            const Vec2 h = heading_vector(*stated.heading);
+            d = {h.x, h.y, 0};
+        }
+        const double toward_inside = dot(d, f.frame.y);
+        if (std::abs(toward_inside) < least_sine_between_walls)
+            return refuse(i, "corner-not-square", "toward",
+                          said("it leaves wall %1 at too sharp an angle for tails", f.name),
+                          said("between 30 and 150 degrees can be cut"));
+        WallPlace p;
+        p.name = stated.name;
+        p.thickness = stated.thickness.value_or(shell_.thickness).mm();
+        p.frame = {{}, d, {-d.y, d.x, 0}, {0, 0, 1}};
+        const Vec3 near_face = centre_line(f) + stated.from_left.mm() * f.frame.x +
+                               (f.thickness / 2 / std::abs(toward_inside)) * d;
+        p.frame.origin = near_face - (p.thickness / 2) * p.frame.y;
+        layout_.walls.push_back(p);
+        from_.push_back(from);
+        return true;
+    }
+
+    /// How far along `p` its centre line crosses that of `w`.
+    static std::optional<double> crossing(const WallPlace &p, const WallPlace &w) {
+        const double rate = dot(p.frame.x, w.frame.y);
+        if (std::abs(rate) < tolerance::weld) return std::nullopt;
+        return (w.thickness / 2 - w.frame.to_local(centre_line(p)).y) / rate;
+    }
+
+    bool finish(std::size_t i) {
+        const Partition &stated = shell_.partitions[i];
+        const int to = index_of(stated.to), own = static_cast<int>(outer_ + i);
+        if (to < 0 || to == own)
+            return refuse(i, "partition-without-wall", "to",
+                          said("it ends in wall %1, which this shell does not have", stated.to));
+        WallPlace &p = partition(i);
+        const WallPlace &t = wall(to);
+        const std::optional<double> middle = crossing(p, t);
+        const double sharp = std::abs(dot(p.frame.x, t.frame.y));
+        if (!middle || sharp < least_sine_between_walls)
+            return refuse(i, "corner-not-square", "toward",
+                          said("it meets wall %1 at too sharp an angle for tails", t.name),
+                          said("between 30 and 150 degrees can be cut"));
+        p.length = *middle - t.thickness / 2 / sharp;
+        if (p.length <= tolerance::clear)
+            return refuse(
+                i, "partition-leads-away", "to", said("wall %1 does not lie ahead of it", t.name),
+                said("walk from wall %1 toward wall %2, or state another wall", stated.from, t.name));
+        add_tee(from_[i], own, true);
+        add_tee(own, to, false);
+        return true;
+    }
+
+    void add_tee(int ends, int starts, bool at_start) {
+        const WallPlace &p = wall(at_start ? starts : ends), &other = wall(at_start ? ends : starts);
+        const Vec3 c = centre_line(p) + *crossing(p, other) * p.frame.x;
+        layout_.corners.push_back({wall(ends).name + wall(starts).name,
+                                   ends,
+                                   starts,
+                                   false,
+                                   {c.x, c.y},
+                                   CornerKind::tee,
+                                   at_start ? ends : starts});
+    }
+
+    /// Walls on the way from one end to the other.
+    void cross_others(std::size_t i) {
+        const int own = static_cast<int>(outer_ + i);
+        const WallPlace &p = wall(own);
+        for (int k = 0; k < static_cast<int>(layout_.walls.size()); ++k) {
+            const bool met = k == from_[i] || wall(k).name == shell_.partitions[i].to || k == own;
+            const bool twice = k >= static_cast<int>(outer_) && k < own;
+            if (met || twice || ends_in(k, own)) continue;
+            const std::optional<double> x = crossing(p, wall(k));
+            if (!x || *x <= 0 || *x >= p.length) continue;
+            const Vec3 c = centre_line(p) + *x * p.frame.x;
+            const double there = wall(k).frame.to_local(c).x;
+            if (there <= 0 || there >= wall(k).length) continue;
+            const int first = std::min(own, k), second = std::max(own, k);
+            layout_.corners.push_back({wall(first).name + wall(second).name,
+                                       first,
+                                       second,
+                                       false,
+                                       {c.x, c.y},
+                                       CornerKind::crossing});
+        }
+    }
+
+    /// Does partition k start or end in this wall?
+    bool ends_in(int k, int own) const {
+        if (k < static_cast<int>(outer_)) return false;
+        const std::size_t other = static_cast<std::size_t>(k) - outer_;
+        return from_[other] == own || shell_.partitions[other].to == wall(own).name;
+    }
+
+    const Shell &shell_;
+    Layout &layout_;
+    std::size_t outer_;
+    std::vector<int> from_;
+};
+
+} // namespace
+
+bool lay_out_partitions(const Shell &shell, Layout &layout) {
+    return PartitionPlacer(shell, layout).place();
+}
+
+} // namespace roundlay

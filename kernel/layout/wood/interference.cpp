@@ -1,0 +1,259 @@
+#include "kernel/layout/wood/interference.h"
+
+#include "kernel/geometry/tolerance.h"
+
+#include <algorithm>
+#include <limits>
+#include <numeric>
+#include <string>
+#include <unordered_map>
+
+namespace roundlay {
+
+struct PlacedPiece {
+    std::vector<Cell> cells; ///< world
+    std::vector<Box3> boxes;
+    Box3 box;
+};
+
+using PlacedPtr = std::shared_ptr<const PlacedPiece>;
+
+/// By the bytes of which wood lies where.
+struct KnownMeetings::Memory {
+    std::unordered_map<std::string, PlacedPtr> placed;
+    std::unordered_map<std::string, double> shared, over;
+};
+
+KnownMeetings::KnownMeetings() : memory_(std::make_unique<Memory>()) {}
+KnownMeetings::~KnownMeetings() = default;
+
+namespace {
+
+/// Of a piece of which no wood is left: a box that meets none.
+Box3 joined(const std::vector<Box3> &boxes) {
+    constexpr double big = std::numeric_limits<double>::max();
+    Box3 all{{big, big, big}, {-big, -big, -big}};
+    for (const Box3 &b : boxes) {
+        all.low = {std::min(all.low.x, b.low.x), std::min(all.low.y, b.low.y), std::min(all.low.z, b.low.z)};
+        all.high = {std::max(all.high.x, b.high.x), std::max(all.high.y, b.high.y),
+                    std::max(all.high.z, b.high.z)};
+    }
+    return all;
+}
+
+PlacedPtr placed(const Body &body, const Frame &frame) {
+    auto p = std::make_shared<PlacedPiece>();
+    for (const Cell &cell : body.cells) {
+        p->cells.push_back(moved(cell, frame));
+        p->boxes.push_back(bounds(p->cells.back()));
+    }
+    p->box = joined(p->boxes);
+    return p;
+}
+
+/// What was remembered under a key, else worked out; kept for the next time where it is asked for this time.
+template <typename Value> class Recalled {
+  public:
+    using Values = std::unordered_map<std::string, Value>;
+    explicit Recalled(Values *memory) : memory_(memory) {}
+    ~Recalled() {
+        if (memory_) memory_->swap(now_);
+    }
+    Recalled(const Recalled &) = delete;
+    Recalled &operator=(const Recalled &) = delete;
+
+    template <typename Work> Value operator()(const std::string &key, Work work) {
+        if (!memory_) return work();
+        if (const auto found = now_.find(key); found != now_.end()) return found->second;
+        const auto before = memory_->find(key);
+        return now_.emplace(key, before == memory_->end() ? work() : before->second).first->second;
+    }
+
+  private:
+    Values *memory_;
+    Values now_;
+};
+
+/// The pieces of a layout in their places.
+struct Standing {
+    std::vector<PlacedPtr> all;
+    std::vector<std::string> keys; ///< which wood lies where; empty where nothing is remembered
+
+    const PlacedPiece &at(int i) const { return *all[static_cast<std::size_t>(i)]; }
+    std::string pair(int a, int b) const {
+        return keys[static_cast<std::size_t>(a)] + keys[static_cast<std::size_t>(b)];
+    }
+};
+
+std::string place_key(std::uint64_t wood, const Frame &frame) {
+    static_assert(sizeof(Frame) == 12 * sizeof(double));
+    std::string key(reinterpret_cast<const char *>(&wood), sizeof wood);
+    return key.append(reinterpret_cast<const char *>(&frame), sizeof frame);
+}
+
+Standing standing(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+    Standing s;
+    Recalled<PlacedPtr> recalled(known ? &known->memory().placed : nullptr);
+    for (const Piece &piece : layout.pieces) {
+        const auto model = static_cast<std::size_t>(piece.model);
+        s.keys.push_back(known ? place_key(known->wood.at(model), piece.frame) : std::string());
+        s.all.push_back(recalled(s.keys.back(), [&] { return placed(bodies[model], piece.frame); }));
+    }
+    return s;
+}
+
+bool boxes_meet(const Box3 &a, const Box3 &b) {
+    return a.high.x > b.low.x && b.high.x > a.low.x && a.high.y > b.low.y && b.high.y > a.low.y &&
+           a.high.z > b.low.z && b.high.z > a.low.z;
+}
+
+double shared(const PlacedPiece &a, const PlacedPiece &b) {
+    double sum = 0;
+    for (std::size_t i = 0; i < a.cells.size(); ++i)
+        for (std::size_t j = 0; j < b.cells.size(); ++j)
+            if (boxes_meet(a.boxes[i], b.boxes[j])) sum += common_volume(a.cells[i], b.cells[j]);
+    return sum;
+}
+
+/// Pairs whose boxes meet, swept along x.
+template <typename Visit> void each_near_pair(const Standing &pieces, Visit visit) {
+    std::vector<int> order(pieces.all.size());
+    std::iota(order.begin(), order.end(), 0);
+    const auto box = [&](int i) -> const Box3 & { return pieces.at(i).box; };
+    std::sort(order.begin(), order.end(), [&](int i, int j) { return box(i).low.x < box(j).low.x; });
+    for (std::size_t i = 0; i < order.size(); ++i)
+        for (std::size_t j = i + 1; j < order.size() && box(order[j]).low.x < box(order[i]).high.x; ++j)
+            if (boxes_meet(box(order[i]), box(order[j])))
+                visit(std::min(order[i], order[j]), std::max(order[i], order[j]));
+}
+
+/// The outline of a convex cell seen from above, as upright planes: its wall all the way up.
+std::vector<Plane> upright_hull(const Cell &cell) {
+    std::vector<Vec2> points;
+    for (const CellFace &face : cell.faces)
+        for (const Vec3 &p : face.ring)
+            points.push_back({p.x, p.y});
+    std::sort(points.begin(), points.end(),
+              [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
+    std::vector<Vec2> hull;
+    for (int pass = 0; pass < 2; ++pass) { // lower chain, then upper chain
+        const std::size_t start = hull.size();
+        for (const Vec2 &p : points) {
+            while (hull.size() >= start + 2 &&
+                   cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= tolerance::weld)
+                hull.pop_back();
+            hull.push_back(p);
+        }
+        hull.pop_back();
+        std::reverse(points.begin(), points.end());
+    }
+    std::vector<Plane> planes;
+    for (std::size_t i = 0; i < hull.size(); ++i) {
+        const Vec2 a = hull[i], d = hull[(i + 1) % hull.size()] - a;
+        const Vec3 n = (1 / length(d)) * Vec3{d.y, -d.x, 0};
+        planes.push_back({n, n.x * a.x + n.y * a.y});
+    }
+    return planes;
+}
+
+/// Wood that is taken away piece by piece, with the boxes of its cells.
+struct Wood {
+    std::vector<Cell> cells;
+    std::vector<Box3> boxes;
+
+    void take_out(const std::vector<Plane> &region) {
+        cells = without(std::move(cells), region);
+        boxes.clear();
+        for (const Cell &cell : cells)
+            boxes.push_back(bounds(cell));
+    }
+};
+
+/// The wood straight over a cell, as planes.
+std::vector<Plane> space_over(const Cell &cell) {
+    std::vector<Plane> above = upright_hull(cell);
+    for (const CellFace &face : cell.faces)
+        if (face.plane.normal.z < -tolerance::weld) above.push_back(face.plane);
+    return above;
+}
+
+/// Cuts the wood straight over a cell, within its column, out of `wood` and says how much that was.
+double taken_over(const Cell &cell, const Box3 &column, Wood &wood) {
+    std::vector<Plane> above;
+    double sum = 0;
+    for (std::size_t i = 0; i < wood.cells.size(); ++i) {
+        if (!boxes_meet(wood.boxes[i], column)) continue;
+        if (above.empty()) above = space_over(cell);
+        const Cell &piece = wood.cells[i];
+        if (std::any_of(above.begin(), above.end(),
+                        [&](const Plane &plane) { return lies_beyond(piece, plane); }))
+            continue;
+        Cell common = piece;
+        for (const Plane &plane : above)
+            common = clipped(common, plane);
+        sum += volume(common);
+    }
+    if (sum > 0) wood.take_out(above);
+    return sum;
+}
+
+/// Wood of `earlier` that lies straight over `later`'s cells, each of it once though it lie over several.
+double over(const PlacedPiece &earlier, const PlacedPiece &later) {
+    double sum = 0;
+    Wood wood;
+    for (std::size_t j = 0; j < later.cells.size(); ++j) {
+        Box3 column = later.boxes[j];
+        column.high.z = std::numeric_limits<double>::max();
+        const bool any = std::any_of(earlier.boxes.begin(), earlier.boxes.end(),
+                                     [&](const Box3 &b) { return boxes_meet(b, column); });
+        if (!any) continue;
+        if (wood.cells.empty()) wood = {earlier.cells, earlier.boxes};
+        sum += taken_over(later.cells[j], column, wood);
+        if (wood.cells.empty()) break;
+    }
+    return sum;
+}
+
+} // namespace
+
+std::vector<Body> bodies_of(const Layout &layout) {
+    std::vector<Body> bodies;
+    bodies.reserve(layout.models.size());
+    for (const Model &model : layout.models)
+        bodies.push_back(body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]));
+    return bodies;
+}
+
+std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+    const Standing pieces = standing(layout, bodies, known);
+    Recalled<double> recalled(known ? &known->memory().shared : nullptr);
+    std::vector<Overlap> found;
+    each_near_pair(pieces, [&](int a, int b) {
+        const double v = recalled(pieces.pair(a, b), [&] { return shared(pieces.at(a), pieces.at(b)); });
+        if (v >= tolerance::overlap) found.push_back({a, b, v});
+    });
+    std::sort(found.begin(), found.end(),
+              [](const Overlap &p, const Overlap &q) { return std::pair(p.a, p.b) < std::pair(q.a, q.b); });
+    return found;
+}
+
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
+                                             KnownMeetings *known) {
+    const Standing pieces = standing(layout, bodies, known);
+    Recalled<double> recalled(known ? &known->memory().over : nullptr);
+    std::vector<Blocked> found;
+    const int count = static_cast<int>(layout.pieces.size());
+    const auto raise = [&](int i) { return layout.pieces[static_cast<std::size_t>(i)].raise; };
+    for (int i = 0; i < count; ++i)
+        for (int j = 0; j < count; ++j) {
+            if (raise(i) >= raise(j)) continue; // i is raised before j
+            Box3 column = pieces.at(j).box;
+            column.high.z = std::numeric_limits<double>::max();
+            if (!boxes_meet(pieces.at(i).box, column)) continue;
+            const double v = recalled(pieces.pair(i, j), [&] { return over(pieces.at(i), pieces.at(j)); });
+            if (v >= tolerance::overlap) found.push_back({j, i, v});
+        }
+    return found;
+}
+
+} // namespace roundlay
