@@ -3,6 +3,7 @@
 
 #include "exporters/step/part21_text.h"
 #include "exporters/step/product_tree.h"
+#include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"
 #include "kernel/solid/solid.h"
 

@@ -1,5 +1,6 @@
 #include "kernel/boundary/measures.h"
 
+#include "kernel/boundary/boundary.h"
 #include "kernel/boundary/round_measures.h"
 
 #include <cmath>

@@ -1,9 +1,11 @@
 // Volume, surface and centre of what a border encloses.
 #pragma once
 
-#include "kernel/boundary/boundary.h"
+#include "kernel/geometry/vec.h"
 
 namespace roundlay {
+
+struct Boundary;
 
 struct Measures {
     double volume = 0; ///< mm3

@@ -1,6 +1,7 @@
 // Volume, surface and centre of a border with round faces.
 #pragma once
 
+#include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"
 
 namespace roundlay {

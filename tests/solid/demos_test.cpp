@@ -1,4 +1,5 @@
 // The demo shells, every piece.
+#include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"

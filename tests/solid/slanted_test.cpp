@@ -1,4 +1,5 @@
 // Bores that open in slanted faces, as in tapered logs: their rims are ellipses.
+#include "kernel/boundary/boundary.h"
 #include "kernel/boundary/measures.h"
 #include "kernel/boundary/rim.h"
 #include "kernel/solid/solid.h"
