@@ -61,8 +61,8 @@ std::optional<std::string> spell_in_decimals(double units, const char *unit, Len
     return std::nullopt;
 }
 
-constexpr int typed_decimals = 3; ///< of what is typed every day: thousandths of a millimetre
-constexpr int most_typed = 6;     ///< of what is typed at all
+constexpr int typed_decimals = 3;          ///< of what is typed every day: thousandths of a millimetre
+constexpr int most_typed = 6;              ///< of what is typed at all
 constexpr std::size_t longest_metric = 12; ///< "12345.678 mm"; longer ones come from inches, or from sums
 constexpr int most_decimals = 8, most_slope_decimals = 10, most_degree_decimals = 4;
 

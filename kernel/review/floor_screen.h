@@ -19,7 +19,7 @@ struct TimberScreen {
     int timber = 0; ///< index into Layout::timbers
     double span = 0;
     double width = 0, height = 0;
-    double live = 0, total = 0;    ///< even load, N/mm; total: with the dead load and its own weight
+    double live = 0, total = 0; ///< even load, N/mm; total: with the dead load and its own weight
     double sure = 0; ///< of the total what is always there: its least own weight, and the dead load if stated
     std::vector<PointLoad> points; ///< from other timbers, in all; along its clear length from its `from`
     double elasticity = 0;         ///< MPa
