@@ -214,7 +214,8 @@ TEST_CASE(
                 {load.span * *rc::gen::inRange(0, 101) / 100.0, *rc::gen::inRange(0, 9000) * 1.0});
         const Summed s = summed(load, 1e12);
         RC_ASSERT(std::abs(largest_moment(load) - s.moment) <= 1e-3 * s.moment + 1);
-        RC_ASSERT(most_deflection(load, 1e4, 1e8) >= s.deflection * (1 - 1e-3));
+        // (a load at a support alone bends nothing: the sum leaves its last digits)
+        RC_ASSERT(most_deflection(load, 1e4, 1e8) >= s.deflection * (1 - 1e-3) - 1e-9);
         RC_ASSERT(most_deflection(load, 1e4, 1e8) <= s.deflection * 1.35 + 1e-6);
         const double all = load.per_length * load.span;
         double sum = all;
