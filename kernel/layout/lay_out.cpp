@@ -2,6 +2,7 @@
 
 #include "kernel/layout/advice/alternation_advice.h"
 #include "kernel/layout/advice/floor_advice.h"
+#include "kernel/layout/advice/opening_advice.h"
 #include "kernel/layout/advice/sliver_advice.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/courses/steps.h"
@@ -65,8 +66,10 @@ Layout laid_out(const Shell &shell, bool advises) {
     const auto tried = [](const Shell &other) { return laid_out(other, false); };
     if (advises) advise_on_alternation(shell, layout, courses, tried);
     if (!check_openings(shell, layout) || !check_trim(shell, layout) ||
-        !check_openings_on_steps(shell, layout) || notches.empty())
+        !check_openings_on_steps(shell, layout) || notches.empty()) {
+        if (advises) advise_on_openings(shell, layout, tried);
         return layout;
+    }
     warn_of_steps(layout, courses);
     const auto slivers = warn_of_slivers(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);

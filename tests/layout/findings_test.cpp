@@ -106,7 +106,7 @@ const std::vector<Case> cases = {
          s.partitions = {partition("P", "A", 2000, "B")};
          s.partitions[0].heading = 45;
      }},
-    {"opening-cuts-tee", "wall A", "fits up to 1000 mm or from 2200 mm",
+    {"opening-cuts-tee", "wall A", "at 1000 mm or at 2200 mm from the left it fits",
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C")};
          s.openings = {window("A", 1500, 300, 800, 400)};
@@ -170,9 +170,9 @@ const std::vector<Case> cases = {
     {"tails-do-not-alternate", "corner", "make them equal", [](Shell &s) { s.walls[1].pitch = mm(400); }},
     {"opening-too-wide", "wall A", "room for 4400 mm",
      [](Shell &s) { s.openings = {window("A", 250, 300, 4600, 400)}; }},
-    {"opening-cuts-corner", "wall A", "fits from 300 mm to 3900 mm",
+    {"opening-cuts-corner", "wall A", "at 500 mm from the left it fits",
      [](Shell &s) { s.openings = {window("A", 100, 300, 800, 400)}; }},
-    {"opening-cuts-corner", "corner", "fits from",
+    {"opening-cuts-corner", "corner", "at 4200 mm from the left it fits",
      [](Shell &s) { s.openings = {window("A", 4500, 300, 300, 400)}; }},
     {"opening-over-wall", "wall A", "900 mm high",
      [](Shell &s) { s.openings = {window("A", 1000, 300, 800, 900)}; }},

@@ -39,12 +39,14 @@ BoxPart box_of(const BoxCut &cut, const Features &features, int number) {
     b.z_to = std::min(blank.height, cut.box.high.z);
     b.opens_top = cut.box.high.z >= blank.height;
     b.opens_under = cut.box.low.z <= 0;
-    b.z_outside = b.z_inside = b.z_from;
+    b.floor_from = b.floor_to = {b.z_from, b.z_from};
     if (cut.fall > 0) {
         const auto level = [&](double y) { return cut.box.low.z + cut.fall * (y - cut.fall_from); };
-        b.z_outside = level(features.outermost(b.x_from));
-        b.z_inside = level(features.innermost(b.x_from));
-        b.z_from = std::min(b.z_outside, blank.height);
+        const auto floor = [&](double x) {
+            return FloorLevel{level(features.outermost(x)), level(features.innermost(x))};
+        };
+        b.floor_from = floor(b.x_from), b.floor_to = floor(b.x_to);
+        b.z_from = std::min({b.floor_from.outside, b.floor_to.outside, blank.height});
     }
     return b;
 }

@@ -21,13 +21,20 @@ struct Notch {
     bool tail = false;                       ///< reaches the blank's end
 };
 
+/// Of the floor of a cut, on the two faces as they are hewn there: apart where a sill falls outward.
+struct FloorLevel {
+    double outside = 0, inside = 0; ///< piece frame
+    bool falls() const { return outside != inside; }
+};
+
 struct BoxPart {
     int number = 0;
     const BoxCut *cut = nullptr;
     double x_from = 0, x_to = 0; ///< within the blank
     double z_from = 0, z_to = 0; ///< piece frame, within the blank
     bool opens_top = false, opens_under = false;
-    double z_outside = 0, z_inside = 0; ///< of its floor on the two faces: apart where a sill falls outward
+    FloorLevel floor_from,
+        floor_to; ///< at its two ends: apart where a sill falls outward in a log that narrows
 };
 
 /// Where the log is scoped over another.

@@ -99,15 +99,19 @@ std::vector<Level> levels_of(const Features &features) {
     }
     for (const BoxPart &b : features.boxes) {
         const bool from = b.x_from > same_station; // else there is no wood on that side
-        // level through a log whose under face is not: then its height is another at its other end
-        const bool both =
-            from && b.x_to < features.piece->blank.length - same_station && features.under.tapers();
+        // level through a log whose under face is not, or falling through one that narrows: then its height
+        // is another at its other end
+        const bool differs = features.under.tapers() ||
+                             std::abs(b.floor_from.outside - b.floor_to.outside) > same_level ||
+                             std::abs(b.floor_from.inside - b.floor_to.inside) > same_level;
+        const bool both = from && b.x_to < features.piece->blank.length - same_station && differs;
         for (const int side : {-1, 1}) {
             if (!both && side != (from ? -1 : 1)) continue;
             const double x = side < 0 ? b.x_from : b.x_to;
-            add(true, x, b.z_outside, side);
+            const FloorLevel &floor = side < 0 ? b.floor_from : b.floor_to;
+            add(true, x, floor.outside, side);
             add(true, x, b.z_to, side);
-            if (b.z_inside != b.z_outside) add(false, x, b.z_inside, side);
+            if (floor.falls()) add(false, x, floor.inside, side);
         }
     }
     return all;

@@ -43,22 +43,23 @@ Row row_of(const Notch &n, const Features &features, const Words &words) {
 }
 
 /// A level as it is measured at both ends of the cut, which is one number unless the log tapers.
-std::string level_words(const BoxPart &b, const Features &features, const Words &words, double z_outside,
-                        double z_inside) {
-    const auto at = [&](double x) {
-        const std::string outside = words.length(features.height(x, z_outside));
-        return z_outside == z_inside
-                   ? outside
-                   : outside + " outside and " + words.length(features.height(x, z_inside)) + " inside";
+std::string level_words(const BoxPart &b, const Features &features, const Words &words,
+                        const FloorLevel &floor_from, const FloorLevel &floor_to) {
+    const auto at = [&](double x, const FloorLevel &floor) {
+        const std::string outside = words.length(features.height(x, floor.outside));
+        return floor.falls()
+                   ? outside + " outside and " + words.length(features.height(x, floor.inside)) + " inside"
+                   : outside;
     };
-    const std::string from = at(b.x_from), to = at(b.x_to);
+    const std::string from = at(b.x_from, floor_from), to = at(b.x_to, floor_to);
     if (from == to) return from;
     return from + " at " + words.length(b.x_from) + ", " + to + " at " + words.length(b.x_to);
 }
 
 std::string height_words(const BoxPart &b, const Features &features, const Words &words) {
-    const std::string floor = level_words(b, features, words, b.z_outside, b.z_inside);
-    const std::string ceiling = level_words(b, features, words, b.z_to, b.z_to);
+    const FloorLevel top{b.z_to, b.z_to};
+    const std::string floor = level_words(b, features, words, b.floor_from, b.floor_to);
+    const std::string ceiling = level_words(b, features, words, top, top);
     if (b.opens_top) return b.opens_under ? "" : ", down to " + floor;
     return (b.opens_under ? ", up to " : ", from " + floor + " up to ") + ceiling;
 }
@@ -83,15 +84,25 @@ std::string what_for(const BoxPart &b, const Features &features, const Words &wo
     return "Hole for " + name;
 }
 
+/// How far a sill falls over the log, at either end of the cut where the log narrows.
+std::string fall_words(const BoxPart &b, const Features &features, const Words &words) {
+    const auto at = [&](double x) {
+        const double width = features.innermost(x) - features.outermost(x);
+        return rise_words(words, -b.cut->fall * width, width);
+    };
+    const std::string from = at(b.x_from), to = at(b.x_to);
+    return from == to ? from : from + " to " + to;
+}
+
 Row row_of(const BoxPart &b, const Features &features, const Words &words) {
-    const double width = features.innermost(b.x_from) - features.outermost(b.x_from), fall = b.cut->fall;
+    const double fall = b.cut->fall;
     return {std::to_string(b.number),
             what_for(b, features, words) + stretch_words(words, b.x_from, b.x_to) +
                 height_words(b, features, words),
             "level",
             "-",
             fall > 0 ? slope_words(-fall) : "level",
-            fall > 0 ? rise_words(words, -fall * width, width) : "-"};
+            fall > 0 ? fall_words(b, features, words) : "-"};
 }
 
 Row in_words(const std::string &mark, const std::string &words) {

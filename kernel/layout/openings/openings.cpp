@@ -70,10 +70,13 @@ bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span
         return true;
     }
     refuse(layout, shell, i, "opening-cuts-corner", "from_left",
-           said("it comes too near the tails of corner %1", corner.name),
-           said("it fits from %1 to %2 from the left", in_mm(room.from + least_island),
-                in_mm(room.to - least_island - o.width.mm())));
+           said("it comes too near the tails of corner %1", corner.name));
     return false;
+}
+
+/// How far the notches of a partition that meets the wall at a slant lean over to either side.
+double slant_of(const WallMeeting &m, const WallPlace &wall) {
+    return std::abs(m.skew) * wall.thickness / 2;
 }
 
 /// Partitions that meet the wall run its whole height: an opening stands wholly beside their notches.
@@ -81,7 +84,7 @@ bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPla
     const Opening &o = shell.openings[i];
     const double from = o.from_left.mm(), to = from + o.width.mm();
     for (const WallMeeting &m : wall.meetings) {
-        const double slant = std::abs(m.skew) * wall.thickness / 2, lean = slant + least_island;
+        const double slant = slant_of(m, wall);
         const double beside = std::max(m.low - slant - to, from - m.high - slant);
         if (m.ends || beside >= least_island) continue;
         const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
@@ -93,9 +96,7 @@ bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPla
         }
         refuse(layout, shell, i, "opening-cuts-tee", "from_left",
                said("it comes too near the notches of wall %1 at %2",
-                    layout.walls[static_cast<std::size_t>(m.other)].name, corner),
-               said("it fits up to %1 or from %2 from the left", in_mm(m.low - lean - o.width.mm()),
-                    in_mm(m.high + lean)));
+                    layout.walls[static_cast<std::size_t>(m.other)].name, corner));
         return false;
     }
     return true;
@@ -117,13 +118,16 @@ bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallP
     return false;
 }
 
+double apart_in_height(const Opening &a, const Opening &b) {
+    return std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
+}
+
 bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j) {
     const Opening &a = shell.openings[i], &b = shell.openings[j];
     if (a.wall != b.wall) return true;
     const double apart_x = std::max(b.from_left.mm() - (a.from_left + a.width).mm(),
                                     a.from_left.mm() - (b.from_left + b.width).mm());
-    const double apart_z =
-        std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
+    const double apart_z = apart_in_height(a, b);
     if (apart_x >= least_island || apart_z >= least_left_over) return true;
     if (apart_x >= no_wood || apart_z >= no_wood) {
         const bool side_by_side = apart_x >= no_wood;
@@ -136,9 +140,22 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
     refuse(layout, shell, j, "openings-too-close", "from_left",
            apart_x < 0 && apart_z < 0
                ? said("it overlaps %1", said_of(opening_of(shell, i)))
-               : said("it leaves too little wood between itself and %1", said_of(opening_of(shell, i))),
-           said("side by side they need an island of at least %1", in_mm(least_island)));
+               : said("it leaves too little wood between itself and %1", said_of(opening_of(shell, i))));
     return false;
+}
+
+/// Takes what lies between `from` and `to` out of the stretches.
+void take_out(std::vector<Span> &stretches, double from, double to) {
+    std::vector<Span> left;
+    for (const Span &s : stretches) {
+        if (from >= s.to || to <= s.from) {
+            left.push_back(s);
+            continue;
+        }
+        if (from >= s.from) left.push_back({s.from, from});
+        if (to <= s.to) left.push_back({to, s.to});
+    }
+    stretches = left;
 }
 
 } // namespace
@@ -185,6 +202,27 @@ bool check_openings(const Shell &shell, Layout &layout) {
         for (std::size_t j = i + 1; j < shell.openings.size(); ++j)
             good = check_pair(shell, layout, i, j) && good;
     return good;
+}
+
+std::vector<Span> places_beside(const Shell &shell, const Layout &layout, std::size_t opening) {
+    const Opening &o = shell.openings[opening];
+    const int w = wall_named(layout, o.wall);
+    if (w < 0) return {};
+    const WallPlace &wall = layout.walls[static_cast<std::size_t>(w)];
+    const Span room = free_span(layout, w);
+    std::vector<Span> places{{room.from + least_island, room.to - least_island - o.width.mm()}};
+    if (places.front().length() < 0) return {};
+    for (const WallMeeting &m : wall.meetings) {
+        const double lean = slant_of(m, wall) + least_island;
+        if (!m.ends) take_out(places, m.low - lean - o.width.mm(), m.high + lean);
+    }
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &other = shell.openings[i];
+        if (i == opening || other.wall != o.wall || apart_in_height(o, other) >= least_left_over) continue;
+        take_out(places, (other.from_left - o.width).mm() - least_island,
+                 (other.from_left + other.width).mm() + least_island);
+    }
+    return places;
 }
 
 namespace {

@@ -25,6 +25,10 @@ struct OpeningCut {
 /// cut.
 bool check_openings(const Shell &shell, Layout &layout);
 
+/// The stretches of a wall, from left to right, in which the left jamb of an opening that is as wide may
+/// stand: with wood enough to the tails, to partitions and to the other openings. Empty where there is none.
+std::vector<Span> places_beside(const Shell &shell, const Layout &layout, std::size_t opening);
+
 /// The opening cuts of one course, from left to right.
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course);
 

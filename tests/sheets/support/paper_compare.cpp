@@ -73,8 +73,9 @@ void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers) {
     c.same("other end", a.end == b.end);
     c.near("proud", a.proud, b.proud);
     const double width = c.blank.width;
-    const double slant = a.skew != 0 ? 2.2 + (tapers ? 2 * std::abs(a.skew) : 0)
-                                     : 1; // put together from the places of both shoulders on both faces
+    // put together from the places of both shoulders on both faces; those of a log that tapers in width, each
+    // a print out by the slant, stand nearer together than the blank's, for which they are drawn out
+    const double slant = a.skew == 0 ? 1 : tapers ? 2.4 * (1 + std::abs(a.skew)) : 2.2;
     for (const double y : {0.0, width}) {
         const auto x = [&](const SeamCut &s, double middle) { return middle + s.skew * (y - width / 2); };
         // an open end of a cut is where the wood ends, however far the cut reaches

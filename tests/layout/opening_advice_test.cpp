@@ -1,0 +1,94 @@
+#include "kernel/layout/advice/opening_advice.h"
+#include "kernel/layout/lay_out.h"
+#include "tests/support/catch.h"
+#include "tests/support/findings.h"
+#include "tests/support/shells.h"
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <regex>
+
+using namespace roundlay;
+
+namespace {
+
+Length mm(double v) {
+    return Length::mm(v);
+}
+
+/// In wall A, 300 over the foundation, 400 high.
+Opening window(double from_left, double width) {
+    return test::window("A", from_left, 300, width, 400);
+}
+
+std::vector<double> places_told(const Finding &f) {
+    std::vector<double> all;
+    const std::string text = test::message(f);
+    const std::regex place("at ([0-9.]+) mm");
+    for (std::sregex_iterator i(text.begin(), text.end(), place), end; i != end; ++i)
+        all.push_back(std::stod((*i)[1]));
+    return all;
+}
+
+const Finding *refusal(const Layout &layout) {
+    const auto of_place = [](const Finding &f) {
+        return f.code == "opening-cuts-corner" || f.code == "opening-cuts-tee" ||
+               f.code == "openings-too-close";
+    };
+    const auto f = std::ranges::find_if(layout.findings, of_place);
+    return f == layout.findings.end() ? nullptr : &*f;
+}
+
+Shell moved(Shell shell, std::size_t opening, double to) {
+    shell.openings[opening].from_left = mm(to);
+    return shell;
+}
+
+} // namespace
+
+TEST_CASE("A place told for an opening leaves its pegs theirs") {
+    // Nearest to the tails of a wall 200 wide are 200 + 100 mm: there is wood, and no room for two pegs.
+    Shell shell = test::plain_shell();
+    shell.openings = {window(100, 800)};
+    const Layout refused = lay_out(shell);
+    REQUIRE(refusal(refused));
+    const auto places = places_told(*refusal(refused));
+    REQUIRE(places.size() == 1);
+    CHECK(places[0] > 300);
+    CHECK(warnings_in(lay_out(moved(shell, 0, 300)).findings) > 0);
+    CHECK(warnings_in(lay_out(moved(shell, 0, places[0])).findings) == 0);
+}
+
+TEST_CASE("No place is told for an opening where the wall has none") {
+    // A wall of 5000 between tails of 200: a window of 4350 leaves 125 on either side where it stands in the
+    // middle, and 250 in all; 3000 beside 1500 leave no island.
+    Shell shell = test::plain_shell();
+    shell.openings = {window(400, 3000), window(2000, 1500)};
+    const Layout refused = lay_out(shell);
+    REQUIRE(refusal(refused));
+    CHECK(places_told(*refusal(refused)).empty());
+    CHECK_THAT(test::words(refused.findings), Catch::Contains("no place as wide"));
+}
+
+TEST_CASE("Wherever a place is told for an opening, the shell can be built with it there") {
+    int told = 0;
+    CHECK(rc::check([&] {
+        Shell shell = test::any_family_shell();
+        if (shell.openings.empty()) RC_DISCARD("no opening");
+        const std::size_t i = *rc::gen::inRange<std::size_t>(0, shell.openings.size());
+        shell = moved(shell, i, *rc::gen::inRange(0, 14000));
+        const Layout refused = lay_out(shell);
+        const Finding *f = refusal(refused);
+        if (!f) return;
+        const std::size_t whose =
+            static_cast<std::size_t>(std::stoi(f->subject.substr(f->subject.find('[') + 1)));
+        for (const double x : places_told(*f)) {
+            RC_ASSERT(test::words(lay_out(moved(shell, whose, x)).findings).find("error") ==
+                      std::string::npos);
+            RC_ASSERT(!lay_out(moved(shell, whose, x)).pieces.empty());
+            ++told;
+        }
+    }));
+    CHECK(told > 0);
+}
