@@ -82,3 +82,15 @@ TEST_CASE("Random boxes taken out leave a closed border of the same volume") {
         RC_ASSERT(is_closed(p));
     }));
 }
+
+TEST_CASE("Where a wedge stands on the edge of a box, the box's side has the wedge's corners too") {
+    // Its front leans back from the box's: only its foot, 1 long, lies in the box's edge, 4 long.
+    const Plane front{unit({0, -1, 0.5}), 0.5 / std::sqrt(1.25)}; // y = (z - 1) / 2
+    const Cell wedge = clipped(box_cell({{1, 0, 1}, {2, 1, 2}}), front);
+    const Polyhedron p = border_of({box_cell({{0, 0, 0}, {4, 4, 1}}), wedge});
+    CHECK(is_closed(p));
+    CHECK(volume(p) == Approx(16 + 1 - 0.25).epsilon(1e-13));
+    CHECK(p.faces.size() == 11);
+    CHECK(p.vertices.size() == 16);
+    CHECK(euler(p) == 2);
+}

@@ -132,3 +132,40 @@ TEST_CASE("Bedded are the logs on the foundation and on its steps, in each wall 
     // The step ends in the second round: it parts A-01 in two and carries A-02.
     CHECK(bedded == std::vector<std::string>{"A-01-1", "A-01-2", "A-02-1", "B-01-1", "C-01-1", "D-01-1"});
 }
+
+TEST_CASE("A rod stands on the foundation's step in its own wall, and on that of no other") {
+    Shell shell = test::plain_shell(); // 5 m long, A and C opposite
+    FoundationStep step;
+    step.wall = "A";
+    step.from_left = Length::mm(1500);
+    step.width = Length::mm(2000);
+    step.rise = Length::mm(460); // two rounds
+    shell.steps = {step};
+    shell.bores = {rod("A", 2500, 30), rod("C", 2500, 30), rod("A", 1000, 30)};
+    for (StatedBore &bore : shell.bores)
+        bore.from_round = 3;
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    std::vector<bool> bedded;
+    for (const PlacedBore &bore : placed_bores(shell, layout))
+        bedded.push_back(bore.logs.at(0).bedded);
+    CHECK(bedded == std::vector<bool>{true, false, false});
+}
+
+TEST_CASE("Beside a corner at a slant a rod has whole wood from the crossing wall's furthest arris on") {
+    Shell shell = test::plain_shell();
+    shell.walls = test::octagon_plan(Length::mm(3000));
+    shell.notch.kind = NotchKind::square_lap;
+    // The crossing wall's inside face lies 200 square off its outside one, at 45 degrees to the log: it
+    // leaves the log's outside face 200 * sqrt(2) = 282.8 from the corner. A bore of 30 and 0.5 beside it.
+    const auto fits = [&](double x) {
+        shell.bores = {rod("A", x, 30)};
+        const Layout layout = lay_out(shell);
+        REQUIRE(has_errors(layout.findings) == (refusal(layout.findings) != nullptr));
+        return refusal(layout.findings) == nullptr;
+    };
+    CHECK(fits(282.8 + 15.5 + 1));
+    CHECK_FALSE(fits(282.8 + 15.5 - 1));
+    CHECK(fits(3000 - 282.8 - 15.5 - 1));
+    CHECK_FALSE(fits(3000 - 282.8 - 15.5 + 1));
+}

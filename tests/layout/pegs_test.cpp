@@ -271,3 +271,24 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
     CHECK(said->weight == Weight::note);
     CHECK_THAT(test::message(*said), ContainsSubstring("in 2 places where 3 are asked for"));
 }
+
+TEST_CASE("A peg stands where its log may be bored nearest to where it is wished") {
+    Joint joint;
+    joint.reach = {0, 1000};
+    joint.locked_left = joint.locked_right = true;
+    joint.fewest = 1;
+    joint.allowed = {{100, 100}, {450, 450}, {900, 900}}; // wished in the middle of the reach
+    CHECK(place_pegs(joint, PegRule{}, {}) == std::vector<double>{450});
+}
+
+TEST_CASE("Where even places fail, each peg stands as far on as the spacing lets it") {
+    // Places at 0, 1750, 1790 and 3580. The evenly wished ones come to 1750 from the left, which keeps the
+    // next one 75 off and leaves 1830 to the end; only 1790 is within 1800 of both ends.
+    PegRule rule;
+    rule.spacing = Length::mm(1800);
+    rule.between = Length::mm(75);
+    Joint joint;
+    joint.reach = {0, 3580};
+    joint.allowed = {{0, 0}, {1750, 1750}, {1790, 1790}, {3580, 3580}};
+    CHECK(place_pegs(joint, rule, {}) == std::vector<double>{0, 1790, 3580});
+}

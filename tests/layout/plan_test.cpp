@@ -122,3 +122,39 @@ TEST_CASE("A partition between walls at 45 degrees to the compass ends square, l
     }
     CHECK(pieces == 4);
 }
+
+TEST_CASE("A partition too near to a corner is to be moved in its own statement") {
+    Shell shell = test::plain_shell();
+    Partition partition;
+    partition.name = "P";
+    partition.from = "A", partition.to = "C";
+    partition.from_left = mm(340); // its near face is 240 from the corner, 40 from the tails of D
+    shell.partitions = {partition};
+    const Findings findings = lay_out(shell).findings;
+    const auto near = std::find_if(findings.begin(), findings.end(),
+                                   [](const Finding &f) { return f.code == "tee-too-near"; });
+    REQUIRE(near != findings.end());
+    CHECK(near->subject == "partition[0].from_left");
+}
+
+TEST_CASE("One log's own overhang, left or right, must not run into another wall") {
+    // The leg of the L is 1500 deep: behind wall C, 200 thick, there are 1100 up to wall A. D starts at the
+    // inside corner and C ends there.
+    Shell shell = test::plain_shell();
+    shell.walls = l_plan(mm(9000), mm(7000), mm(4000), mm(1500));
+    const auto hits = [&](const std::string &wall, double left, double right) {
+        OwnLog own;
+        own.wall = wall;
+        own.round = 2;
+        own.notch.overhang_left = mm(left), own.notch.overhang_right = mm(right);
+        shell.own_logs = {own};
+        const Findings findings = lay_out(shell).findings;
+        return std::any_of(findings.begin(), findings.end(),
+                           [](const Finding &f) { return f.code == "overhang-hits-wall"; });
+    };
+    CHECK_FALSE(hits("D", 1090, 0));
+    CHECK(hits("D", 1110, 0));
+    shell.walls = l_plan(mm(9000), mm(7000), mm(1500), mm(4000)); // the wing is 1500 wide
+    CHECK_FALSE(hits("C", 0, 1090));
+    CHECK(hits("C", 0, 1110));
+}

@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/layout/wood/interference.h"
+#include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -229,4 +230,61 @@ TEST_CASE(
     INFO(words(built.findings));
     CHECK_FALSE(has_errors(built.findings));
     CHECK(sound(built));
+}
+
+TEST_CASE("A step that takes in a slanting corner carries the logs out to their furthest arris") {
+    Shell shell = test::plain_shell();
+    shell.walls = test::octagon_plan(Length::mm(3000));
+    shell.notch.kind = NotchKind::square_lap;
+    shell.steps = {step("A", 1500, 1500, 300), step("B", 0, 1500, 300)};
+    const Layout layout = lay_out(shell);
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    // B's outside face starts at A's corner, 3000 from the left, and at 45 degrees is 200 further on where it
+    // leaves A, 200 thick. So A's logs reach to 3200, and B's 200 past their own corner.
+    REQUIRE(layout.steps.size() == 2);
+    CHECK(layout.steps[0].to >= 3200);
+    CHECK(layout.steps[1].from <= -200);
+    const Cell under = box_cell({{1500, -500, -500}, {4000, 200, 300}});
+    const std::vector<Body> bodies = bodies_of(layout);
+    double wood = 0;
+    for (const Piece &p : layout.pieces)
+        for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+            wood += common_volume(moved(cell, p.frame), under);
+    CHECK(wood == 0);
+}
+
+TEST_CASE("Steps that overlap are said, and nothing that only follows from it") {
+    Shell shell = test::plain_shell();
+    // The second also takes in corner AB without a step of B's: which of the two is meant is not known.
+    shell.steps = {step("A", 1000, 2000, 230), step("A", 2500, 2500, 230)};
+    const Layout layout = lay_out(shell);
+    REQUIRE(layout.findings.size() == 1);
+    CHECK(layout.findings[0].code == "steps-too-close");
+    CHECK(layout.findings[0].weight == Weight::error);
+}
+
+TEST_CASE("A step keeps its distance from a wall that meets at a slant, from its nearest arris on") {
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(10000), Length::mm(4000));
+    Partition partition;
+    partition.name = "P";
+    partition.from = "A", partition.to = "C";
+    partition.from_left = Length::mm(2500);
+    partition.heading = 45;
+    shell.partitions = {partition};
+    const auto warned = [&](double from, double to) {
+        shell.steps = {step("A", from, to - from, 230)};
+        const Layout layout = lay_out(shell);
+        INFO(words(layout.findings));
+        CHECK_FALSE(layout.pieces.empty());
+        return has(layout.findings, "step-cuts-corner");
+    };
+    // P's middle line crosses A's at 2500. Its faces cross there 100 * sqrt(2) to either side, and run on as
+    // far as half of A's thickness, 100, from there: from 2258.6 to 2741.4. The step keeps 100 from that, and
+    // whoever states the offered 2159 or 2841, which are rounded, is not told again.
+    CHECK_FALSE(warned(1000, 2159));
+    CHECK(warned(1000, 2161));
+    CHECK(warned(2839, 4500));
+    CHECK_FALSE(warned(2841, 4500));
 }

@@ -155,3 +155,16 @@ TEST_CASE("no stick turned another way is smaller than the stock") {
             CHECK(smaller_than(stock_of(piece), piece).empty());
         }
 }
+
+TEST_CASE("What is hewn off a slanting side is measured square to the stick, on the log's middle line") {
+    Piece piece;
+    piece.blank = {1000, 800, 300};
+    // Sides that run 3 in 4 to the stick: the outside one from 0 at the datum end to 75 at x = 100, the
+    // inside one from 800 to 725.
+    const FaceCut outside{LogFace::outside, {{0.6, -0.8, 0}, 0}},
+        inside{LogFace::inside, {{0.6, 0.8, 0}, 640}};
+    Stock stock;
+    stock.size = {1000, 800, 300};
+    CHECK(hewn_off(piece, stock, outside, 100) == Approx(75));
+    CHECK(hewn_off(piece, stock, inside, 100) == Approx(75));
+}

@@ -12,6 +12,10 @@ namespace roundlay {
 
 namespace {
 
+/// A place that is offered is told in whole millimetres or sixteenths of an inch, and does when it is stated
+/// so.
+constexpr double off_by_print = 1;
+
 const WallPlace &wall_of(const Layout &layout, int wall) {
     return layout.walls[static_cast<std::size_t>(wall)];
 }
@@ -112,7 +116,8 @@ class StepPlacer {
     bool clear_of_meetings(std::size_t i, const WallPlace &wall, const StepPlace &step) {
         const FreeStretch free = free_between(layout_, step.wall);
         const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
-            if (x <= low - least_beside_step || x >= high + least_beside_step) return true;
+            const double room = least_beside_step - off_by_print;
+            if (x <= low - room || x >= high + room) return true;
             const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
             const LengthAmount left = in_mm(low - least_beside_step), right = in_mm(high + least_beside_step);

@@ -1,6 +1,7 @@
 #include "kernel/layout/fastenings/bores.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/steps.h"
 #include "kernel/layout/fastenings/bore_room.h"
 #include "kernel/layout/lay_out.h"
 
@@ -163,13 +164,19 @@ class StatedBores {
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {
         Piece &piece = layout_.pieces[static_cast<std::size_t>(s.piece)];
         const Course &course = *s.course;
-        const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, course.low(at.x)}));
-        // A round log's groove is hollow over the log below, and its own top is crowned.
-        const double from = foot.z + (course.hollow > 0 ? course.hollow : -course.lip);
-        const double to = foot.z + course.high(at.x) - course.low(at.x) + course.crown;
+        const double low = wood_from(piece.wall, course, at.x);
+        const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, low}));
+        const double to = foot.z + course.high(at.x) + course.crown - low; // a round log's top is crowned
         const Bore bore{
-            foot.x, foot.y, from, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
+            foot.x, foot.y, foot.z, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
         piece.cuts.emplace_back(bore);
+    }
+
+    /// How high over the foundation the log's wood begins in the middle of its wall: on a step that carries
+    /// it, else a round log's groove is hollow over the log below.
+    double wood_from(int wall, const Course &course, double x) const {
+        const double step = floor_under(layout_, wall, x, x), low = course.low(x);
+        return step > low - tolerance::thinnest ? step : low + course.hollow;
     }
 
     const Shell &shell_;

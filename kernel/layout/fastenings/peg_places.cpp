@@ -105,7 +105,7 @@ std::vector<double> stride(const Joint &joint, const std::vector<Span> &free, do
     std::vector<double> places;
     double at = joint.locked_left ? joint.reach.from : -far_away;
     const double end = joint.reach.to;
-    while (at < end - spacing || at == -far_away || (!joint.locked_right && at < end)) {
+    while (at < end - spacing || (!joint.locked_right && at < end)) {
         const double least = at == -far_away ? at : at + between;
         std::optional<double> next =
             at == -far_away ? first_from(free, least) : last_up_to(free, least, at + spacing);
