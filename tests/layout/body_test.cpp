@@ -4,6 +4,7 @@
 #include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 
+#include <cmath>
 #include <numbers>
 
 using namespace roundlay;
@@ -79,6 +80,60 @@ TEST_CASE("A bore too near an edge, another bore or a notch is not clear") {
     Piece out_of_notch = blank(1000, 200, 230); // says it starts at the top, but a notch took the wood there
     out_of_notch.cuts = {BoxCut{BoxUse::sill, {{400, -10, 100}, {600, 210, 240}}, "w"}, bore(500, 0, 230)};
     CHECK_FALSE(body_of(out_of_notch).bores_clear);
+}
+
+TEST_CASE("A bore keeps off a ridge of the top, and off a cut that ends under it") {
+    // A top that falls 1:20 to both sides of x = 500. A bore 32 mm wide keeps 16.5 mm from what it does not
+    // cut.
+    const auto through_ridge = [](double x) {
+        Piece p = blank(1000, 200, 230);
+        p.cuts = {FaceCut{LogFace::top, plane_over(230 - 500.0 / 20, 1.0 / 20, 0)},
+                  FaceCut{LogFace::top, plane_over(230 + 500.0 / 20, -1.0 / 20, 0)},
+                  bore(x, 0, 230 - std::abs(x - 500) / 20)};
+        return body_of(p).bores_clear;
+    };
+    CHECK(through_ridge(517));
+    CHECK(through_ridge(483));
+    CHECK_FALSE(through_ridge(516));
+    CHECK_FALSE(through_ridge(490));
+    const auto over_header = [](double wood) {
+        Piece p = blank(1000, 200, 230);
+        p.cuts = {BoxCut{BoxUse::header, {{400, -10, -10}, {600, 210, 115 - wood}}, "w"},
+                  bore(500, 115, 230)};
+        return body_of(p).bores_clear;
+    };
+    CHECK(over_header(17));
+    CHECK_FALSE(over_header(16));
+    CHECK_FALSE(over_header(10));
+}
+
+TEST_CASE("A bore's rim falls off a round log's crown by what the circle's chords give") {
+    const double radius = 120;
+    const RoundSurface log{{0, 0, radius}, {1, 0, 0}, radius, false};
+    const double a = 16;
+    const auto fall = [&](double aside, double z) {
+        Bore b = bore(500, 0, 240, 2 * a);
+        b.y = aside;
+        return mean_fall(log, b, z);
+    };
+    // By hand, over the crown: R - sqrt(R^2 - y^2) = y^2 / 2R + y^4 / 8R^3 + y^6 / 16R^5 + ..., and over a
+    // disc of radius a the means of y^2, y^4 and y^6 are a^2 / 4, a^4 / 8 and 5 a^6 / 64. The rest is under
+    // 1e-7.
+    const double hand = a * a / (8 * radius) + std::pow(a, 4) / (64 * std::pow(radius, 3)) +
+                        5 * std::pow(a, 6) / (1024 * std::pow(radius, 5));
+    CHECK(fall(0, 2 * radius) == Approx(hand).margin(1e-7));
+    CHECK(fall(0, 2 * radius - 1) == 0); // its end lies elsewhere
+    // Beside the crown, as many rings and rays of the disc as give six figures.
+    const double aside = 20, crown = std::sqrt(radius * radius - aside * aside);
+    double sum = 0;
+    constexpr int rings = 400, rays = 400;
+    for (int i = 0; i < rings; ++i)
+        for (int k = 0; k < rays; ++k) {
+            const double r = a * (i + 0.5) / rings, y = aside + r * std::cos(2 * std::numbers::pi * k / rays);
+            sum += (crown - std::sqrt(radius * radius - y * y)) * 2 * r / a / rings / rays;
+        }
+    CHECK(fall(aside, radius + crown) == Approx(sum).epsilon(1e-4));
+    CHECK(fall(-aside, radius + crown) == Approx(sum).epsilon(1e-4));
 }
 
 TEST_CASE("Wood in a piece's way down is counted once, though several of its cells lie under it") {

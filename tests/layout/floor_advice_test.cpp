@@ -3,6 +3,7 @@
 #include "kernel/layout/layout.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+#include "tests/support/floored.h"
 #include "tests/support/shells.h"
 
 #include <cmath>
@@ -10,24 +11,7 @@
 #include <numbers>
 
 using namespace roundlay;
-
-namespace {
-
-/// 5 m x 4 m, 200 mm thick; joists 100 x 180 from A to C with their tops at 560.
-Shell floored() {
-    Shell shell = test::plain_shell();
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(560);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.bearing = Length::mm(80);
-    shell.floors = {floor};
-    return shell;
-}
-
-} // namespace
+using test::floored;
 
 TEST_CASE("Where a floor's walls do not face each other it is said which two would do") {
     const auto said = [](const std::string &from, const std::string &to, auto change) {
@@ -83,4 +67,21 @@ TEST_CASE("Where no level of a floor mends all its warnings, none is advised tha
     const auto higher = warned();
     CHECK(higher.at("pocket-closed") < here.at("pocket-closed"));
     CHECK(higher.at("thin-wood-under-pocket") == here.at("thin-wood-under-pocket"));
+}
+
+TEST_CASE("A floor that cannot be raised is lowered by steps, to where the log below carries it") {
+    // The beds at 250 leave 20 mm of the second log (230 to 440), whose top stands 10 mm over the joists at
+    // 430. From 440 up a window is in the first joist's way. 15 mm down there are only 5 mm under the beds,
+    // 30 mm down is the gap between the logs; 45 mm down, at 205, they lie in the first log, which ends at
+    // 210.
+    Shell shell = floored();
+    shell.floors[0].level = Length::mm(430);
+    shell.openings = {test::window("A", 700, 440, 200, 230)};
+    int told = 0;
+    for (const Finding &f : lay_out(shell).findings) {
+        if (f.subject != "floor[0].level") continue;
+        ++told;
+        CHECK_THAT(test::sentence(f), ContainsSubstring("lower the floor by 45 mm"));
+    }
+    CHECK(told > 0);
 }

@@ -7,6 +7,7 @@
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+#include "tests/support/floored.h"
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
@@ -22,33 +23,13 @@
 
 using namespace roundlay;
 using roundlay::test::piece;
+using test::floored;
 using test::has;
+using test::laid;
+using test::places;
 using test::words;
 
 namespace {
-
-/// 5 m x 4 m, 200 mm thick: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at
-/// 380 lie in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
-Shell floored() {
-    Shell shell = test::plain_shell();
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(560);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.spacing = Length::mm(600);
-    floor.bearing = Length::mm(80);
-    shell.floors = {floor};
-    return shell;
-}
-
-Layout laid(const Shell &shell) {
-    Layout layout = lay_out(shell);
-    INFO(words(layout.findings));
-    REQUIRE_FALSE(has_errors(layout.findings));
-    return layout;
-}
 
 double volume_of(const Layout &layout) {
     const auto bodies = bodies_of(layout);
@@ -63,14 +44,6 @@ std::vector<PocketCut> pockets(const Piece &p) {
     for (const Cut &cut : p.cuts)
         if (const auto *pocket = std::get_if<PocketCut>(&cut)) all.push_back(*pocket);
     return all;
-}
-
-/// Places of joists along the room, left to right.
-std::vector<double> places(const Layout &layout) {
-    std::vector<double> xs;
-    for (const Timber &t : layout.timbers)
-        if (t.use == TimberUse::joist) xs.push_back(t.from.x);
-    return xs;
 }
 
 bool clean(const Layout &layout) {
