@@ -25,6 +25,9 @@ struct SpecificGravity {
     double green = 0; ///< volume when green
     double at_12 = 0; ///< volume at 12 % moisture
     Origin origin;
+    double heaviest_green =
+        0; ///< where the conflicting source gives more, green; weights' upper end is by it
+    double heavier() const { return heaviest_green > green ? heaviest_green : green; }
 };
 
 /// Average moisture of green wood, percent of ovendry mass (often over 100).

@@ -39,7 +39,7 @@ constexpr std::string_view oak_tangential =
 constexpr std::array<Species, 17> table = {{
     {"white spruce",
      {4.7, 8.2, 13.7, memory(t43_2010, white_spruce_shrinkage)},
-     {0.33, 0.36, memory(t53_2010, white_or_sitka)},
+     {0.33, 0.36, memory(t53_2010, white_or_sitka), 0.37},
      std::nullopt,
      {34, 65, 7900, 9900, memory(t53_2010, white_or_sitka)}},
     {"Engelmann spruce",

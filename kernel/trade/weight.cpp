@@ -37,12 +37,16 @@ constexpr const char *spread_words =
     "chapter 5, from memory); the moisture of single logs varies more";
 
 std::string gravity_words(const Species &species) {
-    return "specific gravity " + number(species.gravity.green) + " from " + quoted(species.gravity.origin);
+    const SpecificGravity &gravity = species.gravity;
+    return "specific gravity " + number(gravity.green) + " from " + quoted(gravity.origin) +
+           (gravity.heavier() > gravity.green
+                ? "; the higher weight is by " + number(gravity.heavier()) + ", the heavier of them"
+                : "");
 }
 
 Range between(const Species &species, double low, double high, std::string reason) {
-    const double gravity = species.gravity.green;
-    return {density(gravity, low) * (1 - spread_of_gravity), density(gravity, high) * (1 + spread_of_gravity),
+    return {density(species.gravity.green, low) * (1 - spread_of_gravity),
+            density(species.gravity.heavier(), high) * (1 + spread_of_gravity),
             std::move(reason) + ", " + spread_words};
 }
 
@@ -73,8 +77,8 @@ Range green_range(const Species &species) {
 }
 
 Range stated_range(const Species &species, double moisture) {
-    const double middle = density_at(species.gravity.green, moisture);
-    return {middle * (1 - spread_of_gravity), middle * (1 + spread_of_gravity),
+    return {density_at(species.gravity.green, moisture) * (1 - spread_of_gravity),
+            density_at(species.gravity.heavier(), moisture) * (1 + spread_of_gravity),
             "at the stated moisture of " + number(moisture) + " %, " + spread_words};
 }
 

@@ -22,7 +22,7 @@ Notch notch_of(const SeamCut &cut, const Features &features, int number) {
     n.inside_to = inside(n.to.inside);
     const double slope_x = -cut.seam.normal.x / cut.seam.normal.z,
                  slope_y = -cut.seam.normal.y / cut.seam.normal.z;
-    n.along = cut.end == End::far ? slope_x : -slope_x;
+    n.along = cut.end == End::far || cut.runs_on ? slope_x : -slope_x;
     n.across = -slope_y;
     n.tail = stretch.at_datum || stretch.at_far;
     return n;

@@ -16,9 +16,10 @@ struct Notch {
     SawLine from, to;                        ///< its two ends along the log
     double outside_from = 0, outside_to = 0; ///< on the outside face at `from` and `to`
     double inside_from = 0, inside_to = 0;   ///< on the inside face
-    double along = 0;                        ///< rise per run toward the piece's end that it belongs to
-    double across = 0;                       ///< rise per run toward the outside face
-    bool tail = false;                       ///< reaches the blank's end
+    double along = 0;  ///< rise per run toward the piece's end that it belongs to; of a log that runs
+                       ///< on past it, toward the far end
+    double across = 0; ///< rise per run toward the outside face
+    bool tail = false; ///< reaches the blank's end
 };
 
 /// Of the floor of a cut, on the two faces as they are hewn there: apart where a sill falls outward.

@@ -18,6 +18,12 @@ std::string end_words(const Notch &n) {
     return n.tail ? "tail at far end" : "notch near far end";
 }
 
+/// A tail and a notch near an end rise toward that end; a log that runs on has two, and says which.
+std::string along_words(const Notch &n) {
+    const std::string slope = slope_words(n.along);
+    return n.cut->runs_on && slope != "level" ? slope + " to the far end" : slope;
+}
+
 std::string rise_words(const Words &words, double rise, double run) {
     if (std::abs(rise) < same_station) return "-";
     return words.length(std::abs(rise)) + " in " + words.length(run);
@@ -36,7 +42,7 @@ Row row_of(const Notch &n, const Features &features, const Words &words) {
         n.cut->proud > 0 ? ", leave " + words.length(n.cut->proud) + " proud at the shoulders" : "";
     return {std::to_string(n.number),
             side + end_words(n) + stretch_words(words, n.from.outside, n.to.outside) + proud,
-            slope_words(n.along),
+            along_words(n),
             rise_words(words, n.along * run, run),
             slope_words(n.across),
             rise_words(words, n.across * width, width)};

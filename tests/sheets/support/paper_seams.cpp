@@ -148,7 +148,10 @@ bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<Pape
     seam.from = place_at(printed_mm(m[3]), slants);
     seam.to = place_at(printed_mm(m[4]), slants);
     seam.far = m[2] == "far end" || (m[2] != "datum end" && seam.from.outside + seam.to.outside > log.length);
-    seam.slope_x = (seam.far ? 1 : -1) * slope_of(step.along);
+    const bool at_an_end = m[2] == "far end" || m[2] == "datum end";
+    const std::string slope = step.along.substr(0, step.along.find(" to the far end"));
+    if (!at_an_end && slope != "level" && slope == step.along) return false; // up to which end?
+    seam.slope_x = (seam.far || !at_an_end ? 1 : -1) * slope_of(slope);
     seam.slope_y = -slope_of(step.across);
     const double digit = step.words.find('"') == std::string::npos ? 1 : 25.4 / 16;
     const double near = digit * (log.under.per_mm == 0 ? 1.3 : 2.2);
