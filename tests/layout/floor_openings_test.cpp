@@ -92,7 +92,7 @@ TEST_CASE("A trimmer reaches a tapered joist's side where that is thickest withi
     CHECK(trimmers[1].to.x == Approx(right(2320)));
 }
 
-TEST_CASE("Openings in a wall beside, over and under the ends of joists are not in their way") {
+TEST_CASE("Openings in a wall beside and over the ends of joists are not in their way") {
     // Joists' ends in wall A from 750 to 850 mm, 1350 to 1450 and so on, from 380 to 560 high.
     const auto with_window = [](const Opening &window) {
         Shell shell = floored();
@@ -107,8 +107,38 @@ TEST_CASE("Openings in a wall beside, over and under the ends of joists are not 
                !ContainsSubstring("timber-misses-wall")); // carries no joist
     CHECK_THAT(with_window(test::window("A", 700, 560, 200, 200)), !in_the_way);
     CHECK_THAT(with_window(test::window("A", 700, 559, 200, 200)), in_the_way);
-    CHECK_THAT(with_window(test::window("A", 700, 100, 200, 280)), !in_the_way);
+    CHECK_THAT(with_window(test::window("A", 700, 100, 200, 280)), !in_the_way); // under them: see below
     CHECK_THAT(with_window(test::window("A", 700, 100, 200, 281)), in_the_way);
+}
+
+TEST_CASE("Over an opening a joist's end needs wood of the log over it, not only of the log's height") {
+    // The bed of the first joist in wall A, from 750 to 850 mm, lies at 380 in the log from 230 to 440. What
+    // the window leaves of that log under the bed is 380 less its top; 50 mm are asked for, and with less
+    // than 10, which cannot be left standing, nothing carries the joist.
+    const auto with_window = [](double from_left, double top) {
+        Shell shell = floored();
+        shell.openings = {test::window("A", from_left, 100, 200, top - 100)};
+        return lay_out(shell).findings;
+    };
+    const auto is_warned = [](const Findings &findings) {
+        return test::has(findings, "thin-wood-under-pocket");
+    };
+    CHECK_FALSE(is_warned(with_window(700, 330)));
+    const Findings little = with_window(700, 331);
+    CHECK(is_warned(little));
+    CHECK_FALSE(has_errors(little));
+    CHECK_THAT(test::words(little),
+               ContainsSubstring("its pocket leaves only 49 mm of A-02-1 under it; raise "
+                                 "the floor by 1 mm"));
+    CHECK_FALSE(has_errors(with_window(700, 370)));
+    const Findings none = with_window(700, 371);
+    CHECK(has_errors(none));
+    CHECK_THAT(test::words(none),
+               ContainsSubstring("its pocket leaves only 9 mm of A-02-1 under it; raise the "
+                                 "floor by 41 mm"));
+    CHECK(has_errors(with_window(700, 380)));
+    CHECK_FALSE(is_warned(with_window(850, 380))); // beside it
+    CHECK_FALSE(has_errors(with_window(850, 380)));
 }
 
 TEST_CASE("A joist's end lies wholly in a log, not past the end that a step of the foundation gives it") {

@@ -3,8 +3,10 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/floors/footprint.h"
 #include "kernel/layout/floors/planned_timbers.h"
+#include "kernel/layout/floors/pocket_wood.h"
 #include "kernel/layout/floors/timber_piece.h"
 #include "kernel/layout/floors/timber_tags.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/pieces/opening_boxes.h"
 #include "kernel/layout/text.h"
 
@@ -24,10 +26,6 @@ constexpr double beside_bore = 10;
 /// Wood thinner than this over a pocket goes with it: no one leaves such a skin, and it would keep the timber
 /// from being lowered in.
 constexpr double least_skin = 1;
-
-double highest_over(const Course &course, const Span &taken) {
-    return std::max(course.high(taken.from), course.high(taken.to));
-}
 
 class FloorBuilder {
   public:
@@ -197,7 +195,7 @@ class FloorBuilder {
             laid_at_[i] = std::max(laid_at_[i], (course.datum.centre + course.far.centre) / 2);
             if (highest_over(course, taken) <= lying.low + tolerance::thinnest)
                 return; // it lies on the log's top
-            check_bearer(i, lying, course, taken, log.tag);
+            check_bearer(i, lying, course, taken, log);
         }
         PocketCut pocket = pocket_for(lying, log, tags_[i]);
         if (bears && highest_over(*span.course, taken) - lying.top < least_skin)
@@ -211,32 +209,34 @@ class FloorBuilder {
     }
 
     /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top, if
-    /// only at one side, where the log is thicker.
+    /// only at one side, where the log is thicker. Over an opening wood that cannot be left carries nothing.
     void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, const Span &taken,
-                      const std::string &log) {
-        const double under = lying.low - std::max(course.low(taken.from), course.low(taken.to));
+                      const Piece &log) {
+        const WoodUnder under = wood_under(shell_, wall(log.wall).name, course, taken, lying.low);
         const double over = highest_over(course, taken) - lying.top;
-        if (under < least_under - tolerance::thinnest)
-            ask(least_under - under, {Weight::warning,
-                                      "thin-wood-under-pocket",
-                                      place_of(i),
-                                      said("its pocket leaves only %1 of %2 under it", in_mm(under), log),
-                                      {},
-                                      subject("floor", floor_, "level")});
+        const Said little = said("its pocket leaves only %1 of %2 under it", in_mm(under.mm), log.tag);
+        if (under.over_opening && under.mm < no_wood) {
+            moves_.push_back({layout_.findings.size(), floor_, least_under - under.mm});
+            refuse(i, "level", little);
+        } else if (under.mm < least_under - tolerance::thinnest)
+            ask(i, least_under - under.mm, "thin-wood-under-pocket", little);
         if (over >= least_skin)
-            ask(over, {Weight::warning,
-                       "pocket-closed",
-                       place_of(i),
-                       said("its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered "
-                            "in, only slid",
-                            log, in_mm(over)),
-                       {},
-                       subject("floor", floor_, "level")});
+            ask(i, over, "pocket-closed",
+                said(
+                    "its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only "
+                    "slid",
+                    log.tag, in_mm(over)));
     }
 
-    void ask(double by, Finding finding) {
+    /// Warns of a thing that another level of the floor would mend.
+    void ask(std::size_t i, double by, std::string code, Said what) {
         moves_.push_back({layout_.findings.size(), floor_, by});
-        layout_.findings.push_back(std::move(finding));
+        layout_.findings.push_back({Weight::warning,
+                                    std::move(code),
+                                    place_of(i),
+                                    std::move(what),
+                                    {},
+                                    subject("floor", floor_, "level")});
     }
 
     /// Openings and crossing walls in its way.
