@@ -19,6 +19,8 @@ constexpr Entry entries[] = {
     {"a height under %1 leaves a log over it", "une hauteur sous %1 laisse une pièce au-dessus"},
     {"an opening needs a width and a height above zero",
      "une ouverture demande une largeur et une hauteur au-dessus de zéro"},
+    {"at %1 from the left it fits", "à %1 depuis la gauche elle tient"},
+    {"at %1 or at %2 from the left it fits", "à %1 ou à %2 depuis la gauche elle tient"},
     {"between the corners of wall %1 there is room for %2 at most",
      "entre les angles du mur %1 il y a place pour %2 au plus"},
     {"half of that at most", "la moitié au plus"},
@@ -26,8 +28,6 @@ constexpr Entry entries[] = {
     {"it comes too near the tails of corner %1", "elle vient trop près des queues de l’angle %1"},
     {"it ends %1 above the foundation, but wall %2 is only %3 high",
      "elle finit à %1 de la fondation, mais le mur %2 n’est haut que de %3"},
-    {"it fits from %1 to %2 from the left", "elle tient de %1 à %2 depuis la gauche"},
-    {"it fits up to %1 or from %2 from the left", "elle tient jusqu’à %1 ou à partir de %2 depuis la gauche"},
     {"it is %1 wide", "elle est large de %1"},
     {"it leaves %1 of wood to %2", "elle laisse %1 de bois jusqu’à %2"},
     {"it leaves %1 of wood to the notches at %2", "elle laisse %1 de bois jusqu’aux entailles en %2"},
@@ -48,13 +48,13 @@ constexpr Entry entries[] = {
     {"raise its sill by %1 and take as much off its height",
      "montez son allège de %1 et ôtez-en autant à sa hauteur"},
     {"raise its top by %1", "montez son haut de %1"},
-    {"side by side they need an island of at least %1", "côte à côte il leur faut un îlot d’au moins %1"},
     {"sills that fall %1 through the wall cut their logs in two",
      "des appuis qui descendent de %1 à travers le mur coupent leurs pièces en deux"},
     {"the island is %1 long", "l’îlot est long de %1"},
     {"the sill lies under the foundation", "l’allège est sous la fondation"},
     {"two grooves %1 deep leave too little of it; %2 at most",
      "deux rainures profondes de %1 en laissent trop peu ; %2 au plus"},
+    {"wall %1 has no place as wide as that", "le mur %1 n’a pas de place aussi large"},
 };
 
 } // namespace
