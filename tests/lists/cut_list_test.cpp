@@ -8,9 +8,12 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
+#include <functional>
 #include <map>
 #include <set>
+#include <tuple>
 
 using namespace roundlay;
 
@@ -103,6 +106,20 @@ TEST_CASE("a stick that leans is ordered by tenths of a millimetre, and never sm
         }
     }));
     CHECK(leaning > 20);
+}
+
+TEST_CASE("sticks are ordered high before low, of one height wide before narrow, then long before short") {
+    Shell shell = with_window();
+    shell.walls[0].thickness = Length::mm(180);
+    shell.walls[2].thickness = Length::mm(220);
+    std::set<double> widths;
+    std::vector<std::tuple<double, double, double>> sizes;
+    for (const OrderRow &row : collect(shell).list.order) {
+        widths.insert(std::round(row.width));
+        sizes.emplace_back(std::round(row.height), std::round(row.width), std::round(row.length));
+    }
+    CHECK(widths == std::set<double>{180, 200, 220});
+    CHECK(std::is_sorted(sizes.begin(), sizes.end(), std::greater<>()));
 }
 
 TEST_CASE("an unknown species leaves the weights out and says why") {

@@ -70,6 +70,31 @@ TEST_CASE("an overhanging end is a housed notch, a thin half log stands square a
                                         "right end: square against the crossing wall"});
 }
 
+TEST_CASE("a notch on top and underside is said over both, whichever reaches further to either side") {
+    for (const bool top_wider : {true, false}) {
+        Piece piece = plain();
+        piece.cuts = {seam(End::datum, Side::top, top_wider ? 100 : 120, top_wider ? 300 : 280),
+                      seam(End::datum, Side::under, top_wider ? 120 : 100, top_wider ? 280 : 300)};
+        CHECK(cut_words(piece, {}).front() ==
+              "left end: housed notch on top and underside from 100 mm to 300 mm");
+    }
+}
+
+TEST_CASE("a sill that falls outward is measured at the inside face") {
+    Piece piece = plain(); // 200 mm wide, 220 mm high
+    BoxCut sill{BoxUse::sill, {{1200, -10, 130}, {2100, 210, 230}}, "window"};
+    sill.fall = 0.1;
+    for (const double from : {0.0, 200.0, 150.0}) {
+        // Its floor is at 130 where it falls from, and higher at the inside face by a tenth of the way.
+        sill.fall_from = from;
+        const int deep = from == 0 ? 70 : from == 200 ? 90 : 85;
+        piece.cuts = {sill};
+        CHECK(cut_words(piece, {}).at(1) ==
+              "sill cut " + std::to_string(deep) +
+                  " mm deep from the top from 1200 mm to 2100 mm, falling 20 mm outward");
+    }
+}
+
 TEST_CASE("header cuts and openings within one log are said from their own side") {
     Piece piece = plain();
     piece.cuts = {BoxCut{BoxUse::header, {{-50, -10, -10}, {900, 210, 60}}, "door"},

@@ -97,3 +97,22 @@ TEST_CASE("Ends that nothing lifts, or that a log holds down, are not told of") 
     CHECK(std::ranges::any_of(all.timbers, [](const TimberScreen &s) { return s.lifts[0] > 1000; }));
     CHECK(lifting(shell).empty());
 }
+
+TEST_CASE("A joist beside a stair is as stressed whichever of its two spans the stair lies in") {
+    // The room is 3600 clear: a stair of 900 from 400 on before a beam in the middle, and its mirror image.
+    std::vector<double> before, behind;
+    for (const bool first : {true, false}) {
+        Shell shell = floored();
+        shell.floors[0].beams = {{Length::mm(1800), {Length::mm(120), Length::mm(200)}}};
+        shell.floors[0].openings = {
+            {"stair", Length::mm(1500), Length::mm(first ? 400 : 2300), Length::mm(1400), Length::mm(900)}};
+        const Layout layout = laid(shell);
+        for (const TimberScreen &s : screen_floors(shell, layout).timbers)
+            if (layout.timbers[static_cast<std::size_t>(s.timber)].rests.size() == 1 && !s.points.empty())
+                (first ? before : behind).push_back(s.bending);
+    }
+    REQUIRE(before.size() >= 2);
+    REQUIRE(before.size() == behind.size());
+    for (std::size_t i = 0; i < before.size(); ++i)
+        CHECK(before[i] == Approx(behind[i]));
+}
