@@ -120,6 +120,13 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
     const Found found{it.job, *pile, levelled, made.job.layout,
                       brought_by(made.job.findings, it.job.findings)};
     if (options.to.empty()) return show(console, options, found);
+    if (has_errors(made.job.findings)) {
+        if (options.to != "-") (void)show(console, options, found);
+        console.error(options.to +
+                      " is not written: with these logs the shell cannot be built as it is stated; what "
+                      "stands above says where.");
+        return ExitCode::findings;
+    }
     if (options.to != "-")
         if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;
     return save_with_logs(console, made, options.to, options.force);

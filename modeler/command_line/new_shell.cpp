@@ -91,10 +91,30 @@ std::vector<Wall> l_walls(const NewShellWords &w, Length width, Length depth, Un
     return l_plan(width, depth, wing, leg);
 }
 
+/// What is typed is built: no size is passed over in silence because the shape has no such part.
+void require_of_shape(const NewShellWords &w, const std::string &shape) {
+    struct Size {
+        std::string_view option;
+        const std::string &text;
+        std::vector<std::string_view> shapes;
+    };
+    const std::vector<std::string_view> with_part{"inset", "T", "U"};
+    for (const Size &size :
+         {Size{"--wing", w.wing, {"L"}}, Size{"--leg", w.leg, {"L"}},
+          Size{"--from-left", w.from_left, with_part}, Size{"--part-width", w.part_width, with_part},
+          Size{"--part-depth", w.part_depth, with_part}, Size{"--arm", w.arm, {"cross"}}}) {
+        if (size.text.empty() || std::ranges::find(size.shapes, shape) != size.shapes.end()) continue;
+        const std::string of = size.shapes.size() == 1 ? std::string(size.shapes[0]) : "inset, T or U";
+        throw UsageError(std::string(size.option) + " is a size of --shape " + of + ", but the shape is " +
+                         shape);
+    }
+}
+
 std::vector<Wall> walls_of(const NewShellWords &w, const Usual &sizes, UnitSystem units) {
     const Length width = stated("--width", w.width, sizes.width),
                  depth = stated("--depth", w.depth, sizes.depth);
     const std::string shape = one_of("shape", w.shape, {"rectangle", "L", "inset", "T", "U", "cross"});
+    require_of_shape(w, shape);
     if (shape == "rectangle") return rectangle_plan(width, depth);
     if (shape == "L") return l_walls(w, width, depth, units);
     if (shape == "cross")

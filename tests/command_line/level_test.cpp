@@ -45,6 +45,20 @@ TEST_CASE("level prints which log lies where and writes a document that holds it
     CHECK(run({"level", "hut.roundlay", "--pile", "yard.csv", "--to", "level.roundlay"}, at).code == 4);
 }
 
+TEST_CASE("level writes no document that cannot be built") {
+    // With these logs the sill of a window comes to lie a hair over a seam: the round under it is not parted
+    // any more, and nothing can be stated of its third piece.
+    const std::string folder = std::string(ROUNDLAY_ROOT) + "/tests/command_line/documents/";
+    const TemporaryFolder home;
+    const std::string to = (home / "level.roundlay").string();
+    const Ran ran = run(
+        {"level", folder + "sill-on-a-seam.roundlay", "--pile", folder + "pile-on-a-seam.csv", "--to", to});
+    CHECK(ran.code == 1);
+    CHECK_THAT(ran.err, ContainsSubstring("level.roundlay is not written"));
+    CHECK_THAT(ran.out, ContainsSubstring("error: wall A, round 4: something is stated of piece 3"));
+    CHECK_FALSE(std::filesystem::exists(to));
+}
+
 TEST_CASE("level says what a pile lacks, and where its file is wrong") {
     const TemporaryFolder home;
     put(home / "hut.roundlay", small_document());

@@ -291,6 +291,22 @@ Words any_new() {
 
 } // namespace
 
+TEST_CASE("new passes over no size that the shape does not have") {
+    for (const Words &typed : {Words{"--arm", "2 m"},
+                               {"--wing", "3 m"},
+                               {"--shape", "L", "--part-width", "1 m"},
+                               {"--shape", "T", "--leg", "2 m"},
+                               {"--shape", "cross", "--from-left", "1 m"}}) {
+        Words words{"new", "-"};
+        words.insert(words.end(), typed.begin(), typed.end());
+        const Ran ran = run(words);
+        INFO(ran.err);
+        CHECK(ran.code == 2);
+        CHECK_THAT(ran.err, ContainsSubstring(" is a size of --shape "));
+    }
+    CHECK(run({"new", "-", "--shape", "cross", "--arm", "2 m"}).code == 0);
+}
+
 TEST_CASE("new writes any shape, notch, size and slope so that it reads back and is laid out") {
     int written = 0;
     CHECK(rc::check([&] {
