@@ -23,7 +23,9 @@ const TableOf<PegRule> &pegs_table() {
                                       {.remark = "between two bores in one log, at least"}),
               number<&PegRule::depth_below>(
                   "depth_below", {0, false, 1, "a part of the lower log's height, over 0 and up to 1"},
-                  "how deep into the lower log", {.remark = "into the lower log, as a part of its height"}),
+                  "how deep into the lower log; of round logs a part of the pitch, from the lower log's "
+                  "crown down",
+                  {.remark = "into the lower log, as a part of its height"}),
               count<&PegRule::fewest>(
                   "fewest", {0, limits::fastenings},
                   "fastening places of a log on the one below it; corners that lock count",

@@ -263,8 +263,9 @@ TEST_CASE("A rod runs down the middle of a wall of round logs, from crown to gro
 
 TEST_CASE("Random shells of waned logs keep the invariants") {
     int laid = 0, waned = 0;
-    test::ThrownAway thrown(
-        {"tail-too-thin", "stick-too-thin"}); // logs that drift apart; sticks of random sizes
+    test::ThrownAway thrown({"tail-too-thin",
+                             "stick-too-thin",      // logs that drift apart; sticks of random sizes
+                             "opening-over-wall"}); // a window as high as a wall of one low round
     CHECK(rc::check([&] {
         const Shell shell = test::any_waned_shell();
         const Layout layout = lay_out(shell);

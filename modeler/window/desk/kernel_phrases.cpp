@@ -260,6 +260,8 @@ constexpr const char *phrases[] = {
                       "variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of "
                       "single logs varies more."),
     QT_TRANSLATE_NOOP("kernel", " No species is stated: eastern hemlock is taken."),
+    QT_TRANSLATE_NOOP("kernel", "%1; the higher weight is by %2, the heavier of them"),
+    QT_TRANSLATE_NOOP("kernel", "the higher weight is by %1, the heavier of them; %2"),
     QT_TRANSLATE_NOOP("kernel", "%1, green"),
     QT_TRANSLATE_NOOP("kernel", "from heartwood at %1 % to sapwood at %2 % by %3"),
     QT_TRANSLATE_NOOP("kernel", "from boards measured at %1 % (%2) to sapwood at %3 % by %4"),

@@ -3147,6 +3147,14 @@
         <translation> Aucune essence n’est indiquée : la pruche du Canada est prise.</translation>
     </message>
     <message>
+        <source>%1; the higher weight is by %2, the heavier of them</source>
+        <translation>%1 ; le poids supérieur est selon %2, la plus lourde des deux</translation>
+    </message>
+    <message>
+        <source>the higher weight is by %1, the heavier of them; %2</source>
+        <translation>le poids supérieur est selon %1, la plus lourde des deux ; %2</translation>
+    </message>
+    <message>
         <source>%1: volume x 1000 kg/m3 x specific gravity x (1 + moisture/100), Wood Handbook (second-hand) Eq. 4-13 and 4-14; specific gravity %2 from %3; %4, 10 % to either side (coefficient of variation of specific gravity, Wood Handbook chapter 5, from memory); the moisture of single logs varies more.</source>
         <translation>%1 : volume x 1000 kg/m3 x densité x (1 + humidité/100), Wood Handbook (de seconde main) éq. 4-13 et 4-14 ; densité %2 d’après %3 ; %4, 10 % de part et d’autre (coefficient de variation de la densité, Wood Handbook, chapitre 5, de mémoire) ; l’humidité d’une pièce varie davantage.</translation>
     </message>
