@@ -16,10 +16,13 @@ TEST_CASE("format lists the tables of a document, and tells of one all its keys"
     const Ran pegs = run({"format", "pegs"});
     CHECK(pegs.code == 0);
     CHECK(pegs.out.starts_with("[pegs]\nA peg runs down"));
-    CHECK_THAT(pegs.out,
-               ContainsSubstring("\ndepth_below\n    how deep into the lower log\n"
-                                 "    takes:    a part of the lower log's height, over 0 and up to 1\n"
-                                 "    left out: 0.5\n"));
+    CHECK_THAT(
+        pegs.out,
+        ContainsSubstring(
+            "\ndepth_below\n    how deep into the lower log; of round logs a part of the pitch, from the\n"
+            "    lower log's crown down\n"
+            "    takes:    a part of the lower log's height, over 0 and up to 1\n"
+            "    left out: 0.5\n"));
     CHECK_THAT(run({"format", "wall"}).out,
                ContainsSubstring("\ntoward\n") && ContainsSubstring("must be stated"));
     CHECK_THAT(run({"format", "corner"}).out,
