@@ -236,31 +236,6 @@ TEST_CASE("Round logs of different diameters lie over one another, each in a gro
     }
 }
 
-TEST_CASE("A rod runs down the middle of a wall of round logs, from crown to groove") {
-    Shell shell = test::round_shell();
-    StatedBore rod;
-    rod.use = BoreUse::rod;
-    rod.wall = "A";
-    rod.from_left = Length::mm(2600);
-    shell.bores = {rod};
-    const Layout layout = lay_out(shell);
-    INFO(words(layout.findings));
-    REQUIRE_FALSE(has_errors(layout.findings));
-    int logs = 0;
-    for (const Piece &p : layout.pieces)
-        for (const Cut &c : p.cuts) {
-            const Bore *bore = std::get_if<Bore>(&c);
-            if (!bore || !bore->use) continue;
-            ++logs;
-            CHECK(bore->y == Approx(p.blank.width / 2));
-            // the groove over the log below, 210 mm lower and 120 mm in radius, reaches 30 mm over this one's
-            // underside
-            CHECK(bore->z_from == Approx(p.round == 1 ? 0 : 30));
-            if (p.round > 1 && p.round < 5) CHECK(bore->z_to == Approx(240));
-        }
-    CHECK(logs == 5);
-}
-
 TEST_CASE("Random shells of waned logs keep the invariants") {
     int laid = 0, waned = 0;
     test::ThrownAway thrown({"tail-too-thin",

@@ -47,6 +47,25 @@ FoundationStep step(const std::string &wall, double from, double width, double r
 
 } // namespace
 
+TEST_CASE("A rod runs down the middle of a wall of round logs, from crown to groove") {
+    const Layout layout = lay_out(bored_shell());
+    INFO(words(layout.findings));
+    REQUIRE_FALSE(has_errors(layout.findings));
+    int logs = 0;
+    for (const Piece &p : layout.pieces)
+        for (const Cut &c : p.cuts) {
+            const Bore *bore = std::get_if<Bore>(&c);
+            if (!bore || !bore->use) continue;
+            ++logs;
+            CHECK(bore->y == Approx(p.blank.width / 2));
+            // the groove over the log below, 210 mm lower and 120 mm in radius, reaches 30 mm over this one's
+            // underside
+            CHECK(bore->z_from == Approx(p.round == 1 ? 0 : 30));
+            if (p.round > 1 && p.round < 5) CHECK(bore->z_to == Approx(240));
+        }
+    CHECK(logs == 5);
+}
+
 TEST_CASE("From crown to crown a rod goes through the pitch less what the groove clears") {
     Shell shell = bored_shell();
     shell.notch.scribe = Length::mm(4);

@@ -5,38 +5,16 @@
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
-#include "tests/support/shells.h"
+#include "tests/support/floored.h"
 
 using namespace roundlay;
+using test::laid;
 
 namespace {
 
-/// The room is 4600 by 3600; joists 100 x 180 at 600, their ends 80 in the walls.
-Shell floored() {
-    Shell shell = test::plain_shell();
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(560);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.bearing = Length::mm(80);
-    floor.live_load = 1.9;
-    floor.dead_load = 0.5;
-    shell.floors = {floor};
-    return shell;
-}
-
-Layout laid(const Shell &shell) {
-    Layout layout = lay_out(shell);
-    INFO(test::words(layout.findings));
-    REQUIRE_FALSE(has_errors(layout.findings));
-    return layout;
-}
-
 /// A stair before the beam leaves the joists that it cuts 70 long from its trimmer to the beam's middle.
 Shell with_short_ends() {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].beams = {{Length::mm(1500), {Length::mm(120), Length::mm(200)}}};
     shell.floors[0].openings = {
         {"stair", Length::mm(1500), Length::mm(400), Length::mm(1400), Length::mm(900)}};
@@ -86,12 +64,12 @@ TEST_CASE("The short end of a trimmed joist that a beam carries pulls up on its 
 }
 
 TEST_CASE("Ends that nothing lifts, or that a log holds down, are not told of") {
-    CHECK(lifting(floored()).empty());
-    Shell shell = floored(); // trimmed joists without a beam
+    CHECK(lifting(test::floored_and_loaded()).empty());
+    Shell shell = test::floored_and_loaded(); // trimmed joists without a beam
     shell.floors[0].openings = {
         {"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
     CHECK(lifting(shell).empty());
-    shell = floored(); // an end of 300 before the beam lies in a wall, under its other logs
+    shell = test::floored_and_loaded(); // an end of 300 before the beam lies in a wall, under its other logs
     shell.floors[0].beams = {{Length::mm(300), {Length::mm(200), Length::mm(200)}}};
     const FloorScreen all = screen_floors(shell, laid(shell));
     CHECK(std::ranges::any_of(all.timbers, [](const TimberScreen &s) { return s.lifts[0] > 1000; }));
@@ -102,7 +80,7 @@ TEST_CASE("A joist beside a stair is as stressed whichever of its two spans the 
     // The room is 3600 clear: a stair of 900 from 400 on before a beam in the middle, and its mirror image.
     std::vector<double> before, behind;
     for (const bool first : {true, false}) {
-        Shell shell = floored();
+        Shell shell = test::floored_and_loaded();
         shell.floors[0].beams = {{Length::mm(1800), {Length::mm(120), Length::mm(200)}}};
         shell.floors[0].openings = {
             {"stair", Length::mm(1500), Length::mm(first ? 400 : 2300), Length::mm(1400), Length::mm(900)}};

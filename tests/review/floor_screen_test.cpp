@@ -7,7 +7,7 @@
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
-#include "tests/support/shells.h"
+#include "tests/support/floored.h"
 
 #include <rapidcheck.h>
 
@@ -15,6 +15,7 @@
 #include <cmath>
 
 using namespace roundlay;
+using test::laid;
 
 namespace {
 
@@ -26,33 +27,11 @@ double own_weight(double width, double height) {
     return 1.1 * 0.38 * 2.19 * 1000 * 9.80665 * width * height * 1e-9;
 }
 
-/// The room is 4600 by 3600; joists 100 x 180 at 600, their ends 80 in the walls.
-Shell floored() {
-    Shell shell = test::plain_shell();
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(560);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.bearing = Length::mm(80);
-    floor.live_load = 1.9;
-    floor.dead_load = 0.5;
-    shell.floors = {floor};
-    return shell;
-}
-
 Shell with_stair() {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].openings = {
         {"stair", Length::mm(1500), Length::mm(1000), Length::mm(1400), Length::mm(1200)}};
     return shell;
-}
-
-Layout laid(const Shell &shell) {
-    Layout layout = lay_out(shell);
-    REQUIRE_FALSE(has_errors(layout.findings));
-    return layout;
 }
 
 const TimberScreen &screen_of(const FloorScreen &all, const Layout &layout, const std::string &tag) {
@@ -85,7 +64,7 @@ bool told(const Shell &shell, const std::string &code) {
 } // namespace
 
 TEST_CASE("A joist from wall to wall is screened as worked out by hand, its own weight counted") {
-    const TimberScreen s = screened(floored(), "G-J03");
+    const TimberScreen s = screened(test::floored_and_loaded(), "G-J03");
     const double w = 600 * (live + dead) + own_weight(100, 180), span = 3600 + 80; // 40 of each bearing
     CHECK(s.span == Approx(span));
     CHECK(s.live == Approx(600 * live));
@@ -98,7 +77,7 @@ TEST_CASE("A joist from wall to wall is screened as worked out by hand, its own 
 }
 
 TEST_CASE("A beam under two equal spans carries 1.25 w L of each joist where it lies") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].beams = {{Length::mm(1800), {Length::mm(200), Length::mm(200)}}};
     const double w = 600 * (live + dead) + own_weight(100, 180), span = 1800 + 40; // to the beam's middle
     const TimberScreen beam = screened(shell, "G-B01");
@@ -173,7 +152,7 @@ TEST_CASE("What trimmers lay on the joists beside a stair is all that lies on th
 }
 
 TEST_CASE("A tailed end bears and shears by its neck") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].pocket = PocketKind::tailed;
     shell.floors[0].tail = Slope::rise_per_run(1.0 / 8);
     const TimberScreen s = screened(shell, "G-J03");
@@ -183,7 +162,7 @@ TEST_CASE("A tailed end bears and shears by its neck") {
 }
 
 TEST_CASE("Loads that are not stated are told: none live, no screen; none dead, 0.5 kPa") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     CHECK_FALSE(told(shell, "dead-load-not-stated"));
     const TimberScreen stated = screened(shell, "G-J03");
     shell.floors[0].dead_load.reset(); // 10 lb/ft2 = 0.479 kPa (IRC R502.3.1, from memory), rounded up
@@ -196,7 +175,7 @@ TEST_CASE("Loads that are not stated are told: none live, no screen; none dead, 
 }
 
 TEST_CASE("The screen says what its elasticity is, where it comes from and what contradicts it") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     const std::string basis = screen_floors(shell, laid(shell)).basis;
     CHECK_THAT(basis, ContainsSubstring("mean of small clear green eastern hemlock, no design value") &&
                           ContainsSubstring("second-hand") && ContainsSubstring("licensed professional"));
@@ -210,7 +189,7 @@ TEST_CASE("The screen says what its elasticity is, where it comes from and what 
 
 TEST_CASE("A joist that bends more than a 360th part is told, one that does not is not") {
     // IRC R301.7, from memory. By hand: the joist of the first case bends 7.57 mm of 3680 / 360 = 10.2.
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     CHECK(screened(shell, "G-J03").deflection == Approx(7.57).margin(0.005));
     CHECK_FALSE(told(shell, "floor-springy"));
     shell.floors[0].live_load = 1.9 * 10.2 / 7.5;
@@ -219,7 +198,7 @@ TEST_CASE("A joist that bends more than a 360th part is told, one that does not 
 
 TEST_CASE(
     "A joist that bends by a hair too much is told with the digits that show it, in the shell's units") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     const double limit = screened(shell, "G-J03").span / 360, at_1_9 = screened(shell, "G-J03").deflection;
     shell.floors[0].live_load = 1.9 * limit / at_1_9 * 1.001; // 0.01 mm over 10.2 mm
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
@@ -242,7 +221,7 @@ TEST_CASE(
 }
 
 TEST_CASE("The screen of a shell in feet and inches speaks of pounds, and names no allowable stress") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.units = UnitSystem::imperial;
     shell.floors[0].live_load = 40 * 0.45359237 * 9.80665 / (0.3048 * 0.3048) / 1000;
     shell.floors[0].dead_load.reset();
@@ -259,7 +238,7 @@ TEST_CASE(
     // By hand: logs 200 wide at the butt and 160 at the tip stand up to 20 behind the wall's face, so of 80
     // asked for 60 to 80 are left; the least at the joist that lies nearest to a tip. Bearing stress is force
     // by area.
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     const double before = screened(shell, "G-J01").bearing;
     shell.logs.butt_width = shell.thickness;
     shell.logs.tip_width = Length::mm(shell.thickness.mm() - 40);
@@ -285,7 +264,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Wane at the height of a joist's bed takes from what it bears on") {
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].level = Length::mm(600);
     shell.logs.diameter = Length::mm(222);
     const Layout layout = laid(shell);
@@ -303,7 +282,7 @@ TEST_CASE("Wane at the height of a joist's bed takes from what it bears on") {
 
 TEST_CASE("An end that bears on 38 mm is enough, 37.9 is told") {
     // Ontario Building Code, joist end bearing article, seen.
-    Shell shell = floored();
+    Shell shell = test::floored_and_loaded();
     shell.floors[0].bearing = Length::mm(38);
     CHECK_FALSE(told(shell, "bearing-short"));
     shell.floors[0].bearing = Length::mm(37.9);

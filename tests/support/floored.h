@@ -27,6 +27,14 @@ inline Shell floored() {
     return shell;
 }
 
+/// The same with 1.9 kPa of people and 0.5 of boards on it.
+inline Shell floored_and_loaded() {
+    Shell shell = floored();
+    shell.floors[0].live_load = 1.9;
+    shell.floors[0].dead_load = 0.5;
+    return shell;
+}
+
 inline Layout laid(const Shell &shell) {
     Layout layout = lay_out(shell);
     INFO(words(layout.findings));
