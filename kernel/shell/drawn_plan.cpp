@@ -55,7 +55,8 @@ void drop_straight(std::vector<PlanPoint> &corners) {
 double heading_of(const Way &w) {
     if (w.north == 0) return w.east >= 0 ? 0 : 180;
     if (w.east == 0) return w.north > 0 ? 90 : 270;
-    const double degrees = std::atan2(w.north, w.east) * 180 / std::numbers::pi;
+    constexpr double part = 1e9; // of a degree: what corners in millimetres lose is not to be written
+    const double degrees = std::round(std::atan2(w.north, w.east) * 180 / std::numbers::pi * part) / part;
     return degrees < 0 ? degrees + 360 : degrees;
 }
 

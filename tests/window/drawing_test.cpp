@@ -5,6 +5,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
@@ -23,13 +24,19 @@
 #include "tests/window/support/window.h"
 
 #include <QAction>
+#include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDockWidget>
+#include <QLabel>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTranslator>
 #include <QTreeWidget>
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 using namespace roundlay;
 using namespace roundlay::window;
@@ -40,6 +47,10 @@ class DrawingTest : public QObject {
   private slots:
     void a_length_is_typed_while_dragging();
     void a_shell_is_drawn_corner_by_corner();
+    void a_wall_is_drawn_at_a_slant_without_alt();
+    void a_direction_is_typed_behind_the_length();
+    void a_direction_is_typed_in_french();
+    void lines_are_let_go_of_with_shift();
     void a_partition_is_drawn();
     void a_slope_is_dragged_in_the_joint();
 
@@ -123,6 +134,145 @@ void DrawingTest::a_shell_is_drawn_corner_by_corner() {
     click(left.sketch(), {1000, 1000});
     QTest::keyClick(&left.sketch(), Qt::Key_Escape);
     QVERIFY(left.isVisible() && left.sketch().corners().empty());
+}
+
+namespace {
+
+/// A form with the first wall of a plan: from (1000, 1000) to (6000, 1000).
+std::unique_ptr<NewShellDialog> begun_sketch() {
+    auto dialog = std::make_unique<NewShellDialog>(UnitSystem::metric);
+    dialog->choose(Shape::drawn);
+    dialog->show();
+    QTest::qWait(200);
+    click(dialog->sketch(), {1000, 1000});
+    click(dialog->sketch(), {6000, 1000});
+    return dialog;
+}
+
+double heading_of_last(const PlanSketch &sketch) {
+    const auto &c = sketch.corners();
+    const PlanPoint &a = c[c.size() - 2], &b = c.back();
+    return std::atan2((b.north - a.north).mm(), (b.east - a.east).mm()) * 180 / std::numbers::pi;
+}
+
+double length_of_last(const PlanSketch &sketch) {
+    const auto &c = sketch.corners();
+    return std::hypot((c.back().east - c[c.size() - 2].east).mm(),
+                      (c.back().north - c[c.size() - 2].north).mm());
+}
+
+void click_with(DrawingView &view, Vec2 at, Qt::KeyboardModifiers keys) {
+    QTest::mouseClick(&view, Qt::LeftButton, keys, view.to_screen(at).toPoint());
+}
+
+} // namespace
+
+/// Many a desk takes what is pressed with Alt for moving windows: Shift does the same, and a tick.
+void DrawingTest::a_wall_is_drawn_at_a_slant_without_alt() {
+    for (const Qt::KeyboardModifier key : {Qt::AltModifier, Qt::ShiftModifier}) {
+        const auto dialog = begun_sketch();
+        click_with(dialog->sketch(), {8000, 2000}, key);
+        QVERIFY(std::abs(heading_of_last(dialog->sketch()) - 26.6) < 3);
+    }
+    const auto dialog = begun_sketch();
+    PlanSketch &sketch = dialog->sketch();
+    auto *slanted = dialog->findChild<QCheckBox *>("slanted");
+    QVERIFY(slanted && slanted->isVisible());
+    slanted->click();
+    click(sketch, {8000, 2000});
+    QVERIFY(std::abs(heading_of_last(sketch) - 26.6) < 3);
+    click(sketch, {8020, 4000}); // a hand that means north gets north
+    QVERIFY(std::abs(heading_of_last(sketch) - 90) < 1e-6);
+    click(sketch, {7010, 5000}); // and one that means north-west gets that
+    QVERIFY(std::abs(heading_of_last(sketch) - 135) < 1e-6);
+    hover(sketch, sketch.to_screen({4000, 6500}));
+    keep_picture(*dialog, "sketch-slanted");
+    slanted->click();
+    click(sketch, {4000, 5200});
+    QVERIFY(std::abs(heading_of_last(sketch) - 180) < 1e-6);
+    // What to do is said where it is done; a shape that is not drawn has neither tick nor words.
+    QVERIFY(sketch.accessibleDescription().contains("Shift") &&
+            sketch.accessibleDescription().contains("at 135"));
+    QVERIFY(dialog->findChild<QLabel *>("drawing_hint")->text().contains("Shift"));
+    dialog->choose(Shape::ell);
+    QVERIFY(!slanted->isVisible() && !dialog->findChild<QLabel *>("drawing_hint")->isVisible());
+}
+
+void DrawingTest::a_direction_is_typed_behind_the_length() {
+    const auto dialog = begun_sketch();
+    PlanSketch &sketch = dialog->sketch();
+    hover(sketch, sketch.to_screen({6000, 4000}));
+    type_length(sketch, "1", "500 at 45"); // of the compass: north-east
+    QVERIFY(std::abs(heading_of_last(sketch) - 45) < 1e-6);
+    QVERIFY(std::abs(length_of_last(sketch) - 1500) < 1e-6);
+    type_length(sketch, "3", " m at north");
+    QVERIFY(std::abs(heading_of_last(sketch) - 90) < 1e-6);
+    type_length(sketch, "1", "500 mm at 45 deg north of west"); // as documents have it
+    QVERIFY(std::abs(heading_of_last(sketch) - 135) < 1e-6);
+    const auto refused = [&](const char *rest, const char *reason) {
+        const std::size_t before = sketch.corners().size();
+        type_length(sketch, "2", rest);
+        auto *typed = sketch.findChild<LengthEdit *>();
+        const bool told = typed->isVisible() && typed->complaint().contains(reason);
+        if (!told) qInfo() << rest << typed->isVisible() << typed->complaint();
+        QTest::keyClick(typed, Qt::Key_Escape); // what was typed goes
+        QTest::keyClick(typed, Qt::Key_Escape); // then the field, and nothing that is drawn
+        return told && !typed->isVisible() && sketch.corners().size() == before;
+    };
+    QVERIFY(refused("000 at 400", "400 is no direction"));
+    QVERIFY(refused("000 at", "direction is missing"));
+    QVERIFY(refused("000 at somewhere", "somewhere is no direction"));
+    QVERIFY(refused("000 at 135", "run back over"));
+    type_length(sketch, "5", "000 at 270");
+    QVERIFY(std::abs(std::abs(heading_of_last(sketch)) - 180) < 1e-6);
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    QVERIFY(sketch.is_closed());
+    keep_picture(*dialog, "sketch-typed-slants");
+    // Written as a person would: no digits that say nothing.
+    const auto walls = drawn_plan(sketch.corners());
+    QCOMPARE(walls[1].heading, 45.0);
+    QCOMPARE(walls[1].length, Length::mm(1500));
+    QVERIFY(!has_errors(lay_out(dialog->shell()).findings));
+}
+
+void DrawingTest::a_direction_is_typed_in_french() {
+    const auto french = own_translator(QLocale(QLocale::French, QLocale::France));
+    QApplication::installTranslator(french.get());
+    const auto dialog = begun_sketch();
+    PlanSketch &sketch = dialog->sketch();
+    QVERIFY(sketch.what_to_type().contains(QStringLiteral("4500 mm à 135")));
+    hover(sketch, sketch.to_screen({6000, 4000}));
+    const auto typed = [&](const QString &rest) {
+        QTest::keyClicks(&sketch, "1");
+        auto *field = sketch.findChild<LengthEdit *>();
+        field->insert(rest);
+        QTest::keyClick(field, Qt::Key_Return);
+    };
+    typed(QStringLiteral("500 à nord-est"));
+    QVERIFY(std::abs(heading_of_last(sketch) - 45) < 1e-6);
+    typed(QStringLiteral("500 à 22,5"));
+    QVERIFY(std::abs(heading_of_last(sketch) - 67.5) < 1e-6);
+    typed(QStringLiteral("500 at north-west"));
+    QVERIFY(std::abs(heading_of_last(sketch) - 135) < 1e-6);
+    keep_picture(*dialog, "sketch-french");
+    QApplication::removeTranslator(french.get());
+}
+
+void DrawingTest::lines_are_let_go_of_with_shift() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Let go");
+    QVERIFY(settled(window));
+    QTest::qWait(200);
+    const double width = shell(window).walls[0].length.mm(), middle = shell(window).walls[1].length.mm() / 2;
+    press(window.plan(), window.plan().to_screen({width - 90, middle}));
+    move(window.plan(), window.plan().to_screen({width - 90 + 333, middle}), Qt::ShiftModifier);
+    release(window.plan(), window.plan().to_screen({width - 90 + 333, middle}));
+    QVERIFY(settled(window));
+    const double grown = shell(window).walls[0].length.mm() - width;
+    QVERIFY(std::abs(grown - 333) < 2 / window.plan().scale());
+    QVERIFY(std::abs(std::remainder(grown, 10)) > 0.5); // not on the grid
+    window.close_document();
 }
 
 void DrawingTest::a_partition_is_drawn() {

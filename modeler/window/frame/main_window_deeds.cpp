@@ -7,6 +7,7 @@
 #include "modeler/window/views/scene_view.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QMenuBar>
@@ -67,18 +68,25 @@ void MainWindow::show_shortcuts() {
            "Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
            "with Shift by more.<br>"
            "Model and joint: arrow keys turn, with Shift they move.<br>"
-           "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.<br>"
+           "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back. Walls run "
+           "east, "
+           "north, west or south; with Shift or Alt, or while Slanted walls is ticked, in any direction. "
+           "Typed, a "
+           "direction stands behind the length: 4500 mm at 135, in degrees of the compass (0 north, 90 east, "
+           "180 "
+           "south, 270 west), or 4500 mm at south-east.<br>"
            "Cut sheet: Page Up and Page Down turn pages.<br>"
            "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for "
            "what is "
            "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
-           "Escape gives up, Alt lets go of the lines.</p>");
+           "Escape gives up, Shift or Alt lets go of the lines.</p>");
     const QString fields =
         tr("<h3>In fields</h3>"
            "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in "
            "millimetres, or "
            "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
-    QDialog dialog(this);
+    QWidget *over = QApplication::activeModalWidget(); // the form for a new shell asks too
+    QDialog dialog(over != nullptr ? over : this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
     words->setHtml(QStringLiteral("<table>%1</table>%2%3").arg(rows, views, fields));

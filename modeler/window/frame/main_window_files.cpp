@@ -144,6 +144,7 @@ void MainWindow::ask_new(bool drawn) {
     const UnitSystem units =
         QLocale().measurementSystem() == QLocale::MetricSystem ? UnitSystem::metric : UnitSystem::imperial;
     NewShellDialog dialog(units, this);
+    connect(&dialog, &NewShellDialog::asked_for_keys, this, &MainWindow::show_shortcuts);
     if (drawn) dialog.choose(Shape::drawn);
     while (dialog.exec() == QDialog::Accepted) // who stays with the old one keeps what was typed of the new
         if (may_leave()) return begin(dialog.shell(), text(dialog.shell().name));

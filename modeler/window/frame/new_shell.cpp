@@ -12,6 +12,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/plan_sketch.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -21,6 +22,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QSpinBox>
 #include <QStyle>
 
@@ -50,7 +52,8 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
       depth_(new LengthEdit), part_width_(new LengthEdit), part_depth_(new LengthEdit),
       from_left_(new LengthEdit), thickness_(new LengthEdit), pitch_(new LengthEdit), gap_(new LengthEdit),
       overhang_(new LengthEdit), part_width_label_(new QLabel), part_depth_label_(new QLabel),
-      thickness_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox), sketch_(new PlanSketch) {
+      thickness_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox), sketch_(new PlanSketch),
+      slanted_(new QCheckBox(tr("Sl&anted walls"))), drawing_hint_(new QLabel) {
     constexpr int most_rounds = 60, usual_rounds = 11;
     constexpr int beneath = 130; // pixels for the answer and the buttons
     constexpr QSize usual(860, 540);
@@ -64,7 +67,7 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
     answer_->setMinimumHeight(answer_->fontMetrics().height() * 2);
     auto *row = new QHBoxLayout(this);
     row->addLayout(left_side());
-    row->addWidget(sketch_, 1);
+    row->addLayout(drawing_side(), 1);
     make_->setDefault(true); // only now: before it is in the dialog nobody hears it
     connect_fields();
     start_over();
@@ -98,6 +101,9 @@ void NewShellDialog::connect_fields() {
     connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
     connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
     connect(sketch_, &PlanSketch::changed, this, &NewShellDialog::check);
+    connect(slanted_, &QCheckBox::toggled, sketch_, &PlanSketch::slant);
+    connect(new QShortcut(QKeySequence(QStringLiteral("F1")), this), &QShortcut::activated, this,
+            &NewShellDialog::asked_for_keys);
     for (LengthEdit *edit : fields()) {
         connect(edit, &MeasureEdit::committed, this, [this, edit] {
             typed_.insert(edit);
@@ -131,6 +137,20 @@ QLayout *NewShellDialog::left_side() {
     column->addWidget(scroll, 1);
     column->addWidget(answer_);
     column->addWidget(buttons);
+    return column;
+}
+
+/// The sketch, and under it what a hand needs that draws there.
+QLayout *NewShellDialog::drawing_side() {
+    slanted_->setObjectName(QStringLiteral("slanted"));
+    slanted_->setToolTip(
+        tr("Walls in any direction. Without it they run along the compass, unless Shift is held."));
+    drawing_hint_->setObjectName(QStringLiteral("drawing_hint"));
+    drawing_hint_->setWordWrap(true);
+    auto *column = new QVBoxLayout;
+    column->addWidget(sketch_, 1);
+    column->addWidget(slanted_);
+    column->addWidget(drawing_hint_);
     return column;
 }
 
@@ -189,6 +209,8 @@ void NewShellDialog::show_labels(Shape shape) {
     form_->setRowVisible(part_depth_, parts);
     form_->setRowVisible(from_left_, placed);
     form_->setRowVisible(gap_, !round); // their spacing is the pitch alone
+    slanted_->setVisible(shape == Shape::drawn);
+    drawing_hint_->setVisible(shape == Shape::drawn);
 }
 
 /// What the person typed stays, in whatever units; the rest are usual sizes.
@@ -202,6 +224,7 @@ void NewShellDialog::start_over() {
     for (qsizetype i = 0; i < all.size(); ++i)
         all[i]->set_length(typed_.contains(all[i]) ? all[i]->length() : sizes[i], units());
     sketch_->set_units(units());
+    drawing_hint_->setText(sketch_->what_to_type());
     if (shape == Shape::drawn) sketch_->draw();
     check();
 }

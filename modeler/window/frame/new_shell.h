@@ -6,6 +6,7 @@
 #include <QDialog>
 #include <QSet>
 
+class QCheckBox;
 class QComboBox;
 class QFormLayout;
 class QLabel;
@@ -30,10 +31,14 @@ class NewShellDialog : public QDialog {
 
     void reject() override; ///< asks where a plan was drawn
 
+  signals:
+    void asked_for_keys(); ///< F1
+
   private:
     void fill_choices();
     void connect_fields();
     QLayout *left_side();
+    QLayout *drawing_side();
     void make_form(QWidget *inside);
     QList<LengthEdit *> fields() const;
     void start_over();
@@ -54,6 +59,8 @@ class NewShellDialog : public QDialog {
     QSpinBox *rounds_;
     QPushButton *make_;
     PlanSketch *sketch_;
+    QCheckBox *slanted_;
+    QLabel *drawing_hint_;
     QFormLayout *form_ = nullptr;
     QSet<LengthEdit *> typed_; ///< by the person
     bool fits_ = false;

@@ -120,8 +120,8 @@
         <translation>Le mur choisi, vu de dehors. Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent.</translation>
     </message>
     <message>
-        <source>Drag; type an exact length; Alt lets go of the round lines</source>
-        <translation>Tirez ; tapez une longueur exacte ; Alt libère des lignes de rang</translation>
+        <source>Drag; type an exact length; Shift or Alt lets go of the round lines</source>
+        <translation>Tirez ; tapez une longueur exacte ; Maj ou Alt libère des lignes de rang</translation>
     </message>
     <message>
         <source>Move opening</source>
@@ -591,8 +591,8 @@
         <translation>Seules les chevilles empêchent ces queues de sortir.</translation>
     </message>
     <message>
-        <source>%1: %2. Alt lets go of round slopes, Escape gives up.</source>
-        <translation>%1 : %2. Alt quitte les pentes rondes, Échap abandonne.</translation>
+        <source>%1: %2. Shift or Alt lets go of round slopes, Escape gives up.</source>
+        <translation>%1 : %2. Maj ou Alt quitte les pentes rondes, Échap abandonne.</translation>
     </message>
     <message>
         <source>Along the log</source>
@@ -1554,8 +1554,8 @@
         <translation>&lt;h3&gt;Dans les champs&lt;/h3&gt;&lt;p&gt;Entrée ou Tab prend ce qui est tapé, Échap ramène l’ancienne valeur. Un nombre seul est en millimètres, ou en pouces si la coque l’est. Annuler reprend d’abord les lettres, puis continue dans le document.&lt;/p&gt;</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for what is chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, Escape gives up, Alt lets go of the lines.&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout ; le bouton droit, ou la touche Menu ou Maj+F10 pour ce qui est choisi, montre ce qu’on peut en faire. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Alt libère des lignes.&lt;/p&gt;</translation>
+        <source>&lt;h3&gt;In the views&lt;/h3&gt;&lt;p&gt;Plan: Page Up and Page Down choose a wall, arrow keys move it.&lt;br&gt;Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, with Shift by more.&lt;br&gt;Model and joint: arrow keys turn, with Shift they move.&lt;br&gt;Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back. Walls run east, north, west or south; with Shift or Alt, or while Slanted walls is ticked, in any direction. Typed, a direction stands behind the length: 4500 mm at 135, in degrees of the compass (0 north, 90 east, 180 south, 270 west), or 4500 mm at south-east.&lt;br&gt;Cut sheet: Page Up and Page Down turn pages.&lt;br&gt;Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for what is chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, Escape gives up, Shift or Alt lets go of the lines.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans les vues&lt;/h3&gt;&lt;p&gt;Plan : Page haut et Page bas choisissent un mur, les flèches le déplacent.&lt;br&gt;Élévation : Page haut et Page bas choisissent une ouverture, les flèches la déplacent, avec Ctrl elles la dimensionnent, avec Maj de davantage.&lt;br&gt;Modèle et assemblage : les flèches tournent, avec Maj elles déplacent.&lt;br&gt;Esquisse d’une nouvelle coque : Entrée ferme la figure, Retour arrière reprend le dernier angle. Les murs courent vers l’est, le nord, l’ouest ou le sud ; avec Maj ou Alt, ou tant que Murs de biais est coché, dans n’importe quelle direction. Tapée, une direction suit la longueur : 4500 mm à 135, en degrés de la boussole (0 nord, 90 est, 180 sud, 270 ouest), ou 4500 mm à sud-est.&lt;br&gt;Fiche de taille : Page haut et Page bas tournent les pages.&lt;br&gt;Partout : plus et moins changent l’échelle, Origine montre tout ; le bouton droit, ou la touche Menu ou Maj+F10 pour ce qui est choisi, montre ce qu’on peut en faire. Pendant qu’on tire ou dessine, des chiffres donnent une longueur exacte, Échap renonce, Maj ou Alt libère des lignes.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Save th&amp;is picture…</source>
@@ -1889,6 +1889,14 @@
         <source>&amp;Go on drawing</source>
         <translation>&amp;Continuer à dessiner</translation>
     </message>
+    <message>
+        <source>Sl&amp;anted walls</source>
+        <translation>Murs de &amp;biais</translation>
+    </message>
+    <message>
+        <source>Walls in any direction. Without it they run along the compass, unless Shift is held.</source>
+        <translation>Murs dans n’importe quelle direction. Sans cela ils suivent la boussole, sauf si Maj est enfoncée.</translation>
+    </message>
 </context>
 <context>
     <name>PictureSizeDialog</name>
@@ -1973,6 +1981,34 @@
     <message>
         <source>Click where the first corner shall be</source>
         <translation>Cliquez à l’endroit du premier angle</translation>
+    </message>
+    <message>
+        <source>Walls at a slant: hold Shift, or tick Slanted walls; or type length and direction, %1, in degrees of the compass: 0 north, 90 east, 180 south, 270 west.</source>
+        <translation>Murs de biais : tenez Maj, ou cochez Murs de biais ; ou tapez longueur et direction, %1, en degrés de la boussole : 0 nord, 90 est, 180 sud, 270 ouest.</translation>
+    </message>
+    <message>
+        <source>4500 mm at 135</source>
+        <translation>4500 mm à 135</translation>
+    </message>
+    <message>
+        <source>14&apos; 9&quot; at 135</source>
+        <translation>14&apos; 9&quot; à 135</translation>
+    </message>
+    <message>
+        <source>a wall is longer than nothing</source>
+        <translation>un mur est plus long que rien</translation>
+    </message>
+    <message>
+        <source>the pointer shows no direction: move it, or type one, such as %1</source>
+        <translation>le pointeur ne montre aucune direction : bougez-le, ou tapez-en une, par exemple %1</translation>
+    </message>
+    <message>
+        <source>there the wall would run back over the one before it</source>
+        <translation>là le mur reviendrait sur celui qui le précède</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
     </message>
 </context>
 <context>
@@ -4500,6 +4536,57 @@
     <message>
         <source>note</source>
         <translation>note</translation>
+    </message>
+</context>
+<context>
+    <name>WayEdit</name>
+    <message>
+        <source>east</source>
+        <translation>est</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>nord-est</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>nord</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>nord-ouest</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>ouest</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>sud-ouest</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sud</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sud-est</translation>
+    </message>
+    <message>
+        <source>the direction is missing</source>
+        <translation>la direction manque</translation>
+    </message>
+    <message>
+        <source>%1 is no direction</source>
+        <translation>%1 n’est pas une direction</translation>
+    </message>
+    <message>
+        <source>degrees of the compass from 0 to 360, such as 135, or a word such as south-east</source>
+        <translation>des degrés de la boussole de 0 à 360, comme 135, ou un mot comme sud-est</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à</translation>
     </message>
 </context>
 </TS>

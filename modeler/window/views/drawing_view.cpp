@@ -23,17 +23,19 @@ constexpr double click_pixels = 4;
 
 } // namespace
 
-DrawingView::DrawingView(QWidget *parent)
-    : QWidget(parent), legend_(new Legend(this)), typed_(new LengthEdit(this)) {
+DrawingView::DrawingView(QWidget *parent, LengthEdit *typed)
+    : QWidget(parent), legend_(new Legend(this)), typed_(typed != nullptr ? typed : new LengthEdit) {
     constexpr int field_width = 130;
+    typed_->setParent(this);
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(160, 120);
     typed_->hide();
-    typed_->setFixedWidth(field_width);
+    typed_->setFixedWidth(std::max(field_width, typed_->minimumWidth()));
     typed_->setAccessibleName(tr("Exact length"));
     connect(typed_, &LengthEdit::committed, this, [this] {
         const Length length = typed_->length();
+        if (const QString why = why_not_typed(length); !why.isEmpty()) return typed_->refuse(why);
         end_typing();
         take_typed(length);
     });
@@ -199,10 +201,7 @@ bool DrawingView::event(QEvent *event) {
 void DrawingView::keyPressEvent(QKeyEvent *event) {
     const QString typed = event->text();
     if (is_dragging()) {
-        if (event->key() == Qt::Key_Escape) {
-            end_typing();
-            return give_up();
-        }
+        if (event->key() == Qt::Key_Escape) return typed_->isVisible() ? end_typing() : give_up();
         if (!typed.isEmpty() && typed.at(0).isDigit()) return begin_typing(typed);
     }
     if (is_menu_key(*event) && !is_dragging())
@@ -222,7 +221,11 @@ void DrawingView::begin_typing(const QString &first) {
     typed_->show();
     typed_->setFocus();
     typed_->insert(first);
-    emit hinted(tr("Type the exact length and press Enter"));
+    emit hinted(what_to_type());
+}
+
+QString DrawingView::what_to_type() const {
+    return tr("Type the exact length and press Enter");
 }
 
 void DrawingView::end_typing() {

@@ -16,7 +16,8 @@ class LengthEdit;
 class DrawingView : public QWidget {
     Q_OBJECT
   public:
-    explicit DrawingView(QWidget *parent = nullptr);
+    /// `typed` is the field for what is typed while a hand draws; a length alone where there is none.
+    explicit DrawingView(QWidget *parent = nullptr, LengthEdit *typed = nullptr);
     ~DrawingView() override;
 
     void fit(); ///< shows everything; goes on fitting until a hand moves or zooms
@@ -41,7 +42,9 @@ class DrawingView : public QWidget {
     virtual void release() = 0;
     virtual void give_up() = 0; ///< Escape while dragging
     virtual bool is_dragging() const = 0;
-    virtual void take_typed(Length length) = 0; ///< in place of what the drag had
+    virtual void take_typed(Length length) = 0;                ///< in place of what the drag had
+    virtual QString why_not_typed(Length) const { return {}; } ///< a reason keeps the field open
+    virtual QString what_to_type() const;                      ///< for the status line, while it is open
     virtual UnitSystem units() const = 0;
     virtual void double_click(Vec2) {}
     virtual bool is_old() const { return false; } ///< what is drawn does not hold any more: it is washed over

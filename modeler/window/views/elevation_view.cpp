@@ -10,6 +10,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QKeyEvent>
 #include <algorithm>
@@ -148,7 +149,7 @@ void ElevationView::press(Vec2 at, Qt::KeyboardModifiers) {
         hold_ = hold_at(hole->box, at);
         grabbed_ = at;
         selection_.choose_opening(desk_.drawn()->job.shell, dragged_);
-        emit hinted(tr("Drag; type an exact length; Alt lets go of the round lines"));
+        emit hinted(tr("Drag; type an exact length; Shift or Alt lets go of the round lines"));
         return;
     }
     if (const int piece = piece_at(at); piece >= 0)
@@ -178,7 +179,7 @@ void ElevationView::hover(Vec2 at) {
 }
 
 double ElevationView::snap_across(double at, double alternative, Qt::KeyboardModifiers keys) const {
-    if (keys & Qt::AltModifier) return to_shown(at, units());
+    if (lets_go(keys)) return to_shown(at, units());
     std::vector<double> lines;
     for (const auto &hole : scene_.holes)
         if (hole.opening != dragged_) lines.insert(lines.end(), {hole.box.x0, hole.box.x1});
@@ -187,7 +188,7 @@ double ElevationView::snap_across(double at, double alternative, Qt::KeyboardMod
 }
 
 double ElevationView::snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const {
-    if (keys & Qt::AltModifier) return to_shown(at, units());
+    if (lets_go(keys)) return to_shown(at, units());
     std::vector<double> lines = scene_.round_lines;
     lines.insert(lines.end(), scene_.faces.begin(), scene_.faces.end());
     const Snapped own = snapped(at, lines, reach(), grid_step(units()));

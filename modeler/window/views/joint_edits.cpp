@@ -161,7 +161,7 @@ void JointPage::drag_slope(int handle, double up, bool free) {
         (along ? next.along : next.across) = slope;
     const NotchPlace at = grabbed_place_;
     const NotchScope scope = chosen_scope();
-    emit hinted(tr("%1: %2. Alt lets go of round slopes, Escape gives up.")
+    emit hinted(tr("%1: %2. Shift or Alt lets go of round slopes, Escape gives up.")
                     .arg(along ? tr("Along the log") : tr("Across it"), text(print_slope(slope))));
     desk_.show([&](const Shell &shell) { return std::optional(with_notch(shell, at, scope, next)); });
 }

@@ -10,6 +10,7 @@
 #include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/stand_banner.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -109,7 +110,7 @@ void JointPage::make_view() {
         emit asked_for_menu(thing, on_screen);
     });
     connect(view_, &SceneView::handle_moved, this, [this](int handle, double up, Qt::KeyboardModifiers keys) {
-        drag_slope(handle, up, keys & Qt::AltModifier);
+        drag_slope(handle, up, lets_go(keys));
     });
     connect(view_, &SceneView::handle_released, this, [this] {
         if (dragging_) let_go();

@@ -10,6 +10,7 @@
 #include "modeler/window/views/plan_places.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QPainter>
 
@@ -56,7 +57,7 @@ double PlanView::place_along(const std::string &wall, Vec2 at, Qt::KeyboardModif
         for (const Partition &p : shell_of(desk_).partitions)
             if (p.from == wall) places.push_back(p.from_left.mm());
     }
-    if (keys & Qt::AltModifier) return to_shown(along, units());
+    if (lets_go(keys)) return to_shown(along, units());
     return snapped(along, places, reach(), grid_step(units())).at;
 }
 

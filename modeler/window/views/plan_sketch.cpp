@@ -1,14 +1,18 @@
 #include "modeler/window/views/plan_sketch.h"
 
+#include "kernel/layout/plan/meetings.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
+#include "modeler/window/views/way_edit.h"
 
 #include <QGuiApplication>
 #include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace roundlay::window {
 
@@ -17,6 +21,7 @@ namespace {
 constexpr double sheet_width = 14'000, sheet_depth = 10'000; // mm, before anything is drawn
 constexpr int edge = 24;                                     // pixels
 constexpr double same = 1e-6;                                // mm
+constexpr double straight = 1e-6;                            // sine of an angle that no hand lays out
 
 Vec2 flat(const PlanPoint &p) {
     return {p.east.mm(), p.north.mm()};
@@ -28,9 +33,20 @@ double wall_step(UnitSystem units) {
     return units == UnitSystem::metric ? metric : inches * mm_per_inch;
 }
 
+/// How walls come to run at a slant.
+QString slanted_words(UnitSystem units) {
+    return PlanSketch::tr(
+               "Walls at a slant: hold Shift, or tick Slanted walls; or type length and direction, %1, in "
+               "degrees of the compass: 0 north, 90 east, 180 south, 270 west.")
+        .arg(units == UnitSystem::metric ? PlanSketch::tr("4500 mm at 135")
+                                         : PlanSketch::tr("14' 9\" at 135"));
+}
+
 } // namespace
 
-PlanSketch::PlanSketch(QWidget *parent) : DrawingView(parent) {
+PlanSketch::PlanSketch(QWidget *parent) : PlanSketch(parent, new WayEdit) {}
+
+PlanSketch::PlanSketch(QWidget *parent, WayEdit *typed) : DrawingView(parent, typed), typed_(typed) {
     constexpr QSize least(280, 200);
     setMinimumSize(least);
     setAccessibleName(tr("Sketch of the plan"));
@@ -45,8 +61,18 @@ void PlanSketch::set_units(UnitSystem units) {
                              QStringLiteral("\n\n") +
                              (units == UnitSystem::metric
                                   ? tr("A bare number is in millimetres: 8500 or 8.5 m.")
-                                  : tr("A bare number is in inches: 28' for 28 feet.")));
+                                  : tr("A bare number is in inches: 28' for 28 feet.")) +
+                             QStringLiteral("\n\n") + slanted_words(units));
     update();
+}
+
+QString PlanSketch::what_to_type() const {
+    return slanted_words(units_);
+}
+
+void PlanSketch::slant(bool on) {
+    slants_ = on;
+    if (drawing_) setFocus(); // what is typed next is a length
 }
 
 void PlanSketch::show_plan(std::vector<Vec2> corners) {
@@ -102,13 +128,19 @@ Vec2 PlanSketch::snapped_corner(Vec2 at, Qt::KeyboardModifiers keys) const {
     if (drawn_.size() > 2 && length(at - flat(drawn_.front())) <= 1.5 * reach()) return flat(drawn_.front());
     const Vec2 from = flat(drawn_.back()), by = at - from;
     if (length(by) < same) return from;
-    if (keys & Qt::AltModifier) { // any direction; its length is round
-        const Vec2 way = (1 / length(by)) * by;
-        return from + snapped_along(from, way, length(by)) * way;
-    }
+    const Vec2 way = way_to(by, keys);
+    return from + snapped_along(from, way, dot(by, way)) * way;
+}
+
+/// Along the compass, or any way; there too the eight points of the compass take hold. Its length is round.
+Vec2 PlanSketch::way_to(Vec2 by, Qt::KeyboardModifiers keys) const {
     const bool across = std::abs(by.x) >= std::abs(by.y);
-    const Vec2 way = across ? Vec2{by.x < 0 ? -1.0 : 1.0, 0} : Vec2{0, by.y < 0 ? -1.0 : 1.0};
-    return from + snapped_along(from, way, std::abs(across ? by.x : by.y)) * way;
+    const Vec2 square = across ? Vec2{by.x < 0 ? -1.0 : 1.0, 0} : Vec2{0, by.y < 0 ? -1.0 : 1.0};
+    if (!slants_ && !lets_go(keys)) return square;
+    const double half = 1 / std::numbers::sqrt2;
+    for (const Vec2 way : {square, Vec2{by.x < 0 ? -half : half, by.y < 0 ? -half : half}})
+        if (std::abs(cross(way, by)) <= reach()) return way;
+    return (1 / length(by)) * by;
 }
 
 void PlanSketch::put(Vec2 corner) {
@@ -168,12 +200,28 @@ void PlanSketch::hover(Vec2 at) {
     update();
 }
 
-/// In the direction that the pointer shows.
+/// As it is typed, else the one that the pointer shows; nothing where it shows none.
+Vec2 PlanSketch::typed_way() const {
+    if (const auto heading = typed_->heading()) return heading_vector(*heading);
+    const Vec2 by = next_ - flat(drawn_.back());
+    return length(by) < same ? Vec2{} : (1 / length(by)) * by;
+}
+
+QString PlanSketch::why_not_typed(Length typed) const {
+    if (!is_dragging()) return {};
+    if (typed.mm() <= 0) return tr("a wall is longer than nothing");
+    const Vec2 way = typed_way();
+    if (length(way) < same)
+        return tr("the pointer shows no direction: move it, or type one, such as %1")
+            .arg(tr("4500 mm at 135"));
+    if (drawn_.size() < 2) return {};
+    const Vec2 before = flat(drawn_.back()) - flat(drawn_[drawn_.size() - 2]);
+    const bool back = dot(way, before) < 0 && std::abs(cross(way, before)) < straight * length(before);
+    return back ? tr("there the wall would run back over the one before it") : QString();
+}
+
 void PlanSketch::take_typed(Length typed) {
-    if (!is_dragging()) return;
-    const Vec2 from = flat(drawn_.back()), by = next_ - from;
-    if (length(by) < same || typed.mm() <= 0) return;
-    put(from + (typed.mm() / length(by)) * by);
+    if (is_dragging()) put(flat(drawn_.back()) + typed.mm() * typed_way());
 }
 
 void PlanSketch::keyPressEvent(QKeyEvent *event) {
@@ -223,7 +271,7 @@ void PlanSketch::paint_walls(QPainter &painter) const {
     painter.setPen(QPen(tints().accent, 1.5, Qt::DashLine));
     if (!corners.empty()) painter.drawLine(to_screen(corners.back()), to_screen(next_));
     if (!corners.empty() && length(next_ - corners.back()) > same)
-        paint_length(painter, corners.back(), next_);
+        paint_length(painter, corners.back(), next_, true);
     painter.setPen(QPen(tints().accent, 1.5));
     painter.setBrush(tints().paper);
     for (const Vec2 p : corners)
@@ -231,8 +279,14 @@ void PlanSketch::paint_walls(QPainter &painter) const {
     painter.drawEllipse(to_screen(next_), 3, 3);
 }
 
-void PlanSketch::paint_length(QPainter &painter, Vec2 from, Vec2 to) const {
-    const QString words = length_text(length(to - from), units_);
+/// At a slant with its direction, as it would be typed.
+void PlanSketch::paint_length(QPainter &painter, Vec2 from, Vec2 to, bool with_way) const {
+    const Vec2 by = to - from;
+    QString words = length_text(length(by), units_);
+    if (with_way && std::min(std::abs(by.x), std::abs(by.y)) > same)
+        words = tr("%1 at %2")
+                    .arg(words)
+                    .arg(std::fmod(std::atan2(by.x, by.y) * 180 / std::numbers::pi + 360, 360), 0, 'f', 1);
     const QPointF a = to_screen(from), b = to_screen(to);
     if (QLineF(a, b).length() > painter.fontMetrics().horizontalAdvance(words) / 2)
         draw_label(painter, (a + b) / 2, words, tints().ink);

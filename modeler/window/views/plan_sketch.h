@@ -6,10 +6,15 @@
 
 namespace roundlay::window {
 
+class WayEdit;
+
 class PlanSketch : public DrawingView {
     Q_OBJECT
   public:
     explicit PlanSketch(QWidget *parent = nullptr);
+
+    void slant(bool on); ///< walls in any direction, not along the compass alone
+    QString what_to_type() const override;
 
     void set_units(UnitSystem units);
     /// To be looked at only.
@@ -39,22 +44,27 @@ class PlanSketch : public DrawingView {
     void give_up() override { clear(); }
     bool is_dragging() const override { return drawing_ && !closed_ && !drawn_.empty(); }
     void take_typed(Length length) override;
+    QString why_not_typed(Length length) const override;
     UnitSystem units() const override { return units_; }
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
+    PlanSketch(QWidget *parent, WayEdit *typed);
     std::vector<Vec2> outline() const;
+    Vec2 way_to(Vec2 by, Qt::KeyboardModifiers keys) const;
+    Vec2 typed_way() const;
     Vec2 snapped_corner(Vec2 at, Qt::KeyboardModifiers keys) const;
     double snapped_along(Vec2 from, Vec2 way, double length) const;
     void put(Vec2 corner);
     void paint_grid(QPainter &painter) const;
     void paint_walls(QPainter &painter) const;
-    void paint_length(QPainter &painter, Vec2 from, Vec2 to) const;
+    void paint_length(QPainter &painter, Vec2 from, Vec2 to, bool with_way = false) const;
 
     UnitSystem units_ = UnitSystem::metric;
     std::vector<Vec2> shown_;
     std::vector<PlanPoint> drawn_;
-    bool drawing_ = false, closed_ = false;
+    bool drawing_ = false, closed_ = false, slants_ = false;
+    const WayEdit *typed_;
     Vec2 next_; ///< where the pointer would put a corner
 };
 

@@ -10,6 +10,7 @@
 #include "modeler/window/views/plan_places.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QKeyEvent>
 #include <algorithm>
@@ -159,10 +160,10 @@ void PlanView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
     const double outward = dot(at - grabbed_, outward_);
     if (partition_ >= 0) return drag_partition(before_length_ + outward, keys);
     std::vector<double> lengths;
-    if (!(keys & Qt::AltModifier))
+    if (!lets_go(keys))
         for (const Wall &wall : shell_of(desk_).walls)
             lengths.push_back(wall.length.mm());
-    const double grid = keys & Qt::AltModifier ? 1 : grid_step(units());
+    const double grid = lets_go(keys) ? 1 : grid_step(units());
     const double wanted = snapped(before_length_ + grows_ * outward, lengths, reach(), grid).at;
     move_wall(grows_ * (wanted - before_length_), false);
 }
@@ -170,7 +171,7 @@ void PlanView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
 /// It comes to rest level with the others.
 void PlanView::drag_partition(double along, Qt::KeyboardModifiers keys) {
     const Shell &shell = shell_of(desk_);
-    const bool free = keys & Qt::AltModifier;
+    const bool free = lets_go(keys);
     std::vector<double> places;
     for (const Partition &p : shell.partitions)
         if (!free && p.name != shell.partitions[static_cast<std::size_t>(partition_)].name)
