@@ -9,6 +9,7 @@
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
+#include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/plan_sketch.h"
 
@@ -156,6 +157,7 @@ QLayout *NewShellDialog::drawing_side() {
 
 void NewShellDialog::make_form(QWidget *inside) {
     form_ = new QFormLayout(inside);
+    form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form_->addRow(tr("&Name"), name_);
     form_->addRow(tr("&Shape"), shape_);
     form_->addRow(tr("&Units"), units_);
@@ -203,12 +205,12 @@ void NewShellDialog::show_labels(Shape shape) {
     part_width_->setAccessibleName(part_width_label_->text());
     part_depth_->setAccessibleName(part_depth_label_->text());
     thickness_->setAccessibleName(thickness_label_->text().remove(u'&'));
-    form_->setRowVisible(width_, shape != Shape::drawn);
-    form_->setRowVisible(depth_, shape != Shape::drawn);
-    form_->setRowVisible(part_width_, wide);
-    form_->setRowVisible(part_depth_, parts);
-    form_->setRowVisible(from_left_, placed);
-    form_->setRowVisible(gap_, !round); // their spacing is the pitch alone
+    show_row(*form_, *width_, shape != Shape::drawn);
+    show_row(*form_, *depth_, shape != Shape::drawn);
+    show_row(*form_, *part_width_, wide);
+    show_row(*form_, *part_depth_, parts);
+    show_row(*form_, *from_left_, placed);
+    show_row(*form_, *gap_, !round); // their spacing is the pitch alone
     slanted_->setVisible(shape == Shape::drawn);
     drawing_hint_->setVisible(shape == Shape::drawn);
 }

@@ -2,41 +2,82 @@
 
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/tints.h"
 
+#include <QApplication>
 #include <QFormLayout>
-#include <QLabel>
+#include <QPointer>
+#include <QScrollArea>
+#include <QTimer>
+#include <algorithm>
 
 namespace roundlay::window {
 
 namespace {
 
-const QString why_name = QStringLiteral("why");
-
-/// Its row comes and goes: a form keeps room for rows that are only hidden.
-void tell_below(QFormLayout &form, MeasureEdit &edit, const QString &sentence) {
-    int row = -1;
-    QFormLayout::ItemRole role{};
-    form.getWidgetPosition(&edit, &row, &role);
+WrappedLabel *told_below(const QFormLayout &form, int row) {
     const QLayoutItem *below =
         row + 1 < form.rowCount() ? form.itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
-    auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;
-    if (why != nullptr && why->objectName() != why_name) why = nullptr;
+    auto *why = below != nullptr ? qobject_cast<WrappedLabel *>(below->widget()) : nullptr;
+    return why != nullptr && why->objectName() == why_name ? why : nullptr;
+}
+
+WrappedLabel *new_row(QFormLayout &form, int row) {
+    auto *why = new WrappedLabel;
+    why->setObjectName(why_name);
+    why->resize(form.contentsRect().width(), why->height()); // as wide as it will be, so as high
+    QPalette red = why->palette();
+    red.setColor(QPalette::WindowText, tints().error);
+    why->setPalette(red);
+    form.insertRow(row + 1, why);
+    why->show(); // at once, not when the form looks again
+    return why;
+}
+
+QScrollArea *scrolls(const QWidget *inside) {
+    for (QWidget *at = inside->parentWidget(); at != nullptr; at = at->parentWidget())
+        if (auto *area = qobject_cast<QScrollArea *>(at)) return area;
+    return nullptr;
+}
+
+/// What the library does alike is content with the place where letters come.
+void show_whole(QScrollArea &area, const QWidget &part) {
+    constexpr int beside = 4; // pixels
+    const QPoint middle = part.mapTo(area.widget(), part.rect().center());
+    area.ensureVisible(middle.x(), middle.y(), std::min(part.width(), area.viewport()->width()) / 2,
+                       part.height() / 2 + beside);
+}
+
+/// A row that comes moves those below it: whoever types there must still see it, and the reason of what they
+/// typed.
+void keep_in_sight(QWidget &field, const QPointer<WrappedLabel> &why) {
+    QTimer::singleShot(0, &field, [&field, why] {
+        QScrollArea *area = scrolls(&field);
+        QWidget *now = QApplication::focusWidget();
+        if (area == nullptr || now == nullptr || !area->widget()->isAncestorOf(now)) return;
+        constexpr int passes = 2; // as high as the sentence once that has its width
+        for (int pass = 0; pass < passes; ++pass)
+            QCoreApplication::sendPostedEvents(area->widget(), QEvent::LayoutRequest);
+        if (now == &field && why) show_whole(*area, *why);
+        show_whole(*area, *now);
+    });
+}
+
+/// Its row comes and goes: a form keeps room for rows that are only hidden.
+void tell_below(QFormLayout &form, QWidget &field, const QString &sentence) {
+    int row = -1;
+    QFormLayout::ItemRole role{};
+    form.getWidgetPosition(&field, &row, &role);
+    if (row < 0) return; // taken out of the form
+    WrappedLabel *why = told_below(form, row);
     if (sentence.isEmpty()) {
         if (why != nullptr) form.removeRow(why);
         return;
     }
-    if (why == nullptr) {
-        why = new QLabel;
-        why->setObjectName(why_name);
-        why->setWordWrap(true);
-        QPalette red = why->palette();
-        red.setColor(QPalette::WindowText, tints().error);
-        why->setPalette(red);
-        form.insertRow(row + 1, why);
-        why->show(); // at once, not when the form looks again
-    }
+    if (why == nullptr) why = new_row(form, row);
     why->setText(sentence);
+    keep_in_sight(field, why);
 }
 
 } // namespace

@@ -12,7 +12,9 @@ namespace roundlay::window {
 class Desk;
 class MeasureEdit;
 
-/// The reason takes a row of its own, only while there is one.
+/// Of the label with the reason, which takes a row of its own only while there is one.
+inline const QString why_name = QStringLiteral("why");
+
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
 

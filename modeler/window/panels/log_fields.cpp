@@ -2,6 +2,7 @@
 
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
+#include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
 
 #include <QComboBox>
@@ -77,7 +78,7 @@ QComboBox *LogFields::choice(QFormLayout *form, const QString &label, const QStr
 /// Another log that is chosen is met as it is stated: alone where something is stated of it alone.
 void LogFields::offer_parts(const QString &alone, bool says_something_alone) {
     auto *form = qobject_cast<QFormLayout *>(layout());
-    form->setRowVisible(meant_, !alone.isEmpty());
+    show_row(*form, *meant_, !alone.isEmpty());
     if (alone == alone_) return;
     alone_ = alone;
     meant_->clear();
@@ -100,9 +101,9 @@ void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
     for (const auto &[edit, size] :
          {std::pair(butt_height_, log.sizes.butt_height), std::pair(tip_height_, log.sizes.tip_height),
           std::pair(butt_width_, log.sizes.butt_width), std::pair(tip_width_, log.sizes.tip_width)})
-        form->setRowVisible(edit, !alone && (!scoped || size));
-    form->setRowVisible(diameter_, !alone);
-    form->setRowVisible(butt_, !alone);
+        show_row(*form, *edit, !alone && (!scoped || size));
+    show_row(*form, *diameter_, !alone);
+    show_row(*form, *butt_, !alone);
     diameter_->set_length(log.sizes.diameter, units);
     mark_->set_name(text(log.mark));
     butt_height_->set_length(log.sizes.butt_height, units);

@@ -4,6 +4,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/joint_page.h"
@@ -69,9 +70,9 @@ void JointPage::show_notch() {
     slope_->set_slope(now.slope);
     along_->set_slope(now.along);
     across_->set_slope(now.across);
-    form_->setRowVisible(slope_, now.kind != NotchKind::stated);
-    form_->setRowVisible(along_, now.kind == NotchKind::stated);
-    form_->setRowVisible(across_, now.kind == NotchKind::stated);
+    show_row(*form_, *slope_, now.kind != NotchKind::stated);
+    show_row(*form_, *along_, now.kind == NotchKind::stated);
+    show_row(*form_, *across_, now.kind == NotchKind::stated);
     slope_->setEnabled(is_dovetail(now.kind));
     show_words(desk_.standing()->job.layout.corners[static_cast<std::size_t>(corner())], now);
 }
