@@ -92,11 +92,14 @@ std::string shrinkage_words(const Wood &wood) {
     return text + "; walls settle by more than that";
 }
 
-/// Logs alike but for how they slant differ by a hair across it: one row, and never less than any of them.
-Blank ordered_section(const Stock &stock) {
-    constexpr double tenths = 10, noise = 1e-6;
+/// Nobody orders by less than a rule is read to. Logs that taper or slant differ by a hair from one to the
+/// other: what is one sort on paper is one row, and never less than any of them.
+Blank ordered_section(const Stock &stock, UnitSystem units) {
+    const double step = section_step(units).mm();
+    constexpr double noise = 1e-6;
     Blank size = stock.size;
-    if (stock.lean != 0) size.height = std::ceil(size.height * tenths - noise) / tenths;
+    for (double *side : {&size.width, &size.height})
+        *side = std::ceil(*side / step - noise) * step;
     return size;
 }
 
@@ -172,7 +175,7 @@ class Collector {
         const double step = order_step(shell_.units).mm();
         std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
         for (const Piece &piece : layout_.pieces) {
-            Blank stock = ordered_section(stock_of(piece));
+            Blank stock = ordered_section(stock_of(piece), shell_.units);
             stock.length = std::ceil((stock.length - same_size) / step) * step;
             const double round = small_end(piece, stock);
             OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
@@ -208,6 +211,10 @@ class Collector {
 };
 
 } // namespace
+
+Length section_step(UnitSystem units) {
+    return units == UnitSystem::metric ? Length::mm(1) : Length::inches(1.0 / 16);
+}
 
 Length order_step(UnitSystem units) {
     return units == UnitSystem::metric ? Length::mm(100) : Length::inches(6);

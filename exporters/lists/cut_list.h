@@ -76,6 +76,9 @@ struct CutList {
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
 
+/// Width and height are ordered in steps of this, rounded up: as they are printed.
+Length section_step(UnitSystem units);
+
 /// Lengths are ordered in steps of this, so that the list stays short. No trim is added.
 Length order_step(UnitSystem units);
 

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "kernel/geometry/plane.h"
+#include "kernel/geometry/tolerance.h"
 #include "kernel/shell/shell.h"
 
 #include <optional>
@@ -17,7 +18,7 @@ enum class End { datum, far }; ///< datum = left seen from outside (x = 0), far 
 enum class Side { top, under };
 
 /// A notch cut at a corner: takes the wood between x_from and x_to that lies beyond the seam plane.
-/// With x_from or x_to on the blank's end it shapes a tail; inside the length it is a housed notch.
+/// An open one shapes a tail; inside the length it is a housed notch.
 /// The upright ends of the cut inside the blank are shoulders.
 struct SeamCut {
     End end = End::datum;
@@ -29,6 +30,13 @@ struct SeamCut {
     double skew = 0;   ///< the shoulders run toward +x by this much per unit of y; 0 at square corners
     double proud = 0;  ///< left standing at the shoulders on the bench and pared when the logs are fitted
     bool runs_on = false; ///< the log goes on past the crossing wall: `end` only says which half of the log
+    /// The log ends within the cut, at `end`, which has no shoulder there. So has one that reaches the
+    /// blank's own end; ends at a slant are only told by this.
+    bool open = false;
+    bool open_at(End at, double blank_length) const {
+        if (open && at == end) return true;
+        return at == End::datum ? x_from < tolerance::thinnest : x_to > blank_length - tolerance::thinnest;
+    }
 };
 
 enum class BoxUse {

@@ -72,6 +72,7 @@ Layout laid_out(const Shell &shell, bool advises) {
     }
     warn_of_steps(layout, courses);
     const auto slivers = warn_of_slivers(shell, layout, courses);
+    note_level_sills(shell, layout, courses);
     auto spans = lay_out_pieces(shell, layout, courses, notches);
     std::vector<FloorMove> moves;
     if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans, moves) ||

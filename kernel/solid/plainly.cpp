@@ -36,9 +36,10 @@ std::array<Vec2, 4> leaning(double from, double to, double skew, double width) {
 
 /// The wood beyond the seam plane between two x: a piece of that plane pushed upright past the blank.
 TopoDS_Shape tool_of(const SeamCut &seam, const Blank &blank) {
-    const double lean = std::abs(seam.skew) * blank.width / 2;
-    const double from = seam.x_from <= lean ? seam.x_from - reach : seam.x_from;
-    const double to = seam.x_to >= blank.length - lean ? seam.x_to + reach : seam.x_to;
+    const bool open_from = seam.x_from <= 0 || (seam.open && seam.end == End::datum);
+    const bool open_to = seam.x_to >= blank.length || (seam.open && seam.end == End::far);
+    const double from = open_from ? seam.x_from - reach : seam.x_from;
+    const double to = open_to ? seam.x_to + reach : seam.x_to;
     BRepBuilderAPI_MakePolygon outline;
     double lowest = HUGE_VAL, highest = -HUGE_VAL;
     for (const Vec2 corner : leaning(from, to, seam.skew, blank.width)) {

@@ -74,3 +74,22 @@ TEST_CASE("A window that stands on the height of a step meets it only where it r
     CHECK_FALSE(meets(3050, 3500));
     CHECK_FALSE(meets(2000, 3000)); // wholly over it
 }
+
+TEST_CASE("A window whose sill lies in the gap over a log says that the slope stated for sills is not cut") {
+    Shell shell = test::plain_shell(); // logs of 210 with gaps of 20: wall A's third starts at 460
+    shell.trim.sill_slope = Slope::rise_per_run(1.0 / 20); // 10 over 200
+    shell.openings = {test::window("A", 1500, 460, 900, 210)};
+    const auto told =
+        ContainsSubstring("window 1: its sill is not cut to the slope stated for sills, which falls "
+                          "10 mm through the wall: the log under it ends 20 mm lower");
+    CHECK_THAT(test::words(lay_out(shell).findings), told);
+    shell.openings[0].sill = Length::mm(445); // falls to 435, and the log ends at 440: a wedge is cut
+    shell.openings[0].height = Length::mm(225);
+    CHECK_THAT(test::words(lay_out(shell).findings), !told);
+    shell.openings[0] = test::window("A", 1500, 460, 900, 210);
+    shell.trim.sill_slope = Slope();
+    CHECK_THAT(test::words(lay_out(shell).findings), !told);
+    shell.trim.sill_slope = Slope::rise_per_run(1.0 / 20);
+    shell.openings[0].kind = OpeningKind::door; // no sill is cut for a door
+    CHECK_THAT(test::words(lay_out(shell).findings), !told);
+}

@@ -3,6 +3,7 @@
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/wood/body.h"
 #include "tests/support/catch.h"
+#include "tests/support/pieces.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
 
@@ -93,7 +94,7 @@ TEST_CASE("of a round log the stick itself is lifted: no squared blank") {
         CHECK(row.least_round == Approx(300));
 }
 
-TEST_CASE("a stick that leans is ordered by tenths of a millimetre, and never smaller than it is") {
+TEST_CASE("a stick that leans is listed to a tenth of a millimetre, and never smaller than it is") {
     int leaning = 0;
     CHECK(rc::check([&] {
         const Collected all = collect(test::any_tapered_shell());
@@ -106,6 +107,30 @@ TEST_CASE("a stick that leans is ordered by tenths of a millimetre, and never sm
         }
     }));
     CHECK(leaning > 20);
+}
+
+TEST_CASE("no two lines of an order read alike, and no stick is ordered smaller than it is") {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        Shell shell = test::plain_shell();
+        shell.units = units;
+        shell.walls = test::bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
+                                     Length::mm(2000), 45);
+        shell.logs.butt_height = Length::mm(221), shell.logs.tip_height = Length::mm(199);
+        shell.logs.butt_width = Length::mm(200), shell.logs.tip_width = Length::mm(171);
+        const Collected all = collect(shell);
+        const auto said = [&](double mm) { return print_length(Length::mm(mm), {.system = units}); };
+        std::set<std::vector<std::string>> lines;
+        for (const OrderRow &row : all.list.order) {
+            CHECK(lines.insert({said(row.width), said(row.height), said(row.length)}).second);
+            for (const std::string &tag : row.tags) {
+                const Stock stock = stock_of(test::piece(all.layout, tag));
+                CHECK(row.width > stock.size.width - 1e-5);
+                CHECK(row.height > stock.size.height - 1e-5);
+                CHECK(row.width < stock.size.width + (units == UnitSystem::metric ? 1 : 25.4 / 16));
+            }
+        }
+        CHECK(all.list.order.size() > 5);
+    }
 }
 
 TEST_CASE("sticks are ordered high before low, of one height wide before narrow, then long before short") {

@@ -1,6 +1,7 @@
 #include "exporters/sheets/cut_sheet/features.h"
 #include "exporters/sheets/cut_sheet/parts.h"
 #include "exporters/sheets/cut_sheet/ruler.h"
+#include "exporters/sheets/cut_sheet/tables.h"
 #include "kernel/layout/lay_out.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/log.h"
@@ -131,4 +132,34 @@ TEST_CASE("a log is divided where half of what happens along it is on either sid
     // 24 mm of paper to the first place, 7 times 40, 44 to the last and 10 more: half of 358 is reached at
     // 1950 mm, and 1880 is the nearest that keeps 12 mm of paper from 2000
     CHECK(parts[0].to == Approx(1880).margin(10));
+}
+
+TEST_CASE(
+    "a round stick that is thicker than its wall says which faces are hewn, and how far from its middle") {
+    const auto flats_of = [](const Shell &shell) {
+        const Layout layout = lay_out(shell);
+        std::vector<std::string> all;
+        for (const Piece &piece : layout.pieces)
+            for (const auto &row : steps_table(features_of(piece), Words(UnitSystem::metric)).rows)
+                if (row[1].starts_with("Hew flat")) all.push_back(row[1]);
+        CHECK(layout.pieces.size() > 8);
+        return all;
+    };
+    Shell shell = test::round_shell(); // walls 240 thick
+    shell.logs.diameter = Length::mm(300);
+    const auto flats = flats_of(shell);
+    CHECK(std::ranges::count(flats, "Hew flat, from the stick's middle: outside 120, inside 120") > 8);
+    for (const std::string &flat : flats) // lowest and topmost logs are hewn level too
+        CHECK(flat.starts_with("Hew flat, from the stick's middle: outside 120, inside 120"));
+    shell.logs.diameter = Length::mm(240);
+    for (const std::string &flat : flats_of(shell))
+        CHECK_FALSE(flat.find("side") != std::string::npos);
+    Shell waned = test::plain_shell(); // 200 by 210, out of a stick that is 260 round: all four sides
+    waned.logs.diameter = Length::mm(260);
+    const auto all = flats_of(waned);
+    // half logs lie high or low in their stick
+    CHECK(std::ranges::count(
+              all, "Hew flat, from the stick's middle: outside 100, inside 100, top 105, under 105") > 8);
+    for (const std::string &flat : all)
+        CHECK(flat.starts_with("Hew flat, from the stick's middle: outside 100, inside 100, top "));
 }

@@ -163,6 +163,25 @@ std::string wane_words(const Features &features, const Words &words) {
            (datum == far ? " up" : " up at the datum end, " + far + " at the far");
 }
 
+/// The flat faces of a round stick, as far from its middle as their lines lie on both its ends. Those that
+/// taper stand among the tapers; none where the stick stays round all about.
+std::string flat_words(const Features &f, const Words &words) {
+    const RoundCut &r = *f.round;
+    std::string all;
+    const auto add = [&](const char *name, const HewnFace &face, double from, double to) {
+        const double datum = std::abs(face.at(0) - from), far = std::abs(face.at(r.to.x) - to);
+        if (face.tapers() || std::min(datum, far) > r.radius - same_level) return;
+        all += (all.empty() ? "Hew flat, from the stick's middle: " : ", ") + std::string(name) + " ";
+        const std::string a = words.length(datum), b = words.length(far);
+        all += a == b ? a : a + " at the datum end and " + b + " at the far";
+    };
+    add(side_word(*f.piece, false), f.outside, r.from.y, r.to.y);
+    add(side_word(*f.piece, true), f.inside, r.from.y, r.to.y);
+    add("top", f.top, r.from.z, r.to.z);
+    add("under", f.under, r.from.z, r.to.z);
+    return all;
+}
+
 /// One row for each use of bores.
 std::vector<Row> bore_rows(const Features &features) {
     std::vector<Row> rows;
@@ -216,6 +235,8 @@ Table steps_table(const Features &features, const Words &words) {
                      flush_left("Rise", 40)};
     if (features.tapers()) table.rows.push_back(in_words("F", taper_words(features, words)));
     if (features.round) table.rows.push_back(in_words("S", wane_words(features, words)));
+    if (const std::string flats = features.round ? flat_words(features, words) : ""; !flats.empty())
+        table.rows.push_back(in_words("S", flats));
     add_slanted_end(table, "datum", features.datum_end, words);
     add_slanted_end(table, "far", features.far_end, words);
     for (Row &row : numbered_rows(features, words))

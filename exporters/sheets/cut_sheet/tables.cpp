@@ -199,7 +199,7 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (stock.lean != 0)
         add("It lies at a slant", words.length(std::abs(stock.lean) * piece.blank.length) +
                                       " higher at the " + (stock.lean > 0 ? "far end" : "datum end"));
-    if (is_boxed(piece, stock)) add("Level box around it: the same three", size(piece.blank));
+    if (is_boxed(piece, stock)) add("Level box around it: length, width, height", size(piece.blank));
     add("Finished volume", words.volume(body.volume));
     if (weight) add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
     if (weight && weight->log_high_kg > 0) {

@@ -50,6 +50,7 @@ constexpr Entry entries[] = {
     {"from wall %1 to wall %2 it fits", "du mur %1 au mur %2 il tient"},
     {"it would bend %1 under the live load over a span of %2",
      "elle fléchirait de %1 sous la charge d’usage sur une portée de %2"},
+    {"its end", "son bout"},
     {"its end in %1", "son bout dans %1"},
     {"its end in %1 comes too near the end of a log of round %2",
      "son bout dans %1 vient trop près du bout d’une pièce du rang %2"},
@@ -60,6 +61,10 @@ constexpr Entry entries[] = {
     {"its end in %1 lies in the notches of wall %2", "son bout dans %1 est dans les entailles du mur %2"},
     {"its end in %1 lies over the wall's top", "son bout dans %1 est au-dessus du mur"},
     {"its end in %1 lies under the wall's first log", "son bout dans %1 est sous la première pièce du mur"},
+    {"its pocket in %1 leaves no wood that stays up to %2",
+     "sa mortaise dans %1 ne laisse pas de bois qui tienne jusqu’à %2"},
+    {"its pocket in %1 leaves only %2 of wood up to %3",
+     "sa mortaise dans %1 ne laisse que %2 de bois jusqu’à %3"},
     {"its pocket is closed at the top: %1 stands %2 over it, so it cannot be lowered in, only slid",
      "sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse"},
     {"its pocket leaves only %1 of %2 under it", "sa mortaise ne laisse que %1 de %2 dessous"},
@@ -77,6 +82,10 @@ constexpr Entry entries[] = {
      "aucune dead_load n’est indiquée : %1 sont pris pour les planches et ce qu’elles portent, plus le poids "
      "propre des pièces"},
     {"no joist fits between the sides of the room", "aucune solive ne tient entre les côtés de la pièce"},
+    {"no joist lies %1 from the left of the room, where it would be in a wall: from one joist to the next it "
+     "is %2 there, where %3 is stated",
+     "aucune solive à %1 de la gauche de la pièce, où elle serait dans un mur : d’une solive à l’autre il y "
+     "a %2 là, pour %3 indiqués"},
     {"no live_load is stated, so its timbers are not screened for span",
      "aucune live_load n’est indiquée : les portées de ses pièces ne sont pas examinées"},
     {"no small change of the floor's level mends it: a list of the seams tells how high the logs lie",
@@ -91,6 +100,7 @@ constexpr Entry entries[] = {
     {"state a floor to each side of it", "indiquez un plancher de chaque côté"},
     {"the first joist, %1 from the room's side, lies in the wall",
      "la première solive, à %1 du côté de la pièce, est dans le mur"},
+    {"the notches of wall %1", "les entailles du mur %1"},
     {"the tailed ends leave only %1 of a joist %2 wide at the wall",
      "les bouts à queue ne laissent que %1 d’une solive large de %2 au mur"},
     {"tie it down there. Timbers that run on over their supports: statics, equation of three moments, "

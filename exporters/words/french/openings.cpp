@@ -35,6 +35,10 @@ constexpr Entry entries[] = {
      "elle laisse %1 de bois jusqu’aux queues de l’angle %2"},
     {"it leaves too little wood between itself and %1", "elle laisse trop peu de bois entre elle et %1"},
     {"it overlaps %1", "elle recouvre %1"},
+    {"its sill is not cut to the slope stated for sills, which falls %1 through the wall: the log under it "
+     "ends %2 lower",
+     "son appui n’est pas taillé à la pente indiquée pour les appuis, qui tombe de %1 à travers le mur : la "
+     "pièce dessous finit %2 plus bas"},
     {"less than %1 splits off easily", "moins de %1 se fend facilement"},
     {"lower its sill by %1", "baissez son allège de %1"},
     {"lower its sill by %1 and add as much to its height",

@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/floors/floor_bays.h"
+#include "kernel/layout/floors/joist_places.h"
 #include "kernel/layout/floors/joist_sizes.h"
 #include "kernel/layout/floors/planned_timbers.h"
 #include "kernel/layout/no_wood.h"
@@ -13,10 +14,6 @@
 namespace roundlay {
 
 namespace {
-
-/// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is
-/// notched away under it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
-constexpr double notched_part = 0.75;
 
 /// A housing for a trimmer takes at most this part of the width of the joist that carries it. Common
 /// practice, no source.
@@ -49,9 +46,11 @@ class Planner {
             return false;
         for (const FloorOpening &o : floor_.openings)
             if (!add_hole(o)) return false;
-        const std::vector<double> places = joist_places();
+        const JoistPlaces joists = joist_places(floor_, room_.width, bays_, beside_holes());
+        const std::vector<double> &places = joists.places;
         if (places.empty()) return refuse("spacing", said("no joist fits between the sides of the room"));
         if (!add_beams(places)) return false;
+        warn_of_left_out(joists);
         add_joists(places);
         add_trimmers();
         share_load(plan_.timbers, room_.width);
@@ -126,23 +125,26 @@ class Planner {
         return true;
     }
 
-    /// Joists beside openings come first; those of the rule keep clear of them.
-    std::vector<double> joist_places() const {
+    std::vector<double> beside_holes() const {
         std::vector<double> places;
         for (const Hole &h : holes_) {
             if (h.joist_left) places.push_back(h.left - widest() / 2);
             if (h.joist_right) places.push_back(h.right + widest() / 2);
         }
-        const std::vector<double> beside = places;
-        const double last = room_.width - widest() / 2 - least_beside_joist;
-        for (double x = floor_.first.value_or(floor_.spacing).mm(); x <= last; x += floor_.spacing.mm()) {
-            const bool crowded = std::any_of(beside.begin(), beside.end(), [&](double b) {
-                return std::abs(b - x) < widest() + least_beside_joist;
-            });
-            if (!crowded && bays_.around(x - widest() / 2, x + widest() / 2)) places.push_back(x);
-        }
-        std::sort(places.begin(), places.end());
         return places;
+    }
+
+    /// Boards then reach further than the spacing says.
+    void warn_of_left_out(const JoistPlaces &joists) {
+        for (const double x : joists.left_out) {
+            const double apart = room_about(x, joists.places, room_.width);
+            if (apart <= floor_.spacing.mm() + tolerance::clear) continue;
+            say_of(Weight::warning, floor_.first ? "first" : "spacing",
+                   said("no joist lies %1 from the left of the room, where it would be in a wall: from one "
+                        "joist to the next it is %2 there, where %3 is stated",
+                        in_mm(x), in_mm(apart), in_mm(floor_.spacing.mm())),
+                   said("move the joists by the floor's first or spacing"));
+        }
     }
 
     /// A joist's line is cut by the openings that it would cross.

@@ -20,6 +20,9 @@ namespace {
 /// Less wood than this under a pocket splits off. Common practice, no source.
 constexpr double least_under = 50;
 
+/// Nor does less beside it stay up under a load, toward a notch or the log's end. Common practice, no source.
+constexpr double least_beside = 50;
+
 /// A pocket that leaves less than this beside a bore on the wall's middle line is in the way of pegs.
 constexpr double beside_bore = 10;
 
@@ -197,6 +200,7 @@ class FloorBuilder {
                 return; // it lies on the log's top
             check_bearer(i, lying, course, taken, log);
         }
+        check_beside(i, span, taken, log);
         PocketCut pocket = pocket_for(lying, log, tags_[i]);
         if (bears && highest_over(*span.course, taken) - lying.top < least_skin)
             pocket.z_top = std::max(pocket.z_top, log.blank.height + past_blank);
@@ -228,6 +232,23 @@ class FloorBuilder {
                     log.tag, in_mm(over)));
     }
 
+    /// The wood to either side of the pocket, up to a notch of the log or its end.
+    void check_beside(std::size_t i, const PieceSpan &span, const Span &taken, const Piece &log) {
+        const WoodBeside wood = wood_beside(wall(log.wall), span.span, taken);
+        if (wood.mm >= least_beside - tolerance::thinnest) return;
+        const Said beside =
+            wood.notch_of < 0 ? said("its end") : said("the notches of wall %1", wall(wood.notch_of).name);
+        layout_.findings.push_back(
+            {Weight::warning, "thin-wood-beside-pocket", place_of(i),
+             wood.mm < no_wood
+                 ? said("its pocket in %1 leaves no wood that stays up to %2", log.tag, beside)
+                 : said("its pocket in %1 leaves only %2 of wood up to %3", log.tag, in_mm(wood.mm), beside),
+             plan_.timbers[i].use == TimberUse::joist
+                 ? std::optional(said("move the joists by the floor's first or spacing"))
+                 : std::nullopt,
+             subject("floor", floor_, "first")});
+    }
+
     /// Warns of a thing that another level of the floor would mend.
     void ask(std::size_t i, double by, std::string code, Said what) {
         moves_.push_back({layout_.findings.size(), floor_, by});
@@ -253,33 +274,19 @@ class FloorBuilder {
                    said("move that, or trim the floor there"));
             return false;
         }
-        for (const WallMeeting &m : place.meetings) {
-            const double lean = std::abs(m.skew) * place.thickness / 2;
-            if (m.low - lean >= taken.to - tolerance::thinnest ||
-                m.high + lean <= taken.from + tolerance::thinnest)
-                continue;
-            refuse(i, "first",
-                   said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(m.other).name));
-            return false;
-        }
-        return true;
+        const int other = notches_at(place, taken);
+        if (other < 0) return true;
+        refuse(i, "first",
+               said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(other).name));
+        return false;
     }
 
     /// The log that its underside lies in or on.
     int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
         const double x = (taken.from + taken.to) / 2;
-        const auto &courses = spans_[static_cast<std::size_t>(w)];
-        const Course *below = nullptr, *first = nullptr;
-        for (std::size_t k = 0; k < courses.size(); ++k) {
-            if (courses[k].empty()) continue; // the foundation stands higher than the whole log
-            const Course &course = *courses[k].front().course;
-            if (!first) first = &course;
-            const double low = std::max(course.low(taken.from), course.low(taken.to));
-            const double high = std::min(course.high(taken.from), course.high(taken.to));
-            if (low < lying.low - tolerance::thinnest && high > lying.high - tolerance::thinnest)
-                return static_cast<int>(k);
-            if (course.high(x) < lying.high) below = &course;
-        }
+        const auto &[bearer, first, below] =
+            bearer_of(spans_[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
+        if (bearer >= 0) return bearer;
         if (!first) {
             refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
             return -1;
@@ -293,12 +300,6 @@ class FloorBuilder {
                    : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
                           spoken_wall(w), below->round));
         return -1;
-    }
-
-    static PieceSpan *span_over(CourseSpans &course, const Span &taken) {
-        for (PieceSpan &s : course)
-            if (s.span.from <= taken.from && s.span.to >= taken.to) return &s;
-        return nullptr;
     }
 
     /// Beams, joists, trimmers and trimmed joists follow one another over the logs that they lie in.

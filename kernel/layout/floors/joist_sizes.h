@@ -10,6 +10,10 @@
 
 namespace roundlay {
 
+/// A trimmer's, and a trimmed joist's, end is as high as this part of the least high joist: the rest is
+/// notched away under it. A quarter is the deepest end notch of IRC R502.8.1 (second-hand).
+inline constexpr double notched_part = 0.75;
+
 /// Wood or air that is left beside a joist, at least. Common practice, no source.
 inline constexpr double least_beside_joist = 25;
 

@@ -1,9 +1,11 @@
-// The wood that a log keeps over and under the pocket of a timber's end.
+// The wood that a log keeps over, under and beside the pocket of a timber's end.
 #pragma once
 
 #include "kernel/layout/openings/openings.h"
+#include "kernel/layout/pieces/pieces.h"
 
 #include <string>
+#include <vector>
 
 namespace roundlay {
 
@@ -17,5 +19,26 @@ struct WoodUnder {
 };
 WoodUnder wood_under(const Shell &shell, const std::string &wall, const Course &course, const Span &taken,
                      double bed);
+
+/// The piece of a course that lies over the whole of a stretch; null where none does.
+PieceSpan *span_over(CourseSpans &course, const Span &taken);
+
+/// The wall whose notches a stretch of another would lie in; -1 where none.
+int notches_at(const WallPlace &wall, const Span &taken);
+
+/// What a log keeps to the side of a pocket where that is least: up to its own end, or a wall's notches.
+struct WoodBeside {
+    double mm = 0;
+    int notch_of = -1; ///< index of that wall
+};
+WoodBeside wood_beside(const WallPlace &wall, const Span &log, const Span &taken);
+
+/// The log of a wall that a timber's underside lies in or on, from `low` to `high` over its end; the wall's
+/// first log there, and the highest under it.
+struct Bearer {
+    int index = -1; ///< none where no log lies there
+    const Course *first = nullptr, *below = nullptr;
+};
+Bearer bearer_of(const std::vector<CourseSpans> &courses, const Span &taken, double low, double high);
 
 } // namespace roundlay

@@ -12,9 +12,6 @@ namespace roundlay {
 
 namespace {
 
-/// A groove for a spline, at most. Common practice, no source.
-constexpr double deepest_groove = 100;
-
 /// Two openings side by side leave an island at least this long; pegs ask for more. Common practice, no
 /// source.
 constexpr double least_island = 100;
@@ -223,79 +220,6 @@ std::vector<Span> places_beside(const Shell &shell, const Layout &layout, std::s
                  (other.from_left + other.width).mm() + least_island);
     }
     return places;
-}
-
-namespace {
-
-/// Where a trim is cut, and which statement to point at.
-struct TrimPlace {
-    About place;
-    std::string spline_width, spline_depth, sill_slope;
-    double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
-};
-
-bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
-    const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
-        layout.findings.push_back(
-            {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
-        return false;
-    };
-    const bool half = trim.spline_width.mm() > at.thickness / 2;
-    if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
-        layout.findings.push_back({Weight::warning,
-                                   "trim-does-not-fit",
-                                   at.place,
-                                   said("a groove %1 wide leaves less than half of jambs %2 thick",
-                                        in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
-                                   {},
-                                   at.spline_width});
-    else if (half)
-        return refuse(at.spline_width,
-                      said("a groove %1 wide leaves too little of jambs %2 thick",
-                           in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
-                      said("half of that at most"));
-    if (trim.spline_depth.mm() > deepest_groove)
-        return refuse(at.spline_depth,
-                      said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
-                      at_most(deepest_groove));
-    const double drop = trim.sill_slope.ratio() * at.thickness;
-    if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
-        return refuse(at.sill_slope,
-                      said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
-    return true;
-}
-
-TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t opening) {
-    const OwnTrim &own = shell.openings[opening].trim;
-    const auto from = [&](bool stated, const std::string &key) {
-        return stated ? subject("opening", opening, key) : "trim." + key;
-    };
-    return {opening_place(shell, opening),
-            from(own.spline_width.has_value(), "spline_width"),
-            from(own.spline_depth.has_value(), "spline_depth"),
-            from(own.sill_slope.has_value(), "sill_slope"),
-            wall.thickness,
-            wall.log_height};
-}
-
-} // namespace
-
-bool check_trim(const Shell &shell, Layout &layout) {
-    TrimPlace all{{about::All::openings}, "trim.spline_width",       "trim.spline_depth",
-                  "trim.sill_slope",      layout.walls[0].thickness, layout.walls[0].log_height};
-    for (const WallPlace &w : layout.walls) {
-        all.thickness = std::min(all.thickness, w.thickness);
-        all.log_height = std::min(all.log_height, w.log_height);
-    }
-    bool good = shell.openings.empty() || check_trim_at(layout, shell.trim, all);
-    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
-        const Opening &o = shell.openings[i];
-        const int wall = wall_named(layout, o.wall);
-        if (wall < 0 || o.trim == OwnTrim{}) continue;
-        const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
-        good = check_trim_at(layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
-    }
-    return good;
 }
 
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {

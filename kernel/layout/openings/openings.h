@@ -35,6 +35,9 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
 /// Checks what is cut for frames; adds findings, true when it can be.
 bool check_trim(const Shell &shell, Layout &layout);
 
+/// Notes windows whose stated slope of the sill meets no wood: the sill lies in the gap over a log.
+void note_level_sills(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+
 /// Less wood than this over or under an opening splits off when it is cut. Common practice, no source.
 inline constexpr double least_left_over = 50;
 

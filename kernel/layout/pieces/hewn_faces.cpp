@@ -108,14 +108,13 @@ HewnFaces hewn_faces(const Piece &piece) {
 }
 
 CutStretch stretch_of(const HewnFaces &faces, const SeamCut &cut) {
-    const double lean = std::abs(cut.skew) * faces.blank.width / 2;
     // its shoulders are stated on the middle of the blank
     const auto shoulder = [&](double x) {
         return faces.across(x - cut.skew * faces.blank.width / 2, cut.skew);
     };
     CutStretch s;
-    s.at_datum = cut.x_from - lean < same_place;
-    s.at_far = cut.x_to + lean > faces.blank.length - same_place;
+    s.at_datum = cut.open_at(End::datum, faces.blank.length);
+    s.at_far = cut.open_at(End::far, faces.blank.length);
     s.from = s.at_datum ? faces.datum_end : shoulder(cut.x_from);
     s.to = s.at_far ? faces.far_end : shoulder(cut.x_to);
     return s;

@@ -21,9 +21,9 @@ class PutCut {
         put(face, plane);
     }
     void operator()(const SeamCut &cut) {
-        const auto &[end, side, x_from, x_to, seam, corner, other, skew, proud, runs_on] = cut;
+        const auto &[end, side, x_from, x_to, seam, corner, other, skew, proud, runs_on, open] = cut;
         static_cast<void>(corner), static_cast<void>(other); // what it is called
-        put(end, side, runs_on, x_from, x_to, skew, proud, seam.round);
+        put(end, side, runs_on, open, x_from, x_to, skew, proud, seam.round);
         // Heights at two ends of the seam tell the plane in millimetres.
         put(seam.height_at(x_from, 0), seam.height_at(x_to, 0), seam.height_at(x_from, lever));
     }

@@ -244,6 +244,8 @@ class CourseCutter {
         cut.corner = corner_name(m);
         cut.skew = reach.skew;
         cut.runs_on = runs_on;
+        cut.open = (m == 0 && reach.cut_low <= reach.tip) ||
+                   (m + 1 == reaches_.size() && reach.cut_high >= reach.tip);
         cut.proud =
             std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
         const double lean = std::abs(reach.skew) * place_.thickness / 2;

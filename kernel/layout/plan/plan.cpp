@@ -1,6 +1,7 @@
 #include "kernel/layout/plan/plan.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/plan/closing_advice.h"
 #include "kernel/layout/plan/meetings.h"
 #include "kernel/layout/plan/partitions.h"
 #include "kernel/layout/text.h"
@@ -81,16 +82,6 @@ bool check_walls(const Shell &shell, Findings &findings) {
     return good;
 }
 
-bool check_closed(const Shell &shell, const Walk &w, Findings &findings) {
-    const auto miss = misses_by(w.end);
-    if (!miss) return true;
-    findings.push_back({Weight::error, "plan-not-closed", wall_place(shell.walls.back().name),
-                        said("the walk round the outside ends %1 of where it began", *miss),
-                        said("the walls' lengths must bring it back"),
-                        subject("wall", shell.walls.size() - 1, "length")});
-    return false;
-}
-
 struct Segment {
     Vec2 a, b;
 };
@@ -128,6 +119,23 @@ bool check_simple(const Shell &shell, const Walk &w, Findings &findings) {
             return false;
         }
     return true;
+}
+
+bool can_be_walked(const Shell &shell) {
+    Findings none;
+    const Walk w = walk(shell);
+    return !misses_by(w.end) && check_simple(shell, w, none);
+}
+
+bool check_closed(const Shell &shell, const Walk &w, Findings &findings) {
+    const auto miss = misses_by(w.end);
+    if (!miss) return true;
+    const auto advice = closing_advice(shell, can_be_walked);
+    findings.push_back({Weight::error, "plan-not-closed", wall_place(shell.walls.back().name),
+                        said("the walk round the outside ends %1 of where it began", *miss),
+                        advice ? *advice : said("the walls' lengths must bring it back"),
+                        subject("wall", shell.walls.size() - 1, "length")});
+    return false;
 }
 
 WallPlace place(const Shell &shell, const Walk &w, std::size_t i) {

@@ -14,13 +14,13 @@ namespace {
 
 std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
     std::vector<Plane> region;
-    const double lean = std::abs(cut.skew) * blank.width / 2, k = 1 / std::sqrt(1 + cut.skew * cut.skew);
+    const double k = 1 / std::sqrt(1 + cut.skew * cut.skew);
     const auto shoulder = [&](double x) {
         return Plane{{k, -k * cut.skew, 0}, k * (x - cut.skew * blank.width / 2)};
     };
     // Planes on the blank's own ends would only make slivers: the cut is open there.
-    if (cut.x_from - lean > tolerance::thinnest) region.push_back(shoulder(cut.x_from).flipped());
-    if (cut.x_to + lean < blank.length - tolerance::thinnest) region.push_back(shoulder(cut.x_to));
+    if (!cut.open_at(End::datum, blank.length)) region.push_back(shoulder(cut.x_from).flipped());
+    if (!cut.open_at(End::far, blank.length)) region.push_back(shoulder(cut.x_to));
     region.push_back(cut.seam.flipped());
     return region;
 }

@@ -42,6 +42,17 @@ class Comparison {
     std::string where, told;
 };
 
+/// Where a log's hewn faces are, on which a carpenter marks: outside and inside.
+struct HewnSides {
+    Plane outside, inside;
+    explicit HewnSides(const Piece &piece) : outside{{0, -1, 0}, 0}, inside{{0, 1, 0}, piece.blank.width} {
+        for (const FaceCut &cut : all_of<FaceCut>(piece)) {
+            if (cut.face == LogFace::outside) outside = cut.plane;
+            if (cut.face == LogFace::inside) inside = cut.plane;
+        }
+    }
+};
+
 double y_on(const Plane &plane, double x) {
     return (plane.offset - plane.normal.x * x) / plane.normal.y;
 }
@@ -67,20 +78,21 @@ void compare(Comparison &c, const FaceCut &a, const FaceCut &b) {
     }
 }
 
-void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers) {
+void compare(Comparison &c, const SeamCut &a, const SeamCut &b, bool tapers, const HewnSides &hewn) {
     c.at("seam", a.x_from);
     c.same("other side", a.side == b.side);
     c.same("other end", a.end == b.end);
     c.near("proud", a.proud, b.proud);
     const double width = c.blank.width;
-    // put together from the places of both shoulders on both faces; those of a log that tapers in width, each
-    // a print out by the slant, stand nearer together than the blank's, for which they are drawn out
-    const double slant = a.skew == 0 ? 1 : tapers ? 2.4 * (1 + std::abs(a.skew)) : 2.2;
-    for (const double y : {0.0, width}) {
+    // put together from the places of both shoulders on both faces; of a log that tapers in width those faces
+    // are themselves read from two prints, which a slant turns into lengths
+    const double slant = a.skew == 0 ? 1 : 2.2 + (tapers ? 2 * std::abs(a.skew) : 0);
+    for (const Plane &side : {hewn.outside, hewn.inside}) {
+        const double y = y_on(side, (a.x_from + a.x_to) / 2);
         const auto x = [&](const SeamCut &s, double middle) { return middle + s.skew * (y - width / 2); };
         // an open end of a cut is where the wood ends, however far the cut reaches
-        if (a.x_from > 0) c.near("from", x(a, a.x_from), x(b, b.x_from), slant);
-        if (a.x_to < c.blank.length) c.near("to", x(a, a.x_to), x(b, b.x_to), slant);
+        if (!a.open_at(End::datum, c.blank.length)) c.near("from", x(a, a.x_from), x(b, b.x_from), slant);
+        if (!a.open_at(End::far, c.blank.length)) c.near("to", x(a, a.x_to), x(b, b.x_to), slant);
         for (const double at : {std::max(0.0, a.x_from), std::min(c.blank.length, a.x_to)})
             c.near("height", a.seam.height_at(at, y), b.seam.height_at(at, y), tapers ? 3.6 : 2);
     }
@@ -201,7 +213,7 @@ std::string differences(const Piece &piece, const Piece &read, double half_digit
     });
     compare_all<FaceCut>(c, piece, read, "faces", false);
     compare_all<RoundCut>(c, piece, read, "sticks", false);
-    compare_all<SeamCut>(c, piece, read, "seams", false, tapers);
+    compare_all<SeamCut>(c, piece, read, "seams", false, tapers, HewnSides(piece));
     compare_all<ScopeCut>(c, piece, read, "saddles and grooves", false);
     compare_all<BoxCut>(c, piece, read, "square cuts", false);
     compare_all<CheekCut>(c, piece, read, "cheeks", false);

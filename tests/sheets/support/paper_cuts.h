@@ -37,6 +37,7 @@ std::vector<PaperPlace> slants_on(const std::vector<PaperWord> &words);
 
 // Each adds the cuts of such a line; false where the line is of another kind.
 bool add_taper(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
+bool holds_flats(const PaperStep &step, const PaperLog &log);
 bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts);
 bool add_slanted_end(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<PaperPlace> &slants,

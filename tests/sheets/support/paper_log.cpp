@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace roundlay::test {
 namespace {
@@ -77,6 +78,34 @@ bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
     log.round = true;
     cuts.emplace_back(log.stick);
     return true;
+}
+
+/// "Hew flat, from the stick's middle: outside 100, inside 100, top 95 at the datum end and 90 at the far".
+/// They only repeat what the blank and the stick say, so it is held against those.
+bool holds_flats(const PaperStep &step, const PaperLog &log) {
+    if (!step.words.starts_with("Hew flat, from the stick's middle: ")) return false;
+    static const std::regex item("(top|under|outside|inside|right|left) (" + len +
+                                 ")(?: at the datum end and (" + len + ") at the far)?");
+    int faces = 0;
+    for (auto it = std::sregex_iterator(step.words.begin(), step.words.end(), item);
+         it != std::sregex_iterator(); ++it, ++faces) {
+        const std::string name = (*it)[1];
+        const bool level = name == "top" || name == "under",
+                   low = name == "under" || name == "outside" || name == "right";
+        const double datum = part_of(*it, 2), far = (*it)[3].matched ? part_of(*it, 3) : datum;
+        const PaperLog::Face &face = name == "top"     ? log.top
+                                     : name == "under" ? log.under
+                                     : low             ? log.outside
+                                                       : log.inside;
+        const auto apart = [&](const Vec3 &middle, double x) {
+            return (low ? -1 : 1) * (face.at(x) - (level ? middle.z : middle.y));
+        };
+        constexpr double prints = 2.5;
+        if (std::abs(apart(log.stick.from, 0) - datum) > prints ||
+            std::abs(apart(log.stick.to, log.length) - far) > prints)
+            throw std::logic_error("a flat face of the stick is elsewhere: " + step.words);
+    }
+    return faces > 0;
 }
 
 /// "Saw the datum end at a slant: 173 outside and 7 inside"

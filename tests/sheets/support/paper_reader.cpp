@@ -51,8 +51,8 @@ Piece piece_on_paper(const std::vector<PaperWord> &words) {
     piece.blank = {log.length, log.width, log.height};
     for (const PaperStep &step : steps_on(words)) {
         if (is_pointer(step)) continue;
-        const bool known = add_taper(step, log, piece.cuts) || add_stick(step, log, piece.cuts) ||
-                           add_slanted_end(step, log, piece.cuts) ||
+        const bool known = holds_flats(step, log) || add_taper(step, log, piece.cuts) ||
+                           add_stick(step, log, piece.cuts) || add_slanted_end(step, log, piece.cuts) ||
                            add_seam(step, log, slants, views, piece.cuts) ||
                            add_scope(step, log, piece.cuts) || add_box(step, log, piece.cuts) ||
                            add_tail(step, log, piece.cuts);

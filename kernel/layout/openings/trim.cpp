@@ -1,0 +1,130 @@
+// What is cut for frames: grooves in jambs, sills that fall outward.
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/no_wood.h"
+#include "kernel/layout/openings/openings.h"
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// A groove for a spline, at most. Common practice, no source.
+constexpr double deepest_groove = 100;
+
+/// Where a trim is cut, and which statement to point at.
+struct TrimPlace {
+    About place;
+    std::string spline_width, spline_depth, sill_slope;
+    double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
+};
+
+bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
+    const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
+        layout.findings.push_back(
+            {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
+        return false;
+    };
+    const bool half = trim.spline_width.mm() > at.thickness / 2;
+    if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
+        layout.findings.push_back({Weight::warning,
+                                   "trim-does-not-fit",
+                                   at.place,
+                                   said("a groove %1 wide leaves less than half of jambs %2 thick",
+                                        in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                                   {},
+                                   at.spline_width});
+    else if (half)
+        return refuse(at.spline_width,
+                      said("a groove %1 wide leaves too little of jambs %2 thick",
+                           in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                      said("half of that at most"));
+    if (trim.spline_depth.mm() > deepest_groove)
+        return refuse(at.spline_depth,
+                      said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
+                      at_most(deepest_groove));
+    const double drop = trim.sill_slope.ratio() * at.thickness;
+    if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
+        return refuse(at.sill_slope,
+                      said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
+    return true;
+}
+
+TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t opening) {
+    const OwnTrim &own = shell.openings[opening].trim;
+    const auto from = [&](bool stated, const std::string &key) {
+        return stated ? subject("opening", opening, key) : "trim." + key;
+    };
+    return {opening_place(shell, opening),
+            from(own.spline_width.has_value(), "spline_width"),
+            from(own.spline_depth.has_value(), "spline_depth"),
+            from(own.sill_slope.has_value(), "sill_slope"),
+            wall.thickness,
+            wall.log_height};
+}
+
+} // namespace
+
+bool check_trim(const Shell &shell, Layout &layout) {
+    TrimPlace all{{about::All::openings}, "trim.spline_width",       "trim.spline_depth",
+                  "trim.sill_slope",      layout.walls[0].thickness, layout.walls[0].log_height};
+    for (const WallPlace &w : layout.walls) {
+        all.thickness = std::min(all.thickness, w.thickness);
+        all.log_height = std::min(all.log_height, w.log_height);
+    }
+    bool good = shell.openings.empty() || check_trim_at(layout, shell.trim, all);
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const int wall = wall_named(layout, o.wall);
+        if (wall < 0 || o.trim == OwnTrim{}) continue;
+        const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
+        good = check_trim_at(layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
+    }
+    return good;
+}
+
+namespace {
+
+/// The highest log that ends under a stretch of a wall, in millimetres; none where the foundation is there.
+std::optional<double> top_under(const std::vector<Course> &courses, const Span &span, double height) {
+    std::optional<double> top;
+    for (const Course &course : courses) {
+        const double high = std::max(course.high(span.from), course.high(span.to));
+        if (high <= height + tolerance::thinnest) top = std::max(top.value_or(high), high);
+    }
+    return top;
+}
+
+bool falls(const std::vector<OpeningCut> &cuts, std::size_t opening) {
+    return std::ranges::any_of(cuts, [&](const OpeningCut &c) { return c.opening == opening && c.fall > 0; });
+}
+
+} // namespace
+
+void note_level_sills(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        const Opening &o = shell.openings[i];
+        const int wall = wall_named(layout, o.wall);
+        const double fall = trim_of(shell, o).sill_slope.ratio();
+        if (o.kind != OpeningKind::window || fall <= 0 || wall < 0) continue;
+        const auto &logs = courses[static_cast<std::size_t>(wall)];
+        if (std::ranges::any_of(logs,
+                                [&](const Course &c) { return falls(cuts_of(shell, layout, wall, c), i); }))
+            continue;
+        const auto top = top_under(logs, {o.from_left.mm(), (o.from_left + o.width).mm()}, o.sill.mm());
+        if (!top) continue;
+        const double drop = fall * layout.walls[static_cast<std::size_t>(wall)].thickness;
+        layout.findings.push_back({Weight::note,
+                                   "sill-stays-level",
+                                   opening_place(shell, i),
+                                   said("its sill is not cut to the slope stated for sills, which falls %1 "
+                                        "through the wall: the log under it ends %2 lower",
+                                        in_mm(drop), in_mm(o.sill.mm() - *top)),
+                                   {},
+                                   subject("opening", i, "sill")});
+    }
+}
+
+} // namespace roundlay
