@@ -80,6 +80,18 @@ Times time_own(const Shell &shell, int runs) {
     return t;
 }
 
+/// A step of a drag that is refused: the window's first opening in a corner, with the advice where it would
+/// fit, against the same shell as it stands.
+void print_refused(const char *name, const Shell &shell, int runs) {
+    Shell refused = shell;
+    refused.openings.front().from_left = Length::mm(1);
+    if (!has_errors(lay_out(refused).findings)) return;
+    const double stands = median(runs, [&] { lay_out(shell); }),
+                 advised = median(runs, [&] { lay_out(refused); });
+    std::printf("%s: an opening refused, with advice: %.2f ms; RATIO to the layout that stands %.1f\n", name,
+                advised, advised / stands);
+}
+
 struct PlainTimes {
     double solids = 0, step = 0;
     double worst = 0; ///< relative difference of volume, direct body against plain boolean
@@ -134,6 +146,8 @@ int main(int argc, char **argv) {
     }
     const Times round = time_own(bench::round_house(), once ? 1 : 3);
     print("round house", round);
+    print_refused("house", bench::house(), once ? 1 : 15);
+    print_refused("cabin", bench::cabin(), once ? 1 : 15);
     std::printf("peak memory of the own way %.0f MB\n", peak_mb());
     if (once) return house.pieces == 0 || round.pieces == 0;
     print_against(round, time_plain(bench::round_house()));

@@ -92,3 +92,31 @@ TEST_CASE("Wherever a place is told for an opening, the shell can be built with 
     }));
     CHECK(told > 0);
 }
+
+namespace {
+
+/// What is laid out to advise on a shell that is refused.
+std::vector<Shell> tried_for(const Shell &shell) {
+    std::vector<Shell> all;
+    Layout layout = lay_out(shell);
+    advise_on_openings(shell, layout, [&](const Shell &other) {
+        all.push_back(other);
+        return lay_out(other);
+    });
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("No place of an opening is tried twice, and none where another opening is refused anyway") {
+    Shell shell = test::plain_shell();
+    shell.openings = {window(100, 800)}; // printed and exactly these places are one
+    const std::vector<Shell> tried = tried_for(shell);
+    CHECK(tried.size() > 2);
+    for (std::size_t i = 0; i < tried.size(); ++i)
+        CHECK(std::find(tried.begin() + static_cast<std::ptrdiff_t>(i) + 1, tried.end(), tried[i]) ==
+              tried.end());
+    // Two that are each too near a corner: moving one alone mends nothing, only what is without it is asked.
+    shell.openings = {window(100, 800), window(4200, 700)};
+    CHECK(tried_for(shell).size() == 2);
+}

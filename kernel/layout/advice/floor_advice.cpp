@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace roundlay {
 
@@ -66,16 +67,23 @@ class FloorAdvisor {
     }
 
     /// `errors_only`: warnings of its level may stay.
-    std::optional<Length> first_of(const std::vector<Length> &all, bool errors_only) const {
+    std::optional<Length> first_of(const std::vector<Length> &all, bool errors_only) {
         for (const Length by : all)
             if (helps(by, errors_only)) return by;
         return {};
     }
 
-    bool helps(Length by, bool errors_only) const {
+    /// Each change is tried once, though two questions are asked of it.
+    const Findings &findings_with(Length by) {
+        const auto known = tried_.find(by);
+        if (known != tried_.end()) return known->second;
         Shell next = shell_;
         next.floors[floor_].level = next.floors[floor_].level + by;
-        const Findings after = try_out_(next).findings, &before = layout_.findings;
+        return tried_[by] = try_out_(next).findings;
+    }
+
+    bool helps(Length by, bool errors_only) {
+        const Findings &after = findings_with(by), &before = layout_.findings;
         if (errors_in(after) > errors_in(before) - own_errors_) return false;
         if (own_errors_ == 0 && warnings_in(after) >= warnings_in(before)) return false;
         return std::ranges::none_of(after, [&](const Finding &f) {
@@ -94,6 +102,7 @@ class FloorAdvisor {
     const LayOut &try_out_;
     std::string subject_;
     std::ptrdiff_t own_errors_ = 0;
+    std::map<Length, Findings> tried_;
 };
 
 class WallAdvisor {

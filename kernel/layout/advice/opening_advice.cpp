@@ -22,7 +22,9 @@ class OpeningAdvice {
           try_out_(try_out) {
         Shell without = shell;
         without.openings.erase(without.openings.begin() + static_cast<std::ptrdiff_t>(opening));
-        warnings_without_ = warnings_in(try_out(without).findings);
+        const Findings left = try_out(without).findings;
+        warnings_without_ = warnings_in(left);
+        others_refused_ = has_errors(left);
     }
 
     std::optional<Said> said_of_it() const {
@@ -64,12 +66,15 @@ class OpeningAdvice {
 
     std::optional<Length> nearest(int side) const {
         const auto start = edge(side);
-        if (!start) return {};
+        if (!start || others_refused_) return {};
         std::optional<Length> built;
         for (const double by : further) {
             const double x = *start + side * by;
             if (!within_a_place(x)) continue;
-            for (const Length from_left : as_said(shell_, x)) {
+            std::vector<Length> lengths = as_said(shell_, x);
+            lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
+            if (by > 0) lengths.resize(1); // only at the edge does it matter how it is rounded
+            for (const Length from_left : lengths) {
                 const Holds holds = at(from_left);
                 if (holds == Holds::well) return from_left;
                 if (holds == Holds::with_warnings && !built) built = from_left;
@@ -83,16 +88,21 @@ class OpeningAdvice {
     std::vector<Span> places_;
     const LayOut &try_out_;
     std::ptrdiff_t warnings_without_ = 0;
+    bool others_refused_ = false; ///< then no place of this one makes the shell one that can be built
 };
 
 } // namespace
 
 void advise_on_openings(const Shell &shell, Layout &layout, const LayOut &try_out) {
-    for (Finding &f : layout.findings) {
-        if (std::ranges::find(codes, f.code) == codes.end()) continue;
-        for (std::size_t i = 0; i < shell.openings.size(); ++i)
-            if (f.subject == subject("opening", i, "from_left"))
-                f.advice = OpeningAdvice(shell, layout, i, try_out).said_of_it();
+    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
+        std::optional<std::optional<Said>> advice; // the same for all that is found of it: tried once
+        for (Finding &f : layout.findings) {
+            if (std::ranges::find(codes, f.code) == codes.end() ||
+                f.subject != subject("opening", i, "from_left"))
+                continue;
+            if (!advice) advice = OpeningAdvice(shell, layout, i, try_out).said_of_it();
+            f.advice = *advice;
+        }
     }
 }
 
