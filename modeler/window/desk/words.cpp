@@ -14,6 +14,12 @@ QString length_text(double mm, UnitSystem units) {
     return text(print_length(Length::mm(mm), style));
 }
 
+QString bare_number_words(UnitSystem units) {
+    return units == UnitSystem::metric
+               ? QCoreApplication::translate("Words", "A bare number is in millimetres: 8500 or 8.5 m.")
+               : QCoreApplication::translate("Words", "A bare number is in inches: 28' for 28 feet.");
+}
+
 QString standing_text(const Layout &layout, UnitSystem units) {
     const WallStanding stands = standing_in_all(layout);
     const QString nominal = length_text(layout.height, units);

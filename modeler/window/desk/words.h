@@ -20,6 +20,9 @@ inline QString text(std::string_view utf8) {
 /// `9 in`, `2340 mm`.
 QString length_text(double mm, UnitSystem units);
 
+/// What a number without a unit means where a length is asked for.
+QString bare_number_words(UnitSystem units);
+
 /// How high a shell stands, and by its rounds where that differs: `2275 mm (2300 mm by its rounds)`.
 QString standing_text(const Layout &layout, UnitSystem units);
 

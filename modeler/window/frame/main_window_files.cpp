@@ -8,13 +8,16 @@
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/main_window.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/new_shell_words.h"
 #include "modeler/window/frame/print.h"
 #include "modeler/window/frame/recent.h"
 #include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
 
+#include <QAbstractSpinBox>
 #include <QCloseEvent>
 #include <QDir>
 #include <QFile>
@@ -116,12 +119,15 @@ void MainWindow::close_document() {
 
 void MainWindow::take_typed() {
     if (auto *field = qobject_cast<MeasureEdit *>(focusWidget())) field->finish();
+    if (auto *box = qobject_cast<QAbstractSpinBox *>(focusWidget())) box->interpretText();
     text_->take();
 }
 
 void MainWindow::let_go_of_typed() {
     for (MeasureEdit *edit : findChildren<MeasureEdit *>())
         edit->let_go();
+    for (CountBox *box : findChildren<CountBox *>())
+        box->let_go();
 }
 
 bool MainWindow::may_leave() {
@@ -141,9 +147,7 @@ bool MainWindow::may_leave() {
 }
 
 void MainWindow::ask_new(bool drawn) {
-    const UnitSystem units =
-        QLocale().measurementSystem() == QLocale::MetricSystem ? UnitSystem::metric : UnitSystem::imperial;
-    NewShellDialog dialog(units, this);
+    NewShellDialog dialog(units_to_begin_with(QLocale::system()), this);
     connect(&dialog, &NewShellDialog::asked_for_keys, this, &MainWindow::show_shortcuts);
     if (drawn) dialog.choose(Shape::drawn);
     while (dialog.exec() == QDialog::Accepted) // who stays with the old one keeps what was typed of the new

@@ -1,16 +1,18 @@
 #include "modeler/window/frame/new_shell.h"
 
-#include "kernel/document/edit.h"
+#include "kernel/document/length_bounds.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/shapes.h"
 #include "kernel/trade/species.h"
-#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/new_shell_words.h"
+#include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/form_rows.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/plan_sketch.h"
 
 #include <QCheckBox>
@@ -24,7 +26,6 @@
 #include <QScreen>
 #include <QScrollArea>
 #include <QShortcut>
-#include <QSpinBox>
 #include <QStyle>
 
 namespace roundlay::window {
@@ -35,16 +36,6 @@ namespace {
 constexpr NotchKind kinds[] = {NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
                                NotchKind::saddle};
 
-/// Why that cannot be made: what the document does not take, or what cannot be built. Empty where it can.
-QString refusal(const Shell &shell, const Layout &layout) {
-    for (const Problem &p : Document(write_document(shell), {}).read().problems)
-        if (p.weight == Weight::error)
-            return kernel_words(p.message) + QStringLiteral("; ") + kernel_words(p.expected);
-    for (const Finding &f : layout.findings)
-        if (f.weight == Weight::error) return sentence_text(f, shell.units);
-    return {};
-}
-
 } // namespace
 
 NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
@@ -53,14 +44,14 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
       depth_(new LengthEdit), part_width_(new LengthEdit), part_depth_(new LengthEdit),
       from_left_(new LengthEdit), thickness_(new LengthEdit), pitch_(new LengthEdit), gap_(new LengthEdit),
       overhang_(new LengthEdit), part_width_label_(new QLabel), part_depth_label_(new QLabel),
-      thickness_label_(new QLabel), answer_(new QLabel), rounds_(new QSpinBox), sketch_(new PlanSketch),
+      thickness_label_(new QLabel), answer_(new QLabel), bare_(new WrappedLabel),
+      rounds_(new CountBox(1, limits::rounds)), sketch_(new PlanSketch),
       slanted_(new QCheckBox(tr("Sl&anted walls"))), drawing_hint_(new QLabel) {
-    constexpr int most_rounds = 60, usual_rounds = 11;
+    constexpr int usual_rounds = 11;
     constexpr int beneath = 130; // pixels for the answer and the buttons
     constexpr QSize usual(860, 540);
     setWindowTitle(tr("New shell"));
-    rounds_->setRange(1, most_rounds);
-    rounds_->setValue(usual_rounds);
+    rounds_->show_count(usual_rounds);
     units_->addItems({tr("metric"), tr("feet and inches")});
     units_->setCurrentIndex(units == UnitSystem::metric ? 0 : 1);
     fill_choices();
@@ -99,19 +90,38 @@ void NewShellDialog::connect_fields() {
     for (QComboBox *box : {units_, kind_})
         connect(box, &QComboBox::currentIndexChanged, this, &NewShellDialog::start_over);
     connect(species_, &QComboBox::currentIndexChanged, this, &NewShellDialog::check);
-    connect(rounds_, &QSpinBox::valueChanged, this, &NewShellDialog::check);
+    connect(rounds_, &CountBox::counted, this, &NewShellDialog::check);
+    connect(rounds_, &CountBox::complained, this, &NewShellDialog::check);
     connect(name_, &QLineEdit::textChanged, this, &NewShellDialog::check);
     connect(sketch_, &PlanSketch::changed, this, &NewShellDialog::check);
     connect(slanted_, &QCheckBox::toggled, sketch_, &PlanSketch::slant);
     connect(new QShortcut(QKeySequence(QStringLiteral("F1")), this), &QShortcut::activated, this,
             &NewShellDialog::asked_for_keys);
     for (LengthEdit *edit : fields()) {
-        connect(edit, &MeasureEdit::committed, this, [this, edit] {
-            typed_.insert(edit);
-            check();
-        });
-        connect(edit, &MeasureEdit::complained, this, &NewShellDialog::enable_make);
+        connect(edit, &MeasureEdit::committed, this, [this, edit] { take(*edit); });
+        connect(edit, &MeasureEdit::complained, this, &NewShellDialog::check);
     }
+}
+
+bool NewShellDialog::is_wall(const LengthEdit *edit) const {
+    return QList<const LengthEdit *>{width_, depth_, part_width_, part_depth_, from_left_}.contains(edit);
+}
+
+void NewShellDialog::take(LengthEdit &edit) {
+    const bool from_nothing = &edit == gap_ || &edit == overhang_;
+    const LengthBounds &taken = is_wall(&edit) ? bounds::long_size
+                                : from_nothing ? bounds::short_gap
+                                               : bounds::short_size;
+    const QString why = out_of_bounds(edit.accessibleName(), edit.length(), taken, units());
+    if (!why.isEmpty()) return edit.refuse(why);
+    typed_.insert(&edit);
+    show_doubts();
+    check();
+}
+
+void NewShellDialog::show_doubts() {
+    for (LengthEdit *edit : fields())
+        if (is_wall(edit)) edit->doubt(doubt_of_wall(edit->length(), units()));
 }
 
 QList<LengthEdit *> NewShellDialog::fields() const {
@@ -132,7 +142,7 @@ QLayout *NewShellDialog::left_side() {
                  static_cast<int>(most * screen()->availableGeometry().width())));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     make_ = buttons->addButton(tr("&Make it"), QDialogButtonBox::AcceptRole);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &NewShellDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &NewShellDialog::reject);
     auto *column = new QVBoxLayout;
     column->addWidget(scroll, 1);
@@ -161,6 +171,7 @@ void NewShellDialog::make_form(QWidget *inside) {
     form_->addRow(tr("&Name"), name_);
     form_->addRow(tr("&Shape"), shape_);
     form_->addRow(tr("&Units"), units_);
+    form_->addRow(bare_);
     add_field(*form_, tr("&Width, west to east"), *width_);
     add_field(*form_, tr("&Depth, south to north"), *depth_);
     add_field(*form_, part_width_label_, *part_width_);
@@ -169,7 +180,7 @@ void NewShellDialog::make_form(QWidget *inside) {
     form_->addRow(tr("L&ogs and notches"), kind_);
     form_->addRow(tr("W&ood"), species_);
     add_field(*form_, thickness_label_, *thickness_);
-    form_->addRow(tr("&Rounds"), rounds_);
+    add_field(*form_, tr("&Rounds"), *rounds_);
     add_field(*form_, tr("&Pitch"), *pitch_);
     add_field(*form_, tr("&Gap"), *gap_);
     add_field(*form_, tr("O&verhang of the ends"), *overhang_);
@@ -225,6 +236,8 @@ void NewShellDialog::start_over() {
     const auto all = fields();
     for (qsizetype i = 0; i < all.size(); ++i)
         all[i]->set_length(typed_.contains(all[i]) ? all[i]->length() : sizes[i], units());
+    show_doubts();
+    bare_->setText(bare_number_words(units()));
     sketch_->set_units(units());
     drawing_hint_->setText(sketch_->what_to_type());
     if (shape == Shape::drawn) sketch_->draw();
@@ -242,6 +255,7 @@ void NewShellDialog::show_plan() {
 }
 
 QString NewShellDialog::what_is_missing() const {
+    if (is_wrong()) return tr("Put right first what is not taken above: it says why.");
     if (shape_->currentIndex() == static_cast<int>(Shape::drawn) && !sketch_->is_closed())
         return tr("Draw the corners and close the figure: click the first corner again, or press Enter.");
     return tr("A part must be smaller than the whole, and every size more than nothing.");
@@ -262,7 +276,7 @@ NewShell NewShellDialog::sizes() const {
     s.pitch = pitch_->length();
     if (s.notch != NotchKind::saddle) s.gap = gap_->length();
     s.overhang = overhang_->length();
-    s.rounds = rounds_->value();
+    s.rounds = rounds_->count();
     s.name = name_->text().toStdString();
     if (sketch_->is_closed()) s.corners = sketch_->corners();
     return s;
@@ -273,7 +287,7 @@ void NewShellDialog::check() {
     QString words = what_is_missing();
     show_plan();
     fits_ = false;
-    if (shell) {
+    if (shell && !is_wrong()) {
         const Layout layout = lay_out(*shell);
         words = refusal(*shell, layout);
         fits_ = words.isEmpty();
@@ -285,27 +299,31 @@ void NewShellDialog::check() {
                         .arg(standing_text(layout, shell->units));
     }
     answer_->setText(words);
-    enable_make();
+    make_->setEnabled(fits_);
 }
 
 /// Not while something stands there that was not taken: another shell would be made than is read.
-void NewShellDialog::enable_make() {
+bool NewShellDialog::is_wrong() const {
     const auto all = fields();
-    const bool wrong = std::any_of(all.begin(), all.end(), [](const LengthEdit *edit) {
-        return edit->isVisible() && !edit->complaint().isEmpty();
+    return !rounds_->complaint().isEmpty() || std::any_of(all.begin(), all.end(), [](const LengthEdit *edit) {
+        return !edit->complaint().isEmpty();
     });
-    make_->setEnabled(fits_ && !wrong);
+}
+
+void NewShellDialog::accept() {
+    remember_units(units());
+    QDialog::accept();
 }
 
 /// What was drawn by hand took some time.
 void NewShellDialog::reject() {
-    constexpr std::size_t worth_a_question = 3; // corners
-    if (shape_->currentIndex() == static_cast<int>(Shape::drawn) &&
-        sketch_->corners().size() >= worth_a_question) {
+    if (sketch_->holds_work()) {
         QMessageBox box(QMessageBox::Warning, tr("Unsaved work"),
                         tr("The plan that was drawn is not made yet."), QMessageBox::NoButton, this);
         QPushButton *drop = box.addButton(tr("&Throw away"), QMessageBox::DestructiveRole);
-        box.addButton(tr("&Go on drawing"), QMessageBox::RejectRole);
+        QPushButton *stay = box.addButton(tr("&Go on drawing"), QMessageBox::RejectRole);
+        box.setDefaultButton(stay);
+        box.setEscapeButton(stay);
         box.exec();
         if (box.clickedButton() != drop) return;
     }

@@ -12,10 +12,10 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
-class QSpinBox;
 
 namespace roundlay::window {
 
+class CountBox;
 class LengthEdit;
 class PlanSketch;
 
@@ -29,6 +29,7 @@ class NewShellDialog : public QDialog {
     void choose(Shape shape);
     PlanSketch &sketch() { return *sketch_; }
 
+    void accept() override;
     void reject() override; ///< asks where a plan was drawn
 
   signals:
@@ -45,7 +46,10 @@ class NewShellDialog : public QDialog {
     void show_plan();
     QString what_is_missing() const;
     void check();
-    void enable_make();
+    bool is_wrong() const;
+    bool is_wall(const LengthEdit *edit) const;
+    void take(LengthEdit &edit);
+    void show_doubts();
     NewShell sizes() const;
     NotchKind notch() const;
     UnitSystem units() const;
@@ -55,8 +59,8 @@ class NewShellDialog : public QDialog {
     QLineEdit *name_;
     LengthEdit *width_, *depth_, *part_width_, *part_depth_, *from_left_, *thickness_, *pitch_, *gap_,
         *overhang_;
-    QLabel *part_width_label_, *part_depth_label_, *thickness_label_, *answer_;
-    QSpinBox *rounds_;
+    QLabel *part_width_label_, *part_depth_label_, *thickness_label_, *answer_, *bare_;
+    CountBox *rounds_;
     QPushButton *make_;
     PlanSketch *sketch_;
     QCheckBox *slanted_;

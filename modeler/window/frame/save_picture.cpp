@@ -4,6 +4,9 @@
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/count_box.h"
+#include "modeler/window/panels/field_row.h"
+#include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/scene_view.h"
 
 #include <QBuffer>
@@ -18,7 +21,6 @@
 #include <QProgressDialog>
 #include <QPromise>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QThreadPool>
 
 namespace roundlay::window {
@@ -60,29 +62,30 @@ Drawn<Picture> drawn_aside(const std::function<Drawn<Picture>()> &draw, QWidget 
 }
 
 PictureSizeDialog::PictureSizeDialog(QSize view, QWidget *parent)
-    : QDialog(parent), width_(new QSpinBox), height_(new QSpinBox) {
+    : QDialog(parent), width_(new CountBox(1, most_pixels)), height_(new CountBox(1, most_pixels)) {
     setWindowTitle(tr("Save this picture"));
     auto *form = new QFormLayout(this);
-    for (QSpinBox *box : {width_, height_}) {
-        box->setRange(1, most_pixels);
+    for (CountBox *box : {width_, height_})
         box->setSuffix(tr(" pixels"));
-    }
-    width_->setValue(usual_width);
-    height_->setValue(usual_width * view.height() / std::max(view.width(), 1));
-    form->addRow(tr("&Width"), width_);
-    form->addRow(tr("&Height"), height_);
-    auto *words = new QLabel(tr("A PNG of the model as it is seen now, with its section and its tags."));
-    words->setWordWrap(true);
-    form->addRow(words);
+    width_->show_count(usual_width);
+    height_->show_count(std::clamp(usual_width * view.height() / std::max(view.width(), 1), 1, most_pixels));
+    add_field(*form, tr("&Width"), *width_);
+    add_field(*form, tr("&Height"), *height_);
+    form->addRow(
+        new WrappedLabel(tr("A PNG of the model as it is seen now, with its section and its tags.")));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    buttons->addButton(tr("&Save as…"), QDialogButtonBox::AcceptRole);
+    QPushButton *save = buttons->addButton(tr("&Save as…"), QDialogButtonBox::AcceptRole);
+    for (const CountBox *box : {width_, height_})
+        connect(box, &CountBox::complained, save, [this, save] {
+            save->setEnabled(width_->complaint().isEmpty() && height_->complaint().isEmpty());
+        });
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     form->addRow(buttons);
 }
 
 QSize PictureSizeDialog::size_in_pixels() const {
-    return {width_->value(), height_->value()};
+    return {width_->count(), height_->count()};
 }
 
 std::optional<QString> write_picture(const SceneView &view, QSize size, const QString &path,

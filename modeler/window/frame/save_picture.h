@@ -8,10 +8,9 @@
 #include <functional>
 #include <optional>
 
-class QSpinBox;
-
 namespace roundlay::window {
 
+class CountBox;
 class SceneView;
 
 /// Draws in a thread of its own, with a sign that it does; what is thrown there comes back as a failure.
@@ -26,7 +25,7 @@ class PictureSizeDialog : public QDialog {
     QSize size_in_pixels() const;
 
   private:
-    QSpinBox *width_, *height_;
+    CountBox *width_, *height_;
 };
 
 /// Draws it aside, with a sign that it does. A returned text is a sentence that says why it could not be.

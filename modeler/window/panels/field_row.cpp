@@ -1,6 +1,7 @@
 #include "modeler/window/panels/field_row.h"
 
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/tints.h"
@@ -27,9 +28,6 @@ WrappedLabel *new_row(QFormLayout &form, int row) {
     auto *why = new WrappedLabel;
     why->setObjectName(why_name);
     why->resize(form.contentsRect().width(), why->height()); // as wide as it will be, so as high
-    QPalette red = why->palette();
-    red.setColor(QPalette::WindowText, tints().error);
-    why->setPalette(red);
     form.insertRow(row + 1, why);
     why->show(); // at once, not when the form looks again
     return why;
@@ -65,7 +63,8 @@ void keep_in_sight(QWidget &field, const QPointer<WrappedLabel> &why) {
 }
 
 /// Its row comes and goes: a form keeps room for rows that are only hidden.
-void tell_below(QFormLayout &form, QWidget &field, const QString &sentence) {
+void tell_below(QFormLayout &form, QWidget &field, const QString &sentence,
+                const QColor &colour = tints().error) {
     int row = -1;
     QFormLayout::ItemRole role{};
     form.getWidgetPosition(&field, &row, &role);
@@ -76,6 +75,9 @@ void tell_below(QFormLayout &form, QWidget &field, const QString &sentence) {
         return;
     }
     if (why == nullptr) why = new_row(form, row);
+    QPalette ink = why->palette();
+    ink.setColor(QPalette::WindowText, colour);
+    why->setPalette(ink);
     why->setText(sentence);
     keep_in_sight(field, why);
 }
@@ -90,8 +92,21 @@ void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit) {
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit) {
     label->setBuddy(&edit);
     form.addRow(label, &edit);
-    QObject::connect(&edit, &MeasureEdit::complained, &edit,
-                     [&form, &edit](const QString &sentence) { tell_below(form, edit, sentence); });
+    const auto tell = [&form, &edit] {
+        if (edit.complaint().isEmpty())
+            tell_below(form, edit, edit.remark(), tints().ink);
+        else
+            tell_below(form, edit, edit.complaint());
+    };
+    QObject::connect(&edit, &MeasureEdit::complained, &edit, tell);
+    QObject::connect(&edit, &MeasureEdit::remarked, &edit, tell);
+}
+
+void add_field(QFormLayout &form, const QString &label, CountBox &box) {
+    if (box.accessibleName().isEmpty()) box.setAccessibleName(QString(label).remove(u'&'));
+    form.addRow(label, &box);
+    QObject::connect(&box, &CountBox::complained, &box,
+                     [&form, &box](const QString &sentence) { tell_below(form, box, sentence); });
 }
 
 void commit(MeasureEdit &edit, Desk &desk, const std::function<void()> &deed) {

@@ -10,6 +10,7 @@ class QLabel;
 namespace roundlay::window {
 
 class Desk;
+class CountBox;
 class MeasureEdit;
 
 /// Of the label with the reason, which takes a row of its own only while there is one.
@@ -17,6 +18,7 @@ inline const QString why_name = QStringLiteral("why");
 
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
+void add_field(QFormLayout &form, const QString &label, CountBox &box);
 
 /// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was
 /// typed; the document stays as it was.

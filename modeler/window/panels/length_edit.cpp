@@ -56,6 +56,13 @@ void MeasureEdit::finish() {
     complain(refused_);
 }
 
+void MeasureEdit::doubt(const QString &remark) {
+    if (remark == remark_) return;
+    remark_ = remark;
+    if (complaint_.isEmpty()) setAccessibleDescription(remark);
+    emit remarked();
+}
+
 /// Whoever shows the field may tell beside it why; else the field does so itself.
 bool MeasureEdit::is_told_beside() const {
     static const QMetaMethod told = QMetaMethod::fromSignal(&MeasureEdit::complained);
@@ -67,7 +74,7 @@ void MeasureEdit::complain(const QString &sentence) {
         QToolTip::showText(mapToGlobal(QPoint(0, height())), sentence, this);
     if (sentence == complaint_) return;
     complaint_ = sentence;
-    setAccessibleDescription(sentence);
+    setAccessibleDescription(sentence.isEmpty() ? remark_ : sentence);
     QPalette p = palette();
     p.setColor(QPalette::Text, sentence.isEmpty() ? tints().ink : tints().error);
     setPalette(p);
@@ -77,6 +84,7 @@ void MeasureEdit::complain(const QString &sentence) {
 void LengthEdit::set_length(std::optional<Length> length, UnitSystem units) {
     const bool same_looks = units == units_;
     units_ = units;
+    setToolTip(bare_number_words(units));
     set_value(length, same_looks);
 }
 

@@ -21,10 +21,14 @@ class MeasureEdit : public QLineEdit {
     void refuse(const QString &why) { refused_ = why; }
     void let_go(); ///< forgets what was typed and not taken: the field is of something else now
     const QString &complaint() const { return complaint_; } ///< empty = what stands there is right
+    /// By whoever knows what the value is for: it is taken, but may not be what was meant.
+    void doubt(const QString &remark);
+    const QString &remark() const { return remark_; }
 
   signals:
     void committed();                         ///< by the person; the field has the new value
     void complained(const QString &sentence); ///< empty when it is right again
+    void remarked();
 
   protected:
     /// Reads the text into the value that waits, or returns why not.
@@ -40,7 +44,7 @@ class MeasureEdit : public QLineEdit {
     void complain(const QString &sentence);
     bool is_told_beside() const;
 
-    QString complaint_, refused_;
+    QString complaint_, refused_, remark_;
 };
 
 /// The value that holds, and the one that waits to be taken.

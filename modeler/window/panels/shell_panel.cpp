@@ -6,6 +6,7 @@
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/tints.h"
@@ -14,8 +15,6 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QScreen>
-#include <QSignalBlocker>
-#include <QSpinBox>
 #include <QStyle>
 #include <algorithm>
 
@@ -23,7 +22,7 @@ namespace roundlay::window {
 
 ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     : QScrollArea(parent), desk_(desk), name_(new NameEdit), kind_(new QComboBox), top_(new QComboBox),
-      species_(new QComboBox), count_(new QSpinBox), slope_(new SlopeEdit), height_(new QLabel),
+      species_(new QComboBox), count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit), height_(new QLabel),
       complaint_(new QLabel) {
     auto *inside = new QWidget;
     form_ = new QFormLayout(inside);
@@ -32,7 +31,6 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus);
     setAccessibleName(tr("Shell"));
-    count_->setRange(1, limits::rounds);
     count_->setKeyboardTracking(false);
     kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
     top_->addItems({tr("level"), tr("staggered")});
@@ -57,7 +55,7 @@ void ShellPanel::make_fields() {
     add_field(*form_, tr("&Name"), *name_);
     thickness_ = length_field(QStringLiteral("thickness"), tr("&Thickness"), tr("Change thickness"),
                               [](Shell &s, Length v) { s.thickness = v; });
-    form_->addRow(tr("&Rounds"), count_);
+    add_field(*form_, tr("&Rounds"), *count_);
     pitch_ = length_field(QStringLiteral("pitch"), tr("&Pitch"), tr("Change pitch"), [](Shell &s, Length v) {
         if (s.rounds.count) s.rounds.height.reset(); // two of the three are stated
         s.rounds.pitch = v;
@@ -102,7 +100,7 @@ void ShellPanel::connect_fields() {
         });
         complaint_->clear();
     });
-    connect(count_, &QSpinBox::valueChanged, this, [this](int count) {
+    connect(count_, &CountBox::counted, this, [this](int count) {
         change(tr("Change rounds"), [count](Shell &s) {
             if (s.rounds.pitch) s.rounds.height.reset();
             s.rounds.count = count;
@@ -168,8 +166,7 @@ void ShellPanel::refresh() {
     slope_->set_slope(s.notch.slope);
     slope_->setEnabled(s.notch.kind == NotchKind::full_dovetail || s.notch.kind == NotchKind::half_dovetail);
     species_->setCurrentIndex(species_->findData(text(s.wood.species)));
-    const QSignalBlocker quiet(count_);
-    count_->setValue(state.job.layout.rounds > 0 ? state.job.layout.rounds : s.rounds.count.value_or(1));
+    count_->show_count(state.job.layout.rounds > 0 ? state.job.layout.rounds : s.rounds.count.value_or(1));
 }
 
 } // namespace roundlay::window

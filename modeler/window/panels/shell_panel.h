@@ -9,11 +9,11 @@
 class QComboBox;
 class QFormLayout;
 class QLabel;
-class QSpinBox;
 
 namespace roundlay::window {
 
 class Desk;
+class CountBox;
 class LengthEdit;
 class NameEdit;
 class SlopeEdit;
@@ -39,7 +39,7 @@ class ShellPanel : public QScrollArea {
     Desk &desk_;
     NameEdit *name_;
     QComboBox *kind_, *top_, *species_;
-    QSpinBox *count_;
+    CountBox *count_;
     SlopeEdit *slope_;
     QFormLayout *form_;
     LengthEdit *thickness_, *pitch_, *gap_, *overhang_, *least_tail_;

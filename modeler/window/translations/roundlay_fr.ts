@@ -13,6 +13,13 @@
     </message>
 </context>
 <context>
+    <name>CountBox</name>
+    <message>
+        <source>%1 is out of bounds; expected a whole number from %2 to %3</source>
+        <translation>%1 est hors limites ; attendu : un nombre entier de %2 à %3</translation>
+    </message>
+</context>
+<context>
     <name>CutListPanel</name>
     <message>
         <source>every piece</source>
@@ -1897,6 +1904,18 @@
         <source>Walls in any direction. Without it they run along the compass, unless Shift is held.</source>
         <translation>Murs dans n’importe quelle direction. Sans cela ils suivent la boussole, sauf si Maj est enfoncée.</translation>
     </message>
+    <message>
+        <source>Put right first what is not taken above: it says why.</source>
+        <translation>Corrigez d’abord ce qui n’est pas accepté ci-dessus : la raison y est dite.</translation>
+    </message>
+    <message>
+        <source>%1: %2 is out of bounds; expected %3</source>
+        <translation>%1 : %2 est hors limites ; attendu : %3</translation>
+    </message>
+    <message>
+        <source>%1 is short for a wall.</source>
+        <translation>%1, c’est court pour un mur.</translation>
+    </message>
 </context>
 <context>
     <name>PictureSizeDialog</name>
@@ -1967,18 +1986,6 @@
         <translation>Esquisse du plan</translation>
     </message>
     <message>
-        <source>Click corners one after another; digits type an exact length, Enter closes, Backspace takes the last corner back, Escape clears.</source>
-        <translation>Cliquez les angles l’un après l’autre ; les chiffres donnent une longueur exacte, Entrée ferme, Retour arrière reprend le dernier angle, Échap efface.</translation>
-    </message>
-    <message>
-        <source>A bare number is in millimetres: 8500 or 8.5 m.</source>
-        <translation>Un nombre seul est en millimètres : 8500 ou 8,5 m.</translation>
-    </message>
-    <message>
-        <source>A bare number is in inches: 28&apos; for 28 feet.</source>
-        <translation>Un nombre seul est en pouces : 28&apos; pour 28 pieds.</translation>
-    </message>
-    <message>
         <source>Click where the first corner shall be</source>
         <translation>Cliquez à l’endroit du premier angle</translation>
     </message>
@@ -2009,6 +2016,14 @@
     <message>
         <source>%1 at %2</source>
         <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>Click corners one after another; digits type an exact length, Enter closes, Backspace takes the last corner back. Escape clears, and Backspace brings all of it back.</source>
+        <translation>Cliquez les angles l’un après l’autre ; les chiffres donnent une longueur exacte, Entrée ferme, Retour arrière reprend le dernier angle. Échap efface tout, et Retour arrière le ramène.</translation>
+    </message>
+    <message>
+        <source>Cleared. Backspace or Ctrl+Z brings back what was drawn.</source>
+        <translation>Effacé. Retour arrière ou Ctrl+Z ramène ce qui était dessiné.</translation>
     </message>
 </context>
 <context>
@@ -2534,6 +2549,14 @@
     <message>
         <source>%1 (%2 by its rounds)</source>
         <translation>%1 (%2 d’après ses rangs)</translation>
+    </message>
+    <message>
+        <source>A bare number is in millimetres: 8500 or 8.5 m.</source>
+        <translation>Un nombre seul est en millimètres : 8500 ou 8,5 m.</translation>
+    </message>
+    <message>
+        <source>A bare number is in inches: 28&apos; for 28 feet.</source>
+        <translation>Un nombre seul est en pouces : 28&apos; pour 28 pieds.</translation>
     </message>
 </context>
 <context>

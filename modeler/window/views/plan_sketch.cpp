@@ -57,12 +57,10 @@ PlanSketch::PlanSketch(QWidget *parent, WayEdit *typed) : DrawingView(parent, ty
 void PlanSketch::set_units(UnitSystem units) {
     units_ = units;
     setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
-                                "Backspace takes the last corner back, Escape clears.") +
+                                "Backspace takes the last corner back. Escape clears, and Backspace brings "
+                                "all of it back.") +
                              QStringLiteral("\n\n") +
-                             (units == UnitSystem::metric
-                                  ? tr("A bare number is in millimetres: 8500 or 8.5 m.")
-                                  : tr("A bare number is in inches: 28' for 28 feet.")) +
-                             QStringLiteral("\n\n") + slanted_words(units));
+                             bare_number_words(units) + QStringLiteral("\n\n") + slanted_words(units));
     update();
 }
 
@@ -86,6 +84,11 @@ void PlanSketch::draw() {
     drawing_ = true;
     setCursor(Qt::CrossCursor);
     fit();
+}
+
+bool PlanSketch::holds_work() const {
+    constexpr std::size_t some = 3; // corners
+    return drawn_.size() >= some || (drawn_.empty() && cleared_.size() >= some);
 }
 
 std::vector<Vec2> PlanSketch::outline() const {
@@ -176,14 +179,18 @@ void PlanSketch::close_figure() {
 }
 
 void PlanSketch::take_back() {
-    if (!drawing_ || drawn_.empty()) return;
-    if (!std::exchange(closed_, false)) drawn_.pop_back();
+    if (!drawing_) return;
+    if (drawn_.empty())
+        drawn_.swap(cleared_);
+    else if (!std::exchange(closed_, false))
+        drawn_.pop_back();
     update();
     emit changed();
 }
 
+/// It took some time to draw: taking back goes past it.
 void PlanSketch::clear() {
-    drawn_.clear();
+    if (!drawn_.empty()) cleared_ = std::exchange(drawn_, {});
     closed_ = false;
     fit();
     emit changed();
@@ -227,7 +234,8 @@ void PlanSketch::take_typed(Length typed) {
 void PlanSketch::keyPressEvent(QKeyEvent *event) {
     if (drawing_ && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && is_dragging())
         return close_figure();
-    if (drawing_ && event->key() == Qt::Key_Backspace) return take_back();
+    if (drawing_ && (event->key() == Qt::Key_Backspace || event->matches(QKeySequence::Undo)))
+        return take_back();
     DrawingView::keyPressEvent(event);
 }
 
@@ -236,8 +244,11 @@ void PlanSketch::paint(QPainter &painter) {
     paint_walls(painter);
     if (!drawing_ || !drawn_.empty()) return;
     painter.setPen(tints().faint);
-    painter.drawText(rect().adjusted(20, 20, -20, -20), Qt::AlignCenter | Qt::TextWordWrap,
-                     accessibleDescription());
+    const QString words = cleared_.empty()
+                              ? accessibleDescription()
+                              : tr("Cleared. Backspace or Ctrl+Z brings back what was drawn.") +
+                                    QStringLiteral("\n\n") + accessibleDescription();
+    painter.drawText(rect().adjusted(20, 20, -20, -20), Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 
 void PlanSketch::paint_grid(QPainter &painter) const {

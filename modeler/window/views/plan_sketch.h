@@ -22,6 +22,8 @@ class PlanSketch : public DrawingView {
     /// To be drawn; what was drawn before is there again.
     void draw();
     const std::vector<PlanPoint> &corners() const { return drawn_; }
+    /// Of what is drawn, or was and can be taken back: it took some time.
+    bool holds_work() const;
     bool is_closed() const { return closed_; }
 
     /// The next corner, there or where it snaps to; on the first one it closes the figure.
@@ -62,7 +64,7 @@ class PlanSketch : public DrawingView {
 
     UnitSystem units_ = UnitSystem::metric;
     std::vector<Vec2> shown_;
-    std::vector<PlanPoint> drawn_;
+    std::vector<PlanPoint> drawn_, cleared_;
     bool drawing_ = false, closed_ = false, slants_ = false;
     const WayEdit *typed_;
     Vec2 next_; ///< where the pointer would put a corner

@@ -28,15 +28,16 @@ void enter(MeasureEdit &edit, const QString &words) {
     QTest::keyClick(&edit, Qt::Key_Return);
 }
 
-QString told_beside(const MeasureEdit &edit) {
+QString told_beside(const QWidget &field) {
+    auto &edit = const_cast<QWidget &>(field);
     auto *form = qobject_cast<QFormLayout *>(edit.parentWidget()->layout());
     int row = -1;
     QFormLayout::ItemRole role{};
     if (form == nullptr) { // a form in a column
         for (QFormLayout *f : edit.parentWidget()->findChildren<QFormLayout *>())
-            if (f->indexOf(const_cast<MeasureEdit *>(&edit)) >= 0) form = f;
+            if (f->indexOf(&edit) >= 0) form = f;
     }
-    form->getWidgetPosition(const_cast<MeasureEdit *>(&edit), &row, &role);
+    form->getWidgetPosition(&edit, &row, &role);
     const QLayoutItem *below =
         row + 1 < form->rowCount() ? form->itemAt(row + 1, QFormLayout::SpanningRole) : nullptr;
     auto *why = below != nullptr ? qobject_cast<QLabel *>(below->widget()) : nullptr;

@@ -12,7 +12,7 @@ void type(MeasureEdit &edit, const QString &words);
 void enter(MeasureEdit &edit, const QString &words);
 
 /// What the form tells below that field; empty where it tells nothing.
-QString told_beside(const MeasureEdit &edit);
+QString told_beside(const QWidget &field);
 
 /// An imperial house with floors, openings and a log to state things of.
 void put_up(MainWindow &window);
