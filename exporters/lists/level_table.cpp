@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace roundlay {
 
@@ -20,6 +21,12 @@ std::string say(double mm, UnitSystem units) {
     return print_length(Length::mm(mm), style_of(units));
 }
 
+/// Above level or under it.
+std::string say_error(double mm, UnitSystem units) {
+    const std::string size = say(std::abs(mm), units);
+    return size == say(0, units) ? size : (mm < 0 ? "-" : "+") + size;
+}
+
 /// Which of the round's pieces are cut from it; nothing where the round is one log.
 std::string pieces_of(const LogPlace &place) {
     if (place.pieces == 1) return "";
@@ -33,21 +40,24 @@ std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector
     const Seat &seat = l.after.seats[i];
     const PileLog &log = pile[static_cast<std::size_t>(seat.log)];
     const auto wall = static_cast<std::size_t>(place.wall);
-    constexpr int decimals = 1;
-    const auto error = [&](int top, double mm) { // an end beside an opening has no top to be level
-        return top < 0 ? Entry(std::string()) : Entry(number(mm, decimals));
+    std::vector<Entry> entries = {
+        layout.walls[wall].name,
+        number(place.round, 0),
+        pieces_of(place),
+        log.mark,
+        std::string(seat.butt == LogEnd::left ? "left" : "right"),
+        say(log.butt_height, units),
+        say(tip_height_at(log, place.length), units),
     };
-    return {layout.walls[wall].name,
-            number(place.round, 0),
-            pieces_of(place),
-            log.mark,
-            std::string(seat.butt == LogEnd::left ? "left" : "right"),
-            say(log.butt_height, units),
-            say(tip_height_at(log, place.length), units),
-            error(place.left_top, l.before.errors[i].left),
-            error(place.right_top, l.before.errors[i].right),
-            error(place.left_top, l.after.errors[i].left),
-            error(place.right_top, l.after.errors[i].right)};
+    for (const Arrangement *all : {&l.before, &l.after})
+        for (const auto &[top, error] : {std::pair(place.left_top, all->errors[i].left),
+                                         std::pair(place.right_top, all->errors[i].right)}) {
+            constexpr int decimals = 1;
+            const bool none = top < 0; // an end beside an opening has no top to be level
+            entries.push_back(none ? std::string() : say_error(error, units));
+            entries.push_back(none ? Entry(std::string()) : Entry(number(error, decimals)));
+        }
+    return entries;
 }
 
 } // namespace
@@ -55,17 +65,14 @@ std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector
 Table level_table(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
                   const Levelled &levelled) {
     Table table;
-    table.columns = {{"wall", "Wall"},
-                     {"round", "Round"},
-                     {"pieces", "Pieces"},
-                     {"mark", "Log"},
-                     {"butt", "Butt"},
-                     {"butt_height", "At butt"},
-                     {"tip_height", "At tip"},
-                     {"before_left_mm", "Before, left mm"},
-                     {"before_right_mm", "right mm"},
-                     {"after_left_mm", "After, left mm"},
-                     {"after_right_mm", "right mm"}};
+    table.columns = {{"wall", "Wall"},         {"round", "Round"},
+                     {"pieces", "Pieces"},     {"mark", "Log"},
+                     {"butt", "Butt"},         {"butt_height", "At butt"},
+                     {"tip_height", "At tip"}, {"before_left", "Before, left"},
+                     {"before_left_mm", ""},   {"before_right", "right"},
+                     {"before_right_mm", ""},  {"after_left", "After, left"},
+                     {"after_left_mm", ""},    {"after_right", "right"},
+                     {"after_right_mm", ""}};
     for (std::size_t i = 0; i < levelled.places.size(); ++i)
         table.rows.push_back(row(layout, units, pile, levelled, i));
     return table;

@@ -35,4 +35,11 @@ std::vector<CsvProblem> CsvReport::problems() const {
     return all;
 }
 
+std::size_t CsvReport::count() const {
+    std::size_t sum = 0;
+    for (const Kind &kind : kinds_)
+        sum += kind.lines.size();
+    return sum;
+}
+
 } // namespace roundlay

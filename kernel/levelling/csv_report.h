@@ -15,6 +15,7 @@ class CsvReport {
     /// What was done without asking, and should be known.
     void notice(int line, const std::string &message) { notices_.push_back({line, message}); }
 
+    std::size_t count() const; ///< of problems, by line
     bool good() const { return kinds_.empty(); }
     std::vector<CsvProblem> problems() const;
     const std::vector<CsvProblem> &notices() const { return notices_; }

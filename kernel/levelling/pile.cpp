@@ -152,12 +152,15 @@ CsvRead<Row> read_rows(const CsvTable &table, CsvReport &report, Row (*read)(con
     CsvRead<Row> result;
     if (report.good()) {
         check_count(table);
-        for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i)
+        for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i) {
+            const std::size_t before = report.count();
             result.rows.push_back(read(table, i));
+            if (report.count() == before) result.sound.push_back(result.rows.back());
+        }
         if (result.rows.empty()) report.problem(1, "empty", "there is no log under the header");
     }
     if (report.good()) check_twice(table, result.rows, key);
-    if (!report.good()) result.rows.clear();
+    (report.good() ? result.sound : result.rows).clear();
     result.problems = report.problems();
     result.notices = report.notices();
     return result;

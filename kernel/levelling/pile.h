@@ -40,7 +40,8 @@ struct CsvProblem {
 };
 
 template <typename T> struct CsvRead {
-    std::vector<T> rows; ///< empty where there is a problem
+    std::vector<T> rows;  ///< empty where there is a problem
+    std::vector<T> sound; ///< then those in which none was found, for what else is to be said of them
     std::vector<CsvProblem> problems;
     std::vector<CsvProblem> notices; ///< what was left out or taken in a way that should be known
 };

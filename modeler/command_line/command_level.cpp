@@ -105,19 +105,20 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
         console.error(options.file + ": " + *why);
         return ExitCode::findings;
     }
-    const auto pile = pile_from(console, options.pile);
-    if (!pile) return ExitCode::unreadable;
-    const auto result = levelled_by(it.job, *pile);
+    const auto read = pile_from(console, options.pile);
+    if (!read || !read->problems.empty()) return ExitCode::unreadable;
+    const std::vector<PileLog> &pile = read->rows;
+    const auto result = levelled_by(it.job, pile);
     if (const auto *why = std::get_if<std::string>(&result)) {
         console.error(options.pile + ": " + *why);
         return ExitCode::findings;
     }
     const Levelled &levelled = std::get<Levelled>(result);
-    const auto logs = own_logs(it.job.layout, it.job.shell.units, *pile, levelled);
+    const auto logs = own_logs(it.job.layout, it.job.shell.units, pile, levelled);
     const auto stated = state_logs(console, it.input, it.job.shell, logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
-    const Found found{it.job, *pile, levelled, made.job.layout,
+    const Found found{it.job, pile, levelled, made.job.layout,
                       brought_by(made.job.findings, it.job.findings)};
     if (options.to.empty()) return show(console, options, found);
     if (has_errors(made.job.findings)) {
@@ -139,7 +140,9 @@ CommandRun declare_level(CLI::App &app) {
     app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
     app.add_option("--pile", o->pile,
                    "the measured logs: CSV with the columns mark, length, butt_height, tip_height and, where "
-                   "measured, butt_width, tip_width, or the French words for them; lengths with their unit")
+                   "measured, butt_width, tip_width; lengths with their unit. In French: marque, longueur, "
+                   "hauteur gros bout, "
+                   "hauteur petit bout, largeur gros bout, largeur petit bout")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "also write the document with these logs stated; - prints it alone")

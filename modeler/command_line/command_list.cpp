@@ -142,6 +142,10 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     const Table table = chosen(listed, options.what);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
+    if (table.rows.empty()) {
+        console.error(options.file + ": there are no " + options.what + " in this shell");
+        return ExitCode::findings;
+    }
     return console.print(as_text(listed, table, options.what));
 }
 

@@ -21,8 +21,10 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
     const Shell &shell = *input.read.shell;
     const auto record = record_from(console, options.record);
     if (!record) return ExitCode::unreadable;
-    const Recorded logs = recorded(shell, *record);
-    tell_errors(console, options.record, logs.problems);
+    const bool sound = record->problems.empty();
+    const Recorded logs = recorded(shell, sound ? record->rows : record->sound);
+    tell_errors(console, options.record, logs.problems); // beside those of the file, for one round of mending
+    if (!sound) return ExitCode::unreadable;
     if (!logs.problems.empty()) return ExitCode::findings;
     const auto stated = state_logs(console, input, shell, logs.logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
@@ -30,7 +32,7 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
     const ExitCode saved =
         save_with_logs(console, made, options.to, options.force, {options.record, &logs.logs, logs.lines});
     if (saved == ExitCode::fine || saved == ExitCode::findings)
-        tell_warnings(console, options.record, off_the_line(made.job.shell, made.job.layout, *record));
+        tell_warnings(console, options.record, off_the_line(made.job.shell, made.job.layout, record->rows));
     return saved;
 }
 
@@ -39,13 +41,15 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
 CommandRun declare_record(CLI::App &app) {
     auto o = std::make_shared<RecordOptions>();
     app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
-    app.add_option("--logs", o->record,
-                   "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs "
-                   "that an opening parts, "
-                   "from the left), mark, left_height, right_height (seen from outside), left_width, "
-                   "right_width, diameter, butt, "
-                   "bow, finish, fabric, notes, or the French words for them; lengths with their unit, or "
-                   "the unit in the header")
+    app.add_option(
+           "--logs", o->record,
+           "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs "
+           "that an opening parts, "
+           "from the left), mark, left_height, right_height (seen from outside), left_width, "
+           "right_width, diameter, butt, "
+           "bow, finish, fabric, notes; lengths with their unit, or the unit in the header. In French: "
+           "mur, rang, piece, marque, hauteur gauche, hauteur droite, largeur gauche, largeur "
+           "droite, diametre, gros bout, cintrage, facon, etat, notes")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "the document to write; - writes to the standard output")

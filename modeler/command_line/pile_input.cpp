@@ -11,8 +11,8 @@ namespace {
 constexpr std::size_t largest_csv = std::size_t{4} << 20;
 
 template <typename Row>
-std::optional<std::vector<Row>> rows_from(const Console &console, const std::string &path,
-                                          CsvRead<Row> (*read)(std::string_view)) {
+std::optional<CsvRead<Row>> rows_from(const Console &console, const std::string &path,
+                                      CsvRead<Row> (*read)(std::string_view)) {
     const auto bytes = read_file(path, largest_csv);
     if (const auto *error = std::get_if<FileError>(&bytes)) {
         console.error(error->message);
@@ -21,8 +21,7 @@ std::optional<std::vector<Row>> rows_from(const Console &console, const std::str
     CsvRead<Row> result = read(std::get<std::string>(bytes));
     tell_errors(console, path, result.problems);
     tell_warnings(console, path, result.notices);
-    if (!result.problems.empty()) return {};
-    return std::move(result.rows);
+    return result;
 }
 
 } // namespace
@@ -38,11 +37,11 @@ void tell_warnings(const Console &console, const std::string &path, const std::v
         std::fprintf(stderr, "%s:%d: warning: %s\n", path.c_str(), line.line, line.message.c_str());
 }
 
-std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path) {
+std::optional<CsvRead<PileLog>> pile_from(const Console &console, const std::string &path) {
     return rows_from(console, path, read_pile);
 }
 
-std::optional<std::vector<RecordedLog>> record_from(const Console &console, const std::string &path) {
+std::optional<CsvRead<RecordedLog>> record_from(const Console &console, const std::string &path) {
     return rows_from(console, path, read_record);
 }
 

@@ -9,9 +9,9 @@
 
 namespace roundlay {
 
-/// The rows, or nothing after every problem was told with its line.
-std::optional<std::vector<PileLog>> pile_from(const Console &console, const std::string &path);
-std::optional<std::vector<RecordedLog>> record_from(const Console &console, const std::string &path);
+/// Nothing where the file cannot be opened. Every problem was told with its line.
+std::optional<CsvRead<PileLog>> pile_from(const Console &console, const std::string &path);
+std::optional<CsvRead<RecordedLog>> record_from(const Console &console, const std::string &path);
 
 /// `logs.csv:12: error: …` on stderr, and among the errors that --json prints.
 void tell_errors(const Console &console, const std::string &path, const std::vector<CsvProblem> &lines);

@@ -4,6 +4,7 @@
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "kernel/measure/load.h"
 #include "kernel/measure/tidied.h"
 #include "kernel/review/water.h"
 
@@ -170,8 +171,8 @@ Floor floor_of(const Shell &shell) {
     const bool feet = shell.units == UnitSystem::imperial;
     f.spacing = feet ? Length::feet(2) : Length::mm(600);
     f.bearing = feet ? Length::inches(3) : Length::mm(75);
-    f.live_load = 1.9; // kPa, 40 pounds on a square foot
-    f.dead_load = 0.5;
+    f.live_load = feet ? 40 * kpa_per_psf : 1.9;
+    f.dead_load = feet ? 10 * kpa_per_psf : 0.5;
     return f;
 }
 

@@ -152,6 +152,17 @@ TEST_CASE("record states measured logs and says what does not fit") {
     CHECK_FALSE(std::filesystem::exists(home / "nowhere.roundlay"));
 }
 
+TEST_CASE("record tells what is wrong in the file and what the shell does not have in one go") {
+    const TemporaryFolder home;
+    put(home / "hut.roundlay", small_document());
+    put(home / "logs.csv", "wall,round,left_height,right_height\nA,1,two hands,230 mm\nQ,1,225 mm,230 mm\n");
+    const Ran ran = run({"record", "hut.roundlay", "--logs", "logs.csv"}, {.folder = home.path()});
+    CHECK(ran.code == 3);
+    CHECK(ran.out.empty());
+    CHECK_THAT(ran.err, ContainsSubstring("logs.csv:2: error: ") && ContainsSubstring("two hands") &&
+                            ContainsSubstring("logs.csv:3: error: there is no wall \"Q\""));
+}
+
 TEST_CASE("record takes all columns, and tells what it leaves out and what lies off the line") {
     const TemporaryFolder home;
     put(home / "hut.roundlay", small_document());

@@ -114,3 +114,17 @@ TEST_CASE("seams are listed where an opening is wrong, which is said too") {
     CHECK(none.code != 0);
     CHECK(none.out.empty());
 }
+
+TEST_CASE("a list of what a shell does not have says so; as a table for machines it is empty") {
+    const Ran made = run({"new", "-", "--width", "6m", "--depth", "5m"});
+    for (const std::string what : {"floors", "openings", "bores"}) {
+        INFO(what);
+        const Ran ran = run({"list", "-", what}, {.input = made.out});
+        CHECK(ran.code == 1);
+        CHECK(ran.out.empty());
+        CHECK_THAT(ran.err, ContainsSubstring("there are no " + what + " in this shell"));
+        const Ran csv = run({"list", "-", what, "--csv"}, {.input = made.out});
+        CHECK(csv.code == 0);
+        CHECK(std::count(csv.out.begin(), csv.out.end(), '\n') == 1);
+    }
+}

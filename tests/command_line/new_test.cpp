@@ -348,3 +348,12 @@ TEST_CASE("new with any pitch writes what can be built, or nothing and says why"
     CHECK(written > 8);
     CHECK(refused > 8);
 }
+
+TEST_CASE("a new document has its sample floor in the shell's own units, loads as well") {
+    const Ran feet = run({"new", "-", "--width", "30ft", "--depth", "22ft"});
+    CHECK_THAT(feet.out, ContainsSubstring("live_load = \"40 psf\"") &&
+                             ContainsSubstring("dead_load = \"10 psf\"") && !ContainsSubstring("\" kPa") &&
+                             !ContainsSubstring("load = 1.9"));
+    const Ran metres = run({"new", "-", "--width", "9m", "--depth", "7m"});
+    CHECK_THAT(metres.out, ContainsSubstring("live_load = ") && !ContainsSubstring("psf\""));
+}
