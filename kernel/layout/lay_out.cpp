@@ -98,4 +98,8 @@ Layout lay_out(const Shell &shell) {
     return laid_out(shell, true);
 }
 
+Layout lay_out_to_try(const Shell &shell) {
+    return laid_out(shell, false);
+}
+
 } // namespace roundlay

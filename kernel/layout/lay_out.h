@@ -8,4 +8,7 @@ namespace roundlay {
 /// Works out every piece of a shell. Never throws for what a person stated: that comes back as findings.
 Layout lay_out(const Shell &shell);
 
+/// The same without advice in its findings, which takes many layouts: for whoever tries shells by the dozen.
+Layout lay_out_to_try(const Shell &shell);
+
 } // namespace roundlay

@@ -1,6 +1,7 @@
 // What is done with what lies under the pointer: menus by mouse and by key, a picture, one sheet, one piece.
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -20,6 +21,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QDockWidget>
+#include <QLabel>
 #include <QMenu>
 #include <QPrinter>
 #include <QProgressDialog>
@@ -79,6 +81,7 @@ class ThingsTest : public QObject {
     void init();
     void cleanup() { window_.reset(); }
     void the_right_button_opens_a_menu_in_every_view();
+    void an_opening_is_put_where_the_menu_was_opened();
     void the_menu_key_opens_the_menu_of_what_is_chosen();
     void what_the_menu_offers_is_done_to_the_thing();
     void dragging_with_the_right_button_moves_and_opens_no_menu();
@@ -143,6 +146,59 @@ void ThingsTest::the_right_button_opens_a_menu_in_every_view() {
     opened()->close();
 }
 
+void ThingsTest::an_opening_is_put_where_the_menu_was_opened() {
+    const auto done = [&](QWidget &view, QPointF at, const char *what) {
+        QMenu *menu = by_mouse(view, at);
+        if (menu == nullptr) return false;
+        for (QAction *action : menu->actions())
+            if (action->objectName() == QLatin1String(what)) {
+                menu->close();
+                action->trigger();
+                return settled(*window_);
+            }
+        menu->close();
+        return false;
+    };
+    const auto last = [&] { return window_->desk().state()->read.shell->openings.back(); };
+    const auto *hint = window_->findChild<QLabel *>("hint");
+    window_->begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial)), "Put");
+    QVERIFY(settled(*window_));
+    QTest::qWait(200);
+    const auto middle = [&] { return (last().from_left + last().width / 2).mm(); };
+    // In the plan, of a wall that runs from left to right and of one that runs the other way.
+    PlanView &plan = window_->plan();
+    for (const char *wall : {"A", "C"})
+        for (const double along : {2000.0, 5000.0}) {
+            const Layout &layout = window_->desk().standing()->job.layout;
+            const WallPlace &w = layout.walls[static_cast<std::size_t>(wall_named(layout, wall))];
+            const Vec3 at = w.frame.to_world({along, w.thickness / 2, 0});
+            QVERIFY(done(plan, plan.to_screen({at.x, at.y}), "thing_add_window_here"));
+            QCOMPARE(last().wall, std::string(wall));
+            QVERIFY2(std::abs(middle() - along) < 1 / plan.scale() + 13,
+                     qPrintable(QString::number(middle())));
+            QVERIFY(hint->text().contains(text(last().name)) && !hint->text().contains("nearest"));
+            hover(plan, {2, 2});
+            QVERIFY(hint->text().contains(text(last().name))); // it stays to be read
+            QVERIFY(!has_error(*window_));
+        }
+    // On one that stands there: beside it, and that is said.
+    ElevationView &elevation = window_->elevation();
+    window_->selection().choose_wall("A");
+    const auto box = elevation.scene().holes.front().box;
+    QVERIFY(done(elevation, elevation.to_screen({box.x1 + 150, box.centre().y}), "thing_add_window_here"));
+    QVERIFY(hint->text().contains("nearest") && middle() > box.x1 + 460);
+    QVERIFY(!has_error(*window_));
+    // In the elevation the height is the hand's too; a door stands on the foundation.
+    window_->selection().choose_wall("B");
+    QVERIFY(done(elevation, elevation.to_screen({3000, 1400}), "thing_add_window_here"));
+    QVERIFY(std::abs(middle() - 3000) < 1 / elevation.scale() + 13);
+    QVERIFY(std::abs((last().sill + last().height / 2).mm() - 1400) < 140); // on the nearest seams
+    QVERIFY(done(elevation, elevation.to_screen({5000, 1400}), "thing_add_door_here"));
+    QVERIFY(last().kind == OpeningKind::door && last().sill == Length());
+    keep_picture(*window_, "openings-where-pointed");
+    window_->close_document();
+}
+
 void ThingsTest::the_menu_key_opens_the_menu_of_what_is_chosen() {
     choose("A-02-1");
     raise("sheet");
@@ -186,7 +242,7 @@ void ThingsTest::what_the_menu_offers_is_done_to_the_thing() {
     const Vec3 on_a = a.frame.to_world({600, a.thickness / 2, 0});
     QVERIFY(by_mouse(plan, plan.to_screen({on_a.x, on_a.y})) != nullptr);
     const std::size_t before = window_->desk().standing()->job.shell.openings.size();
-    offer("thing_add_window");
+    offer("thing_add_window_here");
     QVERIFY(settled(*window_));
     const auto &openings = window_->desk().standing()->job.shell.openings;
     QCOMPARE(openings.size(), before + 1);

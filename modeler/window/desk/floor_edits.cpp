@@ -47,7 +47,7 @@ Floor usual_floor(const Shell &shell) {
 } // namespace
 
 std::optional<Shell> with_fitting_floor(const Shell &shell) {
-    const Layout layout = lay_out(shell);
+    const Layout layout = lay_out_to_try(shell);
     const double step = size(shell, 50, 2).mm();
     Shell next = shell;
     next.floors.push_back(usual_floor(shell));
@@ -66,7 +66,7 @@ std::optional<Shell> with_fitting_floor(const Shell &shell) {
 
 std::optional<Shell> with_fitting_beam(const Shell &shell, std::size_t floor) {
     if (floor >= shell.floors.size()) return {};
-    const Layout layout = lay_out(shell);
+    const Layout layout = lay_out_to_try(shell);
     if (floor >= layout.floors.size()) return {};
     const double step = size(shell, 50, 2).mm(),
                  middle = std::round(layout.floors[floor].depth / 2 / step) * step;

@@ -4,6 +4,7 @@
 #include "kernel/layout/layout.h"
 
 #include <QObject>
+#include <optional>
 #include <string>
 
 namespace roundlay::window {
@@ -14,6 +15,13 @@ struct Chosen {
     std::string name; ///< of the wall or corner, or the piece's tag
     int opening = -1; ///< index into Shell::openings
     bool operator==(const Chosen &) const = default;
+};
+
+/// A place on a wall, where a hand points.
+struct Spot {
+    std::string wall;         ///< empty: none
+    double along = 0;         ///< from its left, mm
+    std::optional<double> up; ///< over the foundation, where the view tells
 };
 
 class Selection : public QObject {

@@ -11,37 +11,8 @@ namespace roundlay::window {
 
 namespace {
 
-Opening imperial_opening(OpeningKind kind) {
-    Opening o;
-    o.kind = kind;
-    const bool door = kind == OpeningKind::door;
-    o.sill = door ? Length() : Length::feet(3);
-    o.width = Length::feet(3);
-    o.height = door ? Length::inches(82) : Length::feet(4);
-    return o;
-}
-
-Opening metric_opening(OpeningKind kind) {
-    Opening o;
-    o.kind = kind;
-    const bool door = kind == OpeningKind::door;
-    o.sill = door ? Length() : Length::mm(900);
-    o.width = Length::mm(900);
-    o.height = Length::mm(door ? 2100 : 1200);
-    return o;
-}
-
-std::string free_name(const Shell &shell, OpeningKind kind) {
-    const std::string base = kind == OpeningKind::door ? "door " : "window ";
-    for (std::size_t number = 1;; ++number) {
-        std::string name = base + std::to_string(number);
-        const auto same = [&](const Opening &o) { return o.name == name; };
-        if (std::none_of(shell.openings.begin(), shell.openings.end(), same)) return name;
-    }
-}
-
 std::size_t errors_of(const Shell &shell) {
-    const Layout layout = lay_out(shell);
+    const Layout layout = lay_out_to_try(shell);
     return static_cast<std::size_t>(
         std::count_if(layout.findings.begin(), layout.findings.end(),
                       [](const Finding &f) { return f.weight == Weight::error; }));
@@ -54,73 +25,12 @@ bool fits(const Shell &shell, std::size_t errors_before) {
 
 /// Outside, in mm; 0 where there is no such wall or partition.
 double length_of(const Shell &shell, const std::string &name) {
-    for (const WallPlace &wall : lay_out(shell).walls)
+    for (const WallPlace &wall : lay_out_to_try(shell).walls)
         if (wall.name == name) return wall.length;
     return 0;
 }
 
-/// Warnings of thin logs over and under the last opening, which a sill or height on a seam has not.
-std::size_t complaints_of_last(const Shell &shell) {
-    const std::string own = "opening[" + std::to_string(shell.openings.size() - 1) + "]";
-    const Layout layout = lay_out(shell);
-    return static_cast<std::size_t>(
-        std::count_if(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
-            return f.weight != Weight::note && f.subject.starts_with(own);
-        }));
-}
-
-/// The nearest length about the part of the last opening with which it complains least, within half a pitch.
-void ease(Shell &shell, Length Opening::*part) {
-    const Length usual = shell.openings.back().*part;
-    const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
-    const double far = shell.rounds.pitch ? shell.rounds.pitch->mm() / 2 : 10 * step;
-    std::size_t least = complaints_of_last(shell);
-    Length best = usual;
-    for (int i = 2; least > 0 && i / 2 * step <= far; ++i) { // up and down by turns
-        shell.openings.back().*part = usual + Length::mm((i % 2 == 0 ? 1 : -1) * (i / 2) * step);
-        const std::size_t now = complaints_of_last(shell);
-        if (now >= least) continue;
-        least = now;
-        best = shell.openings.back().*part;
-    }
-    shell.openings.back().*part = best;
-}
-
-/// Sill and height on seams where there are some near: whoever adds an opening is told of nothing at once.
-Shell eased(Shell shell, OpeningKind kind) {
-    if (kind == OpeningKind::window) ease(shell, &Opening::sill);
-    ease(shell, &Opening::height);
-    return shell;
-}
-
 } // namespace
-
-Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units) {
-    Opening o = units == UnitSystem::metric ? metric_opening(kind) : imperial_opening(kind);
-    o.wall = wall;
-    return o;
-}
-
-std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle) {
-    const double length = length_of(shell, opening.wall);
-    if (length <= 0) return {};
-    if (opening.name.empty()) opening.name = free_name(shell, opening.kind);
-    const double step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
-    const double begin = std::round((middle - opening.width.mm() / 2) / step) * step;
-    const std::size_t errors = errors_of(shell);
-    Shell next = shell;
-    next.openings.push_back(opening);
-    const int steps = static_cast<int>(length / step) + 1;
-    for (int i = 0; i <= 2 * steps; ++i) { // nearest first, right and left by turns
-        const double from = begin + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
-        if (from <= 0 || from + opening.width.mm() >= length) continue;
-        next.openings.back().from_left = Length::mm(from);
-        if (!fits(next, errors)) continue;
-        const Shell easy = eased(next, opening.kind);
-        return fits(easy, errors) ? easy : next;
-    }
-    return {};
-}
 
 bool fits_as_well(const Shell &shell, const Shell &before) {
     return fits(shell, errors_of(before));
@@ -219,7 +129,7 @@ void make_round(Shell &shell) {
                  over = metric ? Length::mm(50) : Length::inches(2);
     shell.rounds.gap = Length();
     shell.notch.overhang = std::max(shell.notch.overhang, end);
-    const Length least = Length::mm(lay_out(shell).pitch) + over;
+    const Length least = Length::mm(lay_out_to_try(shell).pitch) + over;
     if (!shell.logs.diameter && shell.thickness < least) shell.logs.diameter = least;
 }
 

@@ -8,13 +8,6 @@
 
 namespace roundlay::window {
 
-/// Width, height and sill to begin with, in round figures of the shell's units.
-Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units);
-
-/// The shell with one more opening, at the place nearest to `middle` along the wall where the layout takes
-/// it. Nothing where it fits nowhere.
-std::optional<Shell> with_opening(const Shell &shell, Opening opening, double middle);
-
 /// The shell with one more partition, square to that wall, at the place nearest to its middle where the
 /// layout takes it. Nothing where it fits nowhere.
 std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);

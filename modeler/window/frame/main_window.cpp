@@ -90,6 +90,8 @@ void MainWindow::make_views() {
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
     hint_ = new QLabel;
+    hint_->setObjectName(QStringLiteral("hint"));
+    told_.setSingleShot(true);
     summary_ = new QLabel;
     summary_->setObjectName(QStringLiteral("summary"));
     statusBar()->addWidget(hint_, 1);
@@ -109,14 +111,15 @@ void MainWindow::connect_views() {
     connect(sheet_, &SheetView::failed, this, &MainWindow::tell_failure);
     if (auto *program = qobject_cast<Application *>(QCoreApplication::instance()))
         connect(program, &Application::failed, this, &MainWindow::tell_failure);
-    connect(desk_.get(), &Desk::refused, hint_, &QLabel::setText);
-    connect(plan_, &PlanView::hinted, hint_, &QLabel::setText);
+    connect(desk_.get(), &Desk::refused, this, &MainWindow::tell);
+    connect(plan_, &PlanView::hinted, this, &MainWindow::hint);
     connect(plan_, &PlanView::corner_pressed, this,
             [this] { findChild<QDockWidget *>(QStringLiteral("joint"))->raise(); });
     connect(plan_, &PlanView::corner_hovered, joint_, &JointPage::peep);
-    connect(elevation_, &ElevationView::hinted, hint_, &QLabel::setText);
-    connect(model_, &ModelPage::hinted, hint_, &QLabel::setText);
-    connect(joint_, &JointPage::hinted, hint_, &QLabel::setText);
+    connect(elevation_, &ElevationView::hinted, this, &MainWindow::hint);
+    connect(elevation_, &ElevationView::told, this, &MainWindow::tell);
+    connect(model_, &ModelPage::hinted, this, &MainWindow::hint);
+    connect(joint_, &JointPage::hinted, this, &MainWindow::hint);
     connect(findings_, &FindingsPanel::asked_for_text, this, &MainWindow::go_to_text);
     connect_menus();
     connect(selection_, &Selection::changed, this, [this] { enable_actions(); });

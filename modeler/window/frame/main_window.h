@@ -31,6 +31,7 @@ class Recovery;
 struct Rescued;
 class Selection;
 struct Chosen;
+struct Spot;
 class SheetView;
 class ShellPanel;
 class StartPage;
@@ -133,7 +134,9 @@ class MainWindow : public QMainWindow {
 
     // main_window_things.cpp
     void connect_menus();
-    void show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend);
+    void show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend, const Spot &spot);
+    void hint(const QString &words);
+    void tell(const QString &words); ///< what was done or refused: it stays to be read
     void enable_legend();
     std::vector<std::pair<QString, Legend *>> legends() const;
     void save_this_picture();
@@ -148,7 +151,7 @@ class MainWindow : public QMainWindow {
     std::unique_ptr<Desk> desk_;
     Selection *selection_;
     std::unique_ptr<Recovery> recovery_;
-    QTimer keeping_;
+    QTimer keeping_, told_;
     QStackedWidget *pages_;
     StartPage *start_;
     MessageBar *message_;

@@ -18,6 +18,8 @@
 
 #include <QAction>
 #include <QDockWidget>
+#include <QGuiApplication>
+#include <QLabel>
 #include <QSettings>
 #include <algorithm>
 
@@ -25,10 +27,13 @@ namespace roundlay::window {
 
 void MainWindow::connect_menus() {
     const auto menu_of = [this](Legend *legend) {
-        return [this, legend](const Chosen &thing, const QPoint &at) { show_menu(thing, at, legend); };
+        return [this, legend](const Chosen &thing, const QPoint &at) { show_menu(thing, at, legend, {}); };
     };
-    connect(plan_, &PlanView::asked_for_menu, this, menu_of(&plan_->legend_panel()));
-    connect(elevation_, &ElevationView::asked_for_menu, this, menu_of(&elevation_->legend_panel()));
+    for (DrawingView *drawing : {static_cast<DrawingView *>(plan_), static_cast<DrawingView *>(elevation_)})
+        connect(drawing, &DrawingView::asked_for_menu, this,
+                [this, drawing](const Chosen &thing, const QPoint &at, const Spot &spot) {
+                    show_menu(thing, at, &drawing->legend_panel(), spot);
+                });
     connect(model_, &ModelPage::asked_for_menu, this,
             menu_of(model_->view() == nullptr ? nullptr : &model_->view()->legend_panel()));
     connect(joint_, &JointPage::asked_for_menu, this, menu_of(nullptr));
@@ -45,8 +50,19 @@ void MainWindow::connect_menus() {
     enable_legend();
 }
 
-void MainWindow::show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend) {
-    if (desk_->is_open()) (new ThingMenu(*this, thing, legend))->popup(on_screen);
+void MainWindow::show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend, const Spot &spot) {
+    if (desk_->is_open()) (new ThingMenu(*this, thing, legend, spot))->popup(on_screen);
+}
+
+/// Not over what was told a moment ago, unless a hand is at work again.
+void MainWindow::hint(const QString &words) {
+    if (!told_.isActive() || QGuiApplication::mouseButtons() != Qt::NoButton) hint_->setText(words);
+}
+
+void MainWindow::tell(const QString &words) {
+    constexpr int to_be_read = 5000; // ms
+    hint_->setText(words);
+    told_.start(to_be_read);
 }
 
 std::vector<std::pair<QString, Legend *>> MainWindow::legends() const {

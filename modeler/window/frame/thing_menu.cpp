@@ -8,6 +8,7 @@
 #include "modeler/window/frame/piece_export.h"
 #include "modeler/window/frame/print.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/legend.h"
 
 #include <QAction>
@@ -15,8 +16,8 @@
 
 namespace roundlay::window {
 
-ThingMenu::ThingMenu(MainWindow &window, Chosen thing, Legend *legend)
-    : QMenu(&window), window_(window), thing_(std::move(thing)) {
+ThingMenu::ThingMenu(MainWindow &window, Chosen thing, Legend *legend, Spot spot)
+    : QMenu(&window), window_(window), thing_(std::move(thing)), spot_(std::move(spot)) {
     setObjectName(QStringLiteral("thing"));
     connect(this, &QMenu::aboutToHide, this, &QObject::deleteLater); // after what was chosen is done
     begin();
@@ -109,12 +110,21 @@ void ThingMenu::begin() {
     title(text(name_of(window_.desk().drawn()->job.shell, static_cast<std::size_t>(thing_.opening))));
 }
 
+/// What can be put there.
+void ThingMenu::for_spot() {
+    deed(QStringLiteral("add_window_here"), tr("Add a &window here"),
+         [this] { window_.elevation().add_at(OpeningKind::window, spot_); });
+    deed(QStringLiteral("add_door_here"), tr("Add a &door here"),
+         [this] { window_.elevation().add_at(OpeningKind::door, spot_); });
+}
+
 void ThingMenu::for_piece() {
     deed(QStringLiteral("sheet"), tr("Show its cut &sheet"), [this] { raise("sheet"); });
     deed(QStringLiteral("elevation"), tr("Show it in the &elevation"), [this] { raise("elevation"); });
     deed(QStringLiteral("log"), tr("Show its &sizes and neighbours"), [this] { raise("log"); });
     deed(QStringLiteral("joint"), tr("Show its &joint"), [this] { raise("joint"); });
     deed(QStringLiteral("list"), tr("Show it in the cut &list"), [this] { raise("cut_list"); });
+    if (!spot_.wall.empty()) addSeparator(), for_spot();
     if (!window_.desk().state()->stands()) return; // nothing is cut from what cannot be built
     addSeparator();
     const StatePtr state = window_.desk().standing();
@@ -131,7 +141,12 @@ void ThingMenu::for_piece() {
 void ThingMenu::for_wall() {
     deed(QStringLiteral("elevation"), tr("Show its &elevation"), [this] { raise("elevation"); });
     addSeparator();
-    for (const char *action : {"add_window", "add_door", "add_partition", "wall_outward", "wall_inward"})
+    if (spot_.wall.empty())
+        for (const char *action : {"add_window", "add_door"})
+            also(action, true);
+    else
+        for_spot();
+    for (const char *action : {"add_partition", "wall_outward", "wall_inward"})
         also(action, true);
     const Shell &shell = window_.desk().drawn()->job.shell;
     for (const Partition &partition : shell.partitions)

@@ -14,11 +14,12 @@ class MainWindow;
 class ThingMenu : public QMenu {
     Q_OBJECT
   public:
-    /// `legend` is that of the view where it opens; null where that has none.
-    ThingMenu(MainWindow &window, Chosen thing, Legend *legend);
+    /// `legend` is that of the view where it opens; null where that has none. On a wall `spot` says where.
+    ThingMenu(MainWindow &window, Chosen thing, Legend *legend, Spot spot = {});
 
   private:
     void begin();
+    void for_spot();
     void for_piece();
     void for_wall();
     void for_corner();
@@ -32,6 +33,7 @@ class ThingMenu : public QMenu {
 
     MainWindow &window_;
     Chosen thing_;
+    Spot spot_; ///< on a wall, where the menu opened
 };
 
 } // namespace roundlay::window

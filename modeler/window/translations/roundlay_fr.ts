@@ -174,6 +174,22 @@
         <source>door</source>
         <translation>porte</translation>
     </message>
+    <message>
+        <source>%1: %2 from the left of wall %3, its sill %4 up</source>
+        <translation>%1 : à %2 de la gauche du mur %3, son seuil à %4</translation>
+    </message>
+    <message>
+        <source>%1. It did not fit where it was wanted; this is the nearest place that does</source>
+        <translation>%1. Elle ne tenait pas à l’endroit voulu ; voici l’endroit le plus proche où elle tient</translation>
+    </message>
+    <message>
+        <source>No door of the usual size fits in wall %1</source>
+        <translation>Aucune porte de taille courante ne tient dans le mur %1</translation>
+    </message>
+    <message>
+        <source>No window of the usual size fits in wall %1</source>
+        <translation>Aucune fenêtre de taille courante ne tient dans le mur %1</translation>
+    </message>
 </context>
 <context>
     <name>ExportDialog</name>
@@ -2534,6 +2550,14 @@
     <message>
         <source>Le&amp;gend</source>
         <translation>Lé&amp;gende</translation>
+    </message>
+    <message>
+        <source>Add a &amp;window here</source>
+        <translation>Ajouter une &amp;fenêtre ici</translation>
+    </message>
+    <message>
+        <source>Add a &amp;door here</source>
+        <translation>Ajouter une &amp;porte ici</translation>
     </message>
 </context>
 <context>

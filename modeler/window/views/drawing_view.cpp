@@ -156,14 +156,15 @@ void DrawingView::mouseMoveEvent(QMouseEvent *event) {
 void DrawingView::mouseReleaseEvent(QMouseEvent *event) {
     panning_ = false;
     if (event->button() == Qt::RightButton && !is_dragging() && !went_far())
-        return emit asked_for_menu(thing_at(to_sheet(pressed_)), event->globalPosition().toPoint());
+        return emit asked_for_menu(thing_at(to_sheet(pressed_)), event->globalPosition().toPoint(),
+                                   spot_at(to_sheet(pressed_)));
     if (is_dragging() && !typed_->isVisible()) release();
 }
 
 /// The right button has its own way, since dragging it moves the sheet.
 void DrawingView::contextMenuEvent(QContextMenuEvent *event) {
     if (event->reason() == QContextMenuEvent::Keyboard)
-        emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
+        emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()), {});
     event->accept();
 }
 
@@ -205,7 +206,7 @@ void DrawingView::keyPressEvent(QKeyEvent *event) {
         if (!typed.isEmpty() && typed.at(0).isDigit()) return begin_typing(typed);
     }
     if (is_menu_key(*event) && !is_dragging())
-        return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()));
+        return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()), {});
     const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
     if (!zoom_by_key(*event, zoom_in, [this] { fit(); })) QWidget::keyPressEvent(event);
 }

@@ -30,8 +30,9 @@ class DrawingView : public QWidget {
 
   signals:
     void hinted(const QString &words); ///< for the status line
+    void told(const QString &words);   ///< what was done, there too: it stays for a while
     /// What can be done with a thing; the right button without a drag, or the menu key.
-    void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
+    void asked_for_menu(const Chosen &thing, const QPoint &on_screen, const Spot &spot);
 
   protected:
     virtual sheets::Rect content() const = 0; ///< millimetres
@@ -51,6 +52,7 @@ class DrawingView : public QWidget {
 
     virtual Chosen thing_at(Vec2) const { return {}; } ///< under the pointer
     virtual Chosen chosen_thing() const { return {}; }
+    virtual Spot spot_at(Vec2) const { return {}; } ///< of a wall on which something can be put
     virtual std::vector<LegendEntry> legend() const { return {}; } ///< what its colours and patterns mean
 
     void fit_now();        ///< also while a hand is at work

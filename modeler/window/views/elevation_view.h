@@ -16,7 +16,9 @@ class ElevationView : public DrawingView {
     ElevationView(Desk &desk, Selection &selection, QWidget *parent = nullptr);
 
     const ElevationScene &scene() const { return scene_; }
-    /// Adds an opening to the wall that is shown, as near to `middle` as it fits, and chooses it.
+    /// Adds an opening with its middle there, or as near as it fits, chooses it and tells where it is.
+    void add_at(OpeningKind kind, const Spot &spot);
+    /// The same in the wall that is shown.
     void add(OpeningKind kind, double middle);
     void add(OpeningKind kind) { add(kind, scene_.length / 2); }
     void remove_chosen();
@@ -36,6 +38,7 @@ class ElevationView : public DrawingView {
     bool is_old() const override;
     Chosen thing_at(Vec2 at) const override;
     Chosen chosen_thing() const override;
+    Spot spot_at(Vec2 at) const override;
     std::vector<LegendEntry> legend() const override;
     void keyPressEvent(QKeyEvent *event) override;
 

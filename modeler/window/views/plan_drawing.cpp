@@ -25,7 +25,7 @@ std::vector<Vec2> outline_of(const WallPlace &w) {
 
 /// What layout says against it, first of all.
 QString why_it_does_not_fit(const Shell &shell) {
-    for (const Finding &finding : lay_out(shell).findings)
+    for (const Finding &finding : lay_out_to_try(shell).findings)
         if (finding.weight == Weight::error) return sentence_text(finding, shell.units);
     return PlanView::tr("it does not fit there");
 }

@@ -49,6 +49,12 @@ Chosen PlanView::thing_at(Vec2 at) const {
     return {};
 }
 
+Spot PlanView::spot_at(Vec2 at) const {
+    if (thing_at(at).kind != Chosen::Kind::wall) return {};
+    const WallPlace &w = place(*layout_of(desk_), wall_at(at));
+    return {w.name, w.frame.to_local({at.x, at.y, 0}).x, {}};
+}
+
 int PlanView::timber_at(Vec2 at) const {
     const Layout *layout = layout_of(desk_);
     if (layout == nullptr) return -1;

@@ -50,6 +50,7 @@ class PlanView : public DrawingView {
     bool is_old() const override;
     Chosen thing_at(Vec2 at) const override;
     Chosen chosen_thing() const override { return selection_.chosen(); }
+    Spot spot_at(Vec2 at) const override;
     std::vector<LegendEntry> legend() const override;
     void keyPressEvent(QKeyEvent *event) override;
     void leaveEvent(QEvent *event) override;

@@ -1,0 +1,208 @@
+#include "modeler/window/desk/opening_edits.h"
+
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/openings/openings.h"
+#include "kernel/layout/openings/openings_on_steps.h"
+#include "kernel/measure/tidied.h"
+#include "modeler/window/desk/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay::window {
+
+namespace {
+
+Opening imperial_opening(OpeningKind kind) {
+    Opening o;
+    o.kind = kind;
+    const bool door = kind == OpeningKind::door;
+    o.sill = door ? Length() : Length::feet(3);
+    o.width = Length::feet(3);
+    o.height = door ? Length::inches(82) : Length::feet(4);
+    return o;
+}
+
+Opening metric_opening(OpeningKind kind) {
+    Opening o;
+    o.kind = kind;
+    const bool door = kind == OpeningKind::door;
+    o.sill = door ? Length() : Length::mm(900);
+    o.width = Length::mm(900);
+    o.height = Length::mm(door ? 2100 : 1200);
+    return o;
+}
+
+std::string free_name(const Shell &shell, OpeningKind kind) {
+    const std::string base = kind == OpeningKind::door ? "door " : "window ";
+    for (std::size_t number = 1;; ++number) {
+        std::string name = base + std::to_string(number);
+        const auto same = [&](const Opening &o) { return o.name == name; };
+        if (std::none_of(shell.openings.begin(), shell.openings.end(), same)) return name;
+    }
+}
+
+/// Warnings of thin logs over and under the last opening, which a sill or height on a seam has not.
+std::size_t complaints_of_last(const Shell &shell) {
+    const std::string own = "opening[" + std::to_string(shell.openings.size() - 1) + "]";
+    const Layout layout = lay_out_to_try(shell);
+    return static_cast<std::size_t>(
+        std::count_if(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
+            return f.weight != Weight::note && f.subject.starts_with(own);
+        }));
+}
+
+/// The nearest length about the part of the last opening with which it complains least, within half a pitch.
+void ease(Shell &shell, Length Opening::*part) {
+    const Length usual = shell.openings.back().*part;
+    const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+    const double far = shell.rounds.pitch ? shell.rounds.pitch->mm() / 2 : 10 * step;
+    std::size_t least = complaints_of_last(shell);
+    Length best = usual;
+    for (int i = 2; least > 0 && i / 2 * step <= far; ++i) { // up and down by turns
+        shell.openings.back().*part = usual + Length::mm((i % 2 == 0 ? 1 : -1) * (i / 2) * step);
+        const std::size_t now = complaints_of_last(shell);
+        if (now >= least) continue;
+        least = now;
+        best = shell.openings.back().*part;
+    }
+    shell.openings.back().*part = best;
+}
+
+/// Sill and height on seams where there are some near: whoever adds an opening is told of nothing at once.
+Shell eased(Shell shell, OpeningKind kind) {
+    if (kind == OpeningKind::window) ease(shell, &Opening::sill);
+    ease(shell, &Opening::height);
+    return shell;
+}
+
+std::ptrdiff_t errors_in(const Findings &findings) {
+    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight == Weight::error; });
+}
+
+/// Puts the last opening of a shell here and there.
+class Placer {
+  public:
+    Placer(const Shell &shell, const Opening &opening) : shell_(shell), layout_(lay_out_to_try(shell)) {
+        errors_ = errors_in(layout_.findings);
+        layout_.pieces.clear(); // what is asked of it lies before them
+        bare_errors_ = bare_errors();
+        shell_.openings.push_back(opening);
+    }
+
+    std::optional<PlacedOpening> placed(const WantedPlace &wanted) {
+        const int wall = wall_named(layout_, own().wall);
+        if (wall < 0) return {};
+        const WallPlace &place = layout_.walls[static_cast<std::size_t>(wall)];
+        const double from = on_grid(wanted.along - own().width.mm() / 2);
+        for (const auto &[x, sill] : corners_in_turn(place, from, wanted.up))
+            if (fits(x, sill))
+                return PlacedOpening{eased_where_it_can(), x == from && is_there(sill, wanted)};
+        return {};
+    }
+
+  private:
+    Opening &own() { return shell_.openings.back(); }
+    double on_grid(double mm) const {
+        const double step = grid_step(shell_.units);
+        return std::round(mm / step) * step;
+    }
+    bool is_there(double sill, const WantedPlace &wanted) {
+        return !wanted.up || own().kind == OpeningKind::door ||
+               std::abs(sill - on_grid(*wanted.up - own().height.mm() / 2)) < grid_step(shell_.units);
+    }
+    /// Lower left corners. A window keeps its height as long as it can, a door its place along the wall.
+    std::vector<Vec2> corners_in_turn(const WallPlace &wall, double from, std::optional<double> up) {
+        const std::vector<double> heights = sills(wall, up);
+        std::vector<Vec2> all;
+        for (const double sill : heights)
+            for (const double x : places(from, sill, wall.length))
+                all.push_back({x, sill});
+        if (own().kind == OpeningKind::door)
+            std::ranges::stable_sort(all, {}, [&](Vec2 p) { return std::abs(p.x - from); });
+        return all;
+    }
+
+    double wide_step() const { return shell_.units == UnitSystem::metric ? 100 : 4 * mm_per_inch; }
+
+    /// The nearest first; a door stands on the foundation or on one of its steps.
+    std::vector<double> sills(const WallPlace &wall, std::optional<double> up) {
+        const double usual = own().sill.mm();
+        std::vector<double> all{usual};
+        if (own().kind == OpeningKind::door) {
+            for (const StepPlace &step : layout_.steps)
+                if (layout_.walls[static_cast<std::size_t>(step.wall)].name == wall.name)
+                    all.push_back(step.rise);
+            return all;
+        }
+        const double highest = std::max(0.0, wall.top - own().height.mm());
+        const double wanted =
+            up ? std::clamp(on_grid(*up - own().height.mm() / 2), 0.0, on_grid(highest)) : usual;
+        all.front() = wanted;
+        for (double by = wide_step(); by <= highest; by += wide_step())
+            for (const double sill : {wanted + by, wanted - by})
+                if (sill >= 0 && sill <= highest) all.push_back(sill);
+        return all;
+    }
+
+    /// Where it is wanted, then where the wall has wood enough beside it, the nearest first.
+    std::vector<double> places(double wanted, double sill, double length) {
+        own().sill = tidied(Length::mm(sill));
+        std::vector<double> all{wanted};
+        if (layout_.corners.empty()) return all;
+        const double fine = grid_step(shell_.units);
+        for (const Span &s : places_beside(shell_, layout_, shell_.openings.size() - 1)) {
+            const double low = std::ceil(s.from / fine) * fine, high = std::floor(s.to / fine) * fine;
+            if (low > high) continue;
+            const double nearest = std::clamp(wanted, low, high);
+            for (double by = 0; by <= length; by += wide_step())
+                for (const double x : {nearest + by, nearest - by})
+                    if (x >= low && x <= high) all.push_back(x);
+        }
+        std::ranges::stable_sort(all, {}, [&](double x) { return std::abs(x - wanted); });
+        return all;
+    }
+
+    /// What openings alone have against it, which costs next to nothing.
+    std::ptrdiff_t bare_errors() {
+        if (layout_.corners.empty()) return 0;
+        layout_.findings.clear();
+        check_openings(shell_, layout_) && check_trim(shell_, layout_) &&
+            check_openings_on_steps(shell_, layout_);
+        return errors_in(layout_.findings);
+    }
+
+    bool fits(double from_left, double sill) {
+        own().from_left = tidied(Length::mm(from_left));
+        own().sill = tidied(Length::mm(sill));
+        if (bare_errors() > bare_errors_ || tries_ == most_tries) return false;
+        ++tries_;
+        return errors_in(lay_out_to_try(shell_).findings) <= errors_;
+    }
+
+    Shell eased_where_it_can() {
+        const Shell easy = eased(shell_, own().kind);
+        return errors_in(lay_out_to_try(easy).findings) <= errors_ ? easy : shell_;
+    }
+
+    static constexpr int most_tries = 200; ///< each lays the whole shell out
+    Shell shell_;
+    Layout layout_; ///< of the shell without it
+    std::ptrdiff_t errors_ = 0, bare_errors_ = 0;
+    int tries_ = 0;
+};
+
+} // namespace
+
+Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units) {
+    Opening o = units == UnitSystem::metric ? metric_opening(kind) : imperial_opening(kind);
+    o.wall = wall;
+    return o;
+}
+
+std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, const WantedPlace &wanted) {
+    if (opening.name.empty()) opening.name = free_name(shell, opening.kind);
+    return Placer(shell, opening).placed(wanted);
+}
+
+} // namespace roundlay::window

@@ -1,0 +1,30 @@
+// Openings that are put where a hand points.
+#pragma once
+
+#include "kernel/shell/shell.h"
+
+#include <optional>
+#include <string>
+
+namespace roundlay::window {
+
+/// Width, height and sill to begin with, in round figures of the shell's units.
+Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units);
+
+/// Where an opening is wanted: its middle.
+struct WantedPlace {
+    double along = 0;         ///< from the wall's left, mm
+    std::optional<double> up; ///< over the foundation; as its kind usually stands where nothing is said
+};
+
+struct PlacedOpening {
+    Shell shell; ///< with the opening as its last one
+    bool where_wanted = false;
+};
+
+/// The shell with one more opening, there if the layout takes it there, else at the place nearest along the
+/// wall, else at the nearest height that has one. Sill and height go to seams that are near. Nothing where it
+/// fits nowhere.
+std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, const WantedPlace &wanted);
+
+} // namespace roundlay::window
