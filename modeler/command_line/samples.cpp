@@ -187,10 +187,12 @@ std::vector<std::pair<const Wall *, const Wall *>> pairs_across(const Shell &she
     return pairs;
 }
 
-void floor(Samples &samples) {
+/// Its joists start at their spacing, or so that none stands in a partition.
+bool floor_from(Samples &samples, std::optional<Length> first) {
     samples.tries = most_tries;
     const Shell &shell = samples.plain;
     Floor f = floor_of(shell);
+    f.first = first;
     const bool feet = shell.units == UnitSystem::imperial;
     std::vector<Length> levels = seam_heights(shell, feet ? Length::inches(100) : Length::mm(2500));
     levels.resize(std::min<std::size_t>(levels.size(), 3));
@@ -206,8 +208,17 @@ void floor(Samples &samples) {
                         "# A floor: joists from one wall to the one across the room. The loads are for a "
                         "screen of spans only;\n"
                         "# local code and a licensed professional decide.\n"))
-                    return;
+                    return true;
             }
+    return false;
+}
+
+void floor(Samples &samples) {
+    const Length spacing = floor_of(samples.plain).spacing;
+    for (const std::optional<Length> first :
+         {std::optional<Length>(), std::optional(spacing * 0.5), std::optional(spacing * 0.75),
+          std::optional(spacing * 0.25), std::optional(spacing * 0.375)})
+        if (floor_from(samples, first)) return;
 }
 
 } // namespace
