@@ -6,6 +6,7 @@
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/plan_sketch.h"
+#include "tests/window/support/sight.h"
 #include "tests/window/support/typing.h"
 
 #include <QApplication>
@@ -23,16 +24,6 @@ using namespace roundlay;
 using namespace roundlay::window;
 
 namespace {
-
-/// By the place in the form, whatever the language.
-QList<LengthEdit *> seen_lengths(const QWidget &dialog) {
-    QList<LengthEdit *> seen;
-    for (LengthEdit *edit : dialog.findChildren<LengthEdit *>())
-        if (edit->isVisible()) seen << edit;
-    std::sort(seen.begin(), seen.end(),
-              [](const LengthEdit *a, const LengthEdit *b) { return a->y() < b->y(); });
-    return seen;
-}
 
 QPushButton *make_button(QDialog &dialog) {
     for (QPushButton *button : dialog.findChildren<QPushButton *>())

@@ -3,10 +3,13 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
+#include "tests/window/support/sight.h"
 #include "tests/window/support/window.h"
 
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
+#include <QLabel>
 #include <QScreen>
 #include <QTemporaryDir>
 #include <QTest>
@@ -21,6 +24,7 @@ class ScreenTest : public QObject {
   private slots:
     void the_window_with_a_document_fits_its_screen();
     void the_dialogs_fit_their_screen();
+    void what_an_export_says_can_be_read();
 
   private:
     void look_at_dialog(MainWindow &window, const QString &action);
@@ -96,6 +100,37 @@ void ScreenTest::the_dialogs_fit_their_screen() {
     });
     look_at_dialog(window, QStringLiteral("close"));
     window.close_document();
+}
+
+/// The longest that it says: which files of the person's own stand in the way.
+void ScreenTest::what_an_export_says_can_be_read() {
+    const std::string folder =
+        "/home/somebody/Documents/shells/tarnfold-hall-as-ordered-in-march/tarnfold-hall-export";
+    const auto in_the_way = [&](const ExportJob &, const std::vector<const Exporter *> &,
+                                const std::filesystem::path &, Progress &, IfThere) -> ExportDialog::Outcome {
+        ExportFailure failure;
+        failure.trouble = Trouble::in_the_way;
+        failure.message =
+            "files of your own stand in the way in \"" + folder +
+            "\" (made by no export, or changed since): shell.step, totals.csv, picture.png and 12 "
+            "more: nothing was written; move them, choose another folder, or replace them";
+        return failure;
+    };
+    ExportDialog dialog({}, QString::fromStdString(folder), nullptr, in_the_way);
+    dialog.show();
+    QTest::qWait(100);
+    dialog.start();
+    QTRY_VERIFY(!dialog.is_running());
+    QTest::qWait(100);
+    const QRect room = QGuiApplication::primaryScreen()->availableGeometry();
+    QVERIFY(dialog.height() <= room.height() && dialog.width() <= room.width());
+    const QString wrong = covered(dialog);
+    QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
+    for (const QWidget *part : dialog.findChildren<QWidget *>(Qt::FindDirectChildrenOnly))
+        QVERIFY(!part->isVisible() || dialog.rect().contains(part->geometry()));
+    keep_picture(dialog, QStringLiteral("fits-%1-in-the-way").arg(room.width()));
+    // What is chosen can be reached: some of it is seen, the rest scrolls.
+    QVERIFY(dialog.findChild<QCheckBox *>()->visibleRegion().boundingRect().height() > 0);
 }
 
 int main(int argc, char **argv) {

@@ -3,6 +3,7 @@
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/wrapped_label.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -48,7 +49,7 @@ void ExportProgress::at(std::string_view doing, int done, int of) {
 
 ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent, Exporting exporting)
     : QDialog(parent), job_(std::move(job)), exporting_(std::move(exporting)), paper_(new QComboBox),
-      folder_(new QLineEdit(folder)), bar_(new QProgressBar), words_(new QLabel),
+      folder_(new QLineEdit(folder)), bar_(new QProgressBar), words_(new WrappedLabel),
       start_(new QPushButton(tr("&Export"))), close_(new QPushButton(tr("Close"))),
       open_(new QPushButton(tr("&Open the folder"))), replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
@@ -76,7 +77,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     grid->addWidget(folder_label, row, 0);
     grid->addWidget(folder_, row, 1);
     grid->addWidget(choose, row++, 2);
-    words_->setWordWrap(true);
+    words_->setTextFormat(Qt::PlainText);
     grid->addWidget(words_, row++, 0, 1, 3);
     grid->addWidget(replace_, row++, 0, 1, 3);
     grid->addWidget(bar_, row++, 0, 1, 3);
@@ -95,7 +96,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     connect(folder_, &QLineEdit::textChanged, this, &ExportDialog::spare_own_files);
     connect(open_, &QPushButton::clicked, this, &ExportDialog::open_folder);
     connect(&progress_, &ExportProgress::told, this, [this](const QString &doing, int done, int of) {
-        words_->setText(doing);
+        say(doing);
         bar_->setMaximum(of);
         bar_->setValue(done);
     });
@@ -103,7 +104,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
 
 /// The screen may be lower than all of them.
 QWidget *ExportDialog::choices_in_view() {
-    constexpr double most = 0.45; // of the screen
+    constexpr int rows = 3; // seen at the least
     auto *inside = new QWidget;
     auto *column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 0, 0);
@@ -114,11 +115,19 @@ QWidget *ExportDialog::choices_in_view() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
-    const QSize all = inside->sizeHint(), room = screen()->availableGeometry().size();
-    scroll->setMinimumHeight(std::min(all.height(), static_cast<int>(most * room.height())));
+    const QSize room = screen()->availableGeometry().size();
+    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    scroll->setMinimumHeight(rows * (choices_.front()->sizeHint().height() + column->spacing()));
     scroll->setMinimumWidth(
-        std::min(all.width(), room.width() * 9 / 10 - style()->pixelMetric(QStyle::PM_ScrollBarExtent)));
+        std::min(inside->sizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent),
+                 room.width() * 9 / 10));
     return scroll;
+}
+
+/// As high as it has something to say, where the screen is; else what can be chosen scrolls.
+void ExportDialog::say(const QString &sentence) {
+    words_->setText(breakable(sentence));
+    make_room(*this);
 }
 
 ExportDialog::~ExportDialog() {
@@ -195,7 +204,7 @@ void ExportDialog::finish(const Outcome &outcome) {
         open_->setEnabled(true);
         open_->setFocus();
     }
-    words_->setText(result_);
+    say(result_);
     emit ended();
 }
 

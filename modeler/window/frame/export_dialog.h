@@ -57,6 +57,7 @@ class ExportDialog : public QDialog {
 
   private:
     QWidget *choices_in_view();
+    void say(const QString &sentence);
     void choose_folder();
     void enable_start();
     void spare_own_files();

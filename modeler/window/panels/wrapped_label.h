@@ -22,4 +22,10 @@ class WrappedLabel : public QLabel {
     void resizeEvent(QResizeEvent *event) override;
 };
 
+/// A path as it is shown: lines may break at its slashes.
+QString breakable(QString sentence);
+
+/// For what a dialog has come to say: as high as all that is in it asks for, on the screen that it is on.
+void make_room(QWidget &dialog);
+
 } // namespace roundlay::window
