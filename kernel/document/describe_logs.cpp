@@ -11,20 +11,22 @@ const TableOf<LogSizes> &logs_table() {
          .items = items<LogSizes>(
              {size<&LogSizes::butt_height>(
                   "butt_height", bounds::short_size,
-                  "at the two ends of a log; a half log is half of such a one, less half the gap",
+                  "at the two ends of a log; a half log is half of such a one, less half the gap; not in a "
+                  "shell of saddles, whose logs are even cylinders",
                   {.left_out = "the wall's log height"}),
               size<&LogSizes::tip_height>(
                   "tip_height", bounds::short_size,
-                  "at the two ends of a log; a half log is half of such a one, less half the gap",
+                  "at the two ends of a log; a half log is half of such a one, less half the gap; not in a "
+                  "shell of saddles, whose logs are even cylinders",
                   {.left_out = "the wall's log height"}),
-              size<&LogSizes::butt_width>(
-                  "butt_width", bounds::short_size,
-                  "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
-                  {.left_out = "the wall's thickness"}),
-              size<&LogSizes::tip_width>(
-                  "tip_width", bounds::short_size,
-                  "at the two ends of a log; at most the wall's thickness, which is that of its widest log",
-                  {.left_out = "the wall's thickness"}),
+              size<&LogSizes::butt_width>("butt_width", bounds::short_size,
+                                          "at the two ends of a log; at most the wall's thickness, which is "
+                                          "that of its widest log; not in a shell of saddles",
+                                          {.left_out = "the wall's thickness"}),
+              size<&LogSizes::tip_width>("tip_width", bounds::short_size,
+                                         "at the two ends of a log; at most the wall's thickness, which is "
+                                         "that of its widest log; not in a shell of saddles",
+                                         {.left_out = "the wall's thickness"}),
               size<&LogSizes::diameter>("diameter", bounds::short_size,
                                         "of the round stick that a log is made of; what of its section would "
                                         "lie outside that is wane",

@@ -63,7 +63,8 @@ const TableOf<Partition> &partition_table() {
                   {.missing = "the wall it starts in, stated before it: from = \"A\""}),
               size<&Partition::from_left>(
                   "from_left", bounds::long_place,
-                  "along that wall's outside, from its left corner to the middle of the partition",
+                  "along that wall, from its left outside corner to where its middle line crosses that of "
+                  "the partition",
                   {.missing = "from_left = \"3 m\", along that wall's outside to the middle of this one"}),
               direction<&Partition::heading>(
                   "toward", "which way it runs, where that is not square to the wall it starts in, inward",

@@ -54,11 +54,11 @@ struct Wall {
 /// A wall indoors: it starts in one wall and ends in another, and its tails pass through both. Seen from its
 /// own outside it runs from left to right; what lies left of its heading is its inside.
 struct Partition {
-    std::string name;              ///< wall letter, unique among all walls
-    std::string from;              ///< the wall that it starts in
-    Length from_left;              ///< along that wall's outside, from its left corner to this wall's middle
-    std::optional<double> heading; ///< degrees counter-clockwise from east; else square to `from`, inward
-    std::string to;                ///< the wall that it ends in; walls on the way there are crossed
+    std::string name; ///< wall letter, unique among all walls
+    std::string from; ///< the wall that it starts in
+    Length from_left; ///< along that wall, from its left outside corner to where both middle lines cross
+    std::optional<double> heading;    ///< degrees counter-clockwise from east; else square to `from`, inward
+    std::string to;                   ///< the wall that it ends in; walls on the way there are crossed
     std::optional<Length> thickness;  ///< else the shell's
     std::optional<Length> pitch;      ///< as Wall
     std::optional<Length> log_height; ///< as Wall

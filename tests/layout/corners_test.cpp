@@ -1,7 +1,9 @@
 // Corners: which logs lie on which, and where none does.
 #include "kernel/layout/corners/corners.h"
+#include "kernel/layout/lay_out.h"
 #include "kernel/layout/plan/plan.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 using namespace roundlay;
@@ -24,4 +26,25 @@ TEST_CASE("A notch names the crossing log over or under it where there is a seam
             }
     CHECK(butts > 0);
     CHECK(seams > 0);
+}
+
+TEST_CASE("A half log that is too thin to run on past a partition says that it stands in two pieces") {
+    Shell shell = test::plain_shell(); // half logs of 95 lie in walls B and D
+    Partition p;
+    p.name = "P";
+    p.from = "D", p.to = "B";
+    p.from_left = Length::mm(2000);
+    shell.partitions = {p};
+    shell.notch.least_tail = Length::mm(90);
+    shell.pegs.wanted = false;
+    const Layout layout = lay_out(shell);
+    const std::string told = test::words(layout.findings);
+    CAPTURE(told);
+    CHECK_THAT(told, ContainsSubstring("it stands in two pieces, one to either side of wall P"));
+    const auto parted = std::ranges::count_if(
+        layout.pieces, [](const Piece &piece) { return piece.tag == "B-01-2" || piece.tag == "D-01-2"; });
+    CHECK(parted == 2);
+    shell.notch.kind = NotchKind::square_lap;
+    shell.notch.least_tail = Length::mm(20);
+    CHECK(test::words(lay_out(shell).findings).find("in two pieces") == std::string::npos);
 }

@@ -92,6 +92,10 @@ constexpr Entry entries[] = {
     {"the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its lower end",
      "le haut doit être de niveau mais s’en écarte de %1 : le mur %2 atteint %3, le mur %4 seulement %5 à "
      "son bout le plus bas"},
+    {"what would be left of the half log in the notch is %1 thick, under the least of %2: it stands in two "
+     "pieces, one to either side of wall %3",
+     "ce qui resterait de la demi-pièce dans l’entaille a %1 d’épaisseur, sous le moins de %2 : elle est en "
+     "deux morceaux, un de chaque côté du mur %3"},
 };
 
 } // namespace

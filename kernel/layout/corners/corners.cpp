@@ -199,6 +199,7 @@ class Corner {
         for (std::size_t k = 0; k < layers_.size(); ++k) {
             const Layer &l = layers_[k];
             if (!is_part(l) || thinnest(l) >= rule_.least_tail.mm()) continue;
+            if (runs_on(l)) note_parted(l, thinnest(l));
             notch(l) = {};
             notch(l).butts = true;
             if (k > 0) {
@@ -211,6 +212,23 @@ class Corner {
                 notch(layers_[k + 1]).below = -1;
             }
         }
+    }
+
+    /// Does its wall go on past the crossing one?
+    bool runs_on(const Layer &l) const {
+        const Arm &a = arms_[l.arm];
+        const auto &meetings = layout_.walls[static_cast<std::size_t>(a.wall)].meetings;
+        return a.meeting > 0 && a.meeting + 1 < meetings.size();
+    }
+
+    void note_parted(const Layer &l, double thick) {
+        const Arm &other = arms_[1 - l.arm];
+        say_of(Weight::note, "half-log-parted", l,
+               said("what would be left of the half log in the notch is %1 thick, under the least of %2: it "
+                    "stands in two pieces, one to either side of wall %3",
+                    in_mm(std::max(thick, 0.0)), in_mm(rule_.least_tail.mm()),
+                    layout_.walls[static_cast<std::size_t>(other.wall)].name),
+               {});
     }
 
     bool check_tail(const Layer &l) {
