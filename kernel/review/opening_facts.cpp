@@ -1,6 +1,7 @@
 #include "kernel/review/opening_facts.h"
 
 #include "kernel/layout/openings/openings.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/text.h"
 #include "kernel/trade/settling.h"
 
@@ -12,14 +13,18 @@ namespace {
 
 constexpr double at_the_edge = 1e-3; ///< mm: a log that begins here begins at the opening's edge
 
-/// A piece seen from its wall: where it lies along it and in height.
+/// A piece seen from its wall: where it lies along it, and in height what it has of wood all along a stretch
+/// of it.
 struct Lying {
     double from = 0, to = 0, low = 0, high = 0;
 };
 
-Lying lying(const Layout &layout, const Piece &piece) {
+Lying lying(const Layout &layout, const Piece &piece, double left, double right) {
     const Vec3 o = layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin);
-    return {o.x, o.x + piece.blank.length, o.z, o.z + piece.blank.height};
+    const HewnFaces faces = hewn_faces(piece);
+    return {o.x, o.x + piece.blank.length,
+            o.z + std::max(faces.lowest(left - o.x), faces.lowest(right - o.x)),
+            o.z + std::min(faces.highest(left - o.x), faces.highest(right - o.x))};
 }
 
 /// The nearest log of the opening's wall that spans it whole, over its top or under its sill.
@@ -30,11 +35,11 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         const Piece &p = layout.pieces[i];
         if (p.timber >= 0 || layout.walls[static_cast<std::size_t>(p.wall)].name != o.wall) continue;
-        const Lying l = lying(layout, p);
+        const Lying l = lying(layout, p, left, right);
         if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
         if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;
         const auto nearer = [&](const Lying &than) { return over ? l.high < than.high : l.low > than.low; };
-        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)])))
+        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)], left, right)))
             best = static_cast<int>(i);
     }
     return best;
@@ -78,9 +83,10 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
         facts.header = spanning(layout, o, true);
         facts.sill = spanning(layout, o, false);
         if (facts.header >= 0) {
-            const Lying l = lying(layout, layout.pieces[static_cast<std::size_t>(facts.header)]);
-            facts.runs_left = o.from_left.mm() - l.from;
-            facts.runs_right = l.to - (o.from_left + o.width).mm();
+            const double left = o.from_left.mm(), right = left + o.width.mm();
+            const Lying l = lying(layout, layout.pieces[static_cast<std::size_t>(facts.header)], left, right);
+            facts.runs_left = left - l.from;
+            facts.runs_right = l.to - right;
         }
         facts.settle_space = settle_space_of(shell, o);
         facts.settle_basis = basis_of(shell, o);

@@ -1,4 +1,5 @@
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/plan/reach.h"
 #include "kernel/review/opening_facts.h"
 #include "kernel/review/review.h"
@@ -306,4 +307,35 @@ TEST_CASE("What no shop could cut is an error with the statement that it comes f
     pushed.pieces[3].frame.origin.z -= 2;
     for (const Finding &f : review(shell, pushed, bodies_of(pushed)))
         if (f.code == "pieces-overlap") CHECK(f.subject.starts_with("wall["));
+}
+
+TEST_CASE("an opening that ends over the thin end of a tapered log has the log above it for its header") {
+    Shell shell = test::plain_shell();
+    shell.logs.butt_height = Length::mm(270), shell.logs.tip_height = Length::mm(150);
+    shell.rounds.gap = Length::mm(0), shell.rounds.pitch = Length::mm(210);
+    shell.notch.kind = NotchKind::square_lap;
+    shell.notch.least_tail = Length::mm(10);
+    shell.pegs.wanted = false;
+    const auto log_of = [](const Layout &layout, const char *tag) -> const Piece & {
+        const auto piece = std::ranges::find(layout.pieces, tag, &Piece::tag);
+        REQUIRE(piece != layout.pieces.end());
+        return *piece;
+    };
+    const Layout plain = lay_out(shell);
+    const Piece &log = log_of(plain, "A-01-1");
+    const HewnFaces faces = hewn_faces(log);
+    const double foot = log.frame.origin.z;
+    // at that end its wood ends well under the top of its blank: the opening ends half way between
+    const bool thin_left = faces.highest(500) < faces.highest(4500);
+    const double x = thin_left ? 500 : 4100, wood = std::max(faces.highest(x), faces.highest(x + 400));
+    REQUIRE(log.blank.height - wood > 40);
+    const double top = foot + (wood + log.blank.height) / 2;
+    shell.openings = {test::window("A", x, foot + 60, 400, top - foot - 60)};
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    REQUIRE_FALSE(layout.pieces.empty());
+    const auto facts = opening_facts(shell, layout);
+    REQUIRE(facts.size() == 1);
+    REQUIRE(facts[0].header >= 0);
+    CHECK(layout.pieces[static_cast<std::size_t>(facts[0].header)].tag == "A-02-1");
 }

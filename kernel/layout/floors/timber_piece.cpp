@@ -1,6 +1,7 @@
 #include "kernel/layout/floors/timber_piece.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/floors/planned_timbers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -93,13 +94,6 @@ class TimberWood {
 };
 
 /// The beam under the place `rest` along the timber, measured from its `from`.
-const PlannedTimber &beam_under(const FloorPlan &plan, const PlannedTimber &timber, double rest) {
-    return *std::find_if(plan.timbers.begin(), plan.timbers.end(), [&](const PlannedTimber &o) {
-        return o.use == TimberUse::beam && std::abs(o.from.y - timber.from.y - rest) < tolerance::weld &&
-               o.from.x < timber.from.x && o.to.x > timber.from.x;
-    });
-}
-
 } // namespace
 
 Piece piece_of(const PlannedTimber &timber, const FloorPlan &plan, const std::vector<std::string> &carriers) {
@@ -116,7 +110,7 @@ Piece piece_of(const PlannedTimber &timber, const FloorPlan &plan, const std::ve
     wood.add_faces(p);
     wood.add_end(p, End::datum, plan.tail, carriers[0]);
     for (std::size_t i = 0; i < timber.rests.size(); ++i) {
-        const PlannedTimber &beam = beam_under(plan, timber, timber.rests[i]);
+        const PlannedTimber &beam = plan.timbers[beam_at(plan, timber, timber.rests[i])];
         const double half = beam.width_from / 2, middle = timber.datum.bearing + timber.rests[i];
         const double under = timber.top - beam.top; // wood that stays over the beam
         if (std::max(timber.height(middle - half), timber.height(middle + half)) >
