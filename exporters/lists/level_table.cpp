@@ -92,6 +92,11 @@ double typical(const Levelled &l, double squares) {
 std::string sliver_words(const Levelled &l, UnitSystem units) {
     const auto places = [](int count) { return std::to_string(count) + (count == 1 ? " place" : " places"); };
     const std::string none = "none that was tried leaves fewer and is as level";
+    if (l.most_level && l.parted_otherwise)
+        return "The most level arrangement, largest " + say(l.most_level->worst, units) + ", typical " +
+               say(typical(l, l.most_level->squares), units) +
+               ", cannot be laid: its logs are so high that openings would part other rounds than these were "
+               "chosen for.\n";
     if (l.most_level)
         return "The most level arrangement, largest " + say(l.most_level->worst, units) + ", typical " +
                say(typical(l, l.most_level->squares), units) +

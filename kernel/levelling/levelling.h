@@ -79,6 +79,8 @@ struct Levelled {
     // What shun_slivers (slivers.h) adds:
     std::optional<Arrangement> most_level;      ///< the best one, where `after` gave way for fewer slivers
     int slivers = 0, slivers_of_most_level = 0; ///< places where a log beside an opening is left too thin
+    bool parted_otherwise =
+        false; ///< `most_level` cannot be laid: openings part its rounds into other pieces
 };
 
 /// A log is cut to its place from the butt on: its other end's height lies on the straight line from butt to

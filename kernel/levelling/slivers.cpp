@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 #include <random>
 #include <set>
 #include <utility>
@@ -34,13 +35,36 @@ Shell with_logs(const Shell &shell, const Layout &plan, const std::vector<PileLo
     return next;
 }
 
-constexpr int cannot_be_laid = std::numeric_limits<int>::max(); ///< instead of a count of slivers
+constexpr int cannot_be_laid = std::numeric_limits<int>::max(); ///< instead of a count
 
-/// Where wood is left that splits off: the walls of the slivers.
+/// What is wrong beside openings: rounds that an opening parts into other pieces than the logs were chosen
+/// for, which cannot be laid so at all, then wood that is left and splits off; and in which walls.
 struct Slivers {
-    int count = 0;
+    int parted_otherwise = 0, count = 0;
     std::set<int> walls;
+    bool none() const { return parted_otherwise == 0 && count == 0; }
+    bool fewer_than(const Slivers &o) const {
+        return std::pair(parted_otherwise, count) < std::pair(o.parted_otherwise, o.count);
+    }
 };
+
+/// How often openings part a round, by wall and round.
+using Parted = std::map<std::pair<int, int>, std::ptrdiff_t>;
+
+/// Of those rounds whose pieces each come from a log of their own: elsewhere one log is stated of the whole
+/// round, however it is parted.
+Parted parted(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
+              const std::vector<LogPlace> &places) {
+    Parted all;
+    for (const LogPlace &place : places) {
+        if (place.first_piece == 1 && place.last_piece == place.pieces) continue;
+        for (const Course &course : courses[static_cast<std::size_t>(place.wall)])
+            if (course.round == place.round)
+                all[{place.wall, place.round}] =
+                    std::ranges::count_if(cuts_of(shell, layout, place.wall, course), &OpeningCut::severs);
+    }
+    return all;
+}
 
 class Search {
   public:
@@ -48,16 +72,19 @@ class Search {
         : shell_(shell), pile_(pile), trial_(levelled), stacks_(pile, levelled.places, levelled.log_height),
           limit_(std::max(levelled.after.worst, taken_up_by_plate)), seats_(levelled.after.seats) {
         lay_out_plan(shell_, plan_);
+        Layout layout = plan_;
+        const auto courses = lay_out_courses(shell_, layout);
+        if (lay_out_steps(shell_, layout)) parted_as_stated_ = parted(shell_, layout, courses, trial_.places);
         slivers_ = slivers_of(seats_);
     }
 
     void run() {
         std::mt19937 random(1); // any fixed start: the same pile gives the same arrangement
-        while (slivers_.count > 0 && tries_ < most_tries && (step() || disturbed(random))) {
+        while (!slivers_.none() && tries_ < most_tries && (step() || disturbed(random))) {
         }
     }
 
-    int slivers() const { return slivers_.count; }
+    const Slivers &slivers() const { return slivers_; }
     const std::vector<Seat> &seats() const { return seats_; }
 
     Shell shell_with(const std::vector<Seat> &seats) {
@@ -79,8 +106,13 @@ class Search {
         const Shell next = shell_with(seats);
         Layout layout = plan_;
         const auto courses = lay_out_courses(next, layout);
-        if (courses.empty() || !lay_out_steps(next, layout)) return {cannot_be_laid, {}};
+        if (courses.empty() || !lay_out_steps(next, layout)) return {cannot_be_laid, 0, {}};
         Slivers found;
+        for (const auto &[round, times] : parted(next, layout, courses, trial_.places))
+            if (times != parted_as_stated_[round]) {
+                ++found.parted_otherwise;
+                found.walls.insert(round.first);
+            }
         for (const Sliver &sliver : warn_of_slivers(next, layout, courses)) {
             const auto *wall = first_of<about::Wall>(layout.findings[sliver.finding].about);
             if (wall != nullptr) found.walls.insert(wall_named(layout, wall->name));
@@ -92,7 +124,7 @@ class Search {
     /// Takes the arrangement if it leaves fewer slivers.
     bool take(const std::vector<Seat> &seats) {
         Slivers found = slivers_of(seats);
-        if (found.count >= slivers_.count) return false;
+        if (!found.fewer_than(slivers_)) return false;
         seats_ = seats, slivers_ = std::move(found);
         return true;
     }
@@ -170,25 +202,29 @@ class Search {
     double limit_;
     Layout plan_; ///< walls without their logs
     std::vector<Seat> seats_;
+    Parted parted_as_stated_; ///< what the places were made for
     Slivers slivers_;
     int tries_ = 0;
 };
 
 bool is_better(const Shell &shell, const Shell &before) {
     const Layout now = lay_out(shell), was = lay_out(before);
-    return !has_errors(now.findings) && warnings_in(now.findings) < warnings_in(was.findings);
+    return !has_errors(now.findings) &&
+           (has_errors(was.findings) || warnings_in(now.findings) < warnings_in(was.findings));
 }
 
 } // namespace
 
 void shun_slivers(const Shell &shell, const std::vector<PileLog> &pile, Levelled &levelled) {
     Search search(shell, pile, levelled);
-    if (search.slivers() == 0 || search.slivers() == cannot_be_laid) return;
-    levelled.slivers = levelled.slivers_of_most_level = search.slivers();
+    const Slivers before = search.slivers();
+    if (before.none() || before.parted_otherwise == cannot_be_laid) return;
+    levelled.slivers = levelled.slivers_of_most_level = before.count;
     search.run();
-    if (search.slivers() >= levelled.slivers) return;
+    if (!search.slivers().fewer_than(before)) return;
     if (!is_better(search.shell_with(search.seats()), search.shell_with(levelled.after.seats))) return;
-    levelled.slivers = search.slivers();
+    levelled.slivers = search.slivers().count;
+    levelled.parted_otherwise = before.parted_otherwise > 0;
     levelled.most_level =
         std::exchange(levelled.after, arranged(pile, levelled.places, search.seats(), levelled.log_height));
 }

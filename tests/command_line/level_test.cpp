@@ -45,17 +45,33 @@ TEST_CASE("level prints which log lies where and writes a document that holds it
     CHECK(run({"level", "hut.roundlay", "--pile", "yard.csv", "--to", "level.roundlay"}, at).code == 4);
 }
 
-TEST_CASE("level writes no document that cannot be built") {
-    // With these logs the sill of a window comes to lie a hair over a seam: the round under it is not parted
-    // any more, and nothing can be stated of its third piece.
+// With the most level of these logs the sill of a window comes to lie a hair over a seam: the round under it
+// is not parted any more, and nothing can be stated of its third piece.
+TEST_CASE("level finds logs with which a shell can be built, though others lie more level") {
     const std::string folder = std::string(ROUNDLAY_ROOT) + "/tests/command_line/documents/";
     const TemporaryFolder home;
     const std::string to = (home / "level.roundlay").string();
     const Ran ran = run(
         {"level", folder + "sill-on-a-seam.roundlay", "--pile", folder + "pile-on-a-seam.csv", "--to", to});
+    CHECK(ran.code == 0);
+    CHECK_THAT(ran.out, ContainsSubstring("The most level arrangement") &&
+                            ContainsSubstring("cannot be laid") && !ContainsSubstring("error: "));
+    CHECK(run({"check", to}).code == 0);
+}
+
+TEST_CASE("level writes no document that cannot be built") {
+    const std::string folder = std::string(ROUNDLAY_ROOT) + "/tests/command_line/documents/";
+    const TemporaryFolder home;
+    std::string pile = "mark,length,butt_height,tip_height\n";
+    for (int i = 0; i < 120; ++i) // all alike: no other arrangement helps
+        pile += "L" + std::to_string(i) + ",31 ft,9 1/4 in,9 1/4 in\n";
+    put(home / "pile.csv", pile);
+    const std::string to = (home / "level.roundlay").string();
+    const Ran ran = run(
+        {"level", folder + "sill-on-a-seam.roundlay", "--pile", (home / "pile.csv").string(), "--to", to});
     CHECK(ran.code == 1);
     CHECK_THAT(ran.err, ContainsSubstring("level.roundlay is not written"));
-    CHECK_THAT(ran.out, ContainsSubstring("error: wall A, round 4: something is stated of piece 3"));
+    CHECK_THAT(ran.out, ContainsSubstring("error: "));
     CHECK_FALSE(std::filesystem::exists(to));
 }
 
