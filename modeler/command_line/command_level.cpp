@@ -43,8 +43,9 @@ Findings brought_by(const Findings &with, const Findings &without) {
 std::string brought_words(const Findings &findings, const Speech &speech) {
     if (findings.empty()) return "";
     std::string text = "With them the check finds what it does not find without:\n";
-    for (const Finding &f : findings)
-        text += std::string(word(f.weight)) + ": " + sentence_of(f, speech) + "\n";
+    for (const FindingLine &line :
+         grouped_lines(findings, speech, [](const Finding &f) { return std::string(word(f.weight)) + ": "; }))
+        text += line.text + "\n";
     if (!std::ranges::any_of(findings,
                              [](const Finding &f) { return first_of<about::Opening>(f.about) != nullptr; }))
         return text;

@@ -1,8 +1,10 @@
 // What a check found, as lines for people and as JSON for machines.
 #pragma once
 
+#include "exporters/words/speech.h"
 #include "modeler/command_line/load.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -27,6 +29,10 @@ struct FindingLine {
 /// statement gives many of one kind, lines for the first few and one for the others together. Nothing is left
 /// out of the counts or of `findings_json`.
 std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings);
+
+/// The same for findings of a shell that is in no file: `start` begins a finding's line.
+std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &speech,
+                                       const std::function<std::string(const Finding &)> &start);
 
 /// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.
 std::string summary_line(const Input &input, const ExportJob *job);

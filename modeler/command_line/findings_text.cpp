@@ -55,7 +55,7 @@ std::string more_alike(const std::vector<const Finding *> &group, const Speech &
     const std::size_t end = std::min(group.size(), most_alike + most_places);
     for (std::size_t i = most_alike; i < end; ++i)
         text += (i > most_alike ? "; " : "") + words_of(group[i]->about, speech);
-    return text + (end < group.size() ? "; ... (check --json lists all)" : "");
+    return text + (end < group.size() ? "; ... (--json lists all)" : "");
 }
 
 } // namespace
@@ -83,7 +83,12 @@ Counts counts_of(const Input &input, const ExportJob *job) {
 }
 
 std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings) {
-    const Speech speech = in_english(job.shell.units);
+    return grouped_lines(findings, in_english(job.shell.units),
+                         [&](const Finding &f) { return line_start(input, f); });
+}
+
+std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &speech,
+                                       const std::function<std::string(const Finding &)> &start) {
     struct Alike {
         std::vector<const Finding *> all;
         std::size_t said = 0;
@@ -99,9 +104,9 @@ std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job,
         auto &[all, said] = alike[{f.code, f.subject}];
         const std::size_t before = said++;
         if (before < most_alike || all.size() <= most_alike + 1) // "and 1 more" saves no line
-            lines.push_back({f.weight, line_start(input, f) + sentence_of(f, speech)});
+            lines.push_back({f.weight, start(f) + sentence_of(f, speech)});
         else if (before == most_alike)
-            lines.push_back({f.weight, line_start(input, f) + "and " + more_alike(all, speech)});
+            lines.push_back({f.weight, start(f) + "and " + more_alike(all, speech)});
     }
     return lines;
 }
