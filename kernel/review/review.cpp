@@ -44,12 +44,13 @@ std::string statement_of(const Shell &shell, const Layout &layout, int piece) {
 void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
                 KnownMeetings *known, Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies, known))
-        findings.push_back({Weight::error,
-                            "pieces-overlap",
-                            {about::Pieces{tag(layout, o.a), tag(layout, o.b)}},
-                            said("these two pieces share %1 mm3 of wood", std::llround(o.volume)),
-                            {},
-                            statement_of(shell, layout, o.b)});
+        findings.push_back(
+            {Weight::error,
+             "pieces-overlap",
+             {about::Pieces{tag(layout, o.a), tag(layout, o.b)}},
+             said("these two pieces share as much wood as a cube of %1", in_mm(std::cbrt(o.volume))),
+             {},
+             statement_of(shell, layout, o.b)});
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies, known))
         if (!slides_in(layout, b.piece))
             findings.push_back({Weight::error,

@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/pdf/pdf.h"
@@ -257,6 +258,51 @@ TEST_CASE("the plan of a floor leads the tag of a timber out that is too short f
     const auto floors = words_on(sheets, "Floors");
     for (const Timber &t : made.layout.timbers)
         CHECK(floors.contains(made.layout.pieces[static_cast<std::size_t>(t.piece)].tag));
+}
+
+TEST_CASE("the plan of a floor has the tag of each trimmer at its own, inside a crossed-out opening too") {
+    // As a stair stands in a house: near a wall, with one trimmer at either end of it.
+    Shell shell = plain_shell();
+    Floor floor;
+    floor.name = "E", floor.from = "A", floor.to = "C";
+    floor.level = Length::mm(560), floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.openings = {{"stair", Length::mm(200), Length::mm(300), Length::mm(900), Length::mm(2100)}};
+    shell.floors = {floor};
+    const LaidShell made = laid(shell);
+    REQUIRE_FALSE(made.layout.timbers.empty());
+    const auto sheets = shell_drawings(made.shell, made.layout, made.bodies, full_options());
+    CHECK(all_clashes(sheets) == "");
+    std::map<std::string, Text> tags; // the first time, in the drawing; then in the table
+    std::vector<Path> leaders;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items) {
+            if (sheet.chapter != "Floors") continue;
+            if (const Text *text = std::get_if<Text>(&item); text && text->words.starts_with("E-"))
+                tags.emplace(text->words, *text);
+            if (const Path *path = std::get_if<Path>(&item); path && path->leader) leaders.push_back(*path);
+        }
+    const auto named = [&](const Timber &t) {
+        return tags.at(made.layout.pieces[static_cast<std::size_t>(t.piece)].tag).at;
+    };
+    // What of a millimetre of the house is a millimetre on paper: from the tags of joists, which all stand
+    // alike.
+    std::vector<std::pair<double, double>> joists;
+    std::vector<std::pair<Vec2, Vec2>> trimmers;
+    for (const Timber &t : made.layout.timbers) {
+        if (t.use == TimberUse::joist) joists.emplace_back(t.from.x, named(t).x);
+        if (t.use == TimberUse::trimmer) trimmers.emplace_back(0.5 * (t.from + t.to), named(t));
+    }
+    const double scale =
+        (joists.back().second - joists.front().second) / (joists.back().first - joists.front().first);
+    REQUIRE(trimmers.size() == 2);
+    const Vec2 apart = scale * (trimmers[1].first - trimmers[0].first),
+               told = trimmers[1].second - trimmers[0].second;
+    CHECK(std::abs(told.x - apart.x) < 12); // along it
+    CHECK(std::abs(told.y - apart.y) < 8);  // on it or beside it
+    for (const Path &leader : leaders)      // one that ran through words would seem to lead to them
+        for (const auto &[tag, text] : tags)
+            CHECK_FALSE(crosses(box_of(text).grown(-0.1), leader.points.front(), leader.points.back()));
 }
 
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {

@@ -3,10 +3,13 @@
 #include "kernel/document/restate.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/pieces/finding_pieces.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/review/review.h"
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
+#include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/recovery.h"
@@ -27,6 +30,8 @@
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/stand_banner.h"
 #include "tests/window/support/window.h"
 
 #include <QAction>
@@ -56,6 +61,8 @@ class EditsTest : public QObject {
     void a_new_opening_brings_no_warning();
     void a_new_opening_stands_where_it_is_wanted_or_nearest();
     void a_floor_comes_is_changed_and_goes();
+    void a_second_floor_lies_where_there_is_room_or_is_refused();
+    void what_shares_wood_does_not_stand();
     void a_drag_comes_to_rest_on_the_nearest_line();
     void only_what_an_edit_changes_is_cut_anew_data();
     void only_what_an_edit_changes_is_cut_anew();
@@ -262,6 +269,85 @@ void EditsTest::a_new_opening_stands_where_it_is_wanted_or_nearest() {
     wide.width = Length::metres(40);
     QVERIFY(!with_opening(shells[0], wide, {3000, {}}));
     QVERIFY(!with_opening(shells[0], usual_opening(OpeningKind::door, "Z", UnitSystem::metric), {3000, {}}));
+}
+
+namespace {
+
+QString banner(const QWidget &view) {
+    const auto *found = view.findChild<StandBanner *>();
+    return found != nullptr && !found->isHidden() ? found->words() : QString();
+}
+
+} // namespace
+
+void EditsTest::a_second_floor_lies_where_there_is_room_or_is_refused() {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const NotchKind kind : {NotchKind::full_dovetail, NotchKind::square_lap})
+            for (const Shape shape : {Shape::rectangle, Shape::ell}) {
+                const auto one = with_fitting_floor(*shell_of(usual_shell(shape, units, kind)));
+                QVERIFY(one);
+                const auto two = with_fitting_floor(*one);
+                QVERIFY(two);
+                const Layout layout = lay_out(*two);
+                QVERIFY(!has_errors(layout.findings) && layout.floors.size() == 2);
+                QVERIFY(overlaps(layout, bodies_of(layout)).empty());
+                const double apart = std::abs((two->floors[0].level - two->floors[1].level).mm());
+                // An L has room for it in its other part; a rectangle over or under the first.
+                QVERIFY(shape == Shape::ell || apart >= least_between_floors(units));
+            }
+    MainWindow window(kept());
+    window.show();
+    Shell low = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial));
+    low.rounds.count = 6;
+    window.begin(low, "Low");
+    QVERIFY(settled(window));
+    raise(window, "floors");
+    window.action("add_floor")->trigger();
+    QVERIFY(settled(window) && shell(window).floors.size() == 1);
+    window.action("add_floor")->trigger();
+    QVERIFY(settled(window) && shell(window).floors.size() == 1);
+    QVERIFY(window.findChild<QLabel *>("hint")->text().contains("6' 8\" between their tops"));
+    // In round logs none is let in, and that is the reason told.
+    const Shell round = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial, NotchKind::saddle));
+    QVERIFY(!with_fitting_floor(round) && against_any_floor(round));
+    QVERIFY(!against_any_floor(shell(window)));
+    // No beam: its fields take nothing and say so.
+    LengthEdit &beam = *window.floors().field("beam_width");
+    QVERIFY(!beam.isEnabled() && beam.placeholderText().contains("no beam"));
+    QVERIFY(beam.palette().color(QPalette::Disabled, QPalette::Base) !=
+            beam.palette().color(QPalette::Active, QPalette::Base));
+    keep_picture(window, "floor-without-beam");
+    window.floors().add_beam();
+    QVERIFY(settled(window) && beam.isEnabled() && beam.placeholderText().isEmpty());
+    window.close_document();
+}
+
+/// Two floors stated at one height: all of it is laid out, and none of it can be built.
+void EditsTest::what_shares_wood_does_not_stand() {
+    MainWindow window(kept());
+    window.show();
+    const Shell one = *with_fitting_floor(*shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial)));
+    window.begin(one, "Shared");
+    QVERIFY(settled(window) && window.desk().state()->stands());
+    QVERIFY(window.desk().edit("Twice", [](const Shell &s) {
+        Shell next = s;
+        next.floors.push_back(next.floors[0]);
+        next.floors[1].name = "G";
+        return std::optional(next);
+    }));
+    QVERIFY(settled(window));
+    QVERIFY(has_error(window) && !window.desk().state()->stands());
+    QVERIFY(window.desk().standing_is_old());
+    QVERIFY2(banner(*window.model().view()).contains("as it last stood"), "the model says nothing");
+    QVERIFY2(banner(window.plan()).contains("as stated"), "the plan says nothing");
+    QVERIFY(banner(window.plan()).contains("a cube of 1'"));
+    QVERIFY(!window.action("export")->isEnabled());
+    keep_picture(window, "shared-wood");
+    window.desk().history().undo();
+    QVERIFY(settled(window) && window.desk().state()->stands());
+    QVERIFY(banner(*window.model().view()).isEmpty());
+    window.desk().history().setClean();
+    window.close_document();
 }
 
 void EditsTest::a_floor_comes_is_changed_and_goes() {

@@ -224,7 +224,11 @@ void MarksTest::every_colouring_has_a_legend() {
     }
     QVERIFY(!window.plan().legend_panel().isVisible());
     const double before = window.elevation().scale();
+    QVERIFY(window.action("legend")->isChecked()); // while any shows
     window.action("legend")->trigger();
+    QVERIFY(!model.isVisible() && !window.action("legend")->isChecked());
+    window.action("legend")->trigger();
+    QVERIFY(model.isVisible() && window.action("legend")->isChecked());
     QTRY_VERIFY(window.plan().legend_panel().isVisible());
     QTRY_VERIFY(window.elevation().legend_panel().isVisible());
     QVERIFY2(window.elevation().scale() > before / 2, "the legend leaves the wall no room");
@@ -236,8 +240,9 @@ void MarksTest::every_colouring_has_a_legend() {
     }
     window.action("legend")->trigger();
     QVERIFY(!model.isVisible() && !window.plan().legend_panel().isVisible());
+    QVERIFY(!window.action("legend")->isChecked());
     window.show_legend(true, &model);
-    QVERIFY(model.isVisible());
+    QVERIFY(model.isVisible() && window.action("legend")->isChecked());
 }
 
 int main(int argc, char **argv) {

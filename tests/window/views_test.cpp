@@ -1,8 +1,12 @@
 // What the views draw, and how: shells that cannot be built, partitions drawn by hand, marks, words, legends.
+#include "kernel/shell/drawn_plan.h"
+#include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/finding_words.h"
+#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/selection.h"
+#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
@@ -15,16 +19,19 @@
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
 #include "modeler/window/views/stand_banner.h"
+#include "modeler/window/views/tints.h"
 #include "tests/window/support/window.h"
 
 #include <QAction>
 #include <QComboBox>
 #include <QDockWidget>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QTest>
+#include <algorithm>
 #include <cmath>
 
 using namespace roundlay;
@@ -48,6 +55,8 @@ class ViewsTest : public QObject {
     void a_plan_that_does_not_close_is_drawn_wall_by_wall();
     void a_text_that_cannot_be_read_leaves_what_stood_under_a_banner();
     void figures_of_an_opening_that_cannot_be_built_say_so();
+    void the_plan_shows_the_ends_past_the_corners();
+    void no_dimension_runs_over_joists();
     void a_click_on_an_opening_in_the_plan_chooses_it();
     void a_round_log_is_offered_what_it_can_have();
     void a_click_in_a_seam_chooses_the_log_beside_it();
@@ -225,6 +234,87 @@ void ViewsTest::figures_of_an_opening_that_cannot_be_built_say_so() {
     QVERIFY(settled(window));
     QTRY_VERIFY(!told->isVisible());
     window.desk().history().setClean();
+}
+
+namespace {
+
+/// Wood, its end grain or its edge; paper and ink are nearly grey.
+bool is_wood(const QColor &colour) {
+    return colour.red() - colour.blue() > 40;
+}
+
+} // namespace
+
+/// Hewn and round, square and slanted: where wood runs past a corner there is wood in the plan.
+void ViewsTest::the_plan_shows_the_ends_past_the_corners() {
+    Shell slanted = a_room();
+    std::vector<PlanPoint> corners;
+    for (const Vec2 p : {Vec2{0, 0}, {6000, 0}, {8000, 2000}, {8000, 5000}, {6000, 7000}, {0, 7000}})
+        corners.push_back({Length::mm(p.x), Length::mm(p.y)});
+    slanted.walls = drawn_plan(corners);
+    Shell hewn = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    for (Shell *shell : {&hewn, &slanted})
+        shell->notch.overhang = Length::mm(300);
+    int number = 0;
+    for (const Shell &shell :
+         {hewn, slanted, *shell_of(usual_shell(Shape::ell, UnitSystem::metric, NotchKind::saddle))}) {
+        MainWindow window(kept());
+        window.show();
+        window.begin(shell, "Tails");
+        QVERIFY(settled(window) && !has_error(window));
+        QTest::qWait(200);
+        PlanView &plan = window.plan();
+        keep_picture(window, QStringLiteral("plan-tails-%1").arg(++number));
+        const QImage seen = plan.grab().toImage();
+        const double ratio = seen.devicePixelRatio();
+        const Layout &layout = window.desk().standing()->job.layout;
+        for (const WallPlace &w : layout.walls)
+            for (const double along : {-150.0, w.length + 150.0}) {
+                const Vec3 at = w.frame.to_world({along, w.thickness / 2, 0});
+                const QPointF pixel = plan.to_screen({at.x, at.y});
+                QVERIFY2(plan.rect().contains(pixel.toPoint()), w.name.c_str());
+                const QColor colour = seen.pixelColor((pixel * ratio).toPoint());
+                const bool on_dot = std::ranges::any_of(layout.corners, [&](const CornerPlace &c) {
+                    return QLineF(plan.to_screen(c.centre), pixel).length() <
+                           6; // the mark of an inside corner
+                });
+                QVERIFY2(on_dot || is_wood(colour), qPrintable(text(w.name) + u' ' + colour.name()));
+            }
+        QCOMPARE(plan.dimension_lines().size(), layout.walls.size()); // those at a slant too
+        for (const QLineF &line : plan.dimension_lines())             // nor does a dimension run over them
+            for (const double part : {0.0, 1.0}) {
+                const QColor colour = seen.pixelColor((line.pointAt(part) * ratio).toPoint());
+                QVERIFY(!is_wood(colour));
+            }
+        window.close_document();
+    }
+}
+
+void ViewsTest::no_dimension_runs_over_joists() {
+    Shell house = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial));
+    house = *with_partition_there(house, "A", Length::mm(3500)); // across the joists
+    house = *with_partition_there(house, "B", Length::mm(2600)); // and along them
+    house = *with_fitting_floor(house);
+    MainWindow window(kept());
+    window.show();
+    window.begin(house, "Joists");
+    QVERIFY(settled(window) && !has_error(window));
+    QTest::qWait(200);
+    PlanView &plan = window.plan();
+    keep_picture(window, "plan-joists");
+    const Layout &layout = window.desk().standing()->job.layout;
+    QVERIFY(!layout.timbers.empty() && plan.dimension_lines().size() >= 4);
+    for (const Timber &timber : layout.timbers) {
+        const Piece &joist = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        for (const double y : {0.0, joist.blank.width}) {
+            const Vec3 a = joist.frame.to_world({0, y, 0}),
+                       b = joist.frame.to_world({joist.blank.length, y, 0});
+            const QLineF edge(plan.to_screen({a.x, a.y}), plan.to_screen({b.x, b.y}));
+            for (const QLineF &line : plan.dimension_lines())
+                QVERIFY2(line.intersects(edge, nullptr) != QLineF::BoundedIntersection, joist.tag.c_str());
+        }
+    }
+    window.close_document();
 }
 
 void ViewsTest::a_click_on_an_opening_in_the_plan_chooses_it() {

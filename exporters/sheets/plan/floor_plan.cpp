@@ -1,5 +1,6 @@
 #include "exporters/sheets/plan/floor_plan.h"
 
+#include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/table.h"
@@ -84,12 +85,12 @@ class FloorDrawer {
         for (const Stretch &s : edges_)
             board_.add(Path{
                 {k_ * s.from, k_ * s.to}, false, s.seen == Seen::visible ? Line::visible : Line::hidden, ""});
-        for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
-            add_opening(o);
         const Rect drawn = bounds(board_.items());
         corner_ = {drawn.x0, drawn.y0};
         for (const Timber *t : timbers_of(w_))
             if (!add_tag(*t)) without_tag_.push_back(piece_of(w_, *t).tag);
+        for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
+            add_opening(o);
         add_across(drawn);
         add_away(drawn);
         add_wall_names(drawn);
@@ -99,18 +100,38 @@ class FloorDrawer {
     const std::vector<std::string> &without_tag() const { return without_tag_; }
 
   private:
-    /// Crossed out, as openings in floors are.
+    /// Crossed out, as openings in floors are; the cross stops before words, so that the tags of the trimmers
+    /// stand at their own.
     void add_opening(const FloorOpening &o) {
         const double x0 = o.from_left.mm() * k_, x1 = (o.from_left + o.width).mm() * k_;
         const double y0 = o.from_wall.mm() * k_, y1 = (o.from_wall + o.length).mm() * k_;
-        board_.add(Path{{{x0, y0}, {x1, y1}}, false, Line::dimension, ""});
-        board_.add(Path{{{x0, y1}, {x1, y0}}, false, Line::dimension, ""});
-        if (o.name.empty()) return;
-        Text text = mark_text(o.name);
-        std::vector<Vec2> places;
-        for (const double part : {0.5, 0.75, 0.25, 0.9, 0.1})
-            places.push_back({(x0 + x1) / 2, y0 + part * (y1 - y0)});
-        board_.put(text, places);
+        if (!o.name.empty()) {
+            std::vector<Vec2> places;
+            for (const double part : {0.5, 0.75, 0.25, 0.9, 0.1})
+                places.push_back({(x0 + x1) / 2, y0 + part * (y1 - y0)});
+            board_.put(mark_text(o.name), places);
+        }
+        add_broken({x0, y0}, {x1, y1});
+        add_broken({x0, y1}, {x1, y0});
+    }
+
+    std::vector<Rect> boxes_of_words(double air) const {
+        std::vector<Rect> boxes;
+        for (const Item &item : board_.items())
+            if (const Text *text = std::get_if<Text>(&item)) boxes.push_back(box_of(*text).grown(air));
+        return boxes;
+    }
+
+    void add_broken(Vec2 from, Vec2 to) {
+        constexpr double air = 0.6, shortest = 1;
+        for (const auto &[a, b] : outside(from, to, boxes_of_words(air), shortest))
+            board_.add(Path{{a, b}, false, Line::dimension, ""});
+    }
+
+    /// It would be cut there, and lead to those words.
+    bool runs_through_words(Vec2 from, Vec2 to) const {
+        return std::ranges::any_of(boxes_of_words(0),
+                                   [&](const Rect &box) { return crosses(box, from, to); });
     }
 
     /// Along the timber: on it where it is wide enough, else beside it.
@@ -126,12 +147,13 @@ class FloorDrawer {
                 const Vec2 on = k_ * (t.from + part * (t.to - t.from));
                 places.push_back(across ? on + Vec2{0, side} : on + Vec2{side, 0});
             }
-        return board_.put(text, places, 0.3) || lead_out(text, k_ * (t.from + 0.5 * (t.to - t.from)));
+        return board_.put(text, places, 0.3) || lead_out(text, t);
     }
 
     /// Where a timber is too short for its tag and others lie beside it: the tag stands off, at the end of a
     /// leader.
-    bool lead_out(Text text, Vec2 middle) {
+    bool lead_out(Text text, const Timber &own) {
+        const Vec2 middle = k_ * (own.from + 0.5 * (own.to - own.from));
         constexpr double farthest = 80, step = 2;
         constexpr int ways = 16;
         text.turn = 0;
@@ -149,10 +171,24 @@ class FloorDrawer {
                 const Path leader{{middle, end}, false, Line::dimension, "", true};
                 const bool over_measures = box.x0 < corner_.x || box.y0 < corner_.y;
                 if (over_measures || !board_.is_free(box, strict) || !board_.is_clear(leader)) continue;
+                if (runs_through_words(middle, end) || (strict && is_beside_another(box, own))) continue;
                 board_.add(text);
                 board_.add(leader);
                 return true;
             }
+        return false;
+    }
+
+    /// A tag there would be read as that timber's.
+    bool is_beside_another(const Rect &box, const Timber &own) const {
+        for (const Timber *t : timbers_of(w_)) {
+            const double half = piece_of(w_, *t).blank.width * k_ / 2 + lettering / 2;
+            const Vec2 a = k_ * t->from, b = k_ * t->to;
+            const Rect wood = joined(joined(Rect::nothing(), a), b).grown(half);
+            if (t->piece != own.piece && box.overlaps(wood) &&
+                (box.width() > box.height()) == (wood.width() > wood.height()))
+                return true;
+        }
         return false;
     }
 

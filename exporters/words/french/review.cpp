@@ -68,7 +68,8 @@ constexpr Entry entries[] = {
      "l’espace indiqué au-dessus de son cadre, %1, laisse un cadre de %2 dans une hauteur de %3"},
     {"the space stated over its frame, %1, leaves nothing of its height of %2",
      "l’espace indiqué au-dessus de son cadre, %1, ne laisse rien de sa hauteur de %2"},
-    {"these two pieces share %1 mm3 of wood", "ces deux pièces partagent %1 mm3 de bois"},
+    {"these two pieces share as much wood as a cube of %1",
+     "ces deux pièces partagent autant de bois qu'un cube de %1"},
     {"water that reaches the tops of wall %1's tails runs in along the crossing log, to wall %2's inside "
      "face",
      "l’eau qui atteint le dessus des queues du mur %1 entre le long de la pièce croisée, vers la face "

@@ -44,23 +44,85 @@ Floor usual_floor(const Shell &shell) {
     return floor;
 }
 
+/// What a floor covers.
+struct Ground {
+    Vec2 low{1e9, 1e9}, high{-1e9, -1e9};
+    bool meets(const Ground &other) const {
+        return low.x < other.high.x && other.low.x < high.x && low.y < other.high.y && other.low.y < high.y;
+    }
+};
+
+Ground ground_of(const Layout &layout, int floor) {
+    Ground ground;
+    for (const Timber &timber : layout.timbers) {
+        if (timber.floor != floor) continue;
+        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        for (const double x : {0.0, piece.blank.length})
+            for (const double y : {0.0, piece.blank.width}) {
+                const Vec3 at = piece.frame.to_world({x, y, 0});
+                ground.low = {std::min(ground.low.x, at.x), std::min(ground.low.y, at.y)};
+                ground.high = {std::max(ground.high.x, at.x), std::max(ground.high.y, at.y)};
+            }
+    }
+    return ground;
+}
+
+/// Of the last floor: none that lies over or under it is near.
+bool keeps_clear(const Shell &shell, const Layout &layout) {
+    const int own = static_cast<int>(shell.floors.size()) - 1;
+    const Ground ground = ground_of(layout, own);
+    for (int other = 0; other < own; ++other) {
+        const double apart =
+            std::abs((shell.floors.back().level - shell.floors[static_cast<std::size_t>(other)].level).mm());
+        if (apart < least_between_floors(shell.units) && ground.meets(ground_of(layout, other))) return false;
+    }
+    return true;
+}
+
+std::ptrdiff_t errors_in(const Layout &layout) {
+    return std::ranges::count_if(layout.findings, [](const Finding &f) { return f.weight == Weight::error; });
+}
+
 } // namespace
 
+double least_between_floors(UnitSystem units) {
+    constexpr double metric = 2000, inches = 80;
+    return units == UnitSystem::metric ? metric : inches * mm_per_inch;
+}
+
+/// The upper half of the walls first, since most floors lie there.
 std::optional<Shell> with_fitting_floor(const Shell &shell) {
     const Layout layout = lay_out_to_try(shell);
     const double step = size(shell, 50, 2).mm();
     Shell next = shell;
     next.floors.push_back(usual_floor(shell));
     Floor &floor = next.floors.back();
-    for (const Pair &pair : facing_walls(layout)) {
-        floor.from = pair.from;
-        floor.to = pair.to;
-        const double highest = std::floor((layout.height - layout.pitch) / step) * step;
-        for (double level = highest; level > layout.height / 2; level -= step) {
-            floor.level = Length::mm(level);
-            if (fits_as_well(next, shell)) return next;
+    const double highest = std::floor((layout.height - layout.pitch) / step) * step, half = layout.height / 2;
+    for (const bool upper : {true, false})
+        for (const Pair &pair : facing_walls(layout)) {
+            floor.from = pair.from;
+            floor.to = pair.to;
+            for (double level = highest; level > (upper ? half : 0); level -= step) {
+                if (!upper && level > half) continue;
+                floor.level = Length::mm(level);
+                const Layout laid = lay_out_to_try(next);
+                if (errors_in(laid) <= errors_in(layout) && keeps_clear(next, laid)) return next;
+            }
         }
-    }
+    return {};
+}
+
+std::optional<Finding> against_any_floor(const Shell &shell) {
+    Shell next = shell;
+    next.floors = {usual_floor(shell)};
+    const std::vector<Pair> pairs = facing_walls(lay_out_to_try(shell));
+    if (!pairs.empty()) next.floors[0].from = pairs[0].from, next.floors[0].to = pairs[0].to;
+    next.floors[0].level = Length::mm(lay_out_to_try(shell).height / 2);
+    Shell bare = shell;
+    bare.floors.clear();
+    if (with_fitting_floor(bare)) return {}; // alone it would fit
+    for (const Finding &f : lay_out(next).findings)
+        if (f.weight == Weight::error) return f;
     return {};
 }
 

@@ -1,6 +1,7 @@
 // Changes of floors that the window offers, as functions from shell to shell.
 #pragma once
 
+#include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
 #include <functional>
@@ -8,9 +9,16 @@
 
 namespace roundlay::window {
 
+/// Floors over one another keep so much between their tops, mm, or nobody stands between them. Common
+/// practice, no source.
+double least_between_floors(UnitSystem units);
+
 /// With one more floor: the shortest way between two walls that face each other, as high as the layout takes
-/// it below the plate logs. Nothing where it takes none.
+/// it below the plate logs, and so far over or under every floor that lies there that a person stands between
+/// them. Nothing where there is no such height.
 std::optional<Shell> with_fitting_floor(const Shell &shell);
+/// What layout has against any floor of that shell; nothing where only the height between floors is missing.
+std::optional<Finding> against_any_floor(const Shell &shell);
 
 /// With one more beam in the middle of that floor, or one more opening at its left; nothing where it does not
 /// fit.

@@ -28,8 +28,11 @@ struct State {
     Times times;
     std::string failure; ///< of the program itself, as it tells; nothing but the text is worked out then
 
-    /// True where the shell stands: pieces can be shown, drawn and exported.
-    bool stands() const { return read.shell && !job.layout.pieces.empty() && !job.bodies.empty(); }
+    /// True where the shell stands: pieces can be shown, drawn and exported. Not where what is cut runs into
+    /// one another, though all of it is laid out.
+    bool stands() const {
+        return read.shell && !job.layout.pieces.empty() && !job.bodies.empty() && !has_errors(job.findings);
+    }
 
     /// What can be drawn of the text, whether or not it can be built: at least walls, where it states any.
     const Layout &drawn() const { return job.layout.walls.empty() ? as_stated : job.layout; }

@@ -81,10 +81,10 @@ void MainWindow::show_legend(bool on, const Legend *only) {
     enable_legend();
 }
 
-/// Ticked where every view shows its own.
+/// Ticked while any view shows its own: then it puts all of them away.
 void MainWindow::enable_legend() {
     const auto all = legends();
-    action(QStringLiteral("legend"))->setChecked(std::all_of(all.begin(), all.end(), [](const auto &l) {
+    action(QStringLiteral("legend"))->setChecked(std::any_of(all.begin(), all.end(), [](const auto &l) {
         return l.second->is_wanted();
     }));
 }

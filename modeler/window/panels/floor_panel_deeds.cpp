@@ -1,4 +1,5 @@
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -16,6 +17,16 @@ void FloorPanel::add_floor() {
         return with_fitting_floor(shell);
     });
     if (done) floor_ = static_cast<int>(count);
+    const auto &shell = desk_.state()->read.shell;
+    if (done || !shell) return;
+    const auto against = against_any_floor(*shell);
+    const QString why =
+        against
+            ? sentence_text(*against, shell->units)
+            : tr("No height is left for another floor: floors over one another keep %1 between their tops")
+                  .arg(length_text(least_between_floors(shell->units), shell->units));
+    emit desk_.refused(why);
+    complaint_->setText(why);
 }
 
 void FloorPanel::remove_floor() {

@@ -26,9 +26,10 @@ void list_in(QComboBox &box, const QStringList &words, int chosen) {
     box.setCurrentIndex(chosen);
 }
 
-/// Empty and out of reach where there is nothing that it could be of.
-void show_length(LengthEdit &edit, bool any, Length length, UnitSystem units) {
+/// Empty and out of reach where there is nothing that it could be of; `nothing` says so.
+void show_length(LengthEdit &edit, bool any, Length length, UnitSystem units, const QString &nothing) {
     edit.setEnabled(any);
+    edit.setPlaceholderText(any ? QString() : nothing);
     edit.set_length(any ? std::optional(length) : std::nullopt, units);
 }
 
@@ -101,7 +102,9 @@ void FloorPanel::show_beams(const Floor &floor, UnitSystem units) {
     list_in(*beams_.box, words, count == 0 ? -1 : beam_);
     beams_.less->setEnabled(count > 0);
     const Beam beam = count == 0 ? Beam() : floor.beams[static_cast<std::size_t>(beam_)];
-    const auto show = [&](LengthEdit *edit, Length length) { show_length(*edit, count > 0, length, units); };
+    const auto show = [&](LengthEdit *edit, Length length) {
+        show_length(*edit, count > 0, length, units, tr("no beam yet: +"));
+    };
     show(beam_at_, beam.from_wall);
     show(beam_width_, beam.size.width);
     show(beam_height_, beam.size.height);
@@ -121,7 +124,10 @@ void FloorPanel::show_openings(const Floor &floor, UnitSystem units) {
         count == 0 ? FloorOpening() : floor.openings[static_cast<std::size_t>(opening_)];
     opening_name_->setEnabled(count > 0);
     opening_name_->set_name(text(opening.name));
-    const auto show = [&](LengthEdit *edit, Length length) { show_length(*edit, count > 0, length, units); };
+    const auto show = [&](LengthEdit *edit, Length length) {
+        show_length(*edit, count > 0, length, units, tr("no opening yet: +"));
+    };
+    opening_name_->setPlaceholderText(count > 0 ? QString() : tr("no opening yet: +"));
     show(opening_left_, opening.from_left);
     show(opening_wall_, opening.from_wall);
     show(opening_width_, opening.width);

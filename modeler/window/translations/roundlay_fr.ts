@@ -510,6 +510,18 @@
         <source>Floors</source>
         <translation>Planchers</translation>
     </message>
+    <message>
+        <source>No height is left for another floor: floors over one another keep %1 between their tops</source>
+        <translation>Il ne reste pas de hauteur pour un autre plancher : des planchers l’un sur l’autre gardent %1 entre leurs dessus</translation>
+    </message>
+    <message>
+        <source>no beam yet: +</source>
+        <translation>pas encore de poutre : +</translation>
+    </message>
+    <message>
+        <source>no opening yet: +</source>
+        <translation>pas encore de trémie : +</translation>
+    </message>
 </context>
 <context>
     <name>JointPage</name>

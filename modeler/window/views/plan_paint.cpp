@@ -8,33 +8,24 @@
 
 #include <QPainter>
 #include <QPainterPath>
-#include <array>
 
 namespace roundlay::window {
-
-namespace {
-
-/// A timber from above.
-std::array<Vec2, 4> outline_of(const Piece &piece) {
-    const double length = piece.blank.length, width = piece.blank.width;
-    const auto at = [&](double x, double y) { return flat(piece.frame.to_world({x, y, 0})); };
-    return {at(0, 0), at(length, 0), at(length, width), at(0, width)};
-}
-
-} // namespace
 
 sheets::Rect PlanView::content() const {
     sheets::Rect box = sheets::Rect::nothing();
     if (const Layout *layout = layout_of(desk_))
         for (const WallPlace &w : layout->walls)
             box = joined(joined(box, flat(w.frame.origin)), on_wall(w, w.length, 0));
+    for (const auto &footprint : footprints_)
+        for (const Vec2 corner : footprint)
+            box = joined(box, corner);
     return box;
 }
 
 void PlanView::paint(QPainter &painter) {
     if (layout_of(desk_) == nullptr) return;
     const Faults faults = faults_of(*desk_.drawn());
-    paint_timbers(painter);
+    paint_timbers(painter, faults);
     paint_walls(painter, faults);
     paint_openings(painter, faults);
     paint_gap(painter);
@@ -54,31 +45,44 @@ QPainterPath PlanView::outline(const WallPlace &w, double from, double to) const
     return path;
 }
 
+QPainterPath PlanView::path_round(const std::vector<Vec2> &corners) const {
+    QPolygonF shape;
+    for (const Vec2 corner : corners)
+        shape << to_screen(corner);
+    QPainterPath path;
+    path.addPolygon(shape);
+    path.closeSubpath();
+    return path;
+}
+
 /// Under the walls, in which their ends lie.
-void PlanView::paint_timbers(QPainter &painter) const {
+void PlanView::paint_timbers(QPainter &painter, const Faults &faults) const {
     const Layout &layout = *layout_of(desk_);
     for (const Timber &timber : layout.timbers) {
         const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
-        QPolygonF outline;
-        for (const Vec2 corner : outline_of(piece))
-            outline << to_screen(corner);
-        QPainterPath path;
-        path.addPolygon(outline);
-        path.closeSubpath();
-        paint_shape(painter, path, {tints().hollow, tints().wood_edge, 0.8, selection_.is_piece(piece.tag)});
+        Look2D look{tints().hollow, tints().wood_edge, 0.8, selection_.is_piece(piece.tag)};
+        look.faulty = faults.floors.contains(timber.floor);
+        paint_shape(painter, path_round(outline_of(piece)), look);
     }
 }
 
-/// A chosen log marks its wall more softly than a chosen wall.
+/// A chosen log marks its wall more softly than a chosen wall. What runs past the corners lies under the
+/// walls that it crosses.
 void PlanView::paint_walls(QPainter &painter, const Faults &faults) const {
     const Layout &layout = *layout_of(desk_);
-    for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i) {
-        const WallPlace &w = place(layout, i);
-        Look2D look{selection_.wall() == w.name ? tints().end_grain : tints().wood, tints().wood_edge, 1.2};
-        look.chosen = selection_.is_wall(w.name) || dragged_ == i;
-        look.faulty = faults.walls.contains(w.name);
-        paint_shape(painter, outline(w, 0, w.length), look);
-    }
+    const bool cut = footprints_.size() == layout.walls.size();
+    for (const bool tails : {true, false})
+        for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i) {
+            const WallPlace &w = place(layout, i);
+            Look2D look{selection_.wall() == w.name ? tints().end_grain : tints().wood, tints().wood_edge,
+                        1.2};
+            look.chosen = selection_.is_wall(w.name) || dragged_ == i;
+            look.faulty = faults.walls.contains(w.name);
+            if (!tails)
+                paint_shape(painter, outline(w, 0, w.length), look);
+            else if (cut && !footprints_[static_cast<std::size_t>(i)].empty())
+                paint_shape(painter, path_round(footprints_[static_cast<std::size_t>(i)]), look);
+        }
 }
 
 void PlanView::paint_openings(QPainter &painter, const Faults &faults) const {

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/footprint.h"
 #include "modeler/window/views/marks.h"
 #include "modeler/window/views/plan_places.h"
 #include "modeler/window/views/stand_banner.h"
@@ -51,10 +52,12 @@ PlanView::PlanView(Desk &desk, Selection &selection, QWidget *parent)
     new StandBanner(desk_, this, StandBanner::Shows::as_stated);
     connect(&desk_, &Desk::began, this, [this] {
         dragged_ = partition_ = -1;
+        footprints_.clear();
         from_.clear();
         draw_partition(false);
     });
     connect(&desk_, &Desk::state_changed, this, [this] {
+        footprints_ = desk_.drawn() ? footprints(*desk_.drawn()) : decltype(footprints_)();
         say_why();
         update();
     });

@@ -5,6 +5,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/views/drawing_view.h"
 
+#include <QLineF>
 #include <QPainterPath>
 #include <optional>
 
@@ -29,6 +30,7 @@ class PlanView : public DrawingView {
     /// The chosen partition goes, and what hangs on it.
     void remove_chosen();
     const std::vector<QRectF> &label_boxes() const { return taken_; } ///< on the screen, as painted last
+    const std::vector<QLineF> &dimension_lines() const { return dimension_lines_; } ///< likewise
     int chosen_partition() const; ///< index into Shell::partitions; -1 where none is chosen
 
   signals:
@@ -93,7 +95,8 @@ class PlanView : public DrawingView {
 
     // plan_paint.cpp
     QPainterPath outline(const WallPlace &wall, double from, double to) const;
-    void paint_timbers(QPainter &painter) const;
+    QPainterPath path_round(const std::vector<Vec2> &corners) const;
+    void paint_timbers(QPainter &painter, const Faults &faults) const;
     void paint_walls(QPainter &painter, const Faults &faults) const;
     void paint_openings(QPainter &painter, const Faults &faults) const;
     void paint_gap(QPainter &painter) const;
@@ -103,10 +106,13 @@ class PlanView : public DrawingView {
 
     // plan_labels.cpp
     bool is_free(const QRectF &box) const;
+    bool is_over_timber(const QLineF &line) const;
+    double tails_beyond(const WallPlace &wall) const;
+    QLineF length_line(const WallPlace &wall, double inward) const;
     void paint_dimensions(QPainter &painter);
     void paint_length(QPainter &painter, const WallPlace &wall);
-    void draw_length(QPainter &painter, const WallPlace &wall, double inward, QPointF at,
-                     const QString &words) const;
+    void draw_line(QPainter &painter, const WallPlace &wall, double inward);
+    void draw_words(QPainter &painter, QPointF at, bool upright, const QString &words) const;
     void paint_name(QPainter &painter, const WallPlace &wall);
 
     Desk &desk_;
@@ -125,6 +131,8 @@ class PlanView : public DrawingView {
     Vec2 outward_;
     std::vector<QRectF> taken_;             ///< by words, while labels are painted
     std::vector<QPainterPath> wall_shapes_; ///< on the screen, then too
+    std::vector<QLineF> dimension_lines_;
+    std::vector<std::vector<Vec2>> footprints_; ///< of walls, with their ends past the corners
 };
 
 } // namespace roundlay::window

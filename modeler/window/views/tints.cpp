@@ -36,6 +36,7 @@ QPalette palette_of(const Tints &t) {
     p.setColor(QPalette::LinkVisited, t.accent);
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
         p.setColor(QPalette::Disabled, role, t.faint);
+    p.setColor(QPalette::Disabled, QPalette::Base, window); // a field that takes nothing is no white paper
     return p;
 }
 
