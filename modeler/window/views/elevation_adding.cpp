@@ -1,0 +1,71 @@
+// Openings that come into the elevation and go.
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/opening_edits.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/views/elevation_view.h"
+
+namespace roundlay::window {
+
+namespace {
+
+/// Where it is, and whether that is where the hand wanted it.
+QString put_words(const PlacedOpening &placed) {
+    const Opening &o = placed.shell.openings.back();
+    const QString place = ElevationView::tr("%1: %2 from the left of wall %3, its sill %4 up")
+                              .arg(text(o.name), length_text(o.from_left.mm(), placed.shell.units),
+                                   text(o.wall), length_text(o.sill.mm(), placed.shell.units));
+    return placed.where_wanted
+               ? place
+               : ElevationView::tr(
+                     "%1. It did not fit where it was wanted; this is the nearest place that does")
+                     .arg(place);
+}
+
+} // namespace
+
+void ElevationView::double_click(Vec2 at) {
+    if (dragged_ >= 0) give_up();
+    if (const Spot spot = spot_at(at); !spot.wall.empty()) add_at(OpeningKind::window, spot);
+}
+
+Spot ElevationView::spot_at(Vec2 at) const {
+    const bool on_wall =
+        scene_.wall >= 0 && at.x >= 0 && at.x <= scene_.length && at.y >= 0 && at.y <= scene_.height;
+    return on_wall && hole_at(at) == nullptr ? Spot{selection_.wall(), at.x, at.y} : Spot{};
+}
+
+void ElevationView::add(OpeningKind kind, double middle) {
+    if (scene_.wall >= 0) add_at(kind, {selection_.wall(), middle, {}});
+}
+
+void ElevationView::add_at(OpeningKind kind, const Spot &spot) {
+    if (!desk_.drawn() || spot.wall.empty()) return;
+    const bool door = kind == OpeningKind::door;
+    std::optional<PlacedOpening> placed;
+    const bool done = desk_.edit(door ? tr("Add door") : tr("Add window"), [&](const Shell &shell) {
+        placed = with_opening(shell, usual_opening(kind, spot.wall, shell.units), {spot.along, spot.up});
+        return placed ? std::optional(placed->shell) : std::nullopt;
+    });
+    if (done) {
+        selection_.choose_opening(placed->shell, static_cast<int>(placed->shell.openings.size()) - 1);
+        emit told(put_words(*placed));
+    } else if (!placed) {
+        emit told((door ? tr("No door of the usual size fits in wall %1")
+                        : tr("No window of the usual size fits in wall %1"))
+                      .arg(text(spot.wall)));
+    }
+}
+
+void ElevationView::remove_chosen() {
+    const int opening = selection_.chosen().opening;
+    if (opening < 0) return;
+    selection_.clear();
+    desk_.edit(tr("Remove opening"), [opening](const Shell &shell) -> std::optional<Shell> {
+        if (opening >= static_cast<int>(shell.openings.size())) return {};
+        Shell next = shell;
+        next.openings.erase(next.openings.begin() + opening);
+        return next;
+    });
+}
+
+} // namespace roundlay::window
