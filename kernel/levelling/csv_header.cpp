@@ -71,7 +71,7 @@ std::size_t likely_header(const std::vector<CsvRow> &rows) {
 }
 
 CsvLayout layout_by(std::string_view text, char separator, const std::vector<CsvColumn> &known, Fit &fit) {
-    CsvLayout layout{split_csv(text, separator), 0, false};
+    CsvLayout layout{split_csv(text, separator), 0, false, separator};
     const auto &rows = layout.split.rows;
     fit = {};
     for (std::size_t i = 0; i < std::min(rows.size(), most_above); ++i)
@@ -87,11 +87,15 @@ CsvLayout layout_by(std::string_view text, char separator, const std::vector<Csv
 
 } // namespace
 
+bool is_english(const CsvColumn &column, const std::string &key) {
+    return sorted_words(column.key) == sorted_words(key);
+}
+
 const CsvColumn *column_named(const std::vector<CsvColumn> &known, const std::string &key) {
     const auto words = sorted_words(key);
     const auto found = std::ranges::find_if(known, [&](const CsvColumn &column) {
         return sorted_words(column.key) == words ||
-               std::ranges::any_of(column.also,
+               std::ranges::any_of(column.french,
                                    [&](const std::string &name) { return sorted_words(name) == words; });
     });
     return found == known.end() ? nullptr : &*found;

@@ -11,11 +11,14 @@ struct CsvLayout {
     CsvRows split;
     std::size_t header = 0; ///< index into split.rows; as many as there are rows: there is none
     bool commas = false;    ///< numbers have decimal commas
+    char separator = ',';   ///< between cells
 };
 
 CsvLayout csv_layout(std::string_view text, const std::vector<CsvColumn> &known);
 
-/// The column of that name, its words in any order; none: null.
+/// The column of that name, in English or in French, its words in any order; none: null.
 const CsvColumn *column_named(const std::vector<CsvColumn> &known, const std::string &key);
+/// Is that the column's English name?
+bool is_english(const CsvColumn &column, const std::string &key);
 
 } // namespace roundlay

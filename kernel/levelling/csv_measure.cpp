@@ -14,17 +14,23 @@ bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words(1);
-    for (char c : text) {
+struct Word {
+    std::string text; ///< lower case
+    std::size_t end = 0;
+};
+
+std::vector<Word> words_of(std::string_view text) {
+    std::vector<Word> words(1);
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        char c = text[i];
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
         const bool part = (c >= 'a' && c <= 'z') || is_digit(c) || c == '"' || c == '\'' || (c & 0x80) != 0;
         if (part)
-            words.back() += c;
-        else if (!words.back().empty())
+            words.back().text += c, words.back().end = i + 1;
+        else if (!words.back().text.empty())
             words.emplace_back();
     }
-    std::erase(words, "");
+    std::erase_if(words, [](const Word &word) { return word.text.empty(); });
     return words;
 }
 
@@ -83,15 +89,18 @@ std::string said(double mm) {
 } // namespace
 
 CsvHeading heading_of(std::string_view cell) {
-    std::vector<std::string> words = words_of(cell);
+    std::vector<Word> words = words_of(cell);
     CsvHeading heading;
-    if (words.size() > 1 && is_unit(words.back())) {
-        heading.unit = words.back();
+    heading.name = cell;
+    if (words.size() > 1 && is_unit(words.back().text)) {
+        heading.unit = words.back().text;
         words.pop_back();
-        if (words.size() > 1 && (words.back() == "in" || words.back() == "en")) words.pop_back(); // "in mm"
+        if (words.size() > 1 && (words.back().text == "in" || words.back().text == "en"))
+            words.pop_back(); // "in mm"
+        heading.name = cell.substr(0, words.back().end);
     }
-    for (const std::string &word : words)
-        heading.key += (heading.key.empty() ? "" : "_") + word;
+    for (const Word &word : words)
+        heading.key += (heading.key.empty() ? "" : "_") + word.text;
     return heading;
 }
 

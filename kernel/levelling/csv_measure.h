@@ -11,6 +11,7 @@ namespace roundlay {
 /// A column's name as a key, and the unit it states for its numbers: "Butt height (mm)" is butt_height in mm.
 struct CsvHeading {
     std::string key;  ///< lower case, words joined by _
+    std::string name; ///< as it stands there, without the unit: "Butt height"
     std::string unit; ///< as parse_length reads it; empty = none stated
 };
 CsvHeading heading_of(std::string_view cell);

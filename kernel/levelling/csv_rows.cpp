@@ -66,6 +66,7 @@ class Splitter {
     /// inside.
     std::string take_quoted() {
         const int opened = line_;
+        const std::size_t start = at_;
         std::string cell;
         for (++at_; at_ < text_.size(); ++at_) {
             if (text_[at_] != '"') {
@@ -74,12 +75,20 @@ class Splitter {
             } else if (at_ + 1 < text_.size() && text_[at_ + 1] == '"') {
                 cell += text_[++at_];
             } else {
-                at_ = std::min(text_.find_first_of(ends_, at_), text_.size());
-                return cell;
+                return closed(start, std::move(cell));
             }
         }
         if (all_.unclosed == 0) all_.unclosed = opened;
         return cell;
+    }
+
+    /// What stands behind the closing quote belongs to the cell, whose quotes are then its own: `"clou"
+    /// forgé`.
+    std::string closed(std::size_t start, std::string cell) {
+        const std::size_t behind = at_ + 1;
+        at_ = std::min(text_.find_first_of(ends_, at_), text_.size());
+        const bool more = behind < at_ && !trimmed(text_.substr(behind, at_ - behind)).empty();
+        return more ? std::string(text_.substr(start, at_ - start)) : cell;
     }
 
     std::string_view text_;

@@ -19,26 +19,41 @@ std::string joined(const std::vector<std::string> &names) {
     return text;
 }
 
-std::vector<std::string> keys_of(const std::vector<CsvColumn> &known) {
+std::string in_words(std::string name) {
+    std::ranges::replace(name, '_', ' ');
+    return name;
+}
+
+std::string title(const CsvColumn &column, bool french) {
+    return french && !column.french.empty() ? in_words(column.french.front()) : column.key;
+}
+
+std::string unknown(const std::string &cell, const std::string &key, const std::vector<std::string> &known) {
+    const auto nearest = nearest_name(key, known);
+    return "\"" + cell + "\"" + (nearest ? " (did you mean \"" + *nearest + "\"?)" : "");
+}
+
+std::vector<std::string> titles(const std::vector<CsvColumn> &known, bool french) {
     std::vector<std::string> names;
     for (const CsvColumn &column : known)
-        names.push_back(column.key);
+        names.push_back(title(column, french));
     return names;
 }
 
-std::string names_of(const std::vector<CsvColumn> &known) {
-    return joined(keys_of(known));
-}
-
-std::string unknown(const std::string &cell, const std::string &key, const std::vector<CsvColumn> &known) {
-    const auto nearest = nearest_name(key, keys_of(known));
-    return "\"" + cell + "\"" + (nearest ? " (did you mean \"" + *nearest + "\"?)" : "");
+bool mostly_french(const CsvRow &header, const std::vector<CsvColumn> &known) {
+    int french = 0, english = 0;
+    for (const std::string &cell : header.cells) {
+        const std::string key = heading_of(cell).key;
+        if (const CsvColumn *column = column_named(known, key))
+            ++(is_english(*column, key) ? english : french);
+    }
+    return french > english;
 }
 
 } // namespace
 
 CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report)
-    : report_(&report) {
+    : known_(known), report_(&report) {
     const auto text = csv_text(bytes);
     if (!text) {
         report.problem(1, "text", "this is no text; expected CSV with a header line");
@@ -48,61 +63,88 @@ CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, 
     if (layout.split.unclosed > 0)
         report.problem(layout.split.unclosed, "quote", "a quote that opens here is never closed");
     if (layout.split.rows.size() <= layout.header) {
-        report.problem(1, "header", "there is no header line; expected the columns " + names_of(known));
+        report.problem(1, "header", "there is no header line; expected the columns " + names());
         return;
     }
     commas_ = layout.commas;
+    separator_ = layout.separator;
     header_ = layout.split.rows[layout.header];
-    read_headings(known);
-    take_rows(std::move(layout.split.rows), layout.header, known);
+    french_ = mostly_french(header_, known);
+    read_headings();
+    take_rows(std::move(layout.split.rows), layout.header);
+    tell_nameless();
 }
 
-void CsvTable::read_headings(const std::vector<CsvColumn> &known) {
+std::string CsvTable::names() const {
+    return joined(titles(known_, french_));
+}
+
+std::string CsvTable::name(const std::string &column) const {
+    if (has(column)) return trimmed(headings_[column_of(column)].name);
+    return title(*std::ranges::find(known_, column, &CsvColumn::key), french_);
+}
+
+void CsvTable::read_headings() {
     std::vector<std::string> left_out;
     for (const std::string &cell : header_.cells) {
         CsvHeading heading = heading_of(cell);
-        const CsvColumn *column = column_named(known, heading.key);
-        if (!column && !heading.key.empty()) left_out.push_back(unknown(trimmed(cell), heading.key, known));
+        const CsvColumn *column = column_named(known_, heading.key);
+        if (!column && !heading.key.empty())
+            left_out.push_back(unknown(trimmed(cell), in_words(heading.key), titles(known_, french_)));
         heading.key = column ? column->key : "";
         if (column && has(column->key))
             report_->problem(header_.line, "twice " + column->key,
-                             "the column \"" + column->key + "\" stands there twice");
+                             "the column \"" + name(column->key) + "\" stands there twice");
         headings_.push_back(heading);
     }
-    for (const CsvColumn &column : known)
+    while (!headings_.empty() && trimmed(headings_.back().name).empty())
+        headings_.pop_back();
+    for (const CsvColumn &column : known_)
         if (column.needed && !has(column.key))
             report_->problem(header_.line, "missing " + column.key,
-                             "the column \"" + column.key + "\" is missing");
+                             "the column \"" + name(column.key) + "\" is missing");
     if (left_out.empty()) return;
     report_->notice(header_.line, "left out, as they are not known here: the columns " + joined(left_out) +
-                                      "; known are " + names_of(known));
+                                      "; known are " + names());
 }
 
 /// A mark may begin with #: then its row has all that a log needs.
-bool CsvTable::is_log(const CsvRow &remark, const std::vector<CsvColumn> &known) const {
+bool CsvTable::is_log(const CsvRow &remark) const {
     const std::string first = trimmed(remark.cells.front());
     if (headings_.empty() || headings_.front().key != "mark" || first.size() < 2 || first[1] == ' ' ||
         first[1] == '#')
         return false;
-    return std::ranges::all_of(known, [&](const CsvColumn &column) {
+    return std::ranges::all_of(known_, [&](const CsvColumn &column) {
         const std::size_t at = column_of(column.key);
         return !column.needed || (at < remark.cells.size() && !trimmed(remark.cells[at]).empty());
     });
 }
 
-void CsvTable::take_rows(std::vector<CsvRow> rows, std::size_t header, const std::vector<CsvColumn> &known) {
+void CsvTable::take_rows(std::vector<CsvRow> rows, std::size_t header) {
     std::vector<std::string> above, marks;
     for (std::size_t i = 0; i < rows.size(); ++i) {
         CsvRow &row = rows[i];
         if (i < header && !row.remark) above.push_back(std::to_string(row.line));
         if (i <= header) continue;
-        if (row.remark && is_log(row, known)) marks.push_back(std::to_string(row.line));
-        if (!row.remark || is_log(row, known)) rows_.push_back(std::move(row));
+        if (row.remark && is_log(row)) marks.push_back(std::to_string(row.line));
+        if (!row.remark || is_log(row)) rows_.push_back(std::move(row));
     }
     if (!above.empty()) report_->notice(header_.line, "left out above the header: line " + joined(above));
     if (!marks.empty())
         report_->notice(header_.line, "taken for logs whose mark begins with #: line " + joined(marks) +
                                           "; a blank behind the # makes a comment of a line");
+}
+
+void CsvTable::tell_nameless() const {
+    for (std::size_t at = 0; at < headings_.size(); ++at) {
+        if (!trimmed(headings_[at].name).empty()) continue;
+        const auto row = std::ranges::find_if(
+            rows_, [&](const CsvRow &r) { return at < r.cells.size() && !trimmed(r.cells[at]).empty(); });
+        if (row != rows_.end())
+            report_->notice(header_.line, "left out: column " + std::to_string(at + 1) +
+                                              ", which has no name; in line " + std::to_string(row->line) +
+                                              " it holds \"" + trimmed(row->cells[at]) + "\"");
+    }
 }
 
 std::size_t CsvTable::column_of(const std::string &key) const {
@@ -119,24 +161,63 @@ std::string CsvTable::word(std::size_t row, const std::string &column) const {
     return plain_letters(cell(row, column));
 }
 
-std::string CsvTable::told(const std::string &column, const CsvFault &fault, const std::string &text) const {
-    const std::string message = column + " \"" + text + "\" " +
-                                (fault.kind == CsvFault::unreadable ? "is no length: " : "") + fault.message;
-    if (fault.kind != CsvFault::no_unit) return message;
-    return message + "; write it behind the number, or once for all into the header: \"" + column + " (mm)\"";
+std::string CsvTable::told(std::size_t row, const std::string &column, const CsvFault &fault) const {
+    std::string message = name(column) + " \"" + cell(row, column) + "\" " +
+                          (fault.kind == CsvFault::unreadable ? "is no length: " : "") + fault.message;
+    if (fault.kind == CsvFault::no_unit)
+        message +=
+            "; write it behind the number, or once for all into the header: \"" + name(column) + " (mm)\"";
+    const auto &cells = rows_[row].cells;
+    for (const std::size_t at : {column_of(column), column_of(column) + 1})
+        if (fault.kind == CsvFault::out_of_bounds && parted_at_comma(row, at))
+            return message + "; if \"" + trimmed(cells[at - 1]) + "," + trimmed(cells[at]) +
+                   "\" is one value, it stands in quotes";
+    return message;
+}
+
+/// `250,5` without quotes in a file that has commas between its columns: 250 and 5.
+bool CsvTable::parted_at_comma(std::size_t row, std::size_t at) const {
+    constexpr std::size_t decimals = 2;
+    const auto &cells = rows_[row].cells;
+    if (separator_ != ',' || at == 0 || at >= cells.size()) return false;
+    const std::string whole = trimmed(cells[at - 1]), part = trimmed(cells[at]);
+    const auto digits = [](const std::string &text) {
+        return std::min(text.find_first_not_of("0123456789"), text.size());
+    };
+    return whole.size() > 1 && digits(whole) == whole.size() && digits(part) > 0 && digits(part) <= decimals;
+}
+
+void CsvTable::check_end(std::size_t row) const {
+    const auto &cells = rows_[row].cells;
+    std::size_t at = headings_.size();
+    while (at < cells.size() && trimmed(cells[at]).empty())
+        ++at;
+    if (at >= cells.size()) return;
+    const std::string beyond = trimmed(cells[at]);
+    for (std::size_t i = 1; i <= at && !parted_at_comma(row, at); ++i)
+        if (parted_at_comma(row, i)) at = i;
+    const char *mark = separator_ == ','    ? "comma (a decimal one too)"
+                       : separator_ == ';'  ? "semicolon"
+                       : separator_ == '\t' ? "tab"
+                                            : "separator";
+    std::string one = cells[at - 1] + separator_ + cells[at];
+    problem(row, "beyond",
+            "\"" + beyond + "\" stands beyond the last column that the header has; a value with a " + mark +
+                " in it stands in quotes: \"" + trimmed(one) +
+                "\"; what is a value of its own needs a column");
 }
 
 std::optional<double> CsvTable::length(std::size_t row, const std::string &column, const CsvBounds &bounds,
                                        bool needed) const {
     const std::string text = cell(row, column);
     if (text.empty()) {
-        if (needed) problem(row, "empty " + column, column + " is missing");
+        if (needed) problem(row, "empty " + column, name(column) + " is missing");
         return {};
     }
     const auto read = length_in(text, headings_[column_of(column)].unit, bounds, commas_);
     if (const double *mm = std::get_if<double>(&read)) return *mm;
     const CsvFault &fault = std::get<CsvFault>(read);
-    problem(row, column + std::to_string(fault.kind), told(column, fault, text));
+    problem(row, column + std::to_string(fault.kind), told(row, column, fault));
     return {};
 }
 
@@ -150,7 +231,7 @@ std::optional<int> CsvTable::count(std::size_t row, const std::string &column, i
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (error == std::errc() && end == text.data() + text.size() && value >= 1 && value <= most) return value;
     problem(row, "no " + column,
-            column + " \"" + written + "\" is none; expected a whole number from " + first + " to " +
+            name(column) + " \"" + written + "\" is none; expected a whole number from " + first + " to " +
                 std::to_string(most));
     return {};
 }

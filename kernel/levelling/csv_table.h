@@ -2,7 +2,9 @@
 //
 // Commas, semicolons or tabs between the values; columns in any order, in capitals or not, with their unit in
 // the header or in the cells; lines above the header, empty lines and comments (#) and columns that are not
-// known are left out, and what was left out is told. The columns may be named in French.
+// known are left out, and what was left out is told. The columns may be named in French: messages name them
+// as the header does. A row with more cells than the header has columns is a problem: a value was parted, or
+// is lost.
 #pragma once
 
 #include "kernel/levelling/csv_measure.h"
@@ -14,7 +16,7 @@ namespace roundlay {
 struct CsvColumn {
     std::string key;
     bool needed = false;
-    std::vector<std::string> also = {}; ///< other names for it, in plain letters
+    std::vector<std::string> french = {}; ///< its French names; the first is told
 };
 
 class CsvTable {
@@ -25,6 +27,10 @@ class CsvTable {
 
     std::size_t rows() const { return rows_.size(); }
     int line(std::size_t row) const { return rows_[row].line; }
+    /// Are its columns named in French, most of them?
+    bool in_french() const { return french_; }
+    /// The column as the header names it; where it is missing, in the header's language.
+    std::string name(const std::string &column) const;
     bool has(const std::string &column) const { return column_of(column) < headings_.size(); }
     /// Without blanks at either side; empty where the column or cell is missing.
     std::string cell(std::size_t row, const std::string &column) const;
@@ -39,20 +45,29 @@ class CsvTable {
     /// cell. `first` says what 1 is.
     std::optional<int> count(std::size_t row, const std::string &column, int most, const char *first) const;
 
+    /// A problem where the row has a value beyond the header's last column.
+    void check_end(std::size_t row) const;
+
     /// `kind` of problem in that column.
     void problem(std::size_t row, const std::string &kind, const std::string &message) const;
 
   private:
     std::size_t column_of(const std::string &key) const;
-    void read_headings(const std::vector<CsvColumn> &known);
-    void take_rows(std::vector<CsvRow> rows, std::size_t header, const std::vector<CsvColumn> &known);
-    bool is_log(const CsvRow &remark, const std::vector<CsvColumn> &known) const;
-    std::string told(const std::string &column, const CsvFault &fault, const std::string &text) const;
+    void read_headings();
+    void take_rows(std::vector<CsvRow> rows, std::size_t header);
+    bool is_log(const CsvRow &remark) const;
+    std::string told(std::size_t row, const std::string &column, const CsvFault &fault) const;
+    bool parted_at_comma(std::size_t row, std::size_t at) const;
+    void tell_nameless() const;
+    std::string names() const;
 
+    std::vector<CsvColumn> known_;
     CsvRow header_;
     std::vector<CsvHeading> headings_; ///< keys as they are known here; empty where a column is left out
     std::vector<CsvRow> rows_;
     bool commas_ = false; ///< it writes decimal commas
+    bool french_ = false;
+    char separator_ = ',';
     CsvReport *report_;
 };
 

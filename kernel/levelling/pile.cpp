@@ -1,6 +1,7 @@
 #include "kernel/levelling/pile.h"
 
 #include "kernel/levelling/csv_table.h"
+#include "kernel/measure/character.h"
 #include "kernel/shell/limits.h"
 
 #include <algorithm>
@@ -30,7 +31,7 @@ std::string letters(const CsvTable &table, std::size_t row, const std::string &c
     const auto count = std::ranges::count_if(text, [](char c) { return (c & 0xC0) != 0x80; });
     if (static_cast<std::size_t>(count) > most_letters)
         table.problem(row, "long " + column,
-                      column + " is longer than " + std::to_string(most_letters) + " letters");
+                      table.name(column) + " is longer than " + std::to_string(most_letters) + " letters");
     return text;
 }
 
@@ -38,7 +39,8 @@ PileLog pile_log(const CsvTable &table, std::size_t row) {
     PileLog log;
     log.mark = letters(table, row, "mark");
     if (log.mark.empty())
-        table.problem(row, "empty mark", "mark is missing; it is what tells one log from another");
+        table.problem(row, "empty mark",
+                      table.name("mark") + " is missing; it is what tells one log from another");
     log.length = table.length(row, "length", log_length, true).value_or(0);
     log.butt_height = table.length(row, "butt_height", thickness, true).value_or(0);
     log.tip_height = table.length(row, "tip_height", thickness, true).value_or(0);
@@ -47,59 +49,42 @@ PileLog pile_log(const CsvTable &table, std::size_t row) {
     return log;
 }
 
-/// Of each value first the word that is told, then the short and the French ones, in plain letters.
-template <typename T> using Word = std::pair<std::string_view, T>;
+/// The words that are told, in English and in French, and in plain letters what else is read as that value.
+template <typename T> struct Word {
+    T value;
+    std::string_view english, french;
+    std::array<std::string_view, 5> others = {};
+};
 
-constexpr auto butt_words = std::to_array<Word<LogEnd>>({{"left", LogEnd::left},
-                                                         {"l", LogEnd::left},
-                                                         {"gauche", LogEnd::left},
-                                                         {"a gauche", LogEnd::left},
-                                                         {"bout gauche", LogEnd::left},
-                                                         {"g", LogEnd::left},
-                                                         {"right", LogEnd::right},
-                                                         {"r", LogEnd::right},
-                                                         {"droite", LogEnd::right},
-                                                         {"a droite", LogEnd::right},
-                                                         {"droit", LogEnd::right},
-                                                         {"bout droit", LogEnd::right},
-                                                         {"d", LogEnd::right}});
-constexpr auto finish_words = std::to_array<Word<Finish>>({{"hewn", Finish::hewn},
-                                                           {"equarri", Finish::hewn},
-                                                           {"equarrie", Finish::hewn},
-                                                           {"sawn", Finish::sawn},
-                                                           {"scie", Finish::sawn},
-                                                           {"sciee", Finish::sawn},
-                                                           {"peeled", Finish::peeled},
-                                                           {"ecorce", Finish::peeled},
-                                                           {"ecorcee", Finish::peeled}});
-constexpr auto fabric_words = std::to_array<Word<Fabric>>({{"new", Fabric::newly_cut},
-                                                           {"neuf", Fabric::newly_cut},
-                                                           {"neuve", Fabric::newly_cut},
-                                                           {"kept", Fabric::kept},
-                                                           {"conserve", Fabric::kept},
-                                                           {"conservee", Fabric::kept},
-                                                           {"patched", Fabric::patched},
-                                                           {"repare", Fabric::patched},
-                                                           {"reparee", Fabric::patched},
-                                                           {"replacement", Fabric::replacement},
-                                                           {"remplacement", Fabric::replacement},
-                                                           {"de remplacement", Fabric::replacement},
-                                                           {"remplacee", Fabric::replacement}});
+constexpr auto butt_words = std::to_array<Word<LogEnd>>(
+    {{LogEnd::left, "left", "gauche", {"l", "a gauche", "bout gauche", "g"}},
+     {LogEnd::right, "right", "droite", {"r", "a droite", "droit", "bout droit", "d"}}});
+constexpr auto finish_words =
+    std::to_array<Word<Finish>>({{Finish::hewn, "hewn", "équarri", {"equarrie"}},
+                                 {Finish::sawn, "sawn", "scié", {"sciee"}},
+                                 {Finish::peeled, "peeled", "écorcé", {"ecorcee"}}});
+constexpr auto fabric_words = std::to_array<Word<Fabric>>(
+    {{Fabric::newly_cut, "new", "neuf", {"neuve"}},
+     {Fabric::kept, "kept", "conservé", {"conservee"}},
+     {Fabric::patched, "patched", "réparé", {"reparee", "rapiece", "rapiecee"}},
+     {Fabric::replacement, "replacement", "remplacement", {"de remplacement", "remplace", "remplacee"}}});
 
 template <typename T>
 std::optional<T> chosen(const CsvTable &table, std::size_t row, const std::string &column,
                         std::span<const Word<T>> words) {
     const std::string text = table.word(row, column);
+    if (text.empty()) return {};
     std::string expected;
-    std::optional<T> last;
-    for (const auto &[word, value] : words) {
-        if (text == word) return value;
-        if (value != last) expected += (expected.empty() ? "" : ", ") + std::string(word);
-        last = value;
+    for (const Word<T> &word : words) {
+        if (text == word.english || text == plain_letters(word.french) ||
+            std::ranges::count(word.others, text) > 0)
+            return word.value;
+        expected +=
+            (expected.empty() ? "" : ", ") + std::string(table.in_french() ? word.french : word.english);
     }
-    if (!text.empty())
-        table.problem(row, "no " + column,
-                      column + " \"" + table.cell(row, column) + "\" is not known; expected " + expected);
+    table.problem(row, "no " + column,
+                  table.name(column) + " \"" + table.cell(row, column) + "\" is not known; expected " +
+                      expected);
     return {};
 }
 
@@ -108,19 +93,21 @@ void check_both(const CsvTable &table, std::size_t row, const char *name, const 
                 const std::optional<double> &right) {
     if (left.has_value() == right.has_value()) return;
     const std::string missing = std::string(left ? "right_" : "left_") + name;
-    if (table.cell(row, missing).empty()) table.problem(row, "empty " + missing, missing + " is missing");
+    if (table.cell(row, missing).empty())
+        table.problem(row, "empty " + missing, table.name(missing) + " is missing");
 }
 
 RecordedLog recorded_log(const CsvTable &table, std::size_t row) {
     RecordedLog log;
     log.line = table.line(row);
     log.wall = table.cell(row, "wall");
-    if (log.wall.empty()) table.problem(row, "empty wall", "wall is missing");
-    if (table.cell(row, "round").empty()) table.problem(row, "empty round", "round is missing");
+    if (log.wall.empty()) table.problem(row, "empty wall", table.name("wall") + " is missing");
+    if (table.cell(row, "round").empty())
+        table.problem(row, "empty round", table.name("round") + " is missing");
     log.round = table.count(row, "round", most_logs_high, "1 (the sill log)").value_or(1);
     log.piece = table.count(row, "piece", most_logs_in_round, "1 (the leftmost)");
     log.mark = letters(table, row, "mark");
-    log.note = letters(table, row, "note");
+    log.note = letters(table, row, "notes");
     for (const auto &[column, into] :
          {std::pair("left_height", &log.left_height), std::pair("right_height", &log.right_height),
           std::pair("left_width", &log.left_width), std::pair("right_width", &log.right_width),
@@ -154,6 +141,7 @@ CsvRead<Row> read_rows(const CsvTable &table, CsvReport &report, Row (*read)(con
         check_count(table);
         for (std::size_t i = 0; i < std::min(table.rows(), most_rows); ++i) {
             const std::size_t before = report.count();
+            table.check_end(i);
             result.rows.push_back(read(table, i));
             if (report.count() == before) result.sound.push_back(result.rows.back());
         }
@@ -176,12 +164,12 @@ std::string place_of(const RecordedLog &log) {
 CsvRead<PileLog> read_pile(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"mark", true, {"marque", "marque_piece"}},
+                         {{"mark", true, {"marque", "marque_sur_la_pièce"}},
                           {"length", true, {"longueur"}},
-                          {"butt_height", true, {"hauteur_gros_bout"}},
-                          {"tip_height", true, {"hauteur_petit_bout"}},
-                          {"butt_width", false, {"largeur_gros_bout"}},
-                          {"tip_width", false, {"largeur_petit_bout"}}},
+                          {"butt_height", true, {"hauteur_au_gros_bout"}},
+                          {"tip_height", true, {"hauteur_au_petit_bout"}},
+                          {"butt_width", false, {"largeur_au_gros_bout"}},
+                          {"tip_width", false, {"largeur_au_petit_bout"}}},
                          report);
     return read_rows<PileLog>(table, report, pile_log,
                               [](const PileLog &log) { return "the log \"" + log.mark + "\""; });
@@ -192,18 +180,18 @@ CsvRead<RecordedLog> read_record(std::string_view csv) {
     const CsvTable table(csv,
                          {{"wall", true, {"mur"}},
                           {"round", true, {"rang"}},
-                          {"piece", false},
-                          {"mark", false, {"marque", "marque_piece"}},
+                          {"piece", false, {"pièce"}},
+                          {"mark", false, {"marque", "marque_sur_la_pièce"}},
                           {"left_height", false, {"hauteur_gauche", "hauteur_bout_gauche"}},
                           {"right_height", false, {"hauteur_droite", "hauteur_droit", "hauteur_bout_droit"}},
                           {"left_width", false, {"largeur_gauche", "largeur_bout_gauche"}},
                           {"right_width", false, {"largeur_droite", "largeur_droit", "largeur_bout_droit"}},
-                          {"diameter", false, {"diametre", "diametre_bille"}},
+                          {"diameter", false, {"diamètre", "diamètre_de_la_bille"}},
                           {"butt", false, {"gros_bout"}},
                           {"bow", false, {"cintrage"}},
-                          {"finish", false, {"facon"}},
-                          {"fabric", false, {"etat"}},
-                          {"note", false, {"notes"}}},
+                          {"finish", false, {"façon"}},
+                          {"fabric", false, {"état"}},
+                          {"notes", false, {"notes", "note"}}},
                          report);
     return read_rows<RecordedLog>(table, report, recorded_log, place_of);
 }

@@ -49,7 +49,10 @@ CommandRun declare_record(CLI::App &app) {
            "right_width, diameter, butt, "
            "bow, finish, fabric, notes; lengths with their unit, or the unit in the header. In French: "
            "mur, rang, piece, marque, hauteur gauche, hauteur droite, largeur gauche, largeur "
-           "droite, diametre, gros bout, cintrage, facon, etat, notes")
+           "droite, diametre, gros bout, cintrage, facon, etat, notes. Butt: left, right (gauche, droite); "
+           "finish: hewn, sawn, peeled (equarri, scie, ecorce); fabric: new, kept, patched, replacement "
+           "(neuf, conserve, repare or rapiece, remplacement); accents and endings as they come. A value "
+           "that has the separator in it stands in quotes")
         ->required()
         ->type_name("CSV");
     app.add_option("--to", o->to, "the document to write; - writes to the standard output")

@@ -253,3 +253,61 @@ TEST_CASE("What is absurd in a record is told") {
     CHECK(problems_of(read_record(head + "B,1,1 m,1 m,\nB,1,1 m,1 m,\n")) ==
           "3: wall B, round 1 stands there twice, first in line 2\n");
 }
+
+TEST_CASE("A value beyond the header's columns is told and not lost") {
+    const std::string head = "mur;rang;marque;notes\n";
+    CHECK(
+        problems_of(read_record(head + "A;1;I;clou forgé; à garder\nA;2;II;pourri;x\n")) ==
+        "2: \"à garder\" stands beyond the last column that the header has; a value with a semicolon in it "
+        "stands in quotes: \"clou forgé; à garder\"; what is a value of its own needs a column; so in 1 more "
+        "line: 3\n");
+    CHECK(read_record(head + "A;1;I;\"clou forgé; à garder\"\n").rows.at(0).note == "clou forgé; à garder");
+    CHECK(problems_of(read_record(head + "A;1;I;pourri;;; \n")).empty());
+    CHECK(problems_of(read_record("wall;round;bow;;\nA;1;9 mm;;oubli\n"))
+              .starts_with("2: \"oubli\" stands beyond"));
+    // Beside it the row's other problems are told all the same.
+    CHECK(problems_of(read_record("wall,round,left_height,right_height\nA,1,1 m,1 m,oubli\nB,0,1 m,1 m\n"))
+              .find("3: round \"0\" is none") != std::string::npos);
+    const auto nameless = read_record("wall,,round\nA,oubli,1\nB,,1\n");
+    CHECK(nameless.problems.empty());
+    REQUIRE(nameless.notices.size() == 1);
+    CHECK(nameless.notices[0].message ==
+          "left out: column 2, which has no name; in line 2 it holds \"oubli\"");
+}
+
+TEST_CASE("A decimal comma that parts a value between commas is told") {
+    const std::string head = "wall,round,left_height (mm),right_height (mm)\n";
+    CHECK_THAT(
+        problems_of(read_record(head + "A,1,250,5,240\n")),
+        ContainsSubstring("a value with a comma (a decimal one too) in it stands in quotes: \"250,5\""));
+    CHECK(read_record(head + "A,1,\"250,5\",240\n").rows.at(0).left_height == 250.5);
+    CHECK_THAT(problems_of(read_record(head + "A,1,250,5\n")),
+               ContainsSubstring("if \"250,5\" is one value, it stands in quotes"));
+}
+
+TEST_CASE("What stands behind a closing quote stays in the cell") {
+    CHECK(split_csv("\"a\" b;c\n", ';').rows.at(0).cells == std::vector<std::string>{"\"a\" b", "c"});
+    CHECK(split_csv("\"a\" ;c\n", ';').rows.at(0).cells == std::vector<std::string>{"a", "c"});
+}
+
+TEST_CASE("A record in French is told in its own names for columns and their words") {
+    const std::string head = "mur;rang;hauteur gauche (mm);Hauteur droite (mm);état;façon;gros bout\n";
+    CHECK(problems_of(read_record(head + "A;1;250;;ruiné;poli;en haut\n;x;250;9;;;\n")) ==
+          "2: Hauteur droite is missing\n2: gros bout \"en haut\" is not known; expected gauche, droite\n"
+          "2: façon \"poli\" is not known; expected équarri, scié, écorcé\n"
+          "2: état \"ruiné\" is not known; expected neuf, conservé, réparé, remplacement\n"
+          "3: mur is missing\n3: rang \"x\" is none; expected a whole number from 1 (the sill log) to 201\n"
+          "3: Hauteur droite \"9\" is out of bounds; expected a length from 20 mm to 2000 mm\n");
+    const auto patched = read_record(head + "A;1;250;240;rapiécé;;\nB;1;250;240;Rapiécée;;\n");
+    CHECK(problems_of(patched).empty());
+    CHECK(patched.rows.at(0).fabric == Fabric::patched);
+    CHECK(patched.rows.at(1).fabric == Fabric::patched);
+    CHECK(problems_of(read_pile("marque;longueur;largeur au gros bout\n")) ==
+          "1: the column \"hauteur au gros bout\" is missing\n1: the column \"hauteur au petit bout\" is "
+          "missing\n");
+    CHECK_THAT(read_record("mur;rang;hauteurs gauche\nA;1;\n").notices.at(0).message,
+               ContainsSubstring("did you mean \"hauteur gauche\"?"));
+    // One name in French does not make a French file.
+    CHECK(problems_of(read_record("wall,round,note,left_height\nA,1,,1 m\n")) ==
+          "2: right_height is missing\n");
+}
