@@ -142,8 +142,10 @@ std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const Lengt
     const std::string top = ", its top " + said(faces.height(middle.outside, cut.at.z + cut.radius), style) +
                             " over " + under_name(faces) + clear;
     if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
-    return "saddle of radius " + said(cut.radius, style) + " at " + place_words(middle, style) + " over " +
-           cut.other + top;
+    const std::string cheeks =
+        cut.cheeks > 0 ? ", upright cheeks " + said(cut.cheeks, style) + " from its middle" : "";
+    return "saddle of radius " + said(cut.radius, style) + cheeks + " at " + place_words(middle, style) +
+           " over " + cut.other + top;
 }
 
 } // namespace roundlay

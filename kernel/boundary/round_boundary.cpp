@@ -22,12 +22,34 @@ constexpr double furthest_off = 20;
 /// A gap in the angles of a face's flats wider than one flat: there the surface is open.
 constexpr double widest_flat = 1.05 * whole_turn / round_flats;
 
+bool lies_on(Vec3 p, Vec3 a, Vec3 b, double near) {
+    const Vec3 run = b - a;
+    const double t = std::clamp(dot(p - a, run) / dot(run, run), 0.0, 1.0);
+    return length(p - (a + t * run)) < near;
+}
+
+/// A corner on a straight edge that it is not an end of: the flats, which are a hair off their surfaces, show
+/// two loops where the exact ones meet.
+bool touches_itself(const Boundary &b) {
+    constexpr double near = 100 * tolerance::weld;
+    const int vertices = static_cast<int>(b.vertices.size());
+    const auto at = [&](int v) { return b.vertices[static_cast<std::size_t>(v)]; };
+    return std::any_of(b.edges.begin(), b.edges.end(), [&](const BoundaryEdge &edge) {
+        if (!edge.is_line()) return false;
+        for (int v = 0; v < vertices; ++v)
+            if (v != edge.from && v != edge.to && lies_on(at(v), at(edge.from), at(edge.to), near))
+                return true;
+        return false;
+    });
+}
+
 class RoundBorder {
   public:
     RoundBorder(const Body &body, const BorderParts &parts) : body_(body), hewn_(body.hewn), parts_(parts) {}
 
     std::optional<Boundary> take() {
-        if (!over_axes() || !add_corners() || !add_edges() || !add_faces()) return std::nullopt;
+        if (!over_axes() || !add_corners() || !add_edges() || touches_itself(b_) || !add_faces())
+            return std::nullopt;
         if (!lies_within_wood(b_, body_) || !add_bores(b_, body_, parts_)) return std::nullopt;
         return std::move(b_);
     }

@@ -50,6 +50,7 @@ bool inside_round(const Body &body, Vec3 p) {
         const RoundSurface s = surface_of(cut);
         const Vec3 off = p - s.at;
         const double across = dot(off, AxisCross(s.along).across);
+        if (std::abs(across) > cut.half_width() - on_surface) continue;
         const bool under = off.z < 0 && std::abs(across) < s.radius - on_surface;
         if (under || distance(s, p) < -on_surface) return false;
     }

@@ -8,6 +8,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/shell/shell.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <variant>
@@ -115,15 +116,19 @@ enum class ScopeUse {
 /// it can be lowered onto it.
 struct ScopeCut {
     ScopeUse use = ScopeUse::saddle;
-    Vec3 at;                     ///< a point of the lower log's axis
-    Vec3 along;                  ///< that axis, level, unit; of a groove toward +x
-    double radius = 0;           ///< of the cut: the lower log's, and the scribe
-    double scribe = 0;           ///< by how much it clears the lower log
+    Vec3 at;           ///< a point of the lower log's axis
+    Vec3 along;        ///< that axis, level, unit; of a groove toward +x
+    double radius = 0; ///< of the cut: the lower log's, and the scribe
+    double scribe = 0; ///< by how much it clears the lower log
+    double cheeks = 0; ///< of a saddle over a log that is hewn flat: upright, so far from its middle; 0: none
     double x_from = 0, x_to = 0; ///< of a groove: over this stretch, past the blank's ends where it runs out
     End end = End::datum;        ///< of a saddle
     bool runs_on = false;        ///< as SeamCut
     std::string corner;          ///< of a saddle
     std::string other;           ///< tag of the log below
+
+    /// What is taken to either side of that axis.
+    double half_width() const { return cheeks > 0 ? std::min(cheeks, radius) : radius; }
 };
 
 using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore, RoundCut, ScopeCut>;

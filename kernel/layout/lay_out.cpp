@@ -86,6 +86,7 @@ Layout laid_out(const Shell &shell, bool advises) {
     group_models(layout);
     order_raise(layout, centres_of(layout, spans));
     check_level_top(shell, layout);
+    note_pitch_left_out(shell, layout);
     if (!advises) return layout;
     advise_on_floors(shell, layout, moves, tried);
     advise_on_slivers(shell, layout, slivers, tried);

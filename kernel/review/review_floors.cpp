@@ -1,13 +1,17 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/floors/bearing.h"
 #include "kernel/layout/text.h"
+#include "kernel/layout/wood/body.h"
 #include "kernel/measure/load.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
+#include "kernel/trade/weight.h"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
+#include <tuple>
 #include <utility>
 
 namespace roundlay {
@@ -116,6 +120,12 @@ Said force(UnitSystem units, double newtons) {
     return said("%1 lb", std::llround(std::ceil(newtons / newtons_per_pound)));
 }
 
+/// Rounded down.
+Said force_at_least(UnitSystem units, double newtons) {
+    if (units == UnitSystem::metric) return said("%1 N", std::llround(std::floor(newtons)));
+    return said("%1 lb", std::llround(std::floor(newtons / newtons_per_pound)));
+}
+
 /// The log that an end lies in, where no log of its wall lies over that one; else nothing can lift it out.
 const Piece *last_log_under(const Layout &layout, const Piece &timber, End end) {
     const std::string &tag = timber.below.at(end == End::datum ? 0 : 1);
@@ -158,6 +168,58 @@ void check_lifts(const Shell &shell, const Layout &layout, const FloorScreen &sc
         }
 }
 
+/// What pulls up on a log of a wall, in a floor: summed by floor, wall and round.
+using WallLifts = std::map<std::tuple<int, int, int>, double>;
+
+WallLifts lifts_on_walls(const Layout &layout, const FloorScreen &screen) {
+    WallLifts all;
+    for (const TimberScreen &s : screen.timbers) {
+        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+        const auto &below = layout.pieces[static_cast<std::size_t>(t.piece)].below;
+        for (const End end : {End::datum, End::far}) {
+            const bool datum = end == End::datum;
+            const double lift = s.lifts.empty() ? 0 : datum ? s.lifts.front() : s.lifts.back();
+            if (lift <= 0 || (datum ? t.hold_from : t.hold_to).carrier >= 0) continue;
+            const auto log = std::ranges::find(layout.pieces, below.at(datum ? 0 : 1), &Piece::tag);
+            if (log != layout.pieces.end()) all[{t.floor, log->wall, log->round}] += lift;
+        }
+    }
+    return all;
+}
+
+constexpr double newtons_per_kilogram = 9.80665; ///< standard gravity
+
+/// N, at least: what lies over that round in its wall.
+double weight_over(const Shell &shell, const Layout &layout, int wall, int round) {
+    double volume = 0;
+    for (const Piece &p : layout.pieces)
+        if (p.timber < 0 && p.wall == wall && p.round > round) volume += body_of(p).volume;
+    return weigh(volume, shell.wood).low_kg * newtons_per_kilogram;
+}
+
+/// Logs over a joist's end hold it down by their weight, if they are heavy enough; with none over it, see
+/// check_lifts.
+void check_walls_lifted(const Shell &shell, const Layout &layout, const FloorScreen &screen,
+                        Findings &findings) {
+    for (const auto &[place, lift] : lifts_on_walls(layout, screen)) {
+        const auto &[floor, wall, round] = place;
+        const double weight = weight_over(shell, layout, wall, round);
+        if (weight <= 0 || lift <= weight) continue;
+        const auto f = static_cast<std::size_t>(floor);
+        findings.push_back(
+            {Weight::warning,
+             "wall-lifts",
+             {about::Floor{layout.floors[f].name}},
+             said("its timbers' ends in wall %1 pull up with %2 in all where the load lies on the spans that "
+                  "lift them, and the logs over them weigh %3 at least",
+                  layout.walls[static_cast<std::size_t>(wall)].name, force(shell.units, lift),
+                  force_at_least(shell.units, weight)),
+             said("tie it down there. Timbers that run on over their supports: statics, equation of "
+                  "three moments, derived. A screen only: local code and a licensed professional decide"),
+             subject("floor", f, "live_load")});
+    }
+}
+
 } // namespace
 
 void review_floors(const Shell &shell, const Layout &layout, Findings &findings) {
@@ -168,6 +230,7 @@ void review_floors(const Shell &shell, const Layout &layout, Findings &findings)
     const FloorScreen screen = screen_floors(shell, layout);
     check_deflections(shell, layout, screen, findings);
     check_lifts(shell, layout, screen, findings);
+    check_walls_lifted(shell, layout, screen, findings);
 }
 
 } // namespace roundlay

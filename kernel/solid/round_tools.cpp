@@ -10,6 +10,7 @@
 #include <gp_Circ.hxx>
 
 #include <array>
+#include <cmath>
 
 namespace roundlay {
 
@@ -63,8 +64,9 @@ TopoDS_Shape scope_tool(const ScopeCut &cut, const Blank &blank) {
         groove ? std::max(cut.x_from, -past) : dot(Vec3{0, blank.width / 2, 0} - cut.at, a.along) - reach;
     const double to = groove ? std::min(cut.x_to, blank.length + past) : from + 2 * reach;
     const Vec3 foot = groove ? Vec3{from, cut.at.y, cut.at.z} : cut.at + from * a.along;
-    const double down = std::max(foot.z, 0.0) + past;
-    const Vec3 left = foot + cut.radius * a.across, right = foot - cut.radius * a.across,
+    const double half = cut.half_width(), rise = std::sqrt(cut.radius * cut.radius - half * half);
+    const double down = std::max(foot.z, 0.0) + rise + past;
+    const Vec3 left = foot + half * a.across + rise * a.over, right = foot - half * a.across + rise * a.over,
                drop = down * a.over;
     const gp_Circ circle(gp_Ax2(point(foot), direction(a.along), direction(a.across)), cut.radius);
     BRepBuilderAPI_MakeWire outline;

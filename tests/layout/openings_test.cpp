@@ -93,3 +93,20 @@ TEST_CASE("A window whose sill lies in the gap over a log says that the slope st
     shell.openings[0].kind = OpeningKind::door; // no sill is cut for a door
     CHECK_THAT(test::words(lay_out(shell).findings), !told);
 }
+
+TEST_CASE("The wood under a sloping sill is what its outer edge leaves, and advice reckons with that") {
+    Shell shell = test::plain_shell();                         // wall A's second log from 230 to 440
+    shell.trim.sill_slope = Slope::rise_per_run(1.0 / 4);      // 50 over 200
+    shell.openings = {test::window("A", 1500, 320, 900, 350)}; // 90 inside, 40 outside
+    const std::string told = test::words(lay_out(shell).findings);
+    CHECK_THAT(told,
+               ContainsSubstring("window 1 leaves only 40 mm of the log under its sloping sill outside, "
+                                 "where at least 50 mm should stay; raise its sill by 10 mm"));
+    shell.openings[0].sill = Length::mm(330); // followed
+    shell.openings[0].height = Length::mm(340);
+    CHECK_THAT(test::words(lay_out(shell).findings), !ContainsSubstring("sloping sill outside"));
+    shell.openings[0].sill = Length::mm(260); // 30 inside: it runs out of the log's underside
+    shell.openings[0].height = Length::mm(410);
+    CHECK_THAT(test::words(lay_out(shell).findings),
+               ContainsSubstring("window 1 leaves only 0 mm of the log"));
+}

@@ -116,6 +116,50 @@ TEST_CASE("A saddle takes what lies below the crossing log's surface") {
     CHECK(body.volume == Approx(pi * 150 * 150 * 2000 - taken).epsilon(1e-4));
 }
 
+TEST_CASE("A saddle over a log that is hewn flat has upright cheeks against its flats") {
+    Shell shell = test::round_shell(); // walls 240 thick
+    shell.logs.diameter = Length::mm(300);
+    shell.notch.scribe = Length::mm(3);
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    int saddles = 0;
+    for (const Piece &piece : layout.pieces)
+        for (const Cut &cut : piece.cuts)
+            if (const auto *scope = std::get_if<ScopeCut>(&cut); scope && scope->use == ScopeUse::saddle) {
+                CHECK(scope->cheeks == Approx(120 + 3)); // half the wall, and the scribe
+                CHECK(scope->radius == Approx(150 + 3));
+                ++saddles;
+            }
+    CHECK(saddles > 20);
+    // Where logs cross, none has air beside the other but for the scribe: of the wall's corner column, over
+    // the crossing log's own flats, all but the clearance is wood of one or the other.
+    const auto bodies = bodies_of(layout);
+    CHECK(overlaps(layout, bodies).empty());
+    CHECK(blocked_on_the_way_down(layout, bodies).empty());
+    shell.logs.diameter = Length::mm(240);
+    for (const Piece &piece : lay_out(shell).pieces)
+        for (const Cut &cut : piece.cuts)
+            if (const auto *scope = std::get_if<ScopeCut>(&cut)) CHECK(scope->cheeks == 0);
+}
+
+TEST_CASE("A saddle with cheeks takes the crossing log's surface between them and no more") {
+    Piece p = blank(2000, 300, 300);
+    ScopeCut saddle;
+    saddle.at = {1000, 0, 40};
+    saddle.along = {0, 1, 0};
+    saddle.radius = 150;
+    p.cuts = {saddle};
+    for (const double half : {149.0, 120.0, 75.0, 20.0}) {
+        std::get<ScopeCut>(p.cuts[0]).cheeks = half;
+        // over each point across: the axis' height and the half circle's own
+        const double section = 2 * half * 40 + half * std::sqrt(150.0 * 150 - half * half) +
+                               150.0 * 150 * std::asin(half / 150);
+        const Body body = body_of(p);
+        CHECK(is_closed(body.hewn));
+        CHECK(2000 * 300 * 300 - body.volume == Approx(section * 300).epsilon(1e-3));
+    }
+}
+
 TEST_CASE("Round logs are peeled where nothing else is stated") {
     Shell shell = test::round_shell();
     CHECK(lay_out(shell).pieces.at(0).finish == Finish::peeled);

@@ -61,3 +61,41 @@ TEST_CASE("So does the one for saddles that leave too little") {
     }));
     CHECK(offers > 5);
 }
+
+TEST_CASE(
+    "Where logs' own heights are stated the pitch is no help: higher logs are offered, and clear the tails") {
+    int offers = 0;
+    CHECK(rc::check([&] {
+        Shell shell = test::plain_shell();
+        const int tip = *rc::gen::inRange(70, 200);
+        shell.logs.tip_height = Length::mm(tip), shell.logs.butt_height = Length::mm(tip + 10);
+        shell.notch.slope = Slope::rise_per_run(*rc::gen::inRange(5, 20) / 100.0);
+        shell.pegs.wanted = false;
+        const Findings findings = lay_out(shell).findings;
+        RC_ASSERT(offered(findings) == 0);
+        double most = 0;
+        for (const Finding &f : findings) {
+            const std::string words = f.code == thin ? test::words({f}) : "", before = "logs that are ";
+            if (const std::size_t at = words.find(before); at != std::string::npos)
+                most = std::max(most, std::stod(words.substr(at + before.size())));
+        }
+        if (most == 0) return;
+        ++offers;
+        shell.logs.tip_height = Length::mm(tip + most), shell.logs.butt_height = Length::mm(tip + 10 + most);
+        const Findings mended = lay_out(shell).findings;
+        if (test::has(mended, thin)) RC_FAIL(test::words(mended));
+    }));
+    CHECK(offers > 20);
+}
+
+TEST_CASE("A pitch that logs of stated heights leave out is told, with how high the walls stand") {
+    Shell shell = test::plain_shell();
+    shell.logs.butt_height = Length::mm(220), shell.logs.tip_height = Length::mm(200);
+    shell.rounds.pitch = Length::mm(300);
+    shell.rounds.gap = Length::mm(90);
+    const auto told = ContainsSubstring("the heights stated of logs count, not the pitch");
+    shell.rounds.gap = Length::mm(20);
+    CHECK_THAT(test::words(lay_out(shell).findings), told);
+    shell.rounds.pitch = Length::mm(230);
+    CHECK_THAT(test::words(lay_out(shell).findings), !told);
+}

@@ -94,3 +94,27 @@ TEST_CASE("A joist beside a stair is as stressed whichever of its two spans the 
     for (std::size_t i = 0; i < before.size(); ++i)
         CHECK(before[i] == Approx(behind[i]));
 }
+
+TEST_CASE("Joists that pull up on a wall harder than the logs over them weigh are told, in all") {
+    Shell shell = test::floored_and_loaded(); // three rounds of some 230 mm lie under, one over the joists
+    shell.floors[0].live_load = 12;
+    shell.floors[0].beams = {{Length::mm(700), {Length::mm(120), Length::mm(200)}}}; // spans of 700 and 2900
+    const Layout layout = laid(shell);
+    Findings findings;
+    review_floors(shell, layout, findings);
+    const std::string told = test::words(findings);
+    CAPTURE(told);
+    CHECK_THAT(told, ContainsSubstring("its timbers' ends in wall A pull up with ") &&
+                         ContainsSubstring("the logs over them weigh "));
+    // by hand: what each of the joists pulls up with at its near end, in all
+    double lift = 0;
+    for (const TimberScreen &s : screen_floors(shell, layout).timbers)
+        if (layout.timbers[static_cast<std::size_t>(s.timber)].use == TimberUse::joist)
+            lift += s.lifts.front();
+    CHECK_THAT(told,
+               ContainsSubstring("pull up with " + std::to_string(std::llround(std::ceil(lift))) + " N"));
+    shell.floors[0].beams.clear(); // nothing lifts
+    Findings light;
+    review_floors(shell, laid(shell), light);
+    CHECK_THAT(test::words(light), !ContainsSubstring("the logs over them weigh"));
+}

@@ -4,6 +4,7 @@
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
+#include "kernel/shell/shapes.h"
 #include "kernel/solid/build_all.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
@@ -16,6 +17,7 @@
 #include <gp_Trsf.hxx>
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <numbers>
@@ -107,6 +109,28 @@ TEST_CASE("A saddle over half a round log takes half of what two crossing cylind
     CHECK(body.volume == Approx(wood).epsilon(2e-4));
 }
 
+TEST_CASE("A saddle over a log that is hewn flat is exact: cheeks, and the round between them") {
+    Piece log = log_of(2000, 300, 300);
+    ScopeCut saddle;
+    saddle.at = {1000, 0, 40};
+    saddle.along = {0, 1, 0};
+    saddle.radius = 150;
+    for (const double half : {149.0, 120.0, 75.0}) {
+        saddle.cheeks = half;
+        log.cuts = {saddle};
+        const double section =
+            2 * half * 40 + half * std::sqrt(150.0 * 150 - half * half) + 150.0 * 150 * std::asin(half / 150);
+        const double wood = 2000.0 * 300 * 300 - 300 * section;
+        const Body body = body_of(log);
+        const BuiltSolid built = build(body);
+        CHECK(built.method == Method::direct);
+        CHECK(is_valid(built.solid));
+        CHECK(volume(built.solid) == Approx(wood).epsilon(1e-9));
+        CHECK(volume(build_plainly(log)) == Approx(wood).epsilon(1e-7));
+        CHECK(body.volume == Approx(wood).epsilon(2e-4));
+    }
+}
+
 TEST_CASE("Every log of a round house is one valid solid, the same cut by cut") {
     const Layout layout = lay_out(test::round_shell());
     INFO(test::words(layout.findings));
@@ -116,6 +140,27 @@ TEST_CASE("Every log of a round house is one valid solid, the same cut by cut") 
     const BuiltSolid built = build(body_of(log));
     CHECK(built.method == Method::direct);
     CHECK(volume(build_plainly(log)) == Approx(volume(built.solid)).epsilon(1e-7));
+}
+
+TEST_CASE(
+    "A sill that lies exactly in the arris of a hewn round log makes one face of it, not two that touch") {
+    Shell shell = test::round_shell();
+    shell.thickness = Length::mm(285);
+    shell.logs.diameter = Length::mm(293); // hewn at 142.5 of 146.5: the arris lies 34 over the axis
+    shell.rounds.pitch = Length::mm(265.05);
+    shell.rounds.count = 7;
+    shell.rounds.full_first = "B";
+    shell.walls = rectangle_plan(Length::mm(6000), Length::mm(6000));
+    shell.openings = {test::window("C", 720, 0, 300, 100), test::window("C", 3000, 34, 300, 100)};
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    const auto log = std::ranges::find(layout.pieces, "C-01-1", &Piece::tag);
+    REQUIRE(log != layout.pieces.end());
+    const Body body = body_of(*log);
+    const BuiltSolid built = build(body);
+    CHECK(is_valid(built.solid));
+    CHECK(count_solids(built.solid) == 1);
+    CHECK(volume(built.solid) == Approx(body.volume).epsilon(3e-4));
 }
 
 TEST_CASE("Exact logs of a round house touch and do not overlap") {

@@ -88,8 +88,8 @@ Scope scope_of(const ScopeCut &cut, const Features &features, int number) {
     if (cut.use == ScopeUse::saddle) {
         const double lean = cut.along.x / cut.along.y;
         s.middle = features.across(cut.at.x - lean * cut.at.y, lean);
-        from = s.middle.outside - cut.radius / std::abs(cut.along.y);
-        to = s.middle.outside + cut.radius / std::abs(cut.along.y);
+        from = s.middle.outside - cut.half_width() / std::abs(cut.along.y);
+        to = s.middle.outside + cut.half_width() / std::abs(cut.along.y);
     }
     s.x_from = std::max(0.0, from);
     s.x_to = std::min(blank.length, to);

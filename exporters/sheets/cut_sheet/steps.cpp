@@ -131,6 +131,7 @@ Row row_of(const Scope &s, const Features &features, const Words &words) {
     what += ", radius " + words.length(s.cut->radius);
     what += ", its top " + words.length(features.height(s.middle.outside, s.top)) + " up";
     if (groove && !s.whole) what += stretch_words(words, s.x_from, s.x_to);
+    if (s.cut->cheeks > 0) what += ", upright cheeks " + words.length(s.cut->cheeks) + " from its middle";
     if (s.cut->scribe > 0) what += ", scribed " + words.length(s.cut->scribe) + " clear";
     return in_words(std::to_string(s.number), what);
 }

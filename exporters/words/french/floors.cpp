@@ -69,6 +69,10 @@ constexpr Entry entries[] = {
      "sa mortaise est fermée en haut : %1 la dépasse de %2, elle ne descend pas, elle glisse"},
     {"its pocket leaves only %1 of %2 under it", "sa mortaise ne laisse que %1 de %2 dessous"},
     {"its seat on %1", "son assise sur %1"},
+    {"its timbers' ends in wall %1 pull up with %2 in all where the load lies on the spans that lift them, "
+     "and the logs over them weigh %3 at least",
+     "les bouts de ses pièces dans le mur %1 tirent vers le haut avec %2 en tout là où la charge est sur les "
+     "portées qui les soulèvent, et les pièces au-dessus pèsent %3 au moins"},
     {"joists %1 wide do not lie %2 apart on centre", "des solives larges de %1 n’ont pas un entraxe de %2"},
     {"keep %1 away from it", "restez à %1"},
     {"let it reach the wall, or keep %1 away from it", "qu’elle atteigne le mur, ou restez à %1"},

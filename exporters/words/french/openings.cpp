@@ -10,6 +10,8 @@ constexpr Entry entries[] = {
      "%1 ne laisse que %2 de la pièce au-dessus, où il devrait en rester au moins %3"},
     {"%1 leaves only %2 of the log under it, where at least %3 should stay",
      "%1 ne laisse que %2 de la pièce au-dessous, où il devrait en rester au moins %3"},
+    {"%1 leaves only %2 of the log under its sloping sill outside, where at least %3 should stay",
+     "%1 ne laisse dehors que %2 de la pièce sous son appui en pente, où il devrait en rester au moins %3"},
     {"a groove %1 deep is more than a spline needs",
      "une rainure profonde de %1 est plus qu’une languette ne demande"},
     {"a groove %1 wide leaves less than half of jambs %2 thick",

@@ -15,6 +15,7 @@ constexpr Entry entries[] = {
      "un perçage dans des pièces creusées l’une sur l’autre est au milieu de son mur"},
     {"a diameter of at least that, or a lower pitch would fit",
      "un diamètre au moins égal ou un pas plus petit conviendrait"},
+    {"a flatter slope would fit", "une pente plus douce irait"},
     {"a gap of %1 leaves no log in a pitch of %2", "un jeu de %1 ne laisse aucune pièce dans un pas de %2"},
     {"a higher pitch, a smaller gap or a higher log leaves wood",
      "un pas plus haut, un jeu plus petit ou une pièce plus haute laisse du bois"},
@@ -44,6 +45,8 @@ constexpr Entry entries[] = {
     {"logs %1 high do not fit in a pitch of %2", "des pièces hautes de %1 n’entrent pas dans un pas de %2"},
     {"logs scoped over one another are even cylinders whose spacing is the pitch alone",
      "des pièces creusées l’une sur l’autre sont des cylindres réguliers espacés du seul pas"},
+    {"logs that are %1 higher, or a flatter slope, would fit",
+     "des pièces plus hautes de %1, ou une pente plus douce, iraient"},
     {"other logs in the rounds below, or a plate hewn to suit, make it so",
      "d’autres pièces dans les rangs du dessous, ou une sablière équarrie en conséquence, l’y mettent"},
     {"rounds count from 1", "les rangs comptent à partir de 1"},
@@ -67,6 +70,10 @@ constexpr Entry entries[] = {
      "another log there",
      "la demi-pièce du mur %1, rang %2, est dite haute de %3 : à %4 elles alternent ; mesurez-la à nouveau, "
      "ou posez-y une autre pièce"},
+    {"the heights stated of logs count, not the pitch: the walls stand %1 high, where %2 rounds of %3 make "
+     "%4",
+     "les hauteurs indiquées des pièces comptent, non le pas : les murs ont %1 de haut, là où %2 rangs de %3 "
+     "font %4"},
     {"the heights stated of single logs make the two walls drift apart by half a round; measure them again, "
      "or change logs of the two walls for others",
      "les hauteurs données à certaines pièces écartent les deux murs d’un demi-rang ; mesurez-les à nouveau, "

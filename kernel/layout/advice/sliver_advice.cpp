@@ -62,7 +62,7 @@ class Advisor {
             for (const Length by : as_said(shell_, up))
                 all.push_back({by, top_stays});
             for (const Length by : as_said(shell_, down))
-                all.push_back({-by, top_stays});
+                if (down > 0) all.push_back({-by, top_stays});
         }
         std::ranges::stable_sort(
             all, {}, [](const Move &m) { return std::abs(m.by.mm()) + (m.top_stays ? 1e-3 : 0); });

@@ -252,11 +252,23 @@ class Corner {
             else
                 say_of(weight, "tail-too-thin", l,
                        said("the tail is %1 thick at its thinnest, under the least of %2", is, wanted),
-                       said("a pitch of %1 or a flatter slope would fit", pitch));
+                       tail_advice(short_by));
             if (weight == Weight::error) return false;
         }
         if (!course(l).scoped) check_wood(l);
         return true;
+    }
+
+    /// Where logs' own heights are stated they count, and the pitch does not; nor is a pitch that no log has.
+    Said tail_advice(double short_by) const {
+        const bool own = std::ranges::any_of(
+            shell_.own_logs, [](const OwnLog &log) { return log.sizes.butt_height || log.sizes.tip_height; });
+        if (shell_.logs.butt_height || shell_.logs.tip_height || own)
+            return said("logs that are %1 higher, or a flatter slope, would fit",
+                        in_mm(std::ceil(2 * short_by)));
+        constexpr double highest_log = 2000;
+        if (layout_.pitch + 2 * short_by > highest_log) return said("a flatter slope would fit");
+        return said("a pitch of %1 or a flatter slope would fit", in_mm(layout_.pitch + 2 * short_by));
     }
 
     /// Is the log's body high enough for the whole tail?

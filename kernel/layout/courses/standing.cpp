@@ -84,6 +84,21 @@ std::string round_words(const Layout &layout) {
            listed(names) + ")";
 }
 
+void note_pitch_left_out(const Shell &shell, Layout &layout) {
+    const WallStanding all = standing_in_all(layout);
+    if (!(shell.logs.butt_height || shell.logs.tip_height) || all.logs == 0) return;
+    if (std::abs(all.highest - layout.height) < layout.pitch / 2) return;
+    layout.findings.push_back(
+        {Weight::note,
+         "pitch-left-out",
+         {about::All::rounds},
+         said("the heights stated of logs count, not the pitch: the walls stand %1 high, "
+              "where %2 rounds of %3 make %4",
+              in_mm(all.highest), layout.rounds, in_mm(layout.pitch), in_mm(layout.height)),
+         {},
+         "rounds.pitch"});
+}
+
 void check_level_top(const Shell &shell, Layout &layout) {
     if (shell.rounds.top != TopRule::level) return;
     const auto walls = standing_of(layout);

@@ -33,4 +33,7 @@ std::string round_words(const Layout &layout);
 /// Warns where a shell that is to be closed level ends at more than one height. Appends to the findings.
 void check_level_top(const Shell &shell, Layout &layout);
 
+/// Notes where the walls stand half a round off what the rounds state, since logs' own heights count.
+void note_pitch_left_out(const Shell &shell, Layout &layout);
+
 } // namespace roundlay

@@ -263,27 +263,35 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
     for (std::size_t w = 0; w < courses.size(); ++w)
         for (const Course &course : courses[w])
             for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
-                if (cut.severs || cut.low >= cut.high) continue;
+                if (cut.severs || (cut.low >= cut.high && cut.fall == 0)) continue;
+                const double drop = cut.fall * layout.walls[w].thickness; // outside, where least is left
                 const double left_over =
                     std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
                 const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
                 const double left_under =
-                    cut.low - std::max(floor, std::max(course.low(cut.span.from), course.low(cut.span.to)) +
-                                                  course.hollow);
+                    cut.low - drop -
+                    std::max(floor,
+                             std::max(course.low(cut.span.from), course.low(cut.span.to)) + course.hollow);
                 const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
                 const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;
-                const double left = std::max(0.0, over ? left_over : left_under);
+                const double left = over ? left_over : left_under;
                 slivers.push_back({layout.findings.size(), left});
                 layout.findings.push_back(
                     {Weight::warning,
                      "thin-wood-at-opening",
                      round_place(layout.walls[w].name, course.round),
-                     over
-                         ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
-                                said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over))
+                     over ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
+                                 said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
+                                 in_mm(least_left_over))
+                     : drop > 0
+                         ? said("%1 leaves only %2 of the log under its sloping sill outside, where at least "
+                                "%3 should stay",
+                                said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
+                                in_mm(least_left_over))
                          : said("%1 leaves only %2 of the log under it, where at least %3 should stay",
-                                said_of(opening_of(shell, cut.opening)), in_mm(left), in_mm(least_left_over)),
+                                said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
+                                in_mm(least_left_over)),
                      {},
                      subject("opening", cut.opening, over ? "height" : "sill")});
             }

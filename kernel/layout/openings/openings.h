@@ -43,7 +43,7 @@ inline constexpr double least_left_over = 50;
 
 struct Sliver {
     std::size_t finding = 0; ///< index into Layout::findings
-    double left = 0;         ///< wood over or under the opening
+    double left = 0; ///< wood over or under the opening; under 0 where a sloping sill runs out below the log
 };
 
 /// Wood left over or under an opening thinner than `least_left_over` is warned of. What would mend it: see

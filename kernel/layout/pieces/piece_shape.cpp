@@ -51,10 +51,10 @@ class PutCut {
         put(from, to, radius);
     }
     void operator()(const ScopeCut &cut) {
-        const auto &[use, at, along, radius, scribe, x_from, x_to, end, runs_on, corner, other] = cut;
+        const auto &[use, at, along, radius, scribe, cheeks, x_from, x_to, end, runs_on, corner, other] = cut;
         static_cast<void>(corner), static_cast<void>(other);
         const Vec3 foot = at - dot(at, along) * along; // any point of the axis tells the same line
-        put(use, end, runs_on, foot, lever * along, radius, scribe, x_from, x_to);
+        put(use, end, runs_on, foot, lever * along, radius, scribe, cheeks, x_from, x_to);
     }
     void operator()(const Blank &blank) {
         const auto &[length, width, height] = blank;

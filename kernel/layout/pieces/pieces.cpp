@@ -224,6 +224,8 @@ class CourseCutter {
         cut.along = p.frame.direction_to_local(other.frame.x);
         cut.radius = below.radius + course_.scribe;
         cut.scribe = course_.scribe;
+        if (other.thickness / 2 < below.radius - tolerance::thinnest)
+            cut.cheeks = other.thickness / 2 + course_.scribe; // its sides are hewn
         cut.end = like.end;
         cut.runs_on = like.runs_on;
         cut.corner = like.corner;

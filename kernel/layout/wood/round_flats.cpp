@@ -88,8 +88,9 @@ std::vector<Plane> region_of(const ScopeCut &cut, double length, int number) {
         region.push_back({{1, 0, 0}, cut.x_to});
     const auto add = [&](Vec3 n) { region.push_back({n, dot(n, cut.at) + cut.radius, number}); };
     // The two upright sides first: all that they leave outside stays in one cell.
-    add(around.across);
-    add(-around.across);
+    const double half = cut.half_width();
+    for (const Vec3 &n : {around.across, -around.across})
+        region.push_back({n, dot(n, cut.at) + half, half < cut.radius ? 0 : number});
     for (int k = 1; k < round_flats / 2; ++k)
         add(around.at(2 * k * half_turn));
     return region;

@@ -121,6 +121,7 @@ void compare(Comparison &c, const ScopeCut &a, const ScopeCut &b) {
     c.same("other use", a.use == b.use);
     c.near("radius", a.radius, b.radius);
     c.near("scribe", a.scribe, b.scribe);
+    c.near("cheeks", a.cheeks, b.cheeks);
     c.near("top", a.at.z + a.radius, b.at.z + b.radius, 2);
     if (a.use == ScopeUse::groove) {
         c.near("from", std::max(0.0, a.x_from), std::max(0.0, b.x_from));

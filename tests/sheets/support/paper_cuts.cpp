@@ -112,12 +112,14 @@ bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts)
 bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
     static const std::regex form("(?:Saddle at (" + len + ")(?: outside and (" + len +
                                  ") inside)?|Long groove), radius (" + len + "), its top (" + len +
-                                 ") up(?:" + stretch + ")?(?:, scribed (" + len + ") clear)?");
+                                 ") up(?:" + stretch + ")?(?:, upright cheeks (" + len +
+                                 ") from its middle)?(?:, scribed (" + len + ") clear)?");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
     ScopeCut cut;
     cut.radius = printed_mm(m[3]);
-    if (m[7].matched) cut.scribe = printed_mm(m[7]);
+    if (m[7].matched) cut.cheeks = printed_mm(m[7]);
+    if (m[8].matched) cut.scribe = printed_mm(m[8]);
     if (!m[1].matched) {
         cut.use = ScopeUse::groove;
         cut.at = {0, log.width / 2, log.lowest(0) + printed_mm(m[4]) - cut.radius};
