@@ -5,6 +5,7 @@
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
@@ -50,6 +51,7 @@ class DeskTest : public QObject {
     void errors_of_a_document_are_shown_with_their_lines();
     void unsaved_work_survives_two_crashes();
     void units_switch_and_the_shell_stays();
+    void advice_waits_until_a_drag_rests();
 
   private:
     QTemporaryDir folder_;
@@ -90,6 +92,48 @@ void DeskTest::an_edit_is_undone_and_done_again_to_the_letter() {
         different += lines[i] != now[i] ? 1 : 0;
     QCOMPARE(different, 1);
     window.desk().history().undo();
+}
+
+/// It takes many layouts, and nobody reads it while a hand moves.
+void DeskTest::advice_waits_until_a_drag_rests() {
+    Desk desk;
+    desk.begin(
+        "Dragged",
+        write_document(with_opening(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)),
+                                    usual_opening(OpeningKind::window, "A", UnitSystem::metric), {4000, {}})
+                           ->shell));
+    QTRY_VERIFY(desk.is_current());
+    const auto too_near = [&]() -> const Finding * {
+        for (const Finding &f : desk.state()->job.findings)
+            if (f.code == "opening-cuts-corner") return &f;
+        return nullptr;
+    };
+    const auto moved_to = [](double x) {
+        return [x](const Shell &s) {
+            Shell next = s;
+            next.openings[0].from_left = Length::mm(x);
+            return std::optional(next);
+        };
+    };
+    int states = 0;
+    connect(&desk, &Desk::state_changed, this, [&states] { ++states; });
+    desk.show(moved_to(10));
+    QTRY_VERIFY(desk.is_current());
+    QVERIFY(too_near() && !too_near()->advice && desk.state()->lacks_advice);
+    QTRY_VERIFY(too_near() && too_near()->advice); // it rests
+    QVERIFY(!desk.state()->lacks_advice && states == 2);
+    desk.show(moved_to(11));
+    QTRY_VERIFY(desk.is_current());
+    desk.settle("Move opening"); // or ends
+    QVERIFY(!desk.is_current());
+    QTRY_VERIFY(desk.is_current());
+    QVERIFY(too_near() && too_near()->advice);
+    // What stands has nothing to wait for.
+    desk.show(moved_to(3000));
+    QTRY_VERIFY(desk.is_current());
+    QVERIFY(!desk.state()->lacks_advice && desk.state()->stands());
+    desk.settle("Move opening");
+    QVERIFY(desk.is_current());
 }
 
 void DeskTest::a_file_that_changed_on_the_disk_is_noticed() {

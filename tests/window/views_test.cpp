@@ -57,6 +57,7 @@ class ViewsTest : public QObject {
     void figures_of_an_opening_that_cannot_be_built_say_so();
     void the_plan_shows_the_ends_past_the_corners();
     void no_dimension_runs_over_joists();
+    void a_log_that_crosses_at_a_slant_is_seen_in_the_elevation();
     void a_click_on_an_opening_in_the_plan_chooses_it();
     void a_round_log_is_offered_what_it_can_have();
     void a_click_in_a_seam_chooses_the_log_beside_it();
@@ -243,21 +244,25 @@ bool is_wood(const QColor &colour) {
     return colour.red() - colour.blue() > 40;
 }
 
-} // namespace
-
-/// Hewn and round, square and slanted: where wood runs past a corner there is wood in the plan.
-void ViewsTest::the_plan_shows_the_ends_past_the_corners() {
+Shell with_slants(Length overhang) {
     Shell slanted = a_room();
     std::vector<PlanPoint> corners;
     for (const Vec2 p : {Vec2{0, 0}, {6000, 0}, {8000, 2000}, {8000, 5000}, {6000, 7000}, {0, 7000}})
         corners.push_back({Length::mm(p.x), Length::mm(p.y)});
     slanted.walls = drawn_plan(corners);
+    slanted.notch.overhang = overhang;
+    return slanted;
+}
+
+} // namespace
+
+/// Hewn and round, square and slanted: where wood runs past a corner there is wood in the plan.
+void ViewsTest::the_plan_shows_the_ends_past_the_corners() {
     Shell hewn = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-    for (Shell *shell : {&hewn, &slanted})
-        shell->notch.overhang = Length::mm(300);
+    hewn.notch.overhang = Length::mm(300);
     int number = 0;
-    for (const Shell &shell :
-         {hewn, slanted, *shell_of(usual_shell(Shape::ell, UnitSystem::metric, NotchKind::saddle))}) {
+    for (const Shell &shell : {hewn, with_slants(Length::mm(300)),
+                               *shell_of(usual_shell(Shape::ell, UnitSystem::metric, NotchKind::saddle))}) {
         MainWindow window(kept());
         window.show();
         window.begin(shell, "Tails");
@@ -288,6 +293,39 @@ void ViewsTest::the_plan_shows_the_ends_past_the_corners() {
             }
         window.close_document();
     }
+}
+
+void ViewsTest::a_log_that_crosses_at_a_slant_is_seen_in_the_elevation() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(with_slants(Length::mm(300)), "Crossing");
+    QVERIFY(settled(window) && !has_error(window));
+    window.selection().choose_wall("A");
+    window.selection().clear();
+    QTest::qWait(200);
+    ElevationView &view = window.elevation();
+    keep_picture(window, "elevation-slanted");
+    const QImage seen = view.grab().toImage();
+    const Layout &layout = window.desk().standing()->job.layout;
+    const WallPlace &a = layout.walls[0], &b = layout.walls[1];
+    int logs = 0;
+    for (const Piece &piece : layout.pieces) {
+        if (piece.wall != 1 || piece.timber >= 0) continue;
+        // In the middle of its height, where its middle line runs through A, from A's outside to its inside.
+        const double z = piece.frame.origin.z + piece.blank.height / 2;
+        for (const double deep : {0.1, 0.5, 0.9}) {
+            const Vec3 start = b.frame.to_world({0, b.thickness / 2, 0});
+            const double run = (deep * a.thickness - a.frame.to_local(start).y) / dot(b.frame.x, a.frame.y);
+            const Vec3 at = a.frame.to_local(start + run * b.frame.x);
+            const QPointF pixel = view.to_screen({at.x, z});
+            const QColor colour = seen.pixelColor((pixel * seen.devicePixelRatio()).toPoint());
+            QVERIFY2(is_wood(colour),
+                     qPrintable(text(piece.tag) + u' ' + colour.name() + QString::number(deep)));
+        }
+        ++logs;
+    }
+    QVERIFY(logs > 8);
+    window.close_document();
 }
 
 void ViewsTest::no_dimension_runs_over_joists() {

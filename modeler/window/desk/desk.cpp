@@ -197,6 +197,7 @@ void Desk::settle(const QString &name) {
     const std::string before = before_drag_->text(), after = document_.text();
     before_drag_.reset();
     if (before != after) history_.push(new TextEdit(*this, name, before, after));
+    if (!is_current() || state_->lacks_advice) work_out(); // the drag is over: with all advice
 }
 
 void Desk::cancel() {
@@ -240,12 +241,13 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
 }
 
 void Desk::work_out() {
-    workshop_->ask_for(document_, ++revision_);
+    workshop_->ask_for(document_, ++revision_, dragging());
 }
 
 void Desk::take(StatePtr state) {
-    if (state->revision == state_->revision && state_->lacks_bores) return take_bores(std::move(state));
-    if (state->revision <= state_->revision) return;
+    const bool same = state->revision == state_->revision, advised = same && state_->lacks_advice;
+    if (same && !advised && state_->lacks_bores) return take_bores(std::move(state));
+    if (state->revision <= state_->revision && !advised) return;
     state_ = std::move(state);
     if (state_->stands()) standing_ = state_;
     emit state_changed();

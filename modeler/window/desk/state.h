@@ -23,8 +23,9 @@ struct State {
     ReadResult read;
     ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
     SceneModels models;
-    bool lacks_bores = false; ///< some of the models: the same state comes again with them
-    Layout as_stated;         ///< walls alone, where the layout has none
+    bool lacks_bores = false;  ///< some of the models: the same state comes again with them
+    bool lacks_advice = false; ///< its findings, in the midst of a drag: it comes again with it
+    Layout as_stated;          ///< walls alone, where the layout has none
     Times times;
     std::string failure; ///< of the program itself, as it tells; nothing but the text is worked out then
 

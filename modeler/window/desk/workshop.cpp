@@ -7,6 +7,7 @@
 #include "modeler/window/desk/stated_plan.h"
 
 #include <QElapsedTimer>
+#include <algorithm>
 
 namespace roundlay::window {
 
@@ -27,11 +28,16 @@ class Stopwatch {
     QElapsedTimer timer_;
 };
 
-void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch) {
+bool may_be_advised(const Finding &finding) {
+    return finding.weight != Weight::note;
+}
+
+void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, bool in_drag) {
     ExportJob &job = state.job;
     job.shell = *state.read.shell;
-    job.layout = lay_out(job.shell);
+    job.layout = in_drag ? lay_out_to_try(job.shell) : lay_out(job.shell);
     job.findings = job.layout.findings;
+    state.lacks_advice = in_drag && std::ranges::any_of(job.findings, may_be_advised);
     state.times.layout = watch.lap();
     if (job.layout.walls.empty()) state.as_stated = stated_plan(job.shell);
     if (has_errors(job.findings)) return;
@@ -45,17 +51,39 @@ void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch) {
     state.times.models = watch.lap();
 }
 
-} // namespace
-
-StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache) {
+StatePtr worked_out_so(const Document &document, quint64 revision, ModelCache &cache, bool in_drag) {
     auto state = std::make_shared<State>();
     state->revision = revision;
     state->document = document;
     Stopwatch watch;
     state->read = document.read();
     state->times.read = watch.lap();
-    if (state->read.shell) work_out_shell(*state, cache, watch);
+    if (state->read.shell) work_out_shell(*state, cache, watch, in_drag);
     return state;
+}
+
+/// Layout finds the same with advice and without.
+StatePtr with_advice(const StatePtr &state) {
+    auto whole = std::make_shared<State>(*state);
+    Findings &all = whole->job.findings, &laid = whole->job.layout.findings;
+    Findings advised = lay_out(whole->job.shell).findings;
+    all.erase(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(laid.size()));
+    all.insert(all.begin(), advised.begin(), advised.end());
+    laid = std::move(advised);
+    whole->lacks_advice = false;
+    return whole;
+}
+
+constexpr std::chrono::milliseconds rest{120}; ///< longer than between the steps of a drag
+
+} // namespace
+
+StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache) {
+    return worked_out_so(document, revision, cache, false);
+}
+
+StatePtr worked_out_in_drag(const Document &document, quint64 revision, ModelCache &cache) {
+    return worked_out_so(document, revision, cache, true);
 }
 
 /// The same with all its bores: they are carved out of round wood when everything else can be seen. Null
@@ -94,8 +122,8 @@ StatePtr worked_out_safely(const Worker &worker, const Document &document, quint
     }
 }
 
-Workshop::Workshop(Worker worker, QObject *parent)
-    : QObject(parent), worker_(std::move(worker)), thread_([this] { run(); }) {}
+Workshop::Workshop(Worker worker, Worker in_drag)
+    : worker_(std::move(worker)), in_drag_(std::move(in_drag)), thread_([this] { run(); }) {}
 
 Workshop::~Workshop() {
     {
@@ -106,10 +134,10 @@ Workshop::~Workshop() {
     thread_.join();
 }
 
-void Workshop::ask_for(const Document &document, quint64 revision) {
+void Workshop::ask_for(const Document &document, quint64 revision, bool in_drag) {
     {
         const std::lock_guard lock(mutex_);
-        order_ = Order{document, revision};
+        order_ = Order{document, revision, in_drag};
     }
     ordered_.notify_one();
 }
@@ -128,15 +156,25 @@ bool Workshop::is_asked_for_more(std::chrono::milliseconds within) {
 
 void Workshop::run() {
     while (const auto order = next()) {
-        const StatePtr state = worked_out_safely(worker_, order->document, order->revision, cache_);
+        StatePtr state =
+            worked_out_safely(order->in_drag ? in_drag_ : worker_, order->document, order->revision, cache_);
         emit worked(state);
-        if (state->lacks_bores) carve_bores(*order, state);
+        if (state->lacks_advice) state = advised(*order, state);
+        if (state && state->lacks_bores) carve_bores(*order, state);
     }
+}
+
+/// When the drag rests. Null where something else is asked for.
+StatePtr Workshop::advised(const Order &order, const StatePtr &state) {
+    if (is_asked_for_more(rest)) return nullptr;
+    const Worker advise = [&](const Document &, quint64, ModelCache &) { return with_advice(state); };
+    StatePtr whole = worked_out_safely(advise, order.document, order.revision, cache_);
+    emit worked(whole);
+    return whole;
 }
 
 /// Not between the steps of a drag, and never in the way of what is asked for next.
 void Workshop::carve_bores(const Order &order, const StatePtr &state) {
-    constexpr std::chrono::milliseconds rest{120};
     if (is_asked_for_more(rest)) return;
     const Worker carve = [&](const Document &, quint64, ModelCache &cache) {
         return with_bores(state, cache, [this] { return is_asked_for_more({}); });

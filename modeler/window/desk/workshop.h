@@ -17,6 +17,8 @@ namespace roundlay::window {
 
 /// Reads, lays out, cuts and reviews, in the calling thread.
 StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache);
+/// The same without advice in what layout finds, which takes many layouts: for the steps of a drag.
+StatePtr worked_out_in_drag(const Document &document, quint64 revision, ModelCache &cache);
 
 using Worker = std::function<StatePtr(const Document &, quint64, ModelCache &)>;
 /// What the worker makes; where it throws, a state that says so. Never throws itself.
@@ -26,27 +28,29 @@ StatePtr worked_out_safely(const Worker &worker, const Document &document, quint
 class Workshop : public QObject {
     Q_OBJECT
   public:
-    explicit Workshop(Worker worker = worked_out, QObject *parent = nullptr);
+    explicit Workshop(Worker worker = worked_out, Worker in_drag = worked_out_in_drag);
     ~Workshop() override;
 
-    void ask_for(const Document &document, quint64 revision);
+    void ask_for(const Document &document, quint64 revision, bool in_drag = false);
 
   signals:
-    /// In the thread of whoever connects. A state that lacks bores comes again with them, unless another is
-    /// asked for.
+    /// In the thread of whoever connects. A state that lacks bores or advice comes again with them, unless
+    /// another is asked for.
     void worked(roundlay::window::StatePtr state);
 
   private:
     struct Order {
         Document document;
         quint64 revision = 0;
+        bool in_drag = false;
     };
     void run();
     std::optional<Order> next();
     bool is_asked_for_more(std::chrono::milliseconds within);
     void carve_bores(const Order &order, const StatePtr &state);
+    StatePtr advised(const Order &order, const StatePtr &state);
 
-    Worker worker_;
+    Worker worker_, in_drag_;
     std::mutex mutex_;
     std::condition_variable ordered_;
     std::optional<Order> order_;

@@ -64,7 +64,8 @@ void ElevationView::paint_logs(QPainter &painter) const {
             path.closeSubpath();
         }
         const bool chosen = selection_.is_piece(layout.pieces[static_cast<std::size_t>(shape.piece)].tag);
-        const QColor wood = !shape.own              ? tints().end_grain
+        const QColor wood = shape.side              ? tints().wood
+                            : !shape.own            ? tints().end_grain
                             : shape.island          ? tints().island
                             : shape.piece == header ? tints().end_grain
                                                     : tints().wood;

@@ -82,6 +82,47 @@ std::vector<std::vector<Vec2>> seen_rings(const WallPlace &wall, const Piece &pi
     return rings;
 }
 
+/// A side that a log at a slant turns to whoever stands before the wall: no end, and no slope of a tail.
+bool is_side_toward_us(const WallPlace &wall, const Piece &piece, const Face &face) {
+    constexpr double upright = 0.5; // cosine
+    const Vec3 normal = piece.frame.direction_to_world(face.plane.normal);
+    return -dot(normal, wall.frame.y) >= end_faces_us && std::abs(face.plane.normal.x) < along_log &&
+           std::abs(normal.z) < upright;
+}
+
+/// What of a face lies before the wall's inside, as it is seen; points in the wall's frame.
+std::vector<Vec2> before_inside(const std::vector<Vec3> &points, double thickness) {
+    std::vector<Vec2> ring;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const Vec3 a = points[i], b = points[(i + 1) % points.size()];
+        if (a.y <= thickness) ring.push_back({a.x, a.z});
+        if ((a.y <= thickness) == (b.y <= thickness)) continue;
+        const double part = (thickness - a.y) / (b.y - a.y);
+        ring.push_back({a.x + part * (b.x - a.x), a.z + part * (b.z - a.z)});
+    }
+    return ring;
+}
+
+/// Where a log crosses at a slant, its side shows between the logs of the wall.
+std::vector<std::vector<Vec2>> seen_sides(const WallPlace &wall, const Piece &piece, const Body &body) {
+    std::vector<std::vector<Vec2>> rings;
+    for (const Face &face : body.hewn.faces) {
+        if (!is_side_toward_us(wall, piece, face)) continue;
+        std::vector<Vec3> points;
+        for (const int vertex : face.loops.front())
+            points.push_back(wall.frame.to_local(
+                piece.frame.to_world(body.hewn.vertices[static_cast<std::size_t>(vertex)])));
+        if (auto ring = before_inside(points, wall.thickness); ring.size() > 2)
+            rings.push_back(std::move(ring));
+    }
+    return rings;
+}
+
+/// From behind: sides of crossing logs, the wall's own, ends.
+int rank_of(const ElevationScene::Shape &shape) {
+    return shape.side ? 0 : shape.own ? 1 : 2;
+}
+
 /// At a corner, or as a partition in a tee or a crossing.
 bool meets(const Layout &layout, const Piece &piece, int wall) {
     return std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &c) {
@@ -97,13 +138,18 @@ void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wa
         if (!own && !meets(job.layout, piece, scene.wall)) continue;
         auto rings = seen_rings(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)], own);
         if (!rings.empty())
-            scene.shapes.push_back({static_cast<int>(i), own, piece.island, std::move(rings)});
-        if (!own) continue;
+            scene.shapes.push_back({static_cast<int>(i), own, false, piece.island, std::move(rings)});
+        if (!own) {
+            auto sides = seen_sides(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)]);
+            if (!sides.empty())
+                scene.shapes.push_back({static_cast<int>(i), false, true, false, std::move(sides)});
+            continue;
+        }
         scene.faces.push_back(piece.frame.origin.z);
         scene.faces.push_back(piece.frame.origin.z + piece.blank.height);
     }
     std::stable_sort(scene.shapes.begin(), scene.shapes.end(),
-                     [](const auto &a, const auto &b) { return a.own && !b.own; });
+                     [](const auto &a, const auto &b) { return rank_of(a) < rank_of(b); });
     std::sort(scene.faces.begin(), scene.faces.end());
     scene.faces.erase(std::unique(scene.faces.begin(), scene.faces.end()), scene.faces.end());
 }

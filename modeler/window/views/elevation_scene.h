@@ -14,6 +14,8 @@ struct ElevationScene {
     struct Shape {
         int piece = 0;   ///< index into Layout::pieces
         bool own = true; ///< a log of this wall; else the end of a crossing one
+        bool side =
+            false; ///< the side of a crossing one that runs through the wall at a slant, behind its logs
         bool island = false;
         std::vector<std::vector<Vec2>> rings;
     };
@@ -48,7 +50,7 @@ struct ElevationScene {
     };
     int wall = -1;
     double length = 0, height = 0;
-    std::vector<Shape> shapes; ///< its own logs, then the ends that stand before them
+    std::vector<Shape> shapes; ///< sides of crossing logs, its own logs, then the ends that stand before them
     std::vector<Hole> holes;
     std::vector<PegLine> pegs;
     std::vector<BoreLine> bores;     ///< that a person placed
