@@ -5,6 +5,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/focus_ring.h"
 #include "modeler/window/frame/main_window.h"
+#include "modeler/window/frame/wheel_guard.h"
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/tints.h"
 
@@ -114,6 +115,7 @@ void dress(QApplication &application) {
         }
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/roundlay.svg")));
     new FocusRing(&application);
+    new WheelGuard(&application);
     wear(static_cast<Appearance>(QSettings().value(QStringLiteral("appearance"), 0).toInt()));
 }
 
