@@ -3,6 +3,8 @@
 #include "exporters/files/safe_file.h"
 #include "kernel/document/limits.h"
 #include "kernel/document/restate.h"
+#include "kernel/measure/character.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
@@ -52,6 +54,34 @@ QString sentence(const Problem &problem) {
     return words;
 }
 
+bool is_utf8(std::string_view bytes) {
+    for (std::size_t length = 0; !bytes.empty(); bytes.remove_prefix(length))
+        if ((length = character_length(bytes)) == 0) return false;
+    return true;
+}
+
+/// What is no text cannot be shown as one: whatever was shown, saved again, would be other bytes than these.
+std::optional<QString> why_no_text(const Document &document) {
+    const std::string &bytes = document.text();
+    if (is_utf8(bytes) && bytes.find('\0') == std::string::npos) return {};
+    const Problems problems = document.read().problems;
+    const Problem *error = first_error(problems);
+    return Desk::tr("%1 is not opened and stays as it is. Line %2: %3. Text in another encoding can be saved "
+                    "as UTF-8 by the program that wrote it.")
+        .arg(QFileInfo(QString::fromStdString(document.file())).fileName())
+        .arg(error != nullptr ? error->place.line : 1)
+        .arg(error != nullptr ? sentence(*error) : QString());
+}
+
+/// A document from the disk that can be shown, or a sentence why there is none.
+std::variant<Document, QString> text_document(const QString &path) {
+    auto opened = open_document(file_path(path));
+    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    auto document = std::get<Document>(std::move(opened));
+    if (auto why = why_no_text(document)) return std::move(*why);
+    return document;
+}
+
 } // namespace
 
 Desk::Desk(QObject *parent)
@@ -73,8 +103,8 @@ Desk::~Desk() {
 }
 
 std::optional<QString> Desk::open(const QString &path) {
-    auto opened = open_document(file_path(path));
-    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    auto opened = text_document(path);
+    if (auto *why = std::get_if<QString>(&opened)) return std::move(*why);
     on_disk_ = std::get<Document>(opened).text();
     start_over(path, {}, std::get<Document>(std::move(opened)));
     return {};
@@ -92,8 +122,8 @@ void Desk::recover(const QString &path, const QString &title, const std::string 
 }
 
 std::optional<QString> Desk::reload() {
-    auto opened = open_document(file_path(path_));
-    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    auto opened = text_document(path_);
+    if (auto *why = std::get_if<QString>(&opened)) return std::move(*why);
     if (before_drag_) cancel();
     on_disk_ = std::get<Document>(opened).text();
     replace_text(tr("Load from the disk"), *on_disk_);
@@ -152,12 +182,14 @@ std::optional<Document> Desk::edited(const Document &from, const ShellEdit &chan
         emit refused(tr("The text has errors; put them right first."));
         return {};
     }
-    const auto after = change(*read.shell);
+    const Fitted after = change(*read.shell);
     if (!after) {
-        emit refused(tr("That does not fit there."));
+        emit refused(after.why
+                         ? tr("That does not fit there. %1").arg(sentence_text(*after.why, read.shell->units))
+                         : tr("That does not fit there."));
         return {};
     }
-    auto next = restated(from, *read.shell, *after);
+    auto next = restated(from, *read.shell, *after.shell);
     if (const auto *problem = std::get_if<Problem>(&next)) {
         emit refused(sentence(*problem));
         return {};

@@ -3,6 +3,7 @@
 // The text is the truth. Every change of it goes through here, has a name, and can be undone.
 #pragma once
 
+#include "modeler/window/desk/fitted.h"
 #include "modeler/window/desk/state.h"
 
 #include <QFileSystemWatcher>
@@ -51,7 +52,7 @@ class Desk : public QObject {
     // Edits
     const Document &document() const { return document_; }
     QUndoStack &history() { return history_; }
-    using ShellEdit = std::function<std::optional<Shell>(const Shell &)>;
+    using ShellEdit = std::function<Fitted(const Shell &)>;
     /// Changes the shell as the text states it; false where it cannot be, with refused() saying why.
     bool edit(const QString &name, const ShellEdit &change);
     bool replace_text(const QString &name, const std::string &text);

@@ -35,6 +35,17 @@ std::vector<Pair> facing_walls(const Layout &layout) {
     return pairs;
 }
 
+std::string floor_subject(std::size_t floor) {
+    return "floor[" + std::to_string(floor) + "]";
+}
+
+/// Why a floor is not there that is stated.
+std::optional<Finding> first_error(const Layout &layout) {
+    for (const Finding &f : layout.findings)
+        if (f.weight == Weight::error) return f;
+    return {};
+}
+
 Floor usual_floor(const Shell &shell) {
     Floor floor;
     floor.name = free_part_name(shell, 'F');
@@ -94,6 +105,7 @@ double least_between_floors(UnitSystem units) {
 std::optional<Shell> with_fitting_floor(const Shell &shell) {
     const Layout layout = lay_out_to_try(shell);
     const double step = size(shell, 50, 2).mm();
+    FittingTrial trial(shell);
     Shell next = shell;
     next.floors.push_back(usual_floor(shell));
     Floor &floor = next.floors.back();
@@ -126,33 +138,62 @@ std::optional<Finding> against_any_floor(const Shell &shell) {
     return {};
 }
 
-std::optional<Shell> with_fitting_beam(const Shell &shell, std::size_t floor) {
+Fitted with_fitting_beam(const Shell &shell, std::size_t floor) {
     if (floor >= shell.floors.size()) return {};
     const Layout layout = lay_out_to_try(shell);
-    if (floor >= layout.floors.size()) return {};
+    if (floor >= layout.floors.size()) return first_error(layout);
     const double step = size(shell, 50, 2).mm(),
                  middle = std::round(layout.floors[floor].depth / 2 / step) * step;
     const auto next = with_floor(shell, floor, [&](Floor &f) {
         f.beams.push_back({Length::mm(middle), {size(shell, 200, 8), size(shell, 200, 8)}});
     });
-    return next && fits_as_well(*next, shell) ? next : std::nullopt;
+    FittingTrial trial(shell);
+    if (next && trial.holds(*next, floor_subject(floor))) return next;
+    return trial.why();
 }
 
-std::optional<Shell> with_fitting_floor_opening(const Shell &shell, std::size_t floor) {
+namespace {
+
+/// Of a floor opening: along the wall, and away from it.
+struct HoleSize {
+    Length width, length;
+};
+
+/// A stair, then a steep one, then a hatch that a person still gets through.
+std::vector<HoleSize> ever_smaller(const Shell &shell) {
+    const auto of = [&](double mm, double inches) { return size(shell, mm, inches); };
+    return {{of(900, 36), of(2100, 84)}, {of(900, 36), of(1500, 60)}, {of(900, 36), of(900, 36)},
+            {of(750, 30), of(900, 36)},  {of(600, 24), of(900, 36)},  {of(600, 24), of(600, 24)}};
+}
+
+/// From the wall it is far enough for a trimmer, else close to it, else without one.
+std::vector<FloorOpening> holes_in(const Shell &shell, const FloorPlace &floor) {
+    constexpr int most_places = 30, coarse = 3; // along the wall, for each size
     const double step = size(shell, 100, 4).mm();
-    constexpr int places = 30;
-    FloorOpening opening;
-    opening.name = "stair";
-    opening.width = size(shell, 900, 36);
-    for (const Length length : {size(shell, 2100, 84), size(shell, 1500, 60), size(shell, 900, 36)})
-        for (int i = 1; i <= places; ++i) {
-            opening.from_left = Length::mm(i * step);
-            opening.from_wall = size(shell, 300, 12);
-            opening.length = length;
-            const auto next = with_floor(shell, floor, [&](Floor &f) { f.openings.push_back(opening); });
-            if (next && fits_as_well(*next, shell)) return next;
+    std::vector<FloorOpening> all;
+    for (const HoleSize &hole : ever_smaller(shell))
+        for (const Length from_wall : {size(shell, 300, 12), size(shell, 150, 6), Length()}) {
+            if ((from_wall + hole.length).mm() > floor.depth) continue;
+            const int by = all.empty() || from_wall == size(shell, 300, 12) ? 1 : coarse;
+            for (int i = 1; i <= most_places && i * step + hole.width.mm() < floor.width; i += by)
+                all.push_back({"stair", Length::mm(i * step), from_wall, hole.width, hole.length});
         }
-    return {};
+    return all;
+}
+
+} // namespace
+
+Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor) {
+    constexpr int most_trials = 300;
+    const Layout layout = lay_out_to_try(shell);
+    if (floor >= layout.floors.size()) return first_error(layout);
+    FittingTrial trial(shell);
+    for (const FloorOpening &hole : holes_in(shell, layout.floors[floor])) {
+        const auto next = with_floor(shell, floor, [&](Floor &f) { f.openings.push_back(hole); });
+        if (next && trial.holds(*next, floor_subject(floor))) return next;
+        if (trial.trials() >= most_trials) break;
+    }
+    return trial.why();
 }
 
 std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,

@@ -1,8 +1,7 @@
 // Changes of floors that the window offers, as functions from shell to shell.
 #pragma once
 
-#include "kernel/shell/finding.h"
-#include "kernel/shell/shell.h"
+#include "modeler/window/desk/fitted.h"
 
 #include <functional>
 #include <optional>
@@ -20,10 +19,10 @@ std::optional<Shell> with_fitting_floor(const Shell &shell);
 /// What layout has against any floor of that shell; nothing where only the height between floors is missing.
 std::optional<Finding> against_any_floor(const Shell &shell);
 
-/// With one more beam in the middle of that floor, or one more opening at its left; nothing where it does not
-/// fit.
-std::optional<Shell> with_fitting_beam(const Shell &shell, std::size_t floor);
-std::optional<Shell> with_fitting_floor_opening(const Shell &shell, std::size_t floor);
+/// With one more beam in the middle of that floor, or one more opening at its left, smaller where a stair has
+/// no room. Where it does not fit, what is against it.
+Fitted with_fitting_beam(const Shell &shell, std::size_t floor);
+Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor);
 
 /// With that floor changed; nothing where there is none.
 std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,

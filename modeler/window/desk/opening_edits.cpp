@@ -101,8 +101,56 @@ class Placer {
         return {};
     }
 
+    /// As wide, as high and with its sill as usual; then as placed() finds a place for it.
+    void resize(const Opening &size) {
+        own().sill = size.sill;
+        own().width = size.width;
+        own().height = size.height;
+    }
+
+    /// What is against it where it is wanted.
+    std::optional<Finding> against(const WantedPlace &wanted) {
+        own().from_left = tidied(Length::mm(std::max(0.0, on_grid(wanted.along - own().width.mm() / 2))));
+        const std::string subject = "opening[" + std::to_string(shell_.openings.size() - 1) + "]";
+        const Findings all = lay_out_to_try(shell_).findings;
+        const Finding *first = nullptr;
+        for (const Finding &f : all) {
+            if (f.weight != Weight::error) continue;
+            if (f.subject.starts_with(subject)) return f;
+            if (first == nullptr) first = &f;
+        }
+        return first != nullptr ? std::optional(*first) : std::nullopt;
+    }
+
+    /// As usual, then ever lower, a round at a time: of a window the sill comes down as its height does.
+    std::vector<Opening> ever_lower(const Opening &usual) const {
+        std::vector<Opening> all{usual};
+        const int w = wall_named(layout_, usual.wall);
+        if (w < 0) return all;
+        const WallPlace &wall = layout_.walls[static_cast<std::size_t>(w)];
+        constexpr int fewest = 2; // rounds from the foundation to its top
+        const double usual_top = (usual.sill + usual.height).mm(), share = usual.sill.mm() / usual_top;
+        for (int rounds = wall.pitch > 0 ? static_cast<int>(wall.top / wall.pitch) : 0; rounds >= fewest;
+             --rounds) {
+            const double top = rounds * wall.pitch;
+            if (top >= std::min(usual_top, wall.top)) continue;
+            const int sill =
+                share > 0 ? std::clamp(static_cast<int>(std::lround(share * rounds)), 1, rounds - 1) : 0;
+            Opening lower = usual;
+            lower.sill = rounded_down(sill * wall.pitch);
+            lower.height = rounded_down(top - lower.sill.mm());
+            all.push_back(lower);
+        }
+        return all;
+    }
+
   private:
     Opening &own() { return shell_.openings.back(); }
+    /// Onto a quarter of an inch, or 5 mm.
+    Length rounded_down(double mm) const {
+        const double step = shell_.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+        return tidied(Length::mm(std::floor(mm / step + 1e-9) * step));
+    }
     double on_grid(double mm) const {
         const double step = grid_step(shell_.units);
         return std::round(mm / step) * step;
@@ -203,6 +251,31 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, const WantedPlace &wanted) {
     if (opening.name.empty()) opening.name = free_name(shell, opening.kind);
     return Placer(shell, opening).placed(wanted);
+}
+
+namespace {
+
+std::vector<Length> ever_narrower(UnitSystem units, Length usual) {
+    if (units == UnitSystem::metric) return {usual, Length::mm(600), Length::mm(450)};
+    return {usual, Length::feet(2), Length::inches(18)};
+}
+
+} // namespace
+
+NewOpening with_new_opening(const Shell &shell, OpeningKind kind, const std::string &wall,
+                            const WantedPlace &wanted) {
+    const Opening usual = usual_opening(kind, wall, shell.units);
+    Opening named = usual;
+    named.name = free_name(shell, kind);
+    Placer placer(shell, named);
+    for (const Length width : ever_narrower(shell.units, usual.width))
+        for (Opening &size : placer.ever_lower(usual)) {
+            size.width = width;
+            placer.resize(size);
+            if (auto placed = placer.placed(wanted))
+                return {std::move(placed), width == usual.width && size.height == usual.height, {}};
+        }
+    return {{}, false, placer.against(wanted)};
 }
 
 } // namespace roundlay::window

@@ -1,6 +1,7 @@
 // Openings that are put where a hand points.
 #pragma once
 
+#include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
 #include <optional>
@@ -26,5 +27,16 @@ struct PlacedOpening {
 /// wall, else at the nearest height that has one. Sill and height go to seams that are near. Nothing where it
 /// fits nowhere.
 std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, const WantedPlace &wanted);
+
+struct NewOpening {
+    std::optional<PlacedOpening> placed;
+    bool as_usual = true;       ///< as wide and as high
+    std::optional<Finding> why; ///< what is against the smallest, where none is placed
+};
+
+/// The same with one of the usual size; lower where the wall is too low for it, narrower where the wall is
+/// too short.
+NewOpening with_new_opening(const Shell &shell, OpeningKind kind, const std::string &wall,
+                            const WantedPlace &wanted);
 
 } // namespace roundlay::window

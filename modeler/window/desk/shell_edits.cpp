@@ -42,17 +42,19 @@ std::optional<Shell> with_partition_there(const Shell &shell, const std::string 
     return next;
 }
 
-std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from) {
+Fitted with_fitting_partition(const Shell &shell, const std::string &from) {
     const double length = length_of(shell, from),
                  step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
     const double middle = std::round(length / 2 / step) * step;
-    const std::size_t errors = errors_of(shell);
+    FittingTrial trial(shell);
+    std::optional<Finding> in_the_middle;
     for (int i = 0; i <= static_cast<int>(length / step); ++i) { // nearest first, right and left by turns
         const double at = middle + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
         const auto next = with_partition(shell, from, Length::mm(at));
-        if (next && fits(*next, errors)) return next;
+        if (next && trial.holds(*next)) return *next;
+        if (i == 0) in_the_middle = trial.why();
     }
-    return {};
+    return in_the_middle;
 }
 
 namespace {
@@ -67,6 +69,10 @@ bool is_of(const CornerNotch &corner, const std::string &a, const std::string &b
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch) {
     Shell next = shell;
+    if (notch == shell.notch) { // there is nothing left to say of it
+        std::erase_if(next.corners, [&](const CornerNotch &c) { return is_of(c, first, second); });
+        return next;
+    }
     for (CornerNotch &corner : next.corners)
         if (is_of(corner, first, second)) {
             corner.notch = notch;

@@ -1,7 +1,7 @@
 // Changes of a shell that the window offers, as functions from shell to shell.
 #pragma once
 
-#include "kernel/shell/shell.h"
+#include "modeler/window/desk/fitted.h"
 
 #include <optional>
 #include <string>
@@ -9,8 +9,8 @@
 namespace roundlay::window {
 
 /// The shell with one more partition, square to that wall, at the place nearest to its middle where the
-/// layout takes it. Nothing where it fits nowhere.
-std::optional<Shell> with_fitting_partition(const Shell &shell, const std::string &from);
+/// layout takes it. Where it fits nowhere, what is against it in the middle.
+Fitted with_fitting_partition(const Shell &shell, const std::string &from);
 
 /// Whose notch is stated.
 enum class NotchScope { corner, shell, log };

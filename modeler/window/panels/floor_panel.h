@@ -2,7 +2,7 @@
 // openings.
 #pragma once
 
-#include "kernel/shell/shell.h"
+#include "modeler/window/desk/fitted.h"
 
 #include <QScrollArea>
 #include <functional>
@@ -64,7 +64,7 @@ class FloorPanel : public QScrollArea {
     QGroupBox *beams_box();
     QGroupBox *openings_box();
     void connect_choosers();
-    using ShellEdit = std::function<std::optional<Shell>(const Shell &)>;
+    using ShellEdit = std::function<Fitted(const Shell &)>;
     void take_from(QFormLayout *form, const QString &label, MeasureEdit *edit, const Change &set);
     void change(const Change &change);
     bool edit(const QString &name, const ShellEdit &change);

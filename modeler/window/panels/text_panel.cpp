@@ -1,6 +1,7 @@
 #include "modeler/window/panels/text_panel.h"
 
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/typed_text.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
 
@@ -46,6 +47,11 @@ TextPanel::TextPanel(Desk &desk, QWidget *parent)
     place_numbers();
 }
 
+/// The letters as they stand there: the library's plain text has other blanks for some of them.
+QString TextPanel::letters() const {
+    return document()->toRawText().replace(QChar::ParagraphSeparator, u'\n');
+}
+
 /// Text that nobody sees is not laid out at every step of a drag.
 void TextPanel::show_text() {
     if (isVisible())
@@ -56,13 +62,18 @@ void TextPanel::show_text() {
 
 void TextPanel::fill() {
     stale_ = typed_ = false;
-    const QString now = text(desk_.document().text());
-    if (now == toPlainText()) return;
+    stood_ = desk_.document().text();
+    const QString now = text(stood_).replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+    if (now == letters()) {
+        shown_ = now;
+        return;
+    }
     showing_ = true;
     pause_.stop();
     const int line = textCursor().blockNumber();
     setPlainText(now);
     setTextCursor(QTextCursor(document()->findBlockByNumber(std::min(line, blockCount() - 1))));
+    shown_ = letters();
     showing_ = false;
     place_numbers();
 }
@@ -70,7 +81,7 @@ void TextPanel::fill() {
 void TextPanel::take() {
     pause_.stop();
     if (desk_.is_open() && !desk_.dragging() && std::exchange(typed_, false))
-        desk_.replace_text(tr("Edit text"), toPlainText().toStdString());
+        desk_.replace_text(tr("Edit text"), with_typed(stood_, shown_, letters()));
 }
 
 void TextPanel::focusOutEvent(QFocusEvent *event) {

@@ -25,6 +25,7 @@ class TextPanel : public QPlainTextEdit {
     friend class LineNumbers;
     void show_text();
     void fill();
+    QString letters() const;
     void mark_problems();
     void place_numbers();
     void paint_numbers(QPaintEvent *event);
@@ -32,6 +33,8 @@ class TextPanel : public QPlainTextEdit {
     Desk &desk_;
     QTimer pause_;
     QWidget *numbers_;
+    std::string stood_; ///< the document that is shown,
+    QString shown_;     ///< and what is shown of it
     bool showing_ = false;
     bool stale_ = false; ///< changed while nobody looked
     bool typed_ = false; ///< by hand, and not taken yet

@@ -96,6 +96,14 @@
         <source>; expected %1</source>
         <translation> ; attendu : %1</translation>
     </message>
+    <message>
+        <source>%1 is not opened and stays as it is. Line %2: %3. Text in another encoding can be saved as UTF-8 by the program that wrote it.</source>
+        <translation>%1 n’est pas ouvert et reste tel qu’il est. Ligne %2 : %3. Un texte dans un autre codage peut être enregistré en UTF-8 par le programme qui l’a écrit.</translation>
+    </message>
+    <message>
+        <source>That does not fit there. %1</source>
+        <translation>Cela ne tient pas à cet endroit. %1</translation>
+    </message>
 </context>
 <context>
     <name>DrawingView</name>
@@ -183,12 +191,8 @@
         <translation>%1. Elle ne tenait pas à l’endroit voulu ; voici l’endroit le plus proche où elle tient</translation>
     </message>
     <message>
-        <source>No door of the usual size fits in wall %1</source>
-        <translation>Aucune porte de taille courante ne tient dans le mur %1</translation>
-    </message>
-    <message>
-        <source>No window of the usual size fits in wall %1</source>
-        <translation>Aucune fenêtre de taille courante ne tient dans le mur %1</translation>
+        <source>, %1 wide and %2 high: no larger one of the usual shape fits</source>
+        <translation>, large de %1 et haute de %2 : aucune plus grande de forme courante ne tient</translation>
     </message>
 </context>
 <context>
@@ -1632,6 +1636,14 @@
         <source>Something went wrong inside roundlay: %1. The document is as it was, and what is not saved is kept aside; to be sure, save it. It is noted in %2.</source>
         <translation>Quelque chose s’est mal passé dans roundlay : %1. Le document est tel qu’il était, et ce qui n’est pas enregistré est mis de côté ; pour plus de sûreté, enregistrez-le. C’est noté dans %2.</translation>
     </message>
+    <message>
+        <source>&lt;h3&gt;In the window&lt;/h3&gt;&lt;p&gt;F10, or Alt with its letter, opens a menu; F6 goes on to the next panel. A panel that is chosen under View › Panels comes to the front; one that is seen closes.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans la fenêtre&lt;/h3&gt;&lt;p&gt;F10, ou Alt avec sa lettre, ouvre un menu ; F6 passe au panneau suivant. Un panneau choisi sous Vue › Panneaux vient devant ; celui qu’on voit se ferme.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Add a s&amp;tep of the foundation to the wall</source>
+        <translation>Ajouter un &amp;ressaut de la fondation au mur</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -2571,6 +2583,10 @@
         <source>Add a &amp;door here</source>
         <translation>Ajouter une &amp;porte ici</translation>
     </message>
+    <message>
+        <source>Add a s&amp;tep of the foundation here</source>
+        <translation>Ajouter ici un &amp;ressaut de la fondation</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2593,6 +2609,10 @@
     <message>
         <source>A bare number is in inches: 28&apos; for 28 feet.</source>
         <translation>Un nombre seul est en pouces : 28&apos; pour 28 pieds.</translation>
+    </message>
+    <message>
+        <source>%1 ft³</source>
+        <translation>%1 pi³</translation>
     </message>
 </context>
 <context>
@@ -4461,6 +4481,134 @@
         <source>height that stands, lowest</source>
         <translation>hauteur réelle, au plus bas</translation>
     </message>
+    <message>
+        <source>expected a comment or whitespace, saw %1</source>
+        <translation>attendu : un commentaire ou un blanc, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected value, saw %1</source>
+        <translation>attendu : une valeur, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected decimal digit, saw %1</source>
+        <translation>attendu : un chiffre, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected digit, saw %1</source>
+        <translation>attendu : un chiffre, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected expected digit or sign, saw %1</source>
+        <translation>attendu : un chiffre ou un signe, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected bare key starting character or string delimiter, saw %1</source>
+        <translation>attendu : le début d’un nom ou un guillemet, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected keys, tables, whitespace or comments, saw %1</source>
+        <translation>attendu : un nom, une table, un blanc ou un commentaire, lu : %1</translation>
+    </message>
+    <message>
+        <source>expected key-value pair, saw closing &apos;}&apos; (dangling comma)</source>
+        <translation>attendu : un nom et sa valeur, lu : &apos;}&apos; après une virgule</translation>
+    </message>
+    <message>
+        <source>expected %1, saw %2</source>
+        <translation>attendu : %1, lu : %2</translation>
+    </message>
+    <message>
+        <source>could not determine value type</source>
+        <translation>on ne voit pas de quelle sorte est la valeur</translation>
+    </message>
+    <message>
+        <source>unescaped control characters other than TAB (U+0009) are explicitly prohibited</source>
+        <translation>un texte entre guillemets ne tient aucun caractère de commande hormis la tabulation, et finit sur sa ligne</translation>
+    </message>
+    <message>
+        <source>control characters other than TAB (U+0009) are explicitly prohibited</source>
+        <translation>aucun caractère de commande hormis la tabulation n’est permis</translation>
+    </message>
+    <message>
+        <source>leading zeroes are prohibited</source>
+        <translation>un nombre ne commence pas par un zéro</translation>
+    </message>
+    <message>
+        <source>cannot redefine existing %1 &apos;%2&apos; as %3</source>
+        <translation>« %2 » est déjà là, sous une autre forme</translation>
+    </message>
+    <message>
+        <source>cannot redefine existing %1 &apos;%2&apos;</source>
+        <translation>« %2 » est déjà là</translation>
+    </message>
+    <message>
+        <source>encountered end-of-file</source>
+        <translation>le fichier finit là</translation>
+    </message>
+    <message>
+        <source>unknown escape sequence &apos;%1&apos;</source>
+        <translation>la suite « %1 » n’est pas connue</translation>
+    </message>
+    <message>
+        <source>values may not begin with underscores</source>
+        <translation>une valeur ne commence pas par un trait bas</translation>
+    </message>
+    <message>
+        <source>underscores must be followed by digits</source>
+        <translation>un trait bas est suivi de chiffres</translation>
+    </message>
+    <message>
+        <source>underscores may only follow digits</source>
+        <translation>un trait bas suit des chiffres</translation>
+    </message>
+    <message>
+        <source>%1 (second-hand), though %2</source>
+        <translation>%1 (de seconde main), bien que %2</translation>
+    </message>
+    <message>
+        <source>%1 (from memory), though %2</source>
+        <translation>%1 (de mémoire), bien que %2</translation>
+    </message>
+    <message>
+        <source>%1 (seen), though %2</source>
+        <translation>%1 (vu), bien que %2</translation>
+    </message>
+    <message>
+        <source>%1 (second-hand)</source>
+        <translation>%1 (de seconde main)</translation>
+    </message>
+    <message>
+        <source>%1 (from memory)</source>
+        <translation>%1 (de mémoire)</translation>
+    </message>
+    <message>
+        <source>%1 (seen)</source>
+        <translation>%1 (vu)</translation>
+    </message>
+    <message>
+        <source>older US tables give 4.7, 8.2 and 13.7 %, Canadian ones about 3.2, 6.9 and 11.3 %</source>
+        <translation>d’anciennes tables américaines donnent 4.7, 8.2 et 13.7 %, les canadiennes environ 3.2, 6.9 et 11.3 %</translation>
+    </message>
+    <message>
+        <source>some tables give white spruce 0.37 and 0.40 and Sitka spruce 0.33 and 0.36: the two rows may be exchanged</source>
+        <translation>certaines tables donnent 0.37 et 0.40 à l’épinette blanche et 0.33 et 0.36 à l’épinette de Sitka : les deux lignes sont peut-être échangées</translation>
+    </message>
+    <message>
+        <source>older editions give 34 and 128 % for the eastern spruces together</source>
+        <translation>d’anciennes éditions donnent 34 et 128 % aux épinettes de l’Est ensemble</translation>
+    </message>
+    <message>
+        <source>a clear-wood table of the ASTM D2555 kind gives 0.39 green</source>
+        <translation>une table de bois sans défaut, du genre de l’ASTM D2555, donne 0.39 à l’état vert</translation>
+    </message>
+    <message>
+        <source>some older tables give 110 % for sapwood</source>
+        <translation>d’anciennes tables donnent 110 % à l’aubier</translation>
+    </message>
+    <message>
+        <source>an unsourced table gives 10.8 % tangential, which is the chestnut oak&apos;s figure</source>
+        <translation>une table sans source donne 10.8 % tangentiel, ce qui est le chiffre du chêne châtaignier</translation>
+    </message>
 </context>
 <context>
     <name>lists</name>
@@ -4474,23 +4622,23 @@
     </message>
     <message>
         <source>each Int. 1/4 bd ft</source>
-        <translation>chacun, pi-planche Int. 1/4</translation>
+        <translation>chacune, pi-planche Int. 1/4</translation>
     </message>
     <message>
         <source>each log lb to</source>
-        <translation>chacun, rondin lb à</translation>
+        <translation>chacune, rondin lb à</translation>
     </message>
     <message>
         <source>each log kg to</source>
-        <translation>chacun, rondin kg à</translation>
+        <translation>chacune, rondin kg à</translation>
     </message>
     <message>
         <source>each blank lb to</source>
-        <translation>chacun, ébauche lb à</translation>
+        <translation>chacune, ébauche lb à</translation>
     </message>
     <message>
         <source>each blank kg to</source>
-        <translation>chacun, ébauche kg à</translation>
+        <translation>chacune, ébauche kg à</translation>
     </message>
     <message>
         <source>log to</source>
@@ -4534,7 +4682,7 @@
     </message>
     <message>
         <source>each kg from</source>
-        <translation>chacun, kg de</translation>
+        <translation>chacune, kg de</translation>
     </message>
     <message>
         <source>to</source>
@@ -4542,7 +4690,7 @@
     </message>
     <message>
         <source>each lb from</source>
-        <translation>chacun, lb de</translation>
+        <translation>chacune, lb de</translation>
     </message>
     <message>
         <source>butt</source>
@@ -4646,6 +4794,57 @@
     <message>
         <source>at</source>
         <translation>à</translation>
+    </message>
+</context>
+<context>
+    <name>StepFields</name>
+    <message>
+        <source>Steps of the foundation</source>
+        <translation>Ressauts de la fondation</translation>
+    </message>
+    <message>
+        <source>Step of the foundation</source>
+        <translation>Ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Add a step of the foundation</source>
+        <translation>Ajouter un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Remove the step of the foundation</source>
+        <translation>Retirer le ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>St&amp;ep</source>
+        <translation>R&amp;essaut</translation>
+    </message>
+    <message>
+        <source>Step from the left</source>
+        <translation>Ressaut depuis la gauche</translation>
+    </message>
+    <message>
+        <source>Step width</source>
+        <translation>Largeur du ressaut</translation>
+    </message>
+    <message>
+        <source>Step rise</source>
+        <translation>Hauteur du ressaut</translation>
+    </message>
+    <message>
+        <source>Change step of the foundation</source>
+        <translation>Changer un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Step %1</source>
+        <translation>Ressaut %1</translation>
+    </message>
+    <message>
+        <source>Add step of the foundation</source>
+        <translation>Ajouter un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Remove step of the foundation</source>
+        <translation>Retirer un ressaut de la fondation</translation>
     </message>
 </context>
 </TS>

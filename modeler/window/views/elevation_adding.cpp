@@ -9,11 +9,16 @@ namespace roundlay::window {
 namespace {
 
 /// Where it is, and whether that is where the hand wanted it.
-QString put_words(const PlacedOpening &placed) {
+QString put_words(const NewOpening &made) {
+    const PlacedOpening &placed = *made.placed;
     const Opening &o = placed.shell.openings.back();
-    const QString place = ElevationView::tr("%1: %2 from the left of wall %3, its sill %4 up")
+    QString place = ElevationView::tr("%1: %2 from the left of wall %3, its sill %4 up")
                               .arg(text(o.name), length_text(o.from_left.mm(), placed.shell.units),
                                    text(o.wall), length_text(o.sill.mm(), placed.shell.units));
+    if (!made.as_usual)
+        place += ElevationView::tr(", %1 wide and %2 high: no larger one of the usual shape fits")
+                     .arg(length_text(o.width.mm(), placed.shell.units),
+                          length_text(o.height.mm(), placed.shell.units));
     return placed.where_wanted
                ? place
                : ElevationView::tr(
@@ -41,19 +46,15 @@ void ElevationView::add(OpeningKind kind, double middle) {
 void ElevationView::add_at(OpeningKind kind, const Spot &spot) {
     if (!desk_.drawn() || spot.wall.empty()) return;
     const bool door = kind == OpeningKind::door;
-    std::optional<PlacedOpening> placed;
+    NewOpening made;
     const bool done = desk_.edit(door ? tr("Add door") : tr("Add window"), [&](const Shell &shell) {
-        placed = with_opening(shell, usual_opening(kind, spot.wall, shell.units), {spot.along, spot.up});
-        return placed ? std::optional(placed->shell) : std::nullopt;
+        made = with_new_opening(shell, kind, spot.wall, {spot.along, spot.up});
+        return made.placed ? Fitted(made.placed->shell) : Fitted(made.why);
     });
-    if (done) {
-        selection_.choose_opening(placed->shell, static_cast<int>(placed->shell.openings.size()) - 1);
-        emit told(put_words(*placed));
-    } else if (!placed) {
-        emit told((door ? tr("No door of the usual size fits in wall %1")
-                        : tr("No window of the usual size fits in wall %1"))
-                      .arg(text(spot.wall)));
-    }
+    if (!done) return; // the desk says why
+    const Shell &now = made.placed->shell;
+    selection_.choose_opening(now, static_cast<int>(now.openings.size()) - 1);
+    emit told(put_words(made));
 }
 
 void ElevationView::remove_chosen() {

@@ -210,7 +210,7 @@ void PlanView::add_partition() {
     std::string name;
     const bool done = desk_.edit(tr("Add partition"), [&](const Shell &s) {
         auto next = with_fitting_partition(s, wall);
-        if (next) name = next->partitions.back().name;
+        if (next) name = next.shell->partitions.back().name;
         return next;
     });
     if (done) selection_.choose_wall(name);
