@@ -4,6 +4,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/frame/application.h"
 #include "modeler/window/frame/focus_ring.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/floor_panel.h"
@@ -17,10 +18,12 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QCommandLinkButton>
 #include <QDialog>
 #include <QDockWidget>
 #include <QFormLayout>
 #include <QLabel>
+#include <QMenuBar>
 #include <QScreen>
 #include <QSettings>
 #include <QSpinBox>
@@ -28,6 +31,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <QTranslator>
 
 using namespace roundlay;
 using namespace roundlay::window;
@@ -41,6 +45,11 @@ class KeyboardTest : public QObject {
     void keys_of_the_menu_are_the_menu_s_in_a_field();
     void tab_goes_nowhere_unseen_and_its_ring_is_seen();
     void f6_goes_through_the_panels();
+    void letters_of_the_menus_are_no_field_s_data();
+    void letters_of_the_menus_are_no_field_s();
+    void f10_opens_the_menus();
+    void a_panel_that_is_chosen_comes_to_the_front();
+    void enter_does_what_looks_ready();
 
   private:
     QTemporaryDir folder_;
@@ -201,6 +210,105 @@ void KeyboardTest::f6_goes_through_the_panels() {
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_F6, Qt::ShiftModifier);
     QCOMPARE(dock_of_focus(), seen.back());
     window.close_document();
+}
+
+void KeyboardTest::letters_of_the_menus_are_no_field_s_data() {
+    QTest::addColumn<QString>("language");
+    QTest::newRow("English") << "en";
+    QTest::newRow("French") << "fr";
+}
+
+/// All panels at once: whichever are in front, the menus' letters are the menus'.
+void KeyboardTest::letters_of_the_menus_are_no_field_s() {
+    QFETCH(QString, language);
+    const auto spoken = own_translator(QLocale(language));
+    if (spoken) QCoreApplication::installTranslator(spoken.get());
+    {
+        MainWindow window(kept());
+        put_up(window);
+        QMap<QString, QString> menus;
+        for (const QAction *menu : window.menuBar()->actions()) {
+            const QString letter = QKeySequence::mnemonic(menu->text()).toString();
+            QVERIFY2(!letter.isEmpty() && !menus.contains(letter), qPrintable(menu->text()));
+            menus.insert(letter, menu->text());
+        }
+        int fields = 0;
+        const auto check = [&](const QString &words) {
+            const QString letter = QKeySequence::mnemonic(words).toString();
+            if (letter.isEmpty()) return;
+            ++fields;
+            QVERIFY2(!menus.contains(letter), qPrintable(words + " takes " + menus.value(letter)));
+        };
+        for (const QLabel *label : window.findChildren<QLabel *>())
+            if (label->buddy() != nullptr) check(label->text());
+        for (const QAbstractButton *button : window.findChildren<QAbstractButton *>())
+            check(button->text());
+        QVERIFY2(fields > 30, qPrintable(QString::number(fields)));
+        window.close_document();
+    }
+    if (spoken) QCoreApplication::removeTranslator(spoken.get());
+}
+
+void KeyboardTest::f10_opens_the_menus() {
+    MainWindow window(kept());
+    put_up(window);
+    for (QWidget *from : {static_cast<QWidget *>(&window.plan()),
+                          static_cast<QWidget *>(&field_in(window, "shell", "thickness"))}) {
+        from->setFocus();
+        QTest::keyClick(from, Qt::Key_F10);
+        QVERIFY(QApplication::activePopupWidget() != nullptr);
+        QCOMPARE(window.menuBar()->activeAction(), window.menuBar()->actions().front());
+        QTest::keyClick(QApplication::activePopupWidget(), Qt::Key_Escape);
+        while (QApplication::activePopupWidget() != nullptr)
+            QApplication::activePopupWidget()->close();
+    }
+    window.close_document();
+}
+
+void KeyboardTest::a_panel_that_is_chosen_comes_to_the_front() {
+    MainWindow window(kept());
+    put_up(window);
+    const auto front = [&](const char *dock) {
+        return !window.findChild<QDockWidget *>(QLatin1String(dock))->visibleRegion().isEmpty();
+    };
+    QAction *floors = window.action("panel_floors");
+    raise(window, "plan");
+    QVERIFY(!front("floors") && floors->isChecked());
+    floors->trigger(); // it is behind
+    QTRY_VERIFY(front("floors") && !front("plan") && floors->isChecked());
+    QTRY_VERIFY(window.floors().isAncestorOf(QApplication::focusWidget()) ||
+                &window.floors() == QApplication::focusWidget());
+    floors->trigger(); // it is seen
+    QTRY_VERIFY(window.findChild<QDockWidget *>("floors")->isHidden() && !floors->isChecked());
+    raise(window, "plan");
+    floors->trigger(); // and comes again before all that share its place
+    QTRY_VERIFY(front("floors") && !front("plan") && floors->isChecked());
+    window.findChild<QDockWidget *>("floors")->close(); // by its own button
+    QVERIFY(!floors->isChecked());
+    window.close_document();
+}
+
+void KeyboardTest::enter_does_what_looks_ready() {
+    {
+        MainWindow window(kept());
+        window.show();
+        QVERIFY(QTest::qWaitForWindowActive(&window));
+        QCommandLinkButton *demo = window.findChildren<QCommandLinkButton *>().back();
+        demo->setFocus();
+        QTest::keyClick(demo, Qt::Key_Return);
+        QVERIFY(window.desk().is_open());
+        window.close_document();
+    }
+    NewShellDialog dialog(UnitSystem::metric);
+    dialog.show();
+    QVERIFY(QTest::qWaitForWindowActive(&dialog));
+    LengthEdit *first = dialog.findChild<LengthEdit *>();
+    QVERIFY(first != nullptr);
+    type(*first, "8000");
+    QTest::keyClick(first, Qt::Key_Return); // takes what is typed
+    QVERIFY(dialog.isVisible());
+    QTest::keyClick(first, Qt::Key_Return); // there is nothing to take
+    QCOMPARE(dialog.result(), static_cast<int>(QDialog::Accepted));
 }
 
 int main(int argc, char **argv) {

@@ -46,6 +46,7 @@ class NewShellSizesTest : public QObject {
 
   private slots:
     void a_size_that_cannot_be_is_refused_at_its_field();
+    void what_cannot_be_read_is_told_at_its_field_of_every_kind_of_log();
     void too_many_rounds_are_refused_at_their_field();
     void it_says_what_a_bare_number_is_and_doubts_a_tiny_wall();
     void it_starts_with_the_units_that_were_used_last();
@@ -81,6 +82,33 @@ void NewShellSizesTest::a_size_that_cannot_be_is_refused_at_its_field() {
 }
 
 /// What is typed stays as it was typed: no digit goes by itself.
+/// Rows that come and go with the kind of log take no reason along.
+void NewShellSizesTest::what_cannot_be_read_is_told_at_its_field_of_every_kind_of_log() {
+    NewShellDialog dialog(UnitSystem::metric);
+    dialog.show();
+    QVERIFY(QTest::qWaitForWindowActive(&dialog));
+    QComboBox *kind = nullptr;
+    for (QComboBox *box : dialog.findChildren<QComboBox *>())
+        if (box->count() == 4) kind = box;
+    QVERIFY(kind != nullptr);
+    for (const int logs : {0, 3, 1, 3}) { // hewn, and round ones
+        kind->setCurrentIndex(logs);
+        for (LengthEdit *edit : seen_lengths(dialog)) {
+            const QString before = edit->text();
+            type(*edit, "abc");
+            QTest::keyClick(edit, Qt::Key_Tab);
+            QVERIFY2(told_beside(*edit).contains("expected"), qPrintable(edit->accessibleName()));
+            bool below = false;
+            for (const QLabel *label : dialog.findChildren<QLabel *>())
+                below = below || label->text().startsWith("Put right first");
+            QVERIFY2(below, qPrintable(edit->accessibleName()));
+            QVERIFY(!make_button(dialog)->isEnabled());
+            enter(*edit, before);
+            QVERIFY(told_beside(*edit).isEmpty() && make_button(dialog)->isEnabled());
+        }
+    }
+}
+
 void NewShellSizesTest::too_many_rounds_are_refused_at_their_field() {
     NewShellDialog dialog(UnitSystem::metric);
     dialog.show();

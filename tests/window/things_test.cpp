@@ -10,6 +10,7 @@
 #include "modeler/window/frame/print.h"
 #include "modeler/window/frame/save_picture.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/log_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/model_page.h"
@@ -195,6 +196,13 @@ void ThingsTest::an_opening_is_put_where_the_menu_was_opened() {
     QVERIFY(std::abs((last().sill + last().height / 2).mm() - 1400) < 140); // on the nearest seams
     QVERIFY(done(elevation, elevation.to_screen({5000, 1400}), "thing_add_door_here"));
     QVERIFY(last().kind == OpeningKind::door && last().sill == Length());
+    // A step of the foundation.
+    window_->selection().choose_wall("D");
+    QVERIFY(done(elevation, elevation.to_screen({2500, 400}), "thing_add_step_here"));
+    const auto &steps = window_->desk().state()->read.shell->steps;
+    QVERIFY(steps.size() == 1 && steps[0].wall == "D" && !has_error(*window_));
+    QVERIFY(std::abs((steps[0].from_left + steps[0].width / 2).mm() - 2500) < 1 / elevation.scale() + 60);
+    QVERIFY(window_->selection().is_wall("D") && window_->log().isVisible());
     keep_picture(*window_, "openings-where-pointed");
     window_->close_document();
 }

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/field_keys.h"
+#include "modeler/window/frame/field_letters.h"
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
@@ -22,6 +23,7 @@
 
 #include <QDockWidget>
 #include <QLabel>
+#include <QMenuBar>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -45,6 +47,9 @@ MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
     make_views();
     make_docks();
     make_menus();
+    for (const QWidget *part : findChildren<QDockWidget *>())
+        leave_letters_to(*menuBar(), *part);
+    leave_letters_to(*menuBar(), *pages_);
     connect_views();
     keeping_.setSingleShot(true);
     keeping_.setInterval(keep_after_ms);

@@ -98,6 +98,7 @@ class MainWindow : public QMainWindow {
     void restore_size();
     void remember_size() const;
     void next_panel(int step);
+    void show_or_close(QDockWidget &dock);
 
     // main_window_menus.cpp
     using Deed = std::function<void()>;

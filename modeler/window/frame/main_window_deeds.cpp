@@ -80,6 +80,10 @@ void MainWindow::show_shortcuts() {
            "what is "
            "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
            "Escape gives up, Shift or Alt lets go of the lines.</p>");
+    const QString panels = tr(
+        "<h3>In the window</h3>"
+        "<p>F10, or Alt with its letter, opens a menu; F6 goes on to the next panel. A panel that is chosen "
+        "under View › Panels comes to the front; one that is seen closes.</p>");
     const QString fields =
         tr("<h3>In fields</h3>"
            "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in "
@@ -89,7 +93,7 @@ void MainWindow::show_shortcuts() {
     QDialog dialog(over != nullptr ? over : this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
-    words->setHtml(QStringLiteral("<table>%1</table>%2%3").arg(rows, views, fields));
+    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4").arg(rows, panels, views, fields));
     words->setAccessibleName(tr("Keyboard shortcuts"));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);

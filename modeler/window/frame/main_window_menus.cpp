@@ -7,6 +7,7 @@
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/elevation_view.h"
@@ -44,6 +45,12 @@ void MainWindow::make_menus() {
     make_shell_menu();
     make_view_menu();
     make_help_menu();
+    auto *opens = new QAction(this); // the key that many know for it, beside Alt
+    opens->setObjectName(QStringLiteral("open_menus"));
+    opens->setShortcut(QKeySequence(Qt::Key_F10));
+    connect(opens, &QAction::triggered, this,
+            [this] { menuBar()->setActiveAction(menuBar()->actions().front()); });
+    addAction(opens);
 }
 
 void MainWindow::make_file_menu() {
@@ -143,6 +150,11 @@ void MainWindow::make_shell_menu() {
     action("add_window")->setShortcut(QKeySequence(tr("Ctrl+I")));
     add(shell, "add_partition", tr("Add a &partition to the wall"), QKeySequence(tr("Ctrl+Shift+I")),
         [this] { plan_->add_partition(); });
+    add(shell, "add_step", tr("Add a s&tep of the foundation to the wall"), {}, [this] {
+        log_->add_step(selection_->wall());
+        findChild<QDockWidget *>(QStringLiteral("log"))->show();
+        findChild<QDockWidget *>(QStringLiteral("log"))->raise();
+    });
     add(shell, "add_floor", tr("Add a &floor"), QKeySequence(tr("Ctrl+Shift+F")), [this] {
         findChild<QDockWidget *>(QStringLiteral("floors"))->show();
         findChild<QDockWidget *>(QStringLiteral("floors"))->raise();
@@ -200,10 +212,10 @@ void MainWindow::make_view_menu() {
     menu->addSeparator();
     QMenu *panels = menu->addMenu(tr("&Panels"));
     for (QDockWidget *dock : docks_) {
-        QAction *toggle = dock->toggleViewAction();
-        toggle->setObjectName(QStringLiteral("panel_") + dock->objectName());
-        panels->addAction(toggle);
-        need_document_.push_back(toggle);
+        QAction *toggle = add(panels, QStringLiteral("panel_") + dock->objectName(), dock->windowTitle(), {},
+                              [this, dock] { show_or_close(*dock); });
+        toggle->setCheckable(true);
+        connect(dock->toggleViewAction(), &QAction::toggled, toggle, &QAction::setChecked);
     }
     panels->addSeparator();
     add(panels, "next_panel", tr("&Next panel"), QKeySequence(tr("F6")), [this] { next_panel(1); });

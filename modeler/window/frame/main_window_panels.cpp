@@ -138,6 +138,18 @@ void MainWindow::remember_size() const {
     if (!panels_.isEmpty()) QSettings().setValue(panels_key, panels_);
 }
 
+/// What is closed, or behind another panel, comes to the front with the keyboard; what is seen goes.
+void MainWindow::show_or_close(QDockWidget &dock) {
+    const bool comes = dock.isHidden() || !dock.widget()->isVisible();
+    dock.setVisible(comes);
+    action(QStringLiteral("panel_") + dock.objectName())->setChecked(comes);
+    if (!comes) return;
+    dock.raise();
+    QTimer::singleShot(0, &dock, [&dock] {
+        if (QWidget *way = way_into(*dock.widget())) way->setFocus(Qt::ShortcutFocusReason);
+    });
+}
+
 void MainWindow::next_panel(int step) {
     std::vector<QWidget *> places;
     if (message_->isVisible()) places.push_back(message_);

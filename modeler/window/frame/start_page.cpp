@@ -112,6 +112,7 @@ StartPage::StartPage(QWidget *parent)
         button->setAccessibleName(words);
         button->setIcon(icon);
         button->setIconSize({link_icon, link_icon});
+        button->setAutoDefault(true); // Enter does what Space does
         column->addWidget(button);
         return button;
     };

@@ -8,6 +8,7 @@
 #include "modeler/window/frame/piece_export.h"
 #include "modeler/window/frame/print.h"
 #include "modeler/window/panels/findings_panel.h"
+#include "modeler/window/panels/log_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/legend.h"
 
@@ -87,6 +88,10 @@ void ThingMenu::choose() {
 
 void ThingMenu::raise(const char *dock) {
     choose();
+    raise_panel(dock);
+}
+
+void ThingMenu::raise_panel(const char *dock) {
     auto *found = window_.findChild<QDockWidget *>(QLatin1String(dock));
     found->show();
     found->raise();
@@ -116,6 +121,10 @@ void ThingMenu::for_spot() {
          [this] { window_.elevation().add_at(OpeningKind::window, spot_); });
     deed(QStringLiteral("add_door_here"), tr("Add a &door here"),
          [this] { window_.elevation().add_at(OpeningKind::door, spot_); });
+    deed(QStringLiteral("add_step_here"), tr("Add a s&tep of the foundation here"), [this] {
+        window_.log().add_step(spot_.wall, spot_.along);
+        raise_panel("log");
+    });
 }
 
 void ThingMenu::for_piece() {
@@ -142,7 +151,7 @@ void ThingMenu::for_wall() {
     deed(QStringLiteral("elevation"), tr("Show its &elevation"), [this] { raise("elevation"); });
     addSeparator();
     if (spot_.wall.empty())
-        for (const char *action : {"add_window", "add_door"})
+        for (const char *action : {"add_window", "add_door", "add_step"})
             also(action, true);
     else
         for_spot();

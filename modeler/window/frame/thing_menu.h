@@ -30,6 +30,7 @@ class ThingMenu : public QMenu {
     void also(const char *action, bool to_the_thing); ///< one of the window's own
     void choose();
     void raise(const char *dock);
+    void raise_panel(const char *dock);
 
     MainWindow &window_;
     Chosen thing_;

@@ -7,6 +7,7 @@
 #include "modeler/window/views/tints.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QFormLayout>
 #include <QPointer>
 #include <QScrollArea>
@@ -107,6 +108,18 @@ void add_field(QFormLayout &form, const QString &label, CountBox &box) {
     form.addRow(label, &box);
     QObject::connect(&box, &CountBox::complained, &box,
                      [&form, &box](const QString &sentence) { tell_below(form, box, sentence); });
+}
+
+void blank_fields(QWidget &panel) {
+    for (MeasureEdit *edit : panel.findChildren<MeasureEdit *>())
+        edit->blank();
+    for (CountBox *box : panel.findChildren<CountBox *>()) {
+        const QSignalBlocker by_the_program(box);
+        box->let_go();
+        box->clear();
+    }
+    for (QComboBox *box : panel.findChildren<QComboBox *>())
+        box->setCurrentIndex(-1);
 }
 
 void commit(MeasureEdit &edit, Desk &desk, const std::function<void()> &deed) {

@@ -6,6 +6,7 @@
 
 class QFormLayout;
 class QLabel;
+class QWidget;
 
 namespace roundlay::window {
 
@@ -19,6 +20,9 @@ inline const QString why_name = QStringLiteral("why");
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, CountBox &box);
+
+/// What stands in the fields of a panel goes: it was of a document that is not here any more.
+void blank_fields(QWidget &panel);
 
 /// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was
 /// typed; the document stays as it was.

@@ -55,7 +55,15 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     const int whole = content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_choosers();
-    connect(&desk_, &Desk::began, this, [this] { floor_ = beam_ = opening_ = 0; });
+    connect(&desk_, &Desk::began, this, [this] {
+        floor_ = beam_ = opening_ = 0;
+        setEnabled(false); // until what the document says is read
+        blank_fields(*this);
+        for (QComboBox *box : {floors_.box, beams_.box, openings_.box, from_, to_})
+            box->clear();
+        all_->setVisible(false);
+        complaint_->clear();
+    });
     connect(&desk_, &Desk::state_changed, this, &FloorPanel::refresh);
     connect(&selection_, &Selection::changed, this, &FloorPanel::follow_selection);
 }

@@ -25,6 +25,13 @@ void MeasureEdit::let_go() {
     if (isModified()) show_value();
 }
 
+void MeasureEdit::blank() {
+    complain({});
+    doubt({});
+    clear();
+    setModified(false);
+}
+
 /// A menu of the field's own takes the keyboard for a moment only.
 void MeasureEdit::focusOutEvent(QFocusEvent *event) {
     QLineEdit::focusOutEvent(event);
@@ -32,7 +39,10 @@ void MeasureEdit::focusOutEvent(QFocusEvent *event) {
 }
 
 void MeasureEdit::keyPressEvent(QKeyEvent *event) {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return finish();
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        event->setAccepted(isModified()); // with nothing to take it is the form's
+        return finish();
+    }
     if (event->key() == Qt::Key_Escape && isModified()) return show_value();
     QLineEdit::keyPressEvent(event);
 }
@@ -75,8 +85,9 @@ void MeasureEdit::complain(const QString &sentence) {
     if (sentence == complaint_) return;
     complaint_ = sentence;
     setAccessibleDescription(sentence.isEmpty() ? remark_ : sentence);
-    QPalette p = palette();
-    p.setColor(QPalette::Text, sentence.isEmpty() ? tints().ink : tints().error);
+    QPalette p; // as the window's: what is out of reach looks so
+    for (const auto group : {QPalette::Active, QPalette::Inactive})
+        if (!sentence.isEmpty()) p.setColor(group, QPalette::Text, tints().error);
     setPalette(p);
     emit complained(sentence);
 }

@@ -20,6 +20,7 @@ class MeasureEdit : public QLineEdit {
     /// Called by whoever hears committed() and cannot do it: the old value holds, what was typed stays.
     void refuse(const QString &why) { refused_ = why; }
     void let_go(); ///< forgets what was typed and not taken: the field is of something else now
+    void blank();  ///< tells nothing, until something is shown again
     const QString &complaint() const { return complaint_; } ///< empty = what stands there is right
     /// By whoever knows what the value is for: it is taken, but may not be what was meant.
     void doubt(const QString &remark);

@@ -9,13 +9,16 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
+#include "modeler/window/panels/step_fields.h"
 #include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
 #include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
+#include <QScreen>
 #include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -38,7 +41,8 @@ bool is_parted(const Layout &layout, const Piece &piece) {
 
 LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), title_(new QLabel), words_(new QLabel),
-      log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))) {
+      log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))),
+      steps_(new StepFields(desk)) {
     auto *form = new QFormLayout(wall_);
     wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
     connect(wall_length_, &LengthEdit::committed, this,
@@ -55,7 +59,7 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     words_->setAccessibleName(tr("Numbers of what is chosen"));
     auto *inside = new QWidget;
     auto *column = new QVBoxLayout(inside);
-    for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, log_})
+    for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, steps_, log_})
         column->addWidget(part);
     new StandBanner(desk_, column,
                     StandBanner::Shows::as_stood); // over the figures: the fields are as stated
@@ -69,6 +73,8 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     auto *whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
+    const int wide = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    setMinimumWidth(std::min(wide, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect(&desk_, &Desk::state_changed, this, &LogPanel::refresh);
     connect(&selection_, &Selection::changed, this, &LogPanel::follow_selection);
     refresh();
@@ -130,6 +136,7 @@ void LogPanel::refresh() {
     log_->setVisible(piece >= 0 && is_log(state->job.layout, piece)); // a floor's timber states nothing alone
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
+    steps_->setVisible(wall_->isVisibleTo(this));
     words_->clear();
     words_->setForegroundRole(desk_.standing_is_old() ? QPalette::PlaceholderText : QPalette::WindowText);
     title_->setText(tr("Nothing chosen"));
@@ -195,6 +202,16 @@ void LogPanel::show_wall() {
                                  [&](const Wall &w) { return w.name == selection_.chosen().name; });
     wall_length_->setEnabled(at != outside.end()); // a partition is as long as its place asks
     if (at != outside.end()) wall_length_->set_length(at->length, desk_.units());
+    steps_->show_steps(stated(), selection_.chosen().name);
+}
+
+void LogPanel::add_step(const std::string &wall, std::optional<double> along) {
+    if (!desk_.standing()) return;
+    for (const WallPlace &w : desk_.standing()->job.layout.walls)
+        if (w.name == wall) {
+            selection_.choose_wall(wall);
+            steps_->add(along.value_or(w.length / 2));
+        }
 }
 
 void LogPanel::take_log(MeasureEdit *field) {

@@ -24,6 +24,7 @@ class LogFields;
 class MeasureEdit;
 class NameEdit;
 class Selection;
+class StepFields;
 
 class LogPanel : public QWidget {
     Q_OBJECT
@@ -32,6 +33,9 @@ class LogPanel : public QWidget {
 
     LengthEdit *field(const QString &object_name) const;
     QString words() const; ///< what is told of the chosen thing
+    /// A step of the foundation under that wall, as near to there as it fits; in its middle where no place is
+    /// given.
+    void add_step(const std::string &wall, std::optional<double> along = {});
 
   private:
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label);
@@ -59,6 +63,7 @@ class LogPanel : public QWidget {
     NameEdit *name_;
     LengthEdit *from_left_, *sill_, *width_, *height_;
     LengthEdit *wall_length_;
+    StepFields *steps_;
 };
 
 } // namespace roundlay::window

@@ -47,6 +47,12 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     const int whole = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_fields();
+    connect(&desk_, &Desk::began, this, [this] {
+        setEnabled(false); // until what the document says is read
+        blank_fields(*this);
+        height_->clear();
+        complaint_->clear();
+    });
     connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
 }
 

@@ -8,6 +8,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/joint_handles.h"
+#include "modeler/window/views/play_icon.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/view_keys.h"
@@ -17,7 +18,6 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSlider>
-#include <QStyle>
 #include <QToolButton>
 
 namespace roundlay::window {
@@ -132,7 +132,7 @@ SlopeEdit *JointPage::slope_field(QFormLayout *form, const QString &label) {
 
 QWidget *JointPage::fields() {
     constexpr int lines = 3; // its words come and go, the view stays
-    auto *box = new QWidget(this);
+    auto *box = fields_ = new QWidget(this);
     form_ = new QFormLayout(box);
     form_->setContentsMargins(8, 4, 8, 8);
     title_ = new QLabel;
@@ -166,7 +166,7 @@ QWidget *JointPage::lift_row() {
     lift_->setAccessibleName(tr("Lift the logs apart"));
     play_ = new QToolButton;
     play_->setCheckable(true);
-    play_->setIcon(style()->standardIcon(QStyle::SP_MediaPlay));
+    play_->setIcon(play_icon(false));
     play_->setAccessibleName(tr("Lift the logs apart by itself"));
     play_->setToolTip(tr("Lift the logs apart by itself"));
     line->addWidget(lift_, 1);
@@ -190,7 +190,7 @@ void JointPage::connect_fields() {
 
 void JointPage::lift_apart(bool on) {
     play_->setChecked(on);
-    play_->setIcon(style()->standardIcon(on ? QStyle::SP_MediaPause : QStyle::SP_MediaPlay));
+    play_->setIcon(play_icon(on));
     if (!on) return playing_.stop();
     if (lift_->value() == lift_->maximum()) lift_->setValue(0);
     playing_.start();
@@ -272,17 +272,25 @@ void JointPage::showEvent(QShowEvent *event) {
 void JointPage::refresh() {
     if (!isVisible()) return;
     const int at = corner();
-    if (at < 0) {
-        if (view_ != nullptr) view_->set_scene({});
-        if (view_ != nullptr) view_->set_handles({}, {});
-        return;
-    }
+    fields_->setEnabled(at >= 0 && desk_.state()->read.shell); // else an edit would do nothing
+    if (at < 0) return show_nothing();
     show_notch();
     if (view_ == nullptr) return;
     const CornerPlace &c = desk_.standing()->job.layout.corners[static_cast<std::size_t>(at)];
     first_ = first_round();
     show_view(c);
     show_handles(c);
+}
+
+void JointPage::show_nothing() {
+    corners_->clear();
+    kind_->setCurrentIndex(-1);
+    for (SlopeEdit *edit : {slope_, along_, across_})
+        edit->blank();
+    title_->clear();
+    if (view_ == nullptr) return;
+    view_->set_scene({});
+    view_->set_handles({}, {});
 }
 
 void JointPage::show_view(const CornerPlace &c) {

@@ -51,6 +51,7 @@ class JointPage : public QWidget {
     void connect_fields();
     SlopeEdit *slope_field(QFormLayout *form, const QString &label);
     void refresh();
+    void show_nothing();
     void show_view(const CornerPlace &corner);
     void show_handles(const CornerPlace &corner);
     void show_notch();
@@ -77,6 +78,7 @@ class JointPage : public QWidget {
     Desk &desk_;
     Selection &selection_;
     SceneView *view_ = nullptr;
+    QWidget *fields_ = nullptr;
     QLabel *title_;
     QSlider *lift_;
     QToolButton *play_;
