@@ -5,7 +5,9 @@
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/finding_words.h"
+#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
@@ -24,7 +26,7 @@
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/typing.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -35,11 +37,13 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QMenuBar>
+#include <QPlainTextEdit>
 #include <QProcess>
 #include <QSettings>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QToolButton>
 #include <QTranslator>
 #include <QTreeWidget>
 
@@ -61,6 +65,9 @@ class PanelsTest : public QObject {
     void the_window_speaks_french();
     void a_language_is_chosen_and_remembered();
     void problems_of_a_text_are_told_in_french();
+    void nothing_of_the_document_before_stays_in_the_panels();
+    void steps_of_the_foundation_come_change_and_go_data();
+    void steps_of_the_foundation_come_change_and_go();
     void places_of_findings_leave_room_for_their_sentences();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
 
@@ -365,6 +372,129 @@ void PanelsTest::problems_of_a_text_are_told_in_french() {
             }
     }
     QCoreApplication::removeTranslator(french.get());
+}
+
+void PanelsTest::steps_of_the_foundation_come_change_and_go_data() {
+    QTest::addColumn<UnitSystem>("units");
+    QTest::addColumn<NotchKind>("notch");
+    QTest::newRow("hewn, metric") << UnitSystem::metric << NotchKind::full_dovetail;
+    QTest::newRow("round, imperial") << UnitSystem::imperial << NotchKind::saddle;
+}
+
+void PanelsTest::steps_of_the_foundation_come_change_and_go() {
+    QFETCH(UnitSystem, units);
+    QFETCH(NotchKind, notch);
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, units, notch)), "Slope");
+    QVERIFY(settled(window));
+    raise(window, "log");
+    const auto steps = [&] { return window.desk().state()->read.shell->steps; };
+    const auto press = [&](const char *name) {
+        window.log().findChild<QToolButton *>(QLatin1String(name))->click();
+        return settled(window);
+    };
+    const auto field = [&](const char *name) { return window.log().field(QLatin1String(name)); };
+    window.selection().choose_wall("B");
+    QVERIFY(field("step_left")->isVisible() && !field("step_left")->isEnabled());
+    QVERIFY(field("step_left")->text().isEmpty());
+    QVERIFY(press("more_steps"));
+    QVERIFY(steps().size() == 1 && steps()[0].wall == "B");
+    QVERIFY(!has_error(window));
+    QVERIFY(field("step_left")->isEnabled());
+    QCOMPARE(field("step_rise")->length(), steps()[0].rise);
+    const Length narrow = units == UnitSystem::metric ? Length::mm(800) : Length::inches(32);
+    enter(*field("step_width"), units == UnitSystem::metric ? "800" : "32");
+    QVERIFY(settled(window));
+    QCOMPARE(steps()[0].width, narrow);
+    enter(*field("step_rise"), "500 m"); // over what the format takes
+    QVERIFY(!told_beside(*field("step_rise")).isEmpty());
+    QTest::keyClick(field("step_rise"), Qt::Key_Escape);
+    QVERIFY(press("more_steps")); // beside the first
+    QVERIFY(steps().size() == 2 && !has_error(window));
+    QVERIFY(field("step_left")->length() == steps()[1].from_left);
+    window.selection().choose_wall("A"); // which has none
+    QVERIFY(field("step_left")->text().isEmpty());
+    window.selection().choose_wall("B");
+    QVERIFY(press("less_steps") && press("less_steps"));
+    QVERIFY(steps().empty());
+    window.desk().history().undo();
+    QVERIFY(settled(window));
+    QCOMPARE(steps().size(), std::size_t(1));
+    for (int i = 0; i < 8; ++i) // until there is no room: it says why
+        QVERIFY(press("more_steps"));
+    QVERIFY(!has_error(window));
+    bool says = false;
+    for (const QLabel *label : window.log().findChildren<QLabel *>())
+        says = says || (label->isVisible() && label->text().contains("fit there. "));
+    QVERIFY(says);
+    window.close_document();
+}
+
+namespace {
+
+/// All that fields, boxes and lists below it show.
+QStringList shown_in(const QWidget &panel) {
+    QStringList all;
+    for (const QLineEdit *edit : panel.findChildren<QLineEdit *>())
+        all << edit->text();
+    for (const QComboBox *box : panel.findChildren<QComboBox *>())
+        all << box->currentText();
+    for (const QLabel *label : panel.findChildren<QLabel *>())
+        if (label->buddy() == nullptr) all << label->text();
+    for (const QTableView *table : panel.findChildren<QTableView *>())
+        for (int row = 0; row < table->model()->rowCount(); ++row)
+            all << table->model()->index(row, 0).data().toString();
+    if (const auto *text = panel.findChild<QPlainTextEdit *>(); text->isVisible())
+        all << text->toPlainText(); // else it is filled when it is seen
+    return all;
+}
+
+} // namespace
+
+/// A text that cannot be read takes the place of one that could, with each panel in front once.
+void PanelsTest::nothing_of_the_document_before_stays_in_the_panels() {
+    Shell first = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    first.name = "Zebrawood";
+    first.thickness = Length::mm(187);
+    first.notch.slope = Slope::rise_per_run(1.0 / 11);
+    first.openings.push_back(usual_opening(OpeningKind::door, "A", UnitSystem::metric));
+    first.openings.back().from_left = Length::mm(2000);
+    first.openings.back().name = "zebra door";
+    Fitted floor = with_fitting_floor(first);
+    QVERIFY(floor);
+    floor.shell->floors[0].name = "Z9";
+    for (const char *front : {"shell", "floors", "joint", "log", "text", "cut_list"}) {
+        MainWindow window(kept());
+        window.show();
+        window.begin(*floor.shell, "Zebrawood");
+        QVERIFY(settled(window));
+        window.selection().choose_corner("AB");
+        raise(window, front);
+        auto *joint = window.findChild<QDockWidget *>("joint");
+        window.desk().begin("Other", "roundlay = 1\n[shell\n");
+        QVERIFY(settled(window));
+        for (const char *dock : {"shell", "floors", "joint", "log", "text", "cut_list"}) {
+            raise(window, dock);
+            auto *panel = window.findChild<QDockWidget *>(QLatin1String(dock));
+            for (QString words : shown_in(window)) {
+                const QString where = QString("%1 in front, then %2: %3").arg(front, dock, words.left(60));
+                for (const char *old : {"ebra", "187", "1:11", "Z9"})
+                    QVERIFY2(!words.contains(QLatin1String(old)), qPrintable(where));
+            }
+            for (const QComboBox *box : panel->findChildren<QComboBox *>())
+                if (QLatin1String(dock) != QLatin1String("cut_list"))
+                    QVERIFY2(!box->isVisible() || !box->isEnabled(), dock);
+        }
+        window.desk().begin("Third", write_document(*floor.shell)); // and all of it comes again
+        QVERIFY(settled(window));
+        raise(window, "shell");
+        QVERIFY(shown_in(window).contains("Zebrawood"));
+        raise(window, "joint");
+        QVERIFY(shown_in(*window.findChild<QDockWidget *>("joint")->parentWidget()).contains("1:11"));
+        QVERIFY(joint->findChild<QComboBox *>()->isEnabled());
+        window.close_document();
+    }
 }
 
 void PanelsTest::places_of_findings_leave_room_for_their_sentences() {

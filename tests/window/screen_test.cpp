@@ -46,6 +46,14 @@ void ScreenTest::the_window_with_a_document_fits_its_screen() {
         QVERIFY2(window.width() <= room.width() && window.height() <= room.height(), qPrintable(size));
         QVERIFY2(window.minimumSizeHint().boundedTo(room) == window.minimumSizeHint(), qPrintable(size));
     }
+    for (const char *dock : {"elevation", "cut_list", "sheet", "text", "findings"}) {
+        raise(window, dock); // also where they wait in the menu
+        QTest::qWait(100);
+        const QString size =
+            QStringLiteral("%1: %2 x %3").arg(QLatin1String(dock)).arg(window.width()).arg(window.height());
+        QVERIFY2(window.width() <= room.width() && window.height() <= room.height(), qPrintable(size));
+        QVERIFY2(window.minimumSizeHint().boundedTo(room) == window.minimumSizeHint(), qPrintable(size));
+    }
     keep_picture(window, QStringLiteral("fits-%1-%2").arg(room.width()).arg(room.height()));
     NewShellDialog fresh(UnitSystem::imperial, &window);
     ExportDialog exporting(window.desk().state()->job, "export", &window);

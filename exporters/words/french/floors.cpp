@@ -83,7 +83,8 @@ constexpr Entry entries[] = {
     {"move the opening or the floor's first joist", "déplacez l’ouverture ou la première solive"},
     {"no dead_load is stated: %1 is taken for boards and what lies on them, and the timbers' own weight on "
      "top",
-     "aucune dead_load n’est indiquée : %1 sont pris pour les planches et ce qu’elles portent, plus le poids "
+     "aucune charge permanente (dead_load) n’est indiquée : %1 sont pris pour les planches et ce qu’elles "
+     "portent, plus le poids "
      "propre des pièces"},
     {"no joist fits between the sides of the room", "aucune solive ne tient entre les côtés de la pièce"},
     {"no joist lies %1 from the left of the room, where it would be in a wall: from one joist to the next it "
@@ -91,7 +92,7 @@ constexpr Entry entries[] = {
      "aucune solive à %1 de la gauche de la pièce, où elle serait dans un mur : d’une solive à l’autre il y "
      "a %2 là, pour %3 indiqués"},
     {"no live_load is stated, so its timbers are not screened for span",
-     "aucune live_load n’est indiquée : les portées de ses pièces ne sont pas examinées"},
+     "aucune charge d’usage (live_load) n’est indiquée : les portées de ses pièces ne sont pas examinées"},
     {"no small change of the floor's level mends it: a list of the seams tells how high the logs lie",
      "aucun petit changement du niveau du plancher n’y remédie : une liste des joints dit à quelle hauteur "
      "sont les pièces"},

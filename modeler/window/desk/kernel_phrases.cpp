@@ -240,6 +240,21 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP(
         "kernel", "Settling spaces follow the rule named, which may not be your local one; local code and "
                   "a licensed professional decide."),
+    QT_TRANSLATE_NOOP("kernel", "%1 (second-hand), though %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (from memory), though %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (seen), though %2"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (second-hand)"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (from memory)"),
+    QT_TRANSLATE_NOOP("kernel", "%1 (seen)"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "older US tables give 4.7, 8.2 and 13.7 %, Canadian ones about 3.2, 6.9 and 11.3 %"),
+    QT_TRANSLATE_NOOP("kernel", "some tables give white spruce 0.37 and 0.40 and Sitka spruce 0.33 and 0.36: "
+                                "the two rows may be exchanged"),
+    QT_TRANSLATE_NOOP("kernel", "older editions give 34 and 128 % for the eastern spruces together"),
+    QT_TRANSLATE_NOOP("kernel", "a clear-wood table of the ASTM D2555 kind gives 0.39 green"),
+    QT_TRANSLATE_NOOP("kernel", "some older tables give 110 % for sapwood"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "an unsourced table gives 10.8 % tangential, which is the chestnut oak's figure"),
     QT_TRANSLATE_NOOP("kernel", "no values are known for the species \"%1\"; did you mean \"%2\"?"),
     QT_TRANSLATE_NOOP("kernel", "no values are known for the species \"%1\"; known are %2"),
     QT_TRANSLATE_NOOP("kernel", "none published for such logs: a licensed person judges"),

@@ -33,7 +33,7 @@ QString standing_text(const Layout &layout, UnitSystem units) {
 QString volume_text(double mm3, UnitSystem units) {
     constexpr double mm3_per_m3 = 1e9, mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
     if (units == UnitSystem::metric) return QStringLiteral("%1 m³").arg(mm3 / mm3_per_m3, 0, 'f', 3);
-    return QStringLiteral("%1 ft³").arg(mm3 / mm3_per_ft3, 0, 'f', 2);
+    return QCoreApplication::translate("Words", "%1 ft³").arg(mm3 / mm3_per_ft3, 0, 'f', 2);
 }
 
 QString weight_text(double low_kg, double high_kg, UnitSystem units) {

@@ -32,10 +32,15 @@ bool takes_keyboard(const QWidget &widget) {
            widget.focusProxy() == nullptr;
 }
 
+/// Too low for panels below one another.
+bool is_low(const QScreen &screen) {
+    constexpr int least_for_all = 560; // pixels
+    return screen.availableGeometry().height() < least_for_all;
+}
+
 /// On a screen that is too low for all of them; shown for a moment they would make the window larger than it.
 bool waits_in_the_menu(const QDockWidget &dock) {
-    constexpr int least_for_all = 560; // pixels
-    if (dock.screen()->availableGeometry().height() >= least_for_all) return false;
+    if (!is_low(*dock.screen())) return false;
     for (const char *name : {"elevation", "cut_list", "sheet", "text", "findings"})
         if (dock.objectName() == QLatin1String(name)) return true;
     return false;
@@ -88,6 +93,9 @@ void MainWindow::make_docks() {
     tabifyDockWidget(sheet, text);
     splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
     tabifyDockWidget(log, joint);
+    if (is_low(*screen())) // one at a time, beside the model
+        for (QDockWidget *dock : {elevation, list, sheet, text, findings})
+            tabifyDockWidget(floors, dock);
     raise_usual_panels();
     usual_panels_ = saveState(panels_version);
 }

@@ -54,8 +54,9 @@ void CountBox::complain(const QString &sentence) {
     if (sentence == complaint_) return;
     complaint_ = sentence;
     setAccessibleDescription(sentence);
-    QPalette p = palette();
-    p.setColor(QPalette::Text, sentence.isEmpty() ? tints().ink : tints().error);
+    QPalette p; // as the window's: what is out of reach looks so
+    for (const auto group : {QPalette::Active, QPalette::Inactive})
+        if (!sentence.isEmpty()) p.setColor(group, QPalette::Text, tints().error);
     setPalette(p);
     emit complained(sentence);
 }

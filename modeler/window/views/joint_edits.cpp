@@ -104,6 +104,7 @@ void JointPage::take_kind() {
     const auto kind = static_cast<NotchKind>(kind_->currentIndex());
     const NotchPlace at = place();
     const NotchScope scope = chosen_scope();
+    if (kind == rule().kind) return; // chosen again
     desk_.edit(deed(at), [&](const Shell &shell) {
         if (scope == NotchScope::shell && kind != shell.notch.kind)
             return std::optional(with_kind(shell, kind));

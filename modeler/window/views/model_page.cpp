@@ -3,6 +3,7 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/gl_probe.h"
+#include "modeler/window/views/play_icon.h"
 #include "modeler/window/views/reasons_page.h"
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/stand_banner.h"
@@ -12,7 +13,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSlider>
-#include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -128,7 +128,7 @@ QWidget *ModelPage::controls() {
     labelled(tr("&Raise"), raise_, 2);
     play_ = new QToolButton;
     play_->setCheckable(true);
-    play_->setIcon(style()->standardIcon(QStyle::SP_MediaPlay));
+    play_->setIcon(play_icon(false));
     play_->setAccessibleName(tr("Play the raise"));
     play_->setToolTip(tr("Play the raise"));
     row->addWidget(play_);
@@ -193,6 +193,12 @@ void ModelPage::show_state() {
     if (whole) raise_->setValue(raise_->maximum());
     choose_page();
     refresh();
+    if (view_ == nullptr || desk_.dragging()) return;
+    const Box3 now = bounds(view_->scene());
+    const bool same = now.low.x == seen_.low.x && now.low.y == seen_.low.y && now.low.z == seen_.low.z &&
+                      now.high.x == seen_.high.x && now.high.y == seen_.high.y && now.high.z == seen_.high.z;
+    seen_ = now;
+    if (!same) view_->fit_untouched();
 }
 
 void ModelPage::refresh() {
@@ -248,7 +254,7 @@ void ModelPage::show_section() {
 void ModelPage::play(bool on) {
     if (on == playing_.isActive()) return;
     play_->setChecked(on);
-    play_->setIcon(style()->standardIcon(on ? QStyle::SP_MediaPause : QStyle::SP_MediaPlay));
+    play_->setIcon(play_icon(on));
     if (!on) return playing_.stop();
     if (raise_->value() == raise_->maximum()) raise_->setValue(0);
     playing_.start();

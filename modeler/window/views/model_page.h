@@ -67,6 +67,7 @@ class ModelPage : public QWidget {
     QBoxLayout *bar_ = nullptr;       ///< two halves of the fields below the view, beside or below each other
     QBoxLayout *right_ = nullptr;     ///< of the right half its two parts
     int whole_ = 0, right_whole_ = 0; ///< pixels that both halves take, and the right one
+    Box3 seen_;                       ///< of the scene that the view was last fitted to
     QTimer playing_;
 };
 

@@ -1,7 +1,10 @@
 #include "modeler/window/views/tints.h"
 
 #include <QApplication>
+#include <QPainter>
+#include <QProxyStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 
 namespace roundlay::window {
 
@@ -40,6 +43,26 @@ QPalette palette_of(const Tints &t) {
     return p;
 }
 
+/// The library draws the edges of its boxes darker than the ground, which nobody sees on a dark one.
+class Edged : public QProxyStyle {
+  public:
+    Edged() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+    void drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
+                       const QWidget *widget) const override {
+        QProxyStyle::drawPrimitive(element, option, painter, widget);
+        const bool box = element == PE_IndicatorCheckBox, round = element == PE_IndicatorRadioButton;
+        if (!wears_dark || (!box && !round)) return;
+        painter->save();
+        painter->setPen(tints().faint);
+        painter->setBrush(Qt::NoBrush);
+        if (round) painter->setRenderHint(QPainter::Antialiasing);
+        const QRectF edge = QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5);
+        box ? painter->drawRect(edge) : painter->drawEllipse(edge);
+        painter->restore();
+    }
+};
+
 } // namespace
 
 const Tints &tints() {
@@ -51,7 +74,7 @@ void wear(Appearance appearance) {
     if (!system_known) system_is_dark = QApplication::palette().color(QPalette::Window).lightness() < middle;
     system_known = true;
     wears_dark = appearance == Appearance::dark || (appearance == Appearance::system && system_is_dark);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new Edged);
     QApplication::setPalette(palette_of(tints()));
 }
 
