@@ -52,6 +52,8 @@ class FieldsTest : public QObject {
     void a_bare_number_is_of_the_shell_s_unit();
     void what_cannot_be_built_is_put_right_where_it_was_typed();
     void what_stands_in_a_field_is_saved();
+    void a_corner_that_is_stated_as_the_shell_is_not_stated();
+    void what_is_out_of_reach_looks_so();
     void saddles_are_offered_for_the_whole_shell_only();
     void the_window_fits_its_screen_and_remembers_its_panels();
     void reading_an_edit_back_costs_little();
@@ -276,6 +278,45 @@ void FieldsTest::what_stands_in_a_field_is_saved() {
     window.close_document();
 }
 
+void FieldsTest::a_corner_that_is_stated_as_the_shell_is_not_stated() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Corner");
+    QVERIFY(settled(window));
+    raise(window, "joint");
+    window.selection().choose_corner("AB");
+    const std::string first = window.desk().document().text();
+    JointPage &joint = window.joint();
+    for (const NotchKind kind : {NotchKind::half_dovetail, NotchKind::full_dovetail}) {
+        joint.kind()->setCurrentIndex(static_cast<int>(kind));
+        emit joint.kind()->activated(static_cast<int>(kind));
+        QVERIFY(settled(window));
+        QCOMPARE(as_written(window).corners.size(), std::size_t(kind == NotchKind::half_dovetail ? 1 : 0));
+    }
+    QVERIFY(window.desk().document().text().find("[[corner]]") == std::string::npos);
+    QVERIFY(first.find("[[corner]]") == std::string::npos);
+    window.close_document();
+}
+
+/// Also once something wrong was typed there and put right.
+void FieldsTest::what_is_out_of_reach_looks_so() {
+    MainWindow window(kept());
+    put_up(window);
+    MeasureEdit &slope = field_in(window, "shell", "slope");
+    type(slope, "steep");
+    QTest::keyClick(&slope, Qt::Key_Return);
+    QVERIFY(!slope.complaint().isEmpty());
+    QVERIFY(slope.palette().color(QPalette::Active, QPalette::Text) !=
+            QApplication::palette().color(QPalette::Active, QPalette::Text));
+    QTest::keyClick(&slope, Qt::Key_Escape);
+    for (const auto group : {QPalette::Active, QPalette::Disabled})
+        QCOMPARE(slope.palette().color(group, QPalette::Text),
+                 QApplication::palette().color(group, QPalette::Text));
+    QVERIFY(slope.palette().color(QPalette::Disabled, QPalette::Text) !=
+            slope.palette().color(QPalette::Active, QPalette::Text));
+    window.close_document();
+}
+
 void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
     MainWindow window(kept());
     window.show();
@@ -312,6 +353,9 @@ void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
     QCOMPARE(window.desk().state()->job.shell.notch.kind, NotchKind::saddle);
     take_scope(NotchScope::corner);
     QVERIFY(offered(NotchKind::saddle) && !offered(NotchKind::full_dovetail));
+    const std::string saddled = window.desk().document().text();
+    QVERIFY(take_kind(NotchKind::saddle)); // again: there is nothing to write
+    QCOMPARE(window.desk().document().text(), saddled);
     take_scope(NotchScope::shell);
     QVERIFY(take_kind(NotchKind::full_dovetail));
     QVERIFY(window.desk().state()->stands());

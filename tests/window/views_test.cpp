@@ -63,6 +63,7 @@ class ViewsTest : public QObject {
     void a_click_in_a_seam_chooses_the_log_beside_it();
     void the_sheet_says_that_it_is_being_drawn();
     void a_document_that_is_broken_from_the_start_says_why();
+    void a_model_that_grows_stays_whole_in_sight();
 
   private:
     QTemporaryDir folder_;
@@ -456,6 +457,36 @@ void ViewsTest::a_document_that_is_broken_from_the_start_says_why() {
     QVERIFY(!window.desk().standing() && window.desk().drawn() == window.desk().state());
     QVERIFY(reasons.isVisible() && banner(window.plan()).contains("Drawn as stated"));
     keep_picture(window, "views-never-stood");
+}
+
+/// Until a hand turns it.
+void ViewsTest::a_model_that_grows_stays_whole_in_sight() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(a_room(), "Grows");
+    QVERIFY(settled(window));
+    QTest::qWait(200);
+    const auto rounds = [&](int count) {
+        window.desk().edit("rounds", [count](const Shell &s) {
+            Shell next = s;
+            next.rounds.height.reset();
+            next.rounds.count = count;
+            return std::optional(next);
+        });
+        return settled(window);
+    };
+    SceneView &view = *window.model().view();
+    QVERIFY(rounds(4));
+    QTest::qWait(100);
+    const double low = view.camera().target.z;
+    QVERIFY(rounds(24));
+    QTRY_VERIFY(view.camera().target.z > 3 * low);
+    const double before = view.camera().target.z;
+    QTest::keyClick(&view, Qt::Key_Left); // a hand
+    QVERIFY(rounds(6));
+    QTest::qWait(100);
+    QCOMPARE(view.camera().target.z, before);
+    window.close_document();
 }
 
 int main(int argc, char **argv) {
