@@ -3,6 +3,8 @@
 #include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
+#include "kernel/trade/species.h"
+#include "kernel/trade/weight.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/floor_edits.h"
@@ -39,6 +41,7 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QSettings>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -68,6 +71,7 @@ class PanelsTest : public QObject {
     void nothing_of_the_document_before_stays_in_the_panels();
     void steps_of_the_foundation_come_change_and_go_data();
     void steps_of_the_foundation_come_change_and_go();
+    void what_the_window_quotes_is_told_in_french();
     void places_of_findings_leave_room_for_their_sentences();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
 
@@ -371,6 +375,30 @@ void PanelsTest::problems_of_a_text_are_told_in_french() {
                 QVERIFY2(english.empty() || code || !same, english.c_str());
             }
     }
+    QCoreApplication::removeTranslator(french.get());
+}
+
+/// Words of the reader of TOML, and sources of weights: no English stands inside the French.
+void PanelsTest::what_the_window_quotes_is_told_in_french() {
+    const std::string good = text_of(demo_file("one-room"));
+    const auto french = own_translator(QLocale(QLocale::French));
+    QCoreApplication::installTranslator(french.get());
+    const QRegularExpression english(QStringLiteral(
+        R"(\b(though|from|expected|saw|cannot|redefine|existing|encountered|unknown|table of|gives|could not)\b)"));
+    for (const char *line :
+         {"x", "[shell]", "a b = 1", "= 3", "name = ", "x = 1.", "x = 01", "y = tru", "z = \"\\q\"",
+          "k = [1,", "[a.b", "x = {a=1,}", "x = 3 4", "s = \"\"\"", "\"", "z = \"a\001b\""}) {
+        const Problems problems = Document(good + '\n' + line + '\n', "t").read().problems;
+        QVERIFY2(!problems.empty(), line);
+        const QString told = kernel_words(problems.front().message);
+        QVERIFY2(!told.contains(english), qPrintable(told));
+    }
+    for (const Species &species : all_species())
+        for (const std::optional<double> moisture : {std::optional<double>(), std::optional(15.0)}) {
+            const QString told = kernel_words(weigh(1e9, {std::string(species.name), moisture}).basis);
+            QVERIFY2(!told.isEmpty() && !told.contains(english), qPrintable(told));
+        }
+    QVERIFY(volume_text(1e9, UnitSystem::imperial).endsWith(QStringLiteral("pi\u00b3")));
     QCoreApplication::removeTranslator(french.get());
 }
 

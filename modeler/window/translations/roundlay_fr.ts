@@ -1642,7 +1642,7 @@
     </message>
     <message>
         <source>Add a s&amp;tep of the foundation to the wall</source>
-        <translation>Ajouter un &amp;ressaut de la fondation au mur</translation>
+        <translation>Ajouter un re&amp;ssaut de la fondation au mur</translation>
     </message>
 </context>
 <context>
@@ -2585,7 +2585,7 @@
     </message>
     <message>
         <source>Add a s&amp;tep of the foundation here</source>
-        <translation>Ajouter ici un &amp;ressaut de la fondation</translation>
+        <translation>Ajouter ici un re&amp;ssaut de la fondation</translation>
     </message>
 </context>
 <context>

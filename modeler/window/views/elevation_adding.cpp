@@ -13,8 +13,8 @@ QString put_words(const NewOpening &made) {
     const PlacedOpening &placed = *made.placed;
     const Opening &o = placed.shell.openings.back();
     QString place = ElevationView::tr("%1: %2 from the left of wall %3, its sill %4 up")
-                              .arg(text(o.name), length_text(o.from_left.mm(), placed.shell.units),
-                                   text(o.wall), length_text(o.sill.mm(), placed.shell.units));
+                        .arg(text(o.name), length_text(o.from_left.mm(), placed.shell.units), text(o.wall),
+                             length_text(o.sill.mm(), placed.shell.units));
     if (!made.as_usual)
         place += ElevationView::tr(", %1 wide and %2 high: no larger one of the usual shape fits")
                      .arg(length_text(o.width.mm(), placed.shell.units),
