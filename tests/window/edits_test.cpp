@@ -338,14 +338,15 @@ void EditsTest::what_shares_wood_does_not_stand() {
     QVERIFY(settled(window));
     QVERIFY(has_error(window) && !window.desk().state()->stands());
     QVERIFY(window.desk().standing_is_old());
-    QVERIFY2(banner(*window.model().view()).contains("as it last stood"), "the model says nothing");
+    const QWidget *model = window.model().view(); // none on a machine that draws no model
+    QVERIFY2(model == nullptr || banner(*model).contains("as it last stood"), "the model says nothing");
     QVERIFY2(banner(window.plan()).contains("as stated"), "the plan says nothing");
     QVERIFY(banner(window.plan()).contains("a cube of 1'"));
     QVERIFY(!window.action("export")->isEnabled());
     keep_picture(window, "shared-wood");
     window.desk().history().undo();
     QVERIFY(settled(window) && window.desk().state()->stands());
-    QVERIFY(banner(*window.model().view()).isEmpty());
+    QVERIFY(model == nullptr || banner(*model).isEmpty());
     window.desk().history().setClean();
     window.close_document();
 }
