@@ -131,8 +131,6 @@ TEST_CASE("A saddle over a log that is hewn flat has upright cheeks against its 
                 ++saddles;
             }
     CHECK(saddles > 20);
-    // Where logs cross, none has air beside the other but for the scribe: of the wall's corner column, over
-    // the crossing log's own flats, all but the clearance is wood of one or the other.
     const auto bodies = bodies_of(layout);
     CHECK(overlaps(layout, bodies).empty());
     CHECK(blocked_on_the_way_down(layout, bodies).empty());
@@ -152,8 +150,8 @@ TEST_CASE("A saddle with cheeks takes the crossing log's surface between them an
     for (const double half : {149.0, 120.0, 75.0, 20.0}) {
         std::get<ScopeCut>(p.cuts[0]).cheeks = half;
         // over each point across: the axis' height and the half circle's own
-        const double section = 2 * half * 40 + half * std::sqrt(150.0 * 150 - half * half) +
-                               150.0 * 150 * std::asin(half / 150);
+        const double section =
+            2 * half * 40 + half * std::sqrt(150.0 * 150 - half * half) + 150.0 * 150 * std::asin(half / 150);
         const Body body = body_of(p);
         CHECK(is_closed(body.hewn));
         CHECK(2000 * 300 * 300 - body.volume == Approx(section * 300).epsilon(1e-3));
