@@ -7,6 +7,7 @@
 #include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/shell_edits.h"
+#include "modeler/window/desk/step_edits.h"
 #include "modeler/window/frame/new_shell.h"
 #include "tests/window/support/window.h"
 
@@ -26,6 +27,7 @@ class FittingTest : public QObject {
     void a_new_opening_is_as_low_and_narrow_as_its_wall_asks();
     void what_fits_nowhere_says_why();
     void a_stair_in_a_narrow_room_is_as_small_as_it_asks();
+    void a_step_beside_a_door_brings_no_warning();
 
   private:
     QTemporaryDir folder_;
@@ -116,6 +118,24 @@ void FittingTest::a_stair_in_a_narrow_room_is_as_small_as_it_asks() {
             QVERIFY2(next, qPrintable(next.why ? sentence_text(*next.why, units) : QString("no reason")));
             QVERIFY(!has_errors(lay_out(*next.shell).findings));
         }
+}
+
+/// Wanted where the door stands: it goes as far aside as it must.
+void FittingTest::a_step_beside_a_door_brings_no_warning() {
+    const auto warnings = [](const Shell &shell) {
+        const Findings all = lay_out(shell).findings;
+        return std::count_if(all.begin(), all.end(),
+                             [](const Finding &f) { return f.weight != Weight::note; });
+    };
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        const Shell bare = *shell_of(usual_shell(Shape::rectangle, units));
+        const double middle = bare.walls[0].length.mm() / 2;
+        const Shell house = with_new_opening(bare, OpeningKind::door, "A", {middle, {}}).placed->shell;
+        const Fitted next = with_new_step(house, "A", middle);
+        QVERIFY(next);
+        QCOMPARE(warnings(*next.shell), warnings(house));
+        QVERIFY(next.shell->steps[0].width > Length::metres(1));
+    }
 }
 
 int main(int argc, char **argv) {

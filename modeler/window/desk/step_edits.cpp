@@ -19,21 +19,23 @@ Length size(const Shell &shell, double mm, double inches) {
 std::vector<Length> rises(const Shell &shell, const WallPlace &wall) {
     const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
     std::vector<Length> all;
-    for (const double share : {1.0, 0.5, 1.5})
+    for (const double share : {1.0, 0.5})
         all.push_back(tidied(Length::mm(std::round(share * wall.pitch / step) * step)));
     return all;
 }
 
-/// Left ends, the nearest first.
+/// Left ends, the nearest first; far away not every one is worth trying.
 std::vector<Length> places(const Shell &shell, const WallPlace &wall, Length width, double along) {
-    constexpr std::size_t most = 16;
+    constexpr std::size_t near = 16, coarse = 4;
     const double step = size(shell, 100, 4).mm(), wanted = along - width.mm() / 2;
     std::vector<Length> all;
     for (double x = step; x + width.mm() < wall.length; x += step)
         all.push_back(tidied(Length::mm(x)));
     std::ranges::stable_sort(all, {}, [wanted](Length x) { return std::abs(x.mm() - wanted); });
-    if (all.size() > most) all.resize(most);
-    return all;
+    std::vector<Length> worth;
+    for (std::size_t i = 0; i < all.size(); i += i < near ? 1 : coarse)
+        worth.push_back(all[i]);
+    return worth;
 }
 
 } // namespace
