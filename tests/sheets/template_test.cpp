@@ -276,7 +276,7 @@ TEST_CASE("a template on paper has its true size, and so have its check bars") {
 
 // The L-shaped house's third template is for 57 pieces and larger than a sheet.
 TEST_CASE("templates laid over several sheets name every piece that they are for") {
-    for (const std::string &name : demo_names) {
+    for (const std::string &name : all_demo_names) {
         const LaidShell shell = demo(name);
         const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
         CHECK(all_clashes(sheets) == "");
@@ -320,7 +320,7 @@ TEST_CASE("tiles laid over one another by their ticks are the whole template") {
 }
 
 TEST_CASE("the drawing for a machine needs no mending: closed outlines, no duplicates, millimetres") {
-    for (const std::string &name : demo_names) {
+    for (const std::string &name : all_demo_names) {
         const LaidShell shell = demo(name);
         const auto patterns = patterns_of(shell.layout);
         const Ran ran = run_on(write_dxf(template_drawing(patterns)), audit, ".dxf");
