@@ -22,8 +22,8 @@ namespace roundlay::window {
 
 ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     : QScrollArea(parent), desk_(desk), name_(new NameEdit), kind_(new QComboBox), top_(new QComboBox),
-      species_(new QComboBox), count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit), height_(new QLabel),
-      complaint_(new QLabel) {
+      species_(new QComboBox), count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit),
+      height_(new QLabel), complaint_(new QLabel) {
     auto *inside = new QWidget;
     form_ = new QFormLayout(inside);
     form_->setRowWrapPolicy(QFormLayout::WrapLongRows);

@@ -59,8 +59,8 @@ void PlanSketch::set_units(UnitSystem units) {
     setAccessibleDescription(tr("Click corners one after another; digits type an exact length, Enter closes, "
                                 "Backspace takes the last corner back. Escape clears, and Backspace brings "
                                 "all of it back.") +
-                             QStringLiteral("\n\n") +
-                             bare_number_words(units) + QStringLiteral("\n\n") + slanted_words(units));
+                             QStringLiteral("\n\n") + bare_number_words(units) + QStringLiteral("\n\n") +
+                             slanted_words(units));
     update();
 }
 
@@ -244,10 +244,9 @@ void PlanSketch::paint(QPainter &painter) {
     paint_walls(painter);
     if (!drawing_ || !drawn_.empty()) return;
     painter.setPen(tints().faint);
-    const QString words = cleared_.empty()
-                              ? accessibleDescription()
-                              : tr("Cleared. Backspace or Ctrl+Z brings back what was drawn.") +
-                                    QStringLiteral("\n\n") + accessibleDescription();
+    const QString words = cleared_.empty() ? accessibleDescription()
+                                           : tr("Cleared. Backspace or Ctrl+Z brings back what was drawn.") +
+                                                 QStringLiteral("\n\n") + accessibleDescription();
     painter.drawText(rect().adjusted(20, 20, -20, -20), Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 
