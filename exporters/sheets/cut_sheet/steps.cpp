@@ -169,17 +169,20 @@ std::string wane_words(const Features &features, const Words &words) {
 std::string flat_words(const Features &f, const Words &words) {
     const RoundCut &r = *f.round;
     std::string all;
-    const auto add = [&](const char *name, const HewnFace &face, double from, double to) {
-        const double datum = std::abs(face.at(0) - from), far = std::abs(face.at(r.to.x) - to);
+    const auto add = [&](const char *name, const HewnFace &face, double from, double to, double outward) {
+        const double datum = outward * (face.at(0) - from), far = outward * (face.at(r.to.x) - to);
         if (face.tapers() || std::min(datum, far) > r.radius - same_level) return;
         all += (all.empty() ? "Hew flat, from the stick's middle: " : ", ") + std::string(name) + " ";
-        const std::string a = words.length(datum), b = words.length(far);
+        const auto said = [&](double d) { // a half log's flat may lie on the other side of the middle
+            return words.length(std::abs(d)) + (d < -same_level ? " beyond it" : "");
+        };
+        const std::string a = said(datum), b = said(far);
         all += a == b ? a : a + " at the datum end and " + b + " at the far";
     };
-    add(side_word(*f.piece, false), f.outside, r.from.y, r.to.y);
-    add(side_word(*f.piece, true), f.inside, r.from.y, r.to.y);
-    add("top", f.top, r.from.z, r.to.z);
-    add("under", f.under, r.from.z, r.to.z);
+    add(side_word(*f.piece, false), f.outside, r.from.y, r.to.y, -1);
+    add(side_word(*f.piece, true), f.inside, r.from.y, r.to.y, 1);
+    add("top", f.top, r.from.z, r.to.z, 1);
+    add("under", f.under, r.from.z, r.to.z, -1);
     return all;
 }
 

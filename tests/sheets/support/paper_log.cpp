@@ -85,14 +85,16 @@ bool add_stick(const PaperStep &step, PaperLog &log, std::vector<Cut> &cuts) {
 bool holds_flats(const PaperStep &step, const PaperLog &log) {
     if (!step.words.starts_with("Hew flat, from the stick's middle: ")) return false;
     static const std::regex item("(top|under|outside|inside|right|left) (" + len +
-                                 ")(?: at the datum end and (" + len + ") at the far)?");
+                                 ")( beyond it)?(?: at the datum end and (" + len +
+                                 ")( beyond it)? at the far)?");
     int faces = 0;
     for (auto it = std::sregex_iterator(step.words.begin(), step.words.end(), item);
          it != std::sregex_iterator(); ++it, ++faces) {
         const std::string name = (*it)[1];
         const bool level = name == "top" || name == "under",
                    low = name == "under" || name == "outside" || name == "right";
-        const double datum = part_of(*it, 2), far = (*it)[3].matched ? part_of(*it, 3) : datum;
+        const double datum = ((*it)[3].matched ? -1 : 1) * part_of(*it, 2);
+        const double far = (*it)[4].matched ? ((*it)[5].matched ? -1 : 1) * part_of(*it, 4) : datum;
         const PaperLog::Face &face = name == "top"     ? log.top
                                      : name == "under" ? log.under
                                      : low             ? log.outside
