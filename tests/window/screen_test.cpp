@@ -3,14 +3,22 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/frame/recent.h"
+#include "modeler/window/frame/start_page.h"
+#include "modeler/window/panels/cut_list_panel.h"
 #include "tests/window/support/sight.h"
 #include "tests/window/support/window.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QCheckBox>
+#include <QDockWidget>
+#include <QFile>
 #include <QLabel>
+#include <QListWidget>
 #include <QScreen>
+#include <QScrollBar>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -25,6 +33,8 @@ class ScreenTest : public QObject {
     void the_window_with_a_document_fits_its_screen();
     void the_dialogs_fit_their_screen();
     void what_an_export_says_can_be_read();
+    void the_cut_list_has_room_for_its_rows();
+    void the_start_page_scrolls_only_where_it_must();
 
   private:
     void look_at_dialog(MainWindow &window, const QString &action);
@@ -139,6 +149,44 @@ void ScreenTest::what_an_export_says_can_be_read() {
     keep_picture(dialog, QStringLiteral("fits-%1-in-the-way").arg(room.width()));
     // What is chosen can be reached: some of it is seen, the rest scrolls.
     QVERIFY(dialog.findChild<QCheckBox *>()->visibleRegion().boundingRect().height() > 0);
+}
+
+/// As it is arranged at first, on a screen that is not the smallest.
+void ScreenTest::the_cut_list_has_room_for_its_rows() {
+    MainWindow window(kept());
+    const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
+    window.show();
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    raise(window, "cut_list");
+    QTest::qWait(100);
+    const QTableView &table = *window.cut_list().table();
+    const int rows = table.viewport()->height() / table.rowHeight(0);
+    QVERIFY2(rows >= (room.height() < 560 ? 1 : 5), qPrintable(QString::number(rows)));
+    QVERIFY(window.height() <= room.height());
+    keep_picture(window, QStringLiteral("fits-%1-cut-list").arg(room.width()));
+    window.close_document();
+}
+
+void ScreenTest::the_start_page_scrolls_only_where_it_must() {
+    constexpr int high_enough = 700; // pixels: with all its links
+    const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
+    MainWindow window(kept());
+    for (int i = 0; i < 10; ++i) {
+        const QString path = folder_.filePath(QStringLiteral("recent-%1.roundlay").arg(i));
+        QFile::copy(demo_file("one-room"), path);
+        remember_file(path);
+    }
+    window.show();
+    window.close_document(); // looks at what is recent
+    QTest::qWait(100);
+    int bars = 0;
+    const auto *page = window.findChild<StartPage *>();
+    for (const QScrollBar *bar : page->findChildren<QScrollBar *>())
+        if (bar->isVisible() && !qobject_cast<const QListWidget *>(bar->parentWidget()->parentWidget()))
+            ++bars;
+    QVERIFY2(bars == 0 || room.height() < high_enough, qPrintable(QString::number(bars)));
+    keep_picture(window, QStringLiteral("fits-%1-start").arg(room.width()));
 }
 
 int main(int argc, char **argv) {

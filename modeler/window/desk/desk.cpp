@@ -4,11 +4,13 @@
 #include "kernel/document/limits.h"
 #include "kernel/document/restate.h"
 #include "kernel/measure/character.h"
+#include "modeler/window/desk/field_words.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
 
+#include <QDir>
 #include <QFileInfo>
 #include <QUndoCommand>
 #include <algorithm>
@@ -170,6 +172,17 @@ bool Desk::gone_from_disk() const {
     return !path_.isEmpty() && !QFileInfo::exists(path_);
 }
 
+QString Desk::free_path_beside() const {
+    const QFileInfo file(path_);
+    QString free;
+    for (int number = 1; free.isEmpty() || QFileInfo::exists(free); ++number) {
+        const QString name = tr("%1-as-found").arg(file.completeBaseName());
+        free = file.dir().filePath((number == 1 ? name : QStringLiteral("%1-%2").arg(name).arg(number)) +
+                                   u'.' + file.suffix());
+    }
+    return free;
+}
+
 void Desk::keep_mine() {
     on_disk_ = held_by(path_);
     loose_ = true;
@@ -191,7 +204,7 @@ std::optional<Document> Desk::edited(const Document &from, const ShellEdit &chan
     }
     auto next = restated(from, *read.shell, *after.shell);
     if (const auto *problem = std::get_if<Problem>(&next)) {
-        emit refused(sentence(*problem));
+        emit refused(of_the_field(text(problem->message), sentence(*problem)));
         return {};
     }
     auto made = std::get<Document>(std::move(next));
@@ -199,7 +212,8 @@ std::optional<Document> Desk::edited(const Document &from, const ShellEdit &chan
     const ReadResult now = made.read();
     if (now.shell) return made;
     const Problem *error = first_error(now.problems);
-    emit refused(error != nullptr ? sentence(*error) : tr("That does not fit there."));
+    emit refused(error != nullptr ? of_the_field(text(error->message), sentence(*error))
+                                  : tr("That does not fit there."));
     return {};
 }
 

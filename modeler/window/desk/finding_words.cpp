@@ -1,6 +1,7 @@
 #include "modeler/window/desk/finding_words.h"
 
 #include "exporters/words/words.h"
+#include "modeler/window/desk/field_words.h"
 
 #include <QCoreApplication>
 
@@ -18,11 +19,11 @@ QString place_text(const Finding &finding, UnitSystem units) {
 }
 
 QString message_text(const Finding &finding, UnitSystem units) {
-    return QString::fromStdString(message_of(finding, {language(), units}));
+    return with_labels(QString::fromStdString(message_of(finding, {language(), units})));
 }
 
 QString sentence_text(const Finding &finding, UnitSystem units) {
-    return QString::fromStdString(sentence_of(finding, {language(), units}));
+    return with_labels(QString::fromStdString(sentence_of(finding, {language(), units})));
 }
 
 } // namespace roundlay::window

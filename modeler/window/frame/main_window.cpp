@@ -11,6 +11,7 @@
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
 #include "modeler/window/panels/floor_panel.h"
+#include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/shell_panel.h"
@@ -116,7 +117,7 @@ void MainWindow::connect_views() {
     connect(sheet_, &SheetView::failed, this, &MainWindow::tell_failure);
     if (auto *program = qobject_cast<Application *>(QCoreApplication::instance()))
         connect(program, &Application::failed, this, &MainWindow::tell_failure);
-    connect(desk_.get(), &Desk::refused, this, &MainWindow::tell);
+    connect_refusals();
     connect(plan_, &PlanView::hinted, this, &MainWindow::hint);
     connect(plan_, &PlanView::corner_pressed, this,
             [this] { findChild<QDockWidget *>(QStringLiteral("joint"))->raise(); });
@@ -132,6 +133,22 @@ void MainWindow::connect_views() {
     connect(start_, &StartPage::asked_for_open, this, &MainWindow::ask_open);
     connect(start_, &StartPage::asked_for_demo, this, &MainWindow::begin_demo);
     connect(start_, &StartPage::asked_for, this, &MainWindow::open);
+}
+
+/// A reason stands in the status line only while there is something to mend.
+void MainWindow::connect_refusals() {
+    connect(desk_.get(), &Desk::refused, this, [this](const QString &why) {
+        refusal_ = why;
+        tell(why);
+    });
+    const auto forget = [this] {
+        if (!refusal_.isEmpty() && hint_->text() == refusal_) hint_->clear(), told_.stop();
+        refusal_.clear();
+    };
+    connect(desk_.get(), &Desk::text_changed, this, forget);
+    connect(desk_.get(), &Desk::began, hint_, &QLabel::clear);
+    for (const MeasureEdit *edit : findChildren<MeasureEdit *>())
+        connect(edit, &MeasureEdit::mended, this, forget);
 }
 
 void MainWindow::show_document() {

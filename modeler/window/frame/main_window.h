@@ -84,6 +84,7 @@ class MainWindow : public QMainWindow {
     // main_window.cpp
     void make_views();
     void connect_views();
+    void connect_refusals();
     void go_to_text(int line, int column);
     void show_document();
     void show_state();
@@ -128,6 +129,9 @@ class MainWindow : public QMainWindow {
     void print_preview();
     void keep_aside(); ///< autosave
     void tell_changed_on_disk();
+    bool save_over_change();
+    bool overwrite();
+    void clear_message();
     void load_changed();
     bool offer(const std::function<bool(const Rescued &)> &wanted);
     void recover(const Rescued &work);
@@ -168,6 +172,8 @@ class MainWindow : public QMainWindow {
     FloorPanel *floors_;
     TextPanel *text_;
     QLabel *hint_, *summary_;
+    QString refusal_; ///< of the last edit, while it holds
+    bool offers_left_ = false; ///< of recovery, that were not put off
     QMenu *recent_ = nullptr;
     std::vector<QDockWidget *> docks_;
     QByteArray usual_panels_, panels_; ///< where they stand: at first, and as the person left them

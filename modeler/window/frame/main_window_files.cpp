@@ -49,9 +49,9 @@ bool MainWindow::open(const QString &path) {
                               }}});
         return false;
     }
-    message_->hide();
     selection_->clear();
     recovery_->clear();
+    clear_message();
     remember_file(desk_->path());
     show_document();
     offer([this](const Rescued &work) { return is_of_this(work); });
@@ -59,7 +59,7 @@ bool MainWindow::open(const QString &path) {
 }
 
 void MainWindow::begin(const Shell &shell, const QString &title) {
-    message_->hide();
+    clear_message();
     selection_->clear();
     desk_->begin(title, write_document(shell));
 }
@@ -69,7 +69,7 @@ void MainWindow::begin_demo(int number) {
     const Demo demo = demos()[static_cast<std::size_t>(number)];
     QFile file(demo.file);
     if (!file.open(QIODevice::ReadOnly)) return;
-    message_->hide();
+    clear_message();
     selection_->clear();
     desk_->begin(QFileInfo(demo.file).completeBaseName(), file.readAll().toStdString(), Begun::copied);
 }
@@ -80,8 +80,8 @@ bool MainWindow::save_to(const QString &path) {
         message_->say(*why, {{tr("Save elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
         return false;
     }
-    message_->hide();
     recovery_->clear();
+    clear_message();
     keeping_.stop();
     remember_file(path);
     show_document();
@@ -89,11 +89,9 @@ bool MainWindow::save_to(const QString &path) {
 }
 
 bool MainWindow::save() {
+    take_typed();
     if (desk_->path().isEmpty()) return save_as();
-    if (desk_->changed_on_disk()) {
-        tell_changed_on_disk();
-        return false;
-    }
+    if (desk_->changed_on_disk() && !desk_->gone_from_disk()) return save_over_change();
     return save_to(desk_->path());
 }
 
@@ -113,8 +111,8 @@ void MainWindow::close_document() {
     recovery_->clear();
     keeping_.stop();
     selection_->clear();
-    message_->hide();
     desk_->close();
+    clear_message();
 }
 
 void MainWindow::take_typed() {

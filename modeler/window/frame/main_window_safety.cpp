@@ -7,7 +7,10 @@
 #include "modeler/window/panels/message_bar.h"
 
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
 
 namespace roundlay::window {
 
@@ -21,7 +24,10 @@ void MainWindow::keep_aside() {
 
 void MainWindow::tell_changed_on_disk() {
     const MessageBar::Answers::value_type elsewhere{tr("Save mine elsewhere…"), [this] { save_as(); }},
-        keep{tr("Keep mine"), [this] { desk_->keep_mine(); }};
+        keep{tr("Keep mine"), [this] {
+                 desk_->keep_mine();
+                 clear_message();
+             }};
     if (desk_->gone_from_disk())
         return message_->say(tr("The file of %1 is gone from the disk; what is here is all there is of it.")
                                  .arg(desk_->title()),
@@ -36,10 +42,53 @@ void MainWindow::tell_changed_on_disk() {
     message_->say(tr("%1 was changed on the disk by something else.").arg(desk_->title()), {load, keep});
 }
 
+/// The bar may stand there already: who saves is asked.
+bool MainWindow::save_over_change() {
+    const QString aside = QFileInfo(desk_->free_path_beside()).fileName();
+    QMessageBox box(QMessageBox::Warning, tr("Changed on the disk"),
+                    tr("%1 was changed on the disk by something else.").arg(desk_->title()),
+                    QMessageBox::NoButton, this);
+    box.setInformativeText(tr("To save here would take the place of that change. Overwriting keeps it beside "
+                              "the file, as %1; loading it keeps yours in Undo.")
+                               .arg(aside));
+    QPushButton *elsewhere = box.addButton(tr("Save mine &elsewhere…"), QMessageBox::AcceptRole);
+    QPushButton *over = box.addButton(tr("&Overwrite"), QMessageBox::DestructiveRole);
+    QPushButton *load = box.addButton(tr("&Load theirs"), QMessageBox::ActionRole);
+    QPushButton *stay = box.addButton(tr("&Go on working"), QMessageBox::RejectRole);
+    box.setDefaultButton(elsewhere);
+    box.setEscapeButton(stay);
+    box.exec();
+    if (box.clickedButton() == elsewhere) return save_as();
+    if (box.clickedButton() == load) load_changed();
+    return box.clickedButton() == over && overwrite();
+}
+
+/// What another has written there is kept beside it, or nothing is done.
+bool MainWindow::overwrite() {
+    const QString aside = desk_->free_path_beside();
+    if (!QFile::copy(desk_->path(), aside)) {
+        message_->say(tr("What stands on the disk cannot be kept as %1, so nothing was overwritten.")
+                          .arg(QDir::toNativeSeparators(aside)),
+                      {{tr("Save mine elsewhere…"), [this] { save_as(); }}, {tr("Close"), {}}});
+        return false;
+    }
+    if (!save_to(desk_->path())) return false;
+    message_->say(tr("What stood on the disk is kept as %1.").arg(QDir::toNativeSeparators(aside)),
+                  {{tr("Close"), [this] { clear_message(); }}});
+    return true;
+}
+
+/// For what was left behind and neither taken nor put off.
+void MainWindow::clear_message() {
+    message_->hide();
+    if (offers_left_) offer_recovery();
+}
+
 /// One more edit: own work that was not saved, and all before it, can be had back.
 void MainWindow::load_changed() {
     const bool had_work = desk_->unsaved();
     if (const auto why = desk_->reload()) return message_->say(*why, {{tr("Close"), {}}});
+    clear_message();
     if (had_work)
         message_->say(tr("What is on the disk is loaded in place of your own changes."),
                       {{tr("Bring mine back"), [this] { desk_->history().undo(); }}, {tr("Close"), {}}});
@@ -62,6 +111,7 @@ bool MainWindow::offer(const std::function<bool(const Rescued &)> &wanted) {
             recovery_->forget(work); // it reached the disk after all
             continue;
         }
+        offers_left_ = true;
         message_->say(tr("roundlay ended badly while %1 had unsaved changes.").arg(work.title),
                       {{tr("Recover"), [this, work] { recover(work); }},
                        {tr("Throw away"),
@@ -69,17 +119,21 @@ bool MainWindow::offer(const std::function<bool(const Rescued &)> &wanted) {
                             recovery_->forget(work);
                             offer_recovery();
                         }},
-                       {tr("Later"), {}}});
+                       {tr("Later"), [this] { offers_left_ = false; }}});
         return true;
     }
+    offers_left_ = false;
     return false;
 }
 
 void MainWindow::recover(const Rescued &work) {
-    if (!may_leave() || !recovery_->take_over(work)) return;
+    if (!may_leave() || !recovery_->take_over(work)) return clear_message();
     selection_->clear();
     desk_->recover(work.path, work.title, work.text, work.on_disk);
-    if (desk_->changed_on_disk()) tell_changed_on_disk();
+    if (desk_->changed_on_disk())
+        tell_changed_on_disk();
+    else
+        clear_message(); // others may be left
 }
 
 bool MainWindow::end_session(bool may_ask) {

@@ -91,10 +91,16 @@ QIcon demo_icon(const Demo &demo) {
     return read.shell ? outline_icon(read.shell->walls) : QIcon();
 }
 
+/// Asks for a few lines, and takes what room there is.
+class RecentList : public QListWidget {
+  public:
+    QSize sizeHint() const override { return {QListWidget::sizeHint().width(), minimumHeight()}; }
+};
+
 } // namespace
 
 StartPage::StartPage(QWidget *parent)
-    : QWidget(parent), recent_label_(new QLabel(tr("&Recent documents"))), recent_(new QListWidget) {
+    : QWidget(parent), recent_label_(new QLabel(tr("&Recent documents"))), recent_(new RecentList) {
     constexpr int column_width = 560, least_recent = 64, icon_size = 96;
     auto *sign = new QLabel;
     sign->setPixmap(QIcon(QStringLiteral(":/roundlay.svg")).pixmap(icon_size, icon_size));

@@ -16,6 +16,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTableView>
 
 namespace roundlay::window {
@@ -52,8 +55,8 @@ QString total_words(const CutList &list) {
                         .arg(volume_text(volume, list.units));
     if (list.weights_known)
         words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units)) +
-                 QStringLiteral("\n") + kernel_words(list.weight_basis) + QStringLiteral(" ") +
-                 kernel_words(std::string(weight_caution));
+                 QStringLiteral("\n") + kernel_words(std::string(weight_caution)) + QStringLiteral("\n") +
+                 kernel_words(list.weight_basis);
     else
         words += QStringLiteral("\n") + kernel_words(list.weight_basis);
     return words;
@@ -63,7 +66,7 @@ QString total_words(const CutList &list) {
 
 CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), which_(new QComboBox), filter_(new QLineEdit),
-      table_(new QTableView), totals_(new QLabel), model_(new TableModel(this)),
+      table_(new QTableView), totals_(new QLabel), below_(new QScrollArea), model_(new TableModel(this)),
       order_(new TableOrder(this)) {
     which_->addItems(
         {tr("every piece"), tr("distinct pieces"), tr("sticks to order"), tr("pegs"), tr("totals")});
@@ -89,10 +92,21 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     table_->setAccessibleName(tr("Cut list"));
     totals_->setWordWrap(true);
     auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 4, 4, 4);
     new StandBanner(desk_, column, StandBanner::Shows::as_stood);
     column->addLayout(row);
     column->addWidget(table_, 1);
-    column->addWidget(totals_);
+    below_->setWidget(totals_);
+    below_->setWidgetResizable(true);
+    below_->setFrameShape(QFrame::NoFrame);
+    below_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    below_->setAccessibleName(tr("Totals"));
+    totals_->setAlignment(Qt::AlignTop);
+    totals_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    const bool is_low = screen()->availableGeometry().height() < 560; // there all panels take turns
+    table_->setMinimumHeight(height_of_rows(is_low ? 2 : 5));
+    below_->setMinimumHeight((is_low ? 1 : 2) * totals_->fontMetrics().lineSpacing());
+    column->addWidget(below_);
     connect(which_, &QComboBox::currentIndexChanged, this, &CutListPanel::refresh);
     connect(filter_, &QLineEdit::textChanged, order_, &QSortFilterProxyModel::setFilterFixedString);
     connect(copy_button, &QPushButton::clicked, this, &CutListPanel::copy);
@@ -105,6 +119,28 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
 void CutListPanel::showEvent(QShowEvent *event) {
     QWidget::showEvent(event);
     refresh();
+}
+
+int CutListPanel::height_of_rows(int rows) const {
+    return table_->horizontalHeader()->sizeHint().height() +
+           rows * table_->verticalHeader()->defaultSectionSize() +
+           table_->horizontalScrollBar()->sizeHint().height() + 2 * table_->frameWidth();
+}
+
+/// The list is what people come for: what is said of the weights scrolls where there is little room.
+void CutListPanel::share_height() {
+    constexpr int most_rows = 8;
+    const int all =
+        totals_->text().isEmpty()
+            ? 0
+            : totals_->heightForWidth(below_->width() - below_->verticalScrollBar()->sizeHint().width());
+    const int room = height() - (table_->y() + height_of_rows(most_rows));
+    below_->setMaximumHeight(std::max(std::min(room, all), below_->minimumHeight()));
+}
+
+void CutListPanel::resizeEvent(QResizeEvent *event) {
+    QWidget::resizeEvent(event);
+    share_height();
 }
 
 void CutListPanel::refresh() {
@@ -122,6 +158,7 @@ void CutListPanel::refresh() {
         totals_->clear();
     }
     table_->resizeColumnsToContents();
+    share_height();
     following_ = false;
     follow_selection();
 }

@@ -6,6 +6,7 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
+class QScrollArea;
 class QTableView;
 
 namespace roundlay::window {
@@ -26,9 +27,12 @@ class CutListPanel : public QWidget {
 
   protected:
     void showEvent(QShowEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
   private:
     void refresh();
+    int height_of_rows(int rows) const;
+    void share_height();
     void follow_selection();
     void choose_row();
     int tag_column() const;
@@ -39,6 +43,7 @@ class CutListPanel : public QWidget {
     QLineEdit *filter_;
     QTableView *table_;
     QLabel *totals_;
+    QScrollArea *below_; ///< the totals, as far as the table leaves them room
     TableModel *model_;
     TableOrder *order_;
     bool following_ = false;

@@ -122,6 +122,11 @@ void blank_fields(QWidget &panel) {
         box->setCurrentIndex(-1);
 }
 
+void put_in_reach(QScrollArea &panel, QWidget &fields, bool on) {
+    fields.setEnabled(on);
+    panel.setFocusPolicy(on ? Qt::NoFocus : Qt::ClickFocus);
+}
+
 void commit(MeasureEdit &edit, Desk &desk, const std::function<void()> &deed) {
     QString why;
     const auto listening =

@@ -6,6 +6,7 @@
 
 class QFormLayout;
 class QLabel;
+class QScrollArea;
 class QWidget;
 
 namespace roundlay::window {
@@ -23,6 +24,10 @@ void add_field(QFormLayout &form, const QString &label, CountBox &box);
 
 /// What stands in the fields of a panel goes: it was of a document that is not here any more.
 void blank_fields(QWidget &panel);
+
+/// The fields of a panel. While they are out of reach whoever presses there takes the keyboard away from
+/// where it was: nothing that is typed then goes elsewhere.
+void put_in_reach(QScrollArea &panel, QWidget &fields, bool on);
 
 /// Does what the field's commit asks for. Where the desk refuses, the field says why and keeps what was
 /// typed; the document stays as it was.

@@ -5,6 +5,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
@@ -27,18 +28,21 @@ QString plain(QString label) {
 } // namespace
 
 FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
-    : QScrollArea(parent), desk_(desk), selection_(selection), name_(new NameEdit), complaint_(new QLabel) {
+    : QScrollArea(parent), desk_(desk), selection_(selection), name_(new NameEdit),
+      complaint_(new WrappedLabel) {
     setWidgetResizable(true);
     setAccessibleName(tr("Floors"));
     setFrameShape(QFrame::NoFrame);
     auto *content = new QWidget;
     auto *column = new QVBoxLayout(content);
     new StandBanner(desk_, column, StandBanner::Shows::fields);
+    fields_ = new QWidget;
+    auto *fields = new QVBoxLayout(fields_);
+    fields->setContentsMargins(0, 0, 0, 0);
     auto *form = new QFormLayout;
     floors_ = chooser(form, tr("&Floor"), tr("Add a floor"), tr("Remove the floor"));
-    complaint_->setWordWrap(true);
     form->addRow(complaint_);
-    column->addLayout(form);
+    fields->addLayout(form);
     all_ = new QWidget;
     auto *inner = new QVBoxLayout(all_);
     inner->setContentsMargins(0, 0, 0, 0);
@@ -47,7 +51,8 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     inner->addLayout(joists);
     inner->addWidget(beams_box());
     inner->addWidget(openings_box());
-    column->addWidget(all_);
+    fields->addWidget(all_);
+    column->addWidget(fields_);
     column->addStretch(1);
     for (QFormLayout *each : content->findChildren<QFormLayout *>())
         each->setRowWrapPolicy(QFormLayout::WrapLongRows);
@@ -57,7 +62,7 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     connect_choosers();
     connect(&desk_, &Desk::began, this, [this] {
         floor_ = beam_ = opening_ = 0;
-        setEnabled(false); // until what the document says is read
+        put_in_reach(*this, *fields_, false); // until what the document says is read
         blank_fields(*this);
         for (QComboBox *box : {floors_.box, beams_.box, openings_.box, from_, to_})
             box->clear();

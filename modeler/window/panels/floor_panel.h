@@ -92,6 +92,7 @@ class FloorPanel : public QScrollArea {
     LengthEdit *opening_left_ = nullptr, *opening_wall_ = nullptr, *opening_width_ = nullptr,
                *opening_length_ = nullptr;
     QLabel *complaint_;
+    QWidget *fields_; ///< all but the banner
 };
 
 } // namespace roundlay::window

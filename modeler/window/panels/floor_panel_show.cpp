@@ -1,5 +1,6 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/tints.h"
@@ -62,7 +63,7 @@ void FloorPanel::refresh() {
     complaint_->setPalette(red);
     complaint_->clear();
     const auto &shell = desk_.state()->read.shell;
-    setEnabled(shell.has_value());
+    put_in_reach(*this, *fields_, shell.has_value());
     if (!shell) return;
     floor_ = std::clamp(floor_, 0, std::max(static_cast<int>(shell->floors.size()) - 1, 0));
     list_floors(*shell);

@@ -90,6 +90,7 @@ void MeasureEdit::complain(const QString &sentence) {
         if (!sentence.isEmpty()) p.setColor(group, QPalette::Text, tints().error);
     setPalette(p);
     emit complained(sentence);
+    if (sentence.isEmpty()) emit mended();
 }
 
 void LengthEdit::set_length(std::optional<Length> length, UnitSystem units) {

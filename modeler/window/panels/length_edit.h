@@ -30,6 +30,7 @@ class MeasureEdit : public QLineEdit {
     void committed();                         ///< by the person; the field has the new value
     void complained(const QString &sentence); ///< empty when it is right again
     void remarked();
+    void mended(); ///< what was complained of is no more
 
   protected:
     /// Reads the text into the value that waits, or returns why not.

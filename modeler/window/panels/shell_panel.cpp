@@ -9,6 +9,8 @@
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/wrapped_label.h"
+#include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
 
 #include <QComboBox>
@@ -16,6 +18,7 @@
 #include <QLabel>
 #include <QScreen>
 #include <QStyle>
+#include <QVBoxLayout>
 #include <algorithm>
 
 namespace roundlay::window {
@@ -23,9 +26,14 @@ namespace roundlay::window {
 ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     : QScrollArea(parent), desk_(desk), name_(new NameEdit), kind_(new QComboBox), top_(new QComboBox),
       species_(new QComboBox), count_(new CountBox(1, limits::rounds)), slope_(new SlopeEdit),
-      height_(new QLabel), complaint_(new QLabel) {
+      height_(new WrappedLabel), complaint_(new WrappedLabel) {
     auto *inside = new QWidget;
-    form_ = new QFormLayout(inside);
+    auto *column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, 0, 0);
+    new StandBanner(desk_, column, StandBanner::Shows::fields);
+    fields_ = new QWidget;
+    form_ = new QFormLayout(fields_);
+    column->addWidget(fields_, 1);
     form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
@@ -41,14 +49,13 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(8);
     }
-    complaint_->setWordWrap(true);
     make_fields();
     setWidget(inside);
     const int whole = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect_fields();
     connect(&desk_, &Desk::began, this, [this] {
-        setEnabled(false); // until what the document says is read
+        put_in_reach(*this, *fields_, false); // until what the document says is read
         blank_fields(*this);
         height_->clear();
         complaint_->clear();
@@ -68,7 +75,6 @@ void ShellPanel::make_fields() {
     });
     gap_ = length_field(QStringLiteral("gap"), tr("&Gap"), tr("Change gap"),
                         [](Shell &s, Length v) { s.rounds.gap = v; });
-    height_->setWordWrap(true);
     form_->addRow(tr("Height"), height_);
     form_->addRow(tr("T&op"), top_);
     form_->addRow(tr("Notc&h"), kind_);
@@ -155,7 +161,7 @@ void ShellPanel::refresh() {
     red.setColor(QPalette::WindowText, tints().error);
     complaint_->setPalette(red);
     const State &state = *desk_.state();
-    setEnabled(state.read.shell.has_value());
+    put_in_reach(*this, *fields_, state.read.shell.has_value());
     if (!state.read.shell) return;
     const Shell &s = *state.read.shell;
     const UnitSystem units = s.units;

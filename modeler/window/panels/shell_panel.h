@@ -44,6 +44,7 @@ class ShellPanel : public QScrollArea {
     QFormLayout *form_;
     LengthEdit *thickness_, *pitch_, *gap_, *overhang_, *least_tail_;
     QLabel *height_, *complaint_;
+    QWidget *fields_; ///< all but the banner
 };
 
 } // namespace roundlay::window

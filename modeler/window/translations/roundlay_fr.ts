@@ -73,6 +73,10 @@
         <source>, estimated %1</source>
         <translation>, estimées : %1</translation>
     </message>
+    <message>
+        <source>Totals</source>
+        <translation>Totaux</translation>
+    </message>
 </context>
 <context>
     <name>Desk</name>
@@ -103,6 +107,10 @@
     <message>
         <source>That does not fit there. %1</source>
         <translation>Cela ne tient pas à cet endroit. %1</translation>
+    </message>
+    <message>
+        <source>%1-as-found</source>
+        <translation>%1-tel-que-trouvé</translation>
     </message>
 </context>
 <context>
@@ -640,6 +648,145 @@
     <message>
         <source>Across it</source>
         <translation>En travers</translation>
+    </message>
+</context>
+<context>
+    <name>Labels</name>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Épaisseur</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Rangs</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Pas</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Jeu</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Pente</translation>
+    </message>
+    <message>
+        <source>Along the log</source>
+        <translation>Le long de la pièce</translation>
+    </message>
+    <message>
+        <source>Across it</source>
+        <translation>En travers</translation>
+    </message>
+    <message>
+        <source>Overhang</source>
+        <translation>Débord</translation>
+    </message>
+    <message>
+        <source>Least tail</source>
+        <translation>Moindre queue</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Bois</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>Depuis la gauche</translation>
+    </message>
+    <message>
+        <source>From the wall</source>
+        <translation>Depuis le mur</translation>
+    </message>
+    <message>
+        <source>Sill</source>
+        <translation>Allège</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Mark on the log</source>
+        <translation>Marque sur la pièce</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Butt height</source>
+        <translation>Hauteur du gros bout</translation>
+    </message>
+    <message>
+        <source>Tip height</source>
+        <translation>Hauteur du petit bout</translation>
+    </message>
+    <message>
+        <source>Butt width</source>
+        <translation>Largeur du gros bout</translation>
+    </message>
+    <message>
+        <source>Tip width</source>
+        <translation>Largeur du petit bout</translation>
+    </message>
+    <message>
+        <source>Diameter of the stick</source>
+        <translation>Diamètre de la bille</translation>
+    </message>
+    <message>
+        <source>Bow</source>
+        <translation>Cintrage</translation>
+    </message>
+    <message>
+        <source>Level of their tops</source>
+        <translation>Niveau du dessus</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Entraxe</translation>
+    </message>
+    <message>
+        <source>First space</source>
+        <translation>Premier écart</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Appui</translation>
+    </message>
+    <message>
+        <source>Pocket</source>
+        <translation>Mortaise</translation>
+    </message>
+    <message>
+        <source>Each cheek widens by</source>
+        <translation>Chaque joue s’évase de</translation>
+    </message>
+    <message>
+        <source>Live load</source>
+        <translation>Charge d’usage</translation>
+    </message>
+    <message>
+        <source>Dead load</source>
+        <translation>Charge permanente</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>« %1 »</translation>
     </message>
 </context>
 <context>
@@ -1643,6 +1790,34 @@
     <message>
         <source>Add a s&amp;tep of the foundation to the wall</source>
         <translation>Ajouter un re&amp;ssaut de la fondation au mur</translation>
+    </message>
+    <message>
+        <source>Changed on the disk</source>
+        <translation>Modifié sur le disque</translation>
+    </message>
+    <message>
+        <source>To save here would take the place of that change. Overwriting keeps it beside the file, as %1; loading it keeps yours in Undo.</source>
+        <translation>Enregistrer ici prendrait la place de cette modification. Écraser la garde à côté du fichier, sous le nom %1 ; la charger garde la vôtre dans Annuler.</translation>
+    </message>
+    <message>
+        <source>Save mine &amp;elsewhere…</source>
+        <translation>&amp;Enregistrer le mien ailleurs…</translation>
+    </message>
+    <message>
+        <source>&amp;Overwrite</source>
+        <translation>É&amp;craser</translation>
+    </message>
+    <message>
+        <source>&amp;Load theirs</source>
+        <translation>&amp;Charger l’autre</translation>
+    </message>
+    <message>
+        <source>What stands on the disk cannot be kept as %1, so nothing was overwritten.</source>
+        <translation>Ce qui est sur le disque ne peut être gardé sous %1 : rien n’a été écrasé.</translation>
+    </message>
+    <message>
+        <source>What stood on the disk is kept as %1.</source>
+        <translation>Ce qui était sur le disque est gardé sous %1.</translation>
     </message>
 </context>
 <context>

@@ -102,8 +102,29 @@ void SheetView::turn_page(int by) {
     update();
 }
 
-void SheetView::paintEvent(QPaintEvent *) {
+/// Above the line that tells which of several sheets it is.
+QRectF SheetView::room_of_sheet() const {
+    const int line = pages() > 1 ? fontMetrics().height() + 2 : 0;
+    return QRectF(rect()).adjusted(0, 0, 0, -line);
+}
+
+void SheetView::paint_page(QPainter &painter, const QRectF &room) {
     constexpr double margin = 12;
+    const sheets::Sheet &sheet = pages_[static_cast<std::size_t>(page_)];
+    const double fit = std::min((room.width() - 2 * margin) / sheet.size.width,
+                                (room.height() - 2 * margin) / sheet.size.height);
+    const double scale = std::max(fit * zoom_, 0.01);
+    painter.save();
+    painter.setClipRect(room);
+    painter.translate(room.center() + offset_ - scale / 2 * QPointF(sheet.size.width, sheet.size.height));
+    painter.scale(scale, scale);
+    painter.fillRect(QRectF(0, 0, sheet.size.width, sheet.size.height), Qt::white);
+    paint_sheet(painter, sheet);
+    painter.restore();
+}
+
+void SheetView::paintEvent(QPaintEvent *) {
+    constexpr int beside = 12;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), palette().color(QPalette::Window).darker(tints().dark ? 125 : 106));
@@ -112,28 +133,18 @@ void SheetView::paintEvent(QPaintEvent *) {
         painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap, words());
         return;
     }
-    const sheets::Sheet &sheet = pages_[static_cast<std::size_t>(page_)];
-    const double fit =
-        std::min((width() - 2 * margin) / sheet.size.width, (height() - 2 * margin) / sheet.size.height);
-    const double scale = std::max(fit * zoom_, 0.01);
-    painter.translate(width() / 2.0 + offset_.x() - scale * sheet.size.width / 2,
-                      height() / 2.0 + offset_.y() - scale * sheet.size.height / 2);
-    painter.scale(scale, scale);
-    painter.fillRect(QRectF(0, 0, sheet.size.width, sheet.size.height), Qt::white);
-    paint_sheet(painter, sheet);
-    painter.resetTransform();
+    paint_page(painter, room_of_sheet());
     if (desk_.standing_is_old()) wash(painter, rect());
     if (pages() < 2) return;
     painter.setPen(tints().ink);
-    painter.drawText(rect().adjusted(0, 0, -static_cast<int>(margin), -static_cast<int>(margin / 2)),
-                     Qt::AlignRight | Qt::AlignBottom,
+    painter.drawText(rect().adjusted(beside, 0, -beside, -1), Qt::AlignRight | Qt::AlignBottom,
                      tr("Sheet %1 of %2: Page Up, Page Down").arg(page_ + 1).arg(pages()));
 }
 
 void SheetView::zoom(double factor, QPointF at) {
     constexpr double most = 30;
     const double next = std::clamp(zoom_ * factor, 1.0, most);
-    const QPointF from_middle = at - QPointF(width() / 2.0, height() / 2.0) - offset_;
+    const QPointF from_middle = at - room_of_sheet().center() - offset_;
     offset_ -= from_middle * (next / zoom_ - 1);
     zoom_ = next;
     if (zoom_ <= 1) offset_ = {};

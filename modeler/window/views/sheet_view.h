@@ -27,7 +27,9 @@ class SheetView : public QWidget {
     int pages() const { return static_cast<int>(pages_.size()); }
     const QString &tag() const { return tag_; }
     const std::vector<sheets::Sheet> &drawn() const { return pages_; }
-    QString words() const; ///< in place of pages; empty where there are some
+    QString words() const;
+    QRectF room_of_sheet() const;
+    void paint_page(QPainter &painter, const QRectF &room); ///< in place of pages; empty where there are some
     void turn_page(int by);
     using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, int model)>;
     void draw_by(Drawing drawing) {
