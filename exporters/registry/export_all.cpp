@@ -75,10 +75,26 @@ std::optional<ExportFailure> spare_own_files(const OutputFolder &folder) {
                              "; nothing was written; move them, choose another folder, or replace them"};
 }
 
+Manifest manifest_of(const ExportJob &job) {
+    return {std::string(program_version), job.shell.name, job.document, job.document_sha256, {}};
+}
+
+/// What another house was made of is not replaced unasked: the two would lie mixed, or one be gone.
+std::optional<ExportFailure> spare_another(const ExportJob &job, const OutputFolder &folder) {
+    const auto earlier = earlier_manifest(folder.path());
+    if (!earlier || !is_of_another_document(*earlier, manifest_of(job))) return {};
+    std::string other = earlier->document;
+    if (!earlier->shell.empty())
+        other += (other.empty() ? "\"" : " (\"") + earlier->shell + (other.empty() ? "\"" : "\")");
+    return ExportFailure{Trouble::in_the_way,
+                         "the files in \"" + folder.path().string() + "\" were made from another document, " +
+                             other + "; nothing was written; choose another folder, or replace them"};
+}
+
 std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std::string> &makers,
                                     OutputFolder &folder, ExportReport &report, IfThere own) {
-    report.manifest = {std::string(program_version), job.shell.name, job.document, job.document_sha256,
-                       folder.files()};
+    report.manifest = manifest_of(job);
+    report.manifest.files = folder.files();
     settle_earlier(job, makers, folder, report);
     folder.set_maker("");
     if (auto failure = add_file(folder, manifest_name, manifest_json(report.manifest), "this list"))
@@ -100,6 +116,8 @@ std::variant<ExportReport, ExportFailure> export_all(const ExportJob &job,
     if (const auto *error = std::get_if<FileError>(&opened))
         return ExportFailure{Trouble::file, error->message};
     OutputFolder &out = std::get<OutputFolder>(opened);
+    if (own == IfThere::refuse)
+        if (auto failure = spare_another(job, out)) return *failure;
     ExportReport report;
     std::vector<std::string> makers;
     for (const Exporter *exporter : exporters) {

@@ -14,7 +14,7 @@ namespace roundlay {
 
 enum class Trouble {
     file,       ///< a file cannot be written
-    in_the_way, ///< a person's own files would have to be replaced
+    in_the_way, ///< a person's own files, or those of another document, would have to be replaced
     picture,    ///< this machine can make no picture
     nothing,    ///< there is nothing of its kind to be made of this shell
     cancelled,  ///< the person stopped it

@@ -1,4 +1,5 @@
 #include "kernel/document/describe.h"
+#include "kernel/measure/load.h"
 
 namespace roundlay::format {
 
@@ -52,8 +53,9 @@ void check_across(TableReading &at, Floor &floor) {
 }
 
 constexpr Load bearable{
-    50,
-    "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as \"40 psf\""};
+    most_load,
+    "a load over 0 up to 50 kPa: a number up to 10 in kPa without quotes, or text with its unit such as "
+    "\"40 psf\""};
 
 const TableOf<Floor> &floor_table() {
     static const TableOf<Floor> table{

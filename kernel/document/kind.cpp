@@ -26,7 +26,9 @@ struct Takes {
     std::string operator()(const Incline &kind) const {
         return kind.may_fall ? "a slope" : "a slope that is not negative";
     }
-    std::string operator()(const Direction &) const { return "a direction"; }
+    std::string operator()(const Direction &) const {
+        return "a direction such as \"east\", \"north-west\" or \"30 deg north of east\"";
+    }
     std::string operator()(const Text &) const {
         return "text of up to " + std::to_string(limits::name_characters) + " characters";
     }

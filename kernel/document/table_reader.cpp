@@ -7,6 +7,7 @@
 #include "kernel/measure/character.h"
 #include "kernel/measure/load.h"
 #include "kernel/measure/nearest_name.h"
+#include "kernel/measure/spelling.h"
 
 #include <algorithm>
 #include <cmath>
@@ -213,9 +214,20 @@ bool TableReader::number(std::string_view key, double &into, double low, bool lo
     return true;
 }
 
+bool TableReader::bare_load(std::string_view key, double &into, double most, const char *expected) {
+    const toml::node *found = node(key);
+    const double read = found ? found->value<double>().value_or(0) : 0;
+    const std::string stated = found && read > most_bare_load ? with_unit_stated(read) : "";
+    if (stated.empty()) return number(key, into, 0, false, most, expected);
+    take(key);
+    return refuse(
+        key, "has no unit, and " + spell_number(read) + " kPa is " + print_load(read, UnitSystem::imperial),
+        "the unit stated: " + stated);
+}
+
 bool TableReader::load(std::string_view key, double &into, double most, const char *expected) {
     const toml::node *found = node(key);
-    if (!found || !found->is_string()) return number(key, into, 0, false, most, expected);
+    if (!found || !found->is_string()) return bare_load(key, into, most, expected);
     take(key);
     const auto read = parse_load(found->as_string()->get());
     if (!read) return refuse(key, "cannot be read as a load", expected);

@@ -28,7 +28,7 @@ class TableReader {
     /// Over `low` (or from it, where `low_is_in`), up to `high`.
     bool number(std::string_view key, double &into, double low, bool low_is_in, double high,
                 const char *expected);
-    /// A load in kPa: a number, or text with its unit. Over 0, up to `most`.
+    /// A load in kPa: a number up to 10, or text with its unit. Over 0, up to `most`.
     bool load(std::string_view key, double &into, double most, const char *expected);
     bool texts(std::string_view key, std::vector<std::string> &into); ///< a list of texts
     bool heading(std::string_view key, double &into);                 ///< degrees counter-clockwise from east
@@ -56,6 +56,7 @@ class TableReader {
     }
 
   private:
+    bool bare_load(std::string_view key, double &into, double most, const char *expected);
     const toml::node *node(std::string_view key) const { return table_ ? table_->get(key) : nullptr; }
     const toml::node *take(std::string_view key); ///< names the key and notes where it stands
     // Each reports one error at the statement and returns false.

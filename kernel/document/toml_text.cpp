@@ -50,7 +50,8 @@ std::string toml_text(double value) {
 std::string load_text(double kpa, UnitSystem system) {
     constexpr std::string_view metric = " kPa";
     std::string text = spell_load(kpa, system);
-    if (system != UnitSystem::metric || !text.ends_with(metric)) return toml_text(text);
+    if (system != UnitSystem::metric || !text.ends_with(metric) || kpa > most_bare_load)
+        return toml_text(text);
     return text.substr(0, text.size() - metric.size());
 }
 

@@ -17,7 +17,8 @@ std::string toml_text(Slope value);
 /// `0.5`, exact. Finite values only.
 std::string toml_text(double value);
 
-/// A load in kPa: a number where the units are metric, else text with its unit; the one that is much shorter.
+/// A load in kPa: a number where the units are metric and it may stand without its unit, else text with its
+/// unit; the one that is much shorter.
 std::string load_text(double kpa, UnitSystem system);
 
 } // namespace roundlay

@@ -62,6 +62,14 @@ std::optional<double> parse_load(std::string_view text, std::optional<UnitSystem
     return {};
 }
 
+std::string with_unit_stated(double number) {
+    std::string text;
+    for (const LoadUnit &unit : {LoadUnit{" psf", kpa_per_psf}, LoadUnit{" kPa", 1}})
+        if (number * unit.kpa <= most_load)
+            text += (text.empty() ? "\"" : " or \"") + spell_number(number) + std::string(unit.name) + "\"";
+    return text;
+}
+
 std::string print_load(double kpa, UnitSystem system) {
     constexpr int figures = 4;
     return system == UnitSystem::metric ? digits_of(kpa, figures) + " kPa"

@@ -19,6 +19,16 @@ inline constexpr double n_per_mm_per_plf = newtons_per_pound / 304.8; ///< N/mm 
 /// which is meant.
 std::optional<double> parse_load(std::string_view text, std::optional<UnitSystem> bare = {});
 
+inline constexpr double most_load = 50; ///< kPa on a floor
+
+/// A number over this is hardly meant in kPa, as no room of a house bears it, nor a lesser one in psf: it
+/// must have its unit.
+inline constexpr double most_bare_load = 10;
+
+/// What a load without its unit can be stated as: `"40 psf" or "40 kPa"`, as far as a floor is asked to bear
+/// it; empty: neither.
+std::string with_unit_stated(double number);
+
 /// For reading, four figures: `40 psf`, `1.9 kPa`.
 std::string print_load(double kpa, UnitSystem system);
 

@@ -96,8 +96,8 @@ void tell(const Console &console, const ExportReport &report, const std::string 
                                                                 : console.error(failure.message);
     if (!report.outdated.empty())
         console.warn(std::to_string(report.outdated.size()) + " files in \"" + folder +
-                     "\" are of an earlier state of the document, among them " + report.outdated.front() +
-                     "; export everything to bring them up to date");
+                     "\" are of an earlier state of the document, or of another, among them " +
+                     report.outdated.front() + "; export everything to bring them up to date");
 }
 
 /// Says each stage once as it begins, instead of the line that is drawn anew.
@@ -168,13 +168,17 @@ CommandRun declare_export(CLI::App &app) {
     app.add_option("--without", words->without, "all but these")->delimiter(',')->type_name("NAMES");
     app.add_option("--units", words->units, "metric or imperial instead of the document's own")
         ->type_name("SYSTEM");
-    app.add_option("--paper", words->paper, "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid")
+    app.add_option(
+           "--paper", words->paper,
+           "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid; tags, templates and story poles "
+           "come on A4 or Letter, whichever goes with it")
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");
     app.add_flag(
         "--force", words->force,
-        "replace files of your own in the folder too: those that no export made, or that were changed since");
+        "replace files of your own in the folder too: those that no export made, or that were changed since; "
+        "and those made from another document");
     return [words](const Console &console) { return run_export(console, *words); };
 }
 

@@ -2,6 +2,7 @@
 
 #include "kernel/document/limits.h"
 #include "kernel/document/reference.h"
+#include "kernel/measure/load.h"
 
 #include <nlohmann/json.hpp>
 
@@ -36,10 +37,10 @@ struct TypeOf {
                 {kind.low_is_in ? "minimum" : "exclusiveMinimum", kind.low},
                 {"maximum", kind.high}};
     }
-    Json operator()(const Load &kind) const {
+    Json operator()(const Load &) const {
         return {{"anyOf",
                  {Json{{"type", "string"}, {"minLength", 1}},
-                  Json{{"type", "number"}, {"exclusiveMinimum", 0}, {"maximum", kind.most}}}}};
+                  Json{{"type", "number"}, {"exclusiveMinimum", 0}, {"maximum", most_bare_load}}}}};
     }
     Json operator()(const Size &) const {
         return {{"anyOf", {Json{{"type", "string"}, {"minLength", 1}}, Json{{"const", 0}}}}};

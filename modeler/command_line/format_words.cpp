@@ -32,6 +32,20 @@ std::string wrapped(const std::string &lead, std::size_t margin, const std::stri
     return text + line + "\n";
 }
 
+/// How the kinds of values are written that have a spelling of their own.
+constexpr std::pair<const char *, const char *> values[] = {
+    {"a length",
+     "in quotes, with its unit: \"8 1/2 in\", \"7 ft 6 in\", \"230 mm\", \"2.4 m\"; 0 needs none"},
+    {"a slope", "in quotes, as a rise on a run or in degrees: \"1:8\", \"1 in 8\", \"7 deg\""},
+    {"a direction",
+     "in quotes, a compass word or degrees from one to another: \"east\", \"north-west\", \"30 deg "
+     "north of east\"; east is to the right on the plan, north is up"},
+    {"a load",
+     "in quotes with its unit, \"40 psf\" or \"1.9 kPa\"; a number without quotes, up to 10, is in kPa"},
+    {"a count, a part", "a number without quotes: 11, 0.5"},
+    {"yes or no", "true or false, without quotes"},
+    {"a name, a word", "in quotes: \"front door\", \"full dovetail\""}};
+
 /// Backquotes are for Markdown.
 std::string plain(std::string text) {
     std::erase(text, '`');
@@ -74,7 +88,10 @@ std::string words_of_tables() {
     std::string text;
     for (const Section *section : all_sections())
         text += wrapped(header(*section), 20, section->table->summary);
-    return text + "\nroundlay format TABLE tells the keys of one of them.\n";
+    text += "\nroundlay format TABLE tells the keys of one of them. Their values:\n\n";
+    for (const auto &[kind, how] : values)
+        text += wrapped(kind, 20, how);
+    return text;
 }
 
 std::string words_of_table(const Section &section) {

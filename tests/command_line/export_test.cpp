@@ -95,8 +95,8 @@ TEST_CASE("files of an earlier state of the document go when made anew, and are 
     put(home.folder / "hut.roundlay", run({"new", "-", "--rounds", "2"}).out);
     const Ran list = home.export_with({"--only", "list"});
     CHECK(list.code == 0);
-    CHECK_THAT(list.err,
-               ContainsSubstring("of an earlier state of the document") && ContainsSubstring("shell.step"));
+    CHECK_THAT(list.err, ContainsSubstring("of an earlier state of the document, or of another") &&
+                             ContainsSubstring("shell.step"));
     put(home.out() / "pieces/notes.txt", "mine");
     REQUIRE(home.export_with({"--only", "step,list"}).code == 0);
     const Json manifest = Json::parse(text_of(home.out() / "manifest.json"));
@@ -209,6 +209,32 @@ TEST_CASE("a person's own files are named and spared unless --force is given") {
     CHECK(home.export_with({"--only", "mesh"}).code == 0); // not in the way of that one
 }
 
+TEST_CASE("the files of another document's export are only replaced with --force") {
+    const Home home;
+    REQUIRE(home.export_with({"--only", "list"}).code == 0);
+    const auto before = files_in(home.out());
+    const std::string manifest = text_of(home.out() / "manifest.json");
+    put(home.folder / "barn.roundlay", run({"new", "-", "--rounds", "9"}).out);
+    const auto export_barn = [&](std::vector<std::string> more) {
+        std::vector<std::string> words{"export", "barn.roundlay", "--to", "out", "--only", "list"};
+        words.insert(words.end(), more.begin(), more.end());
+        return run(words, {.folder = home.folder.path().string()});
+    };
+    const Ran refused = export_barn({});
+    CHECK(refused.code == 4);
+    CHECK_THAT(refused.err, ContainsSubstring("made from another document, hut.roundlay") &&
+                                ContainsSubstring("nothing was written") &&
+                                ContainsSubstring("with --force"));
+    CHECK(files_in(home.out()) == before);
+    CHECK(text_of(home.out() / "manifest.json") == manifest);
+    CHECK(export_barn({"--force"}).code == 0);
+    CHECK(export_barn({}).code == 0); // its own now
+    CHECK(home.export_with({"--only", "list"}).code == 4);
+    // Another state of the same one is no other, nor is one whose name is not known, as from a pipe.
+    put(home.folder / "barn.roundlay", run({"new", "-", "--rounds", "8"}).out);
+    CHECK(export_barn({}).code == 0);
+}
+
 TEST_CASE("two exports into one folder: one does it whole, the other says why not") {
     const Home home;
     put(home.folder / "hut.roundlay", run({"new", "-"}).out);
@@ -217,10 +243,10 @@ TEST_CASE("two exports into one folder: one does it whole, the other says why no
         fs::remove_all(home.out());
         Ran second;
         std::thread beside([&] {
-            second = run({"export", "other.roundlay", "--to", "out", "--only", "step,list"},
+            second = run({"export", "other.roundlay", "--to", "out", "--only", "step,list", "--force"},
                          {.folder = home.folder.path().string()});
         });
-        const Ran first = home.export_with({"--only", "step,list"});
+        const Ran first = home.export_with({"--only", "step,list", "--force"});
         beside.join();
         for (const Ran *ran : {&first, static_cast<const Ran *>(&second)})
             if (ran->code != 0) {

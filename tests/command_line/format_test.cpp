@@ -13,6 +13,10 @@ TEST_CASE("format lists the tables of a document, and tells of one all its keys"
     for (const char *header : {"[shell] ", "[[wall]] ", "[[floor.beam]] ", "[wood] "})
         CHECK_THAT(tables.out, ContainsSubstring(header));
 
+    for (const char *value : {"\na length ", "\na slope ", "\na direction ", "\na load ", "\"north-west\""})
+        CHECK_THAT(tables.out, ContainsSubstring(value));
+    CHECK_THAT(run({"format", "wall"}).out, ContainsSubstring("\"30 deg north of east\""));
+
     const Ran pegs = run({"format", "pegs"});
     CHECK(pegs.code == 0);
     CHECK(pegs.out.starts_with("[pegs]\nA peg runs down"));

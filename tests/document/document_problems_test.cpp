@@ -350,14 +350,32 @@ TEST_CASE("A load is stated in kilopascals or with its unit, and refused where i
     CHECK(load_of("\"1.9 kPa\"") == 1.9);
     CHECK(load_of("\"40 psf\"") ==
           Approx(40 * 0.04788026).epsilon(1e-7)); // NIST SP 811, appendix B.8, from memory
+    CHECK(load_of("10") == 10);
+    CHECK(load_of("\"40 kPa\"") == 40);
     for (const char *wrong :
-         {"\"40\"", "\"40 psi\"", "\"2000 psf\"", "\"-1 kPa\"", "51", "\"0 psf\"", "true"}) {
+         {"\"40\"", "\"40 psi\"", "\"2000 psf\"", "\"-1 kPa\"", "2000", "\"51 kPa\"", "\"0 psf\"", "true"}) {
         INFO(wrong);
         const Problems problems = problems_of(floor_with(wrong));
         REQUIRE(problems.size() == 1);
         CHECK(problems.front().weight == Weight::error);
         CHECK_THAT(problems.front().expected, ContainsSubstring("\"40 psf\""));
     }
+}
+
+TEST_CASE("A load over 10 without its unit is refused, and both that it can be are told") {
+    const auto problem_of = [](const std::string &load) {
+        const Problems problems = problems_of(
+            sample + "[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"26 in\"\n" + load + "\n");
+        REQUIRE(problems.size() == 1);
+        return problems.front().message + "; expected " + problems.front().expected;
+    };
+    CHECK(problem_of("live_load = 40") ==
+          "\"live_load\" has no unit, and 40 kPa is 835.4 psf; expected the unit "
+          "stated: \"40 psf\" or \"40 kPa\"");
+    CHECK(problem_of("live_load = 1.9\ndead_load = 10.5") ==
+          "\"dead_load\" has no unit, and 10.5 kPa is 219.3 psf; expected the unit stated: \"10.5 psf\" or "
+          "\"10.5 kPa\"");
+    CHECK_THAT(problem_of("live_load = 60"), ContainsSubstring("expected the unit stated: \"60 psf\""));
 }
 
 TEST_CASE("All problems come at once, in the order of the text") {

@@ -38,7 +38,7 @@ TEST_CASE("What is out of bounds names the thing that it belongs to") {
          "\"stair\"\n"
          "from_left = 0\nfrom_wall = 0\nwidth = 0\nlength = \"1 ft\"",
          "\"width\" of opening \"stair\" of floor \"G\""},
-        {"[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"1 m\"\nlive_load = 51",
+        {"[[floor]]\nname = \"G\"\nfrom = \"A\"\nto = \"C\"\nlevel = \"1 m\"\nlive_load = 2000",
          "\"live_load\" of floor \"G\""},
         {"[[log]]\nwall = \"A\"\nround = 3\n[[log]]\nwall = \"A\"\nround = 4\nbow = \"3 m\"",
          "\"bow\" of round 4 of wall \"A\""},

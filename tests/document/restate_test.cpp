@@ -127,6 +127,7 @@ TEST_CASE("A load is stated back in the unit that it is stated in") {
     CHECK(edited(with("imperial", "\"40 psf\""), fifty) == with("imperial", "\"50 psf\""));
     CHECK(edited(with("metric", "\"40 psf\""), fifty) == with("metric", "\"50 psf\""));
     CHECK(edited(with("metric", "1.9"), 2.4) == with("metric", "2.4"));
+    CHECK(edited(with("metric", "1.9"), 12.5) == with("metric", "\"12.5 kPa\""));
     CHECK(edited(with("imperial", "\"1.9 kPa\""), 2.4) == with("imperial", "\"2.4 kPa\""));
     CHECK(edited(with("imperial", "\"40 psf\""), *parse_load("40 psf")) == with("imperial", "\"40 psf\""));
 }

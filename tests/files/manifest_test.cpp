@@ -99,3 +99,18 @@ TEST_CASE("a person's own files are those that no manifest lists as they are") {
     put(home / "manifest.json", manifest_json(earlier));
     CHECK(own_files(home.path(), {earlier}, wanted) == own);
 }
+
+TEST_CASE("an export is another document's where a name that both have differs") {
+    const auto from = [](const char *shell, const char *document, const char *sha) {
+        return Manifest{"1", shell, document, sha, {}};
+    };
+    const Manifest cabin = from("Cabin", "cabin.roundlay", "1");
+    CHECK_FALSE(is_of_another_document(cabin, from("Cabin", "cabin.roundlay", "2")));
+    CHECK(is_of_another_document(cabin, from("Barn", "barn.roundlay", "2")));
+    CHECK(is_of_another_document(cabin, from("Cabin", "barn.roundlay", "2")));
+    CHECK(is_of_another_document(cabin, from("Barn", "cabin.roundlay", "2")));
+    CHECK_FALSE(is_of_another_document(cabin, from("Barn", "barn.roundlay", "1"))); // the very same text
+    CHECK_FALSE(is_of_another_document(cabin, from("Cabin", "", "2")));
+    CHECK_FALSE(is_of_another_document(cabin, from("", "", "2")));
+    CHECK(is_of_another_document(from("", "cabin.roundlay", "1"), from("", "barn.roundlay", "2")));
+}

@@ -134,6 +134,10 @@ void FieldsTest::what_is_out_of_range_is_refused_beside_its_field_data() {
                           << "live_load"
                           << "2000"
                           << "40 psf";
+    QTest::newRow("load without its unit") << "floors"
+                                           << "live_load"
+                                           << "40"
+                                           << "40 psf";
     QTest::newRow("joint slope") << "joint"
                                  << "joint_slope"
                                  << "-1:8"

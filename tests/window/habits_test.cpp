@@ -87,6 +87,7 @@ class HabitsTest : public QObject {
     void closing_with_unsaved_work_asks();
     void an_export_is_stopped_and_leaves_nothing();
     void an_export_spares_a_persons_own_files_until_told();
+    void an_export_spares_the_files_of_another_document_until_told();
     void a_full_disk_keeps_the_old_file_and_the_work();
     void an_opening_comes_to_rest_on_the_round_lines();
 
@@ -260,6 +261,37 @@ void HabitsTest::an_export_spares_a_persons_own_files_until_told() {
     QVERIFY(run() && dialog.succeeded() && !replace->isVisible());
     QFile replaced(own);
     QVERIFY(replaced.open(QIODevice::ReadOnly) && replaced.readAll() != "mine");
+    window.close_document();
+}
+
+void HabitsTest::an_export_spares_the_files_of_another_document_until_told() {
+    MainWindow window(kept());
+    window.begin_demo(1);
+    QVERIFY(settled(window));
+    const QString to = folder_.filePath("another");
+    ExportJob job = window.desk().state()->job;
+    for (const bool other : {false, true}) {
+        if (other) job.document = "barn.roundlay", job.document_sha256 = "0", job.shell.name = "Barn";
+        ExportDialog dialog(job, to);
+        dialog.show();
+        QCheckBox *replace = nullptr;
+        for (QCheckBox *box : dialog.findChildren<QCheckBox *>()) {
+            if (box->text() == "&Replace those files") replace = box;
+            box->setChecked(box->text().startsWith("list"));
+        }
+        QVERIFY(replace != nullptr);
+        const auto run = [&] {
+            dialog.start();
+            return QTest::qWaitFor([&] { return !dialog.is_running(); }, 20'000);
+        };
+        QVERIFY(run());
+        QCOMPARE(dialog.succeeded(), !other);
+        QCOMPARE(replace->isVisible(), other);
+        if (!other) continue;
+        QVERIFY(dialog.result().contains("another document"));
+        replace->setChecked(true);
+        QVERIFY(run() && dialog.succeeded());
+    }
     window.close_document();
 }
 

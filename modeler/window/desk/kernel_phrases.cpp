@@ -20,8 +20,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "a length over 0 and up to 2 m"),
     QT_TRANSLATE_NOOP("kernel", "a length from 0 to 2 m"),
     QT_TRANSLATE_NOOP("kernel", "a slope that is not negative"),
-    QT_TRANSLATE_NOOP("kernel", "a load over 0 up to 50 kPa: a number in kPa without quotes, or text with "
-                                "its unit such as \"40 psf\""),
+    QT_TRANSLATE_NOOP("kernel", "a load over 0 up to 50 kPa: a number up to 10 in kPa without quotes, or "
+                                "text with its unit such as \"40 psf\""),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" is too long"),
     QT_TRANSLATE_NOOP("kernel", "at most 200 characters"),
     QT_TRANSLATE_NOOP("kernel", "\"%1\" has a control character in it"),
@@ -372,6 +372,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel",
                       "cannot write \"%1\": another export is writing there; wait until it is done or "
                       "choose another folder"),
+    QT_TRANSLATE_NOOP("kernel", "the files in \"%1\" were made from another document, %2; nothing was "
+                                "written; choose another folder, or replace them"),
     QT_TRANSLATE_NOOP("kernel", "files of your own stand in the way in \"%1\" (made by no export, or changed "
                                 "since): %2; nothing was written; move them, choose another folder, or "
                                 "replace them"),

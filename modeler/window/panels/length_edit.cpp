@@ -1,6 +1,7 @@
 #include "modeler/window/panels/length_edit.h"
 
 #include "kernel/measure/load.h"
+#include "kernel/measure/spelling.h"
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/tints.h"
@@ -137,7 +138,28 @@ std::optional<MeasureError> LoadEdit::read(const QString &typed) {
     const QString words = typed.trimmed().replace(u',', u'.');
     waiting_.reset();
     if (words.isEmpty()) return {};
-    waiting_ = parse_load(words.toStdString(), units_);
+    waiting_ = parse_load(words.toStdString());
+    if (!waiting_)
+        if (const auto number = parse_load(words.toStdString(), UnitSystem::metric)) return bare(*number);
+    return taken();
+}
+
+/// Without a unit it is read as the document reads it, in kPa, and only in a shell that is shown in those.
+std::optional<MeasureError> LoadEdit::bare(double number) {
+    const std::string stated = with_unit_stated(number);
+    if (stated.empty() || (units_ == UnitSystem::metric && number <= most_bare_load)) {
+        waiting_ = number;
+        return taken();
+    }
+    return MeasureError{0,
+                        tr("this has no unit, and %1 is %2")
+                            .arg(QString::fromStdString(spell_number(number) + " kPa"),
+                                 QString::fromStdString(print_load(number, UnitSystem::imperial)))
+                            .toStdString(),
+                        "the unit stated: " + stated};
+}
+
+std::optional<MeasureError> LoadEdit::taken() {
     constexpr double part = 1e-4; // kPa: finer would fill the document with digits that say nothing
     if (waiting_) waiting_ = std::round(*waiting_ / part) * part;
     if (waiting_) return {};

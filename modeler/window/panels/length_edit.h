@@ -100,8 +100,8 @@ class SlopeEdit : public ValueEdit<Slope> {
     QString shown() const override;
 };
 
-/// A load on a floor, in kPa; typed and shown in the unit that the shell uses, or in a unit that is typed
-/// with it.
+/// A load on a floor, in kPa; shown in the unit that the shell uses, typed with its unit, or in kPa without
+/// one where a document may state it so.
 class LoadEdit : public ValueEdit<std::optional<double>> {
     Q_OBJECT
   public:
@@ -118,6 +118,9 @@ class LoadEdit : public ValueEdit<std::optional<double>> {
     QString shown() const override;
 
   private:
+    std::optional<MeasureError> bare(double number);
+    std::optional<MeasureError> taken();
+
     UnitSystem units_ = UnitSystem::metric;
 };
 

@@ -815,6 +815,10 @@
 <context>
     <name>LoadEdit</name>
     <message>
+        <source>this has no unit, and %1 is %2</source>
+        <translation>ceci n’a pas d’unité, et %1 font %2</translation>
+    </message>
+    <message>
         <source>this is no load</source>
         <translation>ceci n’est pas une charge</translation>
     </message>
@@ -3305,6 +3309,18 @@
         <translation>une liste de textes, comme [&quot;A&quot;, &quot;B&quot;]</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; has no unit, and %2 kPa is %3 psf</source>
+        <translation>&quot;%1&quot; n’a pas d’unité, et %2 kPa font %3 psf</translation>
+    </message>
+    <message>
+        <source>the unit stated: %1 or %2</source>
+        <translation>l’unité indiquée : %1 ou %2</translation>
+    </message>
+    <message>
+        <source>the unit stated: %1</source>
+        <translation>l’unité indiquée : %1</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is missing</source>
         <translation>&quot;%1&quot; manque</translation>
     </message>
@@ -4249,6 +4265,10 @@
         <translation>impossible d’écrire « %1 » : une autre exportation y écrit ; attendez qu’elle ait fini ou choisissez un autre dossier</translation>
     </message>
     <message>
+        <source>the files in &quot;%1&quot; were made from another document, %2; nothing was written; choose another folder, or replace them</source>
+        <translation>les fichiers dans &quot;%1&quot; viennent d’un autre document, %2 ; rien n’a été écrit ; choisissez un autre dossier, ou remplacez-les</translation>
+    </message>
+    <message>
         <source>files of your own stand in the way in &quot;%1&quot; (made by no export, or changed since): %2; nothing was written; move them, choose another folder, or replace them</source>
         <translation>des fichiers à vous sont sur le chemin dans « %1 » (faits par aucune exportation, ou modifiés depuis) : %2 ; rien n’a été écrit ; déplacez-les, choisissez un autre dossier ou remplacez-les</translation>
     </message>
@@ -4597,8 +4617,8 @@
         <translation>une pente qui n’est pas négative</translation>
     </message>
     <message>
-        <source>a load over 0 up to 50 kPa: a number in kPa without quotes, or text with its unit such as &quot;40 psf&quot;</source>
-        <translation>une charge au-dessus de 0 et jusqu’à 50 kPa : un nombre en kPa sans guillemets, ou un texte avec son unité, par exemple &quot;40 psf&quot;</translation>
+        <source>a load over 0 up to 50 kPa: a number up to 10 in kPa without quotes, or text with its unit such as &quot;40 psf&quot;</source>
+        <translation>une charge au-dessus de 0 et jusqu’à 50 kPa : un nombre jusqu’à 10 en kPa sans guillemets, ou un texte avec son unité, par exemple &quot;40 psf&quot;</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too long</source>
