@@ -15,7 +15,7 @@ struct Stick {
     Blank blank;                                ///< of its stock: along the log, as it is ordered
     double volume = 0;                          ///< of the finished piece
     double low_kg = 0, high_kg = 0;             ///< estimated, not rounded
-    double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut
+    double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut; 0: a round stick
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
     std::vector<std::string> cuts;              ///< in words
 };

@@ -65,8 +65,9 @@ void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
         for (const auto &[unit, name] : {std::pair(1.0, "kg"), std::pair(kg_per_pound, "lb")}) {
             row("estimated high weight of the heaviest piece", high_weight(list, most.high_kg / unit), name,
                 sums.heaviest->tag);
-            row("estimated high weight of its blank", high_weight(list, most.blank_high_kg / unit), name,
-                sums.heaviest->tag);
+            if (most.blank_high_kg > 0)
+                row("estimated high weight of its blank", high_weight(list, most.blank_high_kg / unit), name,
+                    sums.heaviest->tag);
             row("estimated high weight of its round log", high_weight(list, most.log_high_kg / unit), name,
                 sums.heaviest->tag);
         }

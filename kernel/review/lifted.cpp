@@ -23,7 +23,7 @@ double small_end(const Piece &piece, const Blank &stock) {
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
     l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), shell.wood);
-    l.blank = round_stick(piece) ? l.log : weigh(stock.length * stock.width * stock.height, shell.wood);
+    if (!round_stick(piece)) l.blank = weigh(stock.length * stock.width * stock.height, shell.wood);
     return l;
 }
 

@@ -15,8 +15,8 @@ struct Lifted {
 /// stick's, else the least that its stock (kernel/layout/stock.h) can be hewn from.
 double small_end(const Piece &piece, const Blank &stock);
 
-/// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: its log stands there
-/// too.
+/// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: it is not
+/// known and 0.
 Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 
 /// The blank's and the log's, of a stick that is ordered.

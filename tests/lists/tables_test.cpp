@@ -140,6 +140,21 @@ TEST_CASE("each row with a weight carries what it rests on and the caution, in f
     CHECK_THAT(to_json(piece_table(list)), ContainsSubstring("no lift plan"));
 }
 
+TEST_CASE(
+    "the box around a round stick has no weight of its own, and the stick's stands as the round log's") {
+    Shell shell = test::plain_shell();
+    shell.logs.diameter = Length::mm(300);
+    const CutList list = list_of(shell);
+    for (const auto &table : {piece_table(list), model_table(list), order_table(list)})
+        for (const auto &row : rows_of(table)) {
+            CHECK(row.at("estimated_blank_weight_each_high_kg").empty());
+            CHECK(row.at("estimated_blank_weight_each_low_lb").empty());
+            CHECK(std::stod(row.at("estimated_round_log_weight_each_high_kg")) > 0);
+        }
+    for (const auto &row : rows_of(total_table(list)))
+        CHECK(row.at("what") != "estimated high weight of its blank");
+}
+
 TEST_CASE("ranges of weights are rounded outward in every list, and left empty where they are not known") {
     Shell shell = test::plain_shell();
     const CutList list = list_of(shell);

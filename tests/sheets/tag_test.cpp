@@ -1,6 +1,8 @@
 // Tags are read back by zbar (independent of libqrencode), the packing list by its cells.
 
+#include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pdf/pdf.h"
+#include "exporters/sheets/pole/story_pole.h"
 #include "exporters/sheets/tag/qr.h"
 #include "exporters/sheets/tag/tags.h"
 #include "tests/sheets/support/checks.h"
@@ -49,6 +51,27 @@ TEST_CASE("every tag's code is read from paper as tag, revision and hash") {
         wanted.insert(piece.tag + " r.B " + piece_hash(piece));
     CHECK(codes == wanted);
     CHECK(codes.size() == shell.layout.pieces.size());
+}
+
+TEST_CASE("tags, templates and full-size poles come on A4 or Letter, whichever goes with the stated paper") {
+    const auto is_on = [](UnitSystem units, std::optional<Paper> stated, Paper wanted) {
+        LaidShell shell = demo("one-room");
+        shell.shell.units = units;
+        SheetOptions options = full_options();
+        options.paper = stated;
+        std::vector<Sheet> all = tag_sheets(shell.shell, shell.layout, options);
+        for (const auto &more : {template_sheets(shell.shell, shell.layout, options),
+                                 full_size_poles(shell.shell, shell.layout, options)})
+            all.insert(all.end(), more.begin(), more.end());
+        return std::ranges::all_of(all, [&](const Sheet &sheet) {
+            return sheet.size == size_of(wanted) || sheet.size == turned(size_of(wanted));
+        });
+    };
+    CHECK(is_on(UnitSystem::metric, {}, Paper::a4));
+    CHECK(is_on(UnitSystem::imperial, {}, Paper::letter));
+    CHECK(is_on(UnitSystem::imperial, Paper::a4, Paper::a4));
+    CHECK(is_on(UnitSystem::imperial, Paper::a2, Paper::a4));
+    CHECK(is_on(UnitSystem::metric, Paper::tabloid, Paper::letter));
 }
 
 TEST_CASE("codes are 25 mm or larger without their quiet zone, however long the tag") {

@@ -202,10 +202,10 @@ Table data_table(const Features &features, const Body &body, const Model &model,
     if (is_boxed(piece, stock)) add("Level box around it: length, width, height", size(piece.blank));
     add("Finished volume", words.volume(body.volume));
     if (weight) add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
-    if (weight && weight->log_high_kg > 0) {
+    if (weight && weight->blank_high_kg > 0)
         add("Blank weighs, estimated", words.weights(weight->blank_low_kg, weight->blank_high_kg));
+    if (weight && weight->log_high_kg > 0)
         add("Round log weighs, estimated", words.weights(weight->log_low_kg, weight->log_high_kg));
-    }
     add("Balance point", words.length(body.centroid.x) + " from datum end");
     if (piece.timber < 0) add("Finish", name_of(piece.finish));
     if (piece.fabric != Fabric::newly_cut) add("Old wood or new", name_of(piece.fabric));

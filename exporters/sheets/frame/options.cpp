@@ -14,6 +14,12 @@ PaperSize paper_for(const Shell &shell, const SheetOptions &options) {
     return options.turned ? turned(size) : size;
 }
 
+PaperSize office_paper_for(const Shell &shell, const SheetOptions &options) {
+    const bool inches = options.paper ? *options.paper == Paper::letter || *options.paper == Paper::tabloid
+                                      : shell.units == UnitSystem::imperial;
+    return size_of(inches ? Paper::letter : Paper::a4);
+}
+
 Rect inner_area(PaperSize size) {
     return drawing_area(size).grown(-inner_margin);
 }

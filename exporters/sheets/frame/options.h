@@ -18,7 +18,7 @@ namespace roundlay::sheets {
 struct WeightNote {
     double low_kg = 0, high_kg = 0;
     std::string basis;                          ///< what it rests on, in sentences
-    double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank; 0: not known
+    double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank; 0: none, or not known
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log
     /// Stands beside every weight.
     std::string caution =
@@ -39,6 +39,10 @@ struct SheetOptions {
 };
 
 PaperSize paper_for(const Shell &shell, const SheetOptions &options);
+
+/// What comes out of an office printer: A4 or Letter, of the family of the stated paper, or of the shell's
+/// units.
+PaperSize office_paper_for(const Shell &shell, const SheetOptions &options);
 
 /// Room for drawing inside the frame.
 Rect inner_area(PaperSize size);

@@ -88,7 +88,7 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
 } // namespace
 
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
-    const PaperSize size = size_of(shell.units == UnitSystem::metric ? Paper::a4 : Paper::letter);
+    const PaperSize size = office_paper_for(shell, options);
     const Words lengths(shell.units, options.denominator);
     const std::vector<Pattern> patterns = patterns_of(layout);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;

@@ -105,7 +105,7 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
 } // namespace
 
 std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
-    const PaperSize size = size_of(shell.units == UnitSystem::metric ? Paper::a4 : Paper::letter);
+    const PaperSize size = office_paper_for(shell, options);
     const Words words(shell.units, options.denominator);
     std::vector<Sheet> sheets;
     int number = 0;

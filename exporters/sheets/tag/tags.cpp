@@ -68,7 +68,7 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
 } // namespace
 
 std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
-    const PaperSize size = size_of(shell.units == UnitSystem::metric ? Paper::a4 : Paper::letter);
+    const PaperSize size = office_paper_for(shell, options);
     const double w = (size.width - 2 * margin) / columns, h = (size.height - 2 * margin) / rows;
     std::vector<Sheet> sheets;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {

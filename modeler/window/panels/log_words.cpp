@@ -57,7 +57,8 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
     if (row.stick.high_kg <= 0) return;
     this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
-    this->row(tr("Its blank"), weight_text(row.stick.blank_low_kg, row.stick.blank_high_kg, units));
+    if (row.stick.blank_high_kg > 0)
+        this->row(tr("Its blank"), weight_text(row.stick.blank_low_kg, row.stick.blank_high_kg, units));
     this->row(tr("Its round log"), weight_text(row.stick.log_low_kg, row.stick.log_high_kg, units));
 }
 
