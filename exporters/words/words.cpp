@@ -21,14 +21,26 @@ std::string exact_words(double mm, UnitSystem units) {
     return exact ? printed : spell_length(Length::mm(mm), units);
 }
 
+/// A length that is there is never told as none: where a rule's finest part is too coarse, more decimals are.
+std::string printed(double mm, UnitSystem units) {
+    constexpr int finer = 3;
+    const LengthStyle style{.system = units};
+    const auto is_none = [](const std::string &text) {
+        return text.find_first_of("123456789") == std::string::npos;
+    };
+    const std::string coarse = print_length(Length::mm(mm), style);
+    if (!is_none(coarse)) return coarse;
+    const std::string fine = print_decimals(Length::mm(mm), units, finer);
+    return is_none(fine) ? print_length({}, style) : fine;
+}
+
 /// One amount in words.
 struct AmountWords {
     const Speech &speech;
 
     std::string operator()(const LengthAmount &length) const {
         if (length.decimals > 0) return print_decimals(Length::mm(length.mm), speech.units, length.decimals);
-        return length.exact ? exact_words(length.mm, speech.units)
-                            : print_length(Length::mm(length.mm), {.system = speech.units});
+        return length.exact ? exact_words(length.mm, speech.units) : printed(length.mm, speech.units);
     }
     std::string operator()(const LoadAmount &load) const { return print_load(load.kpa, speech.units); }
     std::string operator()(long long count) const { return std::to_string(count); }

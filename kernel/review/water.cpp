@@ -79,11 +79,12 @@ CornerNotch notch_of_kind(const Shell &shell, const Layout &layout, int corner, 
     return own;
 }
 
+bool at_one_corner(const CornerNotch &a, const CornerNotch &b) {
+    return (a.first == b.first && a.second == b.second) || (a.first == b.second && a.second == b.first);
+}
+
 Shell with_notch(Shell shell, const CornerNotch &own) {
-    std::erase_if(shell.corners, [&](const CornerNotch &n) {
-        return (n.first == own.first && n.second == own.second) ||
-               (n.first == own.second && n.second == own.first);
-    });
+    std::erase_if(shell.corners, [&](const CornerNotch &n) { return at_one_corner(n, own); });
     shell.corners.push_back(own);
     return shell;
 }
@@ -192,13 +193,29 @@ std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
     return wet;
 }
 
-Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak) {
-    const Said advice = !wet.advice && wet.dry.empty() ? said("no dovetail of this slope sheds it there")
-                        : !wet.advice
-                            ? said("no dovetail of this slope sheds it there without another warning")
-                        : wet.advice->notch.kind == NotchKind::half_dovetail
-                            ? said("a half dovetail at this corner sheds it")
-                            : said("a full dovetail at this corner sheds it");
+/// With the entry to write, where the corner has none yet.
+Said advice_of(const Shell &shell, const CornerNotch &own) {
+    const bool half = own.notch.kind == NotchKind::half_dovetail;
+    if (std::any_of(shell.corners.begin(), shell.corners.end(),
+                    [&](const CornerNotch &n) { return at_one_corner(n, own); }))
+        return half ? said("a half dovetail at this corner sheds it")
+                    : said("a full dovetail at this corner sheds it");
+    return half
+               ? said(
+                     "a half dovetail at this corner sheds it: [[corner]] between = [\"%1\", \"%2\"], kind = "
+                     "\"half dovetail\"",
+                     own.first, own.second)
+               : said(
+                     "a full dovetail at this corner sheds it: [[corner]] between = [\"%1\", \"%2\"], kind = "
+                     "\"full dovetail\"",
+                     own.first, own.second);
+}
+
+Finding finding_of(const Shell &shell, const Layout &layout, const WetCorner &wet, const Leak &leak) {
+    const Said advice = wet.advice ? advice_of(shell, *wet.advice)
+                        : wet.dry.empty()
+                            ? said("no dovetail of this slope sheds it there")
+                            : said("no dovetail of this slope sheds it there without another warning");
     return {Weight::warning,
             "seam-leads-water-in",
             corner_place(layout.corners[static_cast<std::size_t>(wet.corner)].name),
@@ -212,7 +229,7 @@ Finding finding_of(const Layout &layout, const WetCorner &wet, const Leak &leak)
 void check_water(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const WetCorner &w : wet_corners(shell, layout))
         for (const Leak &leak : w.leaks)
-            findings.push_back(finding_of(layout, w, leak));
+            findings.push_back(finding_of(shell, layout, w, leak));
     for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
         check_own_notches(shell, layout, c, findings);
 }

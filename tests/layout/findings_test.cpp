@@ -84,7 +84,7 @@ const std::vector<Case> cases = {
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C"), partition("Q", "A", 2205, "C")};
      }},
-    {"tee-off-wall", "wall A", "past its end",
+    {"tee-off-wall", "wall P", "from the left of wall A it fits",
      [](Shell &s) { s.partitions = {partition("P", "A", 6000, "C")}; }},
     {"partition-without-wall", "wall P", "none of",
      [](Shell &s) { s.partitions = {partition("P", "X", 2000, "C")}; }},
@@ -168,7 +168,7 @@ const std::vector<Case> cases = {
      }},
     {"bore-misses-log", "wall A", "no whole log", [](Shell &s) { s.bores = {bore("A", 60)}; }},
     {"tails-do-not-alternate", "corner", "make them equal", [](Shell &s) { s.walls[1].pitch = mm(400); }},
-    {"opening-too-wide", "wall A", "room for 4400 mm",
+    {"opening-too-wide", "wall A", "a width of 4400 mm at most fits, at 300 mm from the left",
      [](Shell &s) { s.openings = {window("A", 250, 300, 4600, 400)}; }},
     {"opening-cuts-corner", "wall A", "at 500 mm from the left it fits",
      [](Shell &s) { s.openings = {window("A", 100, 300, 800, 400)}; }},

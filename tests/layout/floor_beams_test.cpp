@@ -1,7 +1,11 @@
 // Joists and the beams under them, in figures worked out by hand.
 
+#include "kernel/shell/shapes.h"
+#include "tests/support/findings.h"
 #include "tests/support/floored.h"
 #include "tests/support/pieces.h"
+
+#include <regex>
 
 using namespace roundlay;
 using roundlay::test::piece;
@@ -127,4 +131,27 @@ TEST_CASE("A trimmed joist past an opening lies on the beam that is under it, no
     }
     CHECK(before == 2);
     CHECK(behind == 2);
+}
+
+TEST_CASE("A beam whose end no wall carries is told between where walls do") {
+    // Joists from A to E of an L: up to wall C beams reach wall B, beyond it wall D, and none in between.
+    Shell shell = floored();
+    shell.walls = l_plan(Length::metres(8), Length::metres(6), Length::metres(4), Length::metres(3));
+    shell.floors[0].to = "E";
+    const auto message_at = [&](double y) {
+        shell.floors[0].beams = {beam(y, 150)};
+        for (const Finding &f : lay_out(shell).findings)
+            if (f.code == "floor-does-not-fit" && f.weight == Weight::error) return test::message(f);
+        return std::string();
+    };
+    const std::string refused = message_at(2700);
+    std::smatch told;
+    REQUIRE(std::regex_search(
+        refused, told, std::regex("carry both its ends between ([0-9]+) mm and ([0-9]+) mm from wall A")));
+    for (const double y : {std::stod(told[1]), std::stod(told[2])})
+        CHECK(message_at(y).find("no wall square to the beam") == std::string::npos);
+    CHECK(std::stod(told[2]) > std::stod(told[1]));
+    const bool before = std::stod(told[2]) < 2700;
+    CHECK(message_at(before ? std::stod(told[2]) + 2 : std::stod(told[1]) - 2)
+              .find("no wall square to the beam") != std::string::npos);
 }

@@ -120,3 +120,31 @@ TEST_CASE("No place of an opening is tried twice, and none where another opening
     shell.openings = {window(100, 800), window(4200, 700)};
     CHECK(tried_for(shell).size() == 2);
 }
+
+TEST_CASE("The width told for an opening that is too wide is one with which it fits") {
+    // Beside another one, and beside a partition: the corners alone would leave more.
+    Shell shell = test::plain_shell();
+    for (const bool beside_partition : {false, true}) {
+        shell.openings = {window(400, 4800)};
+        shell.partitions.clear();
+        if (beside_partition) {
+            Partition p;
+            p.name = "P", p.from = "A", p.from_left = mm(2000), p.to = "C";
+            shell.partitions = {p};
+        } else {
+            shell.openings.push_back(window(1000, 700));
+        }
+        const Layout refused = lay_out(shell);
+        REQUIRE(test::has(refused.findings, "opening-too-wide"));
+        const std::string text = test::words(refused.findings);
+        INFO(text);
+        std::smatch told;
+        REQUIRE(std::regex_search(
+            text, told, std::regex("a width of ([0-9.]+) mm at most fits(, at ([0-9.]+) mm| there)")));
+        Shell mended = shell;
+        mended.openings[0].width = mm(std::stod(told[1]));
+        if (told[3].matched) mended.openings[0].from_left = mm(std::stod(told[3]));
+        CHECK_FALSE(has_errors(lay_out(mended).findings));
+        CHECK(mended.openings[0].width > mm(2000));
+    }
+}

@@ -353,3 +353,22 @@ TEST_CASE(
         }
     }
 }
+
+TEST_CASE("The stick told for a log has the flat that is needed when it is stated as it is told") {
+    // 2 * hypot(120, 25) = 245.15 mm: 245 would fall short again.
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        Shell shell = test::plain_shell();
+        shell.units = units;
+        shell.rounds.pitch = Length::mm(240), shell.rounds.gap = {};
+        shell.logs.diameter = Length::mm(245);
+        const Layout thin = lay_out(shell);
+        REQUIRE(test::has(thin.findings, "stick-too-thin"));
+        const auto f = std::ranges::find(thin.findings, "stick-too-thin", &Finding::code);
+        const auto &told = std::get<LengthAmount>(f->advice->amounts.at(1).value());
+        CHECK(told.mm > 245.15);
+        CHECK(told.mm < 247);
+        const std::string printed = print_length(Length::mm(told.mm), {.system = units});
+        shell.logs.diameter = std::get<Length>(parse_length(printed));
+        CHECK_FALSE(test::has(lay_out(shell).findings, "stick-too-thin"));
+    }
+}

@@ -65,7 +65,10 @@ TEST_CASE("What is advised against water was tried at that corner and clears it"
                                   [](const Finding &f) { return f.code == "seam-leads-water-in"; });
     REQUIRE(wet != findings.end());
     CHECK(test::place(*wet) == "corner CD"); // the inside corner, where the ends lie indoors
-    CHECK_THAT(test::message(*wet), ContainsSubstring("; a full dovetail at this corner sheds it"));
+    CHECK_THAT(
+        test::message(*wet),
+        ContainsSubstring("; a full dovetail at this corner sheds it: [[corner]] between = [\"C\", \"D\"], "
+                          "kind = \"full dovetail\""));
     NotchRule full = shell.notch;
     full.kind = NotchKind::full_dovetail;
     shell.corners = {{"C", "D", full}};

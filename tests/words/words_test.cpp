@@ -73,3 +73,15 @@ TEST_CASE("Loads and lengths that are told finely follow the person's units") {
     CHECK(words_of(said("%1", finely_in_mm(1.26, 1)), metric) == "1.3 mm");
     CHECK(words_of(said("%1", finely_in_mm(25.4, 3)), imperial) == "1.000 in");
 }
+
+TEST_CASE("A length that is there is never told as none") {
+    const auto told = [](double mm, const Speech &speech) {
+        return words_of(said("%1 apart", in_mm(mm)), speech);
+    };
+    CHECK(told(0.22907, metric) == "0.229 mm apart");
+    CHECK(told(0.22907, imperial) == "0.009 in apart");
+    CHECK(told(-0.3, metric) == "-0.300 mm apart");
+    CHECK(told(1e-9, metric) == "0 mm apart");
+    CHECK(told(0, imperial) == "0\" apart");
+    CHECK(told(1, imperial) == "1/16\" apart");
+}

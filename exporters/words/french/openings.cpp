@@ -19,12 +19,13 @@ constexpr Entry entries[] = {
     {"a groove %1 wide leaves too little of jambs %2 thick",
      "une rainure large de %1 laisse trop peu de jambages épais de %2"},
     {"a height under %1 leaves a log over it", "une hauteur sous %1 laisse une pièce au-dessus"},
+    {"a width of %1 at most fits there", "une largeur de %1 au plus y tient"},
+    {"a width of %1 at most fits, at %2 from the left",
+     "une largeur de %1 au plus tient, à %2 depuis la gauche"},
     {"an opening needs a width and a height above zero",
      "une ouverture demande une largeur et une hauteur au-dessus de zéro"},
     {"at %1 from the left it fits", "à %1 depuis la gauche elle tient"},
     {"at %1 or at %2 from the left it fits", "à %1 ou à %2 depuis la gauche elle tient"},
-    {"between the corners of wall %1 there is room for %2 at most",
-     "entre les angles du mur %1 il y a place pour %2 au plus"},
     {"half of that at most", "la moitié au plus"},
     {"it comes too near the notches of wall %1 at %2", "elle vient trop près des entailles du mur %1 à %2"},
     {"it comes too near the tails of corner %1", "elle vient trop près des queues de l’angle %1"},
@@ -61,6 +62,8 @@ constexpr Entry entries[] = {
     {"two grooves %1 deep leave too little of it; %2 at most",
      "deux rainures profondes de %1 en laissent trop peu ; %2 au plus"},
     {"wall %1 has no place as wide as that", "le mur %1 n’a pas de place aussi large"},
+    {"wall %1 has no place for an opening", "le mur %1 n’a pas de place pour une ouverture"},
+    {"wall %1 has no place wider than %2", "le mur %1 n’a pas de place plus large que %2"},
 };
 
 } // namespace

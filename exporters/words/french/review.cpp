@@ -16,7 +16,15 @@ constexpr Entry entries[] = {
     {"a bore of this piece runs into a notch, an edge or another bore",
      "un perçage de cette pièce rencontre une entaille, une arête ou un autre perçage"},
     {"a full dovetail at this corner sheds it", "une queue d’aronde complète à cet angle la rejette"},
+    {"a full dovetail at this corner sheds it: [[corner]] between = [\"%1\", \"%2\"], kind = \"full "
+     "dovetail\"",
+     "une queue d’aronde complète à cet angle la rejette : [[corner]] between = [\"%1\", \"%2\"], kind = "
+     "\"full dovetail\""},
     {"a half dovetail at this corner sheds it", "une demi-queue d’aronde à cet angle la rejette"},
+    {"a half dovetail at this corner sheds it: [[corner]] between = [\"%1\", \"%2\"], kind = \"half "
+     "dovetail\"",
+     "une demi-queue d’aronde à cet angle la rejette : [[corner]] between = [\"%1\", \"%2\"], kind = \"half "
+     "dovetail\""},
     {"a straight stick out of it, as it is drawn, is that much thinner",
      "un bois droit tiré d’elle, tel qu’il est dessiné, est mince d’autant"},
     {"change what is cut from it", "changez ce qui en est coupé"},

@@ -1,5 +1,6 @@
 #include "kernel/layout/advice/opening_advice.h"
 
+#include "kernel/layout/rounded.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -33,6 +34,17 @@ class OpeningAdvice {
         if (left || right) return said("at %1 from the left it fits", just(left ? *left : *right));
         if (places_.empty()) return said("wall %1 has no place as wide as that", stated().wall);
         return {};
+    }
+
+    /// Where it is stated, or else at the nearest place.
+    std::optional<Said> said_of_width() const {
+        const LengthAmount wide = exactly_in_mm(stated().width.mm());
+        if (others_refused_) return {};
+        if (within_a_place(stated().from_left.mm()) && at(stated().from_left) != Holds::no)
+            return said("a width of %1 at most fits there", wide);
+        const auto left = nearest(-1), right = left ? std::nullopt : nearest(1);
+        if (!left && !right) return {};
+        return said("a width of %1 at most fits, at %2 from the left", wide, just(left ? *left : *right));
     }
 
   private:
@@ -91,12 +103,43 @@ class OpeningAdvice {
     bool others_refused_ = false; ///< then no place of this one makes the shell one that can be built
 };
 
+Shell as_wide_as(Shell shell, std::size_t opening, double width) {
+    shell.openings[opening].width = Length::mm(width);
+    return shell;
+}
+
+/// The widest that an opening can be somewhere in its wall, between corners, partitions and other openings.
+double widest_place(const Shell &shell, const Layout &layout, std::size_t opening) {
+    double fits = 0, wide = shell.openings[opening].width.mm();
+    while (wide - fits > finest_printed(shell) / 4) {
+        const double middle = (fits + wide) / 2;
+        (places_beside(as_wide_as(shell, opening, middle), layout, opening).empty() ? wide : fits) = middle;
+    }
+    return fits;
+}
+
+/// The narrower ones leave room for pegs.
+Said advice_on_width(const Shell &shell, const Layout &layout, std::size_t opening, const LayOut &try_out) {
+    const double widest = rounded_down(shell, widest_place(shell, layout, opening));
+    const std::string &wall = shell.openings[opening].wall;
+    for (const double by : further) {
+        if (widest - by <= 0) break;
+        const Shell narrower = as_wide_as(shell, opening, widest - by);
+        if (const auto advice = OpeningAdvice(narrower, layout, opening, try_out).said_of_width())
+            return *advice;
+    }
+    return widest > 0 ? said("wall %1 has no place wider than %2", wall, in_mm(widest))
+                      : said("wall %1 has no place for an opening", wall);
+}
+
 } // namespace
 
 void advise_on_openings(const Shell &shell, Layout &layout, const LayOut &try_out) {
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         std::optional<std::optional<Said>> advice; // the same for all that is found of it: tried once
         for (Finding &f : layout.findings) {
+            if (f.code == "opening-too-wide" && f.subject == subject("opening", i, "width"))
+                f.advice = advice_on_width(shell, layout, i, try_out);
             if (std::ranges::find(codes, f.code) == codes.end() ||
                 f.subject != subject("opening", i, "from_left"))
                 continue;

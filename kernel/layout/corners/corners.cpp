@@ -12,6 +12,9 @@ namespace roundlay {
 
 namespace {
 
+/// mm: less is not read off a rule that has sixteenths of an inch.
+constexpr double read_off_a_rule = 25.4 / 32;
+
 /// One log in the order going up a corner.
 struct Layer {
     std::size_t arm = 0; ///< 0: of the wall that ends at this corner, 1: of the one that starts
@@ -276,7 +279,7 @@ class Corner {
         double missing = 0;
         for (const Vec2 p : prism_corners())
             missing = std::max({missing, tail_high(l, p) - section(l).high, section(l).low - tail_low(l, p)});
-        if (missing <= tolerance::weld) return;
+        if (missing < read_off_a_rule) return;
         say_of(Weight::warning, "seam-outside-wood", l,
                said("the seam runs %1 outside the log's body, so that much of the tail is not there",
                     in_mm(missing)),

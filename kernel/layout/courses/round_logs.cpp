@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/no_wood.h"
 #include "kernel/layout/plan/reach.h"
+#include "kernel/layout/rounded.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -169,7 +170,7 @@ class RoundLogs {
                                           in_mm(flat), high)
                                    : said("a stick %1 thick leaves no flat on a log %2 high", thick, high),
                           said("%1 are needed, which a stick of %2 has", in_mm(wanted),
-                               in_mm(2 * std::hypot(off, wanted / 2))),
+                               in_mm(rounded_up(shell_, 2 * std::hypot(off, wanted / 2)))),
                           stated_at(wall, c));
         }
         return true;

@@ -1,6 +1,7 @@
 #include "kernel/layout/floors/floor_plan.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/floors/beam_reach.h"
 #include "kernel/layout/floors/floor_bays.h"
 #include "kernel/layout/floors/joist_places.h"
 #include "kernel/layout/floors/joist_sizes.h"
@@ -28,7 +29,8 @@ struct Hole {
 class Planner {
   public:
     Planner(const Shell &shell, Layout &layout, std::size_t index, FloorPlan &plan)
-        : layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan), room_(plan.place) {}
+        : shell_(shell), layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan),
+          room_(plan.place) {}
 
     bool plan() {
         if (!find_room()) return false;
@@ -203,8 +205,7 @@ class Planner {
 
     /// The wall that a timber along x of the floor ends in, at that side of the room.
     std::optional<WallFace> side_wall(double x, double y, int way) const {
-        const Vec2 toward = static_cast<double>(way) * flat(room_.frame.x);
-        return first_face(layout_, world({x, y}), toward);
+        return face_beside(layout_, room_, x, y, way);
     }
 
     bool add_beams(const std::vector<double> &joists) {
@@ -224,21 +225,21 @@ class Planner {
             if (y + half > h.near - widest() && y - half < h.away + widest())
                 return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers",
                                            in_mm(y), floor_.from));
-        for (std::size_t i = 0; i < bays.size(); ++i) {
-            const bool shared_left = i > 0 && bays_.are_neighbours(bays[i - 1], bays[i]);
-            const bool shared_right = i + 1 < bays.size() && bays_.are_neighbours(bays[i], bays[i + 1]);
-            if (!add_beam_in(bays[i], b, y, shared_left, shared_right)) return false;
-        }
+        for (std::size_t i = 0; i < bays.size(); ++i)
+            if (!add_beam_in(i, bays, b)) return false;
         return true;
     }
 
-    bool add_beam_in(const FloorBays::Bay &bay, const Beam &b, double y, bool shared_left,
-                     bool shared_right) {
-        const double middle = (bay.first + bay.second) / 2;
+    bool add_beam_in(std::size_t i, const std::vector<FloorBays::Bay> &bays, const Beam &b) {
+        const bool shared_left = i > 0 && bays_.are_neighbours(bays[i - 1], bays[i]);
+        const bool shared_right = i + 1 < bays.size() && bays_.are_neighbours(bays[i], bays[i + 1]);
+        const double y = b.from_wall.mm(), middle = (bays[i].first + bays[i].second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
         if (!left || !right)
-            return refuse("beam", said("no wall square to the beam carries its %1 end",
-                                       left ? said("right") : said("left")));
+            return refuse(
+                "beam",
+                said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")),
+                beam_reach(shell_, layout_, room_, bays, b));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
@@ -328,6 +329,7 @@ class Planner {
         const Hole *before = nullptr, *behind = nullptr;
     };
 
+    const Shell &shell_;
     Layout &layout_;
     std::size_t index_;
     const Floor &floor_;

@@ -46,9 +46,7 @@ bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &
         refuse(layout, shell, i, "opening-empty", "width",
                said("an opening needs a width and a height above zero"));
     else
-        refuse(layout, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())),
-               said("between the corners of wall %1 there is room for %2 at most", o.wall,
-                    in_mm(std::max(0.0, room.length() - 2 * least_island))));
+        refuse(layout, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())));
     return false;
 }
 

@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/no_wood.h"
 #include "kernel/layout/plan/reach.h"
+#include "kernel/layout/rounded.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -87,7 +88,7 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
                   layout.walls[static_cast<std::size_t>(right.other)].name, wall.name,
                   clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
              said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
-                  in_mm(least), in_mm(least - clear)),
+                  in_mm(least), in_mm(rounded_up(shell, least - clear))),
              subject_of(shell, partition, "length", "from_left")});
         if (weight == Weight::error) return false;
     }
@@ -99,6 +100,20 @@ bool ends_at_its_ends(const WallPlace &wall) {
     for (const WallMeeting &m : wall.meetings)
         if (m.ends != (&m == &wall.meetings.front() || &m == &wall.meetings.back())) return false;
     return true;
+}
+
+/// Of the two walls that meet past the end of one, that one's other is the partition, or it is one itself.
+void refuse_past_end(const Shell &shell, Layout &layout, const WallPlace &w) {
+    const WallMeeting &m = w.meetings.front().ends ? w.meetings.back() : w.meetings.front();
+    const auto outer = static_cast<int>(shell.walls.size());
+    const auto own = static_cast<int>(&w - layout.walls.data());
+    const auto partition = static_cast<std::size_t>((m.other >= outer ? m.other : own) - outer);
+    const std::string &name = shell.partitions[partition].name;
+    layout.findings.push_back(
+        {Weight::error, "tee-off-wall", wall_place(name),
+         said("partition %1 meets wall %2 past its end", name, w.name),
+         said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)),
+         subject("partition", partition, "from_left")});
 }
 
 bool ends_here(const CornerPlace &place, int wall) {
@@ -132,10 +147,7 @@ bool note_meetings(const Shell &shell, Layout &layout) {
             good = check_order(shell, layout, i);
             continue;
         }
-        layout.findings.push_back(
-            {Weight::error, "tee-off-wall", wall_place(w.name),
-             said("a partition meets wall %1 past its end", w.name),
-             said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)), "partition"});
+        refuse_past_end(shell, layout, w);
         good = false;
     }
     return good;

@@ -93,7 +93,7 @@ class PartitionPlacer {
         const std::optional<double> middle = crossing(p, t);
         const double sharp = std::abs(dot(p.frame.x, t.frame.y));
         if (!middle || sharp < least_sine_between_walls)
-            return refuse(i, "corner-not-square", "toward",
+            return refuse(i, "corner-not-square", stated.heading ? "toward" : "to",
                           said("it meets wall %1 at too sharp an angle for tails", t.name),
                           said("between 30 and 150 degrees can be cut"));
         p.length = *middle - t.thickness / 2 / sharp;

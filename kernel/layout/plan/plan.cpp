@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/plan/closing_advice.h"
 #include "kernel/layout/plan/meetings.h"
+#include "kernel/layout/plan/partition_advice.h"
 #include "kernel/layout/plan/partitions.h"
 #include "kernel/layout/text.h"
 
@@ -174,9 +175,7 @@ void place_corners(bool ccw, Layout &layout) {
     }
 }
 
-} // namespace
-
-void lay_out_plan(const Shell &shell, Layout &layout) {
+void lay_out_as_stated(const Shell &shell, Layout &layout) {
     Findings &findings = layout.findings;
     if (!check_walls(shell, findings)) return;
     const Walk w = walk(shell);
@@ -189,6 +188,19 @@ void lay_out_plan(const Shell &shell, Layout &layout) {
     if (good) return;
     layout.walls.clear();
     layout.corners.clear();
+}
+
+bool can_be_laid_out(const Shell &shell) {
+    Layout layout;
+    lay_out_as_stated(shell, layout);
+    return !has_errors(layout.findings);
+}
+
+} // namespace
+
+void lay_out_plan(const Shell &shell, Layout &layout) {
+    lay_out_as_stated(shell, layout);
+    if (layout.walls.empty()) advise_on_partitions(shell, layout.findings, can_be_laid_out);
 }
 
 } // namespace roundlay
