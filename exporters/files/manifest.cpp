@@ -119,11 +119,9 @@ std::optional<Manifest> parse_manifest(std::string_view json) {
 }
 
 bool is_of_another_document(const Manifest &earlier, const Manifest &now) {
-    const auto differ = [](const std::string &one, const std::string &other) {
-        return !one.empty() && !other.empty() && one != other;
-    };
-    return earlier.document_sha256 != now.document_sha256 &&
-           (differ(earlier.shell, now.shell) || differ(earlier.document, now.document));
+    if (earlier.document_sha256 == now.document_sha256) return false;
+    if (!earlier.document.empty() && !now.document.empty()) return earlier.document != now.document;
+    return !earlier.shell.empty() && !now.shell.empty() && earlier.shell != now.shell;
 }
 
 std::vector<std::string> own_files(const std::filesystem::path &folder, const std::vector<Manifest> &earlier,

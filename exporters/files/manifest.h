@@ -28,8 +28,8 @@ std::string manifest_json(const Manifest &manifest);
 /// Reads a manifest back. Nothing when the text is none of ours.
 std::optional<Manifest> parse_manifest(std::string_view json);
 
-/// Do two exports come from different documents? Their files or their shells are called otherwise; what one
-/// of them has no name for tells nothing.
+/// Do two exports come from different documents? Their files are called otherwise or, where one of them has
+/// no file, as from a pipe or before it is saved, their shells are. What has no name at all tells nothing.
 bool is_of_another_document(const Manifest &earlier, const Manifest &now);
 
 /// Which of `wanted` lie in the folder already and are a person's own: listed by none of these manifests, or

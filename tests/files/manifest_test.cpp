@@ -100,7 +100,7 @@ TEST_CASE("a person's own files are those that no manifest lists as they are") {
     CHECK(own_files(home.path(), {earlier}, wanted) == own);
 }
 
-TEST_CASE("an export is another document's where a name that both have differs") {
+TEST_CASE("an export is another document's where its file or else its shell is called otherwise") {
     const auto from = [](const char *shell, const char *document, const char *sha) {
         return Manifest{"1", shell, document, sha, {}};
     };
@@ -108,7 +108,8 @@ TEST_CASE("an export is another document's where a name that both have differs")
     CHECK_FALSE(is_of_another_document(cabin, from("Cabin", "cabin.roundlay", "2")));
     CHECK(is_of_another_document(cabin, from("Barn", "barn.roundlay", "2")));
     CHECK(is_of_another_document(cabin, from("Cabin", "barn.roundlay", "2")));
-    CHECK(is_of_another_document(cabin, from("Barn", "cabin.roundlay", "2")));
+    CHECK_FALSE(is_of_another_document(cabin, from("Barn", "cabin.roundlay", "2"))); // the shell was renamed
+    CHECK(is_of_another_document(cabin, from("Barn", "", "2")));
     CHECK_FALSE(is_of_another_document(cabin, from("Barn", "barn.roundlay", "1"))); // the very same text
     CHECK_FALSE(is_of_another_document(cabin, from("Cabin", "", "2")));
     CHECK_FALSE(is_of_another_document(cabin, from("", "", "2")));

@@ -142,7 +142,7 @@ TEST_CASE("each row with a weight carries what it rests on and the caution, in f
 
 TEST_CASE(
     "the box around a round stick has no weight of its own, and the stick's stands as the round log's") {
-    Shell shell = test::plain_shell();
+    Shell shell = test::round_shell();
     shell.logs.diameter = Length::mm(300);
     const CutList list = list_of(shell);
     for (const auto &table : {piece_table(list), model_table(list), order_table(list)})

@@ -46,10 +46,10 @@ constexpr Entry entries[] = {
     {"a smaller tail or bearing leaves half of it", "une queue ou un appui plus petit en laisse la moitié"},
     {"an end of it", "un de ses bouts"},
     {"an end of it bears on %1 of wood", "un bout porte sur %1 de bois"},
+    {"between %1 and %2 it fits", "entre %1 et %2 elle tient"},
     {"both its ends must lie in walls or partitions that stand square to it and reach as far as the beam",
      "ses deux bouts doivent être dans des murs ou des cloisons d’équerre à elle, qui vont aussi loin "
      "qu’elle"},
-    {"between %1 and %2 it fits", "entre %1 et %2 elle tient"},
     {"from wall %1 to wall %2 it fits", "du mur %1 au mur %2 il tient"},
     {"it would bend %1 under the live load over a span of %2",
      "elle fléchirait de %1 sous la charge d’usage sur une portée de %2"},
@@ -120,10 +120,10 @@ constexpr Entry entries[] = {
      "le mur %1 est dans la pièce entre les murs %2 et %3"},
     {"walls %1 and %2 do not face each other: joists lie square between two parallel walls",
      "les murs %1 et %2 ne se font pas face : les solives vont d’équerre entre deux murs parallèles"},
-    {"walls carry both its ends between %1 and %2 from wall %3, and no further: one stops short there",
-     "des murs portent ses deux bouts entre %1 et %2 du mur %3, pas plus loin : l’un d’eux s’y arrête"},
     {"walls %1 and %2 do, though between them the floor does not fit as it is stated",
      "les murs %1 et %2 se font face, mais le plancher n’y tient pas tel qu’il est indiqué"},
+    {"walls carry both its ends between %1 and %2 from wall %3, and no further: one stops short there",
+     "des murs portent ses deux bouts entre %1 et %2 du mur %3, pas plus loin : l’un d’eux s’y arrête"},
 };
 
 } // namespace

@@ -110,8 +110,9 @@ Shell as_wide_as(Shell shell, std::size_t opening, double width) {
 
 /// The widest that an opening can be somewhere in its wall, between corners, partitions and other openings.
 double widest_place(const Shell &shell, const Layout &layout, std::size_t opening) {
+    constexpr double near = 1e-7; // mm: nearer than what a length is rounded down from
     double fits = 0, wide = shell.openings[opening].width.mm();
-    while (wide - fits > finest_printed(shell) / 4) {
+    while (wide - fits > near) {
         const double middle = (fits + wide) / 2;
         (places_beside(as_wide_as(shell, opening, middle), layout, opening).empty() ? wide : fits) = middle;
     }
