@@ -143,7 +143,7 @@ std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const Lengt
                             " over " + under_name(faces) + clear;
     if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
     const std::string cheeks =
-        cut.cheeks > 0 ? ", upright cheeks " + said(cut.cheeks, style) + " from its middle" : "";
+        cut.cheeks > 0 ? ", upright cheeks " + said(cut.cheeks, style) + " from its middle," : "";
     return "saddle of radius " + said(cut.radius, style) + cheeks + " at " + place_words(middle, style) +
            " over " + cut.other + top;
 }

@@ -44,9 +44,9 @@ class Desk : public QObject {
     bool unsaved() const;
     /// True where the file does not hold any more what was opened or saved last.
     bool changed_on_disk() const;
-    bool gone_from_disk() const;
-    QString free_path_beside() const; ///< where what another wrote there can be kept ///< there is no such file any more
-    void keep_mine();            ///< over what is on the disk; asks no more
+    bool gone_from_disk() const;      ///< there is no such file any more
+    QString free_path_beside() const; ///< where what another wrote there can be kept
+    void keep_mine();                 ///< over what is on the disk; asks no more
     /// What the file held when it was opened or saved last; nothing where there was none.
     const std::optional<std::string> &on_disk() const { return on_disk_; }
 

@@ -160,6 +160,11 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "round stick of %1: what lies outside it is wane"),
     QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over %3, %4 clear"),
     QT_TRANSLATE_NOOP("kernel", "long groove of radius %1, its top %2 over %3"),
+    QT_TRANSLATE_NOOP("kernel", "saddle of radius %1, upright cheeks %2 from its middle, at %3 over %4, its "
+                                "top %5 over %6, %7 clear"),
+    QT_TRANSLATE_NOOP(
+        "kernel",
+        "saddle of radius %1, upright cheeks %2 from its middle, at %3 over %4, its top %5 over %6"),
     QT_TRANSLATE_NOOP("kernel", "saddle of radius %1 at %2 over %3, its top %4 over %5, %6 clear"),
     QT_TRANSLATE_NOOP("kernel", "saddle of radius %1 at %2 over %3, its top %4 over %5"),
     QT_TRANSLATE_NOOP("kernel", "%1 peg bore %2 right through at %3"),

@@ -172,7 +172,7 @@ class MainWindow : public QMainWindow {
     FloorPanel *floors_;
     TextPanel *text_;
     QLabel *hint_, *summary_;
-    QString refusal_; ///< of the last edit, while it holds
+    QString refusal_;          ///< of the last edit, while it holds
     bool offers_left_ = false; ///< of recovery, that were not put off
     QMenu *recent_ = nullptr;
     std::vector<QDockWidget *> docks_;

@@ -4029,6 +4029,14 @@
         <translation>gorge de rayon %1, son sommet à %2 depuis %3</translation>
     </message>
     <message>
+        <source>saddle of radius %1, upright cheeks %2 from its middle, at %3 over %4, its top %5 over %6, %7 clear</source>
+        <translation>selle de rayon %1, joues droites à %2 de son milieu, à %3 sur %4, son sommet à %5 depuis %6, jeu de %7</translation>
+    </message>
+    <message>
+        <source>saddle of radius %1, upright cheeks %2 from its middle, at %3 over %4, its top %5 over %6</source>
+        <translation>selle de rayon %1, joues droites à %2 de son milieu, à %3 sur %4, son sommet à %5 depuis %6</translation>
+    </message>
+    <message>
         <source>saddle of radius %1 at %2 over %3, its top %4 over %5, %6 clear</source>
         <translation>selle de rayon %1 à %2 sur %3, son sommet à %4 depuis %5, jeu de %6</translation>
     </message>
