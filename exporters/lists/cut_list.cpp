@@ -4,6 +4,7 @@
 #include "exporters/lists/table.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/pieces/stock.h"
+#include "kernel/layout/rounded.h"
 #include "kernel/review/lifted.h"
 #include "kernel/trade/wood_physics.h"
 
@@ -94,12 +95,10 @@ std::string shrinkage_words(const Wood &wood) {
 
 /// Nobody orders by less than a rule is read to. Logs that taper or slant differ by a hair from one to the
 /// other: what is one sort on paper is one row, and never less than any of them.
-Blank ordered_section(const Stock &stock, UnitSystem units) {
-    const double step = section_step(units).mm();
-    constexpr double noise = 1e-6;
+Blank ordered_section(const Shell &shell, const Stock &stock) {
     Blank size = stock.size;
-    for (double *side : {&size.width, &size.height})
-        *side = std::ceil(*side / step - noise) * step;
+    size.width = rounded_up(shell, size.width);
+    size.height = rounded_up(shell, size.height);
     return size;
 }
 
@@ -175,7 +174,7 @@ class Collector {
         const double step = order_step(shell_.units).mm();
         std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
         for (const Piece &piece : layout_.pieces) {
-            Blank stock = ordered_section(stock_of(piece), shell_.units);
+            Blank stock = ordered_section(shell_, stock_of(piece));
             stock.length = std::ceil((stock.length - same_size) / step) * step;
             const double round = small_end(piece, stock);
             OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
@@ -211,10 +210,6 @@ class Collector {
 };
 
 } // namespace
-
-Length section_step(UnitSystem units) {
-    return units == UnitSystem::metric ? Length::mm(1) : Length::inches(1.0 / 16);
-}
 
 Length order_step(UnitSystem units) {
     return units == UnitSystem::metric ? Length::mm(100) : Length::inches(6);

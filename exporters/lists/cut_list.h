@@ -76,10 +76,8 @@ struct CutList {
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
 
-/// Width and height are ordered in steps of this, rounded up: as they are printed.
-Length section_step(UnitSystem units);
-
-/// Lengths are ordered in steps of this, so that the list stays short. No trim is added.
+/// Lengths are ordered in steps of this, so that the list stays short; width and height as they are printed,
+/// rounded up. No trim is added.
 Length order_step(UnitSystem units);
 
 /// So are those of pegs: bores in logs that are not alike differ by a hair from place to place.

@@ -10,7 +10,8 @@
 namespace roundlay {
 
 /// By definition of the pound (0.45359237 kg), of standard gravity (9.80665 m/s2) and of the foot (0.3048 m).
-inline constexpr double newtons_per_pound = 0.45359237 * 9.80665;
+inline constexpr double newtons_per_kilogram = 9.80665;
+inline constexpr double newtons_per_pound = 0.45359237 * newtons_per_kilogram;
 inline constexpr double kpa_per_psf = newtons_per_pound / (0.3048 * 0.3048) / 1000;
 inline constexpr double mpa_per_psi = newtons_per_pound / (25.4 * 25.4);
 inline constexpr double n_per_mm_per_plf = newtons_per_pound / 304.8; ///< N/mm in a pound on a foot of length

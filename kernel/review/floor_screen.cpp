@@ -12,10 +12,9 @@ namespace roundlay {
 
 namespace {
 
-constexpr double n_per_mm2 = 1e-3;  ///< 1 kPa
-constexpr double no_bearing = 1;    ///< mm: an end that reaches no wood is told, and its stress is past any
-constexpr double gravity = 9.80665; ///< m/s2, standard
-constexpr double no_lift = 1;       ///< N
+constexpr double n_per_mm2 = 1e-3; ///< 1 kPa
+constexpr double no_bearing = 1;   ///< mm: an end that reaches no wood is told, and its stress is past any
+constexpr double no_lift = 1;      ///< N
 
 /// Its least section: joists of tapered logs are thinner at the tip.
 Blank least_section(const Piece &piece) {
@@ -192,11 +191,11 @@ class Screener {
         const double strip = by_others && !carries_none ? 0 : timber.load_width;
         s.live = *floor.live_load * n_per_mm2 * strip;
         const WeightEstimate own = weigh(piece.blank.width * piece.blank.height, shell_.wood);
-        s.total =
-            s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip + own.high_kg * gravity;
+        s.total = s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip +
+                  own.high_kg * newtons_per_kilogram;
         const Blank least = least_section(piece);
         s.sure = floor.dead_load.value_or(0) * n_per_mm2 * strip +
-                 weigh(least.width * least.height, shell_.wood).low_kg * gravity;
+                 weigh(least.width * least.height, shell_.wood).low_kg * newtons_per_kilogram;
     }
 
     void hand_on(const Timber &timber, const Loaded &loaded) {

@@ -212,7 +212,7 @@ Findings review(const Shell &shell, const Layout &layout, const std::vector<Body
     check_headers(shell, layout, findings);
     check_bows(shell, layout, findings);
     review_wood(shell, findings);
-    review_floors(shell, layout, findings);
+    review_floors(shell, layout, bodies, findings);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
     return findings;

@@ -114,16 +114,19 @@ void check_deflections(const Shell &shell, const Layout &layout, const FloorScre
     }
 }
 
+Said whole_force(UnitSystem units, double newtons, double (*rounded)(double)) {
+    if (units == UnitSystem::metric) return said("%1 N", std::llround(rounded(newtons)));
+    return said("%1 lb", std::llround(rounded(newtons / newtons_per_pound)));
+}
+
 /// Rounded up to whole newtons or pounds.
 Said force(UnitSystem units, double newtons) {
-    if (units == UnitSystem::metric) return said("%1 N", std::llround(std::ceil(newtons)));
-    return said("%1 lb", std::llround(std::ceil(newtons / newtons_per_pound)));
+    return whole_force(units, newtons, [](double f) { return std::ceil(f); });
 }
 
 /// Rounded down.
 Said force_at_least(UnitSystem units, double newtons) {
-    if (units == UnitSystem::metric) return said("%1 N", std::llround(std::floor(newtons)));
-    return said("%1 lb", std::llround(std::floor(newtons / newtons_per_pound)));
+    return whole_force(units, newtons, [](double f) { return std::floor(f); });
 }
 
 /// The log that an end lies in, where no log of its wall lies over that one; else nothing can lift it out.
@@ -187,23 +190,23 @@ WallLifts lifts_on_walls(const Layout &layout, const FloorScreen &screen) {
     return all;
 }
 
-constexpr double newtons_per_kilogram = 9.80665; ///< standard gravity
-
 /// N, at least: what lies over that round in its wall.
-double weight_over(const Shell &shell, const Layout &layout, int wall, int round) {
+double weight_over(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, int wall,
+                   int round) {
     double volume = 0;
     for (const Piece &p : layout.pieces)
-        if (p.timber < 0 && p.wall == wall && p.round > round) volume += body_of(p).volume;
+        if (p.timber < 0 && p.wall == wall && p.round > round)
+            volume += bodies[static_cast<std::size_t>(p.model)].volume;
     return weigh(volume, shell.wood).low_kg * newtons_per_kilogram;
 }
 
 /// Logs over a joist's end hold it down by their weight, if they are heavy enough; with none over it, see
 /// check_lifts.
-void check_walls_lifted(const Shell &shell, const Layout &layout, const FloorScreen &screen,
-                        Findings &findings) {
+void check_walls_lifted(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                        const FloorScreen &screen, Findings &findings) {
     for (const auto &[place, lift] : lifts_on_walls(layout, screen)) {
         const auto &[floor, wall, round] = place;
-        const double weight = weight_over(shell, layout, wall, round);
+        const double weight = weight_over(shell, layout, bodies, wall, round);
         if (weight <= 0 || lift <= weight) continue;
         const auto f = static_cast<std::size_t>(floor);
         findings.push_back(
@@ -222,7 +225,8 @@ void check_walls_lifted(const Shell &shell, const Layout &layout, const FloorScr
 
 } // namespace
 
-void review_floors(const Shell &shell, const Layout &layout, Findings &findings) {
+void review_floors(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                   Findings &findings) {
     check_loads(shell, findings);
     for (const Timber &t : layout.timbers)
         check_notches(layout, t, findings);
@@ -230,7 +234,7 @@ void review_floors(const Shell &shell, const Layout &layout, Findings &findings)
     const FloorScreen screen = screen_floors(shell, layout);
     check_deflections(shell, layout, screen, findings);
     check_lifts(shell, layout, screen, findings);
-    check_walls_lifted(shell, layout, screen, findings);
+    check_walls_lifted(shell, layout, bodies, screen, findings);
 }
 
 } // namespace roundlay

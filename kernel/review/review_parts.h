@@ -2,10 +2,15 @@
 #pragma once
 
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/body.h"
+
+#include <vector>
 
 namespace roundlay {
 
 void review_wood(const Shell &shell, Findings &findings);
-void review_floors(const Shell &shell, const Layout &layout, Findings &findings);
+/// `bodies`: one for each of layout.models.
+void review_floors(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+                   Findings &findings);
 
 } // namespace roundlay

@@ -1,6 +1,7 @@
 // Ends of floor timbers that are pulled up: statics of continuous beams, derived; see
 // tests/trade/joist_test.cpp for the formulas' own checks.
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/review_parts.h"
 #include "tests/support/catch.h"
@@ -24,7 +25,7 @@ Shell with_short_ends() {
 std::vector<std::string> lifting(const Shell &shell, UnitSystem units = UnitSystem::metric) {
     const Layout layout = laid(shell);
     Findings findings;
-    review_floors(shell, layout, findings);
+    review_floors(shell, layout, bodies_of(layout), findings);
     std::vector<std::string> all;
     for (const Finding &f : findings)
         if (f.code == "end-lifts") all.push_back(test::message(f, units));
@@ -101,7 +102,7 @@ TEST_CASE("Joists that pull up on a wall harder than the logs over them weigh ar
     shell.floors[0].beams = {{Length::mm(700), {Length::mm(120), Length::mm(200)}}}; // spans of 700 and 2900
     const Layout layout = laid(shell);
     Findings findings;
-    review_floors(shell, layout, findings);
+    review_floors(shell, layout, bodies_of(layout), findings);
     const std::string told = test::words(findings);
     CAPTURE(told);
     CHECK_THAT(told, ContainsSubstring("its timbers' ends in wall A pull up with ") &&
@@ -115,6 +116,7 @@ TEST_CASE("Joists that pull up on a wall harder than the logs over them weigh ar
                ContainsSubstring("pull up with " + std::to_string(std::llround(std::ceil(lift))) + " N"));
     shell.floors[0].beams.clear(); // nothing lifts
     Findings light;
-    review_floors(shell, laid(shell), light);
+    const Layout even = laid(shell);
+    review_floors(shell, even, bodies_of(even), light);
     CHECK_THAT(test::words(light), !ContainsSubstring("the logs over them weigh"));
 }

@@ -205,7 +205,7 @@ TEST_CASE(
         shell.units = units;
         const Layout layout = laid(shell);
         Findings findings;
-        review_floors(shell, layout, findings);
+        review_floors(shell, layout, bodies_of(layout), findings);
         const auto found = std::find_if(findings.begin(), findings.end(),
                                         [](const Finding &f) { return f.code == "floor-springy"; });
         REQUIRE(found != findings.end());

@@ -16,10 +16,6 @@ namespace {
 constexpr std::size_t most_asked = 8;
 constexpr double step = 15, furthest = 120;
 
-std::ptrdiff_t errors_in(const Findings &findings) {
-    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight == Weight::error; });
-}
-
 class FloorAdvisor {
   public:
     FloorAdvisor(const Shell &shell, Layout &layout, std::size_t floor, const LayOut &try_out)

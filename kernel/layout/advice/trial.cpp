@@ -29,6 +29,10 @@ std::vector<Length> as_said(const Shell &shell, double mm) {
     return all;
 }
 
+std::ptrdiff_t errors_in(const Findings &findings) {
+    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight == Weight::error; });
+}
+
 std::ptrdiff_t warnings_in(const Findings &findings) {
     return std::ranges::count_if(findings, [](const Finding &f) { return f.weight != Weight::note; });
 }

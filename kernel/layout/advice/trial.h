@@ -21,6 +21,7 @@ inline LengthAmount just(Length by) {
     return exactly_in_mm(std::abs(by.mm()));
 }
 
+std::ptrdiff_t errors_in(const Findings &findings);
 /// Errors and warnings.
 std::ptrdiff_t warnings_in(const Findings &findings);
 

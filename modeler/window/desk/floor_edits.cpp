@@ -1,5 +1,6 @@
 #include "modeler/window/desk/floor_edits.h"
 
+#include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/partition_edit.h"
@@ -90,10 +91,6 @@ bool keeps_clear(const Shell &shell, const Layout &layout) {
     return true;
 }
 
-std::ptrdiff_t errors_in(const Layout &layout) {
-    return std::ranges::count_if(layout.findings, [](const Finding &f) { return f.weight == Weight::error; });
-}
-
 } // namespace
 
 double least_between_floors(UnitSystem units) {
@@ -118,7 +115,8 @@ std::optional<Shell> with_fitting_floor(const Shell &shell) {
                 if (!upper && level > half) continue;
                 floor.level = Length::mm(level);
                 const Layout laid = lay_out_to_try(next);
-                if (errors_in(laid) <= errors_in(layout) && keeps_clear(next, laid)) return next;
+                if (errors_in(laid.findings) <= errors_in(layout.findings) && keeps_clear(next, laid))
+                    return next;
             }
         }
     return {};

@@ -1,5 +1,6 @@
 #include "modeler/window/desk/opening_edits.h"
 
+#include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/openings/openings_on_steps.h"
@@ -74,10 +75,6 @@ Shell eased(Shell shell, OpeningKind kind) {
     if (kind == OpeningKind::window) ease(shell, &Opening::sill);
     ease(shell, &Opening::height);
     return shell;
-}
-
-std::ptrdiff_t errors_in(const Findings &findings) {
-    return std::ranges::count_if(findings, [](const Finding &f) { return f.weight == Weight::error; });
 }
 
 /// Puts the last opening of a shell here and there.
