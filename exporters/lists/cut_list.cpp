@@ -1,6 +1,7 @@
 #include "exporters/lists/cut_list.h"
 
 #include "exporters/lists/cut_words.h"
+#include "exporters/lists/list_cells.h"
 #include "exporters/lists/table.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/pieces/stock.h"
@@ -75,7 +76,7 @@ std::string percent(double value) {
 
 /// From the moisture of cutting to 12 %, the middle of what wood comes to under a roof (common practice, no
 /// source).
-std::string shrinkage_words(const Wood &wood) {
+std::string shrinkage_words(const Wood &wood, const Voice &voice) {
     constexpr double air_dry = 12;
     const auto found = find_species(species_of(wood));
     const auto *species = std::get_if<const Species *>(&found);
@@ -85,12 +86,16 @@ std::string shrinkage_words(const Wood &wood) {
         return partial_shrinkage(whole, air_dry) -
                partial_shrinkage(whole, wood.moisture.value_or(fibre_saturation));
     };
-    std::string text =
-        std::string((*species)->name) + ": " + percent(lost(s.radial)) + " (radial) to " +
-        percent(lost(s.tangential)) + " (tangential) of heights and widths, none of lengths, by " +
-        std::string(s.origin.source) + " (" + std::string(words(s.origin.mark)) + ") and Eq. 4-9";
-    if (!s.origin.conflict.empty()) text += ", though " + std::string(s.origin.conflict);
-    return text + "; walls settle by more than that";
+    const std::string name = voice.word((*species)->name), radial = percent(lost(s.radial)),
+                      tangential = percent(lost(s.tangential)), source(s.origin.source),
+                      mark = voice.word(words(s.origin.mark));
+    return s.origin.conflict.empty()
+               ? voice.say("%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 "
+                           "(%5) and Eq. 4-9; walls settle by more than that",
+                           name, radial, tangential, source, mark)
+               : voice.say("%1: %2 (radial) to %3 (tangential) of heights and widths, none of lengths, by %4 "
+                           "(%5) and Eq. 4-9, though %6; walls settle by more than that",
+                           name, radial, tangential, source, mark, voice.word(s.origin.conflict));
 }
 
 /// Nobody orders by less than a rule is read to. Logs that taper or slant differ by a hair from one to the
@@ -104,25 +109,32 @@ Blank ordered_section(const Shell &shell, const Stock &stock) {
 
 class Collector {
   public:
-    Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes)
-        : shell_(shell), layout_(layout), volumes_(volumes), crossings_(layout) {
-        style_.system = shell.units;
-    }
+    Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes,
+              const Voice &voice)
+        : shell_(shell), layout_(layout), volumes_(volumes), crossings_(layout), voice_(voice) {}
 
     Stick stick(const Piece &piece) const {
         const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
         const Lifted l = lifted(shell_, piece, volume);
-        return {kind_of(layout_, piece), stock_of(piece).size,    volume,          l.piece.low_kg,
-                l.piece.high_kg,         l.blank.low_kg,          l.blank.high_kg, l.log.low_kg,
-                l.log.high_kg,           cut_words(piece, style_)};
+        return {kind_of(layout_, piece, voice_),
+                stock_of(piece).size,
+                volume,
+                l.piece.low_kg,
+                l.piece.high_kg,
+                l.blank.low_kg,
+                l.blank.high_kg,
+                l.log.low_kg,
+                l.log.high_kg,
+                cut_words(piece, voice_),
+                piece.island};
     }
 
     PieceRow piece_row(const Piece &piece) const {
         const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
         return {piece.tag,
                 part_letter(layout_, part_of(layout_, piece)),
-                name_of(piece.finish),
-                name_of(piece.fabric),
+                voice_.word(name_of(piece.finish)),
+                voice_.word(name_of(piece.fabric)),
                 piece.mark,
                 piece.bow,
                 piece.note,
@@ -132,8 +144,8 @@ class Collector {
                 at(model.pieces.front()).tag,
                 stick(piece),
                 piece.butt_at_datum,
-                place_of(piece.datum),
-                place_of(piece.far),
+                place_of(piece.datum, voice_),
+                place_of(piece.far, voice_),
                 piece.above,
                 piece.below,
                 crossings_.at(piece, End::datum),
@@ -147,7 +159,7 @@ class Collector {
         for (const int index : model.pieces) {
             row.tags.push_back(at(index).tag);
             row.butt_left += at(index).butt_at_datum ? 1 : 0;
-            const std::string kind = kind_of(layout_, at(index));
+            const std::string kind = kind_of(layout_, at(index), voice_);
             if (std::find(kinds.begin(), kinds.end(), kind) != kinds.end()) continue;
             kinds.push_back(kind);
             row.stick.kind += ", " + kind;
@@ -206,7 +218,7 @@ class Collector {
     const Layout &layout_;
     const std::vector<double> &volumes_;
     Crossings crossings_;
-    LengthStyle style_;
+    const Voice &voice_;
 };
 
 } // namespace
@@ -219,16 +231,19 @@ Length peg_step(UnitSystem units) {
     return units == UnitSystem::metric ? Length::mm(10) : Length::inches(0.5);
 }
 
-CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes) {
+CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes,
+                         Language language) {
     if (model_volumes.size() != layout.models.size())
         throw std::logic_error("a cut list needs one volume for each distinct piece");
-    const Collector collector(shell, layout, model_volumes);
+    const Voice voice = voice_of(shell, layout, language);
+    const Collector collector(shell, layout, model_volumes, voice);
     const WeightEstimate weight = weigh(0, shell.wood);
     CutList list{shell.name,
                  shell.units,
-                 weight.basis,
-                 weight_note(weight),
-                 shrinkage_words(shell.wood),
+                 voice,
+                 voice.words(weight.basis),
+                 voice.words(weight_note(weight)),
+                 shrinkage_words(shell.wood, voice),
                  weight.known,
                  {},
                  {},

@@ -1,6 +1,7 @@
 // The cut list as values: what to order, what to cut, what it weighs.
 #pragma once
 
+#include "exporters/words/voice.h"
 #include "kernel/layout/layout.h"
 #include "kernel/trade/weight.h"
 
@@ -18,6 +19,7 @@ struct Stick {
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut; 0: a round stick
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
     std::vector<std::string> cuts;              ///< in words
+    bool island = false;                        ///< its kind
 };
 
 /// One piece, by its tag.
@@ -62,6 +64,7 @@ struct OrderRow {
 struct CutList {
     std::string shell;
     UnitSystem units = UnitSystem::metric;
+    Voice voice;              ///< that its words are said by, and its tables
     std::string weight_basis; ///< one sentence
     std::string weight_note;  ///< with the caution, beside each weight
     std::string shrinkage;    ///< what its wood loses in drying, with source; empty where that is not known
@@ -83,7 +86,9 @@ Length order_step(UnitSystem units);
 /// So are those of pegs: bores in logs that are not alike differ by a hair from place to place.
 Length peg_step(UnitSystem units);
 
-/// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume).
-CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes);
+/// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume). Where no person has chosen a
+/// language it is English.
+CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes,
+                         Language language = Language::english);
 
 } // namespace roundlay

@@ -11,11 +11,8 @@ namespace roundlay {
 
 namespace {
 
-constexpr const char *lines_first =
-    "snap the lowest line and mark every cut from it before the first cut, which takes it away";
-
-const char *side_of(End end) {
-    return end == End::datum ? "left end" : "right end";
+std::string side_of(End end, const Voice &voice) {
+    return end == End::datum ? voice.say("left end") : voice.say("right end");
 }
 
 std::vector<SeamCut> seams_at(const Piece &piece, End end) {
@@ -44,12 +41,12 @@ std::vector<std::vector<SeamCut>> notches_passed(const Piece &piece) {
     return notches;
 }
 
-std::string sides_of(const std::vector<SeamCut> &seams) {
+std::string sides_of(const std::vector<SeamCut> &seams, const Voice &voice) {
     const auto on = [&](Side side) {
         return std::any_of(seams.begin(), seams.end(), [&](const SeamCut &s) { return s.side == side; });
     };
-    if (on(Side::top) && on(Side::under)) return "on top and underside";
-    return on(Side::top) ? "on top" : "on the underside";
+    if (on(Side::top) && on(Side::under)) return voice.say("on top and underside");
+    return on(Side::top) ? voice.say("on top") : voice.say("on the underside");
 }
 
 /// Over all of them, on either side face.
@@ -65,34 +62,36 @@ CutStretch stretch_of(const HewnFaces &faces, const std::vector<SeamCut> &seams)
     return all;
 }
 
-std::string housed_words(const HewnFaces &faces, const std::vector<SeamCut> &seams,
-                         const LengthStyle &style) {
+std::string housed_words(const HewnFaces &faces, const std::vector<SeamCut> &seams, const Voice &voice) {
     const CutStretch at = stretch_of(faces, seams);
-    return "housed notch " + sides_of(seams) + " from " + place_words(at.from, style) + " to " +
-           place_words(at.to, style);
+    return voice.say("housed notch %1 from %2 to %3", sides_of(seams, voice), place_words(at.from, voice),
+                     place_words(at.to, voice));
 }
 
 /// A shoulder is measured from the log's end on each side face: at a slanting end only there are both.
 std::string notch_words(const HewnFaces &faces, End end, const std::vector<SeamCut> &seams,
-                        const LengthStyle &style) {
+                        const Voice &voice) {
     const CutStretch at = stretch_of(faces, seams);
     const bool datum = end == End::datum;
-    if (!(datum ? at.at_datum : at.at_far)) return housed_words(faces, seams, style);
+    if (!(datum ? at.at_datum : at.at_far)) return housed_words(faces, seams, voice);
     const SawLine &saw = datum ? faces.datum_end : faces.far_end, &neck = datum ? at.to : at.from;
     const SawLine shoulder{std::abs(neck.outside - saw.outside), std::abs(neck.inside - saw.inside)};
-    return "tail cut " + sides_of(seams) + ", shoulder " + place_words(shoulder, style) + " from the end";
+    return voice.say("tail cut %1, shoulder %2 from the end", sides_of(seams, voice),
+                     place_words(shoulder, voice));
 }
 
 /// An end of a timber that lies in a wall or another timber.
-std::string pocketed_words(const Piece &piece, End end, const LengthStyle &style) {
+std::string pocketed_words(const Piece &piece, End end, const Voice &voice) {
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
-    const double bearing = end == End::datum ? there.shoulder : piece.blank.length - there.shoulder;
+    const LengthAmount bearing =
+        in_mm(end == End::datum ? there.shoulder : piece.blank.length - there.shoulder);
     const auto tailed = [&](const Cut &cut) {
         const auto *cheek = std::get_if<CheekCut>(&cut);
         return cheek && cheek->end == end;
     };
-    const bool tail = std::any_of(piece.cuts.begin(), piece.cuts.end(), tailed);
-    return (tail ? "tailed, " : "square, ") + said(bearing, style) + " of it in the pocket";
+    return std::any_of(piece.cuts.begin(), piece.cuts.end(), tailed)
+               ? voice.say("tailed, %1 of it in the pocket", bearing)
+               : voice.say("square, %1 of it in the pocket", bearing);
 }
 
 bool scoped(const Piece &piece) {
@@ -100,29 +99,33 @@ bool scoped(const Piece &piece) {
                        [](const Cut &cut) { return std::holds_alternative<ScopeCut>(cut); });
 }
 
-std::string end_words(const Piece &piece, const HewnFaces &faces, End end, const LengthStyle &style) {
-    const std::string side = std::string(side_of(end)) + ": ";
+/// How the end is cut, whichever it is.
+std::string cut_of_end(const Piece &piece, const HewnFaces &faces, End end, const Voice &voice) {
     const auto seams = seams_at(piece, end);
-    if (!seams.empty()) return side + notch_words(faces, end, seams, style);
+    if (!seams.empty()) return notch_words(faces, end, seams, voice);
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
-    const std::string sawn = slant_words(faces, end, style).empty() ? "square" : "at a slant";
+    const std::string sawn =
+        slant_words(faces, end, voice).empty() ? voice.say("square") : voice.say("at a slant");
     switch (there.kind) {
     case EndKind::corner:
-        return side + sawn + (scoped(piece) ? ", past the corner" : "");
+        return scoped(piece) ? voice.say("%1, past the corner", sawn) : sawn;
     case EndKind::jamb:
-        return side + sawn + " at a jamb";
+        return voice.say("%1 at a jamb", sawn);
     case EndKind::butt:
-        return side + sawn + " against the crossing wall";
+        return voice.say("%1 against the crossing wall", sawn);
     case EndKind::step:
-        return side + sawn + " against " + there.at + " of the foundation";
+        return voice.say("%1 against %2 of the foundation", sawn, voice.name(there.at));
     case EndKind::pocket:
-        return side + pocketed_words(piece, end, style);
+        break;
     }
-    return side;
+    return pocketed_words(piece, end, voice);
 }
 
-std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &faces,
-                                          const LengthStyle &style) {
+std::string end_words(const Piece &piece, const HewnFaces &faces, End end, const Voice &voice) {
+    return voice.say("%1: %2", side_of(end, voice), cut_of_end(piece, faces, end, voice));
+}
+
+std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &faces, const Voice &voice) {
     std::vector<PocketCut> pockets;
     for (const Cut &cut : piece.cuts)
         if (const auto *pocket = std::get_if<PocketCut>(&cut)) pockets.push_back(*pocket);
@@ -130,43 +133,54 @@ std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &f
                      [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
     std::vector<std::string> words;
     for (const PocketCut &pocket : pockets)
-        words.push_back(pocket_words(piece, faces, pocket, style));
+        words.push_back(pocket_words(piece, faces, pocket, voice));
     return words;
 }
 
 /// "2 rod bores", "1 hole as found".
-std::string counted(std::size_t count, const std::optional<BoreUse> &use) {
-    const std::string number = std::to_string(count) + " ", s = count == 1 ? "" : "s";
-    if (use == BoreUse::hole) return number + "hole" + s + " as found";
-    return number + roundlay::name_of(use) + " bore" + s;
+std::string counted(std::size_t count, const std::optional<BoreUse> &use, const Voice &voice) {
+    const bool one = count == 1;
+    if (!use) return one ? voice.say("%1 peg bore", count) : voice.say("%1 peg bores", count);
+    switch (*use) {
+    case BoreUse::bolt:
+        return one ? voice.say("%1 bolt bore", count) : voice.say("%1 bolt bores", count);
+    case BoreUse::rod:
+        return one ? voice.say("%1 rod bore", count) : voice.say("%1 rod bores", count);
+    case BoreUse::wire:
+        return one ? voice.say("%1 wiring bore", count) : voice.say("%1 wiring bores", count);
+    case BoreUse::hole:
+        break;
+    }
+    return one ? voice.say("%1 hole as found", count) : voice.say("%1 holes as found", count);
 }
 
-bool alike(const Bore &a, const Bore &b, const LengthStyle &style) {
+bool alike(const Bore &a, const Bore &b, const Voice &voice) {
     return a.use == b.use && a.through == b.through && a.from_top == b.from_top &&
-           said(a.diameter, style) == said(b.diameter, style) &&
-           (a.through || said(a.z_to - a.z_from, style) == said(b.z_to - b.z_from, style));
+           voice.length(a.diameter) == voice.length(b.diameter) &&
+           (a.through || voice.length(a.z_to - a.z_from) == voice.length(b.z_to - b.z_from));
 }
 
-std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const LengthStyle &style) {
-    const std::string depth = first.through ? std::string("right through")
-                                            : said(first.z_to - first.z_from, style) + " deep from " +
-                                                  (first.from_top ? "the top" : "the underside");
-    std::string text =
-        counted(bores.size(), first.use) + " " + said(first.diameter, style) + " " + depth + " at ";
-    for (std::size_t i = 0; i < bores.size(); ++i)
-        text += (i ? ", " : "") + said(bores[i].x, style);
-    return text;
+std::string bore_words(const Bore &first, const std::vector<Bore> &bores, const Voice &voice) {
+    const LengthAmount deep = in_mm(first.z_to - first.z_from);
+    const std::string depth = first.through    ? voice.say("right through")
+                              : first.from_top ? voice.say("%1 deep from the top", deep)
+                                               : voice.say("%1 deep from the underside", deep);
+    std::string places;
+    for (const Bore &bore : bores)
+        places += (places.empty() ? "" : ", ") + voice.length(bore.x);
+    return voice.say("%1 %2 %3 at %4", counted(bores.size(), first.use, voice), in_mm(first.diameter), depth,
+                     places);
 }
 
 /// Bores of one kind share an entry; kinds in the order in which they first come.
-std::vector<std::string> all_bore_words(std::vector<Bore> bores, const LengthStyle &style) {
+std::vector<std::string> all_bore_words(std::vector<Bore> bores, const Voice &voice) {
     std::stable_sort(bores.begin(), bores.end(), [](const Bore &a, const Bore &b) { return a.x < b.x; });
     std::vector<std::string> words;
     while (!bores.empty()) {
         const Bore first = bores.front();
         const auto others = std::stable_partition(bores.begin(), bores.end(),
-                                                  [&](const Bore &b) { return alike(first, b, style); });
-        words.push_back(bore_words(first, {bores.begin(), others}, style));
+                                                  [&](const Bore &b) { return alike(first, b, voice); });
+        words.push_back(bore_words(first, {bores.begin(), others}, voice));
         bores.erase(bores.begin(), others);
     }
     return words;
@@ -174,57 +188,63 @@ std::vector<std::string> all_bore_words(std::vector<Bore> bores, const LengthSty
 
 } // namespace
 
-std::vector<std::string> cut_words(const Piece &piece, const LengthStyle &style) {
+std::vector<std::string> cut_words(const Piece &piece, const Voice &voice) {
     const HewnFaces faces = hewn_faces(piece);
     std::vector<std::string> words;
     for (const Cut &cut : piece.cuts)
         if (const auto *face = std::get_if<FaceCut>(&cut); face && is_long(face->face))
-            words.push_back(face_words(piece, *face, style));
-    if (faces.under_footing() == Footing::touched) words.emplace_back(lines_first);
+            words.push_back(face_words(piece, *face, voice));
+    if (faces.under_footing() == Footing::touched)
+        words.push_back(
+            voice.say("snap the lowest line and mark every cut from it before the first cut, which "
+                      "takes it away"));
     for (const End end : {End::datum, End::far})
-        if (std::string slant = slant_words(faces, end, style); !slant.empty())
+        if (std::string slant = slant_words(faces, end, voice); !slant.empty())
             words.push_back(std::move(slant));
-    words.push_back(end_words(piece, faces, End::datum, style));
+    words.push_back(end_words(piece, faces, End::datum, voice));
     for (const auto &notch : notches_passed(piece))
-        words.push_back(housed_words(faces, notch, style) + " at corner " + notch.front().corner);
+        words.push_back(
+            voice.say("%1 at corner %2", housed_words(faces, notch, voice), notch.front().corner));
     std::vector<Bore> bores;
     for (const Cut &cut : piece.cuts) {
-        if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(faces, *box, style));
+        if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(faces, *box, voice));
         if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
-        if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, style));
+        if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, voice));
         if (const auto *scope = std::get_if<ScopeCut>(&cut))
-            words.push_back(scope_words(faces, *scope, style));
+            words.push_back(scope_words(faces, *scope, voice));
     }
-    for (std::string &entry : all_pocket_words(piece, faces, style))
+    for (std::string &entry : all_pocket_words(piece, faces, voice))
         words.push_back(std::move(entry));
-    for (std::string &entry : all_bore_words(bores, style))
+    for (std::string &entry : all_bore_words(bores, voice))
         words.push_back(std::move(entry));
-    words.push_back(end_words(piece, faces, End::far, style));
+    words.push_back(end_words(piece, faces, End::far, voice));
     return words;
 }
 
-std::string place_of(const PieceEnd &end) {
+std::string place_of(const PieceEnd &end, const Voice &voice) {
     switch (end.kind) {
     case EndKind::corner:
-        return "corner " + end.at;
+        return voice.say("corner %1", end.at);
     case EndKind::jamb:
-        return end.at.empty() ? "jamb" : "jamb of " + end.at;
+        return end.at.empty() ? voice.say("jamb") : voice.say("jamb of %1", voice.name(end.at));
     case EndKind::butt:
-        return "against the wall at corner " + end.at;
+        return voice.say("against the wall at corner %1", end.at);
     case EndKind::step:
-        return "against " + end.at + " of the foundation";
+        return voice.say("against %1 of the foundation", voice.name(end.at));
     case EndKind::pocket:
-        return "in " + end.at;
+        break;
     }
-    return end.at;
+    return voice.say("in %1", end.at);
 }
 
-std::string kind_of(const Layout &layout, const Piece &piece) {
-    if (piece.timber >= 0) return name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
-    if (piece.island) return "island";
-    const std::string log = piece.log == LogKind::full ? "log" : "half log";
-    if (piece.round == 1) return "sill " + log;
-    return piece.round == layout.rounds ? "plate " + log : log;
+std::string kind_of(const Layout &layout, const Piece &piece, const Voice &voice) {
+    if (piece.timber >= 0)
+        return voice.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use));
+    if (piece.island) return voice.say("island");
+    const bool full = piece.log == LogKind::full;
+    if (piece.round == 1) return full ? voice.say("sill log") : voice.say("sill half log");
+    if (piece.round == layout.rounds) return full ? voice.say("plate log") : voice.say("plate half log");
+    return full ? voice.say("log") : voice.say("half log");
 }
 
 } // namespace roundlay

@@ -10,31 +10,26 @@ namespace roundlay {
 
 namespace {
 
-LengthStyle style_of(UnitSystem units) {
-    LengthStyle style;
-    style.system = units;
-    style.feet = false;
-    return style;
-}
-
-std::string say(double mm, UnitSystem units) {
-    return print_length(Length::mm(mm), style_of(units));
+Voice voice_for(const Speech &speech) {
+    return {speech.language, {.system = speech.units, .feet = false}};
 }
 
 /// Above level or under it.
-std::string say_error(double mm, UnitSystem units) {
-    const std::string size = say(std::abs(mm), units);
-    return size == say(0, units) ? size : (mm < 0 ? "-" : "+") + size;
+std::string say_error(double mm, const Voice &voice) {
+    const std::string size = voice.length(std::abs(mm));
+    return size == voice.length(0) ? size : (mm < 0 ? "-" : "+") + size;
 }
 
 /// Which of the round's pieces are cut from it; nothing where the round is one log.
-std::string pieces_of(const LogPlace &place) {
+std::string pieces_of(const LogPlace &place, const Voice &voice) {
     if (place.pieces == 1) return "";
     const std::string first = std::to_string(place.first_piece);
-    return place.first_piece == place.last_piece ? first : first + " to " + std::to_string(place.last_piece);
+    return place.first_piece == place.last_piece
+               ? first
+               : voice.say("%1 to %2", first, std::to_string(place.last_piece));
 }
 
-std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+std::vector<Entry> row(const Layout &layout, const Voice &voice, const std::vector<PileLog> &pile,
                        const Levelled &l, std::size_t i) {
     const LogPlace &place = l.places[i];
     const Seat &seat = l.after.seats[i];
@@ -43,18 +38,18 @@ std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector
     std::vector<Entry> entries = {
         layout.walls[wall].name,
         number(place.round, 0),
-        pieces_of(place),
+        pieces_of(place, voice),
         log.mark,
-        std::string(seat.butt == LogEnd::left ? "left" : "right"),
-        say(log.butt_height, units),
-        say(tip_height_at(log, place.length), units),
+        seat.butt == LogEnd::left ? voice.say("left") : voice.say("right"),
+        voice.length(log.butt_height),
+        voice.length(tip_height_at(log, place.length)),
     };
     for (const Arrangement *all : {&l.before, &l.after})
         for (const auto &[top, error] : {std::pair(place.left_top, all->errors[i].left),
                                          std::pair(place.right_top, all->errors[i].right)}) {
             constexpr int decimals = 1;
             const bool none = top < 0; // an end beside an opening has no top to be level
-            entries.push_back(none ? std::string() : say_error(error, units));
+            entries.push_back(none ? std::string() : say_error(error, voice));
             entries.push_back(none ? Entry(std::string()) : Entry(number(error, decimals)));
         }
     return entries;
@@ -62,19 +57,27 @@ std::vector<Entry> row(const Layout &layout, UnitSystem units, const std::vector
 
 } // namespace
 
-Table level_table(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+Table level_table(const Layout &layout, const Speech &speech, const std::vector<PileLog> &pile,
                   const Levelled &levelled) {
+    const Voice voice = voice_for(speech);
     Table table;
-    table.columns = {{"wall", "Wall"},         {"round", "Round"},
-                     {"pieces", "Pieces"},     {"mark", "Log"},
-                     {"butt", "Butt"},         {"butt_height", "At butt"},
-                     {"tip_height", "At tip"}, {"before_left", "Before, left"},
-                     {"before_left_mm", ""},   {"before_right", "right"},
-                     {"before_right_mm", ""},  {"after_left", "After, left"},
-                     {"after_left_mm", ""},    {"after_right", "right"},
+    table.columns = {{"wall", voice.say("Wall")},
+                     {"round", voice.say("Round")},
+                     {"pieces", voice.say("Pieces")},
+                     {"mark", voice.say("Log")},
+                     {"butt", voice.say("Butt")},
+                     {"butt_height", voice.say("At butt")},
+                     {"tip_height", voice.say("At tip")},
+                     {"before_left", voice.say("Before, left")},
+                     {"before_left_mm", ""},
+                     {"before_right", voice.say("right")},
+                     {"before_right_mm", ""},
+                     {"after_left", voice.say("After, left")},
+                     {"after_left_mm", ""},
+                     {"after_right", voice.say("right")},
                      {"after_right_mm", ""}};
     for (std::size_t i = 0; i < levelled.places.size(); ++i)
-        table.rows.push_back(row(layout, units, pile, levelled, i));
+        table.rows.push_back(row(layout, voice, pile, levelled, i));
     return table;
 }
 
@@ -89,48 +92,65 @@ double typical(const Levelled &l, double squares) {
 }
 
 /// What was given up for wood beside openings, or that nothing was found to be given up for.
-std::string sliver_words(const Levelled &l, UnitSystem units) {
-    const auto places = [](int count) { return std::to_string(count) + (count == 1 ? " place" : " places"); };
-    const std::string none = "none that was tried leaves fewer and is as level";
-    if (l.most_level && l.parted_otherwise)
-        return "The most level arrangement, largest " + say(l.most_level->worst, units) + ", typical " +
-               say(typical(l, l.most_level->squares), units) +
-               ", cannot be laid: its logs are so high that openings would part other rounds than these were "
-               "chosen for.\n";
-    if (l.most_level)
-        return "The most level arrangement, largest " + say(l.most_level->worst, units) + ", typical " +
-               say(typical(l, l.most_level->squares), units) +
-               ", would leave a sliver of a log beside an "
-               "opening in " +
-               places(l.slivers_of_most_level) + "; this one in " +
-               (l.slivers ? std::to_string(l.slivers) + ": " + none : "none") + ".\n";
-    if (l.slivers == 0) return "";
-    return "It leaves a sliver of a log beside an opening in " + places(l.slivers) + "; " + none + ".\n";
+std::string sliver_words(const Levelled &l, const Voice &voice) {
+    const auto places = [&](int count) {
+        return count == 1 ? voice.say("%1 place", count) : voice.say("%1 places", count);
+    };
+    if (!l.most_level)
+        return l.slivers == 0
+                   ? ""
+                   : voice.say("It leaves a sliver of a log beside an opening in %1; none that was "
+                               "tried leaves fewer and is as level.",
+                               places(l.slivers)) +
+                         "\n";
+    const LengthAmount largest = in_mm(l.most_level->worst), usual = in_mm(typical(l, l.most_level->squares));
+    if (l.parted_otherwise)
+        return voice.say(
+                   "The most level arrangement, largest %1, typical %2, cannot be laid: its logs are so high "
+                   "that openings would part other rounds than these were chosen for.",
+                   largest, usual) +
+               "\n";
+    const std::string slivers = places(l.slivers_of_most_level);
+    if (l.slivers == 0)
+        return voice.say("The most level arrangement, largest %1, typical %2, would leave a sliver of a log "
+                         "beside an opening in %3; this one in none.",
+                         largest, usual, slivers) +
+               "\n";
+    return voice.say(
+               "The most level arrangement, largest %1, typical %2, would leave a sliver of a log beside "
+               "an opening in %3; this one in %4: none that was tried leaves fewer and is as level.",
+               largest, usual, slivers, l.slivers) +
+           "\n";
 }
 
-std::string bound_words(const Levelled &l, UnitSystem units) {
-    if (l.proven && !l.most_level) return "; no other arrangement in these places is better.\n";
-    return "; none can be under " + say(l.least_worst, units) + ", or typically under " +
-           say(typical(l, l.least_squares), units) + ".\n";
+std::string levelled_words(const Levelled &l, const Voice &voice) {
+    const LengthAmount largest = in_mm(l.after.worst), usual = in_mm(typical(l, l.after.squares));
+    if (l.proven && !l.most_level)
+        return voice.say("Levelled: largest %1, typical %2; no other arrangement in these places is better.",
+                         largest, usual);
+    return voice.say("Levelled: largest %1, typical %2; none can be under %3, or typically under %4.",
+                     largest, usual, in_mm(l.least_worst), in_mm(typical(l, l.least_squares)));
 }
 
 } // namespace
 
-std::string level_words(const Levelled &l, const Layout &standing, UnitSystem units) {
-    return "Level is " + say(l.log_height, units) +
-           " a log, the mean of the pile. Errors are of a wall's top at its "
-           "ends, + above level.\n"
-           "Logs as they come: largest error " +
-           say(l.before.worst, units) + ", typical (root mean square) " +
-           say(typical(l, l.before.squares), units) + ".\n" + "Levelled: largest " +
-           say(l.after.worst, units) + ", typical " + say(typical(l, l.after.squares), units) +
-           bound_words(l, units) + sliver_words(l, units) +
-           (std::ranges::any_of(l.places, [](const LogPlace &p) { return p.pieces > 1; })
-                ? "Which rounds beside openings are one log and which several was settled by lengths alone: "
-                  "other ways were "
-                  "not levelled.\n"
-                : "") +
-           "With these logs the shell stands " + height_words(standing, units) + ".\n";
+std::string level_words(const Levelled &l, const Layout &standing, const Speech &speech) {
+    const Voice voice = voice_for(speech);
+    std::string all = voice.say("Level is %1 a log, the mean of the pile. Errors are of a wall's top at its "
+                                "ends, + above level.",
+                                in_mm(l.log_height)) +
+                      "\n" +
+                      voice.say("Logs as they come: largest error %1, typical (root mean square) %2.",
+                                in_mm(l.before.worst), in_mm(typical(l, l.before.squares))) +
+                      "\n" + levelled_words(l, voice) + "\n" + sliver_words(l, voice);
+    if (std::ranges::any_of(l.places, [](const LogPlace &p) { return p.pieces > 1; }))
+        all += voice.say("Which rounds beside openings are one log and which several was settled by lengths "
+                         "alone: other ways were not levelled.") +
+               "\n";
+    return all +
+           voice.say("With these logs the shell stands %1.",
+                     words_of(height_words(standing, speech.units), speech)) +
+           "\n";
 }
 
 Table level_summary(const Levelled &l, const Layout &standing) {

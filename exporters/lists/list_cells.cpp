@@ -1,11 +1,17 @@
 #include "exporters/lists/list_cells.h"
 
+#include "kernel/layout/names_given.h"
+
 namespace roundlay {
 
+Voice voice_of(const Shell &shell, const Layout &layout, Language language) {
+    Voice voice({language, shell.units});
+    voice.know(names_given(shell, layout));
+    return voice;
+}
+
 std::string said(const CutList &list, double mm) {
-    LengthStyle style;
-    style.system = list.units;
-    return print_length(Length::mm(mm), style);
+    return list.voice.length(mm);
 }
 
 Entry low_weight(const CutList &list, double in_unit) {

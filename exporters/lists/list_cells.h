@@ -14,6 +14,9 @@ inline constexpr double mm_per_m = 1000;
 inline constexpr int mm_decimals = 3, volume_decimals = 4;
 inline constexpr double thousandth = 1e-3; ///< mm, what mm_decimals print
 
+/// Speaks of that shell in its own units.
+Voice voice_of(const Shell &shell, const Layout &layout, Language language);
+
 /// A length in the list's units.
 std::string said(const CutList &list, double mm);
 

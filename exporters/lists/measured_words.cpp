@@ -12,140 +12,155 @@ namespace {
 constexpr double same = 1e-3; // mm
 
 /// A measure at the two ends of a cut from left to right, which is one number unless the log tapers.
-std::string from_to(double left, double right, const LengthStyle &style) {
-    const std::string a = said(std::max(left, 0.0), style), b = said(std::max(right, 0.0), style);
-    return a == b ? a : a + " (left) to " + b + " (right)";
+std::string from_to(double left, double right, const Voice &voice) {
+    const std::string a = voice.length(std::max(left, 0.0)), b = voice.length(std::max(right, 0.0));
+    return a == b ? a : voice.say("%1 (left) to %2 (right)", a, b);
 }
 
 /// What heights are over: a round log without a flat has no underside.
-const char *under_name(const HewnFaces &faces) {
-    return faces.under_footing() == Footing::touched ? "the lowest line" : "the underside";
+std::string under_name(const HewnFaces &faces, const Voice &voice) {
+    return faces.under_footing() == Footing::touched ? voice.say("the lowest line")
+                                                     : voice.say("the underside");
 }
 
-const char *name_of(LogFace face) {
+std::string name_of(LogFace face, const Voice &voice) {
     switch (face) {
     case LogFace::top:
-        return "top";
+        return voice.say("top");
     case LogFace::under:
-        return "underside";
+        return voice.say("underside");
     case LogFace::outside:
-        return "outside face";
+        return voice.say("outside face");
     case LogFace::inside:
-        return "inside face";
+        return voice.say("inside face");
     case LogFace::datum_end:
-        return "left end";
+        return voice.say("left end");
     case LogFace::far_end:
-        return "right end";
+        break;
     }
-    return "face";
+    return voice.say("right end");
+}
+
+/// A timber has no outside: seen from its datum end, its outside face is the right one.
+std::string side_face(const Piece &piece, bool inside, const Voice &voice) {
+    if (piece.timber >= 0) return inside ? voice.say("the left face") : voice.say("the right face");
+    return inside ? voice.say("the inside face") : voice.say("the outside face");
 }
 
 } // namespace
 
-std::string said(double mm, const LengthStyle &style) {
-    return print_length(Length::mm(mm), style);
+std::string place_words(const SawLine &place, const Voice &voice) {
+    const std::string outside = voice.length(place.outside), inside = voice.length(place.inside);
+    return outside == inside ? outside : voice.say("%1 (outside) / %2 (inside)", outside, inside);
 }
 
-std::string place_words(const SawLine &place, const LengthStyle &style) {
-    const std::string outside = said(place.outside, style), inside = said(place.inside, style);
-    return outside == inside ? outside : outside + " (outside) / " + inside + " (inside)";
-}
-
-std::string slant_words(const HewnFaces &faces, End end, const LengthStyle &style) {
+std::string slant_words(const HewnFaces &faces, End end, const Voice &voice) {
     const SawLine &saw = end == End::datum ? faces.datum_end : faces.far_end;
     const double whole = end == End::datum ? 0 : faces.blank.length;
     const SawLine off{std::abs(whole - saw.outside), std::abs(whole - saw.inside)};
     if (std::abs(off.outside - off.inside) < same) return "";
-    return std::string(end == End::datum ? "left" : "right") + " end sawn at a slant, " +
-           place_words(off, style) + " off the blank's end";
+    const std::string place = place_words(off, voice);
+    return end == End::datum ? voice.say("left end sawn at a slant, %1 off the blank's end", place)
+                             : voice.say("right end sawn at a slant, %1 off the blank's end", place);
 }
 
 bool is_long(LogFace face) {
     return face != LogFace::datum_end && face != LogFace::far_end;
 }
 
-std::string face_words(const Piece &piece, const FaceCut &cut, const LengthStyle &style) {
+std::string face_words(const Piece &piece, const FaceCut &cut, const Voice &voice) {
     const Stock stock = stock_of(piece);
-    return std::string(name_of(cut.face)) + " hewn back " + said(hewn_off(piece, stock, cut, 0), style) +
-           " at the left end, " + said(hewn_off(piece, stock, cut, piece.blank.length), style) +
-           " at the right end";
+    return voice.say("%1 hewn back %2 at the left end, %3 at the right end", name_of(cut.face, voice),
+                     in_mm(hewn_off(piece, stock, cut, 0)),
+                     in_mm(hewn_off(piece, stock, cut, piece.blank.length)));
 }
 
-std::string box_words(const HewnFaces &faces, const BoxCut &cut, const LengthStyle &style) {
+std::string box_words(const HewnFaces &faces, const BoxCut &cut, const Voice &voice) {
     const double from = std::max(0.0, cut.box.low.x), to = std::min(faces.blank.length, cut.box.high.x);
-    const std::string where = " from " + said(from, style) + " to " + said(to, style),
-                      under = under_name(faces);
-    const auto up = [&](double z) { return from_to(faces.height(from, z), faces.height(to, z), style); };
+    const LengthAmount a = in_mm(from), b = in_mm(to);
+    const std::string under = under_name(faces, voice);
+    const auto up = [&](double z) { return from_to(faces.height(from, z), faces.height(to, z), voice); };
     const auto width = [&](double x) { return faces.innermost(x) - faces.outermost(x); };
     // a sill that falls is measured at the inside face
     const auto floor = [&](double x) {
         return cut.box.low.z + (cut.fall > 0 ? cut.fall * (faces.innermost(x) - cut.fall_from) : 0.0);
     };
     const auto down = [&](double x) { return faces.highest(x) - floor(x); };
+    const auto sill = [&] {
+        const std::string deep = from_to(down(from), down(to), voice);
+        if (cut.fall <= 0) return voice.say("sill cut %1 deep from the top from %2 to %3", deep, a, b);
+        return voice.say("sill cut %1 deep from the top from %2 to %3, falling %4 outward", deep, a, b,
+                         from_to(cut.fall * width(from), cut.fall * width(to), voice));
+    };
     switch (cut.use) {
     case BoxUse::sill:
-        return "sill cut " + from_to(down(from), down(to), style) + " deep from the top" + where +
-               (cut.fall > 0
-                    ? ", falling " + from_to(cut.fall * width(from), cut.fall * width(to), style) + " outward"
-                    : "");
+        return sill();
     case BoxUse::header:
-        return "header cut " + up(cut.box.high.z) + " up from " + under + where;
+        return voice.say("header cut %1 up from %2 from %3 to %4", up(cut.box.high.z), under, a, b);
     case BoxUse::through:
-        return "opening cut " + up(cut.box.low.z) + " up to " + up(cut.box.high.z) + " over " + under + where;
+        return voice.say("opening cut %1 up to %2 over %3 from %4 to %5", up(cut.box.low.z),
+                         up(cut.box.high.z), under, a, b);
     case BoxUse::step:
-        return "cut level " + up(cut.box.high.z) + " up from " + under + " over " + cut.opening + where;
+        return voice.say("cut level %1 up from %2 over %3 from %4 to %5", up(cut.box.high.z), under,
+                         voice.name(cut.opening), a, b);
     case BoxUse::groove:
-        return "groove " + said(cut.box.high.y - cut.box.low.y, style) + " wide for a spline, " +
-               said(to - from, style) + " deep" + where;
+        return voice.say("groove %1 wide for a spline, %2 deep from %3 to %4",
+                         in_mm(cut.box.high.y - cut.box.low.y), in_mm(to - from), a, b);
     case BoxUse::seat:
-        return "seat " + up(cut.box.high.z) + " up from " + under + where;
+        break;
     }
-    return "cut" + where;
+    return voice.say("seat %1 up from %2 from %3 to %4", up(cut.box.high.z), under, a, b);
 }
 
 namespace {
 
 /// How high a pocket is in this log, said from the side that it opens to.
-std::string pocket_height(const HewnFaces &faces, const PocketCut &cut, double y_face,
-                          const LengthStyle &style) {
+std::string pocket_height(const HewnFaces &faces, const PocketCut &cut, double y_face, const Voice &voice) {
     const double bed = cut.bed.height_at(cut.x, y_face), top = faces.highest(cut.x);
-    const std::string under = under_name(faces);
+    const std::string under = under_name(faces, voice);
     const bool open_above = cut.z_top > top - same, open_below = faces.height(cut.x, bed) < same;
-    if (open_above && open_below) return "through the log's height";
-    if (open_above) return said(top - bed, style) + " deep from the top";
-    if (open_below) return said(faces.height(cut.x, cut.z_top), style) + " up from " + under;
-    return said(faces.height(cut.x, bed), style) + " up to " + said(faces.height(cut.x, cut.z_top), style) +
-           " over " + under;
+    if (open_above && open_below) return voice.say("through the log's height");
+    if (open_above) return voice.say("%1 deep from the top", in_mm(top - bed));
+    const LengthAmount ceiling = in_mm(faces.height(cut.x, cut.z_top));
+    if (open_below) return voice.say("%1 up from %2", ceiling, under);
+    return voice.say("%1 up to %2 over %3", in_mm(faces.height(cut.x, bed)), ceiling, under);
 }
 
 } // namespace
 
 std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut,
-                         const LengthStyle &style) {
+                         const Voice &voice) {
     const bool inside = cut.y_face > cut.y_back;
     const double face = inside ? faces.innermost(cut.x) : faces.outermost(cut.x);
     const bool tailed = cut.half_at_back > cut.half_at_face + same;
-    return std::string(tailed ? "tailed " : "") + "pocket " + said(2 * cut.half_at_back, style) + " wide, " +
-           said(std::abs(face - cut.y_back), style) + " into the " + side_word(piece, inside) + " face, " +
-           pocket_height(faces, cut, face, style) + ", middle " + said(cut.x, style) + " from the left end";
+    const LengthAmount wide = in_mm(2 * cut.half_at_back), deep = in_mm(std::abs(face - cut.y_back)),
+                       middle = in_mm(cut.x);
+    const std::string side = side_face(piece, inside, voice), height = pocket_height(faces, cut, face, voice);
+    return tailed ? voice.say("tailed pocket %1 wide, %2 into %3, %4, middle %5 from the left end", wide,
+                              deep, side, height, middle)
+                  : voice.say("pocket %1 wide, %2 into %3, %4, middle %5 from the left end", wide, deep, side,
+                              height, middle);
 }
 
-std::string stick_words(const RoundCut &cut, const LengthStyle &style) {
-    return "round stick of " + said(2 * cut.radius, style) + ": what lies outside it is wane";
+std::string stick_words(const RoundCut &cut, const Voice &voice) {
+    return voice.say("round stick of %1: what lies outside it is wane", in_mm(2 * cut.radius));
 }
 
-std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const LengthStyle &style) {
-    const std::string clear = cut.scribe > 0 ? ", " + said(cut.scribe, style) + " clear" : "";
-    const double lean = cut.use == ScopeUse::groove ? 0 : cut.along.x / cut.along.y;
-    const SawLine middle =
-        cut.use == ScopeUse::groove ? SawLine{} : faces.across(cut.at.x - lean * cut.at.y, lean);
-    const std::string top = ", its top " + said(faces.height(middle.outside, cut.at.z + cut.radius), style) +
-                            " over " + under_name(faces) + clear;
-    if (cut.use == ScopeUse::groove) return "long groove of radius " + said(cut.radius, style) + top;
-    const std::string cheeks =
-        cut.cheeks > 0 ? ", upright cheeks " + said(cut.cheeks, style) + " from its middle," : "";
-    return "saddle of radius " + said(cut.radius, style) + cheeks + " at " + place_words(middle, style) +
-           " over " + cut.other + top;
+std::string scope_words(const HewnFaces &faces, const ScopeCut &cut, const Voice &voice) {
+    const bool groove = cut.use == ScopeUse::groove;
+    const double lean = groove ? 0 : cut.along.x / cut.along.y;
+    const SawLine middle = groove ? SawLine{} : faces.across(cut.at.x - lean * cut.at.y, lean);
+    const LengthAmount radius = in_mm(cut.radius),
+                       top = in_mm(faces.height(middle.outside, cut.at.z + cut.radius));
+    const std::string under = under_name(faces, voice);
+    const std::string shape =
+        cut.cheeks > 0 ? voice.say("%1, upright cheeks %2 from its middle,", radius, in_mm(cut.cheeks))
+                       : voice.length(cut.radius);
+    const std::string what =
+        groove ? voice.say("long groove of radius %1, its top %2 over %3", radius, top, under)
+               : voice.say("saddle of radius %1 at %2 over %3, its top %4 over %5", shape,
+                           place_words(middle, voice), cut.other, top, under);
+    return cut.scribe > 0 ? voice.say("%1, %2 clear", what, in_mm(cut.scribe)) : what;
 }
 
 } // namespace roundlay

@@ -1,5 +1,6 @@
 #include "exporters/lists/shell_tables.h"
 
+#include "exporters/lists/list_cells.h"
 #include "kernel/layout/courses/courses.h"
 #include "kernel/layout/floors/bearing.h"
 #include "kernel/layout/plan/plan.h"
@@ -15,60 +16,52 @@ namespace roundlay {
 
 namespace {
 
-constexpr int mm_decimals = 1, stress_decimals = 3;
-
-std::string said(const Shell &shell, double mm) {
-    LengthStyle style;
-    style.system = shell.units;
-    return print_length(Length::mm(mm), style);
-}
+constexpr int tenths = 1, stress_decimals = 3;
 
 std::string tag_of(const Layout &layout, int piece) {
     return piece < 0 ? "" : layout.pieces[static_cast<std::size_t>(piece)].tag;
 }
 
-std::string spans_of(const Shell &shell, const Layout &layout, const Timber &timber) {
+std::string spans_of(const Voice &voice, const Layout &layout, const Timber &timber) {
     std::string text;
     for (const double span : clear_spans(layout, timber))
-        text += (text.empty() ? "" : "; ") + said(shell, span);
+        text += (text.empty() ? "" : "; ") + voice.length(span);
     return text;
 }
 
-std::string points_of(const Shell &shell, const TimberScreen &s) {
-    const bool metric = shell.units == UnitSystem::metric;
+std::string points_of(const Voice &voice, const TimberScreen &s) {
+    const bool metric = voice.system() == UnitSystem::metric;
     std::string text;
     for (const PointLoad &p : s.points)
-        text += (text.empty() ? "" : "; ") +
-                number(metric ? p.force : p.force / newtons_per_pound, 0).digits + (metric ? " N" : " lb") +
-                " at " + said(shell, p.at);
+        text +=
+            (text.empty() ? "" : "; ") +
+            (metric ? voice.say("%1 N at %2", number(p.force, 0).digits, in_mm(p.at))
+                    : voice.say("%1 lb at %2", number(p.force / newtons_per_pound, 0).digits, in_mm(p.at)));
     return text;
 }
 
 constexpr int in_decimals = 3;
 
-const std::vector<Column> &screen_columns(bool metric) {
-    const auto columns = [](bool m) {
-        return std::vector<Column>{{"live_n_per_mm", m ? "live N/mm" : ""},
-                                   {"total_n_per_mm", ""},
-                                   {"live_lb_per_ft", m ? "" : "live lb/ft"},
-                                   {"total_lb_per_ft", ""},
-                                   {"from_other_timbers", ""},
-                                   {"screened_span_mm", ""},
-                                   {"live_deflection_mm", m ? "bends mm" : ""},
-                                   {"live_deflection_in", m ? "" : "bends in"},
-                                   {"span_over_deflection", "span/"},
-                                   {"bending_mpa", m ? "bending MPa" : ""},
-                                   {"shear_mpa", m ? "shear MPa" : ""},
-                                   {"bearing_mpa", m ? "bearing MPa" : ""},
-                                   {"bending_psi", m ? "" : "bending psi"},
-                                   {"shear_psi", m ? "" : "shear psi"},
-                                   {"bearing_psi", m ? "" : "bearing psi"},
-                                   {"allowable", "allowable"},
-                                   {"pulls_up_n", m ? "pulls up N" : ""},
-                                   {"pulls_up_lb", m ? "" : "pulls up lb"}};
-    };
-    static const std::vector<Column> in_metric = columns(true), in_imperial = columns(false);
-    return metric ? in_metric : in_imperial;
+std::vector<Column> screen_columns(const Voice &voice) {
+    const bool m = voice.system() == UnitSystem::metric;
+    return {{"live_n_per_mm", m ? voice.say("live N/mm") : ""},
+            {"total_n_per_mm", ""},
+            {"live_lb_per_ft", m ? "" : voice.say("live lb/ft")},
+            {"total_lb_per_ft", ""},
+            {"from_other_timbers", ""},
+            {"screened_span_mm", ""},
+            {"live_deflection_mm", m ? voice.say("bends mm") : ""},
+            {"live_deflection_in", m ? "" : voice.say("bends in")},
+            {"span_over_deflection", voice.say("span/")},
+            {"bending_mpa", m ? voice.say("bending MPa") : ""},
+            {"shear_mpa", m ? voice.say("shear MPa") : ""},
+            {"bearing_mpa", m ? voice.say("bearing MPa") : ""},
+            {"bending_psi", m ? "" : voice.say("bending psi")},
+            {"shear_psi", m ? "" : voice.say("shear psi")},
+            {"bearing_psi", m ? "" : voice.say("bearing psi")},
+            {"allowable", voice.say("allowable")},
+            {"pulls_up_n", m ? voice.say("pulls up N") : ""},
+            {"pulls_up_lb", m ? "" : voice.say("pulls up lb")}};
 }
 
 double most_lift(const TimberScreen &s) {
@@ -76,15 +69,15 @@ double most_lift(const TimberScreen &s) {
 }
 
 /// What stands in those columns, empty where there is no screen.
-std::vector<Entry> screened(const Shell &shell, const TimberScreen *s) {
-    if (!s) return std::vector<Entry>(screen_columns(true).size(), Entry(std::string()));
+std::vector<Entry> screened(const Voice &voice, const TimberScreen *s) {
+    if (!s) return std::vector<Entry>(screen_columns(voice).size(), Entry(std::string()));
     return {number(s->live, stress_decimals),
             number(s->total, stress_decimals),
             number(s->live / n_per_mm_per_plf, 1),
             number(s->total / n_per_mm_per_plf, 1),
-            points_of(shell, *s),
-            number(s->span, mm_decimals),
-            number(s->deflection, mm_decimals),
+            points_of(voice, *s),
+            number(s->span, tenths),
+            number(s->deflection, tenths),
             number(s->deflection / mm_per_inch, in_decimals),
             number(s->span / s->deflection, 0),
             number(s->bending, stress_decimals),
@@ -93,54 +86,56 @@ std::vector<Entry> screened(const Shell &shell, const TimberScreen *s) {
             number(s->bending / mpa_per_psi, 0),
             number(s->shear / mpa_per_psi, 0),
             number(s->bearing / mpa_per_psi, 0),
-            std::string(no_allowable),
+            voice.word(no_allowable),
             number(std::ceil(most_lift(*s)), 0),
             number(std::ceil(most_lift(*s) / newtons_per_pound), 0)};
 }
 
 } // namespace
 
-Table opening_table(const Shell &shell, const Layout &layout) {
-    Table table{{{"opening", "opening"},
-                 {"kind", "kind"},
-                 {"wall", "wall"},
-                 {"from_left", "from left"},
-                 {"sill", "sill"},
-                 {"width", "width"},
-                 {"height", "height"},
-                 {"settle_space", "settle space"},
-                 {"frame_height_left", "left for the frame"},
+Table opening_table(const Shell &shell, const Layout &layout, Language language) {
+    const Voice voice = voice_of(shell, layout, language);
+    Table table{{{"opening", voice.say("opening")},
+                 {"kind", voice.say("kind")},
+                 {"wall", voice.say("wall")},
+                 {"from_left", voice.say("from left")},
+                 {"sill", voice.say("sill")},
+                 {"width", voice.say("width")},
+                 {"height", voice.say("height")},
+                 {"settle_space", voice.say("settle space")},
+                 {"frame_height_left", voice.say("left for the frame")},
                  {"settle_basis", ""},
-                 {"header", "header"},
-                 {"header_past_left", "past left"},
-                 {"header_past_right", "past right"},
-                 {"sill_log", "sill log"}},
+                 {"header", voice.say("header")},
+                 {"header_past_left", voice.say("past left")},
+                 {"header_past_right", voice.say("past right")},
+                 {"sill_log", voice.say("sill log")}},
                 {}};
     const auto facts = opening_facts(shell, layout);
     for (std::size_t i = 0; i < facts.size(); ++i) {
         const Opening &o = shell.openings[i];
         const OpeningFacts &f = facts[i];
-        table.rows.push_back({f.name, std::string(o.kind == OpeningKind::door ? "door" : "window"), o.wall,
-                              said(shell, o.from_left.mm()), said(shell, o.sill.mm()),
-                              said(shell, o.width.mm()), said(shell, o.height.mm()),
-                              said(shell, f.settle_space),
-                              said(shell, std::max(0.0, o.height.mm() - f.settle_space)),
-                              f.settle_basis + ". " + std::string(settling_caution), tag_of(layout, f.header),
-                              said(shell, f.runs_left), said(shell, f.runs_right), tag_of(layout, f.sill)});
+        table.rows.push_back(
+            {voice.name(f.name), o.kind == OpeningKind::door ? voice.say("door") : voice.say("window"),
+             o.wall, voice.length(o.from_left.mm()), voice.length(o.sill.mm()), voice.length(o.width.mm()),
+             voice.length(o.height.mm()), voice.length(f.settle_space),
+             voice.length(std::max(0.0, o.height.mm() - f.settle_space)),
+             voice.words(f.settle_basis) + ". " + voice.word(settling_caution), tag_of(layout, f.header),
+             voice.length(f.runs_left), voice.length(f.runs_right), tag_of(layout, f.sill)});
     }
     return table;
 }
 
-Table floor_table(const Shell &shell, const Layout &layout) {
-    Table table{{{"tag", "tag"},
-                 {"kind", "kind"},
-                 {"floor", "floor"},
-                 {"from_left", "from left"},
-                 {"from_wall", "from wall"},
-                 {"clear_spans", "clear spans"},
-                 {"bearings", "bearings"}},
+Table floor_table(const Shell &shell, const Layout &layout, Language language) {
+    const Voice voice = voice_of(shell, layout, language);
+    Table table{{{"tag", voice.say("tag")},
+                 {"kind", voice.say("kind")},
+                 {"floor", voice.say("floor")},
+                 {"from_left", voice.say("from left")},
+                 {"from_wall", voice.say("from wall")},
+                 {"clear_spans", voice.say("clear spans")},
+                 {"bearings", voice.say("bearings")}},
                 {}};
-    const auto &columns = screen_columns(shell.units == UnitSystem::metric);
+    const auto columns = screen_columns(voice);
     table.columns.insert(table.columns.end(), columns.begin(), columns.end());
     table.columns.push_back({"basis", ""});
     const FloorScreen screen = screen_floors(shell, layout);
@@ -151,30 +146,31 @@ Table floor_table(const Shell &shell, const Layout &layout) {
                          [&](const TimberScreen &s) { return s.timber == static_cast<int>(i); });
         const bool has = found != screen.timbers.end();
         std::vector<Entry> row{tag_of(layout, t.piece),
-                               std::string(name_of(t.use)),
+                               voice.word(name_of(t.use)),
                                layout.floors[static_cast<std::size_t>(t.floor)].name,
-                               said(shell, t.from.x),
-                               said(shell, t.from.y),
-                               spans_of(shell, layout, t),
-                               said(shell, bearing_of(layout, t, End::datum).length) + "; " +
-                                   said(shell, bearing_of(layout, t, End::far).length)};
-        for (Entry &entry : screened(shell, has ? &*found : nullptr))
+                               voice.length(t.from.x),
+                               voice.length(t.from.y),
+                               spans_of(voice, layout, t),
+                               voice.length(bearing_of(layout, t, End::datum).length) + "; " +
+                                   voice.length(bearing_of(layout, t, End::far).length)};
+        for (Entry &entry : screened(voice, has ? &*found : nullptr))
             row.push_back(std::move(entry));
         row.emplace_back(
-            has ? screen.basis
-                : std::string("not screened: no live_load is stated, or the species is not known"));
+            has ? voice.words(screen.basis)
+                : voice.say("not screened: no live_load is stated, or the species is not known"));
         table.rows.push_back(std::move(row));
     }
     return table;
 }
 
-Table seam_table(const Shell &shell) {
-    Table table{{{"wall", "wall"},
-                 {"round", "round"},
-                 {"under_left", "under face, left"},
-                 {"top_left", "top, left"},
-                 {"under_right", "under face, right"},
-                 {"top_right", "top, right"},
+Table seam_table(const Shell &shell, Language language) {
+    const Voice voice({language, shell.units});
+    Table table{{{"wall", voice.say("wall")},
+                 {"round", voice.say("round")},
+                 {"under_left", voice.say("under face, left")},
+                 {"top_left", voice.say("top, left")},
+                 {"under_right", voice.say("under face, right")},
+                 {"top_right", voice.say("top, right")},
                  {"under_left_mm", ""},
                  {"top_left_mm", ""},
                  {"under_right_mm", ""},
@@ -191,7 +187,7 @@ Table seam_table(const Shell &shell) {
             const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow,
                                       c.far.high + c.crown};
             for (const double height : heights)
-                row.emplace_back(said(shell, height));
+                row.emplace_back(voice.length(height));
             for (const double height : heights)
                 row.emplace_back(number(height, mm_exactly));
             table.rows.push_back(std::move(row));

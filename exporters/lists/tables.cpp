@@ -34,28 +34,29 @@ std::string joined(const std::vector<std::string> &parts) {
 
 /// What follows in every table of sticks. The units that the shell does not use stay off the terminal.
 void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
+    const Voice &voice = list.voice;
     const bool metric = list.units == UnitSystem::metric;
     const std::vector<Column> stick = {
-        {"width", "width"},
-        {"height", "height"},
-        {"length", "length"},
+        {"width", voice.say("width")},
+        {"height", voice.say("height")},
+        {"length", voice.say("length")},
         {"width_mm", ""},
         {"height_mm", ""},
         {"length_mm", ""},
-        {"finished_volume_m3", metric ? "m3" : ""},
-        {"finished_volume_ft3", metric ? "" : "ft3"},
-        {"estimated_weight_each_low_kg", metric ? "each kg from" : ""},
-        {"estimated_weight_each_high_kg", metric ? "to" : ""},
-        {"estimated_weight_each_low_lb", metric ? "" : "each lb from"},
-        {"estimated_weight_each_high_lb", metric ? "" : "to"},
+        {"finished_volume_m3", metric ? voice.say("m3") : ""},
+        {"finished_volume_ft3", metric ? "" : voice.say("ft3")},
+        {"estimated_weight_each_low_kg", metric ? voice.say("each kg from") : ""},
+        {"estimated_weight_each_high_kg", metric ? voice.say("to") : ""},
+        {"estimated_weight_each_low_lb", metric ? "" : voice.say("each lb from")},
+        {"estimated_weight_each_high_lb", metric ? "" : voice.say("to")},
         {"estimated_blank_weight_each_low_kg", ""},
-        {"estimated_blank_weight_each_high_kg", metric ? "blank to" : ""},
+        {"estimated_blank_weight_each_high_kg", metric ? voice.say("blank to") : ""},
         {"estimated_blank_weight_each_low_lb", ""},
-        {"estimated_blank_weight_each_high_lb", metric ? "" : "blank to"},
+        {"estimated_blank_weight_each_high_lb", metric ? "" : voice.say("blank to")},
         {"estimated_round_log_weight_each_low_kg", ""},
-        {"estimated_round_log_weight_each_high_kg", metric ? "log to" : ""},
+        {"estimated_round_log_weight_each_high_kg", metric ? voice.say("log to") : ""},
         {"estimated_round_log_weight_each_low_lb", ""},
-        {"estimated_round_log_weight_each_high_lb", metric ? "" : "log to"},
+        {"estimated_round_log_weight_each_high_lb", metric ? "" : voice.say("log to")},
         {"weight_note", ""},
     };
     columns.insert(columns.end(), stick.begin(), stick.end());
@@ -92,25 +93,30 @@ void add_stick(const CutList &list, const Stick &stick, Row &row) {
     row.emplace_back(list.weight_note);
 }
 
-std::string butt_words(const ModelRow &row) {
+std::string butt_words(const ModelRow &row, const Voice &voice) {
     const int all = static_cast<int>(row.tags.size());
-    if (row.butt_left == all) return "left";
-    if (row.butt_left == 0) return "right";
-    return std::to_string(row.butt_left) + " left, " + std::to_string(all - row.butt_left) + " right";
+    if (row.butt_left == all) return voice.say("left");
+    if (row.butt_left == 0) return voice.say("right");
+    return voice.say("%1 left, %2 right", row.butt_left, all - row.butt_left);
 }
 
 } // namespace
 
 Table model_table(const CutList &list) {
-    Table table{{{"piece", "piece"}, {"quantity", "qty"}, {"tags", ""}, {"kind", "kind"}}, {}};
+    const Voice &voice = list.voice;
+    Table table{{{"piece", voice.say("piece")},
+                 {"quantity", voice.say("qty")},
+                 {"tags", ""},
+                 {"kind", voice.say("kind")}},
+                {}};
     add_stick_columns(list, table.columns);
-    table.columns.push_back({"butt_end", "butt"});
+    table.columns.push_back({"butt_end", voice.say("butt")});
     table.columns.push_back({"cuts", ""});
     for (const ModelRow &model : list.models) {
         Row row = {model.tags.front(), number(static_cast<double>(model.tags.size()), 0), model.tags,
                    model.stick.kind};
         add_stick(list, model.stick, row);
-        row.emplace_back(butt_words(model));
+        row.emplace_back(butt_words(model, voice));
         row.emplace_back(joined(model.stick.cuts));
         table.rows.push_back(std::move(row));
     }
@@ -118,23 +124,24 @@ Table model_table(const CutList &list) {
 }
 
 Table piece_table(const CutList &list) {
-    Table table{{{"tag", "tag"},
+    const Voice &voice = list.voice;
+    Table table{{{"tag", voice.say("tag")},
                  {"wall", ""},
                  {"round", ""},
                  {"place", ""},
-                 {"raise", "raise"},
-                 {"piece", "piece"},
-                 {"kind", "kind"}},
+                 {"raise", voice.say("raise")},
+                 {"piece", voice.say("piece")},
+                 {"kind", voice.say("kind")}},
                 {}};
     add_stick_columns(list, table.columns);
-    for (const Column &column : std::vector<Column>{{"butt_end", "butt"},
+    for (const Column &column : std::vector<Column>{{"butt_end", voice.say("butt")},
                                                     {"finish", ""},
                                                     {"fabric", ""},
                                                     {"mark", ""},
                                                     {"bow", ""},
                                                     {"note", ""},
-                                                    {"left_end", "left end"},
-                                                    {"right_end", "right end"},
+                                                    {"left_end", voice.say("left end")},
+                                                    {"right_end", voice.say("right end")},
                                                     {"cuts", ""},
                                                     {"below", ""},
                                                     {"above", ""},
@@ -150,7 +157,7 @@ Table piece_table(const CutList &list) {
                    piece.like,
                    piece.stick.kind};
         add_stick(list, piece.stick, row);
-        const Row rest = {std::string(piece.butt_left ? "left" : "right"),
+        const Row rest = {piece.butt_left ? voice.say("left") : voice.say("right"),
                           piece.finish,
                           piece.fabric,
                           piece.mark,
@@ -170,22 +177,24 @@ Table piece_table(const CutList &list) {
 }
 
 std::string peg_words(const CutList &list) {
-    return "lengths are rounded up to the next " + said(list, list.peg_step) +
-           "; each peg is cut to its own bore, which the cut sheets say";
+    return list.voice.say("lengths are rounded up to the next %1; each peg is cut to its own bore, which the "
+                          "cut sheets say",
+                          in_mm(list.peg_step));
 }
 
 Table peg_table(const CutList &list) {
-    Table table{{{"quantity", "qty"},
-                 {"diameter", "diameter"},
-                 {"length", "length"},
-                 {"bores_from", "bores from"},
-                 {"bores_to", "bores to"},
+    const Voice &voice = list.voice;
+    Table table{{{"quantity", voice.say("qty")},
+                 {"diameter", voice.say("diameter")},
+                 {"length", voice.say("length")},
+                 {"bores_from", voice.say("bores from")},
+                 {"bores_to", voice.say("bores to")},
                  {"diameter_mm", ""},
                  {"length_mm", ""},
                  {"bores_from_mm", ""},
                  {"bores_to_mm", ""},
                  {"length_note", ""},
-                 {"pegs", "pegs"}},
+                 {"pegs", voice.say("pegs")}},
                 {}};
     for (const PegRow &peg : list.pegs)
         table.rows.push_back({number(static_cast<double>(peg.names.size()), 0), said(list, peg.diameter),
@@ -197,29 +206,30 @@ Table peg_table(const CutList &list) {
 }
 
 Table order_table(const CutList &list) {
+    const Voice &voice = list.voice;
     const bool metric = list.units == UnitSystem::metric;
-    Table table{{{"quantity", "qty"},
-                 {"width", "width"},
-                 {"height", "height"},
-                 {"length", "length"},
-                 {"least_round", "least round"},
+    Table table{{{"quantity", voice.say("qty")},
+                 {"width", voice.say("width")},
+                 {"height", voice.say("height")},
+                 {"length", voice.say("length")},
+                 {"least_round", voice.say("least round")},
                  {"width_mm", ""},
                  {"height_mm", ""},
                  {"length_mm", ""},
                  {"least_round_mm", ""},
                  {"estimated_blank_weight_each_low_kg", ""},
-                 {"estimated_blank_weight_each_high_kg", metric ? "each blank kg to" : ""},
+                 {"estimated_blank_weight_each_high_kg", metric ? voice.say("each blank kg to") : ""},
                  {"estimated_blank_weight_each_low_lb", ""},
-                 {"estimated_blank_weight_each_high_lb", metric ? "" : "each blank lb to"},
+                 {"estimated_blank_weight_each_high_lb", metric ? "" : voice.say("each blank lb to")},
                  {"estimated_round_log_weight_each_low_kg", ""},
-                 {"estimated_round_log_weight_each_high_kg", metric ? "each log kg to" : ""},
+                 {"estimated_round_log_weight_each_high_kg", metric ? voice.say("each log kg to") : ""},
                  {"estimated_round_log_weight_each_low_lb", ""},
-                 {"estimated_round_log_weight_each_high_lb", metric ? "" : "each log lb to"},
+                 {"estimated_round_log_weight_each_high_lb", metric ? "" : voice.say("each log lb to")},
                  {"weight_note", ""},
                  {"doyle_board_feet_each", ""},
                  {"scribner_board_feet_each", ""},
-                 {"international_quarter_board_feet_each", metric ? "" : "each Int. 1/4 bd ft"},
-                 {"tags", "for"}},
+                 {"international_quarter_board_feet_each", metric ? "" : voice.say("each Int. 1/4 bd ft")},
+                 {"tags", voice.say("for")}},
                 {}};
     for (const OrderRow &row : list.order) {
         Row cells{number(static_cast<double>(row.tags.size()), 0),

@@ -14,26 +14,32 @@ namespace {
 /// Half a page wide at 150 dots per inch: enough for paper, and small.
 constexpr int picture_width = 1200, picture_height = 900;
 
+std::string wood_words(const Wood &wood, const Voice &voice) {
+    const std::string species = voice.word(species_of(wood));
+    return wood.species.empty() ? voice.say("%1, as none is stated", species) : species;
+}
+
 std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) {
-    const sheets::Words words(job.shell.units);
+    const sheets::Words words(job.shell.units, 16, job.options.language);
+    const Voice voice = voice_of(job);
     double volume = 0;
     for (const Piece &piece : job.layout.pieces)
         volume += job.bodies.at(static_cast<std::size_t>(piece.model)).volume;
     const auto warnings = std::count_if(job.findings.begin(), job.findings.end(),
                                         [](const Finding &f) { return f.weight == Weight::warning; });
     std::vector<std::pair<std::string, std::string>> facts{
-        {"Walls", std::to_string(job.layout.walls.size())},
-        {"Rounds", round_words(job.layout)},
-        {"Stands", height_words(job.layout, job.shell.units)},
-        {"Logs", std::to_string(job.layout.pieces.size()) + ", " + std::to_string(job.layout.models.size()) +
-                     " distinct"},
-        {"Pegs", std::to_string(job.layout.pegs.size())},
-        {"Wood", species_of(job.shell.wood) + (job.shell.wood.species.empty() ? ", as none is stated" : "")},
-        {"Finished volume", words.volume(volume)},
+        {voice.say("Walls"), std::to_string(job.layout.walls.size())},
+        {voice.say("Rounds"), voice.words(round_words(job.layout))},
+        {voice.say("Stands"), voice.words(height_words(job.layout, job.shell.units))},
+        {voice.say("Logs"), voice.say("%1, %2 distinct", job.layout.pieces.size(), job.layout.models.size())},
+        {voice.say("Pegs"), std::to_string(job.layout.pegs.size())},
+        {voice.say("Wood"), wood_words(job.shell.wood, voice)},
+        {voice.say("Finished volume"), words.volume(volume)},
     };
     const WeightEstimate weight = weigh(volume, job.shell.wood);
-    if (weight.known) facts.emplace_back("Weight, estimated", words.weights(weight.low_kg, weight.high_kg));
-    facts.emplace_back("Warnings of the check", std::to_string(warnings));
+    if (weight.known)
+        facts.emplace_back(voice.say("Weight, estimated"), words.weights(weight.low_kg, weight.high_kg));
+    facts.emplace_back(voice.say("Warnings of the check"), std::to_string(warnings));
     return facts;
 }
 
@@ -41,14 +47,14 @@ std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) 
 sheets::BookWords words_of(const ExportJob &job) {
     sheets::BookWords words;
     words.facts = facts_of(job);
-    words.cautions = paper_cautions();
+    words.cautions = paper_cautions(voice_of(job));
     PictureOptions small = job.options.picture;
     small.width = picture_width;
     small.height = picture_height;
     auto picture = make_picture(job, small);
     if (auto *png = std::get_if<std::string>(&picture)) {
         words.picture_png = std::move(*png);
-        words.pictured = "the shell seen from the " + std::string(name_of(job.options.picture.view));
+        words.pictured = voice_of(job).words(pictured(job.options.picture.view));
     }
     return words;
 }

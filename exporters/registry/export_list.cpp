@@ -11,7 +11,8 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
     std::vector<double> volumes;
     for (const Body &body : job.bodies)
         volumes.push_back(body.volume);
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes);
+    const Language language = job.options.language;
+    const CutList list = collect_cut_list(job.shell, job.layout, volumes, language);
     const struct {
         const char *name;
         Table (*table)(const CutList &);
@@ -30,16 +31,18 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
         if (auto failure = add_file(folder, file.name, to_csv(file.table(list)), file.what)) return failure;
     }
     if (!job.shell.openings.empty())
-        if (auto failure = add_file(folder, "openings.csv", to_csv(opening_table(job.shell, job.layout)),
-                                    "openings: spaces over their frames, and the logs over and under them"))
+        if (auto failure =
+                add_file(folder, "openings.csv", to_csv(opening_table(job.shell, job.layout, language)),
+                         "openings: spaces over their frames, and the logs over and under them"))
             return failure;
     if (!job.shell.bores.empty())
-        if (auto failure = add_file(folder, "bores.csv", to_csv(bore_table(job.shell, job.layout)),
+        if (auto failure = add_file(folder, "bores.csv", to_csv(bore_table(job.shell, job.layout, language)),
                                     "rods, bolts, wiring and holes as found, log by log"))
             return failure;
     if (!job.layout.timbers.empty())
-        if (auto failure = add_file(folder, "floors.csv", to_csv(floor_table(job.shell, job.layout)),
-                                    "joists, beams and trimmers, with a screen of their spans; no approval"))
+        if (auto failure =
+                add_file(folder, "floors.csv", to_csv(floor_table(job.shell, job.layout, language)),
+                         "joists, beams and trimmers, with a screen of their spans; no approval"))
             return failure;
     return {};
 }

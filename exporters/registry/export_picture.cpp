@@ -50,6 +50,30 @@ std::vector<std::string> view_names() {
     return all;
 }
 
+Said pictured(View view) {
+    switch (view) {
+    case View::south_east:
+        return said("the shell seen from the south-east");
+    case View::north_east:
+        return said("the shell seen from the north-east");
+    case View::north_west:
+        return said("the shell seen from the north-west");
+    case View::south_west:
+        return said("the shell seen from the south-west");
+    case View::south:
+        return said("the shell seen from the south");
+    case View::east:
+        return said("the shell seen from the east");
+    case View::north:
+        return said("the shell seen from the north");
+    case View::west:
+        return said("the shell seen from the west");
+    case View::plan:
+        break;
+    }
+    return said("the shell seen from the plan");
+}
+
 std::variant<std::string, ExportFailure> make_picture(const ExportJob &job) {
     return make_picture(job, job.options.picture);
 }
@@ -73,7 +97,7 @@ std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &
     auto made = make_picture(job);
     if (auto *failure = std::get_if<ExportFailure>(&made)) return std::move(*failure);
     return add_file(folder, "picture.png", std::get<std::string>(made),
-                    "the shell seen from the " + std::string(name_of(job.options.picture.view)));
+                    Voice().words(pictured(job.options.picture.view)));
 }
 
 } // namespace roundlay

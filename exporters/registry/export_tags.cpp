@@ -5,9 +5,9 @@ namespace roundlay {
 
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const PaperFile files[] = {
-        {"tags.pdf", "a tag with a QR code for every log", "tags", {sheets::tag_subject()}},
+        {"tags.pdf", said("a tag with a QR code for every log"), "tags", {sheets::tag_subject()}},
         {"packing-list.pdf",
-         "logs in the reverse order of the raise, with weights",
+         said("logs in the reverse order of the raise, with weights"),
          "tags",
          {sheets::packing_subject()}}};
     for (const PaperFile &file : files)

@@ -6,14 +6,15 @@ namespace roundlay {
 
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
                                               Progress &progress) {
-    const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout);
+    const sheets::Words words(job.shell.units, 16, job.options.language);
+    const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout, words);
     if (patterns.empty())
         return ExportFailure{Trouble::nothing,
                              "no templates were made: this shell has no tails, notches or pockets cut "
                              "to a line; round logs are scribed in place"};
     const int count = static_cast<int>(patterns.size());
     const PaperFile paper{"templates.pdf",
-                          "tails, notches and pockets at full size",
+                          said("tails, notches and pockets at full size"),
                           "templates",
                           {sheets::template_subject()}};
     if (auto failure = add_pdf(job, folder, paper, progress)) return failure;

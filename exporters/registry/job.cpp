@@ -10,6 +10,10 @@ std::shared_ptr<sheets::ComposedSheets> no_sheets() {
     return std::make_shared<sheets::ComposedSheets>();
 }
 
+Voice voice_of(const ExportJob &job) {
+    return Voice({job.options.language, job.shell.units});
+}
+
 ExportJob make_job(Shell shell) {
     ExportJob job;
     job.shell = std::move(shell);

@@ -3,6 +3,7 @@
 
 #include "exporters/picture/camera.h"
 #include "exporters/sheets/drawing/paper.h"
+#include "exporters/words/voice.h"
 #include "kernel/layout/wood/body.h"
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
@@ -28,7 +29,8 @@ struct PictureOptions {
 };
 
 struct ExportOptions {
-    std::optional<sheets::Paper> paper; ///< of the cut sheets; else by the shell's units
+    Language language = Language::english; ///< of sheets, lists and the book
+    std::optional<sheets::Paper> paper;    ///< of the cut sheets; else by the shell's units
     PictureOptions picture;
 };
 
@@ -45,6 +47,9 @@ struct ExportJob {
     /// asked for.
     std::shared_ptr<sheets::ComposedSheets> composed = no_sheets();
 };
+
+/// Speaks the job's language in the units of its shell.
+Voice voice_of(const ExportJob &job);
 
 /// Lays the shell out, cuts its bodies and reviews them. Where a finding is an error nothing can be exported;
 /// bodies may be empty then.

@@ -16,5 +16,7 @@ std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, cons
 std::string_view name_of(View view);
 std::optional<View> view_named(std::string_view name);
 std::vector<std::string> view_names();
+/// "the shell seen from the south-east".
+Said pictured(View view);
 
 } // namespace roundlay

@@ -22,8 +22,10 @@ std::string one_piece_step(const ExportJob &job, int piece) {
 std::string one_piece_pdf(const ExportJob &job, int piece) {
     const auto model = static_cast<std::size_t>(piece_at(job, piece).model);
     sheets::Book book;
-    book.subject = "the cut sheet of " + piece_at(job, piece).tag;
-    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + book.subject;
+    const Said what = said("the cut sheet of %1", piece_at(job, piece).tag);
+    book.subject = voice_of(job).words(what);
+    book.title = paper_title(job, what);
+    book.language = tag_of(job.options.language);
     book.sheets = *cut_sheet_of(job, model);
     return sheets::write_pdf(book);
 }

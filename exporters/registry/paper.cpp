@@ -30,13 +30,15 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     sheets::SheetOptions options;
     options.paper = job.options.paper;
     options.fields.date = day_of(sheets::book_time());
-    options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout);
+    options.fields.language = job.options.language;
+    options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout, job.options.language);
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};
-        return sheets::WeightNote{
-            l.piece.low_kg,  l.piece.high_kg, l.piece.basis, l.blank.low_kg,
-            l.blank.high_kg, l.log.low_kg,    l.log.high_kg, std::string(weight_caution)};
+        const Voice voice = voice_of(job);
+        return sheets::WeightNote{l.piece.low_kg, l.piece.high_kg,           voice.words(l.piece.basis),
+                                  l.blank.low_kg, l.blank.high_kg,           l.log.low_kg,
+                                  l.log.high_kg,  voice.word(weight_caution)};
     };
     return options;
 }
@@ -58,14 +60,20 @@ sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model) {
                             {job.shell, job.layout, job.bodies, options});
 }
 
-std::vector<std::string> paper_cautions() {
+std::vector<std::string> paper_cautions(const Voice &voice) {
     return {
-        "Drawings show what was stated in the document and what follows from it, never an approval: loads, "
-        "foundations, openings, fastenings and bearings are for local code and a licensed professional to "
-        "decide.",
-        std::string(weight_caution),
-        "Check the first log of each kind against its sheet and its neighbours before the next are cut. Wood "
-        "moves as it dries: dimensions are those of the day of cutting."};
+        voice.say("Drawings show what was stated in the document and what follows from it, never an "
+                  "approval: loads, foundations, openings, fastenings and bearings are for local code and "
+                  "a licensed professional to decide."),
+        voice.word(weight_caution),
+        voice.say("Check the first log of each kind against its sheet and its neighbours before the next "
+                  "are cut. Wood moves as it dries: dimensions are those of the day of cutting.")};
+}
+
+std::string paper_title(const ExportJob &job, const Said &what) {
+    const Voice voice = voice_of(job);
+    return voice.say("%1: %2", job.shell.name.empty() ? voice.say("Log shell") : job.shell.name,
+                     voice.words(what));
 }
 
 std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &composed) {
@@ -78,12 +86,13 @@ std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &compo
 std::optional<ExportFailure> add_pdf(const ExportJob &job, OutputFolder &folder, const PaperFile &file,
                                      Progress &progress) {
     sheets::Book book;
-    book.title = (job.shell.name.empty() ? "Log shell" : job.shell.name) + ": " + file.what;
-    book.subject = file.what;
+    book.title = paper_title(job, file.what);
+    book.subject = voice_of(job).words(file.what);
+    book.language = tag_of(job.options.language);
     book.sheets = copied(sheets_of(job, file.set, file.doing, progress));
     if (progress.cancelled()) return stopped();
     sheets::number_pages(book.sheets);
-    return add_file(folder, file.name, sheets::write_pdf(book), file.what);
+    return add_file(folder, file.name, sheets::write_pdf(book), Voice().words(file.what));
 }
 
 } // namespace roundlay

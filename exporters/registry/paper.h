@@ -10,8 +10,11 @@
 
 namespace roundlay {
 
-/// Paper, date of issue, weights and warnings. Refers to the job, which must outlive it.
+/// Paper, language, date of issue, weights and warnings. Refers to the job, which must outlive it.
 sheets::SheetOptions sheet_options(const ExportJob &job);
+
+/// What a PDF of the shell is called: its name, and what it is.
+std::string paper_title(const ExportJob &job, const Said &what);
 
 /// The sheets of each subject, in order, on all cores; those that the job has composed before are taken as
 /// they are. Empty where the person stopped it.
@@ -25,12 +28,13 @@ sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model);
 std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &composed);
 
 /// Sentences that everything on paper must carry.
-std::vector<std::string> paper_cautions();
+std::vector<std::string> paper_cautions(const Voice &voice);
 
 /// A PDF of one set.
 struct PaperFile {
-    const char *name, *what; ///< what: for people
-    const char *doing;       ///< while it is made
+    const char *name;
+    Said what;         ///< for people
+    const char *doing; ///< while it is made
     sheets::SheetSet set;
 };
 

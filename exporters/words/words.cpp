@@ -12,13 +12,13 @@ namespace roundlay {
 namespace {
 
 /// As it is printed, where that is just it; else spelled out, so that what a person does is what was tried.
-std::string exact_words(double mm, UnitSystem units) {
+std::string exact_words(double mm, const LengthStyle &style) {
     constexpr double same = 1e-9; // mm
-    const std::string printed = print_length(Length::mm(mm), {.system = units});
+    const std::string printed = print_length(Length::mm(mm), style);
     const auto read = parse_length(printed);
     const bool exact =
         std::holds_alternative<Length>(read) && std::abs(std::get<Length>(read).mm() - mm) < same;
-    return exact ? printed : spell_length(Length::mm(mm), units);
+    return exact ? printed : spell_length(Length::mm(mm), style.system);
 }
 
 /// A length that is there is never told as none: where a rule's finest part is too coarse, more decimals are.
@@ -34,19 +34,41 @@ std::string printed(double mm, UnitSystem units) {
     return is_none(fine) ? print_length({}, style) : fine;
 }
 
+struct AmountWords;
+std::string filled(const Said &said, const AmountWords &amounts);
+
 /// One amount in words.
 struct AmountWords {
-    const Speech &speech;
+    Language language;
+    const LengthStyle &style;
+    bool never_none =
+        false; ///< what is found is told however small; what is drawn or listed as it is rounded
 
     std::string operator()(const LengthAmount &length) const {
-        if (length.decimals > 0) return print_decimals(Length::mm(length.mm), speech.units, length.decimals);
-        return length.exact ? exact_words(length.mm, speech.units) : printed(length.mm, speech.units);
+        if (length.decimals > 0) return print_decimals(Length::mm(length.mm), style.system, length.decimals);
+        if (length.exact) return exact_words(length.mm, style);
+        return never_none ? printed(length.mm, style.system) : print_length(Length::mm(length.mm), style);
     }
-    std::string operator()(const LoadAmount &load) const { return print_load(load.kpa, speech.units); }
+    std::string operator()(const LoadAmount &load) const { return print_load(load.kpa, style.system); }
     std::string operator()(long long count) const { return std::to_string(count); }
     std::string operator()(const std::string &name) const { return name; }
-    std::string operator()(const std::vector<Said> &phrase) const { return words_of(phrase.front(), speech); }
+    std::string operator()(const std::vector<Said> &phrase) const { return filled(phrase.front(), *this); }
 };
+
+std::string filled(const Said &said, const AmountWords &amounts) {
+    const std::string_view text = translation_of(said.text, amounts.language).value_or(said.text);
+    std::string words;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const auto hole = static_cast<std::size_t>(hole_at(text, at));
+        if (hole == 0 || hole > said.amounts.size()) {
+            words += text[at];
+            continue;
+        }
+        words += std::visit(amounts, said.amounts[hole - 1].value());
+        ++at;
+    }
+    return words;
+}
 
 std::string with_place(const Finding &finding, const std::string &words, const Speech &speech) {
     if (finding.about.empty()) return words;
@@ -56,18 +78,12 @@ std::string with_place(const Finding &finding, const std::string &words, const S
 } // namespace
 
 std::string words_of(const Said &said, const Speech &speech) {
-    const std::string_view text = translation_of(said.text, speech.language).value_or(said.text);
-    std::string words;
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        const auto hole = static_cast<std::size_t>(hole_at(text, at));
-        if (hole == 0 || hole > said.amounts.size()) {
-            words += text[at];
-            continue;
-        }
-        words += std::visit(AmountWords{speech}, said.amounts[hole - 1].value());
-        ++at;
-    }
-    return words;
+    const LengthStyle style{.system = speech.units};
+    return filled(said, {speech.language, style, true});
+}
+
+std::string words_of(const Said &said, Language language, const LengthStyle &style) {
+    return filled(said, {language, style});
 }
 
 std::string words_of(const About &about, const Speech &speech) {

@@ -10,6 +10,8 @@ namespace roundlay {
 
 /// The text in that language, its holes filled. What has no translation stays English.
 std::string words_of(const Said &said, const Speech &speech);
+/// The same, lengths printed in that style.
+std::string words_of(const Said &said, Language language, const LengthStyle &style);
 
 /// "wall C, round 7": the things with commas between.
 std::string words_of(const About &about, const Speech &speech);

@@ -217,31 +217,36 @@ class Screener {
     std::vector<std::vector<Landed>> landed_; ///< by timber
 };
 
-std::string loads_of(const Shell &shell) {
-    std::string text;
-    const auto add = [&](const Floor &floor) {
-        const auto said = [&](double kpa) { return print_load(kpa, shell.units); };
-        text += (text.empty() ? "" : "; ") + ("floor " + floor.name) + " live " + said(*floor.live_load) +
-                ", dead " + said(floor.dead_load.value_or(assumed_dead_load)) +
-                (floor.dead_load ? "" : " (none is stated, so 10 lb/ft2 rounded up is taken)");
-    };
-    for (const Floor &floor : shell.floors)
-        if (floor.live_load) add(floor);
-    return text;
+Said loads_of(const Shell &shell) {
+    std::optional<Said> all;
+    for (const Floor &floor : shell.floors) {
+        if (!floor.live_load) continue;
+        const LoadAmount live = in_kpa(*floor.live_load),
+                         dead = in_kpa(floor.dead_load.value_or(assumed_dead_load));
+        const Said one =
+            floor.dead_load
+                ? said("floor %1 live %2, dead %3", floor.name, live, dead)
+                : said("floor %1 live %2, dead %3 (none is stated, so 10 lb/ft2 rounded up is taken)",
+                       floor.name, live, dead);
+        all = all ? said("%1; %2", *all, one) : one;
+    }
+    return all.value_or(Said());
 }
 
-constexpr const char *formulas =
-    "Each span as a simple one from middle to middle of its bearings, which is no less than its clear "
-    "span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 "
-    "w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under "
-    "the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, "
-    "second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, "
-    "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two "
-    "neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones "
-    "(statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. "
-    "No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands beside "
-    "the stresses: "
-    "whether they may be allowed is for a licensed person to judge, by the grade's design values.";
+Said formulas() {
+    return said(
+        "Each span as a simple one from middle to middle of its bearings, which is no less than its clear "
+        "span and half the bearing needed at each end (NDS 3.2.1, from memory), least section: deflection 5 "
+        "w L^4 / (384 E I) for even loads and P b (L^2 - b^2)^1.5 / (9 sqrt(3) L E I) for single ones under "
+        "the live load; stresses under the whole load: M / S and 3 V / (2 b h) (Wood Handbook chapter 9, "
+        "second-hand), less the housings cut in it; at notched ends 3 V / (2 b dn) x (d / dn)^2 (NDS 2018, "
+        "3.4.3.2, second-hand), at tailed ends over the neck; bearing R / (b x bearing). Over a beam two "
+        "neighbouring spans are taken as one that runs on, so the beam carries 1.25 w L of equal ones "
+        "(statics, derived). Beams, trimmers and joists beside openings carry what the others lay on them. "
+        "No allowable stress is published for logs of this wood, hewn and graded by eye, so none stands "
+        "beside the stresses: whether they may be allowed is for a licensed person to judge, by the grade's "
+        "design values.");
+}
 
 /// To a whole megapascal, or to a thousand pounds on a square inch.
 std::string stress_words(double mpa, UnitSystem units) {
@@ -250,16 +255,18 @@ std::string stress_words(double mpa, UnitSystem units) {
     return std::to_string(std::lround(mpa / mpa_per_psi / step) * step) + " psi";
 }
 
-std::string inputs_of(const Shell &shell, const Species &species) {
+Said inputs_of(const Shell &shell, const Species &species) {
     const Origin &origin = species.bending.origin;
-    std::string text = "Loads: " + loads_of(shell) + "; and each timber's own weight, at the high end. E " +
-                       stress_words(species.bending.elasticity_green, shell.units) +
-                       " is a mean of small clear green " + std::string(species.name) +
-                       ", no design value: sticks with knots bend more (" + std::string(origin.source) +
-                       ", " + std::string(words(origin.mark));
-    if (!origin.conflict.empty()) text += ", though " + std::string(origin.conflict);
-    text += ").";
-    return shell.wood.species.empty() ? text + " No species is stated: eastern hemlock is taken." : text;
+    const Said mark = phrase(words(origin.mark));
+    const std::string source(origin.source);
+    const Said text = said(
+        "Loads: %1; and each timber's own weight, at the high end. E %2 is a mean of small clear green "
+        "%3, no design value: sticks with knots bend more (%4).",
+        loads_of(shell), stress_words(species.bending.elasticity_green, shell.units), phrase(species.name),
+        origin.conflict.empty() ? said("%1, %2", source, mark)
+                                : said("%1, %2, though %3", source, mark, phrase(origin.conflict)));
+    return shell.wood.species.empty() ? said("%1 No species is stated: eastern hemlock is taken.", text)
+                                      : text;
 }
 
 } // namespace
@@ -271,9 +278,9 @@ FloorScreen screen_floors(const Shell &shell, const Layout &layout) {
     const bool loaded = std::any_of(shell.floors.begin(), shell.floors.end(),
                                     [](const Floor &f) { return f.live_load.has_value(); });
     if (!species || !loaded || layout.timbers.empty()) return result;
-    result.formulas = formulas;
+    result.formulas = formulas();
     result.inputs = inputs_of(shell, **species);
-    result.basis = result.formulas + " " + result.inputs + " " + std::string(joist_caution);
+    result.basis = said("%1 %2 %3", result.formulas, result.inputs, phrase(joist_caution));
     result.timbers = Screener(shell, layout, **species).all();
     return result;
 }

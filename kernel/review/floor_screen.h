@@ -33,9 +33,9 @@ struct TimberScreen {
 
 struct FloorScreen {
     std::vector<TimberScreen>
-        timbers;                  ///< those of floors with a stated live load; none of an unknown species
-    std::string formulas, inputs; ///< with their sources
-    std::string basis;            ///< both, and the caution
+        timbers;           ///< those of floors with a stated live load; none of an unknown species
+    Said formulas, inputs; ///< with their sources
+    Said basis;            ///< both, and the caution
 };
 
 /// Said beside every stress.

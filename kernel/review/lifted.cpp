@@ -33,12 +33,12 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
     return l;
 }
 
-std::string weight_note(const WeightEstimate &weight) {
-    if (!weight.known) return "no weight: " + weight.basis;
-    return weight.basis +
-           " Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to the butt, "
-           "without bark. " +
-           std::string(weight_caution);
+Said weight_note(const WeightEstimate &weight) {
+    if (!weight.known) return said("no weight: %1", weight.basis);
+    return said(
+        "%1 Round logs: Smalian's volume of the least small end, growing 1/2 in per 4 ft to the butt, "
+        "without bark. %2",
+        weight.basis, phrase(weight_caution));
 }
 
 } // namespace roundlay

@@ -23,6 +23,6 @@ Lifted lifted(const Shell &shell, const Piece &piece, double volume);
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock);
 
 /// Said with every weight: on what it rests, and the caution.
-std::string weight_note(const WeightEstimate &weight);
+Said weight_note(const WeightEstimate &weight);
 
 } // namespace roundlay

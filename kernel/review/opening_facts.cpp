@@ -45,25 +45,28 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
     return best;
 }
 
-/// "by 6 percent it would be 120 mm".
-std::string by(const Shell &shell, const SettlingRule &rule, Length height) {
-    return "by " + std::string(rule.name()) + " it would be " +
-           say(shell, shown_settling_space(height, rule, shell.units).mm());
+/// What that rule would leave over such a frame.
+LengthAmount by(const Shell &shell, const SettlingRule &rule, Length height) {
+    return in_mm(shown_settling_space(height, rule, shell.units).mm());
 }
 
-/// Which rule and why, or whose word the space is; where another rule asks for more, what that would leave.
-std::string basis_of(const Shell &shell, const Opening &o) {
-    if (trim_of(shell, o).settle_space) {
-        const std::string whose =
-            o.trim.settle_space ? "as stated for this opening" : "as stated for all openings";
-        return whose + "; " + by(shell, settling_asked_for(shell, o), o.height);
-    }
+/// Whose word the space is, and what the rule that is asked for would leave.
+Said stated_basis(const Shell &shell, const Opening &o) {
+    const SettlingRule &rule = settling_asked_for(shell, o);
+    const Said name = phrase(rule.name());
+    return o.trim.settle_space
+               ? said("as stated for this opening; by %1 it would be %2", name, by(shell, rule, o.height))
+               : said("as stated for all openings; by %1 it would be %2", name, by(shell, rule, o.height));
+}
+
+/// Which rule and why; where another rule asks for more, what that would leave.
+Said rule_basis(const Shell &shell, const Opening &o) {
     const SettlingChoice choice = choose_settling(shell, o);
     const SettlingRule &rule = *choice.rule, &longest = longest_settling_rule();
-    const std::string text = std::string(rule.quoted) + " (" + std::string(rule.scope) + "; " +
-                             std::string(rule.origin.source) + ", " + std::string(words(rule.origin.mark)) +
-                             "), " + std::string(choice.why);
-    return rule.id == longest.id ? text : text + "; " + by(shell, longest, o.height);
+    const Said text = said("%1 (%2; %3, %4), %5", phrase(rule.quoted), phrase(rule.scope),
+                           phrase(rule.origin.source), phrase(words(rule.origin.mark)), phrase(choice.why));
+    if (rule.id == longest.id) return text;
+    return said("%1; by %2 it would be %3", text, phrase(longest.name()), by(shell, longest, o.height));
 }
 
 double settle_space_of(const Shell &shell, const Opening &o) {
@@ -89,7 +92,7 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
             facts.runs_right = l.to - right;
         }
         facts.settle_space = settle_space_of(shell, o);
-        facts.settle_basis = basis_of(shell, o);
+        facts.settle_basis = trim_of(shell, o).settle_space ? stated_basis(shell, o) : rule_basis(shell, o);
         all.push_back(std::move(facts));
     }
     return all;

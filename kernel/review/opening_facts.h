@@ -14,8 +14,8 @@ struct OpeningFacts {
         sill = -1; ///< indices into Layout::pieces; -1: none, the opening stands on the foundation
     double runs_left = 0, runs_right = 0; ///< how far the header log runs past the jambs, mm
     double settle_space = 0;              ///< over the frame, mm; by a rule rounded up to what is printed
-    std::string settle_basis; ///< one sentence: whose word it is, or the rule with why and its source;
-                              ///< what the longest rule gives
+    Said settle_basis; ///< one sentence: whose word it is, or the rule with why and its source;
+                       ///< what the longest rule gives
 };
 
 /// In the order of Shell::openings; empty where the layout has no pieces.

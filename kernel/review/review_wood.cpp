@@ -86,20 +86,6 @@ void check_settling_rules(const Shell &shell, Findings &findings) {
                         "trim.settling", findings);
 }
 
-/// The names that may have been meant, or all that are known, as a document has them in every language.
-Said which_species(const UnknownSpecies &unknown) {
-    std::optional<Said> list;
-    for (const std::string_view name : unknown.meant) {
-        const Said quoted = said("\"%1\"", std::string(name));
-        list = list ? said("%1 or %2", *list, quoted) : quoted;
-    }
-    if (list) return said("did you mean %1?", *list);
-    for (const Species &species : all_species())
-        list =
-            list ? said("%1, %2", *list, std::string(species.name)) : said("%1", std::string(species.name));
-    return said("known are %1", *list);
-}
-
 void check_species(const Shell &shell, Findings &findings) {
     const auto found = find_species(species_of(shell.wood));
     if (const auto *unknown = std::get_if<UnknownSpecies>(&found))

@@ -1,6 +1,8 @@
 // Where a published value comes from and how far it can be trusted.
 #pragma once
 
+#include "kernel/measure/said.h"
+
 #include <string_view>
 
 namespace roundlay {
@@ -22,5 +24,9 @@ struct Origin {
     std::string_view source;
     std::string_view conflict; ///< what another source says; empty = none known
 };
+
+/// "Wood Handbook, table 5-3a (second-hand), though older editions give 34 %". A source is called what it is
+/// called in its own language.
+Said said_of(const Origin &origin);
 
 } // namespace roundlay

@@ -18,6 +18,13 @@ std::string_view words(Mark mark) {
     return "";
 }
 
+Said said_of(const Origin &origin) {
+    const std::string source(origin.source);
+    const Said mark = phrase(words(origin.mark));
+    return origin.conflict.empty() ? said("%1 (%2)", source, mark)
+                                   : said("%1 (%2), though %3", source, mark, phrase(origin.conflict));
+}
+
 namespace {
 
 /// Letters only, in lower case.
@@ -69,6 +76,19 @@ std::variant<const Species *, UnknownSpecies> find_species(std::string_view name
         if (key(species.name) == key(name)) return &species;
     const auto meant = meant_by(name);
     return UnknownSpecies{in_words(name, meant), meant};
+}
+
+Said which_species(const UnknownSpecies &unknown) {
+    std::optional<Said> list;
+    for (const std::string_view name : unknown.meant) {
+        const Said quoted = said("\"%1\"", std::string(name));
+        list = list ? said("%1 or %2", *list, quoted) : quoted;
+    }
+    if (list) return said("did you mean %1?", *list);
+    for (const Species &species : all_species())
+        list =
+            list ? said("%1, %2", *list, std::string(species.name)) : said("%1", std::string(species.name));
+    return said("known are %1", *list);
 }
 
 } // namespace roundlay

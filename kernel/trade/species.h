@@ -62,6 +62,9 @@ struct UnknownSpecies {
     std::vector<std::string_view> meant; ///< names that may have been meant; empty: none is near
 };
 
+/// The names that may have been meant, or all that are known, as a document has them in every language.
+Said which_species(const UnknownSpecies &unknown);
+
 /// By name; capitals, blanks and hyphens do not matter: `Eastern Hemlock`, `douglas-fir coast`.
 std::variant<const Species *, UnknownSpecies> find_species(std::string_view name);
 

@@ -1,6 +1,7 @@
 // What a piece weighs, as a range with its reasons.
 #pragma once
 
+#include "kernel/measure/said.h"
 #include "kernel/measure/weights.h"
 #include "kernel/shell/shell.h"
 #include "kernel/trade/species.h"
@@ -19,7 +20,7 @@ inline constexpr std::string_view weight_caution =
 struct WeightEstimate {
     double low_kg = 0, high_kg = 0; ///< as worked out, not rounded; to be shown rounded up
     bool known = false;             ///< false = the species is unknown and both are 0
-    std::string basis;              ///< one sentence: formula, inputs, source, how far to trust them
+    Said basis;                     ///< one sentence: formula, inputs, source, how far to trust them
 };
 
 /// Kilograms per cubic metre, low and high, with the reasons; weights are this times the volume.

@@ -40,7 +40,7 @@ std::string check_text(const Console &console, const Input &input, const ExportJ
     if (job)
         for (const FindingLine &line : finding_lines(input, *job, job->findings))
             if (is_said(console, line.weight)) text += coloured(console, line.text, line.weight) + "\n";
-    return console.quiet ? text : text + summary_line(input, job) + "\n";
+    return console.quiet ? text : text + summary_line(input, job, console.language) + "\n";
 }
 
 ExitCode check(const Console &console, const std::string &file) {

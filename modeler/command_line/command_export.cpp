@@ -131,7 +131,8 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
         throw UsageError(
             "--to -: an export is a folder of files and cannot go to the standard output; name a "
             "folder (./- for one of that name)");
-    const ExportOptions options = options_of(words);
+    ExportOptions options = options_of(words);
+    options.language = console.language;
     std::optional<UnitSystem> units;
     if (!words.units.empty()) units = units_value(words.units);
     auto loaded = load(console, words.file, units);

@@ -42,7 +42,8 @@ Findings brought_by(const Findings &with, const Findings &without) {
 /// Levelled tops are not all: a log may come to end a hand over a door.
 std::string brought_words(const Findings &findings, const Speech &speech) {
     if (findings.empty()) return "";
-    std::string text = "With them the check finds what it does not find without:\n";
+    const Voice voice(speech);
+    std::string text = voice.say("With them the check finds what it does not find without:") + "\n";
     for (const FindingLine &line :
          grouped_lines(findings, speech, [](const Finding &f) { return std::string(word(f.weight)) + ": "; }))
         text += line.text + "\n";
@@ -50,7 +51,9 @@ std::string brought_words(const Findings &findings, const Speech &speech) {
                              [](const Finding &f) { return first_of<about::Opening>(f.about) != nullptr; }))
         return text;
     return text +
-           "Move the sill or the top of such an opening, or lay other logs there, before these are cut.\n";
+           voice.say("Move the sill or the top of such an opening, or lay other logs there, before these are "
+                     "cut.") +
+           "\n";
 }
 
 nlohmann::ordered_json brought_json(const Findings &findings, const Speech &speech) {
@@ -68,18 +71,18 @@ std::string in_json(const Found &f) {
     const auto json = [](const Table &table) { return nlohmann::ordered_json::parse(to_json(table)); };
     const nlohmann::ordered_json all = {
         {"summary", json(level_summary(f.levelled, f.standing)).at(0)},
-        {"findings", brought_json(f.findings, in_english(f.job.shell.units))},
-        {"logs", json(level_table(f.job.layout, f.job.shell.units, f.pile, f.levelled))}};
+        {"findings", brought_json(f.findings, voice_of(f.job).speech())},
+        {"logs", json(level_table(f.job.layout, voice_of(f.job).speech(), f.pile, f.levelled))}};
     return all.dump(indent) + "\n";
 }
 
 ExitCode show(const Console &console, const LevelOptions &options, const Found &f) {
-    const UnitSystem units = f.job.shell.units;
+    const Speech speech = voice_of(f.job).speech();
     if (console.json) return console.print(in_json(f));
-    const Table table = level_table(f.job.layout, units, f.pile, f.levelled);
+    const Table table = level_table(f.job.layout, speech, f.pile, f.levelled);
     if (options.csv) return console.print(to_csv(table));
-    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, units) +
-                         brought_words(f.findings, in_english(f.job.shell.units)));
+    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, speech) +
+                         brought_words(f.findings, speech));
 }
 
 std::optional<std::string> no_levelling(const Shell &shell) {

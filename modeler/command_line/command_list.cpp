@@ -1,4 +1,5 @@
 #include "exporters/lists/bore_table.h"
+#include "exporters/lists/list_cells.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "kernel/review/floor_screen.h"
@@ -26,6 +27,9 @@ struct Listed {
     const CutList &list;
     const Shell &shell;
     const Layout &layout;
+    Language language = Language::english;
+
+    Voice voice() const { return Voice({language, shell.units}); }
 };
 
 struct NamedTable {
@@ -39,10 +43,10 @@ constexpr NamedTable tables[] = {
     {"pegs", [](const Listed &l) { return peg_table(l.list); }},
     {"order", [](const Listed &l) { return order_table(l.list); }},
     {"totals", [](const Listed &l) { return total_table(l.list); }},
-    {"bores", [](const Listed &l) { return bore_table(l.shell, l.layout); }},
-    {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout); }},
-    {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout); }},
-    {"seams", [](const Listed &l) { return seam_table(l.shell); }}};
+    {"bores", [](const Listed &l) { return bore_table(l.shell, l.layout, l.language); }},
+    {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout, l.language); }},
+    {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout, l.language); }},
+    {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
 Table chosen(const Listed &listed, const std::string &what) {
     std::vector<std::string> names;
@@ -77,27 +81,30 @@ std::string wrapped(const std::string &paragraph) {
 
 /// Whoever lifts by a weight reads what it rests on.
 std::string weight_words(const CutList &list) {
-    return "\n" + wrapped("Weights: " + list.weight_basis) +
-           (list.weights_known ? "\n" + wrapped(std::string(weight_caution)) : "");
+    const Voice &voice = list.voice;
+    return "\n" + wrapped(voice.say("Weights: %1", list.weight_basis)) +
+           (list.weights_known ? "\n" + wrapped(voice.word(weight_caution)) : "");
 }
 
 /// The rule of each opening's settle space, said once where openings share it.
 std::string settling_words(const Listed &listed) {
+    const Voice voice = voice_of(listed.shell, listed.layout, listed.language);
     std::vector<std::string> rules;
     std::vector<std::string> names;
     for (const OpeningFacts &facts : opening_facts(listed.shell, listed.layout)) {
-        const auto known = std::find(rules.begin(), rules.end(), facts.settle_basis);
+        const std::string rule = voice.words(facts.settle_basis), name = voice.name(facts.name);
+        const auto known = std::find(rules.begin(), rules.end(), rule);
         if (known == rules.end()) {
-            rules.push_back(facts.settle_basis);
-            names.push_back(facts.name);
+            rules.push_back(rule);
+            names.push_back(name);
         } else {
-            names[static_cast<std::size_t>(known - rules.begin())] += ", " + facts.name;
+            names[static_cast<std::size_t>(known - rules.begin())] += ", " + name;
         }
     }
     std::string text;
     for (std::size_t i = 0; i < rules.size(); ++i)
-        text += "\n" + wrapped("Settle space of " + names[i] + ": " + rules[i] + ".");
-    return text + "\n" + wrapped(std::string(settling_caution));
+        text += "\n" + wrapped(voice.say("Settle space of %1: %2.", names[i], rules[i]));
+    return text + "\n" + wrapped(voice.word(settling_caution));
 }
 
 /// Rows that hold a paragraph instead of an amount are not for a table on a terminal.
@@ -110,18 +117,18 @@ Table without_paragraphs(Table table, const std::string &what) {
 
 std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
     const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order";
+    const Voice voice = listed.voice();
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
     if (what == "pegs" && !listed.list.pegs.empty())
-        text += "\n" + wrapped("Pegs: " + peg_words(listed.list) + ".");
+        text += "\n" + wrapped(voice.say("Pegs: %1.", peg_words(listed.list)));
     if (what == "floors" && !listed.layout.timbers.empty())
-        text += "\n" + wrapped(screen_floors(listed.shell, listed.layout).basis);
+        text += "\n" + wrapped(voice.words(screen_floors(listed.shell, listed.layout).basis));
     if (what == "seams")
         text +=
-            "\n" +
-            wrapped(
-                "Heights are over the foundation. A sill or a head of an opening anywhere between one log's "
-                "top and the under face of the log over it leaves no sliver of wood.");
+            "\n" + wrapped(voice.say(
+                       "Heights are over the foundation. A sill or a head of an opening anywhere between one "
+                       "log's top and the under face of the log over it leaves no sliver of wood."));
     if (what == "openings") text += settling_words(listed);
     return text;
 }
@@ -137,8 +144,8 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     std::vector<double> volumes;
     for (const Body &body : job.bodies)
         volumes.push_back(body.volume);
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes);
-    const Listed listed{list, job.shell, job.layout};
+    const CutList list = collect_cut_list(job.shell, job.layout, volumes, console.language);
+    const Listed listed{list, job.shell, job.layout, console.language};
     const Table table = chosen(listed, options.what);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));

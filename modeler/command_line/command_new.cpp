@@ -74,7 +74,7 @@ ExitCode run_new(const Console &console, const NewWords &words) {
     if (console.json && words.file == "-") return console.print(written_json(made, job));
     const ExitCode saved = save(console, words.file, made.bytes, words.force);
     if (saved != ExitCode::fine || words.file == "-") return saved;
-    console.hint(summary_line(made, &job));
+    console.hint(summary_line(made, &job, console.language));
     console.hint("next: roundlay export " + words.file + " --to out");
     return console.json ? console.print(written_json(made, job)) : saved;
 }

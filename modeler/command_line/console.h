@@ -1,6 +1,7 @@
 // The two streams of the program: data on stdout, words for people on stderr.
 #pragma once
 
+#include "exporters/words/speech.h"
 #include "modeler/command_line/exit_code.h"
 
 #include <string>
@@ -13,9 +14,10 @@ enum class Paint { bold, red, yellow, blue };
 
 class Console {
   public:
-    bool json = false;    ///< data as JSON
-    bool quiet = false;   ///< no hints, no warnings, no progress
-    bool verbose = false; ///< say what is being done
+    bool json = false;                     ///< data as JSON
+    bool quiet = false;                    ///< no hints, no warnings, no progress
+    bool verbose = false;                  ///< say what is being done
+    Language language = Language::english; ///< of words for people, in files too
 
     /// Settles colours and the log. Colours only on a terminal, never with NO_COLOR (no-color.org),
     /// TERM=dumb or `no_color`.

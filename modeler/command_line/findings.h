@@ -35,7 +35,7 @@ std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &s
                                        const std::function<std::string(const Finding &)> &start);
 
 /// One line: what the shell is, and how many findings there are. `job` = nullptr: it could not be read.
-std::string summary_line(const Input &input, const ExportJob *job);
+std::string summary_line(const Input &input, const ExportJob *job, Language language);
 
 std::string findings_json(const Input &input, const ExportJob *job);
 

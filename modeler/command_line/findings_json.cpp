@@ -74,7 +74,7 @@ Json all_json(const Input &input, const ExportJob *job) {
         problems.push_back(problem_json(problem));
     if (job)
         for (const Finding &finding : job->findings)
-            findings.push_back(finding_json(input, finding, in_english(job->shell.units)));
+            findings.push_back(finding_json(input, finding, voice_of(*job).speech()));
     const Counts counts = counts_of(input, job);
     const bool built = job && !job->layout.pieces.empty();
     return {{"document", input.file},

@@ -1,4 +1,5 @@
-#include "exporters/words/words.h"
+#include "exporters/words/catalogue.h"
+#include "exporters/words/voice.h"
 #include "kernel/layout/courses/standing.h"
 #include "modeler/command_line/findings.h"
 
@@ -23,20 +24,22 @@ void count(Weight weight, Counts &counts) {
     }
 }
 
-std::string many(int number, const std::string &one) {
-    return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+std::string count_words(const Voice &voice, const Counts &counts) {
+    const auto [errors, warnings, notes] = counts;
+    return (errors == 1 ? voice.say("%1 error", errors) : voice.say("%1 errors", errors)) + ", " +
+           (warnings == 1 ? voice.say("%1 warning", warnings) : voice.say("%1 warnings", warnings)) + ", " +
+           (notes == 1 ? voice.say("%1 note", notes) : voice.say("%1 notes", notes));
 }
 
-std::string many(std::size_t number, const std::string &one) {
-    return many(static_cast<int>(number), one);
-}
-
-std::string shell_words(const ExportJob &job) {
+std::string shell_words(const ExportJob &job, const Voice &voice) {
     const Layout &layout = job.layout;
-    return many(layout.walls.size(), "wall") + ", " + round_words(layout) + ", " +
-           many(layout.pieces.size(), "piece") + " (" + std::to_string(layout.models.size()) +
-           " distinct), " + many(layout.pegs.size(), "peg") + ", " + height_words(layout, job.shell.units) +
-           "; ";
+    const std::size_t walls = layout.walls.size(), pieces = layout.pieces.size(), pegs = layout.pegs.size();
+    return (walls == 1 ? voice.say("%1 wall", walls) : voice.say("%1 walls", walls)) + ", " +
+           voice.words(round_words(layout)) + ", " +
+           (pieces == 1 ? voice.say("%1 piece (%2 distinct)", pieces, layout.models.size())
+                        : voice.say("%1 pieces (%2 distinct)", pieces, layout.models.size())) +
+           ", " + (pegs == 1 ? voice.say("%1 peg", pegs) : voice.say("%1 pegs", pegs)) + ", " +
+           voice.words(height_words(layout, job.shell.units)) + std::string(semicolon_of(voice.language()));
 }
 
 constexpr std::size_t most_alike = 3;
@@ -49,13 +52,15 @@ std::string line_start(const Input &input, const Finding &finding) {
     return line + ": " + std::string(word(finding.weight)) + ": ";
 }
 
-/// "9 more like it: wall B, round 8; wall B, round 10; ... (--json lists all)".
-std::string more_alike(const std::vector<const Finding *> &group, const Speech &speech) {
-    std::string text = std::to_string(group.size() - most_alike) + " more like it: ";
+/// "and 9 more like it: wall B, round 8; wall B, round 10; ... (check --json lists all)".
+std::string more_alike(const std::vector<const Finding *> &group, const Voice &voice) {
+    std::string places;
+    const std::string between(semicolon_of(voice.language()));
     const std::size_t end = std::min(group.size(), most_alike + most_places);
     for (std::size_t i = most_alike; i < end; ++i)
-        text += (i > most_alike ? "; " : "") + words_of(group[i]->about, speech);
-    return text + (end < group.size() ? "; ... (--json lists all)" : "");
+        places += (i > most_alike ? between : "") + words_of(group[i]->about, voice.speech());
+    if (end < group.size()) places += between + voice.say("... (--json lists all)");
+    return voice.say("and %1 more like it: %2", group.size() - most_alike, places);
 }
 
 } // namespace
@@ -83,12 +88,13 @@ Counts counts_of(const Input &input, const ExportJob *job) {
 }
 
 std::vector<FindingLine> finding_lines(const Input &input, const ExportJob &job, const Findings &findings) {
-    return grouped_lines(findings, in_english(job.shell.units),
+    return grouped_lines(findings, voice_of(job).speech(),
                          [&](const Finding &f) { return line_start(input, f); });
 }
 
 std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &speech,
                                        const std::function<std::string(const Finding &)> &start) {
+    const Voice voice(speech);
     struct Alike {
         std::vector<const Finding *> all;
         std::size_t said = 0;
@@ -106,16 +112,16 @@ std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &s
         if (before < most_alike || all.size() <= most_alike + 1) // "and 1 more" saves no line
             lines.push_back({f.weight, start(f) + sentence_of(f, speech)});
         else if (before == most_alike)
-            lines.push_back({f.weight, start(f) + "and " + more_alike(all, speech)});
+            lines.push_back({f.weight, start(f) + more_alike(all, voice)});
     }
     return lines;
 }
 
-std::string summary_line(const Input &input, const ExportJob *job) {
-    const Counts counts = counts_of(input, job);
+std::string summary_line(const Input &input, const ExportJob *job, Language language) {
+    const Voice voice({language, job ? job->shell.units : UnitSystem::metric});
     const bool built = job && !job->layout.pieces.empty();
-    return input.file + ": " + (built ? shell_words(*job) : "") + many(counts.errors, "error") + ", " +
-           many(counts.warnings, "warning") + ", " + many(counts.notes, "note");
+    return input.file + ": " + (built ? shell_words(*job, voice) : "") +
+           count_words(voice, counts_of(input, job));
 }
 
 } // namespace roundlay

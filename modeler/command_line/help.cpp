@@ -58,7 +58,8 @@ std::string closing_words() {
         const std::string code = std::to_string(static_cast<int>(exit.code));
         text += "  " + code + std::string(6 - code.size(), ' ') + std::string(exit.meaning) + "\n";
     }
-    return text + "\nEnvironment: NO_COLOR turns colours off; SOURCE_DATE_EPOCH sets the time in outputs.\n"
+    return text + "\nEnvironment: NO_COLOR turns colours off; SOURCE_DATE_EPOCH sets the time in outputs; "
+                  "LANGUAGE, LC_ALL, LC_MESSAGES and LANG say which language is spoken.\n"
                   "Help for one command: roundlay export --help";
 }
 

@@ -37,7 +37,11 @@ void tell_problems(const Console &console, const Input &input) {
 }
 
 ExitCode failed(const Console &console, const Input &input, const ExportJob *job, ExitCode code) {
-    if (!console.quiet) std::fputs((summary_line(input, job) + "; nothing was made\n").c_str(), stderr);
+    if (!console.quiet)
+        std::fputs((summary_line(input, job, console.language) +
+                    Voice({console.language, UnitSystem::metric}).say("; nothing was made") + "\n")
+                       .c_str(),
+                   stderr);
     if (console.json) (void)console.print(findings_json(input, job));
     return code;
 }
@@ -46,6 +50,7 @@ ExportJob told_job(const Console &console, const Input &input, Shell shell) {
     console.detail("read " + input.file + ": " + std::to_string(input.bytes.size()) + " bytes");
     const auto start = std::chrono::steady_clock::now();
     ExportJob job = make_job(std::move(shell));
+    job.options.language = console.language;
     const auto took = std::chrono::steady_clock::now() - start;
     console.detail("laid out, cut and reviewed " + std::to_string(job.layout.pieces.size()) + " pieces in " +
                    std::to_string(std::chrono::duration_cast<std::chrono::milliseconds>(took).count()) +

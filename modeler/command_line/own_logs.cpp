@@ -58,11 +58,11 @@ void tell(const Console &console, const StatedLogs &stated, const LogSource &sou
         if (!line)
             others.push_back(f);
         else
-            tell_at(console, source.file, *line, f, in_english(stated.job.shell.units));
+            tell_at(console, source.file, *line, f, {console.language, stated.job.shell.units});
     }
     for (const FindingLine &line : finding_lines(stated.made, stated.job, others))
         tell_line(console, line.weight, line.text);
-    console.hint(summary_line(stated.made, &stated.job));
+    console.hint(summary_line(stated.made, &stated.job, console.language));
 }
 
 } // namespace

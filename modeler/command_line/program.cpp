@@ -4,6 +4,7 @@
 #include "kernel/measure/nearest_name.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/help.h"
+#include "modeler/command_line/language.h"
 #include "modeler/command_line/values.h"
 
 #include <algorithm>
@@ -20,6 +21,7 @@ struct Program {
         "roundlay"};
     Console console;
     bool no_color = false;
+    std::string language;
     std::vector<std::pair<CLI::App *, CommandRun>> commands;
 };
 
@@ -33,6 +35,9 @@ void declare(Program &program) {
     app.add_flag("-v,--verbose", program.console.verbose,
                  "say on the standard error what is being done, how long it took and what was written");
     app.add_flag("--no-color", program.no_color, "no colours");
+    app.add_option("--language", program.language,
+                   "en or fr: of sheets, lists and findings, instead of the environment's own")
+        ->type_name("LANGUAGE");
     app.require_subcommand(0, 1);
     app.allow_extras();
     app.footer(closing_words());
@@ -85,6 +90,7 @@ ExitCode run_command(Program &program) {
     const auto *command = chosen(program);
     program.console.start(program.no_color);
     refuse_extras(program, command ? command->first : nullptr);
+    program.console.language = language_value(program.language);
     if (!command) {
         std::fputs(program.app.help().c_str(), stderr);
         return ExitCode::usage;

@@ -40,6 +40,8 @@ Channel pipe_or_terminal(bool terminal) {
         ::close(i);
     if (!options.folder.empty() && ::chdir(options.folder.c_str()) != 0) ::_exit(125);
     if (options.bound_by_rights) ::prctl(PR_CAPBSET_DROP, CAP_DAC_OVERRIDE);
+    for (const auto &[name, value] : {std::pair("LC_ALL", "C.UTF-8"), std::pair("LANGUAGE", "")})
+        ::setenv(name, value, 1); // English, whoever runs the tests
     for (const auto &[name, value] : options.environment)
         ::setenv(name.c_str(), value.c_str(), 1);
     std::vector<char *> arguments;

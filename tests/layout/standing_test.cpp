@@ -3,6 +3,7 @@
 #include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+#include "tests/support/said.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
 
@@ -130,8 +131,8 @@ TEST_CASE("Half logs are halves of the logs that are stated, so that all walls e
     CHECK(all.logs == 9);
     CHECK(layout.height == Approx(1920));
     CHECK(found(layout, "top-not-level") == nullptr);
-    CHECK(height_words(layout, UnitSystem::metric) == "2300 mm high (1920 mm by its rounds)");
-    CHECK(round_words(layout) == "8 rounds (9 logs in walls B and D)");
+    CHECK(test::english(height_words(layout, UnitSystem::metric)) == "2300 mm high (1920 mm by its rounds)");
+    CHECK(test::english(round_words(layout)) == "8 rounds (9 logs in walls B and D)");
 }
 
 TEST_CASE("A top that is to be level and is not is told, with both heights") {
@@ -155,11 +156,12 @@ TEST_CASE("A top that is to be level and is not is told, with both heights") {
 
 TEST_CASE("What stands is said without the gap over the last log") {
     Shell shell = test::plain_shell(); // 4 rounds of 230 mm with a gap of 20
-    CHECK(height_words(lay_out(shell), UnitSystem::metric) == "900 mm high (920 mm by its rounds)");
+    CHECK(test::english(height_words(lay_out(shell), UnitSystem::metric)) ==
+          "900 mm high (920 mm by its rounds)");
     shell.rounds.gap = Length();
-    CHECK(height_words(lay_out(shell), UnitSystem::metric) == "920 mm high");
+    CHECK(test::english(height_words(lay_out(shell), UnitSystem::metric)) == "920 mm high");
     shell.rounds.top = TopRule::staggered;
-    CHECK(height_words(lay_out(shell), UnitSystem::metric) ==
+    CHECK(test::english(height_words(lay_out(shell), UnitSystem::metric)) ==
           "920 mm to 1035 mm high (920 mm by its rounds)");
 }
 

@@ -130,28 +130,27 @@ TEST_CASE("the slanting faces of a tapered log are said first, by what is hewn a
 TEST_CASE("words follow the shell's units") {
     Piece piece = plain();
     piece.cuts = {seam(End::datum, Side::top, 0, 8 * 25.4)};
-    LengthStyle feet;
-    feet.system = UnitSystem::imperial;
+    const Voice feet({Language::english, UnitSystem::imperial});
     CHECK(cut_words(piece, feet).front() == "left end: tail cut on top, shoulder 8\" from the end");
 }
 
 TEST_CASE("ends and kinds have the trade's names") {
-    CHECK(place_of({EndKind::corner, "AB", 0}) == "corner AB");
-    CHECK(place_of({EndKind::jamb, "front door", 0}) == "jamb of front door");
-    CHECK(place_of({EndKind::jamb, "", 0}) == "jamb");
-    CHECK(place_of({EndKind::butt, "AB", 0}) == "against the wall at corner AB");
+    CHECK(place_of({EndKind::corner, "AB", 0}, Voice()) == "corner AB");
+    CHECK(place_of({EndKind::jamb, "front door", 0}, Voice()) == "jamb of front door");
+    CHECK(place_of({EndKind::jamb, "", 0}, Voice()) == "jamb");
+    CHECK(place_of({EndKind::butt, "AB", 0}, Voice()) == "against the wall at corner AB");
     Piece piece = plain();
     Layout layout;
     layout.rounds = 5;
-    CHECK(kind_of(layout, piece) == "sill log");
+    CHECK(kind_of(layout, piece, Voice()) == "sill log");
     piece.round = 5;
-    CHECK(kind_of(layout, piece) == "plate log");
+    CHECK(kind_of(layout, piece, Voice()) == "plate log");
     piece.round = 3;
-    CHECK(kind_of(layout, piece) == "log");
+    CHECK(kind_of(layout, piece, Voice()) == "log");
     piece.log = LogKind::half_start;
-    CHECK(kind_of(layout, piece) == "half log");
+    CHECK(kind_of(layout, piece, Voice()) == "half log");
     piece.island = true;
-    CHECK(kind_of(layout, piece) == "island");
+    CHECK(kind_of(layout, piece, Voice()) == "island");
 }
 
 TEST_CASE("a notch of a wall that the log runs past is no end, and moves no shoulder") {

@@ -14,7 +14,7 @@ std::string words_of(bool proven, bool gave_way) {
     Levelled l;
     l.proven = proven;
     if (gave_way) l.most_level = Arrangement{}, l.slivers_of_most_level = 1;
-    return level_words(l, lay_out(shell), shell.units);
+    return level_words(l, lay_out(shell), in_english(shell.units));
 }
 
 } // namespace

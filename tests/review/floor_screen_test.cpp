@@ -8,6 +8,7 @@
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/floored.h"
+#include "tests/support/said.h"
 
 #include <rapidcheck.h>
 
@@ -168,7 +169,8 @@ TEST_CASE("Loads that are not stated are told: none live, no screen; none dead, 
     shell.floors[0].dead_load.reset(); // 10 lb/ft2 = 0.479 kPa (IRC R502.3.1, from memory), rounded up
     CHECK(told(shell, "dead-load-not-stated"));
     CHECK(screened(shell, "G-J03").total == Approx(stated.total));
-    CHECK_THAT(screen_floors(shell, laid(shell)).basis, ContainsSubstring("none is stated"));
+    CHECK_THAT(test::english(screen_floors(shell, laid(shell)).basis, shell.units),
+               ContainsSubstring("none is stated"));
     shell.floors[0].live_load.reset();
     CHECK(told(shell, "floor-not-screened"));
     CHECK(screen_floors(shell, laid(shell)).timbers.empty());
@@ -176,11 +178,11 @@ TEST_CASE("Loads that are not stated are told: none live, no screen; none dead, 
 
 TEST_CASE("The screen says what its elasticity is, where it comes from and what contradicts it") {
     Shell shell = test::floored_and_loaded();
-    const std::string basis = screen_floors(shell, laid(shell)).basis;
+    const std::string basis = test::english(screen_floors(shell, laid(shell)).basis, shell.units);
     CHECK_THAT(basis, ContainsSubstring("mean of small clear green eastern hemlock, no design value") &&
                           ContainsSubstring("second-hand") && ContainsSubstring("licensed professional"));
     shell.wood.species = "white spruce";
-    CHECK_THAT(screen_floors(shell, laid(shell)).basis,
+    CHECK_THAT(test::english(screen_floors(shell, laid(shell)).basis, shell.units),
                ContainsSubstring("from memory") && ContainsSubstring("may be exchanged"));
     shell.wood.species = "unobtainium";
     CHECK(screen_floors(shell, laid(shell)).timbers.empty());
@@ -225,7 +227,7 @@ TEST_CASE("The screen of a shell in feet and inches speaks of pounds, and names 
     shell.units = UnitSystem::imperial;
     shell.floors[0].live_load = 40 * 0.45359237 * 9.80665 / (0.3048 * 0.3048) / 1000;
     shell.floors[0].dead_load.reset();
-    const std::string basis = screen_floors(shell, laid(shell)).basis;
+    const std::string basis = test::english(screen_floors(shell, laid(shell)).basis, shell.units);
     CHECK_THAT(basis, ContainsSubstring("live 40 psf, dead 10.44 psf") &&
                           ContainsSubstring(" psi is a mean of") && !ContainsSubstring("kPa") &&
                           !ContainsSubstring("MPa"));

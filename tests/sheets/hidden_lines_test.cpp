@@ -73,8 +73,8 @@ Scene hewn_scene(const Body &body) {
 
 std::string text_of(View view, const Stretch &s) {
     std::ostringstream text;
-    text << name_of(view) << (s.seen == Seen::visible ? " visible " : " hidden ") << s.from.x << ","
-         << s.from.y << " to " << s.to.x << "," << s.to.y;
+    text << name_of(view, Words(UnitSystem::metric)) << (s.seen == Seen::visible ? " visible " : " hidden ")
+         << s.from.x << "," << s.from.y << " to " << s.to.x << "," << s.to.y;
     return text.str();
 }
 
@@ -126,7 +126,8 @@ std::string missing_edge(const Body &body, View view) {
         const bool seen = std::any_of(stretches.begin(), stretches.end(),
                                       [&](const Stretch &s) { return distance_to(s, at) <= reach; });
         if (!seen)
-            return std::string(name_of(view)) + " near " + std::to_string(at.x) + ", " + std::to_string(at.y);
+            return std::string(name_of(view, Words(UnitSystem::metric))) + " near " + std::to_string(at.x) +
+                   ", " + std::to_string(at.y);
     }
     return "";
 }

@@ -124,13 +124,13 @@ TEST_CASE("of drawings that are tried the cheapest is kept, and of those the fir
     const Scale large{0.5, "1:2"}, small{0.1, "1:10"};
     Best<std::string> best;
     CHECK(best.is_empty());
-    CHECK(std::string(best.scale_words()) == "none");
+    CHECK(said_scale(best.scale(), Words(UnitSystem::metric)) == "none");
     best.offer("three sheets", &large, {0, 3});
     best.offer("two sheets", &small, {0, 2});
     best.offer("two sheets more", &large, {0, 2});
     best.offer("one sheet, but a tag has no room", &large, {1, 1});
     CHECK(best.drawing() == "two sheets");
-    CHECK(std::string(best.scale_words()) == "1:10");
+    CHECK(said_scale(best.scale(), Words(UnitSystem::metric)) == "1:10");
     CHECK_FALSE(best.is_perfect());
     CHECK_FALSE(best.would_keep({0, 2}));
     best.offer("one sheet", &small, {0, 1});

@@ -1,4 +1,6 @@
 // What the panels tell, take and say, in words and by the keyboard, on a machine that draws no model.
+#include "exporters/registry/paper.h"
+#include "exporters/words/words.h"
 #include "kernel/document/restate.h"
 #include "kernel/layout/pieces/finding_pieces.h"
 #include "kernel/shell/partition_edit.h"
@@ -305,12 +307,20 @@ void PanelsTest::the_window_speaks_french() {
     const auto menus = window.menuBar()->actions();
     QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
     // What the kernel says, too, down to what stands in its sentences.
-    QCOMPARE(kernel_words(QStringLiteral("sill log")), QStringLiteral("pièce de seuil"));
     QVERIFY(language() == Language::french);
     QCOMPARE(kernel_words(QStringLiteral("tamarack")), QStringLiteral("mélèze laricin"));
-    QCOMPARE(kernel_words(QStringLiteral("jamb of hall %1 pair")), QStringLiteral("jambage de hall %1 pair"));
+    QCOMPARE(
+        kernel_words(
+            QStringLiteral("cannot use \"hall %1 pair\": the name is too long; choose a shorter one")),
+        QStringLiteral(
+            "impossible d’utiliser « hall %1 pair » : le nom est trop long ; choisissez-en un plus court"));
     window.begin_demo(1);
     QVERIFY(settled(window));
+    // Its sheets and exports speak as it does.
+    const ExportJob &job = window.desk().state()->job;
+    QVERIFY(job.options.language == Language::french);
+    const auto sheet = cut_sheet_of(job, 0);
+    QCOMPARE(sheet->front().chapter, std::string("Fiches de taille"));
     window.desk().edit("wide", [](const Shell &s) {
         Shell next = s;
         next.openings[0].width = Length::feet(90);
@@ -395,7 +405,8 @@ void PanelsTest::what_the_window_quotes_is_told_in_french() {
     }
     for (const Species &species : all_species())
         for (const std::optional<double> moisture : {std::optional<double>(), std::optional(15.0)}) {
-            const QString told = kernel_words(weigh(1e9, {std::string(species.name), moisture}).basis);
+            const QString told = QString::fromStdString(words_of(
+                weigh(1e9, {std::string(species.name), moisture}).basis, {language(), UnitSystem::metric}));
             QVERIFY2(!told.isEmpty() && !told.contains(english), qPrintable(told));
         }
     QVERIFY(volume_text(1e9, UnitSystem::imperial).endsWith(QStringLiteral("pi\u00b3")));

@@ -47,18 +47,18 @@ std::string literal_at(const std::string &code, std::size_t &at) {
 } // namespace
 
 std::map<std::string, std::string> said_texts() {
-    constexpr std::string_view call = "said(";
     std::map<std::string, std::string> texts;
     for (const char *room : {"kernel", "exporters", "modeler"})
         for (const auto &entry : fs::recursive_directory_iterator(fs::path(ROUNDLAY_ROOT) / room)) {
             if (entry.path().extension() != ".cpp" && entry.path().extension() != ".h") continue;
             const std::string code = without_comments(content_of(entry.path()));
-            for (auto at = code.find(call); at != std::string::npos; at = code.find(call, at)) {
-                at += call.size();
-                if (const std::string text = literal_at(code, at); !text.empty())
-                    texts.emplace(text, entry.path().filename().string());
-                if (at == std::string::npos) break;
-            }
+            for (const std::string_view call : {"said(", "say("})
+                for (auto at = code.find(call); at != std::string::npos; at = code.find(call, at)) {
+                    at += call.size();
+                    if (const std::string text = literal_at(code, at); !text.empty())
+                        texts.emplace(text, entry.path().filename().string());
+                    if (at == std::string::npos) break;
+                }
         }
     return texts;
 }

@@ -6,7 +6,7 @@
 
 namespace roundlay::test {
 
-/// The literal of every said("...") in the rooms, and a file that has it.
+/// The literal of every said("...") and say("...") in the rooms, and a file that has it.
 std::map<std::string, std::string> said_texts();
 
 } // namespace roundlay::test

@@ -72,10 +72,11 @@ void number_pages(std::vector<Sheet> &sheets) {
 Book bound_book(const Shell &shell, const SheetOptions &options, const BookWords &words,
                 std::vector<Sheet> sheets) {
     Book book;
-    book.title = shell.name.empty() ? "Log shell" : shell.name;
+    const Voice voice({options.fields.language, shell.units});
+    book.title = shell.name.empty() ? voice.say("Log shell") : shell.name;
     book.author = options.fields.creator;
-    book.subject = "cover, index, legend and all sheets of the shell";
-    book.language = options.fields.language;
+    book.subject = voice.say("cover, index, legend and all sheets of the shell");
+    book.language = tag_of(options.fields.language);
     const auto frame = [&](const Titled &titled) {
         return framed(titled, paper_for(shell, options), options, shell.name);
     };

@@ -1,7 +1,8 @@
 #include "exporters/sheets/book/parts.h"
-#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/scales.h"
 
 #include <array>
 #include <cstdint>
@@ -26,7 +27,8 @@ Pixels pixels_of(const std::string &png) {
     return {number(16), number(20)};
 }
 
-double add_name(std::vector<Item> &items, const std::string &name, const Rect &area) {
+double add_name(std::vector<Item> &items, const std::string &name, const std::string &below,
+                const Rect &area) {
     double height = 10;
     while (height > 5 && text_width(name, height, true) > area.width())
         height *= 0.7;
@@ -36,7 +38,7 @@ double add_name(std::vector<Item> &items, const std::string &name, const Rect &a
         y -= 1.7 * height;
     }
     Text what;
-    what.words = "Drawings, cut sheets, templates and tags";
+    what.words = below;
     what.at = {area.x0, y + 0.7 * height - 4};
     what.height = 5;
     what.role = Role::title;
@@ -55,47 +57,47 @@ void add_picture(std::vector<Item> &items, const BookWords &words, const Rect &r
         {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
 }
 
-Table facts_table(const BookWords &words) {
-    Table table;
-    table.title = "The shell";
+Table facts_table(const BookWords &book, const Words &words) {
+    Table table = table_called(words, words.say("The shell"));
     table.columns = {{"", Across::left, 40}, {"", Across::left, 50}};
-    for (const auto &[name, value] : words.facts)
+    for (const auto &[name, value] : book.facts)
         table.rows.push_back({name, value});
     return table;
 }
 
-Table cautions_table(const BookWords &words, double width) {
-    Table table;
-    table.title = "Cautions";
+Table cautions_table(const BookWords &book, const Words &words, double width) {
+    Table table = table_called(words, words.say("Cautions"));
     table.columns = {{"", Across::left, width}};
-    for (const std::string &caution : words.cautions)
+    for (const std::string &caution : book.cautions)
         table.rows.push_back({caution});
     return table;
 }
 
 } // namespace
 
-Titled cover_sheets(const Shell &shell, const SheetOptions &options, const BookWords &words) {
+Titled cover_sheets(const Shell &shell, const SheetOptions &options, const BookWords &book) {
+    const Words words(shell.units, options.denominator, options.fields.language);
     const PaperSize size = paper_for(shell, options);
     const Rect area = inner_area(size);
     const bool lying = size.width > size.height;
-    const std::string name = shell.name.empty() ? "Log shell" : shell.name;
+    const std::string name = shell.name.empty() ? words.say("Log shell") : shell.name;
     std::vector<Page> pages{empty_page(size)};
     std::vector<Item> items;
-    const double below = add_name(items, name, area);
+    const double below = add_name(items, name, words.say("Drawings, cut sheets, templates and tags"), area);
     pages.back().take({area.x0, below, area.x1, area.y1});
     constexpr double side = 110; // of facts and cautions beside the picture
     const double floor = title_block_area(size).y1 + 6;
     const Rect room = lying ? Rect{area.x0, floor, area.x1 - side, below}
                             : Rect{area.x0, below - (below - floor) * 0.5, area.x1, below};
-    add_picture(items, words, room);
-    if (!words.picture_png.empty()) pages.back().take(room);
+    add_picture(items, book, room);
+    if (!book.picture_png.empty()) pages.back().take(room);
     pages.back().add(items);
-    if (!words.facts.empty()) put_on(pages, size, facts_table(words));
-    if (!words.cautions.empty()) put_on(pages, size, cautions_table(words, 98));
+    if (!book.facts.empty()) put_on(pages, size, facts_table(book, words));
+    if (!book.cautions.empty()) put_on(pages, size, cautions_table(book, words, 98));
+    const std::string cover = words.say("Cover");
     return {std::move(pages),
-            {name, "book of the shell", "Cover", "B-1", "none", false, ""},
-            {"Cover", "cover", ""}};
+            {name, words.say("book of the shell"), cover, "B-1", said_scale(nullptr, words), false, ""},
+            {cover, "cover", ""}};
 }
 
 } // namespace roundlay::sheets

@@ -1,5 +1,6 @@
 #include "exporters/sheets/book/parts.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/set/scales.h"
 
 #include <cmath>
 
@@ -15,19 +16,6 @@ struct Entry {
     std::size_t page = 0; ///< among the sheets that the index is of, from 1
 };
 
-/// The title without ", 2 of 3".
-std::string subject_of(const std::string &title) {
-    const std::size_t comma = title.rfind(", ");
-    if (comma == std::string::npos) return title;
-    const std::string part = title.substr(comma + 2);
-    const std::size_t of = part.find(" of ");
-    const auto digits = [](std::string_view s) {
-        return !s.empty() && s.find_first_not_of("0123456789") == std::string_view::npos;
-    };
-    const bool counted = of != std::string::npos && digits(part.substr(0, of)) && digits(part.substr(of + 4));
-    return counted ? title.substr(0, comma) : title;
-}
-
 std::vector<Entry> entries_of(const std::vector<Sheet> &sheets) {
     std::vector<Entry> all;
     std::string chapter, last;
@@ -37,7 +25,7 @@ std::vector<Entry> entries_of(const std::vector<Sheet> &sheets) {
             chapter = sheet.chapter;
             if (!chapter.empty()) all.push_back({chapter, "", 0});
         }
-        const std::string subject = subject_of(sheet.title);
+        const std::string &subject = sheet.subject.empty() ? sheet.title : sheet.subject;
         if (subject.empty() || subject == last) continue; // it goes on from the sheet before
         last = subject;
         all.push_back({subject, sheet.anchor, i + 1});
@@ -101,19 +89,22 @@ Titled index_sheets(const Shell &shell, const SheetOptions &options, const std::
                     std::size_t before) {
     const PaperSize size = paper_for(shell, options);
     const Grid grid(size);
+    const Words words(shell.units, options.denominator, options.fields.language);
+    const std::string title = words.say("Index");
     const std::vector<Entry> entries = entries_of(sheets);
     const std::size_t count = std::max<std::size_t>(1, (entries.size() + grid.room() - 1) / grid.room());
     std::vector<Page> pages;
     for (std::size_t p = 0; p < count; ++p) {
         pages.push_back(empty_page(size));
-        std::vector<Item> items{lettered("Index", {grid.area.x0, grid.area.y1 + 4}, 5, true, Role::caption)};
+        std::vector<Item> items{lettered(title, {grid.area.x0, grid.area.y1 + 4}, 5, true, Role::caption)};
         for (std::size_t i = p * grid.room(); i < std::min(entries.size(), (p + 1) * grid.room()); ++i)
             add_entry(items, entries[i], grid.place(i - p * grid.room()), grid.width, before + count);
         pages.back().add(items);
     }
     return {std::move(pages),
-            {"Index", "sheets and their pages in this book", "Index", "I-1", "none", false, ""},
-            {"Index", "index", ""}};
+            {title, words.say("sheets and their pages in this book"), title, "I-1",
+             said_scale(nullptr, words), false, ""},
+            {title, "index", ""}};
 }
 
 } // namespace roundlay::sheets

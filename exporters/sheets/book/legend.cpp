@@ -1,8 +1,9 @@
 #include "exporters/sheets/book/parts.h"
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/dimension.h"
-#include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/scales.h"
 #include "exporters/sheets/shell_view/bore_symbols.h"
 
 #include <stdexcept>
@@ -41,47 +42,60 @@ Meaning of_grey(double grey, const std::string &words) {
             words};
 }
 
-std::vector<Meaning> lines() {
-    return {of_line(Line::visible, "Edge that is seen"),
-            of_line(Line::hidden, "Edge behind wood"),
-            of_line(Line::blank, "Outline of the blank where wood is taken off"),
-            of_line(Line::centre, "Centre line; peg in its bore in an elevation; diagonal"),
-            of_line(Line::dimension, "Dimension line, extension line, leader"),
-            of_line(Line::cut_off, "Where a long log is shortened (with a zigzag)"),
-            of_line(Line::strong, "Foundation; emphasis")};
+std::vector<Meaning> lines(const Words &words) {
+    return {of_line(Line::visible, words.say("Edge that is seen")),
+            of_line(Line::hidden, words.say("Edge behind wood")),
+            of_line(Line::blank, words.say("Outline of the blank where wood is taken off")),
+            of_line(Line::centre, words.say("Centre line; peg in its bore in an elevation; diagonal")),
+            of_line(Line::dimension, words.say("Dimension line, extension line, leader")),
+            of_line(Line::cut_off, words.say("Where a long log is shortened (with a zigzag)")),
+            of_line(Line::strong, words.say("Foundation; emphasis"))};
+}
+
+std::string called(BoreUse use, const Words &words) {
+    switch (use) {
+    case BoreUse::hole:
+        return words.say("Hole as found in old wood");
+    case BoreUse::wire:
+        return words.say("Way for wiring");
+    case BoreUse::rod:
+        return words.say("Hold-down rod");
+    case BoreUse::bolt:
+        break;
+    }
+    return words.say("Bolt");
 }
 
 /// Each use of bores, as in plans; on cut sheets all are circles and have these letters.
-std::vector<Meaning> bores() {
+std::vector<Meaning> bores(const Words &words) {
     std::vector<Meaning> all{
-        {bore_symbol(std::nullopt, {0, 0}, 2), "Peg; P1, P2 … in its piece's table of bores"}};
+        {bore_symbol(std::nullopt, {0, 0}, 2), words.say("Peg; P1, P2 … in its piece's table of bores")}};
     for (const BoreUse use : {BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole}) {
-        const std::string name = name_of(std::optional(use)), letter = letter_of(use);
-        const std::string called = use == BoreUse::hole   ? "Hole as found in old wood"
-                                   : use == BoreUse::wire ? "Way for wiring"
-                                   : use == BoreUse::rod  ? "Hold-down rod"
-                                                          : "Bolt";
-        all.push_back({bore_symbol(use, {0, 0}, 2.4),
-                       called + "; \"" + name + " 1\" … in plans and elevations, " + letter + "1, " + letter +
-                           "2 … in its piece's table of bores"});
+        const std::string name = words.word(name_of(std::optional(use))), letter = letter_of(use);
+        all.push_back(
+            {bore_symbol(use, {0, 0}, 2.4),
+             words.say("%1; \"%2 1\" … in plans and elevations, %3, %4 … in its piece's table of bores",
+                       called(use, words), name, letter + "1", letter + "2")});
     }
     return all;
 }
 
-std::vector<Meaning> marks() {
+std::vector<Meaning> marks(const Words &words) {
     std::vector<Meaning> all;
     all.push_back({{Circle{{-10, 0}, 1.2, Line::dimension, ""}, stroke({-8.8, 0}, {10, 0}, Line::dimension),
                     arrowhead({10, 0}, {1, 0}), sample_text("2900", {0, 2.4})},
-                   "Running dimension: measured from the circle to the arrow, never from number to number"});
+                   words.say("Running dimension: measured from the circle to the arrow, never from number to "
+                             "number")});
     all.push_back({{Circle{{0, 0}, 2.4, Line::dimension, ""}, sample_text("3", {0, 0})},
-                   "Number of a cut, as in the list of cuts, in cutting order"});
-    for (Meaning &meaning : bores())
+                   words.say("Number of a cut, as in the list of cuts, in cutting order")});
+    for (Meaning &meaning : bores(words))
         all.push_back(std::move(meaning));
     all.push_back({{stroke({-3, 2}, {-4, -2}, Line::visible), stroke({-4, -2}, {4, -2}, Line::visible),
                     stroke({4, -2}, {3, 2}, Line::visible)},
-                   "Pocket for the end of a joist, beam or trimmer; K1, K2 … as in the table of pockets"});
-    all.push_back(of_grey(0.86, "End grain turned to you"));
-    Meaning cut = of_grey(0.75, "Log cut through: it goes on toward you");
+                   words.say("Pocket for the end of a joist, beam or trimmer; K1, K2 … as in the table of "
+                             "pockets")});
+    all.push_back(of_grey(0.86, words.say("End grain turned to you")));
+    Meaning cut = of_grey(0.75, words.say("Log cut through: it goes on toward you"));
     for (const double way : {1.0, -1.0})
         cut.sample.push_back(stroke({-12, -3 * way}, {12, 3 * way}, Line::dimension));
     all.push_back(cut);
@@ -117,33 +131,29 @@ Block drawn(const std::string &title, const std::vector<Meaning> &all, double wi
     return block;
 }
 
-Table reading() {
-    Table table;
-    table.title = "How the sheets are read";
+Table reading(const Words &words) {
+    Table table = table_called(words, words.say("How the sheets are read"));
     table.columns = {{"", Across::left, words_width}};
-    const char *const rows[] = {
-        "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, of "
-        "round 7 of "
-        "wall C.",
-        "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. Heights are "
-        "from the under "
-        "face and distances across from the outside face, as hewn where the log tapers; of a round log from "
-        "its lowest and "
-        "its outermost line.",
-        "Rounds: a wall that starts with a half log has one log more than the others, and its last is "
-        "counted as one round "
-        "more than the shell has.",
-        "The faces of a log are drawn as they show when it is rolled a quarter turn each time; the datum end "
-        "stays "
-        "left.",
-        "Slopes are stated as rise to run and as the rise over the tail. \"Up\" is upward toward the log's "
-        "end, or "
-        "toward the outside.",
-        "Butt is the thick end of the log as it grew, tip the thin end.",
-        "Never measure from paper, but for what is marked as full size: there check the bars first.",
-    };
-    for (const char *row : rows)
-        table.rows.push_back({row});
+    table.rows = {
+        {words.say(
+            "Tag: wall letter, round, piece. C-07-2 is the second piece, from the left seen from outside, "
+            "of round 7 of wall C.")},
+        {words.say(
+            "Datum end: the left end of a log seen from outside. All lengths of a piece are from it. "
+            "Heights are from the under face and distances across from the outside face, as hewn where "
+            "the log tapers; of a round log from its lowest and its outermost line.")},
+        {words.say(
+            "Rounds: a wall that starts with a half log has one log more than the others, and its last "
+            "is counted as one round more than the shell has.")},
+        {words.say(
+            "The faces of a log are drawn as they show when it is rolled a quarter turn each time; the "
+            "datum end stays left.")},
+        {words.say(
+            "Slopes are stated as rise to run and as the rise over the tail. \"Up\" is upward toward the "
+            "log's end, or toward the outside.")},
+        {words.say("Butt is the thick end of the log as it grew, tip the thin end.")},
+        {words.say(
+            "Never measure from paper, but for what is marked as full size: there check the bars first.")}};
     return table;
 }
 
@@ -151,15 +161,19 @@ Table reading() {
 
 Titled legend_sheets(const Shell &shell, const SheetOptions &options) {
     const PaperSize size = paper_for(shell, options);
+    const Words words(shell.units, options.denominator, options.fields.language);
     const double width = inner_area(size).width();
     std::vector<Page> pages{empty_page(size)};
-    for (const Block &block : {drawn("Lines", lines(), width), drawn("Marks", marks(), width)})
+    for (const Block &block :
+         {drawn(words.say("Lines"), lines(words), width), drawn(words.say("Marks"), marks(words), width)})
         if (!put_on(pages, size, std::make_shared<const Block>(block)))
             throw std::logic_error("the legend is larger than a sheet");
-    put_on(pages, size, reading());
+    put_on(pages, size, reading(words));
+    const std::string title = words.say("Legend");
     return {std::move(pages),
-            {"Legend", "lines, marks and how the sheets are read", "Legend", "B-2", "none", false, ""},
-            {"Legend", "legend", ""}};
+            {title, words.say("lines, marks and how the sheets are read"), title, "B-2",
+             said_scale(nullptr, words), false, ""},
+            {title, "legend", ""}};
 }
 
 } // namespace roundlay::sheets

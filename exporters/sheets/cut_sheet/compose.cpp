@@ -46,8 +46,8 @@ class Pictures {
 
     const SharedBlock &draw(Picture &picture) {
         if (!picture.drawn) {
-            auto made = isometric(wanted_.piece->features, *wanted_.piece->body, *picture.scale, width_,
-                                  picture.breaks, whole_);
+            auto made = isometric(wanted_.piece->features, *wanted_.piece->body, *picture.scale,
+                                  *wanted_.words, width_, picture.breaks, whole_);
             picture.drawn = made ? std::make_shared<const Block>(std::move(*made)) : nullptr;
         }
         return *picture.drawn;

@@ -2,30 +2,32 @@
 
 #include "exporters/sheets/cut_sheet/compose.h"
 #include "exporters/sheets/cut_sheet/tables.h"
+#include "exporters/sheets/set/scales.h"
 #include "kernel/layout/wood/interference.h"
 
 namespace roundlay::sheets {
 namespace {
 
-std::string kind_words(const Layout &layout, const Piece &piece) {
+std::string kind_words(const Layout &layout, const Piece &piece, const Words &words) {
+    const std::string &part = part_letter(layout, part_of(layout, piece));
     if (piece.timber >= 0)
-        return "Floor " + part_letter(layout, part_of(layout, piece)) + ", " +
-               name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
-    const std::string wall = "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name;
-    const char *log = piece.log == LogKind::full         ? ""
-                      : piece.log == LogKind::half_start ? ", half log to start"
-                                                         : ", half log to finish";
-    return wall + ", round " + std::to_string(piece.round) + (piece.island ? ", island" : "") + log;
+        return words.say("Floor %1, %2", part,
+                         words.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use)));
+    const std::string log = piece.log == LogKind::full         ? ""
+                            : piece.log == LogKind::half_start ? words.say(", half log to start")
+                                                               : words.say(", half log to finish");
+    return words.say("Wall %1, round %2", part, piece.round) + (piece.island ? words.say(", island") : "") +
+           log;
 }
 
 Title title_of(const Layout &layout, const Model &model, const Words &words, const Scale *scale) {
     const Piece &first = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
     const std::size_t others = model.pieces.size() - 1;
-    return {first.tag + (others == 0 ? "" : " and " + std::to_string(others) + " alike"),
-            kind_words(layout, first),
-            "Cut sheet",
+    return {others == 0 ? first.tag : words.say("%1 and %2 alike", first.tag, others),
+            kind_words(layout, first, words),
+            words.say("Cut sheet"),
             first.tag,
-            scale != nullptr ? scale->words : "none",
+            said_scale(scale, words),
             true,
             words.unit_note()};
 }
@@ -35,25 +37,25 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
     const Piece &piece = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
     const SeenPiece seen = seen_piece(piece, body);
     const Features &features = seen.features;
-    const Words words(shell.units, options.denominator);
+    const Words words = words_for(shell, layout, options);
     const auto weight = options.weight ? options.weight(piece, body) : std::nullopt;
 
     ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
                          numbers_table(features, words)};
     const auto at = static_cast<std::size_t>(piece.model);
     if (at < options.warnings.size() && !options.warnings[at].empty())
-        wanted.tables.push_back(warnings_table(options.warnings[at]));
+        wanted.tables.push_back(warnings_table(options.warnings[at], words));
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
     if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
-    wanted.tables.push_back(tag_table(layout, model));
-    wanted.tables.push_back(notes_table(layout, features, model, weight));
+    wanted.tables.push_back(tag_table(layout, model, words));
+    wanted.tables.push_back(notes_table(layout, features, model, words, weight));
     Composed made = composed(wanted);
     return {std::move(made.pages),
             title_of(layout, model, words, made.scale),
-            {piece.tag, "cut-sheet:" + piece.tag, "Cut sheets"}};
+            {piece.tag, "cut-sheet:" + piece.tag, words.say("Cut sheets")}};
 }
 
 } // namespace

@@ -16,6 +16,7 @@ struct FaceBoard {
     double left = 0;           ///< paper x of the first stretch
     double board_left = 0;     ///< paper x where the column of the end view and the captions starts
     bool shows_datum = true, shows_far = true;
+    double end_caption = 0; ///< room for the name over an end view
 
     const Features &features() const { return wanted.piece->features; }
     const Blank &blank() const { return wanted.piece->features.piece->blank; }

@@ -11,7 +11,6 @@ namespace {
 
 constexpr double end_grain = 0.86;     ///< grey of the end's own face
 constexpr double square_on = 0.999999; ///< cosine: a face turned straight toward the viewer
-constexpr double end_column = 20;
 constexpr double balance_radius = 1.8;
 constexpr double caption = 3.5, small = 2.5;
 
@@ -28,14 +27,14 @@ void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height,
 
 std::string caption_of(const FaceBoard &face, View view) {
     if (face.features().piece->timber < 0 || (view != View::outside && view != View::inside))
-        return name_of(view);
-    return view == View::outside ? "Right" : "Left";
+        return name_of(view, *face.wanted.words);
+    return view == View::outside ? face.wanted.words->say("Right") : face.wanted.words->say("Left");
 }
 
 /// Along the outer side of an end view, which is its inside face.
 void add_inside_mark(FaceBoard &face, Vec2 foot) {
     Text text;
-    text.words = side_word(*face.features().piece, true);
+    text.words = face.wanted.words->word(side_word(*face.features().piece, true));
     text.at = foot;
     text.height = small;
     text.across = Across::middle;
@@ -96,8 +95,10 @@ void add_end(FaceBoard &face, const EndView &end) {
                             ""});
     const bool datum = end.view == View::datum_end;
     const bool butt = face.features().piece->butt_at_datum == datum;
-    put_text(face, name_of(end.view), {o.centre().x, o.y1 + 1.8}, small, Across::middle, true);
-    put_text(face, butt ? "butt" : "tip", {o.centre().x, o.y0 - 1.8 - small}, small, Across::middle, false);
+    const Words &words = *face.wanted.words;
+    put_text(face, name_of(end.view, words), {o.centre().x, o.y1 + 1.8}, small, Across::middle, true);
+    put_text(face, butt ? words.say("butt") : words.say("tip"), {o.centre().x, o.y0 - 1.8 - small}, small,
+             Across::middle, false);
     add_inside_mark(face, {datum ? o.x0 - 1 : o.x1 + 1 + small, o.centre().y});
 }
 
@@ -115,8 +116,8 @@ void add_outside_mark(FaceBoard &face, const FaceRow &row) {
     const double edge = at_foot ? row.outline.y0 : row.outline.y1;
     const double way = at_foot ? -1 : 1, start = edge - way * std::min(6.0, row.outline.height() * 0.6);
     add_arrow(face, {x, start}, {x, edge});
-    put_text(face, side_word(*face.features().piece, false), {x + 1.6, (start + edge) / 2 - small / 2}, small,
-             Across::left, false);
+    put_text(face, face.wanted.words->word(side_word(*face.features().piece, false)),
+             {x + 1.6, (start + edge) / 2 - small / 2}, small, Across::left, false);
 }
 
 std::vector<Item> balance_symbol(Vec2 c) {
@@ -135,7 +136,7 @@ std::vector<Item> balance_symbol(Vec2 c) {
 }
 
 std::string part_words(const ViewsWanted &wanted) {
-    return "part " + std::to_string(wanted.part) + " of " + std::to_string(wanted.parts);
+    return wanted.words->say("part %1 of %2", wanted.part, wanted.parts);
 }
 
 } // namespace
@@ -146,7 +147,7 @@ void add_end_views(FaceBoard &face) {
     const double left_room = room_for_end_levels(face.wanted, End::datum) + beside_end_view;
     const double right_room = room_for_end_levels(face.wanted, End::far) + beside_end_view;
     // centred in a column that is at least as wide as the words over it
-    const double column = std::max(width, end_column);
+    const double column = std::max(width, face.end_caption);
     const double at_left = face.left - left_room - (column + width) / 2;
     const double at_right = face.right() + right_room + (column - width) / 2;
     if (face.shows_datum) add_end(face, end_view(face, third ? View::datum_end : View::far_end, at_left));
@@ -160,7 +161,7 @@ void add_captions(FaceBoard &face) {
         const double y = row.outline.y1 - caption + (outside ? 9 : 0);
         put_text(face, caption_of(face, row.view), {x, y}, caption, Across::left, true);
         if (row.rolled_over() && row.outline.height() > 8)
-            put_text(face, "(rolled over)", {x, y - 4.8}, small, Across::left, false);
+            put_text(face, face.wanted.words->say("(rolled over)"), {x, y - 4.8}, small, Across::left, false);
         if (row.view == View::top || row.view == View::under) add_outside_mark(face, row);
         if (&row == &face.rows.front() && face.wanted.parts > 1)
             put_text(face, part_words(face.wanted), {x, y - 4.8}, small, Across::left, false);
@@ -183,16 +184,17 @@ void add_balance_point(FaceBoard &face) {
 }
 
 void add_up_arrows(FaceBoard &face) {
+    const std::string up = face.wanted.words->say("up");
     for (const View view : {View::outside, View::inside}) {
         const FaceRow &row = face.row(view);
         const double tall = std::min(8.0, row.outline.height() * 0.6), y = row.outline.centre().y;
         const double way = row.rolled_over() ? -1 : 1;
-        const double width = 2 + text_width("up", small);
+        const double width = 2 + text_width(up, small);
         for (double x = face.left + 0.3 * face.ruler.width(); x < face.right() - width; x += 5) {
             if (!face.board.is_free({x - 1.5, y - tall / 2 - 0.5, x + width + 0.5, y + tall / 2 + 0.5}, true))
                 continue;
             add_arrow(face, {x, y - way * tall / 2}, {x, y + way * tall / 2});
-            put_text(face, "up", {x + 1.5, y - small / 2}, small, Across::left, false);
+            put_text(face, up, {x + 1.5, y - small / 2}, small, Across::left, false);
             break;
         }
     }

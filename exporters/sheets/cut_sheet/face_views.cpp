@@ -25,6 +25,47 @@ double beside_cut(const SeenPiece &piece, const Words &words, double lettering) 
     return text_width(words.length(piece.features.piece->blank.height), lettering) + 6;
 }
 
+using Sayings = std::vector<std::string> (*)(const Words &words);
+
+std::vector<std::string> end_captions(const Words &words) {
+    return {name_of(View::datum_end, words), name_of(View::far_end, words)};
+}
+
+std::vector<std::string> face_captions(const Words &words) {
+    return {name_of(View::top, words),   name_of(View::outside, words),
+            name_of(View::under, words), name_of(View::inside, words),
+            words.say("Right"),          words.say("Left")};
+}
+
+std::vector<std::string> side_marks(const Words &words) {
+    return {words.say("outside"), words.say("right")};
+}
+
+double widest(const std::vector<std::string> &all, double lettering, bool bold) {
+    double most = 0;
+    for (const std::string &words : all)
+        most = std::max(most, text_width(words, lettering, bold));
+    return most;
+}
+
+/// The rooms are those of English: by how much more the longest of such words takes in this language.
+double longer(Sayings said, const Words &words, double lettering, bool bold) {
+    static const Words english(UnitSystem::metric);
+    return std::max(0.0, widest(said(words), lettering, bold) - widest(said(english), lettering, bold));
+}
+
+double end_caption_in(const Words &words) {
+    return end_caption + longer(end_captions, words, 2.5, true);
+}
+
+double caption_column_in(const Words &words) {
+    return caption_column + longer(face_captions, words, 3.5, true);
+}
+
+double mark_column_in(const Words &words) {
+    return mark_column + longer(side_marks, words, 2.5, false);
+}
+
 /// Running dimensions over or under the outside face.
 struct Strip {
     std::vector<Station> stations;
@@ -63,18 +104,20 @@ void add_strip(FaceBoard &face, Strip strip) {
 std::optional<FaceBoard> empty_board(const ViewsWanted &wanted) {
     const Blank &blank = wanted.piece->features.piece->blank;
     const bool datum = wanted.from <= 0, far = wanted.to >= blank.length;
-    const double end = std::max(blank.width * wanted.scale, end_caption) + beside_end_view + beside_mark;
-    const double left = std::max(caption_column, datum ? end + room_for_end_levels(wanted, End::datum) : 0);
+    const double caption = end_caption_in(*wanted.words);
+    const double end = std::max(blank.width * wanted.scale, caption) + beside_end_view + beside_mark;
+    const double left =
+        std::max(caption_column_in(*wanted.words), datum ? end + room_for_end_levels(wanted, End::datum) : 0);
     const double widths =
         far && log_width(wanted.piece->features, End::far) ? room_for_end_levels(wanted, End::far) : 0;
-    const double right =
-        std::max(mark_column + widths, far ? end + room_for_end_levels(wanted, End::far) : 0);
+    const double right = std::max(mark_column_in(*wanted.words) + widths,
+                                  far ? end + room_for_end_levels(wanted, End::far) : 0);
     const double near = beside_cut(*wanted.piece, *wanted.words, wanted.lettering);
     auto ruler = ruler_for({wanted.from, near}, {wanted.to, near},
                            places_shown(*wanted.piece, *wanted.words, wanted.lettering, wanted.scale),
                            wanted.scale, wanted.width - left - right, most_breaks);
     if (!ruler) return std::nullopt;
-    FaceBoard face{wanted, std::move(*ruler), {}, {}, left, 0, datum, far};
+    FaceBoard face{wanted, std::move(*ruler), {}, {}, left, 0, datum, far, caption};
     return face;
 }
 

@@ -43,8 +43,8 @@ std::vector<Stretch> seen(const Body &body, const Ruler &ruler, const Projection
 
 } // namespace
 
-std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
-                               std::size_t most_breaks, SeenWhole &whole) {
+std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale,
+                               const Words &words, double width, std::size_t most_breaks, SeenWhole &whole) {
     const Blank &blank = features.piece->blank;
     const Projection projection = projection_of(View::isometric);
     const double room = (width - width_across(blank, projection, scale.ratio)) / projection.across.x;
@@ -65,7 +65,7 @@ std::optional<Block> isometric(const Features &features, const Body &body, const
                        s.cut_off ? Line::cut_off : Line::visible,
                        ""});
     }
-    add_caption(board, std::string("Isometric, ") + scale.words);
+    add_caption(board, words.say("Isometric, %1", said_scale(&scale, words)));
     return Block{bounds(board.items()), board.items()};
 }
 

@@ -16,7 +16,7 @@ using SeenWhole = std::optional<std::vector<Stretch>>;
 
 /// Isometric, without its hidden lines, shortened by `most_breaks` breaks at most until it is no wider than
 /// `width`. Nothing where that cannot be done at this scale, or can be done with fewer breaks.
-std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale, double width,
-                               std::size_t most_breaks, SeenWhole &whole);
+std::optional<Block> isometric(const Features &features, const Body &body, const Scale &scale,
+                               const Words &words, double width, std::size_t most_breaks, SeenWhole &whole);
 
 } // namespace roundlay::sheets

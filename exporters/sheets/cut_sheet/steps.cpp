@@ -12,82 +12,83 @@ namespace {
 
 using Row = std::vector<std::string>;
 
-std::string end_words(const Notch &n) {
-    if (n.cut->runs_on) return "notch at " + n.cut->corner;
-    if (n.cut->end == End::datum) return n.tail ? "tail at datum end" : "notch near datum end";
-    return n.tail ? "tail at far end" : "notch near far end";
+std::string end_words(const Notch &n, const Words &words) {
+    if (n.cut->runs_on) return words.say("notch at %1", n.cut->corner);
+    if (n.cut->end == End::datum)
+        return n.tail ? words.say("tail at datum end") : words.say("notch near datum end");
+    return n.tail ? words.say("tail at far end") : words.say("notch near far end");
 }
 
 /// A tail and a notch near an end rise toward that end; a log that runs on has two, and says which.
-std::string along_words(const Notch &n) {
-    const std::string slope = slope_words(n.along);
-    return n.cut->runs_on && slope != "level" ? slope + " to the far end" : slope;
+std::string along_words(const Notch &n, const Words &words) {
+    const std::string slope = words.slope(n.along);
+    return n.cut->runs_on && slope != words.say("level") ? words.say("%1 to the far end", slope) : slope;
 }
 
 std::string rise_words(const Words &words, double rise, double run) {
     if (std::abs(rise) < same_station) return "-";
-    return words.length(std::abs(rise)) + " in " + words.length(run);
+    return words.say("%1 in %2", in_mm(std::abs(rise)), in_mm(run));
 }
 
 /// Where a cut begins and ends along the log, on the outside face where it goes at a slant.
 std::string stretch_words(const Words &words, double from, double to) {
-    return ", from " + words.length(from) + " to " + words.length(to);
+    return words.say(", from %1 to %2", in_mm(from), in_mm(to));
 }
 
 Row row_of(const Notch &n, const Features &features, const Words &words) {
     const double run = n.cut->x_to - n.cut->x_from;
     const double width = features.innermost(n.from.inside) - features.outermost(n.from.outside);
-    const std::string side = n.cut->side == Side::top ? "Top of " : "Underside of ";
+    const std::string end = end_words(n, words);
+    const std::string side =
+        n.cut->side == Side::top ? words.say("Top of %1", end) : words.say("Underside of %1", end);
     const std::string proud =
-        n.cut->proud > 0 ? ", leave " + words.length(n.cut->proud) + " proud at the shoulders" : "";
-    return {std::to_string(n.number),
-            side + end_words(n) + stretch_words(words, n.from.outside, n.to.outside) + proud,
-            along_words(n),
-            rise_words(words, n.along * run, run),
-            slope_words(n.across),
-            rise_words(words, n.across * width, width)};
+        n.cut->proud > 0 ? words.say(", leave %1 proud at the shoulders", in_mm(n.cut->proud)) : "";
+    return {std::to_string(n.number), side + stretch_words(words, n.from.outside, n.to.outside) + proud,
+            along_words(n, words),    rise_words(words, n.along * run, run),
+            words.slope(n.across),    rise_words(words, n.across * width, width)};
 }
 
 /// A level as it is measured at both ends of the cut, which is one number unless the log tapers.
 std::string level_words(const BoxPart &b, const Features &features, const Words &words,
                         const FloorLevel &floor_from, const FloorLevel &floor_to) {
     const auto at = [&](double x, const FloorLevel &floor) {
-        const std::string outside = words.length(features.height(x, floor.outside));
-        return floor.falls()
-                   ? outside + " outside and " + words.length(features.height(x, floor.inside)) + " inside"
-                   : outside;
+        const double outside = features.height(x, floor.outside);
+        return floor.falls() ? words.say("%1 outside and %2 inside", in_mm(outside),
+                                         in_mm(features.height(x, floor.inside)))
+                             : words.length(outside);
     };
     const std::string from = at(b.x_from, floor_from), to = at(b.x_to, floor_to);
     if (from == to) return from;
-    return from + " at " + words.length(b.x_from) + ", " + to + " at " + words.length(b.x_to);
+    return words.say("%1 at %2, %3 at %4", from, in_mm(b.x_from), to, in_mm(b.x_to));
 }
 
 std::string height_words(const BoxPart &b, const Features &features, const Words &words) {
     const FloorLevel top{b.z_to, b.z_to};
     const std::string floor = level_words(b, features, words, b.floor_from, b.floor_to);
     const std::string ceiling = level_words(b, features, words, top, top);
-    if (b.opens_top) return b.opens_under ? "" : ", down to " + floor;
-    return (b.opens_under ? ", up to " : ", from " + floor + " up to ") + ceiling;
+    if (b.opens_top) return b.opens_under ? "" : words.say(", down to %1", floor);
+    return b.opens_under ? words.say(", up to %1", ceiling) : words.say(", from %1 up to %2", floor, ceiling);
 }
 
 std::string what_for(const BoxPart &b, const Features &features, const Words &words) {
-    const std::string name = b.cut->opening.empty() ? "opening" : b.cut->opening;
+    const std::string name = b.cut->opening.empty() ? words.say("opening") : words.name(b.cut->opening);
     switch (b.cut->use) {
     case BoxUse::sill:
-        return "Sill cut for " + name;
+        return words.say("Sill cut for %1", name);
     case BoxUse::header:
-        return "Header cut for " + name;
+        return words.say("Header cut for %1", name);
     case BoxUse::step:
-        return "Underside over " + name;
+        return words.say("Underside over %1", name);
     case BoxUse::seat:
-        return "Seat on " + name;
+        return words.say("Seat on %1", name);
     case BoxUse::groove:
-        return "Groove " + words.length(b.cut->box.high.y - b.cut->box.low.y) + " wide, " +
-               words.length(b.cut->box.low.y - features.outermost(b.x_from)) + " from outside, at " + name;
+        return words.say("Groove %1 wide, %2 from outside, at %3",
+                         in_mm(b.cut->box.high.y - b.cut->box.low.y),
+                         in_mm(b.cut->box.low.y - features.outermost(b.x_from)), name);
     case BoxUse::through:
         break;
     }
-    return "Hole for " + name;
+    return words.say("Hole for %1", name);
 }
 
 /// How far a sill falls over the log, at either end of the cut where the log narrows.
@@ -97,7 +98,7 @@ std::string fall_words(const BoxPart &b, const Features &features, const Words &
         return rise_words(words, -b.cut->fall * width, width);
     };
     const std::string from = at(b.x_from), to = at(b.x_to);
-    return from == to ? from : from + " to " + to;
+    return from == to ? from : words.say("%1 to %2", from, to);
 }
 
 Row row_of(const BoxPart &b, const Features &features, const Words &words) {
@@ -105,9 +106,9 @@ Row row_of(const BoxPart &b, const Features &features, const Words &words) {
     return {std::to_string(b.number),
             what_for(b, features, words) + stretch_words(words, b.x_from, b.x_to) +
                 height_words(b, features, words),
-            "level",
+            words.say("level"),
             "-",
-            fall > 0 ? slope_words(-fall) : "level",
+            fall > 0 ? words.slope(-fall) : words.say("level"),
             fall > 0 ? fall_words(b, features, words) : "-"};
 }
 
@@ -116,43 +117,49 @@ Row in_words(const std::string &mark, const std::string &words) {
 }
 
 Row row_of(const TailedEnd &t, const Words &words) {
-    return in_words("E", "Tail of the " + std::string(t.end == End::datum ? "datum" : "far") +
-                             " end: " + words.length(t.length) + " long, " + words.length(t.width_at_end) +
-                             " wide at the end, " + words.length(t.width_at_neck) + " at its neck");
+    const LengthAmount length = in_mm(t.length), end = in_mm(t.width_at_end), neck = in_mm(t.width_at_neck);
+    return in_words("E", t.end == End::datum
+                             ? words.say("Tail of the datum end: %1 long, %2 wide at the end, %3 at its neck",
+                                         length, end, neck)
+                             : words.say("Tail of the far end: %1 long, %2 wide at the end, %3 at its neck",
+                                         length, end, neck));
 }
 
 Row row_of(const Scope &s, const Features &features, const Words &words) {
     const bool groove = s.cut->use == ScopeUse::groove;
+    const LengthAmount outside = in_mm(s.middle.outside), inside = in_mm(s.middle.inside);
     const bool slants = std::abs(s.middle.outside - s.middle.inside) > same_station;
-    std::string what = groove
-                           ? "Long groove"
-                           : "Saddle at " + words.length(s.middle.outside) +
-                                 (slants ? " outside and " + words.length(s.middle.inside) + " inside" : "");
-    what += ", radius " + words.length(s.cut->radius);
-    what += ", its top " + words.length(features.height(s.middle.outside, s.top)) + " up";
+    const std::string kind = groove   ? words.say("Long groove")
+                             : slants ? words.say("Saddle at %1 outside and %2 inside", outside, inside)
+                                      : words.say("Saddle at %1", outside);
+    std::string what = words.say("%1, radius %2, its top %3 up", kind, in_mm(s.cut->radius),
+                                 in_mm(features.height(s.middle.outside, s.top)));
     if (groove && !s.whole) what += stretch_words(words, s.x_from, s.x_to);
-    if (s.cut->cheeks > 0) what += ", upright cheeks " + words.length(s.cut->cheeks) + " from its middle";
-    if (s.cut->scribe > 0) what += ", scribed " + words.length(s.cut->scribe) + " clear";
+    if (s.cut->cheeks > 0) what += words.say(", upright cheeks %1 from its middle", in_mm(s.cut->cheeks));
+    if (s.cut->scribe > 0) what += words.say(", scribed %1 clear", in_mm(s.cut->scribe));
     return in_words(std::to_string(s.number), what);
+}
+
+void add_part(std::string &all, const std::string &part) {
+    all += (all.empty() ? "" : ", ") + part;
 }
 
 /// What each face loses, while the blank's own faces are there to measure from.
 std::string taper_words(const Features &f, const Words &words) {
     const Blank &blank = f.piece->blank;
-    std::string all = "Hew to the tapers, off the " +
-                      std::string(is_boxed(*f.piece, stock_of(*f.piece)) ? "level box" : "blank") +
-                      " at its datum and far end:";
-    const auto add = [&](const char *name, const HewnFace &face, double whole) {
+    std::string all;
+    const auto add = [&](const std::string &name, const HewnFace &face, double whole) {
         if (!face.tapers()) return;
-        const auto off = [&](double x) { return words.length(std::abs(whole - face.at(x))); };
-        all +=
-            std::string(all.back() == ':' ? " " : ", ") + name + " " + off(0) + " and " + off(blank.length);
+        const auto off = [&](double x) { return in_mm(std::abs(whole - face.at(x))); };
+        add_part(all, words.say("%1 %2 and %3", name, off(0), off(blank.length)));
     };
-    add("top", f.top, blank.height);
-    add("under", f.under, 0);
-    add(side_word(*f.piece, false), f.outside, 0);
-    add(side_word(*f.piece, true), f.inside, blank.width);
-    return all;
+    add(words.say("top"), f.top, blank.height);
+    add(words.say("under"), f.under, 0);
+    add(words.word(side_word(*f.piece, false)), f.outside, 0);
+    add(words.word(side_word(*f.piece, true)), f.inside, blank.width);
+    return is_boxed(*f.piece, stock_of(*f.piece))
+               ? words.say("Hew to the tapers, off the level box at its datum and far end: %1", all)
+               : words.say("Hew to the tapers, off the blank at its datum and far end: %1", all);
 }
 
 /// Where the stick's own round surface stays.
@@ -160,8 +167,12 @@ std::string wane_words(const Features &features, const Words &words) {
     const RoundCut &r = *features.round;
     const std::string datum = words.length(features.height(0, r.from.z)),
                       far = words.length(features.height(r.to.x, r.to.z));
-    return "Stick " + words.length(2 * r.radius) + " round, in the middle of the width: its middle " + datum +
-           (datum == far ? " up" : " up at the datum end, " + far + " at the far");
+    const LengthAmount round = in_mm(2 * r.radius);
+    return datum == far
+               ? words.say("Stick %1 round, in the middle of the width: its middle %2 up", round, datum)
+               : words.say("Stick %1 round, in the middle of the width: its middle %2 up at the datum end, "
+                           "%3 at the far",
+                           round, datum, far);
 }
 
 /// The flat faces of a round stick, as far from its middle as their lines lie on both its ends. Those that
@@ -169,25 +180,26 @@ std::string wane_words(const Features &features, const Words &words) {
 std::string flat_words(const Features &f, const Words &words) {
     const RoundCut &r = *f.round;
     std::string all;
-    const auto add = [&](const char *name, const HewnFace &face, double from, double to, double outward) {
+    const auto told = [&](double d) { // a half log's flat may lie on the other side of the middle
+        return d < -same_level ? words.say("%1 beyond it", in_mm(-d)) : words.length(std::abs(d));
+    };
+    const auto add = [&](const std::string &name, const HewnFace &face, double from, double to,
+                         double outward) {
         const double datum = outward * (face.at(0) - from), far = outward * (face.at(r.to.x) - to);
         if (face.tapers() || std::min(datum, far) > r.radius - same_level) return;
-        all += (all.empty() ? "Hew flat, from the stick's middle: " : ", ") + std::string(name) + " ";
-        const auto said = [&](double d) { // a half log's flat may lie on the other side of the middle
-            return words.length(std::abs(d)) + (d < -same_level ? " beyond it" : "");
-        };
-        const std::string a = said(datum), b = said(far);
-        all += a == b ? a : a + " at the datum end and " + b + " at the far";
+        const std::string a = told(datum), b = told(far);
+        add_part(all, a == b ? words.say("%1 %2", name, a)
+                             : words.say("%1 %2 at the datum end and %3 at the far", name, a, b));
     };
-    add(side_word(*f.piece, false), f.outside, r.from.y, r.to.y, -1);
-    add(side_word(*f.piece, true), f.inside, r.from.y, r.to.y, 1);
-    add("top", f.top, r.from.z, r.to.z, 1);
-    add("under", f.under, r.from.z, r.to.z, -1);
-    return all;
+    add(words.word(side_word(*f.piece, false)), f.outside, r.from.y, r.to.y, -1);
+    add(words.word(side_word(*f.piece, true)), f.inside, r.from.y, r.to.y, 1);
+    add(words.say("top"), f.top, r.from.z, r.to.z, 1);
+    add(words.say("under"), f.under, r.from.z, r.to.z, -1);
+    return all.empty() ? all : words.say("Hew flat, from the stick's middle: %1", all);
 }
 
 /// One row for each use of bores.
-std::vector<Row> bore_rows(const Features &features) {
+std::vector<Row> bore_rows(const Features &features, const Words &words) {
     std::vector<Row> rows;
     for (const std::optional<BoreUse> &use :
          {std::optional<BoreUse>(), std::optional(BoreUse::bolt), std::optional(BoreUse::rod),
@@ -196,19 +208,24 @@ std::vector<Row> bore_rows(const Features &features) {
                                          [&](const PegHole &p) { return p.bore->use == use; });
         if (count == 0) continue;
         const std::string letter = letter_of(use), first = letter + "1";
-        const std::string which = count == 1 ? first : first + " to " + letter + std::to_string(count);
+        const std::string which =
+            count == 1 ? first : words.say("%1 to %2", first, letter + std::to_string(count));
         rows.push_back(in_words(letter, use == BoreUse::hole
-                                            ? "As found: " + which
-                                            : "Bore " + which + " (" + std::string(name_of(use)) + ")"));
+                                            ? words.say("As found: %1", which)
+                                            : words.say("Bore %1 (%2)", which, words.word(name_of(use)))));
     }
     return rows;
 }
 
-void add_slanted_end(Table &table, const char *name, const SawLine &at, const Words &words) {
-    if (std::abs(at.outside - at.inside) < same_station) return;
-    table.rows.push_back(in_words("E", "Saw the " + std::string(name) +
-                                           " end at a slant: " + words.length(at.outside) + " outside and " +
-                                           words.length(at.inside) + " inside"));
+void add_slanted_ends(Table &table, const Features &features, const Words &words) {
+    const auto slants = [](const SawLine &at) { return std::abs(at.outside - at.inside) >= same_station; };
+    const SawLine &datum = features.datum_end, &far = features.far_end;
+    if (slants(datum))
+        table.rows.push_back(in_words("E", words.say("Saw the datum end at a slant: %1 outside and %2 inside",
+                                                     in_mm(datum.outside), in_mm(datum.inside))));
+    if (slants(far))
+        table.rows.push_back(in_words("E", words.say("Saw the far end at a slant: %1 outside and %2 inside",
+                                                     in_mm(far.outside), in_mm(far.inside))));
 }
 
 std::vector<Row> numbered_rows(const Features &features, const Words &words) {
@@ -229,28 +246,28 @@ std::vector<Row> numbered_rows(const Features &features, const Words &words) {
 } // namespace
 
 Table steps_table(const Features &features, const Words &words) {
-    Table table;
-    table.title = "Cuts, in cutting order";
-    table.columns = {flush_right("No.", 10),
-                     flush_left("Cut", 62),
-                     flush_left("Along, to the end", 24),
-                     flush_left("Rise", 40),
-                     flush_left("Across, to the " + std::string(side_word(*features.piece, false)), 24),
-                     flush_left("Rise", 40)};
+    Table table = table_called(words, words.say("Cuts, in cutting order"));
+    const std::string rise = words.say("Rise"), across = features.piece->timber < 0
+                                                             ? words.say("Across, to the outside")
+                                                             : words.say("Across, to the right");
+    table.columns = {flush_right(words.say("No."), 10),
+                     flush_left(words.say("Cut"), 62),
+                     flush_left(words.say("Along, to the end"), 24),
+                     flush_left(rise, 40),
+                     flush_left(across, 24),
+                     flush_left(rise, 40)};
     if (features.tapers()) table.rows.push_back(in_words("F", taper_words(features, words)));
     if (features.round) table.rows.push_back(in_words("S", wane_words(features, words)));
     if (const std::string flats = features.round ? flat_words(features, words) : ""; !flats.empty())
         table.rows.push_back(in_words("S", flats));
-    add_slanted_end(table, "datum", features.datum_end, words);
-    add_slanted_end(table, "far", features.far_end, words);
+    add_slanted_ends(table, features, words);
     for (Row &row : numbered_rows(features, words))
         table.rows.push_back(std::move(row));
     for (const TailedEnd &t : features.tails)
         table.rows.push_back(row_of(t, words));
     if (!features.pockets.empty())
-        table.rows.push_back(
-            in_words("K", "Cut the pockets K1 to K" + std::to_string(features.pockets.size())));
-    for (Row &row : bore_rows(features))
+        table.rows.push_back(in_words("K", words.say("Cut the pockets K1 to K%1", features.pockets.size())));
+    for (Row &row : bore_rows(features, words))
         table.rows.push_back(std::move(row));
     return table;
 }

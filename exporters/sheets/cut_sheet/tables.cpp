@@ -34,28 +34,51 @@ std::vector<std::string> met_by(const Piece &piece) {
     return met;
 }
 
+std::string heights_from(Footing under, const Words &words) {
+    switch (under) {
+    case Footing::hewn:
+        return words.say("the under face as hewn");
+    case Footing::touched:
+        return words.say("the lowest line of the round log");
+    case Footing::face:
+        break;
+    }
+    return words.say("the under face");
+}
+
+/// A timber has no outside: its side to measure from is the right one.
+std::string across_from(Footing outside, bool timber, const Words &words) {
+    switch (outside) {
+    case Footing::hewn:
+        return timber ? words.say("the right face as hewn") : words.say("the outside face as hewn");
+    case Footing::touched:
+        return timber ? words.say("the outermost line of its right")
+                      : words.say("the outermost line of its outside");
+    case Footing::face:
+        break;
+    }
+    return timber ? words.say("the right face") : words.say("the outside face");
+}
+
 /// Only what is there when the number is marked may be measured from.
-std::string measured_from(const Features &features) {
-    const char *const heights[] = {"the under face", "the under face as hewn",
-                                   "the lowest line of the round log"};
+std::string measured_from(const Features &features, const Words &words) {
     const Footing under = features.under_footing(), outside = features.outside_footing();
-    const std::string side = side_word(*features.piece, false);
-    const std::string across[] = {"the " + side + " face", "the " + side + " face as hewn",
-                                  "the outermost line of its " + side};
-    std::string all = "Lengths are from the datum end, level, heights from " +
-                      std::string(heights[static_cast<int>(under)]) + ", across from " +
-                      across[static_cast<int>(outside)];
-    if (features.round != nullptr && under != Footing::touched)
-        all += ", a straightedge held to it past the wane";
-    all += ". ";
+    const std::string heights = heights_from(under, words),
+                      across = across_from(outside, features.piece->timber >= 0, words);
+    std::string all =
+        features.round != nullptr && under != Footing::touched
+            ? words.say("Lengths are from the datum end, level, heights from %1, across from %2, a "
+                        "straightedge held to it past the wane. ",
+                        heights, across)
+            : words.say("Lengths are from the datum end, level, heights from %1, across from %2. ", heights,
+                        across);
     if (under == Footing::touched)
-        all += "Snap the lowest line over the whole log and mark every cut from it before the first cut, "
-               "which takes it "
-               "away. ";
+        all +=
+            words.say("Snap the lowest line over the whole log and mark every cut from it before the first "
+                      "cut, which takes it away. ");
     if (features.tapers())
-        all += "Hew the tapers first: each number is from the hewn face at its own place along the log. "
-               "Slopes are "
-               "from level. ";
+        all += words.say("Hew the tapers first: each number is from the hewn face at its own place along the "
+                         "log. Slopes are from level. ");
     return all;
 }
 
@@ -87,92 +110,114 @@ std::string all_words(const Layout &layout, const Model &model) {
 } // namespace
 
 Table numbers_table(const Features &features, const Words &words) {
-    Table table;
-    table.title = "Cannot be drawn legibly at any listed scale on this paper. Its dimensions:";
-    table.columns = {flush_left("Where", 60), flush_right("From datum end", 36), flush_right("Height", 30)};
-    table.rows.push_back({"far end", words.length(features.piece->blank.length), "-"});
+    Table table = table_called(
+        words, words.say("Cannot be drawn legibly at any listed scale on this paper. Its dimensions:"));
+    table.columns = {flush_left(words.say("Where"), 60), flush_right(words.say("From datum end"), 36),
+                     flush_right(words.say("Height"), 30)};
+    table.rows.push_back({words.say("far end"), words.length(features.piece->blank.length), "-"});
     for (const Level &level : log_heights(features))
-        table.rows.push_back({"top of the log", words.length(level.x), words.length(level.height)});
+        table.rows.push_back(
+            {words.say("top of the log"), words.length(level.x), words.length(level.height)});
     for (const Station &s : stations_of(features))
-        table.rows.push_back({"end of a cut", words.length(s.x), "-"});
+        table.rows.push_back({words.say("end of a cut"), words.length(s.x), "-"});
     for (const Level &level : levels_of(features))
-        table.rows.push_back({level.on_outside ? "outside face" : "inside face", words.length(level.x),
-                              words.length(level.height)});
+        table.rows.push_back({level.on_outside ? words.say("outside face") : words.say("inside face"),
+                              words.length(level.x), words.length(level.height)});
     return table;
 }
 
 Table slant_table(const Features &features, const Words &words) {
-    Table table;
-    table.title = "Not square across: from the datum end" +
-                  std::string(features.tapers() ? ", on the faces as hewn" : "");
-    table.columns = {flush_right("On the outside face", 30), flush_right("On the inside face", 30)};
+    Table table = table_called(
+        words, features.tapers() ? words.say("Not square across: from the datum end, on the faces as hewn")
+                                 : words.say("Not square across: from the datum end"));
+    table.columns = {flush_right(words.say("On the outside face"), 30),
+                     flush_right(words.say("On the inside face"), 30)};
     for (const SawLine &line : slanting_places(features))
         table.rows.push_back({words.length(line.outside), words.length(line.inside)});
     return table;
 }
 
 Table peg_table(const Features &features, const Words &words) {
-    Table table;
-    table.title = "Bores";
-    table.columns = {
-        flush_left("No.", 12),           flush_left("For", 16),       flush_right("From datum end", 30),
-        flush_right("From outside", 24), flush_right("Diameter", 20), flush_right("Depth", 24),
-        flush_left("From", 20)};
+    Table table = table_called(words, words.say("Bores"));
+    table.columns = {flush_left(words.say("No."), 12),
+                     flush_left(words.say("For"), 16),
+                     flush_right(words.say("From datum end"), 30),
+                     flush_right(words.say("From outside"), 24),
+                     flush_right(words.say("Diameter"), 20),
+                     flush_right(words.say("Depth"), 24),
+                     flush_left(words.say("From"), 20)};
     for (const PegHole &peg : features.pegs) {
         const Bore &b = *peg.bore;
-        table.rows.push_back(
-            {letter_of(b.use) + std::to_string(peg.number), name_of(b.use), words.length(b.x),
-             words.length(b.y - features.outermost(b.x)), words.length(b.diameter),
-             b.through ? "through" : words.length(b.z_to - b.z_from), b.from_top ? "top" : "under"});
+        table.rows.push_back({letter_of(b.use) + std::to_string(peg.number), words.word(name_of(b.use)),
+                              words.length(b.x), words.length(b.y - features.outermost(b.x)),
+                              words.length(b.diameter),
+                              b.through ? words.say("through") : words.length(b.z_to - b.z_from),
+                              b.from_top ? words.say("top") : words.say("under")});
     }
     return table;
 }
 
+namespace {
+
+std::vector<Column> pocket_columns(const Words &words) {
+    return {flush_left(words.say("No."), 12),           flush_right(words.say("Middle from datum end"), 32),
+            flush_left(words.say("Into"), 16),          flush_right(words.say("Deep"), 20),
+            flush_right(words.say("Wide at face"), 24), flush_right(words.say("Wide at back"), 24),
+            flush_right(words.say("Bed at face"), 24),  flush_right(words.say("Bed at back"), 24),
+            flush_right(words.say("Up to"), 22),        flush_left(words.say("Holds"), 22)};
+}
+
+} // namespace
+
 Table pocket_table(const Features &features, const Words &words) {
-    Table table;
-    table.title = "Pockets; their beds are heights over the under face";
-    table.columns = {flush_left("No.", 12),           flush_right("Middle from datum end", 32),
-                     flush_left("Into", 16),          flush_right("Deep", 20),
-                     flush_right("Wide at face", 24), flush_right("Wide at back", 24),
-                     flush_right("Bed at face", 24),  flush_right("Bed at back", 24),
-                     flush_right("Up to", 22),        flush_left("Holds", 22)};
+    Table table = table_called(words, words.say("Pockets; their beds are heights over the under face"));
+    table.columns = pocket_columns(words);
     for (const Pocket &p : features.pockets) {
         const auto height = [&](double z) { return features.height(p.cut->x, z); };
         const auto bed = [&](double z) {
-            return height(z) > same_level ? words.length(height(z)) : std::string("through");
+            return height(z) > same_level ? words.length(height(z)) : words.say("through");
         };
         table.rows.push_back({"K" + std::to_string(p.number), words.length(p.cut->x),
-                              side_word(*features.piece, p.inside), words.length(p.depth),
+                              words.word(side_word(*features.piece, p.inside)), words.length(p.depth),
                               words.length(p.width_at_face), words.length(2 * p.cut->half_at_back),
                               bed(p.bed_at_face), bed(p.bed_at_back),
-                              p.open_top ? "top" : words.length(height(p.cut->z_top)), p.cut->holds});
+                              p.open_top ? words.say("top") : words.length(height(p.cut->z_top)),
+                              p.cut->holds});
     }
     return table;
 }
 
-Table tag_table(const Layout &layout, const Model &model) {
-    Table table;
-    table.title =
-        model.pieces.size() == 1 ? "Tag and neighbours" : "Tags cut to this sheet, and their neighbours";
-    const auto piece = [&](int i) -> const Piece & { return layout.pieces[static_cast<std::size_t>(i)]; };
-    const std::size_t cuts = met_by(piece(model.pieces.front())).size();
-    std::vector<bool> used(cuts, false);
+namespace {
+
+/// Whether any piece of the model meets another at that cut.
+std::vector<bool> cuts_that_meet(const Layout &layout, const Model &model) {
+    std::vector<bool> used(met_by(piece_of(layout, model)).size(), false);
     for (const int i : model.pieces) {
-        const auto met = met_by(piece(i));
-        for (std::size_t c = 0; c < cuts; ++c)
+        const auto met = met_by(layout.pieces[static_cast<std::size_t>(i)]);
+        for (std::size_t c = 0; c < used.size(); ++c)
             used[c] = used[c] || !met[c].empty();
     }
-    table.columns.push_back(flush_left("Tag", 34));
-    for (std::size_t c = 0; c < cuts; ++c)
-        if (used[c]) table.columns.push_back({"Cut " + std::to_string(c + 1) + " meets", Across::left, 24});
-    table.columns.push_back(flush_left("Lies on", 30));
-    table.columns.push_back(flush_left("Carries", 30));
-    table.columns.push_back(flush_right("Raise", 12));
+    return used;
+}
+
+} // namespace
+
+Table tag_table(const Layout &layout, const Model &model, const Words &words) {
+    Table table = table_called(words, model.pieces.size() == 1
+                                          ? words.say("Tag and neighbours")
+                                          : words.say("Tags cut to this sheet, and their neighbours"));
+    const std::vector<bool> used = cuts_that_meet(layout, model);
+    table.columns.push_back(flush_left(words.say("Tag"), 34));
+    for (std::size_t c = 0; c < used.size(); ++c)
+        if (used[c]) table.columns.push_back(flush_left(words.say("Cut %1 meets", c + 1), 24));
+    table.columns.push_back(flush_left(words.say("Lies on"), 30));
+    table.columns.push_back(flush_left(words.say("Carries"), 30));
+    table.columns.push_back(flush_right(words.say("Raise"), 12));
     for (const int i : model.pieces) {
-        const Piece &p = piece(i);
+        const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
         std::vector<std::string> row{p.tag};
         const auto met = met_by(p);
-        for (std::size_t c = 0; c < cuts; ++c)
+        for (std::size_t c = 0; c < used.size(); ++c)
             if (used[c]) row.push_back(met[c].empty() ? "-" : met[c]);
         row.push_back(joined(p.below));
         row.push_back(joined(p.above));
@@ -182,6 +227,33 @@ Table tag_table(const Layout &layout, const Model &model) {
     return table;
 }
 
+namespace {
+
+void add_weights(Table &table, const WeightNote &weight, const Words &words) {
+    table.rows.push_back({words.say("Weight, estimated"), words.weights(weight.low_kg, weight.high_kg)});
+    if (weight.blank_high_kg > 0)
+        table.rows.push_back(
+            {words.say("Blank weighs, estimated"), words.weights(weight.blank_low_kg, weight.blank_high_kg)});
+    if (weight.log_high_kg > 0)
+        table.rows.push_back(
+            {words.say("Round log weighs, estimated"), words.weights(weight.log_low_kg, weight.log_high_kg)});
+}
+
+void add_log(Table &table, const Piece &piece, const Model &model, const Words &words) {
+    const auto add = [&](const std::string &name, const std::string &value) {
+        table.rows.push_back({name, value});
+    };
+    if (piece.timber < 0) add(words.say("Finish"), words.word(name_of(piece.finish)));
+    if (piece.fabric != Fabric::newly_cut)
+        add(words.say("Old wood or new"), words.word(name_of(piece.fabric)));
+    if (piece.bow > 0) add(words.say("Bow, as measured"), words.length(piece.bow));
+    if (!piece.mark.empty() && model.pieces.size() == 1) add(words.say("Mark on the log"), piece.mark);
+    add(words.say("Butt (thick end)"),
+        piece.butt_at_datum ? words.say("at the datum end") : words.say("at the far end"));
+}
+
+} // namespace
+
 Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
                  const std::optional<WeightNote> &weight) {
     const Piece &piece = *features.piece;
@@ -190,63 +262,67 @@ Table data_table(const Features &features, const Body &body, const Model &model,
         return words.length(b.length) + " \u00D7 " + words.length(b.width) + " \u00D7 " +
                words.length(b.height);
     };
-    Table table;
-    table.title = "Piece";
+    Table table = table_called(words, words.say("Piece"));
     table.columns = {flush_left("", 52), flush_left("", 62)};
-    const auto add = [&](const char *name, const std::string &value) { table.rows.push_back({name, value}); };
-    add("Wanted", std::to_string(model.pieces.size()));
-    add("Blank: length, width, height", size(stock.size));
-    if (stock.lean != 0)
-        add("It lies at a slant", words.length(std::abs(stock.lean) * piece.blank.length) +
-                                      " higher at the " + (stock.lean > 0 ? "far end" : "datum end"));
-    if (is_boxed(piece, stock)) add("Level box around it: length, width, height", size(piece.blank));
-    add("Finished volume", words.volume(body.volume));
-    if (weight) add("Weight, estimated", words.weights(weight->low_kg, weight->high_kg));
-    if (weight && weight->blank_high_kg > 0)
-        add("Blank weighs, estimated", words.weights(weight->blank_low_kg, weight->blank_high_kg));
-    if (weight && weight->log_high_kg > 0)
-        add("Round log weighs, estimated", words.weights(weight->log_low_kg, weight->log_high_kg));
-    add("Balance point", words.length(body.centroid.x) + " from datum end");
-    if (piece.timber < 0) add("Finish", name_of(piece.finish));
-    if (piece.fabric != Fabric::newly_cut) add("Old wood or new", name_of(piece.fabric));
-    if (piece.bow > 0) add("Bow, as measured", words.length(piece.bow));
-    if (!piece.mark.empty() && model.pieces.size() == 1) add("Mark on the log", piece.mark);
-    add("Butt (thick end)", piece.butt_at_datum ? "at the datum end" : "at the far end");
+    const auto add = [&](const std::string &name, const std::string &value) {
+        table.rows.push_back({name, value});
+    };
+    add(words.say("Wanted"), std::to_string(model.pieces.size()));
+    add(words.say("Blank: length, width, height"), size(stock.size));
+    if (stock.lean != 0) {
+        const LengthAmount higher = in_mm(std::abs(stock.lean) * piece.blank.length);
+        add(words.say("It lies at a slant"), stock.lean > 0
+                                                 ? words.say("%1 higher at the far end", higher)
+                                                 : words.say("%1 higher at the datum end", higher));
+    }
+    if (is_boxed(piece, stock))
+        add(words.say("Level box around it: length, width, height"), size(piece.blank));
+    add(words.say("Finished volume"), words.volume(body.volume));
+    if (weight) add_weights(table, *weight, words);
+    add(words.say("Balance point"), words.say("%1 from datum end", in_mm(body.centroid.x)));
+    add_log(table, piece, model, words);
     return table;
 }
 
-Table warnings_table(const std::vector<std::string> &warnings) {
-    Table table;
-    table.title = "Warnings of the check";
+Table warnings_table(const std::vector<std::string> &warnings, const Words &words) {
+    Table table = table_called(words, words.say("Warnings of the check"));
     table.columns = {flush_left("", notes_width)};
     for (const std::string &warning : warnings)
         table.rows.push_back({warning});
     return table;
 }
 
-Table notes_table(const Layout &layout, const Features &features, const Model &model,
+namespace {
+
+/// How the sheet is read.
+std::string reading_words(const Features &features, const Words &words) {
+    const std::string from = measured_from(features, words);
+    if (features.piece->timber < 0)
+        return from + words.say("The datum end is the left end seen from outside. Each face is drawn as it "
+                                "shows when the log is rolled, the datum end always left.");
+    return from + words.say("The datum end lies in the wall that the floor starts in, or to its left; right "
+                            "and left are seen from it. Each face is drawn as it shows when the timber is "
+                            "rolled, the datum end always left.");
+}
+
+} // namespace
+
+Table notes_table(const Layout &layout, const Features &features, const Model &model, const Words &words,
                   const std::optional<WeightNote> &weight) {
-    Table table;
-    table.title = "Notes";
+    Table table = table_called(words, words.say("Notes"));
     table.columns = {flush_left("", notes_width)};
-    const auto add = [&](const std::string &words) { table.rows.push_back({words}); };
-    const bool timber = piece_of(layout, model).timber >= 0;
-    add(measured_from(features) +
-        (timber ? "The datum end lies in the wall that the floor starts in, or to its left; right and left "
-                  "are seen from it. "
-                : "The datum end is the left end seen from outside. ") +
-        "Each face is drawn as it shows when the " + (timber ? "timber" : "log") +
-        " is rolled, the datum end always left.");
+    const auto add = [&](const std::string &note) { table.rows.push_back({note}); };
+    add(reading_words(features, words));
     for (const int i : model.pieces)
         if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty())
             add(p.tag + ": " + p.note);
-    if (weight) add("Weight: " + weight->basis + " " + weight->caution);
+    if (weight) add(words.say("Weight: %1 %2", weight->basis, weight->caution));
     const auto missing = letters_missing(all_words(layout, model));
     if (!missing.empty()) {
         std::string codes;
         for (const char32_t letter : missing)
             codes += (codes.empty() ? "" : ", ") + code_words(letter);
-        add("\uFFFD stands for a letter that this program's font lacks: " + codes + ".");
+        add("\uFFFD" + words.say(" stands for a letter that this program's font lacks: %1.", codes));
     }
     return table;
 }

@@ -26,17 +26,17 @@ Table pocket_table(const Features &features, const Words &words);
 Table peg_table(const Features &features, const Words &words);
 
 /// Every tag that is cut to this sheet, and which piece it meets at each numbered cut, over it and under it.
-Table tag_table(const Layout &layout, const Model &model);
+Table tag_table(const Layout &layout, const Model &model, const Words &words);
 
 /// Blank, volume, weight, balance point, butt.
 Table data_table(const Features &features, const Body &body, const Model &model, const Words &words,
                  const std::optional<WeightNote> &weight);
 
 /// What the check warns of about the pieces of this sheet.
-Table warnings_table(const std::vector<std::string> &warnings);
+Table warnings_table(const std::vector<std::string> &warnings, const Words &words);
 
 /// Sentences that hold for the sheet: how it is read, cautions, letters that the font lacks.
-Table notes_table(const Layout &layout, const Features &features, const Model &model,
+Table notes_table(const Layout &layout, const Features &features, const Model &model, const Words &words,
                   const std::optional<WeightNote> &weight);
 
 } // namespace roundlay::sheets

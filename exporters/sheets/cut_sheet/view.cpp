@@ -38,22 +38,22 @@ Projection projection_of(View view) {
     throw std::logic_error("no such view");
 }
 
-const char *name_of(View view) {
+std::string name_of(View view, const Words &words) {
     switch (view) {
     case View::top:
-        return "Top";
+        return words.say("Top");
     case View::outside:
-        return "Outside";
+        return words.say("Outside");
     case View::under:
-        return "Under";
+        return words.say("Under");
     case View::inside:
-        return "Inside";
+        return words.say("Inside");
     case View::datum_end:
-        return "Datum end";
+        return words.say("Datum end");
     case View::far_end:
-        return "Far end";
+        return words.say("Far end");
     case View::isometric:
-        return "Isometric";
+        return words.say("Isometric");
     }
     throw std::logic_error("no such view");
 }

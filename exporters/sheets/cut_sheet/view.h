@@ -1,6 +1,7 @@
 // The directions from which a piece is drawn. Third or first angle only decides where a view stands.
 #pragma once
 
+#include "exporters/sheets/drawing/words.h"
 #include "kernel/geometry/vec.h"
 
 namespace roundlay::sheets {
@@ -21,6 +22,6 @@ struct Projection {
 /// datum end, and is drawn to the scale of its axes, so lengths along them may be taken off.
 Projection projection_of(View view);
 
-const char *name_of(View view); ///< "Top", "Outside", …
+std::string name_of(View view, const Words &words); ///< "Top", "Outside", …
 
 } // namespace roundlay::sheets

@@ -7,11 +7,11 @@
 
 namespace roundlay::sheets {
 std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings, const Shell &shell,
-                                                        const Layout &layout) {
+                                                        const Layout &layout, Language language) {
     std::vector<std::vector<std::string>> all(layout.models.size());
     for (const Finding &finding : findings) {
         if (finding.weight == Weight::note) continue;
-        const std::string words = short_sentence_of(finding, in_english(shell.units));
+        const std::string words = short_sentence_of(finding, {language, shell.units});
         for (const int piece : pieces_of(finding, shell, layout)) {
             auto &mine =
                 all.at(static_cast<std::size_t>(layout.pieces[static_cast<std::size_t>(piece)].model));

@@ -98,6 +98,7 @@ using Item = std::variant<Path, Circle, Arc, Fill, Text, Picture, Link>;
 struct Sheet {
     PaperSize size;
     std::string title;                  ///< for the bookmark and file names
+    std::string subject;                ///< what it shares with the other sheets of one thing; empty = title
     std::string anchor;                 ///< unique in its book; links lead here
     std::string chapter;                ///< bookmark under which its own stands; empty = top level
     Rect drawing = Rect::nothing();     ///< inside of the frame

@@ -101,7 +101,8 @@ struct LaidTable::Pen {
 };
 
 LaidTable::LaidTable(const Table &table, double tallest)
-    : title_(table.title), lettering_(table.height), widths_(widths_by(wishes_of(table), table)) {
+    : title_(table.title), continued_(table.continued), lettering_(table.height),
+      widths_(widths_by(wishes_of(table), table)) {
     for (const Column &column : table.columns)
         aligns_.push_back(column.align);
     std::vector<std::string> headings;
@@ -158,7 +159,7 @@ double LaidTable::width() const {
 }
 
 std::string LaidTable::title(std::size_t first) const {
-    return first > 0 ? title_ + ", continued" : title_;
+    return first > 0 && !continued_.empty() ? continued_ : title_;
 }
 
 Rect LaidTable::room(std::size_t first, std::size_t last) const {

@@ -16,7 +16,8 @@ struct Column {
 };
 
 struct Table {
-    std::string title; ///< above the table; may be empty
+    std::string title;     ///< above the table; may be empty
+    std::string continued; ///< the title of a part that is not the first; empty = the same
     std::vector<Column> columns;
     std::vector<std::vector<std::string>> rows; ///< as many cells as columns
     double height = 2.5;                        ///< of the lettering
@@ -59,7 +60,7 @@ class LaidTable {
     Row row_with(std::vector<std::vector<std::string>> lines, bool bold) const;
     void add_row(Row row, double tallest);
 
-    std::string title_;
+    std::string title_, continued_;
     double lettering_;
     std::vector<Across> aligns_;
     std::vector<double> widths_;

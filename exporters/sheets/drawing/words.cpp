@@ -14,17 +14,9 @@ constexpr double mm3_per_ft3 = mm_per_foot * mm_per_foot * mm_per_foot;
 
 } // namespace
 
-std::string Words::length(double mm) const {
-    LengthStyle style;
-    style.system = system_;
-    style.denominator = denominator_;
-    style.with_unit = false;
-    return print_length(Length::mm(mm), style);
-}
-
 std::string Words::volume(double mm3) const {
-    return system_ == UnitSystem::metric ? three_figures(mm3 / mm3_per_m3) + " m\u00B3"
-                                         : three_figures(mm3 / mm3_per_ft3) + " ft\u00B3";
+    return metric() ? say("%1 m³", three_figures(mm3 / mm3_per_m3))
+                    : say("%1 ft³", three_figures(mm3 / mm3_per_ft3));
 }
 
 std::string Words::low_weight(double kilograms) const {
@@ -38,19 +30,18 @@ std::string Words::high_weight(double kilograms) const {
 }
 
 std::string Words::weights(double low_kg, double high_kg) const {
-    return low_weight(low_kg) + " to " + high_weight(high_kg);
+    return say("%1 to %2", low_weight(low_kg), high_weight(high_kg));
 }
 
 std::string Words::unit_note() const {
-    return system_ == UnitSystem::metric
-               ? "Dimensions in millimetres."
-               : "Dimensions in feet, inches and " + std::to_string(denominator_) + "ths.";
+    return metric() ? say("Dimensions in millimetres.")
+                    : say("Dimensions in feet, inches and %1ths.", denominator_);
 }
 
-std::string slope_words(double rise_per_run) {
+std::string Words::slope(double rise_per_run) const {
     const std::string ratio = print_slope(Slope::rise_per_run(std::abs(rise_per_run)));
-    if (ratio == "level") return ratio;
-    return (rise_per_run > 0 ? "up " : "down ") + ratio;
+    if (ratio == "level") return say("level");
+    return rise_per_run > 0 ? say("up %1", ratio) : say("down %1", ratio);
 }
 
 std::string three_figures(double value) {

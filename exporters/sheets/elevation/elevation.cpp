@@ -1,5 +1,6 @@
 #include "exporters/sheets/elevation/elevation.h"
 
+#include "exporters/sheets/elevation/sides.h"
 #include "exporters/sheets/elevation/wall_block.h"
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/best.h"
@@ -102,24 +103,28 @@ std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size, bool 
 std::string standing_note(const Layout &layout, int wall, const Words &words) {
     for (const WallStanding &s : standing_of(layout))
         if (s.wall == wall)
-            return " The wall has " + std::to_string(s.logs) + " logs, one on another, and stands " +
-                   (s.highest - s.lowest < 1 ? "" : words.length(s.lowest) + " to ") +
-                   words.length(s.highest) + " high; " + std::to_string(layout.rounds) + " rounds are " +
-                   words.length(layout.height) + ".";
+            return words.say(
+                " The wall has %1 logs, one on another, and stands %2 high; %3 rounds are %4.", s.logs,
+                s.highest - s.lowest < 1 ? words.length(s.highest)
+                                         : words.say("%1 to %2", in_mm(s.lowest), in_mm(s.highest)),
+                layout.rounds, in_mm(layout.height));
     return "";
 }
 
 std::string heights_note(const Shell &shell, const WallPlace &wall, const Words &words) {
-    std::string note = words.unit_note() + " Left: tops of the logs at their left ends; right: openings and "
-                                           "steps; all over the lowest foundation.";
+    std::string note = words.unit_note() +
+                       words.say(" Left: tops of the logs at their left ends; right: openings and steps; all "
+                                 "over the lowest foundation.");
     if (shell.rounds.gap.mm() > 0)
-        note += " Gap between logs " + words.length(wall.pitch - wall.log_height) + ".";
+        note += words.say(" Gap between logs %1.", in_mm(wall.pitch - wall.log_height));
     return note;
 }
 
 Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     const Layout &layout = *sides[0].layout;
+    const Words &words = *sides[0].words;
     const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
+    const std::string title = words.say("Wall %1", wall.name);
     std::vector<Page> pages;
     std::vector<std::string> without, without_size;
     std::vector<Drawn> all = sheets_of(sides, size, true);
@@ -129,28 +134,27 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
         add_new(without, drawn.without_tag);
         add_new(without_size, drawn.without_size);
     }
-    if (pages.empty()) pages = pages_not_drawn(size, "Wall " + wall.name);
+    if (pages.empty()) pages = pages_not_drawn(size, words, title);
     if (!without.empty())
         put_on(pages, size,
-               left_over_table("Logs too small here for their tags, from left to right", without));
+               left_over_table(words, words.say("Logs too small here for their tags, from left to right"),
+                               without));
     if (!without_size.empty())
         put_on(pages, size,
-               left_over_table("Openings too small here for their names and sizes, places from the left",
-                               without_size));
-    Table bores = bore_table(*sides[0].shell, layout, *sides[0].words, sides[0].wall);
+               left_over_table(
+                   words,
+                   words.say("Openings too small here for their names and sizes, places from the left"),
+                   without_size));
+    Table bores = bore_table(*sides[0].shell, layout, words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
     put_on(pages, size,
-           note_table(heights_note(*sides[0].shell, wall, *sides[0].words) +
-                          standing_note(layout, sides[0].wall, *sides[0].words),
-                      90));
-    const int w = sides[0].wall;
-    const std::string the = is_partition(layout, w) ? "the " : "";
+           note_table(
+               words,
+               heights_note(*sides[0].shell, wall, words) + standing_note(layout, sides[0].wall, words), 90));
     return {std::move(pages),
-            {"Wall " + wall.name,
-             "elevations from " + the + side_of_wall(layout, w, true) + " and " + the +
-                 side_of_wall(layout, w, false),
-             "Wall elevation", "W-" + wall.name, "as shown", false, sides[0].words->unit_note()},
-            {"Wall " + wall.name, "wall:" + wall.name, "Walls"}};
+            {title, seen_from_both(layout, sides[0].wall, words), words.say("Wall elevation"),
+             "W-" + wall.name, words.say("as shown"), false, words.unit_note()},
+            {title, "wall:" + wall.name, words.say("Walls")}};
 }
 
 Titled elevations(const Draft &d, int wall) {

@@ -69,10 +69,10 @@ SeenSection seen_section(const SectionWanted &w, double x) {
 }
 
 std::string caption_words(const SectionWanted &w, const SectionPlace &place) {
-    if (place.opening < 0) return "through the wall";
+    if (place.opening < 0) return w.words.say("through the wall");
     const Opening &opening = w.shell.openings.at(static_cast<std::size_t>(place.opening));
-    const char *kind = opening.kind == OpeningKind::door ? "door" : "window";
-    return "through " + (opening.name.empty() ? std::string(kind) : opening.name);
+    if (!opening.name.empty()) return w.words.say("through %1", opening.name);
+    return opening.kind == OpeningKind::door ? w.words.say("through door") : w.words.say("through window");
 }
 
 void add_mark(std::vector<Mark> &marks, double z, double scale, const std::string &number) {
@@ -140,16 +140,17 @@ Block section_block(const WallCut &cut, const Scale &scale) {
     add_heights(board, w, section, k);
     add_thickness(board, w, k);
     const Rect drawn = bounds(board.items());
-    Text outside =
-        lettered(side_of_wall(w.layout, w.wall, true), {-2.5, drawn.y0 + 1}, 2.5, false, Role::caption);
+    Text outside = lettered(w.words.word(side_of_wall(w.layout, w.wall, true)), {-2.5, drawn.y0 + 1}, 2.5,
+                            false, Role::caption);
     outside.across = Across::right;
     board.add(outside);
-    board.add(lettered(side_of_wall(w.layout, w.wall, false), {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false,
-                       Role::caption));
-    const std::string where = w.words.length(place.x) + " from the left";
+    board.add(lettered(w.words.word(side_of_wall(w.layout, w.wall, false)),
+                       {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
+    const std::string where = w.words.say("%1 from the left", in_mm(place.x));
     board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
     board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));
-    board.add(lettered("Section " + place.name, {drawn.x0, drawn.y1 + 12}, 3.5, true, Role::caption));
+    board.add(
+        lettered(w.words.say("Section %1", place.name), {drawn.x0, drawn.y1 + 12}, 3.5, true, Role::caption));
     return {bounds(board.items()).grown(2), std::move(board).finished()};
 }
 
@@ -184,10 +185,12 @@ Titled sections(const Draft &draft) {
     try_scales(shell_scales(words.system()), draw, [&](const Scale &scale) {
         return best.is_perfect() || (!best.is_empty() && scale.ratio < least_section_scale);
     });
-    return {best.is_empty() ? pages_not_drawn(size, "A section") : best.drawing(),
-            {"Sections", "seen toward the wall's left end", "Section", "S-1", best.scale_words(), false,
-             words.unit_note() + " Left: tops of the logs; right: undersides; over the foundation."},
-            {"Sections", "sections", ""}};
+    return {
+        best.is_empty() ? pages_not_drawn(size, words, words.say("A section")) : best.drawing(),
+        {words.say("Sections"), words.say("seen toward the wall's left end"), words.say("Section"), "S-1",
+         said_scale(best.scale(), words), false,
+         words.unit_note() + words.say(" Left: tops of the logs; right: undersides; over the foundation.")},
+        {words.say("Sections"), "sections", ""}};
 }
 
 } // namespace

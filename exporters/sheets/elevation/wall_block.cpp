@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/elevation/section.h"
+#include "exporters/sheets/elevation/sides.h"
 #include "exporters/sheets/elevation/wall_bores.h"
 #include "exporters/sheets/elevation/wall_openings.h"
 #include "kernel/layout/plan/wall_side.h"
@@ -28,7 +29,7 @@ class Drawer {
                                                                        : 0,
                                                              mirrored_ ? -wanted.scale->ratio
                                                                        : wanted.scale->ratio},
-          bores_(*wanted.shell, *wanted.layout, wanted.wall, along_),
+          bores_(*wanted.shell, *wanted.layout, wanted.wall, along_, *wanted.words),
           openings_(*wanted.shell, wall_.name, along_, *wanted.words) {}
 
     WallBlock draw() {
@@ -306,9 +307,7 @@ class Drawer {
     void add_caption() {
         const Rect drawn = bounds(board_.items());
         Text text;
-        const bool partition = is_partition(*w_.layout, w_.wall);
-        text.words = "Wall " + wall_.name + (partition ? ", from the " : ", from ") +
-                     side_of_wall(*w_.layout, w_.wall, !mirrored_) + ", " + w_.scale->words;
+        text.words = wall_seen(*w_.layout, w_.wall, !mirrored_, said_scale(w_.scale, *w_.words), *w_.words);
         text.at = {drawn.x0, drawn.y1 + 3};
         text.height = 3.5;
         text.bold = true;

@@ -14,10 +14,10 @@ constexpr double least_drawn = 0.3; ///< a radius smaller than this on paper is 
 
 } // namespace
 
-WallBores::WallBores(const Shell &shell, const Layout &layout, int wall, AlongPaper along)
+WallBores::WallBores(const Shell &shell, const Layout &layout, int wall, AlongPaper along, const Words &words)
     : shell_(shell), wall_(layout.walls.at(static_cast<std::size_t>(wall))), along_(along),
       scale_(std::abs(along.scale)) {
-    for (PlacedBore &bore : placed_bores(shell, layout))
+    for (PlacedBore &bore : named_bores(shell, layout, words))
         if (bore.wall == wall && !bore.logs.empty()) bores_.push_back(std::move(bore));
 }
 

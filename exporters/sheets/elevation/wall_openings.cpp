@@ -98,10 +98,9 @@ bool WallOpenings::put_lines(Board &board, const Rect &hole, const std::vector<s
 }
 
 std::string WallOpenings::in_a_list(const Opening &opening) const {
-    const char *kind = opening.kind == OpeningKind::door ? "door" : "window";
-    return (opening.name.empty() ? std::string(kind) : opening.name) + " " +
-           words_.length(opening.width.mm()) + " \u00D7 " + words_.length(opening.height.mm()) + " at " +
-           words_.length(opening.from_left.mm());
+    const std::string kind = opening.kind == OpeningKind::door ? words_.say("door") : words_.say("window");
+    return words_.say("%1 %2 × %3 at %4", opening.name.empty() ? kind : opening.name,
+                      in_mm(opening.width.mm()), in_mm(opening.height.mm()), in_mm(opening.from_left.mm()));
 }
 
 } // namespace roundlay::sheets

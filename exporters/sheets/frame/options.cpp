@@ -1,5 +1,7 @@
 #include "exporters/sheets/frame/options.h"
 
+#include "kernel/layout/names_given.h"
+
 namespace roundlay::sheets {
 
 namespace {
@@ -18,6 +20,12 @@ PaperSize office_paper_for(const Shell &shell, const SheetOptions &options) {
     const bool inches = options.paper ? *options.paper == Paper::letter || *options.paper == Paper::tabloid
                                       : shell.units == UnitSystem::imperial;
     return size_of(inches ? Paper::letter : Paper::a4);
+}
+
+Words words_for(const Shell &shell, const Layout &layout, const SheetOptions &options) {
+    Words words(shell.units, options.denominator, options.fields.language);
+    words.know(names_given(shell, layout));
+    return words;
 }
 
 Rect inner_area(PaperSize size) {

@@ -44,6 +44,9 @@ PaperSize paper_for(const Shell &shell, const SheetOptions &options);
 /// units.
 PaperSize office_paper_for(const Shell &shell, const SheetOptions &options);
 
+/// Which speak the sheets' language, in the shell's units.
+Words words_for(const Shell &shell, const Layout &layout, const SheetOptions &options);
+
 /// Room for drawing inside the frame.
 Rect inner_area(PaperSize size);
 

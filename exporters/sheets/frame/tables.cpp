@@ -1,5 +1,7 @@
 #include "exporters/sheets/frame/tables.h"
 
+#include "exporters/sheets/drawing/columns.h"
+
 #include <algorithm>
 #include <stdexcept>
 
@@ -36,29 +38,28 @@ void put_in_parts(std::vector<Page> &pages, PaperSize size, const SharedTable &t
 
 } // namespace
 
-Table note_table(const std::string &words, double width) {
-    Table table;
-    table.title = "Notes";
+Table note_table(const Words &words, const std::string &note, double width) {
+    Table table = table_called(words, words.say("Notes"));
     table.columns = {{"", Across::left, width}};
-    table.rows = {{words}};
+    table.rows = {{note}};
     return table;
 }
 
-Table not_drawn(const std::string &what) {
-    Table table = note_table(what + " does not fit this paper at any scale that is drawn to.", 120);
-    table.title = "Not drawn";
+Table not_drawn(const Words &words, const std::string &what) {
+    Table table = table_called(words, words.say("Not drawn"));
+    table.columns = {{"", Across::left, 120}};
+    table.rows = {{words.say("%1 does not fit this paper at any scale that is drawn to.", what)}};
     return table;
 }
 
-std::vector<Page> pages_not_drawn(PaperSize size, const std::string &what) {
+std::vector<Page> pages_not_drawn(PaperSize size, const Words &words, const std::string &what) {
     std::vector<Page> pages{empty_page(size)};
-    put_on(pages, size, not_drawn(what));
+    put_on(pages, size, not_drawn(words, what));
     return pages;
 }
 
-Table left_over_table(const std::string &title, const std::vector<std::string> &tags) {
-    Table table;
-    table.title = title;
+Table left_over_table(const Words &words, const std::string &title, const std::vector<std::string> &tags) {
+    Table table = table_called(words, title);
     table.columns = {{"", Across::left, 150}};
     std::string all;
     for (const std::string &tag : tags)

@@ -6,16 +6,16 @@
 namespace roundlay::sheets {
 
 /// A boxed note that does not fit the title block.
-Table note_table(const std::string &words, double width);
+Table note_table(const Words &words, const std::string &note, double width);
 
-/// In place of a drawing: "too large for this paper at any scale".
-Table not_drawn(const std::string &what);
+/// In place of a drawing: "the plan does not fit this paper at any scale". `what` with a capital.
+Table not_drawn(const Words &words, const std::string &what);
 
 /// A sheet with nothing but that.
-std::vector<Page> pages_not_drawn(PaperSize size, const std::string &what);
+std::vector<Page> pages_not_drawn(PaperSize size, const Words &words, const std::string &what);
 
 /// Tags that found no room in a drawing.
-Table left_over_table(const std::string &title, const std::vector<std::string> &tags);
+Table left_over_table(const Words &words, const std::string &title, const std::vector<std::string> &tags);
 
 /// A table as sheets of one size have room for it: laid once, put on as many as may be tried.
 struct FittedTable {

@@ -1,6 +1,7 @@
 #include "exporters/sheets/frame/title_block.h"
 
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/words/voice.h"
 
 #include <array>
 
@@ -17,7 +18,7 @@ constexpr double centring_mark = 5;
 struct Field {
     double x, width; ///< within the block
     int row, tall;   ///< rows from the top, how many rows it takes
-    const char *name;
+    std::string name;
     const std::string *value;
     double lettering;
 };
@@ -26,12 +27,15 @@ void line(std::vector<Item> &items, Vec2 from, Vec2 to, Line kind) {
     items.emplace_back(Path{{from, to}, false, kind, ""});
 }
 
-/// The largest lettering of the series not over `height` in which the words take `width` or less; in the
-/// smallest they are cut off with an ellipsis.
-Text fitted(const std::string &text, Vec2 at, double width, double height, bool bold) {
-    for (const double h : {7.0, 5.0, 3.5, 2.5})
-        if (h <= height && text_width(text, h, bold) <= width)
-            return lettered(text, at, h, bold, Role::title);
+/// The largest lettering of the series not over `height` in which the words take `width` or less, and their
+/// accents keep clear of what stands above; in the smallest they are cut off with an ellipsis.
+Text fitted(const std::string &text, Vec2 at, double width, double height, bool bold,
+            const Rect &above = Rect::nothing()) {
+    for (const double h : {7.0, 5.0, 3.5, 2.5}) {
+        if (h > height || text_width(text, h, bold) > width) continue;
+        Text made = lettered(text, at, h, bold, Role::title);
+        if (h == label || !box_of(made).overlaps(above)) return made;
+    }
     const auto lines = wrapped(text, width - text_width("\u2026", label, bold), label, bold);
     return lettered(lines.size() > 1 ? lines[0] + "\u2026" : lines[0], at, label, bold, Role::title);
 }
@@ -44,12 +48,11 @@ void draw_field(std::vector<Item> &items, const Rect &block, const Field &field)
                             true,
                             Line::dimension,
                             ""});
-    if (field.name[0] != 0)
-        items.emplace_back(
-            lettered(field.name, {cell.x0 + air, cell.y1 - air - label}, label, false, Role::title));
+    const Text name = lettered(field.name, {cell.x0 + air, cell.y1 - air - label}, label, false, Role::title);
+    if (!field.name.empty()) items.emplace_back(name);
     if (!field.value->empty())
         items.emplace_back(fitted(*field.value, {cell.x0 + air, cell.y0 + 1.4}, cell.width() - 2 * air,
-                                  field.lettering, true));
+                                  field.lettering, true, box_of(name)));
 }
 
 void draw_title(std::vector<Item> &items, const Rect &block, const Field &field, const TitleFields &fields) {
@@ -66,32 +69,34 @@ void draw_title(std::vector<Item> &items, const Rect &block, const Field &field,
             fitted(fields.shell, {x + beside_label, top - air - label}, width - beside_label, label, false);
         items.emplace_back(shell);
     }
-    items.emplace_back(fitted(fields.title, {x, top - 11.2}, width, 5, true));
+    const Text title = fitted(fields.title, {x, top - 11.2}, width, 5, true);
+    items.emplace_back(title);
     if (!fields.supplement.empty())
-        items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false));
+        items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false, box_of(title)));
 }
 
 void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &f, const std::string &sheet,
                 const std::string &paper) {
-    const std::string none;
+    const Voice voice({f.language, UnitSystem::metric});
+    const std::string none, language(tag_of(f.language));
     const std::array<Field, 12> all{{
-        {0, 44, 0, 1, "Owner", &f.owner, 3.5},
-        {0, 44, 1, 1, "Created by", &f.creator, 3.5},
-        {0, 44, 2, 1, "Approved by", &f.approved, 3.5},
-        {0, 27, 3, 1, "Scale", &f.scale, 3.5},
+        {0, 44, 0, 1, voice.say("Owner"), &f.owner, 3.5},
+        {0, 44, 1, 1, voice.say("Created by"), &f.creator, 3.5},
+        {0, 44, 2, 1, voice.say("Approved by"), &f.approved, 3.5},
+        {0, 27, 3, 1, voice.say("Scale"), &f.scale, 3.5},
         {27, 17, 3, 1, "", &none, 3.5},
-        {118, 62, 0, 1, "Document type", &f.document_type, 3.5},
-        {118, 62, 1, 1, "Number", &f.number, 3.5},
-        {118, 31, 2, 1, "Date of issue", &f.date, 3.5},
-        {149, 31, 2, 1, "Revision", &f.revision, 3.5},
-        {118, 31, 3, 1, "Sheet", &sheet, 3.5},
-        {149, 16, 3, 1, "Lang.", &f.language, 3.5},
-        {165, 15, 3, 1, "Size", &paper, 3.5},
+        {118, 62, 0, 1, voice.say("Document type"), &f.document_type, 3.5},
+        {118, 62, 1, 1, voice.say("Number"), &f.number, 3.5},
+        {118, 31, 2, 1, voice.say("Date of issue"), &f.date, 3.5},
+        {149, 31, 2, 1, voice.say("Revision"), &f.revision, 3.5},
+        {118, 31, 3, 1, voice.say("Sheet"), &sheet, 3.5},
+        {149, 16, 3, 1, voice.say("Lang."), &language, 3.5},
+        {165, 15, 3, 1, voice.say("Size"), &paper, 3.5},
     }};
     for (const Field &field : all)
         draw_field(items, block, field);
-    draw_title(items, block, {44, 74, 0, 2, "Title", &none, 5}, f);
-    draw_field(items, block, {44, 74, 2, 2, "Notes on this sheet", &none, 2.5});
+    draw_title(items, block, {44, 74, 0, 2, voice.say("Title"), &none, 5}, f);
+    draw_field(items, block, {44, 74, 2, 2, voice.say("Notes on this sheet"), &none, 2.5});
     double y = block.y1 - 2 * row_height - 8.3;
     for (const std::string &text : wrapped(f.note, 74 - 2.4, label)) {
         items.emplace_back(lettered(text, {block.x0 + 45.2, y}, label, false, Role::title));

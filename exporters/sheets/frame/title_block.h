@@ -3,6 +3,7 @@
 
 #include "exporters/sheets/drawing/block.h"
 #include "exporters/sheets/drawing/pages.h"
+#include "exporters/words/speech.h"
 
 #include <string>
 
@@ -22,8 +23,8 @@ struct TitleFields {
     std::string date; ///< of issue, as it shall be printed
     std::string creator;
     std::string approved;
-    std::string language = "en";
-    std::string scale; ///< "1:10"; empty where there is none
+    Language language = Language::english; ///< of the sheets, and of their title block
+    std::string scale;                     ///< "1:10"; empty where there is none
     Angle angle = Angle::third;
     bool symbol = true; ///< the projection symbol; left out where nothing is projected
     std::string note;   ///< one line above the block: units and what else holds for the whole sheet

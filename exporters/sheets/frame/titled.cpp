@@ -1,5 +1,7 @@
 #include "exporters/sheets/frame/titled.h"
 
+#include "exporters/words/voice.h"
+
 namespace roundlay::sheets {
 
 namespace {
@@ -23,6 +25,7 @@ TitleFields fields_of(const Title &title, const SheetOptions &options, const std
 std::vector<Sheet> framed(const Titled &titled, PaperSize size, const SheetOptions &options,
                           const std::string &shell) {
     const TitleFields fields = fields_of(titled.title, options, shell);
+    const Voice voice({fields.language, UnitSystem::metric});
     std::vector<Sheet> sheets;
     const int count = static_cast<int>(titled.pages.size());
     for (const Page &page : titled.pages) {
@@ -30,9 +33,9 @@ std::vector<Sheet> framed(const Titled &titled, PaperSize size, const SheetOptio
         Sheet sheet = framed_sheet(size, fields, number, count);
         for (Item &item : page.items())
             sheet.items.push_back(std::move(item));
-        const std::string part = std::to_string(number);
-        sheet.title = titled.names.title + (count > 1 ? ", " + part + " of " + std::to_string(count) : "");
-        sheet.anchor = titled.names.anchor + ":" + part;
+        sheet.subject = titled.names.title;
+        sheet.title = titled.names.title + (count > 1 ? voice.say(", %1 of %2", number, count) : "");
+        sheet.anchor = titled.names.anchor + ":" + std::to_string(number);
         sheet.chapter = titled.names.chapter;
         sheets.push_back(std::move(sheet));
     }

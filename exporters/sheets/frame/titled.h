@@ -11,7 +11,7 @@ namespace roundlay::sheets {
 /// What one subject's title block says beside what is the same on all sheets of a set.
 struct Title {
     std::string title, supplement, document_type, number;
-    std::string scale = "none";
+    std::string scale;   ///< as it is said (said_scale)
     bool symbol = false; ///< of the projection: only where something is projected
     std::string note;
 };

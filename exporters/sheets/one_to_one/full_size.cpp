@@ -37,12 +37,13 @@ void add_bar(std::vector<Item> &items, Vec2 start, bool upward, double part, int
     items.emplace_back(words_at(name, label, Across::left, upward ? 90 : 0));
 }
 
-void add_bars(std::vector<Item> &items, const Rect &frame) {
+void add_bars(std::vector<Item> &items, const Rect &frame, const Words &words) {
+    const std::string metric = words.say("100 mm"), imperial = words.say("4 in");
     const double y = frame.y0 + footer_height + 2, x = frame.x0 + 5;
-    add_bar(items, {frame.x0 + bars_room, y}, false, 10, 10, "100 mm");
-    add_bar(items, {frame.x0 + bars_room, y + 5.5}, false, mm_per_inch / 2, 8, "4 in");
-    add_bar(items, {x, frame.y0 + footer_height + bars_room}, true, 10, 10, "100 mm");
-    add_bar(items, {x + 5.5, frame.y0 + footer_height + bars_room}, true, mm_per_inch / 2, 8, "4 in");
+    add_bar(items, {frame.x0 + bars_room, y}, false, 10, 10, metric);
+    add_bar(items, {frame.x0 + bars_room, y + 5.5}, false, mm_per_inch / 2, 8, imperial);
+    add_bar(items, {x, frame.y0 + footer_height + bars_room}, true, 10, 10, metric);
+    add_bar(items, {x + 5.5, frame.y0 + footer_height + bars_room}, true, mm_per_inch / 2, 8, imperial);
 }
 
 Rect frame_of(PaperSize size) {
@@ -74,10 +75,10 @@ Sheet full_size_sheet(PaperSize size, const FullSizeWords &words, const std::str
         words_at(wrapped(left, half + 20, lettering)[0], {f.x0 + 2, f.y0 + 2.2}, Across::left));
     sheet.items.emplace_back(
         words_at(wrapped(words.footer, half - 24, lettering)[0], {f.x1 - 2, f.y0 + 2.2}, Across::right));
-    Text scale = words_at("Print at 100 %", {f.x1 - 2, y + 2.5}, Across::right);
+    Text scale = words_at(words.words.say("Print at 100 %"), {f.x1 - 2, y + 2.5}, Across::right);
     scale.bold = true;
     sheet.items.emplace_back(scale);
-    add_bars(sheet.items, f);
+    add_bars(sheet.items, f, words.words);
     return sheet;
 }
 

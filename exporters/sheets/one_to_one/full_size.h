@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/drawing/block.h"
+#include "exporters/sheets/drawing/words.h"
 
 #include <string>
 #include <vector>
@@ -12,7 +13,8 @@ struct FullSizeWords {
     std::string title; ///< what the sheets show
     std::string chapter;
     std::string anchor;
-    std::string footer; ///< name of the shell, date, revision
+    std::string footer;                      ///< name of the shell, date, revision
+    Words words = Words(UnitSystem::metric); ///< by which the rest is said
 };
 
 /// Room for what is drawn at full size on a sheet of that size: inside the frame, the bars and the footer.
@@ -32,6 +34,7 @@ std::vector<Rect> tile_windows(const Rect &room, PaperSize size);
 int count_of_tiles(const Block &block, PaperSize size);
 
 inline constexpr double tile_overlap = 10; ///< millimetres
+inline constexpr double tile_tick = 5;     ///< length of the marks at the borders of a tile
 
 /// The part of an item inside the window; strokes are cut at its border. A text belongs to the windows that
 /// hold all of it.

@@ -7,7 +7,7 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double tick = 5; ///< length of the marks at the borders of a tile
+constexpr double tick = tile_tick;
 
 Line line_of(const Item &item) {
     if (const Path *path = std::get_if<Path>(&item)) return path->line;
@@ -53,10 +53,9 @@ void add_ticks(std::vector<Item> &items, const Rect &area, int row, int rows, in
     }
 }
 
-std::string label_for(int row, int rows, int column, int columns) {
+std::string label_for(const Words &words, int row, int rows, int column, int columns) {
     if (rows * columns == 1) return "";
-    return "row " + std::to_string(row + 1) + " of " + std::to_string(rows) + ", column " +
-           std::to_string(column + 1) + " of " + std::to_string(columns);
+    return words.say("row %1 of %2, column %3 of %4", row + 1, rows, column + 1, columns);
 }
 
 } // namespace
@@ -100,7 +99,7 @@ std::vector<Sheet> tiled(const Block &block, PaperSize size, const FullSizeWords
                 for (Item &part : clipped(item, window))
                     shown.push_back(std::move(part));
             if (!draws(shown)) continue;
-            Sheet sheet = full_size_sheet(size, words, label_for(row, rows, column, columns));
+            Sheet sheet = full_size_sheet(size, words, label_for(words.words, row, rows, column, columns));
             sheet.anchor = words.anchor + ":" + std::to_string(sheets.size() + 1);
             const Vec2 by = Vec2{area.x0, area.y1} - Vec2{window.x0, window.y1};
             for (const Item &item : shown)

@@ -53,25 +53,20 @@ double half_width(const Features &features, End end, double from_end) {
 
 /// From the joist's end, its axis along x; the shoulder at the neck is part of the outline where there is
 /// one.
-Pattern pattern_of(const TailedEnd &tail, const Features &features) {
+Pattern pattern_of(const TailedEnd &tail, const Features &features, const Words &words) {
     const double at_neck = half_width(features, tail.end, tail.length), beyond = tail.length + past_shoulder;
     std::vector<Vec2> lower{{0, -tail.width_at_end / 2}, {tail.length, -tail.width_at_neck / 2}};
     if (std::abs(tail.width_at_neck / 2 - at_neck) > alike_by) lower.push_back({tail.length, -at_neck});
     lower.push_back({beyond, -half_width(features, tail.end, beyond)});
-    return {"",
-            "joist's end from above",
-            features.blank.width,
-            features.blank.height,
-            false,
-            {},
-            {{"", evenly_about_axis(lower), {}}}};
+    return {"", words.say("joist's end from above"), features.blank.width, features.blank.height, false,
+            {}, {{"", evenly_about_axis(lower), {}}}};
 }
 
 /// From the face that it opens in as that is hewn, into the log along x.
-Pattern pattern_of(const Pocket &pocket) {
+Pattern pattern_of(const Pocket &pocket, const Words &words) {
     const double at_face = pocket.width_at_face / 2, at_back = pocket.cut->half_at_back;
     return {"",
-            "pocket from above",
+            words.say("pocket from above"),
             2 * at_face,
             pocket.depth,
             false,
@@ -87,7 +82,8 @@ bool alike(const Pattern &a, const Pattern &b) {
 }
 
 /// Adds a shape seen from above, or the tag to one that is alike.
-void add(std::vector<Pattern> &all, std::size_t first, Pattern pattern, const std::string &tag) {
+void add(std::vector<Pattern> &all, std::size_t first, Pattern pattern, const std::string &tag,
+         const Words &words) {
     for (std::size_t i = first; i < all.size(); ++i)
         if (alike(all[i], pattern)) {
             if (all[i].tags.back() != tag) all[i].tags.push_back(tag);
@@ -95,39 +91,42 @@ void add(std::vector<Pattern> &all, std::size_t first, Pattern pattern, const st
         }
     pattern.name = "T" + std::to_string(all.size() + 1);
     pattern.tags = {tag};
-    pattern.faces[0].name = pattern.name + " above";
+    pattern.faces[0].name = words.say("%1 above", pattern.name);
     all.push_back(std::move(pattern));
 }
 
 } // namespace
 
-Pattern pattern_of(const Joint &joint) {
-    const char *where = joint.within ? "within the log" : joint.end == End::datum ? "datum end" : "far end";
+Pattern pattern_of(const Joint &joint, const Words &words) {
+    const std::string where = joint.within              ? words.say("within the log")
+                              : joint.end == End::datum ? words.say("datum end")
+                                                        : words.say("far end");
     Pattern pattern{joint.name, where, joint.width, joint.height, true, joint.tags, {}};
     for (const bool outside : {true, false}) {
         const bool mirrored = outside == (joint.end == End::far);
-        pattern.faces.push_back({joint.name + (outside ? " outside" : " inside"), outline_of(joint, outside),
-                                 shoulder_marks(joint, outside, mirrored)});
+        pattern.faces.push_back(
+            {outside ? words.say("%1 outside", joint.name) : words.say("%1 inside", joint.name),
+             outline_of(joint, outside), shoulder_marks(joint, outside, mirrored)});
     }
     const std::vector<Vec2> end = end_outline_of(joint);
-    if (!end.empty()) pattern.faces.push_back({joint.name + " end", end, {}});
+    if (!end.empty()) pattern.faces.push_back({words.say("%1 end", joint.name), end, {}});
     return pattern;
 }
 
-std::vector<Pattern> patterns_of(const Layout &layout) {
+std::vector<Pattern> patterns_of(const Layout &layout, const Words &words) {
     std::vector<Pattern> all;
     for (const Joint &joint : distinct_joints(layout))
-        all.push_back(pattern_of(joint));
+        all.push_back(pattern_of(joint, words));
     const std::size_t joints = all.size();
     std::vector<Features> features;
     for (const Piece &piece : layout.pieces)
         features.push_back(features_of(piece));
     for (const Features &f : features)
         for (const TailedEnd &tail : f.tails)
-            add(all, joints, pattern_of(tail, f), f.piece->tag);
+            add(all, joints, pattern_of(tail, f, words), f.piece->tag, words);
     for (const Features &f : features)
         for (const Pocket &pocket : f.pockets)
-            add(all, joints, pattern_of(pocket), f.piece->tag);
+            add(all, joints, pattern_of(pocket, words), f.piece->tag, words);
     return all;
 }
 

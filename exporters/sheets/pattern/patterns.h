@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/drawing/sheet.h"
+#include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pattern/joints.h"
 
 #include <string>
@@ -27,10 +28,10 @@ struct Pattern {
 };
 
 /// Outside, inside and end face of the joint.
-Pattern pattern_of(const Joint &joint);
+Pattern pattern_of(const Joint &joint, const Words &words);
 
 /// Joints in the order of distinct_joints(), then tailed ends of joists, then pockets; alike to a hundredth
 /// of a millimetre is the same.
-std::vector<Pattern> patterns_of(const Layout &layout);
+std::vector<Pattern> patterns_of(const Layout &layout, const Words &words = Words(UnitSystem::metric));
 
 } // namespace roundlay::sheets

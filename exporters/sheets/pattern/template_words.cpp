@@ -3,6 +3,7 @@
 #include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/one_to_one/full_size.h"
 #include "kernel/geometry/ring.h"
 
 #include <algorithm>
@@ -31,14 +32,15 @@ std::string list_of(const std::vector<std::string> &tags) {
     return all;
 }
 
-std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, double width,
-                               double name_height) {
+std::vector<Lettered> lines_of(const Pattern &pattern, const PatternFace &face, const Words &words,
+                               double width, double name_height) {
     std::vector<Lettered> lines{{face.name, name_height},
                                 {pattern.where, name_height > 3.5 ? 3.5 : least_lettering}};
-    const std::string count = std::to_string(pattern.tags.size());
-    for (const std::string &line :
-         wrapped(count + (pattern.tags.size() == 1 ? " piece: " : " pieces: ") + list_of(pattern.tags), width,
-                 least_lettering))
+    const std::size_t count = pattern.tags.size();
+    const std::string tags = list_of(pattern.tags);
+    const std::string pieces =
+        count == 1 ? words.say("%1 piece: %2", count, tags) : words.say("%1 pieces: %2", count, tags);
+    for (const std::string &line : wrapped(pieces, width, least_lettering))
         lines.push_back({line, least_lettering});
     return lines;
 }
@@ -49,10 +51,31 @@ Text text_of(const Lettered &line, Vec2 at) {
     return text;
 }
 
+/// Where a sheet beside this one makes it bear ticks along its borders.
+std::vector<Rect> ticks_of(const Rect &sheet, const std::vector<Rect> &sheets) {
+    constexpr double hair = 0.3;
+    std::vector<Rect> all;
+    const auto upright = [&](double x) {
+        all.push_back({x - hair, sheet.y0, x + hair, sheet.y0 + tile_tick});
+        all.push_back({x - hair, sheet.y1 - tile_tick, x + hair, sheet.y1});
+    };
+    const auto level = [&](double y) {
+        all.push_back({sheet.x0, y - hair, sheet.x0 + tile_tick, y + hair});
+        all.push_back({sheet.x1 - tile_tick, y - hair, sheet.x1, y + hair});
+    };
+    for (const Rect &other : sheets) {
+        if (other.x0 < sheet.x0) upright(sheet.x0 + tile_overlap);
+        if (other.x0 > sheet.x0) upright(sheet.x1 - tile_overlap);
+        if (other.y0 > sheet.y0) level(sheet.y1 - tile_overlap);
+        if (other.y0 < sheet.y0) level(sheet.y0 + tile_overlap);
+    }
+    return all;
+}
+
 class Placer {
   public:
-    Placer(const Board &board, const PatternFace &face, const Rect &window)
-        : board_(board), ring_(face.outline), window_(window) {}
+    Placer(const Board &board, const PatternFace &face, const std::vector<Rect> &sheets, const Rect &window)
+        : board_(board), ring_(face.outline), sheets_(sheets), window_(window) {}
 
     /// As many of the lines as find room under one another, in their order.
     std::vector<Text> placed(const std::vector<Lettered> &lines, double left) const {
@@ -71,12 +94,20 @@ class Placer {
 
     bool is_free(const Rect &box) const {
         const Vec2 corners[] = {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}};
-        return window_.holds(box) && board_.is_free(box, true) &&
+        return window_.holds(box) && board_.is_free(box, true) && !is_on_a_tick(box) &&
                std::all_of(std::begin(corners), std::end(corners),
                            [&](Vec2 p) { return is_inside(ring_, p); });
     }
 
   private:
+    bool is_on_a_tick(const Rect &box) const {
+        return std::any_of(sheets_.begin(), sheets_.end(), [&](const Rect &sheet) {
+            const auto ticks = sheet.holds(box) ? ticks_of(sheet, sheets_) : std::vector<Rect>();
+            return std::any_of(ticks.begin(), ticks.end(),
+                               [&](const Rect &tick) { return tick.overlaps(box); });
+        });
+    }
+
     std::optional<Text> fitting(const Lettered &line, Vec2 at) const {
         const Text text = text_of(line, at);
         if (!is_free(box_of(text).grown(0.4))) return std::nullopt;
@@ -85,6 +116,7 @@ class Placer {
 
     const Board &board_;
     const std::vector<Vec2> &ring_;
+    const std::vector<Rect> &sheets_;
     Rect window_;
 };
 
@@ -129,15 +161,16 @@ std::vector<Try> tries_in(const std::vector<Rect> &rooms) {
 
 /// The lines that found room; where that is not all, cut short so that the last one says so.
 std::vector<Text> best_words(const Board &board, const Pattern &pattern, const PatternFace &face,
+                             const Words &words, const std::vector<Rect> &sheets,
                              const std::vector<Try> &tries) {
     std::vector<Text> best;
     std::size_t most = 0;
     for (const Try &way : tries) {
-        std::vector<Lettered> lines = lines_of(pattern, face, way.width, way.name_height);
-        const Placer placer(board, face, way.room);
+        std::vector<Lettered> lines = lines_of(pattern, face, words, way.width, way.name_height);
+        const Placer placer(board, face, sheets, way.room);
         std::vector<Text> texts = placer.placed(lines, way.left);
         if (texts.size() == lines.size()) return texts;
-        const Lettered more{"and more, see the list of templates", least_lettering};
+        const Lettered more{words.say("and more, see the list of templates"), least_lettering};
         for (std::size_t n = texts.size(); n > heading_lines && texts.size() != lines.size(); --n) {
             lines.resize(n);
             lines.back() = more;
@@ -153,28 +186,30 @@ std::vector<Text> best_words(const Board &board, const Pattern &pattern, const P
     return best;
 }
 
-void add_arrow(Board &board, const PatternFace &face, const std::vector<Rect> &rooms) {
+void add_arrow(Board &board, const PatternFace &face, const std::string &up_word,
+               const std::vector<Rect> &sheets, const std::vector<Rect> &rooms) {
     for (const Rect &room : rooms)
         for (const double part : {0.2, 0.12, 0.86, 0.06, 0.5})
             for (const double up : {0.5, 0.3, 0.7, 0.1}) {
                 const Vec2 foot{room.x0 + room.width() * part, room.y0 + up * room.height() - 10};
-                if (!Placer(board, face, room).is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21}))
+                if (!Placer(board, face, sheets, room)
+                         .is_free({foot.x - 3, foot.y - 1, foot.x + 9, foot.y + 21}))
                     continue;
                 board.add(Path{{foot, foot + Vec2{0, 20}}, false, Line::strong, ""});
                 board.add(arrowhead(foot + Vec2{0, 20}, {0, 1}));
-                board.add(text_of({"up", least_lettering}, foot + Vec2{1.5, 8}));
+                board.add(text_of({up_word, least_lettering}, foot + Vec2{1.5, 8}));
                 return;
             }
 }
 
 } // namespace
 
-void add_template_words(Board &board, const Pattern &pattern, const PatternFace &face,
+void add_template_words(Board &board, const Pattern &pattern, const PatternFace &face, const Words &words,
                         const std::vector<Rect> &windows) {
     const std::vector<Rect> rooms = rooms_of(board, windows);
-    for (const Text &text : best_words(board, pattern, face, tries_in(rooms)))
+    for (const Text &text : best_words(board, pattern, face, words, windows, tries_in(rooms)))
         board.add(text);
-    if (pattern.stands) add_arrow(board, face, rooms);
+    if (pattern.stands) add_arrow(board, face, words.say("up"), windows, rooms);
 }
 
 } // namespace roundlay::sheets

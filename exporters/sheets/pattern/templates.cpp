@@ -1,6 +1,7 @@
 #include "exporters/sheets/pattern/templates.h"
 
 #include "exporters/sheets/drawing/board.h"
+#include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/text.h"
 #include "exporters/sheets/one_to_one/full_size.h"
 #include "exporters/sheets/pattern/template_words.h"
@@ -48,23 +49,20 @@ Rect room_of(const Board &board) {
 }
 
 /// Each of its words stands whole on one of the sheets of that size.
-Block template_block(const Pattern &pattern, const PatternFace &face, PaperSize size) {
+Block template_block(const Pattern &pattern, const PatternFace &face, const Words &words, PaperSize size) {
     Board board = outlined(face);
     const Rect room = room_of(board);
-    add_template_words(board, pattern, face, tile_windows(room, size));
+    add_template_words(board, pattern, face, words, tile_windows(room, size));
     return {room, std::move(board).finished()};
 }
 
-Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &lengths) {
-    Table table;
-    table.title = "Templates at full size: which pieces they are for";
-    table.columns = {{"No.", Across::left, 12},
-                     {"Where", Across::left, 36},
-                     {"Blank", Across::left, 34},
-                     {"Pieces", Across::left, 70}};
+Table list_of_patterns(const std::vector<Pattern> &patterns, const Words &words) {
+    Table table = table_called(words, words.say("Templates at full size: which pieces they are for"));
+    table.columns = {flush_left(words.say("No."), 12), flush_left(words.say("Where"), 36),
+                     flush_left(words.say("Blank"), 34), flush_left(words.say("Pieces"), 70)};
     for (const Pattern &pattern : patterns)
         table.rows.push_back({pattern.name, pattern.where,
-                              lengths.length(pattern.width) + " \u00D7 " + lengths.length(pattern.height),
+                              words.length(pattern.width) + " \u00D7 " + words.length(pattern.height),
                               list_of(pattern.tags)});
     return table;
 }
@@ -76,7 +74,7 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
     for (std::size_t from = 0; from < laid->rows();) {
         Page page(area);
         from += page.put_rows(laid, from, 1);
-        Sheet sheet = full_size_sheet(size, words, "list");
+        Sheet sheet = full_size_sheet(size, words, words.words.say("list"));
         for (Item &item : page.items())
             sheet.items.push_back(std::move(item));
         sheets.push_back(std::move(sheet));
@@ -89,19 +87,20 @@ std::vector<Sheet> list_sheets(const Table &table, PaperSize size, const FullSiz
 
 std::vector<Sheet> template_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = office_paper_for(shell, options);
-    const Words lengths(shell.units, options.denominator);
-    const std::vector<Pattern> patterns = patterns_of(layout);
+    const Words words = words_for(shell, layout, options);
+    const std::vector<Pattern> patterns = patterns_of(layout, words);
     const std::string footer = layout.name + " " + options.fields.date + " " + options.fields.revision;
+    const std::string title = words.say("Templates");
     std::vector<Sheet> sheets =
-        list_sheets(list_of_patterns(patterns, lengths), size, {"Templates", "Templates", "", footer});
+        list_sheets(list_of_patterns(patterns, words), size, {title, title, "", footer, words});
     for (const Pattern &pattern : patterns)
         for (const PatternFace &face : pattern.faces) {
             const Block bare{room_of(outlined(face)), {}};
             const PaperSize lying = turned(size);
             const bool turn = count_of_tiles(bare, lying) < count_of_tiles(bare, size);
-            const Block block = template_block(pattern, face, turn ? lying : size);
-            const FullSizeWords words{face.name, "Templates", "template:" + face.name, footer};
-            for (Sheet &sheet : tiled(block, turn ? lying : size, words))
+            const Block block = template_block(pattern, face, words, turn ? lying : size);
+            const FullSizeWords names{face.name, title, "template:" + face.name, footer, words};
+            for (Sheet &sheet : tiled(block, turn ? lying : size, names))
                 sheets.push_back(std::move(sheet));
         }
     return sheets;

@@ -223,7 +223,8 @@ class FloorDrawer {
 
     void add_wall_names(const Rect &drawn) {
         const auto name = [&](int wall, Vec2 at) {
-            Text text = mark_text("Wall " + w_.layout.walls.at(static_cast<std::size_t>(wall)).name);
+            Text text =
+                mark_text(w_.words.say("Wall %1", w_.layout.walls.at(static_cast<std::size_t>(wall)).name));
             text.height = 3.5;
             text.bold = true;
             std::vector<Vec2> places;
@@ -245,11 +246,12 @@ class FloorDrawer {
 };
 
 Table timber_table(const FloorWanted &w) {
-    Table table;
-    table.title = "Timbers of this floor";
-    table.columns = {flush_left("Tag", 24),       flush_left("What", 28),    flush_right("Length", 26),
-                     flush_right("Width", 20),    flush_right("Height", 20), flush_left("Clear spans", 50),
-                     flush_right("Bears on", 20), flush_left("Lies on", 40)};
+    const Words &words = w.words;
+    Table table = table_called(words, words.say("Timbers of this floor"));
+    table.columns = {flush_left(words.say("Tag"), 24),       flush_left(words.say("What"), 28),
+                     flush_right(words.say("Length"), 26),   flush_right(words.say("Width"), 20),
+                     flush_right(words.say("Height"), 20),   flush_left(words.say("Clear spans"), 50),
+                     flush_right(words.say("Bears on"), 20), flush_left(words.say("Lies on"), 40)};
     for (const Timber *t : timbers_of(w)) {
         const Piece &p = piece_of(w, *t);
         std::string spans, below;
@@ -258,7 +260,7 @@ Table timber_table(const FloorWanted &w) {
         for (const std::string &tag : p.below)
             below += (below.empty() ? "" : ", ") + tag;
         const Blank stock = stock_of(p).size;
-        table.rows.push_back({p.tag, name_of(t->use), w.words.length(stock.length),
+        table.rows.push_back({p.tag, words.word(name_of(t->use)), w.words.length(stock.length),
                               w.words.length(stock.width), w.words.length(stock.height), spans,
                               w.words.length(std::min(bearing_of(w.layout, *t, End::datum).length,
                                                       bearing_of(w.layout, *t, End::far).length)),
@@ -268,12 +270,11 @@ Table timber_table(const FloorWanted &w) {
 }
 
 std::string note_for(const FloorWanted &w) {
-    return "The tops of the joists lie " + w.words.length(place_of(w).level) +
-           " over the foundation. Across: middles of the joists from the room's left side. Upward: middles "
-           "of beams and "
-           "trimmers from wall " +
-           w.layout.walls.at(static_cast<std::size_t>(place_of(w).from)).name +
-           ". A drawn span is no approval: local code and a licensed professional decide.";
+    return w.words.say(
+        "The tops of the joists lie %1 over the foundation. Across: middles of the joists from "
+        "the room's left side. Upward: middles of beams and trimmers from wall %2. A drawn span "
+        "is no approval: local code and a licensed professional decide.",
+        in_mm(place_of(w).level), w.layout.walls.at(static_cast<std::size_t>(place_of(w).from)).name);
 }
 
 struct DrawnFloor {
@@ -298,19 +299,20 @@ Best<DrawnFloor> best_floor(const FloorWanted &w, PaperSize size) {
 }
 
 Titled plan_of(const FloorWanted &w, PaperSize size) {
-    const std::string &name = place_of(w).name;
+    const std::string &name = place_of(w).name, title = w.words.say("Floor %1", name);
     const Best<DrawnFloor> best = best_floor(w, size);
-    std::vector<Page> pages =
-        best.is_empty() ? pages_not_drawn(size, "The plan") : std::vector{best.drawing().page};
-    put_on(pages, size, note_table(note_for(w), 62));
+    std::vector<Page> pages = best.is_empty() ? pages_not_drawn(size, w.words, w.words.say("The plan"))
+                                              : std::vector{best.drawing().page};
+    put_on(pages, size, note_table(w.words, note_for(w), 62));
     if (best.cost().left_over > 0)
         put_on(pages, size,
-               left_over_table("Timbers with no room here for their tags", best.drawing().without_tag));
+               left_over_table(w.words, w.words.say("Timbers with no room here for their tags"),
+                               best.drawing().without_tag));
     put_on(pages, size, timber_table(w));
     return {std::move(pages),
-            {"Floor " + name, "its joists from above", "Joist plan", "J-" + name, best.scale_words(), false,
-             w.words.unit_note()},
-            {"Floor " + name, "floor:" + name, "Floors"}};
+            {title, w.words.say("its joists from above"), w.words.say("Joist plan"), "J-" + name,
+             said_scale(best.scale(), w.words), false, w.words.unit_note()},
+            {title, "floor:" + name, w.words.say("Floors")}};
 }
 
 } // namespace

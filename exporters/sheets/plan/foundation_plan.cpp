@@ -54,7 +54,7 @@ int number_in(const std::string &mark) {
 
 /// "rod 1 to 24, bolt 3": a whole wall's bores stand in one row, and named one by one would be too long for
 /// any paper.
-std::string in_few_words(const std::vector<std::string> &marks) {
+std::string in_few_words(const std::vector<std::string> &marks, const Words &said) {
     constexpr std::size_t run_worth_folding = 3;
     const auto follows = [&](std::size_t i) {
         return marks[i].substr(0, marks[i].rfind(' ')) == marks[i - 1].substr(0, marks[i - 1].rfind(' ')) &&
@@ -66,8 +66,8 @@ std::string in_few_words(const std::vector<std::string> &marks) {
         }
         const bool fold = to - from >= run_worth_folding;
         for (std::size_t i = from; i < (fold ? from + 1 : to); ++i)
-            words += (words.empty() ? "" : ", ") + marks[i];
-        if (fold) words += " to " + std::to_string(number_in(marks[to - 1]));
+            words += (words.empty() ? "" : ", ") +
+                     (fold ? said.say("%1 to %2", marks[i], number_in(marks[to - 1])) : marks[i]);
     }
     return words;
 }
@@ -77,7 +77,7 @@ class FoundationDrawer {
     FoundationDrawer(const Shell &shell, const Layout &layout, const Words &words, double scale)
         : shell_(shell), layout_(layout), words_(words), scale_(scale), outer_(outside_corners(layout)),
           inner_(inside_corners(layout)) {
-        for (PlacedBore &bore : placed_bores(shell, layout))
+        for (PlacedBore &bore : named_bores(shell, layout, words))
             if (is_from_foundation(shell, bore)) bores_.push_back(std::move(bore));
         origin_ = outer_[0];
         for (const Vec2 p : outer_)
@@ -174,7 +174,7 @@ class FoundationDrawer {
             }
         }
         for (std::size_t i = 1; i < marks.size(); ++i)
-            marks[i].number += in_few_words(names[i]);
+            marks[i].number += in_few_words(names[i], words_);
         const Rect drawn = bounds(board_.items());
         RunningLine line;
         line.side = eastward ? Toward::down : Toward::left;
@@ -194,7 +194,7 @@ class FoundationDrawer {
                 a = paper(ring[3]), b = paper(ring[2]);
             }
             const Vec2 along = (1 / length(b - a)) * (b - a), in{-along.y, along.x};
-            put("Wall " + layout_.walls[i].name, 0.5 * (a + b), in, 3.5);
+            put(words_.say("Wall %1", layout_.walls[i].name), 0.5 * (a + b), in, 3.5);
         }
     }
 
@@ -217,7 +217,7 @@ class FoundationDrawer {
             const Vec2 from = paper(a), to = paper(b);
             board_.add(Path{{from, to}, false, Line::centre, ""});
             Text text;
-            text.words = "diagonal " + words_.length(length(b - a));
+            text.words = words_.say("diagonal %1", in_mm(length(b - a)));
             text.height = 2.5;
             text.across = Across::middle;
             text.upright = Upright::middle;
@@ -240,17 +240,18 @@ class FoundationDrawer {
     Board board_;
 };
 
-std::string note_for(const Shell &shell, const Layout &layout, bool rows_of_bores) {
+std::string note_for(const Shell &shell, const Layout &layout, const Words &words, bool rows_of_bores) {
     std::string note =
-        "All corners, outside and inside, from the outermost faces in the west and in the south.";
+        words.say("All corners, outside and inside, from the outermost faces in the west and in the south.");
     const auto bores = placed_bores(shell, layout);
     if (std::any_of(bores.begin(), bores.end(),
                     [&](const PlacedBore &b) { return is_from_foundation(shell, b); }))
-        note += std::string(rows_of_bores
-                                ? " In a row of their own, from the same faces: middles of what comes out of "
-                                  "the foundation. "
-                                : " Middles of what comes out of the foundation: in the table. ") +
-                "Disc: rod; hexagon: bolt; circle crossed out: wiring.";
+        note +=
+            rows_of_bores
+                ? words.say(" In a row of their own, from the same faces: middles of what comes out of the "
+                            "foundation. Disc: rod; hexagon: bolt; circle crossed out: wiring.")
+                : words.say(" Middles of what comes out of the foundation: in the table. Disc: rod; "
+                            "hexagon: bolt; circle crossed out: wiring.");
     return note;
 }
 
@@ -277,16 +278,16 @@ Titled foundation(const Draft &draft) {
     const PaperSize size = draft.size();
     const Words words = draft.words();
     const Best<DrawnPlan> best = best_plan(draft, words);
-    std::vector<Page> pages =
-        best.is_empty() ? pages_not_drawn(size, "The plan") : std::vector{best.drawing().page};
+    std::vector<Page> pages = best.is_empty() ? pages_not_drawn(size, words, words.say("The plan"))
+                                              : std::vector{best.drawing().page};
     const bool rows_of_bores = !best.is_empty() && best.drawing().rows_of_bores;
-    put_on(pages, size, note_table(note_for(draft.shell, draft.layout, rows_of_bores), 62));
+    put_on(pages, size, note_table(words, note_for(draft.shell, draft.layout, words, rows_of_bores), 62));
     for (const Table &table : foundation_tables(draft.shell, draft.layout, words))
         put_on(pages, size, table);
     return {std::move(pages),
-            {"Foundation and sills", "outlines of the walls on it", "Foundation plan", "F-1",
-             best.scale_words(), false, words.unit_note()},
-            {"Foundation and sills", "foundation", ""}};
+            {words.say("Foundation and sills"), words.say("outlines of the walls on it"),
+             words.say("Foundation plan"), "F-1", said_scale(best.scale(), words), false, words.unit_note()},
+            {words.say("Foundation and sills"), "foundation", ""}};
 }
 
 } // namespace

@@ -71,7 +71,7 @@ class RoundDrawer {
             double diameter;
         };
         std::vector<Here> here;
-        const std::vector<PlacedBore> all = placed_bores(w_.shell, w_.layout);
+        const std::vector<PlacedBore> all = named_bores(w_.shell, w_.layout, w_.words);
         for (const PlacedBore &bore : all)
             for (const BoredLog &log : bore.logs) {
                 if (w_.layout.pieces.at(static_cast<std::size_t>(log.piece)).round != w_.round) continue;
@@ -124,7 +124,7 @@ class RoundDrawer {
 
     void add_caption(Vec2 at) {
         Text text;
-        text.words = "Round " + std::to_string(w_.round);
+        text.words = w_.words.say("Round %1", w_.round);
         text.at = at;
         text.height = 3.5;
         text.bold = true;
@@ -151,16 +151,17 @@ struct Plans {
     bool complete = true; ///< every tag found room
 };
 
-Table note() {
-    return note_table("Arrows at the tags point from butt to tip. Circles are pegs driven through these "
-                      "logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a dashed one "
-                      "a hole as found. Wall lengths are over the outside faces.",
-                      62);
+Table note(const Words &words) {
+    return note_table(
+        words,
+        words.say("Arrows at the tags point from butt to tip. Circles are pegs driven through "
+                  "these logs; a disc is a rod, a hexagon a bolt, a circle crossed out wiring, a "
+                  "dashed one a hole as found. Wall lengths are over the outside faces."),
+        62);
 }
 
-SharedBlock drawn_note() {
-    static const auto drawn = std::make_shared<const Block>(LaidTable(note()).drawn());
-    return drawn;
+SharedBlock drawn_note(const Words &words) {
+    return std::make_shared<const Block>(LaidTable(note(words)).drawn());
 }
 
 /// A sheet in the making, and its rounds.
@@ -169,9 +170,9 @@ struct RoundPage {
     int first = 0, last = 0;
 
     /// Puts the plan there if the note finds room beside it too.
-    bool put(const SharedBlock &plan, int round) {
+    bool put(const SharedBlock &plan, int round, const SharedBlock &note) {
         Page tried = page;
-        if (!tried.put(plan) || !Page(tried).put(drawn_note())) return false;
+        if (!tried.put(plan) || !Page(tried).put(note)) return false;
         page = std::move(tried);
         first = first == 0 ? round : first;
         last = round;
@@ -192,36 +193,38 @@ Plans plans_at(const Shell &shell, const Layout &layout, const std::vector<SeenS
     return plans;
 }
 
-bool each_fits(const Plans &plans, PaperSize size) {
-    return std::all_of(plans.rounds.begin(), plans.rounds.end(),
-                       [&](const RoundBlock &r) { return RoundPage{empty_page(size)}.put(r.block, 1); });
+bool each_fits(const Plans &plans, PaperSize size, const SharedBlock &note) {
+    return std::all_of(plans.rounds.begin(), plans.rounds.end(), [&](const RoundBlock &r) {
+        return RoundPage{empty_page(size)}.put(r.block, 1, note);
+    });
 }
 
 /// The largest scale at which all plans fit and every tag has room; else the largest at which they fit.
 Best<Plans> best_plans(const Draft &draft, const std::vector<SeenShell> &seen, const Words &words) {
     Best<Plans> best;
+    const SharedBlock note = drawn_note(words);
     const auto draw = [&](const Scale &scale) {
         for (const double lettering : {3.5, 2.5}) {
             if (best.is_perfect()) return;
             Plans made = plans_at(draft.shell, draft.layout, seen, words, scale, lettering);
             const Cost cost{made.complete ? 0U : 1U, 1};
-            if (each_fits(made, draft.size())) best.offer(std::move(made), &scale, cost);
+            if (each_fits(made, draft.size(), note)) best.offer(std::move(made), &scale, cost);
         }
     };
     try_scales(shell_scales(words.system()), draw, [&](const Scale &) { return best.is_perfect(); });
     return best;
 }
 
-std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size) {
+std::vector<RoundPage> pages_of(const Plans &plans, PaperSize size, const SharedBlock &note) {
     std::vector<RoundPage> pages;
     for (std::size_t i = 0; i < plans.rounds.size(); ++i) {
         const int round = static_cast<int>(i) + 1;
-        if (!pages.empty() && pages.back().put(plans.rounds[i].block, round)) continue;
+        if (!pages.empty() && pages.back().put(plans.rounds[i].block, round, note)) continue;
         pages.push_back({empty_page(size)});
-        pages.back().put(plans.rounds[i].block, round);
+        pages.back().put(plans.rounds[i].block, round, note);
     }
     for (RoundPage &p : pages)
-        p.page.put(drawn_note());
+        p.page.put(note);
     return pages;
 }
 
@@ -234,18 +237,19 @@ std::vector<std::string> without_room(const RoundPage &page, const Plans &plans)
     return all;
 }
 
-Titled titled_rounds(const RoundPage &rounds, const Best<Plans> &best, PaperSize size,
-                     const std::string &units) {
+Titled titled_rounds(const RoundPage &rounds, const Best<Plans> &best, PaperSize size, const Words &words) {
     const std::string first = std::to_string(rounds.first), last = std::to_string(rounds.last);
     const bool one = rounds.first == rounds.last;
-    const std::string title = one ? "Round " + first : "Rounds " + first + " to " + last;
+    const std::string title = one ? words.say("Round %1", first) : words.say("Rounds %1 to %2", first, last);
     std::vector<Page> pages{rounds.page};
     if (const auto without = without_room(rounds, best.drawing()); !without.empty())
-        put_on(pages, size, left_over_table("Tags that found no room here", without));
+        put_on(pages, size, left_over_table(words, words.say("Tags that found no room here"), without));
     return {std::move(pages),
-            {title, one ? "plan of its logs from above" : "plans of their logs from above", "Round plan",
-             "R-" + first + (one ? "" : " to R-" + last), best.scale_words(), false, units},
-            {title, "round:" + first, "Rounds"}};
+            {title,
+             one ? words.say("plan of its logs from above") : words.say("plans of their logs from above"),
+             words.say("Round plan"), one ? "R-" + first : words.say("%1 to %2", "R-" + first, "R-" + last),
+             said_scale(best.scale(), words), false, words.unit_note()},
+            {title, "round:" + first, words.say("Rounds")}};
 }
 
 std::vector<SeenShell> seen_rounds(const Draft &draft) {
@@ -263,12 +267,13 @@ std::vector<Titled> rounds(const Draft &draft) {
     const Words words = draft.words();
     const Best<Plans> best = best_plans(draft, seen_rounds(draft), words);
     if (best.is_empty())
-        return {{pages_not_drawn(size, "A round"),
-                 {"Rounds", "", "Round plan", "R-1", "none", false, words.unit_note()},
-                 {"Rounds", "round:1", "Rounds"}}};
+        return {{pages_not_drawn(size, words, words.say("A round")),
+                 {words.say("Rounds"), "", words.say("Round plan"), "R-1", said_scale(nullptr, words), false,
+                  words.unit_note()},
+                 {words.say("Rounds"), "round:1", words.say("Rounds")}}};
     std::vector<Titled> all;
-    for (const RoundPage &page : pages_of(best.drawing(), size))
-        all.push_back(titled_rounds(page, best, size, words.unit_note()));
+    for (const RoundPage &page : pages_of(best.drawing(), size, drawn_note(words)))
+        all.push_back(titled_rounds(page, best, size, words));
     return all;
 }
 

@@ -55,7 +55,7 @@ Block strip(const Pole &pole, double from, const Words &words) {
         const int number = mark.seam ? ++seam : ++log;
         const double y = mark.z - from;
         if (y < 0 || y > end) continue;
-        const std::string name = (mark.seam ? "seam " : "log ") + std::to_string(number);
+        const std::string name = mark.seam ? words.say("seam %1", number) : words.say("log %1", number);
         marks.push_back({y, words.length(mark.z) + " " + name, false});
         board.add(Path{{{mark.seam ? 0 : pole_edge / 2, y}, {pole_edge, y}}, false, Line::visible, ""});
     }
@@ -80,19 +80,19 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
                              const std::string &anchor) {
     std::vector<Sheet> sheets;
     const Rect area = full_size_area(size);
-    const FullSizeWords names{"Story pole, corners " + joined(pole.corners), "Story poles, full size", anchor,
-                              footer};
+    const FullSizeWords names{words.say("Story pole, corners %1", joined(pole.corners)),
+                              words.say("Story poles, full size"), anchor, footer, words};
     double x = area.x1;
     for (double from = 0; from < pole.marks.back().z; from += strip_length) {
         if (x + strip_width > area.x1 + 1) {
-            sheets.push_back(full_size_sheet(size, names, "from " + words.length(from)));
+            sheets.push_back(full_size_sheet(size, names, words.say("from %1", in_mm(from))));
             sheets.back().anchor = anchor + ":" + std::to_string(sheets.size());
             x = area.x0 + 2;
         }
         for (const Item &item : placed(strip(pole, from, words), {x, area.y0 + 4}).items)
             sheets.back().items.push_back(item);
         Text foot;
-        foot.words = "from " + words.length(from);
+        foot.words = words.say("from %1", in_mm(from));
         foot.at = {x, area.y0 + 4 + strip_length + 3};
         foot.bold = true;
         foot.role = Role::caption;
@@ -106,7 +106,7 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
 
 std::vector<Sheet> full_size_poles(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = office_paper_for(shell, options);
-    const Words words(shell.units, options.denominator);
+    const Words words = words_for(shell, layout, options);
     std::vector<Sheet> sheets;
     int number = 0;
     for (const Pole &pole : distinct_poles(layout)) {

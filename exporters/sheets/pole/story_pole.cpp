@@ -39,7 +39,8 @@ Block pole_block(const Layout &layout, const CornerPlace &corner, const Words &w
     line.edge = pole_width;
     add_running_dimensions(board, marks_for(all, false, scale.ratio, words), line);
     const Rect drawn = bounds(board.items());
-    board.add(lettered("Corner " + corner.name, {drawn.x0, drawn.y1 + 3}, 3.5, true, Role::caption));
+    board.add(
+        lettered(words.say("Corner %1", corner.name), {drawn.x0, drawn.y1 + 3}, 3.5, true, Role::caption));
     return {bounds(board.items()), std::move(board).finished()};
 }
 
@@ -64,17 +65,19 @@ std::optional<std::vector<Page>> pages_at(const Layout &layout, const Words &wor
 }
 
 /// Round logs have no seams that lie in a plane: where they meet follows from their tops.
-std::string note_for(const Layout &layout) {
+std::string note_for(const Layout &layout, const Words &words) {
     const bool seams =
         std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &corner) {
             const auto marks = pole_marks(layout, corner);
             return std::any_of(marks.begin(), marks.end(), [](const PoleMark &m) { return m.seam; });
         });
-    const std::string heights = "Heights over the foundation. ";
-    if (!seams) return heights + "Right: tops of the logs; each is scribed to those it lies on.";
-    return heights +
-           "Left: seams, at the arris where the outside faces of the two walls meet, with the lower and the "
-           "upper log. Right: tops of logs.";
+    if (!seams)
+        return words.say(
+            "Heights over the foundation. Right: tops of the logs; each is scribed to those it lies "
+            "on.");
+    return words.say(
+        "Heights over the foundation. Left: seams, at the arris where the outside faces of the two "
+        "walls meet, with the lower and the upper log. Right: tops of logs.");
 }
 
 Titled poles(const Draft &draft) {
@@ -89,12 +92,13 @@ Titled poles(const Draft &draft) {
     try_scales(shell_scales(words.system()), draw, [&](const Scale &scale) { // numbers would fan out
         return best.is_perfect() || (!best.is_empty() && scale.ratio * spacing < pitch_of(lettering));
     });
-    std::vector<Page> pages = best.is_empty() ? pages_not_drawn(size, "The story pole") : best.drawing();
-    put_on(pages, size, note_table(note_for(draft.layout), 62));
+    std::vector<Page> pages =
+        best.is_empty() ? pages_not_drawn(size, words, words.say("The story pole")) : best.drawing();
+    put_on(pages, size, note_table(words, note_for(draft.layout, words), 62));
     return {std::move(pages),
-            {"Story poles", "heights at every corner", "Story pole", "P-1", best.scale_words(), false,
-             words.unit_note()},
-            {"Story poles", "poles", ""}};
+            {words.say("Story poles"), words.say("heights at every corner"), words.say("Story pole"), "P-1",
+             said_scale(best.scale(), words), false, words.unit_note()},
+            {words.say("Story poles"), "poles", ""}};
 }
 
 } // namespace

@@ -40,7 +40,6 @@ template <typename Drawing> class Best {
     bool is_perfect() const { return found_ && cost_ <= least_cost; }
     bool is_empty() const { return !found_; }
     const Scale *scale() const { return scale_; }
-    const char *scale_words() const { return scale_ ? scale_->words : "none"; } ///< for the title block
     const Cost &cost() const { return cost_; }
     const Drawing &drawing() const { return *found_; }
     std::optional<Drawing> take() { return std::move(found_); }

@@ -8,7 +8,7 @@ namespace {
 std::string key_of(const Subject &subject, const Draft &draft) {
     const PaperSize size = draft.size();
     return subject.about + '\n' + std::to_string(size.width) + 'x' + std::to_string(size.height) + '\n' +
-           draft.options.fields.date;
+           draft.options.fields.date + '\n' + std::string(tag_of(draft.options.fields.language));
 }
 
 } // namespace

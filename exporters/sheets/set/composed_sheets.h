@@ -13,8 +13,8 @@ namespace roundlay::sheets {
 /// Never changed once they are composed.
 using SharedSheets = std::shared_ptr<const std::vector<Sheet>>;
 
-/// Belongs to one shell that is worked out: drafts may differ in paper and date, and in nothing else. All of
-/// it may be asked by several threads at once.
+/// Belongs to one shell that is worked out: drafts may differ in paper, date and language, and in nothing
+/// else. All of it may be asked by several threads at once.
 class ComposedSheets {
   public:
     /// Composes the subject where nobody has yet; waits where somebody is at it. What composing throws is

@@ -13,7 +13,7 @@ struct Draft {
     const SheetOptions &options;
 
     PaperSize size() const { return paper_for(shell, options); }
-    Words words() const { return Words(shell.units, options.denominator); }
+    Words words() const { return words_for(shell, layout, options); }
 };
 
 } // namespace roundlay::sheets

@@ -41,6 +41,12 @@ constexpr std::array<Scale, 9> shell_imperial{{{1.0 / 12, "1\" = 1'"},
 
 } // namespace
 
+std::string said_scale(const Scale *scale, const Words &words) {
+    if (scale == nullptr) return words.say("none");
+    return scale->ratio == 1 && words.system() == UnitSystem::imperial ? words.say("full size")
+                                                                       : scale->words;
+}
+
 std::span<const Scale> scales(UnitSystem system) {
     if (system == UnitSystem::metric) return metric;
     return imperial;

@@ -31,19 +31,20 @@ Path hexagon(Vec2 c, double r) {
     return path;
 }
 
-std::string rounds_of(const Layout &layout, const PlacedBore &bore) {
-    if (bore.logs.empty()) return "none";
+std::string rounds_of(const Layout &layout, const PlacedBore &bore, const Words &words) {
+    if (bore.logs.empty()) return words.say("none");
     const auto round = [&](const BoredLog &log) {
         return std::to_string(layout.pieces.at(static_cast<std::size_t>(log.piece)).round);
     };
     const std::string first = round(bore.logs.front()), last = round(bore.logs.back());
-    return first == last ? first : first + " to " + last;
+    return first == last ? first : words.say("%1 to %2", first, last);
 }
 
 std::string drift_of(const StatedBore &stated, const Words &words) {
-    if (stated.drift.mm() == 0) return "none";
-    return words.length(std::abs(stated.drift.mm())) +
-           (stated.drift.mm() > 0 ? " to the right" : " to the left");
+    const double drift = stated.drift.mm();
+    if (drift == 0) return words.say("none");
+    return drift > 0 ? words.say("%1 to the right", in_mm(drift))
+                     : words.say("%1 to the left", in_mm(-drift));
 }
 
 } // namespace
@@ -90,6 +91,13 @@ bool put_bore_mark(Board &board, const std::string &mark, Vec2 c, double diamete
     return board.put(mark_text(mark), places, 0.3);
 }
 
+std::vector<PlacedBore> named_bores(const Shell &shell, const Layout &layout, const Words &words) {
+    std::vector<PlacedBore> all = placed_bores(shell, layout);
+    for (PlacedBore &bore : all)
+        bore.mark = words.name(bore.mark);
+    return all;
+}
+
 bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {
     return shell.bores.at(static_cast<std::size_t>(bore.stated)).use != BoreUse::hole && !bore.logs.empty() &&
            bore.logs.front().bedded;
@@ -97,25 +105,25 @@ bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {
 
 Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
                  std::optional<int> wall_wanted) {
-    Table table;
-    table.title = wall_wanted ? "Bores of this wall, but for pegs"
-                              : "Rods, bolts and wiring that come out of the foundation";
-    table.columns = {flush_left("Mark", 20),
-                     flush_left("Name", 34),
-                     flush_left("Wall", 12),
-                     flush_right("From left corner", 26),
-                     flush_right("From outside face", 26),
-                     flush_right("Bore", 18),
-                     flush_right("Rounds", 18),
-                     flush_left("Drift each round", 26)};
-    for (const PlacedBore &bore : placed_bores(shell, layout)) {
+    Table table = table_called(
+        words, wall_wanted ? words.say("Bores of this wall, but for pegs")
+                           : words.say("Rods, bolts and wiring that come out of the foundation"));
+    table.columns = {flush_left(words.say("Mark"), 20),
+                     flush_left(words.say("Name"), 34),
+                     flush_left(words.say("Wall"), 12),
+                     flush_right(words.say("From left corner"), 26),
+                     flush_right(words.say("From outside face"), 26),
+                     flush_right(words.say("Bore"), 18),
+                     flush_right(words.say("Rounds"), 18),
+                     flush_left(words.say("Drift each round"), 26)};
+    for (const PlacedBore &bore : named_bores(shell, layout, words)) {
         if (wall_wanted ? bore.wall != *wall_wanted : !is_from_foundation(shell, bore)) continue;
         const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
         const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(bore.wall));
         const double in = stated.from_outside ? stated.from_outside->mm() : wall.thickness / 2;
         table.rows.push_back({bore.mark, stated.name.empty() ? "-" : stated.name, wall.name,
                               words.length(stated.from_left.mm()), words.length(in),
-                              words.length(stated.diameter.mm()), rounds_of(layout, bore),
+                              words.length(stated.diameter.mm()), rounds_of(layout, bore, words),
                               drift_of(stated, words)});
     }
     return table;

@@ -19,6 +19,9 @@ double symbol_reach(double diameter);
 /// The text of a mark, to be put with its middle somewhere.
 Text mark_text(const std::string &words);
 
+/// placed_bores with their marks as they are said.
+std::vector<PlacedBore> named_bores(const Shell &shell, const Layout &layout, const Words &words);
+
 /// Puts "rod 1" beside a symbol. False where it found no room.
 bool put_bore_mark(Board &board, const std::string &mark, Vec2 centre, double diameter);
 

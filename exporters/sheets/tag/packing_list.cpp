@@ -1,6 +1,7 @@
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/table.h"
 #include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/scales.h"
 #include "exporters/sheets/tag/tags.h"
 #include "kernel/layout/pieces/stock.h"
 
@@ -36,31 +37,37 @@ struct WeightSum {
     std::vector<std::vector<std::string>> rows(const Words &words) const {
         std::vector<std::vector<std::string>> all;
         if (known)
-            all.push_back({"Weight, estimated", words.weights(low, high)});
+            all.push_back({words.say("Weight, estimated"), words.weights(low, high)});
         else
             all.push_back(
-                {"Weight",
-                 "not known: no weights are known of the wood that is stated. Weigh before lifting."});
-        if (!basis.empty()) all.push_back({"Basis", basis});
-        if (!caution.empty()) all.push_back({"Caution", caution});
+                {words.say("Weight"), words.say("not known: no weights are known of the wood that is "
+                                                "stated. Weigh before lifting.")});
+        if (!basis.empty()) all.push_back({words.say("Basis"), basis});
+        if (!caution.empty()) all.push_back({words.say("Caution"), caution});
         return all;
     }
 };
+
+std::vector<Column> packing_columns(const Words &words, bool weights) {
+    std::vector<Column> columns{flush_right(words.say("Load"), 12), flush_left(words.say("Tag"), 34)};
+    add_sizes(columns, words);
+    columns.push_back(flush_right(words.say("Volume"), 24));
+    if (weights) {
+        columns.push_back(flush_right(words.say("Weight from"), 20));
+        columns.push_back(flush_right(words.say("to"), 20));
+    }
+    columns.push_back(flush_right(words.say("Raise"), 14));
+    columns.push_back(flush_left(words.say("Loaded"), 16));
+    return columns;
+}
 
 Titled packing_list(const Draft &draft) {
     const PaperSize size = draft.size();
     const Words words = draft.words();
     const Layout &layout = draft.layout;
     const SheetOptions &options = draft.options;
-    Table table;
-    table.title = "Load in this order: the last to be raised goes on first";
-    table.columns = {flush_right("Load", 12),  flush_left("Tag", 34),     flush_right("Length", 30),
-                     flush_right("Width", 22), flush_right("Height", 22), flush_right("Volume", 24)};
-    if (options.weight)
-        table.columns.push_back(flush_right("Weight from", 20)),
-            table.columns.push_back(flush_right("to", 20));
-    table.columns.push_back(flush_right("Raise", 14));
-    table.columns.push_back(flush_left("Loaded", 16));
+    Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
+    table.columns = packing_columns(words, static_cast<bool>(options.weight));
     double volume = 0;
     WeightSum weight_sum;
     for (const Piece *piece : loading_order(layout)) {
@@ -75,29 +82,30 @@ Titled packing_list(const Draft &draft) {
                                      words.volume(body.volume)};
         if (options.weight) {
             const auto weight = options.weight(*piece, body);
-            row.push_back(weight ? words.low_weight(weight->low_kg) : "not known");
-            row.push_back(weight ? words.high_weight(weight->high_kg) : "not known");
+            row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
+            row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
             weight_sum.add(weight);
         }
         row.push_back(std::to_string(piece->raise));
         row.emplace_back();
         table.rows.push_back(std::move(row));
     }
-    Table sum;
+    Table sum = table_called(words, words.say("In all"));
     sum.columns = {flush_left("", 40), flush_left("", 120)};
-    sum.title = "In all";
-    sum.rows = {{"Pieces", std::to_string(layout.pieces.size())}, {"Finished volume", words.volume(volume)}};
+    sum.rows = {{words.say("Pieces"), std::to_string(layout.pieces.size())},
+                {words.say("Finished volume"), words.volume(volume)}};
     if (options.weight)
         for (auto &row : weight_sum.rows(words))
             sum.rows.push_back(std::move(row));
 
+    const std::string title = words.say("Packing list");
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, sum); // the caution is read before the weights
     put_on(pages, size, table);
     return {std::move(pages),
-            {"Packing list", std::to_string(layout.pieces.size()) + " logs, the last raised first",
-             "Packing list", "L-1", "none", false, words.unit_note()},
-            {"Packing list", "packing", ""}};
+            {title, words.say("%1 logs, the last raised first", layout.pieces.size()), title, "L-1",
+             said_scale(nullptr, words), false, words.unit_note()},
+            {title, "packing", ""}};
 }
 
 } // namespace

@@ -26,16 +26,15 @@ void add_arrow(std::vector<Item> &items, Vec2 from, Vec2 to, const std::string &
     items.emplace_back(lettered(name, at, 3.5, true, Role::mark));
 }
 
-std::string wall_words(const Layout &layout, const Piece &piece) {
-    if (piece.timber >= 0)
-        return "Floor " + part_letter(layout, part_of(layout, piece)) + ", " +
-               name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use);
-    return "Wall " + layout.walls.at(static_cast<std::size_t>(piece.wall)).name + ", round " +
-           std::to_string(piece.round);
+std::string wall_words(const Layout &layout, const Piece &piece, const Words &words) {
+    const std::string &part = part_letter(layout, part_of(layout, piece));
+    if (piece.timber < 0) return words.say("Wall %1, round %2", part, piece.round);
+    return words.say("Floor %1, %2", part,
+                     words.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use)));
 }
 
 void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece,
-             const std::string &revision) {
+             const Words &words, const std::string &revision) {
     items.emplace_back(Path{
         {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
     const double left = box.x0 + 5, right = box.x1 - 3;
@@ -49,7 +48,7 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     if (const auto fill = qr_code(tag_code(piece, revision), code)) items.emplace_back(*fill);
     const double column = code.x0 - left - 1;
     y = code.y1 - 4;
-    for (const std::string &line : wrapped(wall_words(layout, piece), column, 3.5)) {
+    for (const std::string &line : wrapped(wall_words(layout, piece, words), column, 3.5)) {
         items.emplace_back(lettered(line, {left, y}, 3.5, false, Role::mark));
         y -= 5.6;
     }
@@ -61,8 +60,10 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     items.emplace_back(lettered(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
                                 {left, box.y0 + 2.6}, 2.5, false, Role::mark));
     // seen at the datum end with the log lying as in the wall, the outside face is to the right
-    add_arrow(items, {left + 3, box.y0 + 9}, {left + 3, box.y0 + 18.5}, "up", {left + 5.5, box.y0 + 15});
-    add_arrow(items, {left + 3, box.y0 + 9}, {left + 15, box.y0 + 9}, "outside", {left + 16.5, box.y0 + 9.7});
+    add_arrow(items, {left + 3, box.y0 + 9}, {left + 3, box.y0 + 18.5}, words.say("up"),
+              {left + 5.5, box.y0 + 15});
+    add_arrow(items, {left + 3, box.y0 + 9}, {left + 15, box.y0 + 9}, words.say("outside"),
+              {left + 16.5, box.y0 + 9.7});
 }
 
 } // namespace
@@ -70,6 +71,7 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
 std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const SheetOptions &options) {
     const PaperSize size = office_paper_for(shell, options);
     const double w = (size.width - 2 * margin) / columns, h = (size.height - 2 * margin) / rows;
+    const Words words = words_for(shell, layout, options);
     std::vector<Sheet> sheets;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         const int place = static_cast<int>(i) % (columns * rows);
@@ -78,13 +80,13 @@ std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const Sh
             sheet.size = size;
             sheet.drawing = Rect{0, 0, size.width, size.height}.grown(-margin);
             sheet.title_block = Rect::nothing();
-            sheet.title = "Tags from " + layout.pieces[i].tag;
-            sheet.chapter = "Tags";
+            sheet.title = words.say("Tags from %1", layout.pieces[i].tag);
+            sheet.chapter = words.say("Tags");
             sheet.anchor = "tags:" + std::to_string(sheets.size() + 1);
             sheets.push_back(std::move(sheet));
         }
         const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
-        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i],
+        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i], words,
                 options.fields.revision);
     }
     return sheets;

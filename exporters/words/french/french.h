@@ -7,14 +7,22 @@ namespace roundlay {
 
 inline constexpr std::string_view french_semicolon = " ; ";
 
+std::span<const Entry> french_of_book();
+std::span<const Entry> french_of_cut_sheets();
+std::span<const Entry> french_of_cuts();
+std::span<const Entry> french_of_drawings();
 std::span<const Entry> french_of_fastenings();
 std::span<const Entry> french_of_floors();
+std::span<const Entry> french_of_lists();
 std::span<const Entry> french_of_openings();
+std::span<const Entry> french_of_paper();
 std::span<const Entry> french_of_plan();
+std::span<const Entry> french_of_program();
 std::span<const Entry> french_of_review();
 std::span<const Entry> french_of_rounds();
 std::span<const Entry> french_of_steps();
 std::span<const Entry> french_of_things();
+std::span<const Entry> french_of_trade();
 std::span<const Entry> french_of_woods();
 
 std::span<const std::span<const Entry>> french_tables();

@@ -26,11 +26,12 @@ std::string printed(double mm, UnitSystem units) {
     return print_length(Length::mm(mm), {.system = units});
 }
 
-std::string listed(const std::vector<std::string> &names) {
+/// "B", "B and D", "A, B and D".
+Said listed(const std::vector<std::string> &names) {
     std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
+    for (std::size_t i = 0; i + 1 < names.size(); ++i)
+        text += (i == 0 ? "" : ", ") + names[i];
+    return text.empty() ? said("%1", names.back()) : said("%1 and %2", text, names.back());
 }
 
 } // namespace
@@ -64,24 +65,26 @@ WallStanding standing_in_all(const Layout &layout) {
     return all;
 }
 
-std::string height_words(const Layout &layout, UnitSystem units) {
+Said height_words(const Layout &layout, UnitSystem units) {
     const WallStanding s = standing_in_all(layout);
-    const std::string nominal = printed(layout.height, units), low = printed(s.lowest, units),
-                      high = printed(s.highest, units);
-    if (s.logs == 0) return nominal + " high";
-    return (low == high ? high : low + " to " + high) + " high" +
-           (low == high && high == nominal ? "" : " (" + nominal + " by its rounds)");
+    const LengthAmount nominal = in_mm(layout.height), low = in_mm(s.lowest), high = in_mm(s.highest);
+    if (s.logs == 0) return said("%1 high", nominal);
+    const bool level = printed(s.lowest, units) == printed(s.highest, units);
+    if (!level) return said("%1 to %2 high (%3 by its rounds)", low, high, nominal);
+    if (printed(s.highest, units) == printed(layout.height, units)) return said("%1 high", high);
+    return said("%1 high (%2 by its rounds)", high, nominal);
 }
 
-std::string round_words(const Layout &layout) {
-    std::string text = std::to_string(layout.rounds) + (layout.rounds == 1 ? " round" : " rounds");
+Said round_words(const Layout &layout) {
+    const bool one = layout.rounds == 1;
+    const Said rounds = one ? said("%1 round", layout.rounds) : said("%1 rounds", layout.rounds);
     const int most = standing_in_all(layout).logs;
-    if (most <= layout.rounds) return text;
+    if (most <= layout.rounds) return rounds;
     std::vector<std::string> names;
     for (const WallStanding &s : standing_of(layout))
         if (s.logs == most) names.push_back(layout.walls[static_cast<std::size_t>(s.wall)].name);
-    return text + " (" + std::to_string(most) + " logs in wall" + (names.size() == 1 ? " " : "s ") +
-           listed(names) + ")";
+    return names.size() == 1 ? said("%1 (%2 logs in wall %3)", rounds, most, listed(names))
+                             : said("%1 (%2 logs in walls %3)", rounds, most, listed(names));
 }
 
 void note_pitch_left_out(const Shell &shell, Layout &layout) {

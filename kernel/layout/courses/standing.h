@@ -25,10 +25,10 @@ WallStanding standing_in_all(const Layout &layout);
 
 /// "2300 mm high", and where the rounds say something else "(2320 mm by its rounds)"; a shell whose walls end
 /// at two heights is "2275 to 2300 mm high".
-std::string height_words(const Layout &layout, UnitSystem units);
+Said height_words(const Layout &layout, UnitSystem units);
 
 /// "9 rounds", and where some walls have more logs than that "(10 logs in walls B and D)".
-std::string round_words(const Layout &layout);
+Said round_words(const Layout &layout);
 
 /// Warns where a shell that is to be closed level ends at more than one height. Appends to the findings.
 void check_level_top(const Shell &shell, Layout &layout);

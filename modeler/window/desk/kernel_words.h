@@ -1,4 +1,4 @@
-// The words of lists, problems and file errors in the person's language. Those of findings are values:
+// The words of problems and file errors in the person's language. Those of findings are values:
 // finding_words.h.
 #pragma once
 

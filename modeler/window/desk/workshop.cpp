@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/review/review.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/stated_plan.h"
 
@@ -35,6 +36,7 @@ bool may_be_advised(const Finding &finding) {
 void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, bool in_drag) {
     ExportJob &job = state.job;
     job.shell = *state.read.shell;
+    job.options.language = language();
     job.layout = in_drag ? lay_out_to_try(job.shell) : lay_out(job.shell);
     job.findings = job.layout.findings;
     state.lacks_advice = in_drag && std::ranges::any_of(job.findings, may_be_advised);

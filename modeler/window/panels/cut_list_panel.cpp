@@ -2,7 +2,7 @@
 
 #include "exporters/lists/tables.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/table_model.h"
@@ -55,10 +55,10 @@ QString total_words(const CutList &list) {
                         .arg(volume_text(volume, list.units));
     if (list.weights_known)
         words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units)) +
-                 QStringLiteral("\n") + kernel_words(std::string(weight_caution)) + QStringLiteral("\n") +
-                 kernel_words(list.weight_basis);
+                 QStringLiteral("\n") + text(list.voice.word(weight_caution)) + QStringLiteral("\n") +
+                 text(list.weight_basis);
     else
-        words += QStringLiteral("\n") + kernel_words(list.weight_basis);
+        words += QStringLiteral("\n") + text(list.weight_basis);
     return words;
 }
 
@@ -150,7 +150,7 @@ void CutListPanel::refresh() {
         std::vector<double> volumes;
         for (const Body &body : state->job.bodies)
             volumes.push_back(body.volume);
-        const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes);
+        const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes, language());
         model_->show(table_of(list, which_->currentIndex()));
         totals_->setText(total_words(list));
     } else {

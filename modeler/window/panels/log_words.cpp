@@ -7,7 +7,6 @@
 #include "kernel/review/opening_facts.h"
 #include "kernel/trade/settling.h"
 #include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
 #include <QCoreApplication>
@@ -42,18 +41,18 @@ class Words {
 QString joined(const std::vector<std::string> &all) {
     QStringList list;
     for (const std::string &item : all)
-        list << kernel_words(item);
+        list << text(item);
     return list.join(QStringLiteral(", "));
 }
 
 void Words::sizes(const PieceRow &row, UnitSystem units) {
     const Blank &b = row.stick.blank;
-    this->row(tr("Kind"), kernel_words(row.stick.kind));
+    this->row(tr("Kind"), text(row.stick.kind));
     this->row(tr("Blank"), tr("%1 × %2, %3 long")
                                .arg(length_text(b.width, units), length_text(b.height, units),
                                     length_text(b.length, units)));
-    this->row(tr("Finish"), kernel_words(row.finish));
-    this->row(tr("Fabric"), kernel_words(row.fabric));
+    this->row(tr("Finish"), text(row.finish));
+    this->row(tr("Fabric"), text(row.fabric));
     this->row(tr("Volume"), volume_text(row.stick.volume, units));
     if (row.stick.high_kg <= 0) return;
     this->row(tr("Weight, estimated"), weight_text(row.stick.low_kg, row.stick.high_kg, units));
@@ -63,13 +62,13 @@ void Words::sizes(const PieceRow &row, UnitSystem units) {
 }
 
 void Words::caution(const CutList &list) {
-    this->row(tr("Weights"), list.weights_known ? kernel_words(std::string(weight_caution))
-                                                : kernel_words(list.weight_basis));
+    this->row(tr("Weights"), text(list.weights_known ? list.voice.word(weight_caution) : list.weight_basis));
 }
 
 /// How a joist, beam or trimmer of a floor with a stated load would bend and be pressed.
 void Words::screen(const State &state, int timber) {
     const FloorScreen all = screen_floors(state.job.shell, state.job.layout);
+    const Voice voice = voice_of(state.job);
     const bool metric = state.job.shell.units == UnitSystem::metric;
     const auto pressed = [metric](double mpa) {
         return metric ? QStringLiteral("%1 MPa").arg(mpa, 0, 'f', 2)
@@ -85,17 +84,17 @@ void Words::screen(const State &state, int timber) {
                       .arg(std::floor(s.span / std::max(s.deflection, 1e-9)), 0, 'f', 0));
         this->row(tr("Bending, shear, bearing"),
                   QStringLiteral("%1; %2; %3").arg(pressed(s.bending), pressed(s.shear), pressed(s.bearing)));
-        this->row(tr("Allowable stresses"), kernel_words(std::string(no_allowable)));
-        this->row(tr("Formulas"), kernel_words(all.formulas));
-        this->row(tr("Inputs"), kernel_words(all.inputs));
-        this->row(tr("Caution"), kernel_words(std::string(joist_caution)));
+        this->row(tr("Allowable stresses"), text(voice.word(no_allowable)));
+        this->row(tr("Formulas"), text(voice.words(all.formulas)));
+        this->row(tr("Inputs"), text(voice.words(all.inputs)));
+        this->row(tr("Caution"), text(voice.word(joist_caution)));
     }
 }
 
 void Words::neighbours(const PieceRow &row) {
     this->row(tr("Butt"), row.butt_left ? tr("left") : tr("right"));
-    this->row(tr("Left end"), kernel_words(row.left));
-    this->row(tr("Right end"), kernel_words(row.right));
+    this->row(tr("Left end"), text(row.left));
+    this->row(tr("Right end"), text(row.right));
     this->row(tr("Above"), joined(row.above));
     this->row(tr("Below"), joined(row.below));
     this->row(tr("Notched left to"), joined(row.at_left));
@@ -120,7 +119,7 @@ QString words_of_piece(const State &state, int piece) {
     std::vector<double> volumes;
     for (const Body &body : state.job.bodies)
         volumes.push_back(body.volume);
-    const CutList list = collect_cut_list(state.job.shell, state.job.layout, volumes);
+    const CutList list = collect_cut_list(state.job.shell, state.job.layout, volumes, language());
     const PieceRow &row = list.pieces[static_cast<std::size_t>(piece)];
     Words words;
     words.sizes(row, state.job.shell.units);
@@ -151,9 +150,10 @@ QString words_of_opening(const State &state, int opening) {
                                                .arg(tag(facts.header), length_text(facts.runs_left, units),
                                                     length_text(facts.runs_right, units)));
     if (facts.sill >= 0) words.row(Words::tr("Log below"), tag(facts.sill));
+    const Voice voice = voice_of(state.job);
     words.row(Words::tr("Settle space"), length_text(facts.settle_space, units));
-    words.row(Words::tr("by"), kernel_words(facts.settle_basis));
-    words.row(Words::tr("Caution"), kernel_words(std::string(settling_caution)));
+    words.row(Words::tr("by"), text(voice.words(facts.settle_basis)));
+    words.row(Words::tr("Caution"), text(voice.word(settling_caution)));
     return words.table();
 }
 

@@ -1,57 +1,20 @@
 #include "modeler/window/panels/table_model.h"
 
 #include "kernel/measure/measure.h"
-#include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/words.h"
 
-#include <QCoreApplication>
 #include <optional>
 
 namespace roundlay::window {
 
 namespace {
 
-/// The lists' column titles, for the translators.
-[[maybe_unused]] const char *const titles[] = {QT_TRANSLATE_NOOP("lists", "piece"),
-                                               QT_TRANSLATE_NOOP("lists", "qty"),
-                                               QT_TRANSLATE_NOOP("lists", "kind"),
-                                               QT_TRANSLATE_NOOP("lists", "width"),
-                                               QT_TRANSLATE_NOOP("lists", "height"),
-                                               QT_TRANSLATE_NOOP("lists", "length"),
-                                               QT_TRANSLATE_NOOP("lists", "m3"),
-                                               QT_TRANSLATE_NOOP("lists", "ft3"),
-                                               QT_TRANSLATE_NOOP("lists", "blank to"),
-                                               QT_TRANSLATE_NOOP("lists", "log to"),
-                                               QT_TRANSLATE_NOOP("lists", "each blank kg to"),
-                                               QT_TRANSLATE_NOOP("lists", "each blank lb to"),
-                                               QT_TRANSLATE_NOOP("lists", "each log kg to"),
-                                               QT_TRANSLATE_NOOP("lists", "each log lb to"),
-                                               QT_TRANSLATE_NOOP("lists", "each Int. 1/4 bd ft"),
-                                               QT_TRANSLATE_NOOP("lists", "each kg from"),
-                                               QT_TRANSLATE_NOOP("lists", "to"),
-                                               QT_TRANSLATE_NOOP("lists", "each lb from"),
-                                               QT_TRANSLATE_NOOP("lists", "butt"),
-                                               QT_TRANSLATE_NOOP("lists", "tag"),
-                                               QT_TRANSLATE_NOOP("lists", "raise"),
-                                               QT_TRANSLATE_NOOP("lists", "left end"),
-                                               QT_TRANSLATE_NOOP("lists", "right end"),
-                                               QT_TRANSLATE_NOOP("lists", "diameter"),
-                                               QT_TRANSLATE_NOOP("lists", "pegs"),
-                                               QT_TRANSLATE_NOOP("lists", "bores from"),
-                                               QT_TRANSLATE_NOOP("lists", "bores to"),
-                                               QT_TRANSLATE_NOOP("lists", "least round"),
-                                               QT_TRANSLATE_NOOP("lists", "for"),
-                                               QT_TRANSLATE_NOOP("lists", "what"),
-                                               QT_TRANSLATE_NOOP("lists", "amount"),
-                                               QT_TRANSLATE_NOOP("lists", "unit"),
-                                               QT_TRANSLATE_NOOP("lists", "note")};
-
 QString words_of(const Entry &entry) {
-    if (const auto *words = std::get_if<std::string>(&entry)) return kernel_words(*words);
+    if (const auto *words = std::get_if<std::string>(&entry)) return text(*words);
     if (const auto *number = std::get_if<Number>(&entry)) return text(number->digits);
     QStringList all;
     for (const std::string &item : std::get<std::vector<std::string>>(entry))
-        all << kernel_words(item);
+        all << text(item);
     return all.join(u' ');
 }
 
@@ -99,7 +62,7 @@ QVariant TableModel::data(const QModelIndex &index, int role) const {
 QVariant TableModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
     const std::string &title = table_.columns[shown_[static_cast<std::size_t>(section)]].title;
-    return QCoreApplication::translate("lists", title.c_str());
+    return text(title);
 }
 
 TableOrder::TableOrder(QObject *parent) : QSortFilterProxyModel(parent) {

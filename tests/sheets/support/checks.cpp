@@ -61,10 +61,12 @@ Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t mos
         set.push_back(std::move(subject));
     std::vector<Sheet> all = composed(set, {s.shell, s.layout, s.bodies, options});
     BookWords words;
-    words.facts = {{"Walls", std::to_string(s.layout.walls.size())},
-                   {"Logs", std::to_string(s.layout.pieces.size())}};
+    const bool french = options.fields.language == Language::french;
+    words.facts = {{french ? "Murs" : "Walls", std::to_string(s.layout.walls.size())},
+                   {french ? "Pièces" : "Logs", std::to_string(s.layout.pieces.size())}};
     words.cautions = {
-        "Local code and a licensed professional decide; nothing here is an approval of anything."};
+        french ? "Le code local et un professionnel agréé décident ; rien ici n’approuve quoi que ce soit."
+               : "Local code and a licensed professional decide; nothing here is an approval of anything."};
     Book book = bound_book(s.shell, options, words, std::move(all));
     book.created = 1700000000;
     return book;
