@@ -1,12 +1,10 @@
 // What is measured from a stated place: running dimensions along a log, heights from a level plane.
 #pragma once
 
-#include "kernel/measure/measure.h"
 #include "kernel/measure/said.h"
+#include "kernel/record/reading.h"
 
-#include <optional>
 #include <span>
-#include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
@@ -21,12 +19,14 @@ std::variant<std::vector<Length>, Said> parts_of(std::span<const Length> running
 /// its offset from the first, up or down.
 struct LevelPlane {
     std::string name;
-    Length offset;
+    Reading offset;    ///< over the plane that all offsets are told from; not taken: it is that plane
+    std::string where; ///< its marks on the house
+    std::string sheet;
     bool operator==(const LevelPlane &) const = default;
 };
 
 /// A height read from a plane, over the plane that all offsets are told from. Nothing where no plane is
-/// called so.
+/// called so, or its offset is not known.
 std::optional<Length> over_first_plane(std::span<const LevelPlane> planes, std::string_view plane,
                                        Length height);
 

@@ -1,4 +1,4 @@
-#include "kernel/record/field_note.h"
+#include "kernel/record/check_record.h"
 #include "kernel/record/running.h"
 #include "tests/support/catch.h"
 #include "tests/support/said.h"
@@ -28,8 +28,15 @@ TEST_CASE("Running dimensions from a stated zero give their parts") {
 TEST_CASE("Heights of several level planes meet in one") {
     // Museumsnytt 1/1951, lecture on moving houses: heights up and down from a level plane through the house;
     // two or more planes, since the instrument must be moved.
-    const LevelPlane planes[] = {{"L1", Length()}, {"L2", note("2.0.0")}};
+    Record record;
+    record.notation.denominator = 4;
+    record.planes = {{"L1", {}, "on all corners", ""}, {"L2", {.written = "2.0.0"}, "in the north room", ""}};
+    CHECK(read_numbers(record).empty());
+    const auto &planes = record.planes;
     CHECK(over_first_plane(planes, "L1", note("-0.3.2")) == Length::inches(-3.5));
     CHECK(over_first_plane(planes, "L2", note("-0.3.2")) == Length::inches(20.5));
     CHECK_FALSE(over_first_plane(planes, "L3", note("0")));
+    record.planes[1].offset = {.written = "2.0"}; // two fields: open
+    CHECK(read_numbers(record).size() == 1);
+    CHECK_FALSE(over_first_plane(planes, "L2", note("0")));
 }

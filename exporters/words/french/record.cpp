@@ -6,23 +6,59 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"%1 between shoulders is more than the %2 over all: measure one of them again",
+     "%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux"},
     {"%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or "
      "sixteenths of an inch",
      "%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, "
-     "en "
-     "huitièmes ou en seizièmes de pouce"},
+     "en huitièmes ou en seizièmes de pouce"},
     {"%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means",
      "%1 a deux nombres et peut être des pieds.pouces ou des pieds décimaux : indiquez ce que la feuille "
      "entend"},
+    {"%1 is %2, where others like it are about %3: was it noted in another unit?",
+     "%1 fait %2, alors que d’autres du même genre font environ %3 : a-t-il été noté dans une autre unité ?"},
+    {"%1 is not from 0 to %2: look at the sheet again", "%1 n’est pas de 0 à %2 : revoyez la feuille"},
+    {"%1 is not over 0 and up to %2: look at the sheet again",
+     "%1 n’est pas au-dessus de 0 et jusqu’à %2 : revoyez la feuille"},
     {"%1 is not read as a length from its character %2 on: write feet.inches.parts such as 3.10.1, or a "
-     "number with "
-     "its unit such as 8 1/2 in or 215 mm",
+     "number with its unit such as 8 1/2 in or 215 mm",
      "%1 ne se lit pas comme une longueur à partir de son caractère %2 : écrivez pieds.pouces.parties comme "
-     "3.10.1, "
-     "ou un nombre avec son unité comme 8 1/2 in ou 215 mm"},
+     "3.10.1, ou un nombre avec son unité comme 8 1/2 in ou 215 mm"},
+    {"%1 is over %2 up or down: look at the sheet again",
+     "%1 dépasse %2 vers le haut ou le bas : revoyez la feuille"},
+    {"%1 is stated twice: give each its own name",
+     "%1 est indiqué deux fois : donnez à chacun son propre nom"},
+    {"%1 lies past the end of the log, which is %2 long: measure one of them again",
+     "%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux"},
+    {"a log has no tag: give it one of its own, which it keeps for ever",
+     "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
+    {"a moisture says little without its season and the depth of its probe: state both",
+     "une humidité dit peu sans sa saison et la profondeur de sa sonde : indiquez les deux"},
+    {"a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16",
+     "une feuille compte en quarts, huitièmes ou seizièmes de pouce : indiquez 4, 8 ou 16"},
+    {"both ends of the log are in corner %1: ends are told apart by their corner",
+     "les deux bouts de la pièce sont dans l’angle %1 : les bouts se distinguent par leur angle"},
+    {"log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is "
+     "scarfed to which",
+     "la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou "
+     "laquelle remplace l’autre ou lui est entée"},
+    {"log %1 names itself: name the other log", "la pièce %1 se nomme elle-même : nommez l’autre pièce"},
+    {"log %1 replaces itself by way of others: one of them came first",
+     "la pièce %1 se remplace elle-même à travers d’autres : l’une d’elles était la première"},
+    {"no end of the log lies in corner %1: name an end's corner",
+     "aucun bout de la pièce ne se trouve dans l’angle %1 : nommez l’angle d’un bout"},
+    {"no level plane of the record is called %1: state it with its offset",
+     "aucun plan de niveau du relevé ne s’appelle %1 : indiquez-le avec son décalage"},
+    {"no log of the record has the tag %1: record it, even where it is missing, or mend the tag",
+     "aucune pièce du relevé n’a le repère %1 : relevez-la, même si elle manque, ou corrigez le repère"},
+    {"no other log says that it was cut from %1, and none is called so: look whether the name is the same in "
+     "its other pieces",
+     "aucune autre pièce ne dit venir de %1, et aucune ne s’appelle ainsi : voyez si le nom est le même dans "
+     "ses autres morceaux"},
+    {"no sheet of the record is called %1: state it with its denominator",
+     "aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur"},
     {"running dimension %1 is %2 and lies before the one in front of it, %3: put them in order, or look at "
-     "the sheet "
-     "again",
+     "the sheet again",
      "la cote cumulée %1 est %2 et se trouve avant la précédente, %3 : mettez-les en ordre, ou revoyez la "
      "feuille"},
     {"the comma of %1 can part thousands or decimals: write the number without it, or with a point",
@@ -31,14 +67,15 @@ constexpr Entry entries[] = {
     {"the second field of %1 is inches and not under 12: look at the sheet again, and write feet, inches and "
      "parts",
      "le deuxième nombre de %1 est en pouces et n’est pas sous 12 : revoyez la feuille, et écrivez pieds, "
-     "pouces et "
-     "parties"},
+     "pouces et parties"},
     {"the third field of %1 is not under %2, which is the denominator of its sheet: look at the sheet again, "
-     "or state "
-     "another denominator",
+     "or state another denominator",
      "le troisième nombre de %1 n’est pas sous %2, le dénominateur de sa feuille : revoyez la feuille, ou "
-     "indiquez un "
-     "autre dénominateur"},
+     "indiquez un autre dénominateur"},
+    {"the zone ends at %1, before its beginning at %2: put the two in order",
+     "la zone finit à %1, avant son début à %2 : mettez les deux en ordre"},
+    {"two logs have the tag %1: give each its own, which it keeps for ever",
+     "deux pièces ont le repère %1 : donnez à chacune le sien, qu’elle garde pour toujours"},
 };
 
 } // namespace

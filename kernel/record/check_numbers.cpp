@@ -1,0 +1,109 @@
+#include "kernel/record/check_numbers.h"
+
+#include "kernel/record/readings.h"
+
+#include <algorithm>
+#include <map>
+
+namespace roundlay {
+
+namespace {
+
+constexpr double longest = 100'000; // mm, as of a wall
+constexpr double thickest = 2'000;
+
+/// Nothing where it is a length that such a number can be.
+std::optional<Said> out_of_range(const Reading &reading, Range range) {
+    const double mm = reading.value->mm();
+    const double most = range == Range::size || range == Range::gap ? thickest : longest;
+    switch (range) {
+    case Range::size:
+        if (mm > 0 && mm <= most) break;
+        return said("%1 is not over 0 and up to %2: look at the sheet again", reading.written, in_mm(most));
+    case Range::along:
+    case Range::gap:
+        if (mm >= 0 && mm <= most) break;
+        return said("%1 is not from 0 to %2: look at the sheet again", reading.written, in_mm(most));
+    case Range::up_or_down:
+        if (mm >= -most && mm <= most) break;
+        return said("%1 is over %2 up or down: look at the sheet again", reading.written, in_mm(most));
+    }
+    return std::nullopt;
+}
+
+/// A number among those that should be much like it: heights of ends, the lengths of one wall.
+struct Among {
+    std::string path;
+    const Reading *reading;
+};
+using Alike = std::map<std::string, std::vector<Among>>;
+
+/// "found[].end[].height", and of a length along a log the wall as well.
+std::string likeness(const std::string &path, Range range, const FoundLog &log) {
+    std::string kind;
+    bool inside = false;
+    for (const char c : path) {
+        inside = c == '[' || (inside && c != ']');
+        if (!inside) kind += c;
+    }
+    if (range == Range::along) kind += " of " + log.place.wall;
+    return kind;
+}
+
+bool is_compared(const std::string &path, Range range) {
+    return path.starts_with("found[") &&
+           (range == Range::size || path.ends_with(".length") || path.ends_with(".between_shoulders"));
+}
+
+double middle_of(const std::vector<Among> &all) {
+    std::vector<double> sizes;
+    for (const Among &each : all)
+        sizes.push_back(each.reading->value->mm());
+    const auto middle = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
+    std::nth_element(sizes.begin(), middle, sizes.end());
+    return *middle;
+}
+
+void tell_strangers(const std::vector<Among> &all, std::vector<RecordProblem> &problems) {
+    constexpr std::size_t fewest = 4; // of which one can be the slip
+    constexpr double strange = 8; // under the 10 of cm for mm and the 25.4 of inches; our choice, no source
+    if (all.size() < fewest) return;
+    const double middle = middle_of(all);
+    for (const Among &each : all) {
+        const double size = each.reading->value->mm();
+        if (size < middle * strange && size * strange > middle) continue;
+        problems.push_back({false, each.path,
+                            said("%1 is %2, where others like it are about %3: was it noted in another unit?",
+                                 each.reading->written, in_mm(size), in_mm(middle))});
+    }
+}
+
+} // namespace
+
+std::vector<RecordProblem> read_numbers(Record &record) {
+    std::vector<RecordProblem> problems;
+    each_number(record, [&](const NumberAt &at, Reading &reading) {
+        const NoteValue read = read_note(reading.written, notation_of(record, at.sheet));
+        reading.value.reset();
+        if (const auto *trouble = std::get_if<NoteTrouble>(&read)) {
+            problems.push_back({!trouble->open, at.path, trouble->what});
+            return;
+        }
+        reading.value = std::get<Length>(read);
+        if (auto out = out_of_range(reading, at.range)) problems.push_back({true, at.path, std::move(*out)});
+    });
+    return problems;
+}
+
+void tell_strange_numbers(const Record &record, std::vector<RecordProblem> &problems) {
+    Alike alike;
+    for (std::size_t i = 0; i < record.logs.size(); ++i)
+        each_number_of(record.logs[i], log_path(i), [&](const NumberAt &at, const Reading &reading) {
+            if (reading.value && reading.value->mm() > 0 && is_compared(at.path, at.range))
+                alike[likeness(at.path, at.range, record.logs[i])].push_back({at.path, &reading});
+        });
+    for (const auto &[kind, all] : alike)
+        tell_strangers(all, problems);
+}
+
+} // namespace roundlay

@@ -1,0 +1,82 @@
+#include "kernel/record/check_record.h"
+
+#include "kernel/record/check_names.h"
+#include "kernel/record/check_numbers.h"
+#include "kernel/record/readings.h"
+
+namespace roundlay {
+
+namespace {
+
+/// Numbers of one log that exclude one another.
+class OneLog {
+  public:
+    OneLog(const FoundLog &log, std::string path, std::vector<RecordProblem> &problems)
+        : log_(log), path_(std::move(path)), problems_(problems) {}
+
+    void check() {
+        if (log_.between_shoulders.value && log_.length.value &&
+            *log_.between_shoulders.value > *log_.length.value)
+            tell("between_shoulders",
+                 said("%1 between shoulders is more than the %2 over all: measure one of them again",
+                      log_.between_shoulders.written, log_.length.written));
+        check_zones();
+        past_end(log_.stations, "station", &Station::at, "at");
+        past_end(log_.zones, "zone", &ConditionZone::to, "to");
+        past_end(log_.tests, "test", &WoodTest::at, "at");
+        past_end(log_.moistures, "moisture", &MoistureReading::at, "at");
+        past_end(log_.pegs, "peg", &FoundPeg::at, "at");
+        past_end(log_.later_cuts, "later_cut", &LaterCut::at, "at");
+        for (std::size_t i = 0; i < log_.moistures.size(); ++i)
+            if (!log_.moistures[i].season || !log_.moistures[i].depth.is_taken())
+                tell(
+                    "moisture[" + std::to_string(i) + "]",
+                    said("a moisture says little without its season and the depth of its probe: state both"));
+    }
+
+  private:
+    void tell(const std::string &at, Said what, bool refused = false) {
+        problems_.push_back({refused, path_ + "." + at, std::move(what)});
+    }
+
+    void check_zones() {
+        for (std::size_t i = 0; i < log_.zones.size(); ++i) {
+            const ConditionZone &zone = log_.zones[i];
+            if (zone.from.value && zone.to.value && *zone.to.value < *zone.from.value)
+                tell("zone[" + std::to_string(i) + "].to",
+                     said("the zone ends at %1, before its beginning at %2: put the two in order",
+                          zone.to.written, zone.from.written),
+                     true);
+        }
+    }
+
+    template <typename Part>
+    void past_end(const std::vector<Part> &parts, const std::string &list, Reading Part::*at,
+                  const char *key) {
+        if (!log_.length.value) return;
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            const Reading &reading = parts[i].*at;
+            if (reading.value && *reading.value > *log_.length.value)
+                tell(list + "[" + std::to_string(i) + "]." + key,
+                     said("%1 lies past the end of the log, which is %2 long: measure one of them again",
+                          reading.written, log_.length.written));
+        }
+    }
+
+    const FoundLog &log_;
+    std::string path_;
+    std::vector<RecordProblem> &problems_;
+};
+
+} // namespace
+
+std::vector<RecordProblem> contradictions(const Record &record) {
+    std::vector<RecordProblem> problems;
+    tell_wrong_names(record, problems);
+    for (std::size_t i = 0; i < record.logs.size(); ++i)
+        OneLog(record.logs[i], log_path(i), problems).check();
+    tell_strange_numbers(record, problems);
+    return problems;
+}
+
+} // namespace roundlay

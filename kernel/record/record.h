@@ -1,0 +1,68 @@
+// The record of a house that stands: what is said of the survey as a whole, and every log that was found.
+//
+// A plain value that stands beside the shell: a house can be recorded before anybody knows how to model it.
+#pragma once
+
+#include "kernel/record/field_note.h"
+#include "kernel/record/found_log.h"
+#include "kernel/record/running.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// A sheet of field notes. What it leaves out is as the survey says.
+struct FieldSheet {
+    std::string name;
+    Notation notation;
+    std::string by, on;
+    bool operator==(const FieldSheet &) const = default;
+};
+
+enum class WallSide { outside, inside };
+
+struct RecordedWall {
+    std::string wall;
+    WallSide read_from =
+        WallSide::outside; ///< the side that somebody stands on who calls its ends left and right
+    Reading length;
+    std::string sheet, note;
+    bool operator==(const RecordedWall &) const = default;
+};
+
+/// A corner of the house, by the name that ends of logs are told by.
+struct RecordedCorner {
+    std::string name;
+    std::vector<std::string> walls; ///< that meet in it
+    Reading level;                  ///< up or down from the plane
+    std::string plane;
+    Reading lean_first, lean_second; ///< of its arris on the faces of the two walls, outward
+    Reading lean_over;               ///< the height that they are measured over
+    std::string sheet, note;
+    bool operator==(const RecordedCorner &) const = default;
+};
+
+/// From corner to corner through the house: what tells how far it is off square.
+struct Diagonal {
+    std::string from, to;
+    Reading length;
+    std::string sheet;
+    bool operator==(const Diagonal &) const = default;
+};
+
+struct Record {
+    std::string by, on;    ///< who measured, and when
+    std::string exactness; ///< how exact, and how measured
+    std::string not_seen;  ///< what could not be looked at
+    Notation notation;     ///< of all sheets that do not say otherwise
+    std::vector<FieldSheet> sheets;
+    std::vector<LevelPlane> planes;
+    std::vector<RecordedWall> walls;
+    std::vector<RecordedCorner> corners;
+    std::vector<Diagonal> diagonals;
+    std::vector<FoundLog> logs;
+    bool operator==(const Record &) const = default;
+};
+
+} // namespace roundlay
