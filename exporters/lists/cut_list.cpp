@@ -4,6 +4,7 @@
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/table.h"
 #include "kernel/layout/courses/standing.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/layout/rounded.h"
 #include "kernel/review/lifted.h"
@@ -36,15 +37,15 @@ class Crossings {
         for (const Piece &piece : layout.pieces)
             by_tag[piece.tag] = &piece;
         for (const Piece &piece : layout.pieces)
-            for (const Cut &cut : piece.cuts)
-                if (const auto *seam = std::get_if<SeamCut>(&cut); seam && !seam->other.empty())
-                    add(piece, seam->end, seam->other);
-                else if (const auto *scope = std::get_if<ScopeCut>(&cut);
-                         scope && scope->use == ScopeUse::saddle) {
-                    add(piece, scope->end, scope->other);
-                    if (const auto lower = by_tag.find(scope->other); lower != by_tag.end())
-                        add(*lower->second, half_under(*lower->second, piece), piece.tag);
-                }
+            for (const Cut &cut : piece.cuts) {
+                const Neighbour met = neighbour_of(cut);
+                const auto end = end_of(cut);
+                if (met.what != Met::crossing_log || !end) continue;
+                const std::string other(met.name);
+                add(piece, *end, other);
+                if (const auto lower = by_tag.find(other); !met.cut_too && lower != by_tag.end())
+                    add(*lower->second, half_under(*lower->second, piece), piece.tag);
+            }
     }
 
     /// In tag order, each once.

@@ -1,6 +1,7 @@
 #include "exporters/lists/cut_words.h"
 
 #include "exporters/lists/measured_words.h"
+#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/fastenings/bore_marks.h"
 
 #include <algorithm>
@@ -15,31 +16,59 @@ std::string side_of(End end, const Voice &voice) {
     return end == End::datum ? voice.say("left end") : voice.say("right end");
 }
 
-std::vector<SeamCut> seams_at(const Piece &piece, End end) {
-    std::vector<SeamCut> seams;
-    for (const Cut &cut : piece.cuts)
-        if (const auto *seam = std::get_if<SeamCut>(&cut); seam && seam->end == end && !seam->runs_on)
-            seams.push_back(*seam);
-    return seams;
-}
-
-/// Notches of walls that this log runs past, corner by corner from the left.
-std::vector<std::vector<SeamCut>> notches_passed(const Piece &piece) {
-    std::vector<std::vector<SeamCut>> notches;
-    for (const Cut &cut : piece.cuts) {
-        const auto *seam = std::get_if<SeamCut>(&cut);
-        if (!seam || !seam->runs_on) continue;
-        const auto same = std::find_if(notches.begin(), notches.end(),
-                                       [&](const auto &n) { return n.front().corner == seam->corner; });
-        if (same == notches.end())
-            notches.push_back({*seam});
-        else
-            same->push_back(*seam);
+/// A piece's cuts as they are told together.
+class Sorted {
+  public:
+    Sorted(const Piece &piece, const HewnFaces &log, const Voice &voice) : log_(log), voice_(voice) {
+        for (const Cut &cut : piece.cuts)
+            match(cut, *this);
+        std::stable_sort(pockets.begin(), pockets.end(),
+                         [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
+        std::sort(passed.begin(), passed.end(),
+                  [](const auto &a, const auto &b) { return a.front().x_from < b.front().x_from; });
     }
-    std::sort(notches.begin(), notches.end(),
-              [](const auto &a, const auto &b) { return a.front().x_from < b.front().x_from; });
-    return notches;
-}
+
+    void operator()(const FaceCut &cut) { faces.push_back(cut); }
+    void operator()(const RoundCut &cut) { along.push_back(stick_words(cut, voice_)); }
+    void operator()(const SeamCut &cut) {
+        if (!cut.runs_on) return at(cut.end).seams.push_back(cut);
+        const auto same = std::find_if(passed.begin(), passed.end(),
+                                       [&](const auto &n) { return n.front().corner == cut.corner; });
+        if (same == passed.end())
+            passed.push_back({cut});
+        else
+            same->push_back(cut);
+    }
+    void operator()(const ScopeCut &cut) {
+        scoped = true;
+        along.push_back(scope_words(log_, cut, voice_));
+    }
+    void operator()(const BoxCut &cut) { along.push_back(box_words(log_, cut, voice_)); }
+    void operator()(const PocketCut &cut) { pockets.push_back(cut); }
+    void operator()(const CheekCut &cut) { at(cut.end).tailed = true; }
+    void operator()(const Bore &cut) { bores.push_back(cut); }
+
+    struct AtEnd {
+        std::vector<SeamCut> seams;
+        bool tailed = false;
+    };
+    const AtEnd &at(End end) const { return end == End::datum ? datum_ : far_; }
+
+    std::vector<FaceCut> faces;
+    std::vector<std::vector<SeamCut>>
+        passed;                     ///< notches of walls that it runs past, corner by corner from the left
+    std::vector<std::string> along; ///< words of what is told by itself, in cutting order
+    std::vector<PocketCut> pockets; ///< from the left
+    std::vector<Bore> bores;
+    bool scoped = false;
+
+  private:
+    AtEnd &at(End end) { return end == End::datum ? datum_ : far_; }
+
+    const HewnFaces &log_;
+    const Voice &voice_;
+    AtEnd datum_, far_;
+};
 
 std::string sides_of(const std::vector<SeamCut> &seams, const Voice &voice) {
     const auto on = [&](Side side) {
@@ -81,34 +110,25 @@ std::string notch_words(const HewnFaces &faces, End end, const std::vector<SeamC
 }
 
 /// An end of a timber that lies in a wall or another timber.
-std::string pocketed_words(const Piece &piece, End end, const Voice &voice) {
+std::string pocketed_words(const Piece &piece, const Sorted &cuts, End end, const Voice &voice) {
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
     const LengthAmount bearing =
         in_mm(end == End::datum ? there.shoulder : piece.blank.length - there.shoulder);
-    const auto tailed = [&](const Cut &cut) {
-        const auto *cheek = std::get_if<CheekCut>(&cut);
-        return cheek && cheek->end == end;
-    };
-    return std::any_of(piece.cuts.begin(), piece.cuts.end(), tailed)
-               ? voice.say("tailed, %1 of it in the pocket", bearing)
-               : voice.say("square, %1 of it in the pocket", bearing);
-}
-
-bool scoped(const Piece &piece) {
-    return std::any_of(piece.cuts.begin(), piece.cuts.end(),
-                       [](const Cut &cut) { return std::holds_alternative<ScopeCut>(cut); });
+    return cuts.at(end).tailed ? voice.say("tailed, %1 of it in the pocket", bearing)
+                               : voice.say("square, %1 of it in the pocket", bearing);
 }
 
 /// How the end is cut, whichever it is.
-std::string cut_of_end(const Piece &piece, const HewnFaces &faces, End end, const Voice &voice) {
-    const auto seams = seams_at(piece, end);
+std::string cut_of_end(const Piece &piece, const Sorted &cuts, const HewnFaces &faces, End end,
+                       const Voice &voice) {
+    const std::vector<SeamCut> &seams = cuts.at(end).seams;
     if (!seams.empty()) return notch_words(faces, end, seams, voice);
     const PieceEnd &there = end == End::datum ? piece.datum : piece.far;
     const std::string sawn =
         slant_words(faces, end, voice).empty() ? voice.say("square") : voice.say("at a slant");
     switch (there.kind) {
     case EndKind::corner:
-        return scoped(piece) ? voice.say("%1, past the corner", sawn) : sawn;
+        return cuts.scoped ? voice.say("%1, past the corner", sawn) : sawn;
     case EndKind::jamb:
         return voice.say("%1 at a jamb", sawn);
     case EndKind::butt:
@@ -118,23 +138,12 @@ std::string cut_of_end(const Piece &piece, const HewnFaces &faces, End end, cons
     case EndKind::pocket:
         break;
     }
-    return pocketed_words(piece, end, voice);
+    return pocketed_words(piece, cuts, end, voice);
 }
 
-std::string end_words(const Piece &piece, const HewnFaces &faces, End end, const Voice &voice) {
-    return voice.say("%1: %2", side_of(end, voice), cut_of_end(piece, faces, end, voice));
-}
-
-std::vector<std::string> all_pocket_words(const Piece &piece, const HewnFaces &faces, const Voice &voice) {
-    std::vector<PocketCut> pockets;
-    for (const Cut &cut : piece.cuts)
-        if (const auto *pocket = std::get_if<PocketCut>(&cut)) pockets.push_back(*pocket);
-    std::stable_sort(pockets.begin(), pockets.end(),
-                     [](const PocketCut &a, const PocketCut &b) { return a.x < b.x; });
-    std::vector<std::string> words;
-    for (const PocketCut &pocket : pockets)
-        words.push_back(pocket_words(piece, faces, pocket, voice));
-    return words;
+std::string end_words(const Piece &piece, const Sorted &cuts, const HewnFaces &faces, End end,
+                      const Voice &voice) {
+    return voice.say("%1: %2", side_of(end, voice), cut_of_end(piece, cuts, faces, end, voice));
 }
 
 /// "2 rod bores", "1 hole as found".
@@ -190,10 +199,10 @@ std::vector<std::string> all_bore_words(std::vector<Bore> bores, const Voice &vo
 
 std::vector<std::string> cut_words(const Piece &piece, const Voice &voice) {
     const HewnFaces faces = hewn_faces(piece);
+    const Sorted cuts(piece, faces, voice);
     std::vector<std::string> words;
-    for (const Cut &cut : piece.cuts)
-        if (const auto *face = std::get_if<FaceCut>(&cut); face && is_long(face->face))
-            words.push_back(face_words(piece, *face, voice));
+    for (const FaceCut &face : cuts.faces)
+        if (is_long(face.face)) words.push_back(face_words(piece, face, voice));
     if (faces.under_footing() == Footing::touched)
         words.push_back(
             voice.say("snap the lowest line and mark every cut from it before the first cut, which "
@@ -201,23 +210,16 @@ std::vector<std::string> cut_words(const Piece &piece, const Voice &voice) {
     for (const End end : {End::datum, End::far})
         if (std::string slant = slant_words(faces, end, voice); !slant.empty())
             words.push_back(std::move(slant));
-    words.push_back(end_words(piece, faces, End::datum, voice));
-    for (const auto &notch : notches_passed(piece))
+    words.push_back(end_words(piece, cuts, faces, End::datum, voice));
+    for (const auto &notch : cuts.passed)
         words.push_back(
             voice.say("%1 at corner %2", housed_words(faces, notch, voice), notch.front().corner));
-    std::vector<Bore> bores;
-    for (const Cut &cut : piece.cuts) {
-        if (const auto *box = std::get_if<BoxCut>(&cut)) words.push_back(box_words(faces, *box, voice));
-        if (const auto *bore = std::get_if<Bore>(&cut)) bores.push_back(*bore);
-        if (const auto *stick = std::get_if<RoundCut>(&cut)) words.push_back(stick_words(*stick, voice));
-        if (const auto *scope = std::get_if<ScopeCut>(&cut))
-            words.push_back(scope_words(faces, *scope, voice));
-    }
-    for (std::string &entry : all_pocket_words(piece, faces, voice))
+    words.insert(words.end(), cuts.along.begin(), cuts.along.end());
+    for (const PocketCut &pocket : cuts.pockets)
+        words.push_back(pocket_words(piece, faces, pocket, voice));
+    for (std::string &entry : all_bore_words(cuts.bores, voice))
         words.push_back(std::move(entry));
-    for (std::string &entry : all_bore_words(bores, voice))
-        words.push_back(std::move(entry));
-    words.push_back(end_words(piece, faces, End::far, voice));
+    words.push_back(end_words(piece, cuts, faces, End::far, voice));
     return words;
 }
 

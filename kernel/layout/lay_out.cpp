@@ -6,6 +6,7 @@
 #include "kernel/layout/advice/sliver_advice.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/courses/steps.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/fastenings/bores.h"
 #include "kernel/layout/fastenings/pegs.h"
 #include "kernel/layout/floors/floors.h"
@@ -21,14 +22,11 @@ namespace {
 
 /// Bores come last, from the datum end on, as they are marked out.
 void sort_bores(Layout &layout) {
-    const auto is_bore = [](const Cut &c) { return std::holds_alternative<Bore>(c); };
     for (Piece &p : layout.pieces) {
         const auto bores =
-            std::stable_partition(p.cuts.begin(), p.cuts.end(), [&](const Cut &c) { return !is_bore(c); });
-        std::stable_sort(bores, p.cuts.end(), [](const Cut &a, const Cut &b) {
-            const Bore &p1 = std::get<Bore>(a), &p2 = std::get<Bore>(b);
-            return p1.x < p2.x;
-        });
+            std::stable_partition(p.cuts.begin(), p.cuts.end(), [](const Cut &c) { return !bore_of(c); });
+        std::stable_sort(bores, p.cuts.end(),
+                         [](const Cut &a, const Cut &b) { return bore_of(a)->x < bore_of(b)->x; });
     }
 }
 

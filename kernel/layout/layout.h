@@ -1,7 +1,8 @@
 // Layout: every piece of a shell as numbers, and what its parts are called. Worked out by lay_out.h.
 #pragma once
 
-#include "kernel/layout/cut.h"
+#include "kernel/layout/cuts/blank.h"
+#include "kernel/layout/cuts/cut.h"
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
@@ -9,14 +10,6 @@
 #include <vector>
 
 namespace roundlay {
-
-/// What a piece is cut from in its own frame, whose x is level: from (0,0,0) to (length, width, height). What
-/// is ordered for it is its stock (pieces/stock.h).
-struct Blank {
-    double length = 0; ///< along x, over everything incl. overhangs
-    double width = 0;  ///< along y, outside face to inside face
-    double height = 0; ///< along z
-};
 
 enum class LogKind { full, half_start, half_finish };
 

@@ -1,6 +1,7 @@
 #include "kernel/levelling/recorded.h"
 
 #include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/text.h"
 #include "kernel/levelling/csv_report.h"
 #include "kernel/measure/character.h"
@@ -210,14 +211,9 @@ namespace {
 constexpr double measured_to = 3; ///< mm; hewn faces are not even to less. Common practice, no source.
 
 double height_at(const Piece &piece, bool right) {
-    double high = piece.blank.height, low = 0;
+    const HewnFaces faces = hewn_faces(piece);
     const double x = right ? piece.blank.length : 0;
-    for (const Cut &cut : piece.cuts)
-        if (const auto *face = std::get_if<FaceCut>(&cut)) {
-            if (face->face == LogFace::top) high = face->plane.height_at(x, 0);
-            if (face->face == LogFace::under) low = face->plane.height_at(x, 0);
-        }
-    return high - low;
+    return faces.top.at(x) - faces.under.at(x);
 }
 
 void compare(const Shell &shell, const Piece &piece, const RecordedLog &row, bool right,

@@ -1,5 +1,6 @@
 #include "kernel/review/floor_screen.h"
 
+#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/floors/bearing.h"
 #include "kernel/measure/load.h"
 #include "kernel/trade/species.h"
@@ -16,34 +17,45 @@ constexpr double n_per_mm2 = 1e-3; ///< 1 kPa
 constexpr double no_bearing = 1;   ///< mm: an end that reaches no wood is told, and its stress is past any
 constexpr double no_lift = 1;      ///< N
 
-/// Its least section: joists of tapered logs are thinner at the tip.
-Blank least_section(const Piece &piece) {
-    Blank least = piece.blank;
-    for (const Cut &cut : piece.cuts) {
-        const auto *face = std::get_if<FaceCut>(&cut);
-        if (!face) continue;
-        for (const double x : {0.0, piece.blank.length}) {
-            const Plane &p = face->plane;
-            if (face->face == LogFace::under)
-                least.height = std::min(least.height, piece.blank.height - p.height_at(x, 0));
-            if (face->face == LogFace::inside) // the two sides lie evenly about the middle
-                least.width = std::min(
-                    least.width, 2 * ((p.offset - p.normal.x * x) / p.normal.y - piece.blank.width / 2));
+/// What is left of a timber's blank along all its length.
+class LeastWood {
+  public:
+    explicit LeastWood(const Piece &piece) : blank_(piece.blank), section_(piece.blank) {
+        for (const Cut &cut : piece.cuts)
+            match(cut, *this);
+    }
+
+    /// Its least section: joists of tapered logs are thinner at the tip.
+    const Blank &section() const { return section_; }
+    /// How deep housings for other timbers go into its two sides, together.
+    double housed() const { return right_ + left_; }
+
+    void operator()(const FaceCut &cut) {
+        for (const double x : {0.0, blank_.length}) {
+            const Plane &p = cut.plane;
+            if (cut.face == LogFace::under)
+                section_.height = std::min(section_.height, blank_.height - p.height_at(x, 0));
+            if (cut.face == LogFace::inside) // the two sides lie evenly about the middle
+                section_.width = std::min(section_.width,
+                                          2 * ((p.offset - p.normal.x * x) / p.normal.y - blank_.width / 2));
         }
     }
-    return least;
-}
+    void operator()(const PocketCut &cut) {
+        double &side = cut.y_face < cut.y_back ? right_ : left_;
+        side = std::max(side, std::abs(cut.y_back - cut.y_face));
+    }
+    void operator()(const BoxCut &) {}   // seats: what is left over a beam and at an end is the timber's hold
+    void operator()(const CheekCut &) {} // tails: its neck is the timber's hold
+    // Only logs of walls have these.
+    void operator()(const SeamCut &) {}
+    void operator()(const ScopeCut &) {}
+    void operator()(const RoundCut &) {}
+    void operator()(const Bore &) {}
 
-/// How deep housings for other timbers go into its two sides, together.
-double housed(const Piece &piece) {
-    double right = 0, left = 0;
-    for (const Cut &cut : piece.cuts)
-        if (const auto *pocket = std::get_if<PocketCut>(&cut)) {
-            double &side = pocket->y_face < pocket->y_back ? right : left;
-            side = std::max(side, std::abs(pocket->y_back - pocket->y_face));
-        }
-    return right + left;
-}
+  private:
+    Blank blank_, section_;
+    double right_ = 0, left_ = 0;
+};
 
 /// What one timber lays on another.
 struct Landed {
@@ -170,13 +182,13 @@ class Screener {
         for (const Landed &l : landed_[i])
             s.points.push_back({l.at, l.total});
         const Loaded loaded(layout_, timber, s, landed_[i]);
-        loaded.judge(s, housed(piece));
+        loaded.judge(s, LeastWood(piece).housed());
         hand_on(timber, loaded);
         return s;
     }
 
     TimberScreen unloaded(const Piece &piece) const {
-        const Blank section = least_section(piece);
+        const Blank section = LeastWood(piece).section();
         TimberScreen s;
         s.width = section.width;
         s.height = section.height;
@@ -193,7 +205,7 @@ class Screener {
         const WeightEstimate own = weigh(piece.blank.width * piece.blank.height, shell_.wood);
         s.total = s.live + floor.dead_load.value_or(assumed_dead_load) * n_per_mm2 * strip +
                   own.high_kg * newtons_per_kilogram;
-        const Blank least = least_section(piece);
+        const Blank least = LeastWood(piece).section();
         s.sure = floor.dead_load.value_or(0) * n_per_mm2 * strip +
                  weigh(least.width * least.height, shell_.wood).low_kg * newtons_per_kilogram;
     }

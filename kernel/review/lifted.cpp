@@ -1,29 +1,20 @@
 #include "kernel/review/lifted.h"
 
+#include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/trade/log_volume.h"
 
 namespace roundlay {
 
-namespace {
-
-const RoundCut *round_stick(const Piece &piece) {
-    for (const Cut &cut : piece.cuts)
-        if (const auto *round = std::get_if<RoundCut>(&cut)) return round;
-    return nullptr;
-}
-
-} // namespace
-
 double small_end(const Piece &piece, const Blank &stock) {
-    const RoundCut *round = round_stick(piece);
+    const RoundCut *round = hewn_faces(piece).round;
     return round ? 2 * round->radius : least_round(stock.width, stock.height);
 }
 
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
     l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), shell.wood);
-    if (!round_stick(piece)) l.blank = weigh(stock.length * stock.width * stock.height, shell.wood);
+    if (!hewn_faces(piece).round) l.blank = weigh(stock.length * stock.width * stock.height, shell.wood);
     return l;
 }
 

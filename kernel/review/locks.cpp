@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners/notch.h"
 #include "kernel/layout/corners/own_notches.h"
+#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/plan/reach.h"
 #include "kernel/layout/text.h"
 
@@ -38,8 +39,8 @@ class CornerLocks {
         for (const Piece &p : layout_.pieces) {
             if (!is_log_of(p, w) || p.round != own.round) continue;
             for (const Cut &cut : p.cuts) {
-                const SeamCut *seam = std::get_if<SeamCut>(&cut);
-                const Piece *other = seam && seam->corner == corner_.name ? piece_of(seam->other) : nullptr;
+                const SeamCut *seam = seam_here(cut);
+                const Piece *other = seam ? piece_of(seam->other) : nullptr;
                 if (!other) continue;
                 const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
                 const bool under = seam->side == Side::under;
@@ -49,6 +50,14 @@ class CornerLocks {
                 return say_loose(corner_place(corner_.name, own.wall, own.round), subject("log", i, "kind"));
             }
         }
+    }
+
+    /// The seam of a joint that may lock at this corner.
+    const SeamCut *seam_here(const Cut &cut) const {
+        return match(
+            cut, [&](const SeamCut &seam) { return seam.corner == corner_.name ? &seam : nullptr; },
+            giving<ScopeCut>(nullptr), // hooks over the log that it crosses, whatever its slopes
+            giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, Bore>(nullptr)); // at no corner
     }
 
     bool ends_here(int wall) const { return corner_.kind == CornerKind::corner || corner_.runs_on != wall; }

@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners/corners.h"
+#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/locks.h"
@@ -77,11 +78,8 @@ void check_bores(const Shell &shell, const Layout &layout, const std::vector<Bod
     for (std::size_t m = 0; m < layout.models.size(); ++m) {
         if (scoped ? bodies[m].bores_apart : bodies[m].bores_clear) continue;
         const int first = layout.models[m].pieces.front();
-        const auto &cuts = layout.pieces[static_cast<std::size_t>(first)].cuts;
-        const bool stated = std::any_of(cuts.begin(), cuts.end(), [](const Cut &cut) {
-            const Bore *bore = std::get_if<Bore>(&cut);
-            return bore && bore->use;
-        });
+        const bool stated =
+            std::ranges::any_of(bodies[m].bores, [](const Bore &b) { return b.use.has_value(); });
         findings.push_back({Weight::warning,
                             "bores-meet",
                             {about::Piece{tag(layout, first)}},
@@ -103,10 +101,13 @@ class WoodOver {
         const Vec3 at = layout.walls[static_cast<std::size_t>(log.wall)].frame.to_local(log.frame.origin);
         left_ = o.from_left.mm() - at.x, right_ = left_ + o.width.mm();
         top_ = (o.sill + o.height).mm() - at.z;
-        for (const Cut &cut : log.cuts) {
-            if (const auto *box = std::get_if<BoxCut>(&cut)) take(*box);
-            if (const auto *face = std::get_if<FaceCut>(&cut)) take(*face);
-        }
+        for (const Cut &cut : log.cuts)
+            match(
+                cut, [&](const BoxCut &box) { take(box); }, [&](const FaceCut &face) { take(face); },
+                passing<RoundCut, ScopeCut>, // less is left over an opening in a round log: its blank counts
+                passing<SeamCut>,            // at corners, which keep clear of openings
+                passing<PocketCut, Bore>,    // not taken off
+                passing<CheekCut>);          // of a joist's end
     }
 
     double mm() const { return high_ - low_; }

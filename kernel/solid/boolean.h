@@ -1,7 +1,7 @@
 // The few calls of boolean operations.
 #pragma once
 
-#include "kernel/layout/cut.h"
+#include "kernel/layout/cuts/cut.h"
 
 #include <TopTools_ListOfShape.hxx>
 #include <TopoDS_Shape.hxx>

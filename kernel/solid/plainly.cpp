@@ -1,4 +1,5 @@
 // One box and one boolean per cut, one after another. Shares nothing with the direct way.
+#include "kernel/layout/cuts/match.h"
 #include "kernel/solid/boolean.h"
 #include "kernel/solid/guarded.h"
 #include "kernel/solid/round_tools.h"
@@ -135,10 +136,6 @@ TopoDS_Shape tool_of(const CheekCut &cut, const Blank &blank) {
                   blank.height + 2 * reach);
 }
 
-TopoDS_Shape tool_of(const Bore &bore, const Blank &) {
-    return bore_tool(bore);
-}
-
 TopoDS_Shape tool_of(const RoundCut &cut, const Blank &blank) {
     return stick_tool(cut, cut.radius + blank.width + blank.height + reach);
 }
@@ -146,6 +143,18 @@ TopoDS_Shape tool_of(const RoundCut &cut, const Blank &blank) {
 TopoDS_Shape tool_of(const ScopeCut &cut, const Blank &blank) {
     return scope_tool(cut, blank);
 }
+
+struct ToolOf {
+    const Blank &blank;
+    TopoDS_Shape operator()(const FaceCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const RoundCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const SeamCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const ScopeCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const BoxCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const PocketCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const CheekCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const Bore &cut) const { return bore_tool(cut); }
+};
 
 } // namespace
 
@@ -155,7 +164,7 @@ Solid build_plainly(const Piece &piece) {
         TopoDS_Shape wood = box({0, 0, 0}, {blank.length, blank.width, blank.height});
         for (const Cut &each : piece.cuts) {
             TopTools_ListOfShape tools;
-            tools.Append(std::visit([&](const auto &c) { return tool_of(c, blank); }, each));
+            tools.Append(match(each, ToolOf{blank}));
             wood = cut(wood, tools);
         }
         return Solid(wood);

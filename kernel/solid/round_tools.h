@@ -1,7 +1,7 @@
 // What the library is given to cut round surfaces with.
 #pragma once
 
-#include "kernel/layout/cut.h"
+#include "kernel/layout/cuts/cut.h"
 #include "kernel/layout/layout.h"
 
 #include <TopoDS_Shape.hxx>

@@ -4,7 +4,7 @@
 
 #include "exporters/sheets/cut_sheet/view.h"
 #include "kernel/geometry/polyhedron.h"
-#include "kernel/layout/cut.h"
+#include "kernel/layout/cuts/cut.h"
 
 #include <vector>
 

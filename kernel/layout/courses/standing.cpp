@@ -1,6 +1,7 @@
 #include "kernel/layout/courses/standing.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/cuts/asked.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,9 +17,9 @@ constexpr double told = 1;
 double lowest_top(const Piece &piece) {
     double low = piece.blank.height;
     for (const Cut &cut : piece.cuts)
-        if (const auto *face = std::get_if<FaceCut>(&cut); face && face->face == LogFace::top)
+        if (const Plane *top = hewn_plane(cut, LogFace::top))
             for (const double x : {0.0, piece.blank.length})
-                low = std::min(low, face->plane.height_at(x, 0));
+                low = std::min(low, top->height_at(x, 0));
     return piece.frame.origin.z + low;
 }
 

@@ -1,5 +1,7 @@
 #include "kernel/layout/fastenings/bore_marks.h"
 
+#include "kernel/layout/cuts/asked.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -35,7 +37,7 @@ std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, in
         if (stated.to_round && piece.round > *stated.to_round) continue;
         const double x = stated.from_left.mm() + stated.drift.mm() * (piece.round - stated.from_round);
         for (const Cut &cut : piece.cuts) {
-            const Bore *bore = std::get_if<Bore>(&cut);
+            const Bore *bore = bore_of(cut);
             if (bore == nullptr || !bore->use) continue;
             const Vec3 foot = piece.frame.to_world({bore->x, bore->y, bore->z_from});
             if (!is_that(*bore, stated, frame.to_local(foot), x)) continue;

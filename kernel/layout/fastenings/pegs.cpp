@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/text.h"
 
@@ -112,10 +113,10 @@ class WallPegs {
     }
 
     std::vector<Span> clear_of_bores(const PieceSpan &upper, const PieceSpan &lower, std::vector<Span> free) {
-        for (const auto &[x, keep] : bores_in(upper))
+        for (const auto &[x, keep] : bores_in(piece(upper), upper.origin, rule_))
             free = without(free, x - keep, x + keep);
         std::vector<Span> below{{-far_away, far_away}};
-        for (const auto &[x, keep] : bores_in(lower))
+        for (const auto &[x, keep] : bores_in(piece(lower), lower.origin, rule_))
             below = without(below, x - keep, x + keep);
         return common(free, drawn_back(upper, below));
     }
@@ -142,9 +143,8 @@ class WallPegs {
         if (rule_.depth_below >= 1) return false;
         const Piece &log = piece(lower);
         for (const Cut &cut : log.cuts) {
-            const BoxCut *box = std::get_if<BoxCut>(&cut);
-            if (!box || box->use != BoxUse::header ||
-                box->box.low.x + lower.origin < taken.from - tolerance::weld ||
+            const BoxCut *box = header_cut(cut);
+            if (!box || box->box.low.x + lower.origin < taken.from - tolerance::weld ||
                 box->box.high.x + lower.origin > taken.to + tolerance::weld)
                 continue;
             const double foot = log.frame.origin.z - wall_.frame.origin.z + box->box.high.z;
@@ -171,17 +171,6 @@ class WallPegs {
         const double common =
             std::min(upper.span.to, lower.span.to) - std::max(upper.span.from, lower.span.from);
         return common < std::min(upper.span.length(), lower.span.length()) / 2;
-    }
-
-    /// Where a piece is bored already, and how far a peg's bore keeps from there.
-    std::vector<std::pair<double, double>> bores_in(const PieceSpan &s) {
-        std::vector<std::pair<double, double>> all;
-        for (const Cut &cut : piece(s).cuts)
-            if (const Bore *bore = std::get_if<Bore>(&cut))
-                all.emplace_back(bore->x + s.origin,
-                                 std::max(rule_.between.mm(),
-                                          (bore->diameter + rule_.diameter.mm()) / 2 + 2 * tolerance::clear));
-        return all;
     }
 
     static double middle_of(const PieceSpan &upper) { return (upper.span.from + upper.span.to) / 2; }
@@ -311,10 +300,8 @@ class WallPegs {
             const std::string name = name_of(shell_, i);
             for (const PieceSpan *s : {&upper, &lower}) {
                 const Piece &p = piece(*s);
-                const bool cuts = std::any_of(p.cuts.begin(), p.cuts.end(), [&](const Cut &cut) {
-                    const BoxCut *box = std::get_if<BoxCut>(&cut);
-                    return box && box->opening == name;
-                });
+                const bool cuts = std::any_of(p.cuts.begin(), p.cuts.end(),
+                                              [&](const Cut &cut) { return is_for_opening(cut, name); });
                 if (shell_.openings[i].wall == wall_.name && (cuts || p.datum.at == name || p.far.at == name))
                     return subject("opening", i, "from_left");
             }

@@ -3,6 +3,9 @@
 
 #include "kernel/layout/pieces/pieces.h"
 
+#include <utility>
+#include <vector>
+
 namespace roundlay {
 
 /// What one joint of an upper piece on a lower one needs. All in wall x.
@@ -22,6 +25,10 @@ std::vector<double> place_pegs(const Joint &joint, const PegRule &rule, const st
 /// The longest way between two fastening places that follow one another, locked corners counted; the whole
 /// reach where there are not two.
 double widest_apart(const Joint &joint, const std::vector<double> &pegs);
+
+/// Where a piece is bored already, and how far a peg's bore keeps from there. In x of what begins at
+/// `origin`.
+std::vector<std::pair<double, double>> bores_in(const Piece &piece, double origin, const PegRule &rule);
 
 /// Takes (from, to) out of a list of spans.
 std::vector<Span> without(const std::vector<Span> &spans, double from, double to);

@@ -1,5 +1,7 @@
 #include "kernel/layout/floors/bearing.h"
 
+#include "kernel/layout/cuts/match.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -41,6 +43,7 @@ Lying lying_in(const Layout &layout, const Timber &timber, End end, const Piece 
 
 /// How far behind the wall's face the log's wood begins at x along it, over the bed.
 struct WoodBehind {
+    const Piece &log;
     const Lying &end;
     double x = 0;
 
@@ -50,8 +53,8 @@ struct WoodBehind {
         if (cut.face != (end.inside ? LogFace::inside : LogFace::outside)) return 0;
         return behind((cut.plane.offset - cut.plane.normal.x * x) / cut.plane.normal.y);
     }
-    double operator()(const RoundCut &cut, double length) const {
-        const Vec3 middle = cut.from + x / length * (cut.to - cut.from);
+    double operator()(const RoundCut &cut) const {
+        const Vec3 middle = cut.from + x / log.blank.length * (cut.to - cut.from);
         const double up = end.bed - middle.z;
         const double half = std::sqrt(std::max(0.0, cut.radius * cut.radius - up * up));
         return behind(end.inside ? middle.y + half : middle.y - half);
@@ -59,13 +62,14 @@ struct WoodBehind {
 };
 
 double gap_at(const Piece &log, const Lying &end, double x) {
-    const WoodBehind wood{end, x};
+    const WoodBehind wood{log, end, x};
     double gap = 0;
-    for (const Cut &cut : log.cuts) {
-        if (const auto *face = std::get_if<FaceCut>(&cut)) gap = std::max(gap, wood(*face));
-        if (const auto *round = std::get_if<RoundCut>(&cut))
-            gap = std::max(gap, wood(*round, log.blank.length));
-    }
+    for (const Cut &cut : log.cuts)
+        gap = std::max(gap, match(
+                                cut, [&](const FaceCut &face) { return wood(face); },
+                                [&](const RoundCut &round) { return wood(round); },
+                                // corners, openings, bores and other timbers' ends lie beside a timber's end
+                                giving<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>(0.0)));
     return gap;
 }
 

@@ -1,6 +1,7 @@
 #include "kernel/layout/pieces/finding_pieces.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/openings/openings.h"
 
 #include <algorithm>
@@ -64,10 +65,8 @@ bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piec
     if (to < o.from_left.mm() - tolerance::clear || from > (o.from_left + o.width).mm() + tolerance::clear)
         return false;
     const std::string name = name_of(shell, opening);
-    return ends_at(piece, name) || std::any_of(piece.cuts.begin(), piece.cuts.end(), [&](const Cut &cut) {
-               const auto *box = std::get_if<BoxCut>(&cut);
-               return box != nullptr && box->opening == name;
-           });
+    return ends_at(piece, name) || std::any_of(piece.cuts.begin(), piece.cuts.end(),
+                                               [&](const Cut &cut) { return is_for_opening(cut, name); });
 }
 
 template <typename Test> std::vector<int> pieces_where(const Layout &layout, Test test) {

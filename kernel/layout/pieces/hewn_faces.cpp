@@ -1,5 +1,7 @@
 #include "kernel/layout/pieces/hewn_faces.h"
 
+#include "kernel/layout/cuts/match.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -98,12 +100,14 @@ HewnFaces hewn_faces(const Piece &piece) {
     faces.top = {piece.blank.height, 0};
     faces.inside = {piece.blank.width, 0};
     faces.far_end = {piece.blank.length, piece.blank.length};
-    for (const Cut &cut : piece.cuts) {
-        if (const RoundCut *round = std::get_if<RoundCut>(&cut)) faces.round = round;
-        if (const FaceCut *face = std::get_if<FaceCut>(&cut)) set_long_face(faces, *face);
-    }
     for (const Cut &cut : piece.cuts)
-        if (const FaceCut *face = std::get_if<FaceCut>(&cut)) set_end(faces, *face);
+        match(
+            cut, [&](const RoundCut &round) { faces.round = &round; },
+            [&](const FaceCut &face) { set_long_face(faces, face); }, passing_all<Joinery, Boring>);
+    for (const Cut &cut : piece.cuts) // ends are told on the long faces
+        match(
+            cut, [&](const FaceCut &face) { set_end(faces, face); }, passing<RoundCut>,
+            passing_all<Joinery, Boring>);
     return faces;
 }
 

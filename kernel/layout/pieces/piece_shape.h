@@ -2,18 +2,15 @@
 // for whoever keeps what is made of them, and for the code on a tag.
 #pragma once
 
+#include "kernel/layout/cuts/numbers.h"
 #include "kernel/layout/layout.h"
 
 #include <cstdint>
 #include <string>
-#include <vector>
 
 namespace roundlay {
 
-struct PieceShape {
-    std::vector<int> kinds;      ///< what is not measured: kinds, ends, sides, uses of cuts, in their order
-    std::vector<double> numbers; ///< millimetres; a plane by its places at points a metre apart
-};
+using PieceShape = CutNumbers;
 
 /// All that the wood of a piece depends on, and no tag or name.
 PieceShape shape_of_wood(const Piece &piece);

@@ -1,6 +1,8 @@
 #include "kernel/layout/pieces/stock.h"
 
 #include "kernel/geometry/cell.h"
+#include "kernel/layout/cuts/match.h"
+#include "kernel/layout/pieces/hewn_faces.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,18 +11,11 @@ namespace roundlay {
 
 namespace {
 
-/// Rise of the top or the under face per unit of x; the blank's own are level.
-double rise_of(const Piece &piece, LogFace which) {
-    for (const Cut &cut : piece.cuts)
-        if (const auto *face = std::get_if<FaceCut>(&cut); face && face->face == which)
-            return -face->plane.normal.x / face->plane.normal.z;
-    return 0;
-}
-
 /// Between the slopes of its two faces every stick is as high as the log where it is highest: the one nearest
 /// to level.
 double lean_of(const Piece &piece) {
-    const double under = rise_of(piece, LogFace::under), top = rise_of(piece, LogFace::top);
+    const HewnFaces faces = hewn_faces(piece);
+    const double under = faces.under.per_mm, top = faces.top.per_mm;
     return std::clamp(0.0, std::min(under, top), std::max(under, top));
 }
 
@@ -41,12 +36,14 @@ Plane beside(const RoundCut &round, Vec3 out) {
 /// The log with its hewn faces and ends and nothing else cut.
 Cell hewn_cell(const Piece &piece, const Frame &frame) {
     Cell cell = box_cell({{0, 0, 0}, {piece.blank.length, piece.blank.width, piece.blank.height}});
-    for (const Cut &cut : piece.cuts) {
-        if (const auto *face = std::get_if<FaceCut>(&cut)) cell = clipped(cell, face->plane);
-        if (const auto *round = std::get_if<RoundCut>(&cut))
-            for (const Vec3 &out : {frame.y, -frame.y, frame.z, -frame.z})
-                cell = clipped(cell, beside(*round, out));
-    }
+    for (const Cut &cut : piece.cuts)
+        match(
+            cut, [&](const FaceCut &face) { cell = clipped(cell, face.plane); },
+            [&](const RoundCut &round) {
+                for (const Vec3 &out : {frame.y, -frame.y, frame.z, -frame.z})
+                    cell = clipped(cell, beside(round, out));
+            },
+            passing_all<Joinery, Boring>);
     return cell;
 }
 

@@ -1,6 +1,8 @@
 #include "kernel/layout/wood/body.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/cuts/match.h"
+#include "kernel/layout/cuts/region.h"
 
 #include <algorithm>
 #include <array>
@@ -11,52 +13,6 @@
 namespace roundlay {
 
 namespace {
-
-std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank) {
-    std::vector<Plane> region;
-    const double k = 1 / std::sqrt(1 + cut.skew * cut.skew);
-    const auto shoulder = [&](double x) {
-        return Plane{{k, -k * cut.skew, 0}, k * (x - cut.skew * blank.width / 2)};
-    };
-    // Planes on the blank's own ends would only make slivers: the cut is open there.
-    if (!cut.open_at(End::datum, blank.length)) region.push_back(shoulder(cut.x_from).flipped());
-    if (!cut.open_at(End::far, blank.length)) region.push_back(shoulder(cut.x_to));
-    region.push_back(cut.seam.flipped());
-    return region;
-}
-
-std::vector<Plane> region_of(const BoxCut &cut) {
-    const Box3 &b = cut.box;
-    const Plane floor = plane_over(b.low.z - cut.fall * cut.fall_from, 0, cut.fall).flipped();
-    return {
-        {{-1, 0, 0}, -b.low.x}, {{1, 0, 0}, b.high.x},  cut.fall == 0 ? Plane{{0, 0, -1}, -b.low.z} : floor,
-        {{0, 0, 1}, b.high.z},  {{0, -1, 0}, -b.low.y}, {{0, 1, 0}, b.high.y}};
-}
-
-std::vector<Plane> region_of(const PocketCut &cut, const Blank &blank) {
-    const double way = cut.y_face > cut.y_back ? 1 : -1;
-    std::vector<Plane> region{{{0, -way, 0}, -way * cut.y_back}};
-    const double widens = (cut.half_at_face - cut.half_at_back) / (cut.y_face - cut.y_back);
-    const double k = 1 / std::sqrt(1 + widens * widens);
-    for (const double side : {-1.0, 1.0}) // x = cut.x + side * (half_at_back + widens * (y - y_back))
-        region.push_back(
-            {{side * k, -k * widens, 0}, k * (side * cut.x + cut.half_at_back - widens * cut.y_back)});
-    if (cut.z_top < blank.height - tolerance::thinnest) region.push_back({{0, 0, 1}, cut.z_top});
-    const double half = std::max(cut.half_at_back, cut.half_at_face);
-    double highest = -std::numeric_limits<double>::max();
-    for (const double x : {cut.x - half, cut.x + half})
-        for (const double y : {cut.y_back, cut.y_face})
-            highest = std::max(highest, cut.bed.height_at(x, y));
-    if (highest > tolerance::thinnest) region.push_back(cut.bed.flipped());
-    return region;
-}
-
-std::vector<Plane> region_of(const CheekCut &cut, const Blank &blank) {
-    std::vector<Plane> region{cut.plane.flipped()};
-    if (cut.x_from > tolerance::thinnest) region.push_back({{-1, 0, 0}, -cut.x_from});
-    if (cut.x_to < blank.length - tolerance::thinnest) region.push_back({{1, 0, 0}, cut.x_to});
-    return region;
-}
 
 Cell blank_cell(const Blank &blank) {
     return box_cell({{0, 0, 0}, {blank.length, blank.width, blank.height}});
@@ -184,7 +140,7 @@ class Cutter {
   public:
     Cutter(Body &body, const Blank &blank) : body_(body), blank_(blank) {}
 
-    void operator()(const FaceCut &cut) { take({cut.plane.flipped()}); }
+    void operator()(const FaceCut &cut) { take(region_of(cut)); }
     void operator()(const SeamCut &cut) { take(region_of(cut, blank_)); }
     void operator()(const BoxCut &cut) { take(region_of(cut)); }
     void operator()(const PocketCut &cut) { take(region_of(cut, blank_)); }
@@ -229,13 +185,24 @@ Cell stock_cell(const Blank &blank, const std::vector<RoundCut> &stick) {
     return box_cell(box);
 }
 
+/// Of the surfaces that a cut leaves: a round one, of the stick or of a log that this one lies on.
+bool leaves_round(const Cut &cut) {
+    return match(cut, giving<RoundCut, ScopeCut>(true),
+                 giving<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore>(false));
+}
+
+bool is_long_groove(const Cut &cut) {
+    return match(
+        cut, [](const ScopeCut &scope) { return scope.use == ScopeUse::groove; },
+        giving<FaceCut, RoundCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore>(false));
+}
+
 std::vector<Cell> planed(const Piece &piece, const std::vector<RoundCut> &stick) {
     Body body;
     body.cells = {stock_cell(piece.blank, stick)};
     Cutter cutter(body, piece.blank);
     for (const Cut &cut : piece.cuts)
-        if (!std::holds_alternative<RoundCut>(cut) && !std::holds_alternative<ScopeCut>(cut))
-            std::visit(cutter, cut);
+        if (!leaves_round(cut)) match(cut, cutter);
     return body.cells;
 }
 
@@ -246,13 +213,9 @@ Body body_of(const Piece &piece) {
     body.cells = {blank_cell(piece.blank)};
     Cutter cutter(body, piece.blank);
     // Long grooves last: each of their flats would be cut again by every saddle.
-    const auto is_groove = [](const Cut &cut) {
-        const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
-        return scope && scope->use == ScopeUse::groove;
-    };
     for (const bool grooves : {false, true})
         for (const Cut &cut : piece.cuts)
-            if (is_groove(cut) == grooves) std::visit(cutter, cut);
+            if (is_long_groove(cut) == grooves) match(cut, cutter);
     body.hewn = border_of(body.cells);
     if (!body.rounds.empty()) {
         body.planed_cells = planed(piece, body.stick);

@@ -6,7 +6,7 @@
 #pragma once
 
 #include "kernel/geometry/polyhedron.h"
-#include "kernel/layout/cut.h"
+#include "kernel/layout/cuts/cut.h"
 
 #include <vector>
 

@@ -1,5 +1,6 @@
 #include "modeler/window/desk/model_cache.h"
 
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/pieces/piece_shape.h"
 
 #include <algorithm>
@@ -17,7 +18,7 @@ const Piece &first_piece(const Layout &layout, const Model &model) {
 Body with_bores_of(Body body, const Piece &piece) {
     body.bores.clear();
     for (const Cut &cut : piece.cuts)
-        if (const Bore *bore = std::get_if<Bore>(&cut)) body.bores.push_back(*bore);
+        if (const Bore *bore = bore_of(cut)) body.bores.push_back(*bore);
     return body;
 }
 

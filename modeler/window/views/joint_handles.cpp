@@ -1,14 +1,14 @@
 #include "modeler/window/views/joint_handles.h"
 
+#include "kernel/layout/cuts/asked.h"
+
 namespace roundlay::window {
 
 namespace {
 
 const SeamCut *top_seam(const Piece &piece, const std::string &corner) {
-    for (const Cut &cut : piece.cuts) {
-        const auto *seam = std::get_if<SeamCut>(&cut);
-        if (seam != nullptr && seam->side == Side::top && seam->corner == corner) return seam;
-    }
+    for (const Cut &cut : piece.cuts)
+        if (const SeamCut *seam = top_seam_at(cut, corner)) return seam;
     return nullptr;
 }
 
