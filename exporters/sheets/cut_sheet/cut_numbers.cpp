@@ -1,5 +1,6 @@
 #include "exporters/sheets/cut_sheet/face_board.h"
 #include "exporters/sheets/drawing/dimension.h"
+#include "kernel/layout/cuts/asked.h"
 
 #include <algorithm>
 
@@ -21,7 +22,7 @@ double radius_for(int number) {
 }
 
 int count_of(const Features &f) {
-    return static_cast<int>(f.notches.size() + f.boxes.size() + f.scopes.size());
+    return static_cast<int>(std::ranges::count_if(f.piece->cuts, is_numbered));
 }
 
 bool put(FaceBoard &face, const Rect &outline, const Numbered &n) {
@@ -80,14 +81,16 @@ bool add_cut_numbers(FaceBoard &face) {
         if (const auto x = middle_shown(face, from, to))
             all.push_back({number, over, {face.x(*x), row.level(level)}});
     };
-    for (const Notch &n : face.features().notches) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = face.features().parts();
+    static_cast<void>(pegs), static_cast<void>(pockets), static_cast<void>(tails); // have names of their own
+    for (const Notch &n : notches) {
         const bool over = n.cut->side == Side::top;
         const double seam = (n.outside_from + n.outside_to) / 2;
         add(n.number, over, n.from.outside, n.to.outside, over ? (seam + height) / 2 : seam / 2);
     }
-    for (const BoxPart &b : face.features().boxes)
+    for (const BoxPart &b : boxes)
         add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);
-    for (const Scope &s : face.features().scopes)
+    for (const Scope &s : scopes)
         add(s.number, false, s.x_from, s.x_to, s.top / 2);
     return std::all_of(all.begin(), all.end(), [&](const Numbered &n) { return put(face, row.outline, n); });
 }

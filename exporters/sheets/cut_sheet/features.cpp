@@ -1,5 +1,8 @@
 #include "exporters/sheets/cut_sheet/features.h"
 
+#include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/cuts/match.h"
+
 #include <algorithm>
 #include <map>
 #include <string>
@@ -96,25 +99,35 @@ Scope scope_of(const ScopeCut &cut, const Features &features, int number) {
     return s;
 }
 
+/// Sorts cuts, numbering them as they come.
+class Sorter {
+  public:
+    explicit Sorter(Features &features) : features_(features) {
+        for (const Cut &cut : features.piece->cuts) {
+            if (is_numbered(cut)) ++number_;
+            match(cut, *this);
+        }
+    }
+
+    void operator()(const SeamCut &cut) { features_.notches.push_back(notch_of(cut, features_, number_)); }
+    void operator()(const BoxCut &cut) { features_.boxes.push_back(box_of(cut, features_, number_)); }
+    void operator()(const ScopeCut &cut) { features_.scopes.push_back(scope_of(cut, features_, number_)); }
+    void operator()(const PocketCut &cut) { features_.pockets.push_back(pocket_of(cut, features_)); }
+    void operator()(const CheekCut &cut) { add_cheek(features_.tails, cut, features_.blank); }
+    void operator()(const Bore &cut) { features_.pegs.push_back({0, &cut}); }
+    void operator()(const FaceCut &) {}  // HewnFaces has them
+    void operator()(const RoundCut &) {} // and the stick
+
+  private:
+    Features &features_;
+    int number_ = 0;
+};
+
 } // namespace
 
 Features features_of(const Piece &piece) {
-    Features features{hewn_faces(piece), &piece, {}, {}, {}, {}, {}, {}};
-    int number = 0;
-    for (const Cut &cut : piece.cuts) {
-        if (const SeamCut *seam = std::get_if<SeamCut>(&cut))
-            features.notches.push_back(notch_of(*seam, features, ++number));
-        else if (const BoxCut *box = std::get_if<BoxCut>(&cut))
-            features.boxes.push_back(box_of(*box, features, ++number));
-        else if (const PocketCut *pocket = std::get_if<PocketCut>(&cut))
-            features.pockets.push_back(pocket_of(*pocket, features));
-        else if (const CheekCut *cheek = std::get_if<CheekCut>(&cut))
-            add_cheek(features.tails, *cheek, piece.blank);
-        else if (const Bore *bore = std::get_if<Bore>(&cut))
-            features.pegs.push_back({0, bore});
-        else if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut))
-            features.scopes.push_back(scope_of(*scope, features, ++number));
-    }
+    Features features{hewn_faces(piece), {}, &piece};
+    const Sorter sorted(features);
     std::stable_sort(features.pockets.begin(), features.pockets.end(),
                      [](const Pocket &a, const Pocket &b) { return a.cut->x < b.cut->x; });
     for (std::size_t i = 0; i < features.pockets.size(); ++i)

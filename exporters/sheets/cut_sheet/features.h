@@ -72,16 +72,23 @@ struct PegHole {
     const Bore *bore = nullptr;
 };
 
-/// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's
-/// heights are over the lowest, its distances across from the outermost.
-struct Features : HewnFaces {
-    const Piece *piece = nullptr;
+/// What is cut into a log, kind by kind. Who goes through them takes them apart name by name, so that a kind
+/// that is added does not compile there until it is put in or left out.
+struct CutParts {
     std::vector<Notch> notches;
     std::vector<BoxPart> boxes;
     std::vector<Scope> scopes;
     std::vector<PegHole> pegs;
     std::vector<Pocket> pockets;
     std::vector<TailedEnd> tails;
+};
+
+/// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's
+/// heights are over the lowest, its distances across from the outermost.
+struct Features : HewnFaces, CutParts {
+    const Piece *piece = nullptr;
+
+    const CutParts &parts() const { return *this; }
 };
 
 Features features_of(const Piece &piece);

@@ -30,26 +30,31 @@ void add_level(std::vector<Level> &all, const Features &features, Level level) {
 } // namespace
 
 std::vector<Station> stations_of(const Features &features) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    static_cast<void>(pegs), static_cast<void>(pockets); // marked by their middles
     std::vector<Station> all;
     const Blank &blank = features.piece->blank;
-    for (const Notch &n : features.notches)
+    for (const Notch &n : notches)
         for (const double x : {n.from.outside, n.to.outside})
             add_station(all, x, n.cut->side == Side::top, blank);
-    for (const BoxPart &b : features.boxes)
+    for (const BoxPart &b : boxes)
         for (const double x : {b.x_from, b.x_to})
             add_station(all, x, b.opens_top || !b.opens_under, blank);
-    for (const Scope &s : features.scopes)
+    for (const Scope &s : scopes)
         for (const double x : {s.x_from, s.x_to})
             add_station(all, x, false, blank);
     for (const SawLine &end : {features.datum_end, features.far_end})
         add_station(all, end.outside, true, blank);
-    for (const TailedEnd &t : features.tails)
+    for (const TailedEnd &t : tails)
         add_station(all, t.end == End::datum ? t.length : blank.length - t.length, true, blank);
     std::sort(all.begin(), all.end(), [](Station a, Station b) { return a.x < b.x; });
     return all;
 }
 
 std::vector<SawLine> slanting_places(const Features &features) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    static_cast<void>(boxes), static_cast<void>(tails), static_cast<void>(pockets); // square across
+    static_cast<void>(pegs);                                                        // upright
     std::vector<SawLine> all;
     const auto add = [&](const SawLine &line) {
         const auto same = [&](const SawLine &o) {
@@ -61,11 +66,11 @@ std::vector<SawLine> slanting_places(const Features &features) {
     };
     add(features.datum_end);
     add(features.far_end);
-    for (const Notch &n : features.notches) {
+    for (const Notch &n : notches) {
         add(n.from);
         add(n.to);
     }
-    for (const Scope &s : features.scopes)
+    for (const Scope &s : scopes)
         add(s.middle);
     std::sort(all.begin(), all.end(),
               [](const SawLine &a, const SawLine &b) { return a.outside < b.outside; });
@@ -73,31 +78,37 @@ std::vector<SawLine> slanting_places(const Features &features) {
 }
 
 std::vector<WorkedPlace> places_of(const Features &features) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    static_cast<void>(notches), static_cast<void>(boxes), static_cast<void>(scopes); // by their ends
+    static_cast<void>(tails);
     std::vector<WorkedPlace> all;
     for (const Station &s : stations_of(features))
         all.push_back({s.x});
     for (const SawLine &line : slanting_places(features))
         all.push_back({(line.outside + line.inside) / 2, true, std::abs(line.outside - line.inside) / 2});
-    for (const PegHole &peg : features.pegs)
+    for (const PegHole &peg : pegs)
         all.push_back({peg.bore->x, false});
-    for (const Pocket &pocket : features.pockets)
+    for (const Pocket &pocket : pockets)
         for (const double side : {-1.0, 1.0})
             all.push_back({pocket.cut->x + side * pocket.cut->half_at_back, false});
     return all;
 }
 
 std::vector<Level> levels_of(const Features &features) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    static_cast<void>(scopes), static_cast<void>(pegs), static_cast<void>(pockets); // in words and tables
+    static_cast<void>(tails);                                                       // as high as the timber
     std::vector<Level> all;
     const auto add = [&](bool on_outside, double x, double z, int side) {
         add_level(all, features, {on_outside, x, z, side});
     };
-    for (const Notch &n : features.notches) {
+    for (const Notch &n : notches) {
         add(true, n.from.outside, n.outside_from, -1);
         add(true, n.to.outside, n.outside_to, 1);
         add(false, n.from.inside, n.inside_from, -1);
         add(false, n.to.inside, n.inside_to, 1);
     }
-    for (const BoxPart &b : features.boxes) {
+    for (const BoxPart &b : boxes) {
         const bool from = b.x_from > same_station; // else there is no wood on that side
         // level through a log whose under face is not, or falling through one that narrows: then its height
         // is another at its other end

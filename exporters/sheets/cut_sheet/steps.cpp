@@ -229,12 +229,14 @@ void add_slanted_ends(Table &table, const Features &features, const Words &words
 }
 
 std::vector<Row> numbered_rows(const Features &features, const Words &words) {
+    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    static_cast<void>(pegs), static_cast<void>(pockets), static_cast<void>(tails); // marked by letters
     std::vector<std::pair<int, Row>> numbered;
-    for (const Scope &s : features.scopes)
+    for (const Scope &s : scopes)
         numbered.emplace_back(s.number, row_of(s, features, words));
-    for (const Notch &n : features.notches)
+    for (const Notch &n : notches)
         numbered.emplace_back(n.number, row_of(n, features, words));
-    for (const BoxPart &b : features.boxes)
+    for (const BoxPart &b : boxes)
         numbered.emplace_back(b.number, row_of(b, features, words));
     std::sort(numbered.begin(), numbered.end());
     std::vector<Row> rows;
@@ -261,7 +263,7 @@ Table steps_table(const Features &features, const Words &words) {
     if (const std::string flats = features.round ? flat_words(features, words) : ""; !flats.empty())
         table.rows.push_back(in_words("S", flats));
     add_slanted_ends(table, features, words);
-    for (Row &row : numbered_rows(features, words))
+    for (Row &row : numbered_rows(features, words)) // these first, then what is marked by a letter of its own
         table.rows.push_back(std::move(row));
     for (const TailedEnd &t : features.tails)
         table.rows.push_back(row_of(t, words));

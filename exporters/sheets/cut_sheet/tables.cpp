@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/font.h"
+#include "kernel/layout/cuts/asked.h"
 #include "kernel/layout/fastenings/bore_marks.h"
 #include "kernel/layout/pieces/stock.h"
 
@@ -21,16 +22,27 @@ std::string joined(const std::vector<std::string> &words) {
     return all.empty() ? "-" : all;
 }
 
+/// Tag of the log of a wall that it lies against: timbers, openings and steps stand among the cuts in words.
+std::string log_met(const Cut &cut) {
+    const Neighbour met = neighbour_of(cut);
+    switch (met.what) {
+    case Met::crossing_log:
+    case Met::log_below:
+        return std::string(met.name);
+    case Met::timber:
+    case Met::opening:
+    case Met::step:
+    case Met::nothing:
+        break;
+    }
+    return "";
+}
+
+/// By each numbered cut.
 std::vector<std::string> met_by(const Piece &piece) {
     std::vector<std::string> met;
-    for (const Cut &cut : piece.cuts) {
-        if (const SeamCut *seam = std::get_if<SeamCut>(&cut))
-            met.push_back(seam->other);
-        else if (std::holds_alternative<BoxCut>(cut))
-            met.push_back("");
-        else if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut))
-            met.push_back(scope->other);
-    }
+    for (const Cut &cut : piece.cuts)
+        if (is_numbered(cut)) met.push_back(log_met(cut));
     return met;
 }
 
@@ -97,12 +109,8 @@ std::string all_words(const Layout &layout, const Model &model) {
     for (const int i : model.pieces) {
         const Piece &piece = layout.pieces[static_cast<std::size_t>(i)];
         all += piece.tag;
-        for (const Cut &cut : piece.cuts) {
-            if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) all += seam->other;
-            if (const BoxCut *box = std::get_if<BoxCut>(&cut)) all += box->opening;
-            if (const ScopeCut *scope = std::get_if<ScopeCut>(&cut)) all += scope->other;
-            if (const PocketCut *pocket = std::get_if<PocketCut>(&cut)) all += pocket->holds;
-        }
+        for (const Cut &cut : piece.cuts)
+            all += neighbour_of(cut).name;
     }
     return all;
 }

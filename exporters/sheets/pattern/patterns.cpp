@@ -121,9 +121,14 @@ std::vector<Pattern> patterns_of(const Layout &layout, const Words &words) {
     std::vector<Features> features;
     for (const Piece &piece : layout.pieces)
         features.push_back(features_of(piece));
-    for (const Features &f : features)
-        for (const TailedEnd &tail : f.tails)
+    for (const Features &f : features) {
+        const auto &[notches, boxes, scopes, pegs, pockets, tails] = f.parts();
+        static_cast<void>(notches), static_cast<void>(pockets); // by joint; below
+        static_cast<void>(boxes), static_cast<void>(scopes),
+            static_cast<void>(pegs); // marked without a template
+        for (const TailedEnd &tail : tails)
             add(all, joints, pattern_of(tail, f, words), f.piece->tag, words);
+    }
     for (const Features &f : features)
         for (const Pocket &pocket : f.pockets)
             add(all, joints, pattern_of(pocket, words), f.piece->tag, words);

@@ -1,4 +1,5 @@
 #include "exporters/sheets/pole/story_pole.h"
+#include "kernel/layout/cuts/asked.h"
 
 #include <algorithm>
 
@@ -8,11 +9,8 @@ namespace {
 constexpr double same_height = 0.01; ///< mm
 
 bool meets(const Piece &piece, const CornerPlace &corner) {
-    for (const Cut &cut : piece.cuts) {
-        const SeamCut *seam = std::get_if<SeamCut>(&cut);
-        const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
-        if ((seam && seam->corner == corner.name) || (scope && scope->corner == corner.name)) return true;
-    }
+    for (const Cut &cut : piece.cuts)
+        if (corner_of(cut) == corner.name) return true;
     return piece.datum.at == corner.name || piece.far.at == corner.name;
 }
 
@@ -31,8 +29,8 @@ std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner
         if (!meets(piece, corner)) continue;
         add(piece.frame.origin.z + piece.blank.height, false, piece.tag);
         for (const Cut &cut : piece.cuts) {
-            const SeamCut *seam = std::get_if<SeamCut>(&cut);
-            if (seam == nullptr || seam->corner != corner.name || seam->side != Side::top) continue;
+            const SeamCut *seam = top_seam_at(cut, corner.name);
+            if (seam == nullptr) continue;
             const Plane plane = to_world(seam->seam, piece.frame);
             add(plane.height_at(arris.x, arris.y), true, piece.tag + " / " + seam->other);
         }

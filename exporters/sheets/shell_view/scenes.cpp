@@ -1,5 +1,7 @@
 #include "exporters/sheets/shell_view/scenes.h"
 
+#include "kernel/layout/cuts/asked.h"
+
 #include <algorithm>
 #include <set>
 #include <string>
@@ -17,13 +19,6 @@ const Body &body_of_piece(const std::vector<Body> &bodies, const Piece &piece) {
     return bodies.at(static_cast<std::size_t>(piece.model));
 }
 
-/// Tag of the log in another wall that the cut is made for; empty where it is for none.
-std::string crossed_by(const Cut &cut) {
-    if (const SeamCut *seam = std::get_if<SeamCut>(&cut)) return seam->other;
-    const ScopeCut *scope = std::get_if<ScopeCut>(&cut);
-    return scope != nullptr && scope->use == ScopeUse::saddle ? scope->other : "";
-}
-
 /// Tags of pieces in other walls that the wall's pieces meet at notches. Of two round logs that cross only
 /// the upper one is cut.
 std::set<std::string> crossing_tags(const Layout &layout, int wall) {
@@ -32,8 +27,9 @@ std::set<std::string> crossing_tags(const Layout &layout, int wall) {
         if (is_log_of(piece, wall)) own.insert(piece.tag);
     for (const Piece &piece : layout.pieces)
         for (const Cut &cut : piece.cuts) {
-            const std::string other = crossed_by(cut);
-            if (other.empty()) continue;
+            const Neighbour met = neighbour_of(cut);
+            if (met.what != Met::crossing_log) continue;
+            const std::string other(met.name);
             if (own.contains(piece.tag)) tags.insert(other);
             if (own.contains(other)) tags.insert(piece.tag);
         }

@@ -203,6 +203,8 @@ void compare_all(Comparison &c, const Piece &piece, const Piece &read, const cha
 } // namespace
 
 std::string differences(const Piece &piece, const Piece &read, double half_digit) {
+    static_assert(std::variant_size_v<Cut> == 8,
+                  "a new kind of cut is read from the sheet and compared here");
     Comparison c(piece, half_digit);
     c.where = "\n  blank:";
     c.near("length", piece.blank.length, read.blank.length);
