@@ -176,14 +176,12 @@ Table seam_table(const Shell &shell, Language language) {
                  {"under_right_mm", ""},
                  {"top_right_mm", ""}},
                 {}};
-    Layout layout;
-    lay_out_plan(shell, layout);
-    const auto courses =
-        layout.walls.empty() ? std::vector<std::vector<Course>>() : lay_out_courses(shell, layout);
+    const auto plan = lay_out_plan(shell);
+    const auto courses = lay_out_courses(shell, plan);
     constexpr int mm_exactly = 4;
-    for (std::size_t wall = 0; wall < courses.size(); ++wall)
-        for (const Course &c : courses[wall]) {
-            std::vector<Entry> row{layout.walls[wall].name, number(c.round, 0)};
+    for (std::size_t wall = 0; wall < courses.logs.size(); ++wall)
+        for (const Course &c : courses.logs[wall]) {
+            std::vector<Entry> row{plan.walls[wall].name, number(c.round, 0)};
             const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow,
                                       c.far.high + c.crown};
             for (const double height : heights)

@@ -4,90 +4,64 @@
 #include "kernel/layout/advice/floor_advice.h"
 #include "kernel/layout/advice/opening_advice.h"
 #include "kernel/layout/advice/sliver_advice.h"
+#include "kernel/layout/assembly.h"
 #include "kernel/layout/courses/standing.h"
-#include "kernel/layout/courses/steps.h"
-#include "kernel/layout/cuts/asked.h"
-#include "kernel/layout/fastenings/bores.h"
-#include "kernel/layout/fastenings/pegs.h"
-#include "kernel/layout/floors/floors.h"
-#include "kernel/layout/openings/openings_on_steps.h"
-#include "kernel/layout/pieces/models.h"
-#include "kernel/layout/plan/plan.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace roundlay {
 
 namespace {
 
-/// Bores come last, from the datum end on, as they are marked out.
-void sort_bores(Layout &layout) {
-    for (Piece &p : layout.pieces) {
-        const auto bores =
-            std::stable_partition(p.cuts.begin(), p.cuts.end(), [](const Cut &c) { return !bore_of(c); });
-        std::stable_sort(bores, p.cuts.end(),
-                         [](const Cut &a, const Cut &b) { return bore_of(a)->x < bore_of(b)->x; });
-    }
+/// Where in all findings those begin that advice is tried for.
+struct Told {
+    std::size_t slivers = 0, floors = 0;
+};
+
+/// What all stages have to say, in their order.
+Told tell(const Shell &shell, Stages &s, Layout &layout) {
+    const auto append = [&](Findings &findings) {
+        const std::size_t first = layout.findings.size();
+        std::ranges::move(findings, std::back_inserter(layout.findings));
+        return first;
+    };
+    Told told;
+    append(s.plan.findings), append(s.courses.findings), append(s.foundation.findings);
+    append(s.corners.findings), append(s.openings.findings), append(s.logs_on_steps);
+    told.slivers = append(s.slivers.findings);
+    append(s.level_sills), append(s.pieces.findings);
+    told.floors = append(s.floors.findings);
+    append(s.bores.findings), append(s.pegs.findings);
+    for (auto &found : {check_level_top(shell, layout), note_pitch_left_out(shell, layout)})
+        if (found) layout.findings.push_back(*found);
+    return told;
 }
 
-/// Height of each piece's log in the middle of the piece.
-std::vector<double> centres_of(const Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
-    std::vector<double> centres(layout.pieces.size());
-    for (const auto &wall : spans)
-        for (const CourseSpans &course : wall)
-            for (const PieceSpan &s : course)
-                centres[static_cast<std::size_t>(s.piece)] =
-                    (s.course->datum.centre + s.course->far.centre) / 2;
-    for (const Timber &t : layout.timbers)
-        centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
-    return centres;
-}
+Layout laid_out(const Shell &shell, bool advises);
 
-/// Better no shell than half a one.
-void clear_pieces(Layout &layout) {
-    layout.pieces.clear();
-    layout.pegs.clear();
-    layout.floors.clear();
-    layout.timbers.clear();
-}
-
-/// `advises`: what a warning says would mend it is tried first, by laying the shell out so.
-Layout laid_out(const Shell &shell, bool advises) {
-    Layout layout;
-    layout.name = shell.name;
-    lay_out_plan(shell, layout);
-    if (layout.walls.empty()) return layout;
-    const auto courses = lay_out_courses(shell, layout);
-    if (courses.empty()) return layout;
-    if (!lay_out_steps(shell, layout)) return layout;
-    const auto notches = lay_out_corners(shell, layout, courses);
+/// What a warning says would mend it is tried first, by laying the shell out so.
+void advise(const Shell &shell, const Stages &s, const Told &told, Layout &layout) {
     const auto tried = [](const Shell &other) { return laid_out(other, false); };
-    if (advises) advise_on_alternation(shell, layout, courses, tried);
-    if (!check_openings(shell, layout) || !check_trim(shell, layout) ||
-        !check_openings_on_steps(shell, layout) || notches.empty()) {
-        if (advises) advise_on_openings(shell, layout, tried);
-        return layout;
-    }
-    warn_of_steps(layout, courses);
-    const auto slivers = warn_of_slivers(shell, layout, courses);
-    note_level_sills(shell, layout, courses);
-    auto spans = lay_out_pieces(shell, layout, courses, notches);
-    std::vector<FloorMove> moves;
-    if (has_errors(layout.findings) || !lay_out_floors(shell, layout, spans, moves) ||
-        !lay_out_bores(shell, layout, spans) || !lay_out_pegs(shell, layout, spans)) {
-        clear_pieces(layout);
-        if (advises)
-            advise_on_floors(shell, layout, moves, tried), advise_on_walls_of_floors(shell, layout, tried);
-        return layout;
-    }
-    sort_bores(layout);
-    group_models(layout);
-    order_raise(layout, centres_of(layout, spans));
-    check_level_top(shell, layout);
-    note_pitch_left_out(shell, layout);
-    if (!advises) return layout;
+    const bool stands = all_stand(s);
+    advise_on_alternation(shell, layout, s.courses, tried);
+    if (!stands) advise_on_openings(shell, layout, tried);
+    std::vector<FloorMove> moves = s.floors.moves;
+    for (FloorMove &move : moves)
+        move.finding += told.floors;
     advise_on_floors(shell, layout, moves, tried);
+    if (!stands) return advise_on_walls_of_floors(shell, layout, tried);
+    std::vector<Sliver> slivers = s.slivers.slivers;
+    for (Sliver &sliver : slivers)
+        sliver.finding += told.slivers;
     advise_on_slivers(shell, layout, slivers, tried);
+}
+
+Layout laid_out(const Shell &shell, bool advises) {
+    Stages stages = work_out(shell);
+    Layout layout = assembled(shell, stages);
+    const Told told = tell(shell, stages, layout);
+    if (advises) advise(shell, stages, told, layout);
     return layout;
 }
 

@@ -21,9 +21,9 @@ const char *side_word(const Piece &piece, bool inside) {
     return inside ? "inside" : "outside";
 }
 
-int wall_named(const Layout &layout, const std::string &name) {
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (layout.walls[i].name == name) return static_cast<int>(i);
+int wall_named(const Plan &plan, const std::string &name) {
+    for (std::size_t i = 0; i < plan.walls.size(); ++i)
+        if (plan.walls[i].name == name) return static_cast<int>(i);
     return -1;
 }
 

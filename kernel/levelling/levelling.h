@@ -96,7 +96,7 @@ std::variant<Levelled, std::string> level_logs(const std::vector<PileLog> &pile,
 
 /// The logs as a document states them, by the arrangement `after`: measured sizes as they are, those at a cut
 /// end no finer than a rule is read in `units`, widths hewn down to the wall's thickness.
-std::vector<OwnLog> own_logs(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+std::vector<OwnLog> own_logs(const Plan &plan, UnitSystem units, const std::vector<PileLog> &pile,
                              const Levelled &levelled);
 
 /// The errors of any arrangement, for showing and checking.

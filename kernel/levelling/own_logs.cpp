@@ -26,8 +26,8 @@ struct Ends {
     std::optional<Length> left_height, right_height, left_width, right_width;
 };
 
-Ends ends_of(const Layout &layout, UnitSystem units, const PileLog &log, const LogPlace &place, LogEnd butt) {
-    const double thickness = layout.walls[static_cast<std::size_t>(place.wall)].thickness;
+Ends ends_of(const Plan &plan, UnitSystem units, const PileLog &log, const LogPlace &place, LogEnd butt) {
+    const double thickness = plan.walls[static_cast<std::size_t>(place.wall)].thickness;
     const auto height = [&](double whole, bool cut) {
         const double mm = place.share * whole - place.less;
         return cut || place.share < 1 ? workable(mm, units) : Length::mm(mm);
@@ -69,7 +69,7 @@ std::size_t last_of_round(const std::vector<LogPlace> &places, std::size_t first
 
 } // namespace
 
-std::vector<OwnLog> own_logs(const Layout &layout, UnitSystem units, const std::vector<PileLog> &pile,
+std::vector<OwnLog> own_logs(const Plan &plan, UnitSystem units, const std::vector<PileLog> &pile,
                              const Levelled &levelled) {
     std::vector<OwnLog> logs;
     const auto &places = levelled.places;
@@ -77,11 +77,11 @@ std::vector<OwnLog> own_logs(const Layout &layout, UnitSystem units, const std::
         return pile[static_cast<std::size_t>(levelled.after.seats[i].log)];
     };
     const auto ends = [&](std::size_t i) {
-        return ends_of(layout, units, pile_log(i), places[i], levelled.after.seats[i].butt);
+        return ends_of(plan, units, pile_log(i), places[i], levelled.after.seats[i].butt);
     };
     for (std::size_t i = 0; i < places.size();) {
         const std::size_t last = last_of_round(places, i);
-        const std::string &wall = layout.walls[static_cast<std::size_t>(places[i].wall)].name;
+        const std::string &wall = plan.walls[static_cast<std::size_t>(places[i].wall)].name;
         logs.push_back(round_log(wall, places[i].round, ends(i), ends(last), levelled.after.seats[i].butt));
         if (i == last) logs.back().mark = pile_log(i).mark;
         for (std::size_t k = i; i < last && k <= last; ++k) {

@@ -41,10 +41,9 @@ struct Round {
 
 void set_half(const Shell &shell, const Layout &layout, const Piece &piece, Round &round) {
     if (piece.log == LogKind::full) return;
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
     round.share = 0.5;
-    round.less =
-        round.share * wall.log_height - nominal_log_height(shell, layout, wall, piece.log, piece.round == 1);
+    round.less = round.share * layout.heights[static_cast<std::size_t>(piece.wall)].log_height -
+                 nominal_log_height(shell, layout, piece.wall, piece.log, piece.round == 1);
 }
 
 std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {

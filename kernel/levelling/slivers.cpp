@@ -27,7 +27,7 @@ LogEnd other(LogEnd end) {
 }
 
 /// The shell with its logs in these seats.
-Shell with_logs(const Shell &shell, const Layout &plan, const std::vector<PileLog> &pile,
+Shell with_logs(const Shell &shell, const Plan &plan, const std::vector<PileLog> &pile,
                 const Levelled &levelled) {
     Shell next = shell;
     for (OwnLog &log : own_logs(plan, shell.units, pile, levelled))
@@ -39,11 +39,11 @@ constexpr int cannot_be_laid = std::numeric_limits<int>::max(); ///< instead of 
 
 /// What is wrong beside openings: rounds that an opening parts into other pieces than the logs were chosen
 /// for, which cannot be laid so at all, then wood that is left and splits off; and in which walls.
-struct Slivers {
+struct Faults {
     int parted_otherwise = 0, count = 0;
     std::set<int> walls;
     bool none() const { return parted_otherwise == 0 && count == 0; }
-    bool fewer_than(const Slivers &o) const {
+    bool fewer_than(const Faults &o) const {
         return std::pair(parted_otherwise, count) < std::pair(o.parted_otherwise, o.count);
     }
 };
@@ -53,15 +53,15 @@ using Parted = std::map<std::pair<int, int>, std::ptrdiff_t>;
 
 /// Of those rounds whose pieces each come from a log of their own: elsewhere one log is stated of the whole
 /// round, however it is parted.
-Parted parted(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
+Parted parted(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
               const std::vector<LogPlace> &places) {
     Parted all;
     for (const LogPlace &place : places) {
         if (place.first_piece == 1 && place.last_piece == place.pieces) continue;
-        for (const Course &course : courses[static_cast<std::size_t>(place.wall)])
+        for (const Course &course : courses.logs[static_cast<std::size_t>(place.wall)])
             if (course.round == place.round)
-                all[{place.wall, place.round}] =
-                    std::ranges::count_if(cuts_of(shell, layout, place.wall, course), &OpeningCut::severs);
+                all[{place.wall, place.round}] = std::ranges::count_if(
+                    cuts_of(shell, plan, foundation, place.wall, course), &OpeningCut::severs);
     }
     return all;
 }
@@ -70,11 +70,11 @@ class Search {
   public:
     Search(const Shell &shell, const std::vector<PileLog> &pile, const Levelled &levelled)
         : shell_(shell), pile_(pile), trial_(levelled), stacks_(pile, levelled.places, levelled.log_height),
-          limit_(std::max(levelled.after.worst, taken_up_by_plate)), seats_(levelled.after.seats) {
-        lay_out_plan(shell_, plan_);
-        Layout layout = plan_;
-        const auto courses = lay_out_courses(shell_, layout);
-        if (lay_out_steps(shell_, layout)) parted_as_stated_ = parted(shell_, layout, courses, trial_.places);
+          limit_(std::max(levelled.after.worst, taken_up_by_plate)), plan_(lay_out_plan(shell)),
+          seats_(levelled.after.seats) {
+        const auto courses = lay_out_courses(shell_, plan_);
+        const auto steps = lay_out_steps(shell_, plan_, courses);
+        if (stand(steps)) parted_as_stated_ = parted(shell_, plan_, steps, courses, trial_.places);
         slivers_ = slivers_of(seats_);
     }
 
@@ -84,7 +84,7 @@ class Search {
         }
     }
 
-    const Slivers &slivers() const { return slivers_; }
+    const Faults &slivers() const { return slivers_; }
     const std::vector<Seat> &seats() const { return seats_; }
 
     Shell shell_with(const std::vector<Seat> &seats) {
@@ -101,21 +101,23 @@ class Search {
         double squares = 0;
     };
 
-    Slivers slivers_of(const std::vector<Seat> &seats) {
+    Faults slivers_of(const std::vector<Seat> &seats) {
         ++tries_;
         const Shell next = shell_with(seats);
-        Layout layout = plan_;
-        const auto courses = lay_out_courses(next, layout);
-        if (courses.empty() || !lay_out_steps(next, layout)) return {cannot_be_laid, 0, {}};
-        Slivers found;
-        for (const auto &[round, times] : parted(next, layout, courses, trial_.places))
+        const auto courses = lay_out_courses(next, plan_);
+        if (!stand(courses)) return {cannot_be_laid, 0, {}};
+        const auto steps = lay_out_steps(next, plan_, courses);
+        if (!stand(steps)) return {cannot_be_laid, 0, {}};
+        Faults found;
+        for (const auto &[round, times] : parted(next, plan_, steps, courses, trial_.places))
             if (times != parted_as_stated_[round]) {
                 ++found.parted_otherwise;
                 found.walls.insert(round.first);
             }
-        for (const Sliver &sliver : warn_of_slivers(next, layout, courses)) {
-            const auto *wall = first_of<about::Wall>(layout.findings[sliver.finding].about);
-            if (wall != nullptr) found.walls.insert(wall_named(layout, wall->name));
+        const auto thin = warn_of_slivers(next, plan_, steps, courses);
+        for (const Sliver &sliver : thin.slivers) {
+            const auto *wall = first_of<about::Wall>(thin.findings[sliver.finding].about);
+            if (wall != nullptr) found.walls.insert(wall_named(plan_, wall->name));
             ++found.count;
         }
         return found;
@@ -123,7 +125,7 @@ class Search {
 
     /// Takes the arrangement if it leaves fewer slivers.
     bool take(const std::vector<Seat> &seats) {
-        Slivers found = slivers_of(seats);
+        Faults found = slivers_of(seats);
         if (!found.fewer_than(slivers_)) return false;
         seats_ = seats, slivers_ = std::move(found);
         return true;
@@ -200,10 +202,10 @@ class Search {
     Levelled trial_;
     Stacks stacks_; ///< of the caller's places, which trial_ has too
     double limit_;
-    Layout plan_; ///< walls without their logs
+    Plan plan_; ///< walls without their logs
     std::vector<Seat> seats_;
     Parted parted_as_stated_; ///< what the places were made for
-    Slivers slivers_;
+    Faults slivers_;
     int tries_ = 0;
 };
 
@@ -217,7 +219,7 @@ bool is_better(const Shell &shell, const Shell &before) {
 
 void shun_slivers(const Shell &shell, const std::vector<PileLog> &pile, Levelled &levelled) {
     Search search(shell, pile, levelled);
-    const Slivers before = search.slivers();
+    const Faults before = search.slivers();
     if (before.none() || before.parted_otherwise == cannot_be_laid) return;
     levelled.slivers = levelled.slivers_of_most_level = before.count;
     search.run();

@@ -162,15 +162,14 @@ TEST_CASE("Wood in a piece's way down is counted once, though several of its cel
 TEST_CASE(
     "Pieces that differ in a notch running on past its corner, or in the kind of a cut, are no one model") {
     const auto models = [](const Cut &a, const Cut &b) {
-        Layout layout;
+        std::vector<Piece> pieces;
         for (const Cut *cut : {&a, &b}) {
             Piece p;
             p.blank = {1000, 200, 200};
             p.cuts = {*cut};
-            layout.pieces.push_back(p);
+            pieces.push_back(p);
         }
-        group_models(layout);
-        return layout.models.size();
+        return group_models(pieces).size();
     };
     SeamCut ends;
     ends.x_from = 100;

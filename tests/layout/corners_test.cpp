@@ -12,11 +12,11 @@ TEST_CASE("A notch names the crossing log over or under it where there is a seam
     // Half logs of 95 keep 47.5 under their seam, less 25 over the notch's slopes of 1 in 8: under the least
     // tail of 38, so that they end between the walls and the logs over them lie on nothing there.
     const Shell shell = test::plain_shell();
-    Layout layout;
-    lay_out_plan(shell, layout);
-    const auto courses = lay_out_courses(shell, layout);
+    const auto plan = lay_out_plan(shell);
+    const auto courses = lay_out_courses(shell, plan);
     int butts = 0, seams = 0;
-    for (const WallNotches &wall : lay_out_corners(shell, layout, courses))
+    const auto corners = lay_out_corners(shell, plan, {}, courses);
+    for (const WallNotches &wall : corners.notches)
         for (const std::vector<EndNotch> &meeting : wall)
             for (const EndNotch &n : meeting) {
                 butts += n.butts;

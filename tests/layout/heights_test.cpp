@@ -31,7 +31,8 @@ TEST_CASE("15 rounds at 8 2/3 in rise 10 ft 10 in") { // common practice, no sou
     const Layout layout = lay_out(shell);
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(layout.height == Approx(Length::feet(10).mm() + Length::inches(10).mm()).epsilon(1e-14));
-    for (const WallPlace &wall : layout.walls)
+    REQUIRE(layout.heights.size() == layout.walls.size());
+    for (const WallHeights &wall : layout.heights)
         CHECK(wall.top == Approx(layout.height));
 }
 
@@ -110,7 +111,8 @@ TEST_CASE("Half logs lap where their tail keeps the least thickness, else they s
 
 TEST_CASE("All walls close at the same height when the top is level") {
     const Shell shell = test::plain_shell();
-    for (const WallPlace &wall : lay_out(shell).walls)
+    const Layout layout = lay_out(shell);
+    for (const WallHeights &wall : layout.heights)
         CHECK(wall.top == Approx(4 * 230 - 20));
 }
 
@@ -118,7 +120,7 @@ TEST_CASE("A staggered top leaves every second wall half a round higher") {
     Shell shell = test::plain_shell();
     shell.rounds.top = TopRule::staggered;
     const Layout layout = lay_out(shell);
-    CHECK(layout.walls[1].top - layout.walls[0].top == Approx(115));
+    CHECK(layout.heights[1].top - layout.heights[0].top == Approx(115));
 }
 
 TEST_CASE("The tail family's locks") {

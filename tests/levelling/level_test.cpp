@@ -347,7 +347,7 @@ TEST_CASE("A half log is stated as the half that it is") {
         if (log.wall == "B" && log.round == 1)
             CHECK(log.sizes.butt_height == Length::mm(110)); // (240 - 20) / 2
     const Layout stands = lay_out(stated);
-    for (const WallPlace &wall : stands.walls)
+    for (const WallHeights &wall : stands.heights)
         CHECK(wall.top == Approx(4 * 240 + 3 * 20)); // all walls end level
 }
 

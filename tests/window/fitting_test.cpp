@@ -64,7 +64,7 @@ void FittingTest::a_new_opening_is_as_low_and_narrow_as_its_wall_asks() {
             const Layout layout = lay_out(next.placed->shell);
             QVERIFY(!has_errors(layout.findings));
             const Opening &o = next.placed->shell.openings.back();
-            QVERIFY((o.sill + o.height).mm() < layout.walls[0].top);
+            QVERIFY((o.sill + o.height).mm() < layout.heights[0].top);
             QVERIFY2(
                 o.width.mm() >= 400 && o.height.mm() >= 140,
                 qPrintable(QString("%1 x %2 over %3").arg(o.width.mm()).arg(o.height.mm()).arg(o.sill.mm())));

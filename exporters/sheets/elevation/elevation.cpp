@@ -111,7 +111,7 @@ std::string standing_note(const Layout &layout, int wall, const Words &words) {
     return "";
 }
 
-std::string heights_note(const Shell &shell, const WallPlace &wall, const Words &words) {
+std::string heights_note(const Shell &shell, const WallHeights &wall, const Words &words) {
     std::string note = words.unit_note() +
                        words.say(" Left: tops of the logs at their left ends; right: openings and steps; all "
                                  "over the lowest foundation.");
@@ -150,7 +150,9 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     put_on(pages, size,
            note_table(
                words,
-               heights_note(*sides[0].shell, wall, words) + standing_note(layout, sides[0].wall, words), 90));
+               heights_note(*sides[0].shell, layout.heights[static_cast<std::size_t>(sides[0].wall)], words) +
+                   standing_note(layout, sides[0].wall, words),
+               90));
     return {std::move(pages),
             {title, seen_from_both(layout, sides[0].wall, words), words.say("Wall elevation"),
              "W-" + wall.name, words.say("as shown"), false, words.unit_note()},

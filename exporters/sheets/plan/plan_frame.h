@@ -2,6 +2,7 @@
 #pragma once
 
 #include "exporters/sheets/drawing/board.h"
+#include "kernel/layout/layout.h"
 #include "kernel/layout/plan/wall_side.h"
 
 #include <string>

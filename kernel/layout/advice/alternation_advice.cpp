@@ -27,16 +27,16 @@ bool states_height(const OwnLog &own, const std::string &wall, int round) {
     return own.wall == wall && own.round == round && (own.sizes.butt_height || own.sizes.tip_height);
 }
 
-std::vector<Stated> stated_heights(const Shell &shell, const Layout &layout,
-                                   const std::vector<std::vector<Course>> &courses) {
+std::vector<Stated> stated_heights(const Shell &shell, const Plan &plan, const Courses &courses) {
     std::vector<Stated> all;
-    for (std::size_t w = 0; w < courses.size(); ++w)
-        for (const Course &c : courses[w]) {
-            const WallPlace &wall = layout.walls[w];
+    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+        for (const Course &c : courses.logs[w]) {
+            const WallPlace &wall = plan.walls[w];
             if (std::ranges::none_of(shell.own_logs,
                                      [&](const OwnLog &o) { return states_height(o, wall.name, c.round); }))
                 continue;
-            const double nominal = nominal_log_height(shell, layout, wall, c.kind, c.round == 1);
+            const double nominal =
+                nominal_log_height(shell, courses, static_cast<int>(w), c.kind, c.round == 1);
             const double low = c.datum.high - c.datum.low, high = c.far.high - c.far.low;
             all.push_back({wall.name, c.round, c.kind,
                            std::abs(low - nominal) > std::abs(high - nominal) ? low : high, nominal});
@@ -64,15 +64,15 @@ Said of_log(const Stated &log, Length height) {
                 log.wall, log.round, is, just(height));
 }
 
-Said advice(const Shell &shell, const Layout &layout, const std::vector<Stated> &stated,
+Said advice(const Shell &shell, const Heights &heights, const std::vector<Stated> &stated,
             const LayOut &try_out) {
     for (std::size_t i = 0; i < std::min(stated.size(), most_tried); ++i)
         for (const Length height : as_said(shell, stated[i].nominal)) {
             if (!alternates(try_out(with_nominal(shell, stated[i], height)))) continue;
             return of_log(stated[i], height);
         }
-    const bool pitches_differ = std::ranges::any_of(layout.walls, [&](const WallPlace &w) {
-        return std::abs(w.pitch - layout.walls.front().pitch) > 1e-6;
+    const bool pitches_differ = std::ranges::any_of(heights.heights, [&](const WallHeights &w) {
+        return std::abs(w.pitch - heights.heights.front().pitch) > 1e-6;
     });
     if (pitches_differ || stated.empty())
         return said("the pitches of the two walls drift apart by half a round, make them equal");
@@ -83,10 +83,10 @@ Said advice(const Shell &shell, const Layout &layout, const std::vector<Stated> 
 
 } // namespace
 
-void advise_on_alternation(const Shell &shell, Layout &layout,
-                           const std::vector<std::vector<Course>> &courses, const LayOut &try_out) {
+void advise_on_alternation(const Shell &shell, Layout &layout, const Courses &courses,
+                           const LayOut &try_out) {
     if (alternates(layout)) return;
-    const Said what_fits = advice(shell, layout, stated_heights(shell, layout, courses), try_out);
+    const Said what_fits = advice(shell, courses, stated_heights(shell, layout, courses), try_out);
     for (Finding &f : layout.findings)
         if (f.code == code) f.advice = what_fits;
 }

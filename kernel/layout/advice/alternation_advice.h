@@ -8,7 +8,6 @@ namespace roundlay {
 
 /// Puts the cause behind each finding of that kind: one log stated too high or too low, else pitches that
 /// differ, else the heights stated of single logs together.
-void advise_on_alternation(const Shell &shell, Layout &layout,
-                           const std::vector<std::vector<Course>> &courses, const LayOut &try_out);
+void advise_on_alternation(const Shell &shell, Layout &layout, const Courses &courses, const LayOut &try_out);
 
 } // namespace roundlay

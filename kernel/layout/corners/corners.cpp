@@ -34,12 +34,12 @@ struct Arm {
 
 class Corner {
   public:
-    Corner(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses, int index,
-           std::vector<WallNotches> &notches)
-        : shell_(shell), layout_(layout), index_(index),
-          place_(layout.corners[static_cast<std::size_t>(index)]), rule_(notch_at(shell, layout, index)) {
-        arms_[0] = arm(place_.ends, 1, courses, notches);
-        arms_[1] = arm(place_.starts, -1, courses, notches);
+    Corner(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
+           int index, Found<Corners> &made)
+        : shell_(shell), plan_(plan), foundation_(foundation), courses_(courses), made_(made), index_(index),
+          place_(plan.corners[static_cast<std::size_t>(index)]), rule_(notch_at(shell, plan, index)) {
+        arms_[0] = arm(place_.ends, 1);
+        arms_[1] = arm(place_.starts, -1);
     }
 
     /// False on an error.
@@ -59,9 +59,8 @@ class Corner {
     }
 
   private:
-    Arm arm(int own, double toward, const std::vector<std::vector<Course>> &courses,
-            std::vector<WallNotches> &notches) const {
-        const WallPlace &w = layout_.walls[static_cast<std::size_t>(own)];
+    Arm arm(int own, double toward) const {
+        const WallPlace &w = plan_.walls[static_cast<std::size_t>(own)];
         Arm a;
         a.wall = own;
         while (w.meetings[a.meeting].corner != index_)
@@ -69,14 +68,14 @@ class Corner {
         const WallMeeting &m = w.meetings[a.meeting];
         a.out = toward * w.frame.x;
         a.run = (m.high - m.low) / 2;
-        a.courses = &courses[static_cast<std::size_t>(own)];
-        a.notches = &notches[static_cast<std::size_t>(own)][a.meeting];
+        a.courses = &courses_.logs[static_cast<std::size_t>(own)];
+        a.notches = &made_.notches[static_cast<std::size_t>(own)][a.meeting];
         return a;
     }
 
     const WallMeeting &meeting(const Layer &l) const {
         const Arm &a = arms_[l.arm];
-        return layout_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
+        return plan_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
     }
     const Course &course(const Layer &l) const {
         return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)];
@@ -94,15 +93,15 @@ class Corner {
         return course(l).kind != LogKind::full || course(l).low(meeting(l).x) < floor_ - tolerance::thinnest;
     }
     const std::string &wall_name(const Layer &l) const {
-        return layout_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
+        return plan_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
     }
     NotchRule rule(const Layer &l) const {
-        return notch_at(shell_, layout_, index_, arms_[l.arm].wall, course(l).round);
+        return notch_at(shell_, plan_, index_, arms_[l.arm].wall, course(l).round);
     }
 
     void stack() {
-        const StepPlace *steps[] = {step_at(layout_, arms_[0].wall, arms_[0].meeting),
-                                    step_at(layout_, arms_[1].wall, arms_[1].meeting)};
+        const StepPlace *steps[] = {step_at(plan_, foundation_, arms_[0].wall, arms_[0].meeting),
+                                    step_at(plan_, foundation_, arms_[1].wall, arms_[1].meeting)};
         if (steps[0]) floor_ = steps[0]->rise;
         for (std::size_t arm = 0; arm < arms_.size(); ++arm)
             for (std::size_t i = 0; i < arms_[arm].courses->size(); ++i) {
@@ -220,7 +219,7 @@ class Corner {
     /// Does its wall go on past the crossing one?
     bool runs_on(const Layer &l) const {
         const Arm &a = arms_[l.arm];
-        const auto &meetings = layout_.walls[static_cast<std::size_t>(a.wall)].meetings;
+        const auto &meetings = plan_.walls[static_cast<std::size_t>(a.wall)].meetings;
         return a.meeting > 0 && a.meeting + 1 < meetings.size();
     }
 
@@ -230,7 +229,7 @@ class Corner {
                said("what would be left of the half log in the notch is %1 thick, under the least of %2: it "
                     "stands in two pieces, one to either side of wall %3",
                     in_mm(std::max(thick, 0.0)), in_mm(rule_.least_tail.mm()),
-                    layout_.walls[static_cast<std::size_t>(other.wall)].name),
+                    plan_.walls[static_cast<std::size_t>(other.wall)].name),
                {});
     }
 
@@ -244,7 +243,7 @@ class Corner {
             const bool ends_level = course(l).scoped && course(l).crown <= 0;
             const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
             const LengthAmount is = in_mm(std::max(least, 0.0)), wanted = in_mm(rule_.least_tail.mm());
-            const LengthAmount pitch = in_mm(layout_.pitch + 2 * short_by);
+            const LengthAmount pitch = in_mm(courses_.pitch + 2 * short_by);
             if (course(l).scoped)
                 say_of(
                     weight, "tail-too-thin", l,
@@ -270,8 +269,8 @@ class Corner {
             return said("logs that are %1 higher, or a flatter slope, would fit",
                         in_mm(std::ceil(2 * short_by)));
         constexpr double highest_log = 2000;
-        if (layout_.pitch + 2 * short_by > highest_log) return said("a flatter slope would fit");
-        return said("a pitch of %1 or a flatter slope would fit", in_mm(layout_.pitch + 2 * short_by));
+        if (courses_.pitch + 2 * short_by > highest_log) return said("a flatter slope would fit");
+        return said("a pitch of %1 or a flatter slope would fit", in_mm(courses_.pitch + 2 * short_by));
     }
 
     /// Is the log's body high enough for the whole tail?
@@ -288,12 +287,15 @@ class Corner {
 
     void say_of(Weight weight, const std::string &code, const Layer &l, Said what, std::optional<Said> advice,
                 const std::string &from = "rounds.pitch") {
-        layout_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round),
-                                    std::move(what), std::move(advice), from});
+        made_.findings.push_back({weight, code, corner_place(place_.name, wall_name(l), course(l).round),
+                                  std::move(what), std::move(advice), from});
     }
 
     const Shell &shell_;
-    Layout &layout_;
+    const Plan &plan_;
+    const Foundation &foundation_;
+    const Courses &courses_;
+    Found<Corners> &made_;
     int index_;
     const CornerPlace &place_;
     NotchRule rule_;
@@ -304,15 +306,18 @@ class Corner {
 
 } // namespace
 
-std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
-                                         const std::vector<std::vector<Course>> &courses) {
-    std::vector<WallNotches> notches(layout.walls.size());
-    for (std::size_t w = 0; w < notches.size(); ++w)
-        notches[w].resize(layout.walls[w].meetings.size());
-    bool good = true;
-    for (int c = 0; good && c < static_cast<int>(layout.corners.size()); ++c)
-        good = Corner(shell, layout, courses, c, notches).work_out() && good;
-    return good ? notches : std::vector<WallNotches>{};
+Found<Corners> lay_out_corners(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                               const Courses &courses) {
+    Found<Corners> corners;
+    corners.notches.resize(plan.walls.size());
+    for (std::size_t w = 0; w < plan.walls.size(); ++w)
+        corners.notches[w].resize(plan.walls[w].meetings.size());
+    for (int c = 0; c < static_cast<int>(plan.corners.size()); ++c)
+        if (!Corner(shell, plan, foundation, courses, c, corners).work_out()) {
+            corners.notches.clear();
+            break;
+        }
+    return corners;
 }
 
 } // namespace roundlay

@@ -3,6 +3,7 @@
 
 #include "kernel/layout/corners/notch.h"
 #include "kernel/layout/courses/courses.h"
+#include "kernel/layout/foundation.h"
 #include "kernel/layout/plan/reach.h"
 
 #include <optional>
@@ -22,9 +23,13 @@ struct EndNotch {
 /// By meeting of the wall, then by course.
 using WallNotches = std::vector<std::vector<EndNotch>>;
 
-/// Finds every seam. Adds findings for tails under the least thickness and seams outside the wood. On an
-/// error the result is empty.
-std::vector<WallNotches> lay_out_corners(const Shell &shell, Layout &layout,
-                                         const std::vector<std::vector<Course>> &courses);
+struct Corners {
+    std::vector<WallNotches> notches; ///< by wall
+};
+
+/// Finds every seam, tails under the least thickness and seams outside the wood. On an error there are no
+/// notches.
+Found<Corners> lay_out_corners(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                               const Courses &courses);
 
 } // namespace roundlay

@@ -18,61 +18,61 @@ struct Resolved {
     double pitch = 0;
 };
 
-void refuse(Layout &layout, std::string code, std::string subject, Said what,
+void refuse(Findings &findings, std::string code, std::string subject, Said what,
             std::optional<Said> advice = {}) {
-    layout.findings.push_back({Weight::error,
-                               std::move(code),
-                               {about::All::rounds},
-                               std::move(what),
-                               std::move(advice),
-                               std::move(subject)});
+    findings.push_back({Weight::error,
+                        std::move(code),
+                        {about::All::rounds},
+                        std::move(what),
+                        std::move(advice),
+                        std::move(subject)});
 }
 
 /// A stated height is kept and the pitch gives way: the count is the nearest whole number of rounds.
-Resolved from_height_and_pitch(const Shell &shell, Layout &layout) {
+Resolved from_height_and_pitch(const Shell &shell, Findings &findings) {
     const double height = shell.rounds.height->mm(), pitch = shell.rounds.pitch->mm();
     const int count =
         std::max(1, static_cast<int>(std::lround(std::min(height / pitch, 1.0 * most_rounds + 1))));
     const double fitted = height / count;
     if (std::abs(fitted - pitch) > tolerance::weld)
-        layout.findings.push_back({Weight::note,
-                                   "pitch-fitted",
-                                   {about::All::rounds},
-                                   said("%1 rounds reach %2 at a pitch of %3, not the stated %4", count,
-                                        in_mm(height), in_mm(fitted), in_mm(pitch)),
-                                   {},
-                                   "rounds.pitch"});
+        findings.push_back({Weight::note,
+                            "pitch-fitted",
+                            {about::All::rounds},
+                            said("%1 rounds reach %2 at a pitch of %3, not the stated %4", count,
+                                 in_mm(height), in_mm(fitted), in_mm(pitch)),
+                            {},
+                            "rounds.pitch"});
     return {count, fitted};
 }
 
-Resolved resolve(const Shell &shell, Layout &layout) {
+Resolved resolve(const Shell &shell, Findings &findings) {
     const Rounds &r = shell.rounds;
     if (r.count && r.pitch) {
         const double reached = *r.count * r.pitch->mm();
         if (r.height && std::abs(r.height->mm() - reached) > 0.5)
-            refuse(layout, "rounds-disagree", "rounds.height",
+            refuse(findings, "rounds-disagree", "rounds.height",
                    said("%1 rounds at %2 reach %3, not the stated height of %4", *r.count,
                         in_mm(r.pitch->mm()), in_mm(reached), in_mm(r.height->mm())),
                    said("state two of count, pitch and height"));
         return {*r.count, r.pitch->mm()};
     }
     if (r.count && r.height) return {*r.count, r.height->mm() / *r.count};
-    if (r.height && r.pitch) return from_height_and_pitch(shell, layout);
-    refuse(layout, "rounds-missing", "rounds", said("state two of count, pitch and height"),
+    if (r.height && r.pitch) return from_height_and_pitch(shell, findings);
+    refuse(findings, "rounds-missing", "rounds", said("state two of count, pitch and height"),
            said("the third is worked out"));
     return {};
 }
 
-bool check_numbers(const Shell &shell, const Resolved &r, Layout &layout) {
-    if (has_errors(layout.findings)) return false;
+bool check_numbers(const Shell &shell, const Resolved &r, Findings &findings) {
+    if (has_errors(findings)) return false;
     if (r.count < 1 || r.count > most_rounds)
-        refuse(layout, "rounds-out-of-range", "rounds.count", said("the shell has %1 rounds", r.count),
+        refuse(findings, "rounds-out-of-range", "rounds.count", said("the shell has %1 rounds", r.count),
                said("between 1 and %1 can be laid", most_rounds));
     if (!(r.pitch > shell.rounds.gap.mm()))
         refuse(
-            layout, "gap-eats-log", "rounds.gap",
+            findings, "gap-eats-log", "rounds.gap",
             said("a gap of %1 leaves no log in a pitch of %2", in_mm(shell.rounds.gap.mm()), in_mm(r.pitch)));
-    return !has_errors(layout.findings);
+    return !has_errors(findings);
 }
 
 /// What a wall states of its own heights, whether it stands outdoors or is a partition.
@@ -88,13 +88,16 @@ OwnHeights own_heights(const Shell &shell, std::size_t wall) {
     return {shell.partitions[i].pitch, shell.partitions[i].log_height, subject("partition", i, "")};
 }
 
-bool size_wall(const Shell &shell, std::size_t i, WallPlace &wall, Layout &layout) {
+/// Of a wall, its top still missing. False on an error.
+bool size_wall(const Shell &shell, std::size_t i, const WallPlace &place, Found<Courses> &courses) {
     const OwnHeights own = own_heights(shell, i);
-    wall.pitch = own.pitch.value_or(Length::mm(layout.pitch)).mm();
+    WallHeights wall;
+    wall.pitch = own.pitch.value_or(Length::mm(courses.pitch)).mm();
     wall.log_height = own.log_height.value_or(Length::mm(wall.pitch) - shell.rounds.gap).mm();
+    courses.heights.push_back(wall);
     if (wall.log_height > 0 && wall.log_height <= wall.pitch + tolerance::weld) return true;
-    layout.findings.push_back(
-        {Weight::error, "log-over-pitch", wall_place(wall.name),
+    courses.findings.push_back(
+        {Weight::error, "log-over-pitch", wall_place(place.name),
          said("logs %1 high do not fit in a pitch of %2", in_mm(wall.log_height), in_mm(wall.pitch)),
          said("a log is at most as high as the pitch"),
          own.subject + (own.log_height ? "log_height" : "pitch")});
@@ -138,10 +141,11 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
 /// the heights measured there.
 class Stack {
   public:
-    Stack(const Shell &shell, const Layout &layout, std::size_t wall)
-        : shell_(shell), layout_(layout), index_(static_cast<int>(wall)), wall_(layout.walls[wall]),
-          count_(layout.rounds), gap_(wall_.pitch - wall_.log_height),
-          top_(count_ * wall_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {}
+    Stack(const Shell &shell, const Plan &plan, const Heights &heights, std::size_t wall)
+        : shell_(shell), plan_(plan), all_heights_(heights), index_(static_cast<int>(wall)),
+          wall_(plan.walls[wall]), heights_(heights.heights[wall]), count_(heights.rounds),
+          gap_(heights_.pitch - heights_.log_height), top_(count_ * heights_.pitch - shell.rounds.gap.mm()),
+          level_(shell.rounds.top == TopRule::level) {}
 
     std::vector<Course> courses() {
         if (!wall_.starts_full) add(LogKind::half_start);
@@ -164,8 +168,8 @@ class Stack {
         c.round = static_cast<int>(all_.size()) + 1;
         c.kind = kind;
         // Over everything: an end at a slant reaches further along one of its faces than along the middle.
-        const CornerReach left = reach_of(shell_, layout_, index_, c.round, 0);
-        const CornerReach right = reach_of(shell_, layout_, index_, c.round, wall_.meetings.size() - 1);
+        const CornerReach left = reach_of(shell_, plan_, index_, c.round, 0);
+        const CornerReach right = reach_of(shell_, plan_, index_, c.round, wall_.meetings.size() - 1);
         c.x_datum = left.tip - std::abs(left.skew) * wall_.thickness / 2;
         c.x_far = right.tip + std::abs(right.skew) * wall_.thickness / 2;
         const LogSizes own = own_sizes_of(shell_, wall_.name, c.round),
@@ -185,7 +189,7 @@ class Stack {
     }
 
     double nominal_height(LogKind kind, bool sill) const {
-        return nominal_log_height(shell_, layout_, wall_, kind, sill);
+        return nominal_log_height(shell_, all_heights_, index_, kind, sill);
     }
 
     /// A log's own height is what it was measured to be. What is stated of every log is stated of whole ones:
@@ -194,8 +198,9 @@ class Stack {
                                     const std::optional<Length> &every) const {
         if (own) return own->mm();
         if (!every) return {};
-        return kind == LogKind::full ? every->mm()
-                                     : half_of_log(nominal_height(kind, sill), wall_.log_height, every->mm());
+        return kind == LogKind::full
+                   ? every->mm()
+                   : half_of_log(nominal_height(kind, sill), heights_.log_height, every->mm());
     }
 
     Section section(LogKind kind, const Course *below, double x, const std::optional<double> &height,
@@ -207,10 +212,10 @@ class Stack {
         s.centre = (s.low + s.high) / 2;
         // The middle of the log that a half one was sawn from lies past its sawn face, whatever it was
         // measured to be.
-        const double sawn_off = wall_.log_height / 2 - nominal_height(kind, !below);
+        const double sawn_off = heights_.log_height / 2 - nominal_height(kind, !below);
         if (kind == LogKind::half_start) s.centre = s.low - sawn_off;
         if (kind == LogKind::half_finish) s.centre = s.high + sawn_off;
-        if (kind == LogKind::full && !below && !height) s.centre = s.high - wall_.log_height / 2;
+        if (kind == LogKind::full && !below && !height) s.centre = s.high - heights_.log_height / 2;
         return s;
     }
 
@@ -221,7 +226,7 @@ class Stack {
         if (sizes.butt_height || sizes.tip_height || tapered_below()) return;
         for (Section *s : {&plate.datum, &plate.far}) {
             s->high = top_;
-            if (plate.kind == LogKind::full && all_.size() > 1) s->centre = s->low + wall_.log_height / 2;
+            if (plate.kind == LogKind::full && all_.size() > 1) s->centre = s->low + heights_.log_height / 2;
         }
     }
 
@@ -233,20 +238,22 @@ class Stack {
     }
 
     const Shell &shell_;
-    const Layout &layout_;
+    const Plan &plan_;
+    const Heights &all_heights_;
     int index_;
     const WallPlace &wall_;
+    const WallHeights &heights_;
     int count_;
     double gap_, top_;
     bool level_;
     std::vector<Course> all_;
 };
 
-bool check_section(const WallPlace &wall, const Course &c, double x, Layout &layout) {
+bool check_section(const WallPlace &wall, const Course &c, double x, Findings &findings) {
     const double height = c.high(x) - c.low(x), width = c.width(x);
     const auto refuse = [&](const std::string &code, const std::string &from, Said what,
                             std::optional<Said> advice) {
-        layout.findings.push_back(
+        findings.push_back(
             {Weight::error, code, round_place(wall.name, c.round), std::move(what), std::move(advice), from});
         return false;
     };
@@ -265,23 +272,23 @@ bool check_section(const WallPlace &wall, const Course &c, double x, Layout &lay
     return true;
 }
 
-bool check_courses(const WallPlace &wall, const std::vector<Course> &courses, Layout &layout) {
+bool check_courses(const WallPlace &wall, const std::vector<Course> &courses, Findings &findings) {
     return std::all_of(courses.begin(), courses.end(), [&](const Course &c) {
-        return check_section(wall, c, c.x_datum, layout) && check_section(wall, c, c.x_far, layout);
+        return check_section(wall, c, c.x_datum, findings) && check_section(wall, c, c.x_far, findings);
     });
 }
 
-bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &courses, Layout &layout) {
+bool check_own_logs(const Shell &shell, const Plan &plan, Found<Courses> &courses) {
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];
         bool found = false;
-        for (std::size_t w = 0; w < layout.walls.size(); ++w)
-            found = found || (layout.walls[w].name == own.wall && own.round >= 1 &&
-                              own.round <= static_cast<int>(courses[w].size()));
+        for (std::size_t w = 0; w < plan.walls.size(); ++w)
+            found = found || (plan.walls[w].name == own.wall && own.round >= 1 &&
+                              own.round <= static_cast<int>(courses.logs[w].size()));
         if (found) continue; // which pieces a round has is seen when they are cut
-        layout.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
-                                   said("sizes are stated for a log that this shell does not have"),
-                                   said("rounds count from 1"), subject("log", i, "round")});
+        courses.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
+                                    said("sizes are stated for a log that this shell does not have"),
+                                    said("rounds count from 1"), subject("log", i, "round")});
         return false;
     }
     return true;
@@ -289,34 +296,47 @@ bool check_own_logs(const Shell &shell, const std::vector<std::vector<Course>> &
 
 } // namespace
 
-double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind,
-                          bool sill) {
-    const double base = (layout.pitch - shell.rounds.gap.mm()) / 2, gap = wall.pitch - wall.log_height;
-    if (kind == LogKind::half_finish) return wall.pitch / 2 - gap;
-    if (kind == LogKind::half_start) return base - wall.pitch / 2 + wall.log_height / 2;
-    return sill ? base + wall.log_height / 2 : wall.log_height;
+double nominal_log_height(const Shell &shell, const Heights &heights, int wall, LogKind kind, bool sill) {
+    const WallHeights &own = heights.heights[static_cast<std::size_t>(wall)];
+    const double base = (heights.pitch - shell.rounds.gap.mm()) / 2, gap = own.pitch - own.log_height;
+    if (kind == LogKind::half_finish) return own.pitch / 2 - gap;
+    if (kind == LogKind::half_start) return base - own.pitch / 2 + own.log_height / 2;
+    return sill ? base + own.log_height / 2 : own.log_height;
 }
 
 double half_of_log(double nominal_half, double nominal_log, double log) {
     return nominal_half + (log - nominal_log) / 2;
 }
 
-std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &layout) {
-    const Resolved r = resolve(shell, layout);
-    if (!check_numbers(shell, r, layout)) return {};
-    layout.rounds = r.count;
-    layout.pitch = r.pitch;
-    layout.height = r.count * r.pitch;
-    std::vector<std::vector<Course>> all;
-    for (std::size_t i = 0; i < layout.walls.size(); ++i) {
-        WallPlace &wall = layout.walls[i];
-        if (!size_wall(shell, i, wall, layout)) return {};
-        all.push_back(Stack(shell, layout, i).courses());
-        wall.top = std::max(all.back().back().datum.high, all.back().back().far.high);
-        if (!check_courses(wall, all.back(), layout)) return {};
+namespace {
+
+/// False on an error.
+bool stack_walls(const Shell &shell, const Plan &plan, Found<Courses> &courses) {
+    for (std::size_t i = 0; i < plan.walls.size(); ++i) {
+        if (!size_wall(shell, i, plan.walls[i], courses)) return false;
+        courses.logs.push_back(Stack(shell, plan, courses, i).courses());
+        const Course &last = courses.logs.back().back();
+        courses.heights[i].top = std::max(last.datum.high, last.far.high);
+        if (!check_courses(plan.walls[i], courses.logs.back(), courses.findings)) return false;
     }
-    if (!check_own_logs(shell, all, layout) || !check_round_logs(shell, layout, all)) return {};
-    return all;
+    return check_own_logs(shell, plan, courses);
+}
+
+} // namespace
+
+Found<Courses> lay_out_courses(const Shell &shell, const Plan &plan) {
+    Found<Courses> courses;
+    const Resolved r = resolve(shell, courses.findings);
+    if (!check_numbers(shell, r, courses.findings)) return courses;
+    courses.rounds = r.count;
+    courses.pitch = r.pitch;
+    courses.height = r.count * r.pitch;
+    if (plan.walls.empty()) return courses;
+    if (stack_walls(shell, plan, courses))
+        for (Finding &f : check_round_logs(shell, plan, courses))
+            courses.findings.push_back(std::move(f));
+    if (!stand(courses)) courses.logs.clear(), courses.heights.clear();
+    return courses;
 }
 
 } // namespace roundlay

@@ -1,7 +1,10 @@
 // Rounds: how many, how high, and where every log of every wall lies in height.
 #pragma once
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/found.h"
+#include "kernel/layout/heights.h"
+#include "kernel/layout/piece.h"
+#include "kernel/layout/walls.h"
 
 namespace roundlay {
 
@@ -38,14 +41,18 @@ struct Course {
     bool tapers() const { return datum.low != far.low || datum.high != far.high || datum.width != far.width; }
 };
 
-/// Works out count, pitch and height, fills the walls' heights, and gives each wall's courses from the sill
-/// up. Walls must be placed. On an error the result is empty.
-std::vector<std::vector<Course>> lay_out_courses(const Shell &shell, Layout &layout);
+/// How high the shell and its walls are, and every log.
+struct Courses : Heights {
+    std::vector<std::vector<Course>> logs; ///< by wall, from the sill up
+};
+
+/// On an error there are no logs, nor heights of walls. Without walls only the shell's own height is worked
+/// out.
+Found<Courses> lay_out_courses(const Shell &shell, const Plan &plan);
 
 /// How high a log is where nothing is stated of it. A log on the foundation takes up what its wall's height
 /// differs from the shell's; a half log is what is left up to the next seam.
-double nominal_log_height(const Shell &shell, const Layout &layout, const WallPlace &wall, LogKind kind,
-                          bool sill);
+double nominal_log_height(const Shell &shell, const Heights &heights, int wall, LogKind kind, bool sill);
 
 /// Of a log sawn in two, where a half of the wall's own logs is `nominal_half` high: what the whole one has
 /// more, each half has the half of.

@@ -22,18 +22,23 @@ constexpr double least_past_saddle = 50;
 
 class RoundLogs {
   public:
-    RoundLogs(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses)
-        : shell_(shell), layout_(layout), courses_(courses) {}
+    RoundLogs(const Shell &shell, const Plan &plan, const Courses &courses)
+        : shell_(shell), plan_(plan), courses_(courses) {}
 
-    bool check() {
-        if (!one_kind()) return false;
-        if (!is_scoped(shell_))
-            return each_course([&](const WallPlace &w, const Course &c) { return has_flats(w, c); });
-        return alone() && even() && ends_past_saddles() &&
-               each_course([&](const WallPlace &w, const Course &c) { return reaches_down(w, c); });
+    Findings found() {
+        check();
+        return std::move(findings_);
     }
 
   private:
+    bool check() {
+        if (!one_kind()) return false;
+        if (!is_scoped(shell_))
+            return each_course([&](std::size_t w, const Course &c) { return has_flats(plan_.walls[w], c); });
+        return alone() && even() && ends_past_saddles() &&
+               each_course([&](std::size_t w, const Course &c) { return reaches_down(w, c); });
+    }
+
     bool refuse(const std::string &code, About place, Said what, Said advice, const std::string &from) {
         return say_of(Weight::error, code, std::move(place), std::move(what), std::move(advice), from);
     }
@@ -41,15 +46,14 @@ class RoundLogs {
     /// True where it can be cut all the same.
     bool say_of(Weight weight, const std::string &code, About place, Said what, std::optional<Said> advice,
                 const std::string &from) {
-        layout_.findings.push_back(
-            {weight, code, std::move(place), std::move(what), std::move(advice), from});
+        findings_.push_back({weight, code, std::move(place), std::move(what), std::move(advice), from});
         return weight != Weight::error;
     }
 
-    bool each_course(const std::function<bool(const WallPlace &, const Course &)> &check) {
-        for (std::size_t w = 0; w < courses_.size(); ++w)
-            for (const Course &c : courses_[w])
-                if (c.radius > 0 && !check(layout_.walls[w], c)) return false;
+    bool each_course(const std::function<bool(std::size_t, const Course &)> &check) {
+        for (std::size_t w = 0; w < courses_.logs.size(); ++w)
+            for (const Course &c : courses_.logs[w])
+                if (c.radius > 0 && !check(w, c)) return false;
         return true;
     }
 
@@ -107,17 +111,17 @@ class RoundLogs {
                 return uneven(round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
                               said("state its diameter in place of heights and widths"),
                               subject("log", i, "butt_height"));
-        for (const WallPlace &w : layout_.walls)
-            if (std::abs(w.log_height - w.pitch) > tolerance::weld)
-                return uneven(wall_place(w.name), said("leave out log_height"), "wall");
+        for (std::size_t w = 0; w < plan_.walls.size(); ++w)
+            if (std::abs(courses_.heights[w].log_height - courses_.heights[w].pitch) > tolerance::weld)
+                return uneven(wall_place(plan_.walls[w].name), said("leave out log_height"), "wall");
         return true;
     }
 
     bool ends_past_saddles() {
-        for (std::size_t w = 0; w < courses_.size(); ++w)
-            for (const Course &c : courses_[w])
+        for (std::size_t w = 0; w < courses_.logs.size(); ++w)
+            for (const Course &c : courses_.logs[w])
                 for (const End end : {End::datum, End::far}) {
-                    const WallPlace &wall = layout_.walls[w];
+                    const WallPlace &wall = plan_.walls[w];
                     const WallMeeting &m = wall.meetings[meeting_at(wall, end)];
                     const double past = end == End::datum ? m.low - c.x_datum : c.x_far - m.high;
                     const double wood = past - std::abs(m.skew) * wall.thickness / 2;
@@ -125,8 +129,8 @@ class RoundLogs {
                     const Weight weight = wood < no_wood ? Weight::error : Weight::warning;
                     const bool cuts =
                         say_of(weight, "saddle-at-end",
-                               corner_place(layout_.corners[static_cast<std::size_t>(m.corner)].name,
-                                            wall.name, c.round),
+                               corner_place(plan_.corners[static_cast<std::size_t>(m.corner)].name, wall.name,
+                                            c.round),
                                said("a saddle needs wood past it: an overhang of %1 at least, better of the "
                                     "log's own diameter",
                                     in_mm(least_past_saddle)),
@@ -147,11 +151,13 @@ class RoundLogs {
     }
 
     /// Logs may be thinner than their wall, which is as thick as its thickest; not so thin that they float.
-    bool reaches_down(const WallPlace &wall, const Course &c) {
-        if (2 * c.radius >= wall.pitch - tolerance::weld) return true;
+    bool reaches_down(std::size_t w, const Course &c) {
+        const WallPlace &wall = plan_.walls[w];
+        const double pitch = courses_.heights[w].pitch;
+        if (2 * c.radius >= pitch - tolerance::weld) return true;
         return refuse("stick-too-thin", round_place(wall.name, c.round),
                       said("a log %1 thick does not reach the log below it at a pitch of %2",
-                           in_mm(2 * c.radius), in_mm(wall.pitch)),
+                           in_mm(2 * c.radius), in_mm(pitch)),
                       said("a diameter of at least that, or a lower pitch would fit"), stated_at(wall, c));
     }
 
@@ -177,8 +183,9 @@ class RoundLogs {
     }
 
     const Shell &shell_;
-    Layout &layout_;
-    const std::vector<std::vector<Course>> &courses_;
+    const Plan &plan_;
+    const Courses &courses_;
+    Findings findings_;
 };
 
 } // namespace
@@ -201,8 +208,8 @@ void give_round(Course &course, const LogSizes &sizes, const Shell &shell, doubl
     course.crown = course.radius - (course.datum.high - course.datum.centre);
 }
 
-bool check_round_logs(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
-    return RoundLogs(shell, layout, courses).check();
+Findings check_round_logs(const Shell &shell, const Plan &plan, const Courses &courses) {
+    return RoundLogs(shell, plan, courses).found();
 }
 
 std::optional<RoundCut> wane_of(const WallPlace &place, const Course &course, const Piece &piece) {

@@ -18,7 +18,7 @@ void give_round(Course &course, const LogSizes &sizes, const Shell &shell, doubl
 /// The stick that a piece is hewn from, where its blank is not wholly within it.
 std::optional<RoundCut> wane_of(const WallPlace &place, const Course &course, const Piece &piece);
 
-/// False where sticks are too thin, or logs are not as even as scopes ask for.
-bool check_round_logs(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses);
+/// Errors where sticks are too thin, or logs are not as even as scopes ask for.
+Findings check_round_logs(const Shell &shell, const Plan &plan, const Courses &courses);
 
 } // namespace roundlay

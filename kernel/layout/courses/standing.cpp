@@ -88,41 +88,40 @@ Said round_words(const Layout &layout) {
                              : said("%1 (%2 logs in walls %3)", rounds, most, listed(names));
 }
 
-void note_pitch_left_out(const Shell &shell, Layout &layout) {
+std::optional<Finding> note_pitch_left_out(const Shell &shell, const Layout &layout) {
     const WallStanding all = standing_in_all(layout);
-    if (!(shell.logs.butt_height || shell.logs.tip_height) || all.logs == 0) return;
-    if (std::abs(all.highest - layout.height) < layout.pitch / 2) return;
-    layout.findings.push_back(
-        {Weight::note,
-         "pitch-left-out",
-         {about::All::rounds},
-         said("the heights stated of logs count, not the pitch: the walls stand %1 high, "
-              "where %2 rounds of %3 make %4",
-              in_mm(all.highest), layout.rounds, in_mm(layout.pitch), in_mm(layout.height)),
-         {},
-         "rounds.pitch"});
+    if (!(shell.logs.butt_height || shell.logs.tip_height) || all.logs == 0) return {};
+    if (std::abs(all.highest - layout.height) < layout.pitch / 2) return {};
+    return Finding{Weight::note,
+                   "pitch-left-out",
+                   {about::All::rounds},
+                   said("the heights stated of logs count, not the pitch: the walls stand %1 high, "
+                        "where %2 rounds of %3 make %4",
+                        in_mm(all.highest), layout.rounds, in_mm(layout.pitch), in_mm(layout.height)),
+                   {},
+                   "rounds.pitch"};
 }
 
-void check_level_top(const Shell &shell, Layout &layout) {
-    if (shell.rounds.top != TopRule::level) return;
+std::optional<Finding> check_level_top(const Shell &shell, const Layout &layout) {
+    if (shell.rounds.top != TopRule::level) return {};
     const auto walls = standing_of(layout);
-    if (walls.empty()) return;
+    if (walls.empty()) return {};
     const auto lowest = std::ranges::min_element(walls, {}, &WallStanding::lowest);
     const auto highest = std::ranges::max_element(walls, {}, &WallStanding::highest);
     const double off = highest->highest - lowest->lowest;
-    if (off < told) return;
+    if (off < told) return {};
     const auto name = [&](const WallStanding &s) {
         return layout.walls[static_cast<std::size_t>(s.wall)].name;
     };
-    layout.findings.push_back(
-        {off > taken_up_by_plate ? Weight::warning : Weight::note,
-         "top-not-level",
-         {about::All::top_of_walls},
-         said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its "
-              "lower end",
-              in_mm(off), name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
-         said("other logs in the rounds below, or a plate hewn to suit, make it so"),
-         "rounds.top"});
+    return Finding{
+        off > taken_up_by_plate ? Weight::warning : Weight::note,
+        "top-not-level",
+        {about::All::top_of_walls},
+        said("the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its "
+             "lower end",
+             in_mm(off), name(*highest), in_mm(highest->highest), name(*lowest), in_mm(lowest->lowest)),
+        said("other logs in the rounds below, or a plate hewn to suit, make it so"),
+        "rounds.top"};
 }
 
 } // namespace roundlay

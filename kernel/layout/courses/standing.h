@@ -30,10 +30,10 @@ Said height_words(const Layout &layout, UnitSystem units);
 /// "9 rounds", and where some walls have more logs than that "(10 logs in walls B and D)".
 Said round_words(const Layout &layout);
 
-/// Warns where a shell that is to be closed level ends at more than one height. Appends to the findings.
-void check_level_top(const Shell &shell, Layout &layout);
+/// Warns where a shell that is to be closed level ends at more than one height.
+std::optional<Finding> check_level_top(const Shell &shell, const Layout &layout);
 
 /// Notes where the walls stand half a round off what the rounds state, since logs' own heights count.
-void note_pitch_left_out(const Shell &shell, Layout &layout);
+std::optional<Finding> note_pitch_left_out(const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

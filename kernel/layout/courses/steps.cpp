@@ -16,8 +16,8 @@ namespace {
 /// so.
 constexpr double off_by_print = 1;
 
-const WallPlace &wall_of(const Layout &layout, int wall) {
-    return layout.walls[static_cast<std::size_t>(wall)];
+const WallPlace &wall_of(const Plan &plan, int wall) {
+    return plan.walls[static_cast<std::size_t>(wall)];
 }
 
 std::string name_of_step(std::size_t index) {
@@ -29,13 +29,13 @@ Said spoken(const StepPlace &step) {
 }
 
 /// Past the longest end that any log of the wall has there.
-double past_end(const Shell &shell, const Layout &layout, int wall, End end) {
-    const WallPlace &w = wall_of(layout, wall);
+double past_end(const Shell &shell, const Plan &plan, int wall, End end) {
+    const WallPlace &w = wall_of(plan, wall);
     const double away = end == End::datum ? -1 : 1;
-    double tip = full_reach_at(shell, layout, wall, end).tip;
+    double tip = full_reach_at(shell, plan, wall, end).tip;
     for (const OwnLog &own : shell.own_logs) {
         if (own.wall != w.name) continue;
-        const double own_tip = reach_of(shell, layout, wall, own.round, meeting_at(w, end)).tip;
+        const double own_tip = reach_of(shell, plan, wall, own.round, meeting_at(w, end)).tip;
         tip = away * std::max(away * tip, away * own_tip);
     }
     return tip + away * w.thickness;
@@ -43,8 +43,15 @@ double past_end(const Shell &shell, const Layout &layout, int wall, End end) {
 
 class StepPlacer {
   public:
-    StepPlacer(const Shell &shell, Layout &layout) : shell_(shell), layout_(layout) {}
+    StepPlacer(const Shell &shell, const Plan &plan, const Heights &heights)
+        : shell_(shell), plan_(plan), heights_(heights) {}
 
+    Found<Foundation> placed() {
+        place();
+        return std::move(made_);
+    }
+
+  private:
     bool place() {
         bool good = true;
         for (std::size_t i = 0; i < shell_.steps.size(); ++i)
@@ -56,13 +63,12 @@ class StepPlacer {
         for (std::size_t i = 0; i + 1 < placed_.size(); ++i)
             good = apart(placed_[i], placed_[i + 1]) && good;
         for (const Placed &p : placed_)
-            layout_.steps.push_back(p.step);
-        for (std::size_t c = 0; good && c < layout_.corners.size(); ++c)
+            made_.steps.push_back(p.step);
+        for (std::size_t c = 0; good && c < plan_.corners.size(); ++c)
             good = agree_at(static_cast<int>(c));
         return good;
     }
 
-  private:
     struct Placed {
         StepPlace step;
         std::size_t index; ///< in Shell::steps
@@ -77,48 +83,48 @@ class StepPlacer {
     bool say_of(Weight weight, std::size_t i, const std::string &code, Said what, std::optional<Said> advice,
                 const std::string &key) {
         const about::Step step{static_cast<int>(i) + 1};
-        layout_.findings.push_back({weight, code, narrowed(wall_place(shell_.steps[i].wall), step),
-                                    std::move(what), std::move(advice), subject("step", i, key)});
+        made_.findings.push_back({weight, code, narrowed(wall_place(shell_.steps[i].wall), step),
+                                  std::move(what), std::move(advice), subject("step", i, key)});
         return weight != Weight::error;
     }
 
     bool place_one(std::size_t i) {
         const FoundationStep &stated = shell_.steps[i];
-        const int w = wall_named(layout_, stated.wall);
+        const int w = wall_named(plan_, stated.wall);
         if (w < 0)
             return refuse(i, "step-without-wall", said("there is no wall %1 in this shell", stated.wall), {},
                           "wall");
         if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
             return refuse(i, "step-empty", said("a step needs a width and a rise above zero"), {}, "width");
-        const WallPlace &wall = wall_of(layout_, w);
+        const WallPlace &wall = wall_of(plan_, w);
         const double from = stated.from_left.mm(), to = from + stated.width.mm();
         if (from < -tolerance::weld || to > wall.length + tolerance::weld)
             return refuse(i, "step-off-wall",
                           said("it runs from %1 to %2, but wall %3 is %4 long", in_mm(from), in_mm(to),
                                wall.name, in_mm(wall.length)),
                           {}, "width");
-        if (stated.rise.mm() > wall.top - no_wood)
-            return refuse(
-                i, "step-over-wall",
-                said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name,
-                     in_mm(wall.top)),
-                said("at most %1 leaves a log on it", in_mm(std::max(0.0, wall.top - least_over_step))),
-                "rise");
+        const double top = heights_.heights[static_cast<std::size_t>(w)].top;
+        if (stated.rise.mm() > top - no_wood)
+            return refuse(i, "step-over-wall",
+                          said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name,
+                               in_mm(top)),
+                          said("at most %1 leaves a log on it", in_mm(std::max(0.0, top - least_over_step))),
+                          "rise");
         StepPlace step{name_of_step(i), w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
         if (!clear_of_meetings(i, wall, step)) return false;
-        if (from <= tolerance::weld) step.from = past_end(shell_, layout_, w, End::datum);
-        if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, layout_, w, End::far);
+        if (from <= tolerance::weld) step.from = past_end(shell_, plan_, w, End::datum);
+        if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, plan_, w, End::far);
         placed_.push_back({step, i});
         return true;
     }
 
     /// A notch stands wholly on the step or wholly beside it.
     bool clear_of_meetings(std::size_t i, const WallPlace &wall, const StepPlace &step) {
-        const FreeStretch free = free_between(layout_, step.wall);
+        const FreeStretch free = free_between(plan_, step.wall);
         const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
             const double room = least_beside_step - off_by_print;
             if (x <= low - room || x >= high + room) return true;
-            const std::string &corner = layout_.corners[static_cast<std::size_t>(m.corner)].name;
+            const std::string &corner = plan_.corners[static_cast<std::size_t>(m.corner)].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
             const LengthAmount left = in_mm(low - least_beside_step), right = in_mm(high + least_beside_step);
             return say_of(
@@ -156,7 +162,7 @@ class StepPlacer {
 
     /// Both walls at a corner stand on the same foundation.
     bool agree_at(int corner) {
-        const CornerPlace &place = layout_.corners[static_cast<std::size_t>(corner)];
+        const CornerPlace &place = plan_.corners[static_cast<std::size_t>(corner)];
         const StepPlace *a = step_of(place.ends, corner), *b = step_of(place.starts, corner);
         const double rise_a = a ? a->rise : 0, rise_b = b ? b->rise : 0;
         if (std::abs(rise_a - rise_b) <= tolerance::weld) return true;
@@ -166,35 +172,37 @@ class StepPlacer {
                                          [&](const Placed &p) { return p.step.name == known->name; });
         return refuse(placed->index, "step-at-corner-differs",
                       said("at corner %1 wall %2 stands %3 high and wall %4 %5", place.name,
-                           wall_of(layout_, place.ends).name, in_mm(rise_a),
-                           wall_of(layout_, place.starts).name, in_mm(rise_b)),
+                           wall_of(plan_, place.ends).name, in_mm(rise_a), wall_of(plan_, place.starts).name,
+                           in_mm(rise_b)),
                       said("state a step of wall %1 that takes in that corner with a rise of %2",
-                           wall_of(layout_, lower).name, in_mm(std::max(rise_a, rise_b))),
+                           wall_of(plan_, lower).name, in_mm(std::max(rise_a, rise_b))),
                       "rise");
     }
 
     const StepPlace *step_of(int wall, int corner) const {
-        const WallPlace &w = wall_of(layout_, wall);
+        const WallPlace &w = wall_of(plan_, wall);
         std::size_t m = 0;
         while (w.meetings[m].corner != corner)
             ++m;
-        return step_at(layout_, wall, m);
+        return step_at(plan_, made_, wall, m);
     }
 
     const Shell &shell_;
-    Layout &layout_;
+    const Plan &plan_;
+    const Heights &heights_;
+    Found<Foundation> made_;
     std::vector<Placed> placed_;
 };
 
 } // namespace
 
-bool lay_out_steps(const Shell &shell, Layout &layout) {
-    return StepPlacer(shell, layout).place();
+Found<Foundation> lay_out_steps(const Shell &shell, const Plan &plan, const Heights &heights) {
+    return StepPlacer(shell, plan, heights).placed();
 }
 
-const StepPlace *step_at(const Layout &layout, int wall, std::size_t meeting) {
-    const double x = wall_of(layout, wall).meetings[meeting].x;
-    for (const StepPlace &step : layout.steps)
+const StepPlace *step_at(const Plan &plan, const Foundation &foundation, int wall, std::size_t meeting) {
+    const double x = wall_of(plan, wall).meetings[meeting].x;
+    for (const StepPlace &step : foundation.steps)
         if (step.wall == wall && step.from < x && x < step.to) return &step;
     return nullptr;
 }
@@ -205,9 +213,9 @@ bool leaves_out(const StepPlace &step, const Course &course) {
     return std::min(course.high(from), course.high(to)) <= step.rise + tolerance::thinnest;
 }
 
-std::vector<const StepPlace *> steps_under(const Layout &layout, int wall, const Course &course) {
+std::vector<const StepPlace *> steps_under(const Foundation &foundation, int wall, const Course &course) {
     std::vector<const StepPlace *> found;
-    for (const StepPlace &step : layout.steps) {
+    for (const StepPlace &step : foundation.steps) {
         if (step.wall != wall || step.from >= course.x_far || step.to <= course.x_datum) continue;
         const double from = std::max(step.from, course.x_datum), to = std::min(step.to, course.x_far);
         if (step.rise > std::min(course.low(from), course.low(to)) - course.lip + tolerance::thinnest)
@@ -216,9 +224,9 @@ std::vector<const StepPlace *> steps_under(const Layout &layout, int wall, const
     return found;
 }
 
-double floor_under(const Layout &layout, int wall, double from, double to) {
+double floor_under(const Foundation &foundation, int wall, double from, double to) {
     double lowest = HUGE_VAL, reached = from;
-    for (const StepPlace &step : layout.steps) {
+    for (const StepPlace &step : foundation.steps) {
         if (step.wall != wall || step.to <= from || step.from >= to) continue;
         if (step.from > reached + tolerance::weld) return 0;
         reached = step.to;
@@ -229,40 +237,47 @@ double floor_under(const Layout &layout, int wall, double from, double to) {
 
 namespace {
 
-void warn(Layout &layout, const StepPlace &step, const Course &course, const std::string &code, Said what,
-          Said advice) {
-    About place =
-        narrowed(round_place(wall_of(layout, step.wall).name, course.round), about::Step{step.number});
-    layout.findings.push_back(
-        {Weight::warning, code, std::move(place), std::move(what), std::move(advice), "step"});
+Finding warning(const std::string &wall, const StepPlace &step, const Course &course, const std::string &code,
+                Said what, Said advice) {
+    return {Weight::warning,
+            code,
+            narrowed(round_place(wall, course.round), about::Step{step.number}),
+            std::move(what),
+            std::move(advice),
+            "step"};
 }
 
-void warn_of_step(Layout &layout, const StepPlace &step, const std::vector<Course> &courses) {
+std::optional<Finding> warning_of(const std::string &wall, const StepPlace &step,
+                                  const std::vector<Course> &courses) {
     const auto first =
         std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
-    if (first == courses.end()) return; // an error of its own: step-over-wall
+    if (first == courses.end()) return {}; // an error of its own: step-over-wall
     const double from = std::max(step.from, first->x_datum), to = std::min(step.to, first->x_far);
     const double hangs = std::min(first->low(from), first->low(to)) - step.rise;
-    if (hangs > tolerance::clear) {
-        warn(layout, step, *first, "log-over-step",
-             said("the lowest log over the step lies %1 above it", in_mm(hangs)),
-             said("a rise of %1 would carry it, else that much is to be packed", in_mm(step.rise + hangs)));
-        return;
-    }
+    if (hangs > tolerance::clear)
+        return warning(
+            wall, step, *first, "log-over-step",
+            said("the lowest log over the step lies %1 above it", in_mm(hangs)),
+            said("a rise of %1 would carry it, else that much is to be packed", in_mm(step.rise + hangs)));
     const double left = std::min(first->high(from), first->high(to)) - step.rise;
     if (left < least_over_step)
-        warn(layout, step, *first, "thin-wood-on-step",
-             said("the step leaves only %1 of the log that lies on it", in_mm(left)),
-             said("a rise of %1 would start at the next one, and %2 leave enough", in_mm(step.rise + left),
-                  in_mm(step.rise - least_over_step + left)));
+        return warning(wall, step, *first, "thin-wood-on-step",
+                       said("the step leaves only %1 of the log that lies on it", in_mm(left)),
+                       said("a rise of %1 would start at the next one, and %2 leave enough",
+                            in_mm(step.rise + left), in_mm(step.rise - least_over_step + left)));
+    return {};
 }
 
 } // namespace
 
-void warn_of_steps(Layout &layout, const std::vector<std::vector<Course>> &courses) {
-    const std::vector<StepPlace> steps = layout.steps;
-    for (const StepPlace &step : steps)
-        warn_of_step(layout, step, courses[static_cast<std::size_t>(step.wall)]);
+Findings warn_of_steps(const Plan &plan, const Foundation &foundation, const Courses &courses) {
+    Findings findings;
+    for (const StepPlace &step : foundation.steps) {
+        const auto wall = static_cast<std::size_t>(step.wall);
+        if (auto found = warning_of(plan.walls[wall].name, step, courses.logs[wall]))
+            findings.push_back(std::move(*found));
+    }
+    return findings;
 }
 
 } // namespace roundlay

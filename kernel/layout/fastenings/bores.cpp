@@ -3,7 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/fastenings/bore_room.h"
-#include "kernel/layout/lay_out.h"
+#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,14 +16,14 @@ namespace {
 
 class StatedBores {
   public:
-    StatedBores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans)
-        : shell_(shell), layout_(layout), spans_(spans) {}
+    StatedBores(const Shell &shell, const Plan &plan, const Foundation &foundation, const Pieces &logs,
+                const AllSpans &spans)
+        : shell_(shell), plan_(plan), foundation_(foundation), logs_(logs), spans_(spans) {}
 
-    bool lay_out() {
-        bool good = true;
+    Found<Bores> laid_out() {
         for (std::size_t i = 0; i < shell_.bores.size(); ++i)
-            good = bore(i) && good;
-        return good;
+            if (const WallPlace *wall = wall_of(i); wall && !spans_.empty()) bore(i, *wall);
+        return std::move(made_);
     }
 
   private:
@@ -36,26 +36,36 @@ class StatedBores {
 
     bool refuse(std::size_t i, int round, const std::string &key, Said what,
                 std::optional<Said> advice = {}) {
-        layout_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what),
-                                    std::move(advice), subject("bore", i, key)});
+        made_.findings.push_back({Weight::error, "bore-misses-log", place(i, round), std::move(what),
+                                  std::move(advice), subject("bore", i, key)});
         return false;
     }
 
-    bool bore(std::size_t i) {
+    /// Its wall, where that is thick enough to be bored so.
+    const WallPlace *wall_of(std::size_t i) {
         const StatedBore &b = shell_.bores[i];
-        const int index = wall_named(layout_, b.wall);
-        if (index < 0) return refuse(i, 0, "wall", said("there is no wall %1 in this shell", b.wall));
-        const WallPlace &wall = layout_.walls[static_cast<std::size_t>(index)];
+        const int index = wall_named(plan_, b.wall);
+        if (index < 0) {
+            refuse(i, 0, "wall", said("there is no wall %1 in this shell", b.wall));
+            return nullptr;
+        }
+        const WallPlace &wall = plan_.walls[static_cast<std::size_t>(index)];
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
-        if (!leaves_wood(i, 0, wall.thickness, y)) return false;
+        if (!leaves_wood(i, 0, wall.thickness, y)) return nullptr;
         if (b.diameter.mm() > wall.thickness / 2)
-            layout_.findings.push_back({Weight::warning,
-                                        "bore-takes-half",
-                                        place(i, 0),
-                                        bores_half_away(b.diameter.mm(), wall.thickness),
-                                        {},
-                                        subject("bore", i, "diameter")});
-        const auto &courses = spans_[static_cast<std::size_t>(index)];
+            made_.findings.push_back({Weight::warning,
+                                      "bore-takes-half",
+                                      place(i, 0),
+                                      bores_half_away(b.diameter.mm(), wall.thickness),
+                                      {},
+                                      subject("bore", i, "diameter")});
+        return &wall;
+    }
+
+    bool bore(std::size_t i, const WallPlace &wall) {
+        const StatedBore &b = shell_.bores[i];
+        const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
         const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
         if (last > rounds || b.from_round > rounds)
             return refuse(i, 0, last > rounds ? "to_round" : "from_round",
@@ -90,13 +100,13 @@ class StatedBores {
 
     /// Whether it could start at x: whole wood in each of its rounds.
     bool fits_at(const StatedBore &b, const WallPlace &wall, double x, double room) const {
-        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
         const int last = b.to_round.value_or(static_cast<int>(courses.size()));
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm()) {
             const CourseSpans &course = courses[static_cast<std::size_t>(round - 1)];
             if (std::none_of(course.begin(), course.end(), [&](const PieceSpan &s) {
-                    const double beside = s.course->width(x) / 2 - std::abs(y - wall.thickness / 2);
+                    const double beside = s.course.width(x) / 2 - std::abs(y - wall.thickness / 2);
                     return is_whole(s, x, room) && beside >= b.diameter.mm() / 2 + least_beside_bore;
                 }))
                 return false;
@@ -107,7 +117,7 @@ class StatedBores {
     /// Beside every end and cut of its logs, as far as that from it.
     std::vector<double> places_beside_cuts(const StatedBore &b, double room) const {
         std::vector<double> places;
-        const auto &courses = spans_[static_cast<std::size_t>(wall_named(layout_, b.wall))];
+        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
         const int last = b.to_round.value_or(static_cast<int>(courses.size()));
         double shift = 0;
         for (int round = b.from_round; round <= last; ++round, shift += b.drift.mm())
@@ -148,7 +158,7 @@ class StatedBores {
                                       said("it runs into a cut from %1 to %2 from the left", in_mm(t.from),
                                            in_mm(t.to)),
                                       place_that_fits(i, wall));
-            const double width = s.course->width(at.x);
+            const double width = s.course.width(at.x);
             if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
             add(i, wall, s, at);
             return true;
@@ -162,32 +172,40 @@ class StatedBores {
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {
-        Piece &piece = layout_.pieces[static_cast<std::size_t>(s.piece)];
-        const Course &course = *s.course;
+        const Piece &piece = logs_.pieces[static_cast<std::size_t>(s.piece)];
+        const Course &course = s.course;
         const double low = wood_from(piece.wall, course, at.x);
         const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, low}));
         const double to = foot.z + course.high(at.x) + course.crown - low; // a round log's top is crowned
         const Bore bore{
             foot.x, foot.y, foot.z, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
-        piece.cuts.emplace_back(bore);
+        made_.bores.push_back({s.piece, bore});
     }
 
     /// How high over the foundation the log's wood begins in the middle of its wall: on a step that carries
     /// it, else a round log's groove is hollow over the log below.
     double wood_from(int wall, const Course &course, double x) const {
-        const double step = floor_under(layout_, wall, x, x), low = course.low(x);
+        const double step = floor_under(foundation_, wall, x, x), low = course.low(x);
         return step > low - tolerance::thinnest ? step : low + course.hollow;
     }
 
     const Shell &shell_;
-    Layout &layout_;
-    const std::vector<std::vector<CourseSpans>> &spans_;
+    const Plan &plan_;
+    const Foundation &foundation_;
+    const Pieces &logs_;
+    const AllSpans &spans_;
+    Found<Bores> made_;
 };
 
 } // namespace
 
-bool lay_out_bores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
-    return StatedBores(shell, layout, spans).lay_out();
+Found<Bores> lay_out_bores(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                           const Pieces &logs, const AllSpans &spans) {
+    return StatedBores(shell, plan, foundation, logs, spans).laid_out();
+}
+
+Findings check_bores(const Shell &shell, const Plan &plan) {
+    return StatedBores(shell, plan, {}, {}, {}).laid_out().findings;
 }
 
 } // namespace roundlay

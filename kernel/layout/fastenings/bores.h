@@ -5,8 +5,16 @@
 
 namespace roundlay {
 
-/// Cuts each stated bore into the logs it goes through; pegs that come later keep clear of it. Adds findings;
-/// false when one misses its logs.
-bool lay_out_bores(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans);
+struct Bores {
+    std::vector<CutIn<Bore>> bores; ///< in the order of Shell::bores, each from its lowest log up
+};
+
+/// Each stated bore in the logs that it goes through. `spans` are those of the logs with all that was cut
+/// from them before. On an error one misses its logs.
+Found<Bores> lay_out_bores(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                           const Pieces &logs, const AllSpans &spans);
+
+/// What can be said of stated bores before there are logs.
+Findings check_bores(const Shell &shell, const Plan &plan);
 
 } // namespace roundlay

@@ -1,7 +1,6 @@
 // Where the pegs of one joint stand along it.
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/cuts/match.h"
 #include "kernel/layout/fastenings/pegs.h"
 
 #include <algorithm>
@@ -22,18 +21,6 @@ std::vector<Span> without(const std::vector<Span> &spans, double from, double to
         if (to <= s.to) rest.push_back({to, s.to});
     }
     return rest;
-}
-
-std::vector<std::pair<double, double>> bores_in(const Piece &piece, double origin, const PegRule &rule) {
-    std::vector<std::pair<double, double>> all;
-    const auto keep = [&](const Bore &bore) {
-        all.emplace_back(
-            bore.x + origin,
-            std::max(rule.between.mm(), (bore.diameter + rule.diameter.mm()) / 2 + 2 * tolerance::clear));
-    };
-    for (const Cut &cut : piece.cuts) // what corners and openings take is in the spans
-        match(cut, keep, passing<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut>);
-    return all;
 }
 
 std::vector<Span> common(const std::vector<Span> &a, const std::vector<Span> &b) {

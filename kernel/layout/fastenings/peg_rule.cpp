@@ -14,20 +14,21 @@ namespace {
 
 class PegRuleCheck {
   public:
-    PegRuleCheck(const Shell &shell, Layout &layout) : layout_(layout), rule_(shell.pegs) {}
+    explicit PegRuleCheck(const Shell &shell) : rule_(shell.pegs) {
+        for (const Wall &w : shell.walls)
+            thinnest_ = std::min(thinnest_, w.thickness.value_or(shell.thickness).mm());
+        for (const Partition &p : shell.partitions)
+            thinnest_ = std::min(thinnest_, p.thickness.value_or(shell.thickness).mm());
+    }
 
-    bool check() {
-        if (!rule_.wanted) return true;
-        for (const WallPlace &w : layout_.walls)
-            thinnest_ = std::min(thinnest_, w.thickness);
-        if (!check_diameter() || !check_distances()) return false;
-        note_practice();
-        return true;
+    Findings found() {
+        if (rule_.wanted && check_diameter() && check_distances()) note_practice();
+        return std::move(findings_);
     }
 
   private:
     bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice = {}) {
-        layout_.findings.push_back(
+        findings_.push_back(
             {weight, "peg-rule", {about::All::pegs}, std::move(what), std::move(advice), "pegs." + key});
         return weight != Weight::error;
     }
@@ -74,15 +75,15 @@ class PegRuleCheck {
                 said("their arrises bite where the side is between %1 and that", in_mm(d / std::sqrt(2.0))));
     }
 
-    Layout &layout_;
     const PegRule &rule_;
     double thinnest_ = HUGE_VAL;
+    Findings findings_;
 };
 
 } // namespace
 
-bool check_peg_rule(const Shell &shell, Layout &layout) {
-    return PegRuleCheck(shell, layout).check();
+Findings check_peg_rule(const Shell &shell) {
+    return PegRuleCheck(shell).found();
 }
 
 } // namespace roundlay

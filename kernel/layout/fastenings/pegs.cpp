@@ -3,7 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/cuts/asked.h"
-#include "kernel/layout/lay_out.h"
+#include "kernel/layout/fastenings/peg_words.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
@@ -26,11 +26,18 @@ std::vector<Span> moved(std::vector<Span> spans, double by) {
     return spans;
 }
 
+/// Where a piece is bored, along it, and how wide.
+struct Bored {
+    double x = 0, diameter = 0;
+};
+using BoresOfPieces = std::vector<std::vector<Bored>>;
+
 class WallPegs {
   public:
-    WallPegs(const Shell &shell, Layout &layout, int wall, const std::vector<CourseSpans> &courses)
-        : shell_(shell), layout_(layout), rule_(shell.pegs), index_(wall),
-          wall_(layout.walls[static_cast<std::size_t>(wall)]), courses_(courses) {}
+    WallPegs(const Shell &shell, const Plan &plan, const Foundation &foundation, const Pieces &logs,
+             const std::vector<CourseSpans> &courses, int wall, BoresOfPieces &bored, Found<Pegs> &made)
+        : shell_(shell), foundation_(foundation), logs_(logs), rule_(shell.pegs), index_(wall),
+          wall_(plan.walls[static_cast<std::size_t>(wall)]), courses_(courses), bored_(bored), made_(made) {}
 
     void lay_out() {
         for (std::size_t k = 0; k + 1 < courses_.size(); ++k)
@@ -52,12 +59,10 @@ class WallPegs {
     }
 
     void note_neighbours(const PieceSpan &upper, const PieceSpan &lower) {
-        Piece &u = piece(upper), &l = piece(lower);
-        u.below.push_back(l.tag);
-        l.above.push_back(u.tag);
+        made_.meetings.push_back({upper.piece, lower.piece});
     }
 
-    Piece &piece(const PieceSpan &s) { return layout_.pieces[static_cast<std::size_t>(s.piece)]; }
+    const Piece &piece(const PieceSpan &s) const { return logs_.pieces[static_cast<std::size_t>(s.piece)]; }
 
     Joint joint_of(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         Joint j;
@@ -113,10 +118,10 @@ class WallPegs {
     }
 
     std::vector<Span> clear_of_bores(const PieceSpan &upper, const PieceSpan &lower, std::vector<Span> free) {
-        for (const auto &[x, keep] : bores_in(piece(upper), upper.origin, rule_))
+        for (const auto &[x, keep] : bores_in(upper))
             free = without(free, x - keep, x + keep);
         std::vector<Span> below{{-far_away, far_away}};
-        for (const auto &[x, keep] : bores_in(piece(lower), lower.origin, rule_))
+        for (const auto &[x, keep] : bores_in(lower))
             below = without(below, x - keep, x + keep);
         return common(free, drawn_back(upper, below));
     }
@@ -148,7 +153,7 @@ class WallPegs {
                 box->box.high.x + lower.origin > taken.to + tolerance::weld)
                 continue;
             const double foot = log.frame.origin.z - wall_.frame.origin.z + box->box.high.z;
-            const Course &course = *lower.course;
+            const Course &course = lower.course;
             for (const double x : {taken.from, taken.to})
                 if (course.high(x) - foot <
                     rule_.depth_below * (course.high(x) - course.low(x)) + least_under_peg)
@@ -173,6 +178,15 @@ class WallPegs {
         return common < std::min(upper.span.length(), lower.span.length()) / 2;
     }
 
+    /// Where a piece is bored already, and how far a peg's bore keeps from there.
+    std::vector<std::pair<double, double>> bores_in(const PieceSpan &s) {
+        std::vector<std::pair<double, double>> all;
+        for (const auto &[x, diameter] : bored_[static_cast<std::size_t>(s.piece)])
+            all.emplace_back(x + s.origin, std::max(rule_.between.mm(), (diameter + rule_.diameter.mm()) / 2 +
+                                                                            2 * tolerance::clear));
+        return all;
+    }
+
     static double middle_of(const PieceSpan &upper) { return (upper.span.from + upper.span.to) / 2; }
 
     /// A draw-bore's hole in the lower log lies nearer to the upper log's nearer end.
@@ -182,11 +196,10 @@ class WallPegs {
     }
 
     void add_peg(const PieceSpan &upper, const PieceSpan &lower, double x) {
-        Piece &u = piece(upper), &l = piece(lower);
-        const int index = static_cast<int>(layout_.pegs.size());
-        const Course &over = *upper.course, &under = *lower.course;
+        const int index = static_cast<int>(made_.pegs.size());
+        const Course &over = upper.course, &under = lower.course;
         const double under_foot =
-            std::max(under.low(x), floor_under(layout_, index_, x, x)); // on a step less of it is left
+            std::max(under.low(x), floor_under(foundation_, index_, x, x)); // on a step less of it is left
         const double depth = std::min(rule_.depth_below, 1.0) * (under.high(x) - under_foot);
         const bool through = rule_.depth_below >= 1;
         const double below = drawn(upper, x); // where the lower hole is
@@ -198,16 +211,21 @@ class WallPegs {
         const double end = !through   ? under_top - depth
                            : on_round ? under_top - depth + under.scribe
                                       : std::max(under.low(below), under_foot);
-        u.cuts.emplace_back(bore(u, x, foot, top, index, true));
-        l.cuts.emplace_back(bore(l, below, end, under_top, index, through));
+        add_bore(upper, bore(piece(upper), x, foot, top, index, true));
+        add_bore(lower, bore(piece(lower), below, end, under_top, index, through));
         Peg peg;
         peg.upper = upper.piece;
         peg.lower = lower.piece;
         peg.top = wall_.frame.to_world({x, wall_.thickness / 2, top});
         peg.diameter = rule_.diameter.mm();
         peg.length = top - under_top + depth;
-        layout_.pegs.push_back(peg);
+        made_.pegs.push_back(peg);
         mine_.push_back(index);
+    }
+
+    void add_bore(const PieceSpan &s, const Bore &bore) {
+        made_.bores.push_back({s.piece, bore});
+        bored_[static_cast<std::size_t>(s.piece)].push_back({bore.x, bore.diameter});
     }
 
     /// From wall x and heights over the foundation to the piece's own frame.
@@ -219,7 +237,7 @@ class WallPegs {
 
     void number_pegs(const PieceSpan &upper) {
         for (std::size_t i = 0; i < mine_.size(); ++i)
-            layout_.pegs[static_cast<std::size_t>(mine_[i])].name =
+            made_.pegs[static_cast<std::size_t>(mine_[i])].name =
                 piece(upper).tag + "/" + std::to_string(i + 1);
         mine_.clear();
     }
@@ -236,7 +254,7 @@ class WallPegs {
         }
         const double apart = widest_apart(joint, xs);
         if (fit == 0 || apart <= rule_.spacing.mm() + tolerance::weld) return;
-        layout_.findings.push_back(
+        made_.findings.push_back(
             {Weight::warning,
              "pegs-far-apart",
              round_place(wall_.name, piece(upper).round),
@@ -248,27 +266,12 @@ class WallPegs {
     }
 
     void warn_of_too_few(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint, int fit) {
-        layout_.findings.push_back({Weight::warning,
-                                    "pegs-do-not-fit",
-                                    round_place(wall_.name, piece(upper).round),
-                                    too_few(piece(upper).tag, piece(lower).tag, asked(joint), fit),
-                                    {},
-                                    subject_of(upper, lower)});
-    }
-
-    /// Fewer fit than are asked for, so of one peg none.
-    static Said too_few(const std::string &upper, const std::string &lower, int asked, int fit) {
-        if (asked == 1)
-            return said(
-                "piece %1 on %2 needs 1 peg, but its ends, notches and other bores leave no place for one",
-                upper, lower);
-        if (fit == 0)
-            return said(
-                "piece %1 on %2 needs %3 pegs, but its ends, notches and other bores leave no place for one",
-                upper, lower, asked);
-        return said(
-            "piece %1 on %2 needs %3 pegs, and only %4 can stand there between ends, notches and other bores",
-            upper, lower, asked, fit);
+        made_.findings.push_back({Weight::warning,
+                                  "pegs-do-not-fit",
+                                  round_place(wall_.name, piece(upper).round),
+                                  too_few(piece(upper).tag, piece(lower).tag, asked(joint), fit),
+                                  {},
+                                  subject_of(upper, lower)});
     }
 
     /// Joints that a locked corner or a second peg holds are told of together.
@@ -284,9 +287,9 @@ class WallPegs {
                        "as there is no room for "
                        "more",
                        fewest->upper, fewest->lower, few_.size() - 1, fewest->held, rule_.fewest);
-        layout_.findings.push_back({Weight::note, "held-in-few-places", wall_place(wall_.name), what,
-                                    said("local code decides whether that is enough"),
-                                    wall_subject() + "name"});
+        made_.findings.push_back({Weight::note, "held-in-few-places", wall_place(wall_.name), what,
+                                  said("local code decides whether that is enough"),
+                                  wall_subject() + "name"});
     }
 
     std::string wall_subject() const {
@@ -315,22 +318,29 @@ class WallPegs {
     };
 
     const Shell &shell_;
-    Layout &layout_;
+    const Foundation &foundation_;
+    const Pieces &logs_;
     const PegRule &rule_;
     int index_;
     const WallPlace &wall_;
     const std::vector<CourseSpans> &courses_;
+    BoresOfPieces &bored_;
+    Found<Pegs> &made_;
     std::vector<int> mine_;
     std::vector<Few> few_;
 };
 
 } // namespace
 
-bool lay_out_pegs(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans) {
-    if (!check_peg_rule(shell, layout)) return false;
+Found<Pegs> lay_out_pegs(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                         const Pieces &logs, const AllSpans &spans, const Bores &bores) {
+    Found<Pegs> made;
+    BoresOfPieces bored(logs.pieces.size());
+    for (const auto &[piece, bore] : bores.bores)
+        bored[static_cast<std::size_t>(piece)].push_back({bore.x, bore.diameter});
     for (std::size_t w = 0; w < spans.size(); ++w)
-        WallPegs(shell, layout, static_cast<int>(w), spans[w]).lay_out();
-    return true;
+        WallPegs(shell, plan, foundation, logs, spans[w], static_cast<int>(w), bored, made).lay_out();
+    return made;
 }
 
 } // namespace roundlay

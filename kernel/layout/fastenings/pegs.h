@@ -1,9 +1,10 @@
 // Pegs by rule: how many a joint needs, where they may stand, staggered from round to round.
 #pragma once
 
+#include "kernel/layout/fastenings/bores.h"
+#include "kernel/layout/peg.h"
 #include "kernel/layout/pieces/pieces.h"
 
-#include <utility>
 #include <vector>
 
 namespace roundlay {
@@ -26,21 +27,29 @@ std::vector<double> place_pegs(const Joint &joint, const PegRule &rule, const st
 /// reach where there are not two.
 double widest_apart(const Joint &joint, const std::vector<double> &pegs);
 
-/// Where a piece is bored already, and how far a peg's bore keeps from there. In x of what begins at
-/// `origin`.
-std::vector<std::pair<double, double>> bores_in(const Piece &piece, double origin, const PegRule &rule);
-
 /// Takes (from, to) out of a list of spans.
 std::vector<Span> without(const std::vector<Span> &spans, double from, double to);
 
 /// What two lists of spans share.
 std::vector<Span> common(const std::vector<Span> &a, const std::vector<Span> &b);
 
-/// False where pegs as they are stated cannot be bored; adds findings.
-bool check_peg_rule(const Shell &shell, Layout &layout);
+/// Errors where pegs as they are stated cannot be bored.
+Findings check_peg_rule(const Shell &shell);
 
-/// Appends pegs and the bores they need; adds findings where too few fit or they stand too far apart. False
-/// on an error.
-bool lay_out_pegs(const Shell &shell, Layout &layout, const std::vector<std::vector<CourseSpans>> &spans);
+/// Two logs of a wall that meet through pegs or a gap.
+struct LogsThatMeet {
+    int upper = 0, lower = 0; ///< indices into Pieces::pieces
+};
+
+struct Pegs {
+    std::vector<Peg> pegs;
+    std::vector<CutIn<Bore>> bores; ///< that they need
+    std::vector<LogsThatMeet> meetings;
+};
+
+/// Says where too few pegs fit or they stand too far apart. `spans` are those of the logs with all that was
+/// cut from them before, `bores` those that are stated. The rule must hold.
+Found<Pegs> lay_out_pegs(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                         const Pieces &logs, const AllSpans &spans, const Bores &bores);
 
 } // namespace roundlay

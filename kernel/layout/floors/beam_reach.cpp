@@ -44,18 +44,17 @@ std::optional<Reach> nearest_reach(const Reach &room, double wanted, double part
 
 } // namespace
 
-std::optional<WallFace> face_beside(const Layout &layout, const FloorPlace &room, double x, double y,
-                                    int way) {
-    return first_face(layout, flat(room.frame.to_world({x, y, 0})),
+std::optional<WallFace> face_beside(const Plan &plan, const FloorPlace &room, double x, double y, int way) {
+    return first_face(plan, flat(room.frame.to_world({x, y, 0})),
                       static_cast<double>(way) * flat(room.frame.x));
 }
 
-Said beam_reach(const Shell &shell, const Layout &layout, const FloorPlace &room,
+Said beam_reach(const Shell &shell, const Plan &plan, const FloorPlace &room,
                 const std::vector<FloorBays::Bay> &bays, const Beam &beam) {
     const auto carried = [&](double y) {
         return std::all_of(bays.begin(), bays.end(), [&](const FloorBays::Bay &bay) {
             const double middle = (bay.first + bay.second) / 2;
-            return face_beside(layout, room, middle, y, -1) && face_beside(layout, room, middle, y, 1);
+            return face_beside(plan, room, middle, y, -1) && face_beside(plan, room, middle, y, 1);
         });
     };
     const double least = beam.size.width.mm() / 2 + least_beside_joist;
@@ -69,7 +68,7 @@ Said beam_reach(const Shell &shell, const Layout &layout, const FloorPlace &room
             "the beam");
     return said(
         "walls carry both its ends between %1 and %2 from wall %3, and no further: one stops short there",
-        in_mm(from), in_mm(to), layout.walls[static_cast<std::size_t>(room.from)].name);
+        in_mm(from), in_mm(to), plan.walls[static_cast<std::size_t>(room.from)].name);
 }
 
 } // namespace roundlay

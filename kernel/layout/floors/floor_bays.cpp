@@ -35,10 +35,10 @@ bool parts_it_along_the_joists(const FloorPlace &room, const WallPlace &wall, co
 
 } // namespace
 
-FloorBays::FloorBays(const Layout &layout, const FloorPlace &room) {
+FloorBays::FloorBays(const Plan &plan, const FloorPlace &room) {
     std::vector<Bay> walls;
-    for (std::size_t w = 0; w < layout.walls.size() && in_the_way_ == nullptr; ++w) {
-        const WallPlace &wall = layout.walls[w];
+    for (std::size_t w = 0; w < plan.walls.size() && in_the_way_ == nullptr; ++w) {
+        const WallPlace &wall = plan.walls[w];
         if (static_cast<int>(w) == room.from || static_cast<int>(w) == room.to || !stands_in(room, wall))
             continue;
         const Box3 box = seen_from(room, wall);

@@ -14,7 +14,7 @@ class FloorBays {
 
     /// Of a room without walls in it.
     FloorBays() = default;
-    FloorBays(const Layout &layout, const FloorPlace &room);
+    FloorBays(const Plan &plan, const FloorPlace &room);
 
     /// A wall that stands in the room and does not part it along the joists; nullptr: there is none, and the
     /// bays are right.

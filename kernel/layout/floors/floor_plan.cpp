@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/floors/beam_reach.h"
 #include "kernel/layout/floors/floor_bays.h"
+#include "kernel/layout/floors/hole.h"
 #include "kernel/layout/floors/joist_places.h"
 #include "kernel/layout/floors/joist_sizes.h"
 #include "kernel/layout/floors/planned_timbers.h"
@@ -20,21 +21,17 @@ namespace {
 /// practice, no source.
 constexpr double deepest_housing = 0.4;
 
-struct Hole {
-    double left = 0, right = 0, near = 0, away = 0;
-    bool joist_left = true, joist_right = true; ///< else the room's own side is its edge
-    bool trims_near = true, trims_away = true;  ///< else the wall is
-};
-
 class Planner {
   public:
-    Planner(const Shell &shell, Layout &layout, std::size_t index, FloorPlan &plan)
-        : shell_(shell), layout_(layout), index_(index), floor_(shell.floors[index]), plan_(plan),
-          room_(plan.place) {}
+    Planner(const Shell &shell, const Plan &house, std::size_t index)
+        : shell_(shell), house_(house), index_(index), floor_(shell.floors[index]), room_(plan_.place) {}
 
+    Found<FloorPlan> planned() { return plan(), std::move(plan_); }
+
+  private:
     bool plan() {
         if (!find_room()) return false;
-        bays_ = FloorBays(layout_, room_);
+        bays_ = FloorBays(house_, room_);
         if (const WallPlace *wall = bays_.in_the_way())
             return refuse("to",
                           said("wall %1 stands in the room between walls %2 and %3", wall->name, floor_.from,
@@ -61,24 +58,26 @@ class Planner {
         return good_;
     }
 
-  private:
     bool refuse(const std::string &key, Said what, std::optional<Said> advice = {}) {
         return say_of(Weight::error, key, std::move(what), std::move(advice));
     }
     /// True where it can be cut all the same.
     bool say_of(Weight weight, const std::string &key, Said what, std::optional<Said> advice) {
-        layout_.findings.push_back({weight,
-                                    "floor-does-not-fit",
-                                    {about::Floor{floor_.name}},
-                                    std::move(what),
-                                    std::move(advice),
-                                    subject("floor", index_, key)});
+        plan_.findings.push_back({weight,
+                                  "floor-does-not-fit",
+                                  {about::Floor{floor_.name}},
+                                  std::move(what),
+                                  std::move(advice),
+                                  subject("floor", index_, key)});
         return weight != Weight::error;
     }
 
     bool find_room() {
-        const auto room =
-            room_between(layout_, wall_named(layout_, floor_.from), wall_named(layout_, floor_.to));
+        const int from = wall_named(house_, floor_.from), to = wall_named(house_, floor_.to);
+        if (from < 0 || to < 0)
+            return refuse(from < 0 ? "from" : "to",
+                          said("there is no wall %1 in this shell", from < 0 ? floor_.from : floor_.to));
+        const auto room = room_between(house_, from, to);
         if (!room)
             return refuse(
                 "to",
@@ -91,12 +90,11 @@ class Planner {
         return true;
     }
 
-    double thickness(int wall) const { return layout_.walls[static_cast<std::size_t>(wall)].thickness; }
+    double thickness(int wall) const { return house_.walls[static_cast<std::size_t>(wall)].thickness; }
     double joist_width() const { return floor_.joist.width.mm(); }
     double tip_width() const { return floor_.tip_width.value_or(floor_.joist.width).mm(); }
     double tip_height() const { return floor_.tip_height.value_or(floor_.joist.height).mm(); }
     double widest() const { return std::max(joist_width(), tip_width()); }
-    Vec2 world(Vec2 p) const { return flat(room_.frame.to_world({p.x, p.y, 0})); }
 
     bool add_hole(const FloorOpening &o) {
         Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(),
@@ -205,7 +203,7 @@ class Planner {
 
     /// The wall that a timber along x of the floor ends in, at that side of the room.
     std::optional<WallFace> side_wall(double x, double y, int way) const {
-        return face_beside(layout_, room_, x, y, way);
+        return face_beside(house_, room_, x, y, way);
     }
 
     bool add_beams(const std::vector<double> &joists) {
@@ -239,7 +237,7 @@ class Planner {
             return refuse(
                 "beam",
                 said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")),
-                beam_reach(shell_, layout_, room_, bays, b));
+                beam_reach(shell_, house_, room_, bays, b));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};
@@ -330,10 +328,10 @@ class Planner {
     };
 
     const Shell &shell_;
-    Layout &layout_;
+    const Plan &house_;
     std::size_t index_;
     const Floor &floor_;
-    FloorPlan &plan_;
+    Found<FloorPlan> plan_;
     FloorPlace &room_;
     FloorBays bays_;
     std::vector<Hole> holes_;
@@ -343,8 +341,8 @@ class Planner {
 
 } // namespace
 
-bool plan_floor(const Shell &shell, Layout &layout, std::size_t floor, FloorPlan &plan) {
-    return Planner(shell, layout, floor, plan).plan();
+Found<FloorPlan> plan_floor(const Shell &shell, const Plan &house, std::size_t floor) {
+    return Planner(shell, house, floor).planned();
 }
 
 } // namespace roundlay

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "kernel/layout/floors/room.h"
+#include "kernel/layout/found.h"
+#include "kernel/shell/shell.h"
 
 #include <vector>
 
@@ -9,7 +11,7 @@ namespace roundlay {
 
 /// What one end of a timber lies in: a wall, or another timber of the floor.
 struct TimberEnd {
-    int wall = -1;       ///< index into Layout::walls
+    int wall = -1;       ///< index into Plan::walls
     int carrier = -1;    ///< else index of the timber in the plan
     double bearing = 0;  ///< how far it lies in it
     bool tailed = false; ///< widens toward its end
@@ -43,7 +45,7 @@ struct FloorPlan {
     std::vector<PlannedTimber> timbers; ///< a carrier comes before what it carries
 };
 
-/// Adds findings; false where the floor has no right plan.
-bool plan_floor(const Shell &shell, Layout &layout, std::size_t floor, FloorPlan &plan);
+/// On an error the floor has no right plan.
+Found<FloorPlan> plan_floor(const Shell &shell, const Plan &house, std::size_t floor);
 
 } // namespace roundlay

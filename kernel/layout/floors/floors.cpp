@@ -32,25 +32,22 @@ constexpr double least_skin = 1;
 
 class FloorBuilder {
   public:
-    FloorBuilder(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
-                 std::size_t floor, FloorPlan &plan, std::vector<FloorMove> &moves)
-        : shell_(shell), layout_(layout), spans_(spans), floor_(floor), plan_(plan), moves_(moves),
-          tags_(tags_of(plan)) {}
+    FloorBuilder(const Shell &shell, const Plan &house, const Heights &heights, const Pieces &logs,
+                 const FloorPlan &plan, Found<Floors> &made)
+        : shell_(shell), house_(house), heights_(heights), logs_(logs), floor_(made.floors.size()),
+          plan_(plan), made_(made), tags_(tags_of(plan)) {}
 
-    bool build() {
+    void build() {
         laid_at_.assign(plan_.timbers.size(), 0);
-        first_piece_ = layout_.pieces.size();
-        first_timber_ = static_cast<int>(layout_.timbers.size());
-        log_count_ = static_cast<std::size_t>(std::count_if(layout_.pieces.begin(), layout_.pieces.end(),
-                                                            [](const Piece &p) { return p.timber < 0; }));
+        first_ = made_.timbers.size();
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
             const PlannedTimber &t = plan_.timbers[i];
             Piece piece = piece_of(t, plan_, carriers_of(i));
             piece.tag = tags_[i];
             piece.number = static_cast<int>(i) + 1;
-            piece.timber = static_cast<int>(layout_.timbers.size());
-            layout_.timbers.push_back(timber_of(t));
-            layout_.pieces.push_back(std::move(piece));
+            piece.timber = static_cast<int>(made_.timbers.size());
+            made_.timbers.push_back(timber_of(t));
+            made_.pieces.push_back(std::move(piece));
         }
         for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
             for (const End end : {End::datum, End::far})
@@ -58,7 +55,6 @@ class FloorBuilder {
         for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i)
             check_way(i);
         set_order();
-        return good_;
     }
 
   private:
@@ -68,8 +64,7 @@ class FloorBuilder {
         const Piece &p = piece(i);
         Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
         own.frame.origin = p.frame.to_world({t.datum.bearing, 0, 0});
-        for (std::size_t k = 0; k < log_count_; ++k) {
-            const Piece &log = layout_.pieces[k];
+        for (const Piece &log : logs_.pieces) {
             const double foot = log.frame.origin.z;
             if (!in_each_others_way(
                     own, {log.frame, log.blank.length, log.blank.width, foot, foot + log.blank.height},
@@ -83,8 +78,8 @@ class FloorBuilder {
     const TimberEnd &end_of(std::size_t i, End end) const {
         return end == End::datum ? plan_.timbers[i].datum : plan_.timbers[i].far;
     }
-    Piece &piece(std::size_t i) { return layout_.pieces[first_piece_ + i]; }
-    const WallPlace &wall(int index) const { return layout_.walls[static_cast<std::size_t>(index)]; }
+    Piece &piece(std::size_t i) { return made_.pieces[first_ + i]; }
+    const WallPlace &wall(int index) const { return house_.walls[static_cast<std::size_t>(index)]; }
     Said spoken_wall(int index) const { return said_of(about::Wall{wall(index).name}); }
 
     /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
@@ -102,8 +97,8 @@ class FloorBuilder {
     Timber timber_of(const PlannedTimber &t) const {
         Timber timber;
         timber.use = t.use;
-        timber.piece = static_cast<int>(layout_.pieces.size());
-        timber.floor = static_cast<int>(layout_.floors.size());
+        timber.piece = static_cast<int>(logs_.pieces.size() + made_.pieces.size());
+        timber.floor = static_cast<int>(made_.floors.size());
         timber.from = t.from;
         timber.to = t.to;
         timber.load_width = t.load_width;
@@ -126,13 +121,13 @@ class FloorBuilder {
 
     TimberHold held(const PlannedTimber &t, const TimberEnd &end, double x) const {
         TimberHold hold = hold_of(plan_, t, end, x);
-        if (hold.carrier >= 0) hold.carrier += first_timber_;
+        if (hold.carrier >= 0) hold.carrier += static_cast<int>(first_);
         return hold;
     }
 
     TimberRest lying_on(const PlannedTimber &t, double at) const {
         TimberRest rest = rest_of(plan_, t, at);
-        rest.beam += first_timber_;
+        rest.beam += static_cast<int>(first_);
         return rest;
     }
 
@@ -142,8 +137,8 @@ class FloorBuilder {
 
     void refuse(std::size_t i, const std::string &key, Said what, std::optional<Said> advice = {}) {
         good_ = false;
-        layout_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
-                                    std::move(advice), subject("floor", floor_, key)});
+        made_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
+                                  std::move(advice), subject("floor", floor_, key)});
     }
 
     void refuse_way(std::size_t i, const std::string &log) {
@@ -167,12 +162,12 @@ class FloorBuilder {
         const double x = wall(w).frame.to_local(lying.tip).x;
         const double half = std::max(lying.half_at_tip, lying.half_at_face);
         if (!check_place(i, lying, w, {x - half, x + half})) return;
-        auto &courses = spans_[static_cast<std::size_t>(w)];
+        auto &courses = made_.spans[static_cast<std::size_t>(w)];
         const int bearer = bearer_in(i, lying, w, {x - half, x + half});
         if (bearer < 0) return;
         for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
             if (courses[k].empty()) continue;
-            const Course &course = *courses[k].front().course;
+            const Course &course = courses[k].front().course;
             if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest)
                 break;
             PieceSpan *span = span_over(courses[k], {x - half, x + half});
@@ -189,12 +184,12 @@ class FloorBuilder {
 
     void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken,
                     bool bears) {
-        Piece &log = layout_.pieces[static_cast<std::size_t>(span.piece)];
+        const Piece &log = logs_.pieces[static_cast<std::size_t>(span.piece)];
         if (bears) {
             std::string &carrier = end == End::datum ? piece(i).datum.at : piece(i).far.at;
             carrier = log.tag;
             piece(i).below[end == End::datum ? 0 : 1] = log.tag;
-            const Course &course = *span.course;
+            const Course &course = span.course;
             laid_at_[i] = std::max(laid_at_[i], (course.datum.centre + course.far.centre) / 2);
             if (highest_over(course, taken) <= lying.low + tolerance::thinnest)
                 return; // it lies on the log's top
@@ -202,9 +197,9 @@ class FloorBuilder {
         }
         check_beside(i, span, taken, log);
         PocketCut pocket = pocket_for(lying, log, tags_[i]);
-        if (bears && highest_over(*span.course, taken) - lying.top < least_skin)
+        if (bears && highest_over(span.course, taken) - lying.top < least_skin)
             pocket.z_top = std::max(pocket.z_top, log.blank.height + past_blank);
-        log.cuts.emplace_back(pocket);
+        made_.pockets.push_back({span.piece, pocket});
         const double reach = shell_.pegs.diameter.mm() / 2 + beside_bore;
         if (lying.depth > wall(log.wall).thickness / 2 - reach) {
             span.taken_above.push_back(taken);
@@ -220,7 +215,7 @@ class FloorBuilder {
         const double over = highest_over(course, taken) - lying.top;
         const Said little = said("its pocket leaves only %1 of %2 under it", in_mm(under.mm), log.tag);
         if (under.over_opening && under.mm < no_wood) {
-            moves_.push_back({layout_.findings.size(), floor_, least_under - under.mm});
+            made_.moves.push_back({made_.findings.size(), floor_, least_under - under.mm});
             refuse(i, "level", little);
         } else if (under.mm < least_under - tolerance::thinnest)
             ask(i, least_under - under.mm, "thin-wood-under-pocket", little);
@@ -238,7 +233,7 @@ class FloorBuilder {
         if (wood.mm >= least_beside - tolerance::thinnest) return;
         const Said beside =
             wood.notch_of < 0 ? said("its end") : said("the notches of wall %1", wall(wood.notch_of).name);
-        layout_.findings.push_back(
+        made_.findings.push_back(
             {Weight::warning, "thin-wood-beside-pocket", place_of(i),
              wood.mm < no_wood
                  ? said("its pocket in %1 leaves no wood that stays up to %2", log.tag, beside)
@@ -251,13 +246,13 @@ class FloorBuilder {
 
     /// Warns of a thing that another level of the floor would mend.
     void ask(std::size_t i, double by, std::string code, Said what) {
-        moves_.push_back({layout_.findings.size(), floor_, by});
-        layout_.findings.push_back({Weight::warning,
-                                    std::move(code),
-                                    place_of(i),
-                                    std::move(what),
-                                    {},
-                                    subject("floor", floor_, "level")});
+        made_.moves.push_back({made_.findings.size(), floor_, by});
+        made_.findings.push_back({Weight::warning,
+                                  std::move(code),
+                                  place_of(i),
+                                  std::move(what),
+                                  {},
+                                  subject("floor", floor_, "level")});
     }
 
     /// Openings and crossing walls in its way.
@@ -285,17 +280,17 @@ class FloorBuilder {
     int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
         const double x = (taken.from + taken.to) / 2;
         const auto &[bearer, first, below] =
-            bearer_of(spans_[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
+            bearer_of(made_.spans[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
         if (bearer >= 0) return bearer;
         if (!first) {
             refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
             return -1;
         }
         const double by = below ? below->high(x) - lying.high : first->low(x) + least_under - lying.low;
-        moves_.push_back({layout_.findings.size(), floor_, by});
+        made_.moves.push_back({made_.findings.size(), floor_, by});
         refuse(i, "level",
                !below ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
-               : lying.low >= wall(w).top
+               : lying.low >= heights_.heights[static_cast<std::size_t>(w)].top
                    ? said("its end in %1 lies over the wall's top", spoken_wall(w))
                    : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
                           spoken_wall(w), below->round));
@@ -315,36 +310,37 @@ class FloorBuilder {
                           : use == TimberUse::joist   ? 2
                           : use == TimberUse::trimmer ? 3
                                                       : 4);
-            layout_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
+            made_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
         }
     }
 
     const Shell &shell_;
-    Layout &layout_;
-    std::vector<std::vector<CourseSpans>> &spans_;
+    const Plan &house_;
+    const Heights &heights_;
+    const Pieces &logs_;
     std::size_t floor_;
-    FloorPlan &plan_;
-    std::vector<FloorMove> &moves_;
+    const FloorPlan &plan_;
+    Found<Floors> &made_;
     std::vector<std::string> tags_;
     std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
-    std::size_t first_piece_ = 0; ///< of its own timbers
-    int first_timber_ = 0;
-    std::size_t log_count_ = 0; ///< of the walls: they are the first pieces
+    std::size_t first_ = 0;       ///< of its own timbers among all floors'
     bool good_ = true;
 };
 
 } // namespace
 
-bool lay_out_floors(const Shell &shell, Layout &layout, std::vector<std::vector<CourseSpans>> &spans,
-                    std::vector<FloorMove> &moves) {
-    bool good = true;
+Found<Floors> lay_out_floors(const Shell &shell, const Plan &plan, const Heights &heights,
+                             const Pieces &logs) {
+    Found<Floors> made;
+    if (shell.floors.empty()) return made;
+    made.spans = logs.spans;
     for (std::size_t f = 0; f < shell.floors.size(); ++f) {
-        FloorPlan plan;
-        const bool planned = plan_floor(shell, layout, f, plan);
-        good = planned && FloorBuilder(shell, layout, spans, f, plan, moves).build() && good;
-        layout.floors.push_back(plan.place);
+        const auto floor = plan_floor(shell, plan, f);
+        made.findings.insert(made.findings.end(), floor.findings.begin(), floor.findings.end());
+        if (stand(floor)) FloorBuilder(shell, plan, heights, logs, floor, made).build();
+        made.floors.push_back(floor.place);
     }
-    return good;
+    return made;
 }
 
 } // namespace roundlay

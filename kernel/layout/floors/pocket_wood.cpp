@@ -55,7 +55,7 @@ Bearer bearer_of(const std::vector<CourseSpans> &courses, const Span &taken, dou
     Bearer found;
     for (std::size_t k = 0; k < courses.size(); ++k) {
         if (courses[k].empty()) continue; // the foundation stands higher than the whole log
-        const Course &course = *courses[k].front().course;
+        const Course &course = courses[k].front().course;
         if (!found.first) found.first = &course;
         const double foot = std::max(course.low(taken.from), course.low(taken.to));
         const double top = std::min(course.high(taken.from), course.high(taken.to));

@@ -17,24 +17,24 @@ struct Stretch {
 };
 
 /// The free stretch of a wall along `right`, measured from `origin`.
-Stretch seen_along(const Layout &layout, int wall, Vec2 origin, Vec2 right) {
-    const FreeStretch free = free_between(layout, wall);
-    const Frame &frame = layout.walls[static_cast<std::size_t>(wall)].frame;
+Stretch seen_along(const Plan &plan, int wall, Vec2 origin, Vec2 right) {
+    const FreeStretch free = free_between(plan, wall);
+    const Frame &frame = plan.walls[static_cast<std::size_t>(wall)].frame;
     const auto at = [&](double x) { return dot(flat(frame.to_world({x, 0, 0})) - origin, right); };
     return {std::min(at(free.from), at(free.to)), std::max(at(free.from), at(free.to))};
 }
 
 } // namespace
 
-std::optional<WallFace> first_face(const Layout &layout, Vec2 start, Vec2 toward) {
+std::optional<WallFace> first_face(const Plan &plan, Vec2 start, Vec2 toward) {
     std::optional<WallFace> best;
-    for (std::size_t w = 0; w < layout.walls.size(); ++w) {
-        const WallPlace &wall = layout.walls[w];
+    for (std::size_t w = 0; w < plan.walls.size(); ++w) {
+        const WallPlace &wall = plan.walls[w];
         if (std::abs(dot(flat(wall.frame.x), toward)) > square) continue;
         const Vec3 local = wall.frame.to_local({start.x, start.y, 0});
         const bool inside = dot(flat(wall.frame.y), toward) < 0; // it comes from the inside
         const double distance = inside ? local.y - wall.thickness : -local.y;
-        const FreeStretch free = free_between(layout, static_cast<int>(w));
+        const FreeStretch free = free_between(plan, static_cast<int>(w));
         if (distance < -tolerance::weld || local.x < free.from || local.x > free.to) continue;
         if (!best || distance < best->distance)
             best = WallFace{static_cast<int>(w), inside, local.x, distance};
@@ -42,9 +42,9 @@ std::optional<WallFace> first_face(const Layout &layout, Vec2 start, Vec2 toward
     return best;
 }
 
-std::optional<FloorPlace> room_between(const Layout &layout, int from, int to) {
-    const WallPlace &start = layout.walls[static_cast<std::size_t>(from)];
-    const WallPlace &end = layout.walls[static_cast<std::size_t>(to)];
+std::optional<FloorPlace> room_between(const Plan &plan, int from, int to) {
+    const WallPlace &start = plan.walls[static_cast<std::size_t>(from)];
+    const WallPlace &end = plan.walls[static_cast<std::size_t>(to)];
     if (std::abs(cross(flat(start.frame.x), flat(end.frame.x))) > square) return std::nullopt;
     const double beyond = start.frame.to_local(end.frame.to_world({0, end.thickness / 2, 0})).y;
     const bool inward = beyond > start.thickness / 2;
@@ -56,7 +56,7 @@ std::optional<FloorPlace> room_between(const Layout &layout, int from, int to) {
     floor.depth = std::abs(beyond - (inward ? start.thickness : 0)) - end.thickness / 2;
     const Vec2 face = flat(start.frame.to_world({0, inward ? start.thickness : 0, 0}));
     const Vec2 right = flat(floor.frame.x);
-    const Stretch a = seen_along(layout, from, face, right), b = seen_along(layout, to, face, right);
+    const Stretch a = seen_along(plan, from, face, right), b = seen_along(plan, to, face, right);
     const double low = std::max(a.from, b.from);
     floor.width = std::min(a.to, b.to) - low;
     if (floor.width <= 0 || floor.depth <= 0) return std::nullopt;

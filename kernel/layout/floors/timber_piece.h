@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/layout/floors/floor_plan.h"
+#include "kernel/layout/piece.h"
 
 namespace roundlay {
 

@@ -16,55 +16,56 @@ namespace {
 /// source.
 constexpr double least_island = 100;
 
-void say_of(Weight weight, Layout &layout, const Shell &shell, std::size_t i, std::string code,
+void say_of(Weight weight, Findings &findings, const Shell &shell, std::size_t i, std::string code,
             const std::string &key, Said what, std::optional<Said> advice) {
-    layout.findings.push_back({weight, std::move(code), opening_place(shell, i), std::move(what),
-                               std::move(advice), subject("opening", i, key)});
+    findings.push_back({weight, std::move(code), opening_place(shell, i), std::move(what), std::move(advice),
+                        subject("opening", i, key)});
 }
 
-void refuse(Layout &layout, const Shell &shell, std::size_t i, std::string code, const std::string &key,
+void refuse(Findings &findings, const Shell &shell, std::size_t i, std::string code, const std::string &key,
             Said what, std::optional<Said> advice = {}) {
-    say_of(Weight::error, layout, shell, i, std::move(code), key, std::move(what), std::move(advice));
+    say_of(Weight::error, findings, shell, i, std::move(code), key, std::move(what), std::move(advice));
 }
 
 /// Wood beside an opening that can be cut, and may split.
-void warn_of_little(Layout &layout, const Shell &shell, std::size_t i, Said what, double least) {
-    say_of(Weight::warning, layout, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
+void warn_of_little(Findings &findings, const Shell &shell, std::size_t i, Said what, double least) {
+    say_of(Weight::warning, findings, shell, i, "little-wood-beside-opening", "from_left", std::move(what),
            said("less than %1 splits off easily", in_mm(least)));
 }
 
 /// Where openings may lie: between the shoulders.
-Span free_span(const Layout &layout, int wall) {
-    const FreeStretch free = free_between(layout, wall);
+Span free_span(const Plan &plan, int wall) {
+    const FreeStretch free = free_between(plan, wall);
     return {free.from, free.to};
 }
 
-bool check_width(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+bool check_width(const Shell &shell, std::size_t i, const Span &room, Findings &findings) {
     const Opening &o = shell.openings[i];
     if (o.width.mm() > 0 && o.height.mm() > 0 && o.width.mm() < room.length() - 2 * no_wood) return true;
     if (o.width.mm() <= 0 || o.height.mm() <= 0)
-        refuse(layout, shell, i, "opening-empty", "width",
+        refuse(findings, shell, i, "opening-empty", "width",
                said("an opening needs a width and a height above zero"));
     else
-        refuse(layout, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())));
+        refuse(findings, shell, i, "opening-too-wide", "width", said("it is %1 wide", in_mm(o.width.mm())));
     return false;
 }
 
-bool check_corners(const Shell &shell, Layout &layout, std::size_t i, const Span &room) {
+bool check_corners(const Shell &shell, const Plan &plan, std::size_t i, const Span &room,
+                   Findings &findings) {
     const Opening &o = shell.openings[i];
     const double from = o.from_left.mm(), to = from + o.width.mm();
     const double beside = std::min(from - room.from, room.to - to);
     const bool left = from - room.from <= room.to - to;
-    const auto &w = layout.walls[static_cast<std::size_t>(wall_named(layout, o.wall))];
-    const auto &corner = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    const auto &w = plan.walls[static_cast<std::size_t>(wall_named(plan, o.wall))];
+    const auto &corner = plan.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
     if (beside >= no_wood) {
         if (beside < least_island - tolerance::weld)
-            warn_of_little(layout, shell, i,
+            warn_of_little(findings, shell, i,
                            said("it leaves %1 of wood to the tails of corner %2", in_mm(beside), corner.name),
                            least_island);
         return true;
     }
-    refuse(layout, shell, i, "opening-cuts-corner", "from_left",
+    refuse(findings, shell, i, "opening-cuts-corner", "from_left",
            said("it comes too near the tails of corner %1", corner.name));
     return false;
 }
@@ -75,40 +76,42 @@ double slant_of(const WallMeeting &m, const WallPlace &wall) {
 }
 
 /// Partitions that meet the wall run its whole height: an opening stands wholly beside their notches.
-bool check_tees(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+bool check_tees(const Shell &shell, const Plan &plan, std::size_t i, const WallPlace &wall,
+                Findings &findings) {
     const Opening &o = shell.openings[i];
     const double from = o.from_left.mm(), to = from + o.width.mm();
     for (const WallMeeting &m : wall.meetings) {
         const double slant = slant_of(m, wall);
         const double beside = std::max(m.low - slant - to, from - m.high - slant);
         if (m.ends || beside >= least_island) continue;
-        const std::string &corner = layout.corners[static_cast<std::size_t>(m.corner)].name;
+        const std::string &corner = plan.corners[static_cast<std::size_t>(m.corner)].name;
         if (beside >= no_wood) {
-            warn_of_little(layout, shell, i,
+            warn_of_little(findings, shell, i,
                            said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner),
                            least_island);
             continue;
         }
-        refuse(layout, shell, i, "opening-cuts-tee", "from_left",
+        refuse(findings, shell, i, "opening-cuts-tee", "from_left",
                said("it comes too near the notches of wall %1 at %2",
-                    layout.walls[static_cast<std::size_t>(m.other)].name, corner));
+                    plan.walls[static_cast<std::size_t>(m.other)].name, corner));
         return false;
     }
     return true;
 }
 
-bool check_height(const Shell &shell, Layout &layout, std::size_t i, const WallPlace &wall) {
+bool check_height(const Shell &shell, std::size_t i, const std::string &wall, double wall_top,
+                  Findings &findings) {
     const Opening &o = shell.openings[i];
     const double top = o.sill.mm() + o.height.mm();
-    if (o.sill.mm() >= 0 && top < wall.top - tolerance::clear) return true;
+    if (o.sill.mm() >= 0 && top < wall_top - tolerance::clear) return true;
     if (o.sill.mm() < 0)
-        refuse(layout, shell, i, "opening-below-wall", "sill", said("the sill lies under the foundation"));
+        refuse(findings, shell, i, "opening-below-wall", "sill", said("the sill lies under the foundation"));
     else
-        refuse(layout, shell, i, "opening-over-wall", "height",
-               said("it ends %1 above the foundation, but wall %2 is only %3 high", in_mm(top), wall.name,
-                    in_mm(wall.top)),
-               wall.top > o.sill.mm()
-                   ? said("a height under %1 leaves a log over it", in_mm(wall.top - o.sill.mm()))
+        refuse(findings, shell, i, "opening-over-wall", "height",
+               said("it ends %1 above the foundation, but wall %2 is only %3 high", in_mm(top), wall,
+                    in_mm(wall_top)),
+               wall_top > o.sill.mm()
+                   ? said("a height under %1 leaves a log over it", in_mm(wall_top - o.sill.mm()))
                    : said("more rounds or a lower sill would hold it"));
     return false;
 }
@@ -117,7 +120,7 @@ double apart_in_height(const Opening &a, const Opening &b) {
     return std::max(b.sill.mm() - (a.sill + a.height).mm(), a.sill.mm() - (b.sill + b.height).mm());
 }
 
-bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j) {
+bool check_pair(const Shell &shell, std::size_t i, std::size_t j, Findings &findings) {
     const Opening &a = shell.openings[i], &b = shell.openings[j];
     if (a.wall != b.wall) return true;
     const double apart_x = std::max(b.from_left.mm() - (a.from_left + a.width).mm(),
@@ -127,12 +130,12 @@ bool check_pair(const Shell &shell, Layout &layout, std::size_t i, std::size_t j
     if (apart_x >= no_wood || apart_z >= no_wood) {
         const bool side_by_side = apart_x >= no_wood;
         const double left = side_by_side ? apart_x : apart_z;
-        warn_of_little(layout, shell, j,
+        warn_of_little(findings, shell, j,
                        said("it leaves %1 of wood to %2", in_mm(left), said_of(opening_of(shell, i))),
                        side_by_side ? least_island : least_left_over);
         return true;
     }
-    refuse(layout, shell, j, "openings-too-close", "from_left",
+    refuse(findings, shell, j, "openings-too-close", "from_left",
            apart_x < 0 && apart_z < 0
                ? said("it overlaps %1", said_of(opening_of(shell, i)))
                : said("it leaves too little wood between itself and %1", said_of(opening_of(shell, i))));
@@ -178,33 +181,43 @@ About opening_place(const Shell &shell, std::size_t opening) {
     return narrowed(wall_place(shell.openings[opening].wall), opening_of(shell, opening));
 }
 
-bool check_openings(const Shell &shell, Layout &layout) {
-    bool good = true;
-    for (std::size_t i = 0; i < shell.openings.size(); ++i) {
-        const int w = wall_named(layout, shell.openings[i].wall);
-        if (w < 0) {
-            refuse(layout, shell, i, "opening-without-wall", "wall",
-                   said("there is no wall %1 in this shell", shell.openings[i].wall));
-            good = false;
-            continue;
-        }
-        const Span room = free_span(layout, w);
-        good = check_width(shell, layout, i, room) && check_corners(shell, layout, i, room) &&
-               check_tees(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) &&
-               check_height(shell, layout, i, layout.walls[static_cast<std::size_t>(w)]) && good;
+namespace {
+
+bool check_opening(const Shell &shell, const Plan &plan, const Heights &heights, std::size_t i,
+                   Findings &findings) {
+    const int w = wall_named(plan, shell.openings[i].wall);
+    if (w < 0) {
+        refuse(findings, shell, i, "opening-without-wall", "wall",
+               said("there is no wall %1 in this shell", shell.openings[i].wall));
+        return false;
     }
-    for (std::size_t i = 0; good && i < shell.openings.size(); ++i)
-        for (std::size_t j = i + 1; j < shell.openings.size(); ++j)
-            good = check_pair(shell, layout, i, j) && good;
-    return good;
+    const Span room = free_span(plan, w);
+    const WallPlace &wall = plan.walls[static_cast<std::size_t>(w)];
+    return check_width(shell, i, room, findings) && check_corners(shell, plan, i, room, findings) &&
+           check_tees(shell, plan, i, wall, findings) &&
+           (heights.heights.empty() ||
+            check_height(shell, i, wall.name, heights.heights[static_cast<std::size_t>(w)].top, findings));
 }
 
-std::vector<Span> places_beside(const Shell &shell, const Layout &layout, std::size_t opening) {
+} // namespace
+
+Found<Openings> check_openings(const Shell &shell, const Plan &plan, const Heights &heights) {
+    Found<Openings> all;
+    std::vector<bool> &refused = all.refused;
+    for (std::size_t i = 0; i < shell.openings.size(); ++i)
+        refused.push_back(!check_opening(shell, plan, heights, i, all.findings));
+    for (std::size_t i = 0; i < shell.openings.size(); ++i)
+        for (std::size_t j = i + 1; j < shell.openings.size() && !refused[i]; ++j)
+            if (!refused[j]) refused[j] = !check_pair(shell, i, j, all.findings);
+    return all;
+}
+
+std::vector<Span> places_beside(const Shell &shell, const Plan &plan, std::size_t opening) {
     const Opening &o = shell.openings[opening];
-    const int w = wall_named(layout, o.wall);
+    const int w = wall_named(plan, o.wall);
     if (w < 0) return {};
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(w)];
-    const Span room = free_span(layout, w);
+    const WallPlace &wall = plan.walls[static_cast<std::size_t>(w)];
+    const Span room = free_span(plan, w);
     std::vector<Span> places{{room.from + least_island, room.to - least_island - o.width.mm()}};
     if (places.front().length() < 0) return {};
     for (const WallMeeting &m : wall.meetings) {
@@ -220,14 +233,15 @@ std::vector<Span> places_beside(const Shell &shell, const Layout &layout, std::s
     return places;
 }
 
-std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wall, const Course &course) {
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, int wall,
+                                const Course &course) {
     std::vector<OpeningCut> cuts;
-    const double thickness = layout.walls[static_cast<std::size_t>(wall)].thickness;
+    const double thickness = plan.walls[static_cast<std::size_t>(wall)].thickness;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        if (o.wall != layout.walls[static_cast<std::size_t>(wall)].name) continue;
+        if (o.wall != plan.walls[static_cast<std::size_t>(wall)].name) continue;
         const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
-        const double floor = floor_under(layout, wall, span.from, span.to);
+        const double floor = floor_under(foundation, wall, span.from, span.to);
         const Span under{std::max(floor, std::min(course.low(span.from), course.low(span.to))),
                          std::max(floor, std::max(course.low(span.from), course.low(span.to)))};
         const Span over{std::min(course.high(span.from), course.high(span.to)),
@@ -255,17 +269,17 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Layout &layout, int wa
     return cuts;
 }
 
-std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
-                                    const std::vector<std::vector<Course>> &courses) {
-    std::vector<Sliver> slivers;
-    for (std::size_t w = 0; w < courses.size(); ++w)
-        for (const Course &course : courses[w])
-            for (const OpeningCut &cut : cuts_of(shell, layout, static_cast<int>(w), course)) {
+Found<Slivers> warn_of_slivers(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                               const Courses &courses) {
+    Found<Slivers> all;
+    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+        for (const Course &course : courses.logs[w])
+            for (const OpeningCut &cut : cuts_of(shell, plan, foundation, static_cast<int>(w), course)) {
                 if (cut.severs || (cut.low >= cut.high && cut.fall == 0)) continue;
-                const double drop = cut.fall * layout.walls[w].thickness; // outside, where least is left
+                const double drop = cut.fall * plan.walls[w].thickness; // outside, where least is left
                 const double left_over =
                     std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
-                const double floor = floor_under(layout, static_cast<int>(w), cut.span.from, cut.span.to);
+                const double floor = floor_under(foundation, static_cast<int>(w), cut.span.from, cut.span.to);
                 const double left_under =
                     cut.low - drop -
                     std::max(floor,
@@ -274,11 +288,11 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
                 const bool under = cut.use != BoxUse::header && left_under < least_left_over;
                 if (!over && !under) continue;
                 const double left = over ? left_over : left_under;
-                slivers.push_back({layout.findings.size(), left});
-                layout.findings.push_back(
+                all.slivers.push_back({all.findings.size(), left});
+                all.findings.push_back(
                     {Weight::warning,
                      "thin-wood-at-opening",
-                     round_place(layout.walls[w].name, course.round),
+                     round_place(plan.walls[w].name, course.round),
                      over ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
                                  said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
                                  in_mm(least_left_over))
@@ -293,7 +307,7 @@ std::vector<Sliver> warn_of_slivers(const Shell &shell, Layout &layout,
                      {},
                      subject("opening", cut.opening, over ? "height" : "sill")});
             }
-    return slivers;
+    return all;
 }
 
 } // namespace roundlay

@@ -21,21 +21,20 @@ struct TrimPlace {
     double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
 };
 
-bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
+void check_trim_at(const Trim &trim, const TrimPlace &at, Findings &findings) {
     const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
-        layout.findings.push_back(
+        findings.push_back(
             {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
-        return false;
     };
     const bool half = trim.spline_width.mm() > at.thickness / 2;
     if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
-        layout.findings.push_back({Weight::warning,
-                                   "trim-does-not-fit",
-                                   at.place,
-                                   said("a groove %1 wide leaves less than half of jambs %2 thick",
-                                        in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
-                                   {},
-                                   at.spline_width});
+        findings.push_back({Weight::warning,
+                            "trim-does-not-fit",
+                            at.place,
+                            said("a groove %1 wide leaves less than half of jambs %2 thick",
+                                 in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
+                            {},
+                            at.spline_width});
     else if (half)
         return refuse(at.spline_width,
                       said("a groove %1 wide leaves too little of jambs %2 thick",
@@ -49,10 +48,10 @@ bool check_trim_at(Layout &layout, const Trim &trim, const TrimPlace &at) {
     if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
         return refuse(at.sill_slope,
                       said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
-    return true;
 }
 
-TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t opening) {
+/// In a wall whose logs are so high.
+TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, double log_height, std::size_t opening) {
     const OwnTrim &own = shell.openings[opening].trim;
     const auto from = [&](bool stated, const std::string &key) {
         return stated ? subject("opening", opening, key) : "trim." + key;
@@ -62,27 +61,31 @@ TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, std::size_t o
             from(own.spline_depth.has_value(), "spline_depth"),
             from(own.sill_slope.has_value(), "sill_slope"),
             wall.thickness,
-            wall.log_height};
+            log_height};
 }
 
 } // namespace
 
-bool check_trim(const Shell &shell, Layout &layout) {
-    TrimPlace all{{about::All::openings}, "trim.spline_width",       "trim.spline_depth",
-                  "trim.sill_slope",      layout.walls[0].thickness, layout.walls[0].log_height};
-    for (const WallPlace &w : layout.walls) {
-        all.thickness = std::min(all.thickness, w.thickness);
-        all.log_height = std::min(all.log_height, w.log_height);
+Findings check_trim(const Shell &shell, const Plan &plan, const Heights &heights) {
+    Findings findings;
+    const auto log_height = [&](std::size_t wall) {
+        return heights.heights.empty() ? HUGE_VAL : heights.heights[wall].log_height;
+    };
+    TrimPlace all{{about::All::openings}, "trim.spline_width",     "trim.spline_depth",
+                  "trim.sill_slope",      plan.walls[0].thickness, log_height(0)};
+    for (std::size_t w = 0; w < plan.walls.size(); ++w) {
+        all.thickness = std::min(all.thickness, plan.walls[w].thickness);
+        all.log_height = std::min(all.log_height, log_height(w));
     }
-    bool good = shell.openings.empty() || check_trim_at(layout, shell.trim, all);
+    if (!shell.openings.empty()) check_trim_at(shell.trim, all, findings);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        const int wall = wall_named(layout, o.wall);
+        const int wall = wall_named(plan, o.wall);
         if (wall < 0 || o.trim == OwnTrim{}) continue;
-        const WallPlace &place = layout.walls[static_cast<std::size_t>(wall)];
-        good = check_trim_at(layout, trim_of(shell, o), place_of_trim(shell, place, i)) && good;
+        const auto w = static_cast<std::size_t>(wall);
+        check_trim_at(trim_of(shell, o), place_of_trim(shell, plan.walls[w], log_height(w), i), findings);
     }
-    return good;
+    return findings;
 }
 
 namespace {
@@ -103,28 +106,31 @@ bool falls(const std::vector<OpeningCut> &cuts, std::size_t opening) {
 
 } // namespace
 
-void note_level_sills(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses) {
+Findings note_level_sills(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                          const Courses &courses) {
+    Findings findings;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        const int wall = wall_named(layout, o.wall);
+        const int wall = wall_named(plan, o.wall);
         const double fall = trim_of(shell, o).sill_slope.ratio();
         if (o.kind != OpeningKind::window || fall <= 0 || wall < 0) continue;
-        const auto &logs = courses[static_cast<std::size_t>(wall)];
-        if (std::ranges::any_of(logs,
-                                [&](const Course &c) { return falls(cuts_of(shell, layout, wall, c), i); }))
+        const auto &logs = courses.logs[static_cast<std::size_t>(wall)];
+        if (std::ranges::any_of(
+                logs, [&](const Course &c) { return falls(cuts_of(shell, plan, foundation, wall, c), i); }))
             continue;
         const auto top = top_under(logs, {o.from_left.mm(), (o.from_left + o.width).mm()}, o.sill.mm());
         if (!top) continue;
-        const double drop = fall * layout.walls[static_cast<std::size_t>(wall)].thickness;
-        layout.findings.push_back({Weight::note,
-                                   "sill-stays-level",
-                                   opening_place(shell, i),
-                                   said("its sill is not cut to the slope stated for sills, which falls %1 "
-                                        "through the wall: the log under it ends %2 lower",
-                                        in_mm(drop), in_mm(o.sill.mm() - *top)),
-                                   {},
-                                   subject("opening", i, "sill")});
+        const double drop = fall * plan.walls[static_cast<std::size_t>(wall)].thickness;
+        findings.push_back({Weight::note,
+                            "sill-stays-level",
+                            opening_place(shell, i),
+                            said("its sill is not cut to the slope stated for sills, which falls %1 "
+                                 "through the wall: the log under it ends %2 lower",
+                                 in_mm(drop), in_mm(o.sill.mm() - *top)),
+                            {},
+                            subject("opening", i, "sill")});
     }
+    return findings;
 }
 
 } // namespace roundlay

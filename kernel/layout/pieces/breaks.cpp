@@ -18,11 +18,12 @@ void add_step(std::vector<Break> &breaks, const StepPlace &step) {
         breaks.push_back({{step.from, step.to}, nullptr, 0, &step, &step});
 }
 
-std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings, const Layout &layout, int wall,
-                             const Course &course, const WallNotches &notches, std::size_t index) {
+std::vector<Break> breaks_of(const std::vector<OpeningCut> &openings,
+                             const std::vector<WallMeeting> &meetings,
+                             const std::vector<const StepPlace *> &steps, const Course &course,
+                             const WallNotches &notches, std::size_t index) {
     std::vector<Break> breaks;
-    const std::vector<WallMeeting> &meetings = layout.walls[static_cast<std::size_t>(wall)].meetings;
-    for (const StepPlace *step : steps_under(layout, wall, course))
+    for (const StepPlace *step : steps)
         if (leaves_out(*step, course)) add_step(breaks, *step);
     for (const OpeningCut &c : openings)
         if (c.severs) breaks.push_back({c.span, &c, 0});
@@ -48,15 +49,18 @@ std::vector<Stretch> stretches_between(const Span &log, const std::vector<Break>
     return all;
 }
 
-AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
-                  const std::vector<WallNotches> &notches) {
-    AllParts all(courses.size());
-    for (std::size_t w = 0; w < courses.size(); ++w) {
-        all[w].resize(courses[w].size());
-        for (std::size_t k = 0; k < courses[w].size(); ++k) {
+AllParts parts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
+                  const Corners &corners) {
+    AllParts all(courses.logs.size());
+    for (std::size_t w = 0; w < courses.logs.size(); ++w) {
+        const int wall = static_cast<int>(w);
+        all[w].resize(courses.logs[w].size());
+        for (std::size_t k = 0; k < courses.logs[w].size(); ++k) {
+            const Course &course = courses.logs[w][k];
             CourseParts &parts = all[w][k];
-            parts.cuts = cuts_of(shell, layout, static_cast<int>(w), courses[w][k]);
-            parts.breaks = breaks_of(parts.cuts, layout, static_cast<int>(w), courses[w][k], notches[w], k);
+            parts.cuts = cuts_of(shell, plan, foundation, wall, course);
+            parts.breaks = breaks_of(parts.cuts, plan.walls[w].meetings,
+                                     steps_under(foundation, wall, course), course, corners.notches[w], k);
         }
     }
     return all;

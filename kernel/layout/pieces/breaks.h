@@ -33,7 +33,7 @@ struct CourseParts {
 /// By wall, by course: worked out once, since logs ask for their neighbours' tags.
 using AllParts = std::vector<std::vector<CourseParts>>;
 
-AllParts parts_of(const Shell &shell, const Layout &layout, const std::vector<std::vector<Course>> &courses,
-                  const std::vector<WallNotches> &notches);
+AllParts parts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
+                  const Corners &corners);
 
 } // namespace roundlay

@@ -1,5 +1,9 @@
 #include "kernel/layout/pieces/log_notes.h"
 
+#include "kernel/layout/text.h"
+
+#include <algorithm>
+
 namespace roundlay {
 
 namespace {
@@ -22,6 +26,31 @@ void note_own(const Shell &shell, const std::string &wall, Piece &piece) {
             if (own.wall == wall && own.round == piece.round && own.piece.has_value() == of_piece &&
                 own.piece.value_or(piece.number) == piece.number)
                 note(piece, own);
+}
+
+Findings check_own_pieces(const Shell &shell, const Plan &plan, const std::vector<Piece> &pieces) {
+    Findings findings;
+    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
+        const OwnLog &own = shell.own_logs[i];
+        if (!own.piece) continue;
+        const auto count = std::ranges::count_if(pieces, [&](const Piece &p) {
+            return p.round == own.round && plan.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+        });
+        if (*own.piece <= count) continue;
+        findings.push_back(
+            {Weight::error,
+             "log-nowhere",
+             round_place(own.wall, own.round),
+             count == 1 ? said("something is stated of piece %1, but this round has %2 piece, counted from "
+                               "the left",
+                               *own.piece, count)
+                        : said("something is stated of piece %1, but this round has %2 pieces, counted "
+                               "from the left",
+                               *own.piece, count),
+             {},
+             subject("log", i, "piece")});
+    }
+    return findings;
 }
 
 } // namespace roundlay

@@ -27,23 +27,24 @@ int model_of(Known &known, PieceShape shape, std::vector<Model> &models) {
 
 } // namespace
 
-void group_models(Layout &layout) {
+std::vector<Model> group_models(std::vector<Piece> &pieces) {
     Known known;
-    layout.models.clear();
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
-        const int model = model_of(known, shape_as_made(layout.pieces[i]), layout.models);
-        layout.models[static_cast<std::size_t>(model)].pieces.push_back(static_cast<int>(i));
-        layout.pieces[i].model = model;
+    std::vector<Model> models;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const int model = model_of(known, shape_as_made(pieces[i]), models);
+        models[static_cast<std::size_t>(model)].pieces.push_back(static_cast<int>(i));
+        pieces[i].model = model;
     }
+    return models;
 }
 
-void order_raise(Layout &layout, const std::vector<double> &centres) {
-    std::vector<std::size_t> order(layout.pieces.size());
+void order_raise(std::vector<Piece> &pieces, const std::vector<double> &centres) {
+    std::vector<std::size_t> order(pieces.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(),
                      [&](std::size_t a, std::size_t b) { return centres[a] < centres[b]; });
     for (std::size_t i = 0; i < order.size(); ++i)
-        layout.pieces[order[i]].raise = static_cast<int>(i) + 1;
+        pieces[order[i]].raise = static_cast<int>(i) + 1;
 }
 
 } // namespace roundlay

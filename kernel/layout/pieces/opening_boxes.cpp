@@ -86,12 +86,12 @@ void OpeningBoxes::add_jamb_grooves(Piece &p, const OpeningCut *left, const Open
 
 void OpeningBoxes::refuse_grooves(const Piece &p, double both) const {
     const Weight weight = p.blank.length < both + no_wood ? Weight::error : Weight::warning;
-    layout_.findings.push_back({weight, "trim-does-not-fit",
-                                narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
-                                said("the island is %1 long", in_mm(p.blank.length)),
-                                said("two grooves %1 deep leave too little of it; %2 at most",
-                                     in_mm(both / 2), in_mm((p.blank.length - least_between_grooves) / 2)),
-                                "trim.spline_depth"});
+    findings_.push_back({weight, "trim-does-not-fit",
+                         narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
+                         said("the island is %1 long", in_mm(p.blank.length)),
+                         said("two grooves %1 deep leave too little of it; %2 at most", in_mm(both / 2),
+                              in_mm((p.blank.length - least_between_grooves) / 2)),
+                         "trim.spline_depth"});
 }
 
 } // namespace roundlay

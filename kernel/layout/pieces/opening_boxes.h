@@ -11,8 +11,8 @@ inline constexpr double past_blank = 10;
 
 class OpeningBoxes {
   public:
-    OpeningBoxes(const Shell &shell, Layout &layout, const WallPlace &place)
-        : shell_(shell), layout_(layout), place_(place) {}
+    OpeningBoxes(const Shell &shell, const WallPlace &place, Findings &findings)
+        : shell_(shell), place_(place), findings_(findings) {}
 
     /// The underside over a step, cut level.
     void add_step(Piece &p, PieceSpan &s, const StepPlace &step) const;
@@ -27,8 +27,8 @@ class OpeningBoxes {
     void refuse_grooves(const Piece &p, double both) const;
 
     const Shell &shell_;
-    Layout &layout_;
     const WallPlace &place_;
+    Findings &findings_;
 };
 
 } // namespace roundlay

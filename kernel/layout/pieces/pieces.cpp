@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <iterator>
 
 namespace roundlay {
 
@@ -22,16 +23,26 @@ std::string tag_of(const std::string &wall, int round, int number) {
     return wall + text;
 }
 
+/// What pieces are cut by.
+struct LogsBefore {
+    const Plan &plan;
+    const Foundation &foundation;
+    const Courses &courses;
+    const Corners &corners;
+    AllParts parts;
+};
+
 /// Builds the pieces of one course of one wall.
 class CourseCutter {
   public:
-    CourseCutter(const Shell &shell, Layout &layout, const std::vector<std::vector<Course>> &courses,
-                 const std::vector<WallNotches> &notches, const AllParts &parts, int wall, std::size_t course)
-        : shell_(shell), layout_(layout), courses_(courses), notches_(notches), parts_(parts), wall_(wall),
-          place_(layout.walls[static_cast<std::size_t>(wall)]), index_(course),
-          course_(courses[static_cast<std::size_t>(wall)][course]) {
+    CourseCutter(const Shell &shell, const LogsBefore &before, int wall, std::size_t course,
+                 Found<Pieces> &made)
+        : shell_(shell), plan_(before.plan), foundation_(before.foundation), courses_(before.courses.logs),
+          notches_(before.corners.notches), parts_(before.parts), made_(made), wall_(wall),
+          place_(plan_.walls[static_cast<std::size_t>(wall)]), index_(course),
+          course_(courses_[static_cast<std::size_t>(wall)][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
-            reaches_.push_back(reach_of(shell, layout, wall, course_.round, m));
+            reaches_.push_back(reach_of(shell, plan_, wall, course_.round, m));
     }
 
     CourseSpans cut() {
@@ -52,7 +63,7 @@ class CourseCutter {
     }
     std::size_t meeting_at_end(End end) const { return meeting_at(place_, end); }
     const std::string &corner_name(std::size_t meeting) const {
-        return layout_.corners[static_cast<std::size_t>(place_.meetings[meeting].corner)].name;
+        return plan_.corners[static_cast<std::size_t>(place_.meetings[meeting].corner)].name;
     }
 
     /// How an end lies across the log: 0 at jambs and square corners.
@@ -70,7 +81,7 @@ class CourseCutter {
             to = span.to + std::abs(skew_of(right, End::far)) * course_.width(to) / 2;
         }
         const double half = std::max(course_.width(from), course_.width(to)) / 2;
-        const double low = stands_on(span) ? floor_under(layout_, wall_, span.from, span.to)
+        const double low = stands_on(span) ? floor_under(foundation_, wall_, span.from, span.to)
                                            : std::min(course_.low(from), course_.low(to)) - course_.lip;
         return {{from, middle - half, low},
                 {to, middle + half, std::max(course_.high(from), course_.high(to)) + course_.crown}};
@@ -78,7 +89,7 @@ class CourseCutter {
 
     /// Does a step of the foundation carry the whole stretch, higher than its log would lie otherwise?
     bool stands_on(const Span &span) const {
-        const double floor = floor_under(layout_, wall_, span.from, span.to);
+        const double floor = floor_under(foundation_, wall_, span.from, span.to);
         return floor > std::min(course_.low(span.from), course_.low(span.to)) - course_.lip &&
                floor >= std::max(course_.low(span.from), course_.low(span.to)) - course_.lip;
     }
@@ -144,16 +155,16 @@ class CourseCutter {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
             if (!notch(m).butts && place_.meetings[m].x > span.from && place_.meetings[m].x < span.to)
                 add_seams(p, s, m);
-        OpeningBoxes boxes(shell_, layout_, place_);
-        for (const StepPlace *step : steps_under(layout_, wall_, course_))
+        OpeningBoxes boxes(shell_, place_, made_.findings);
+        for (const StepPlace *step : steps_under(foundation_, wall_, course_))
             if (step->from < span.to && step->to > span.from && step->rise > box.low.z + tolerance::thinnest)
                 boxes.add_step(p, s, *step);
         for (const OpeningCut &c : cuts)
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) boxes.add_opening(p, s, c);
         boxes.add_jamb_grooves(p, left ? left->opening : nullptr, right ? right->opening : nullptr);
         note_own(shell_, place_.name, p);
-        s.piece = static_cast<int>(layout_.pieces.size());
-        layout_.pieces.push_back(std::move(p));
+        s.piece = static_cast<int>(made_.pieces.size());
+        made_.pieces.push_back(std::move(p));
         return s;
     }
 
@@ -173,7 +184,7 @@ class CourseCutter {
         const double half = place_.thickness / 2;
         PieceSpan s;
         s.span = span;
-        s.course = &course_;
+        s.course = course_;
         const auto groove = [&](const Break *at) {
             return at && at->opening
                        ? trim_of(shell_, shell_.openings[at->opening->opening]).spline_depth.mm()
@@ -203,7 +214,7 @@ class CourseCutter {
         cut.along = {1, 0, 0};
         cut.scribe = course_.scribe;
         Span over{-past_blank, p.blank.length + past_blank};
-        for (const StepPlace *step : steps_under(layout_, wall_, below)) { // nothing lies below it there
+        for (const StepPlace *step : steps_under(foundation_, wall_, below)) { // nothing lies below it there
             if (!leaves_out(*step, below)) continue;
             if (step->from <= s.span.from) over.from = std::max(over.from, step->to - s.origin);
             if (step->to >= s.span.to) over.to = std::min(over.to, step->from - s.origin);
@@ -215,10 +226,10 @@ class CourseCutter {
 
     /// Over the log of the crossing wall that it lies on.
     void add_saddle(Piece &p, const WallMeeting &meeting, const SeamCut &like, int round) const {
-        const WallPlace &other = layout_.walls[static_cast<std::size_t>(meeting.other)];
+        const WallPlace &other = plan_.walls[static_cast<std::size_t>(meeting.other)];
         const Course &below =
             courses_[static_cast<std::size_t>(meeting.other)][static_cast<std::size_t>(round - 1)];
-        const Vec2 centre = layout_.corners[static_cast<std::size_t>(meeting.corner)].centre;
+        const Vec2 centre = plan_.corners[static_cast<std::size_t>(meeting.corner)].centre;
         ScopeCut cut;
         cut.at = p.frame.to_local({centre.x, centre.y, below.datum.centre});
         cut.along = p.frame.direction_to_local(other.frame.x);
@@ -249,7 +260,7 @@ class CourseCutter {
         cut.open = (m == 0 && reach.cut_low <= reach.tip) ||
                    (m + 1 == reaches_.size() && reach.cut_high >= reach.tip);
         cut.proud =
-            std::max(0.0, -notch_at(shell_, layout_, meeting.corner, wall_, course_.round).shoulder.mm());
+            std::max(0.0, -notch_at(shell_, plan_, meeting.corner, wall_, course_.round).shoulder.mm());
         const double lean = std::abs(reach.skew) * place_.thickness / 2;
         const Span taken{reach.cut_low - lean, reach.cut_high + lean};
         if (n.saddle) add_saddle(p, meeting, cut, n.below);
@@ -274,7 +285,7 @@ class CourseCutter {
     /// The piece of the crossing wall's round that reaches this meeting.
     std::string tag_at(const WallMeeting &here, int round) const {
         const auto wall = static_cast<std::size_t>(here.other), course = static_cast<std::size_t>(round - 1);
-        const WallPlace &other = layout_.walls[wall];
+        const WallPlace &other = plan_.walls[wall];
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
         const Course &log = courses_[wall][course];
@@ -286,10 +297,12 @@ class CourseCutter {
     }
 
     const Shell &shell_;
-    Layout &layout_;
+    const Plan &plan_;
+    const Foundation &foundation_;
     const std::vector<std::vector<Course>> &courses_;
     const std::vector<WallNotches> &notches_;
     const AllParts &parts_;
+    Found<Pieces> &made_;
     int wall_;
     const WallPlace &place_;
     std::size_t index_;
@@ -298,43 +311,19 @@ class CourseCutter {
     int number_ = 0;
 };
 
-/// What is stated of a piece that a round does not have would vanish in silence.
-void check_own_pieces(const Shell &shell, Layout &layout) {
-    for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
-        const OwnLog &own = shell.own_logs[i];
-        if (!own.piece) continue;
-        const auto count = std::ranges::count_if(layout.pieces, [&](const Piece &p) {
-            return p.round == own.round && layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
-        });
-        if (*own.piece <= count) continue;
-        layout.findings.push_back(
-            {Weight::error,
-             "log-nowhere",
-             round_place(own.wall, own.round),
-             count == 1 ? said("something is stated of piece %1, but this round has %2 piece, counted from "
-                               "the left",
-                               *own.piece, count)
-                        : said("something is stated of piece %1, but this round has %2 pieces, counted "
-                               "from the left",
-                               *own.piece, count),
-             {},
-             subject("log", i, "piece")});
-    }
-}
-
 } // namespace
 
-std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout &layout,
-                                                     const std::vector<std::vector<Course>> &courses,
-                                                     const std::vector<WallNotches> &notches) {
-    std::vector<std::vector<CourseSpans>> all(courses.size());
-    const AllParts parts = parts_of(shell, layout, courses, notches);
-    for (std::size_t w = 0; w < courses.size(); ++w)
-        for (std::size_t k = 0; k < courses[w].size(); ++k)
-            all[w].push_back(
-                CourseCutter(shell, layout, courses, notches, parts, static_cast<int>(w), k).cut());
-    check_own_pieces(shell, layout);
-    return all;
+Found<Pieces> lay_out_pieces(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                             const Courses &courses, const Corners &corners) {
+    Found<Pieces> made;
+    const LogsBefore before{plan, foundation, courses, corners,
+                            parts_of(shell, plan, foundation, courses, corners)};
+    made.spans.resize(courses.logs.size());
+    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+        for (std::size_t k = 0; k < courses.logs[w].size(); ++k)
+            made.spans[w].push_back(CourseCutter(shell, before, static_cast<int>(w), k, made).cut());
+    std::ranges::move(check_own_pieces(shell, plan, made.pieces), std::back_inserter(made.findings));
+    return made;
 }
 
 } // namespace roundlay

@@ -7,11 +7,11 @@ namespace roundlay {
 
 /// Where a piece lies in its wall, for what is worked out after it (pegs, neighbours).
 struct PieceSpan {
-    int piece = 0;                  ///< index into Layout::pieces
+    int piece = 0;                  ///< index into Pieces::pieces
     Span span;                      ///< end to end, wall x
     double origin = 0;              ///< wall x of the piece frame's origin
     Span shoulders;                 ///< between shoulders and jambs
-    const Course *course = nullptr; ///< the log it is part of
+    Course course;                  ///< the log it is part of
     bool corner_left = false, corner_right = false;
     bool locked_left = false, locked_right = false;
     std::vector<Span> taken_below, taken_above; ///< notches in its under and top face: of openings, and where
@@ -21,9 +21,22 @@ struct PieceSpan {
 /// Pieces of one course, left to right.
 using CourseSpans = std::vector<PieceSpan>;
 
-/// Appends every piece to layout.pieces (bores and raise still missing). Result by wall, by course.
-std::vector<std::vector<CourseSpans>> lay_out_pieces(const Shell &shell, Layout &layout,
-                                                     const std::vector<std::vector<Course>> &courses,
-                                                     const std::vector<WallNotches> &notches);
+/// By wall, by course.
+using AllSpans = std::vector<std::vector<CourseSpans>>;
+
+struct Pieces {
+    std::vector<Piece> pieces; ///< by wall, round, number
+    AllSpans spans;
+};
+
+/// A cut that is made in a piece once it is there.
+template <typename Kind> struct CutIn {
+    int piece = 0; ///< index into Pieces::pieces
+    Kind cut;
+};
+
+/// Every log cut into pieces by corners, openings and steps, each of which must stand.
+Found<Pieces> lay_out_pieces(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                             const Courses &courses, const Corners &corners);
 
 } // namespace roundlay

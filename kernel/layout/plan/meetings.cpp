@@ -58,8 +58,8 @@ std::string subject_of(const Shell &shell, std::size_t wall, const std::string &
 
 /// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the
 /// others.
-bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
-    const WallPlace &wall = layout.walls[w];
+bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
+    const WallPlace &wall = plan.walls[w];
     for (std::size_t i = 0; i + 1 < wall.meetings.size(); ++i) {
         const WallMeeting &left = wall.meetings[i], &right = wall.meetings[i + 1];
         const double lean = (std::abs(left.skew) + std::abs(right.skew)) * wall.thickness / 2;
@@ -68,7 +68,7 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         const double least = ends ? tolerance::clear : least_between_notches;
         if (clear >= least - tolerance::weld) continue;
         if (ends) {
-            layout.findings.push_back(
+            plan.findings.push_back(
                 {Weight::error, "wall-too-short", wall_place(wall.name),
                  said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
                  said("it must be longer than %1", in_mm(wall.length - clear)),
@@ -79,13 +79,13 @@ bool check_order(const Shell &shell, Layout &layout, std::size_t w) {
         const bool left_passes = i > 0;
         const WallMeeting &moved = left_passes ? left : right;
         const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
-        layout.findings.push_back(
+        plan.findings.push_back(
             {weight,
              "tee-too-near",
              {about::Wall{wall.name},
-              about::Corner{layout.corners[static_cast<std::size_t>(moved.corner)].name}},
-             said("walls %1 and %2 meet wall %3 %4", layout.walls[static_cast<std::size_t>(left.other)].name,
-                  layout.walls[static_cast<std::size_t>(right.other)].name, wall.name,
+              about::Corner{plan.corners[static_cast<std::size_t>(moved.corner)].name}},
+             said("walls %1 and %2 meet wall %3 %4", plan.walls[static_cast<std::size_t>(left.other)].name,
+                  plan.walls[static_cast<std::size_t>(right.other)].name, wall.name,
                   clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
              said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
                   in_mm(least), in_mm(rounded_up(shell, least - clear))),
@@ -103,13 +103,13 @@ bool ends_at_its_ends(const WallPlace &wall) {
 }
 
 /// Of the two walls that meet past the end of one, that one's other is the partition, or it is one itself.
-void refuse_past_end(const Shell &shell, Layout &layout, const WallPlace &w) {
+void refuse_past_end(const Shell &shell, Found<Plan> &plan, const WallPlace &w) {
     const WallMeeting &m = w.meetings.front().ends ? w.meetings.back() : w.meetings.front();
     const auto outer = static_cast<int>(shell.walls.size());
-    const auto own = static_cast<int>(&w - layout.walls.data());
+    const auto own = static_cast<int>(&w - plan.walls.data());
     const auto partition = static_cast<std::size_t>((m.other >= outer ? m.other : own) - outer);
     const std::string &name = shell.partitions[partition].name;
-    layout.findings.push_back(
+    plan.findings.push_back(
         {Weight::error, "tee-off-wall", wall_place(name),
          said("partition %1 meets wall %2 past its end", name, w.name),
          said("the wall runs from %1 to %2 seen from its left", in_mm(0), in_mm(w.length)),
@@ -122,13 +122,13 @@ bool ends_here(const CornerPlace &place, int wall) {
 
 } // namespace
 
-bool note_meetings(const Shell &shell, Layout &layout) {
-    for (std::size_t c = 0; c < layout.corners.size(); ++c) {
-        const CornerPlace &place = layout.corners[c];
+bool note_meetings(const Shell &shell, Found<Plan> &plan) {
+    for (std::size_t c = 0; c < plan.corners.size(); ++c) {
+        const CornerPlace &place = plan.corners[c];
         for (const auto &[own, other] :
              {std::pair(place.ends, place.starts), std::pair(place.starts, place.ends)}) {
-            WallPlace &w = layout.walls[static_cast<std::size_t>(own)];
-            WallMeeting m = seen_from(w, layout.walls[static_cast<std::size_t>(other)], place.centre);
+            WallPlace &w = plan.walls[static_cast<std::size_t>(own)];
+            WallMeeting m = seen_from(w, plan.walls[static_cast<std::size_t>(other)], place.centre);
             m.corner = static_cast<int>(c);
             m.other = other;
             m.ends = ends_here(place, own);
@@ -136,18 +136,18 @@ bool note_meetings(const Shell &shell, Layout &layout) {
         }
     }
     bool good = true;
-    for (std::size_t i = 0; i < layout.walls.size(); ++i) {
-        WallPlace &w = layout.walls[i];
+    for (std::size_t i = 0; i < plan.walls.size(); ++i) {
+        WallPlace &w = plan.walls[i];
         std::stable_sort(w.meetings.begin(), w.meetings.end(),
                          [](const WallMeeting &a, const WallMeeting &b) { return a.x < b.x; });
         w.start_corner = w.meetings.front().corner;
         w.end_corner = w.meetings.back().corner;
         if (!good) continue;
         if (ends_at_its_ends(w)) {
-            good = check_order(shell, layout, i);
+            good = check_order(shell, plan, i);
             continue;
         }
-        refuse_past_end(shell, layout, w);
+        refuse_past_end(shell, plan, w);
         good = false;
     }
     return good;
@@ -158,14 +158,14 @@ namespace {
 using Footprint = std::array<Vec2, 4>; ///< convex
 
 /// With the longest overhang that any of its logs has.
-Footprint footprint(const Shell &shell, const Layout &layout, int index) {
-    const WallPlace &w = layout.walls[static_cast<std::size_t>(index)];
-    CornerReach left = full_reach_at(shell, layout, index, End::datum),
-                right = full_reach_at(shell, layout, index, End::far);
+Footprint footprint(const Shell &shell, const Plan &plan, int index) {
+    const WallPlace &w = plan.walls[static_cast<std::size_t>(index)];
+    CornerReach left = full_reach_at(shell, plan, index, End::datum),
+                right = full_reach_at(shell, plan, index, End::far);
     for (const OwnLog &own : shell.own_logs) {
         if (own.wall != w.name) continue;
-        left.tip = std::min(left.tip, reach_of(shell, layout, index, own.round, 0).tip);
-        right.tip = std::max(right.tip, reach_of(shell, layout, index, own.round, w.meetings.size() - 1).tip);
+        left.tip = std::min(left.tip, reach_of(shell, plan, index, own.round, 0).tip);
+        right.tip = std::max(right.tip, reach_of(shell, plan, index, own.round, w.meetings.size() - 1).tip);
     }
     const double half = w.thickness / 2;
     const auto at = [&](double x, double y) {
@@ -198,23 +198,23 @@ bool meet(const WallPlace &a, int b) {
 
 } // namespace
 
-bool check_room_between(const Shell &shell, Layout &layout) {
+bool check_room_between(const Shell &shell, Found<Plan> &plan) {
     Shell flush = shell;
     flush.notch.overhang = {};
     for (CornerNotch &own : flush.corners)
         own.notch.overhang = {};
     for (OwnLog &own : flush.own_logs)
         own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
-    for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i)
-        for (int j = i + 1; j < static_cast<int>(layout.walls.size()); ++j) {
-            const WallPlace &a = layout.walls[static_cast<std::size_t>(i)],
-                            &b = layout.walls[static_cast<std::size_t>(j)];
+    for (int i = 0; i < static_cast<int>(plan.walls.size()); ++i)
+        for (int j = i + 1; j < static_cast<int>(plan.walls.size()); ++j) {
+            const WallPlace &a = plan.walls[static_cast<std::size_t>(i)],
+                            &b = plan.walls[static_cast<std::size_t>(j)];
             if (meet(a, j)) continue;
-            const double room = apart(footprint(shell, layout, i), footprint(shell, layout, j));
+            const double room = apart(footprint(shell, plan, i), footprint(shell, plan, j));
             if (room > 0) continue;
-            const double without = apart(footprint(flush, layout, i), footprint(flush, layout, j));
+            const double without = apart(footprint(flush, plan, i), footprint(flush, plan, j));
             if (without <= 0)
-                layout.findings.push_back(
+                plan.findings.push_back(
                     {Weight::error,
                      "walls-run-together",
                      {about::Walls{a.name, b.name}},
@@ -223,7 +223,7 @@ bool check_room_between(const Shell &shell, Layout &layout) {
                      said("set them further apart"),
                      subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
             else
-                layout.findings.push_back(
+                plan.findings.push_back(
                     {Weight::error,
                      "overhang-hits-wall",
                      {about::Walls{a.name, b.name}},
@@ -235,32 +235,32 @@ bool check_room_between(const Shell &shell, Layout &layout) {
     return true;
 }
 
-bool choose_starts(const Shell &shell, Layout &layout) {
+bool choose_starts(const Shell &shell, Found<Plan> &plan) {
     std::size_t first = 0;
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (layout.walls[i].name == shell.rounds.full_first) first = i;
-    std::vector<bool> known(layout.walls.size());
+    for (std::size_t i = 0; i < plan.walls.size(); ++i)
+        if (plan.walls[i].name == shell.rounds.full_first) first = i;
+    std::vector<bool> known(plan.walls.size());
     std::vector<std::size_t> reached{first};
-    known[first] = layout.walls[first].starts_full = true;
+    known[first] = plan.walls[first].starts_full = true;
     for (std::size_t k = 0; k < reached.size(); ++k) {
-        const WallPlace &from = layout.walls[reached[k]];
+        const WallPlace &from = plan.walls[reached[k]];
         for (const WallMeeting &m : from.meetings) {
             const auto to = static_cast<std::size_t>(m.other);
-            if (known[to] && layout.walls[to].starts_full != from.starts_full) continue;
+            if (known[to] && plan.walls[to].starts_full != from.starts_full) continue;
             if (known[to]) {
-                const std::string &name = layout.corners[static_cast<std::size_t>(m.corner)].name;
-                layout.findings.push_back(
+                const std::string &name = plan.corners[static_cast<std::size_t>(m.corner)].name;
+                plan.findings.push_back(
                     {Weight::error, "walls-do-not-alternate", corner_place(name),
                      said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "
                           "the starts must "
                           "change at every corner, which takes an even number of walls",
-                          from.name, layout.walls[to].name, from.starts_full ? said("full") : said("half")),
+                          from.name, plan.walls[to].name, from.starts_full ? said("full") : said("half")),
                      said("one wall more or less on the way through corner %1 would fit", name),
                      subject_of(shell, to, "toward", "to")});
                 return false;
             }
             known[to] = true;
-            layout.walls[to].starts_full = !from.starts_full;
+            plan.walls[to].starts_full = !from.starts_full;
             reached.push_back(to);
         }
     }

@@ -1,7 +1,9 @@
 // Where walls meet, as each of them sees it; whether they have room; which start with a full log.
 #pragma once
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/found.h"
+#include "kernel/layout/walls.h"
+#include "kernel/shell/shell.h"
 
 namespace roundlay {
 
@@ -13,15 +15,15 @@ inline constexpr double least_sine_between_walls = 0.5 - 1e-9; ///< 30 degrees, 
 /// in them.
 Vec2 heading_vector(double degrees);
 
-/// Fills WallPlace::meetings, start_corner and end_corner from layout.corners. False where two notches of a
+/// Fills WallPlace::meetings, start_corner and end_corner from plan.corners. False where two notches of a
 /// wall leave no wood between them, or a partition meets a wall past its end.
-bool note_meetings(const Shell &shell, Layout &layout);
+bool note_meetings(const Shell &shell, Found<Plan> &plan);
 
 /// Walls that do not meet keep clear of one another, their overhanging ends included.
-bool check_room_between(const Shell &shell, Layout &layout);
+bool check_room_between(const Shell &shell, Found<Plan> &plan);
 
 /// Of two walls that meet one starts with a full log, the other with a half one. Refuses plans where that
 /// cannot be round every loop, naming the corner.
-bool choose_starts(const Shell &shell, Layout &layout);
+bool choose_starts(const Shell &shell, Found<Plan> &plan);
 
 } // namespace roundlay

@@ -13,8 +13,8 @@ namespace {
 
 class PartitionPlacer {
   public:
-    PartitionPlacer(const Shell &shell, Layout &layout)
-        : shell_(shell), layout_(layout), outer_(layout.walls.size()) {}
+    PartitionPlacer(const Shell &shell, Found<Plan> &plan)
+        : shell_(shell), plan_(plan), outer_(plan.walls.size()) {}
 
     bool place() {
         for (std::size_t i = 0; i < shell_.partitions.size(); ++i)
@@ -28,18 +28,18 @@ class PartitionPlacer {
 
   private:
     int index_of(const std::string &name) const {
-        for (std::size_t i = 0; i < layout_.walls.size(); ++i)
-            if (layout_.walls[i].name == name) return static_cast<int>(i);
+        for (std::size_t i = 0; i < plan_.walls.size(); ++i)
+            if (plan_.walls[i].name == name) return static_cast<int>(i);
         return -1;
     }
-    const WallPlace &wall(int i) const { return layout_.walls[static_cast<std::size_t>(i)]; }
-    WallPlace &partition(std::size_t i) { return layout_.walls[outer_ + i]; }
+    const WallPlace &wall(int i) const { return plan_.walls[static_cast<std::size_t>(i)]; }
+    WallPlace &partition(std::size_t i) { return plan_.walls[outer_ + i]; }
     static Vec3 centre_line(const WallPlace &w) { return w.frame.origin + (w.thickness / 2) * w.frame.y; }
 
     bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what,
                 std::optional<Said> advice = {}) {
-        layout_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name),
-                                    std::move(what), std::move(advice), subject("partition", i, key)});
+        plan_.findings.push_back({Weight::error, code, wall_place(shell_.partitions[i].name), std::move(what),
+                                  std::move(advice), subject("partition", i, key)});
         return false;
     }
 
@@ -70,7 +70,7 @@ class PartitionPlacer {
         const Vec3 near_face = centre_line(f) + stated.from_left.mm() * f.frame.x +
                                (f.thickness / 2 / std::abs(toward_inside)) * d;
         p.frame.origin = near_face - (p.thickness / 2) * p.frame.y;
-        layout_.walls.push_back(p);
+        plan_.walls.push_back(p);
         from_.push_back(from);
         return true;
     }
@@ -109,20 +109,20 @@ class PartitionPlacer {
     void add_tee(int ends, int starts, bool at_start) {
         const WallPlace &p = wall(at_start ? starts : ends), &other = wall(at_start ? ends : starts);
         const Vec3 c = centre_line(p) + *crossing(p, other) * p.frame.x;
-        layout_.corners.push_back({wall(ends).name + wall(starts).name,
-                                   ends,
-                                   starts,
-                                   false,
-                                   {c.x, c.y},
-                                   CornerKind::tee,
-                                   at_start ? ends : starts});
+        plan_.corners.push_back({wall(ends).name + wall(starts).name,
+                                 ends,
+                                 starts,
+                                 false,
+                                 {c.x, c.y},
+                                 CornerKind::tee,
+                                 at_start ? ends : starts});
     }
 
     /// Walls on the way from one end to the other.
     void cross_others(std::size_t i) {
         const int own = static_cast<int>(outer_ + i);
         const WallPlace &p = wall(own);
-        for (int k = 0; k < static_cast<int>(layout_.walls.size()); ++k) {
+        for (int k = 0; k < static_cast<int>(plan_.walls.size()); ++k) {
             const bool met = k == from_[i] || wall(k).name == shell_.partitions[i].to || k == own;
             const bool twice = k >= static_cast<int>(outer_) && k < own;
             if (met || twice || ends_in(k, own)) continue;
@@ -132,12 +132,12 @@ class PartitionPlacer {
             const double there = wall(k).frame.to_local(c).x;
             if (there <= 0 || there >= wall(k).length) continue;
             const int first = std::min(own, k), second = std::max(own, k);
-            layout_.corners.push_back({wall(first).name + wall(second).name,
-                                       first,
-                                       second,
-                                       false,
-                                       {c.x, c.y},
-                                       CornerKind::crossing});
+            plan_.corners.push_back({wall(first).name + wall(second).name,
+                                     first,
+                                     second,
+                                     false,
+                                     {c.x, c.y},
+                                     CornerKind::crossing});
         }
     }
 
@@ -149,15 +149,15 @@ class PartitionPlacer {
     }
 
     const Shell &shell_;
-    Layout &layout_;
+    Found<Plan> &plan_;
     std::size_t outer_;
     std::vector<int> from_;
 };
 
 } // namespace
 
-bool lay_out_partitions(const Shell &shell, Layout &layout) {
-    return PartitionPlacer(shell, layout).place();
+bool lay_out_partitions(const Shell &shell, Found<Plan> &plan) {
+    return PartitionPlacer(shell, plan).place();
 }
 
 } // namespace roundlay

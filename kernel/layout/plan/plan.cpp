@@ -154,9 +154,9 @@ WallPlace place(const Shell &shell, const Walk &w, std::size_t i) {
 }
 
 /// The corner at which `before` ends and `after` starts, seen from outside.
-CornerPlace corner_between(const Layout &layout, int before, int after) {
-    const WallPlace &p = layout.walls[static_cast<std::size_t>(before)];
-    const WallPlace &q = layout.walls[static_cast<std::size_t>(after)];
+CornerPlace corner_between(const Plan &plan, int before, int after) {
+    const WallPlace &p = plan.walls[static_cast<std::size_t>(before)];
+    const WallPlace &q = plan.walls[static_cast<std::size_t>(after)];
     // The centre lines run half a thickness inside the outside faces, which meet in the origin of `after`.
     const Vec3 o = q.frame.origin + (q.thickness / 2 / dot(p.frame.x, q.frame.y)) * p.frame.x +
                    (p.thickness / 2 / dot(q.frame.x, p.frame.y)) * q.frame.x;
@@ -164,43 +164,44 @@ CornerPlace corner_between(const Layout &layout, int before, int after) {
     return {p.name + q.name, before, after, reentrant, {o.x, o.y}};
 }
 
-void place_corners(bool ccw, Layout &layout) {
-    const int n = static_cast<int>(layout.walls.size());
+void place_corners(bool ccw, Plan &plan) {
+    const int n = static_cast<int>(plan.walls.size());
     for (int k = 0; k < n; ++k) {
         const int before = ccw ? k : n - 1 - k;
         const int after = ccw ? (k + 1) % n : (before + n - 1) % n;
-        layout.walls[static_cast<std::size_t>(before)].end_corner = k;
-        layout.walls[static_cast<std::size_t>(after)].start_corner = k;
-        layout.corners.push_back(corner_between(layout, before, after));
+        plan.walls[static_cast<std::size_t>(before)].end_corner = k;
+        plan.walls[static_cast<std::size_t>(after)].start_corner = k;
+        plan.corners.push_back(corner_between(plan, before, after));
     }
 }
 
-void lay_out_as_stated(const Shell &shell, Layout &layout) {
-    Findings &findings = layout.findings;
-    if (!check_walls(shell, findings)) return;
+Found<Plan> plan_as_stated(const Shell &shell) {
+    Found<Plan> plan;
+    Findings &findings = plan.findings;
+    if (!check_walls(shell, findings)) return plan;
     const Walk w = walk(shell);
-    if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return;
+    if (!check_closed(shell, w, findings) || !check_simple(shell, w, findings)) return plan;
     for (std::size_t i = 0; i < shell.walls.size(); ++i)
-        layout.walls.push_back(place(shell, w, i));
-    place_corners(w.doubled_area > 0, layout);
-    const bool good = lay_out_partitions(shell, layout) && note_meetings(shell, layout) &&
-                      check_room_between(shell, layout) && choose_starts(shell, layout);
-    if (good) return;
-    layout.walls.clear();
-    layout.corners.clear();
+        plan.walls.push_back(place(shell, w, i));
+    place_corners(w.doubled_area > 0, plan);
+    const bool good = lay_out_partitions(shell, plan) && note_meetings(shell, plan) &&
+                      check_room_between(shell, plan) && choose_starts(shell, plan);
+    if (good) return plan;
+    plan.walls.clear();
+    plan.corners.clear();
+    return plan;
 }
 
 bool can_be_laid_out(const Shell &shell) {
-    Layout layout;
-    lay_out_as_stated(shell, layout);
-    return !has_errors(layout.findings);
+    return stand(plan_as_stated(shell));
 }
 
 } // namespace
 
-void lay_out_plan(const Shell &shell, Layout &layout) {
-    lay_out_as_stated(shell, layout);
-    if (layout.walls.empty()) advise_on_partitions(shell, layout.findings, can_be_laid_out);
+Found<Plan> lay_out_plan(const Shell &shell) {
+    auto plan = plan_as_stated(shell);
+    if (plan.walls.empty()) advise_on_partitions(shell, plan.findings, can_be_laid_out);
+    return plan;
 }
 
 } // namespace roundlay

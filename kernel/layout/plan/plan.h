@@ -1,13 +1,14 @@
 // The plan: walls walked round the outside become places in the world, and corners between them.
 #pragma once
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/found.h"
+#include "kernel/layout/walls.h"
+#include "kernel/shell/shell.h"
 
 namespace roundlay {
 
-/// Fills layout.walls (name, frame, length, thickness, meetings, which start full) and layout.corners; adds
-/// findings. On an error both stay empty. Any closed plan that does not cross or touch itself, with corners
-/// between 30 and 150 degrees, whose walls and partitions two-colour.
-void lay_out_plan(const Shell &shell, Layout &layout);
+/// On an error there are neither walls nor corners. Any closed plan that does not cross or touch itself, with
+/// corners between 30 and 150 degrees, whose walls and partitions two-colour.
+Found<Plan> lay_out_plan(const Shell &shell);
 
 } // namespace roundlay

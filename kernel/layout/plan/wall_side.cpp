@@ -7,23 +7,23 @@
 
 namespace roundlay {
 
-std::size_t outer_walls(const Layout &layout) {
+std::size_t outer_walls(const Plan &plan) {
     // the walk round the house has a corner for each of its walls
     return static_cast<std::size_t>(
-        std::count_if(layout.corners.begin(), layout.corners.end(),
+        std::count_if(plan.corners.begin(), plan.corners.end(),
                       [](const CornerPlace &c) { return c.kind == CornerKind::corner; }));
 }
 
-bool is_partition(const Layout &layout, int wall) {
-    const std::size_t outer = outer_walls(layout);
+bool is_partition(const Plan &plan, int wall) {
+    const std::size_t outer = outer_walls(plan);
     return outer > 0 && wall >= static_cast<int>(outer);
 }
 
-std::string side_of_wall(const Layout &layout, int wall, bool outside) {
-    if (!is_partition(layout, wall)) return outside ? "outside" : "inside";
+std::string side_of_wall(const Plan &plan, int wall, bool outside) {
+    if (!is_partition(plan, wall)) return outside ? "outside" : "inside";
     constexpr std::array<const char *, 8> quarters = {"east", "north-east", "north", "north-west",
                                                       "west", "south-west", "south", "south-east"};
-    const Vec3 in = layout.walls.at(static_cast<std::size_t>(wall)).frame.y, faces = outside ? -in : in;
+    const Vec3 in = plan.walls.at(static_cast<std::size_t>(wall)).frame.y, faces = outside ? -in : in;
     const auto eighth = std::lround(std::atan2(faces.y, faces.x) / (std::numbers::pi / 4));
     return quarters[static_cast<std::size_t>((eighth + 8) % 8)];
 }

@@ -1,18 +1,18 @@
 // What the two sides of a wall are called.
 #pragma once
 
-#include "kernel/layout/layout.h"
+#include "kernel/layout/walls.h"
 
 namespace roundlay {
 
 /// How many walls go round the house; partitions come after them. 0 where nothing is laid out.
-std::size_t outer_walls(const Layout &layout);
+std::size_t outer_walls(const Plan &plan);
 
 /// Has it rooms on both sides?
-bool is_partition(const Layout &layout, int wall);
+bool is_partition(const Plan &plan, int wall);
 
 /// "outside" or "inside"; a partition has neither: the quarter of the sky that this side faces, "east" or
 /// "north-west". `outside` is the side toward which the wall's frame has no wood.
-std::string side_of_wall(const Layout &layout, int wall, bool outside);
+std::string side_of_wall(const Plan &plan, int wall, bool outside);
 
 } // namespace roundlay

@@ -90,9 +90,8 @@ class Placer {
     std::optional<PlacedOpening> placed(const WantedPlace &wanted) {
         const int wall = wall_named(layout_, own().wall);
         if (wall < 0) return {};
-        const WallPlace &place = layout_.walls[static_cast<std::size_t>(wall)];
         const double from = on_grid(wanted.along - own().width.mm() / 2);
-        for (const auto &[x, sill] : corners_in_turn(place, from, wanted.up))
+        for (const auto &[x, sill] : corners_in_turn(wall, from, wanted.up))
             if (fits(x, sill))
                 return PlacedOpening{eased_where_it_can(), x == from && is_there(sill, wanted)};
         return {};
@@ -124,7 +123,8 @@ class Placer {
         std::vector<Opening> all{usual};
         const int w = wall_named(layout_, usual.wall);
         if (w < 0) return all;
-        const WallPlace &wall = layout_.walls[static_cast<std::size_t>(w)];
+        if (layout_.heights.empty()) return all;
+        const WallHeights &wall = layout_.heights[static_cast<std::size_t>(w)];
         constexpr int fewest = 2; // rounds from the foundation to its top
         const double usual_top = (usual.sill + usual.height).mm(), share = usual.sill.mm() / usual_top;
         for (int rounds = wall.pitch > 0 ? static_cast<int>(wall.top / wall.pitch) : 0; rounds >= fewest;
@@ -157,30 +157,34 @@ class Placer {
                std::abs(sill - on_grid(*wanted.up - own().height.mm() / 2)) < grid_step(shell_.units);
     }
     /// Lower left corners. A window keeps its height as long as it can, a door its place along the wall.
-    std::vector<Vec2> corners_in_turn(const WallPlace &wall, double from, std::optional<double> up) {
+    std::vector<Vec2> corners_in_turn(int wall, double from, std::optional<double> up) {
         const std::vector<double> heights = sills(wall, up);
         std::vector<Vec2> all;
         for (const double sill : heights)
-            for (const double x : places(from, sill, wall.length))
+            for (const double x : places(from, sill, layout_.walls[static_cast<std::size_t>(wall)].length))
                 all.push_back({x, sill});
         if (own().kind == OpeningKind::door)
             std::ranges::stable_sort(all, {}, [&](Vec2 p) { return std::abs(p.x - from); });
         return all;
     }
 
+    /// 0 where no heights are known.
+    double top_of(int wall) const {
+        return layout_.heights.empty() ? 0 : layout_.heights[static_cast<std::size_t>(wall)].top;
+    }
+
     double wide_step() const { return shell_.units == UnitSystem::metric ? 100 : 4 * mm_per_inch; }
 
     /// The nearest first; a door stands on the foundation or on one of its steps.
-    std::vector<double> sills(const WallPlace &wall, std::optional<double> up) {
+    std::vector<double> sills(int wall, std::optional<double> up) {
         const double usual = own().sill.mm();
         std::vector<double> all{usual};
         if (own().kind == OpeningKind::door) {
             for (const StepPlace &step : layout_.steps)
-                if (layout_.walls[static_cast<std::size_t>(step.wall)].name == wall.name)
-                    all.push_back(step.rise);
+                if (step.wall == wall) all.push_back(step.rise);
             return all;
         }
-        const double highest = std::max(0.0, wall.top - own().height.mm());
+        const double highest = std::max(0.0, top_of(wall) - own().height.mm());
         const double wanted =
             up ? std::clamp(on_grid(*up - own().height.mm() / 2), 0.0, on_grid(highest)) : usual;
         all.front() = wanted;
@@ -211,10 +215,9 @@ class Placer {
     /// What openings alone have against it, which costs next to nothing.
     std::ptrdiff_t bare_errors() {
         if (layout_.corners.empty()) return 0;
-        layout_.findings.clear();
-        check_openings(shell_, layout_) && check_trim(shell_, layout_) &&
-            check_openings_on_steps(shell_, layout_);
-        return errors_in(layout_.findings);
+        const auto found = check_openings(shell_, layout_, layout_);
+        return errors_in(found.findings) + errors_in(check_trim(shell_, layout_, layout_)) +
+               errors_in(check_openings_on_steps(shell_, layout_, layout_, found).findings);
     }
 
     bool fits(double from_left, double sill) {

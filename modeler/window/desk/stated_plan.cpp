@@ -79,18 +79,22 @@ void state_heights(const Rounds &rounds, Layout &plan) {
     plan.height = rounds.height ? rounds.height->mm() : plan.rounds * plan.pitch;
 }
 
+void take(Found<Plan> found, Layout &plan) {
+    static_cast<Plan &>(plan) = found;
+    plan.findings = std::move(found.findings);
+}
+
 } // namespace
 
 Layout stated_plan(const Shell &shell) {
     Layout plan;
     plan.name = shell.name;
     state_heights(shell.rounds, plan);
-    lay_out_plan(shell, plan);
+    take(lay_out_plan(shell), plan);
     if (plan.walls.empty() && !shell.partitions.empty()) {
         Shell outside = shell;
         outside.partitions.clear();
-        plan.findings.clear();
-        lay_out_plan(outside, plan);
+        take(lay_out_plan(outside), plan);
     } else if (!plan.walls.empty()) {
         return plan;
     }

@@ -16,11 +16,11 @@ Length size(const Shell &shell, double mm, double inches) {
 }
 
 /// A round, else half of one: half the walls begin with half a log.
-std::vector<Length> rises(const Shell &shell, const WallPlace &wall) {
+std::vector<Length> rises(const Shell &shell, double pitch) {
     const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
     std::vector<Length> all;
     for (const double share : {1.0, 0.5})
-        all.push_back(tidied(Length::mm(std::round(share * wall.pitch / step) * step)));
+        all.push_back(tidied(Length::mm(std::round(share * pitch / step) * step)));
     return all;
 }
 
@@ -51,7 +51,8 @@ std::vector<std::size_t> steps_under(const Shell &shell, const std::string &wall
 Fitted with_new_step(const Shell &shell, const std::string &wall, double along) {
     const Layout layout = lay_out_to_try(shell);
     const auto place = std::ranges::find(layout.walls, wall, &WallPlace::name);
-    if (place == layout.walls.end()) return {};
+    if (place == layout.walls.end() || layout.heights.empty()) return {};
+    const double pitch = layout.heights[static_cast<std::size_t>(place - layout.walls.begin())].pitch;
     FittingTrial trial(shell);
     const std::string subject = "step[" + std::to_string(shell.steps.size()) + "]";
     Shell next = shell;
@@ -59,7 +60,7 @@ Fitted with_new_step(const Shell &shell, const std::string &wall, double along) 
     FoundationStep &step = next.steps.back();
     std::optional<Shell> with_warnings;
     for (const Length width : {size(shell, 1500, 60), size(shell, 900, 36), size(shell, 600, 24)})
-        for (const Length rise : rises(shell, *place))
+        for (const Length rise : rises(shell, pitch))
             for (const Length from_left : places(shell, *place, width, along)) {
                 step = {wall, from_left, width, rise};
                 if (!trial.holds(next, subject)) continue;

@@ -233,7 +233,9 @@ ElevationScene elevation_of(const State &state, const std::string &wall) {
     if (scene.wall < 0) return scene;
     const WallPlace &place = layout.walls[static_cast<std::size_t>(scene.wall)];
     scene.length = place.length;
-    scene.height = std::max(layout.height, place.top);
+    scene.height = layout.height;
+    if (!layout.heights.empty())
+        scene.height = std::max(scene.height, layout.heights[static_cast<std::size_t>(scene.wall)].top);
     for (int round = 0; round <= layout.rounds; ++round)
         scene.round_lines.push_back(round * layout.pitch);
     add_shapes(scene, state.job, place);

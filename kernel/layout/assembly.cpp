@@ -1,0 +1,79 @@
+#include "kernel/layout/assembly.h"
+
+#include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/pieces/models.h"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace roundlay {
+
+namespace {
+
+template <typename Kind> void cut(std::vector<Piece> &pieces, const std::vector<CutIn<Kind>> &cuts) {
+    for (const auto &[piece, made] : cuts)
+        pieces[static_cast<std::size_t>(piece)].cuts.emplace_back(made);
+}
+
+/// Bores come last, from the datum end on, as they are marked out.
+void sort_bores(std::vector<Piece> &pieces) {
+    for (Piece &p : pieces) {
+        const auto bores =
+            std::stable_partition(p.cuts.begin(), p.cuts.end(), [](const Cut &c) { return !bore_of(c); });
+        std::stable_sort(bores, p.cuts.end(),
+                         [](const Cut &a, const Cut &b) { return bore_of(a)->x < bore_of(b)->x; });
+    }
+}
+
+void note_neighbours(std::vector<Piece> &pieces, const std::vector<LogsThatMeet> &meetings) {
+    for (const auto &[upper, lower] : meetings) {
+        Piece &u = pieces[static_cast<std::size_t>(upper)], &l = pieces[static_cast<std::size_t>(lower)];
+        u.below.push_back(l.tag);
+        l.above.push_back(u.tag);
+    }
+}
+
+/// Height of each piece's log in the middle of the piece.
+std::vector<double> centres_of(std::size_t pieces, const Stages &stages) {
+    std::vector<double> centres(pieces);
+    for (const auto &wall : stages.pieces.spans)
+        for (const CourseSpans &course : wall)
+            for (const PieceSpan &s : course)
+                centres[static_cast<std::size_t>(s.piece)] =
+                    (s.course.datum.centre + s.course.far.centre) / 2;
+    for (const Timber &t : stages.floors.timbers)
+        centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
+    return centres;
+}
+
+std::vector<Piece> all_pieces(Stages &stages) {
+    std::vector<Piece> pieces = std::move(stages.pieces.pieces);
+    std::ranges::move(stages.floors.pieces, std::back_inserter(pieces));
+    cut(pieces, stages.floors.pockets);
+    cut(pieces, stages.bores.bores);
+    cut(pieces, stages.pegs.bores);
+    sort_bores(pieces);
+    note_neighbours(pieces, stages.pegs.meetings);
+    return pieces;
+}
+
+} // namespace
+
+Layout assembled(const Shell &shell, Stages &stages) {
+    Layout layout;
+    layout.name = shell.name;
+    static_cast<Plan &>(layout) = std::move(static_cast<Plan &>(stages.plan));
+    static_cast<Heights &>(layout) = stages.courses;
+    static_cast<Foundation &>(layout) = std::move(static_cast<Foundation &>(stages.foundation));
+    if (!all_stand(stages)) return layout;
+    layout.pieces = all_pieces(stages);
+    layout.models = group_models(layout.pieces);
+    order_raise(layout.pieces, centres_of(layout.pieces.size(), stages));
+    layout.floors = std::move(stages.floors.floors);
+    layout.timbers = std::move(stages.floors.timbers);
+    layout.pegs = std::move(stages.pegs.pegs);
+    return layout;
+}
+
+} // namespace roundlay

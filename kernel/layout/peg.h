@@ -1,0 +1,17 @@
+// Pegs as they stand.
+#pragma once
+
+#include "kernel/geometry/vec.h"
+
+#include <string>
+
+namespace roundlay {
+
+struct Peg {
+    std::string name;         ///< e.g. "C-07-2/1": upper piece and number from its datum end
+    int upper = 0, lower = 0; ///< indices into Layout::pieces
+    Vec3 top;                 ///< world, centre of the peg's upper end
+    double diameter = 0, length = 0;
+};
+
+} // namespace roundlay

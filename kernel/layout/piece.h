@@ -1,0 +1,64 @@
+// Pieces: what each is cut from and what is cut from it.
+#pragma once
+
+#include "kernel/layout/cuts/blank.h"
+#include "kernel/layout/cuts/cut.h"
+#include "kernel/shell/shell.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+enum class LogKind { full, half_start, half_finish };
+
+/// How an end of a piece is finished.
+enum class EndKind {
+    corner, ///< a tail (or housed notch) at a corner
+    jamb,   ///< square, at an opening
+    butt,   ///< square, against the crossing wall (a half log too thin for a tail)
+    step,   ///< square, against a step of the foundation
+    pocket  ///< of a floor's timber: let into a wall or another timber
+};
+
+struct PieceEnd {
+    EndKind kind = EndKind::jamb;
+    std::string at;      ///< corner ("AB"), opening name, or name of the step
+    double shoulder = 0; ///< x of the shoulder; the blank's end where there is none
+};
+
+struct Piece {
+    std::string
+        tag; ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03"
+    int timber = -1; ///< index into Layout::timbers; -1: a log of a wall
+    int wall = 0;    ///< index into Layout::walls; of a floor's timber: the wall that its floor starts in
+    int round = 1;   ///< 1 = the sill logs
+    int number = 1;  ///< in the wall's round, from the left seen from outside
+    LogKind log = LogKind::full;
+    bool island = false; ///< stands between two openings
+    Frame frame;         ///< piece frame in the world; x along the log, y to the inside face, z up
+    Blank blank;
+    std::vector<Cut> cuts; ///< in cutting order: hewn faces, seam cuts, box cuts, bores
+    PieceEnd datum, far;
+    bool butt_at_datum = true; ///< butt (thick end) at the datum end
+    /// Tags in the same wall that it meets through pegs or a gap; of a floor's timber: what it lies on.
+    std::vector<std::string> above, below;
+    int raise = 0; ///< place in the raise, 1 = first
+    Finish finish = Finish::hewn;
+    Fabric fabric = Fabric::newly_cut;
+    std::string mark; ///< what is written on its log, in the yard or in the house it lies in
+    double bow = 0;   ///< as measured on the whole log
+    std::string note; ///< as stated of its log
+    int model = 0;    ///< index into Layout::models: equal pieces share one
+};
+
+/// Is it a log of that wall? (A floor's timbers are logs of none.)
+inline bool is_log_of(const Piece &piece, int wall) {
+    return piece.timber < 0 && piece.wall == wall;
+}
+
+/// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one,
+/// seen from its datum end.
+const char *side_word(const Piece &piece, bool inside);
+
+} // namespace roundlay

@@ -1,0 +1,135 @@
+#include "kernel/layout/stages.h"
+
+#include "kernel/layout/courses/round_logs.h"
+#include "kernel/layout/courses/steps.h"
+#include "kernel/layout/openings/openings_on_steps.h"
+#include "kernel/layout/plan/plan.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace roundlay {
+
+namespace {
+
+void append(Findings &all, Findings more) {
+    std::ranges::move(more, std::back_inserter(all));
+}
+
+/// Warnings wait until what went wrong before them is mended.
+Findings errors_of(Findings findings) {
+    std::erase_if(findings, [](const Finding &f) { return f.weight != Weight::error; });
+    return findings;
+}
+
+Found<Openings> openings_of(const Shell &shell, const Stages &before) {
+    auto all = check_openings(shell, before.plan, before.courses);
+    append(all.findings, check_trim(shell, before.plan, before.courses));
+    if (!stand(before.courses, before.foundation)) return all;
+    auto on_steps = check_openings_on_steps(shell, before.plan, before.foundation, all);
+    all.refused = std::move(on_steps.refused);
+    append(all.findings, std::move(on_steps.findings));
+    return all;
+}
+
+/// The shell without what of its openings cannot be cut: what is wrong beside that is wrong all the same.
+/// Refused openings keep their places in the list, and their names, high over all walls.
+Shell without_misfits(const Shell &shell, const Openings &openings) {
+    constexpr double out_of_reach = 1e6; // mm
+    Shell next = shell;
+    next.trim = {};
+    for (std::size_t i = 0; i < next.openings.size(); ++i) {
+        next.openings[i].trim = {};
+        if (openings.refused[i]) next.openings[i].sill = Length::mm(out_of_reach);
+    }
+    return next;
+}
+
+/// Pieces are called otherwise once all openings are cut.
+bool names_one_of(const std::vector<Piece> &pieces, const Finding &finding) {
+    return std::ranges::any_of(finding.what.amounts, [&](const Amount &amount) {
+        const auto *name = std::get_if<std::string>(&amount.value());
+        return name && std::ranges::any_of(pieces, [&](const Piece &p) { return p.tag == *name; });
+    });
+}
+
+/// What is left to bore of the logs.
+const AllSpans &left_of(const Pieces &logs, const Floors &floors) {
+    return floors.spans.empty() ? logs.spans : floors.spans;
+}
+
+/// Of floors in a shell without its misfits.
+void keep_what_is_true(Found<Floors> &floors, const std::vector<Piece> &logs) {
+    Findings kept;
+    std::vector<FloorMove> moves;
+    for (std::size_t i = 0; i < floors.findings.size(); ++i) {
+        const Finding &f = floors.findings[i];
+        if (f.weight != Weight::error || names_one_of(logs, f)) continue;
+        for (const FloorMove &move : floors.moves)
+            if (move.finding == i) moves.push_back({kept.size(), move.floor, move.by});
+        kept.push_back(f);
+    }
+    floors.findings = std::move(kept);
+    floors.moves = std::move(moves);
+}
+
+/// From pieces on in a shell whose openings do not all fit.
+void look_past_openings(const Shell &shell, Stages &s) {
+    const Shell rest = without_misfits(shell, s.openings);
+    const auto logs = lay_out_pieces(rest, s.plan, s.foundation, s.courses, s.corners);
+    s.floors = lay_out_floors(rest, s.plan, s.courses, logs);
+    s.bores.findings =
+        errors_of(lay_out_bores(rest, s.plan, s.foundation, logs, left_of(logs, s.floors)).findings);
+    keep_what_is_true(s.floors, logs.pieces);
+}
+
+/// Pieces and what is cut into them.
+void cut_logs(const Shell &shell, Stages &s) {
+    s.logs_on_steps = warn_of_steps(s.plan, s.foundation, s.courses);
+    s.slivers = warn_of_slivers(shell, s.plan, s.foundation, s.courses);
+    s.level_sills = note_level_sills(shell, s.plan, s.foundation, s.courses);
+    s.pieces = lay_out_pieces(shell, s.plan, s.foundation, s.courses, s.corners);
+    if (!stand(s.pieces)) return look_past_openings(shell, s);
+    s.floors = lay_out_floors(shell, s.plan, s.courses, s.pieces);
+    s.bores = lay_out_bores(shell, s.plan, s.foundation, s.pieces, left_of(s.pieces, s.floors));
+    if (!stand(s.floors)) s.bores.findings = errors_of(std::move(s.bores.findings));
+}
+
+/// Without logs: as far as the walls' places say.
+void look_past_logs(const Shell &shell, Stages &s) {
+    if (!is_scoped(shell)) s.floors.findings = errors_of(check_floor_plans(shell, s.plan));
+    s.bores.findings = errors_of(check_bores(shell, s.plan));
+}
+
+void peg(const Shell &shell, Stages &s) {
+    s.pegs.findings = check_peg_rule(shell);
+    if (!all_stand(s)) {
+        s.pegs.findings = errors_of(std::move(s.pegs.findings));
+        return;
+    }
+    auto pegs = lay_out_pegs(shell, s.plan, s.foundation, s.pieces, left_of(s.pieces, s.floors), s.bores);
+    pegs.findings.insert(pegs.findings.begin(), s.pegs.findings.begin(), s.pegs.findings.end());
+    s.pegs = std::move(pegs);
+}
+
+} // namespace
+
+Stages work_out(const Shell &shell) {
+    Stages s;
+    s.plan = lay_out_plan(shell);
+    s.courses = lay_out_courses(shell, s.plan);
+    if (stand(s.plan, s.courses)) s.foundation = lay_out_steps(shell, s.plan, s.courses);
+    const bool based = stand(s.plan, s.courses, s.foundation);
+    if (based) s.corners = lay_out_corners(shell, s.plan, s.foundation, s.courses);
+    if (stand(s.plan)) s.openings = openings_of(shell, s);
+    if (based && stand(s.corners, s.openings))
+        cut_logs(shell, s);
+    else if (based && stand(s.corners))
+        look_past_openings(shell, s);
+    else if (stand(s.plan))
+        look_past_logs(shell, s);
+    peg(shell, s);
+    return s;
+}
+
+} // namespace roundlay

@@ -1,0 +1,60 @@
+// Where walls stand and meet.
+#pragma once
+
+#include "kernel/geometry/vec.h"
+
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+enum class CornerKind {
+    corner,  ///< both walls end here
+    tee,     ///< a partition ends against a wall that runs on
+    crossing ///< both walls run on
+};
+
+/// Where two walls meet. Each has an outward direction there: `ends` to the right seen from its outside,
+/// `starts` to the left, whether it ends there or runs on.
+struct CornerPlace {
+    std::string name;         ///< "AB": wall A ends here and wall B starts (seen from outside, left to right)
+    int ends = 0, starts = 0; ///< indices into Layout::walls
+    bool reentrant = false;   ///< an inside corner of an L: log ends show indoors
+    Vec2 centre;              ///< where the two centre lines cross
+    CornerKind kind = CornerKind::corner;
+    int runs_on = -1; ///< of a tee: the wall that does not end here, `ends` or `starts`
+};
+
+/// What a wall sees of one place where it meets another, in its own x on its centre line.
+struct WallMeeting {
+    int corner = 0;           ///< index into Layout::corners
+    int other = 0;            ///< index into Layout::walls
+    double x = 0;             ///< where the centre lines cross
+    double low = 0, high = 0; ///< the crossing wall's two faces
+    bool ends = true;         ///< this wall ends here, else it runs on
+    double skew = 0; ///< how far those faces run toward +x per unit of y; 0 where the walls are square
+};
+
+/// A wall where it stands. Frame: origin at the wall's left outside corner at the foundation, x along the
+/// wall to the right seen from outside, y inward, z up. A partition's origin lies in the near face of the
+/// wall it starts in, and its length is the clear one between the two.
+struct WallPlace {
+    std::string name;
+    Frame frame;
+    double length = 0; ///< outside face, corner to corner; of a partition: face to face
+    double thickness = 0;
+    bool starts_full = true;
+    int start_corner = 0, end_corner = 0; ///< indices into Layout::corners
+    std::vector<WallMeeting> meetings;    ///< from left to right: the first and the last are its two ends
+};
+
+/// The plan of a shell: its walls and where they meet. Nothing is known of heights yet.
+struct Plan {
+    std::vector<WallPlace> walls;     ///< in the order of Shell::walls, then of Shell::partitions
+    std::vector<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
+};
+
+/// Index into Plan::walls; -1: there is no such wall.
+int wall_named(const Plan &plan, const std::string &name);
+
+} // namespace roundlay
