@@ -1,10 +1,13 @@
 #include "kernel/solid/boolean.h"
 
+#include "kernel/solid/solid.h"
+
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
 #include <TopExp_Explorer.hxx>
 #include <gp_Ax2.hxx>
 
+#include <cmath>
 #include <sstream>
 #include <stdexcept>
 
@@ -31,6 +34,29 @@ TopoDS_Shape bore_tool(const Bore &bore) {
     return BRepPrimAPI_MakeCylinder(axes, bore.diameter / 2, to - from).Shape();
 }
 
+namespace {
+
+double volume_of(const TopTools_ListOfShape &tools) {
+    double all = 0;
+    for (const TopoDS_Shape &tool : tools)
+        all += volume(Solid(tool));
+    return all;
+}
+
+/// An operation can end well and be wrong: it may not take more than its tools are, nor add wood.
+void check_left(const TopoDS_Shape &left, const TopoDS_Shape &wood, const TopTools_ListOfShape &tools) {
+    constexpr double within = 1e-6;
+    if (!is_valid(Solid(left)))
+        throw std::runtime_error("The solid modeller left no valid solid after a cut.");
+    const double before = volume(Solid(wood)), after = volume(Solid(left)), room = within * before;
+    if (after > before + room || after < before - volume_of(tools) - room)
+        throw std::runtime_error("The solid modeller left " + std::to_string(std::llround(after)) +
+                                 " mm3 of " + std::to_string(std::llround(before)) +
+                                 " mm3, which its tools cannot leave.");
+}
+
+} // namespace
+
 TopoDS_Shape cut(const TopoDS_Shape &wood, const TopTools_ListOfShape &tools) {
     TopTools_ListOfShape arguments;
     arguments.Append(wood);
@@ -45,7 +71,9 @@ TopoDS_Shape cut(const TopoDS_Shape &wood, const TopTools_ListOfShape &tools) {
         throw std::runtime_error("The solid modeller could not take the cuts out of the wood: " +
                                  report.str());
     }
-    return single_solid_or_all(operation.Shape());
+    TopoDS_Shape left = single_solid_or_all(operation.Shape());
+    check_left(left, wood, tools);
+    return left;
 }
 
 } // namespace roundlay

@@ -1,4 +1,5 @@
-// One box and one boolean per cut, one after another. Shares nothing with the direct way.
+// One box and one boolean per cut, one after another. Shares nothing with the direct way but what
+// it is held against.
 #include "kernel/layout/cuts/match.h"
 #include "kernel/solid/boolean.h"
 #include "kernel/solid/guarded.h"
@@ -167,7 +168,9 @@ Solid build_plainly(const Piece &piece) {
             tools.Append(match(each, ToolOf{blank}));
             wood = cut(wood, tools);
         }
-        return Solid(wood);
+        const Solid solid(wood);
+        hold_against(solid, body_of(piece));
+        return solid;
     });
 }
 

@@ -39,7 +39,7 @@ BuiltSolid build(const Body &body);
 void hold_against(const Solid &solid, const Body &body);
 
 /// The same body by one box and one boolean per cut, one after another: slow, and the measure to hold
-/// `build` against.
+/// `build` against. Held against the body too, and each cut against the wood before it.
 Solid build_plainly(const Piece &piece);
 
 double volume(const Solid &solid);

@@ -1,0 +1,49 @@
+#include "kernel/solid/held.h"
+
+#include "kernel/solid/boolean.h"
+#include "kernel/solid/bored_wood.h"
+
+#include <cmath>
+#include <stdexcept>
+
+namespace roundlay {
+
+namespace {
+
+/// What the cuts leave, mm3, and how well that is known.
+struct Expected {
+    double volume = 0, within = 0;
+};
+
+Expected expected_of(const Body &body) {
+    constexpr double exactly = 1e-6;  // of plane faces and clear bores only the library's integration errs
+    constexpr double of_round = 5e-4; // Body::volume of round surfaces is good to 3e-4
+    constexpr double of_bores = 0.02; // wood_within_bores, and bores that end in a round surface
+    Expected left{body.volume, (body.rounds.empty() ? exactly : of_round) * body.volume};
+    if (body.bores.empty() || (body.bores_clear && !body.rounds.empty())) return left;
+    const double whole = bores_taken_whole(body), within = wood_within_bores(body);
+    if (body.bores_clear && whole - within < of_bores * whole) return left;
+    left.volume += whole - within;
+    left.within += of_bores * whole;
+    return left;
+}
+
+} // namespace
+
+void hold_against(const Solid &solid, const Body &body) {
+    if (!is_valid(solid))
+        throw std::runtime_error("What the solid modeller left after the cuts is no valid solid.");
+    const Expected expected = expected_of(body);
+    if (const double left = volume(solid); std::abs(left - expected.volume) > expected.within)
+        throw std::runtime_error("The solid modeller left " + std::to_string(std::llround(left)) +
+                                 " mm3 of wood where " + std::to_string(std::llround(expected.volume)) +
+                                 " mm3 are left by the cuts.");
+}
+
+Solid cut_and_held(const TopoDS_Shape &wood, const TopTools_ListOfShape &tools, const Body &body) {
+    Solid solid(cut(wood, tools));
+    hold_against(solid, body);
+    return solid;
+}
+
+} // namespace roundlay
