@@ -5,28 +5,15 @@
 #include "exporters/lists/table.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/cuts/asked.h"
-#include "kernel/layout/pieces/stock.h"
-#include "kernel/layout/rounded.h"
-#include "kernel/review/lifted.h"
 #include "kernel/trade/wood_physics.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
-#include <stdexcept>
-#include <tuple>
 
 namespace roundlay {
 
 namespace {
-
-/// Sizes that print alike to a thousandth of a millimetre are one size in the list.
-constexpr double same_size = 1e-3;
-
-long long rank(double mm) {
-    return std::llround(mm / same_size);
-}
 
 /// The crossing logs that each piece is notched to, by the half of the piece. Of two round logs that cross
 /// only the upper one is cut.
@@ -99,26 +86,16 @@ std::string shrinkage_words(const Wood &wood, const Voice &voice) {
                            name, radial, tangential, source, mark, voice.word(s.origin.conflict));
 }
 
-/// Nobody orders by less than a rule is read to. Logs that taper or slant differ by a hair from one to the
-/// other: what is one sort on paper is one row, and never less than any of them.
-Blank ordered_section(const Shell &shell, const Stock &stock) {
-    Blank size = stock.size;
-    size.width = rounded_up(shell, size.width);
-    size.height = rounded_up(shell, size.height);
-    return size;
-}
-
 class Collector {
   public:
-    Collector(const Shell &shell, const Layout &layout, const std::vector<double> &volumes,
-              const Voice &voice)
-        : shell_(shell), layout_(layout), volumes_(volumes), crossings_(layout), voice_(voice) {}
+    Collector(const Layout &layout, const std::vector<PieceStock> &stock, const Voice &voice)
+        : layout_(layout), stock_(stock), crossings_(layout), voice_(voice) {}
 
-    Stick stick(const Piece &piece) const {
-        const double volume = volumes_.at(static_cast<std::size_t>(piece.model));
-        const Lifted l = lifted(shell_, piece, volume);
+    Stick stick(std::size_t index) const {
+        const Piece &piece = layout_.pieces[index];
+        const auto &[blank, volume, l] = stock_[index];
         return {kind_of(layout_, piece, voice_),
-                stock_of(piece).size,
+                blank,
                 volume,
                 l.piece.low_kg,
                 l.piece.high_kg,
@@ -126,11 +103,11 @@ class Collector {
                 l.blank.high_kg,
                 l.log.low_kg,
                 l.log.high_kg,
-                cut_words(piece, voice_),
-                piece.island};
+                cut_words(piece, voice_)};
     }
 
-    PieceRow piece_row(const Piece &piece) const {
+    PieceRow piece_row(std::size_t index) const {
+        const Piece &piece = layout_.pieces[index];
         const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
         return {piece.tag,
                 part_letter(layout_, part_of(layout_, piece)),
@@ -143,7 +120,7 @@ class Collector {
                 piece.number,
                 piece.raise,
                 at(model.pieces.front()).tag,
-                stick(piece),
+                stick(index),
                 piece.butt_at_datum,
                 place_of(piece.datum, voice_),
                 place_of(piece.far, voice_),
@@ -155,7 +132,7 @@ class Collector {
 
     ModelRow model_row(const Model &model) const {
         ModelRow row;
-        row.stick = stick(at(model.pieces.front()));
+        row.stick = stick(static_cast<std::size_t>(model.pieces.front()));
         std::vector<std::string> kinds{row.stick.kind};
         for (const int index : model.pieces) {
             row.tags.push_back(at(index).tag);
@@ -168,76 +145,22 @@ class Collector {
         return row;
     }
 
-    std::vector<PegRow> pegs() const {
-        const double step = peg_step(shell_.units).mm();
-        std::map<std::tuple<long long, long long>, PegRow> rows; // thick and long first
-        for (const Peg &peg : layout_.pegs) {
-            const double length = std::ceil((peg.length - same_size) / step) * step;
-            PegRow &row = rows[{-rank(peg.diameter), -rank(length)}];
-            row.diameter = peg.diameter;
-            row.length = length;
-            row.shallowest = row.names.empty() ? peg.length : std::min(row.shallowest, peg.length);
-            row.deepest = std::max(row.deepest, peg.length);
-            row.names.push_back(peg.name);
-        }
-        return values_of(std::move(rows));
-    }
-
-    std::vector<OrderRow> order() const {
-        const double step = order_step(shell_.units).mm();
-        std::map<std::tuple<long long, long long, long long, long long>, OrderRow> rows;
-        for (const Piece &piece : layout_.pieces) {
-            Blank stock = ordered_section(shell_, stock_of(piece));
-            stock.length = std::ceil((stock.length - same_size) / step) * step;
-            const double round = small_end(piece, stock);
-            OrderRow &row = rows[{-rank(stock.height), -rank(stock.width), -rank(stock.length), rank(round)}];
-            row.width = stock.width;
-            row.height = stock.height;
-            row.length = stock.length;
-            row.least_round = round;
-            const Lifted l = lifted_of_length(shell_, piece, stock);
-            row.blank_low_kg = l.blank.low_kg;
-            row.blank_high_kg = l.blank.high_kg;
-            row.log_low_kg = l.log.low_kg;
-            row.log_high_kg = l.log.high_kg;
-            row.tags.push_back(piece.tag);
-        }
-        return values_of(std::move(rows));
-    }
-
   private:
     const Piece &at(int index) const { return layout_.pieces.at(static_cast<std::size_t>(index)); }
 
-    template <typename Key, typename Row> static std::vector<Row> values_of(std::map<Key, Row> rows) {
-        std::vector<Row> values;
-        for (auto &[key, row] : rows)
-            values.push_back(std::move(row));
-        return values;
-    }
-
-    const Shell &shell_;
     const Layout &layout_;
-    const std::vector<double> &volumes_;
+    const std::vector<PieceStock> &stock_;
     Crossings crossings_;
     const Voice &voice_;
 };
 
 } // namespace
 
-Length order_step(UnitSystem units) {
-    return units == UnitSystem::metric ? Length::mm(100) : Length::inches(6);
-}
-
-Length peg_step(UnitSystem units) {
-    return units == UnitSystem::metric ? Length::mm(10) : Length::inches(0.5);
-}
-
 CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes,
                          Language language) {
-    if (model_volumes.size() != layout.models.size())
-        throw std::logic_error("a cut list needs one volume for each distinct piece");
+    const std::vector<PieceStock> stock = stock_of_pieces(shell, layout, model_volumes);
     const Voice voice = voice_of(shell, layout, language);
-    const Collector collector(shell, layout, model_volumes, voice);
+    const Collector collector(layout, stock, voice);
     const WeightEstimate weight = weigh(0, shell.wood);
     CutList list{shell.name,
                  shell.units,
@@ -248,19 +171,18 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
                  weight.known,
                  {},
                  {},
-                 {},
-                 {},
+                 pegs_by_size(shell, layout),
+                 sticks_to_order(shell, layout),
+                 totals_of(layout, stock),
                  order_step(shell.units).mm(),
                  peg_step(shell.units).mm()};
     const WallStanding stands = standing_in_all(layout);
     list.rounds = layout.rounds, list.most_logs = stands.logs;
     list.height = layout.height, list.lowest = stands.lowest, list.highest = stands.highest;
-    for (const Piece &piece : layout.pieces)
-        list.pieces.push_back(collector.piece_row(piece));
+    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
+        list.pieces.push_back(collector.piece_row(i));
     for (const Model &model : layout.models)
         list.models.push_back(collector.model_row(model));
-    list.pegs = collector.pegs();
-    list.order = collector.order();
     return list;
 }
 

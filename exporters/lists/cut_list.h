@@ -3,7 +3,9 @@
 
 #include "exporters/words/voice.h"
 #include "kernel/layout/layout.h"
-#include "kernel/trade/weight.h"
+#include "kernel/stock/order.h"
+#include "kernel/stock/peg_sizes.h"
+#include "kernel/stock/totals.h"
 
 #include <string>
 #include <vector>
@@ -19,7 +21,6 @@ struct Stick {
     double blank_low_kg = 0, blank_high_kg = 0; ///< of the squared blank, before it is cut; 0: a round stick
     double log_low_kg = 0, log_high_kg = 0;     ///< of the round log, before it is hewn
     std::vector<std::string> cuts;              ///< in words
-    bool island = false;                        ///< its kind
 };
 
 /// One piece, by its tag.
@@ -44,23 +45,6 @@ struct ModelRow {
     int butt_left = 0; ///< how many have their butt left
 };
 
-/// Pegs to make ready: one diameter, one length, cut to their bores as they are driven.
-struct PegRow {
-    double diameter = 0;
-    double length = 0;                  ///< rounded up to the step
-    double shallowest = 0, deepest = 0; ///< of their bores, as the cut sheets say them
-    std::vector<std::string> names;
-};
-
-/// Sticks to order: one section, one length.
-struct OrderRow {
-    double width = 0, height = 0;
-    double length = 0;      ///< rounded up to the step
-    double least_round = 0; ///< least small-end diameter, straight and under the bark
-    double blank_low_kg = 0, blank_high_kg = 0, log_low_kg = 0, log_high_kg = 0; ///< as Stick, of one
-    std::vector<std::string> tags;
-};
-
 struct CutList {
     std::string shell;
     UnitSystem units = UnitSystem::metric;
@@ -73,18 +57,12 @@ struct CutList {
     std::vector<ModelRow> models;               ///< by their first piece
     std::vector<PegRow> pegs;                   ///< thick and long first
     std::vector<OrderRow> order;                ///< by section, long first
+    Totals totals;                              ///< of the pieces
     double order_step = 0;                      ///< mm
     double peg_step = 0;                        ///< mm
     int rounds = 0, most_logs = 0;              ///< as stated, and one on another in the walls that have most
     double height = 0, lowest = 0, highest = 0; ///< mm: by its rounds, and of the wood that stands
 };
-
-/// Lengths are ordered in steps of this, so that the list stays short; width and height as they are printed,
-/// rounded up. No trim is added.
-Length order_step(UnitSystem units);
-
-/// So are those of pegs: bores in logs that are not alike differ by a hair from place to place.
-Length peg_step(UnitSystem units);
 
 /// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume). Where no person has chosen a
 /// language it is English.

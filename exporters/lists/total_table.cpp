@@ -6,33 +6,9 @@ namespace roundlay {
 
 namespace {
 
-struct Sums {
-    double blanks = 0, blank_length = 0, finished = 0, low_kg = 0, high_kg = 0;
-    double islands = 0, pegs = 0;
-    const PieceRow *heaviest = nullptr;
-    const PieceRow *longest = nullptr;
-};
-
-Sums sums_of(const CutList &list) {
-    Sums sums;
-    for (const PieceRow &piece : list.pieces) {
-        const Stick &stick = piece.stick;
-        sums.blanks += stick.blank.length * stick.blank.width * stick.blank.height;
-        sums.blank_length += stick.blank.length;
-        sums.finished += stick.volume;
-        sums.low_kg += stick.low_kg;
-        sums.high_kg += stick.high_kg;
-        sums.islands += stick.island ? 1 : 0;
-        if (!sums.heaviest || stick.high_kg > sums.heaviest->stick.high_kg) sums.heaviest = &piece;
-        if (!sums.longest || stick.blank.length > sums.longest->stick.blank.length) sums.longest = &piece;
-    }
-    for (const PegRow &peg : list.pegs)
-        sums.pegs += static_cast<double>(peg.names.size());
-    return sums;
-}
-
-void add_wood(const CutList &list, const Sums &sums, Table &table) {
+void add_wood(const CutList &list, Table &table) {
     const Voice &voice = list.voice;
+    const Totals &sums = list.totals;
     const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
@@ -44,37 +20,40 @@ void add_wood(const CutList &list, const Sums &sums, Table &table) {
         said(list, list.highest));
     row(voice.say("height that stands, lowest"), number(list.lowest, mm_decimals), "mm",
         said(list, list.lowest));
-    row(voice.say("pieces"), number(static_cast<double>(list.pieces.size()), 0), "");
-    row(voice.say("distinct pieces"), number(static_cast<double>(list.models.size()), 0), "");
-    row(voice.say("islands"), number(sums.islands, 0), "");
-    row(voice.say("pegs"), number(sums.pegs, 0), "");
+    row(voice.say("pieces"), number(static_cast<double>(sums.pieces), 0), "");
+    row(voice.say("distinct pieces"), number(static_cast<double>(sums.models), 0), "");
+    row(voice.say("islands"), number(static_cast<double>(sums.islands), 0), "");
+    row(voice.say("pegs"), number(static_cast<double>(sums.pegs), 0), "");
     row(voice.say("length of all blanks"), number(sums.blank_length / mm_per_m, 2), "m");
     row(voice.say("length of all blanks"), number(sums.blank_length / mm_per_foot, 1), "ft");
     row(voice.say("volume of all blanks"), number(sums.blanks / mm3_per_m3, 3), "m3");
     row(voice.say("volume of all blanks"), number(board_feet(sums.blanks), 0), voice.say("board feet"));
     row(voice.say("volume of all finished pieces"), number(sums.finished / mm3_per_m3, 3), "m3");
     if (!sums.longest) return;
-    row(voice.say("longest blank"), number(sums.longest->stick.blank.length, mm_decimals), "mm",
-        sums.longest->tag + ", " + said(list, sums.longest->stick.blank.length));
+    const PieceRow &longest = list.pieces[*sums.longest];
+    row(voice.say("longest blank"), number(longest.stick.blank.length, mm_decimals), "mm",
+        longest.tag + ", " + said(list, longest.stick.blank.length));
 }
 
-void add_weight_sums(const CutList &list, const Sums &sums, Table &table) {
+void add_weight_sums(const CutList &list, Table &table) {
     const Voice &voice = list.voice;
+    const Totals &sums = list.totals;
     const auto row = [&](std::string what, Entry amount, std::string unit, std::string note = {}) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
     if (list.weights_known && sums.heaviest) {
-        const Stick &most = sums.heaviest->stick;
+        const PieceRow &heaviest = list.pieces[*sums.heaviest];
+        const Stick &most = heaviest.stick;
         row(voice.say("estimated low weight of all pieces"), low_weight(list, sums.low_kg), "kg");
         row(voice.say("estimated high weight of all pieces"), high_weight(list, sums.high_kg), "kg");
         for (const auto &[unit, name] : {std::pair(1.0, "kg"), std::pair(kg_per_pound, "lb")}) {
             row(voice.say("estimated high weight of the heaviest piece"),
-                high_weight(list, most.high_kg / unit), name, sums.heaviest->tag);
+                high_weight(list, most.high_kg / unit), name, heaviest.tag);
             if (most.blank_high_kg > 0)
                 row(voice.say("estimated high weight of its blank"),
-                    high_weight(list, most.blank_high_kg / unit), name, sums.heaviest->tag);
+                    high_weight(list, most.blank_high_kg / unit), name, heaviest.tag);
             row(voice.say("estimated high weight of its round log"),
-                high_weight(list, most.log_high_kg / unit), name, sums.heaviest->tag);
+                high_weight(list, most.log_high_kg / unit), name, heaviest.tag);
         }
     }
     if (!list.shrinkage.empty())
@@ -99,9 +78,8 @@ Table total_table(const CutList &list) {
                  {"unit", voice.say("unit")},
                  {"note", voice.say("note")}},
                 {}};
-    const Sums sums = sums_of(list);
-    add_wood(list, sums, table);
-    add_weight_sums(list, sums, table);
+    add_wood(list, table);
+    add_weight_sums(list, table);
     return table;
 }
 

@@ -3,7 +3,7 @@
 #include "exporters/sheets/drawing/words.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "kernel/layout/courses/standing.h"
-#include "kernel/trade/weight.h"
+#include "kernel/stock/totals.h"
 
 #include <algorithm>
 
@@ -22,23 +22,20 @@ std::string wood_words(const Wood &wood, const Voice &voice) {
 std::vector<std::pair<std::string, std::string>> facts_of(const ExportJob &job) {
     const sheets::Words words(job.shell.units, 16, job.options.language);
     const Voice voice = voice_of(job);
-    double volume = 0;
-    for (const Piece &piece : job.layout.pieces)
-        volume += job.bodies.at(static_cast<std::size_t>(piece.model)).volume;
+    const Totals sums = totals_of(job.shell, job.layout, job.bodies);
     const auto warnings = std::count_if(job.findings.begin(), job.findings.end(),
                                         [](const Finding &f) { return f.weight == Weight::warning; });
     std::vector<std::pair<std::string, std::string>> facts{
         {voice.say("Walls"), std::to_string(job.layout.walls.size())},
         {voice.say("Rounds"), voice.words(round_words(job.layout))},
         {voice.say("Stands"), voice.words(height_words(job.layout, job.shell.units))},
-        {voice.say("Logs"), voice.say("%1, %2 distinct", job.layout.pieces.size(), job.layout.models.size())},
-        {voice.say("Pegs"), std::to_string(job.layout.pegs.size())},
+        {voice.say("Logs"), voice.say("%1, %2 distinct", sums.pieces, sums.models)},
+        {voice.say("Pegs"), std::to_string(sums.pegs)},
         {voice.say("Wood"), wood_words(job.shell.wood, voice)},
-        {voice.say("Finished volume"), words.volume(volume)},
+        {voice.say("Finished volume"), words.volume(sums.finished)},
     };
-    const WeightEstimate weight = weigh(volume, job.shell.wood);
-    if (weight.known)
-        facts.emplace_back(voice.say("Weight, estimated"), words.weights(weight.low_kg, weight.high_kg));
+    if (sums.weights_known)
+        facts.emplace_back(voice.say("Weight, estimated"), words.weights(sums.low_kg, sums.high_kg));
     facts.emplace_back(voice.say("Warnings of the check"), std::to_string(warnings));
     return facts;
 }

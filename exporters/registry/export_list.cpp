@@ -8,11 +8,8 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    std::vector<double> volumes;
-    for (const Body &body : job.bodies)
-        volumes.push_back(body.volume);
     const Language language = job.options.language;
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes, language);
+    const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), language);
     const struct {
         const char *name;
         Table (*table)(const CutList &);

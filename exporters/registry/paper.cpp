@@ -3,7 +3,7 @@
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "kernel/review/lifted.h"
+#include "kernel/stock/lifted.h"
 #include "kernel/threads/for_each_index.h"
 
 #include <array>

@@ -141,10 +141,7 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     auto loaded = load(console, options.file, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
-    std::vector<double> volumes;
-    for (const Body &body : job.bodies)
-        volumes.push_back(body.volume);
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes, console.language);
+    const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     const Listed listed{list, job.shell, job.layout, console.language};
     const Table table = chosen(listed, options.what);
     if (console.json) return console.print(to_json(table));

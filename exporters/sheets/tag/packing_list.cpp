@@ -3,50 +3,37 @@
 #include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/scales.h"
 #include "exporters/sheets/tag/tags.h"
-#include "kernel/layout/pieces/stock.h"
+#include "kernel/stock/totals.h"
 
 #include <algorithm>
+#include <functional>
+#include <numeric>
 
 namespace roundlay::sheets {
 namespace {
 
-std::vector<const Piece *> loading_order(const Layout &layout) {
-    std::vector<const Piece *> order;
-    for (const Piece &piece : layout.pieces)
-        order.push_back(&piece);
-    std::stable_sort(order.begin(), order.end(),
-                     [](const Piece *a, const Piece *b) { return a->raise > b->raise; });
+/// Of Layout::pieces.
+std::vector<std::size_t> loading_order(const Layout &layout) {
+    std::vector<std::size_t> order(layout.pieces.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, std::greater<>(), [&](std::size_t i) { return layout.pieces[i].raise; });
     return order;
 }
 
-/// Of all that is loaded; no figure where one of them is not known, since it would be too low.
-struct WeightSum {
-    double low = 0, high = 0;
-    std::string basis, caution;
-    bool known = true;
-
-    void add(const std::optional<WeightNote> &weight) {
-        known = known && weight;
-        if (!weight) return;
-        low += weight->low_kg;
-        high += weight->high_kg;
-        basis = weight->basis;
-        caution = weight->caution;
-    }
-
-    std::vector<std::vector<std::string>> rows(const Words &words) const {
-        std::vector<std::vector<std::string>> all;
-        if (known)
-            all.push_back({words.say("Weight, estimated"), words.weights(low, high)});
-        else
-            all.push_back(
-                {words.say("Weight"), words.say("not known: no weights are known of the wood that is "
-                                                "stated. Weigh before lifting.")});
-        if (!basis.empty()) all.push_back({words.say("Basis"), basis});
-        if (!caution.empty()) all.push_back({words.say("Caution"), caution});
-        return all;
-    }
-};
+/// No figure where one of them is not known, since it would be too low. What is said of one weight holds for
+/// all.
+void add_weights(const Totals &sums, const std::optional<WeightNote> &said, const Words &words,
+                 Table &table) {
+    if (sums.weights_known)
+        table.rows.push_back({words.say("Weight, estimated"), words.weights(sums.low_kg, sums.high_kg)});
+    else
+        table.rows.push_back(
+            {words.say("Weight"), words.say("not known: no weights are known of the wood that is "
+                                            "stated. Weigh before lifting.")});
+    if (!said) return;
+    if (!said->basis.empty()) table.rows.push_back({words.say("Basis"), said->basis});
+    if (!said->caution.empty()) table.rows.push_back({words.say("Caution"), said->caution});
+}
 
 std::vector<Column> packing_columns(const Words &words, bool weights) {
     std::vector<Column> columns{flush_right(words.say("Load"), 12), flush_left(words.say("Tag"), 34)};
@@ -68,35 +55,33 @@ Titled packing_list(const Draft &draft) {
     const SheetOptions &options = draft.options;
     Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
     table.columns = packing_columns(words, static_cast<bool>(options.weight));
-    double volume = 0;
-    WeightSum weight_sum;
-    for (const Piece *piece : loading_order(layout)) {
-        const Body &body = draft.bodies.at(static_cast<std::size_t>(piece->model));
-        const Blank stock = stock_of(*piece).size;
-        volume += body.volume;
+    std::optional<WeightNote> any_weight;
+    const std::vector<PieceStock> stock = stock_of_pieces(draft.shell, layout, volumes_of(draft.bodies));
+    for (const std::size_t loaded : loading_order(layout)) {
+        const Piece &piece = layout.pieces[loaded];
+        const Blank &blank = stock[loaded].blank;
         std::vector<std::string> row{std::to_string(table.rows.size() + 1),
-                                     piece->tag,
-                                     words.length(stock.length),
-                                     words.length(stock.width),
-                                     words.length(stock.height),
-                                     words.volume(body.volume)};
+                                     piece.tag,
+                                     words.length(blank.length),
+                                     words.length(blank.width),
+                                     words.length(blank.height),
+                                     words.volume(stock[loaded].volume)};
         if (options.weight) {
-            const auto weight = options.weight(*piece, body);
+            const auto weight = options.weight(piece, draft.bodies[static_cast<std::size_t>(piece.model)]);
             row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
             row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
-            weight_sum.add(weight);
+            if (weight) any_weight = weight;
         }
-        row.push_back(std::to_string(piece->raise));
+        row.push_back(std::to_string(piece.raise));
         row.emplace_back();
         table.rows.push_back(std::move(row));
     }
+    const Totals sums = totals_of(layout, stock);
     Table sum = table_called(words, words.say("In all"));
     sum.columns = {flush_left("", 40), flush_left("", 120)};
-    sum.rows = {{words.say("Pieces"), std::to_string(layout.pieces.size())},
-                {words.say("Finished volume"), words.volume(volume)}};
-    if (options.weight)
-        for (auto &row : weight_sum.rows(words))
-            sum.rows.push_back(std::move(row));
+    sum.rows = {{words.say("Pieces"), std::to_string(sums.pieces)},
+                {words.say("Finished volume"), words.volume(sums.finished)}};
+    if (options.weight) add_weights(sums, any_weight, words, sum);
 
     const std::string title = words.say("Packing list");
     std::vector<Page> pages{empty_page(size)};

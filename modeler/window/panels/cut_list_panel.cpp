@@ -43,18 +43,13 @@ Table table_of(const CutList &list, int which) {
 }
 
 QString total_words(const CutList &list) {
-    double volume = 0, low = 0, high = 0;
-    for (const PieceRow &row : list.pieces) {
-        volume += row.stick.volume;
-        low += row.stick.low_kg;
-        high += row.stick.high_kg;
-    }
+    const Totals &sums = list.totals;
     QString words = CutListPanel::tr("%1 pieces, %2 distinct, %3")
-                        .arg(list.pieces.size())
-                        .arg(list.models.size())
-                        .arg(volume_text(volume, list.units));
+                        .arg(sums.pieces)
+                        .arg(sums.models)
+                        .arg(volume_text(sums.finished, list.units));
     if (list.weights_known)
-        words += CutListPanel::tr(", estimated %1").arg(weight_text(low, high, list.units)) +
+        words += CutListPanel::tr(", estimated %1").arg(weight_text(sums.low_kg, sums.high_kg, list.units)) +
                  QStringLiteral("\n") + text(list.voice.word(weight_caution)) + QStringLiteral("\n") +
                  text(list.weight_basis);
     else
@@ -147,10 +142,8 @@ void CutListPanel::refresh() {
     if (!isVisible() || desk_.dragging()) return; // numbers nobody reads while a hand drags
     following_ = true;
     if (const StatePtr &state = desk_.standing()) {
-        std::vector<double> volumes;
-        for (const Body &body : state->job.bodies)
-            volumes.push_back(body.volume);
-        const CutList list = collect_cut_list(state->job.shell, state->job.layout, volumes, language());
+        const CutList list =
+            collect_cut_list(state->job.shell, state->job.layout, volumes_of(state->job.bodies), language());
         model_->show(table_of(list, which_->currentIndex()));
         totals_->setText(total_words(list));
     } else {

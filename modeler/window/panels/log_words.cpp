@@ -116,10 +116,8 @@ QString Words::findings(const State &state, int piece) {
 } // namespace
 
 QString words_of_piece(const State &state, int piece) {
-    std::vector<double> volumes;
-    for (const Body &body : state.job.bodies)
-        volumes.push_back(body.volume);
-    const CutList list = collect_cut_list(state.job.shell, state.job.layout, volumes, language());
+    const CutList list =
+        collect_cut_list(state.job.shell, state.job.layout, volumes_of(state.job.bodies), language());
     const PieceRow &row = list.pieces[static_cast<std::size_t>(piece)];
     Words words;
     words.sizes(row, state.job.shell.units);

@@ -12,7 +12,7 @@ struct Lifted {
 };
 
 /// Small end of the round log that the piece comes out of, mm, straight and without bark: the stated round
-/// stick's, else the least that its stock (kernel/layout/stock.h) can be hewn from.
+/// stick's, else the least that its stock (kernel/layout/pieces/stock.h) can be hewn from.
 double small_end(const Piece &piece, const Blank &stock);
 
 /// `volume`: of the finished piece, mm3. A piece of a round stick has no squared blank: it is not

@@ -1,4 +1,4 @@
-#include "kernel/review/lifted.h"
+#include "kernel/stock/lifted.h"
 
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/pieces/stock.h"

@@ -1,0 +1,115 @@
+// Sums over pieces: each against a sum that is written out here.
+#include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
+#include "kernel/stock/order.h"
+#include "kernel/stock/peg_sizes.h"
+#include "kernel/stock/totals.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+#include <sstream>
+
+using namespace roundlay;
+
+namespace {
+
+Shell demo(const std::string &name) {
+    std::ostringstream text;
+    text << std::ifstream(ROUNDLAY_DEMOS "/" + name + ".roundlay").rdbuf();
+    return *read_document(text.str(), name).shell;
+}
+
+std::vector<Shell> shells() {
+    return {demo("one-room"), demo("ell-house"), demo("round-cabin"), test::round_shell()};
+}
+
+} // namespace
+
+TEST_CASE("Totals are the sums over all pieces, not over the distinct ones") {
+    for (const Shell &shell : shells()) {
+        INFO(shell.name);
+        const Layout layout = lay_out(shell);
+        REQUIRE_FALSE(layout.pieces.empty());
+        const std::vector<Body> bodies = bodies_of(layout);
+        const Totals all = totals_of(shell, layout, bodies);
+        double finished = 0;
+        for (const Model &model : layout.models)
+            finished += static_cast<double>(model.pieces.size()) *
+                        bodies[static_cast<std::size_t>(&model - layout.models.data())].volume;
+        CHECK(all.finished == Approx(finished).epsilon(1e-12));
+        CHECK(all.blanks > all.finished); // wood is only taken off
+        CHECK(all.pieces == layout.pieces.size());
+        CHECK(all.models == layout.models.size());
+        // A weight is its density times the volume: so is their sum.
+        const WeightEstimate weight = weigh(finished, shell.wood);
+        CHECK(all.weights_known);
+        CHECK(all.low_kg == Approx(weight.low_kg).epsilon(1e-12));
+        CHECK(all.high_kg == Approx(weight.high_kg).epsilon(1e-12));
+        const auto stock = stock_of_pieces(shell, layout, volumes_of(bodies));
+        REQUIRE(all.heaviest);
+        REQUIRE(all.longest);
+        for (const PieceStock &piece : stock) {
+            CHECK(piece.lifted.piece.high_kg <= stock[*all.heaviest].lifted.piece.high_kg);
+            CHECK(piece.blank.length <= stock[*all.longest].blank.length);
+        }
+    }
+}
+
+TEST_CASE("Of a wood that is not known there is no weight of all") {
+    Shell shell = demo("one-room");
+    shell.wood.species = "driftwood";
+    const Layout layout = lay_out(shell);
+    const Totals all = totals_of(shell, layout, bodies_of(layout));
+    CHECK_FALSE(all.weights_known);
+    CHECK(all.high_kg == 0);
+    CHECK(all.finished > 0);
+}
+
+TEST_CASE("A sum of weights in which one is missing is not known: it would be too low") {
+    const Shell shell = demo("one-room");
+    const Layout layout = lay_out(shell);
+    auto stock = stock_of_pieces(shell, layout, volumes_of(bodies_of(layout)));
+    CHECK(totals_of(layout, stock).weights_known);
+    stock.back().lifted = {};
+    CHECK_FALSE(totals_of(layout, stock).weights_known);
+}
+
+TEST_CASE("A volume for each distinct piece is asked for, or nothing is summed") {
+    const Shell shell = demo("one-room");
+    const Layout layout = lay_out(shell);
+    CHECK_THROWS_AS(stock_of_pieces(shell, layout, {1.0}), std::logic_error);
+}
+
+TEST_CASE("Every piece is ordered once, out of a stick that holds it, and every peg is made once") {
+    for (const Shell &shell : shells()) {
+        INFO(shell.name);
+        const Layout layout = lay_out(shell);
+        const auto stock = stock_of_pieces(shell, layout, volumes_of(bodies_of(layout)));
+        std::multiset<std::string> ordered, tags;
+        for (const OrderRow &row : sticks_to_order(shell, layout))
+            for (const std::string &tag : row.tags) {
+                ordered.insert(tag);
+                const auto at = std::ranges::find(layout.pieces, tag, &Piece::tag) - layout.pieces.begin();
+                const Blank &blank = stock[static_cast<std::size_t>(at)].blank;
+                CHECK(row.length >= blank.length - 1e-3);
+                CHECK(row.length < blank.length + order_step(shell.units).mm());
+                CHECK(row.width >= blank.width - 1e-3);
+                CHECK(row.height >= blank.height - 1e-3);
+            }
+        for (const Piece &piece : layout.pieces)
+            tags.insert(piece.tag);
+        CHECK(ordered == tags);
+        std::size_t pegs = 0;
+        for (const PegRow &row : pegs_by_size(shell, layout)) {
+            pegs += row.names.size();
+            CHECK(row.length >= row.deepest - 1e-3);
+            CHECK(row.shallowest <= row.deepest);
+        }
+        CHECK(pegs == layout.pegs.size());
+        CHECK(pegs == totals_of(layout, stock).pegs);
+    }
+}
