@@ -1,34 +1,14 @@
 #include "modeler/command_line/new_shell.h"
 
-#include "kernel/shell/shapes.h"
+#include "kernel/design/new_shell.h"
 #include "kernel/trade/species.h"
 #include "modeler/command_line/values.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace roundlay {
 
 namespace {
-
-/// Sizes for whoever states none: a small cabin in round figures of either system. As texts, so that they
-/// are read like those that are typed.
-struct Usual {
-    std::string width, depth, thickness, pitch, gap;
-    int rounds;
-    std::string overhang = "0";
-};
-
-Usual usual(UnitSystem units) {
-    if (units == UnitSystem::imperial) return {"24 ft", "18 ft", "7 in", "10 in", "1 in", 11};
-    return {"7.2 m", "5.4 m", "180 mm", "250 mm", "25 mm", 11};
-}
-
-/// Round logs lie on one another without a gap and run on past their saddles.
-Usual usual_round_logs(UnitSystem units) {
-    if (units == UnitSystem::imperial) return {"24 ft", "18 ft", "12 in", "10 in", "0", 11, "12 in"};
-    return {"7.2 m", "5.4 m", "300 mm", "250 mm", "0", 11, "300 mm"};
-}
 
 /// Whoever types feet or inches wants to read them.
 bool looks_imperial(const std::string &text) {
@@ -45,50 +25,18 @@ UnitSystem units_of(const NewShellWords &w) {
     return UnitSystem::metric;
 }
 
-Length stated(std::string_view option, const std::string &text, const std::string &otherwise) {
-    return length_value(option, text.empty() ? otherwise : text);
+Length stated(std::string_view option, const std::string &text, Length otherwise) {
+    return text.empty() ? otherwise : length_value(option, text);
 }
 
 /// 0 is a length like others there.
-Length stated_or_0(std::string_view option, const std::string &text, const std::string &otherwise) {
-    return (text.empty() ? otherwise : text) == "0" ? Length() : stated(option, text, otherwise);
-}
-
-/// A share of what was typed, as a person would state it: in whole millimetres, or sixteenths of an inch.
-Length share(Length length, UnitSystem units) {
-    constexpr double parts = 16;
-    return units == UnitSystem::imperial ? Length::inches(std::round(length.inches() * parts) / parts)
-                                         : Length::mm(std::round(length.mm()));
-}
-
-Length stated_or_share(std::string_view option, const std::string &text, Length otherwise, UnitSystem units) {
-    return text.empty() ? share(otherwise, units) : length_value(option, text);
+Length stated_or_0(std::string_view option, const std::string &text, Length otherwise) {
+    return text == "0" ? Length() : stated(option, text, otherwise);
 }
 
 void require_smaller(std::string_view part, Length smaller, std::string_view whole, Length larger) {
     if (smaller < larger) return;
     throw UsageError(std::string(part) + " must be smaller than " + std::string(whole));
-}
-
-/// The part that is taken out of a side or stands out from it.
-struct Part {
-    Length from_left, width, depth;
-};
-
-Part part_of(const NewShellWords &w, Length width, Length depth, UnitSystem units) {
-    const Length part = stated_or_share("--part-width", w.part_width, width / 3, units);
-    require_smaller("--part-width", part, "--width", width);
-    const Length left = stated_or_share("--from-left", w.from_left, (width - part) / 2, units);
-    require_smaller("--from-left and --part-width together", left + part, "--width", width);
-    return {left, part, stated_or_share("--part-depth", w.part_depth, depth / 3, units)};
-}
-
-std::vector<Wall> l_walls(const NewShellWords &w, Length width, Length depth, UnitSystem units) {
-    const Length wing = stated_or_share("--wing", w.wing, width / 2, units),
-                 leg = stated_or_share("--leg", w.leg, depth / 2, units);
-    require_smaller("--wing", wing, "--width", width);
-    require_smaller("--leg", leg, "--depth", depth);
-    return l_plan(width, depth, wing, leg);
 }
 
 /// What is typed is built: no size is passed over in silence because the shape has no such part.
@@ -110,20 +58,43 @@ void require_of_shape(const NewShellWords &w, const std::string &shape) {
     }
 }
 
-std::vector<Wall> walls_of(const NewShellWords &w, const Usual &sizes, UnitSystem units) {
-    const Length width = stated("--width", w.width, sizes.width),
-                 depth = stated("--depth", w.depth, sizes.depth);
-    const std::string shape = one_of("shape", w.shape, {"rectangle", "L", "inset", "T", "U", "cross"});
-    require_of_shape(w, shape);
-    if (shape == "rectangle") return rectangle_plan(width, depth);
-    if (shape == "L") return l_walls(w, width, depth, units);
-    if (shape == "cross")
-        return cross_plan(width, depth, stated_or_share("--arm", w.arm, std::min(width, depth) / 2, units));
-    const Part part = part_of(w, width, depth, units);
-    if (shape == "T") return t_plan(width, depth, part.from_left, part.width, part.depth);
-    require_smaller("--part-depth", part.depth, "--depth", depth);
-    return shape == "U" ? u_plan(width, depth, part.from_left, part.width, part.depth)
-                        : inset_plan(width, depth, part.from_left, part.width, part.depth);
+Shape shape_value(const std::string &typed) {
+    const std::vector<std::string> names = {"rectangle", "L", "inset", "T", "U", "cross"};
+    constexpr Shape shapes[] = {Shape::rectangle, Shape::ell,     Shape::inset,
+                                Shape::tee,       Shape::u_shape, Shape::cross};
+    return shapes[std::ranges::find(names, one_of("shape", typed, names)) - names.begin()];
+}
+
+/// The part that is taken out of a side or stands out from it.
+void state_part(const NewShellWords &w, NewShell &s) {
+    s.part_width = stated("--part-width", w.part_width, s.part_width);
+    require_smaller("--part-width", s.part_width, "--width", s.width);
+    s.from_left = stated("--from-left", w.from_left, usual_from_left(s.width, s.part_width, s.units));
+    require_smaller("--from-left and --part-width together", s.from_left + s.part_width, "--width", s.width);
+    s.part_depth = stated("--part-depth", w.part_depth, s.part_depth);
+    if (s.shape != Shape::tee) require_smaller("--part-depth", s.part_depth, "--depth", s.depth);
+}
+
+void state_wing(const NewShellWords &w, NewShell &s) {
+    s.part_width = stated("--wing", w.wing, s.part_width);
+    s.part_depth = stated("--leg", w.leg, s.part_depth);
+    require_smaller("--wing", s.part_width, "--width", s.width);
+    require_smaller("--leg", s.part_depth, "--depth", s.depth);
+}
+
+void state_walls(const NewShellWords &w, NewShell &s) {
+    s.width = stated("--width", w.width, s.width);
+    s.depth = stated("--depth", w.depth, s.depth);
+    require_of_shape(w, w.shape);
+    const ShapePart usual = usual_part(s.shape, s.width, s.depth, s.units);
+    s.part_width = usual.width;
+    s.part_depth = usual.depth;
+    if (s.shape == Shape::ell)
+        state_wing(w, s);
+    else if (s.shape == Shape::cross)
+        s.part_depth = stated("--arm", w.arm, s.part_depth);
+    else if (s.shape != Shape::rectangle)
+        state_part(w, s);
 }
 
 int count_value(const std::string &text) {
@@ -136,7 +107,7 @@ int count_value(const std::string &text) {
 }
 
 /// Two of count, height and pitch; what is not stated comes from the usual sizes.
-Rounds rounds_of(const NewShellWords &w, const Usual &sizes) {
+Rounds rounds_of(const NewShellWords &w, const NewShell &sizes) {
     if (!w.rounds.empty() && !w.height.empty() && !w.pitch.empty())
         throw UsageError("state two of --rounds, --height and --pitch; the third follows from them");
     Rounds rounds;
@@ -158,33 +129,35 @@ NotchKind notch_kind(const std::string &typed) {
     return kind == "saddle" ? NotchKind::saddle : NotchKind::full_dovetail;
 }
 
-NotchRule notch_of(const NewShellWords &w, const Usual &sizes, NotchRule notch) {
-    notch.kind = notch_kind(w.notch);
-    notch.overhang = stated_or_0("--overhang", w.overhang, sizes.overhang);
-    if (w.slope.empty()) return notch;
+void state_slope(const NewShellWords &w, NotchRule &notch) {
+    if (w.slope.empty()) return;
     if (notch.kind == NotchKind::saddle || notch.kind == NotchKind::square_lap)
         throw UsageError("--slope is that of a dovetail; with --notch " + w.notch + " leave it out");
     notch.slope = slope_value("--slope", w.slope);
-    return notch;
+}
+
+std::string species_value(const std::string &typed) {
+    const auto found = find_species(typed);
+    if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);
+    return std::string(std::get<const Species *>(found)->name);
 }
 
 } // namespace
 
 Shell new_shell(const NewShellWords &w) {
-    Shell shell = begun_in(units_of(w));
-    shell.name = w.name.empty() ? "New shell" : w.name;
-    const Usual sizes =
-        notch_kind(w.notch) == NotchKind::saddle ? usual_round_logs(shell.units) : usual(shell.units);
-    shell.walls = walls_of(w, sizes, shell.units);
-    shell.thickness = stated("--thickness", w.thickness, sizes.thickness);
-    shell.rounds = rounds_of(w, sizes);
-    shell.notch = notch_of(w, sizes, shell.notch);
-    if (!w.species.empty()) {
-        const auto found = find_species(w.species);
-        if (const auto *unknown = std::get_if<UnknownSpecies>(&found)) throw UsageError(unknown->message);
-        shell.wood.species = std::string(std::get<const Species *>(found)->name);
-    }
-    return shell;
+    const Shape shape = shape_value(w.shape);
+    const UnitSystem units = units_of(w);
+    NewShell sizes = usual_shell(shape, units, notch_kind(w.notch));
+    sizes.name = w.name.empty() ? "New shell" : w.name;
+    state_walls(w, sizes);
+    sizes.thickness = stated("--thickness", w.thickness, sizes.thickness);
+    sizes.overhang = stated_or_0("--overhang", w.overhang, sizes.overhang);
+    if (!w.species.empty()) sizes.species = species_value(w.species);
+    std::optional<Shell> shell = shell_of(sizes);
+    if (!shell) throw UsageError("--width and --depth leave nothing for the parts of that shape");
+    shell->rounds = rounds_of(w, sizes);
+    state_slope(w, shell->notch);
+    return *shell;
 }
 
 } // namespace roundlay

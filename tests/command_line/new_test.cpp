@@ -1,3 +1,4 @@
+#include "kernel/design/new_shell.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
@@ -182,6 +183,35 @@ TEST_CASE("new speaks one system only") {
         made.out.substr(made.out.find("[shell]")); // after the head's examples of both
     CHECK(figures.find(" mm") == std::string::npos);
     CHECK(figures.find("1 1/4 in") != std::string::npos);
+}
+
+TEST_CASE(
+    "new begins with the sizes that the window's form begins with, of every shape and in either system") {
+    const struct {
+        const char *word;
+        Shape shape;
+    } shapes[] = {{"rectangle", Shape::rectangle}, {"L", Shape::ell},
+                  {"inset", Shape::inset},         {"T", Shape::tee},
+                  {"U", Shape::u_shape},           {"cross", Shape::cross}};
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
+        for (const auto &[word, shape] : shapes)
+            for (const auto &[notch, kind] :
+                 {std::pair("full", NotchKind::full_dovetail), std::pair("saddle", NotchKind::saddle)}) {
+                const char *system = units == UnitSystem::metric ? "metric" : "imperial";
+                const Shell made = shell_from({"--shape", word, "--units", system, "--notch", notch});
+                const Shell usual = *shell_of(usual_shell(shape, units, kind));
+                INFO(word << ", " << system << ", " << notch);
+                CHECK(made.walls == usual.walls);
+                CHECK(made.thickness == usual.thickness);
+                CHECK(made.rounds == usual.rounds);
+                CHECK(made.notch == usual.notch);
+            }
+}
+
+TEST_CASE("new refuses a whole that leaves nothing for its parts") {
+    const Ran tiny = run({"new", "-", "--shape", "L", "--width", "0.4 mm"});
+    CHECK(tiny.code == 2);
+    CHECK_THAT(tiny.err, ContainsSubstring("leave nothing for the parts"));
 }
 
 TEST_CASE("new states what was typed") {

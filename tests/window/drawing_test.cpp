@@ -1,9 +1,9 @@
 // What is drawn by hand in the views: a shell corner by corner, a partition, a slope.
+#include "kernel/design/shell_edits.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/export_dialog.h"

@@ -1,5 +1,8 @@
 // Edits of a shell, through the desk: what they change, what follows from it, and what they leave alone.
 #include "exporters/words/words.h"
+#include "kernel/design/floor_edits.h"
+#include "kernel/design/opening_edits.h"
+#include "kernel/design/shell_edits.h"
 #include "kernel/document/restate.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/pieces/finding_pieces.h"
@@ -9,12 +12,9 @@
 #include "kernel/shell/plan_edit.h"
 #include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/kernel_words.h"
-#include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
@@ -58,10 +58,8 @@ class EditsTest : public QObject {
     void what_is_restated_reads_back_as_meant();
     void round_logs_leave_no_air_in_their_elevation();
     void a_partition_comes_moves_and_goes();
-    void a_new_opening_brings_no_warning();
-    void a_new_opening_stands_where_it_is_wanted_or_nearest();
     void a_floor_comes_is_changed_and_goes();
-    void a_second_floor_lies_where_there_is_room_or_is_refused();
+    void a_second_floor_without_room_is_refused();
     void what_shares_wood_does_not_stand();
     void a_drag_comes_to_rest_on_the_nearest_line();
     void only_what_an_edit_changes_is_cut_anew_data();
@@ -200,77 +198,6 @@ void EditsTest::a_partition_comes_moves_and_goes() {
     QVERIFY(without_partition(shell, "Z") == shell);
 }
 
-void EditsTest::a_new_opening_brings_no_warning() {
-    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
-        for (const OpeningKind kind : {OpeningKind::window, OpeningKind::door}) {
-            const Shell shell = *shell_of(usual_shell(Shape::rectangle, units));
-            const auto next = with_opening(shell, usual_opening(kind, "A", units), {4000, {}});
-            QVERIFY(next && next->where_wanted);
-            for (const Finding &f : lay_out(next->shell).findings)
-                QVERIFY2(f.weight == Weight::note, f.code.c_str());
-        }
-}
-
-namespace {
-
-/// Whether layout takes the last opening there, as it is otherwise.
-bool stands_at(Shell shell, double from_left, double sill) {
-    shell.openings.back().from_left = Length::mm(from_left);
-    shell.openings.back().sill = Length::mm(sill);
-    return !has_errors(lay_out(shell).findings);
-}
-
-} // namespace
-
-/// Hewn and round, square and slanted, on a step of the foundation: in every wall, wherever a hand points.
-void EditsTest::a_new_opening_stands_where_it_is_wanted_or_nearest() {
-    Shell stepped = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-    stepped.steps.push_back({});
-    stepped.steps.back().wall = "A";
-    stepped.steps.back().from_left = Length::mm(500);
-    stepped.steps.back().width = Length::mm(2000);
-    stepped.steps.back().rise = Length::mm(500);
-    const std::vector<Shell> shells{
-        *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial)), stepped,
-        *shell_of(usual_shell(Shape::tee, UnitSystem::metric, NotchKind::saddle))};
-    for (const Shell &shell : shells) {
-        for (const Finding &f : lay_out(shell).findings)
-            QVERIFY2(f.weight != Weight::error, f.code.c_str());
-        Shell now = shell;
-        for (const double along : {1200.0, 2600.0, 4000.0, 2500.0}) { // the last between two that stand
-            const auto next =
-                with_opening(now, usual_opening(OpeningKind::window, "A", shell.units), {along, 1500});
-            QVERIFY(next);
-            const Opening &o = next->shell.openings.back();
-            const double middle = (o.from_left + o.width / 2).mm(), up = (o.sill + o.height / 2).mm();
-            const bool there = std::abs(middle - along) <= 10 && std::abs(up - 1500) <= 140;
-            QVERIFY2(next->where_wanted == there,
-                     qPrintable(QString("%1: %2, %3").arg(along).arg(middle).arg(up)));
-            if (!there && std::abs(middle - along) > 200) // nothing nearer would do
-                for (double x = along - std::abs(middle - along) + 110;
-                     x < along + std::abs(middle - along) - 110; x += 50)
-                    QVERIFY2(!stands_at(next->shell, x - o.width.mm() / 2, o.sill.mm()),
-                             qPrintable(QString::number(x)));
-            QVERIFY(!has_errors(lay_out(next->shell).findings));
-            now = next->shell;
-        }
-        // Over the top of the wall it comes down as far as it must.
-        const auto high =
-            with_opening(shell, usual_opening(OpeningKind::window, "A", shell.units), {3500, 9000});
-        QVERIFY(high && !high->where_wanted && high->shell.openings.back().sill > Length::mm(700));
-        // A door stands at the foot of the wall, or on its step.
-        const auto door =
-            with_opening(shell, usual_opening(OpeningKind::door, "A", shell.units), {1000, 1800});
-        QVERIFY(door);
-        QCOMPARE(door->shell.openings.back().sill, shell.steps.empty() ? Length() : Length::mm(500));
-    }
-    // Wider than the wall: nowhere.
-    Opening wide = usual_opening(OpeningKind::window, "A", UnitSystem::metric);
-    wide.width = Length::metres(40);
-    QVERIFY(!with_opening(shells[0], wide, {3000, {}}));
-    QVERIFY(!with_opening(shells[0], usual_opening(OpeningKind::door, "Z", UnitSystem::metric), {3000, {}}));
-}
-
 namespace {
 
 QString banner(const QWidget &view) {
@@ -280,21 +207,7 @@ QString banner(const QWidget &view) {
 
 } // namespace
 
-void EditsTest::a_second_floor_lies_where_there_is_room_or_is_refused() {
-    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
-        for (const NotchKind kind : {NotchKind::full_dovetail, NotchKind::square_lap})
-            for (const Shape shape : {Shape::rectangle, Shape::ell}) {
-                const auto one = with_fitting_floor(*shell_of(usual_shell(shape, units, kind)));
-                QVERIFY(one);
-                const auto two = with_fitting_floor(*one);
-                QVERIFY(two);
-                const Layout layout = lay_out(*two);
-                QVERIFY(!has_errors(layout.findings) && layout.floors.size() == 2);
-                QVERIFY(overlaps(layout, bodies_of(layout)).empty());
-                const double apart = std::abs((two->floors[0].level - two->floors[1].level).mm());
-                // An L has room for it in its other part; a rectangle over or under the first.
-                QVERIFY(shape == Shape::ell || apart >= least_between_floors(units));
-            }
+void EditsTest::a_second_floor_without_room_is_refused() {
     MainWindow window(kept());
     window.show();
     Shell low = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial));
@@ -307,10 +220,6 @@ void EditsTest::a_second_floor_lies_where_there_is_room_or_is_refused() {
     window.action("add_floor")->trigger();
     QVERIFY(settled(window) && shell(window).floors.size() == 1);
     QVERIFY(window.findChild<QLabel *>("hint")->text().contains("6' 8\" between their tops"));
-    // In round logs none is let in, and that is the reason told.
-    const Shell round = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial, NotchKind::saddle));
-    QVERIFY(!with_fitting_floor(round) && against_any_floor(round));
-    QVERIFY(!against_any_floor(shell(window)));
     // No beam: its fields take nothing and say so.
     LengthEdit &beam = *window.floors().field("beam_width");
     QVERIFY(!beam.isEnabled() && beam.placeholderText().contains("no beam"));
@@ -326,7 +235,8 @@ void EditsTest::a_second_floor_lies_where_there_is_room_or_is_refused() {
 void EditsTest::what_shares_wood_does_not_stand() {
     MainWindow window(kept());
     window.show();
-    const Shell one = *with_fitting_floor(*shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial)));
+    const Shell one =
+        *with_fitting_floor(*shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial))).shell;
     window.begin(one, "Shared");
     QVERIFY(settled(window) && window.desk().state()->stands());
     QVERIFY(window.desk().edit("Twice", [](const Shell &s) {

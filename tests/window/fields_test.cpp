@@ -1,9 +1,9 @@
 // What a person types into fields, by the keyboard: taken, refused beside the field, undone; and where the
 // keyboard is.
+#include "kernel/design/shell_edits.h"
 #include "kernel/document/limits.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/focus_ring.h"
 #include "modeler/window/frame/new_shell.h"

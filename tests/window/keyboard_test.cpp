@@ -1,8 +1,8 @@
 // Keys in fields and between them: what is undone, whose shortcut it is, and where the keyboard is.
+#include "kernel/design/shell_edits.h"
 #include "kernel/document/limits.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/focus_ring.h"

@@ -1,8 +1,8 @@
 // The real window on a screen: a shell from its first wall to its export, and every menu on every demo.
+#include "kernel/design/shell_edits.h"
 #include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/export_dialog.h"
 #include "modeler/window/frame/new_shell.h"

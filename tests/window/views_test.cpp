@@ -1,12 +1,12 @@
 // What the views draw, and how: shells that cannot be built, partitions drawn by hand, marks, words, legends.
+#include "kernel/design/floor_edits.h"
+#include "kernel/design/shell_edits.h"
 #include "kernel/shell/drawn_plan.h"
 #include "kernel/shell/shapes.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/faults.h"
 #include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/cut_list_panel.h"
@@ -333,7 +333,7 @@ void ViewsTest::no_dimension_runs_over_joists() {
     Shell house = *shell_of(usual_shell(Shape::rectangle, UnitSystem::imperial));
     house = *with_partition_there(house, "A", Length::mm(3500)); // across the joists
     house = *with_partition_there(house, "B", Length::mm(2600)); // and along them
-    house = *with_fitting_floor(house);
+    house = *with_fitting_floor(house).shell;
     MainWindow window(kept());
     window.show();
     window.begin(house, "Joists");

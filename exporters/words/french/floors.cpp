@@ -89,6 +89,9 @@ constexpr Entry entries[] = {
      "aucune charge permanente (dead_load) n’est indiquée : %1 sont pris pour les planches et ce qu’elles "
      "portent, plus le poids "
      "propre des pièces"},
+    {"no height is left for another floor: floors over one another keep %1 between their tops",
+     "il ne reste pas de hauteur pour un autre plancher : des planchers l’un sur l’autre gardent %1 entre "
+     "leurs dessus"},
     {"no joist fits between the sides of the room", "aucune solive ne tient entre les côtés de la pièce"},
     {"no joist lies %1 from the left of the room, where it would be in a wall: from one joist to the next it "
      "is %2 there, where %3 is stated",

@@ -7,6 +7,7 @@
 #include "modeler/window/desk/field_words.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/search.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
 
@@ -32,6 +33,7 @@ class TextEdit : public QUndoCommand {
 
 namespace {
 
+constexpr int wondered_at_ms = 200;     // nobody is told of a search that is over sooner
 constexpr int replaced_within_ms = 150; // a file that is saved anew is away for a moment
 
 std::filesystem::path file_path(const QString &path) {
@@ -87,7 +89,12 @@ std::variant<Document, QString> text_document(const QString &path) {
 } // namespace
 
 Desk::Desk(QObject *parent)
-    : QObject(parent), state_(std::make_shared<State>()), workshop_(std::make_unique<Workshop>()) {
+    : QObject(parent), state_(std::make_shared<State>()), workshop_(std::make_unique<Workshop>()),
+      search_(std::make_unique<Search>()) {
+    connect(search_.get(), &Search::ended, this, &Desk::take_found);
+    told_of_search_.setSingleShot(true);
+    told_of_search_.setInterval(wondered_at_ms);
+    connect(&told_of_search_, &QTimer::timeout, this, &Desk::searching);
     connect(workshop_.get(), &Workshop::worked, this, &Desk::take, Qt::QueuedConnection);
     connect(&history_, &QUndoStack::cleanChanged, this, &Desk::file_changed);
     looking_.setSingleShot(true);
@@ -189,38 +196,37 @@ void Desk::keep_mine() {
     emit file_changed();
 }
 
-std::optional<Document> Desk::edited(const Document &from, const ShellEdit &change) {
+QString Desk::unreadable() {
+    return tr("The text has errors; put them right first.");
+}
+
+Desk::Made Desk::edited(const Document &from, const ShellEdit &change) {
     const ReadResult read = from.read();
-    if (!read.shell) {
-        emit refused(tr("The text has errors; put them right first."));
-        return {};
-    }
-    const Fitted after = change(*read.shell);
-    if (!after) {
-        emit refused(after.why
-                         ? tr("That does not fit there. %1").arg(sentence_text(*after.why, read.shell->units))
-                         : tr("That does not fit there."));
-        return {};
-    }
-    auto next = restated(from, *read.shell, *after.shell);
-    if (const auto *problem = std::get_if<Problem>(&next)) {
-        emit refused(of_the_field(text(problem->message), sentence(*problem)));
-        return {};
-    }
+    return read.shell ? stated(from, *read.shell, change(*read.shell)) : Made(unreadable());
+}
+
+Desk::Made Desk::stated(const Document &from, const Shell &before, const Fitted &after) {
+    if (!after)
+        return after.why ? tr("That does not fit there. %1").arg(sentence_text(*after.why, before.units))
+                         : tr("That does not fit there.");
+    auto next = restated(from, before, *after.shell);
+    if (const auto *problem = std::get_if<Problem>(&next))
+        return of_the_field(text(problem->message), sentence(*problem));
     auto made = std::get<Document>(std::move(next));
     // What the document does not take would stand in the way of every edit after it.
     const ReadResult now = made.read();
     if (now.shell) return made;
     const Problem *error = first_error(now.problems);
-    emit refused(error != nullptr ? of_the_field(text(error->message), sentence(*error))
-                                  : tr("That does not fit there."));
-    return {};
+    return error != nullptr ? of_the_field(text(error->message), sentence(*error))
+                            : tr("That does not fit there.");
 }
 
 bool Desk::edit(const QString &name, const ShellEdit &change) {
     if (before_drag_) cancel();
-    const auto next = edited(document_, change);
-    return next && replace_text(name, next->text());
+    const Made next = edited(document_, change);
+    if (const auto *made = std::get_if<Document>(&next)) return replace_text(name, made->text());
+    emit refused(std::get<QString>(next));
+    return false;
 }
 
 bool Desk::replace_text(const QString &name, const std::string &text) {
@@ -231,7 +237,11 @@ bool Desk::replace_text(const QString &name, const std::string &text) {
 
 void Desk::show(const ShellEdit &change) {
     if (!before_drag_) before_drag_ = document_;
-    if (const auto next = edited(*before_drag_, change)) set_text(next->text());
+    const Made next = edited(*before_drag_, change);
+    if (const auto *made = std::get_if<Document>(&next))
+        set_text(made->text());
+    else
+        emit refused(std::get<QString>(next));
 }
 
 std::optional<Shell> Desk::before_drag() const {
@@ -243,7 +253,9 @@ void Desk::settle(const QString &name) {
     const std::string before = before_drag_->text(), after = document_.text();
     before_drag_.reset();
     if (before != after) history_.push(new TextEdit(*this, name, before, after));
-    if (!is_current() || state_->lacks_advice) work_out(); // the drag is over: with all advice
+    if (state_->revision != revision_ || state_->lacks_advice)
+        work_out(); // the drag is over: with all advice
+    search_next();
 }
 
 void Desk::cancel() {
@@ -251,6 +263,7 @@ void Desk::cancel() {
     const std::string before = before_drag_->text();
     before_drag_.reset();
     set_text(before);
+    search_next();
 }
 
 UnitSystem Desk::units() const {
@@ -273,6 +286,9 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
     title_ = title;
     document_ = std::move(document);
     before_drag_.reset();
+    wanted_.clear();
+    searched_.reset(); // what is under way is of nobody any more
+    told_of_search_.stop();
     loose_ = loose;
     standing_.reset();
     auto nothing = std::make_shared<State>(); // nor does anything follow from what lay here before

@@ -3,19 +3,24 @@
 // The text is the truth. Every change of it goes through here, has a name, and can be undone.
 #pragma once
 
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 #include "modeler/window/desk/state.h"
 
 #include <QFileSystemWatcher>
 #include <QObject>
+#include <QPointer>
 #include <QTimer>
 #include <QUndoStack>
+#include <deque>
 #include <functional>
 #include <optional>
+#include <variant>
 
 namespace roundlay::window {
 
+class Search;
 class Workshop;
+struct Found;
 
 /// What a document without a file is: somebody's own work, or a copy of what can be had again.
 enum class Begun { made, copied };
@@ -56,6 +61,11 @@ class Desk : public QObject {
     using ShellEdit = std::function<Fitted(const Shell &)>;
     /// Changes the shell as the text states it; false where it cannot be, with refused() saying why.
     bool edit(const QString &name, const ShellEdit &change);
+    using Searched = std::function<void(const QString &why)>; ///< why not; empty where it was made
+    /// The same with a change that takes many layouts, looked for aside: `change` is called in another
+    /// thread, and again where the text has changed meanwhile. One after the other. `then` is told here,
+    /// unless its asker is gone.
+    void search(const QString &name, const ShellEdit &change, QObject *asker, const Searched &then);
     bool replace_text(const QString &name, const std::string &text);
     /// While a hand drags: shows a changed shell without an entry in the history. Always from the state
     /// before the drag.
@@ -72,7 +82,7 @@ class Desk : public QObject {
     const StatePtr &drawn() const { return state_->can_be_drawn() ? state_ : standing_; }
     bool drawn_is_old() const { return drawn() && drawn() != state_; }        ///< the text cannot be read now
     bool standing_is_old() const { return standing_ && standing_ != state_; } ///< it cannot be built now
-    bool is_current() const { return state_->revision == revision_; }
+    bool is_current() const { return state_->revision == revision_ && wanted_.empty(); }
     UnitSystem units() const;
 
   signals:
@@ -84,6 +94,8 @@ class Desk : public QObject {
     void models_changed(); ///< and nothing else of the state
     void refused(const QString &why);
     void failed(const QString &what); ///< the program itself, working the text out
+    void searching();                 ///< for so long that a person wonders
+    void searched();
 
   private:
     friend class TextEdit;
@@ -93,7 +105,13 @@ class Desk : public QObject {
     void take(StatePtr state);
     void take_bores(StatePtr state);
     void watch();
-    std::optional<Document> edited(const Document &from, const ShellEdit &change);
+    using Made = std::variant<Document, QString>; ///< or why not
+    Made edited(const Document &from, const ShellEdit &change);
+    static QString unreadable();
+    static Made stated(const Document &from, const Shell &before, const Fitted &after);
+    void search_next();
+    void take_found(const Found &found);
+    void end_search(const QString &why);
 
     bool open_ = false;
     QString path_, title_;
@@ -107,6 +125,16 @@ class Desk : public QObject {
     QFileSystemWatcher watcher_;
     QTimer looking_; ///< for what became of the file
     std::unique_ptr<Workshop> workshop_;
+    struct Wanted {
+        QString name;
+        ShellEdit change;
+        QPointer<QObject> asker;
+        Searched then;
+    };
+    std::deque<Wanted> wanted_;           ///< the first is being looked for
+    std::optional<std::string> searched_; ///< the text that it began from
+    QTimer told_of_search_;
+    std::unique_ptr<Search> search_;
 };
 
 } // namespace roundlay::window

@@ -45,10 +45,6 @@ QString weight_text(double low_kg, double high_kg, UnitSystem units) {
         .arg(metric ? QStringLiteral("kg") : QStringLiteral("lb"));
 }
 
-double grid_step(UnitSystem units) {
-    return units == UnitSystem::metric ? 10 : mm_per_inch / 2;
-}
-
 double to_shown(double mm, UnitSystem units) {
     const double step = units == UnitSystem::metric ? 1 : mm_per_inch / LengthStyle().denominator;
     return std::round(mm / step) * step;

@@ -31,9 +31,6 @@ QString volume_text(double mm3, UnitSystem units);
 /// `12 to 13 kg`, `26 to 29 lb`; outward to whole ones.
 QString weight_text(double low_kg, double high_kg, UnitSystem units);
 
-/// What a drag steps by where nothing better is near: 10 mm or 1/2 in.
-double grid_step(UnitSystem units);
-
 /// Rounded to what length_text prints, so that what stands in the text is what was shown.
 double to_shown(double mm, UnitSystem units);
 

@@ -1,11 +1,11 @@
 #include "modeler/window/desk/workshop.h"
 
+#include "kernel/design/stated_plan.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/review/review.h"
 #include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/mishaps.h"
-#include "modeler/window/desk/stated_plan.h"
 
 #include <QElapsedTimer>
 #include <algorithm>

@@ -147,6 +147,11 @@ void MainWindow::connect_refusals() {
     };
     connect(desk_.get(), &Desk::text_changed, this, forget);
     connect(desk_.get(), &Desk::began, hint_, &QLabel::clear);
+    const QString looking = tr("Looking for the nearest place that fits");
+    connect(desk_.get(), &Desk::searching, this, [this, looking] { hint_->setText(looking); });
+    connect(desk_.get(), &Desk::searched, this, [this, looking] {
+        if (hint_->text() == looking) hint_->clear();
+    });
     for (const MeasureEdit *edit : findChildren<MeasureEdit *>())
         connect(edit, &MeasureEdit::mended, this, forget);
 }

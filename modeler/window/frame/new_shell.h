@@ -1,7 +1,7 @@
 // A new shell from a shape, or drawn, with sizes typed in either system.
 #pragma once
 
-#include "modeler/window/frame/new_shell_sizes.h"
+#include "kernel/design/new_shell.h"
 
 #include <QDialog>
 #include <QSet>

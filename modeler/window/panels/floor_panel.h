@@ -2,7 +2,7 @@
 // openings.
 #pragma once
 
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 
 #include <QScrollArea>
 #include <functional>
@@ -68,6 +68,8 @@ class FloorPanel : public QScrollArea {
     void take_from(QFormLayout *form, const QString &label, MeasureEdit *edit, const Change &set);
     void change(const Change &change);
     bool edit(const QString &name, const ShellEdit &change);
+    void search(const QString &name, const ShellEdit &change, const std::function<void()> &made);
+    std::vector<Floor> floors_of_text() const;
     void let_go();
     void refresh();
     void show_floor(const Floor &floor, UnitSystem units);

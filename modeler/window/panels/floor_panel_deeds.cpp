@@ -1,6 +1,5 @@
+#include "kernel/design/floor_edits.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/floor_edits.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/floor_panel.h"
@@ -10,23 +9,22 @@
 
 namespace roundlay::window {
 
+namespace {
+
+template <typename Part> int last_of(const std::vector<Part> &all) {
+    return static_cast<int>(all.size()) - 1;
+}
+
+} // namespace
+
+/// As they are stated now, before anything is worked out of it.
+std::vector<Floor> FloorPanel::floors_of_text() const {
+    const auto shell = desk_.document().read().shell;
+    return shell ? shell->floors : std::vector<Floor>();
+}
+
 void FloorPanel::add_floor() {
-    std::size_t count = 0;
-    const bool done = edit(tr("Add floor"), [&](const Shell &shell) {
-        count = shell.floors.size();
-        return with_fitting_floor(shell);
-    });
-    if (done) floor_ = static_cast<int>(count);
-    const auto &shell = desk_.state()->read.shell;
-    if (done || !shell) return;
-    const auto against = against_any_floor(*shell);
-    const QString why =
-        against
-            ? sentence_text(*against, shell->units)
-            : tr("No height is left for another floor: floors over one another keep %1 between their tops")
-                  .arg(length_text(least_between_floors(shell->units), shell->units));
-    emit desk_.refused(why);
-    complaint_->setText(why);
+    search(tr("Add floor"), with_fitting_floor, [this] { floor_ = last_of(floors_of_text()); });
 }
 
 void FloorPanel::remove_floor() {
@@ -34,12 +32,12 @@ void FloorPanel::remove_floor() {
 }
 
 void FloorPanel::add_beam() {
-    std::size_t count = 0;
-    const bool done = edit(tr("Add beam"), [&](const Shell &shell) {
-        if (chosen() < shell.floors.size()) count = shell.floors[chosen()].beams.size();
-        return with_fitting_beam(shell, chosen());
-    });
-    if (done) beam_ = static_cast<int>(count);
+    search(
+        tr("Add beam"), [floor = chosen()](const Shell &shell) { return with_fitting_beam(shell, floor); },
+        [this] {
+            if (const auto floors = floors_of_text(); chosen() < floors.size())
+                beam_ = last_of(floors[chosen()].beams);
+        });
 }
 
 void FloorPanel::remove_beam() {
@@ -51,12 +49,13 @@ void FloorPanel::remove_beam() {
 }
 
 void FloorPanel::add_opening() {
-    std::size_t count = 0;
-    const bool done = edit(tr("Add floor opening"), [&](const Shell &shell) {
-        if (chosen() < shell.floors.size()) count = shell.floors[chosen()].openings.size();
-        return with_fitting_floor_opening(shell, chosen());
-    });
-    if (done) opening_ = static_cast<int>(count);
+    search(
+        tr("Add floor opening"),
+        [floor = chosen()](const Shell &shell) { return with_fitting_floor_opening(shell, floor); },
+        [this] {
+            if (const auto floors = floors_of_text(); chosen() < floors.size())
+                opening_ = last_of(floors[chosen()].openings);
+        });
 }
 
 void FloorPanel::remove_opening() {
@@ -84,6 +83,17 @@ bool FloorPanel::edit(const QString &name, const ShellEdit &change) {
     if (!done) refresh(); // what was chosen is not what is
     complaint_->setText(why);
     return done;
+}
+
+/// The same with what is looked for aside; `made` where it is found.
+void FloorPanel::search(const QString &name, const ShellEdit &change, const std::function<void()> &made) {
+    desk_.search(name, change, this, [this, made](const QString &why) {
+        if (why.isEmpty())
+            made();
+        else
+            refresh(); // what was chosen is not what is
+        complaint_->setText(why);
+    });
 }
 
 void FloorPanel::change(const Change &change) {

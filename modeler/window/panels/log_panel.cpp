@@ -1,9 +1,9 @@
 #include "modeler/window/panels/log_panel.h"
 
+#include "kernel/design/shell_edits.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"

@@ -12,13 +12,13 @@ class QGroupBox;
 class QLabel;
 
 namespace roundlay {
+struct LogPlace;
 struct Piece;
 }
 
 namespace roundlay::window {
 
 class Desk;
-struct LogPlace;
 class LengthEdit;
 class LogFields;
 class MeasureEdit;

@@ -1,10 +1,10 @@
 #include "modeler/window/panels/shell_panel.h"
 
+#include "kernel/design/shell_edits.h"
 #include "kernel/document/limits.h"
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/kernel_words.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"

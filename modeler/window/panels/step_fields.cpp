@@ -1,8 +1,8 @@
 #include "modeler/window/panels/step_fields.h"
 
+#include "kernel/design/step_edits.h"
 #include "kernel/layout/layout.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/step_edits.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/tints.h"
@@ -14,6 +14,7 @@
 #include <QSignalBlocker>
 #include <QToolButton>
 #include <algorithm>
+#include <memory>
 
 namespace roundlay::window {
 
@@ -123,15 +124,22 @@ void StepFields::refresh(const Shell &shell) {
 }
 
 void StepFields::add(double along) {
-    int at = at_;
-    const bool done = edit(tr("Add step of the foundation"), [&](const Shell &shell) {
-        Fitted next = with_new_step(shell, wall_, along);
-        if (!next) return next;
-        const auto all = steps_under(*next.shell, wall_);
-        at = static_cast<int>(std::ranges::find(all, shell.steps.size()) - all.begin());
-        return next;
-    });
-    if (done) at_ = at;
+    const auto at = std::make_shared<int>(at_);
+    desk_.search(
+        tr("Add step of the foundation"),
+        [wall = wall_, along, at](const Shell &shell) {
+            Fitted next = with_new_step(shell, wall, along);
+            if (!next) return next;
+            const auto all = steps_under(*next.shell, wall);
+            *at = static_cast<int>(std::ranges::find(all, shell.steps.size()) - all.begin());
+            return next;
+        },
+        this,
+        [this, wall = wall_, at](const QString &why) {
+            if (wall != wall_) return;
+            if (why.isEmpty()) at_ = *at;
+            complain(why);
+        });
 }
 
 void StepFields::remove() {
@@ -146,9 +154,13 @@ bool StepFields::edit(const QString &name, const std::function<Fitted(const Shel
         connect(&desk_, &Desk::refused, this, [&why](const QString &words) { why = words; });
     const bool done = desk_.edit(name, change);
     disconnect(listening);
+    complain(why);
+    return done;
+}
+
+void StepFields::complain(const QString &why) {
     complaint_->setText(why);
     complaint_->setVisible(!why.isEmpty());
-    return done;
 }
 
 } // namespace roundlay::window

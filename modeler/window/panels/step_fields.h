@@ -11,10 +11,13 @@ class QFormLayout;
 class QLabel;
 class QToolButton;
 
+namespace roundlay {
+struct Fitted;
+}
+
 namespace roundlay::window {
 
 class Desk;
-struct Fitted;
 class LengthEdit;
 
 class StepFields : public QGroupBox {
@@ -33,6 +36,7 @@ class StepFields : public QGroupBox {
     void refresh(const Shell &shell);
     void remove();
     bool edit(const QString &name, const std::function<Fitted(const Shell &)> &change);
+    void complain(const QString &why);
     std::size_t
     chosen(const Shell &shell) const; ///< index into Shell::steps; past its end where there is none
 

@@ -523,10 +523,6 @@
         <translation>Planchers</translation>
     </message>
     <message>
-        <source>No height is left for another floor: floors over one another keep %1 between their tops</source>
-        <translation>Il ne reste pas de hauteur pour un autre plancher : des planchers l’un sur l’autre gardent %1 entre leurs dessus</translation>
-    </message>
-    <message>
         <source>no beam yet: +</source>
         <translation>pas encore de poutre : +</translation>
     </message>
@@ -1207,6 +1203,10 @@
 </context>
 <context>
     <name>MainWindow</name>
+    <message>
+        <source>Looking for the nearest place that fits</source>
+        <translation>Recherche de la place la plus proche qui convient</translation>
+    </message>
     <message>
         <source>Plan</source>
         <translation>Plan</translation>

@@ -1,8 +1,10 @@
 // Openings that come into the elevation and go.
+#include "kernel/design/opening_edits.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/opening_edits.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
+
+#include <memory>
 
 namespace roundlay::window {
 
@@ -46,15 +48,20 @@ void ElevationView::add(OpeningKind kind, double middle) {
 void ElevationView::add_at(OpeningKind kind, const Spot &spot) {
     if (!desk_.drawn() || spot.wall.empty()) return;
     const bool door = kind == OpeningKind::door;
-    NewOpening made;
-    const bool done = desk_.edit(door ? tr("Add door") : tr("Add window"), [&](const Shell &shell) {
-        made = with_new_opening(shell, kind, spot.wall, {spot.along, spot.up});
-        return made.placed ? Fitted(made.placed->shell) : Fitted(made.why);
-    });
-    if (!done) return; // the desk says why
-    const Shell &now = made.placed->shell;
-    selection_.choose_opening(now, static_cast<int>(now.openings.size()) - 1);
-    emit told(put_words(made));
+    const auto made = std::make_shared<NewOpening>();
+    desk_.search(
+        door ? tr("Add door") : tr("Add window"),
+        [kind, spot, made](const Shell &shell) {
+            *made = with_new_opening(shell, kind, spot.wall, {spot.along, spot.up});
+            return made->placed ? Fitted(made->placed->shell) : Fitted(made->why);
+        },
+        this,
+        [this, made](const QString &why) {
+            if (!why.isEmpty()) return; // the desk says why
+            const Shell &now = made->placed->shell;
+            selection_.choose_opening(now, static_cast<int>(now.openings.size()) - 1);
+            emit told(put_words(*made));
+        });
 }
 
 void ElevationView::remove_chosen() {

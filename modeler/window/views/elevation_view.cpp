@@ -1,5 +1,6 @@
 #include "modeler/window/views/elevation_view.h"
 
+#include "kernel/design/round_figures.h"
 #include "kernel/geometry/ring.h"
 #include "kernel/measure/tidied.h"
 #include "modeler/window/desk/desk.h"

@@ -2,8 +2,8 @@
 // tail, or stated beside it, of the corner, the whole shell or one log.
 #pragma once
 
+#include "kernel/design/shell_edits.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/shell_edits.h"
 
 #include <QTimer>
 #include <QWidget>

@@ -1,9 +1,10 @@
 #include "modeler/window/views/plan_view.h"
 
+#include "kernel/design/round_figures.h"
+#include "kernel/design/shell_edits.h"
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/faults.h"
-#include "modeler/window/desk/shell_edits.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/footprint.h"
@@ -207,13 +208,18 @@ void PlanView::add_partition() {
     const StatePtr &state = desk_.standing();
     if (!state) return;
     const std::string wall = selection_.wall();
-    std::string name;
-    const bool done = desk_.edit(tr("Add partition"), [&](const Shell &s) {
-        auto next = with_fitting_partition(s, wall);
-        if (next) name = next.shell->partitions.back().name;
-        return next;
-    });
-    if (done) selection_.choose_wall(name);
+    const auto name = std::make_shared<std::string>();
+    desk_.search(
+        tr("Add partition"),
+        [wall, name](const Shell &s) {
+            auto next = with_fitting_partition(s, wall);
+            if (next) *name = next.shell->partitions.back().name;
+            return next;
+        },
+        this,
+        [this, name](const QString &why) {
+            if (why.isEmpty()) selection_.choose_wall(*name);
+        });
 }
 
 void PlanView::hover_corner(int corner) {

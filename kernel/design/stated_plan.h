@@ -3,11 +3,11 @@
 
 #include "kernel/layout/layout.h"
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// Walls, and corners where they are known, without pieces: as laid out where the plan holds, else as walked
 /// from the first corner, wall by wall, whether or not the walk comes back to it. Partitions that lead
 /// nowhere are drawn for a metre.
 Layout stated_plan(const Shell &shell);
 
-} // namespace roundlay::window
+} // namespace roundlay

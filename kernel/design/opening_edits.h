@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// Width, height and sill to begin with, in round figures of the shell's units.
 Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units);
@@ -39,4 +39,4 @@ struct NewOpening {
 NewOpening with_new_opening(const Shell &shell, OpeningKind kind, const std::string &wall,
                             const WantedPlace &wanted);
 
-} // namespace roundlay::window
+} // namespace roundlay

@@ -1,12 +1,12 @@
-// Changes of a shell that the window offers, as functions from shell to shell.
+// Changes of a shell that are offered, as functions from shell to shell.
 #pragma once
 
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 
 #include <optional>
 #include <string>
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// The shell with one more partition, square to that wall, at the place nearest to its middle where the
 /// layout takes it. Where it fits nowhere, what is against it in the middle.
@@ -58,4 +58,4 @@ bool says_something_of(const Shell &shell, const LogPlace &log);
 /// The shell with that stated of the log; a log of which nothing is left to say goes.
 Shell with_own_log(const Shell &shell, const OwnLog &log);
 
-} // namespace roundlay::window
+} // namespace roundlay

@@ -4,9 +4,10 @@
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
+#include <cstddef>
 #include <optional>
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// The changed shell; or none, and what the layout has against it where that is known.
 struct Fitted {
@@ -33,10 +34,10 @@ class FittingTrial {
     const std::optional<Finding> &why() const { return why_; }
 
   private:
-    std::size_t errors_before_ = 0, warnings_before_ = 0;
+    std::ptrdiff_t errors_before_ = 0, warnings_before_ = 0;
     bool clean_ = false;
     std::optional<Finding> why_;
     int trials_ = 0;
 };
 
-} // namespace roundlay::window
+} // namespace roundlay

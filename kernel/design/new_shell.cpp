@@ -1,8 +1,12 @@
-#include "modeler/window/frame/new_shell_sizes.h"
+#include "kernel/design/new_shell.h"
 
+#include "kernel/design/round_figures.h"
 #include "kernel/shell/shapes.h"
 
-namespace roundlay::window {
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
 
 namespace {
 
@@ -39,27 +43,43 @@ std::vector<Wall> walls_of(const NewShell &s) {
     return cross_plan(s.width, s.depth, s.part_depth);
 }
 
+Length as_stated(Length length, UnitSystem units) {
+    constexpr double parts = 16;
+    return units == UnitSystem::imperial ? Length::inches(std::round(length.inches() * parts) / parts)
+                                         : Length::mm(std::round(length.mm()));
+}
+
 } // namespace
 
+Length usual_from_left(Length whole, Length part, UnitSystem units) {
+    return as_stated((whole - part) / 2, units);
+}
+
+ShapePart usual_part(Shape shape, Length width, Length depth, UnitSystem units) {
+    const auto of = [units](Length whole, double share) { return as_stated(whole * share, units); };
+    if (shape == Shape::ell) return {{}, of(width, 1.0 / 2), of(depth, 1.0 / 2)};
+    if (shape == Shape::cross) return {{}, {}, of(std::min(width, depth), 1.0 / 2)};
+    const Length part = of(width, 3.0 / 8);
+    return {usual_from_left(width, part, units), part, of(depth, 1.0 / 3)};
+}
+
 NewShell usual_shell(Shape shape, UnitSystem units, NotchKind notch) {
-    const bool metric = units == UnitSystem::metric;
-    const auto size = [metric](double mm, double feet) {
-        return metric ? Length::mm(mm) : Length::feet(feet);
-    };
+    const auto size = [units](double mm, double inches) { return round_figure(units, mm, inches); };
     NewShell s;
     s.shape = shape;
     s.units = units;
-    s.width = shape == Shape::cross ? size(4800, 16) : size(9600, 32);
-    s.depth = shape == Shape::cross ? size(4800, 16) : size(7200, 24);
-    s.part_width = shape == Shape::ell ? size(4800, 16) : size(3600, 12);
-    s.part_depth = shape == Shape::ell ? size(3600, 12) : size(2400, 8);
-    s.from_left = size(3000, 10);
+    s.width = shape == Shape::cross ? size(4800, 192) : size(9600, 384);
+    s.depth = shape == Shape::cross ? size(4800, 192) : size(7200, 288);
+    const ShapePart part = usual_part(shape, s.width, s.depth, units);
+    s.part_width = part.width;
+    s.part_depth = part.depth;
+    s.from_left = part.from_left;
     s.notch = notch;
     const bool round = notch == NotchKind::saddle;
-    s.thickness = metric ? Length::mm(round ? 300 : 180) : Length::inches(round ? 12 : 7);
-    s.pitch = metric ? Length::mm(250) : Length::inches(10);
-    if (!round) s.gap = metric ? Length::mm(25) : Length::inches(1);
-    if (round) s.overhang = metric ? Length::mm(300) : Length::inches(12);
+    s.thickness = round ? size(300, 12) : size(180, 7);
+    s.pitch = size(250, 10);
+    if (!round) s.gap = size(25, 1);
+    if (round) s.overhang = size(300, 12);
     return s;
 }
 
@@ -79,4 +99,4 @@ std::optional<Shell> shell_of(const NewShell &sizes) {
     return shell;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

@@ -1,11 +1,11 @@
-#include "modeler/window/desk/stated_plan.h"
+#include "kernel/design/stated_plan.h"
 
 #include "kernel/layout/plan/meetings.h"
 #include "kernel/layout/plan/plan.h"
 
 #include <cmath>
 
-namespace roundlay::window {
+namespace roundlay {
 
 namespace {
 
@@ -104,4 +104,4 @@ Layout stated_plan(const Shell &shell) {
     return plan;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

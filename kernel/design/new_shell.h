@@ -1,4 +1,5 @@
-// What the form for a new shell asks for, and the shell that follows from it.
+// What is asked of a new shell, what it is where nothing is said, and the shell that follows: for the command
+// line and the form of the window alike.
 #pragma once
 
 #include "kernel/shell/drawn_plan.h"
@@ -7,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace roundlay::window {
+namespace roundlay {
 
 enum class Shape { rectangle, ell, inset, tee, u_shape, cross, drawn };
 
@@ -24,9 +25,21 @@ struct NewShell {
     std::string name;
 };
 
+/// Where a part of a shape begins, how wide it is and how deep.
+struct ShapePart {
+    Length from_left, width, depth;
+};
+
+/// As a share of what is stated of the whole, the way a person would state it: in whole millimetres, or
+/// sixteenths of an inch. Of an L the wing and the main part; of a cross how far the arms stand out, as
+/// depth.
+ShapePart usual_part(Shape shape, Length width, Length depth, UnitSystem units);
+/// Where a part of that width begins in the middle of the whole.
+Length usual_from_left(Length whole, Length part, UnitSystem units);
+
 /// Round figures of either system; round logs lie on one another without a gap and run past their saddles.
 NewShell usual_shell(Shape shape, UnitSystem units, NotchKind notch = NotchKind::full_dovetail);
 /// Nothing where a drawn one is not closed, or a part is larger than the whole.
 std::optional<Shell> shell_of(const NewShell &sizes);
 
-} // namespace roundlay::window
+} // namespace roundlay

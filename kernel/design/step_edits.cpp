@@ -1,5 +1,6 @@
-#include "modeler/window/desk/step_edits.h"
+#include "kernel/design/step_edits.h"
 
+#include "kernel/design/round_figures.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/measure/tidied.h"
@@ -7,17 +8,17 @@
 #include <algorithm>
 #include <cmath>
 
-namespace roundlay::window {
+namespace roundlay {
 
 namespace {
 
 Length size(const Shell &shell, double mm, double inches) {
-    return shell.units == UnitSystem::metric ? Length::mm(mm) : Length::inches(inches);
+    return round_figure(shell.units, mm, inches);
 }
 
 /// A round, else half of one: half the walls begin with half a log.
 std::vector<Length> rises(const Shell &shell, double pitch) {
-    const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+    const double step = fine_step(shell.units);
     std::vector<Length> all;
     for (const double share : {1.0, 0.5})
         all.push_back(tidied(Length::mm(std::round(share * pitch / step) * step)));
@@ -27,7 +28,7 @@ std::vector<Length> rises(const Shell &shell, double pitch) {
 /// Left ends, the nearest first; far away not every one is worth trying.
 std::vector<Length> places(const Shell &shell, const WallPlace &wall, Length width, double along) {
     constexpr std::size_t near = 16, coarse = 4;
-    const double step = size(shell, 100, 4).mm(), wanted = along - width.mm() / 2;
+    const double step = wide_step(shell.units), wanted = along - width.mm() / 2;
     std::vector<Length> all;
     for (double x = step; x + width.mm() < wall.length; x += step)
         all.push_back(tidied(Length::mm(x)));
@@ -85,4 +86,4 @@ std::optional<Shell> without_step(const Shell &shell, std::size_t at) {
     return next;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

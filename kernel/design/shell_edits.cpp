@@ -1,5 +1,7 @@
-#include "modeler/window/desk/shell_edits.h"
+#include "kernel/design/shell_edits.h"
 
+#include "kernel/design/round_figures.h"
+#include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/partition_edit.h"
@@ -7,21 +9,9 @@
 #include <algorithm>
 #include <cmath>
 
-namespace roundlay::window {
+namespace roundlay {
 
 namespace {
-
-std::size_t errors_of(const Shell &shell) {
-    const Layout layout = lay_out_to_try(shell);
-    return static_cast<std::size_t>(
-        std::count_if(layout.findings.begin(), layout.findings.end(),
-                      [](const Finding &f) { return f.weight == Weight::error; }));
-}
-
-/// With no error more than before.
-bool fits(const Shell &shell, std::size_t errors_before) {
-    return errors_of(shell) <= errors_before;
-}
 
 /// Outside, in mm; 0 where there is no such wall or partition.
 double length_of(const Shell &shell, const std::string &name) {
@@ -33,7 +23,7 @@ double length_of(const Shell &shell, const std::string &name) {
 } // namespace
 
 bool fits_as_well(const Shell &shell, const Shell &before) {
-    return fits(shell, errors_of(before));
+    return errors_in(lay_out_to_try(shell).findings) <= errors_in(lay_out_to_try(before).findings);
 }
 
 std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left) {
@@ -43,8 +33,7 @@ std::optional<Shell> with_partition_there(const Shell &shell, const std::string 
 }
 
 Fitted with_fitting_partition(const Shell &shell, const std::string &from) {
-    const double length = length_of(shell, from),
-                 step = shell.units == UnitSystem::metric ? 100 : 4 * mm_per_inch;
+    const double length = length_of(shell, from), step = wide_step(shell.units);
     const double middle = std::round(length / 2 / step) * step;
     FittingTrial trial(shell);
     std::optional<Finding> in_the_middle;
@@ -130,9 +119,7 @@ namespace {
 
 /// Round figures; common practice, no source.
 void make_round(Shell &shell) {
-    const bool metric = shell.units == UnitSystem::metric;
-    const Length end = metric ? Length::mm(300) : Length::inches(12),
-                 over = metric ? Length::mm(50) : Length::inches(2);
+    const Length end = round_figure(shell.units, 300, 12), over = round_figure(shell.units, 50, 2);
     shell.rounds.gap = Length();
     shell.notch.overhang = std::max(shell.notch.overhang, end);
     const Length least = Length::mm(lay_out_to_try(shell).pitch) + over;
@@ -195,4 +182,4 @@ Shell with_own_log(const Shell &shell, const OwnLog &log) {
     return next;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

@@ -1,27 +1,9 @@
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 
+#include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 
-#include <algorithm>
-
-namespace roundlay::window {
-
-namespace {
-
-bool is_error(const Finding &finding) {
-    return finding.weight == Weight::error;
-}
-
-std::size_t errors_in(const Findings &findings) {
-    return static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), is_error));
-}
-
-std::size_t warnings_in(const Findings &findings) {
-    return static_cast<std::size_t>(std::count_if(
-        findings.begin(), findings.end(), [](const Finding &f) { return f.weight == Weight::warning; }));
-}
-
-} // namespace
+namespace roundlay {
 
 FittingTrial::FittingTrial(const Shell &before) {
     const Findings findings = lay_out_to_try(before).findings;
@@ -36,7 +18,7 @@ bool FittingTrial::holds(const Shell &changed, const std::string &subject) {
     if (errors_in(findings) <= errors_before_) return true;
     why_.reset();
     for (const Finding &f : findings) {
-        if (!is_error(f)) continue;
+        if (f.weight != Weight::error) continue;
         const bool own = !subject.empty() && f.subject.starts_with(subject);
         if (!why_ || own) why_ = f;
         if (own) break;
@@ -44,4 +26,4 @@ bool FittingTrial::holds(const Shell &changed, const std::string &subject) {
     return false;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

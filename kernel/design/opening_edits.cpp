@@ -1,38 +1,18 @@
-#include "modeler/window/desk/opening_edits.h"
+#include "kernel/design/opening_edits.h"
 
+#include "kernel/design/round_figures.h"
 #include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/openings/openings_on_steps.h"
 #include "kernel/measure/tidied.h"
-#include "modeler/window/desk/words.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace roundlay::window {
+namespace roundlay {
 
 namespace {
-
-Opening imperial_opening(OpeningKind kind) {
-    Opening o;
-    o.kind = kind;
-    const bool door = kind == OpeningKind::door;
-    o.sill = door ? Length() : Length::feet(3);
-    o.width = Length::feet(3);
-    o.height = door ? Length::inches(82) : Length::feet(4);
-    return o;
-}
-
-Opening metric_opening(OpeningKind kind) {
-    Opening o;
-    o.kind = kind;
-    const bool door = kind == OpeningKind::door;
-    o.sill = door ? Length() : Length::mm(900);
-    o.width = Length::mm(900);
-    o.height = Length::mm(door ? 2100 : 1200);
-    return o;
-}
 
 std::string free_name(const Shell &shell, OpeningKind kind) {
     const std::string base = kind == OpeningKind::door ? "door " : "window ";
@@ -56,7 +36,7 @@ std::size_t complaints_of_last(const Shell &shell) {
 /// The nearest length about the part of the last opening with which it complains least, within half a pitch.
 void ease(Shell &shell, Length Opening::*part) {
     const Length usual = shell.openings.back().*part;
-    const double step = shell.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+    const double step = fine_step(shell.units);
     const double far = shell.rounds.pitch ? shell.rounds.pitch->mm() / 2 : 10 * step;
     std::size_t least = complaints_of_last(shell);
     Length best = usual;
@@ -145,7 +125,7 @@ class Placer {
     Opening &own() { return shell_.openings.back(); }
     /// Onto a quarter of an inch, or 5 mm.
     Length rounded_down(double mm) const {
-        const double step = shell_.units == UnitSystem::metric ? 5 : mm_per_inch / 4;
+        const double step = fine_step(shell_.units);
         return tidied(Length::mm(std::floor(mm / step + 1e-9) * step));
     }
     double on_grid(double mm) const {
@@ -173,8 +153,6 @@ class Placer {
         return layout_.heights.empty() ? 0 : layout_.heights[static_cast<std::size_t>(wall)].top;
     }
 
-    double wide_step() const { return shell_.units == UnitSystem::metric ? 100 : 4 * mm_per_inch; }
-
     /// The nearest first; a door stands on the foundation or on one of its steps.
     std::vector<double> sills(int wall, std::optional<double> up) {
         const double usual = own().sill.mm();
@@ -188,7 +166,8 @@ class Placer {
         const double wanted =
             up ? std::clamp(on_grid(*up - own().height.mm() / 2), 0.0, on_grid(highest)) : usual;
         all.front() = wanted;
-        for (double by = wide_step(); by <= highest; by += wide_step())
+        const double step = wide_step(shell_.units);
+        for (double by = step; by <= highest; by += step)
             for (const double sill : {wanted + by, wanted - by})
                 if (sill >= 0 && sill <= highest) all.push_back(sill);
         return all;
@@ -199,12 +178,12 @@ class Placer {
         own().sill = tidied(Length::mm(sill));
         std::vector<double> all{wanted};
         if (layout_.corners.empty()) return all;
-        const double fine = grid_step(shell_.units);
+        const double fine = grid_step(shell_.units), wide = wide_step(shell_.units);
         for (const Span &s : places_beside(shell_, layout_, shell_.openings.size() - 1)) {
             const double low = std::ceil(s.from / fine) * fine, high = std::floor(s.to / fine) * fine;
             if (low > high) continue;
             const double nearest = std::clamp(wanted, low, high);
-            for (double by = 0; by <= length; by += wide_step())
+            for (double by = 0; by <= length; by += wide)
                 for (const double x : {nearest + by, nearest - by})
                     if (x >= low && x <= high) all.push_back(x);
         }
@@ -243,8 +222,13 @@ class Placer {
 } // namespace
 
 Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem units) {
-    Opening o = units == UnitSystem::metric ? metric_opening(kind) : imperial_opening(kind);
+    Opening o;
+    o.kind = kind;
     o.wall = wall;
+    const bool door = kind == OpeningKind::door;
+    o.sill = door ? Length() : round_figure(units, 900, 36);
+    o.width = round_figure(units, 900, 36);
+    o.height = door ? round_figure(units, 2100, 82) : round_figure(units, 1200, 48);
     return o;
 }
 
@@ -256,8 +240,7 @@ std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, c
 namespace {
 
 std::vector<Length> ever_narrower(UnitSystem units, Length usual) {
-    if (units == UnitSystem::metric) return {usual, Length::mm(600), Length::mm(450)};
-    return {usual, Length::feet(2), Length::inches(18)};
+    return {usual, round_figure(units, 600, 24), round_figure(units, 450, 18)};
 }
 
 } // namespace
@@ -278,4 +261,4 @@ NewOpening with_new_opening(const Shell &shell, OpeningKind kind, const std::str
     return {{}, false, placer.against(wanted)};
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

@@ -1,12 +1,12 @@
-// Changes of floors that the window offers, as functions from shell to shell.
+// Changes of floors that are offered, as functions from shell to shell.
 #pragma once
 
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 
 #include <functional>
 #include <optional>
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// Floors over one another keep so much between their tops, mm, or nobody stands between them. Common
 /// practice, no source.
@@ -14,10 +14,9 @@ double least_between_floors(UnitSystem units);
 
 /// With one more floor: the shortest way between two walls that face each other, as high as the layout takes
 /// it below the plate logs, and so far over or under every floor that lies there that a person stands between
-/// them. Nothing where there is no such height.
-std::optional<Shell> with_fitting_floor(const Shell &shell);
-/// What layout has against any floor of that shell; nothing where only the height between floors is missing.
-std::optional<Finding> against_any_floor(const Shell &shell);
+/// them. Where there is no such height, what layout has against any floor of that shell, or that only the
+/// height between floors is missing.
+Fitted with_fitting_floor(const Shell &shell);
 
 /// With one more beam in the middle of that floor, or one more opening at its left, smaller where a stair has
 /// no room. Where it does not fit, what is against it.
@@ -30,4 +29,4 @@ std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,
 
 std::optional<Shell> without_floor(const Shell &shell, std::size_t floor);
 
-} // namespace roundlay::window
+} // namespace roundlay

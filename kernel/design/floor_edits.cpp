@@ -1,20 +1,20 @@
-#include "modeler/window/desk/floor_edits.h"
+#include "kernel/design/floor_edits.h"
 
+#include "kernel/design/round_figures.h"
 #include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/shell/partition_edit.h"
-#include "modeler/window/desk/shell_edits.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace roundlay::window {
+namespace roundlay {
 
 namespace {
 
 Length size(const Shell &shell, double mm, double inches) {
-    return shell.units == UnitSystem::metric ? Length::mm(mm) : Length::inches(inches);
+    return round_figure(shell.units, mm, inches);
 }
 
 struct Pair {
@@ -94,15 +94,15 @@ bool keeps_clear(const Shell &shell, const Layout &layout) {
 } // namespace
 
 double least_between_floors(UnitSystem units) {
-    constexpr double metric = 2000, inches = 80;
-    return units == UnitSystem::metric ? metric : inches * mm_per_inch;
+    return round_figure(units, 2000, 80).mm();
 }
 
+namespace {
+
 /// The upper half of the walls first, since most floors lie there.
-std::optional<Shell> with_fitting_floor(const Shell &shell) {
+std::optional<Shell> with_floor_between(const Shell &shell) {
     const Layout layout = lay_out_to_try(shell);
     const double step = size(shell, 50, 2).mm();
-    FittingTrial trial(shell);
     Shell next = shell;
     next.floors.push_back(usual_floor(shell));
     Floor &floor = next.floors.back();
@@ -122,7 +122,17 @@ std::optional<Shell> with_fitting_floor(const Shell &shell) {
     return {};
 }
 
-std::optional<Finding> against_any_floor(const Shell &shell) {
+Finding no_height_left(const Shell &shell) {
+    return {Weight::error,
+            "floor-no-height",
+            {},
+            said("no height is left for another floor: floors over one another keep %1 between their tops",
+                 in_mm(least_between_floors(shell.units))),
+            {},
+            "floor"};
+}
+
+Finding against_any_floor(const Shell &shell) {
     Shell next = shell;
     next.floors = {usual_floor(shell)};
     const std::vector<Pair> pairs = facing_walls(lay_out_to_try(shell));
@@ -130,10 +140,15 @@ std::optional<Finding> against_any_floor(const Shell &shell) {
     next.floors[0].level = Length::mm(lay_out_to_try(shell).height / 2);
     Shell bare = shell;
     bare.floors.clear();
-    if (with_fitting_floor(bare)) return {}; // alone it would fit
-    for (const Finding &f : lay_out(next).findings)
-        if (f.weight == Weight::error) return f;
-    return {};
+    if (with_floor_between(bare)) return no_height_left(shell); // alone it would fit
+    return first_error(lay_out(next)).value_or(no_height_left(shell));
+}
+
+} // namespace
+
+Fitted with_fitting_floor(const Shell &shell) {
+    if (auto next = with_floor_between(shell)) return next;
+    return std::optional(against_any_floor(shell));
 }
 
 Fitted with_fitting_beam(const Shell &shell, std::size_t floor) {
@@ -209,4 +224,4 @@ std::optional<Shell> without_floor(const Shell &shell, std::size_t floor) {
     return next;
 }
 
-} // namespace roundlay::window
+} // namespace roundlay

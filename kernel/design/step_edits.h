@@ -1,12 +1,12 @@
-// Steps of the foundation that the window adds, changes and takes away.
+// Steps of the foundation that are added, changed and taken away.
 #pragma once
 
-#include "modeler/window/desk/fitted.h"
+#include "kernel/design/fitted.h"
 
 #include <string>
 #include <vector>
 
-namespace roundlay::window {
+namespace roundlay {
 
 /// Indices into Shell::steps of those under that wall, from left to right.
 std::vector<std::size_t> steps_under(const Shell &shell, const std::string &wall);
@@ -20,4 +20,4 @@ Fitted with_new_step(const Shell &shell, const std::string &wall, double along);
 std::optional<Shell> with_step(const Shell &shell, std::size_t at, const FoundationStep &step);
 std::optional<Shell> without_step(const Shell &shell, std::size_t at);
 
-} // namespace roundlay::window
+} // namespace roundlay
