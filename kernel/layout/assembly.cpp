@@ -13,7 +13,7 @@ namespace {
 
 template <typename Kind> void cut(std::vector<Piece> &pieces, const std::vector<CutIn<Kind>> &cuts) {
     for (const auto &[piece, made] : cuts)
-        pieces[static_cast<std::size_t>(piece)].cuts.emplace_back(made);
+        pieces[piece].cuts.emplace_back(made);
 }
 
 /// Bores come last, from the datum end on, as they are marked out.
@@ -28,7 +28,7 @@ void sort_bores(std::vector<Piece> &pieces) {
 
 void note_neighbours(std::vector<Piece> &pieces, const std::vector<LogsThatMeet> &meetings) {
     for (const auto &[upper, lower] : meetings) {
-        Piece &u = pieces[static_cast<std::size_t>(upper)], &l = pieces[static_cast<std::size_t>(lower)];
+        Piece &u = pieces[upper], &l = pieces[lower];
         u.below.push_back(l.tag);
         l.above.push_back(u.tag);
     }
@@ -40,10 +40,9 @@ std::vector<double> centres_of(std::size_t pieces, const Stages &stages) {
     for (const auto &wall : stages.pieces.spans)
         for (const CourseSpans &course : wall)
             for (const PieceSpan &s : course)
-                centres[static_cast<std::size_t>(s.piece)] =
-                    (s.course.datum.centre + s.course.far.centre) / 2;
+                centres[s.piece] = (s.course.datum.centre + s.course.far.centre) / 2;
     for (const Timber &t : stages.floors.timbers)
-        centres[static_cast<std::size_t>(t.piece)] = t.laid_at;
+        centres[t.piece] = t.laid_at;
     return centres;
 }
 

@@ -3,6 +3,7 @@
 
 #include "kernel/layout/cuts/blank.h"
 #include "kernel/layout/cuts/cut.h"
+#include "kernel/layout/walls.h"
 #include "kernel/shell/shell.h"
 
 #include <string>
@@ -27,11 +28,13 @@ struct PieceEnd {
     double shoulder = 0; ///< x of the shoulder; the blank's end where there is none
 };
 
+struct Model;
+
 struct Piece {
     std::string
         tag; ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03"
     int timber = -1; ///< index into Layout::timbers; -1: a log of a wall
-    int wall = 0;    ///< index into Layout::walls; of a floor's timber: the wall that its floor starts in
+    Index<WallPlace> wall; ///< of a floor's timber: the wall that its floor starts in
     int round = 1;   ///< 1 = the sill logs
     int number = 1;  ///< in the wall's round, from the left seen from outside
     LogKind log = LogKind::full;
@@ -49,11 +52,11 @@ struct Piece {
     std::string mark; ///< what is written on its log, in the yard or in the house it lies in
     double bow = 0;   ///< as measured on the whole log
     std::string note; ///< as stated of its log
-    int model = 0;    ///< index into Layout::models: equal pieces share one
+    Index<Model> model; ///< equal pieces share one
 };
 
 /// Is it a log of that wall? (A floor's timbers are logs of none.)
-inline bool is_log_of(const Piece &piece, int wall) {
+inline bool is_log_of(const Piece &piece, Index<WallPlace> wall) {
     return piece.timber < 0 && piece.wall == wall;
 }
 

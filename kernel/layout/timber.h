@@ -2,12 +2,17 @@
 #pragma once
 
 #include "kernel/geometry/vec.h"
+#include "kernel/layout/walls.h"
 #include "kernel/shell/kinds.h"
 
 #include <string>
 #include <vector>
 
 namespace roundlay {
+
+struct Piece;
+struct Timber;
+struct FloorPlace;
 
 /// "joist", "trimmed joist", "trimmer", "beam".
 const char *name_of(TimberUse use);
@@ -24,7 +29,7 @@ struct TimberHold {
 
 /// A beam that a timber runs over.
 struct TimberRest {
-    int beam = 0;      ///< index into Layout::timbers
+    Index<Timber> beam;
     double at = 0;     ///< the beam's middle, along the timber's clear length from its `from`
     double reach = 0;  ///< where the timber lies on the beam, along that one's clear length from its `from`
     double width = 0;  ///< of the beam
@@ -35,8 +40,8 @@ struct TimberRest {
 /// A joist or another timber of a floor, over its piece.
 struct Timber {
     TimberUse use = TimberUse::joist;
-    int piece = 0; ///< index into Layout::pieces
-    int floor = 0; ///< index into Layout::floors
+    Index<Piece> piece;
+    Index<FloorPlace> floor;
     Vec2 from, to; ///< its middle line in the floor's frame, between the faces of what carries its ends
     std::vector<double> spans;               ///< clear, from bearing to bearing
     double load_width = 0;                   ///< how wide a strip of floor it carries
@@ -53,7 +58,7 @@ struct FloorPlace {
     Frame frame;
     double width = 0, depth = 0; ///< clear, along x and y
     double level = 0;            ///< tops of the joists
-    int from = 0, to = 0;        ///< indices into Layout::walls
+    Index<WallPlace> from, to;
 };
 
 } // namespace roundlay

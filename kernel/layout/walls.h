@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/geometry/vec.h"
+#include "kernel/layout/index.h"
 
 #include <string>
 #include <vector>
@@ -14,11 +15,13 @@ enum class CornerKind {
     crossing ///< both walls run on
 };
 
+struct WallPlace;
+
 /// Where two walls meet. Each has an outward direction there: `ends` to the right seen from its outside,
 /// `starts` to the left, whether it ends there or runs on.
 struct CornerPlace {
     std::string name;         ///< "AB": wall A ends here and wall B starts (seen from outside, left to right)
-    int ends = 0, starts = 0; ///< indices into Layout::walls
+    Index<WallPlace> ends, starts;
     bool reentrant = false;   ///< an inside corner of an L: log ends show indoors
     Vec2 centre;              ///< where the two centre lines cross
     CornerKind kind = CornerKind::corner;
@@ -27,8 +30,8 @@ struct CornerPlace {
 
 /// What a wall sees of one place where it meets another, in its own x on its centre line.
 struct WallMeeting {
-    int corner = 0;           ///< index into Layout::corners
-    int other = 0;            ///< index into Layout::walls
+    Index<CornerPlace> corner;
+    Index<WallPlace> other;
     double x = 0;             ///< where the centre lines cross
     double low = 0, high = 0; ///< the crossing wall's two faces
     bool ends = true;         ///< this wall ends here, else it runs on
@@ -44,7 +47,7 @@ struct WallPlace {
     double length = 0; ///< outside face, corner to corner; of a partition: face to face
     double thickness = 0;
     bool starts_full = true;
-    int start_corner = 0, end_corner = 0; ///< indices into Layout::corners
+    Index<CornerPlace> start_corner, end_corner;
     std::vector<WallMeeting> meetings;    ///< from left to right: the first and the last are its two ends
 };
 

@@ -27,7 +27,7 @@ struct Ends {
 };
 
 Ends ends_of(const Plan &plan, UnitSystem units, const PileLog &log, const LogPlace &place, LogEnd butt) {
-    const double thickness = plan.walls[static_cast<std::size_t>(place.wall)].thickness;
+    const double thickness = plan.walls[place.wall].thickness;
     const auto height = [&](double whole, bool cut) {
         const double mm = place.share * whole - place.less;
         return cut || place.share < 1 ? workable(mm, units) : Length::mm(mm);
@@ -81,7 +81,7 @@ std::vector<OwnLog> own_logs(const Plan &plan, UnitSystem units, const std::vect
     };
     for (std::size_t i = 0; i < places.size();) {
         const std::size_t last = last_of_round(places, i);
-        const std::string &wall = plan.walls[static_cast<std::size_t>(places[i].wall)].name;
+        const std::string &wall = plan.walls[places[i].wall].name;
         logs.push_back(round_log(wall, places[i].round, ends(i), ends(last), levelled.after.seats[i].butt));
         if (i == last) logs.back().mark = pile_log(i).mark;
         for (std::size_t k = i; i < last && k <= last; ++k) {

@@ -42,7 +42,7 @@ struct Round {
 void set_half(const Shell &shell, const Layout &layout, const Piece &piece, Round &round) {
     if (piece.log == LogKind::full) return;
     round.share = 0.5;
-    round.less = round.share * layout.heights[static_cast<std::size_t>(piece.wall)].log_height -
+    round.less = round.share * layout.heights[piece.wall].log_height -
                  nominal_log_height(shell, layout, piece.wall, piece.log, piece.round == 1);
 }
 
@@ -53,8 +53,7 @@ std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
         Round &round = all[{piece.round, piece.wall}];
         round.wall = piece.wall, round.round = piece.round;
         set_half(shell, layout, piece, round);
-        const double from =
-            layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin).x;
+        const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
         round.pieces.push_back({piece.number, from, from + piece.blank.length, -1, -1});
     }
     std::vector<Round> rounds;

@@ -58,7 +58,7 @@ Parted parted(const Shell &shell, const Plan &plan, const Foundation &foundation
     Parted all;
     for (const LogPlace &place : places) {
         if (place.first_piece == 1 && place.last_piece == place.pieces) continue;
-        for (const Course &course : courses.logs[static_cast<std::size_t>(place.wall)])
+        for (const Course &course : courses.logs[place.wall])
             if (course.round == place.round)
                 all[{place.wall, place.round}] = std::ranges::count_if(
                     cuts_of(shell, plan, foundation, place.wall, course), &OpeningCut::severs);

@@ -44,7 +44,7 @@ class CornerLocks {
                 if (!other) continue;
                 const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
                 const bool under = seam->side == Side::under;
-                if (!ends_here(under ? w : other->wall) ||
+                if (!ends_here(under ? Index<WallPlace>(w) : other->wall) ||
                     (under ? lock(top, there) : lock(there, top)) > tolerance::weld)
                     continue;
                 return say_loose(corner_place(corner_.name, own.wall, own.round), subject("log", i, "kind"));

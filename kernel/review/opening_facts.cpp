@@ -20,7 +20,7 @@ struct Lying {
 };
 
 Lying lying(const Layout &layout, const Piece &piece, double left, double right) {
-    const Vec3 o = layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin);
+    const Vec3 o = layout.walls[piece.wall].frame.to_local(piece.frame.origin);
     const HewnFaces faces = hewn_faces(piece);
     return {o.x, o.x + piece.blank.length,
             o.z + std::max(faces.lowest(left - o.x), faces.lowest(right - o.x)),
@@ -34,7 +34,7 @@ int spanning(const Layout &layout, const Opening &o, bool over) {
     int best = -1;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         const Piece &p = layout.pieces[i];
-        if (p.timber >= 0 || layout.walls[static_cast<std::size_t>(p.wall)].name != o.wall) continue;
+        if (p.timber >= 0 || layout.walls[p.wall].name != o.wall) continue;
         const Lying l = lying(layout, p, left, right);
         if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
         if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;

@@ -98,7 +98,7 @@ constexpr double least_over_width = 1.0 / 20;
 class WoodOver {
   public:
     WoodOver(const Layout &layout, const Piece &log, const Opening &o) : log_(log), high_(log.blank.height) {
-        const Vec3 at = layout.walls[static_cast<std::size_t>(log.wall)].frame.to_local(log.frame.origin);
+        const Vec3 at = layout.walls[log.wall].frame.to_local(log.frame.origin);
         left_ = o.from_left.mm() - at.x, right_ = left_ + o.width.mm();
         top_ = (o.sill + o.height).mm() - at.z;
         for (const Cut &cut : log.cuts)
@@ -184,7 +184,7 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
         if (own.piece) place.push_back(about::Part{*own.piece});
         const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
             return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) &&
-                   layout.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+                   layout.walls[p.wall].name == own.wall;
         });
         if (!there) continue;
         findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", std::move(place),

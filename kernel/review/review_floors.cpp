@@ -68,8 +68,7 @@ void check_notches(const Layout &layout, const Timber &t, Findings &findings) {
              said("a quarter"));
     for (const TimberRest &rest : t.rests)
         told(rest.full - rest.height, notch_limits(rest.full).depth,
-             said("its seat on %1", tag(layout, layout.timbers[static_cast<std::size_t>(rest.beam)].piece)),
-             said("a sixth"));
+             said("its seat on %1", tag(layout, layout.timbers[rest.beam].piece)), said("a sixth"));
 }
 
 void check_bearings(const Layout &layout, Findings &findings) {
@@ -195,8 +194,7 @@ double weight_over(const Shell &shell, const Layout &layout, const std::vector<B
                    int round) {
     double volume = 0;
     for (const Piece &p : layout.pieces)
-        if (p.timber < 0 && p.wall == wall && p.round > round)
-            volume += bodies[static_cast<std::size_t>(p.model)].volume;
+        if (p.timber < 0 && p.wall == wall && p.round > round) volume += bodies[p.model].volume;
     return weigh(volume, shell.wood).low_kg * newtons_per_kilogram;
 }
 

@@ -218,7 +218,7 @@ Finding finding_of(const Shell &shell, const Layout &layout, const WetCorner &we
                             : said("no dovetail of this slope sheds it there without another warning");
     return {Weight::warning,
             "seam-leads-water-in",
-            corner_place(layout.corners[static_cast<std::size_t>(wet.corner)].name),
+            corner_place(layout.corners[wet.corner].name),
             way_of(layout, leak),
             advice,
             "notch.kind"};

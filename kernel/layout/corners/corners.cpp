@@ -24,7 +24,7 @@ struct Layer {
 
 /// One of the two walls at the corner.
 struct Arm {
-    int wall = 0;
+    Index<WallPlace> wall;
     std::size_t meeting = 0; ///< index in the wall's meetings
     Vec3 out;                ///< outward along its logs
     double run = 0;          ///< half of what the prism takes of its length
@@ -35,9 +35,9 @@ struct Arm {
 class Corner {
   public:
     Corner(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
-           int index, Found<Corners> &made)
+           Index<CornerPlace> index, Found<Corners> &made)
         : shell_(shell), plan_(plan), foundation_(foundation), courses_(courses), made_(made), index_(index),
-          place_(plan.corners[static_cast<std::size_t>(index)]), rule_(notch_at(shell, plan, index)) {
+          place_(plan.corners[index]), rule_(notch_at(shell, plan, index)) {
         arms_[0] = arm(place_.ends, 1);
         arms_[1] = arm(place_.starts, -1);
     }
@@ -59,8 +59,8 @@ class Corner {
     }
 
   private:
-    Arm arm(int own, double toward) const {
-        const WallPlace &w = plan_.walls[static_cast<std::size_t>(own)];
+    Arm arm(Index<WallPlace> own, double toward) const {
+        const WallPlace &w = plan_.walls[own];
         Arm a;
         a.wall = own;
         while (w.meetings[a.meeting].corner != index_)
@@ -68,14 +68,14 @@ class Corner {
         const WallMeeting &m = w.meetings[a.meeting];
         a.out = toward * w.frame.x;
         a.run = (m.high - m.low) / 2;
-        a.courses = &courses_.logs[static_cast<std::size_t>(own)];
-        a.notches = &made_.notches[static_cast<std::size_t>(own)][a.meeting];
+        a.courses = &courses_.logs[own];
+        a.notches = &made_.notches[own][a.meeting];
         return a;
     }
 
     const WallMeeting &meeting(const Layer &l) const {
         const Arm &a = arms_[l.arm];
-        return plan_.walls[static_cast<std::size_t>(a.wall)].meetings[a.meeting];
+        return plan_.walls[a.wall].meetings[a.meeting];
     }
     const Course &course(const Layer &l) const {
         return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)];
@@ -219,7 +219,7 @@ class Corner {
     /// Does its wall go on past the crossing one?
     bool runs_on(const Layer &l) const {
         const Arm &a = arms_[l.arm];
-        const auto &meetings = plan_.walls[static_cast<std::size_t>(a.wall)].meetings;
+        const auto &meetings = plan_.walls[a.wall].meetings;
         return a.meeting > 0 && a.meeting + 1 < meetings.size();
     }
 
@@ -228,8 +228,7 @@ class Corner {
         say_of(Weight::note, "half-log-parted", l,
                said("what would be left of the half log in the notch is %1 thick, under the least of %2: it "
                     "stands in two pieces, one to either side of wall %3",
-                    in_mm(std::max(thick, 0.0)), in_mm(rule_.least_tail.mm()),
-                    plan_.walls[static_cast<std::size_t>(other.wall)].name),
+                    in_mm(std::max(thick, 0.0)), in_mm(rule_.least_tail.mm()), plan_.walls[other.wall].name),
                {});
     }
 
@@ -296,7 +295,7 @@ class Corner {
     const Foundation &foundation_;
     const Courses &courses_;
     Found<Corners> &made_;
-    int index_;
+    Index<CornerPlace> index_;
     const CornerPlace &place_;
     NotchRule rule_;
     double floor_ = 0; ///< of the foundation, over its lowest

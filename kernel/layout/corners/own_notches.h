@@ -13,8 +13,9 @@ inline bool has_own_slopes(const LogNotch &notch) {
 }
 
 /// Indices into Shell::own_logs of those that reach a corner, each log once: by what is stated of it last.
-inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Plan &plan, int corner) {
-    const CornerPlace &place = plan.corners[static_cast<std::size_t>(corner)];
+inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Plan &plan,
+                                               Index<CornerPlace> corner) {
+    const CornerPlace &place = plan.corners[corner];
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];

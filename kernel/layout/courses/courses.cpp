@@ -240,7 +240,7 @@ class Stack {
     const Shell &shell_;
     const Plan &plan_;
     const Heights &all_heights_;
-    int index_;
+    Index<WallPlace> index_;
     const WallPlace &wall_;
     const WallHeights &heights_;
     int count_;
@@ -296,8 +296,9 @@ bool check_own_logs(const Shell &shell, const Plan &plan, Found<Courses> &course
 
 } // namespace
 
-double nominal_log_height(const Shell &shell, const Heights &heights, int wall, LogKind kind, bool sill) {
-    const WallHeights &own = heights.heights[static_cast<std::size_t>(wall)];
+double nominal_log_height(const Shell &shell, const Heights &heights, Index<WallPlace> wall, LogKind kind,
+                          bool sill) {
+    const WallHeights &own = heights.heights[wall];
     const double base = (heights.pitch - shell.rounds.gap.mm()) / 2, gap = own.pitch - own.log_height;
     if (kind == LogKind::half_finish) return own.pitch / 2 - gap;
     if (kind == LogKind::half_start) return base - own.pitch / 2 + own.log_height / 2;

@@ -52,7 +52,8 @@ Found<Courses> lay_out_courses(const Shell &shell, const Plan &plan);
 
 /// How high a log is where nothing is stated of it. A log on the foundation takes up what its wall's height
 /// differs from the shell's; a half log is what is left up to the next seam.
-double nominal_log_height(const Shell &shell, const Heights &heights, int wall, LogKind kind, bool sill);
+double nominal_log_height(const Shell &shell, const Heights &heights, Index<WallPlace> wall, LogKind kind,
+                          bool sill);
 
 /// Of a log sawn in two, where a half of the wall's own logs is `nominal_half` high: what the whole one has
 /// more, each half has the half of.

@@ -129,8 +129,7 @@ class RoundLogs {
                     const Weight weight = wood < no_wood ? Weight::error : Weight::warning;
                     const bool cuts =
                         say_of(weight, "saddle-at-end",
-                               corner_place(plan_.corners[static_cast<std::size_t>(m.corner)].name, wall.name,
-                                            c.round),
+                               corner_place(plan_.corners[m.corner].name, wall.name, c.round),
                                said("a saddle needs wood past it: an overhang of %1 at least, better of the "
                                     "log's own diameter",
                                     in_mm(least_past_saddle)),

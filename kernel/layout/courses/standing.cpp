@@ -44,7 +44,7 @@ std::vector<WallStanding> standing_of(const Layout &layout) {
         all.push_back({static_cast<int>(w), 0, 0, 0});
     for (const Piece &p : layout.pieces) {
         if (p.timber >= 0) continue;
-        WallStanding &s = all[static_cast<std::size_t>(p.wall)];
+        WallStanding &s = all[p.wall];
         if (p.round < s.logs) continue;
         const double low = lowest_top(p), high = p.frame.origin.z + p.blank.height;
         const bool first = p.round > s.logs;
@@ -83,7 +83,7 @@ Said round_words(const Layout &layout) {
     if (most <= layout.rounds) return rounds;
     std::vector<std::string> names;
     for (const WallStanding &s : standing_of(layout))
-        if (s.logs == most) names.push_back(layout.walls[static_cast<std::size_t>(s.wall)].name);
+        if (s.logs == most) names.push_back(layout.walls[s.wall].name);
     return names.size() == 1 ? said("%1 (%2 logs in wall %3)", rounds, most, listed(names))
                              : said("%1 (%2 logs in walls %3)", rounds, most, listed(names));
 }
@@ -110,9 +110,7 @@ std::optional<Finding> check_level_top(const Shell &shell, const Layout &layout)
     const auto highest = std::ranges::max_element(walls, {}, &WallStanding::highest);
     const double off = highest->highest - lowest->lowest;
     if (off < told) return {};
-    const auto name = [&](const WallStanding &s) {
-        return layout.walls[static_cast<std::size_t>(s.wall)].name;
-    };
+    const auto name = [&](const WallStanding &s) { return layout.walls[s.wall].name; };
     return Finding{
         off > taken_up_by_plate ? Weight::warning : Weight::note,
         "top-not-level",

@@ -12,7 +12,7 @@ namespace roundlay {
 inline constexpr double taken_up_by_plate = 10;
 
 struct WallStanding {
-    int wall = 0;                   ///< index into Layout::walls
+    Index<WallPlace> wall;
     int logs = 0;                   ///< one on another, half logs counted
     double lowest = 0, highest = 0; ///< of the tops of its last logs at their ends, from the foundation
 };

@@ -16,8 +16,8 @@ namespace {
 /// so.
 constexpr double off_by_print = 1;
 
-const WallPlace &wall_of(const Plan &plan, int wall) {
-    return plan.walls[static_cast<std::size_t>(wall)];
+const WallPlace &wall_of(const Plan &plan, Index<WallPlace> wall) {
+    return plan.walls[wall];
 }
 
 std::string name_of_step(std::size_t index) {
@@ -29,7 +29,7 @@ Said spoken(const StepPlace &step) {
 }
 
 /// Past the longest end that any log of the wall has there.
-double past_end(const Shell &shell, const Plan &plan, int wall, End end) {
+double past_end(const Shell &shell, const Plan &plan, Index<WallPlace> wall, End end) {
     const WallPlace &w = wall_of(plan, wall);
     const double away = end == End::datum ? -1 : 1;
     double tip = full_reach_at(shell, plan, wall, end).tip;
@@ -124,7 +124,7 @@ class StepPlacer {
         const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
             const double room = least_beside_step - off_by_print;
             if (x <= low - room || x >= high + room) return true;
-            const std::string &corner = plan_.corners[static_cast<std::size_t>(m.corner)].name;
+            const std::string &corner = plan_.corners[m.corner].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
             const LengthAmount left = in_mm(low - least_beside_step), right = in_mm(high + least_beside_step);
             return say_of(
@@ -161,8 +161,8 @@ class StepPlacer {
     }
 
     /// Both walls at a corner stand on the same foundation.
-    bool agree_at(int corner) {
-        const CornerPlace &place = plan_.corners[static_cast<std::size_t>(corner)];
+    bool agree_at(Index<CornerPlace> corner) {
+        const CornerPlace &place = plan_.corners[corner];
         const StepPlace *a = step_of(place.ends, corner), *b = step_of(place.starts, corner);
         const double rise_a = a ? a->rise : 0, rise_b = b ? b->rise : 0;
         if (std::abs(rise_a - rise_b) <= tolerance::weld) return true;
@@ -179,7 +179,7 @@ class StepPlacer {
                       "rise");
     }
 
-    const StepPlace *step_of(int wall, int corner) const {
+    const StepPlace *step_of(Index<WallPlace> wall, Index<CornerPlace> corner) const {
         const WallPlace &w = wall_of(plan_, wall);
         std::size_t m = 0;
         while (w.meetings[m].corner != corner)
@@ -200,7 +200,8 @@ Found<Foundation> lay_out_steps(const Shell &shell, const Plan &plan, const Heig
     return StepPlacer(shell, plan, heights).placed();
 }
 
-const StepPlace *step_at(const Plan &plan, const Foundation &foundation, int wall, std::size_t meeting) {
+const StepPlace *step_at(const Plan &plan, const Foundation &foundation, Index<WallPlace> wall,
+                         std::size_t meeting) {
     const double x = wall_of(plan, wall).meetings[meeting].x;
     for (const StepPlace &step : foundation.steps)
         if (step.wall == wall && step.from < x && x < step.to) return &step;
@@ -213,7 +214,8 @@ bool leaves_out(const StepPlace &step, const Course &course) {
     return std::min(course.high(from), course.high(to)) <= step.rise + tolerance::thinnest;
 }
 
-std::vector<const StepPlace *> steps_under(const Foundation &foundation, int wall, const Course &course) {
+std::vector<const StepPlace *> steps_under(const Foundation &foundation, Index<WallPlace> wall,
+                                           const Course &course) {
     std::vector<const StepPlace *> found;
     for (const StepPlace &step : foundation.steps) {
         if (step.wall != wall || step.from >= course.x_far || step.to <= course.x_datum) continue;
@@ -224,7 +226,7 @@ std::vector<const StepPlace *> steps_under(const Foundation &foundation, int wal
     return found;
 }
 
-double floor_under(const Foundation &foundation, int wall, double from, double to) {
+double floor_under(const Foundation &foundation, Index<WallPlace> wall, double from, double to) {
     double lowest = HUGE_VAL, reached = from;
     for (const StepPlace &step : foundation.steps) {
         if (step.wall != wall || step.to <= from || step.from >= to) continue;

@@ -21,16 +21,16 @@ bool is_that(const Bore &bore, const StatedBore &stated, Vec3 at, double x) {
 }
 
 /// The foundation's top under that place of the wall.
-double foundation_at(const Layout &layout, int wall, double x) {
+double foundation_at(const Layout &layout, Index<WallPlace> wall, double x) {
     double top = 0;
     for (const StepPlace &step : layout.steps)
         if (step.wall == wall && x > step.from && x < step.to) top = std::max(top, step.rise);
     return top;
 }
 
-std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, int wall) {
+std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, Index<WallPlace> wall) {
     std::vector<BoredLog> logs;
-    const Frame &frame = layout.walls[static_cast<std::size_t>(wall)].frame;
+    const Frame &frame = layout.walls[wall].frame;
     for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
         const Piece &piece = layout.pieces[i];
         if (!is_log_of(piece, wall) || piece.round < stated.from_round) continue;
@@ -99,8 +99,7 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
 bool is_bedded(const Layout &layout, const Piece &piece) {
     if (piece.timber >= 0) return false;
     if (piece.round == 1 || piece.below.empty()) return true;
-    const double from =
-        layout.walls[static_cast<std::size_t>(piece.wall)].frame.to_local(piece.frame.origin).x;
+    const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
     return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {
         return step.wall == piece.wall && step.from < from + piece.blank.length && step.to > from &&
                step.rise > piece.frame.origin.z - touching;

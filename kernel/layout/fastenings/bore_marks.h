@@ -12,7 +12,7 @@ const char *name_of(const std::optional<BoreUse> &use);
 
 /// One log that a stated bore goes through.
 struct BoredLog {
-    int piece = 0;       ///< index into Layout::pieces
+    Index<Piece> piece;
     Vec3 foot;           ///< world: the centre line where the bore enters the log from below
     double length = 0;   ///< of the bore in this log
     bool bedded = false; ///< it lies on the foundation there, or on a step of it
@@ -22,7 +22,7 @@ struct BoredLog {
 struct PlacedBore {
     std::string mark; ///< "rod 1": counted by use, in the order of Shell::bores
     int stated = 0;   ///< index into Shell::bores
-    int wall = 0;     ///< index into Layout::walls
+    Index<WallPlace> wall;
     std::vector<BoredLog> logs;
 };
 

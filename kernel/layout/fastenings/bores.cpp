@@ -172,7 +172,7 @@ class StatedBores {
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {
-        const Piece &piece = logs_.pieces[static_cast<std::size_t>(s.piece)];
+        const Piece &piece = logs_.pieces[s.piece];
         const Course &course = s.course;
         const double low = wood_from(piece.wall, course, at.x);
         const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, low}));
@@ -184,7 +184,7 @@ class StatedBores {
 
     /// How high over the foundation the log's wood begins in the middle of its wall: on a step that carries
     /// it, else a round log's groove is hollow over the log below.
-    double wood_from(int wall, const Course &course, double x) const {
+    double wood_from(Index<WallPlace> wall, const Course &course, double x) const {
         const double step = floor_under(foundation_, wall, x, x), low = course.low(x);
         return step > low - tolerance::thinnest ? step : low + course.hollow;
     }

@@ -35,9 +35,10 @@ using BoresOfPieces = std::vector<std::vector<Bored>>;
 class WallPegs {
   public:
     WallPegs(const Shell &shell, const Plan &plan, const Foundation &foundation, const Pieces &logs,
-             const std::vector<CourseSpans> &courses, int wall, BoresOfPieces &bored, Found<Pegs> &made)
+             const std::vector<CourseSpans> &courses, Index<WallPlace> wall, BoresOfPieces &bored,
+             Found<Pegs> &made)
         : shell_(shell), foundation_(foundation), logs_(logs), rule_(shell.pegs), index_(wall),
-          wall_(plan.walls[static_cast<std::size_t>(wall)]), courses_(courses), bored_(bored), made_(made) {}
+          wall_(plan.walls[wall]), courses_(courses), bored_(bored), made_(made) {}
 
     void lay_out() {
         for (std::size_t k = 0; k + 1 < courses_.size(); ++k)
@@ -62,7 +63,7 @@ class WallPegs {
         made_.meetings.push_back({upper.piece, lower.piece});
     }
 
-    const Piece &piece(const PieceSpan &s) const { return logs_.pieces[static_cast<std::size_t>(s.piece)]; }
+    const Piece &piece(const PieceSpan &s) const { return logs_.pieces[s.piece]; }
 
     Joint joint_of(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         Joint j;
@@ -181,7 +182,7 @@ class WallPegs {
     /// Where a piece is bored already, and how far a peg's bore keeps from there.
     std::vector<std::pair<double, double>> bores_in(const PieceSpan &s) {
         std::vector<std::pair<double, double>> all;
-        for (const auto &[x, diameter] : bored_[static_cast<std::size_t>(s.piece)])
+        for (const auto &[x, diameter] : bored_[s.piece])
             all.emplace_back(x + s.origin, std::max(rule_.between.mm(), (diameter + rule_.diameter.mm()) / 2 +
                                                                             2 * tolerance::clear));
         return all;
@@ -225,7 +226,7 @@ class WallPegs {
 
     void add_bore(const PieceSpan &s, const Bore &bore) {
         made_.bores.push_back({s.piece, bore});
-        bored_[static_cast<std::size_t>(s.piece)].push_back({bore.x, bore.diameter});
+        bored_[s.piece].push_back({bore.x, bore.diameter});
     }
 
     /// From wall x and heights over the foundation to the piece's own frame.
@@ -321,7 +322,7 @@ class WallPegs {
     const Foundation &foundation_;
     const Pieces &logs_;
     const PegRule &rule_;
-    int index_;
+    Index<WallPlace> index_;
     const WallPlace &wall_;
     const std::vector<CourseSpans> &courses_;
     BoresOfPieces &bored_;
@@ -337,7 +338,7 @@ Found<Pegs> lay_out_pegs(const Shell &shell, const Plan &plan, const Foundation 
     Found<Pegs> made;
     BoresOfPieces bored(logs.pieces.size());
     for (const auto &[piece, bore] : bores.bores)
-        bored[static_cast<std::size_t>(piece)].push_back({bore.x, bore.diameter});
+        bored[piece].push_back({bore.x, bore.diameter});
     for (std::size_t w = 0; w < spans.size(); ++w)
         WallPegs(shell, plan, foundation, logs, spans[w], static_cast<int>(w), bored, made).lay_out();
     return made;

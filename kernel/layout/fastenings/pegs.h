@@ -38,7 +38,7 @@ Findings check_peg_rule(const Shell &shell);
 
 /// Two logs of a wall that meet through pegs or a gap.
 struct LogsThatMeet {
-    int upper = 0, lower = 0; ///< indices into Pieces::pieces
+    Index<Piece> upper, lower;
 };
 
 struct Pegs {

@@ -18,7 +18,7 @@ struct Lying {
 };
 
 const Piece *carrier_of(const Layout &layout, const Timber &timber, End end) {
-    const Piece &own = layout.pieces[static_cast<std::size_t>(timber.piece)];
+    const Piece &own = layout.pieces[timber.piece];
     const std::size_t place = end == End::datum ? 0 : 1;
     if (own.below.size() <= place) return nullptr;
     const auto found = std::find_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
@@ -28,8 +28,8 @@ const Piece *carrier_of(const Layout &layout, const Timber &timber, End end) {
 }
 
 Lying lying_in(const Layout &layout, const Timber &timber, End end, const Piece &log) {
-    const FloorPlace &floor = layout.floors[static_cast<std::size_t>(timber.floor)];
-    const Piece &own = layout.pieces[static_cast<std::size_t>(timber.piece)];
+    const FloorPlace &floor = layout.floors[timber.floor];
+    const Piece &own = layout.pieces[timber.piece];
     const TimberHold &hold = end == End::datum ? timber.hold_from : timber.hold_to;
     const double top = own.frame.origin.z + own.blank.height;
     const auto local = [&](Vec2 at) {

@@ -90,7 +90,7 @@ class Planner {
         return true;
     }
 
-    double thickness(int wall) const { return house_.walls[static_cast<std::size_t>(wall)].thickness; }
+    double thickness(Index<WallPlace> wall) const { return house_.walls[wall].thickness; }
     double joist_width() const { return floor_.joist.width.mm(); }
     double tip_width() const { return floor_.tip_width.value_or(floor_.joist.width).mm(); }
     double tip_height() const { return floor_.tip_height.value_or(floor_.joist.height).mm(); }
@@ -187,7 +187,7 @@ class Planner {
         plan_.timbers.push_back(t);
     }
 
-    TimberEnd wall_end(int wall) const {
+    TimberEnd wall_end(Index<WallPlace> wall) const {
         TimberEnd end;
         end.wall = wall;
         end.bearing = floor_.bearing.mm();
@@ -262,12 +262,12 @@ class Planner {
     }
 
     /// The full joist whose side stands at x, to carry a trimmer's end.
-    int joist_beside(double x) const {
-        for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
+    std::optional<Index<PlannedTimber>> joist_beside(double x) const {
+        for (const auto i : plan_.timbers.indices())
             if (plan_.timbers[i].use == TimberUse::joist &&
                 std::abs(plan_.timbers[i].from.x - x) < tolerance::clear)
-                return static_cast<int>(i);
-        return -1;
+                return i;
+        return {};
     }
 
     void add_trimmers() {
@@ -292,9 +292,9 @@ class Planner {
         t.width_from = t.width_to = joist_width();
         t.height_from = t.height_to = std::min(floor_.joist.height.mm(), tip_height());
         t.top = room_.level;
-        const int index = static_cast<int>(plan_.timbers.size());
+        const auto index = plan_.timbers.next();
         t.load_width = (near ? h.near : room_.depth - h.away) / 2;
-        for (std::size_t i = 0; i < ends_at_.size(); ++i) {
+        for (const auto i : ends_at_.indices()) {
             PlannedTimber &joist = plan_.timbers[i];
             if (near && ends_at_[i].behind == &h) joist.far.carrier = index;
             if (!near && ends_at_[i].before == &h) joist.datum.carrier = index;
@@ -313,10 +313,10 @@ class Planner {
         }
         end = trimmer_end();
         end.carrier = joist_beside(x);
-        if (end.carrier < 0) return false;
+        if (!end.carrier) return false;
         // A tapered joist is thinner than the widest: the trimmer reaches its side, where it is thickest
         // within its own width.
-        const PlannedTimber &side = plan_.timbers[static_cast<std::size_t>(end.carrier)];
+        const PlannedTimber &side = plan_.timbers[*end.carrier];
         const double half = joist_width() / 2;
         at.x = side.from.x -
                way * std::max(side.width(side.along(y - half)), side.width(side.along(y + half))) / 2;
@@ -335,7 +335,7 @@ class Planner {
     FloorPlace &room_;
     FloorBays bays_;
     std::vector<Hole> holes_;
-    std::vector<Trims> ends_at_; ///< by timber, while joists are added
+    Indexed<Trims, PlannedTimber> ends_at_; ///< by timber, while joists are added
     bool good_ = true;
 };
 

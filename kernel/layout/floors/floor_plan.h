@@ -3,16 +3,20 @@
 
 #include "kernel/layout/floors/room.h"
 #include "kernel/layout/found.h"
+#include "kernel/layout/index.h"
 #include "kernel/shell/shell.h"
 
+#include <optional>
 #include <vector>
 
 namespace roundlay {
 
+struct PlannedTimber;
+
 /// What one end of a timber lies in: a wall, or another timber of the floor.
 struct TimberEnd {
-    int wall = -1;       ///< index into Plan::walls
-    int carrier = -1;    ///< else index of the timber in the plan
+    Index<WallPlace> wall;                       ///< where it has no carrier
+    std::optional<Index<PlannedTimber>> carrier; ///< the timber, where it is one
     double bearing = 0;  ///< how far it lies in it
     bool tailed = false; ///< widens toward its end
     /// Of its end, where it is cut from below so that the carrier keeps wood; 0: the timber's whole height.
@@ -42,7 +46,7 @@ struct PlannedTimber {
 struct FloorPlan {
     FloorPlace place;
     double tail = 0;                    ///< how much each cheek of a tailed end widens, per unit of length
-    std::vector<PlannedTimber> timbers; ///< a carrier comes before what it carries
+    Indexed<PlannedTimber> timbers;     ///< a carrier comes before what it carries
 };
 
 /// On an error the floor has no right plan.

@@ -30,6 +30,8 @@ constexpr double beside_bore = 10;
 /// from being lowered in.
 constexpr double least_skin = 1;
 
+using TimberIndex = Index<PlannedTimber>;
+
 class FloorBuilder {
   public:
     FloorBuilder(const Shell &shell, const Plan &house, const Heights &heights, const Pieces &logs,
@@ -38,28 +40,28 @@ class FloorBuilder {
           plan_(plan), made_(made), tags_(tags_of(plan)) {}
 
     void build() {
-        laid_at_.assign(plan_.timbers.size(), 0);
+        laid_at_ = Indexed<double, PlannedTimber>(plan_.timbers.size());
         first_ = made_.timbers.size();
-        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+        for (const auto i : plan_.timbers.indices()) {
             const PlannedTimber &t = plan_.timbers[i];
             Piece piece = piece_of(t, plan_, carriers_of(i));
             piece.tag = tags_[i];
-            piece.number = static_cast<int>(i) + 1;
+            piece.number = static_cast<int>(i.at()) + 1;
             piece.timber = static_cast<int>(made_.timbers.size());
             made_.timbers.push_back(timber_of(t));
             made_.pieces.push_back(std::move(piece));
         }
-        for (std::size_t i = 0; i < plan_.timbers.size(); ++i)
+        for (const auto i : plan_.timbers.indices())
             for (const End end : {End::datum, End::far})
                 seat_end(i, end);
-        for (std::size_t i = 0; good_ && i < plan_.timbers.size(); ++i)
-            check_way(i);
+        for (const auto i : plan_.timbers.indices())
+            if (good_) check_way(i);
         set_order();
     }
 
   private:
     /// Log ends that run on indoors, past an inside corner or a crossing, can stand in the way of a timber.
-    void check_way(std::size_t i) {
+    void check_way(TimberIndex i) {
         const PlannedTimber &t = plan_.timbers[i];
         const Piece &p = piece(i);
         Footprint own{p.frame, t.clear(), p.blank.width, p.frame.origin.z, p.frame.origin.z + p.blank.height};
@@ -75,20 +77,19 @@ class FloorBuilder {
         }
     }
 
-    const TimberEnd &end_of(std::size_t i, End end) const {
+    const TimberEnd &end_of(TimberIndex i, End end) const {
         return end == End::datum ? plan_.timbers[i].datum : plan_.timbers[i].far;
     }
-    Piece &piece(std::size_t i) { return made_.pieces[first_ + i]; }
+    Piece &piece(TimberIndex i) { return made_.pieces[first_ + i.at()]; }
     const WallPlace &wall(int index) const { return house_.walls[static_cast<std::size_t>(index)]; }
     Said spoken_wall(int index) const { return said_of(about::Wall{wall(index).name}); }
 
     /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
-    std::vector<std::string> carriers_of(std::size_t i) const {
+    std::vector<std::string> carriers_of(TimberIndex i) const {
         const PlannedTimber &t = plan_.timbers[i];
         std::vector<std::string> tags;
         for (const TimberEnd *e : {&t.datum, &t.far})
-            tags.push_back(e->carrier >= 0 ? tags_[static_cast<std::size_t>(e->carrier)]
-                                           : "wall " + wall(e->wall).name);
+            tags.push_back(e->carrier ? tags_[*e->carrier] : "wall " + wall(e->wall).name);
         for (const double rest : t.rests)
             tags.push_back(tags_[beam_at(plan_, t, rest)]);
         return tags;
@@ -127,30 +128,30 @@ class FloorBuilder {
 
     TimberRest lying_on(const PlannedTimber &t, double at) const {
         TimberRest rest = rest_of(plan_, t, at);
-        rest.beam += static_cast<int>(first_);
+        rest.beam = Index<Timber>(rest.beam.at() + first_);
         return rest;
     }
 
-    About place_of(std::size_t i) const {
+    About place_of(TimberIndex i) const {
         return {about::Floor{plan_.place.name}, about::Timber{plan_.timbers[i].use, tags_[i]}};
     }
 
-    void refuse(std::size_t i, const std::string &key, Said what, std::optional<Said> advice = {}) {
+    void refuse(TimberIndex i, const std::string &key, Said what, std::optional<Said> advice = {}) {
         good_ = false;
         made_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
                                   std::move(advice), subject("floor", floor_, key)});
     }
 
-    void refuse_way(std::size_t i, const std::string &log) {
+    void refuse_way(TimberIndex i, const std::string &log) {
         refuse(i, "first", said("%1 reaches into the room and stands in its way", log),
                said("move the joists by the floor's first or spacing"));
     }
 
-    void seat_end(std::size_t i, End end) {
+    void seat_end(TimberIndex i, End end) {
         const LyingEnd lying = lying_end(plan_.timbers[i], plan_.place, end, plan_.tail);
         const TimberEnd &e = end_of(i, end);
-        if (e.carrier >= 0) {
-            const auto carrier = static_cast<std::size_t>(e.carrier);
+        if (e.carrier) {
+            const TimberIndex carrier = *e.carrier;
             piece(carrier).cuts.emplace_back(pocket_for(lying, piece(carrier), tags_[i]));
             laid_at_[i] = std::max(laid_at_[i], laid_at_[carrier]);
             return;
@@ -158,7 +159,7 @@ class FloorBuilder {
         seat_in_wall(i, end, lying, e.wall);
     }
 
-    void seat_in_wall(std::size_t i, End end, const LyingEnd &lying, int w) {
+    void seat_in_wall(TimberIndex i, End end, const LyingEnd &lying, int w) {
         const double x = wall(w).frame.to_local(lying.tip).x;
         const double half = std::max(lying.half_at_tip, lying.half_at_face);
         if (!check_place(i, lying, w, {x - half, x + half})) return;
@@ -182,9 +183,9 @@ class FloorBuilder {
         }
     }
 
-    void cut_pocket(std::size_t i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken,
+    void cut_pocket(TimberIndex i, End end, const LyingEnd &lying, PieceSpan &span, const Span &taken,
                     bool bears) {
-        const Piece &log = logs_.pieces[static_cast<std::size_t>(span.piece)];
+        const Piece &log = logs_.pieces[span.piece];
         if (bears) {
             std::string &carrier = end == End::datum ? piece(i).datum.at : piece(i).far.at;
             carrier = log.tag;
@@ -209,7 +210,7 @@ class FloorBuilder {
 
     /// Things that a person should decide: thin wood under the pocket, and one that is closed at its top, if
     /// only at one side, where the log is thicker. Over an opening wood that cannot be left carries nothing.
-    void check_bearer(std::size_t i, const LyingEnd &lying, const Course &course, const Span &taken,
+    void check_bearer(TimberIndex i, const LyingEnd &lying, const Course &course, const Span &taken,
                       const Piece &log) {
         const WoodUnder under = wood_under(shell_, wall(log.wall).name, course, taken, lying.low);
         const double over = highest_over(course, taken) - lying.top;
@@ -228,7 +229,7 @@ class FloorBuilder {
     }
 
     /// The wood to either side of the pocket, up to a notch of the log or its end.
-    void check_beside(std::size_t i, const PieceSpan &span, const Span &taken, const Piece &log) {
+    void check_beside(TimberIndex i, const PieceSpan &span, const Span &taken, const Piece &log) {
         const WoodBeside wood = wood_beside(wall(log.wall), span.span, taken);
         if (wood.mm >= least_beside - tolerance::thinnest) return;
         const Said beside =
@@ -245,7 +246,7 @@ class FloorBuilder {
     }
 
     /// Warns of a thing that another level of the floor would mend.
-    void ask(std::size_t i, double by, std::string code, Said what) {
+    void ask(TimberIndex i, double by, std::string code, Said what) {
         made_.moves.push_back({made_.findings.size(), floor_, by});
         made_.findings.push_back({Weight::warning,
                                   std::move(code),
@@ -256,7 +257,7 @@ class FloorBuilder {
     }
 
     /// Openings and crossing walls in its way.
-    bool check_place(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+    bool check_place(TimberIndex i, const LyingEnd &lying, int w, const Span &taken) {
         const WallPlace &place = wall(w);
         for (std::size_t o = 0; o < shell_.openings.size(); ++o) {
             const Opening &opening = shell_.openings[o];
@@ -277,7 +278,7 @@ class FloorBuilder {
     }
 
     /// The log that its underside lies in or on.
-    int bearer_in(std::size_t i, const LyingEnd &lying, int w, const Span &taken) {
+    int bearer_in(TimberIndex i, const LyingEnd &lying, int w, const Span &taken) {
         const double x = (taken.from + taken.to) / 2;
         const auto &[bearer, first, below] =
             bearer_of(made_.spans[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
@@ -303,7 +304,7 @@ class FloorBuilder {
         double highest = 0;
         for (const double at : laid_at_)
             highest = std::max(highest, at);
-        for (std::size_t i = 0; i < plan_.timbers.size(); ++i) {
+        for (const auto i : plan_.timbers.indices()) {
             const TimberUse use = plan_.timbers[i].use;
             double at = use == TimberUse::beam ? laid_at_[i] : highest;
             at += step * (use == TimberUse::beam      ? 1
@@ -321,8 +322,8 @@ class FloorBuilder {
     std::size_t floor_;
     const FloorPlan &plan_;
     Found<Floors> &made_;
-    std::vector<std::string> tags_;
-    std::vector<double> laid_at_; ///< by timber: middle of the highest log that it lies in
+    Indexed<std::string, PlannedTimber> tags_;
+    Indexed<double, PlannedTimber> laid_at_; ///< by timber: middle of the highest log that it lies in
     std::size_t first_ = 0;       ///< of its own timbers among all floors'
     bool good_ = true;
 };

@@ -27,29 +27,21 @@ double half_way(const Floor &floor, double depth, double y) {
     return (behind - before) / 2;
 }
 
-void put_carriers_first(std::vector<PlannedTimber> &timbers) {
-    std::vector<int> order;
-    const auto take = [&](auto wanted) {
-        for (std::size_t i = 0; i < timbers.size(); ++i)
-            if (wanted(timbers[i].use)) order.push_back(static_cast<int>(i));
-    };
-    take([](TimberUse u) { return u == TimberUse::beam; });
-    take([](TimberUse u) { return u == TimberUse::joist; });
-    take([](TimberUse u) { return u == TimberUse::trimmer; });
-    take([](TimberUse u) { return u == TimberUse::trimmed; });
-    std::vector<int> place(order.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        place[static_cast<std::size_t>(order[i])] = static_cast<int>(i);
-    std::vector<PlannedTimber> sorted;
-    for (const int i : order)
-        sorted.push_back(timbers[static_cast<std::size_t>(i)]);
+void put_carriers_first(Indexed<PlannedTimber> &timbers) {
+    Indexed<Index<PlannedTimber>, PlannedTimber> place; // of each as it was
+    Indexed<PlannedTimber> sorted;
+    for ([[maybe_unused]] const PlannedTimber &t : timbers)
+        place.push_back(Index<PlannedTimber>(0));
+    for (const TimberUse use : {TimberUse::beam, TimberUse::joist, TimberUse::trimmer, TimberUse::trimmed})
+        for (const auto i : timbers.indices())
+            if (timbers[i].use == use) place[i] = sorted.push_back(timbers[i]);
     for (PlannedTimber &t : sorted)
         for (TimberEnd *end : {&t.datum, &t.far})
-            if (end->carrier >= 0) end->carrier = place[static_cast<std::size_t>(end->carrier)];
+            if (end->carrier) end->carrier = place[*end->carrier];
     timbers = std::move(sorted);
 }
 
-void share_load(std::vector<PlannedTimber> &timbers, double room_width) {
+void share_load(Indexed<PlannedTimber> &timbers, double room_width) {
     for (PlannedTimber &t : timbers) {
         if (t.across()) continue;
         double left = 0, right = room_width;
@@ -88,30 +80,33 @@ TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEn
     hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan.tail * end.bearing : 0);
     hold.full = std::max(t.height(x), t.height(face));
     hold.height = end.height > 0 ? end.height : std::min(t.height(x), t.height(face));
-    if (end.carrier < 0) return hold;
-    const PlannedTimber &carrier = plan.timbers[static_cast<std::size_t>(end.carrier)];
-    hold.carrier = end.carrier;
+    if (!end.carrier) return hold;
+    const PlannedTimber &carrier = plan.timbers[*end.carrier];
+    hold.carrier = static_cast<int>(end.carrier->at());
     hold.reach = carrier.across() ? t.from.x - carrier.from.x : t.from.y - carrier.from.y;
     return hold;
 }
 
-std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest) {
-    for (std::size_t i = 0; i < plan.timbers.size(); ++i) {
+Index<PlannedTimber> beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest) {
+    for (const auto i : plan.timbers.indices()) {
         const PlannedTimber &beam = plan.timbers[i];
         if (beam.use == TimberUse::beam && std::abs(beam.from.y - t.from.y - rest) < tolerance::weld &&
             beam.from.x < t.from.x && beam.to.x > t.from.x)
             return i;
     }
-    return 0;
+    return Index<PlannedTimber>(0);
 }
 
 TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at) {
-    const std::size_t index = beam_at(plan, t, at);
+    const Index<PlannedTimber> index = beam_at(plan, t, at);
     const PlannedTimber &beam = plan.timbers[index];
     const double middle = t.datum.bearing + at, half = beam.width_from / 2;
-    return {static_cast<int>(index), at,
-            t.from.x - beam.from.x,  beam.width_from,
-            t.top - beam.top,        std::max(t.height(middle - half), t.height(middle + half))};
+    return {static_cast<int>(index.at()),
+            at,
+            t.from.x - beam.from.x,
+            beam.width_from,
+            t.top - beam.top,
+            std::max(t.height(middle - half), t.height(middle + half))};
 }
 
 } // namespace roundlay

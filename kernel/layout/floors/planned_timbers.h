@@ -13,17 +13,17 @@ bool butt_lies_at_datum(const Floor &floor, double depth, int number);
 double half_way(const Floor &floor, double depth, double y);
 
 /// Beams, joists, trimmers, trimmed joists: a carrier comes before what it carries. Carriers are renumbered.
-void put_carriers_first(std::vector<PlannedTimber> &timbers);
+void put_carriers_first(Indexed<PlannedTimber> &timbers);
 
 /// Of each joist half the way to its neighbours, or to the room's side.
-void share_load(std::vector<PlannedTimber> &timbers, double room_width);
+void share_load(Indexed<PlannedTimber> &timbers, double room_width);
 
 /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's face.
 /// Its carrier counts the plan's timbers.
 TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x);
 
-/// The beam under a place along a joist: index into the plan's timbers.
-std::size_t beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest);
+/// The beam under a place along a joist.
+Index<PlannedTimber> beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest);
 
 /// On that beam. It counts the plan's timbers.
 TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at);

@@ -17,9 +17,9 @@ struct Stretch {
 };
 
 /// The free stretch of a wall along `right`, measured from `origin`.
-Stretch seen_along(const Plan &plan, int wall, Vec2 origin, Vec2 right) {
+Stretch seen_along(const Plan &plan, Index<WallPlace> wall, Vec2 origin, Vec2 right) {
     const FreeStretch free = free_between(plan, wall);
-    const Frame &frame = plan.walls[static_cast<std::size_t>(wall)].frame;
+    const Frame &frame = plan.walls[wall].frame;
     const auto at = [&](double x) { return dot(flat(frame.to_world({x, 0, 0})) - origin, right); };
     return {std::min(at(free.from), at(free.to)), std::max(at(free.from), at(free.to))};
 }

@@ -10,7 +10,7 @@ namespace roundlay {
 
 /// A wall's face met by a line that runs square to it.
 struct WallFace {
-    int wall = 0;        ///< index into Plan::walls
+    Index<WallPlace> wall;
     bool inside = true;  ///< the face at y = thickness, else the one at y = 0
     double x = 0;        ///< along the wall
     double distance = 0; ///< from the start of the line

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <utility>
+#include <vector>
 
 namespace roundlay {
 
@@ -22,19 +24,18 @@ const char *letter(TimberUse use) {
 
 } // namespace
 
-std::vector<std::string> tags_of(const FloorPlan &plan) {
-    std::vector<std::size_t> order(plan.timbers.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        order[i] = i;
-    const auto key = [&](std::size_t i) {
+Indexed<std::string, PlannedTimber> tags_of(const FloorPlan &plan) {
+    std::vector<Index<PlannedTimber>> order;
+    for (const auto i : plan.timbers.indices())
+        order.push_back(i);
+    const auto key = [&](Index<PlannedTimber> i) {
         const PlannedTimber &t = plan.timbers[i];
         return t.across() ? std::pair(t.from.y, t.from.x) : std::pair(t.from.x, t.from.y);
     };
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
+    std::ranges::stable_sort(order, {}, key);
     int beams = 0, trimmers = 0, joists = 0;
-    std::vector<std::string> tags(order.size());
-    for (const std::size_t i : order) {
+    Indexed<std::string, PlannedTimber> tags(order.size());
+    for (const auto i : order) {
         const TimberUse use = plan.timbers[i].use;
         int &count = use == TimberUse::beam ? beams : use == TimberUse::trimmer ? trimmers : joists;
         char text[16];

@@ -10,6 +10,6 @@ namespace roundlay {
 
 /// "G-J03", in the order of the plan's timbers. Counted by place: joists from the left and away from the
 /// wall, whether trimmed or not; B for beams, T for trimmers.
-std::vector<std::string> tags_of(const FloorPlan &plan);
+Indexed<std::string, PlannedTimber> tags_of(const FloorPlan &plan);
 
 } // namespace roundlay

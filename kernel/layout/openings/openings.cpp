@@ -34,7 +34,7 @@ void warn_of_little(Findings &findings, const Shell &shell, std::size_t i, Said 
 }
 
 /// Where openings may lie: between the shoulders.
-Span free_span(const Plan &plan, int wall) {
+Span free_span(const Plan &plan, Index<WallPlace> wall) {
     const FreeStretch free = free_between(plan, wall);
     return {free.from, free.to};
 }
@@ -84,7 +84,7 @@ bool check_tees(const Shell &shell, const Plan &plan, std::size_t i, const WallP
         const double slant = slant_of(m, wall);
         const double beside = std::max(m.low - slant - to, from - m.high - slant);
         if (m.ends || beside >= least_island) continue;
-        const std::string &corner = plan.corners[static_cast<std::size_t>(m.corner)].name;
+        const std::string &corner = plan.corners[m.corner].name;
         if (beside >= no_wood) {
             warn_of_little(findings, shell, i,
                            said("it leaves %1 of wood to the notches at %2", in_mm(beside), corner),
@@ -92,8 +92,7 @@ bool check_tees(const Shell &shell, const Plan &plan, std::size_t i, const WallP
             continue;
         }
         refuse(findings, shell, i, "opening-cuts-tee", "from_left",
-               said("it comes too near the notches of wall %1 at %2",
-                    plan.walls[static_cast<std::size_t>(m.other)].name, corner));
+               said("it comes too near the notches of wall %1 at %2", plan.walls[m.other].name, corner));
         return false;
     }
     return true;
@@ -233,13 +232,13 @@ std::vector<Span> places_beside(const Shell &shell, const Plan &plan, std::size_
     return places;
 }
 
-std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, int wall,
-                                const Course &course) {
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                                Index<WallPlace> wall, const Course &course) {
     std::vector<OpeningCut> cuts;
-    const double thickness = plan.walls[static_cast<std::size_t>(wall)].thickness;
+    const double thickness = plan.walls[wall].thickness;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        if (o.wall != plan.walls[static_cast<std::size_t>(wall)].name) continue;
+        if (o.wall != plan.walls[wall].name) continue;
         const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
         const double floor = floor_under(foundation, wall, span.from, span.to);
         const Span under{std::max(floor, std::min(course.low(span.from), course.low(span.to))),

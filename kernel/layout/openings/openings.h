@@ -34,8 +34,8 @@ Found<Openings> check_openings(const Shell &shell, const Plan &plan, const Heigh
 std::vector<Span> places_beside(const Shell &shell, const Plan &plan, std::size_t opening);
 
 /// The opening cuts of one course, from left to right.
-std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, int wall,
-                                const Course &course);
+std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                                Index<WallPlace> wall, const Course &course);
 
 /// Checks what is cut for frames. Where no heights are known nothing is said of them.
 Findings check_trim(const Shell &shell, const Plan &plan, const Heights &heights);

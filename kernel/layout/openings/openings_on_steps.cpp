@@ -23,8 +23,7 @@ bool runs_into(const Opening &o, const StepPlace &step, double beside, double ov
 bool check(const Shell &shell, const Plan &plan, const StepPlace &step, std::size_t opening,
            Findings &findings) {
     const Opening &o = shell.openings[opening];
-    if (o.wall != plan.walls[static_cast<std::size_t>(step.wall)].name ||
-        !runs_into(o, step, least_beside_step, least_over_step))
+    if (o.wall != plan.walls[step.wall].name || !runs_into(o, step, least_beside_step, least_over_step))
         return true;
     const bool cut = runs_into(o, step, no_wood, no_wood);
     findings.push_back({cut ? Weight::error : Weight::warning, "opening-meets-step",

@@ -60,7 +60,7 @@ std::optional<std::size_t> stated_entry(const std::string &subject, const std::s
 bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t opening) {
     const Opening &o = shell.openings[opening];
     if (piece.timber >= 0 || part_letter(layout, piece.wall) != o.wall) return false;
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
+    const WallPlace &wall = layout.walls[piece.wall];
     const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
     if (to < o.from_left.mm() - tolerance::clear || from > (o.from_left + o.width).mm() + tolerance::clear)
         return false;

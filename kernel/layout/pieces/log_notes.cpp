@@ -34,7 +34,7 @@ Findings check_own_pieces(const Shell &shell, const Plan &plan, const std::vecto
         const OwnLog &own = shell.own_logs[i];
         if (!own.piece) continue;
         const auto count = std::ranges::count_if(pieces, [&](const Piece &p) {
-            return p.round == own.round && plan.walls[static_cast<std::size_t>(p.wall)].name == own.wall;
+            return p.round == own.round && plan.walls[p.wall].name == own.wall;
         });
         if (*own.piece <= count) continue;
         findings.push_back(

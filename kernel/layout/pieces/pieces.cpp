@@ -35,18 +35,17 @@ struct LogsBefore {
 /// Builds the pieces of one course of one wall.
 class CourseCutter {
   public:
-    CourseCutter(const Shell &shell, const LogsBefore &before, int wall, std::size_t course,
+    CourseCutter(const Shell &shell, const LogsBefore &before, Index<WallPlace> wall, std::size_t course,
                  Found<Pieces> &made)
         : shell_(shell), plan_(before.plan), foundation_(before.foundation), courses_(before.courses.logs),
           notches_(before.corners.notches), parts_(before.parts), made_(made), wall_(wall),
-          place_(plan_.walls[static_cast<std::size_t>(wall)]), index_(course),
-          course_(courses_[static_cast<std::size_t>(wall)][course]) {
+          place_(plan_.walls[wall]), index_(course), course_(courses_[wall][course]) {
         for (std::size_t m = 0; m < place_.meetings.size(); ++m)
             reaches_.push_back(reach_of(shell, plan_, wall, course_.round, m));
     }
 
     CourseSpans cut() {
-        const auto &[cuts, breaks] = parts_[static_cast<std::size_t>(wall_)][index_];
+        const auto &[cuts, breaks] = parts_[wall_][index_];
         CourseSpans spans;
         const std::size_t last = reaches_.size() - 1;
         const CornerReach &first_reach = reaches_.front(), &last_reach = reaches_.back();
@@ -58,12 +57,10 @@ class CourseCutter {
     }
 
   private:
-    const EndNotch &notch(std::size_t meeting) const {
-        return notches_[static_cast<std::size_t>(wall_)][meeting][index_];
-    }
+    const EndNotch &notch(std::size_t meeting) const { return notches_[wall_][meeting][index_]; }
     std::size_t meeting_at_end(End end) const { return meeting_at(place_, end); }
     const std::string &corner_name(std::size_t meeting) const {
-        return plan_.corners[static_cast<std::size_t>(place_.meetings[meeting].corner)].name;
+        return plan_.corners[place_.meetings[meeting].corner].name;
     }
 
     /// How an end lies across the log: 0 at jambs and square corners.
@@ -204,7 +201,7 @@ class CourseCutter {
     /// Along the log over the one below it, as far as that one was there before openings cut it.
     void add_groove(Piece &p, const PieceSpan &s) const {
         if (!course_.scoped || index_ == 0) return;
-        const Course &below = courses_[static_cast<std::size_t>(wall_)][index_ - 1];
+        const Course &below = courses_[wall_][index_ - 1];
         const double apart = course_.datum.centre - below.datum.centre;
         ScopeCut cut;
         cut.use = ScopeUse::groove;
@@ -226,10 +223,9 @@ class CourseCutter {
 
     /// Over the log of the crossing wall that it lies on.
     void add_saddle(Piece &p, const WallMeeting &meeting, const SeamCut &like, int round) const {
-        const WallPlace &other = plan_.walls[static_cast<std::size_t>(meeting.other)];
-        const Course &below =
-            courses_[static_cast<std::size_t>(meeting.other)][static_cast<std::size_t>(round - 1)];
-        const Vec2 centre = plan_.corners[static_cast<std::size_t>(meeting.corner)].centre;
+        const WallPlace &other = plan_.walls[meeting.other];
+        const Course &below = courses_[meeting.other][static_cast<std::size_t>(round - 1)];
+        const Vec2 centre = plan_.corners[meeting.corner].centre;
         ScopeCut cut;
         cut.at = p.frame.to_local({centre.x, centre.y, below.datum.centre});
         cut.along = p.frame.direction_to_local(other.frame.x);
@@ -303,7 +299,7 @@ class CourseCutter {
     const std::vector<WallNotches> &notches_;
     const AllParts &parts_;
     Found<Pieces> &made_;
-    int wall_;
+    Index<WallPlace> wall_;
     const WallPlace &place_;
     std::size_t index_;
     const Course &course_;

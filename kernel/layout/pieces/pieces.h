@@ -7,7 +7,7 @@ namespace roundlay {
 
 /// Where a piece lies in its wall, for what is worked out after it (pegs, neighbours).
 struct PieceSpan {
-    int piece = 0;                  ///< index into Pieces::pieces
+    Index<Piece> piece;
     Span span;                      ///< end to end, wall x
     double origin = 0;              ///< wall x of the piece frame's origin
     Span shoulders;                 ///< between shoulders and jambs
@@ -31,7 +31,7 @@ struct Pieces {
 
 /// A cut that is made in a piece once it is there.
 template <typename Kind> struct CutIn {
-    int piece = 0; ///< index into Pieces::pieces
+    Index<Piece> piece;
     Kind cut;
 };
 

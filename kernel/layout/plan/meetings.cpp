@@ -78,14 +78,14 @@ bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
         const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
         const bool left_passes = i > 0;
         const WallMeeting &moved = left_passes ? left : right;
-        const std::size_t partition = static_cast<std::size_t>(std::max(moved.other, static_cast<int>(w)));
+        const std::size_t partition =
+            static_cast<std::size_t>(std::max<int>(moved.other, static_cast<int>(w)));
         plan.findings.push_back(
             {weight,
              "tee-too-near",
-             {about::Wall{wall.name},
-              about::Corner{plan.corners[static_cast<std::size_t>(moved.corner)].name}},
-             said("walls %1 and %2 meet wall %3 %4", plan.walls[static_cast<std::size_t>(left.other)].name,
-                  plan.walls[static_cast<std::size_t>(right.other)].name, wall.name,
+             {about::Wall{wall.name}, about::Corner{plan.corners[moved.corner].name}},
+             said("walls %1 and %2 meet wall %3 %4", plan.walls[left.other].name,
+                  plan.walls[right.other].name, wall.name,
                   clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
              said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
                   in_mm(least), in_mm(rounded_up(shell, least - clear))),
@@ -106,7 +106,7 @@ bool ends_at_its_ends(const WallPlace &wall) {
 void refuse_past_end(const Shell &shell, Found<Plan> &plan, const WallPlace &w) {
     const WallMeeting &m = w.meetings.front().ends ? w.meetings.back() : w.meetings.front();
     const auto outer = static_cast<int>(shell.walls.size());
-    const auto own = static_cast<int>(&w - plan.walls.data());
+    const Index<WallPlace> own(&w - plan.walls.data());
     const auto partition = static_cast<std::size_t>((m.other >= outer ? m.other : own) - outer);
     const std::string &name = shell.partitions[partition].name;
     plan.findings.push_back(
@@ -116,7 +116,7 @@ void refuse_past_end(const Shell &shell, Found<Plan> &plan, const WallPlace &w) 
          subject("partition", partition, "from_left")});
 }
 
-bool ends_here(const CornerPlace &place, int wall) {
+bool ends_here(const CornerPlace &place, Index<WallPlace> wall) {
     return place.kind == CornerKind::corner || (place.kind == CornerKind::tee && place.runs_on != wall);
 }
 
@@ -248,7 +248,7 @@ bool choose_starts(const Shell &shell, Found<Plan> &plan) {
             const auto to = static_cast<std::size_t>(m.other);
             if (known[to] && plan.walls[to].starts_full != from.starts_full) continue;
             if (known[to]) {
-                const std::string &name = plan.corners[static_cast<std::size_t>(m.corner)].name;
+                const std::string &name = plan.corners[m.corner].name;
                 plan.findings.push_back(
                     {Weight::error, "walls-do-not-alternate", corner_place(name),
                      said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "

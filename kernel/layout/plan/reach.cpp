@@ -9,8 +9,8 @@ namespace roundlay {
 
 namespace {
 
-const WallPlace &wall_of(const Plan &plan, int wall) {
-    return plan.walls[static_cast<std::size_t>(wall)];
+const WallPlace &wall_of(const Plan &plan, Index<WallPlace> wall) {
+    return plan.walls[wall];
 }
 
 template <typename T> void take(T &to, const std::optional<T> &from) {
@@ -39,20 +39,21 @@ CornerReach reach_at(const WallPlace &wall, std::size_t meeting, double overhang
     return r;
 }
 
-CornerReach bare_reach_at(const Plan &plan, int wall, End end) {
+CornerReach bare_reach_at(const Plan &plan, Index<WallPlace> wall, End end) {
     const WallPlace &w = wall_of(plan, wall);
     return reach_at(w, meeting_at(w, end), 0, 0);
 }
 
-NotchRule notch_at(const Shell &shell, const Plan &plan, int corner) {
-    const CornerPlace &c = plan.corners[static_cast<std::size_t>(corner)];
+NotchRule notch_at(const Shell &shell, const Plan &plan, Index<CornerPlace> corner) {
+    const CornerPlace &c = plan.corners[corner];
     const std::string &a = wall_of(plan, c.ends).name, &b = wall_of(plan, c.starts).name;
     for (const CornerNotch &own : shell.corners)
         if ((own.first == a && own.second == b) || (own.first == b && own.second == a)) return own.notch;
     return shell.notch;
 }
 
-NotchRule notch_at(const Shell &shell, const Plan &plan, int corner, int wall, int round) {
+NotchRule notch_at(const Shell &shell, const Plan &plan, Index<CornerPlace> corner, Index<WallPlace> wall,
+                   int round) {
     NotchRule rule = notch_at(shell, plan, corner);
     const WallPlace &w = wall_of(plan, wall);
     for (const OwnLog &own : shell.own_logs) {
@@ -67,20 +68,21 @@ NotchRule notch_at(const Shell &shell, const Plan &plan, int corner, int wall, i
     return rule;
 }
 
-CornerReach reach_of(const Shell &shell, const Plan &plan, int wall, int round, std::size_t meeting) {
+CornerReach reach_of(const Shell &shell, const Plan &plan, Index<WallPlace> wall, int round,
+                     std::size_t meeting) {
     const WallPlace &w = wall_of(plan, wall);
     const NotchRule rule = notch_at(shell, plan, w.meetings[meeting].corner, wall, round);
     return reach_at(w, meeting, rule.overhang.mm(), std::max(rule.shoulder.mm(), 0.0));
 }
 
-CornerReach full_reach_at(const Shell &shell, const Plan &plan, int wall, End end) {
+CornerReach full_reach_at(const Shell &shell, const Plan &plan, Index<WallPlace> wall, End end) {
     const WallPlace &w = wall_of(plan, wall);
     const std::size_t m = meeting_at(w, end);
     const NotchRule rule = notch_at(shell, plan, w.meetings[m].corner);
     return reach_at(w, m, rule.overhang.mm(), std::max(rule.shoulder.mm(), 0.0));
 }
 
-FreeStretch free_between(const Plan &plan, int wall) {
+FreeStretch free_between(const Plan &plan, Index<WallPlace> wall) {
     const WallPlace &w = wall_of(plan, wall);
     const CornerReach left = bare_reach_at(plan, wall, End::datum),
                       right = bare_reach_at(plan, wall, End::far);

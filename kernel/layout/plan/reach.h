@@ -24,24 +24,26 @@ std::size_t meeting_at(const WallPlace &wall, End end);
 CornerReach reach_at(const WallPlace &wall, std::size_t meeting, double overhang, double deep);
 
 /// Without overhang and with shoulders in the crossing wall's near face.
-CornerReach bare_reach_at(const Plan &plan, int wall, End end);
+CornerReach bare_reach_at(const Plan &plan, Index<WallPlace> wall, End end);
 
 /// The notch rule of a corner: its own, else the shell's.
-NotchRule notch_at(const Shell &shell, const Plan &plan, int corner);
+NotchRule notch_at(const Shell &shell, const Plan &plan, Index<CornerPlace> corner);
 
 /// The rule for one log there: what the log itself states counts before the corner's.
-NotchRule notch_at(const Shell &shell, const Plan &plan, int corner, int wall, int round);
+NotchRule notch_at(const Shell &shell, const Plan &plan, Index<CornerPlace> corner, Index<WallPlace> wall,
+                   int round);
 
 /// Of one log, by its own rule and overhang.
-CornerReach reach_of(const Shell &shell, const Plan &plan, int wall, int round, std::size_t meeting);
+CornerReach reach_of(const Shell &shell, const Plan &plan, Index<WallPlace> wall, int round,
+                     std::size_t meeting);
 
 /// Of the corner's rule: what a log without anything of its own has.
-CornerReach full_reach_at(const Shell &shell, const Plan &plan, int wall, End end);
+CornerReach full_reach_at(const Shell &shell, const Plan &plan, Index<WallPlace> wall, End end);
 
 /// The stretch between a wall's two ends that is free of notches across its whole thickness.
 struct FreeStretch {
     double from = 0, to = 0;
 };
-FreeStretch free_between(const Plan &plan, int wall);
+FreeStretch free_between(const Plan &plan, Index<WallPlace> wall);
 
 } // namespace roundlay
