@@ -21,5 +21,7 @@ Section floor_section();
 Section pegs_section();
 Section bore_section();
 Section wood_section();
+Section record_section();
+Section found_section();
 
 } // namespace roundlay::format

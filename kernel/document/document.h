@@ -1,8 +1,10 @@
-// The document: a text that a person writes by hand, and the Shell it states. FORMAT.md describes it.
+// The document: a text that a person writes by hand, and the Shell and the Record it states. FORMAT.md
+// describes it.
 #pragma once
 
 #include "kernel/document/problem.h"
 #include "kernel/document/source_map.h"
+#include "kernel/record/record.h"
 #include "kernel/shell/shell.h"
 
 #include <filesystem>
@@ -17,15 +19,16 @@ struct ReadResult {
     std::optional<Shell> shell; ///< nothing where a problem is an error
     Problems problems;          ///< all of them, in the order of the text
     SourceMap places;           ///< where each statement stands
+    Record record = {}; ///< of a house that stands, beside the shell; empty where a problem is an error
 };
 
 /// Reads a document. Every problem is reported, not only the first; only a text that is no TOML ends the
 /// reading at once. `file` is only repeated in the problems. Never throws for what is in the text.
 ReadResult read_document(std::string_view text, const std::string &file);
 
-/// A document that states the shell, with comments for the person who goes on writing it. For a shell within
-/// the limits of the format: read_document reads it back to an equal one, lengths to the last bit.
-std::string write_document(const Shell &shell);
+/// A document that states the shell and the record, with comments for the person who goes on writing it. For
+/// those within the limits of the format: read_document reads it back to equal ones, lengths to the last bit.
+std::string write_document(const Shell &shell, const Record &record = {});
 
 /// The text of a document on disk. One problem where it is missing, a folder, unreadable or too large.
 std::variant<std::string, Problem> read_document_text(const std::filesystem::path &path);

@@ -1,6 +1,9 @@
 #include "kernel/document/edit_plan.h"
 
 #include "kernel/document/toml_scan.h"
+#include "kernel/document/toml_text.h"
+
+#include <algorithm>
 
 namespace roundlay {
 
@@ -63,8 +66,19 @@ Change remove_block(const ParsedText &text, const toml::table &table) {
     return {block, ""};
 }
 
+/// The lines that hold nothing but an entry and its comma.
+std::optional<Change> remove_own_lines(const ParsedText &text, std::size_t begin, std::size_t end) {
+    const std::size_t start = text.lines().line_start(begin);
+    if (behind_blanks(text.text(), start) != begin) return std::nullopt;
+    end = behind_blanks(text.text(), end);
+    if (end < text.text().size() && text.text()[end] == ',') end = behind_blanks(text.text(), end + 1);
+    if (!is_blank_line(text, end)) return std::nullopt;
+    return Change{{start, text.lines().line_end(end)}, ""};
+}
+
 Planned remove_from_list(const ParsedText &text, const toml::node &item) {
     const std::size_t begin = text.begin_of(item), end = value_end(text.text(), begin);
+    if (const auto lines = remove_own_lines(text, begin, end)) return *lines;
     const std::size_t next = behind_blanks(text.text(), end);
     if (next < text.text().size() && text.text()[next] == ',')
         return Change{{begin, behind_blanks(text.text(), next + 1)}, ""};
@@ -80,6 +94,34 @@ Planned remove_inline(const ParsedText &text, const Statement &statement) {
     const std::size_t next = behind_blanks(text.text(), statement.value_end);
     const bool more = next < text.text().size() && text.text()[next] == ',';
     return Change{{statement.key, more ? behind_blanks(text.text(), next + 1) : statement.value_end}, ""};
+}
+
+/// Behind the last entry of a list that is a value: in a line of its own where that one has one. A remark
+/// stays beside its entry.
+Change add_in_line(const ParsedText &text, const toml::array &list, const KeyTexts &keys) {
+    const std::string_view all = text.text();
+    const std::size_t begin = text.begin_of(list.back()), end = value_end(all, begin);
+    const std::size_t next = behind_blanks_and_comments(all, end),
+                      closing = value_end(all, text.begin_of(list)) - 1;
+    const bool comma = next < closing && all[next] == ',';
+    const std::size_t stop = comma ? next + 1 : end, line_end = text.lines().line_end(stop);
+    const std::string entry = inline_table(keys), parted = comma ? "" : ",";
+    if (closing < line_end) return {{stop, stop}, parted + " " + entry};
+    const std::size_t start = text.lines().line_start(begin);
+    const std::string indent(all.substr(start, behind_blanks(all, start) - start));
+    return {{stop, line_end},
+            parted + std::string(all.substr(stop, line_end - stop)) + indent + entry + "," +
+                line_break_at(text, end)};
+}
+
+/// Its own header, not that of a table inside it, which makes one by the way.
+bool has_header(const ParsedText &text, const toml::table &table, const std::string &name) {
+    if (!is_under_header(text, table)) return false;
+    const std::string_view all = text.text();
+    const std::size_t begin = text.begin_of(table), open = all.find_first_not_of("[ \t", begin);
+    std::string header(all.substr(open, all.find(']', open) - open));
+    std::erase_if(header, [](char c) { return c == ' ' || c == '\t' || c == '"' || c == '\''; });
+    return header == name;
 }
 
 /// `floor.beam` of `floor[2].beam`.
@@ -102,8 +144,12 @@ Planned plan_with(const ParsedText &text, std::span<const Step> path, const std:
     }
     const Step &last = path.back();
     if (last.index) return "there is no such entry";
+    const std::string around = header_name(path.first(path.size() - 1));
     if (const auto parent = resolve(text.root(), path.first(path.size() - 1))) {
-        if (const auto *table = parent->node->as_table()) return add_statement(text, *table, last.key, value);
+        const auto *table = parent->node->as_table();
+        if (!around.empty() && table && is_under_header(text, *table) && !has_header(text, *table, around))
+            return add_table(text, text.text().size(), "[" + around + "]", {{last.key, value}});
+        if (table) return add_statement(text, *table, last.key, value);
         return "what should hold it is no table";
     }
     if (path.size() > 2 || path.front().index) return "there is no table or entry to put it in";
@@ -113,6 +159,9 @@ Planned plan_with(const ParsedText &text, std::span<const Step> path, const std:
 Planned plan_entry(const ParsedText &text, std::span<const Step> list, const KeyTexts &keys) {
     const std::string name = header_name(list);
     if (const auto found = resolve(text.root(), list)) {
+        const toml::array *inside = list.size() > 1 ? found->node->as_array() : nullptr;
+        if (inside && inside->is_array_of_tables() && !is_header_list(*found->node))
+            return add_in_line(text, *inside, keys);
         if (!is_header_list(*found->node))
             return "the list is not written with [[" + name + "]] headers; add to it by hand";
         const toml::table &last = *found->node->as_array()->back().as_table();
@@ -121,6 +170,9 @@ Planned plan_entry(const ParsedText &text, std::span<const Step> list, const Key
     if (list.size() == 1) return add_table(text, text.text().size(), "[[" + name + "]]", keys);
     const auto around = resolve(text.root(), list.first(list.size() - 1));
     const toml::table *table = around ? around->node->as_table() : nullptr;
+    const bool once = std::ranges::none_of(list, [](const Step &step) { return step.index.has_value(); });
+    if (once && (!table || !has_header(text, *table, header_name(list.first(list.size() - 1)))))
+        return add_table(text, text.text().size(), "[[" + name + "]]", keys);
     if (!table) return "there is no table or entry to put it in";
     if (!is_under_header(text, *table)) return "what should hold it has no header; add to it by hand";
     return add_table(text, block_of(text, *table).end, "[[" + name + "]]", keys);

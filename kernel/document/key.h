@@ -4,6 +4,7 @@
 #pragma once
 
 #include "kernel/document/kind.h"
+#include "kernel/record/record.h"
 #include "kernel/shell/shell.h"
 
 #include <memory>
@@ -30,8 +31,8 @@ struct More {
     bool only_where_other = false; ///< not written where it says what is understood anyway
 };
 
-// Keys belong to some struct of a Shell, their owner: `void *` here, because each reaches into its own.
-// key_access.h makes them of pointers to members, so that key and owner fit.
+// Keys belong to some struct of a Shell or a Record, their owner: `void *` here, because each reaches into
+// its own. key_access.h makes them of pointers to members, so that key and owner fit.
 struct Key : More {
     const char *name;
     Kind kind;
@@ -47,7 +48,7 @@ struct Key : More {
     bool needed(const void *owner, const void *base) const {
         return missing || (asked_for && asked_for(owner, base));
     }
-    /// Of a text that may be left out, nothing where it is empty.
+    /// Of what may be left out, nothing where it is an empty text, an empty list or a number not taken.
     std::optional<Value> value(const void *owner) const;
 };
 
@@ -64,12 +65,16 @@ struct Shared {
 
 using Item = std::variant<Key, Shared>;
 
-/// A table as it stands once in a Shell, or one entry for each element of a vector there or in another entry.
+/// A table as it stands once in a Shell or a Record, or one entry for each element of a vector there or in
+/// another entry.
 struct Section {
     const Table *table = nullptr;
-    const char *missing = nullptr; ///< as More::missing
-    std::size_t most = 0;          ///< entries; 0: a table that stands once
-    bool only_where_other = false; ///< as of a key
+    const char *missing = nullptr;  ///< as More::missing
+    std::size_t most = 0;           ///< entries; 0: a table that stands once
+    bool only_where_other = false;  ///< as of a key
+    bool of_record = false;         ///< what is around it is the Record, not the Shell
+    bool in_lines = false;          ///< a new document writes its entries in one line each
+    const char *known_by = nullptr; ///< the key that an entry keeps for ever
     /// What a reader starts from: its own, or what the shell says already.
     std::shared_ptr<void> (*fresh)(const Shell &shell) = nullptr;
 
@@ -99,8 +104,18 @@ struct Table {
     std::string key() const { return name.substr(name.rfind('.') + 1); } ///< in the table around it
 };
 
+/// All that a document states.
+struct Whole {
+    const Shell &shell;
+    const Record &record;
+
+    const void *around(const Section &section) const {
+        return section.of_record ? static_cast<const void *>(&record) : &shell;
+    }
+};
+
 /// All tables of a document, in the order in which they are read, written and explained. Together they hold
-/// all of a Shell.
+/// all of a Shell and of a Record.
 std::span<const Section> sections();
 
 /// The same with those inside entries, each behind the one that it stands in.

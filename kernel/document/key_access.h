@@ -34,15 +34,28 @@ template <typename T> struct Stated<std::optional<T>> {
     static const std::optional<T> &of(const std::optional<T> &value) { return value; }
 };
 
+template <typename T> struct ListOfWords : std::false_type {};
+template <typename T> struct ListOfWords<std::vector<T>> : std::is_enum<T> {};
+
 template <typename T> Value to_value(const T &value) {
-    if constexpr (std::is_enum_v<T>)
+    if constexpr (ListOfWords<T>::value) {
+        ManyTexts texts;
+        for (const auto &each : value)
+            texts.emplace_back(word(each));
+        return texts;
+    } else if constexpr (std::is_enum_v<T>)
         return std::string(word(value));
     else
         return value;
 }
 
 template <typename T> T from_value(const Value &value) {
-    if constexpr (std::is_enum_v<T>)
+    if constexpr (ListOfWords<T>::value) {
+        T all;
+        for (const std::string &text : std::get<ManyTexts>(value))
+            all.push_back(*find_word<typename T::value_type>(text));
+        return all;
+    } else if constexpr (std::is_enum_v<T>)
         return *find_word<T>(std::get<std::string>(value));
     else
         return std::get<T>(value);
@@ -158,6 +171,19 @@ template <auto... path> KeyAt<path...> one_of(const char *name, const char *what
     return one_of_but<path...>(name, "", what, more);
 }
 
+template <auto... path> KeyAt<path...> some_of(const char *name, const char *what, const More &more = {}) {
+    SomeOf kind;
+    for (const auto &each : words<typename Reach<path...>::type::value_type>())
+        kind.words.emplace_back(each.text);
+    return key_by<Reach<path...>>(name, std::move(kind), what, more);
+}
+template <auto... path> KeyAt<path...> texts(const char *name, const char *what, const More &more = {}) {
+    return key_by<Reach<path...>>(name, Texts{}, what, more);
+}
+template <auto... path> KeyAt<path...> noted(const char *name, const char *what, const More &more = {}) {
+    return key_by<Reach<path...>>(name, Noted{}, what, more);
+}
+
 /// A table that knows its owner's type, so that it only stands where such owners are.
 template <typename Owner> struct TableOf : Table {};
 
@@ -215,6 +241,15 @@ Section list(const TableOf<typename MemberOf<decltype(member)>::member::value_ty
     section.add = [](void *around, const void *entry) {
         (static_cast<Around *>(around)->*member).push_back(*static_cast<const Entry *>(entry));
     };
+    return section;
+}
+
+/// A list whose entries read well in one line each: `peg = [{ at = "3.10.1", diameter = "1 in" }]`.
+template <auto member>
+Section list_in_lines(const TableOf<typename MemberOf<decltype(member)>::member::value_type> &table,
+                      std::size_t most) {
+    Section section = list<member>(table, most);
+    section.in_lines = true;
     return section;
 }
 

@@ -1,6 +1,7 @@
 #include "kernel/document/kind.h"
 
 #include "kernel/document/compass.h"
+#include "kernel/document/noted_text.h"
 #include "kernel/document/toml_text.h"
 
 namespace roundlay::format {
@@ -38,7 +39,18 @@ struct Takes {
     std::string operator()(const WallName &) const { return "the name of a wall or partition"; }
     std::string operator()(const WallPair &) const { return "two names: `[\"A\", \"B\"]`"; }
     std::string operator()(const OneOf &kind) const { return listed(kind.words); }
+    std::string operator()(const SomeOf &kind) const { return "a list of " + listed(kind.words); }
+    std::string operator()(const Texts &) const { return "a list of texts"; }
+    std::string operator()(const Noted &) const { return "a length as noted"; }
 };
+
+/// `["a", "b"]`
+std::string spelled_list(const ManyTexts &texts) {
+    std::string all;
+    for (const std::string &text : texts)
+        all += (all.empty() ? "" : ", ") + toml_text(text);
+    return "[" + all + "]";
+}
 
 struct Spelled {
     UnitSystem units;
@@ -53,9 +65,9 @@ struct Spelled {
     std::string operator()(Length value) const { return toml_text(value, units); }
     std::string operator()(Slope value) const { return toml_text(value); }
     std::string operator()(const std::string &value) const { return toml_text(value); }
-    std::string operator()(const TwoNames &value) const {
-        return "[" + toml_text(value.first) + ", " + toml_text(value.second) + "]";
-    }
+    std::string operator()(const TwoNames &value) const { return spelled_list({value.first, value.second}); }
+    std::string operator()(const ManyTexts &value) const { return spelled_list(value); }
+    std::string operator()(const NotedLength &value) const { return noted_text(value); }
 };
 
 } // namespace

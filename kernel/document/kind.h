@@ -3,6 +3,7 @@
 
 #include "kernel/document/length_bounds.h"
 #include "kernel/measure/measure.h"
+#include "kernel/record/noted_length.h"
 
 #include <string>
 #include <utility>
@@ -12,9 +13,10 @@
 namespace roundlay::format {
 
 using TwoNames = std::pair<std::string, std::string>;
+using ManyTexts = std::vector<std::string>;
 
 /// What a statement says. A word of an enumeration is its text.
-using Value = std::variant<bool, int, double, Length, Slope, std::string, TwoNames>;
+using Value = std::variant<bool, int, double, Length, Slope, std::string, TwoNames, ManyTexts, NotedLength>;
 
 struct YesNo {};
 struct Count {
@@ -54,10 +56,18 @@ struct WallPair {};
 struct OneOf {
     std::vector<std::string> words;
 };
+/// Any number of the words.
+struct SomeOf {
+    std::vector<std::string> words;
+};
+/// A list of texts.
+struct Texts {};
+/// A length as it was noted in the field. What it says comes from its sheet, after all is read.
+struct Noted {};
 
 /// Each thing that goes by kind is one function for each of them: a forgotten one does not compile.
 using Kind = std::variant<YesNo, Count, Number, Load, Size, Incline, Direction, Text, TagName, WallName,
-                          WallPair, OneOf>;
+                          WallPair, OneOf, SomeOf, Texts, Noted>;
 
 /// `"a length over 0 and up to 2 m"`: for the reference.
 std::string takes(const Kind &kind);

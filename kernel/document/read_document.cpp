@@ -1,5 +1,6 @@
 #include "kernel/document/document.h"
 #include "kernel/document/limits.h"
+#include "kernel/document/read_record.h"
 #include "kernel/document/read_table.h"
 #include "kernel/measure/spelling.h"
 
@@ -29,12 +30,15 @@ ReadResult read_document(std::string_view text, const std::string &file) {
     Reading reading(std::get<ParsedText>(parsed), file);
     TableReader document(reading, &reading.text().root(), "", {1, 1, 0});
     Shell shell;
+    Record record;
     read_version(reading, document);
     for (const format::Section &section : format::sections())
-        read_section(reading, document, section, &shell, shell);
+        read_section(reading, document, section, section.of_record ? static_cast<void *>(&record) : &shell,
+                     shell);
+    check_record(reading, record, shell);
     document.finish();
-    ReadResult result{std::move(shell), reading.take_problems(), reading.take_places()};
-    if (has_errors(result.problems)) result.shell.reset();
+    ReadResult result{std::move(shell), reading.take_problems(), reading.take_places(), std::move(record)};
+    if (has_errors(result.problems)) result.shell.reset(), result.record = {};
     return result;
 }
 

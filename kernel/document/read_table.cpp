@@ -63,6 +63,18 @@ struct ReadValue {
         std::string value;
         return at.table.choice(key.name, value, kind.words) ? Read(value) : Read();
     }
+    Read operator()(const SomeOf &kind) const {
+        std::vector<std::string> values;
+        return at.table.choices(key.name, values, kind.words) ? Read(values) : Read();
+    }
+    Read operator()(const Texts &) const {
+        std::vector<std::string> values;
+        return at.table.plain_texts(key.name, values) ? Read(values) : Read();
+    }
+    Read operator()(const Noted &) const {
+        NotedLength value;
+        return at.table.noted(key.name, value) ? Read(value) : Read();
+    }
     Read operator()(const WallPair &) const {
         std::vector<std::string> names;
         if (!at.table.texts(key.name, names)) return {};

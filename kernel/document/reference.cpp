@@ -20,6 +20,8 @@ std::string understood(const Key &key, const void *fresh) {
     if (key.missing) return "refused";
     if (key.left_out) return key.left_out;
     const auto value = key.value(fresh);
+    if (std::holds_alternative<Noted>(key.kind)) return "not taken";
+    if (std::holds_alternative<Texts>(key.kind) || std::holds_alternative<SomeOf>(key.kind)) return "none";
     return value ? told(key, *value) : "empty";
 }
 

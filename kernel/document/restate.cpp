@@ -4,6 +4,7 @@
 #include "kernel/document/statements.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace roundlay {
@@ -22,6 +23,28 @@ const StatedKey *find(const StatedKeys &keys, const std::string &key) {
 /// Deep and proud are two keys for one thing.
 bool same_matter(const std::string &a, const std::string &b) {
     return a == b || (a.starts_with("shoulder_") && b.starts_with("shoulder_"));
+}
+
+std::string known_as(const Entry &entry, const std::string &by) {
+    const StatedKey *key = find(entry.keys, by);
+    return key ? key->text : std::string();
+}
+
+/// Of entries that are known by a key: those that are there still. Nothing where they change places, or new
+/// ones stand between.
+std::optional<std::vector<std::size_t>> known_again(const EntryList &before, const EntryList &after) {
+    std::vector<std::string> names;
+    for (const Entry &entry : after.entries)
+        names.push_back(known_as(entry, after.known_by));
+    std::vector<std::size_t> out;
+    for (std::size_t i = 0; i < before.entries.size(); ++i) {
+        const std::string name = known_as(before.entries[i], after.known_by);
+        if (out.size() < names.size() && name == names[out.size()])
+            out.push_back(i);
+        else if (std::ranges::find(names, name) != names.end())
+            return std::nullopt;
+    }
+    return out;
 }
 
 /// Which entries stay when a list becomes the shorter one.
@@ -50,24 +73,32 @@ At inside(const At &at, const std::string &name) {
 /// Collects edits; the first that fails ends it.
 class Restating {
   public:
-    Restating(Document document, const toml::table &root) : edited_(std::move(document)), root_(root) {}
+    Restating(Document document, const toml::table &root)
+        : line_break_(document.text().find("\r\n") == std::string::npos ? "\n" : "\r\n"),
+          edited_(std::move(document)), root_(root) {}
 
     Document::Edited take() { return std::move(edited_); }
 
     void keys(const At &at, const StatedKeys &before, const StatedKeys &after);
     void list(const At &at, EntryList before, const EntryList &after);
-    void section(const format::Section &section, const Shell &before, const Shell &after);
+    void section(const format::Section &section, const format::Whole &before, const format::Whole &after);
 
   private:
-    bool stands(const std::string &path) const {
+    const toml::node *node(const std::string &path) const {
         const auto steps = parse_path(path);
-        return steps && resolve(root_, *steps);
+        const auto target = steps ? resolve(root_, *steps) : std::nullopt;
+        return target ? target->node : nullptr;
     }
+    bool stands(const std::string &path) const { return node(path) != nullptr; }
+    void part_by_part(const At &at, const StatedKey &before, const StatedKey &after);
     template <typename Edit> void edit(const Edit &make) {
         if (const auto *document = std::get_if<Document>(&edited_)) {
             Document::Edited next = make(*document);
             edited_ = std::move(next);
         }
+    }
+    void state(const std::string &path, const std::string &value) {
+        edit([&](const Document &document) { return document.with(path, value); });
     }
     void drop(const std::string &path) {
         edit([&](const Document &document) { return document.without(path); });
@@ -76,6 +107,7 @@ class Restating {
     void entry(const At &at, const Entry &before, const Entry &after);
     void add(const At &list, std::size_t index, const Entry &entry, const StatedKeys &understood);
 
+    std::string line_break_; ///< of new lines inside a value
     Document::Edited edited_;
     const toml::table &root_; ///< of the text before the first edit
 };
@@ -86,8 +118,23 @@ void Restating::keys(const At &at, const StatedKeys &before, const StatedKeys &a
     for (const StatedKey &key : after) {
         const StatedKey *old = find(before, key.key);
         if (old && old->text == key.text && (!key.needed || stands(at.before + "." + key.key))) continue;
-        edit([&](const Document &document) { return document.with(at.now + "." + key.key, key.text); });
+        const toml::node *standing = node(at.before + "." + key.key);
+        if (old && !key.parts.empty() && standing && standing->is_table())
+            part_by_part(inside(at, key.key), *old, key);
+        else
+            state(at.now + "." + key.key, key.text);
     }
+}
+
+/// What else a person has written into it stays.
+void Restating::part_by_part(const At &at, const StatedKey &before, const StatedKey &after) {
+    for (const auto &[name, text] : before.parts)
+        if (std::ranges::none_of(after.parts, [&](const auto &part) { return part.first == name; }) &&
+            stands(at.before + "." + name))
+            drop(at.now + "." + name);
+    for (const auto &part : after.parts)
+        if (std::ranges::find(before.parts, part) == before.parts.end())
+            state(at.now + "." + part.first, part.second);
 }
 
 /// What an entry leaves out has become what is understood now. In the order of the description, as an entry
@@ -111,14 +158,14 @@ void Restating::entry(const At &at, const Entry &before, const Entry &after) {
 }
 
 void Restating::add(const At &list_at, std::size_t index, const Entry &entry, const StatedKeys &understood) {
-    Document::Keys keys;
-    for (const StatedKey &key : entry.keys) {
-        const StatedKey *plain = find(understood, key.key);
-        if (key.needed || !plain || plain->text != key.text) keys.emplace_back(key.key, key.text);
-    }
+    const Document::Keys keys = keys_to_state(entry, understood);
     edit([&](const Document &document) { return document.with_entry(list_at.now, keys); });
     for (const EntryList &part : entry.lists)
-        for (std::size_t i = 0; i < part.entries.size(); ++i)
+        if (part.in_lines && !part.entries.empty())
+            state(inside({entry_path(list_at.now, index), ""}, part.name).now,
+                  entries_text(part, line_break_));
+    for (const EntryList &part : entry.lists)
+        for (std::size_t i = 0; !part.in_lines && i < part.entries.size(); ++i)
             add(inside({entry_path(list_at.now, index), ""}, part.name), i, part.entries[i], part.understood);
 }
 
@@ -126,27 +173,31 @@ void Restating::list(const At &at, EntryList before, const EntryList &after) {
     if (before.understood != after.understood)
         for (std::size_t i = 0; i < before.entries.size(); ++i)
             inherit(entry_path(at.before, i), before.entries[i], after.understood);
-    const auto stay = staying(before.entries, after.entries);
+    const auto known = after.known_by.empty() ? std::nullopt : known_again(before, after);
+    const auto stay = known ? *known : staying(before.entries, after.entries);
     for (std::size_t i = before.entries.size(); i-- > 0;)
         if (!std::ranges::binary_search(stay, i)) drop(entry_path(at.now, i));
     for (std::size_t i = 0; i < stay.size(); ++i)
         entry({entry_path(at.now, i), entry_path(at.before, stay[i])}, before.entries[stay[i]],
               after.entries[i]);
+    if (after.in_lines && stay.empty() && !after.entries.empty())
+        return state(at.now, entries_text(after, line_break_));
     for (std::size_t i = stay.size(); i < after.entries.size(); ++i)
         add(at, i, after.entries[i], after.understood);
 }
 
-void Restating::section(const format::Section &section, const Shell &before, const Shell &after) {
+void Restating::section(const format::Section &section, const format::Whole &before,
+                        const format::Whole &after) {
     const At at{section.table->name, section.table->name};
+    const UnitSystem units = after.shell.units;
     if (section.is_list())
-        list(at, stated_entries(section, before, after.units), stated_entries(section, after, after.units));
+        list(at, stated_entries(section, before, units), stated_entries(section, after, units));
     else
-        keys(at, stated_keys(section, before, after.units), stated_keys(section, after, after.units));
+        entry(at, stated_entry(section, before, units), stated_entry(section, after, units));
 }
 
-} // namespace
-
-Document::Edited restated(const Document &document, const Shell &before, const Shell &after) {
+Document::Edited restated_whole(const Document &document, const format::Whole &before,
+                                const format::Whole &after) {
     const auto parsed = parse_text(document.text(), document.file());
     if (const auto *problem = std::get_if<Problem>(&parsed)) return *problem;
     Restating restating(document, std::get<ParsedText>(parsed).root());
@@ -156,6 +207,18 @@ Document::Edited restated(const Document &document, const Shell &before, const S
             if (section.is_list() == lists && !state_alike(section, before, after))
                 restating.section(section, before, after);
     return restating.take();
+}
+
+} // namespace
+
+Document::Edited restated(const Document &document, const Shell &before, const Shell &after) {
+    const Record none;
+    return restated_whole(document, {before, none}, {after, none});
+}
+
+Document::Edited restated(const Document &document, const Record &before, const Record &after) {
+    const Shell any;
+    return restated_whole(document, {any, before}, {any, after});
 }
 
 } // namespace roundlay

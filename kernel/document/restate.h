@@ -1,4 +1,5 @@
-// From a changed Shell back to the text: what a front end edits as a value is stated where it belongs.
+// From a changed Shell or Record back to the text: what a front end edits as a value is stated where it
+// belongs.
 #pragma once
 
 #include "kernel/document/edit.h"
@@ -10,5 +11,6 @@ namespace roundlay {
 /// text reads as `after`. Or one problem and no change, where the text is written in a way that only a person
 /// can edit.
 Document::Edited restated(const Document &document, const Shell &before, const Shell &after);
+Document::Edited restated(const Document &document, const Record &before, const Record &after);
 
 } // namespace roundlay

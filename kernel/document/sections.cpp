@@ -13,6 +13,13 @@ void add(std::vector<const Section *> &all, std::span<const Section> some) {
     }
 }
 
+struct IsEmpty {
+    bool operator()(const std::string &text) const { return text.empty(); }
+    bool operator()(const ManyTexts &texts) const { return texts.empty(); }
+    bool operator()(const NotedLength &length) const { return !length.is_taken(); }
+    template <typename Other> bool operator()(const Other &) const { return false; }
+};
+
 } // namespace
 
 std::span<const Section> sections() {
@@ -20,6 +27,7 @@ std::span<const Section> sections() {
         shell_section(),  wall_section(),  partition_section(), rounds_section(),  notch_section(),
         corner_section(), logs_section(),  log_section(),       opening_section(), step_section(),
         trim_section(),   floor_section(), pegs_section(),      bore_section(),    wood_section(),
+        record_section(), found_section(),
     };
     return all;
 }
@@ -42,9 +50,8 @@ std::string header(const Section &section) {
 
 std::optional<Value> Key::value(const void *owner) const {
     auto stated = get(owner);
-    const auto *text = stated ? std::get_if<std::string>(&*stated) : nullptr;
-    if (text && text->empty() && !missing) return std::nullopt;
-    return stated;
+    const bool empty = stated && std::visit(IsEmpty(), *stated);
+    return empty && !missing ? std::nullopt : stated;
 }
 
 } // namespace roundlay::format

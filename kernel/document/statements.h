@@ -4,6 +4,7 @@
 #include "kernel/document/key.h"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace roundlay {
@@ -13,6 +14,8 @@ struct StatedKey {
     std::string key;
     std::string text;    ///< TOML
     bool needed = false; ///< a reader asks for it; else it may be left out where it says what is understood
+    /// Of a value that can be written as a table: its keys and the texts of their values.
+    std::vector<std::pair<std::string, std::string>> parts = {};
     bool operator==(const StatedKey &) const = default;
 };
 using StatedKeys = std::vector<StatedKey>;
@@ -30,6 +33,8 @@ struct EntryList {
     std::string name;      ///< `opening`
     StatedKeys understood; ///< what a reader takes an entry to say that it leaves out
     std::vector<Entry> entries;
+    bool in_lines = false;     ///< a new document writes them in one line each
+    std::string known_by = {}; ///< the key that an entry keeps for ever; empty: entries have none
     bool operator==(const EntryList &) const = default;
 };
 
@@ -38,10 +43,22 @@ struct EntryList {
 StatedKeys stated_keys(const format::Table &table, const void *owner, const void *base, UnitSystem units);
 
 /// Of a table that stands once.
-StatedKeys stated_keys(const format::Section &section, const Shell &shell, UnitSystem units);
-EntryList stated_entries(const format::Section &section, const Shell &shell, UnitSystem units);
+StatedKeys stated_keys(const format::Section &section, const format::Whole &whole, UnitSystem units);
+/// The same with the lists that stand inside it.
+Entry stated_entry(const format::Section &section, const format::Whole &whole, UnitSystem units);
+EntryList stated_entries(const format::Section &section, const format::Whole &whole, UnitSystem units);
+/// Of a list in another entry.
+EntryList stated_list(const format::Section &section, const void *around, const Shell &shell,
+                      UnitSystem units);
+
+/// What a new entry must state.
+std::vector<std::pair<std::string, std::string>> keys_to_state(const Entry &entry,
+                                                               const StatedKeys &understood);
+
+/// A list as one value, each entry in a line of its own.
+std::string entries_text(const EntryList &list, const std::string &line_break);
 
 /// Neither what the section states nor what that builds on differs.
-bool state_alike(const format::Section &section, const Shell &a, const Shell &b);
+bool state_alike(const format::Section &section, const format::Whole &a, const format::Whole &b);
 
 } // namespace roundlay

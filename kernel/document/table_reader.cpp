@@ -174,11 +174,15 @@ bool TableReader::text(std::string_view key, std::string &into) {
     if (!found) return false;
     const auto *text = found->as_string();
     if (!text) return wrong_type(key, "text in quotes");
-    if (has_control(text->get()))
-        return refuse(key, "has a control character in it", "plain text on one line");
-    if (count_characters(text->get()) > limits::name_characters)
-        return refuse(key, "is too long", "at most 200 characters");
+    if (!plain(key, text->get())) return false;
     into = text->get();
+    return true;
+}
+
+bool TableReader::plain(std::string_view key, const std::string &text) {
+    if (has_control(text)) return refuse(key, "has a control character in it", "plain text on one line");
+    if (count_characters(text) > limits::name_characters)
+        return refuse(key, "is too long", "at most 200 characters");
     return true;
 }
 
@@ -259,12 +263,18 @@ bool TableReader::heading(std::string_view key, double &into) {
 
 bool TableReader::choice(std::string_view key, std::string &into, const std::vector<std::string> &words) {
     std::string typed;
-    if (!text(key, typed)) return false;
+    if (!text(key, typed) || !word_of(key, typed, words)) return false;
+    into = typed;
+    return true;
+}
+
+/// `typed` becomes the word as it is listed.
+bool TableReader::word_of(std::string_view key, std::string &typed, const std::vector<std::string> &words) {
     std::string word = lower(typed);
     std::replace_if(
         word.begin(), word.end(), [](char c) { return c == '-' || c == '_'; }, ' ');
     if (std::find(words.begin(), words.end(), word) != words.end()) {
-        into = word;
+        typed = word;
         return true;
     }
     std::string expected = "one of";

@@ -4,6 +4,7 @@
 #include "kernel/document/length_bounds.h"
 #include "kernel/document/reading.h"
 #include "kernel/measure/measure.h"
+#include "kernel/record/noted_length.h"
 
 #include <optional>
 #include <string>
@@ -35,6 +36,14 @@ class TableReader {
     /// One of the words, in capitals or not, with - or _ for blanks; `into` becomes the word as it is listed.
     bool choice(std::string_view key, std::string &into, const std::vector<std::string> &words);
 
+    /// Any number of the words, as for choice().
+    bool choices(std::string_view key, std::vector<std::string> &into, const std::vector<std::string> &words);
+    /// Texts that people see, as for text().
+    bool plain_texts(std::string_view key, std::vector<std::string> &into);
+    /// A length as it was noted: a text, or a table of the note and what is said of it. What it says is not
+    /// looked at.
+    bool noted(std::string_view key, NotedLength &into);
+
     /// Reports a missing key unless it is stated (rightly or wrongly).
     void require(std::string_view key, const char *expected);
     bool states(std::string_view key) const { return node(key) != nullptr; }
@@ -56,6 +65,8 @@ class TableReader {
     }
 
   private:
+    bool plain(std::string_view key, const std::string &text); ///< fit to be shown
+    bool word_of(std::string_view key, std::string &typed, const std::vector<std::string> &words);
     bool bare_load(std::string_view key, double &into, double most, const char *expected);
     const toml::node *node(std::string_view key) const { return table_ ? table_->get(key) : nullptr; }
     const toml::node *take(std::string_view key); ///< names the key and notes where it stands

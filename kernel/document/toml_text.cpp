@@ -47,6 +47,13 @@ std::string toml_text(double value) {
     return spell_number(value);
 }
 
+std::string inline_table(const std::vector<std::pair<std::string, std::string>> &keys) {
+    std::string all;
+    for (const auto &[key, value] : keys)
+        all += (all.empty() ? " " : ", ") + key + " = " + value;
+    return "{" + all + " }";
+}
+
 std::string load_text(double kpa, UnitSystem system) {
     constexpr std::string_view metric = " kPa";
     std::string text = spell_load(kpa, system);

@@ -5,6 +5,8 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 namespace roundlay {
 
@@ -16,6 +18,9 @@ std::string toml_text(Length value, UnitSystem system);
 std::string toml_text(Slope value);
 /// `0.5`, exact. Finite values only.
 std::string toml_text(double value);
+
+/// `{ a = 1, b = "x" }` of keys and the texts of their values.
+std::string inline_table(const std::vector<std::pair<std::string, std::string>> &keys);
 
 /// A load in kPa: a number where the units are metric and it may stand without its unit, else text with its
 /// unit; the one that is much shorter.

@@ -1,6 +1,7 @@
 // The format's words for what is chosen among few, as they are written.
 #pragma once
 
+#include "kernel/record/record.h"
 #include "kernel/shell/shell.h"
 
 #include <optional>
@@ -27,6 +28,14 @@ template <> std::span<const Word<Fabric>> words();
 template <> std::span<const Word<SettlingRuleName>> words();
 template <> std::span<const Word<PocketKind>> words();
 template <> std::span<const Word<BoreUse>> words();
+template <> std::span<const Word<Certainty>> words();
+template <> std::span<const Word<TwoFields>> words();
+template <> std::span<const Word<NoteUnit>> words();
+template <> std::span<const Word<ReadFrom>> words();
+template <> std::span<const Word<FoundFace>> words();
+template <> std::span<const Word<Soundness>> words();
+template <> std::span<const Word<PegState>> words();
+template <> std::span<const Word<Season>> words();
 
 template <typename T> const char *word(T value) {
     for (const Word<T> &each : words<T>())

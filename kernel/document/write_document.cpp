@@ -11,7 +11,7 @@ namespace {
 /// Builds the text line by line.
 class Writer {
   public:
-    explicit Writer(const Shell &shell) : shell_(shell) {}
+    explicit Writer(const Whole &whole) : whole_(whole), shell_(whole.shell) {}
 
     std::string take() { return std::move(text_); }
     void opening_words();
@@ -28,6 +28,7 @@ class Writer {
     void entries(const Section &section);
     void entry(const Section &section, const void *owner, const void *base);
 
+    const Whole &whole_;
     const Shell &shell_;
     std::string text_;
 };
@@ -65,27 +66,33 @@ void Writer::entry(const Section &section, const void *owner, const void *base) 
     line(header(section));
     comment(section.table->under_header);
     items(*section.table, owner, base, true);
+    for (const Section &inner :
+         section.table->lists) // under the header of their entry, before those of others
+        if (inner.in_lines && inner.size(owner) > 0)
+            line(inner.table->key() + " = " +
+                 entries_text(stated_list(inner, owner, shell_, shell_.units), "\n"));
     for (const Section &inner : section.table->lists)
-        for (std::size_t i = 0; i < inner.size(owner); ++i)
+        for (std::size_t i = 0; !inner.in_lines && i < inner.size(owner); ++i)
             entry(inner, inner.at(owner, i), inner.fresh(shell_).get());
 }
 
 void Writer::once(const Section &section) {
-    if (section.only_where_other && state_alike(section, shell_, Shell())) return;
+    if (section.only_where_other && state_alike(section, whole_, {Shell(), Record()})) return;
     line("");
     comment(section.table->comment);
-    entry(section, section.of(&shell_), section.fresh(shell_).get());
+    entry(section, section.of(whole_.around(section)), section.fresh(shell_).get());
 }
 
 void Writer::entries(const Section &section) {
     const Table &table = *section.table;
-    const std::size_t size = section.size(&shell_);
+    const void *around = whole_.around(section);
+    const std::size_t size = section.size(around);
     const auto base = section.fresh(shell_);
     if (size == 0 && section.missing) line(""), comment(table.comment); // for whoever states the first
     for (std::size_t i = 0; i < size; ++i) {
         line("");
         if (i == 0 || table.comment_each) comment(table.comment);
-        entry(section, section.at(&shell_, i), base.get());
+        entry(section, section.at(around, i), base.get());
     }
 }
 
@@ -98,8 +105,9 @@ void Writer::section(const Section &section) {
 
 } // namespace
 
-std::string write_document(const Shell &shell) {
-    Writer writer(shell);
+std::string write_document(const Shell &shell, const Record &record) {
+    const Whole whole{shell, record};
+    Writer writer(whole);
     writer.opening_words();
     for (const Section &section : sections())
         writer.section(section);

@@ -1,6 +1,6 @@
 #include "kernel/record/check_names.h"
 
-#include "kernel/record/readings.h"
+#include "kernel/record/numbers.h"
 
 #include <algorithm>
 #include <map>
@@ -115,7 +115,8 @@ void Names::check_plane(const std::string &path, const std::string &plane) {
 void Names::check_tag(std::size_t index) {
     const std::string &tag = record_.logs[index].tag;
     if (tag.empty())
-        refuse(log_path(index), said("a log has no tag: give it one of its own, which it keeps for ever"));
+        refuse(log_path(index) + ".tag",
+               said("a log has no tag: give it one of its own, which it keeps for ever"));
     else if (logs_.at(tag) != index)
         refuse(log_path(index) + ".tag",
                said("two logs have the tag %1: give each its own, which it keeps for ever", tag));

@@ -1,6 +1,6 @@
 #include "kernel/record/check_numbers.h"
 
-#include "kernel/record/readings.h"
+#include "kernel/record/numbers.h"
 
 #include <algorithm>
 #include <map>
@@ -13,18 +13,18 @@ constexpr double longest = 100'000; // mm, as of a wall
 constexpr double thickest = 2'000;
 
 /// Nothing where it is a length that such a number can be.
-std::optional<Said> out_of_range(const Reading &reading, Range range) {
+std::optional<Said> out_of_range(const NotedLength &reading, NumberRange range) {
     const double mm = reading.value->mm();
-    const double most = range == Range::size || range == Range::gap ? thickest : longest;
+    const double most = range == NumberRange::size || range == NumberRange::gap ? thickest : longest;
     switch (range) {
-    case Range::size:
+    case NumberRange::size:
         if (mm > 0 && mm <= most) break;
         return said("%1 is not over 0 and up to %2: look at the sheet again", reading.written, in_mm(most));
-    case Range::along:
-    case Range::gap:
+    case NumberRange::along:
+    case NumberRange::gap:
         if (mm >= 0 && mm <= most) break;
         return said("%1 is not from 0 to %2: look at the sheet again", reading.written, in_mm(most));
-    case Range::up_or_down:
+    case NumberRange::up_or_down:
         if (mm >= -most && mm <= most) break;
         return said("%1 is over %2 up or down: look at the sheet again", reading.written, in_mm(most));
     }
@@ -34,25 +34,25 @@ std::optional<Said> out_of_range(const Reading &reading, Range range) {
 /// A number among those that should be much like it: heights of ends, the lengths of one wall.
 struct Among {
     std::string path;
-    const Reading *reading;
+    const NotedLength *reading;
 };
 using Alike = std::map<std::string, std::vector<Among>>;
 
 /// "found[].end[].height", and of a length along a log the wall as well.
-std::string likeness(const std::string &path, Range range, const FoundLog &log) {
+std::string likeness(const std::string &path, NumberRange range, const FoundLog &log) {
     std::string kind;
     bool inside = false;
     for (const char c : path) {
         inside = c == '[' || (inside && c != ']');
         if (!inside) kind += c;
     }
-    if (range == Range::along) kind += " of " + log.place.wall;
+    if (range == NumberRange::along) kind += " of " + log.place.wall;
     return kind;
 }
 
-bool is_compared(const std::string &path, Range range) {
+bool is_compared(const std::string &path, NumberRange range) {
     return path.starts_with("found[") &&
-           (range == Range::size || path.ends_with(".length") || path.ends_with(".between_shoulders"));
+           (range == NumberRange::size || path.ends_with(".length") || path.ends_with(".between_shoulders"));
 }
 
 double middle_of(const std::vector<Among> &all) {
@@ -82,7 +82,7 @@ void tell_strangers(const std::vector<Among> &all, std::vector<RecordProblem> &p
 
 std::vector<RecordProblem> read_numbers(Record &record) {
     std::vector<RecordProblem> problems;
-    each_number(record, [&](const NumberAt &at, Reading &reading) {
+    each_number(record, [&](const NumberAt &at, NotedLength &reading) {
         const NoteValue read = read_note(reading.written, notation_of(record, at.sheet));
         reading.value.reset();
         if (const auto *trouble = std::get_if<NoteTrouble>(&read)) {
@@ -98,7 +98,7 @@ std::vector<RecordProblem> read_numbers(Record &record) {
 void tell_strange_numbers(const Record &record, std::vector<RecordProblem> &problems) {
     Alike alike;
     for (std::size_t i = 0; i < record.logs.size(); ++i)
-        each_number_of(record.logs[i], log_path(i), [&](const NumberAt &at, const Reading &reading) {
+        each_number_of(record.logs[i], log_path(i), [&](const NumberAt &at, const NotedLength &reading) {
             if (reading.value && reading.value->mm() > 0 && is_compared(at.path, at.range))
                 alike[likeness(at.path, at.range, record.logs[i])].push_back({at.path, &reading});
         });

@@ -2,7 +2,7 @@
 
 #include "kernel/record/check_names.h"
 #include "kernel/record/check_numbers.h"
-#include "kernel/record/readings.h"
+#include "kernel/record/numbers.h"
 
 namespace roundlay {
 
@@ -21,7 +21,7 @@ class OneLog {
                  said("%1 between shoulders is more than the %2 over all: measure one of them again",
                       log_.between_shoulders.written, log_.length.written));
         check_zones();
-        past_end(log_.stations, "station", &Station::at, "at");
+        past_end(log_.stations, "station", &FoundStation::at, "at");
         past_end(log_.zones, "zone", &ConditionZone::to, "to");
         past_end(log_.tests, "test", &WoodTest::at, "at");
         past_end(log_.moistures, "moisture", &MoistureReading::at, "at");
@@ -51,11 +51,11 @@ class OneLog {
     }
 
     template <typename Part>
-    void past_end(const std::vector<Part> &parts, const std::string &list, Reading Part::*at,
+    void past_end(const std::vector<Part> &parts, const std::string &list, NotedLength Part::*at,
                   const char *key) {
         if (!log_.length.value) return;
         for (std::size_t i = 0; i < parts.size(); ++i) {
-            const Reading &reading = parts[i].*at;
+            const NotedLength &reading = parts[i].*at;
             if (reading.value && *reading.value > *log_.length.value)
                 tell(list + "[" + std::to_string(i) + "]." + key,
                      said("%1 lies past the end of the log, which is %2 long: measure one of them again",

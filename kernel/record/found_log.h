@@ -4,14 +4,14 @@
 // place. Its ends are named by their corner, for left and right swap between inside and outside.
 #pragma once
 
-#include "kernel/record/reading.h"
+#include "kernel/record/noted_length.h"
 
 #include <string>
 #include <vector>
 
 namespace roundlay {
 
-enum class Face { outside, inside, top, under };
+enum class FoundFace { outside, inside, top, under };
 
 /// What the wood of a zone is. Proposed by common practice, no source.
 enum class Soundness { sound, checked, soft, rotten, missing };
@@ -21,35 +21,35 @@ enum class PegState { found, missing, broken, sawn };
 enum class Season { spring, summer, autumn, winter };
 
 struct FoundEnd {
-    std::string corner;    ///< that it lies in; at an opening whatever tells the ends apart
-    Reading height, width; ///< of the log at the shoulder
-    Reading shoulder_outside, shoulder_inside; ///< how high the tail is there ...
-    Reading end_outside, end_inside;           ///< ... and at its end, on both faces
-    Reading overhang;                          ///< past the crossing wall
-    Reading gap;                               ///< between the tail and what it lies on
-    Reading level;                             ///< of the log's upper edge, up or down from the plane
-    std::string plane;                         ///< that the level is read from
-    std::string joint;                         ///< what kind it is, and how it sheds water
+    std::string corner;        ///< that it lies in; at an opening whatever tells the ends apart
+    NotedLength height, width; ///< of the log at the shoulder
+    NotedLength shoulder_outside, shoulder_inside; ///< how high the tail is there ...
+    NotedLength end_outside, end_inside;           ///< ... and at its end, on both faces
+    NotedLength overhang;                          ///< past the crossing wall
+    NotedLength gap;                               ///< between the tail and what it lies on
+    NotedLength level;                             ///< of the log's upper edge, up or down from the plane
+    std::string plane;                             ///< that the level is read from
+    std::string joint;                             ///< what kind it is, and how it sheds water
     std::string note;
     bool operator==(const FoundEnd &) const = default;
 };
 
 /// A place along the log where it was measured: mid-length, both sides of openings.
-struct Station {
-    Reading at; ///< running, from the log's zero
-    Reading height, width;
-    Reading gap_below, gap_above;
-    Reading level;
+struct FoundStation {
+    NotedLength at; ///< running, from the log's zero
+    NotedLength height, width;
+    NotedLength gap_below, gap_above;
+    NotedLength level;
     std::string plane;
     std::string note;
-    bool operator==(const Station &) const = default;
+    bool operator==(const FoundStation &) const = default;
 };
 
 struct ConditionZone {
     Soundness what = Soundness::sound;
-    Reading from, to; ///< running, from the log's zero
-    std::vector<Face> faces;
-    Reading depth;
+    NotedLength from, to; ///< running, from the log's zero
+    std::vector<FoundFace> faces;
+    NotedLength depth;
     std::string note;
     bool operator==(const ConditionZone &) const = default;
 };
@@ -57,9 +57,9 @@ struct ConditionZone {
 /// What was tried and what it showed: never a verdict.
 struct WoodTest {
     std::string tool; ///< probe, pick, hammer, drill
-    Reading at;
-    std::optional<Face> face;
-    Reading depth;
+    NotedLength at;
+    std::optional<FoundFace> face;
+    NotedLength depth;
     std::string showed;
     std::string by, on;
     bool operator==(const WoodTest &) const = default;
@@ -68,9 +68,9 @@ struct WoodTest {
 /// Moisture is not decay, and says little without its depth and season.
 struct MoistureReading {
     double percent = 0; ///< of ovendry mass
-    Reading at;
-    std::optional<Face> face;
-    Reading depth;
+    NotedLength at;
+    std::optional<FoundFace> face;
+    NotedLength depth;
     std::optional<Season> season;
     std::string probe;
     std::string by, on;
@@ -79,8 +79,8 @@ struct MoistureReading {
 
 struct FoundPeg {
     PegState state = PegState::found;
-    Reading at;
-    Reading diameter, depth;
+    NotedLength at;
+    NotedLength diameter, depth;
     std::string note;
     bool operator==(const FoundPeg &) const = default;
 };
@@ -88,7 +88,7 @@ struct FoundPeg {
 /// What was cut after the house was built: an end cut flush, a kerf, an overhang left where a wall ran on.
 struct LaterCut {
     std::string what;
-    Reading at;
+    NotedLength at;
     std::string why; ///< one thinks so
     bool operator==(const LaterCut &) const = default;
 };
@@ -115,13 +115,13 @@ struct FoundLog {
     std::string sheet;    ///< that its numbers stand on
     std::string by, on;   ///< who says so and when, where a number does not say itself
 
-    std::string zero; ///< the corner that running dimensions start from
-    Reading length;   ///< over all
-    Reading between_shoulders;
+    std::string zero;   ///< the corner that running dimensions start from
+    NotedLength length; ///< over all
+    NotedLength between_shoulders;
     std::string butt; ///< the corner at which its butt end lies
-    Reading bow;      ///< how far its middle stands out of the line between its ends
-    std::optional<Face> bow_to;
-    Reading wind; ///< how far an edge at one end stands out of the plane of the other end
+    NotedLength bow;  ///< how far its middle stands out of the line between its ends
+    std::optional<FoundFace> bow_to;
+    NotedLength wind; ///< how far an edge at one end stands out of the plane of the other end
 
     std::string species;
     FaceFinish finish;
@@ -134,7 +134,7 @@ struct FoundLog {
     std::string decision;  ///< do
 
     std::vector<FoundEnd> ends; ///< two at most
-    std::vector<Station> stations;
+    std::vector<FoundStation> stations;
     std::vector<ConditionZone> zones;
     std::vector<WoodTest> tests;
     std::vector<MoistureReading> moistures;

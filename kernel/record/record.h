@@ -20,13 +20,13 @@ struct FieldSheet {
     bool operator==(const FieldSheet &) const = default;
 };
 
-enum class WallSide { outside, inside };
+enum class ReadFrom { outside, inside };
 
 struct RecordedWall {
     std::string wall;
-    WallSide read_from =
-        WallSide::outside; ///< the side that somebody stands on who calls its ends left and right
-    Reading length;
+    ReadFrom read_from =
+        ReadFrom::outside; ///< the side that somebody stands on who calls its ends left and right
+    NotedLength length;
     std::string sheet, note;
     bool operator==(const RecordedWall &) const = default;
 };
@@ -35,10 +35,10 @@ struct RecordedWall {
 struct RecordedCorner {
     std::string name;
     std::vector<std::string> walls; ///< that meet in it
-    Reading level;                  ///< up or down from the plane
+    NotedLength level;              ///< up or down from the plane
     std::string plane;
-    Reading lean_first, lean_second; ///< of its arris on the faces of the two walls, outward
-    Reading lean_over;               ///< the height that they are measured over
+    NotedLength lean_first, lean_second; ///< of its arris on the faces of the two walls, outward
+    NotedLength lean_over;               ///< the height that they are measured over
     std::string sheet, note;
     bool operator==(const RecordedCorner &) const = default;
 };
@@ -46,7 +46,7 @@ struct RecordedCorner {
 /// From corner to corner through the house: what tells how far it is off square.
 struct Diagonal {
     std::string from, to;
-    Reading length;
+    NotedLength length;
     std::string sheet;
     bool operator==(const Diagonal &) const = default;
 };

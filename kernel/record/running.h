@@ -2,7 +2,7 @@
 #pragma once
 
 #include "kernel/measure/said.h"
-#include "kernel/record/reading.h"
+#include "kernel/record/noted_length.h"
 
 #include <span>
 #include <string_view>
@@ -19,8 +19,8 @@ std::variant<std::vector<Length>, Said> parts_of(std::span<const Length> running
 /// its offset from the first, up or down.
 struct LevelPlane {
     std::string name;
-    Reading offset;    ///< over the plane that all offsets are told from; not taken: it is that plane
-    std::string where; ///< its marks on the house
+    NotedLength offset; ///< over the plane that all offsets are told from; not taken: it is that plane
+    std::string where;  ///< its marks on the house
     std::string sheet;
     bool operator==(const LevelPlane &) const = default;
 };

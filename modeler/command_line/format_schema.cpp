@@ -1,6 +1,7 @@
 #include "modeler/command_line/format_schema.h"
 
 #include "kernel/document/limits.h"
+#include "kernel/document/noted_text.h"
 #include "kernel/document/reference.h"
 #include "kernel/measure/load.h"
 
@@ -57,6 +58,23 @@ struct TypeOf {
     Json operator()(const WallName &) const { return {{"type", "string"}}; }
     Json operator()(const WallPair &) const {
         return {{"type", "array"}, {"items", {{"type", "string"}}}, {"minItems", 2}, {"maxItems", 2}};
+    }
+    Json operator()(const Texts &) const {
+        return {{"type", "array"},
+                {"items", {{"type", "string"}, {"maxLength", limits::name_characters}}},
+                {"maxItems", limits::texts}};
+    }
+    Json operator()(const SomeOf &kind) const {
+        return {{"type", "array"}, {"items", (*this)(OneOf{kind.words})}, {"maxItems", limits::texts}};
+    }
+    Json operator()(const Noted &) const {
+        const Json text = {{"type", "string"}, {"maxLength", limits::name_characters}};
+        Json parts = {{"note", text}, {"is", (*this)(OneOf{certainty_words()})}, {"by", text}, {"on", text}};
+        return {{"anyOf",
+                 {text, Json{{"type", "object"},
+                             {"additionalProperties", false},
+                             {"properties", std::move(parts)},
+                             {"required", {"note"}}}}}};
     }
     /// The words first, which editors offer; then what is read as one of them.
     Json operator()(const OneOf &kind) const {

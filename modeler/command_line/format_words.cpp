@@ -36,6 +36,11 @@ std::string wrapped(const std::string &lead, std::size_t margin, const std::stri
 constexpr std::pair<const char *, const char *> values[] = {
     {"a length",
      "in quotes, with its unit: \"8 1/2 in\", \"7 ft 6 in\", \"230 mm\", \"2.4 m\"; 0 needs none"},
+    {"a length as noted",
+     "in quotes, as it stands on the field sheet: \"3.10.1\" where the record states its denominator, or "
+     "with "
+     "its unit; more can be said of it: { note = \"3.10.1\", is = \"proposed\", by = \"R. Hale\", on = "
+     "\"3 May\" }, where is takes \"measured\", \"proposed\" or \"contradicted\""},
     {"a slope", "in quotes, as a rise on a run or in degrees: \"1:8\", \"1 in 8\", \"7 deg\""},
     {"a direction",
      "in quotes, a compass word or degrees from one to another: \"east\", \"north-west\", \"30 deg "

@@ -3,6 +3,7 @@
 #include "kernel/document/key.h"
 #include "kernel/measure/load.h"
 #include "kernel/measure/spelling.h"
+#include "kernel/record/check_record.h"
 #include "kernel/shell/close_plan.h"
 
 #include <rapidcheck.h>
@@ -81,6 +82,38 @@ std::string free_name(const Shell &shell, const std::string &of) {
     return std::string(1, static_cast<char>('A' + taken)) + *rc::gen::element<std::string>("", "x", "2");
 }
 
+/// As somebody could have noted it, over 0 and up to 2 m; 3.10 and 3.10.1 may stay open.
+std::string any_note() {
+    const auto number = [](int low, int high) { return std::to_string(*inRange(low, high)); };
+    switch (*inRange(0, 5)) {
+    case 0:
+        return number(0, 6) + "." + number(1, 12) + "." + number(0, 4);
+    case 1:
+        return number(0, 2) + "." + number(1, 10);
+    case 2:
+        return number(1, 2001) + " mm";
+    case 3:
+        return number(1, 78) + " " + number(1, 8) + "/8 in";
+    default:
+        return number(0, 6) + "\u2032\u2014" + number(1, 12) + "\u2033";
+    }
+}
+
+NotedLength any_noted() {
+    NotedLength length{.written = any_note()};
+    if (once_in(3)) length.certainty = *rc::gen::element(Certainty::proposed, Certainty::contradicted);
+    if (once_in(3)) length.by = any_name();
+    if (once_in(3)) length.on = any_name();
+    return length;
+}
+
+ManyTexts some_of(const ManyTexts &words) {
+    ManyTexts some;
+    for (const std::string &word : words)
+        if (once_in(3)) some.push_back(word);
+    return some;
+}
+
 /// Over all that the kind takes.
 struct AnyValue {
     const Shell &shell;
@@ -110,6 +143,9 @@ struct AnyValue {
     Value operator()(const WallName &) const { return any_wall(shell); }
     Value operator()(const WallPair &) const { return TwoNames(any_wall(shell), any_wall(shell)); }
     Value operator()(const OneOf &kind) const { return *rc::gen::elementOf(kind.words); }
+    Value operator()(const SomeOf &kind) const { return some_of(kind.words); }
+    Value operator()(const Texts &) const { return some_of({any_name(), any_name(), "IV"}); }
+    Value operator()(const Noted &) const { return any_noted(); }
 };
 
 void draw_key(const Key &key, void *owner, const Shell &shell) {
@@ -241,6 +277,39 @@ void add_section(const Section &section, Shell &shell) {
         add_entry(section, &shell, shell);
 }
 
+/// A denominator is one of three.
+void mend(Notation &notation) {
+    if (notation.denominator) notation.denominator = *rc::gen::element(4, 8, 16);
+}
+
+template <typename Part> void name_apart(std::vector<Part> &parts) {
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        parts[i].name += std::to_string(i);
+}
+
+/// What refers to other logs names one that is there; ends are told apart, zones run forward.
+void mend(FoundLog &log, std::size_t index, const std::vector<FoundLog> &all) {
+    log.tag += std::to_string(index);
+    log.scarfed_to.clear(), log.replaces.clear();
+    if (index > 0 && once_in(3)) log.scarfed_to = {all[index - 1].tag};
+    if (index > 0 && once_in(3)) log.replaces = all[index - 1].tag;
+    for (std::size_t i = 0; i < log.ends.size(); ++i)
+        log.ends[i].corner += std::to_string(i);
+    for (ConditionZone &zone : log.zones)
+        if (zone.from.is_taken()) zone.from.written = "0 mm";
+}
+
+void mend(Record &record) {
+    mend(record.notation);
+    for (FieldSheet &sheet : record.sheets)
+        mend(sheet.notation);
+    name_apart(record.sheets);
+    name_apart(record.planes);
+    name_apart(record.corners);
+    for (std::size_t i = 0; i < record.logs.size(); ++i)
+        mend(record.logs[i], i, record.logs);
+}
+
 } // namespace
 
 std::vector<Wall> any_walls() {
@@ -263,8 +332,25 @@ Shell any_statements(const std::vector<Wall> &walls) {
     Shell shell;
     shell.walls = walls;
     for (const Section &section : sections())
-        add_section(section, shell);
+        if (!section.of_record) add_section(section, shell);
     return shell;
+}
+
+Record any_record() {
+    const Shell shell;
+    Record record;
+    for (const Section &section : sections()) {
+        if (!section.of_record) continue;
+        if (!section.is_list()) draw_whole(*section.table, &record, shell);
+        for (const Section &inner : section.table->lists)
+            for (int i = section.is_list() ? 0 : *inRange(0, 3); i > 0; --i)
+                add_entry(inner, &record, shell);
+        for (int i = section.is_list() ? *inRange(0, 4) : 0; i > 0; --i)
+            add_entry(section, &record, shell);
+    }
+    mend(record);
+    read_numbers(record);
+    return record;
 }
 
 } // namespace roundlay::test

@@ -1,6 +1,7 @@
 // Random statements: every key that the format describes, over the whole range that it takes.
 #pragma once
 
+#include "kernel/record/record.h"
 #include "kernel/shell/shell.h"
 
 namespace roundlay::test {
@@ -11,5 +12,8 @@ Shell any_statements();
 /// The same over walls that are given: its parts fit those of any other shell over the same walls.
 Shell any_statements(const std::vector<Wall> &walls);
 std::vector<Wall> any_walls();
+
+/// A record that holds no contradiction that is refused, its numbers read. Some stay open.
+Record any_record();
 
 } // namespace roundlay::test

@@ -99,6 +99,7 @@ TEST_CASE("A new statement stands at the end of its table, in its manner") {
         {"[t]\nk = 1\na.b  = 1\n", "t.x", "3", "[t]\nk = 1\na.b  = 1\nx = 3\n"},
         // a new table
         {"k = 1\n", "a.x", "2", "k = 1\n\n[a]\nx = 2\n"},
+        {"[a.b]\n", "a.x", "2", "[a.b]\n\n[a]\nx = 2\n"},
         {"k = 1", "a.x", "2", "k = 1\n\n[a]\nx = 2"},
         {"k = 1\r\n", "a.x", "2", "k = 1\r\n\r\n[a]\r\nx = 2\r\n"},
         {"", "a.x", "2", "[a]\nx = 2\n"},
@@ -180,7 +181,6 @@ TEST_CASE("What cannot be edited is refused and says why") {
         {"a = 1\n", "a.b", "1", "what should hold it is no table"},
         {"[[a]]\n", "a[1].b", "1", "there is no table or entry to put it in"},
         {"a = 1\n", "b.c.d", "1", "there is no table or entry to put it in"},
-        {"[a.b]\n", "a.c", "1", "it is written in a way that only a person can edit"},
         {"a.b.c = 1\n", "a.x", "1", "it is written in a way that only a person can edit"},
         {"a = 1\n", "b", nullptr, "there is no such statement"},
         {"[[a]]\n", "a", nullptr, "this is a list of tables; name one entry"},

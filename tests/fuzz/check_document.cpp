@@ -31,14 +31,15 @@ std::optional<std::string> check_problems(const ReadResult &result, std::size_t 
     return std::nullopt;
 }
 
-std::optional<std::string> check_written(const Shell &shell) {
-    const std::string text = write_document(shell);
+std::optional<std::string> check_written(const Shell &shell, const Record &record) {
+    const std::string text = write_document(shell, record);
     const ReadResult again = read_document(text, "written");
     if (!again.shell)
         return "what was read cannot be written: " + to_text(again.problems.front()) + "\n" + text;
     // Lengths and slopes that nobody could have typed are written as the nearest that somebody could: from
     // then on they stay.
-    if (*again.shell != shell && write_document(*again.shell) != text)
+    if (again.record != record) return "the record reads otherwise:\n" + text;
+    if (*again.shell != shell && write_document(*again.shell, again.record) != text)
         return "what was written reads otherwise:\n" + text;
     return std::nullopt;
 }
@@ -71,7 +72,7 @@ std::optional<std::string> broken_promise(std::string_view bytes) {
     const ReadResult result = document.read();
     if (auto broken = check_problems(result, bytes.size())) return broken;
     if (result.shell)
-        if (auto broken = check_written(*result.shell)) return broken;
+        if (auto broken = check_written(*result.shell, result.record)) return broken;
     return check_edits(document);
 }
 

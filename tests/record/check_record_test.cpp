@@ -11,7 +11,7 @@ using namespace roundlay;
 
 namespace {
 
-Reading noted(const char *written) {
+NotedLength noted(const char *written) {
     return {.written = written};
 }
 
@@ -68,7 +68,7 @@ const std::vector<Case> cases{
      "found[0].length", "400.0.0 is not from 0 to 100000 mm"},
     {"one tag twice", [](Record &r) { r.logs[4].tag = "A 1.2"; }, true, "found[4].tag",
      "two logs have the tag A 1.2"},
-    {"no tag", [](Record &r) { r.logs[4].tag = ""; }, true, "found[4]", "a log has no tag"},
+    {"no tag", [](Record &r) { r.logs[4].tag = ""; }, true, "found[4].tag", "a log has no tag"},
     {"a log that is not there", [](Record &r) { r.logs[2].replaces = "A 1.9"; }, true, "found[2].replaces",
      "no log of the record has the tag A 1.9"},
     {"one scarfed to itself", [](Record &r) { r.logs[2].scarfed_to = {"A 1.3"}; }, true,

@@ -2961,6 +2961,178 @@
         <translation>cette clé dans un [[log]] sans &quot;piece&quot;</translation>
     </message>
     <message>
+        <source>its tag, which no other log has: tag = &quot;A 1.1&quot;</source>
+        <translation>son repère, qu’aucune autre pièce n’a : tag = &quot;A 1.1&quot;</translation>
+    </message>
+    <message>
+        <source>the corner it lies in: corner = &quot;NE&quot;</source>
+        <translation>l’angle où il se trouve : corner = &quot;NE&quot;</translation>
+    </message>
+    <message>
+        <source>a number from 0 to 300</source>
+        <translation>un nombre de 0 à 300</translation>
+    </message>
+    <message>
+        <source>the moisture: percent = 18</source>
+        <translation>l’humidité : percent = 18</translation>
+    </message>
+    <message>
+        <source>its number or name: name = &quot;3&quot;</source>
+        <translation>son numéro ou son nom : name = &quot;3&quot;</translation>
+    </message>
+    <message>
+        <source>its name: name = &quot;L1&quot;</source>
+        <translation>son nom : name = &quot;L1&quot;</translation>
+    </message>
+    <message>
+        <source>the name of the wall: wall = &quot;A&quot;</source>
+        <translation>le nom du mur : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>its name: name = &quot;NE&quot;</source>
+        <translation>son nom : name = &quot;NE&quot;</translation>
+    </message>
+    <message>
+        <source>a corner: from = &quot;NE&quot;</source>
+        <translation>un angle : from = &quot;NE&quot;</translation>
+    </message>
+    <message>
+        <source>a corner: to = &quot;SW&quot;</source>
+        <translation>un angle : to = &quot;SW&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has too many texts</source>
+        <translation>« %1 » a trop de textes</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>a length as it was noted, in quotes, such as &quot;3.10.1&quot; or &quot;215 mm&quot;</source>
+        <translation>une longueur comme elle a été notée, entre guillemets, comme &quot;3.10.1&quot; ou &quot;215 mm&quot;</translation>
+    </message>
+    <message>
+        <source>the length as it was noted: note = &quot;3.10.1&quot;</source>
+        <translation>la longueur comme elle a été notée : note = &quot;3.10.1&quot;</translation>
+    </message>
+    <message>
+        <source>%1 between shoulders is more than the %2 over all: measure one of them again</source>
+        <translation>%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux</translation>
+    </message>
+    <message>
+        <source>%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or sixteenths of an inch</source>
+        <translation>%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce</translation>
+    </message>
+    <message>
+        <source>%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means</source>
+        <translation>%1 a deux nombres et peut être des pieds.pouces ou des pieds décimaux : indiquez ce que la feuille entend</translation>
+    </message>
+    <message>
+        <source>%1 is %2, where others like it are about %3: was it noted in another unit?</source>
+        <translation>%1 fait %2, alors que d’autres du même genre font environ %3 : a-t-il été noté dans une autre unité ?</translation>
+    </message>
+    <message>
+        <source>%1 is not from 0 to %2: look at the sheet again</source>
+        <translation>%1 n’est pas de 0 à %2 : revoyez la feuille</translation>
+    </message>
+    <message>
+        <source>%1 is not over 0 and up to %2: look at the sheet again</source>
+        <translation>%1 n’est pas au-dessus de 0 et jusqu’à %2 : revoyez la feuille</translation>
+    </message>
+    <message>
+        <source>%1 is not read as a length from its character %2 on: write feet.inches.parts such as 3.10.1, or a number with its unit such as 8 1/2 in or 215 mm</source>
+        <translation>%1 ne se lit pas comme une longueur à partir de son caractère %2 : écrivez pieds.pouces.parties comme 3.10.1, ou un nombre avec son unité comme 8 1/2 in ou 215 mm</translation>
+    </message>
+    <message>
+        <source>%1 is over %2 up or down: look at the sheet again</source>
+        <translation>%1 dépasse %2 vers le haut ou le bas : revoyez la feuille</translation>
+    </message>
+    <message>
+        <source>%1 is stated twice: give each its own name</source>
+        <translation>%1 est indiqué deux fois : donnez à chacun son propre nom</translation>
+    </message>
+    <message>
+        <source>%1 lies past the end of the log, which is %2 long: measure one of them again</source>
+        <translation>%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux</translation>
+    </message>
+    <message>
+        <source>a log has no tag: give it one of its own, which it keeps for ever</source>
+        <translation>une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours</translation>
+    </message>
+    <message>
+        <source>a moisture says little without its season and the depth of its probe: state both</source>
+        <translation>une humidité dit peu sans sa saison et la profondeur de sa sonde : indiquez les deux</translation>
+    </message>
+    <message>
+        <source>a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16</source>
+        <translation>une feuille compte en quarts, huitièmes ou seizièmes de pouce : indiquez 4, 8 ou 16</translation>
+    </message>
+    <message>
+        <source>both ends of the log are in corner %1: ends are told apart by their corner</source>
+        <translation>les deux bouts de la pièce sont dans l’angle %1 : les bouts se distinguent par leur angle</translation>
+    </message>
+    <message>
+        <source>log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is scarfed to which</source>
+        <translation>la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou laquelle remplace l’autre ou lui est entée</translation>
+    </message>
+    <message>
+        <source>log %1 names itself: name the other log</source>
+        <translation>la pièce %1 se nomme elle-même : nommez l’autre pièce</translation>
+    </message>
+    <message>
+        <source>log %1 replaces itself by way of others: one of them came first</source>
+        <translation>la pièce %1 se remplace elle-même à travers d’autres : l’une d’elles était la première</translation>
+    </message>
+    <message>
+        <source>no end of the log lies in corner %1: name an end&apos;s corner</source>
+        <translation>aucun bout de la pièce ne se trouve dans l’angle %1 : nommez l’angle d’un bout</translation>
+    </message>
+    <message>
+        <source>no level plane of the record is called %1: state it with its offset</source>
+        <translation>aucun plan de niveau du relevé ne s’appelle %1 : indiquez-le avec son décalage</translation>
+    </message>
+    <message>
+        <source>no log of the record has the tag %1: record it, even where it is missing, or mend the tag</source>
+        <translation>aucune pièce du relevé n’a le repère %1 : relevez-la, même si elle manque, ou corrigez le repère</translation>
+    </message>
+    <message>
+        <source>no other log says that it was cut from %1, and none is called so: look whether the name is the same in its other pieces</source>
+        <translation>aucune autre pièce ne dit venir de %1, et aucune ne s’appelle ainsi : voyez si le nom est le même dans ses autres morceaux</translation>
+    </message>
+    <message>
+        <source>no sheet of the record is called %1: state it with its denominator</source>
+        <translation>aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur</translation>
+    </message>
+    <message>
+        <source>the comma of %1 can part thousands or decimals: write the number without it, or with a point</source>
+        <translation>la virgule de %1 peut séparer des milliers ou des décimales : écrivez le nombre sans elle, ou avec un point</translation>
+    </message>
+    <message>
+        <source>the second field of %1 is inches and not under 12: look at the sheet again, and write feet, inches and parts</source>
+        <translation>le deuxième nombre de %1 est en pouces et n’est pas sous 12 : revoyez la feuille, et écrivez pieds, pouces et parties</translation>
+    </message>
+    <message>
+        <source>the third field of %1 is not under %2, which is the denominator of its sheet: look at the sheet again, or state another denominator</source>
+        <translation>le troisième nombre de %1 n’est pas sous %2, le dénominateur de sa feuille : revoyez la feuille, ou indiquez un autre dénominateur</translation>
+    </message>
+    <message>
+        <source>the zone ends at %1, before its beginning at %2: put the two in order</source>
+        <translation>la zone finit à %1, avant son début à %2 : mettez les deux en ordre</translation>
+    </message>
+    <message>
+        <source>two logs have the tag %1: give each its own, which it keeps for ever</source>
+        <translation>deux pièces ont le repère %1 : donnez à chacune le sien, qu’elle garde pour toujours</translation>
+    </message>
+    <message>
+        <source>what its wood is like: what = &quot;rotten&quot;</source>
+        <translation>comment est son bois : what = &quot;rotten&quot;</translation>
+    </message>
+    <message>
+        <source>what became of the peg: state = &quot;missing&quot;</source>
+        <translation>ce que la cheville est devenue : state = &quot;missing&quot;</translation>
+    </message>
+    <message>
         <source>the wall it lies in: wall = &quot;A&quot;</source>
         <translation>le mur où elle se trouve : wall = &quot;A&quot;</translation>
     </message>
