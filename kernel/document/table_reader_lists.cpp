@@ -45,7 +45,7 @@ bool TableReader::noted(std::string_view key, NotedLength &into) {
     parts.text("on", read.on);
     parts.finish();
     read.certainty = *find_word<Certainty>(is);
-    into = std::move(read);
+    if (right && read.is_taken()) into = std::move(read); // else there is no number that anything is said of
     return right;
 }
 

@@ -120,6 +120,15 @@ TEST_CASE("Bounds and contradictions of a record are told at their place") {
                "no level plane of the record is called \"L2\"");
 }
 
+TEST_CASE("Where no number stands nothing is said of it") {
+    std::string text = surveyed().text();
+    text.replace(text.find("\"16.2.1\""), 8, "{ note = \"\", by = \"R. Hale\" }");
+    const ReadResult read = read_document(text, "x");
+    REQUIRE(read.shell);
+    CHECK(read.record.logs[0].length == NotedLength());
+    CHECK(read_document(write_document(*read.shell, read.record), "x").record == read.record);
+}
+
 TEST_CASE("Any record becomes a document and the same record again") {
     CHECK(rc::check([] {
         const Record record = test::any_record();
