@@ -1,6 +1,6 @@
 #include "kernel/levelling/pile.h"
 
-#include "kernel/levelling/csv_table.h"
+#include "kernel/csv/csv_table.h"
 #include "kernel/measure/character.h"
 #include "kernel/shell/limits.h"
 
@@ -164,7 +164,7 @@ std::string place_of(const RecordedLog &log) {
 CsvRead<PileLog> read_pile(std::string_view csv) {
     CsvReport report;
     const CsvTable table(csv,
-                         {{"mark", true, {"marque", "marque_sur_la_pièce"}},
+                         {{"mark", true, {"marque", "marque_sur_la_pièce"}, true},
                           {"length", true, {"longueur"}},
                           {"butt_height", true, {"hauteur_au_gros_bout"}},
                           {"tip_height", true, {"hauteur_au_petit_bout"}},
@@ -181,7 +181,7 @@ CsvRead<RecordedLog> read_record(std::string_view csv) {
                          {{"wall", true, {"mur"}},
                           {"round", true, {"rang"}},
                           {"piece", false, {"pièce"}},
-                          {"mark", false, {"marque", "marque_sur_la_pièce"}},
+                          {"mark", false, {"marque", "marque_sur_la_pièce"}, true},
                           {"left_height", false, {"hauteur_gauche", "hauteur_bout_gauche"}},
                           {"right_height", false, {"hauteur_droite", "hauteur_droit", "hauteur_bout_droit"}},
                           {"left_width", false, {"largeur_gauche", "largeur_bout_gauche"}},

@@ -1,9 +1,10 @@
 // A pile of measured logs, and a record of logs that lie in a house: read from CSV as people keep it.
 //
-// RFC 4180 with a header line, and what spreadsheets make of it: see csv_table.h. Lengths with their unit ("9
-// 1/4 in", "235 mm"), or the unit in the header.
+// RFC 4180 with a header line, and what spreadsheets make of it: see kernel/csv/csv_table.h. Lengths with
+// their unit ("9 1/4 in", "235 mm"), or the unit in the header.
 #pragma once
 
+#include "kernel/csv/csv_problem.h"
 #include "kernel/shell/shell.h"
 
 #include <optional>
@@ -32,11 +33,6 @@ struct RecordedLog {
     std::optional<Finish> finish;
     std::optional<Fabric> fabric;
     int line = 0; ///< of the CSV
-};
-
-struct CsvProblem {
-    int line = 0; ///< from 1
-    std::string message;
 };
 
 template <typename T> struct CsvRead {

@@ -3,7 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/text.h"
-#include "kernel/levelling/csv_report.h"
+#include "kernel/csv/csv_report.h"
 #include "kernel/measure/character.h"
 
 #include <algorithm>

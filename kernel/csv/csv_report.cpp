@@ -1,4 +1,4 @@
-#include "kernel/levelling/csv_report.h"
+#include "kernel/csv/csv_report.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "kernel/levelling/csv_rows.h"
+#include "kernel/csv/csv_rows.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "kernel/levelling/csv_text.h"
+#include "kernel/csv/csv_text.h"
 
 #include <array>
 #include <cstdint>

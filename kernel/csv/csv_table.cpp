@@ -1,7 +1,7 @@
-#include "kernel/levelling/csv_table.h"
+#include "kernel/csv/csv_table.h"
 
-#include "kernel/levelling/csv_header.h"
-#include "kernel/levelling/csv_text.h"
+#include "kernel/csv/csv_header.h"
+#include "kernel/csv/csv_text.h"
 #include "kernel/measure/character.h"
 #include "kernel/measure/nearest_name.h"
 
@@ -108,11 +108,12 @@ void CsvTable::read_headings() {
                                       "; known are " + names());
 }
 
-/// A mark may begin with #: then its row has all that a log needs.
-bool CsvTable::is_log(const CsvRow &remark) const {
+/// What names a row may begin with #: then the row has all that it needs.
+bool CsvTable::is_row(const CsvRow &remark) const {
     const std::string first = trimmed(remark.cells.front());
-    if (headings_.empty() || headings_.front().key != "mark" || first.size() < 2 || first[1] == ' ' ||
-        first[1] == '#')
+    const auto named =
+        std::ranges::find(known_, headings_.empty() ? "" : headings_.front().key, &CsvColumn::key);
+    if (named == known_.end() || !named->hash || first.size() < 2 || first[1] == ' ' || first[1] == '#')
         return false;
     return std::ranges::all_of(known_, [&](const CsvColumn &column) {
         const std::size_t at = column_of(column.key);
@@ -126,12 +127,13 @@ void CsvTable::take_rows(std::vector<CsvRow> rows, std::size_t header) {
         CsvRow &row = rows[i];
         if (i < header && !row.remark) above.push_back(std::to_string(row.line));
         if (i <= header) continue;
-        if (row.remark && is_log(row)) marks.push_back(std::to_string(row.line));
-        if (!row.remark || is_log(row)) rows_.push_back(std::move(row));
+        if (row.remark && is_row(row)) marks.push_back(std::to_string(row.line));
+        if (!row.remark || is_row(row)) rows_.push_back(std::move(row));
     }
     if (!above.empty()) report_->notice(header_.line, "left out above the header: line " + joined(above));
     if (!marks.empty())
-        report_->notice(header_.line, "taken for logs whose mark begins with #: line " + joined(marks) +
+        report_->notice(header_.line, "taken for logs whose " + headings_.front().key +
+                                          " begins with #: line " + joined(marks) +
                                           "; a blank behind the # makes a comment of a line");
 }
 

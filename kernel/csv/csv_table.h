@@ -7,9 +7,9 @@
 // is lost.
 #pragma once
 
-#include "kernel/levelling/csv_measure.h"
-#include "kernel/levelling/csv_report.h"
-#include "kernel/levelling/csv_rows.h"
+#include "kernel/csv/csv_measure.h"
+#include "kernel/csv/csv_report.h"
+#include "kernel/csv/csv_rows.h"
 
 namespace roundlay {
 
@@ -17,6 +17,9 @@ struct CsvColumn {
     std::string key;
     bool needed = false;
     std::vector<std::string> french = {}; ///< its French names; the first is told
+    /// As the first column its values may begin with #: such a row is no comment where it has all that is
+    /// needed.
+    bool hash = false;
 };
 
 class CsvTable {
@@ -55,7 +58,7 @@ class CsvTable {
     std::size_t column_of(const std::string &key) const;
     void read_headings();
     void take_rows(std::vector<CsvRow> rows, std::size_t header);
-    bool is_log(const CsvRow &remark) const;
+    bool is_row(const CsvRow &remark) const;
     std::string told(std::size_t row, const std::string &column, const CsvFault &fault) const;
     bool parted_at_comma(std::size_t row, std::size_t at) const;
     void tell_nameless() const;

@@ -1,7 +1,7 @@
 // The bytes of a table of logs, one by one: what stands at a line's end, at a file's end and beyond ASCII.
-#include "kernel/levelling/csv_measure.h"
-#include "kernel/levelling/csv_rows.h"
-#include "kernel/levelling/csv_text.h"
+#include "kernel/csv/csv_measure.h"
+#include "kernel/csv/csv_rows.h"
+#include "kernel/csv/csv_text.h"
 #include "tests/support/catch.h"
 
 using namespace roundlay;

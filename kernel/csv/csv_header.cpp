@@ -1,4 +1,4 @@
-#include "kernel/levelling/csv_header.h"
+#include "kernel/csv/csv_header.h"
 
 #include "kernel/measure/character.h"
 

@@ -1,4 +1,4 @@
-#include "kernel/levelling/csv_measure.h"
+#include "kernel/csv/csv_measure.h"
 
 #include "kernel/measure/measure.h"
 

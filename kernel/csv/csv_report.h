@@ -1,9 +1,10 @@
-// What is wrong with a file of logs, each kind of it said once.
+// What is wrong with a CSV file, each kind of it said once.
 #pragma once
 
-#include "kernel/levelling/pile.h"
+#include "kernel/csv/csv_problem.h"
 
-#include <map>
+#include <string>
+#include <vector>
 
 namespace roundlay {
 

@@ -2,8 +2,8 @@
 // looked for.
 #pragma once
 
-#include "kernel/levelling/csv_rows.h"
-#include "kernel/levelling/csv_table.h"
+#include "kernel/csv/csv_rows.h"
+#include "kernel/csv/csv_table.h"
 
 namespace roundlay {
 
