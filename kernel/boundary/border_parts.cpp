@@ -137,8 +137,9 @@ class Parting {
             ways_.push_back(edge);
             if (i + 1 < turned.size()) edge = {{turned[i]}, part, beyond({turned[i], turned[i + 1]})};
         }
+        const bool is_ring = uses.size() != 1;
         result_.parts[at(part)].loops.push_back(std::move(uses));
-        return uses.size() != 1;
+        return is_ring;
     }
 
     /// Every edge was found from both its sides: the first one stays.

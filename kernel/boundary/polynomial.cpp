@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstddef>
 #include <numbers>
 #include <utility>
 
@@ -114,6 +115,7 @@ std::vector<Vec3> poles_through(const std::vector<Vec3> &values) {
     std::vector<Vec3> poles(values.size());
     for (double Vec3::*axis : {&Vec3::x, &Vec3::y, &Vec3::z}) {
         std::vector<double> along;
+        along.reserve(values.size());
         for (const Vec3 &v : values)
             along.push_back(v.*axis);
         const std::vector<double> made = poles_through(along);
@@ -140,7 +142,7 @@ struct Part {
 
 Part part_at(const Polynomials &curve, double t) {
     const int part = std::clamp(static_cast<int>(t * curve.parts), 0, curve.parts - 1);
-    const auto from = curve.poles.begin() + part * curve.degree();
+    const auto from = curve.poles.begin() + std::ptrdiff_t(part) * curve.degree();
     return {{from, from + curve.degree() + 1}, t * curve.parts - part};
 }
 

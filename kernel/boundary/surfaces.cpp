@@ -96,7 +96,7 @@ std::vector<Vec3> fitted(const Follower &curve, double from, double to) {
             if (!p) return {};
             points.push_back(*p);
         }
-        const std::vector<Vec3> poles = poles_through(points);
+        std::vector<Vec3> poles = poles_through(points);
         const auto keeps = [&](double t) {
             const auto p = curve.at(from + t * (to - from));
             return p && length(*p - point_on(Polynomials{poles}, t)) < curve_fit;
