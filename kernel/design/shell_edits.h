@@ -35,10 +35,6 @@ std::optional<Shell> with_partition_there(const Shell &shell, const std::string 
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);
 
-inline bool is_dovetail(NotchKind kind) {
-    return kind == NotchKind::full_dovetail || kind == NotchKind::half_dovetail;
-}
-
 /// The shell with another kind of notch throughout. Saddles come with what round logs need, where it is not
 /// stated already: no gap, ends that run past, sticks as thick as their pitch asks. Saddles never stand among
 /// tails.

@@ -1,11 +1,25 @@
 #include "kernel/document/describe.h"
+#include "kernel/shell/notch_kinds.h"
 
 namespace roundlay::format {
 
 namespace {
 
 bool has_slope(const NotchRule &rule) {
-    return rule.kind == NotchKind::full_dovetail || rule.kind == NotchKind::half_dovetail;
+    return takes_slope(rule.kind);
+}
+
+const char *kinds_remark() {
+    static const std::string remark = [] {
+        std::string list;
+        for (const KindOfNotch &each : all_kinds_of_notch)
+            list += (list.empty()                     ? ""
+                     : each.kind == NotchKind::saddle ? " or "
+                                                      : ", ") +
+                    ('"' + std::string(each.name) + '"');
+        return list;
+    }();
+    return remark.c_str();
 }
 
 bool becomes_stated(const NotchRule &rule, const NotchRule &base) {
@@ -54,10 +68,7 @@ const TableOf<NotchRule> &notch_table() {
         {.name = "notch",
          .summary = "How the corners are cut.",
          .items = items<NotchRule>(
-             {one_of<&NotchRule::kind>(
-                  "kind", "which family of notches",
-                  {.remark =
-                       "\"full dovetail\", \"half dovetail\", \"square lap\", \"saddle\" or \"stated\""}),
+             {one_of<&NotchRule::kind>("kind", "which family of notches", {.remark = kinds_remark()}),
               slope<&NotchRule::slope>("slope", "s of a dovetail").used<has_slope>(),
               falling_slope<&NotchRule::along>(
                   "along",

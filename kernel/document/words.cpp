@@ -1,5 +1,9 @@
 #include "kernel/document/words.h"
 
+#include "kernel/shell/notch_kinds.h"
+
+#include <array>
+
 namespace roundlay {
 
 template <> std::span<const Word<UnitSystem>> words() {
@@ -9,11 +13,12 @@ template <> std::span<const Word<UnitSystem>> words() {
 }
 
 template <> std::span<const Word<NotchKind>> words() {
-    static constexpr Word<NotchKind> all[] = {{"full dovetail", NotchKind::full_dovetail},
-                                              {"half dovetail", NotchKind::half_dovetail},
-                                              {"square lap", NotchKind::square_lap},
-                                              {"stated", NotchKind::stated},
-                                              {"saddle", NotchKind::saddle}};
+    static const auto all = [] {
+        std::array<Word<NotchKind>, all_kinds_of_notch.size()> made{};
+        for (std::size_t i = 0; i < made.size(); ++i)
+            made[i] = {all_kinds_of_notch[i].name, all_kinds_of_notch[i].kind};
+        return made;
+    }();
     return all;
 }
 

@@ -1,6 +1,7 @@
 #include "modeler/command_line/new_shell.h"
 
 #include "kernel/design/new_shell.h"
+#include "kernel/shell/notch_kinds.h"
 #include "kernel/trade/species.h"
 #include "modeler/command_line/values.h"
 
@@ -122,16 +123,12 @@ Rounds rounds_of(const NewShellWords &w, const NewShell &sizes) {
 /// The short word, or the one that the document has.
 NotchKind notch_kind(const std::string &typed) {
     if (typed.empty()) return NotchKind::full_dovetail;
-    const std::string kind = one_of(
-        "notch", typed, {"full", "half", "square", "saddle", "full dovetail", "half dovetail", "square lap"});
-    if (kind.starts_with("half")) return NotchKind::half_dovetail;
-    if (kind.starts_with("square")) return NotchKind::square_lap;
-    return kind == "saddle" ? NotchKind::saddle : NotchKind::full_dovetail;
+    return *notch_called(one_of("notch", typed, words_for_notches()));
 }
 
 void state_slope(const NewShellWords &w, NotchRule &notch) {
     if (w.slope.empty()) return;
-    if (notch.kind == NotchKind::saddle || notch.kind == NotchKind::square_lap)
+    if (!takes_slope(notch.kind))
         throw UsageError("--slope is that of a dovetail; with --notch " + w.notch + " leave it out");
     notch.slope = slope_value("--slope", w.slope);
 }

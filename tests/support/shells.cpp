@@ -1,5 +1,6 @@
 #include "tests/support/shells.h"
 
+#include "kernel/shell/notch_kinds.h"
 #include "kernel/shell/shapes.h"
 
 #include <rapidcheck.h>
@@ -59,13 +60,21 @@ void add_any_openings(Shell &shell) {
     }
 }
 
+/// A kind of the tail family.
+NotchKind any_tail(bool stated_too) {
+    std::vector<NotchKind> kinds;
+    for (const KindOfNotch &each : all_kinds_of_notch)
+        if (each.slopes != NotchSlopes::none && (stated_too || each.slopes != NotchSlopes::stated))
+            kinds.push_back(each.kind);
+    return *rc::gen::elementOf(kinds);
+}
+
 /// A slope that leaves the least tail at both ends of the prism.
 void choose_notch(Shell &shell) {
     const double thickest = shell.thickness.mm() + 60; // walls may be thicker than the shell's own figure
     const double steepest = (shell.rounds.pitch->mm() / 2 - shell.notch.least_tail.mm()) / (2 * thickest);
     const double s = steepest * between(0, 95) / 100;
-    shell.notch.kind = *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail,
-                                         NotchKind::square_lap, NotchKind::stated);
+    shell.notch.kind = any_tail(true);
     shell.notch.slope = Slope::rise_per_run(s);
     shell.notch.along = Slope::rise_per_run(s * between(-100, 100) / 100);
     shell.notch.across = Slope::rise_per_run(-s * between(-100, 100) / 100);
@@ -192,9 +201,7 @@ void add_any_partitions(Shell &shell) {
 
 void add_any_own_notches(Shell &shell) {
     const double s = shell.notch.slope.ratio();
-    const auto kind = [] {
-        return *rc::gen::element(NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap);
-    };
+    const auto kind = [] { return any_tail(false); };
     for (int i = between(0, 2); i > 0; --i) {
         const std::size_t at =
             static_cast<std::size_t>(*rc::gen::inRange<int>(0, static_cast<int>(shell.walls.size())));

@@ -3,7 +3,7 @@
 #include "kernel/layout/fastenings/bore_marks.h"
 #include "kernel/measure/said.h"
 #include "kernel/review/floor_screen.h"
-#include "kernel/shell/shell.h"
+#include "kernel/shell/notch_kinds.h"
 #include "kernel/trade/joist.h"
 #include "kernel/trade/settling.h"
 #include "kernel/trade/species.h"
@@ -81,6 +81,8 @@ void add_kinds(std::set<std::string> &words) {
         words.emplace(name_of(fabric));
     for (const TimberUse use : {TimberUse::joist, TimberUse::trimmed, TimberUse::trimmer, TimberUse::beam})
         words.emplace(name_of(use));
+    for (const KindOfNotch &notch : all_kinds_of_notch)
+        words.emplace(notch.name);
     words.emplace(name_of(std::optional<BoreUse>()));
     for (const BoreUse use : {BoreUse::bolt, BoreUse::rod, BoreUse::wire, BoreUse::hole})
         words.emplace(name_of(std::optional(use)));

@@ -1,21 +1,14 @@
 #include "kernel/layout/corners/notch.h"
 
+#include "kernel/shell/notch_kinds.h"
+
 namespace roundlay {
 
 TailTop tail_top(const NotchRule &rule) {
+    if (rule.kind == NotchKind::stated) return {rule.along.ratio(), rule.across.ratio()};
+    const KindOfNotch &kind = kind_of(rule.kind);
     const double s = rule.slope.ratio();
-    switch (rule.kind) {
-    case NotchKind::full_dovetail:
-        return {s, -s};
-    case NotchKind::half_dovetail:
-        return {0, -s};
-    case NotchKind::square_lap:
-    case NotchKind::saddle:
-        return {0, 0};
-    case NotchKind::stated:
-        return {rule.along.ratio(), rule.across.ratio()};
-    }
-    return {};
+    return {kind.along * s, kind.across * s};
 }
 
 double lock(const TailTop &own, const TailTop &other) {

@@ -6,6 +6,7 @@
 #include "kernel/shell/shapes.h"
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/new_shell_words.h"
 #include "modeler/window/panels/count_box.h"
@@ -32,9 +33,13 @@ namespace roundlay::window {
 
 namespace {
 
-/// The kinds in the order of the form; stated slopes come later, at the joint.
-constexpr NotchKind kinds[] = {NotchKind::full_dovetail, NotchKind::half_dovetail, NotchKind::square_lap,
-                               NotchKind::saddle};
+/// As they stand in the form. Stated slopes come later, at the joint.
+std::vector<NotchKind> kinds_to_begin_with() {
+    std::vector<NotchKind> kinds;
+    for (const KindOfNotch &each : all_kinds_of_notch)
+        if (each.slopes != NotchSlopes::stated) kinds.push_back(each.kind);
+    return kinds;
+}
 
 } // namespace
 
@@ -70,8 +75,9 @@ NewShellDialog::NewShellDialog(UnitSystem units, QWidget *parent)
 void NewShellDialog::fill_choices() {
     shape_->addItems(
         {tr("Rectangle"), tr("L"), tr("Inset porch"), tr("T"), tr("U"), tr("Cross"), tr("Drawn by hand")});
-    kind_->addItems({tr("hewn, full dovetails"), tr("hewn, half dovetails"), tr("hewn, square laps"),
-                     tr("round, scoped over one another with saddles")});
+    for (const NotchKind kind : kinds_to_begin_with())
+        kind_->addItem(kind == NotchKind::saddle ? tr("round, scoped over one another with saddles")
+                                                 : tr("hewn, %1").arg(notch_word(kind)));
     for (const Species &species : all_species())
         species_->addItem(kernel_words(text(species.name)), text(species.name));
     species_->setCurrentIndex(species_->findData(text(begun_in(UnitSystem::metric).wood.species)));
@@ -192,7 +198,7 @@ void NewShellDialog::choose(Shape shape) {
 }
 
 NotchKind NewShellDialog::notch() const {
-    return kinds[std::max(kind_->currentIndex(), 0)];
+    return kinds_to_begin_with()[static_cast<std::size_t>(std::max(kind_->currentIndex(), 0))];
 }
 
 UnitSystem NewShellDialog::units() const {

@@ -5,6 +5,7 @@
 #include "kernel/trade/species.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
@@ -40,7 +41,7 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     setFocusPolicy(Qt::NoFocus);
     setAccessibleName(tr("Shell"));
     count_->setKeyboardTracking(false);
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
+    kind_->addItems(notch_words());
     top_->addItems({tr("level"), tr("staggered")});
     species_->addItem(tr("not stated: eastern hemlock is taken"), QString());
     for (const Species &species : all_species())
@@ -176,7 +177,7 @@ void ShellPanel::refresh() {
     kind_->setCurrentIndex(static_cast<int>(s.notch.kind));
     top_->setCurrentIndex(static_cast<int>(s.rounds.top));
     slope_->set_slope(s.notch.slope);
-    slope_->setEnabled(s.notch.kind == NotchKind::full_dovetail || s.notch.kind == NotchKind::half_dovetail);
+    slope_->setEnabled(takes_slope(s.notch.kind));
     species_->setCurrentIndex(species_->findData(text(s.wood.species)));
     count_->show_count(state.job.layout.rounds > 0 ? state.job.layout.rounds : s.rounds.count.value_or(1));
 }

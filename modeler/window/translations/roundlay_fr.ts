@@ -542,22 +542,6 @@
         <translation>Les pièces d’un angle, soulevées</translation>
     </message>
     <message>
-        <source>full dovetail</source>
-        <translation>queue d’aronde</translation>
-    </message>
-    <message>
-        <source>half dovetail</source>
-        <translation>demi-queue d’aronde</translation>
-    </message>
-    <message>
-        <source>square lap</source>
-        <translation>mi-bois droit</translation>
-    </message>
-    <message>
-        <source>stated</source>
-        <translation>selon les pentes</translation>
-    </message>
-    <message>
         <source>Lift the logs apart</source>
         <translation>Soulever les pièces</translation>
     </message>
@@ -596,10 +580,6 @@
     <message>
         <source>the chosen log</source>
         <translation>la pièce choisie</translation>
-    </message>
-    <message>
-        <source>saddle</source>
-        <translation>selle</translation>
     </message>
     <message>
         <source>&amp;Change</source>
@@ -1936,6 +1916,10 @@
 <context>
     <name>NewShellDialog</name>
     <message>
+        <source>hewn, %1</source>
+        <translation>équarries, %1</translation>
+    </message>
+    <message>
         <source>New shell</source>
         <translation>Nouvelle coque</translation>
     </message>
@@ -2054,18 +2038,6 @@
     <message>
         <source>Draw the corners and close the figure: click the first corner again, or press Enter.</source>
         <translation>Dessinez les angles et fermez la figure : cliquez de nouveau le premier angle, ou appuyez sur Entrée.</translation>
-    </message>
-    <message>
-        <source>hewn, full dovetails</source>
-        <translation>équarries, queues d’aronde entières</translation>
-    </message>
-    <message>
-        <source>hewn, half dovetails</source>
-        <translation>équarries, demi-queues d’aronde</translation>
-    </message>
-    <message>
-        <source>hewn, square laps</source>
-        <translation>équarries, mi-bois droit</translation>
     </message>
     <message>
         <source>round, scoped over one another with saddles</source>
@@ -2248,16 +2220,8 @@
 <context>
     <name>PlanView</name>
     <message>
-        <source>full dovetail, %1</source>
-        <translation>queue d’aronde, %1</translation>
-    </message>
-    <message>
-        <source>half dovetail, %1</source>
-        <translation>demi-queue d’aronde, %1</translation>
-    </message>
-    <message>
-        <source>square lap</source>
-        <translation>mi-bois droit</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>stated: along %1, across %2</source>
@@ -2286,10 +2250,6 @@
     <message>
         <source>Move wall</source>
         <translation>Déplacer le mur</translation>
-    </message>
-    <message>
-        <source>saddle</source>
-        <translation>entaille en selle</translation>
     </message>
     <message>
         <source>Drag, or type how far from the left of wall %1</source>
@@ -2483,22 +2443,6 @@
         <translation>non indiqué : la pruche du Canada est prise</translation>
     </message>
     <message>
-        <source>full dovetail</source>
-        <translation>queue d’aronde</translation>
-    </message>
-    <message>
-        <source>half dovetail</source>
-        <translation>demi-queue d’aronde</translation>
-    </message>
-    <message>
-        <source>square lap</source>
-        <translation>mi-bois droit</translation>
-    </message>
-    <message>
-        <source>stated</source>
-        <translation>selon les pentes</translation>
-    </message>
-    <message>
         <source>level</source>
         <translation>de niveau</translation>
     </message>
@@ -2601,10 +2545,6 @@
     <message>
         <source>Shell</source>
         <translation>Coque</translation>
-    </message>
-    <message>
-        <source>saddle</source>
-        <translation>selle</translation>
     </message>
 </context>
 <context>

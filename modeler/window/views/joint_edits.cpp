@@ -1,5 +1,6 @@
 // What the joint's fields say of the notch that is shown, and what is stated by them and by its handles.
 #include "kernel/layout/corners/notch.h"
+#include "kernel/shell/notch_kinds.h"
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/snap.h"
@@ -73,7 +74,7 @@ void JointPage::show_notch() {
     show_row(*form_, *slope_, now.kind != NotchKind::stated);
     show_row(*form_, *along_, now.kind == NotchKind::stated);
     show_row(*form_, *across_, now.kind == NotchKind::stated);
-    slope_->setEnabled(is_dovetail(now.kind));
+    slope_->setEnabled(takes_slope(now.kind));
     show_words(desk_.standing()->job.layout.corners[static_cast<std::size_t>(corner())], now);
 }
 
@@ -157,7 +158,7 @@ void JointPage::drag_slope(int handle, double up, bool free) {
     const double wanted = along ? before.along + up / along_arm_ : before.across + up / across_arm_;
     const Slope slope = Slope::rise_per_run(snapped_slope(wanted, free));
     NotchRule next = grabbed_;
-    if (is_dovetail(next.kind))
+    if (takes_slope(next.kind))
         next.slope = along ? slope : -slope;
     else
         (along ? next.along : next.across) = slope;

@@ -2,6 +2,7 @@
 
 #include "kernel/layout/corners/notch.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
@@ -143,7 +144,7 @@ QWidget *JointPage::fields() {
     scope_ = new QComboBox;
     scope_->addItems({tr("this corner"), tr("the whole shell"), tr("the chosen log")});
     kind_ = new QComboBox;
-    kind_->addItems({tr("full dovetail"), tr("half dovetail"), tr("square lap"), tr("stated"), tr("saddle")});
+    kind_->addItems(notch_words());
     form_->addRow(tr("C&orner"), corners_);
     form_->addRow(tr("&Lift"), lift_row());
     form_->addRow(tr("&Change"), scope_);
@@ -321,9 +322,9 @@ void JointPage::show_view(const CornerPlace &c) {
 void JointPage::show_handles(const CornerPlace &c) {
     const Layout &layout = desk_.standing()->job.layout;
     const int log = held_log();
-    const NotchKind kind = rule().kind;
+    const KindOfNotch &kind = kind_of(rule().kind);
     handle_is_along_.clear();
-    if (log < 0 || kind == NotchKind::square_lap || kind == NotchKind::saddle)
+    if (log < 0 || kind.slopes == NotchSlopes::level || kind.slopes == NotchSlopes::none)
         return view_->set_handles({}, {});
     TailHold hold = *tail_hold(layout, c, log);
     const Vec3 up{0, 0, lifted(log)};
@@ -337,8 +338,8 @@ void JointPage::show_handles(const CornerPlace &c) {
         handles.push_back({at + up, text(print_slope(Slope::rise_per_run(slope)))});
         handle_is_along_.push_back(along);
     };
-    if (kind != NotchKind::half_dovetail) add(true, hold.along, top.along);
-    add(false, hold.across, top.across);
+    if (kind.slopes == NotchSlopes::stated || kind.along != 0) add(true, hold.along, top.along);
+    if (kind.slopes == NotchSlopes::stated || kind.across != 0) add(false, hold.across, top.across);
     view_->set_handles(std::move(handles), std::move(hold.outline));
 }
 

@@ -5,6 +5,7 @@
 #include "kernel/shell/partition_edit.h"
 #include "kernel/shell/plan_edit.h"
 #include "modeler/window/desk/faults.h"
+#include "modeler/window/desk/notch_words.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/footprint.h"
@@ -27,18 +28,9 @@ QString notch_words(const Shell &shell, const CornerPlace &corner, const Layout 
     for (const CornerNotch &own : shell.corners)
         if (own.first == place(layout, corner.ends).name && own.second == place(layout, corner.starts).name)
             notch = own.notch;
-    switch (notch.kind) {
-    case NotchKind::full_dovetail:
-        return PlanView::tr("full dovetail, %1").arg(text(print_slope(notch.slope)));
-    case NotchKind::half_dovetail:
-        return PlanView::tr("half dovetail, %1").arg(text(print_slope(notch.slope)));
-    case NotchKind::square_lap:
-        return PlanView::tr("square lap");
-    case NotchKind::saddle:
-        return PlanView::tr("saddle");
-    case NotchKind::stated:
-        break;
-    }
+    const QString kind = notch_word(notch.kind);
+    if (takes_slope(notch.kind)) return PlanView::tr("%1, %2").arg(kind, text(print_slope(notch.slope)));
+    if (notch.kind != NotchKind::stated) return kind;
     return PlanView::tr("stated: along %1, across %2")
         .arg(text(print_slope(notch.along)), text(print_slope(notch.across)));
 }
