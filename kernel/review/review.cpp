@@ -104,13 +104,20 @@ class WoodOver {
         for (const Cut &cut : log.cuts)
             match(
                 cut, [&](const BoxCut &box) { take(box); }, [&](const FaceCut &face) { take(face); },
-                passing<RoundCut, ScopeCut>, // less is left over an opening in a round log: its blank counts
-                passing<SeamCut>,            // at corners, which keep clear of openings
-                passing<PocketCut, Bore>,    // not taken off
-                passing<CheekCut>);          // of a joist's end
+                [&](const RoundCut &round) { take(round); }, [&](const ScopeCut &scope) { take(scope); },
+                [&](const PocketCut &pocket) { take(pocket); },
+                passing<SeamCut>,   // at corners, which keep clear of openings
+                passing<Bore>,      // upright: as much height is left beside it
+                passing<CheekCut>); // of a joist's end
     }
 
-    double mm() const { return high_ - low_; }
+    /// A housing is taken off right through the log, though it is let into one side only.
+    double mm() const {
+        double housed = 0;
+        for (const auto &[bed, ceiling] : pockets_)
+            housed = std::max(housed, std::min(ceiling, high_) - std::max(bed, low_));
+        return high_ - low_ - housed;
+    }
 
   private:
     void take(const BoxCut &cut) {
@@ -119,6 +126,18 @@ class WoodOver {
             high_ = std::min(high_, cut.box.low.z - cut.fall * cut.fall_from);
         else if (cut.use != BoxUse::sill)
             low_ = std::max(low_, cut.box.high.z);
+    }
+    void take(const RoundCut &cut) { high_ = std::min(high_, std::max(cut.from.z, cut.to.z) + cut.radius); }
+    /// As deep as it is in the middle of the log.
+    void take(const ScopeCut &cut) {
+        const double from = cut.use == ScopeUse::groove ? cut.x_from : cut.at.x - cut.half_width(),
+                     to = cut.use == ScopeUse::groove ? cut.x_to : cut.at.x + cut.half_width();
+        if (to > left_ && from < right_) low_ = std::max(low_, cut.at.z + cut.radius);
+    }
+    void take(const PocketCut &cut) {
+        const double half = std::max(cut.half_at_face, cut.half_at_back);
+        if (cut.x + half <= left_ || cut.x - half >= right_) return;
+        pockets_.emplace_back(cut.bed.height_at(cut.x, (cut.y_face + cut.y_back) / 2), cut.z_top);
     }
     void take(const FaceCut &cut) {
         for (const double x : {left_, right_}) {
@@ -132,6 +151,7 @@ class WoodOver {
     const Piece &log_;
     double left_ = 0, right_ = 0, top_ = 0; ///< of the opening, in the log's own frame
     double low_ = 0, high_ = 0;
+    std::vector<std::pair<double, double>> pockets_; ///< bed and ceiling of those over the opening
 };
 
 void check_thin_header(const Shell &shell, const Layout &layout, std::size_t opening,

@@ -274,6 +274,26 @@ TEST_CASE("What is left over an opening is measured there, not where the log is 
     CHECK_THAT(test::message(*thin), ContainsSubstring("10 mm are left to carry over 1000 mm"));
 }
 
+TEST_CASE("Housings of joists are taken off what is left over an opening") {
+    // The log over it ends 1130 mm up: 205 mm are left over 2 m, and joists 150 mm high are let into them.
+    Shell shell = test::plain_shell();
+    shell.rounds.count = 8;
+    shell.pegs.wanted = false;
+    shell.openings = {test::window("A", 1500, 460, 2000, 465)};
+    REQUIRE(count(reviewed(shell), "thin-header") == 0);
+    Floor floor;
+    floor.name = "G";
+    floor.from = "A", floor.to = "C";
+    floor.level = Length::mm(1110);
+    floor.joist = {Length::mm(100), Length::mm(150)};
+    shell.floors = {floor};
+    const Findings findings = reviewed(shell);
+    REQUIRE(count(findings, "thin-header") == 1);
+    const auto thin = std::find_if(findings.begin(), findings.end(),
+                                   [](const Finding &f) { return f.code == "thin-header"; });
+    CHECK_THAT(test::message(*thin), ContainsSubstring("55 mm are left to carry over 2000 mm"));
+}
+
 TEST_CASE(
     "Where a sloping sill meets the opening under it, it is said that nothing is left and by how much") {
     // The head of the door lies 60 mm under the sill over it, which falls 66.7 mm through the wall.
