@@ -33,10 +33,10 @@ struct Model;
 struct Piece {
     std::string
         tag; ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03"
-    int timber = -1; ///< index into Layout::timbers; -1: a log of a wall
+    int timber = -1;       ///< index into Layout::timbers; -1: a log of a wall
     Index<WallPlace> wall; ///< of a floor's timber: the wall that its floor starts in
-    int round = 1;   ///< 1 = the sill logs
-    int number = 1;  ///< in the wall's round, from the left seen from outside
+    int round = 1;         ///< 1 = the sill logs
+    int number = 1;        ///< in the wall's round, from the left seen from outside
     LogKind log = LogKind::full;
     bool island = false; ///< stands between two openings
     Frame frame;         ///< piece frame in the world; x along the log, y to the inside face, z up
@@ -49,9 +49,9 @@ struct Piece {
     int raise = 0; ///< place in the raise, 1 = first
     Finish finish = Finish::hewn;
     Fabric fabric = Fabric::newly_cut;
-    std::string mark; ///< what is written on its log, in the yard or in the house it lies in
-    double bow = 0;   ///< as measured on the whole log
-    std::string note; ///< as stated of its log
+    std::string mark;   ///< what is written on its log, in the yard or in the house it lies in
+    double bow = 0;     ///< as measured on the whole log
+    std::string note;   ///< as stated of its log
     Index<Model> model; ///< equal pieces share one
 };
 

@@ -20,10 +20,10 @@ struct WallPlace;
 /// Where two walls meet. Each has an outward direction there: `ends` to the right seen from its outside,
 /// `starts` to the left, whether it ends there or runs on.
 struct CornerPlace {
-    std::string name;         ///< "AB": wall A ends here and wall B starts (seen from outside, left to right)
+    std::string name; ///< "AB": wall A ends here and wall B starts (seen from outside, left to right)
     Index<WallPlace> ends, starts;
-    bool reentrant = false;   ///< an inside corner of an L: log ends show indoors
-    Vec2 centre;              ///< where the two centre lines cross
+    bool reentrant = false; ///< an inside corner of an L: log ends show indoors
+    Vec2 centre;            ///< where the two centre lines cross
     CornerKind kind = CornerKind::corner;
     int runs_on = -1; ///< of a tee: the wall that does not end here, `ends` or `starts`
 };
@@ -48,7 +48,7 @@ struct WallPlace {
     double thickness = 0;
     bool starts_full = true;
     Index<CornerPlace> start_corner, end_corner;
-    std::vector<WallMeeting> meetings;    ///< from left to right: the first and the last are its two ends
+    std::vector<WallMeeting> meetings; ///< from left to right: the first and the last are its two ends
 };
 
 /// The plan of a shell: its walls and where they meet. Nothing is known of heights yet.

@@ -1,9 +1,9 @@
 #include "kernel/levelling/recorded.h"
 
+#include "kernel/csv/csv_report.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/pieces/hewn_faces.h"
 #include "kernel/layout/text.h"
-#include "kernel/csv/csv_report.h"
 #include "kernel/measure/character.h"
 
 #include <algorithm>

@@ -32,7 +32,8 @@ std::vector<std::string> words_for_notches() {
     for (const bool whole : {false, true})
         for (const KindOfNotch &each : all_kinds_of_notch) {
             const std::string word = whole ? each.name : first_word(each.name);
-            if (each.slopes != NotchSlopes::stated && std::find(words.begin(), words.end(), word) == words.end())
+            if (each.slopes != NotchSlopes::stated &&
+                std::find(words.begin(), words.end(), word) == words.end())
                 words.push_back(word);
         }
     return words;

@@ -20,7 +20,8 @@ struct KindOfNotch {
     NotchKind kind = NotchKind::full_dovetail;
     const char *name = ""; ///< in documents and for people
     NotchSlopes slopes = NotchSlopes::level;
-    /// Of the tail's top, as parts of the rule's slope: outward along its own log, and along the crossing one.
+    /// Of the tail's top, as parts of the rule's slope: outward along its own log, and along the crossing
+    /// one.
     int along = 0, across = 0;
 };
 

@@ -1,7 +1,7 @@
+#include "kernel/csv/csv_rows.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
-#include "kernel/csv/csv_rows.h"
 #include "kernel/levelling/pile.h"
 #include "kernel/shell/limits.h"
 #include "tests/support/catch.h"

@@ -17,8 +17,8 @@ struct PlannedTimber;
 struct TimberEnd {
     Index<WallPlace> wall;                       ///< where it has no carrier
     std::optional<Index<PlannedTimber>> carrier; ///< the timber, where it is one
-    double bearing = 0;  ///< how far it lies in it
-    bool tailed = false; ///< widens toward its end
+    double bearing = 0;                          ///< how far it lies in it
+    bool tailed = false;                         ///< widens toward its end
     /// Of its end, where it is cut from below so that the carrier keeps wood; 0: the timber's whole height.
     double height = 0;
 };
@@ -45,8 +45,8 @@ struct PlannedTimber {
 
 struct FloorPlan {
     FloorPlace place;
-    double tail = 0;                    ///< how much each cheek of a tailed end widens, per unit of length
-    Indexed<PlannedTimber> timbers;     ///< a carrier comes before what it carries
+    double tail = 0;                ///< how much each cheek of a tailed end widens, per unit of length
+    Indexed<PlannedTimber> timbers; ///< a carrier comes before what it carries
 };
 
 /// On an error the floor has no right plan.

@@ -324,7 +324,7 @@ class FloorBuilder {
     Found<Floors> &made_;
     Indexed<std::string, PlannedTimber> tags_;
     Indexed<double, PlannedTimber> laid_at_; ///< by timber: middle of the highest log that it lies in
-    std::size_t first_ = 0;       ///< of its own timbers among all floors'
+    std::size_t first_ = 0;                  ///< of its own timbers among all floors'
     bool good_ = true;
 };
 

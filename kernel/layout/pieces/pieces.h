@@ -8,10 +8,10 @@ namespace roundlay {
 /// Where a piece lies in its wall, for what is worked out after it (pegs, neighbours).
 struct PieceSpan {
     Index<Piece> piece;
-    Span span;                      ///< end to end, wall x
-    double origin = 0;              ///< wall x of the piece frame's origin
-    Span shoulders;                 ///< between shoulders and jambs
-    Course course;                  ///< the log it is part of
+    Span span;         ///< end to end, wall x
+    double origin = 0; ///< wall x of the piece frame's origin
+    Span shoulders;    ///< between shoulders and jambs
+    Course course;     ///< the log it is part of
     bool corner_left = false, corner_right = false;
     bool locked_left = false, locked_right = false;
     std::vector<Span> taken_below, taken_above; ///< notches in its under and top face: of openings, and where

@@ -14,7 +14,7 @@ class QLabel;
 namespace roundlay {
 struct LogPlace;
 struct Piece;
-}
+} // namespace roundlay
 
 namespace roundlay::window {
 
