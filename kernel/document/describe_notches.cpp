@@ -11,12 +11,11 @@ bool has_slope(const NotchRule &rule) {
 
 const char *kinds_remark() {
     static const std::string remark = [] {
-        std::string list;
+        OneOf kinds;
         for (const KindOfNotch &each : all_kinds_of_notch)
-            list += (list.empty()                     ? ""
-                     : each.kind == NotchKind::saddle ? " or "
-                                                      : ", ") +
-                    ('"' + std::string(each.name) + '"');
+            kinds.words.emplace_back(each.name);
+        std::string list = takes(kinds);
+        std::erase(list, '`');
         return list;
     }();
     return remark.c_str();

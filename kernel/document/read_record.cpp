@@ -1,7 +1,7 @@
 #include "kernel/document/read_record.h"
 
 #include "kernel/document/said_text.h"
-#include "kernel/document/table_reader.h"
+#include "kernel/document/table_reading.h"
 #include "kernel/record/check_record.h"
 
 #include <algorithm>
@@ -9,15 +9,6 @@
 namespace roundlay {
 
 namespace {
-
-std::vector<std::string> wall_names(const Shell &shell) {
-    std::vector<std::string> names;
-    for (const Wall &wall : shell.walls)
-        names.push_back(wall.name);
-    for (const Partition &wall : shell.partitions)
-        names.push_back(wall.name);
-    return names;
-}
 
 /// A record outlives the plan: a wall that is called otherwise by now is told, and nothing is refused.
 void warn_of_walls(Reading &reading, const Record &record, const Shell &shell) {

@@ -33,15 +33,6 @@ std::vector<std::pair<std::string, std::string>> names_of(const Shell &shell) {
     return names;
 }
 
-std::vector<std::string> wall_names(const Shell &shell) {
-    std::vector<std::string> names;
-    for (const Wall &wall : shell.walls)
-        names.push_back(wall.name);
-    for (const Partition &wall : shell.partitions)
-        names.push_back(wall.name);
-    return names;
-}
-
 } // namespace
 
 void warn_unused(TableReading &at, const char *key, const char *used_by) {
@@ -67,6 +58,15 @@ void check_tag_name(TableReading &at, const std::string &name, const char *what)
             "a name of its own for each wall, partition and floor; capitals alone do not tell them apart");
         return;
     }
+}
+
+std::vector<std::string> wall_names(const Shell &shell) {
+    std::vector<std::string> names;
+    for (const Wall &wall : shell.walls)
+        names.push_back(wall.name);
+    for (const Partition &wall : shell.partitions)
+        names.push_back(wall.name);
+    return names;
 }
 
 std::optional<std::size_t> index_of_wall(const Shell &shell, const std::string &name) {

@@ -21,6 +21,8 @@ void warn_unused(TableReading &at, const char *key, const char *used_by);
 /// much alike. `what` it is the name of: "wall", "floor".
 void check_tag_name(TableReading &at, const std::string &name, const char *what);
 
+/// Of the walls, then of the partitions.
+std::vector<std::string> wall_names(const Shell &shell);
 /// The wall of that name: an index into Shell::walls, and on from there into Shell::partitions.
 std::optional<std::size_t> index_of_wall(const Shell &shell, const std::string &name);
 /// The same; reports where there is none.
