@@ -128,10 +128,11 @@ void Restating::keys(const At &at, const StatedKeys &before, const StatedKeys &a
 
 /// What else a person has written into it stays.
 void Restating::part_by_part(const At &at, const StatedKey &before, const StatedKey &after) {
+    const auto stays = [&](const std::string &name) {
+        return std::ranges::any_of(after.parts, [&](const auto &part) { return part.first == name; });
+    };
     for (const auto &[name, text] : before.parts)
-        if (std::ranges::none_of(after.parts, [&](const auto &part) { return part.first == name; }) &&
-            stands(at.before + "." + name))
-            drop(at.now + "." + name);
+        if (!stays(name) && stands(at.before + "." + name)) drop(at.now + "." + name);
     for (const auto &part : after.parts)
         if (std::ranges::find(before.parts, part) == before.parts.end())
             state(at.now + "." + part.first, part.second);

@@ -4,7 +4,6 @@
 #include <concepts>
 #include <cstddef>
 #include <initializer_list>
-#include <ranges>
 #include <utility>
 #include <vector>
 
@@ -23,6 +22,38 @@ template <typename Of> class Index {
 
   private:
     int at_ = 0;
+};
+
+/// The first `size` of a list, in their order, to be walked over.
+template <typename Of> class Indices {
+  public:
+    class Iterator {
+      public:
+        using value_type = Index<Of>;
+        using difference_type = std::ptrdiff_t;
+
+        constexpr Iterator() = default;
+        constexpr explicit Iterator(std::size_t at) : at_(at) {}
+
+        constexpr Index<Of> operator*() const { return Index<Of>(at_); }
+        constexpr Iterator &operator++() {
+            ++at_;
+            return *this;
+        }
+        constexpr Iterator operator++(int) { return Iterator(at_++); }
+        friend constexpr bool operator==(Iterator, Iterator) = default;
+
+      private:
+        std::size_t at_ = 0;
+    };
+
+    constexpr explicit Indices(std::size_t size) : size_(size) {}
+    constexpr Iterator begin() const { return Iterator(0); }
+    constexpr Iterator end() const { return Iterator(size_); }
+    constexpr std::size_t size() const { return size_; }
+
+  private:
+    std::size_t size_;
 };
 
 /// A list that is asked by its own kind of index alone. `Of`: what is counted, where the list holds something
@@ -53,10 +84,7 @@ template <typename Item, typename Of = Item> class Indexed {
     Index<Of> next() const { return Index<Of>(items_.size()); }
 
     /// Of all, in their order.
-    auto indices() const {
-        return std::views::iota(std::size_t{0}, items_.size()) |
-               std::views::transform([](std::size_t at) { return Index<Of>(at); });
-    }
+    Indices<Of> indices() const { return Indices<Of>(items_.size()); }
 
     /// The bare list, for whoever goes on with it.
     std::vector<Item> taken() && { return std::move(items_); }
