@@ -6,16 +6,19 @@
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/openings/openings_on_steps.h"
 #include "kernel/measure/tidied.h"
+#include "kernel/review/headers.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace roundlay {
 
 namespace {
 
-std::string free_name(const Shell &shell, OpeningKind kind) {
-    const std::string base = kind == OpeningKind::door ? "door " : "window ";
+std::string free_name(const Shell &shell, OpeningKind kind, const WantedPlace &wanted) {
+    const std::string english = kind == OpeningKind::door ? "door" : "window";
+    const std::string base = (wanted.called.empty() ? english : wanted.called) + " ";
     for (std::size_t number = 1;; ++number) {
         std::string name = base + std::to_string(number);
         const auto same = [&](const Opening &o) { return o.name == name; };
@@ -62,6 +65,8 @@ class Placer {
   public:
     Placer(const Shell &shell, const Opening &opening) : shell_(shell), layout_(lay_out_to_try(shell)) {
         errors_ = errors_in(layout_.findings);
+        told_before_ = layout_.findings;
+        std::ranges::move(review_headers(shell, layout_, false), std::back_inserter(told_before_));
         layout_.pieces.clear(); // what is asked of it lies before them
         bare_errors_ = bare_errors();
         shell_.openings.push_back(opening);
@@ -72,8 +77,12 @@ class Placer {
         if (wall < 0) return {};
         const double from = on_grid(wanted.along - own().width.mm() / 2);
         for (const auto &[x, sill] : corners_in_turn(wall, from, wanted.up))
-            if (fits(x, sill))
-                return PlacedOpening{eased_where_it_can(), x == from && is_there(sill, wanted)};
+            if (fits(x, sill)) {
+                const bool there = x == from && is_there(sill, wanted);
+                shell_ = eased_where_it_can();
+                if (!there) go_where_nothing_is_told(from);
+                return PlacedOpening{shell_, there, told_of_it()};
+            }
         return {};
     }
 
@@ -123,6 +132,43 @@ class Placer {
 
   private:
     Opening &own() { return shell_.openings.back(); }
+
+    /// What a check warns of in its wall that it did not warn of without it.
+    Findings told_of_it() {
+        const Layout layout = lay_out_to_try(shell_);
+        Findings all = layout.findings;
+        std::ranges::move(review_headers(shell_, layout, false), std::back_inserter(all));
+        std::erase_if(all, [&](const Finding &f) {
+            const auto *wall = first_of<about::Wall>(f.about);
+            return f.weight == Weight::note || !wall || wall->name != own().wall || was_told(f);
+        });
+        return all;
+    }
+
+    bool was_told(const Finding &finding) const {
+        return std::ranges::any_of(told_before_, [&](const Finding &f) {
+            return f.code == finding.code && f.about == finding.about && f.subject == finding.subject;
+        });
+    }
+
+    /// To the nearest place beside where it stands of which least is told: it could not stand where the hand
+    /// pointed anyhow.
+    void go_where_nothing_is_told(double wanted) {
+        std::size_t least = told_of_it().size();
+        const Length first = own().from_left;
+        Length best = first;
+        const int wall = wall_named(layout_, own().wall);
+        const double length = layout_.walls[static_cast<std::size_t>(wall)].length;
+        for (const double x : places(wanted, own().sill.mm(), length)) {
+            if (least == 0) break;
+            if (std::abs(x - first.mm()) > round_figure(shell_.units, 1200, 48).mm() ||
+                !fits(x, own().sill.mm()))
+                continue;
+            const std::size_t told = told_of_it().size();
+            if (told < least) least = told, best = own().from_left;
+        }
+        own().from_left = best;
+    }
     /// Onto a quarter of an inch, or 5 mm.
     Length rounded_down(double mm) const {
         const double step = fine_step(shell_.units);
@@ -215,6 +261,7 @@ class Placer {
     static constexpr int most_tries = 200; ///< each lays the whole shell out
     Shell shell_;
     Layout layout_; ///< of the shell without it
+    Findings told_before_;
     std::ptrdiff_t errors_ = 0, bare_errors_ = 0;
     int tries_ = 0;
 };
@@ -233,7 +280,7 @@ Opening usual_opening(OpeningKind kind, const std::string &wall, UnitSystem unit
 }
 
 std::optional<PlacedOpening> with_opening(const Shell &shell, Opening opening, const WantedPlace &wanted) {
-    if (opening.name.empty()) opening.name = free_name(shell, opening.kind);
+    if (opening.name.empty()) opening.name = free_name(shell, opening.kind, wanted);
     return Placer(shell, opening).placed(wanted);
 }
 
@@ -249,7 +296,7 @@ NewOpening with_new_opening(const Shell &shell, OpeningKind kind, const std::str
                             const WantedPlace &wanted) {
     const Opening usual = usual_opening(kind, wall, shell.units);
     Opening named = usual;
-    named.name = free_name(shell, kind);
+    named.name = free_name(shell, kind, wanted);
     Placer placer(shell, named);
     for (const Length width : ever_narrower(shell.units, usual.width))
         for (Opening &size : placer.ever_lower(usual)) {

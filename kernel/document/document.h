@@ -8,10 +8,12 @@
 #include "kernel/shell/shell.h"
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace roundlay {
 
@@ -28,7 +30,12 @@ ReadResult read_document(std::string_view text, const std::string &file);
 
 /// A document that states the shell and the record, with comments for the person who goes on writing it. For
 /// those within the limits of the format: read_document reads it back to equal ones, lengths to the last bit.
-std::string write_document(const Shell &shell, const Record &record = {});
+/// The comments are in English, or as `words` says them.
+using CommentWords = std::function<std::string(std::string_view english)>;
+std::string write_document(const Shell &shell, const Record &record = {}, const CommentWords &words = {});
+
+/// All that `words` may be asked for.
+std::vector<std::string> comment_words();
 
 /// The text of a document on disk. One problem where it is missing, a folder, unreadable or too large.
 std::variant<std::string, Problem> read_document_text(const std::filesystem::path &path);

@@ -65,6 +65,9 @@ std::string log_in_words(const Entry &log, std::string_view key) {
 }
 
 std::string in_words(const Entry &entry, std::string_view key) {
+    if (entry.list == "found" && !entry.text("tag").empty())
+        return "log " +
+               quoted_for_message(entry.text("tag")); // as it is marked, whatever is stated before it
     if (entry.list == "corner") return corner_in_words(entry);
     if (entry.text("wall").empty()) return entry.called();
     if (entry.list == "log") return log_in_words(entry, key);

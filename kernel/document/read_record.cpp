@@ -27,10 +27,33 @@ void warn_of_walls(Reading &reading, const Record &record, const Shell &shell) {
             look("record.corner[" + std::to_string(i) + "].walls", wall);
 }
 
+/// One round more than are stated lies in walls that start with a half log.
+void warn_of_rounds(Reading &reading, const Record &record, const Shell &shell) {
+    if (!shell.rounds.count) return;
+    for (std::size_t i = 0; i < record.logs.size(); ++i) {
+        const FoundLog &log = record.logs[i];
+        if (!log.place.round || *log.place.round <= *shell.rounds.count + 1) continue;
+        reading.warning(reading.places().locate("found[" + std::to_string(i) + "].round").value_or(Place{}),
+                        "the shell has " + std::to_string(*shell.rounds.count) + " rounds, and log " +
+                            quoted_for_message(log.tag) + " is noted in round " +
+                            std::to_string(*log.place.round) +
+                            ": look at the sheet again, or mend the shell's rounds");
+    }
+}
+
+/// Who notes in feet is answered in feet, whatever the shell is stated in.
+UnitSystem units_of(const Record &record, const Shell &shell) {
+    const auto &unit = record.notation.unit;
+    if (unit)
+        return *unit == NoteUnit::inch || *unit == NoteUnit::foot ? UnitSystem::imperial : UnitSystem::metric;
+    if (record.notation.denominator || record.notation.two_fields) return UnitSystem::imperial;
+    return shell.units;
+}
+
 } // namespace
 
 void check_record(Reading &reading, Record &record, const Shell &shell) {
-    const LengthStyle style{.system = shell.units};
+    const LengthStyle style{.system = units_of(record, shell)};
     const auto report = [&](const std::vector<RecordProblem> &problems) {
         for (const RecordProblem &problem : problems) {
             if (problem.path.ends_with(".tag") && !reading.places().states(problem.path))
@@ -45,6 +68,7 @@ void check_record(Reading &reading, Record &record, const Shell &shell) {
     report(read_numbers(record));
     report(contradictions(record));
     warn_of_walls(reading, record, shell);
+    warn_of_rounds(reading, record, shell);
 }
 
 } // namespace roundlay

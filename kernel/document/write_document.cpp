@@ -2,16 +2,24 @@
 #include "kernel/document/limits.h"
 #include "kernel/document/statements.h"
 
+#include <algorithm>
+
 namespace roundlay {
 
 using namespace format;
 
 namespace {
 
+constexpr const char *about_lengths =
+    "A shell of hewn logs. Lengths stand in quotes with their unit, in either system:";
+constexpr const char *slopes = "Slopes:";
+constexpr const char *version = "version of the format";
+
 /// Builds the text line by line.
 class Writer {
   public:
-    explicit Writer(const Whole &whole) : whole_(whole), shell_(whole.shell) {}
+    Writer(const Whole &whole, const CommentWords &words)
+        : whole_(whole), shell_(whole.shell), words_(words) {}
 
     std::string take() { return std::move(text_); }
     void opening_words();
@@ -19,8 +27,9 @@ class Writer {
 
   private:
     void line(const std::string &words) { text_ += words + "\n"; }
+    std::string said(const char *words) const { return words_ ? words_(words) : words; }
     void comment(const char *words) {
-        if (words) line(std::string("# ") + words);
+        if (words) line("# " + said(words));
     }
     void key(const Key &key, const void *owner, const void *base, bool whole);
     void items(const Table &table, const void *owner, const void *base, bool whole);
@@ -30,14 +39,15 @@ class Writer {
 
     const Whole &whole_;
     const Shell &shell_;
+    const CommentWords &words_;
     std::string text_;
 };
 
 void Writer::opening_words() {
-    comment("A shell of hewn logs. Lengths stand in quotes with their unit, in either system:");
-    comment("\"8 1/2 in\", \"7 ft 6 in\", \"215 mm\", \"2.4 m\". Slopes: \"1:8\", \"7 deg\", \"1 in in 8 "
-            "in\", \"level\".");
-    line("roundlay = " + std::to_string(limits::version) + " # version of the format");
+    comment(about_lengths);
+    line("# \"8 1/2 in\", \"7 ft 6 in\", \"215 mm\", \"2.4 m\". " + said(slopes) +
+         " \"1:8\", \"7 deg\", \"1 in in 8 in\", \"level\".");
+    line("roundlay = " + std::to_string(limits::version) + " # " + said(version));
 }
 
 /// `whole`: what is understood is told too, so that a person finds it.
@@ -51,7 +61,7 @@ void Writer::key(const Key &key, const void *owner, const void *base, bool whole
     if (!value) return comment(key.absent);
     if (!is_written(key, owner, base, whole)) return;
     line(std::string(key.name) + " = " + text_of(key.kind, *value, shell_.units) +
-         (key.remark ? std::string(" # ") + key.remark : ""));
+         (key.remark ? " # " + said(key.remark) : ""));
 }
 
 void Writer::items(const Table &table, const void *owner, const void *base, bool whole) {
@@ -103,11 +113,33 @@ void Writer::section(const Section &section) {
         once(section);
 }
 
+/// Those of a table and of what stands inside it. What begins with a quote is the format's own words.
+void add_comments(const Table &table, std::vector<std::string> &all) {
+    const auto add = [&all](const char *words) {
+        if (words && *words != '"' && std::ranges::find(all, words) == all.end()) all.emplace_back(words);
+    };
+    add(table.comment), add(table.under_header);
+    for (const Item &item : table.items)
+        if (const auto *part = std::get_if<Shared>(&item))
+            add_comments(*part->table, all);
+        else
+            add(std::get<Key>(item).remark), add(std::get<Key>(item).absent);
+    for (const Section &inner : table.lists)
+        add_comments(*inner.table, all);
+}
+
 } // namespace
 
-std::string write_document(const Shell &shell, const Record &record) {
+std::vector<std::string> comment_words() {
+    std::vector<std::string> all{about_lengths, slopes, version};
+    for (const Section &section : sections())
+        add_comments(*section.table, all);
+    return all;
+}
+
+std::string write_document(const Shell &shell, const Record &record, const CommentWords &words) {
     const Whole whole{shell, record};
-    Writer writer(whole);
+    Writer writer(whole, words);
     writer.opening_words();
     for (const Section &section : sections())
         writer.section(section);

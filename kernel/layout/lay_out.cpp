@@ -6,6 +6,7 @@
 #include "kernel/layout/advice/sliver_advice.h"
 #include "kernel/layout/assembly.h"
 #include "kernel/layout/courses/standing.h"
+#include "kernel/layout/plan/partition_advice.h"
 
 #include <algorithm>
 #include <iterator>
@@ -44,6 +45,7 @@ Layout laid_out(const Shell &shell, bool advises);
 void advise(const Shell &shell, const Stages &s, const Told &told, Layout &layout) {
     const auto tried = [](const Shell &other) { return laid_out(other, false); };
     const bool stands = all_stand(s);
+    advise_on_partitions(shell, layout.findings);
     advise_on_alternation(shell, layout, s.courses, tried);
     if (!stands) advise_on_openings(shell, layout, tried);
     std::vector<FloorMove> moves = s.floors.moves;

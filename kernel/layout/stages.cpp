@@ -4,6 +4,7 @@
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/openings/openings_on_steps.h"
 #include "kernel/layout/plan/plan.h"
+#include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <iterator>
@@ -85,7 +86,7 @@ void look_past_openings(const Shell &shell, Stages &s) {
 
 /// Pieces and what is cut into them.
 void cut_logs(const Shell &shell, Stages &s) {
-    s.logs_on_steps = warn_of_steps(s.plan, s.foundation, s.courses);
+    s.logs_on_steps = warn_of_steps(shell, s.plan, s.foundation, s.courses);
     s.slivers = warn_of_slivers(shell, s.plan, s.foundation, s.courses);
     s.level_sills = note_level_sills(shell, s.plan, s.foundation, s.courses);
     s.pieces = lay_out_pieces(shell, s.plan, s.foundation, s.courses, s.corners);
@@ -99,6 +100,56 @@ void cut_logs(const Shell &shell, Stages &s) {
 void look_past_logs(const Shell &shell, Stages &s) {
     if (!is_scoped(shell)) s.floors.findings = errors_of(check_floor_plans(shell, s.plan));
     s.bores.findings = errors_of(check_bores(shell, s.plan));
+}
+
+/// The shell without its partitions, and without what is stated of them and of their corners.
+Shell without_partitions(const Shell &shell) {
+    Shell next = shell;
+    next.partitions.clear();
+    const auto is_gone = [&shell](const std::string &wall) {
+        return std::ranges::any_of(shell.partitions, [&](const Partition &p) { return p.name == wall; });
+    };
+    std::erase_if(next.corners, [&](const CornerNotch &c) { return is_gone(c.first) || is_gone(c.second); });
+    std::erase_if(next.own_logs, [&](const OwnLog &log) { return is_gone(log.wall); });
+    return next;
+}
+
+/// Whether it is about something stated in a partition, or a thing that partitions part or carry.
+bool hangs_on_partitions(const Shell &shell, const Finding &finding) {
+    const auto stands_in_one = [&](const std::string &wall) {
+        return std::ranges::any_of(shell.partitions, [&](const Partition &p) { return p.name == wall; });
+    };
+    const auto is_of = [&finding](const std::string &list, std::size_t i) {
+        return finding.subject.starts_with(subject(list, i, ""));
+    };
+    for (std::size_t i = 0; i < shell.openings.size(); ++i)
+        if (is_of("opening", i)) return stands_in_one(shell.openings[i].wall);
+    for (std::size_t i = 0; i < shell.bores.size(); ++i)
+        if (is_of("bore", i)) return stands_in_one(shell.bores[i].wall);
+    for (std::size_t i = 0; i < shell.floors.size(); ++i)
+        if (is_of("floor", i))
+            return stands_in_one(shell.floors[i].from) || stands_in_one(shell.floors[i].to) ||
+                   finding.code != "floor-over-wall";
+    return true;
+}
+
+/// Where partitions stand in the way of a plan: what is wrong with openings, floors and bores of the outside
+/// walls without them is wrong all the same.
+void look_past_partitions(const Shell &shell, Stages &s) {
+    const Stages rest = work_out(without_partitions(shell));
+    if (!stand(rest.plan)) {
+        for (const Finding &f : rest.plan.findings)
+            if (std::ranges::find(s.plan.findings, f.code, &Finding::code) == s.plan.findings.end())
+                s.plan.findings.push_back(f);
+        return;
+    }
+    const auto take = [&shell](Findings &to, const Findings &from) {
+        for (const Finding &f : from)
+            if (f.weight == Weight::error && !hangs_on_partitions(shell, f)) to.push_back(f);
+    };
+    take(s.openings.findings, rest.openings.findings);
+    take(s.floors.findings, rest.floors.findings);
+    take(s.bores.findings, rest.bores.findings);
 }
 
 void peg(const Shell &shell, Stages &s) {
@@ -128,6 +179,8 @@ Stages work_out(const Shell &shell) {
         look_past_openings(shell, s);
     else if (stand(s.plan))
         look_past_logs(shell, s);
+    else if (!shell.partitions.empty())
+        look_past_partitions(shell, s);
     peg(shell, s);
     return s;
 }

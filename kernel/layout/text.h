@@ -1,6 +1,7 @@
 // Small words for findings.
 #pragma once
 
+#include "kernel/layout/rounded.h"
 #include "kernel/measure/said.h"
 #include "kernel/shell/about.h"
 #include "kernel/shell/shell.h"
@@ -17,9 +18,12 @@ inline std::string say(const Shell &shell, double mm) {
     return print_length(Length::mm(mm), style);
 }
 
-/// Advice that many a finding gives: the most that would do.
-inline Said at_most(double mm) {
-    return said("%1 at most", in_mm(std::max(0.0, mm)));
+/// Advice that many a finding gives: the most that would do, or the least.
+inline Said at_most(const Shell &shell, double mm) {
+    return said("%1 at most", no_more(shell, std::max(0.0, mm)));
+}
+inline Said at_least(const Shell &shell, double mm) {
+    return said("%1 at least", no_less(shell, mm));
 }
 
 inline std::string subject(const std::string &list, std::size_t index, const std::string &key) {

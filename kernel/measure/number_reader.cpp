@@ -119,6 +119,16 @@ std::optional<NumberReader::Digits> NumberReader::take_digits() {
     return run;
 }
 
+bool NumberReader::is_decimal_comma(std::string_view whole) const {
+    constexpr int of_thousands = 3;
+    NumberReader behind(text_.substr(at_ + 1));
+    const auto digits = behind.take_digits();
+    if (!digits || digits->count == 0 || behind.take(",")) return false;
+    if (digits->count != of_thousands || whole == "0") return true;
+    behind.skip_space();
+    return behind.take_word() == "m";
+}
+
 Measured<ReadNumber> NumberReader::read_number() {
     const std::size_t begin = at_;
     if (!sees_number()) {
@@ -130,9 +140,13 @@ Measured<ReadNumber> NumberReader::read_number() {
     if (!digits) return too_many_digits(begin);
     if (take(".")) return read_decimals(begin, digits->value);
     if (take_slash()) return read_fraction(begin, digits->value);
-    if (!at_end() && text_[at_] == ',')
-        return MeasureError{at_, "a comma in a number can be read in two ways",
-                            "a decimal point and no thousands mark, such as 2.4 or 2400"};
+    if (!at_end() && text_[at_] == ',') {
+        if (!is_decimal_comma(text_.substr(begin, at_ - begin)))
+            return MeasureError{at_, "a comma in a number can be read in two ways",
+                                "a decimal point and no thousands mark, such as 2.4 or 2400"};
+        take(",");
+        return read_decimals(begin, digits->value);
+    }
     const auto part = read_part_behind_whole();
     if (const auto *error = std::get_if<MeasureError>(&part)) return *error;
     const Rational whole = Rational::of(digits->value, 1).value_or(Rational());

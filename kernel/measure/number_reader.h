@@ -34,7 +34,7 @@ class NumberReader {
     /// True where a number may start.
     bool sees_number() const;
 
-    /// `12`, `1.5`, `.5`, `3/16`, `6 1/2`, `6-1/2`, `½`, `6½`. The number is exact.
+    /// `12`, `1.5`, `.5`, `3/16`, `6 1/2`, `6-1/2`, `½`, `6½`, `1,5`. The number is exact.
     Measured<ReadNumber> read_number();
 
     /// What stands here, fit for a message: one word, sign or byte.
@@ -47,6 +47,9 @@ class NumberReader {
     };
     std::optional<Digits> take_digits(); ///< nothing when there are too many
     bool take_slash();
+    /// Whether the comma here can part nothing but decimals from this whole number: three digits behind it
+    /// may be thousands as well, but for metres, of which three places are usual.
+    bool is_decimal_comma(std::string_view whole) const;
     std::optional<Rational> take_set_fraction(); ///< a fraction that is one character
     Measured<ReadNumber> read_decimals(std::size_t begin, WholeNumber whole);
     Measured<ReadNumber> read_fraction(std::size_t begin, WholeNumber over);

@@ -124,13 +124,25 @@ bool is_bare_number(std::string_view typed) {
     return reader.at_end();
 }
 
+/// Nothing is nothing in every unit.
+bool is_nothing(std::string_view typed) {
+    return std::holds_alternative<Length>(parse_length(typed));
+}
+
 NoteValue other_note(std::string_view written, std::string_view size, const Notation &notation) {
     if (may_part_thousands(size, notation))
         return refused(said("the comma of %1 can part thousands or decimals: write the number without it, or "
                             "with a point",
                             std::string(written)));
     std::string typed = as_typed(written);
-    if (notation.unit && is_bare_number(typed)) typed += suffix(*notation.unit);
+    if (is_bare_number(typed) && !is_nothing(typed)) {
+        if (!notation.unit)
+            return open(
+                said("%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, "
+                     "or state numbers_in of the sheet or the record",
+                     std::string(written)));
+        typed += suffix(*notation.unit);
+    }
     return with_unit(written, typed);
 }
 

@@ -30,7 +30,7 @@ struct Drawn {
          "opening-cuts-tee",       "opening-cuts-corner", "opening-over-wall",  "openings-too-close",
          "walls-do-not-alternate", "corner-not-square",   "wall-too-short",     "opening-too-wide",
          "tee-off-wall",           "stick-too-thin",      "opening-meets-step", "step-cuts-corner",
-         "steps-too-close",        "step-over-wall"}};
+         "steps-too-close",        "step-over-wall",      "floor-over-wall"}};
     std::map<std::string, int> with;
     Shell last; ///< where one failed: the smallest that fails
 };

@@ -7,6 +7,7 @@
 #include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
+#include "kernel/review/headers.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 
@@ -42,11 +43,17 @@ void check_opening(const Shell &with, OpeningKind kind) {
     CHECK((kind == OpeningKind::door) == (o.sill == Length()));
 }
 
-/// Whether layout takes the last opening there, as it is otherwise.
+std::ptrdiff_t warned_of(const Shell &shell) {
+    const Layout layout = lay_out(shell);
+    return warnings_in(layout.findings) + warnings_in(review_headers(shell, layout, false));
+}
+
+/// Whether layout takes the last opening there, as it is otherwise, and a check has no more to say.
 bool stands_at(Shell shell, double from_left, double sill) {
+    const std::ptrdiff_t warned = warned_of(shell);
     shell.openings.back().from_left = Length::mm(from_left);
     shell.openings.back().sill = Length::mm(sill);
-    return !has_errors(lay_out(shell).findings);
+    return !has_errors(lay_out(shell).findings) && warned_of(shell) <= warned;
 }
 
 /// Nothing nearer would do.
@@ -118,6 +125,46 @@ TEST_CASE("a new opening stands where it is wanted or nearest, hewn and round, s
         REQUIRE(door); // at the foot of the wall, or on its step
         CHECK(door->shell.openings.back().sill == (shell.steps.empty() ? Length() : Length::mm(500)));
     }
+}
+
+TEST_CASE("a new opening that cannot stand where it is wanted goes where a check finds nothing, or says what "
+          "it finds") {
+    // Beside a window a second one leaves an island that pegs find no place in: 100 mm are enough to stand.
+    Shell shell = usual(Shape::rectangle, UnitSystem::metric);
+    const auto first = with_new_opening(shell, OpeningKind::window, "A", {4000, {}});
+    REQUIRE(first.placed);
+    REQUIRE(first.placed->where_wanted);
+    REQUIRE(warned_of(first.placed->shell) == 0);
+    for (const double along : {150.0, 3600.0, 4300.0, 9400.0}) { // in a corner, and where the first stands
+        INFO(along);
+        const auto second = with_new_opening(first.placed->shell, OpeningKind::window, "A", {along, {}});
+        REQUIRE(second.placed);
+        CHECK_FALSE(second.placed->where_wanted);
+        CHECK(warned_of(second.placed->shell) == 0);
+        CHECK(second.placed->remaining.empty());
+        const Opening &o = second.placed->shell.openings.back();
+        CHECK(std::abs((o.from_left + o.width / 2).mm() - along) < 2200); // and not at the wall's other end
+    }
+    // Where the hand points it stands, if it can; what a check has to say of it then is told.
+    const Opening &stands = first.placed->shell.openings.back();
+    const double beside = (stands.from_left + stands.width).mm() + 150 + 450;
+    const auto near = with_new_opening(first.placed->shell, OpeningKind::window, "A", {beside, {}});
+    REQUIRE(near.placed);
+    CHECK(near.placed->where_wanted);
+    CHECK(warned_of(near.placed->shell) > 0);
+    CHECK_FALSE(near.placed->remaining.empty());
+}
+
+TEST_CASE("a new opening is called as its asker calls such, by the next free number") {
+    Shell shell = usual(Shape::rectangle, UnitSystem::metric);
+    for (const char *name : {"porte 1", "porte 2"}) {
+        const auto next = with_new_opening(shell, OpeningKind::door, "A", {4000, {}, "porte"});
+        REQUIRE(next.placed);
+        shell = next.placed->shell;
+        CHECK(shell.openings.back().name == name);
+    }
+    CHECK(with_new_opening(shell, OpeningKind::door, "A", {4000, {}}).placed->shell.openings.back().name ==
+          "door 1");
 }
 
 TEST_CASE("an opening wider than its wall fits nowhere, nor one in no wall") {

@@ -6,6 +6,9 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
+#include <set>
+
 using namespace roundlay;
 
 namespace {
@@ -64,4 +67,20 @@ TEST_CASE("Values are written in the plainest form that holds them") {
     CHECK(toml_text(Length::inches(8.5), UnitSystem::imperial) == "\"8 1/2 in\"");
     CHECK(toml_text(Slope::rise_per_run(0.125)) == "\"1:8\"");
     CHECK(toml_text(0.5) == "0.5");
+}
+
+TEST_CASE("The comments of a new document are in the words of whoever has it written, and nothing else is") {
+    const Shell shell = test::plain_shell();
+    std::set<std::string> asked;
+    const std::string text = write_document(shell, {}, [&asked](std::string_view english) {
+        asked.emplace(english);
+        return "[" + std::string(english) + "]";
+    });
+    CHECK_THAT(text, ContainsSubstring("# [A shell of hewn logs. ") &&
+                         ContainsSubstring("roundlay = 1 # [version of the format]\n"));
+    const auto all = comment_words();
+    for (const std::string &each : asked)
+        CHECK((each.starts_with("\"") || std::ranges::find(all, each) != all.end()));
+    CHECK(asked.size() > 10);
+    CHECK(*read_document(text, "x").shell == shell);
 }

@@ -118,6 +118,21 @@ TEST_CASE("Bounds and contradictions of a record are told at their place") {
     check_told("is = \"proposed\"", "is = \"guessed\"", Weight::error, "\"is\" cannot be \"guessed\"");
     check_told("plane = \"L1\"", "plane = \"L2\"", Weight::warning,
                "no level plane of the record is called \"L2\"");
+    check_told("wall = \"A\"\nround = 1\nlength", "wall = \"A\"\nround = 77\nlength", Weight::warning,
+               "the shell has 5 rounds, and log \"A 1.1\" is noted in round 77");
+    check_told("tag = \"A 1.2\"",
+               "tag = \"A 1.2\"\nmoisture = [{ percent = 412, season = \"summer\", depth = \"1 in\" }]",
+               Weight::error, "\"percent\" of moisture 1 of log \"A 1.2\" is out of bounds");
+    check_told("from = \"0\"", "from = \"-3.10.1\"", Weight::error, // noted in feet, told in feet
+               "\"-3.10.1\" is not from 0 to 328' 1\": look at the sheet again");
+    check_told("from = \"0\"", "from = \"1\"", Weight::warning, "\"1\" has no unit and its sheet none");
+}
+
+TEST_CASE("A log in the round over the last is where a wall starts with a half log") {
+    std::string text = surveyed().text();
+    text.replace(text.find("round = 1\nlength"), 9, "round = 6");
+    for (const Problem &p : read_document(text, "x").problems)
+        CHECK(p.message == "\"pencil\" is not known here and is not used");
 }
 
 TEST_CASE("Where no number stands nothing is said of it") {

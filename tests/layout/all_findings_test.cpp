@@ -8,6 +8,8 @@
 
 #include <rapidcheck.h>
 
+#include <cmath>
+#include <map>
 #include <set>
 #include <string>
 
@@ -122,7 +124,7 @@ TEST_CASE("A floor and a bore that do not fit are both told of") {
     shell.floors[0].level = Length::mm(3000);
     shell.bores = {rod_in_the_void()};
     const Codes codes = errors_of(shell);
-    CHECK(codes.contains("timber-misses-wall"));
+    CHECK(codes.contains("floor-over-wall"));
     CHECK(codes.count("bore-misses-log") == 1);
 }
 
@@ -139,4 +141,46 @@ TEST_CASE("Nothing is told beside a refused opening that is not told without it"
         for (const std::string &code : after)
             RC_ASSERT(before.contains(code));
     }));
+}
+
+TEST_CASE("A partition that does not fit hides no error of the outside walls' openings, floors and bores") {
+    Shell shell = test::plain_shell();
+    shell.openings = {window_in_a_corner(), test::window("P", 1000, 300, 800, 9000)};
+    shell.floors = test::floored().floors;
+    shell.floors[0].level = Length::mm(3000);
+    shell.bores = {rod_in_the_void(), rod("P", 90000)}; // of what is in the partition nothing is known yet
+    const Codes others{"bore-misses-log", "floor-over-wall", "opening-cuts-corner"};
+    Partition p;
+    p.name = "P", p.from = "A", p.to = "C";
+    for (const auto &[place, code] :
+         std::map<double, std::string>{{300, "tee-too-near"}, {9000, "tee-off-wall"}}) {
+        p.from_left = Length::mm(place);
+        shell.partitions = {p};
+        Codes all = others;
+        all.insert(code);
+        CHECK(errors_of(shell) == all);
+    }
+}
+
+TEST_CASE("A floor over the walls is told so with all else that is wrong with it") {
+    Shell shell = test::floored();
+    Floor &floor = shell.floors[0];
+    floor.level = Length::mm(3000);
+    floor.openings = {{"hatch", Length::mm(4000), Length::mm(1000), Length::mm(900), Length::mm(900)}};
+    floor.beams = {{Length::mm(30), {Length::mm(100), Length::mm(100)}}};
+    CHECK(errors_of(shell) == Codes{"floor-does-not-fit", "floor-does-not-fit", "floor-over-wall"});
+}
+
+TEST_CASE("Where the walls alone do not make a plan, a partition too near one does not hide that") {
+    Shell shell = test::plain_shell();
+    shell.walls[1].length = Length::mm(3000);
+    shell.walls[2].heading = 135; // one corner cut off: five walls
+    shell.walls[2].length = Length::mm(1000 * std::sqrt(2));
+    shell.walls.insert(shell.walls.begin() + 3, Wall{"E", 180, Length::mm(4000), {}, {}, {}});
+    Partition p;
+    p.name = "P", p.from = "A", p.to = "E", p.from_left = Length::mm(300);
+    shell.partitions = {p};
+    CHECK(errors_of(shell) == Codes{"tee-too-near", "walls-do-not-alternate"});
+    CHECK_THAT(test::words(lay_out(shell).findings),
+               ContainsSubstring("no place along wall A does, as the walls are stated"));
 }

@@ -8,6 +8,8 @@
 
 #include <rapidcheck.h>
 
+#include <regex>
+
 using namespace roundlay;
 
 namespace {
@@ -27,12 +29,13 @@ const Finding *refusal(const Findings &findings) {
     return it == findings.end() ? nullptr : &*it;
 }
 
-/// "…; 300 mm from the left would do"
+/// "…; 300 mm from the left would do", "…; from round 1 to round 2 it would do there, or 300 mm from the
+/// left"
 std::optional<Length> offered(const std::string &words) {
-    const std::size_t end = words.find(" from the left would do");
-    if (end == std::string::npos) return {};
-    const std::size_t begin = words.rfind("; ", end) + 2;
-    return Length::mm(std::stod(words.substr(begin, end - begin)));
+    static const std::regex place("; (?:from round .* it would do there, or )?([0-9]+) mm from the left");
+    std::smatch found;
+    if (!std::regex_search(words, found, place)) return {};
+    return Length::mm(std::stod(found[1]));
 }
 
 /// 7 m long with a partition, a window and a door in the wall that is bored.
@@ -168,4 +171,51 @@ TEST_CASE("Beside a corner at a slant a rod has whole wood from the crossing wal
     CHECK_FALSE(fits(282.8 + 15.5 - 1));
     CHECK(fits(3000 - 282.8 - 15.5 - 1));
     CHECK_FALSE(fits(3000 - 282.8 - 15.5 + 1));
+}
+
+TEST_CASE("Where a rod finds no whole log it is told what is there instead, and which rounds are whole") {
+    Shell shell = test::plain_shell(); // 5 m long, 4 rounds
+    FoundationStep step;
+    step.wall = "B";
+    step.from_left = Length::mm(1000), step.width = Length::mm(2000), step.rise = Length::mm(115);
+    shell.steps = {step};
+    shell.openings = {test::window("A", 1500, 220, 800, 250)};
+    const auto told = [&](const StatedBore &bore) {
+        shell.bores = {bore};
+        return test::words(lay_out(shell).findings);
+    };
+    CHECK_THAT(
+        told(rod("A", 6000, 20)),
+        ContainsSubstring("6000 mm from the left lies past the ends of wall A, which is 5000 mm long"));
+    CHECK_THAT(told(rod("A", 1900, 20)),
+               ContainsSubstring("1900 mm from the left there is no whole log: window 1 is there"));
+    CHECK_THAT(
+        told(rod("A", 60, 20)),
+        ContainsSubstring("60 mm from the left there is no whole log: the notches of corner DA are there"));
+    const std::string on_step = told(rod("B", 2000, 20));
+    CHECK_THAT(on_step,
+               ContainsSubstring("2000 mm from the left there is no log, but step 1 of the foundation"));
+    CHECK_THAT(on_step, ContainsSubstring("from round 2 to round 5 it would do there, or "));
+    StatedBore higher = rod("B", 2000, 20);
+    higher.from_round = 2;
+    CHECK(told(higher).find("error") == std::string::npos);
+    CHECK_FALSE(has_errors(lay_out(shell).findings));
+}
+
+TEST_CASE("A rod too near a face is told where it lies, and from where to where it leaves wood") {
+    Shell shell = test::plain_shell(); // 200 mm thick
+    shell.bores = {rod("A", 2500, 22)};
+    shell.bores[0].from_outside = Length::mm(5);
+    const std::string told = test::words(lay_out(shell).findings);
+    CHECK_THAT(told,
+               ContainsSubstring("a bore of 22 mm whose middle lies 5 mm from the outside leaves no wood"));
+    CHECK_THAT(told, ContainsSubstring("from 21 mm to 179 mm from the outside it does"));
+    for (const double y : {21.0, 179.0}) {
+        shell.bores[0].from_outside = Length::mm(y);
+        CHECK_FALSE(has_errors(lay_out(shell).findings));
+    }
+    for (const double y : {20.0, 180.0}) {
+        shell.bores[0].from_outside = Length::mm(y);
+        CHECK(has_errors(lay_out(shell).findings));
+    }
 }

@@ -58,7 +58,7 @@ std::string advice_of(const Finding &finding) {
 Length move_in(const std::string &advice) {
     const std::string up = "raise the floor by ", down = "lower the floor by ";
     REQUIRE((advice.starts_with(up) || advice.starts_with(down)));
-    const auto read = parse_length(advice.substr(up.size()));
+    const auto read = parse_length(advice.substr(up.size(), advice.find(',') - up.size()));
     REQUIRE(std::holds_alternative<Length>(read));
     return advice.starts_with(up) ? std::get<Length>(read) : -std::get<Length>(read);
 }

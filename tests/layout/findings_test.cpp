@@ -78,9 +78,9 @@ const std::vector<Case> cases = {
          s.walls[2].length = mm(1000 * std::sqrt(2));
          s.walls.insert(s.walls.begin() + 3, Wall{"E", 180, mm(4000), {}, {}, {}});
      }},
-    {"tee-too-near", "corner AP", "45 mm or more",
+    {"tee-too-near", "corner AP", "from 350 mm to 4650 mm from the left of wall A it fits",
      [](Shell &s) { s.partitions = {partition("P", "A", 305, "C")}; }},
-    {"tee-too-near", "wall A", "move one by",
+    {"tee-too-near", "wall A", "from 350 mm to 1955 mm from the left of wall A it fits",
      [](Shell &s) {
          s.partitions = {partition("P", "A", 2000, "C"), partition("Q", "A", 2205, "C")};
      }},
@@ -220,7 +220,7 @@ namespace {
 
 /// Rules of practice that are not kept: what is stated can be cut all the same.
 const std::vector<Case> practice = {
-    {"tee-too-near", "corner AP", "10 mm or more",
+    {"tee-too-near", "corner AP", "from 350 mm to 4650 mm from the left of wall A it fits",
      [](Shell &s) { s.partitions = {partition("P", "A", 340, "C")}; }},
     {"tail-too-thin", "corner AB", "would fit", [](Shell &s) { s.rounds.pitch = mm(145); }},
     {"little-wood-beside-opening", "corner DA", "leaves 50 mm of wood",

@@ -85,3 +85,20 @@ TEST_CASE("A floor that cannot be raised is lowered by steps, to where the log b
     }
     CHECK(told > 0);
 }
+
+TEST_CASE("A floor over the walls is told the highest level that would do") {
+    // Four rounds of 230 mm: walls A and C end at 900: joists 180 high lie on their tops at 1080.
+    Shell shell = floored();
+    shell.floors[0].level = Length::mm(3000);
+    const Layout refused = lay_out(shell);
+    REQUIRE(refused.findings.size() == 1);
+    const Finding &f = refused.findings[0];
+    CHECK(f.code == "floor-over-wall");
+    CAPTURE(test::sentence(f));
+    REQUIRE(f.advice);
+    REQUIRE(f.advice->text == "lower the floor by %1, to a level of %2");
+    const double level = std::get<LengthAmount>(f.advice->amounts[1].value()).mm;
+    CHECK(level == 1080);
+    shell.floors[0].level = Length::mm(level);
+    CHECK(test::words(lay_out(shell).findings).empty());
+}

@@ -1,6 +1,4 @@
 // What is said of joists that come too near other things in the walls.
-#include "kernel/layout/advice/trial.h"
-#include "kernel/measure/spelling.h"
 #include "tests/support/floored.h"
 
 #include <cmath>
@@ -79,13 +77,4 @@ TEST_CASE("A joist that a wall leaves no room for is told, with how far apart th
                           "from one joist to the next it is 1250 mm there, where 625 mm is stated"));
     shell.floors[0].first = Length::mm(300); // 300, 925, 1550, 2175, 2800: none in the partition
     CHECK(count(test::laid(shell), "floor-does-not-fit") == 0);
-}
-
-TEST_CASE("Advice is tried in lengths of the shell's own units, as fine as a rule has them") {
-    Shell shell = floored();
-    shell.units = UnitSystem::imperial;
-    CHECK(spell_length(as_said(shell, 24.6).front(), shell.units) == "15/16 in");
-    CHECK(spell_length(as_said(shell, 24.6).at(1), shell.units) == "31/32 in");
-    shell.units = UnitSystem::metric;
-    CHECK(as_said(shell, 24.6).back() == Length::mm(24.6));
 }

@@ -84,9 +84,9 @@ TEST_CASE("Wherever a place is told for an opening, the shell can be built with 
         const std::size_t whose =
             static_cast<std::size_t>(std::stoi(f->subject.substr(f->subject.find('[') + 1)));
         for (const double x : places_told(*f)) {
-            RC_ASSERT(test::words(lay_out(moved(shell, whose, x)).findings).find("error") ==
-                      std::string::npos);
-            RC_ASSERT(!lay_out(moved(shell, whose, x)).pieces.empty());
+            const Layout there = lay_out(moved(shell, whose, x));
+            RC_ASSERT(errors_in(there.findings) < errors_in(refused.findings));
+            RC_ASSERT(errors_in(refused.findings) > 1 || !there.pieces.empty());
             ++told;
         }
     }));
@@ -108,7 +108,7 @@ std::vector<Shell> tried_for(const Shell &shell) {
 
 } // namespace
 
-TEST_CASE("No place of an opening is tried twice, and none where another opening is refused anyway") {
+TEST_CASE("No place of an opening is tried twice") {
     Shell shell = test::plain_shell();
     shell.openings = {window(100, 800)}; // printed and exactly these places are one
     const std::vector<Shell> tried = tried_for(shell);
@@ -116,9 +116,18 @@ TEST_CASE("No place of an opening is tried twice, and none where another opening
     for (std::size_t i = 0; i < tried.size(); ++i)
         CHECK(std::find(tried.begin() + static_cast<std::ptrdiff_t>(i) + 1, tried.end(), tried[i]) ==
               tried.end());
-    // Two that are each too near a corner: moving one alone mends nothing, only what is without it is asked.
+}
+
+TEST_CASE("Of openings that are each too near a corner every one is told its place") {
+    Shell shell = test::plain_shell();
     shell.openings = {window(100, 800), window(4200, 700)};
-    CHECK(tried_for(shell).size() == 2);
+    for (const Finding &f : lay_out(shell).findings) {
+        const auto whose = static_cast<std::size_t>(std::stoi(f.subject.substr(f.subject.find('[') + 1)));
+        const auto places = places_told(f);
+        REQUIRE(places.size() == 1);
+        shell.openings[whose].from_left = mm(places[0]);
+    }
+    CHECK(warnings_in(lay_out(shell).findings) == 0);
 }
 
 TEST_CASE("The width told for an opening that is too wide is one with which it fits") {

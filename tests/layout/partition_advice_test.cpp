@@ -58,3 +58,21 @@ TEST_CASE("A partition that cannot reach its wall is told the walls that it reac
     shell.partitions[0].to = "C";
     CHECK_FALSE(has_errors(lay_out(shell).findings));
 }
+
+TEST_CASE("A partition too near a corner or another one is told from where to where it is not") {
+    for (const double at : {150.0, 230.0, 4750.0}) {
+        Shell shell = with_partition(at, "A", "C");
+        const Layout refused = lay_out(shell);
+        const auto f = std::ranges::find_if(
+            refused.findings, [](const Finding &found) { return found.code == "tee-too-near"; });
+        REQUIRE(f != refused.findings.end());
+        CAPTURE(test::sentence(*f));
+        REQUIRE(f->advice);
+        REQUIRE(f->advice->text == "from %1 to %2 from the left of wall %3 it fits");
+        for (const std::size_t end : {0U, 1U}) {
+            shell.partitions[0].from_left =
+                Length::mm(std::get<LengthAmount>(f->advice->amounts[end].value()).mm);
+            CHECK_FALSE(test::has(lay_out(shell).findings, "tee-too-near"));
+        }
+    }
+}

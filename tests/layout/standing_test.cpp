@@ -229,9 +229,9 @@ TEST_CASE("Advice on thin wood has a direction and an amount") {
           "window 1 leaves only 10 mm of the log over it, where at least 50 mm should stay; raise "
           "its top by 10 mm");
     shell.units = UnitSystem::imperial;
-    const Layout in_inches = lay_out(shell); // 10 mm are no 16ths: what is printed would not reach the seam
+    const Layout in_inches = lay_out(shell); // 10 mm are no 16ths: the next one is told that reaches the seam
     const auto inches = slivers(in_inches);
     REQUIRE(inches.size() == 1);
-    CHECK(test::message(*inches[0], UnitSystem::imperial).find("; raise its top by 10 mm") !=
+    CHECK(test::message(*inches[0], UnitSystem::imperial).find("; raise its top by 7/16\"") !=
           std::string::npos);
 }

@@ -104,6 +104,16 @@ TEST_CASE("Inches given as a number are the same as inches read from text") {
     }
 }
 
+TEST_CASE("A comma is the decimal mark where it can be nothing else") {
+    CHECK(read_mm("8,5 m") == 8500);
+    CHECK(read_mm("9,7m") == 9700);
+    CHECK(read_mm("2,415 m") == 2415);
+    CHECK(read_mm("0,250 mm") == 0.25);
+    CHECK(read_mm("-12,25 cm") == -122.5);
+    CHECK(read_mm("1,5 ft") == 457.2);
+    CHECK(read_mm("7' 6,5\"") == 2298.7);
+}
+
 TEST_CASE("Every set fraction has its value") {
     // Values: Unicode Standard, UnicodeData.txt, field Numeric_Value.
     struct Row {
@@ -148,7 +158,11 @@ TEST_CASE("What is no length is refused with the place and what was expected") {
         {"0 yards", 2, "\"yards\" is not a unit of length"},
         {"5. in", 2, "no digit stands behind the decimal point"},
         {"1e3 mm", 1, "\"e\" is not a unit of length"},
-        {"2,4 m", 1, "a comma in a number can be read in two ways"},
+        {"2,400 mm", 1, "a comma in a number can be read in two ways"},
+        {"2,400", 1, "a comma in a number can be read in two ways"},
+        {"1,200,000 mm", 1, "a comma in a number can be read in two ways"},
+        {"1,200.5 mm", 1, "a comma in a number can be read in two ways"},
+        {"2, m", 1, "a comma in a number can be read in two ways"},
         {"1/ in", 2, "no whole number stands under the fraction bar"},
         {"1/0 in", 2, "a fraction cannot have zero under the bar"},
         {"6 3/2 in", 2, "the fraction behind a whole number is not under 1"},

@@ -82,11 +82,17 @@ TEST_CASE("A note that cannot be is refused with its field") {
     CHECK(test::english(parts.what)
               .starts_with("the third field of 3.10.4 is not under 4, which is the denominator "));
     CHECK(inches_of("3.10.4", counting(8)) == 46.5);
-    for (const char *none : {"", " ", "-", "3.", ".3.1", "3..1", "3.10.1.2", "3.10.1 in", "three", "12",
-                             "3.1O.1", "1000000.1.1", "7'-14\"", "\xff\xfe", "8 1/2", "1e3 mm"}) {
+    for (const char *none : {"", " ", "-", "3.", ".3.1", "3..1", "3.10.1.2", "3.10.1 in", "three", "3.1O.1",
+                             "1000000.1.1", "7'-14\"", "\xff\xfe", "1e3 mm"}) {
         INFO(none);
         CHECK_FALSE(trouble_of(none, counting(4)).open);
     }
+    for (const char *bare : {"12", "8 1/2", "12,5"}) { // its sheet may still say what it counts
+        CHECK(trouble_of(bare, counting(4)).open);
+        CHECK(test::english(trouble_of(bare, counting(4)).what)
+                  .starts_with(std::string(bare) + " has no unit and its sheet none for its numbers: "));
+    }
+    CHECK(mm_of("0", counting(4)) == 0);
     CHECK(test::english(trouble_of("\u2033 8 in").what)
               .starts_with("\u2033 8 in is not read as a length from its character 1 on"));
 }

@@ -170,6 +170,12 @@ TEST_CASE("A header's bearing and the space over a frame are asked of each openi
     const auto short_one = std::find_if(findings.begin(), findings.end(),
                                         [](const Finding &f) { return f.code == "header-bears-short"; });
     CHECK(short_one->subject == "opening[1].from_left");
+    CHECK_THAT(
+        test::sentence(*short_one),
+        ContainsSubstring("1200 mm is asked for: move the opening 300 mm to the left, or change a height"));
+    Shell moved = shell;
+    moved.openings[1].from_left = Length::mm(3000);
+    CHECK(count(reviewed(moved), "header-bears-short") == 0);
     const auto facts = opening_facts(shell, lay_out(shell));
     CHECK(facts[1].settle_space == 17);
     CHECK(test::english(facts[1].settle_basis) ==

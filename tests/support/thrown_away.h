@@ -20,7 +20,7 @@ inline std::vector<std::string> refusals() {
             "opening-cuts-tee",       "opening-cuts-corner", "opening-over-wall",  "openings-too-close",
             "walls-do-not-alternate", "corner-not-square",   "wall-too-short",     "opening-too-wide",
             "tee-off-wall",           "stick-too-thin",      "opening-meets-step", "step-cuts-corner",
-            "steps-too-close",        "step-over-wall"};
+            "steps-too-close",        "step-over-wall",      "floor-over-wall"};
 }
 
 class ThrownAway {

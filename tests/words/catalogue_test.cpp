@@ -1,5 +1,6 @@
 // Every language says all that the kernel says, with the same things in its holes.
 #include "exporters/words/catalogue.h"
+#include "kernel/document/document.h"
 #include "kernel/layout/fastenings/bore_marks.h"
 #include "kernel/measure/said.h"
 #include "kernel/review/floor_screen.h"
@@ -97,6 +98,8 @@ std::set<std::string> table_words() {
     add_settling(words);
     add_kinds(words);
     // sides of timbers, of walls, and of partitions
+    for (const std::string &comment : comment_words()) // of new documents
+        words.insert(comment);
     for (const char *side : {"left", "right", "outside", "inside", "east", "north-east", "north",
                              "north-west", "west", "south-west", "south", "south-east"})
         words.emplace(side);

@@ -7,6 +7,14 @@ namespace {
 
 constexpr Entry entries[] = {
     {"%1 at most", "%1 au plus"},
+    {"%1 from the left lies past the ends of wall %2, which is %3 long",
+     "%1 depuis la gauche est au-delà des bouts du mur %2, qui est long de %3"},
+    {"%1 from the left there is no log, but %2 of the foundation",
+     "à %1 de la gauche il n’y a pas de pièce, mais le %2 de la fondation"},
+    {"%1 from the left there is no whole log: %2 is there",
+     "à %1 de la gauche il n’y a pas de pièce entière : %2 s’y trouve"},
+    {"%1 from the left there is no whole log: the notches of corner %2 are there",
+     "à %1 de la gauche il n’y a pas de pièce entière : les entailles de l’angle %2 s’y trouvent"},
     {"%1 from the left would do", "%1 depuis la gauche conviendrait"},
     {"%1 on %2 and %3 more joints of this wall: held in %4 places where %5 are asked for, as there is no "
      "room for more",
@@ -19,10 +27,17 @@ constexpr Entry entries[] = {
     {"a bore of %1 takes more than half of a wall %2 thick: what is left beside it splits easily",
      "un perçage de %1 prend plus de la moitié d’un mur épais de %2 : ce qui reste à côté se fend "
      "facilement"},
+    {"a bore of %1 whose middle lies %2 from the outside leaves no wood beside it in a log %3 thick",
+     "un perçage de %1 dont le milieu est à %2 de l’extérieur ne laisse pas de bois à côté de lui dans une "
+     "pièce épaisse de %3"},
     {"a draw of %1 leaves no way through for a peg of %2",
      "un décalage de %1 ne laisse pas passer une cheville de %2"},
     {"a draw of %1 would break a peg of %2", "un tirage de %1 casserait une cheville de %2"},
     {"bores %1 apart run into one another", "des perçages à %1 se rencontrent"},
+    {"from %1 to %2 from the outside it does", "de %1 à %2 de l’extérieur il en laisse"},
+    {"from round %1 to round %2 it would do there", "du rang %1 au rang %2 il y conviendrait"},
+    {"from round %1 to round %2 it would do there, or %3 from the left",
+     "du rang %1 au rang %2 il y conviendrait, ou bien à %3 de la gauche"},
     {"it goes from round %1 up to round %2: that is through no log",
      "il va du rang %1 au rang %2 : cela ne traverse aucune pièce"},
     {"it runs into a cut from %1 to %2 from the left", "il rencontre une taille de %1 à %2 depuis la gauche"},
@@ -46,14 +61,10 @@ constexpr Entry entries[] = {
      "des chevilles carrées de %1 ne tiennent pas dans des perçages de %2"},
     {"state the rounds that it goes through, or another place",
      "indiquez les rangs qu’il traverse, ou un autre endroit"},
-    {"state the rounds that it goes through, or another place; %1",
-     "indiquez les rangs qu’il traverse, ou un autre endroit ; %1"},
     {"the wall has only %1 rounds", "le mur n’a que %1 rangs"},
     {"their arrises bite where the side is between %1 and that",
      "leurs arêtes mordent si le côté est entre %1 et cela"},
     {"there is no wall %1 in this shell", "cette coque n’a pas de mur %1"},
-    {"there is no whole log %1 from the left: an opening or a notch is there",
-     "il n’y a pas de pièce entière à %1 de la gauche : une ouverture ou une entaille s’y trouve"},
 };
 
 } // namespace

@@ -20,8 +20,16 @@ constexpr Entry entries[] = {
      "down",
      "%1 tire vers le haut de %2 quand la charge est sur les portées qui la soulèvent, et rien que son poids "
      "ne la retient"},
+    {"%1 reaches %2 past the right side of the room, which is %3 wide along wall %4",
+     "%1 dépasse de %2 le côté droit de la pièce, large de %3 le long du mur %4"},
+    {"%1 reaches %2 past the right side of the room, which is %3 wide along wall %4, and %5 past wall %6, "
+     "which "
+     "lies %7 from it",
+     "%1 dépasse de %2 le côté droit de la pièce, large de %3 le long du mur %4, et de %5 le mur %6, qui en "
+     "est à %7"},
+    {"%1 reaches %2 past wall %3, which lies %4 from wall %5",
+     "%1 dépasse de %2 le mur %3, qui est à %4 du mur %5"},
     {"%1 reaches into the room and stands in its way", "%1 entre dans la pièce et lui barre le passage"},
-    {"%1 reaches out of the room, which is %2 by %3", "%1 sort de la pièce, qui fait %2 sur %3"},
     {"%1, %2 of its height, is the deepest that a code lets joists be notched (IRC R502.8.1, second-hand), "
      "and local code decides",
      "%1, %2 de sa hauteur, est l’entaille la plus profonde qu’un code permette aux solives (IRC R502.8.1, "
@@ -41,11 +49,17 @@ constexpr Entry entries[] = {
     {"a bearing of %1 does not leave %2 of a wall %3 thick",
      "un appui de %1 ne laisse pas %2 d’un mur épais de %3"},
     {"a floor opening", "une trémie"},
+    {"a level of %1 at most lays them on its last log",
+     "un niveau de %1 au plus les pose sur sa dernière pièce"},
     {"a quarter", "le quart"},
     {"a sixth", "le sixième"},
     {"a smaller tail or bearing leaves half of it", "une queue ou un appui plus petit en laisse la moitié"},
     {"an end of it", "un de ses bouts"},
     {"an end of it bears on %1 of wood", "un bout porte sur %1 de bois"},
+    {"at %1 it passes beside", "à %1 elle passe à côté"},
+    {"at %1 its joists lie %2 over the top of wall %3, which is %4 high",
+     "à %1 ses solives sont %2 au-dessus du mur %3, qui est haut de %4"},
+    {"at %1 or at %2 it passes beside", "à %1 ou à %2 elle passe à côté"},
     {"between %1 and %2 it fits", "entre %1 et %2 elle tient"},
     {"both its ends must lie in walls or partitions that stand square to it and reach as far as the beam",
      "ses deux bouts doivent être dans des murs ou des cloisons d’équerre à elle, qui vont aussi loin "
@@ -80,6 +94,7 @@ constexpr Entry entries[] = {
     {"keep %1 away from it", "restez à %1"},
     {"let it reach the wall, or keep %1 away from it", "qu’elle atteigne le mur, ou restez à %1"},
     {"lower the floor by %1", "baissez le plancher de %1"},
+    {"lower the floor by %1, to a level of %2", "abaissez le plancher de %1, au niveau %2"},
     {"move that, or trim the floor there", "déplacez cela, ou enchevêtrez le plancher là"},
     {"move the joists by the floor's first or spacing",
      "déplacez les solives par le premier écart ou l’entraxe"},

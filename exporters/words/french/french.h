@@ -10,6 +10,7 @@ inline constexpr std::string_view french_semicolon = " ; ";
 std::span<const Entry> french_of_book();
 std::span<const Entry> french_of_cut_sheets();
 std::span<const Entry> french_of_cuts();
+std::span<const Entry> french_of_document();
 std::span<const Entry> french_of_drawings();
 std::span<const Entry> french_of_fastenings();
 std::span<const Entry> french_of_floors();

@@ -12,6 +12,11 @@ constexpr Entry entries[] = {
      "sixteenths of an inch",
      "%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, "
      "en huitièmes ou en seizièmes de pouce"},
+    {"%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, or state numbers_in "
+     "of "
+     "the sheet or the record",
+     "%1 n’a pas d’unité et sa feuille n’en a pas pour ses nombres : écrivez-le comme 8 1/2 in ou 215 mm, ou "
+     "indiquez numbers_in de la feuille ou du relevé"},
     {"%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means",
      "%1 a deux nombres et peut être des pieds.pouces ou des pieds décimaux : indiquez ce que la feuille "
      "entend"},

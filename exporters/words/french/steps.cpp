@@ -28,6 +28,7 @@ constexpr Entry entries[] = {
     {"it runs from %1 to %2, but wall %3 is %4 long", "il va de %1 à %2, mais le mur %3 est long de %4"},
     {"it runs into %1 of the foundation or leaves too little wood beside it",
      "elle rencontre le %1 de la fondation ou laisse trop peu de bois à côté"},
+    {"let it start %1 past the end of that one", "faites-le partir à %1 de la fin de celui-ci"},
     {"let it start at %1, where that one ends, or %2 further on",
      "faites-le partir à %1, où celui-ci finit, ou %2 plus loin"},
     {"state a step of wall %1 that takes in that corner with a rise of %2",

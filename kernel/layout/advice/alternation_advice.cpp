@@ -67,7 +67,7 @@ Said of_log(const Stated &log, Length height) {
 Said advice(const Shell &shell, const Heights &heights, const std::vector<Stated> &stated,
             const LayOut &try_out) {
     for (std::size_t i = 0; i < std::min(stated.size(), most_tried); ++i)
-        for (const Length height : as_said(shell, stated[i].nominal)) {
+        for (const Length height : round_lengths(shell, stated[i].nominal)) {
             if (!alternates(try_out(with_nominal(shell, stated[i], height)))) continue;
             return of_log(stated[i], height);
         }

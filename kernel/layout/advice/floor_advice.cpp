@@ -15,6 +15,8 @@ namespace {
 /// lies.
 constexpr std::size_t most_asked = 8;
 constexpr double step = 15, furthest = 120;
+/// Of a floor that lies over the walls: down from their tops, past a log and the gap under it.
+constexpr double furthest_down = 360;
 
 class FloorAdvisor {
   public:
@@ -37,10 +39,10 @@ class FloorAdvisor {
             Finding &finding = layout_.findings[m.finding];
             if (whole)
                 finding.advice = advice(*whole);
-            else if (!part)
+            else if (!part && !finding.advice)
                 finding.advice = said("no small change of the floor's level mends it: a list of the seams "
                                       "tells how high the logs lie");
-            else if (finding.weight == Weight::error)
+            else if (part && finding.weight == Weight::error)
                 finding.advice = advice(*part);
         }
     }
@@ -53,12 +55,17 @@ class FloorAdvisor {
             std::unique(asked.begin(), asked.end(), [](double a, double b) { return std::abs(a - b) < 0.5; }),
             asked.end());
         asked.resize(std::min(asked.size(), most_asked));
-        for (double by = step; by <= furthest; by += step)
-            asked.insert(asked.end(), {by, -by});
         std::vector<Length> all;
+        const auto add = [&](Length by) {
+            if (by != Length() && std::ranges::find(all, by) == all.end()) all.push_back(by);
+        };
         for (const double by : asked)
-            for (const Length length : as_said(shell_, by))
-                if (all.empty() || all.back() != length) all.push_back(length);
+            for (const Length length : round_lengths(shell_, by))
+                add(length);
+        const double down = asked.front() < -furthest ? asked.front() : 0; // from over the wall's top
+        for (double by = step; by <= (down < 0 ? furthest_down : furthest); by += step)
+            for (const double way : {by, -by})
+                if (down == 0 || way < 0) add(round_lengths(shell_, down + way).front());
         return all;
     }
 
@@ -74,7 +81,7 @@ class FloorAdvisor {
         const auto known = tried_.find(by);
         if (known != tried_.end()) return known->second;
         Shell next = shell_;
-        next.floors[floor_].level = next.floors[floor_].level + by;
+        next.floors[floor_].level = level() + by;
         return tried_[by] = try_out_(next).findings;
     }
 
@@ -87,7 +94,10 @@ class FloorAdvisor {
         });
     }
 
-    static Said advice(Length by) {
+    Length level() const { return shell_.floors[floor_].level; }
+    Said advice(Length by) const {
+        if (by < Length::mm(-furthest))
+            return said("lower the floor by %1, to a level of %2", just(by), in_mm((level() + by).mm()));
         return by > Length() ? said("raise the floor by %1", just(by))
                              : said("lower the floor by %1", just(by));
     }

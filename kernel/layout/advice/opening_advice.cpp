@@ -21,11 +21,12 @@ class OpeningAdvice {
     OpeningAdvice(const Shell &shell, const Layout &layout, std::size_t opening, const LayOut &try_out)
         : shell_(shell), opening_(opening), places_(places_beside(shell, layout, opening)),
           try_out_(try_out) {
-        Shell without = shell;
-        without.openings.erase(without.openings.begin() + static_cast<std::ptrdiff_t>(opening));
+        put_others_away(layout);
+        Shell without = shell_;
+        without.openings.erase(without.openings.begin() + static_cast<std::ptrdiff_t>(opening_));
         const Findings left = try_out(without).findings;
         warnings_without_ = warnings_in(left);
-        others_refused_ = has_errors(left);
+        errors_without_ = errors_in(left);
     }
 
     std::optional<Said> said_of_it() const {
@@ -39,7 +40,6 @@ class OpeningAdvice {
     /// Where it is stated, or else at the nearest place.
     std::optional<Said> said_of_width() const {
         const LengthAmount wide = exactly_in_mm(stated().width.mm());
-        if (others_refused_) return {};
         if (within_a_place(stated().from_left.mm()) && at(stated().from_left) != Holds::no)
             return said("a width of %1 at most fits there", wide);
         const auto left = nearest(-1), right = left ? std::nullopt : nearest(1);
@@ -49,6 +49,19 @@ class OpeningAdvice {
 
   private:
     const Opening &stated() const { return shell_.openings[opening_]; }
+
+    /// Other openings that are refused themselves: with them there are no logs, nor pegs that could be told
+    /// of.
+    void put_others_away(const Layout &layout) {
+        for (std::size_t i = shell_.openings.size(); i-- > 0;) {
+            const bool refused = std::ranges::any_of(layout.findings, [i](const Finding &f) {
+                return f.weight == Weight::error && f.subject.starts_with(subject("opening", i, ""));
+            });
+            if (i == opening_ || !refused) continue;
+            shell_.openings.erase(shell_.openings.begin() + static_cast<std::ptrdiff_t>(i));
+            if (i < opening_) --opening_;
+        }
+    }
 
     /// The stretches run from left to right, and none holds where it stands.
     std::optional<double> edge(int side) const {
@@ -72,19 +85,18 @@ class OpeningAdvice {
         Shell next = shell_;
         next.openings[opening_].from_left = from_left;
         const Layout laid = try_out_(next);
-        if (has_errors(laid.findings)) return Holds::no;
+        if (errors_in(laid.findings) > errors_without_) return Holds::no;
         return warnings_in(laid.findings) > warnings_without_ ? Holds::with_warnings : Holds::well;
     }
 
     std::optional<Length> nearest(int side) const {
         const auto start = edge(side);
-        if (!start || others_refused_) return {};
+        if (!start) return {};
         std::optional<Length> built;
         for (const double by : further) {
             const double x = *start + side * by;
             if (!within_a_place(x)) continue;
-            std::vector<Length> lengths = as_said(shell_, x);
-            lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
+            std::vector<Length> lengths = round_lengths(shell_, x);
             if (by > 0) lengths.resize(1); // only at the edge does it matter how it is rounded
             for (const Length from_left : lengths) {
                 const Holds holds = at(from_left);
@@ -95,12 +107,12 @@ class OpeningAdvice {
         return built;
     }
 
-    const Shell &shell_;
+    Shell shell_;
     std::size_t opening_;
     std::vector<Span> places_;
     const LayOut &try_out_;
     std::ptrdiff_t warnings_without_ = 0;
-    bool others_refused_ = false; ///< then no place of this one makes the shell one that can be built
+    std::ptrdiff_t errors_without_ = 0; ///< of others: they stay, wherever this one is
 };
 
 Shell as_wide_as(Shell shell, std::size_t opening, double width) {
@@ -129,13 +141,14 @@ Said advice_on_width(const Shell &shell, const Layout &layout, std::size_t openi
         if (const auto advice = OpeningAdvice(narrower, layout, opening, try_out).said_of_width())
             return *advice;
     }
-    return widest > 0 ? said("wall %1 has no place wider than %2", wall, in_mm(widest))
+    return widest > 0 ? said("wall %1 has no place wider than %2", wall, no_more(shell, widest))
                       : said("wall %1 has no place for an opening", wall);
 }
 
 } // namespace
 
 void advise_on_openings(const Shell &shell, Layout &layout, const LayOut &try_out) {
+    if (layout.walls.empty()) return; // what wood lies beside an opening is known once the plan stands
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         std::optional<std::optional<Said>> advice; // the same for all that is found of it: tried once
         for (Finding &f : layout.findings) {

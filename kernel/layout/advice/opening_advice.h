@@ -7,8 +7,8 @@
 namespace roundlay {
 
 /// Puts behind each finding of an opening too near a corner, a partition or another opening the nearest
-/// places to its left and its right where the whole shell can be built with it and it brings no warning, of
-/// its pegs neither; else the nearest where it can be built. A place is told only where there is one.
+/// places to its left and its right where it brings no error and no warning to the whole shell, of
+/// its pegs neither; else the nearest where it brings no error. A place is told only where there is one.
 void advise_on_openings(const Shell &shell, Layout &layout, const LayOut &try_out);
 
 } // namespace roundlay

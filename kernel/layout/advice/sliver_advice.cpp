@@ -59,9 +59,9 @@ class Advisor {
         const double up = over ? left : least_left_over - left, down = over ? least_left_over - left : left;
         for (const bool top_stays : {false, true}) {
             if (over && top_stays) continue;
-            for (const Length by : as_said(shell_, up))
+            for (const Length by : round_lengths(shell_, up))
                 all.push_back({by, top_stays});
-            for (const Length by : as_said(shell_, down))
+            for (const Length by : round_lengths(shell_, down))
                 if (down > 0) all.push_back({-by, top_stays});
         }
         std::ranges::stable_sort(

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/layout/layout.h"
+#include "kernel/layout/rounded.h"
 
 #include <cmath>
 #include <functional>
@@ -12,11 +13,7 @@ namespace roundlay {
 /// A shell laid out, whose findings say what a change brings with it.
 using LayOut = std::function<Layout(const Shell &)>;
 
-/// A length as it is printed, so that what is tried is what a person does; then as fine as a rule has it;
-/// last exactly, which is in millimetres where logs that were measured so stand in a shell of feet.
-std::vector<Length> as_said(const Shell &shell, double mm);
-
-/// The size of such a length, to be told in words that mean just that.
+/// The size of a round length, to be told in words that mean just that.
 inline LengthAmount just(Length by) {
     return exactly_in_mm(std::abs(by.mm()));
 }

@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/no_wood.h"
+#include "kernel/layout/rounded.h"
 
 #include <algorithm>
 #include <array>
@@ -242,7 +243,7 @@ class Corner {
             const bool ends_level = course(l).scoped && course(l).crown <= 0;
             const double short_by = (rule_.least_tail.mm() - least) * (ends_level ? 0.5 : 1);
             const LengthAmount is = in_mm(std::max(least, 0.0)), wanted = in_mm(rule_.least_tail.mm());
-            const LengthAmount pitch = in_mm(courses_.pitch + 2 * short_by);
+            const LengthAmount pitch = no_less(shell_, courses_.pitch + 2 * short_by);
             if (course(l).scoped)
                 say_of(
                     weight, "tail-too-thin", l,
@@ -266,10 +267,11 @@ class Corner {
             shell_.own_logs, [](const OwnLog &log) { return log.sizes.butt_height || log.sizes.tip_height; });
         if (shell_.logs.butt_height || shell_.logs.tip_height || own)
             return said("logs that are %1 higher, or a flatter slope, would fit",
-                        in_mm(std::ceil(2 * short_by)));
+                        no_less(shell_, 2 * short_by));
         constexpr double highest_log = 2000;
         if (courses_.pitch + 2 * short_by > highest_log) return said("a flatter slope would fit");
-        return said("a pitch of %1 or a flatter slope would fit", in_mm(courses_.pitch + 2 * short_by));
+        return said("a pitch of %1 or a flatter slope would fit",
+                    no_less(shell_, courses_.pitch + 2 * short_by));
     }
 
     /// Is the log's body high enough for the whole tail?

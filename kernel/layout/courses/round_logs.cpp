@@ -132,7 +132,7 @@ class RoundLogs {
                                corner_place(plan_.corners[m.corner].name, wall.name, c.round),
                                said("a saddle needs wood past it: an overhang of %1 at least, better of the "
                                     "log's own diameter",
-                                    in_mm(least_past_saddle)),
+                                    no_less(shell_, least_past_saddle)),
                                {}, "notch.overhang");
                     if (!cuts) return false;
                 }
@@ -175,7 +175,7 @@ class RoundLogs {
                                           in_mm(flat), high)
                                    : said("a stick %1 thick leaves no flat on a log %2 high", thick, high),
                           said("%1 are needed, which a stick of %2 has", in_mm(wanted),
-                               in_mm(rounded_up(shell_, 2 * std::hypot(off, wanted / 2)))),
+                               no_less(shell_, 2 * std::hypot(off, wanted / 2))),
                           stated_at(wall, c));
         }
         return true;

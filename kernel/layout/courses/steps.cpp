@@ -105,11 +105,12 @@ class StepPlacer {
                           {}, "width");
         const double top = heights_.heights[static_cast<std::size_t>(w)].top;
         if (stated.rise.mm() > top - no_wood)
-            return refuse(i, "step-over-wall",
-                          said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name,
-                               in_mm(top)),
-                          said("at most %1 leaves a log on it", in_mm(std::max(0.0, top - least_over_step))),
-                          "rise");
+            return refuse(
+                i, "step-over-wall",
+                said("it rises %1, but wall %2 is only %3 high", in_mm(stated.rise.mm()), wall.name,
+                     in_mm(top)),
+                said("at most %1 leaves a log on it", no_more(shell_, std::max(0.0, top - least_over_step))),
+                "rise");
         StepPlace step{name_of_step(i), w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
         if (!clear_of_meetings(i, wall, step)) return false;
         if (from <= tolerance::weld) step.from = past_end(shell_, plan_, w, End::datum);
@@ -126,7 +127,8 @@ class StepPlacer {
             if (x <= low - room || x >= high + room) return true;
             const std::string &corner = plan_.corners[m.corner].name;
             const bool cuts = x > low - no_wood && x < high + no_wood;
-            const LengthAmount left = in_mm(low - least_beside_step), right = in_mm(high + least_beside_step);
+            const LengthAmount left = no_more(shell_, low - least_beside_step),
+                               right = no_less(shell_, high + least_beside_step);
             return say_of(
                 cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
                 said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
@@ -155,9 +157,15 @@ class StepPlacer {
                       between < 0
                           ? said("it overlaps step %1", left.step.number)
                           : said("it leaves too little wall between itself and %1", spoken(left.step)),
-                      said("let it start at %1, where that one ends, or %2 further on", in_mm(left.step.to),
-                           in_mm(least_beside_step)),
-                      "from_left");
+                      beside(left.step), "from_left");
+    }
+
+    /// Where the next one may start: right at its end only where a rule shows where that is.
+    Said beside(const StepPlace &step) const {
+        const LengthAmount apart = no_less(shell_, least_beside_step), end = no_less(shell_, step.to);
+        if (end.mm - step.to > tolerance::weld)
+            return said("let it start %1 past the end of that one", apart);
+        return said("let it start at %1, where that one ends, or %2 further on", end, apart);
     }
 
     /// Both walls at a corner stand on the same foundation.
@@ -249,7 +257,7 @@ Finding warning(const std::string &wall, const StepPlace &step, const Course &co
             "step"};
 }
 
-std::optional<Finding> warning_of(const std::string &wall, const StepPlace &step,
+std::optional<Finding> warning_of(const Shell &shell, const std::string &wall, const StepPlace &step,
                                   const std::vector<Course> &courses) {
     const auto first =
         std::find_if(courses.begin(), courses.end(), [&](const Course &c) { return !leaves_out(step, c); });
@@ -257,26 +265,28 @@ std::optional<Finding> warning_of(const std::string &wall, const StepPlace &step
     const double from = std::max(step.from, first->x_datum), to = std::min(step.to, first->x_far);
     const double hangs = std::min(first->low(from), first->low(to)) - step.rise;
     if (hangs > tolerance::clear)
-        return warning(
-            wall, step, *first, "log-over-step",
-            said("the lowest log over the step lies %1 above it", in_mm(hangs)),
-            said("a rise of %1 would carry it, else that much is to be packed", in_mm(step.rise + hangs)));
+        return warning(wall, step, *first, "log-over-step",
+                       said("the lowest log over the step lies %1 above it", in_mm(hangs)),
+                       said("a rise of %1 would carry it, else that much is to be packed",
+                            no_less(shell, step.rise + hangs)));
     const double left = std::min(first->high(from), first->high(to)) - step.rise;
     if (left < least_over_step)
         return warning(wall, step, *first, "thin-wood-on-step",
                        said("the step leaves only %1 of the log that lies on it", in_mm(left)),
                        said("a rise of %1 would start at the next one, and %2 leave enough",
-                            in_mm(step.rise + left), in_mm(step.rise - least_over_step + left)));
+                            no_less(shell, step.rise + left),
+                            no_more(shell, step.rise - least_over_step + left)));
     return {};
 }
 
 } // namespace
 
-Findings warn_of_steps(const Plan &plan, const Foundation &foundation, const Courses &courses) {
+Findings warn_of_steps(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                       const Courses &courses) {
     Findings findings;
     for (const StepPlace &step : foundation.steps) {
         const auto wall = static_cast<std::size_t>(step.wall);
-        if (auto found = warning_of(plan.walls[wall].name, step, courses.logs[wall]))
+        if (auto found = warning_of(shell, plan.walls[wall].name, step, courses.logs[wall]))
             findings.push_back(std::move(*found));
     }
     return findings;

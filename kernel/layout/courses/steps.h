@@ -27,6 +27,7 @@ std::vector<const StepPlace *> steps_under(const Foundation &foundation, Index<W
 double floor_under(const Foundation &foundation, Index<WallPlace> wall, double from, double to);
 
 /// Logs that hang over a step, and logs of which a step leaves little.
-Findings warn_of_steps(const Plan &plan, const Foundation &foundation, const Courses &courses);
+Findings warn_of_steps(const Shell &shell, const Plan &plan, const Foundation &foundation,
+                       const Courses &courses);
 
 } // namespace roundlay

@@ -3,11 +3,13 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/fastenings/bore_room.h"
+#include "kernel/layout/fastenings/no_log_there.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace roundlay {
@@ -81,12 +83,28 @@ class StatedBores {
         return true;
     }
 
+    std::optional<Said> most_wide(double diameter) const {
+        if (rounded_down(shell_, diameter) <= 0) return {};
+        return at_most(shell_, diameter);
+    }
+
     /// Of a wall or a log of that width, at y from its outside face.
     bool leaves_wood(std::size_t i, int round, double width, double y) {
         const double d = shell_.bores[i].diameter.mm(), beside = std::min(y, width - y);
         if (d / 2 + least_beside_bore <= beside + tolerance::weld) return true;
-        return refuse(i, round, shell_.bores[i].from_outside ? "from_outside" : "diameter",
-                      leaves_no_wood(d, width), at_most(2 * (beside - least_beside_bore)));
+        if (!shell_.bores[i].from_outside)
+            return refuse(i, round, "diameter", leaves_no_wood(d, width),
+                          most_wide(2 * (beside - least_beside_bore)));
+        const double outside = shell_.bores[i].from_outside->mm(), near = outside - y;
+        const double low = rounded_up(shell_, near + d / 2 + least_beside_bore),
+                     high = rounded_down(shell_, near + width - d / 2 - least_beside_bore);
+        return refuse(i, round, "from_outside",
+                      said("a bore of %1 whose middle lies %2 from the outside leaves no wood beside it in a "
+                           "log %3 thick",
+                           in_mm(d), in_mm(outside), in_mm(width)),
+                      low <= high ? said("from %1 to %2 from the outside it does", exactly_in_mm(low),
+                                         exactly_in_mm(high))
+                                  : most_wide(width - 2 * least_beside_bore));
     }
 
     /// Whether so much whole wood lies to either side of x in that log.
@@ -132,19 +150,46 @@ class StatedBores {
 
     /// Where it would go through whole logs, nearest to where it is stated: as far from ends as pegs are
     /// kept, else as it just fits. Nothing where it does not.
-    std::optional<Said> place_that_fits(std::size_t i, const WallPlace &wall) const {
+    std::optional<LengthAmount> place_that_fits(std::size_t i, const WallPlace &wall) const {
         constexpr double past_rounding = 2; // mm: more than a printed length is rounded by
         const StatedBore &b = shell_.bores[i];
         const double least = b.diameter.mm() / 2 + past_rounding;
         for (const double room : {std::max(least, shell_.pegs.end_distance.mm()), least}) {
             std::optional<double> best;
-            for (const double x : places_beside_cuts(b, room))
-                if (x > 0 && fits_at(b, wall, x, room - past_rounding / 2) &&
+            for (const double beside : places_beside_cuts(b, room))
+                if (const double x = round_lengths(shell_, beside).front().mm();
+                    x > 0 && fits_at(b, wall, x, room - past_rounding / 2) &&
                     (!best || std::abs(x - b.from_left.mm()) < std::abs(*best - b.from_left.mm())))
                     best = x;
-            if (best) return said("%1 from the left would do", in_mm(*best));
+            if (best) return exactly_in_mm(*best);
         }
         return {};
+    }
+
+    /// The rounds from the first to the last whole one at its place, if not all that are stated.
+    std::optional<std::pair<int, int>> rounds_that_fit(std::size_t i, const WallPlace &wall) const {
+        StatedBore b = shell_.bores[i];
+        const double room = b.diameter.mm() / 2 + tolerance::clear;
+        const int first = b.from_round,
+                  last = b.to_round.value_or(
+                      static_cast<int>(spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))].size()));
+        for (int from = first; from <= last; ++from)
+            for (int to = last; to >= from; --to) {
+                b.from_round = from, b.to_round = to;
+                if (fits_at(b, wall, b.from_left.mm(), room)) return std::pair(from, to);
+            }
+        return {};
+    }
+
+    Said what_would_do(std::size_t i, const WallPlace &wall) const {
+        const auto place = place_that_fits(i, wall);
+        const auto rounds = rounds_that_fit(i, wall);
+        if (rounds && place)
+            return said("from round %1 to round %2 it would do there, or %3 from the left", rounds->first,
+                        rounds->second, *place);
+        if (rounds) return said("from round %1 to round %2 it would do there", rounds->first, rounds->second);
+        if (place) return said("%1 from the left would do", *place);
+        return said("state the rounds that it goes through, or another place");
     }
 
     bool bore_log(std::size_t i, const WallPlace &wall, int round, const CourseSpans &course, Vec3 at) {
@@ -157,18 +202,16 @@ class StatedBores {
                         return refuse(i, round, "from_left",
                                       said("it runs into a cut from %1 to %2 from the left", in_mm(t.from),
                                            in_mm(t.to)),
-                                      place_that_fits(i, wall));
+                                      what_would_do(i, wall));
             const double width = s.course.width(at.x);
             if (!leaves_wood(i, round, width, at.y - (wall.thickness - width) / 2)) return false;
             add(i, wall, s, at);
             return true;
         }
-        const auto place = place_that_fits(i, wall);
-        return refuse(
-            i, round, "from_left",
-            said("there is no whole log %1 from the left: an opening or a notch is there", in_mm(at.x)),
-            place ? said("state the rounds that it goes through, or another place; %1", *place)
-                  : said("state the rounds that it goes through, or another place"));
+        return refuse(i, round, "from_left",
+                      no_log_there(shell_, plan_, foundation_, {wall_named(plan_, wall.name), at.x, half},
+                                   course.empty() ? nullptr : &course.front().course),
+                      what_would_do(i, wall));
     }
 
     void add(std::size_t i, const WallPlace &wall, const PieceSpan &s, Vec3 at) {

@@ -14,7 +14,7 @@ namespace {
 
 class PegRuleCheck {
   public:
-    explicit PegRuleCheck(const Shell &shell) : rule_(shell.pegs) {
+    explicit PegRuleCheck(const Shell &shell) : shell_(shell), rule_(shell.pegs) {
         for (const Wall &w : shell.walls)
             thinnest_ = std::min(thinnest_, w.thickness.value_or(shell.thickness).mm());
         for (const Partition &p : shell.partitions)
@@ -39,7 +39,7 @@ class PegRuleCheck {
     bool check_diameter() {
         const double d = rule_.diameter.mm();
         if (!(d > 0) || d > thinnest_ - 2 * least_beside_bore)
-            return refuse("diameter", leaves_no_wood(d, thinnest_), at_most(thinnest_ / 2));
+            return refuse("diameter", leaves_no_wood(d, thinnest_), at_most(shell_, thinnest_ / 2));
         if (d > thinnest_ / 2) say_of(Weight::warning, "diameter", bores_half_away(d, thinnest_));
         return true;
     }
@@ -55,7 +55,7 @@ class PegRuleCheck {
             return refuse("draw",
                           said("a draw of %1 leaves no way through for a peg of %2", in_mm(rule_.draw.mm()),
                                in_mm(rule_.diameter.mm())),
-                          at_most(rule_.diameter.mm() / 4));
+                          at_most(shell_, rule_.diameter.mm() / 4));
         if (rule_.square && rule_.square->mm() <= 0)
             return refuse("square", said("square pegs need a side above zero"));
         return true;
@@ -67,14 +67,15 @@ class PegRuleCheck {
         if (rule_.draw.mm() > d / 4)
             say_of(Weight::warning, "draw",
                    said("a draw of %1 would break a peg of %2", in_mm(rule_.draw.mm()), in_mm(d)),
-                   at_most(d / 4));
+                   at_most(shell_, d / 4));
         if (rule_.square && (rule_.square->mm() <= d / std::sqrt(2.0) || rule_.square->mm() >= d))
-            say_of(
-                Weight::warning, "square",
-                said("square pegs of %1 do not hold in bores of %2", in_mm(rule_.square->mm()), in_mm(d)),
-                said("their arrises bite where the side is between %1 and that", in_mm(d / std::sqrt(2.0))));
+            say_of(Weight::warning, "square",
+                   said("square pegs of %1 do not hold in bores of %2", in_mm(rule_.square->mm()), in_mm(d)),
+                   said("their arrises bite where the side is between %1 and that",
+                        no_less(shell_, d / std::sqrt(2.0))));
     }
 
+    const Shell &shell_;
     const PegRule &rule_;
     double thinnest_ = HUGE_VAL;
     Findings findings_;

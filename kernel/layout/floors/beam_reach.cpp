@@ -68,7 +68,7 @@ Said beam_reach(const Shell &shell, const Plan &plan, const FloorPlace &room,
             "the beam");
     return said(
         "walls carry both its ends between %1 and %2 from wall %3, and no further: one stops short there",
-        in_mm(from), in_mm(to), plan.walls[room.from].name);
+        exactly_in_mm(from), exactly_in_mm(to), plan.walls[room.from].name);
 }
 
 } // namespace roundlay

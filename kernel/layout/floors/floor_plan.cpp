@@ -41,14 +41,15 @@ class Planner {
                                 std::optional<Said> advice) {
             return say_of(weight, key, std::move(what), std::move(advice));
         };
-        if (!check_joist_sizes(floor_, std::min(thickness(room_.from), thickness(room_.to)), say))
+        if (!check_joist_sizes(shell_, floor_, std::min(thickness(room_.from), thickness(room_.to)), say))
             return false;
+        bool holes_fit = true; // what is wrong with one keeps nobody from hearing of the next, nor of beams
         for (const FloorOpening &o : floor_.openings)
-            if (!add_hole(o)) return false;
+            holes_fit = add_hole(o) && holes_fit;
         const JoistPlaces joists = joist_places(floor_, room_.width, bays_, beside_holes());
         const std::vector<double> &places = joists.places;
         if (places.empty()) return refuse("spacing", said("no joist fits between the sides of the room"));
-        if (!add_beams(places)) return false;
+        if (!add_beams(places) || !holes_fit) return false;
         warn_of_left_out(joists);
         add_joists(places);
         add_trimmers();
@@ -97,32 +98,13 @@ class Planner {
     double widest() const { return std::max(joist_width(), tip_width()); }
 
     bool add_hole(const FloorOpening &o) {
-        Hole h{o.from_left.mm(), (o.from_left + o.width).mm(), o.from_wall.mm(),
-               (o.from_wall + o.length).mm()};
-        const Amount name = o.name.empty() ? Amount(said("a floor opening")) : Amount(o.name);
-        if (h.right > room_.width + tolerance::clear || h.away > room_.depth + tolerance::clear)
-            return refuse("opening", said("%1 reaches out of the room, which is %2 by %3", name,
-                                          in_mm(room_.width), in_mm(room_.depth)));
-        const double joist = widest() + least_beside_joist, trimmer = joist_width() + least_beside_joist;
-        h.joist_left = h.left >= joist;
-        h.joist_right = room_.width - h.right >= joist;
-        h.trims_near = h.near >= trimmer;
-        h.trims_away = room_.depth - h.away >= trimmer;
-        const double beside = std::min(joist, h.left), behind = std::min(joist, room_.width - h.right);
-        if (!bays_.around(h.left - beside, h.right + behind))
-            return refuse("opening", said("%1 meets a wall that stands in the room", name),
-                          said("keep %1 away from it", in_mm(joist)));
-        const auto at_side = [](double room) { return room < tolerance::clear; };
-        if ((!h.joist_left && !at_side(h.left)) || (!h.joist_right && !at_side(room_.width - h.right)) ||
-            (!h.trims_near && !at_side(h.near)) || (!h.trims_away && !at_side(room_.depth - h.away)))
-            return refuse("opening", said("%1 leaves no room for a joist or trimmer beside it", name),
-                          said("let it reach the wall, or keep %1 away from it", in_mm(joist)));
-        for (const Hole &other : holes_)
-            if (h.left - 2 * joist < other.right && other.left < h.right + 2 * joist && h.near < other.away &&
-                other.near < h.away)
-                return refuse("opening", said("%1 comes too near another opening of this floor", name));
-        holes_.push_back(h);
-        return true;
+        const HoleRoom room{
+            shell_, house_, room_, bays_, widest() + least_beside_joist, joist_width() + least_beside_joist};
+        const auto hole = hole_of(room, o, holes_, [this](Said what, std::optional<Said> advice) {
+            refuse("opening", std::move(what), std::move(advice));
+        });
+        if (hole) holes_.push_back(*hole);
+        return hole.has_value();
     }
 
     std::vector<double> beside_holes() const {
@@ -217,12 +199,14 @@ class Planner {
         const double y = b.from_wall.mm(), half = b.size.width.mm() / 2;
         if (y < half + least_beside_joist || y > room_.depth - half - least_beside_joist)
             return refuse("beam", said("a beam %1 from wall %2 lies in a wall", in_mm(y), floor_.from),
-                          said("between %1 and %2 it fits", in_mm(half + least_beside_joist),
-                               in_mm(room_.depth - half - least_beside_joist)));
-        for (const Hole &h : holes_)
-            if (y + half > h.near - widest() && y - half < h.away + widest())
-                return refuse("beam", said("a beam %1 from wall %2 crosses a floor opening or its trimmers",
-                                           in_mm(y), floor_.from));
+                          said("between %1 and %2 it fits", no_less(shell_, half + least_beside_joist),
+                               no_more(shell_, room_.depth - half - least_beside_joist)));
+        if (crosses(holes_, y, half + widest()))
+            return refuse(
+                "beam",
+                said("a beam %1 from wall %2 crosses a floor opening or its trimmers", in_mm(y), floor_.from),
+                clear_of(shell_, holes_, y, half + widest(),
+                         {half + least_beside_joist, room_.depth - half - least_beside_joist}));
         for (std::size_t i = 0; i < bays.size(); ++i)
             if (!add_beam_in(i, bays, b)) return false;
         return true;

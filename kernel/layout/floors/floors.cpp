@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/floors/footprint.h"
+#include "kernel/layout/floors/over_top.h"
 #include "kernel/layout/floors/planned_timbers.h"
 #include "kernel/layout/floors/pocket_wood.h"
 #include "kernel/layout/floors/timber_piece.h"
@@ -283,10 +284,7 @@ class FloorBuilder {
         const auto &[bearer, first, below] =
             bearer_of(made_.spans[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
         if (bearer >= 0) return bearer;
-        if (!first) {
-            refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w)));
-            return -1;
-        }
+        if (!first) return refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w))), -1;
         const double by = below ? below->high(x) - lying.high : first->low(x) + least_under - lying.low;
         made_.moves.push_back({made_.findings.size(), floor_, by});
         refuse(i, "level",
@@ -338,7 +336,10 @@ Found<Floors> lay_out_floors(const Shell &shell, const Plan &plan, const Heights
     for (std::size_t f = 0; f < shell.floors.size(); ++f) {
         const auto floor = plan_floor(shell, plan, f);
         made.findings.insert(made.findings.end(), floor.findings.begin(), floor.findings.end());
-        if (stand(floor)) FloorBuilder(shell, plan, heights, logs, floor, made).build();
+        const auto over = over_top(shell, plan, heights, f);
+        if (over && stand(floor)) made.moves.push_back({made.findings.size(), f, over->by});
+        if (over) made.findings.push_back(over->finding);
+        if (!over && stand(floor)) FloorBuilder(shell, plan, heights, logs, floor, made).build();
         made.floors.push_back(floor.place);
     }
     return made;

@@ -21,6 +21,6 @@ inline constexpr double least_beside_joist = 25;
 using SayOfFloor = std::function<bool(Weight, const std::string &key, Said what, std::optional<Said> advice)>;
 
 /// `thinnest`: mm, of the two walls that the joists lie in. False where the floor cannot be cut.
-bool check_joist_sizes(const Floor &floor, double thinnest, const SayOfFloor &say_of);
+bool check_joist_sizes(const Shell &shell, const Floor &floor, double thinnest, const SayOfFloor &say_of);
 
 } // namespace roundlay

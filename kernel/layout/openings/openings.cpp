@@ -110,7 +110,7 @@ bool check_height(const Shell &shell, std::size_t i, const std::string &wall, do
                said("it ends %1 above the foundation, but wall %2 is only %3 high", in_mm(top), wall,
                     in_mm(wall_top)),
                wall_top > o.sill.mm()
-                   ? said("a height under %1 leaves a log over it", in_mm(wall_top - o.sill.mm()))
+                   ? said("a height under %1 leaves a log over it", no_more(shell, wall_top - o.sill.mm()))
                    : said("more rounds or a lower sill would hold it"));
     return false;
 }

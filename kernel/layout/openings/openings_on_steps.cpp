@@ -31,7 +31,7 @@ bool check(const Shell &shell, const Plan &plan, const StepPlace &step, std::siz
                         said("it runs into %1 of the foundation or leaves too little wood beside it",
                              said_of(about::Step{step.number})),
                         said("it fits wholly over the step with a sill of %1 or more, or %2 beside it",
-                             in_mm(step.rise), in_mm(least_beside_step)),
+                             no_less(shell, step.rise), no_less(shell, least_beside_step)),
                         subject("opening", opening, "sill")});
     return !cut;
 }

@@ -21,7 +21,7 @@ struct TrimPlace {
     double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
 };
 
-void check_trim_at(const Trim &trim, const TrimPlace &at, Findings &findings) {
+void check_trim_at(const Shell &shell, const Trim &trim, const TrimPlace &at, Findings &findings) {
     const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
         findings.push_back(
             {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
@@ -43,7 +43,7 @@ void check_trim_at(const Trim &trim, const TrimPlace &at, Findings &findings) {
     if (trim.spline_depth.mm() > deepest_groove)
         return refuse(at.spline_depth,
                       said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
-                      at_most(deepest_groove));
+                      at_most(shell, deepest_groove));
     const double drop = trim.sill_slope.ratio() * at.thickness;
     if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
         return refuse(at.sill_slope,
@@ -77,13 +77,14 @@ Findings check_trim(const Shell &shell, const Plan &plan, const Heights &heights
         all.thickness = std::min(all.thickness, plan.walls[w].thickness);
         all.log_height = std::min(all.log_height, log_height(w));
     }
-    if (!shell.openings.empty()) check_trim_at(shell.trim, all, findings);
+    if (!shell.openings.empty()) check_trim_at(shell, shell.trim, all, findings);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         const int wall = wall_named(plan, o.wall);
         if (wall < 0 || o.trim == OwnTrim{}) continue;
         const auto w = static_cast<std::size_t>(wall);
-        check_trim_at(trim_of(shell, o), place_of_trim(shell, plan.walls[w], log_height(w), i), findings);
+        check_trim_at(shell, trim_of(shell, o), place_of_trim(shell, plan.walls[w], log_height(w), i),
+                      findings);
     }
     return findings;
 }

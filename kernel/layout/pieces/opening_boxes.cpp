@@ -2,6 +2,7 @@
 
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/no_wood.h"
+#include "kernel/layout/rounded.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,7 +91,7 @@ void OpeningBoxes::refuse_grooves(const Piece &p, double both) const {
                          narrowed(round_place(place_.name, p.round), about::Piece{p.tag}),
                          said("the island is %1 long", in_mm(p.blank.length)),
                          said("two grooves %1 deep leave too little of it; %2 at most", in_mm(both / 2),
-                              in_mm((p.blank.length - least_between_grooves) / 2)),
+                              no_more(shell_, (p.blank.length - least_between_grooves) / 2)),
                          "trim.spline_depth"});
 }
 

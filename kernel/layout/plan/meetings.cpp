@@ -71,7 +71,7 @@ bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
             plan.findings.push_back(
                 {Weight::error, "wall-too-short", wall_place(wall.name),
                  said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
-                 said("it must be longer than %1", in_mm(wall.length - clear)),
+                 said("it must be longer than %1", no_less(shell, wall.length - clear)),
                  subject_of(shell, w, "length", "to")});
             return false;
         }
@@ -87,8 +87,8 @@ bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
              said("walls %1 and %2 meet wall %3 %4", plan.walls[left.other].name,
                   plan.walls[right.other].name, wall.name,
                   clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
-             said("between two notches of a log %1 of wood are needed, so move one by %2 or more",
-                  in_mm(least), in_mm(rounded_up(shell, least - clear))),
+             said("between two notches of a log %1 of wood are needed: set them %2 further apart",
+                  in_mm(least), no_less(shell, least - clear)),
              subject_of(shell, partition, "length", "from_left")});
         if (weight == Weight::error) return false;
     }
@@ -228,7 +228,7 @@ bool check_room_between(const Shell &shell, Found<Plan> &plan) {
                      "overhang-hits-wall",
                      {about::Walls{a.name, b.name}},
                      said("an overhanging end of one runs into the other"),
-                     said("there is room for %1 of overhang between them", in_mm(without)),
+                     said("there is room for %1 of overhang between them", no_more(shell, without)),
                      "notch.overhang"});
             return false;
         }

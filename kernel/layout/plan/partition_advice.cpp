@@ -1,10 +1,12 @@
 #include "kernel/layout/plan/partition_advice.h"
 
+#include "kernel/layout/plan/plan.h"
 #include "kernel/layout/rounded.h"
 #include "kernel/layout/text.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <optional>
 
 namespace roundlay {
@@ -28,10 +30,12 @@ class PartitionAdvice {
         }
         if (!found) return {};
         const double step = length_ / samples;
-        const double low = rounded_up(shell_, edge(*found, -step)),
-                     high = rounded_down(shell_, edge(*found, step));
+        const double from = edge(*found, -step), to = edge(*found, step);
+        const double low = first_that_holds(rounded_down(shell_, from), rounded_up(shell_, from)),
+                     high = first_that_holds(rounded_up(shell_, to), rounded_down(shell_, to));
         if (low > high || !at(low) || !at(high)) return {};
-        return said("from %1 to %2 from the left of wall %3 it fits", in_mm(low), in_mm(high), stated().from);
+        return said("from %1 to %2 from the left of wall %3 it fits", exactly_in_mm(low), exactly_in_mm(high),
+                    stated().from);
     }
 
     /// From where it starts.
@@ -69,6 +73,9 @@ class PartitionAdvice {
         return holds_(moved);
     }
 
+    /// An edge is known to a part of what is printed: what lies just past it may hold still.
+    double first_that_holds(double past, double within) const { return at(past) ? past : within; }
+
     bool ending_in(const std::string &wall) const {
         Shell other = shell_;
         other.partitions[partition_].to = wall;
@@ -96,17 +103,31 @@ class PartitionAdvice {
 
 } // namespace
 
-void advise_on_partitions(const Shell &shell, Findings &findings,
-                          const std::function<bool(const Shell &)> &holds) {
+void advise_on_partitions(const Shell &shell, Findings &findings) {
+    const std::function<bool(const Shell &)> stands = [](const Shell &other) {
+        return stand(lay_out_plan(other));
+    };
     for (Finding &f : findings)
         for (std::size_t i = 0; i < shell.partitions.size(); ++i) {
-            const bool place = f.code == "tee-off-wall" && f.subject == subject("partition", i, "from_left");
+            const bool too_near = f.code == "tee-too-near";
+            const bool place =
+                (f.code == "tee-off-wall" || too_near) && f.subject == subject("partition", i, "from_left");
             const bool end = f.subject == subject("partition", i, "to");
             if (!place && !end) continue;
-            const PartitionAdvice advice(shell, i, holds);
+            const std::function<bool(const Shell &)> apart = [&f](const Shell &other) {
+                const auto plan = lay_out_plan(other);
+                return stand(plan) && std::ranges::none_of(plan.findings, [&f](const Finding &left) {
+                           return left.code == f.code && left.subject == f.subject;
+                       });
+            };
+            const PartitionAdvice advice(shell, i, too_near ? apart : stands);
             auto told = place ? advice.of_place() : advice.of_walls();
-            if (!told) told = place ? advice.of_walls() : advice.of_place();
-            if (told) f.advice = std::move(told);
+            if (!told && !too_near) told = place ? advice.of_walls() : advice.of_place();
+            if (told)
+                f.advice = std::move(told);
+            else if (too_near)
+                f.advice =
+                    said("no place along wall %1 does, as the walls are stated", shell.partitions[i].from);
         }
 }
 

@@ -3,7 +3,6 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/plan/closing_advice.h"
 #include "kernel/layout/plan/meetings.h"
-#include "kernel/layout/plan/partition_advice.h"
 #include "kernel/layout/plan/partitions.h"
 #include "kernel/layout/text.h"
 
@@ -175,7 +174,9 @@ void place_corners(bool ccw, Plan &plan) {
     }
 }
 
-Found<Plan> plan_as_stated(const Shell &shell) {
+} // namespace
+
+Found<Plan> lay_out_plan(const Shell &shell) {
     Found<Plan> plan;
     Findings &findings = plan.findings;
     if (!check_walls(shell, findings)) return plan;
@@ -189,18 +190,6 @@ Found<Plan> plan_as_stated(const Shell &shell) {
     if (good) return plan;
     plan.walls.clear();
     plan.corners.clear();
-    return plan;
-}
-
-bool can_be_laid_out(const Shell &shell) {
-    return stand(plan_as_stated(shell));
-}
-
-} // namespace
-
-Found<Plan> lay_out_plan(const Shell &shell) {
-    auto plan = plan_as_stated(shell);
-    if (plan.walls.empty()) advise_on_partitions(shell, plan.findings, can_be_laid_out);
     return plan;
 }
 

@@ -167,6 +167,18 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "round %1 of wall \"%2\""),
     QT_TRANSLATE_NOOP("kernel", "log %1 in wall \"%2\""),
     QT_TRANSLATE_NOOP("kernel", "log %1"),
+    QT_TRANSLATE_NOOP("kernel", "log \"%1\""),
+    QT_TRANSLATE_NOOP("kernel", "%1 of log \"%2\""),
+    QT_TRANSLATE_NOOP("kernel", "end %1"),
+    QT_TRANSLATE_NOOP("kernel", "station %1"),
+    QT_TRANSLATE_NOOP("kernel", "zone %1"),
+    QT_TRANSLATE_NOOP("kernel", "test %1"),
+    QT_TRANSLATE_NOOP("kernel", "moisture %1"),
+    QT_TRANSLATE_NOOP("kernel", "peg %1"),
+    QT_TRANSLATE_NOOP("kernel", "later_cut %1"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "the shell has %1 rounds, and log \"%2\" is noted in round %3: look at the sheet "
+                      "again, or mend the shell's rounds"),
     QT_TRANSLATE_NOOP("kernel", "step %1 in wall \"%2\""),
     QT_TRANSLATE_NOOP("kernel", "bore \"%1\" in wall \"%2\""),
     QT_TRANSLATE_NOOP("kernel", "bore %1 in wall \"%2\""),
@@ -232,6 +244,8 @@ constexpr const char *phrases[] = {
                       "%1 between shoulders is more than the %2 over all: measure one of them again"),
     QT_TRANSLATE_NOOP("kernel", "%1 has a third field and its sheet no denominator: state whether the sheet "
                                 "counts quarters, eighths or sixteenths of an inch"),
+    QT_TRANSLATE_NOOP("kernel", "%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or "
+                                "215 mm, or state numbers_in of the sheet or the record"),
     QT_TRANSLATE_NOOP(
         "kernel",
         "%1 has two fields and can be feet.inches or decimal feet: state which of them the sheet means"),

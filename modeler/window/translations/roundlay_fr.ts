@@ -195,6 +195,10 @@
         <translation>%1 : à %2 de la gauche du mur %3, son seuil à %4</translation>
     </message>
     <message>
+        <source>%1. To look at there: %2</source>
+        <translation>%1. À regarder là : %2</translation>
+    </message>
+    <message>
         <source>%1. It did not fit where it was wanted; this is the nearest place that does</source>
         <translation>%1. Elle ne tenait pas à l’endroit voulu ; voici l’endroit le plus proche où elle tient</translation>
     </message>
@@ -816,6 +820,10 @@
     <message>
         <source>&amp;Mark on the log</source>
         <translation>&amp;Marque sur la pièce</translation>
+    </message>
+    <message>
+        <source>as all logs: %1</source>
+        <translation>comme toutes les pièces : %1</translation>
     </message>
     <message>
         <source>as the wall</source>
@@ -3951,6 +3959,50 @@
     <message>
         <source>round %1 of wall &quot;%2&quot;</source>
         <translation>rang %1 du mur « %2 »</translation>
+    </message>
+    <message>
+        <source>end %1</source>
+        <translation>bout %1</translation>
+    </message>
+    <message>
+        <source>station %1</source>
+        <translation>point de mesure %1</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation>zone %1</translation>
+    </message>
+    <message>
+        <source>test %1</source>
+        <translation>sondage %1</translation>
+    </message>
+    <message>
+        <source>moisture %1</source>
+        <translation>humidité %1</translation>
+    </message>
+    <message>
+        <source>peg %1</source>
+        <translation>cheville %1</translation>
+    </message>
+    <message>
+        <source>later_cut %1</source>
+        <translation>taille postérieure %1</translation>
+    </message>
+    <message>
+        <source>log &quot;%1&quot;</source>
+        <translation>pièce « %1 »</translation>
+    </message>
+    <message>
+        <source>%1 of log &quot;%2&quot;</source>
+        <translation>%1 de la pièce « %2 »</translation>
+    </message>
+    <message>
+        <source>the shell has %1 rounds, and log &quot;%2&quot; is noted in round %3: look at the sheet again, or mend the shell&apos;s rounds</source>
+        <translation>la coque a %1 rangs, et la pièce « %2 » est notée au rang %3 : revoyez la feuille, ou corrigez les rangs de la coque</translation>
+    </message>
+    <message>
+        <source>%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, or state numbers_in of the sheet or the record</source>
+        <translation>%1 n’a pas d’unité et sa feuille n’en a pas pour ses nombres : écrivez-le comme 8 1/2 in ou 215 mm, ou indiquez numbers_in de la feuille ou du relevé</translation>
     </message>
     <message>
         <source>log %1 in wall &quot;%2&quot;</source>
