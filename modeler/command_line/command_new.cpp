@@ -3,7 +3,7 @@
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/new_shell.h"
-#include "modeler/command_line/samples.h"
+#include "modeler/command_line/sample_comments.h"
 #include "modeler/command_line/save.h"
 #include "modeler/command_line/values.h"
 
