@@ -29,24 +29,24 @@ if(CMAKE_CXX_COMPILER_ID STREQUAL GNU AND CMAKE_CXX_FLAGS MATCHES "-fsanitize")
     target_compile_options(roundlay_warnings INTERFACE -Wno-maybe-uninitialized)
 endif()
 
-# roundlay_room(NAME SOURCES a.cpp ... LINKS room_or_library ... PRIVATE_LINKS ...)
+# roundlay_room(NAME LINKS room_or_library ... PRIVATE_LINKS ... SOURCES what_is_made_while_building ...): each source
+# that lies in the folder or below it, but for a program's main.cpp. A file that comes or goes is noticed by the build.
 function(roundlay_room name)
     cmake_parse_arguments(ROOM "" "" "SOURCES;LINKS;PRIVATE_LINKS" ${ARGN})
-    if(ROOM_SOURCES)
-        add_library(roundlay_${name} STATIC ${ROOM_SOURCES})
-        target_include_directories(roundlay_${name} PUBLIC ${PROJECT_SOURCE_DIR})
-        target_link_libraries(roundlay_${name} PUBLIC ${ROOM_LINKS} PRIVATE ${ROOM_PRIVATE_LINKS} roundlay_warnings)
-    else()
-        add_library(roundlay_${name} INTERFACE)
-        target_include_directories(roundlay_${name} INTERFACE ${PROJECT_SOURCE_DIR})
-        target_link_libraries(roundlay_${name} INTERFACE ${ROOM_LINKS})
-    endif()
+    file(GLOB_RECURSE lying_there CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp)
+    list(FILTER lying_there EXCLUDE REGEX "/main\\.cpp$")
+    add_library(roundlay_${name} STATIC ${lying_there} ${ROOM_SOURCES})
+    target_include_directories(roundlay_${name} PUBLIC ${PROJECT_SOURCE_DIR})
+    target_link_libraries(roundlay_${name} PUBLIC ${ROOM_LINKS} PRIVATE ${ROOM_PRIVATE_LINKS} roundlay_warnings)
 endfunction()
 
-# roundlay_test(NAME SOURCES a_test.cpp ... LINKS room ...): one Catch2 program, one CTest entry.
+# roundlay_test(NAME SOURCES what_helps.cpp ... LINKS room ...): one Catch2 program of each *_test.cpp that lies in the
+# folder, and of all that lies in its support, one CTest entry.
 function(roundlay_test name)
     cmake_parse_arguments(TEST "" "" "SOURCES;LINKS" ${ARGN})
-    add_executable(test_${name} ${TEST_SOURCES})
+    file(GLOB lying_there CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*_test.cpp
+         ${CMAKE_CURRENT_SOURCE_DIR}/support/*.cpp)
+    add_executable(test_${name} ${lying_there} ${TEST_SOURCES})
     target_link_libraries(test_${name} PRIVATE ${TEST_LINKS} roundlay_test_main roundlay_warnings)
     target_compile_options(test_${name} PRIVATE -Wno-missing-field-initializers) # options by name, the rest default
     add_test(NAME ${name} COMMAND test_${name})

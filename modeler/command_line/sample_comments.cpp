@@ -55,7 +55,8 @@ std::string sample_comments(const Shell &shell) {
     for (const Sample &sample : samples_for(shell))
         text += "\n" + comment_on(sample.kind) + added_text(shell, sample.shell);
     if (text.empty()) return {};
-    return "\n# Samples that fit this shell. To have one, take the # away in front of each of its lines.\n" + text;
+    return "\n# Samples that fit this shell. To have one, take the # away in front of each of its lines.\n" +
+           text;
 }
 
 } // namespace roundlay

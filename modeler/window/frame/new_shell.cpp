@@ -251,11 +251,11 @@ void NewShellDialog::start_over() {
 }
 
 /// Of a given shape; a drawn one is there already.
-void NewShellDialog::show_plan() {
+void NewShellDialog::show_plan(const Layout *layout) {
     if (shape_->currentIndex() == static_cast<int>(Shape::drawn)) return;
     std::vector<Vec2> corners;
-    if (const auto shell = shell_of(sizes()))
-        for (const WallPlace &wall : lay_out(*shell).walls)
+    if (layout)
+        for (const WallPlace &wall : layout->walls)
             corners.push_back({wall.frame.origin.x, wall.frame.origin.y});
     sketch_->show_plan(std::move(corners));
 }
@@ -290,11 +290,11 @@ NewShell NewShellDialog::sizes() const {
 
 void NewShellDialog::check() {
     const auto shell = shell_of(sizes());
+    const Layout layout = shell ? lay_out(*shell) : Layout();
     QString words = what_is_missing();
-    show_plan();
+    show_plan(shell ? &layout : nullptr);
     fits_ = false;
     if (shell && !is_wrong()) {
-        const Layout layout = lay_out(*shell);
         words = refusal(*shell, layout);
         fits_ = words.isEmpty();
         shell_ = *shell;

@@ -13,6 +13,10 @@ class QLabel;
 class QLineEdit;
 class QPushButton;
 
+namespace roundlay {
+struct Layout;
+}
+
 namespace roundlay::window {
 
 class CountBox;
@@ -43,7 +47,7 @@ class NewShellDialog : public QDialog {
     void make_form(QWidget *inside);
     QList<LengthEdit *> fields() const;
     void start_over();
-    void show_plan();
+    void show_plan(const Layout *layout); ///< none where the sizes make no shell
     QString what_is_missing() const;
     void check();
     bool is_wrong() const;
