@@ -1,96 +1,33 @@
 #include "exporters/sheets/pdf/finish.h"
 
-#define POINTERHOLDER_TRANSITION 4 // std::shared_ptr only, as qpdf 12 has it
-#include <qpdf/Buffer.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
+#include "exporters/sheets/pdf/packed.h"
 
 #include <algorithm>
-#include <memory>
-#include <stdexcept>
 
 namespace roundlay::sheets::pdf {
 namespace {
 
-constexpr double points_per_mm = 72 / 25.4;
-
-QPDFObjectHandle name(const char *text) {
-    return QPDFObjectHandle::newName(text);
-}
-QPDFObjectHandle points(double mm) {
-    return QPDFObjectHandle::newReal(mm * points_per_mm, 3);
-}
-
-QPDFObjectHandle annotation(const Link &link, QPDFObjectHandle target_page) {
-    auto target = QPDFObjectHandle::newArray({target_page, name("/Fit")});
-    auto rect = QPDFObjectHandle::newArray(
-        {points(link.box.x0), points(link.box.y0), points(link.box.x1), points(link.box.y1)});
-    auto zero = QPDFObjectHandle::newInteger(0);
-    auto made = QPDFObjectHandle::newDictionary();
-    made.replaceKey("/Type", name("/Annot"));
-    made.replaceKey("/Subtype", name("/Link"));
-    made.replaceKey("/Rect", rect);
-    made.replaceKey("/Border", QPDFObjectHandle::newArray({zero, zero, zero}));
-    made.replaceKey("/Dest", target);
-    return made;
-}
-
-// cairo 1.16 has link tags too, but writes a broken cross-reference table for a link without content.
-void add_links(QPDF &document, const Book &book) {
-    const std::vector<QPDFObjectHandle> pages = document.getAllPages();
-    for (std::size_t i = 0; i < book.sheets.size(); ++i) {
-        auto annotations = QPDFObjectHandle::newArray();
-        for (const Item &item : book.sheets[i].items) {
+std::vector<PageLink> links_of(const Book &book) {
+    std::vector<PageLink> found;
+    for (std::size_t page = 0; page < book.sheets.size(); ++page)
+        for (const Item &item : book.sheets[page].items) {
             const Link *link = std::get_if<Link>(&item);
             if (link == nullptr) continue;
             const auto target = std::find_if(book.sheets.begin(), book.sheets.end(),
                                              [&](const Sheet &s) { return s.anchor == link->to; });
             if (target == book.sheets.end()) continue;
-            const auto page = static_cast<std::size_t>(target - book.sheets.begin());
-            annotations.appendItem(document.makeIndirectObject(annotation(*link, pages.at(page))));
+            const Rect &box = link->box;
+            found.push_back({page,
+                             {box.x0, box.y0, box.x1, box.y1},
+                             static_cast<std::size_t>(target - book.sheets.begin())});
         }
-        QPDFObjectHandle page = pages.at(i);
-        if (annotations.getArrayNItems() > 0) page.replaceKey("/Annots", annotations);
-    }
-}
-
-void add_preferences(QPDF &document, const Book &book) {
-    QPDFObjectHandle root = document.getRoot();
-    root.replaceKey("/Lang", QPDFObjectHandle::newUnicodeString(book.language));
-    auto preferences = QPDFObjectHandle::newDictionary();
-    preferences.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));
-    // 1:1 templates come out wrong when the print dialogue starts at "fit to page"
-    preferences.replaceKey("/PrintScaling", name("/None"));
-    root.replaceKey("/ViewerPreferences", preferences);
-}
-
-std::string written(QPDF &document) {
-    QPDFWriter writer(document);
-    writer.setOutputMemory();
-    writer.setObjectStreamMode(qpdf_o_generate);
-    writer.setDeterministicID(true);
-    writer.write();
-    const std::shared_ptr<Buffer> buffer = writer.getBufferSharedPointer();
-    return {reinterpret_cast<const char *>(buffer->getBuffer()), buffer->getSize()};
+    return found;
 }
 
 } // namespace
 
 std::string finished(const std::string &pdf, const Book &book) {
-    try {
-        QPDF document;
-        document.setSuppressWarnings(true);
-        document.processMemoryFile("drawing", pdf.data(), pdf.size());
-        add_links(document, book);
-        add_preferences(document, book);
-        std::string bytes = written(document);
-        for (const QPDFExc &warning : document.getWarnings())
-            throw std::runtime_error(warning.what());
-        return bytes;
-    } catch (const std::exception &cause) {
-        throw std::runtime_error(std::string("PDF: ") + cause.what());
-    }
+    return packed(pdf, links_of(book), book.language);
 }
 
 } // namespace roundlay::sheets::pdf

@@ -7,9 +7,8 @@
 
 namespace roundlay::sheets::pdf {
 
-/// Adds the links between sheets and the document's language, asks viewers to show the title and printers
-/// not to scale, and packs the file. The only place that sees qpdf. Throws std::runtime_error naming the
-/// cause, also where qpdf would have to mend what it was given.
+/// The links between the book's sheets and its language added, the file packed (`packed.h`, which also says
+/// what it throws).
 std::string finished(const std::string &pdf, const Book &book);
 
 } // namespace roundlay::sheets::pdf
