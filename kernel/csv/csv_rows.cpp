@@ -88,7 +88,8 @@ class Splitter {
         const std::size_t behind = at_ + 1;
         at_ = std::min(text_.find_first_of(ends_, at_), text_.size());
         const bool more = behind < at_ && !trimmed(text_.substr(behind, at_ - behind)).empty();
-        return more ? std::string(text_.substr(start, at_ - start)) : cell;
+        if (more) cell = text_.substr(start, at_ - start);
+        return cell;
     }
 
     std::string_view text_;

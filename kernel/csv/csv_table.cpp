@@ -35,6 +35,7 @@ std::string unknown(const std::string &cell, const std::string &key, const std::
 
 std::vector<std::string> titles(const std::vector<CsvColumn> &known, bool french) {
     std::vector<std::string> names;
+    names.reserve(known.size());
     for (const CsvColumn &column : known)
         names.push_back(title(column, french));
     return names;

@@ -106,12 +106,14 @@ std::optional<Shell> with_floor_between(const Shell &shell) {
     Shell next = shell;
     next.floors.push_back(usual_floor(shell));
     Floor &floor = next.floors.back();
-    const double highest = std::floor((layout.height - layout.pitch) / step) * step, half = layout.height / 2;
+    const double half = layout.height / 2;
+    const int highest = static_cast<int>((layout.height - layout.pitch) / step);
     for (const bool upper : {true, false})
         for (const Pair &pair : facing_walls(layout)) {
             floor.from = pair.from;
             floor.to = pair.to;
-            for (double level = highest; level > (upper ? half : 0); level -= step) {
+            for (int steps = highest; steps * step > (upper ? half : 0); --steps) {
+                const double level = steps * step;
                 if (!upper && level > half) continue;
                 floor.level = Length::mm(level);
                 const Layout laid = lay_out_to_try(next);

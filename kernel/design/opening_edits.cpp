@@ -43,8 +43,10 @@ void ease(Shell &shell, Length Opening::*part) {
     const double far = shell.rounds.pitch ? shell.rounds.pitch->mm() / 2 : 10 * step;
     std::size_t least = complaints_of_last(shell);
     Length best = usual;
-    for (int i = 2; least > 0 && i / 2 * step <= far; ++i) { // up and down by turns
-        shell.openings.back().*part = usual + Length::mm((i % 2 == 0 ? 1 : -1) * (i / 2) * step);
+    for (int i = 2; least > 0; ++i) { // up and down by turns
+        const int steps = i / 2;
+        if (steps * step > far) break;
+        shell.openings.back().*part = usual + Length::mm((i % 2 == 0 ? steps : -steps) * step);
         const std::size_t now = complaints_of_last(shell);
         if (now >= least) continue;
         least = now;
@@ -213,8 +215,8 @@ class Placer {
             up ? std::clamp(on_grid(*up - own().height.mm() / 2), 0.0, on_grid(highest)) : usual;
         all.front() = wanted;
         const double step = wide_step(shell_.units);
-        for (double by = step; by <= highest; by += step)
-            for (const double sill : {wanted + by, wanted - by})
+        for (int i = 1; i * step <= highest; ++i)
+            for (const double sill : {wanted + i * step, wanted - i * step})
                 if (sill >= 0 && sill <= highest) all.push_back(sill);
         return all;
     }
@@ -229,8 +231,8 @@ class Placer {
             const double low = std::ceil(s.from / fine) * fine, high = std::floor(s.to / fine) * fine;
             if (low > high) continue;
             const double nearest = std::clamp(wanted, low, high);
-            for (double by = 0; by <= length; by += wide)
-                for (const double x : {nearest + by, nearest - by})
+            for (int i = 0; i * wide <= length; ++i)
+                for (const double x : {nearest + i * wide, nearest - i * wide})
                     if (x >= low && x <= high) all.push_back(x);
         }
         std::ranges::stable_sort(all, {}, [&](double x) { return std::abs(x - wanted); });

@@ -80,7 +80,7 @@ void state_heights(const Rounds &rounds, Layout &plan) {
 }
 
 void take(Found<Plan> found, Layout &plan) {
-    static_cast<Plan &>(plan) = found;
+    static_cast<Plan &>(plan) = static_cast<const Plan &>(found);
     plan.findings = std::move(found.findings);
 }
 

@@ -63,7 +63,7 @@ Layout assembled(const Shell &shell, Stages &stages) {
     Layout layout;
     layout.name = shell.name;
     static_cast<Plan &>(layout) = std::move(static_cast<Plan &>(stages.plan));
-    static_cast<Heights &>(layout) = stages.courses;
+    static_cast<Heights &>(layout) = static_cast<const Heights &>(stages.courses);
     static_cast<Foundation &>(layout) = std::move(static_cast<Foundation &>(stages.foundation));
     if (!all_stand(stages)) return layout;
     layout.pieces = all_pieces(stages);

@@ -78,7 +78,7 @@ Said height_words(const Layout &layout, UnitSystem units) {
 
 Said round_words(const Layout &layout) {
     const bool one = layout.rounds == 1;
-    const Said rounds = one ? said("%1 round", layout.rounds) : said("%1 rounds", layout.rounds);
+    Said rounds = one ? said("%1 round", layout.rounds) : said("%1 rounds", layout.rounds);
     const int most = standing_in_all(layout).logs;
     if (most <= layout.rounds) return rounds;
     std::vector<std::string> names;
