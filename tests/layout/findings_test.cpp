@@ -11,6 +11,7 @@
 
 #include <cmath>
 #include <functional>
+#include <set>
 
 using namespace roundlay;
 using test::window;
@@ -311,6 +312,26 @@ TEST_CASE("A finding is of the pieces that it names, not of those whose tags are
     CHECK(named(round_place("BA", 2)) == "BA-02-1 ");
     CHECK(named({about::Wall{"A"}, about::Opening{OpeningKind::door, 1, "BA-02-1"}})
               .starts_with("A-01-1 A-02-1 "));
+}
+
+TEST_CASE(
+    "A finding about pegs is of the two logs that they should hold, whatever opening left them no place") {
+    Shell shell = test::plain_shell();
+    shell.openings = {window("A", 300, 300, 800, 400)}; // 100 mm from the tails: no place for two pegs
+    const Layout layout = lay_out(shell);
+    int told = 0;
+    for (const Finding &f : layout.findings) {
+        if (f.code != "pegs-do-not-fit" || f.weight != Weight::warning) continue;
+        ++told;
+        std::set<std::string> named, found;
+        for (const Amount &amount : f.what.amounts)
+            if (const auto *name = std::get_if<std::string>(&amount.value())) named.insert(*name);
+        for (const int i : pieces_of(f, shell, layout))
+            found.insert(layout.pieces[static_cast<std::size_t>(i)].tag);
+        CHECK(found.size() == 2);
+        CHECK(found == named);
+    }
+    CHECK(told > 1);
 }
 
 TEST_CASE("A finding about an opening is of the logs that it cuts, also where it has no name or another's") {

@@ -113,6 +113,19 @@ TEST_CASE("The demos on paper in French have no English word, and nothing runs i
         }
 }
 
+TEST_CASE("A book in French takes hardly more sheets than in English") {
+    for (const std::string name : {"one-room", "ell-house"}) {
+        const LaidShell shell = demo(name);
+        SheetOptions french = french_options(Paper::a3), english = french;
+        english.fields.language = Language::english;
+        const auto sheets = [&shell](const SheetOptions &options) {
+            return whole_book(shell, options, 40).sheets.size();
+        };
+        INFO(name);
+        CHECK(sheets(french) <= 1.1 * static_cast<double>(sheets(english)));
+    }
+}
+
 TEST_CASE("Shells of every kind on paper in French have no English word, and nothing runs into anything") {
     constexpr Paper papers[] = {Paper::a4, Paper::a3, Paper::a2, Paper::letter, Paper::tabloid};
     CHECK(counterexample(shells_to_draw(16), [&] {

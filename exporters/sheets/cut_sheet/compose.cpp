@@ -6,6 +6,7 @@
 #include "exporters/sheets/set/best.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 namespace roundlay::sheets {
@@ -60,6 +61,7 @@ class Pictures {
 };
 
 using Pages = std::vector<Page>;
+using Order = std::vector<std::size_t>; ///< of tables, by their places in the list
 
 class Composer {
   public:
@@ -67,6 +69,7 @@ class Composer {
         : wanted_(wanted), area_(inner_area(wanted.size)), pictures_(wanted, area_.width()) {
         for (const Table &table : wanted.tables) // none is left out for being wider than the paper
             tables_.emplace_back(table, wanted.size);
+        find_orders();
     }
 
     /// Pages with the views drawn in `parts` stretches at one scale; empty where they cannot be.
@@ -90,25 +93,45 @@ class Composer {
         Pages best;
         std::size_t at = 0;
         while (const SharedBlock picture = pictures_.next(at))
-            for (const bool picture_first : {true, false}) {
-                Pages pages = filled_with(views, picture, picture_first);
-                if (pages.empty()) continue;
-                if (best.empty() || pages.size() < best.size()) best = std::move(pages);
-                if (best.size() == views.size()) return best; // no arrangement takes fewer
-            }
-        return best.empty() ? filled_with(views, nullptr, false) : best;
+            for (const bool picture_first : {true, false})
+                for (const Order &order : orders_) {
+                    Pages pages = filled_with(views, picture, picture_first, order);
+                    if (pages.empty()) continue;
+                    if (best.empty() || pages.size() < best.size()) best = std::move(pages);
+                    if (best.size() == views.size()) return best; // no arrangement takes fewer
+                }
+        return best.empty() ? filled_with(views, nullptr, false, orders_.front()) : best;
     }
 
     Pages without_views() {
         tables_.insert(tables_.begin(), FittedTable(wanted_.instead, wanted_.size));
+        find_orders();
         return filled({empty_page(wanted_.size)});
     }
 
   private:
-    Pages filled_with(Pages pages, const SharedBlock &picture, bool picture_first) const {
+    /// As they are wanted; then the largest first, which leaves the small ones the corners: in a language of
+    /// long words that saves a sheet.
+    void find_orders() {
+        Order as_wanted(tables_.size());
+        std::iota(as_wanted.begin(), as_wanted.end(), std::size_t{0});
+        const auto area = [this](std::size_t i) {
+            const LaidTable &laid = *tables_[i].laid;
+            return -laid.width() * laid.height(0, laid.rows());
+        };
+        const auto height = [this](std::size_t i) {
+            return -tables_[i].laid->height(0, tables_[i].laid->rows());
+        };
+        Order largest = as_wanted, highest = as_wanted;
+        std::ranges::stable_sort(largest, {}, area);
+        std::ranges::stable_sort(highest, {}, height);
+        orders_ = {as_wanted, largest, highest};
+    }
+
+    Pages filled_with(Pages pages, const SharedBlock &picture, bool picture_first, const Order &order) const {
         if (picture && picture_first && !put_picture(pages, picture)) return {};
-        for (const FittedTable &table : tables_)
-            put_fitted(pages, wanted_.size, table, 0);
+        for (const std::size_t table : order)
+            put_fitted(pages, wanted_.size, tables_[table], 0);
         if (picture && !picture_first && !put_picture(pages, picture)) return {};
         return pages;
     }
@@ -124,6 +147,7 @@ class Composer {
     const ComposeWanted &wanted_;
     Rect area_;
     std::vector<FittedTable> tables_;
+    std::vector<Order> orders_;
     Pictures pictures_;
 };
 

@@ -84,6 +84,16 @@ void add_end_grain(FaceBoard &face, const EndView &end) {
     }
 }
 
+constexpr double least_away = 1.8; ///< of the names over and under an end view
+
+/// Of a low log the word along the side of an end view is longer than the side: the names over and under it
+/// stand clear of it.
+double away_from_end(const FaceBoard &face) {
+    const std::string word = face.wanted.words->word(side_word(*face.features().piece, true));
+    return std::max(least_away,
+                    (text_width(word, small) - face.blank().height * face.wanted.scale) / 2 + 1.2);
+}
+
 void add_end(FaceBoard &face, const EndView &end) {
     add_end_grain(face, end);
     const Rect &o = end.outline;
@@ -96,8 +106,9 @@ void add_end(FaceBoard &face, const EndView &end) {
     const bool datum = end.view == View::datum_end;
     const bool butt = face.features().piece->butt_at_datum == datum;
     const Words &words = *face.wanted.words;
-    put_text(face, name_of(end.view, words), {o.centre().x, o.y1 + 1.8}, small, Across::middle, true);
-    put_text(face, butt ? words.say("butt") : words.say("tip"), {o.centre().x, o.y0 - 1.8 - small}, small,
+    const double away = away_from_end(face);
+    put_text(face, name_of(end.view, words), {o.centre().x, o.y1 + away}, small, Across::middle, true);
+    put_text(face, butt ? words.say("butt") : words.say("tip"), {o.centre().x, o.y0 - away - small}, small,
              Across::middle, false);
     add_inside_mark(face, {datum ? o.x0 - 1 : o.x1 + 1 + small, o.centre().y});
 }
@@ -158,7 +169,7 @@ void add_captions(FaceBoard &face) {
     const double x = face.board_left;
     for (const FaceRow &row : face.rows) {
         const bool outside = row.view == View::outside;
-        const double y = row.outline.y1 - caption + (outside ? 9 : 0);
+        const double y = row.outline.y1 - caption + (outside ? 9 + away_from_end(face) - least_away : 0);
         put_text(face, caption_of(face, row.view), {x, y}, caption, Across::left, true);
         if (row.rolled_over() && row.outline.height() > 8)
             put_text(face, face.wanted.words->say("(rolled over)"), {x, y - 4.8}, small, Across::left, false);

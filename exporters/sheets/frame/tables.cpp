@@ -72,12 +72,17 @@ FittedTable::FittedTable(const Table &table, PaperSize size) {
     Table narrow = narrowed(table, inner_area(size).width());
     laid = std::make_shared<const LaidTable>(narrow, empty_page(size).tallest());
     if (narrow.columns.size() != 1) return;
-    narrow.columns[0].widest = 0.98 * inner_area(size).width();
-    wide = std::make_shared<const LaidTable>(narrow);
+    for (const double part : {0.35, 0.5, 0.98}) {
+        narrow.columns[0].widest = part * inner_area(size).width();
+        auto next = std::make_shared<const LaidTable>(narrow);
+        if (next->width() > laid->width()) wider.push_back(std::move(next));
+    }
 }
 
 void put_fitted(std::vector<Page> &pages, PaperSize size, const FittedTable &table, std::size_t first) {
-    if (put_whole(pages, table.laid, first) || (table.wide && put_whole(pages, table.wide, first))) return;
+    if (put_whole(pages, table.laid, first)) return;
+    for (const SharedTable &wider : table.wider)
+        if (put_whole(pages, wider, first)) return;
     Page fresh = empty_page(size);
     if (fresh.put_rows(table.laid, 0, table.laid->rows()) > 0)
         pages.push_back(std::move(fresh));

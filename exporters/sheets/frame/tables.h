@@ -22,7 +22,8 @@ struct FittedTable {
     FittedTable(const Table &table, PaperSize size);
 
     SharedTable laid; ///< no wider than such a sheet, no row higher
-    SharedTable wide; ///< of one column: over the whole width, where it finds no room in a column; else null
+    /// Of one column: ever wider, to the whole width, for where it finds no room in a column.
+    std::vector<SharedTable> wider;
 };
 
 /// Puts the table whole on one of the pages from `first` on, or on a new one; in parts, over as many as it

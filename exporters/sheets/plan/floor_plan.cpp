@@ -47,6 +47,17 @@ const Piece &piece_of(const FloorWanted &w, const Timber &timber) {
     return w.layout.pieces.at(static_cast<std::size_t>(timber.piece));
 }
 
+/// The room, and where its timbers run on out of it: in a wing a beam ends in a wall that is none of the
+/// room's.
+Rect shown_of(const FloorWanted &w) {
+    Rect shown{0, 0, place_of(w).width, place_of(w).depth};
+    for (const Timber *t : timbers_of(w))
+        for (const Vec2 end : {t->from, t->to})
+            shown = {std::min(shown.x0, end.x), std::min(shown.y0, end.y), std::max(shown.x1, end.x),
+                     std::max(shown.y1, end.y)};
+    return shown;
+}
+
 /// A wall as a box in the floor's frame, cut to what is shown round the room; nothing where it is not near.
 std::optional<Polyhedron> wall_box(const FloorWanted &w, const WallPlace &wall) {
     const FloorPlace &place = place_of(w);
@@ -56,8 +67,9 @@ std::optional<Polyhedron> wall_box(const FloorWanted &w, const WallPlace &wall) 
     double out = wall_beyond;
     for (const WallPlace &each : w.layout.walls)
         out = std::max(out, each.thickness + wall_beyond);
-    for (const Plane &plane : {Plane{{-1, 0, 0}, out}, Plane{{1, 0, 0}, place.width + out},
-                               Plane{{0, -1, 0}, out}, Plane{{0, 1, 0}, place.depth + out}})
+    const Rect shown = shown_of(w);
+    for (const Plane &plane : {Plane{{-1, 0, 0}, out - shown.x0}, Plane{{1, 0, 0}, shown.x1 + out},
+                               Plane{{0, -1, 0}, out - shown.y0}, Plane{{0, 1, 0}, shown.y1 + out}})
         cell = clipped(cell, plane);
     if (cell.empty()) return std::nullopt;
     return border_of({cell});
@@ -232,8 +244,9 @@ class FloorDrawer {
                 places.push_back(at + Vec2{shift, 0});
             board_.put(text, places);
         };
-        name(place_.to, {drawn.centre().x, drawn.y1 + 4});
-        name(place_.from, {drawn.centre().x, bounds(board_.items()).y0 - 4});
+        const double middle = place_.width * k_ / 2; // of the room, however far a beam runs on
+        name(place_.to, {middle, drawn.y1 + 4});
+        name(place_.from, {middle, bounds(board_.items()).y0 - 4});
     }
 
     const FloorWanted &w_;

@@ -13,6 +13,7 @@
 namespace roundlay::sheets {
 namespace {
 
+constexpr double clear_of_lines = 1.4; ///< over and under a tag in its log, else they strike it through
 constexpr double slanting = 0.01; ///< sine: a log that is nearer to level or upright on paper does not slant
 
 struct RoundWanted {
@@ -118,7 +119,7 @@ class RoundDrawer {
                 beside.push_back(paper(piece.frame.to_world({x, y, 0})));
             }
         }
-        const bool room = blank.width * w_.scale > text.height + 0.8;
+        const bool room = blank.width * w_.scale > text.height + clear_of_lines;
         return (room && board_.put(text, within, 0.25)) || board_.put(text, beside, 0.3);
     }
 

@@ -27,6 +27,15 @@ bool names_piece(const About &about, const Piece &piece) {
     });
 }
 
+/// Of a round: what it says of pieces by their tags, as of two that pegs do not hold together.
+bool is_spoken_of(const Finding &finding, const Piece &piece) {
+    if (first_of<about::Round>(finding.about) == nullptr) return false;
+    return std::ranges::any_of(finding.what.amounts, [&](const Amount &amount) {
+        const auto *name = std::get_if<std::string>(&amount.value());
+        return name != nullptr && *name == piece.tag;
+    });
+}
+
 bool names_round(const About &about, const Layout &layout, const Piece &piece) {
     const auto *wall = first_of<about::Wall>(about);
     const auto *round = first_of<about::Round>(about);
@@ -81,6 +90,8 @@ template <typename Test> std::vector<int> pieces_where(const Layout &layout, Tes
 std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout) {
     const About &about = finding.about;
     auto found = pieces_where(layout, [&](const Piece &p) { return names_piece(about, p); });
+    if (!found.empty()) return found;
+    found = pieces_where(layout, [&](const Piece &p) { return is_spoken_of(finding, p); });
     if (!found.empty()) return found;
     if (const auto index = stated_entry(finding.subject, "opening");
         index && *index < shell.openings.size()) {
