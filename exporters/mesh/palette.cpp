@@ -1,9 +1,21 @@
 #include "exporters/mesh/palette.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
 namespace roundlay {
+
+namespace {
+
+constexpr int most_rounds = 5; ///< of the tints; further ones are told apart by nobody
+
+/// A third of the way.
+std::uint8_t nearer(std::uint8_t from, std::uint8_t to) {
+    return static_cast<std::uint8_t>((2 * from + to) / 3);
+}
+
+} // namespace
 
 Colour wall_colour(int wall) {
     // Light and dark, yellow and red by turns, so that the two walls of a corner never look alike.
@@ -18,7 +30,11 @@ Colour wall_colour(int wall) {
         {0xc4, 0x9a, 0x8e}, // steamed pear
     }};
     const int count = static_cast<int>(tints.size());
-    return tints[static_cast<std::size_t>(((wall % count) + count) % count)];
+    Colour tint = tints[static_cast<std::size_t>(((wall % count) + count) % count)];
+    constexpr Colour grey{0x70, 0x90, 0xa8}; // lichen
+    for (int round = std::min(wall / count, most_rounds); round > 0; --round)
+        tint = {nearer(tint.r, grey.r), nearer(tint.g, grey.g), nearer(tint.b, grey.b)};
+    return tint;
 }
 
 double linear(std::uint8_t channel) {

@@ -11,8 +11,8 @@ struct Colour {
     bool operator==(const Colour &) const = default;
 };
 
-/// Wood-like tints that keep apart from their neighbours in the walk round the shell. Repeats after eight
-/// walls.
+/// Wood-like tints that keep apart from their neighbours in the walk round the shell. After eight
+/// walls they come again a shade greyer, and so on: none comes twice in a house.
 Colour wall_colour(int wall);
 
 /// One channel as linear light, 0..1 (IEC 61966-2-1).

@@ -157,14 +157,19 @@ Fitted with_fitting_beam(const Shell &shell, std::size_t floor) {
     if (floor >= shell.floors.size()) return {};
     const Layout layout = lay_out_to_try(shell);
     if (floor >= layout.floors.size()) return first_error(layout);
-    const double step = size(shell, 50, 2).mm(),
-                 middle = std::round(layout.floors[floor].depth / 2 / step) * step;
-    const auto next = with_floor(shell, floor, [&](Floor &f) {
-        f.beams.push_back({Length::mm(middle), {size(shell, 200, 8), size(shell, 200, 8)}});
-    });
+    const double step = size(shell, 50, 2).mm(), depth = layout.floors[floor].depth,
+                 middle = std::round(depth / 2 / step) * step;
     FittingTrial trial(shell);
-    if (next && trial.holds(*next, floor_subject(floor))) return next;
-    return trial.why();
+    std::optional<Finding> in_the_middle;
+    for (int i = 0; i / 2 * step < depth / 2; ++i) { // nearest to the middle first: stairs may lie there
+        const double at = middle + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
+        const auto next = with_floor(shell, floor, [&](Floor &f) {
+            f.beams.push_back({Length::mm(at), {size(shell, 200, 8), size(shell, 200, 8)}});
+        });
+        if (next && trial.holds(*next, floor_subject(floor))) return next;
+        if (i == 0) in_the_middle = trial.why();
+    }
+    return in_the_middle;
 }
 
 namespace {
@@ -182,7 +187,7 @@ std::vector<HoleSize> ever_smaller(const Shell &shell) {
 }
 
 /// From the wall it is far enough for a trimmer, else close to it, else without one.
-std::vector<FloorOpening> holes_in(const Shell &shell, const FloorPlace &floor) {
+std::vector<FloorOpening> holes_in(const Shell &shell, const FloorPlace &floor, const std::string &called) {
     constexpr int most_places = 30, coarse = 3; // along the wall, for each size
     const double step = size(shell, 100, 4).mm();
     std::vector<FloorOpening> all;
@@ -191,19 +196,19 @@ std::vector<FloorOpening> holes_in(const Shell &shell, const FloorPlace &floor) 
             if ((from_wall + hole.length).mm() > floor.depth) continue;
             const int by = all.empty() || from_wall == size(shell, 300, 12) ? 1 : coarse;
             for (int i = 1; i <= most_places && i * step + hole.width.mm() < floor.width; i += by)
-                all.push_back({"stair", Length::mm(i * step), from_wall, hole.width, hole.length});
+                all.push_back({called, Length::mm(i * step), from_wall, hole.width, hole.length});
         }
     return all;
 }
 
 } // namespace
 
-Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor) {
+Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor, const std::string &called) {
     constexpr int most_trials = 300;
     const Layout layout = lay_out_to_try(shell);
     if (floor >= layout.floors.size()) return first_error(layout);
     FittingTrial trial(shell);
-    for (const FloorOpening &hole : holes_in(shell, layout.floors[floor])) {
+    for (const FloorOpening &hole : holes_in(shell, layout.floors[floor], called)) {
         const auto next = with_floor(shell, floor, [&](Floor &f) { f.openings.push_back(hole); });
         if (next && trial.holds(*next, floor_subject(floor))) return next;
         if (trial.trials() >= most_trials) break;

@@ -18,10 +18,10 @@ double least_between_floors(UnitSystem units);
 /// height between floors is missing.
 Fitted with_fitting_floor(const Shell &shell);
 
-/// With one more beam in the middle of that floor, or one more opening at its left, smaller where a stair has
-/// no room. Where it does not fit, what is against it.
+/// With one more beam, as near to the middle of that floor as it fits, or one more opening at its left,
+/// smaller where a stair has no room. Where it does not fit, what is against it.
 Fitted with_fitting_beam(const Shell &shell, std::size_t floor);
-Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor);
+Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor, const std::string &called = "stair");
 
 /// With that floor changed; nothing where there is none.
 std::optional<Shell> with_floor(const Shell &shell, std::size_t floor,

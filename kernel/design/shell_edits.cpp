@@ -26,8 +26,9 @@ bool fits_as_well(const Shell &shell, const Shell &before) {
     return errors_in(lay_out_to_try(shell).findings) <= errors_in(lay_out_to_try(before).findings);
 }
 
-std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left) {
-    auto next = with_partition(shell, from, from_left);
+std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left,
+                                          const std::string &to) {
+    auto next = with_partition(shell, from, from_left, to);
     if (next && !fits_as_well(*next, shell)) next.reset();
     return next;
 }

@@ -29,8 +29,10 @@ Shell with_notch(const Shell &shell, const NotchPlace &place, NotchScope scope, 
 /// True where the layout has no error more than that of the shell before.
 bool fits_as_well(const Shell &shell, const Shell &before);
 
-/// With one more partition, square to that wall, exactly there. Nothing where the layout does not take it.
-std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left);
+/// With one more partition, square to that wall, exactly there, up to the wall across or `to`. Nothing where
+/// the layout does not take it.
+std::optional<Shell> with_partition_there(const Shell &shell, const std::string &from, Length from_left,
+                                          const std::string &to = {});
 
 Shell with_corner_notch(const Shell &shell, const std::string &first, const std::string &second,
                         const NotchRule &notch);

@@ -73,7 +73,8 @@ std::string free_part_name(const Shell &shell, char otherwise) {
         if (std::string name = otherwise + std::to_string(number); !is_named(shell, name)) return name;
 }
 
-std::optional<Shell> with_partition(const Shell &shell, const std::string &from, Length from_left) {
+std::optional<Shell> with_partition(const Shell &shell, const std::string &from, Length from_left,
+                                    const std::string &to) {
     const auto end = end_of(shell, from, from_left);
     if (!end) return {};
     Shell next = shell;
@@ -81,7 +82,7 @@ std::optional<Shell> with_partition(const Shell &shell, const std::string &from,
     partition.name = free_part_name(shell, 'P');
     partition.from = from;
     partition.from_left = from_left;
-    partition.to = *end;
+    partition.to = to.empty() ? *end : to;
     next.partitions.push_back(partition);
     return next;
 }

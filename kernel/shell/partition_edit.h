@@ -15,7 +15,9 @@ std::string free_part_name(const Shell &shell, char otherwise);
 /// The shell with one more partition, square to the outer wall `from`, its middle `from_left` along that
 /// wall's outside, up to the outer wall across. Its name is the first letter that no wall has. Nothing where
 /// there is no such wall, or the place is not on it, or no wall across.
-std::optional<Shell> with_partition(const Shell &shell, const std::string &from, Length from_left);
+/// `to`: up to that wall or partition instead, where somebody points at one.
+std::optional<Shell> with_partition(const Shell &shell, const std::string &from, Length from_left,
+                                    const std::string &to = {});
 
 /// The shell with a partition moved along the wall that it starts in, so that it starts at `from_left`. A
 /// partition square to that wall ends in the wall that is across then. Nothing as for with_partition.

@@ -167,6 +167,38 @@ TEST_CASE("a new opening is called as its asker calls such, by the next free num
           "door 1");
 }
 
+TEST_CASE("a beam is put beside a stair that lies in the middle of its floor") {
+    Shell shell = usual(Shape::rectangle, UnitSystem::metric);
+    const Fitted floored = with_fitting_floor(shell);
+    REQUIRE(floored);
+    const Layout layout = lay_out(*floored.shell);
+    const double middle = layout.floors[0].depth / 2;
+    const auto stair = with_floor(*floored.shell, 0, [&](Floor &floor) {
+        floor.openings = {
+            {"stair", Length::mm(1000), Length::mm(middle - 500), Length::mm(900), Length::metres(1)}};
+    });
+    REQUIRE(stair);
+    REQUIRE_FALSE(has_errors(lay_out(*stair).findings));
+    const Fitted beamed = with_fitting_beam(*stair, 0);
+    REQUIRE(beamed);
+    CHECK_FALSE(has_errors(lay_out(*beamed.shell).findings));
+    const double at = beamed.shell->floors[0].beams.at(0).from_wall.mm();
+    CHECK(std::abs(at - middle) > 500);
+    CHECK(std::abs(at - middle) < 1000);
+}
+
+TEST_CASE("a partition ends in the one that is pointed at, and does not run through it") {
+    Shell shell = usual(Shape::rectangle, UnitSystem::metric);
+    const auto first = with_partition_there(shell, "A", Length::mm(4000));
+    REQUIRE(first);
+    const std::string name = first->partitions[0].name;
+    const auto second = with_partition_there(*first, "D", Length::mm(3000), name);
+    REQUIRE(second);
+    CHECK(second->partitions[1].to == name);
+    CHECK_FALSE(has_errors(lay_out(*second).findings));
+    CHECK(with_partition_there(*first, "D", Length::mm(3000))->partitions[1].to == "B");
+}
+
 TEST_CASE("an opening wider than its wall fits nowhere, nor one in no wall") {
     const Shell shell = usual(Shape::rectangle, UnitSystem::imperial);
     Opening wide = usual_opening(OpeningKind::window, "A", UnitSystem::metric);

@@ -4,9 +4,13 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/new_shell.h"
+#include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/log_panel.h"
+#include "modeler/window/views/elevation_view.h"
 #include "tests/window/support/window.h"
 
 #include <QAction>
+#include <QLabel>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -18,6 +22,9 @@ class FittingTest : public QObject {
 
   private slots:
     void what_fits_nowhere_says_why();
+    void what_is_added_comes_where_the_wall_was_pressed();
+    void a_hand_that_goes_along_the_wall_keeps_the_sill();
+    void empty_fields_of_a_log_say_what_all_logs_have();
 
   private:
     QTemporaryDir folder_;
@@ -53,6 +60,71 @@ void FittingTest::what_fits_nowhere_says_why() {
     window.action("add_window")->trigger();
     QVERIFY(settled(window));
     QVERIFY2(why.contains("long light"), qPrintable(why));
+    window.close_document();
+}
+
+/// A window is added and taken back: what was told of it goes with it.
+void FittingTest::what_is_added_comes_where_the_wall_was_pressed() {
+    MainWindow window(kept());
+    window.resize(1200, 800);
+    window.show();
+    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Pressed");
+    QVERIFY(settled(window));
+    window.selection().choose_wall("A");
+    raise(window, "elevation");
+    QTest::qWait(100);
+    click(window.elevation(), {2000, 1400});
+    window.action("add_window")->trigger();
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).openings.size(), std::size_t(1));
+    const Opening &made = shell(window).openings[0];
+    QVERIFY2(std::abs((made.from_left + made.width / 2).mm() - 2000) < 100,
+             qPrintable(QString::number(made.from_left.mm())));
+    const auto *hint = window.findChild<QLabel *>("hint");
+    QVERIFY2(hint->text().contains("from the left of wall A"), qPrintable(hint->text()));
+    window.action("undo")->trigger();
+    QVERIFY(settled(window));
+    QVERIFY(shell(window).openings.empty());
+    QCOMPARE(hint->text(), QString());
+    window.close_document();
+}
+
+void FittingTest::a_hand_that_goes_along_the_wall_keeps_the_sill() {
+    MainWindow window(kept());
+    window.resize(1200, 800);
+    window.show();
+    Shell room = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    Opening light = usual_opening(OpeningKind::window, "A", UnitSystem::metric);
+    light.from_left = Length::mm(3000), light.sill = Length::mm(885);
+    room.openings = {light};
+    window.begin(room, "Drag");
+    QVERIFY(settled(window));
+    window.selection().choose_wall("A");
+    raise(window, "elevation");
+    QTest::qWait(100);
+    const Vec2 grip{3300, 885 + 500};
+    drag(window.elevation(), grip, grip + Vec2{1000, 60}); // as a hand shakes
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).openings[0].sill.mm(), 885.0);
+    QVERIFY(std::abs(shell(window).openings[0].from_left.mm() - 4000) < 100);
+    const double from_left = shell(window).openings[0].from_left.mm();
+    drag(window.elevation(), {from_left + 300, 1385}, {from_left + 340, 1385 + 240}); // and up
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).openings[0].from_left.mm(), from_left);
+    QVERIFY(shell(window).openings[0].sill.mm() > 1000);
+    window.close_document();
+}
+
+void FittingTest::empty_fields_of_a_log_say_what_all_logs_have() {
+    MainWindow window(kept());
+    window.show();
+    Shell room = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+    room.logs.butt_height = room.logs.tip_height = Length::mm(215);
+    window.begin(room, "All logs");
+    QVERIFY(settled(window));
+    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    QVERIFY(window.log().field("butt_height")->placeholderText().contains("215 mm"));
+    QCOMPARE(window.log().field("butt_width")->placeholderText(), QString("as the wall"));
     window.close_document();
 }
 

@@ -54,6 +54,7 @@ class MarksTest : public QObject {
   private slots:
     void a_partition_is_drawn_by_two_clicks();
     void a_partition_that_does_not_fit_says_why();
+    void a_partition_drawn_to_another_ends_there();
     void words_in_the_plan_lie_over_no_wall();
     void tags_go_with_the_logs_that_a_section_cuts_away();
     void what_is_chosen_is_marked_without_colour();
@@ -119,6 +120,29 @@ void MarksTest::a_partition_that_does_not_fit_says_why() {
     QCOMPARE(window.desk().document().text(), first);
     QTest::keyClick(&plan, Qt::Key_Escape);
     QCOMPARE(window.desk().document().text(), first);
+}
+
+void MarksTest::a_partition_drawn_to_another_ends_there() {
+    MainWindow window(kept());
+    window.show();
+    window.begin(a_room(), "Ended");
+    QVERIFY(settled(window));
+    QTest::qWait(200);
+    PlanView &plan = window.plan();
+    const auto width = shell(window).walls[0].length.mm(), depth = shell(window).walls[1].length.mm();
+    window.action("draw_partition")->trigger();
+    click(plan, {width / 2, 60});
+    click(plan, {width / 2, depth - 60});
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).partitions.size(), std::size_t(1));
+    const std::string first = shell(window).partitions[0].name;
+    window.action("draw_partition")->trigger();
+    click(plan, {60, depth / 2});        // on the west side
+    click(plan, {width / 2, depth / 2}); // on the partition
+    QVERIFY(settled(window));
+    QCOMPARE(shell(window).partitions.size(), std::size_t(2));
+    QCOMPARE(shell(window).partitions[1].to, first);
+    window.desk().history().setClean();
 }
 
 void MarksTest::words_in_the_plan_lie_over_no_wall() {

@@ -142,6 +142,7 @@ class MainWindow : public QMainWindow {
     void show_menu(const Chosen &thing, const QPoint &on_screen, Legend *legend, const Spot &spot);
     void hint(const QString &words);
     void tell(const QString &words); ///< what was done or refused: it stays to be read
+    void forget_told();
     void enable_legend();
     std::vector<std::pair<QString, Legend *>> legends() const;
     void save_this_picture();

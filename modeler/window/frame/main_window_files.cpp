@@ -1,7 +1,9 @@
 #include "exporters/files/safe_file.h"
 #include "exporters/files/sha256.h"
+#include "exporters/words/catalogue.h"
 #include "kernel/document/document.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/words.h"
@@ -61,7 +63,10 @@ bool MainWindow::open(const QString &path) {
 void MainWindow::begin(const Shell &shell, const QString &title) {
     clear_message();
     selection_->clear();
-    desk_->begin(title, write_document(shell));
+    const auto in_our_words = [](std::string_view english) {
+        return std::string(translation_of(english, language()).value_or(english));
+    };
+    desk_->begin(title, write_document(shell, {}, in_our_words));
 }
 
 void MainWindow::begin_demo(int number) {

@@ -97,6 +97,7 @@ void MainWindow::make_history_actions(QMenu *edit) {
             if (line != nullptr && line->isUndoAvailable()) return line->undo();
             text_->take();
             desk_->history().undo();
+            forget_told();
         },
         false);
     QAction *redo = add(
@@ -105,6 +106,7 @@ void MainWindow::make_history_actions(QMenu *edit) {
             QLineEdit *line = line_of(focusWidget());
             if (line != nullptr && line->isRedoAvailable()) return line->redo();
             desk_->history().redo();
+            forget_told();
         },
         false);
     redo->setShortcuts(

@@ -59,6 +59,12 @@ void MainWindow::hint(const QString &words) {
     if (!told_.isActive() || QGuiApplication::mouseButtons() != Qt::NoButton) hint_->setText(words);
 }
 
+/// What was told of an edit is true no more once it is taken back.
+void MainWindow::forget_told() {
+    hint_->clear();
+    told_.stop();
+}
+
 void MainWindow::tell(const QString &words) {
     constexpr int to_be_read = 5000; // ms
     hint_->setText(words);

@@ -51,7 +51,9 @@ void FloorPanel::remove_beam() {
 void FloorPanel::add_opening() {
     search(
         tr("Add floor opening"),
-        [floor = chosen()](const Shell &shell) { return with_fitting_floor_opening(shell, floor); },
+        [floor = chosen(), called = tr("stair").toStdString()](const Shell &shell) {
+            return with_fitting_floor_opening(shell, floor, called);
+        },
         [this] {
             if (const auto floors = floors_of_text(); chosen() < floors.size())
                 opening_ = last_of(floors[chosen()].openings);

@@ -19,6 +19,7 @@ MeasureEdit::MeasureEdit(QWidget *parent) : QLineEdit(parent) {}
 void MeasureEdit::show_value() {
     complain({});
     setText(shown());
+    if (!hasFocus()) setCursorPosition(0); // of what is longer than the field its beginning is seen
     setModified(false);
 }
 

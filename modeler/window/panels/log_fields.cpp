@@ -36,13 +36,11 @@ LogFields::LogFields(QWidget *parent)
     mark_->setObjectName(QStringLiteral("mark"));
     mark_->setAccessibleName(tr("Mark on the log"));
     add_field(*form, tr("&Mark on the log"), *mark_);
-    const QString wall = tr("as the wall");
-    butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), wall);
-    tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), wall);
-    butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), wall);
-    tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), wall);
-    diameter_ =
-        length_field(form, QStringLiteral("diameter"), tr("Diameter of the &stick"), tr("as the shell"));
+    butt_height_ = length_field(form, QStringLiteral("butt_height"), tr("&Butt height"), {});
+    tip_height_ = length_field(form, QStringLiteral("tip_height"), tr("&Tip height"), {});
+    butt_width_ = length_field(form, QStringLiteral("butt_width"), tr("Butt &width"), {});
+    tip_width_ = length_field(form, QStringLiteral("tip_width"), tr("Tip wi&dth"), {});
+    diameter_ = length_field(form, QStringLiteral("diameter"), tr("Diameter of the &stick"), {});
     bow_ = length_field(form, QStringLiteral("bow"), tr("B&ow"), tr("not measured"));
     butt_ = choice(form, tr("Butt l&ies"), {tr("by turns"), tr("left"), tr("right")});
     finish_ = choice(form, tr("&Finish"), {tr("as the shell"), tr("hewn"), tr("sawn"), tr("peeled")});
@@ -91,7 +89,22 @@ bool LogFields::is_alone() const {
 }
 
 /// A log that others are scoped over has a diameter alone; what it has else can be seen to be taken away.
-void LogFields::show_log(const OwnLog &log, UnitSystem units, bool scoped) {
+/// Where a field is empty: what all logs have, else what follows from the wall.
+void LogFields::show_what_holds(const LogSizes &all, UnitSystem units) {
+    const auto show = [units](LengthEdit *edit, const std::optional<Length> &size, const QString &else_as) {
+        edit->setPlaceholderText(size ? tr("as all logs: %1").arg(length_text(size->mm(), units)) : else_as);
+    };
+    const QString wall = tr("as the wall");
+    show(butt_height_, all.butt_height, wall);
+    show(tip_height_, all.tip_height, wall);
+    show(butt_width_, all.butt_width, wall);
+    show(tip_width_, all.tip_width, wall);
+    show(diameter_, all.diameter, tr("as the shell"));
+}
+
+void LogFields::show_log(const OwnLog &log, const LogSizes &all, UnitSystem units, bool scoped) {
+    show_what_holds(all, units);
+
     auto *form = qobject_cast<QFormLayout *>(layout());
     const bool alone =
         is_alone(); // the logs of a round lie in one straight line: their sizes are the round's

@@ -23,7 +23,8 @@ class LogFields : public QGroupBox {
     /// whole round is meant or that one. Empty: there is no other in the round.
     void offer_parts(const QString &alone, bool says_something_alone);
     bool is_alone() const; ///< the fields tell of one of several logs in the round
-    void show_log(const OwnLog &log, UnitSystem units, bool scoped);
+    /// `all`: what is stated of all logs, and holds where nothing is stated of this one.
+    void show_log(const OwnLog &log, const LogSizes &all, UnitSystem units, bool scoped);
     /// The log with what stands in the fields; what has no field stays.
     OwnLog stated_over(OwnLog log) const;
     void let_go(); ///< of what was typed of another log
@@ -36,6 +37,7 @@ class LogFields : public QGroupBox {
   private:
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label,
                              const QString &when_empty);
+    void show_what_holds(const LogSizes &all, UnitSystem units);
     QComboBox *choice(QFormLayout *form, const QString &label, const QStringList &words);
 
     QComboBox *meant_;

@@ -162,7 +162,8 @@ void LogPanel::show_log(int piece) {
     const bool parted = is_parted(state.job.layout, p);
     log_->offer_parts(parted ? text(p.tag) : QString(),
                       says_something_of(stated(), {wall, p.round, p.number}));
-    log_->show_log(own_log(stated(), log_place(p)), desk_.units(), stated().notch.kind == NotchKind::saddle);
+    log_->show_log(own_log(stated(), log_place(p)), stated().logs, desk_.units(),
+                   stated().notch.kind == NotchKind::saddle);
 }
 
 LogPlace LogPanel::log_place(const Piece &piece) const {

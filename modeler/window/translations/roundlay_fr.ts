@@ -319,6 +319,10 @@
 <context>
     <name>FloorPanel</name>
     <message>
+        <source>stair</source>
+        <translation>escalier</translation>
+    </message>
+    <message>
         <source>&amp;Floor</source>
         <translation>P&amp;lancher</translation>
     </message>

@@ -1,6 +1,7 @@
 // Openings that come into the elevation and go.
 #include "kernel/design/opening_edits.h"
 #include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
 
@@ -21,11 +22,13 @@ QString put_words(const NewOpening &made) {
         place += ElevationView::tr(", %1 wide and %2 high: no larger one of the usual shape fits")
                      .arg(length_text(o.width.mm(), placed.shell.units),
                           length_text(o.height.mm(), placed.shell.units));
-    return placed.where_wanted
-               ? place
-               : ElevationView::tr(
-                     "%1. It did not fit where it was wanted; this is the nearest place that does")
-                     .arg(place);
+    if (!placed.where_wanted)
+        place =
+            ElevationView::tr("%1. It did not fit where it was wanted; this is the nearest place that does")
+                .arg(place);
+    if (placed.remaining.empty()) return place;
+    return ElevationView::tr("%1. To look at there: %2")
+        .arg(place, sentence_text(placed.remaining.front(), placed.shell.units));
 }
 
 } // namespace
@@ -41,6 +44,11 @@ Spot ElevationView::spot_at(Vec2 at) const {
     return on_wall && hole_at(at) == nullptr ? Spot{selection_.wall(), at.x, at.y} : Spot{};
 }
 
+void ElevationView::add(OpeningKind kind) {
+    if (pressed_.wall == selection_.wall() && !pressed_.wall.empty()) return add_at(kind, pressed_);
+    add(kind, scene_.length / 2);
+}
+
 void ElevationView::add(OpeningKind kind, double middle) {
     if (scene_.wall >= 0) add_at(kind, {selection_.wall(), middle, {}});
 }
@@ -51,8 +59,8 @@ void ElevationView::add_at(OpeningKind kind, const Spot &spot) {
     const auto made = std::make_shared<NewOpening>();
     desk_.search(
         door ? tr("Add door") : tr("Add window"),
-        [kind, spot, made](const Shell &shell) {
-            *made = with_new_opening(shell, kind, spot.wall, {spot.along, spot.up});
+        [kind, spot, made, called = (door ? tr("door") : tr("window")).toStdString()](const Shell &shell) {
+            *made = with_new_opening(shell, kind, spot.wall, {spot.along, spot.up, called});
             return made->placed ? Fitted(made->placed->shell) : Fitted(made->why);
         },
         this,

@@ -156,6 +156,7 @@ void ElevationView::press(Vec2 at, Qt::KeyboardModifiers) {
         selection_.choose_piece(desk_.drawn()->job.layout, piece);
     else
         selection_.clear();
+    pressed_ = spot_at(at);
 }
 
 void ElevationView::hover(Vec2 at) {
@@ -200,8 +201,13 @@ void ElevationView::drag(Vec2 at, Qt::KeyboardModifiers keys) {
     const Vec2 by = at - grabbed_;
     sheets::Rect box = before_;
     if (hold_.whole()) {
-        box = box.moved(by);
-        box = box.moved({snap_across(box.x0, box.x1, keys) - box.x0, snap_up(box.y0, box.y1, keys) - box.y0});
+        // A hand that goes along the wall shakes a little: the sill stays, and the place in one that goes up.
+        constexpr double shake = 0.25;
+        const bool along = std::abs(by.y) <= shake * std::abs(by.x),
+                   upright = std::abs(by.x) <= shake * std::abs(by.y);
+        box = box.moved({upright ? 0 : by.x, along ? 0 : by.y});
+        box = box.moved({upright ? 0 : snap_across(box.x0, box.x1, keys) - box.x0,
+                         along ? 0 : snap_up(box.y0, box.y1, keys) - box.y0});
         box = box.moved({0, std::max(0.0, -box.y0)});
     } else {
         if (hold_.left) box.x0 = std::min(snap_across(box.x0 + by.x, box.x0 + by.x, keys), box.x1 - smallest);

@@ -18,9 +18,9 @@ class ElevationView : public DrawingView {
     const ElevationScene &scene() const { return scene_; }
     /// Adds an opening with its middle there, or as near as it fits, chooses it and tells where it is.
     void add_at(OpeningKind kind, const Spot &spot);
-    /// The same in the wall that is shown.
+    /// The same in the wall that is shown: where it was last pressed, else in its middle.
     void add(OpeningKind kind, double middle);
-    void add(OpeningKind kind) { add(kind, scene_.length / 2); }
+    void add(OpeningKind kind);
     void remove_chosen();
 
   protected:
@@ -77,6 +77,7 @@ class ElevationView : public DrawingView {
     int dragged_ = -1;
     Hold hold_;
     Vec2 grabbed_;
+    Spot pressed_; ///< on bare wall
     sheets::Rect before_;
 };
 

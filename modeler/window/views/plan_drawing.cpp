@@ -63,18 +63,18 @@ double PlanView::place_along(const std::string &wall, Vec2 at, Qt::KeyboardModif
 }
 
 /// From the shell as it was before the drawing began.
-PlanView::Draft PlanView::draft_at(const std::string &wall, double from_left) const {
+PlanView::Draft PlanView::draft_at(const std::string &wall, double from_left, const std::string &to) const {
     Draft draft;
     const auto drawn = from_.empty() ? std::optional(shell_of(desk_)) : desk_.before_drag();
     if (!drawn) return draft;
-    const auto stated = with_partition(*drawn, wall, Length::mm(from_left));
+    const auto stated = with_partition(*drawn, wall, Length::mm(from_left), to);
     if (!stated) {
         draft.why = tr("no wall lies across from wall %1 there").arg(text(wall));
         return draft;
     }
     draft.to = stated->partitions.back().to;
     draft.outline = outline_of(stated_plan(*stated).walls.back());
-    draft.shell = with_partition_there(*drawn, wall, Length::mm(from_left));
+    draft.shell = with_partition_there(*drawn, wall, Length::mm(from_left), to);
     if (!draft.shell) draft.why = why_it_does_not_fit(*stated);
     return draft;
 }
@@ -147,6 +147,11 @@ void PlanView::press_to_draw(Vec2 at, Qt::KeyboardModifiers keys) {
     draw_to(place_along(from_, at, keys));
 }
 
+/// The one that is being drawn, which stands in the plan where it fits.
+bool PlanView::is_drawn(const std::string &partition) const {
+    return draft_.shell && draft_.shell->partitions.back().name == partition;
+}
+
 /// On the wall where it ends or in the room before it; on the first wall it starts elsewhere.
 void PlanView::press_to_end(Vec2 at, Qt::KeyboardModifiers keys) {
     const int wall = wall_at(at);
@@ -155,6 +160,7 @@ void PlanView::press_to_end(Vec2 at, Qt::KeyboardModifiers keys) {
     const int start = wall_named(*layout_of(desk_), from_);
     const bool ahead = start >= 0 && place(*layout_of(desk_), start).frame.to_local({at.x, at.y, 0}).y > 0;
     const bool own = wall >= static_cast<int>(shell_of(desk_).walls.size());
+    if (own && ahead && !is_drawn(name)) draw_to(from_left_, name); // it ends there and does not run through
     if ((wall >= 0 && !own && name != draft_.to) || !ahead)
         return emit hinted(
             tr("Square to wall %1 it ends in wall %2: click there, or on wall %1 to start elsewhere")
@@ -169,9 +175,9 @@ void PlanView::drag_drawn(Vec2 at, Qt::KeyboardModifiers keys) {
 }
 
 /// Where the layout does not take it, it is outlined, and the hint says why.
-void PlanView::draw_to(double from_left) {
+void PlanView::draw_to(double from_left, const std::string &to) {
     from_left_ = from_left;
-    const Draft draft = draft_at(from_, from_left);
+    const Draft draft = draft_at(from_, from_left, to);
     desk_.show([&](const Shell &shell) { return std::optional(draft.shell.value_or(shell)); });
     show_draft(draft, from_, from_left);
 }

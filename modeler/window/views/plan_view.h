@@ -81,10 +81,11 @@ class PlanView : public DrawingView {
         std::vector<Vec2> outline;  ///< either way, as far as it can be drawn
         std::string to;             ///< the wall that it ends in
     };
-    Draft draft_at(const std::string &wall, double from_left) const;
+    Draft draft_at(const std::string &wall, double from_left, const std::string &to = {}) const;
     void press_to_draw(Vec2 at, Qt::KeyboardModifiers keys);
     void press_to_end(Vec2 at, Qt::KeyboardModifiers keys);
-    void draw_to(double from_left);
+    void draw_to(double from_left, const std::string &to = {});
+    bool is_drawn(const std::string &partition) const;
     void drag_drawn(Vec2 at, Qt::KeyboardModifiers keys);
     double place_along(const std::string &wall, Vec2 at, Qt::KeyboardModifiers keys) const;
     int outer_wall_at(Vec2 at) const;
