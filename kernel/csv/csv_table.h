@@ -34,6 +34,10 @@ class CsvTable {
     bool in_french() const { return french_; }
     /// The column as the header names it; where it is missing, in the header's language.
     std::string name(const std::string &column) const;
+    /// That the header states for the column's numbers, as parse_length reads it; empty where it states none.
+    std::string unit(const std::string &column) const {
+        return has(column) ? headings_[column_of(column)].unit : std::string();
+    }
     bool has(const std::string &column) const { return column_of(column) < headings_.size(); }
     /// Without blanks at either side; empty where the column or cell is missing.
     std::string cell(std::size_t row, const std::string &column) const;

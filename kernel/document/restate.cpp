@@ -1,6 +1,7 @@
 #include "kernel/document/restate.h"
 
 #include "kernel/document/edit_path.h"
+#include "kernel/document/entry_texts.h"
 #include "kernel/document/statements.h"
 
 #include <algorithm>
@@ -82,6 +83,8 @@ class Restating {
     void keys(const At &at, const StatedKeys &before, const StatedKeys &after);
     void list(const At &at, EntryList before, const EntryList &after);
     void section(const format::Section &section, const format::Whole &before, const format::Whole &after);
+    void entry(const At &at, const Entry &before, const Entry &after);
+    void add(const At &list, std::size_t index, const Entry &entry, const StatedKeys &understood);
 
   private:
     const toml::node *node(const std::string &path) const {
@@ -104,8 +107,8 @@ class Restating {
         edit([&](const Document &document) { return document.without(path); });
     }
     void inherit(const std::string &at, Entry &entry, const StatedKeys &understood) const;
-    void entry(const At &at, const Entry &before, const Entry &after);
-    void add(const At &list, std::size_t index, const Entry &entry, const StatedKeys &understood);
+    bool entry_by_entry(const std::string &list, const EntryList &before, const EntryList &after,
+                        const std::vector<std::size_t> &stay);
 
     std::string line_break_; ///< of new lines inside a value
     Document::Edited edited_;
@@ -170,6 +173,52 @@ void Restating::add(const At &list_at, std::size_t index, const Entry &entry, co
             add(inside({entry_path(list_at.now, index), ""}, part.name), i, part.entries[i], part.understood);
 }
 
+/// An entry edited in its own lines alone, as its statements would be in the document.
+std::optional<Document> restated_alone(const Document &entry, const std::string &list, const Entry &before,
+                                       const Entry &after) {
+    const auto parsed = parse_text(entry.text(), entry.file());
+    const auto *text = std::get_if<ParsedText>(&parsed);
+    if (!text) return std::nullopt;
+    Restating restating(entry, text->root());
+    restating.entry({entry_path(list, 0), entry_path(list, 0)}, before, after);
+    const Document::Edited edited = restating.take();
+    const auto *document = std::get_if<Document>(&edited);
+    return document ? std::optional(*document) : std::nullopt;
+}
+
+std::optional<Document> stated_alone(const std::string &list, const Entry &entry,
+                                     const StatedKeys &understood) {
+    const toml::table nothing;
+    Restating restating(Document(), nothing);
+    restating.add({list, list}, 0, entry, understood);
+    const Document::Edited edited = restating.take();
+    const auto *document = std::get_if<Document>(&edited);
+    return document ? std::optional(*document) : std::nullopt;
+}
+
+/// Each entry in a text of its own: the time grows with what changes, not with that times the document. False
+/// where that cannot be done.
+bool Restating::entry_by_entry(const std::string &list, const EntryList &before, const EntryList &after,
+                               const std::vector<std::size_t> &stay) {
+    const auto *document = std::get_if<Document>(&edited_);
+    auto texts = document ? EntryTexts::of(*document, list) : std::nullopt;
+    if (!texts || texts->size() != stay.size()) return false;
+    for (std::size_t i = 0; i < stay.size(); ++i) {
+        if (before.entries[stay[i]] == after.entries[i]) continue;
+        const auto entry = restated_alone(texts->entry(i), list, before.entries[stay[i]], after.entries[i]);
+        if (!entry) return false;
+        texts->replace(i, *entry);
+    }
+    for (std::size_t i = stay.size(); i < after.entries.size(); ++i) {
+        const auto entry = stated_alone(list, after.entries[i], after.understood);
+        if (!entry) return false;
+        texts->add(*entry);
+    }
+    auto together = texts->together();
+    if (together) edited_ = *std::move(together);
+    return together.has_value();
+}
+
 void Restating::list(const At &at, EntryList before, const EntryList &after) {
     if (before.understood != after.understood)
         for (std::size_t i = 0; i < before.entries.size(); ++i)
@@ -178,6 +227,9 @@ void Restating::list(const At &at, EntryList before, const EntryList &after) {
     const auto stay = known ? *known : staying(before.entries, after.entries);
     for (std::size_t i = before.entries.size(); i-- > 0;)
         if (!std::ranges::binary_search(stay, i)) drop(entry_path(at.now, i));
+    if (!after.in_lines && at.now.find('.') == std::string::npos &&
+        entry_by_entry(at.now, before, after, stay))
+        return;
     for (std::size_t i = 0; i < stay.size(); ++i)
         entry({entry_path(at.now, i), entry_path(at.before, stay[i])}, before.entries[stay[i]],
               after.entries[i]);

@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 8> table = {{
+constexpr std::array<Command, 9> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -37,6 +37,12 @@ constexpr std::array<Command, 8> table = {{
      declare_level},
     {"record", "State logs as they were measured in a house that stands",
      "  roundlay record house.roundlay --logs measured.csv --to recorded.roundlay\n", declare_record},
+    {"survey", "The record of a house that stands as rows of a table, out and back",
+     "  roundlay survey house.roundlay > house.csv        what is recorded of each log\n"
+     "  roundlay survey house.roundlay --blank > blank.csv\n"
+     "                                                    rows to fill in for every log of the plan\n"
+     "  roundlay survey house.roundlay --rows filled.csv --to recorded.roundlay\n",
+     declare_survey},
     {"format", "Tell what may stand in a document: its tables and their keys",
      "  roundlay format                                   the tables\n"
      "  roundlay format opening                           the keys of one, and what they are when left out\n"

@@ -109,49 +109,67 @@ QSlider *ModelPage::slider(const QString &name, int most) {
     return made;
 }
 
-QWidget *ModelPage::controls() {
-    auto *bar = new QWidget(this);
-    bar_ = new QBoxLayout(QBoxLayout::LeftToRight, bar);
-    bar_->setContentsMargins(8, 4, 8, 4);
+namespace {
+
+/// A field with its name in front of it.
+void add_labelled(QBoxLayout &row, const QString &words, QWidget *field, int stretch) {
+    auto *label = new QLabel(words);
+    label->setBuddy(field);
+    row.addWidget(label);
+    row.addWidget(field, stretch);
+}
+
+/// Cut short where there is little room.
+QComboBox *choice(const QString &name, const QStringList &items) {
+    auto *box = new QComboBox;
+    box->addItems(items);
+    box->setAccessibleName(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    box->setMinimumWidth(box->minimumSizeHint().width() / 2);
+    return box;
+}
+
+} // namespace
+
+QBoxLayout *ModelPage::raise_controls() {
     auto *row = new QHBoxLayout;
-    bar_->addLayout(row, 3);
-    const auto labelled = [&](const QString &words, QWidget *field, int stretch) {
-        auto *label = new QLabel(words);
-        label->setBuddy(field);
-        row->addWidget(label);
-        row->addWidget(field, stretch);
-    };
     spread_ = slider(tr("Spread apart"), slider_steps);
-    labelled(tr("S&pread"), spread_, 1);
+    add_labelled(*row, tr("S&pread"), spread_, 1);
     raise_ = slider(tr("Raise: how many pieces stand"), 1);
     raise_->setValue(1);
-    labelled(tr("&Raise"), raise_, 2);
+    add_labelled(*row, tr("&Raise"), raise_, 2);
     play_ = new QToolButton;
     play_->setCheckable(true);
     play_->setIcon(play_icon(false));
     play_->setAccessibleName(tr("Play the raise"));
     play_->setToolTip(tr("Play the raise"));
     row->addWidget(play_);
-    right_ = new QBoxLayout(QBoxLayout::LeftToRight);
-    bar_->addLayout(right_, 2);
-    row = new QHBoxLayout;
-    right_->addLayout(row, 1);
-    section_ = new QComboBox;
-    section_->addItems({tr("no section"), tr("from the south"), tr("from the east"), tr("from above")});
-    section_->setAccessibleName(tr("Section plane"));
-    labelled(tr("S&ection"), section_, 0);
+    return row;
+}
+
+QBoxLayout *ModelPage::section_controls() {
+    auto *row = new QHBoxLayout;
+    section_ = choice(tr("Section plane"),
+                      {tr("no section"), tr("from the south"), tr("from the east"), tr("from above")});
+    add_labelled(*row, tr("S&ection"), section_, 0);
     cut_ = slider(tr("Place of the section"), slider_steps);
     cut_->setValue(slider_steps / 2);
     cut_->setEnabled(false);
     row->addWidget(cut_, 1);
-    row = new QHBoxLayout;
-    right_->addLayout(row);
-    colouring_ = new QComboBox;
-    colouring_->addItems({tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new")});
-    colouring_->setAccessibleName(tr("Colour"));
-    labelled(tr("&Colour"), colouring_, 0);
+    return row;
+}
+
+QBoxLayout *ModelPage::colour_controls() {
+    auto *row = new QHBoxLayout;
+    colouring_ =
+        choice(tr("Colour"), {tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new")});
+    add_labelled(*row, tr("&Colour"), colouring_, 0);
     labels_ = new QCheckBox(tr("&Tags"));
     row->addWidget(labels_);
+    return row;
+}
+
+void ModelPage::connect_controls() {
     connect(spread_, &QSlider::valueChanged, this, [this] {
         refresh();
         if (view_ != nullptr) view_->fit_untouched();
@@ -162,10 +180,18 @@ QWidget *ModelPage::controls() {
     connect(cut_, &QSlider::valueChanged, this, &ModelPage::show_section);
     connect(colouring_, &QComboBox::currentIndexChanged, this, &ModelPage::refresh);
     connect(labels_, &QCheckBox::toggled, this, &ModelPage::refresh);
-    for (QComboBox *box : {section_, colouring_}) {
-        box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-        box->setMinimumWidth(box->minimumSizeHint().width() / 2); // cut short where there is little room
-    }
+}
+
+QWidget *ModelPage::controls() {
+    auto *bar = new QWidget(this);
+    bar_ = new QBoxLayout(QBoxLayout::LeftToRight, bar);
+    bar_->setContentsMargins(8, 4, 8, 4);
+    bar_->addLayout(raise_controls(), 3);
+    right_ = new QBoxLayout(QBoxLayout::LeftToRight);
+    bar_->addLayout(right_, 2);
+    right_->addLayout(section_controls(), 1);
+    right_->addLayout(colour_controls());
+    connect_controls();
     constexpr int slack = 100; // pixels, for the sliders
     bar->setEnabled(view_ != nullptr);
     whole_ = bar->sizeHint().width() + slack;

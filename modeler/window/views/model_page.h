@@ -43,6 +43,10 @@ class ModelPage : public QWidget {
 
   private:
     QWidget *controls();
+    QBoxLayout *raise_controls();
+    QBoxLayout *section_controls();
+    QBoxLayout *colour_controls();
+    void connect_controls();
     QSlider *slider(const QString &name, int most);
     void show_state();
     void show_section();

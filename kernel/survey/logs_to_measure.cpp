@@ -1,0 +1,65 @@
+#include "kernel/survey/survey.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+/// Its own name where the record has one for the corner of these walls.
+std::string corner_name(const Record &record, const Layout &layout, const std::string &at) {
+    for (const CornerPlace &corner : layout.corners) {
+        if (corner.name != at) continue;
+        const std::string &a = layout.walls[corner.ends].name, &b = layout.walls[corner.starts].name;
+        for (const RecordedCorner &recorded : record.corners)
+            if (recorded.walls.size() == 2 && std::ranges::count(recorded.walls, a) == 1 &&
+                std::ranges::count(recorded.walls, b) == 1)
+                return recorded.name;
+    }
+    return at;
+}
+
+/// Both ends lie at openings of one name: they are told apart by their side.
+std::string other_end(const std::string &name, bool datum) {
+    return name + (datum ? ", left" : ", right");
+}
+
+FoundLog log_to_measure(const Record &record, const Layout &layout, const Piece &piece, bool parted) {
+    FoundLog log;
+    log.tag = piece.tag;
+    log.place = {layout.walls[piece.wall].name, piece.round, {}};
+    if (parted) log.place.piece = piece.number;
+    FoundEnd datum, far;
+    datum.corner = corner_name(record, layout, piece.datum.at);
+    far.corner = corner_name(record, layout, piece.far.at);
+    if (datum.corner == far.corner) {
+        datum.corner = other_end(datum.corner, true);
+        far.corner = other_end(far.corner, false);
+    }
+    log.ends = {datum, far};
+    return log;
+}
+
+} // namespace
+
+Record with_logs_to_measure(const Record &record, const Layout &layout) {
+    Record all = record;
+    const auto is_found = [&](const FoundLog &log) {
+        return std::ranges::any_of(record.logs, [&](const FoundLog &found) {
+            const bool there = found.place.wall == log.place.wall && found.place.round == log.place.round &&
+                               (!found.place.piece || found.place.piece == log.place.piece);
+            return there || found.tag == log.tag;
+        });
+    };
+    for (const Piece &piece : layout.pieces) {
+        if (!is_log_of(piece, piece.wall)) continue; // a floor's timber
+        const bool parted = std::ranges::count_if(layout.pieces, [&](const Piece &other) {
+                                return is_log_of(other, piece.wall) && other.round == piece.round;
+                            }) > 1;
+        const FoundLog log = log_to_measure(record, layout, piece, parted);
+        if (!is_found(log)) all.logs.push_back(log);
+    }
+    return all;
+}
+
+} // namespace roundlay

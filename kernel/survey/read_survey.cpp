@@ -1,0 +1,175 @@
+#include "kernel/document/document.h"
+#include "kernel/measure/character.h"
+#include "kernel/measure/nearest_name.h"
+#include "kernel/shell/limits.h"
+#include "kernel/survey/survey.h"
+#include "kernel/survey/survey_text.h"
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+constexpr int most_rounds = 20; ///< of reading what is left when what was wrong is left out
+
+std::vector<CsvColumn> known_columns() {
+    std::vector<CsvColumn> known;
+    for (const SurveyColumn &column : survey_columns())
+        known.push_back({column.name, column.name == survey_tag, {column.french}, column.name == survey_tag});
+    return known;
+}
+
+/// What a row tells of its log; a row that does not say is the log's own. Null where it says what nobody
+/// knows.
+const SurveyPart *part_of(const CsvTable &table, std::size_t row) {
+    std::string word = table.word(row, survey_row);
+    std::ranges::replace(word, ' ', '_');
+    if (word.empty()) return &survey_parts().front();
+    for (const SurveyPart &part : survey_parts())
+        if (word == part.name || word == plain_letters(part.french)) return &part;
+    return nullptr;
+}
+
+std::string part_names(bool french) {
+    std::string names;
+    for (const SurveyPart &part : survey_parts())
+        names += (names.empty() ? "" : ", ") + (french ? part.french : part.name);
+    return names;
+}
+
+/// Reads one table: what it could not take is told and left out, until what is left can be read.
+class SurveyReader {
+  public:
+    SurveyReader(const CsvTable &table, CsvReport &report, const Shell &shell, const Record &context)
+        : table_(table), report_(report), shell_(shell), context_(context) {}
+
+    SurveyRead read();
+
+  private:
+    void gather();
+    void take_row(std::size_t row);
+    void tell_lost_cells(std::size_t row, const SurveyPart &part);
+    void drop_strangers();
+    bool read_once(SurveyRead &out, const std::string &begin);
+    void tell(const SurveyCell &cell, const Problem &problem);
+    bool lost_a_cell(std::size_t row) const {
+        return std::ranges::any_of(left_out_, [&](const SurveyCell &cell) { return cell.row == row; });
+    }
+
+    const CsvTable &table_;
+    CsvReport &report_;
+    const Shell &shell_;
+    const Record &context_;
+    std::vector<SurveyLog> logs_;
+    std::set<SurveyCell> left_out_;
+};
+
+/// What stands in a column that its part does not have would be lost.
+void SurveyReader::tell_lost_cells(std::size_t row, const SurveyPart &part) {
+    for (const SurveyColumn &column : survey_columns()) {
+        if (column.name == survey_tag || column.name == survey_row || survey_key(part, column.name)) continue;
+        if (!table_.cell(row, column.name).empty())
+            table_.problem(row, "lost " + part.name + column.name,
+                           table_.name(column.name) + " is nothing that a row \"" +
+                               (table_.in_french() ? part.french : part.name) + "\" has");
+    }
+}
+
+void SurveyReader::take_row(std::size_t row) {
+    const std::string tag = table_.cell(row, survey_tag);
+    const SurveyPart *part = part_of(table_, row);
+    if (tag.empty()) return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
+    if (!part)
+        return table_.problem(row, "row",
+                              table_.name(survey_row) + " \"" + table_.cell(row, survey_row) +
+                                  "\" is not known; expected " + part_names(table_.in_french()));
+    auto log = std::ranges::find(logs_, tag, &SurveyLog::tag);
+    if (log == logs_.end()) log = logs_.insert(logs_.end(), {tag, {}, {}, row});
+    tell_lost_cells(row, *part);
+    table_.check_end(row);
+    if (part != &survey_parts().front()) return log->parts[part->name].push_back(row);
+    if (log->own)
+        return table_.problem(row, "twice " + tag,
+                              "the log \"" + tag + "\" stands there twice, first in line " +
+                                  std::to_string(table_.line(*log->own)));
+    log->own = row;
+}
+
+/// A mistyped tag must not become another log.
+void SurveyReader::drop_strangers() {
+    std::vector<std::string> tags;
+    for (const FoundLog &log : context_.logs)
+        tags.push_back(log.tag);
+    for (const SurveyLog &log : logs_)
+        if (log.own) tags.push_back(log.tag);
+    std::erase_if(logs_, [&](const SurveyLog &log) {
+        if (std::ranges::find(tags, log.tag) != tags.end()) return false;
+        const auto nearest = nearest_name(log.tag, tags);
+        table_.problem(
+            log.first, "stranger " + log.tag,
+            "no log has the " + table_.name(survey_tag) + " \"" + log.tag + "\"" +
+                (nearest ? "; did you mean \"" + *nearest + "\"?" : "") + " A new log has a row \"" +
+                (table_.in_french() ? survey_parts().front().french : survey_parts().front().name) +
+                "\" of its own");
+        return true;
+    });
+}
+
+void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
+    const std::string expected = problem.expected.empty() ? "" : "; expected " + problem.expected;
+    const std::string where =
+        cell.column.empty() || cell.column == survey_tag
+            ? ""
+            : table_.name(cell.column) + " \"" + table_.cell(cell.row, cell.column) + "\": ";
+    const std::string message = where + problem.message + expected;
+    if (cell.column.empty() && lost_a_cell(cell.row)) // why was told with the cell
+        report_.notice(table_.line(cell.row), "the whole row is left out: " + problem.message);
+    else if (problem.weight == Weight::error)
+        report_.problem(table_.line(cell.row), cell.column + message, message);
+    else
+        report_.notice(table_.line(cell.row), message);
+}
+
+/// True where nothing had to be left out any more.
+bool SurveyReader::read_once(SurveyRead &out, const std::string &begin) {
+    const SurveyText rows(table_, logs_, left_out_);
+    const ReadResult read = read_document(begin + rows.text(), "");
+    const std::size_t before = left_out_.size();
+    for (const Problem &problem : read.problems) {
+        if (problem.place.offset < begin.size()) continue; // of the shell that the rows belong to
+        const auto cell = rows.cell_at(problem.place.offset - begin.size());
+        if (!cell || (problem.weight != Weight::error && has_errors(read.problems))) continue;
+        tell(*cell, problem);
+        if (problem.weight == Weight::error) left_out_.insert(*cell);
+    }
+    out.record = read.record;
+    return left_out_.size() == before;
+}
+
+SurveyRead SurveyReader::read() {
+    for (std::size_t row = 0; row < table_.rows(); ++row)
+        take_row(row);
+    drop_strangers();
+    Record plain = context_;
+    plain.logs.clear();
+    const std::string begin = write_document(shell_, plain);
+    SurveyRead out;
+    for (int round = 0; round < most_rounds && !read_once(out, begin); ++round)
+        continue;
+    return out;
+}
+
+} // namespace
+
+SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &context) {
+    CsvReport report;
+    const CsvTable table(csv, known_columns(), report);
+    SurveyRead out;
+    if (report.good()) out = SurveyReader(table, report, shell, context).read();
+    out.problems = report.problems();
+    out.notices = report.notices();
+    return out;
+}
+
+} // namespace roundlay

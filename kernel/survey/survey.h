@@ -1,0 +1,66 @@
+// A record as rows of a table, out to be filled in and back: for spreadsheets, and for people who type at a
+// table in the evening what they noted at the wall.
+#pragma once
+
+#include "kernel/csv/csv_problem.h"
+#include "kernel/layout/layout.h"
+#include "kernel/record/record.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace roundlay {
+
+struct SurveyStyle {
+    bool in_french = false;   ///< names of columns, and the words of the format
+    bool all_columns = false; ///< to be filled in; else those in which something stands
+};
+
+/// All that the record says of its logs. Every row has a cell for each column.
+struct SurveyTable {
+    std::vector<std::string> columns;
+    std::vector<std::vector<std::string>> rows;
+};
+SurveyTable survey_table(const Record &record, const SurveyStyle &style);
+
+/// As CSV (RFC 4180, UTF-8).
+std::string survey_csv(const SurveyTable &table);
+
+/// What was read of a table, and what was not. Nothing is dropped without a word: every cell or row that
+/// could not be taken is a problem with its line and column, and the rest is kept.
+struct SurveyRead {
+    Record record;                    ///< of its logs; what the survey says as a whole is as in `context`
+    std::vector<CsvProblem> problems; ///< what was not taken
+    std::vector<CsvProblem> notices;  ///< what was, and should be looked at
+};
+
+/// Reads the rows for the shell and record that they belong to, which say what walls, sheets, planes and
+/// units there are. Rows of a log that neither has a row `log` nor is in the record are a problem.
+SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &context);
+
+/// Two say different things of one log.
+struct SurveyConflict {
+    std::string tag;
+    std::string of;  ///< "end NE", "station 4.6.0"; empty: of the log itself
+    std::string key; ///< "height"
+    std::string stands, other;
+};
+
+struct Merged {
+    Record record;
+    std::vector<SurveyConflict> conflicts; ///< in each of them what stood there has stayed, unless replaced
+    int logs = 0;                          ///< that are new
+    int values = 0;                        ///< that are new in logs that were there
+};
+
+/// All that `from` says of logs, put into `into`: logs by their tag, ends by their corner, stations by their
+/// place; zones, tests, readings, pegs and later cuts that are not there yet. What differs is a conflict; it
+/// is replaced only where that is asked for.
+Merged merged(const Record &into, const Record &from, bool replace);
+
+/// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
+/// measured: tag, place, and its two ends by their corners.
+Record with_logs_to_measure(const Record &record, const Layout &layout);
+
+} // namespace roundlay

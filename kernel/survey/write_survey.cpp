@@ -1,0 +1,83 @@
+#include "kernel/survey/survey.h"
+#include "kernel/survey/survey_cells.h"
+#include "kernel/survey/survey_parts.h"
+
+#include <algorithm>
+#include <map>
+
+namespace roundlay {
+
+namespace {
+
+/// The cells of one row, by column.
+using Row = std::map<std::string, std::string>;
+
+Row row_of(const SurveyPart &part, const FoundLog &log, const void *owner, const SurveyStyle &style) {
+    Row row{{survey_tag, log.tag}, {survey_row, style.in_french ? part.french : part.name}};
+    for (const SurveyColumn &column : survey_columns())
+        if (const format::Key *key = survey_key(part, column.name))
+            if (const auto value = key->value(owner))
+                row[column.name] = cell_of(key->kind, *value, style.in_french);
+    return row;
+}
+
+std::vector<Row> rows_of(const Record &record, const SurveyStyle &style) {
+    std::vector<Row> rows;
+    for (const FoundLog &log : record.logs) {
+        rows.push_back(row_of(survey_parts().front(), log, &log, style));
+        for (const SurveyPart &part : survey_parts().subspan(1))
+            for (std::size_t i = 0; i < part.section->size(&log); ++i)
+                rows.push_back(row_of(part, log, part.section->at(&log, i), style));
+    }
+    return rows;
+}
+
+/// RFC 4180 section 2.6 and 2.7.
+std::string field(const std::string &text) {
+    if (text.find_first_of(",;\"\r\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text)
+        quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return quoted + '"';
+}
+
+std::string line(const std::vector<std::string> &cells) {
+    std::string text;
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        text += (i > 0 ? "," : "") + field(cells[i]);
+    return text + "\r\n";
+}
+
+bool is_used(const std::vector<Row> &rows, const std::string &column) {
+    return std::ranges::any_of(rows, [&](const Row &row) { return row.contains(column); });
+}
+
+} // namespace
+
+SurveyTable survey_table(const Record &record, const SurveyStyle &style) {
+    const std::vector<Row> rows = rows_of(record, style);
+    SurveyTable table;
+    std::vector<std::string> names;
+    for (const SurveyColumn &column : survey_columns())
+        if (style.all_columns || column.name == survey_tag || is_used(rows, column.name)) {
+            names.push_back(column.name);
+            table.columns.push_back(style.in_french ? column.french : column.name);
+        }
+    for (const Row &row : rows) {
+        table.rows.emplace_back();
+        for (const std::string &name : names) {
+            const auto cell = row.find(name);
+            table.rows.back().push_back(cell == row.end() ? std::string() : cell->second);
+        }
+    }
+    return table;
+}
+
+std::string survey_csv(const SurveyTable &table) {
+    std::string csv = line(table.columns);
+    for (const auto &row : table.rows)
+        csv += line(row);
+    return csv;
+}
+
+} // namespace roundlay

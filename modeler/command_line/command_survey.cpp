@@ -1,0 +1,122 @@
+#include "exporters/files/safe_file.h"
+#include "kernel/document/restate.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/survey/survey.h"
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/load.h"
+#include "modeler/command_line/pile_input.h"
+#include "modeler/command_line/save.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <cstdio>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::size_t largest_csv = std::size_t{16} << 20;
+
+struct SurveyOptions {
+    std::string file, rows, to = "-";
+    bool blank = false, replace = false, force = false;
+};
+
+ExitCode print_table(const Console &console, const SurveyTable &table) {
+    if (!console.json) return console.print(survey_csv(table));
+    nlohmann::ordered_json rows = nlohmann::ordered_json::array();
+    for (const auto &row : table.rows) {
+        nlohmann::ordered_json cells;
+        for (std::size_t i = 0; i < row.size(); ++i)
+            if (!row[i].empty()) cells[table.columns[i]] = row[i];
+        rows.push_back(std::move(cells));
+    }
+    return console.print(nlohmann::ordered_json{{"columns", table.columns}, {"rows", rows}}.dump(2) + "\n");
+}
+
+ExitCode write_rows(const Console &console, const Input &input, const SurveyOptions &options) {
+    const Shell &shell = *input.read.shell;
+    const Record &record = input.read.record;
+    if (!options.blank && record.logs.empty()) {
+        console.error(input.file + ": no log is recorded in this document; --blank gives rows to fill in");
+        return ExitCode::findings;
+    }
+    const SurveyStyle style{console.language == Language::french, options.blank};
+    return print_table(
+        console, survey_table(options.blank ? with_logs_to_measure(record, lay_out(shell)) : record, style));
+}
+
+std::string told(const SurveyConflict &conflict, bool replace) {
+    const std::string what =
+        conflict.tag + (conflict.of.empty() ? "" : ", " + conflict.of) + ": " + conflict.key;
+    return what + " is \"" + conflict.stands + "\" in the document and \"" + conflict.other +
+           "\" in the rows; " + (replace ? "the rows' stands now" : "the document's has stayed");
+}
+
+/// What has come in, and what speaks against what stood there.
+void tell(const Console &console, const SurveyOptions &options, const Merged &merged) {
+    for (const SurveyConflict &conflict : merged.conflicts) {
+        const std::string text = options.rows + ": " + told(conflict, options.replace);
+        options.replace ? console.warn(text) : console.error(text);
+    }
+    if (!merged.conflicts.empty() && !options.replace) console.hint("--replace takes what the rows say");
+    console.hint(std::to_string(merged.logs) + " new logs, " + std::to_string(merged.values) +
+                 " new values in logs that were there");
+}
+
+ExitCode take_rows(const Console &console, const Input &input, const SurveyOptions &options) {
+    const auto bytes = read_file(options.rows, largest_csv);
+    if (const auto *error = std::get_if<FileError>(&bytes)) {
+        console.error(error->message);
+        return ExitCode::unreadable;
+    }
+    const Shell &shell = *input.read.shell;
+    const SurveyRead read = read_survey(std::get<std::string>(bytes), shell, input.read.record);
+    tell_errors(console, options.rows, read.problems);
+    tell_warnings(console, options.rows, read.notices);
+    const Merged merged = roundlay::merged(input.read.record, read.record, options.replace);
+    const auto edited = restated(Document(input.bytes, input.file), input.read.record, merged.record);
+    if (const auto *problem = std::get_if<Problem>(&edited)) {
+        console.error(to_text(*problem));
+        return ExitCode::unreadable;
+    }
+    const ExitCode saved = save(console, options.to, std::get<Document>(edited).text(), options.force);
+    if (saved != ExitCode::fine) return saved;
+    tell(console, options, merged);
+    const bool open = !read.problems.empty() || (!merged.conflicts.empty() && !options.replace);
+    return open ? ExitCode::findings : ExitCode::fine;
+}
+
+ExitCode run_survey(const Console &console, const SurveyOptions &options) {
+    const Input input = read_input(options.file);
+    tell_problems(console, input);
+    if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
+    return options.rows.empty() ? write_rows(console, input, options) : take_rows(console, input, options);
+}
+
+} // namespace
+
+CommandRun declare_survey(CLI::App &app) {
+    auto o = std::make_shared<SurveyOptions>();
+    app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
+    CLI::Option *blank = app.add_flag("--blank", o->blank,
+                                      "all columns, and rows to fill in for logs that are not recorded yet");
+    CLI::Option *rows =
+        app.add_option("--rows", o->rows,
+                       "a table that was filled in: CSV, in the columns that this command prints, "
+                       "in English or French. What is wrong is told with its line, and the rest "
+                       "is taken")
+            ->type_name("CSV")
+            ->excludes(blank);
+    app.add_option("--to", o->to, "the document to write; - writes to the standard output")
+        ->type_name("DOCUMENT")
+        ->capture_default_str()
+        ->needs(rows);
+    app.add_flag("--replace", o->replace, "take what the rows say where the document says otherwise")
+        ->needs(rows);
+    app.add_flag("--force", o->force, "replace a document that is there")->needs(rows);
+    return [o](const Console &console) { return run_survey(console, *o); };
+}
+
+} // namespace roundlay
