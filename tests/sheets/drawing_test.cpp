@@ -2,7 +2,12 @@
 #include "exporters/sheets/drawing/font.h"
 #include "exporters/sheets/drawing/number.h"
 #include "exporters/sheets/drawing/text.h"
+#include "tests/sheets/support/checks.h"
 #include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+#include <cmath>
 
 using namespace roundlay;
 using namespace roundlay::sheets;
@@ -164,4 +169,40 @@ TEST_CASE("every kind of clash is found") {
     Text small = words("H", {60, 120});
     small.height = 2.4;
     CHECK(only(here, small)[0].kind == Clash::Kind::too_small);
+}
+
+TEST_CASE("A joist plan names its walls at the room, however far a beam runs on out of it") {
+    // An L: from F to D the room is 3 m wide; a beam across it runs 6 m, from E to A.
+    Shell shell = test::plain_shell();
+    shell.walls.clear();
+    const double legs[][2] = {{0, 9000}, {90, 3000}, {180, 4000}, {90, 3000}, {180, 5000}, {270, 6000}};
+    for (const auto &[heading, length] : legs)
+        shell.walls.push_back(
+            {std::string(1, static_cast<char>('A' + shell.walls.size())), heading, Length::mm(length)});
+    Floor floor;
+    floor.name = "G", floor.from = "F", floor.to = "D";
+    floor.level = Length::mm(640);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
+    floor.beams = {{Length::mm(2500), {Length::mm(150), Length::mm(150)}}};
+    shell.floors = {floor};
+    const test::LaidShell made = test::laid(shell);
+    REQUIRE_FALSE(made.layout.pieces.empty());
+    const Book book = test::whole_book(made, test::full_options(Paper::a3), 0);
+    int named = 0;
+    for (const Sheet &sheet : book.sheets) {
+        std::vector<double> joists, names;
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item)) {
+                const double middle = box_of(*text).centre().x;
+                if (text->words.starts_with("G-J") && text->role == Role::mark) joists.push_back(middle);
+                if (text->words == "Wall F" || text->words == "Wall D") names.push_back(middle);
+            }
+        if (joists.empty() || names.size() != 2) continue;
+        ++named;
+        const auto [first, last] = std::ranges::minmax(joists);
+        for (const double name : names)
+            CHECK(std::abs(name - (first + last) / 2) < 12);
+    }
+    CHECK(named == 1);
 }
