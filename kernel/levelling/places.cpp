@@ -57,6 +57,7 @@ std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
         round.pieces.push_back({piece.number, from, from + piece.blank.length, -1, -1});
     }
     std::vector<Round> rounds;
+    rounds.reserve(all.size());
     for (auto &[place, round] : all)
         rounds.push_back(std::move(round));
     return rounds;
@@ -171,6 +172,7 @@ class Parting {
 
 std::vector<double> lengths_of(const std::vector<PileLog> &pile) {
     std::vector<double> have;
+    have.reserve(pile.size());
     for (const PileLog &log : pile)
         have.push_back(log.length);
     return have;

@@ -70,8 +70,8 @@ class Search {
   public:
     Search(const Shell &shell, const std::vector<PileLog> &pile, const Levelled &levelled)
         : shell_(shell), pile_(pile), trial_(levelled), stacks_(pile, levelled.places, levelled.log_height),
-          limit_(std::max(levelled.after.worst, taken_up_by_plate)), plan_(lay_out_plan(shell)),
-          seats_(levelled.after.seats) {
+          limit_(std::max(levelled.after.worst, taken_up_by_plate)),
+          plan_(static_cast<Plan &&>(lay_out_plan(shell))), seats_(levelled.after.seats) {
         const auto courses = lay_out_courses(shell_, plan_);
         const auto steps = lay_out_steps(shell_, plan_, courses);
         if (stand(steps)) parted_as_stated_ = parted(shell_, plan_, steps, courses, trial_.places);

@@ -92,7 +92,7 @@ std::string spell_number(double value) {
 }
 
 std::string spell_length(Length value, UnitSystem system) {
-    const std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
+    std::string metric = spell_number(value.mm() == 0 ? 0.0 : value.mm()) + " mm";
     const bool typed = metric.size() <= longest_metric;
     if (system == UnitSystem::metric && typed) return metric;
     if (const auto inches = spell_in_inches(value, reads_back)) return *inches;

@@ -168,7 +168,7 @@ Solid build_plainly(const Piece &piece) {
             tools.Append(match(each, ToolOf{blank}));
             wood = cut(wood, tools);
         }
-        const Solid solid(wood);
+        Solid solid(wood);
         hold_against(solid, body_of(piece));
         return solid;
     });

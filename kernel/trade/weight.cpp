@@ -28,7 +28,7 @@ std::string number(double value) {
 
 Said gravity_origin(const Species &species) {
     const SpecificGravity &gravity = species.gravity;
-    const Said origin = said_of(gravity.origin);
+    Said origin = said_of(gravity.origin);
     if (gravity.heavier() <= gravity.green) return origin;
     return said("%1; the higher weight is by %2, the heavier of them", origin, number(gravity.heavier()));
 }

@@ -34,7 +34,8 @@ Dialect any_dialect() {
     d.unit = *rc::gen::element<std::string>("mm", "cm", "m", "in");
     d.columns = {"mark", "length", "butt_height", "tip_height"};
     if (coin()) d.columns.emplace_back("butt_width");
-    std::ranges::rotate(d.columns, d.columns.begin() + *rc::gen::inRange<std::ptrdiff_t>(0, 4));
+    const auto first = d.columns.begin() + *rc::gen::inRange<std::ptrdiff_t>(0, 4);
+    std::rotate(d.columns.begin(), first, d.columns.end());
     d.comments = coin(), d.titles = coin(), d.empty_rows = coin(), d.empty_column = coin(),
     d.unknown_column = coin();
     return d;
