@@ -161,8 +161,9 @@ Fitted with_fitting_beam(const Shell &shell, std::size_t floor) {
                  middle = std::round(depth / 2 / step) * step;
     FittingTrial trial(shell);
     std::optional<Finding> in_the_middle;
-    for (int i = 0; i / 2 * step < depth / 2; ++i) { // nearest to the middle first: stairs may lie there
-        const double at = middle + (i % 2 == 0 ? i / 2 : -(i + 1) / 2) * step;
+    for (int i = 0; (i - i % 2) * step < depth; ++i) { // nearest to the middle first: stairs may lie there
+        const int steps = i % 2 == 0 ? i / 2 : -(i + 1) / 2;
+        const double at = middle + steps * step;
         const auto next = with_floor(shell, floor, [&](Floor &f) {
             f.beams.push_back({Length::mm(at), {size(shell, 200, 8), size(shell, 200, 8)}});
         });

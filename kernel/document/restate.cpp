@@ -215,8 +215,9 @@ bool Restating::entry_by_entry(const std::string &list, const EntryList &before,
         texts->add(*entry);
     }
     auto together = texts->together();
-    if (together) edited_ = *std::move(together);
-    return together.has_value();
+    if (!together) return false;
+    edited_ = *std::move(together);
+    return true;
 }
 
 void Restating::list(const At &at, EntryList before, const EntryList &after) {

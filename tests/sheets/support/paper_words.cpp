@@ -4,6 +4,7 @@
 #include "tests/sheets/support/run.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <regex>
 #include <stdexcept>
@@ -30,8 +31,9 @@ std::string plain(std::string text) {
 bool is_line_height(double v) {
     constexpr double per_lettering =
         0.4523; // of the carried font's line box in points to the lettering's 1/10 mm
-    return std::any_of(std::begin({2.5, 3.5}), std::end({2.5, 3.5}),
-                       [&](double lettering) { return std::abs(v - per_lettering * 10 * lettering) < 0.05; });
+    return std::ranges::any_of(std::array{2.5, 3.5}, [&](double lettering) {
+        return std::abs(v - per_lettering * 10 * lettering) < 0.05;
+    });
 }
 
 PaperWord word_of(const std::smatch &m, int page) {
