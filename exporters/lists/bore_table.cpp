@@ -9,9 +9,9 @@ namespace {
 
 std::vector<Entry> row(const Shell &shell, const Layout &layout, const Voice &voice, const PlacedBore &bore,
                        const BoredLog &log) {
-    const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
-    const Piece &piece = layout.pieces[static_cast<std::size_t>(log.piece)];
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(bore.wall)];
+    const StatedBore &stated = shell.bores[bore.stated];
+    const Piece &piece = layout.pieces[log.piece];
+    const WallPlace &wall = layout.walls[bore.wall];
     const Vec3 in_wall = wall.frame.to_local(log.foot), in_log = piece.frame.to_local(log.foot);
     return {voice.name(bore.mark),
             voice.word(name_of(std::optional(stated.use))),

@@ -88,10 +88,10 @@ std::string shrinkage_words(const Wood &wood, const Voice &voice) {
 
 class Collector {
   public:
-    Collector(const Layout &layout, const std::vector<PieceStock> &stock, const Voice &voice)
+    Collector(const Layout &layout, const Indexed<PieceStock, Piece> &stock, const Voice &voice)
         : layout_(layout), stock_(stock), crossings_(layout), voice_(voice) {}
 
-    Stick stick(std::size_t index) const {
+    Stick stick(Index<Piece> index) const {
         const Piece &piece = layout_.pieces[index];
         const auto &[blank, volume, l] = stock_[index];
         return {kind_of(layout_, piece, voice_),
@@ -106,9 +106,9 @@ class Collector {
                 cut_words(piece, voice_)};
     }
 
-    PieceRow piece_row(std::size_t index) const {
+    PieceRow piece_row(Index<Piece> index) const {
         const Piece &piece = layout_.pieces[index];
-        const Model &model = layout_.models.at(static_cast<std::size_t>(piece.model));
+        const Model &model = layout_.models.at(piece.model);
         return {piece.tag,
                 part_letter(layout_, part_of(layout_, piece)),
                 voice_.word(name_of(piece.finish)),
@@ -132,9 +132,9 @@ class Collector {
 
     ModelRow model_row(const Model &model) const {
         ModelRow row;
-        row.stick = stick(static_cast<std::size_t>(model.pieces.front()));
+        row.stick = stick(model.pieces.front());
         std::vector<std::string> kinds{row.stick.kind};
-        for (const int index : model.pieces) {
+        for (const Index<Piece> index : model.pieces) {
             row.tags.push_back(at(index).tag);
             row.butt_left += at(index).butt_at_datum ? 1 : 0;
             const std::string kind = kind_of(layout_, at(index), voice_);
@@ -146,19 +146,19 @@ class Collector {
     }
 
   private:
-    const Piece &at(int index) const { return layout_.pieces.at(static_cast<std::size_t>(index)); }
+    const Piece &at(Index<Piece> index) const { return layout_.pieces.at(index); }
 
     const Layout &layout_;
-    const std::vector<PieceStock> &stock_;
+    const Indexed<PieceStock, Piece> &stock_;
     Crossings crossings_;
     const Voice &voice_;
 };
 
 } // namespace
 
-CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes,
-                         Language language) {
-    const std::vector<PieceStock> stock = stock_of_pieces(shell, layout, model_volumes);
+CutList collect_cut_list(const Shell &shell, const Layout &layout,
+                         const Indexed<double, Model> &model_volumes, Language language) {
+    const Indexed<PieceStock, Piece> stock = stock_of_pieces(shell, layout, model_volumes);
     const Voice voice = voice_of(shell, layout, language);
     const Collector collector(layout, stock, voice);
     const WeightEstimate weight = weigh(0, shell.wood);
@@ -179,7 +179,7 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::ve
     const WallStanding stands = standing_in_all(layout);
     list.rounds = layout.rounds, list.most_logs = stands.logs;
     list.height = layout.height, list.lowest = stands.lowest, list.highest = stands.highest;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
+    for (const auto i : layout.pieces.indices())
         list.pieces.push_back(collector.piece_row(i));
     for (const Model &model : layout.models)
         list.models.push_back(collector.model_row(model));

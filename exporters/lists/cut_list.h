@@ -66,7 +66,7 @@ struct CutList {
 
 /// `model_volumes`: mm3, one for each of layout.models (body_of(piece).volume). Where no person has chosen a
 /// language it is English.
-CutList collect_cut_list(const Shell &shell, const Layout &layout, const std::vector<double> &model_volumes,
-                         Language language = Language::english);
+CutList collect_cut_list(const Shell &shell, const Layout &layout,
+                         const Indexed<double, Model> &model_volumes, Language language = Language::english);
 
 } // namespace roundlay

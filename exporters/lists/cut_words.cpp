@@ -240,8 +240,7 @@ std::string place_of(const PieceEnd &end, const Voice &voice) {
 }
 
 std::string kind_of(const Layout &layout, const Piece &piece, const Voice &voice) {
-    if (piece.timber >= 0)
-        return voice.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use));
+    if (piece.timber) return voice.word(name_of(layout.timbers.at(*piece.timber).use));
     if (piece.island) return voice.say("island");
     const bool full = piece.log == LogKind::full;
     if (piece.round == 1) return full ? voice.say("sill log") : voice.say("sill half log");

@@ -33,10 +33,9 @@ std::vector<Entry> row(const Layout &layout, const Voice &voice, const std::vect
                        const Levelled &l, std::size_t i) {
     const LogPlace &place = l.places[i];
     const Seat &seat = l.after.seats[i];
-    const PileLog &log = pile[static_cast<std::size_t>(seat.log)];
-    const auto wall = static_cast<std::size_t>(place.wall);
+    const PileLog &log = pile[seat.log.at()];
     std::vector<Entry> entries = {
-        layout.walls[wall].name,
+        layout.walls[place.wall].name,
         number(place.round, 0),
         pieces_of(place, voice),
         log.mark,
@@ -48,7 +47,7 @@ std::vector<Entry> row(const Layout &layout, const Voice &voice, const std::vect
         for (const auto &[top, error] : {std::pair(place.left_top, all->errors[i].left),
                                          std::pair(place.right_top, all->errors[i].right)}) {
             constexpr int decimals = 1;
-            const bool none = top < 0; // an end beside an opening has no top to be level
+            const bool none = !top; // an end beside an opening has no top to be level
             entries.push_back(none ? std::string() : say_error(error, voice));
             entries.push_back(none ? Entry(std::string()) : Entry(number(error, decimals)));
         }
@@ -87,7 +86,7 @@ namespace {
 double typical(const Levelled &l, double squares) {
     int ends = 0;
     for (const LogPlace &place : l.places)
-        ends += (place.left_top >= 0) + (place.right_top >= 0);
+        ends += place.left_top.has_value() + place.right_top.has_value();
     return std::sqrt(squares / std::max(ends, 1));
 }
 

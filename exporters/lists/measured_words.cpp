@@ -43,7 +43,7 @@ std::string name_of(LogFace face, const Voice &voice) {
 
 /// A timber has no outside: seen from its datum end, its outside face is the right one.
 std::string side_face(const Piece &piece, bool inside, const Voice &voice) {
-    if (piece.timber >= 0) return inside ? voice.say("the left face") : voice.say("the right face");
+    if (piece.timber) return inside ? voice.say("the left face") : voice.say("the right face");
     return inside ? voice.say("the inside face") : voice.say("the outside face");
 }
 

@@ -18,8 +18,8 @@ namespace {
 
 constexpr int tenths = 1, stress_decimals = 3;
 
-std::string tag_of(const Layout &layout, int piece) {
-    return piece < 0 ? "" : layout.pieces[static_cast<std::size_t>(piece)].tag;
+std::string tag_of(const Layout &layout, std::optional<Index<Piece>> piece) {
+    return piece ? layout.pieces[*piece].tag : "";
 }
 
 std::string spans_of(const Voice &voice, const Layout &layout, const Timber &timber) {
@@ -139,15 +139,13 @@ Table floor_table(const Shell &shell, const Layout &layout, Language language) {
     table.columns.insert(table.columns.end(), columns.begin(), columns.end());
     table.columns.push_back({"basis", ""});
     const FloorScreen screen = screen_floors(shell, layout);
-    for (std::size_t i = 0; i < layout.timbers.size(); ++i) {
+    for (const auto i : layout.timbers.indices()) {
         const Timber &t = layout.timbers[i];
-        const auto found =
-            std::find_if(screen.timbers.begin(), screen.timbers.end(),
-                         [&](const TimberScreen &s) { return s.timber == static_cast<int>(i); });
+        const auto found = std::ranges::find(screen.timbers, i, &TimberScreen::timber);
         const bool has = found != screen.timbers.end();
         std::vector<Entry> row{tag_of(layout, t.piece),
                                voice.word(name_of(t.use)),
-                               layout.floors[static_cast<std::size_t>(t.floor)].name,
+                               layout.floors[t.floor].name,
                                voice.length(t.from.x),
                                voice.length(t.from.y),
                                spans_of(voice, layout, t),
@@ -179,7 +177,7 @@ Table seam_table(const Shell &shell, Language language) {
     const auto plan = lay_out_plan(shell);
     const auto courses = lay_out_courses(shell, plan);
     constexpr int mm_exactly = 4;
-    for (std::size_t wall = 0; wall < courses.logs.size(); ++wall)
+    for (const auto wall : courses.logs.indices())
         for (const Course &c : courses.logs[wall]) {
             std::vector<Entry> row{plan.walls[wall].name, number(c.round, 0)};
             const double heights[] = {c.datum.low + c.hollow, c.datum.high + c.crown, c.far.low + c.hollow,

@@ -30,7 +30,7 @@ void add_wood(const CutList &list, Table &table) {
     row(voice.say("volume of all blanks"), number(board_feet(sums.blanks), 0), voice.say("board feet"));
     row(voice.say("volume of all finished pieces"), number(sums.finished / mm3_per_m3, 3), "m3");
     if (!sums.longest) return;
-    const PieceRow &longest = list.pieces[*sums.longest];
+    const PieceRow &longest = list.pieces[sums.longest->at()];
     row(voice.say("longest blank"), number(longest.stick.blank.length, mm_decimals), "mm",
         longest.tag + ", " + said(list, longest.stick.blank.length));
 }
@@ -42,7 +42,7 @@ void add_weight_sums(const CutList &list, Table &table) {
         table.rows.push_back({std::move(what), std::move(amount), std::move(unit), std::move(note)});
     };
     if (list.weights_known && sums.heaviest) {
-        const PieceRow &heaviest = list.pieces[*sums.heaviest];
+        const PieceRow &heaviest = list.pieces[sums.heaviest->at()];
         const Stick &most = heaviest.stick;
         row(voice.say("estimated low weight of all pieces"), low_weight(list, sums.low_kg), "kg");
         row(voice.say("estimated high weight of all pieces"), high_weight(list, sums.high_kg), "kg");

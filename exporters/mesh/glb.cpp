@@ -96,7 +96,7 @@ struct Stored {
 
 class GlbWriter {
   public:
-    GlbWriter(const Layout &layout, const std::vector<Body> &bodies, const GlbOptions &options)
+    GlbWriter(const Layout &layout, const Bodies &bodies, const GlbOptions &options)
         : layout_(layout), options_(options) {
         std::size_t largest = 0;
         for (const Body &body : bodies) {
@@ -174,12 +174,12 @@ class GlbWriter {
 
     int add_accessor(Json accessor) {
         json_accessors_.push_back(std::move(accessor));
-        return static_cast<int>(json_accessors_.size()) - 1;
+        return count_of(json_accessors_) - 1;
     }
 
     void add_materials() {
-        for (int part = 0; part < part_count(layout_); ++part)
-            json_materials_.push_back(material(part_name(layout_, part), wall_colour(part)));
+        for (const auto part : parts_of(layout_))
+            json_materials_.push_back(material(part_name(layout_, part), wall_colour(part.number())));
         if (options_.edges) json_materials_.push_back(material("edges", {0x3a, 0x2c, 0x20}));
     }
 
@@ -195,39 +195,36 @@ class GlbWriter {
     }
 
     /// A material belongs to a mesh, so a model used in two walls is two meshes over the same data.
-    int mesh_for(int model, int part) {
-        const auto [found, fresh] =
-            mesh_of_.try_emplace({model, part}, static_cast<int>(json_meshes_.size()));
+    int mesh_for(Index<Model> model, Index<LayoutPart> part) {
+        const auto [found, fresh] = mesh_of_.try_emplace({model, part}, count_of(json_meshes_));
         if (!fresh) return found->second;
-        const Stored &s = stored_[static_cast<std::size_t>(model)];
+        const Stored &s = stored_[model.at()];
         Json primitives = Json::array();
         primitives.push_back({{"attributes", {{"POSITION", s.positions}, {"NORMAL", s.normals}}},
                               {"indices", s.triangles},
-                              {"material", part},
+                              {"material", part.number()},
                               {"mode", static_cast<int>(triangles)}});
         if (options_.edges)
             primitives.push_back({{"attributes", {{"POSITION", s.points}}},
                                   {"indices", s.edges},
-                                  {"material", part_count(layout_)},
+                                  {"material", count_of(parts_of(layout_))},
                                   {"mode", static_cast<int>(lines)}});
-        const Piece &first = layout_.pieces[static_cast<std::size_t>(
-            layout_.models[static_cast<std::size_t>(model)].pieces.front())];
+        const Piece &first = layout_.pieces[layout_.models[model].pieces.front()];
         json_meshes_.push_back({{"name", "as " + first.tag}, {"primitives", std::move(primitives)}});
         return found->second;
     }
 
     void add_nodes() {
-        std::vector<Json> children(static_cast<std::size_t>(part_count(layout_)), Json::array());
+        Indexed<Json, LayoutPart> children(parts_of(layout_).size(), Json::array());
         for (const Piece &piece : layout_.pieces) {
-            children.at(static_cast<std::size_t>(part_of(layout_, piece))).push_back(json_nodes_.size());
+            children.at(part_of(layout_, piece)).push_back(json_nodes_.size());
             json_nodes_.push_back(node_of(piece));
         }
         Json parts = Json::array();
-        for (std::size_t i = 0; i < children.size(); ++i) {
+        for (const auto i : children.indices()) {
             if (children[i].empty()) continue;
             parts.push_back(json_nodes_.size());
-            json_nodes_.push_back(
-                {{"name", part_name(layout_, static_cast<int>(i))}, {"children", children[i]}});
+            json_nodes_.push_back({{"name", part_name(layout_, i)}, {"children", children[i]}});
         }
         Json root{{"name", layout_.name.empty() ? "shell" : layout_.name}};
         if (!parts.empty()) root["children"] = parts;
@@ -306,7 +303,7 @@ class GlbWriter {
     bool short_indices_ = true;
     View points_{0, vertex_data, 3 * sizeof(float)}, indices_{1, index_data, 0};
     std::vector<Stored> stored_;
-    std::map<std::pair<int, int>, int> mesh_of_;
+    std::map<std::pair<Index<Model>, Index<LayoutPart>>, int> mesh_of_;
     std::string binary_;
     Json json_accessors_ = Json::array(), json_materials_ = Json::array(), json_meshes_ = Json::array(),
          json_nodes_ = Json::array(), json_views_ = Json::array();
@@ -314,7 +311,7 @@ class GlbWriter {
 
 } // namespace
 
-std::string write_glb(const Layout &layout, const std::vector<Body> &bodies, const GlbOptions &options) {
+std::string write_glb(const Layout &layout, const Bodies &bodies, const GlbOptions &options) {
     static_assert(std::endian::native == std::endian::little,
                   "glTF data is little-endian and is written as it lies");
     if (bodies.size() != layout.models.size())

@@ -18,6 +18,6 @@ struct GlbOptions {
 /// its tag, under one node per wall; pieces that are alike share their geometry; one material per wall, not
 /// metallic. Each piece's node carries `extras` {round, raise}. The same layout gives the same bytes.
 /// `bodies` are those of layout.models, in order. Throws std::invalid_argument when their number differs.
-std::string write_glb(const Layout &layout, const std::vector<Body> &bodies, const GlbOptions &options = {});
+std::string write_glb(const Layout &layout, const Bodies &bodies, const GlbOptions &options = {});
 
 } // namespace roundlay

@@ -187,7 +187,7 @@ void GroundShadow::fill_boxes(const SceneBuffers &scene) const {
     std::vector<std::uint32_t> indices;
     for (const Instance &instance : scene.scene().instances) {
         if (!instance.visible) continue;
-        const Box3 &box = scene.scene().models[static_cast<std::size_t>(instance.model)]->box;
+        const Box3 &box = scene.scene().models[instance.model]->box;
         for (const std::uint32_t side : sides)
             indices.push_back(static_cast<std::uint32_t>(corners.size()) + side);
         for (int i = 0; i < 8; ++i) {

@@ -34,18 +34,18 @@ Colour varied(Colour colour, const std::string &tag) {
 
 Vec3 pulled_apart(const Layout &layout, const Piece &piece, double explode) {
     constexpr double apart = 3; // pitches that a wall moves outward at full explosion
-    if (piece.timber >= 0) {    // floors rise with the rounds beside them
-        const Timber &timber = layout.timbers[static_cast<std::size_t>(piece.timber)];
-        const double level = layout.floors[static_cast<std::size_t>(timber.floor)].level;
+    if (piece.timber) {         // floors rise with the rounds beside them
+        const Timber &timber = layout.timbers[*piece.timber];
+        const double level = layout.floors[timber.floor].level;
         return explode * std::max(0.0, level - layout.pitch) * Vec3{0, 0, 1};
     }
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(piece.wall)];
+    const WallPlace &wall = layout.walls[piece.wall];
     return explode * layout.pitch * ((piece.round - 1.0) * Vec3{0, 0, 1} - apart * wall.frame.y);
 }
 
 } // namespace
 
-SceneModels models_of(const std::vector<Body> &bodies) {
+SceneModels models_of(const Bodies &bodies) {
     SceneModels models;
     for (const Body &body : bodies) {
         auto model = std::make_shared<SceneModel>();
@@ -71,21 +71,21 @@ Scene scene_of(const Layout &layout, const SceneModels &models, const SceneOptio
         throw std::invalid_argument("scene_of: one body for each model of the layout is needed");
     Scene scene{models, {}};
     scene.instances.reserve(layout.pieces.size());
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    for (const auto i : layout.pieces.indices()) {
         const Piece &piece = layout.pieces[i];
         Instance instance;
-        instance.model = piece.model;
+        instance.model = piece.model.at();
         instance.frame = piece.frame;
         instance.frame.origin = piece.frame.origin + pulled_apart(layout, piece, options.explode);
-        instance.colour = varied(wall_colour(part_of(layout, piece)), piece.tag);
-        instance.id = static_cast<int>(i);
+        instance.colour = varied(wall_colour(part_of(layout, piece).number()), piece.tag);
+        instance.id = i.number();
         instance.visible = options.raised_up_to < 0 || piece.raise <= options.raised_up_to;
         scene.instances.push_back(instance);
     }
     return scene;
 }
 
-Scene scene_of(const Layout &layout, const std::vector<Body> &bodies_by_model, const SceneOptions &options) {
+Scene scene_of(const Layout &layout, const Bodies &bodies_by_model, const SceneOptions &options) {
     return scene_of(layout, models_of(bodies_by_model), options);
 }
 
@@ -94,7 +94,7 @@ Box3 bounds(const Scene &scene) {
     bool any = false;
     for (const Instance &instance : scene.instances) {
         if (!instance.visible) continue;
-        const Box3 &box = scene.models[static_cast<std::size_t>(instance.model)]->box;
+        const Box3 &box = scene.models[instance.model]->box;
         for (int corner = 0; corner < 8; ++corner) {
             const Vec3 p = instance.frame.to_world({corner & 1 ? box.high.x : box.low.x,
                                                     corner & 2 ? box.high.y : box.low.y,

@@ -23,10 +23,10 @@ using SceneModels = std::vector<std::shared_ptr<const SceneModel>>;
 
 /// One piece in the picture.
 struct Instance {
-    int model = 0; ///< index into Scene::models
-    Frame frame;   ///< millimetres, world
-    Colour colour; ///< of long grain; end grain is drawn darker
-    int id = -1;   ///< what picking gives back, 0 to 2^31 - 2; by scene_of the index into Layout::pieces
+    std::size_t model = 0; ///< index into Scene::models
+    Frame frame;           ///< millimetres, world
+    Colour colour;         ///< of long grain; end grain is drawn darker
+    int id = -1; ///< what picking gives back, 0 to 2^31 - 2; by scene_of the index into Layout::pieces
     bool visible = true;
     bool marked = false; ///< drawn with stripes, so that it stands out without its colour
 };
@@ -42,12 +42,11 @@ struct SceneOptions {
 };
 
 /// Meshes every model once. About 0.1 ms a model.
-SceneModels models_of(const std::vector<Body> &bodies);
+SceneModels models_of(const Bodies &bodies);
 
 /// Cheap: made anew for every change of options, with the same models.
 Scene scene_of(const Layout &layout, const SceneModels &models, const SceneOptions &options = {});
-Scene scene_of(const Layout &layout, const std::vector<Body> &bodies_by_model,
-               const SceneOptions &options = {});
+Scene scene_of(const Layout &layout, const Bodies &bodies_by_model, const SceneOptions &options = {});
 
 /// World box of what is visible. An empty scene gives a box of size zero at the origin.
 Box3 bounds(const Scene &scene);

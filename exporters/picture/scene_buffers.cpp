@@ -43,7 +43,7 @@ bool same_frame(const Frame &a, const Frame &b) {
 }
 
 const SceneModel &model_in(const Scene &scene, std::size_t i) {
-    return *scene.models[static_cast<std::size_t>(scene.instances[i].model)];
+    return *scene.models[scene.instances[i].model];
 }
 
 /// Corners or points of all levels together.

@@ -49,7 +49,7 @@ void add_lines(const ShadedMesh &mesh, const Frame &frame, const Plane &world_pl
 std::vector<Line> section_outline(const Scene &scene, const Plane &plane) {
     std::vector<Line> lines;
     for (const Instance &instance : scene.instances) {
-        const SceneModel &model = *scene.models[static_cast<std::size_t>(instance.model)];
+        const SceneModel &model = *scene.models[instance.model];
         if (instance.visible && reaches(model.box, to_local(plane, instance.frame)))
             add_lines(model.levels[0], instance.frame, plane, lines);
     }

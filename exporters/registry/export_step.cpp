@@ -5,17 +5,17 @@
 namespace roundlay {
 
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    const int count = static_cast<int>(job.layout.models.size());
+    const int count = count_of(job.layout.models);
     progress.at("STEP", 0, count + 1);
     if (auto failure = add_file(folder, "shell.step", write_shell_step(job.shell, job.layout, job.bodies),
                                 "the whole shell as one STEP assembly, AP214, millimetres"))
         return failure;
     const auto names = piece_file_names(job.layout);
-    for (std::size_t i = 0; i < job.layout.models.size(); ++i) {
+    for (const auto i : job.layout.models.indices()) {
         if (progress.cancelled()) return stopped();
-        progress.at("STEP", static_cast<int>(i) + 1, count + 1);
+        progress.at("STEP", i.number() + 1, count + 1);
         const auto &pieces = job.layout.models[i].pieces;
-        const Piece &first = job.layout.pieces.at(static_cast<std::size_t>(pieces.front()));
+        const Piece &first = job.layout.pieces.at(pieces.front());
         const std::string what = "one STEP solid in the piece frame, for " + std::to_string(pieces.size()) +
                                  (pieces.size() == 1 ? " piece" : " equal pieces");
         if (auto failure = add_file(folder, "pieces/" + names[i] + ".step",

@@ -37,9 +37,9 @@ struct ExportOptions {
 struct ExportJob {
     Shell shell;
     Layout layout;
-    std::vector<Body> bodies; ///< of layout.models, in order
-    Findings findings;        ///< of the layout and of the review
-    std::string document;     ///< file name without folders, for the manifest
+    Bodies bodies;        ///< of layout.models, in order
+    Findings findings;    ///< of the layout and of the review
+    std::string document; ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
     /// What has been composed of this shell for anybody: each exporter and the window take it from here.

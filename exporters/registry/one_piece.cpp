@@ -8,19 +8,19 @@ namespace roundlay {
 
 namespace {
 
-const Piece &piece_at(const ExportJob &job, int piece) {
-    return job.layout.pieces.at(static_cast<std::size_t>(piece));
+const Piece &piece_at(const ExportJob &job, Index<Piece> piece) {
+    return job.layout.pieces.at(piece);
 }
 
 } // namespace
 
-std::string one_piece_step(const ExportJob &job, int piece) {
+std::string one_piece_step(const ExportJob &job, Index<Piece> piece) {
     const Piece &p = piece_at(job, piece);
-    return write_piece_step(job.shell, job.layout, p, job.bodies.at(static_cast<std::size_t>(p.model)));
+    return write_piece_step(job.shell, job.layout, p, job.bodies.at(p.model));
 }
 
-std::string one_piece_pdf(const ExportJob &job, int piece) {
-    const auto model = static_cast<std::size_t>(piece_at(job, piece).model);
+std::string one_piece_pdf(const ExportJob &job, Index<Piece> piece) {
+    const Index<Model> model = piece_at(job, piece).model;
     sheets::Book book;
     const Said what = said("the cut sheet of %1", piece_at(job, piece).tag);
     book.subject = voice_of(job).words(what);

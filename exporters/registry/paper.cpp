@@ -54,7 +54,7 @@ std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::
                             go_on);
 }
 
-sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model) {
+sheets::SharedSheets cut_sheet_of(const ExportJob &job, Index<Model> model) {
     const sheets::SheetOptions options = sheet_options(job);
     return job.composed->of(sheets::cut_sheet_subject(job.layout, model),
                             {job.shell, job.layout, job.bodies, options});

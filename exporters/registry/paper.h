@@ -22,7 +22,7 @@ std::vector<sheets::SharedSheets> sheets_of(const ExportJob &job, const sheets::
                                             std::string_view doing, Progress &progress);
 
 /// The cut sheet of one of Layout::models, for all that show one by itself.
-sheets::SharedSheets cut_sheet_of(const ExportJob &job, std::size_t model);
+sheets::SharedSheets cut_sheet_of(const ExportJob &job, Index<Model> model);
 
 /// One after another, to be bound.
 std::vector<sheets::Sheet> copied(const std::vector<sheets::SharedSheets> &composed);

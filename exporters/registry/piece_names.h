@@ -10,6 +10,6 @@ namespace roundlay {
 
 /// One name without ending for each of layout.models, from the tag of its first piece: safe on every file
 /// system and different from the others even where capitals do not count.
-std::vector<std::string> piece_file_names(const Layout &layout);
+Indexed<std::string, Model> piece_file_names(const Layout &layout);
 
 } // namespace roundlay

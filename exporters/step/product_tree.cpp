@@ -41,31 +41,31 @@ Attributes attributes_of_part(const Shell &shell, const Piece &piece) {
 
 Attributes attributes_of_use(const Layout &layout, const Piece &piece) {
     const std::string &letter = part_letter(layout, part_of(layout, piece));
-    if (piece.timber >= 0) return {{"tag", piece.tag}, {"floor", letter}};
+    if (piece.timber) return {{"tag", piece.tag}, {"floor", letter}};
     return {{"tag", piece.tag}, {"wall", letter}, {"round", std::to_string(piece.round)}};
 }
 
 std::string alike(const Layout &layout, const Model &model) {
     if (model.pieces.size() == 1) return "";
     std::string text = std::to_string(model.pieces.size()) + " alike:";
-    for (const int p : model.pieces)
-        text += " " + layout.pieces[static_cast<std::size_t>(p)].tag;
+    for (const Index<Piece> p : model.pieces)
+        text += " " + layout.pieces[p].tag;
     return part21::shortened(text, longest_description);
 }
 
-Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, int body) {
+Part part_for(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t body) {
     Part part;
     part.name = piece.tag;
-    part.colour = wall_colour(part_of(layout, piece));
+    part.colour = wall_colour(part_of(layout, piece).number());
     part.attributes = attributes_of_part(shell, piece);
     part.body = body;
     return part;
 }
 
 Use use_of(const Layout &layout, const Piece &piece, const Frame &wall, const Part &part) {
-    Use use{piece.model, piece.tag, seen_from(piece.frame, wall), std::nullopt,
+    Use use{piece.model.at(), piece.tag, seen_from(piece.frame, wall), std::nullopt,
             attributes_of_use(layout, piece)};
-    const Colour colour = wall_colour(part_of(layout, piece));
+    const Colour colour = wall_colour(part_of(layout, piece).number());
     if (colour != part.colour) use.colour = colour;
     return use;
 }
@@ -91,24 +91,23 @@ ProductTree tree_of(const Shell &shell, const Layout &layout) {
     ProductTree tree;
     tree.id = slug_of(layout.name);
     tree.name = name_of(layout.name, "Shell");
-    for (std::size_t m = 0; m < layout.models.size(); ++m) {
+    for (const auto m : layout.models.indices()) {
         const Model &model = layout.models[m];
-        const Piece &first = layout.pieces[static_cast<std::size_t>(model.pieces.front())];
-        Part part = part_for(shell, layout, first, static_cast<int>(m));
+        const Piece &first = layout.pieces[model.pieces.front()];
+        Part part = part_for(shell, layout, first, m.at());
         part.id = tree.id + "-" + first.tag;
         part.description = alike(layout, model);
         tree.parts.push_back(std::move(part));
     }
-    for (int part = 0; part < part_count(layout); ++part) {
+    for (const auto part : parts_of(layout)) {
         // No tag holds a space, so that no wall can have the id of a piece.
         std::string name = part21::shortened(part_name(layout, part), longest_name);
         name[0] = static_cast<char>(name[0] - 'a' + 'A');
         tree.groups.push_back({tree.id + "-" + name, name, part_frame(layout, part), {}});
     }
     for (const Piece &piece : layout.pieces) {
-        Group &group = tree.groups[static_cast<std::size_t>(part_of(layout, piece))];
-        group.uses.push_back(
-            use_of(layout, piece, group.frame, tree.parts[static_cast<std::size_t>(piece.model)]));
+        Group &group = tree.groups[part_of(layout, piece).at()];
+        group.uses.push_back(use_of(layout, piece, group.frame, tree.parts[piece.model.at()]));
     }
     std::erase_if(tree.groups, [](const Group &group) { return group.uses.empty(); });
     return tree;

@@ -23,12 +23,12 @@ struct Part {
     std::string name, description;
     Colour colour;
     Attributes attributes;
-    int body = 0; ///< index into the bodies written with the tree
+    std::size_t body = 0; ///< index into the bodies written with the tree
 };
 
 /// A part where it stands.
 struct Use {
-    int part = 0; ///< index into ProductTree::parts
+    std::size_t part = 0; ///< index into ProductTree::parts
     std::string name;
     Frame frame;                  ///< in the group
     std::optional<Colour> colour; ///< where it differs from the part's

@@ -39,7 +39,7 @@ std::string file_of(const std::string &header, const step::ProductTree &tree,
 
 } // namespace
 
-std::string write_shell_step(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+std::string write_shell_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
                              const StepOptions &options) {
     if (layout.pieces.empty()) throw std::invalid_argument("A layout without pieces has no STEP file.");
     if (bodies.size() != layout.models.size())
@@ -57,11 +57,11 @@ std::string write_piece_step(const Shell &shell, const Layout &layout, const Pie
                    step::tree_of(shell, layout, piece), {&body}, options);
 }
 
-std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout,
-                                         const std::vector<Body> &bodies, const StepOptions &options) {
+std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout, const Bodies &bodies,
+                                         const StepOptions &options) {
     std::vector<PieceStep> files;
-    for (std::size_t m = 0; m < layout.models.size(); ++m) {
-        const Piece &first = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
+    for (const auto m : layout.models.indices()) {
+        const Piece &first = layout.pieces[layout.models[m].pieces.front()];
         files.push_back({first.tag, write_piece_step(shell, layout, first, bodies.at(m), options)});
     }
     return files;

@@ -29,7 +29,7 @@ struct StepOptions {
 /// One assembly, shell over walls over pieces. Equal pieces share one product; every use is named by its tag
 /// and coloured by its wall. `bodies` are those of Layout::models, in their order. Throws
 /// std::invalid_argument for a layout without pieces, std::runtime_error where the library fails.
-std::string write_shell_step(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+std::string write_shell_step(const Shell &shell, const Layout &layout, const Bodies &bodies,
                              const StepOptions &options = {});
 
 /// One piece in its own frame. Product id, name and the solid's name are its tag.
@@ -42,8 +42,8 @@ struct PieceStep {
 };
 
 /// One file per distinct piece, in the order of Layout::models.
-std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout,
-                                         const std::vector<Body> &bodies, const StepOptions &options = {});
+std::vector<PieceStep> write_piece_steps(const Shell &shell, const Layout &layout, const Bodies &bodies,
+                                         const StepOptions &options = {});
 
 // The same with the bodies worked out on the way.
 std::string write_shell_step(const Shell &shell, const Layout &layout, const StepOptions &options = {});

@@ -64,11 +64,11 @@ struct Ground {
     }
 };
 
-Ground ground_of(const Layout &layout, int floor) {
+Ground ground_of(const Layout &layout, Index<FloorPlace> floor) {
     Ground ground;
     for (const Timber &timber : layout.timbers) {
         if (timber.floor != floor) continue;
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        const Piece &piece = layout.pieces[timber.piece];
         for (const double x : {0.0, piece.blank.length})
             for (const double y : {0.0, piece.blank.width}) {
                 const Vec3 at = piece.frame.to_world({x, y, 0});
@@ -81,11 +81,10 @@ Ground ground_of(const Layout &layout, int floor) {
 
 /// Of the last floor: none that lies over or under it is near.
 bool keeps_clear(const Shell &shell, const Layout &layout) {
-    const int own = static_cast<int>(shell.floors.size()) - 1;
+    const Index<FloorPlace> own(shell.floors.size() - 1);
     const Ground ground = ground_of(layout, own);
-    for (int other = 0; other < own; ++other) {
-        const double apart =
-            std::abs((shell.floors.back().level - shell.floors[static_cast<std::size_t>(other)].level).mm());
+    for (const auto other : Indices<FloorPlace>(own.at())) {
+        const double apart = std::abs((shell.floors.back().level - shell.floors[other.at()].level).mm());
         if (apart < least_between_floors(shell.units) && ground.meets(ground_of(layout, other))) return false;
     }
     return true;
@@ -157,7 +156,7 @@ Fitted with_fitting_beam(const Shell &shell, std::size_t floor) {
     if (floor >= shell.floors.size()) return {};
     const Layout layout = lay_out_to_try(shell);
     if (floor >= layout.floors.size()) return first_error(layout);
-    const double step = size(shell, 50, 2).mm(), depth = layout.floors[floor].depth,
+    const double step = size(shell, 50, 2).mm(), depth = layout.floors[Index<FloorPlace>(floor)].depth,
                  middle = std::round(depth / 2 / step) * step;
     FittingTrial trial(shell);
     std::optional<Finding> in_the_middle;
@@ -209,7 +208,7 @@ Fitted with_fitting_floor_opening(const Shell &shell, std::size_t floor, const s
     const Layout layout = lay_out_to_try(shell);
     if (floor >= layout.floors.size()) return first_error(layout);
     FittingTrial trial(shell);
-    for (const FloorOpening &hole : holes_in(shell, layout.floors[floor], called)) {
+    for (const FloorOpening &hole : holes_in(shell, layout.floors[Index<FloorPlace>(floor)], called)) {
         const auto next = with_floor(shell, floor, [&](Floor &f) { f.openings.push_back(hole); });
         if (next && trial.holds(*next, floor_subject(floor))) return next;
         if (trial.trials() >= most_trials) break;

@@ -75,10 +75,10 @@ class Placer {
     }
 
     std::optional<PlacedOpening> placed(const WantedPlace &wanted) {
-        const int wall = wall_named(layout_, own().wall);
-        if (wall < 0) return {};
+        const auto wall = wall_named(layout_, own().wall);
+        if (!wall) return {};
         const double from = on_grid(wanted.along - own().width.mm() / 2);
-        for (const auto &[x, sill] : corners_in_turn(wall, from, wanted.up))
+        for (const auto &[x, sill] : corners_in_turn(*wall, from, wanted.up))
             if (fits(x, sill)) {
                 const bool there = x == from && is_there(sill, wanted);
                 shell_ = eased_where_it_can();
@@ -112,10 +112,10 @@ class Placer {
     /// As usual, then ever lower, a round at a time: of a window the sill comes down as its height does.
     std::vector<Opening> ever_lower(const Opening &usual) const {
         std::vector<Opening> all{usual};
-        const int w = wall_named(layout_, usual.wall);
-        if (w < 0) return all;
+        const auto w = wall_named(layout_, usual.wall);
+        if (!w) return all;
         if (layout_.heights.empty()) return all;
-        const WallHeights &wall = layout_.heights[static_cast<std::size_t>(w)];
+        const WallHeights &wall = layout_.heights[*w];
         constexpr int fewest = 2; // rounds from the foundation to its top
         const double usual_top = (usual.sill + usual.height).mm(), share = usual.sill.mm() / usual_top;
         for (int rounds = wall.pitch > 0 ? static_cast<int>(wall.top / wall.pitch) : 0; rounds >= fewest;
@@ -159,8 +159,7 @@ class Placer {
         std::size_t least = told_of_it().size();
         const Length first = own().from_left;
         Length best = first;
-        const int wall = wall_named(layout_, own().wall);
-        const double length = layout_.walls[static_cast<std::size_t>(wall)].length;
+        const double length = layout_.walls[*wall_named(layout_, own().wall)].length; // where it stands
         for (const double x : places(wanted, own().sill.mm(), length)) {
             if (least == 0) break;
             if (std::abs(x - first.mm()) > round_figure(shell_.units, 1200, 48).mm() ||
@@ -185,11 +184,11 @@ class Placer {
                std::abs(sill - on_grid(*wanted.up - own().height.mm() / 2)) < grid_step(shell_.units);
     }
     /// Lower left corners. A window keeps its height as long as it can, a door its place along the wall.
-    std::vector<Vec2> corners_in_turn(int wall, double from, std::optional<double> up) {
+    std::vector<Vec2> corners_in_turn(Index<WallPlace> wall, double from, std::optional<double> up) {
         const std::vector<double> heights = sills(wall, up);
         std::vector<Vec2> all;
         for (const double sill : heights)
-            for (const double x : places(from, sill, layout_.walls[static_cast<std::size_t>(wall)].length))
+            for (const double x : places(from, sill, layout_.walls[wall].length))
                 all.push_back({x, sill});
         if (own().kind == OpeningKind::door)
             std::ranges::stable_sort(all, {}, [&](Vec2 p) { return std::abs(p.x - from); });
@@ -197,12 +196,12 @@ class Placer {
     }
 
     /// 0 where no heights are known.
-    double top_of(int wall) const {
-        return layout_.heights.empty() ? 0 : layout_.heights[static_cast<std::size_t>(wall)].top;
+    double top_of(Index<WallPlace> wall) const {
+        return layout_.heights.empty() ? 0 : layout_.heights[wall].top;
     }
 
     /// The nearest first; a door stands on the foundation or on one of its steps.
-    std::vector<double> sills(int wall, std::optional<double> up) {
+    std::vector<double> sills(Index<WallPlace> wall, std::optional<double> up) {
         const double usual = own().sill.mm();
         std::vector<double> all{usual};
         if (own().kind == OpeningKind::door) {

@@ -145,11 +145,10 @@ Shell with_kind(const Shell &shell, NotchKind kind) {
 namespace {
 
 /// Of two statements of one log the later counts.
-std::ptrdiff_t place_of(const Shell &shell, const LogPlace &log) {
-    std::ptrdiff_t at = -1;
+std::optional<std::size_t> place_of(const Shell &shell, const LogPlace &log) {
+    std::optional<std::size_t> at;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i)
-        if (const OwnLog &own = shell.own_logs[i]; LogPlace{own.wall, own.round, own.piece} == log)
-            at = static_cast<std::ptrdiff_t>(i);
+        if (const OwnLog &own = shell.own_logs[i]; LogPlace{own.wall, own.round, own.piece} == log) at = i;
     return at;
 }
 
@@ -165,11 +164,11 @@ OwnLog nothing_of(const LogPlace &place) {
 
 OwnLog own_log(const Shell &shell, const LogPlace &log) {
     const auto at = place_of(shell, log);
-    return at < 0 ? nothing_of(log) : shell.own_logs[static_cast<std::size_t>(at)];
+    return at ? shell.own_logs[*at] : nothing_of(log);
 }
 
 bool says_something_of(const Shell &shell, const LogPlace &log) {
-    return place_of(shell, log) >= 0;
+    return place_of(shell, log).has_value();
 }
 
 Shell with_own_log(const Shell &shell, const OwnLog &log) {
@@ -177,9 +176,9 @@ Shell with_own_log(const Shell &shell, const OwnLog &log) {
     const LogPlace place{log.wall, log.round, log.piece};
     const auto at = place_of(shell, place);
     const bool says = log != nothing_of(place);
-    if (at < 0 && says) next.own_logs.push_back(log);
-    if (at >= 0 && says) next.own_logs[static_cast<std::size_t>(at)] = log;
-    if (at >= 0 && !says) next.own_logs.erase(next.own_logs.begin() + at);
+    if (!at && says) next.own_logs.push_back(log);
+    if (at && says) next.own_logs[*at] = log;
+    if (at && !says) next.own_logs.erase(std::next(next.own_logs.begin(), std::ptrdiff_t(*at)));
     return next;
 }
 

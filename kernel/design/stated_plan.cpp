@@ -47,9 +47,9 @@ Vec2 centre_line(const WallPlace &w) {
 
 /// From where a partition starts to the near face of the wall that it is said to end in.
 double way_to(const WallPlace &from, const Layout &plan, const std::string &to) {
-    const int end = wall_named(plan, to);
-    if (end < 0) return stub;
-    const WallPlace &w = plan.walls[static_cast<std::size_t>(end)];
+    const auto end = wall_named(plan, to);
+    if (!end) return stub;
+    const WallPlace &w = plan.walls[*end];
     const double rate = dot(from.frame.x, w.frame.y);
     if (std::abs(rate) < least_sine_between_walls) return stub;
     const double off = w.frame.to_local(level(centre_line(from))).y;
@@ -58,12 +58,15 @@ double way_to(const WallPlace &from, const Layout &plan, const std::string &to) 
 }
 
 void add_partition(const Shell &shell, const Partition &stated, Layout &plan) {
-    const int start = wall_named(plan, stated.from);
+    const auto start = wall_named(plan, stated.from);
     WallPlace w;
     w.name = stated.name;
     w.thickness = stated.thickness.value_or(shell.thickness).mm();
-    if (start < 0) return plan.walls.push_back(w); // nobody can say where: a place without length
-    const WallPlace &f = plan.walls[static_cast<std::size_t>(start)];
+    if (!start) { // nobody can say where: a place without length
+        plan.walls.push_back(w);
+        return;
+    }
+    const WallPlace &f = plan.walls[*start];
     const Vec3 along = stated.heading ? level(heading_vector(*stated.heading)) : f.frame.y;
     w.frame = {{}, along, {-along.y, along.x, 0}, {0, 0, 1}};
     const Vec3 face = f.frame.to_world({stated.from_left.mm(), f.thickness, 0});

@@ -53,7 +53,7 @@ Fitted with_new_step(const Shell &shell, const std::string &wall, double along) 
     const Layout layout = lay_out_to_try(shell);
     const auto place = std::ranges::find(layout.walls, wall, &WallPlace::name);
     if (place == layout.walls.end() || layout.heights.empty()) return {};
-    const double pitch = layout.heights[static_cast<std::size_t>(place - layout.walls.begin())].pitch;
+    const double pitch = layout.heights[layout.walls.index_of(place)].pitch;
     FittingTrial trial(shell);
     const std::string subject = "step[" + std::to_string(shell.steps.size()) + "]";
     Shell next = shell;

@@ -4,20 +4,19 @@
 #include "kernel/layout/pieces/models.h"
 
 #include <algorithm>
-#include <iterator>
 #include <utility>
 
 namespace roundlay {
 
 namespace {
 
-template <typename Kind> void cut(std::vector<Piece> &pieces, const std::vector<CutIn<Kind>> &cuts) {
+template <typename Kind> void cut(Indexed<Piece> &pieces, const std::vector<CutIn<Kind>> &cuts) {
     for (const auto &[piece, made] : cuts)
         pieces[piece].cuts.emplace_back(made);
 }
 
 /// Bores come last, from the datum end on, as they are marked out.
-void sort_bores(std::vector<Piece> &pieces) {
+void sort_bores(Indexed<Piece> &pieces) {
     for (Piece &p : pieces) {
         const auto bores =
             std::stable_partition(p.cuts.begin(), p.cuts.end(), [](const Cut &c) { return !bore_of(c); });
@@ -26,7 +25,7 @@ void sort_bores(std::vector<Piece> &pieces) {
     }
 }
 
-void note_neighbours(std::vector<Piece> &pieces, const std::vector<LogsThatMeet> &meetings) {
+void note_neighbours(Indexed<Piece> &pieces, const std::vector<LogsThatMeet> &meetings) {
     for (const auto &[upper, lower] : meetings) {
         Piece &u = pieces[upper], &l = pieces[lower];
         u.below.push_back(l.tag);
@@ -35,8 +34,8 @@ void note_neighbours(std::vector<Piece> &pieces, const std::vector<LogsThatMeet>
 }
 
 /// Height of each piece's log in the middle of the piece.
-std::vector<double> centres_of(std::size_t pieces, const Stages &stages) {
-    std::vector<double> centres(pieces);
+Indexed<double, Piece> centres_of(std::size_t pieces, const Stages &stages) {
+    Indexed<double, Piece> centres(pieces);
     for (const auto &wall : stages.pieces.spans)
         for (const CourseSpans &course : wall)
             for (const PieceSpan &s : course)
@@ -46,9 +45,10 @@ std::vector<double> centres_of(std::size_t pieces, const Stages &stages) {
     return centres;
 }
 
-std::vector<Piece> all_pieces(Stages &stages) {
-    std::vector<Piece> pieces = std::move(stages.pieces.pieces);
-    std::ranges::move(stages.floors.pieces, std::back_inserter(pieces));
+Indexed<Piece> all_pieces(Stages &stages) {
+    Indexed<Piece> pieces = std::move(stages.pieces.pieces);
+    for (Piece &piece : stages.floors.pieces)
+        pieces.push_back(std::move(piece));
     cut(pieces, stages.floors.pockets);
     cut(pieces, stages.bores.bores);
     cut(pieces, stages.pegs.bores);

@@ -1,9 +1,11 @@
 // How high a shell and its walls are.
 #pragma once
 
-#include <vector>
+#include "kernel/layout/index.h"
 
 namespace roundlay {
+
+struct WallPlace;
 
 /// Of one wall: its own where it states them, else the shell's.
 struct WallHeights {
@@ -16,7 +18,7 @@ struct Heights {
     double height = 0; ///< count * pitch
     int rounds = 0;
     double pitch = 0;
-    std::vector<WallHeights> heights; ///< by wall; empty where they cannot be worked out
+    Indexed<WallHeights, WallPlace> heights; ///< by wall; empty where they cannot be worked out
 };
 
 } // namespace roundlay

@@ -17,48 +17,51 @@ const char *name_of(TimberUse use) {
 }
 
 const char *side_word(const Piece &piece, bool inside) {
-    if (piece.timber >= 0) return inside ? "left" : "right";
+    if (piece.timber) return inside ? "left" : "right";
     return inside ? "inside" : "outside";
 }
 
-int wall_named(const Plan &plan, const std::string &name) {
-    for (std::size_t i = 0; i < plan.walls.size(); ++i)
-        if (plan.walls[i].name == name) return static_cast<int>(i);
-    return -1;
+std::optional<Index<WallPlace>> wall_named(const Plan &plan, const std::string &name) {
+    for (const auto i : plan.walls.indices())
+        if (plan.walls[i].name == name) return i;
+    return std::nullopt;
+}
+
+Indices<LayoutPart> parts_of(const Layout &layout) {
+    return Indices<LayoutPart>(layout.walls.size() + layout.floors.size());
+}
+
+Index<LayoutPart> part_of(const Layout &layout, const Piece &piece) {
+    if (!piece.timber) return Index<LayoutPart>(piece.wall.at());
+    return Index<LayoutPart>(layout.walls.size() + layout.timbers[*piece.timber].floor.at());
 }
 
 namespace {
 
 /// The floor that a part is, or nothing where it is a wall.
-const FloorPlace *floor_of(const Layout &layout, int part) {
-    const int walls = static_cast<int>(layout.walls.size());
-    return part < walls ? nullptr : &layout.floors[static_cast<std::size_t>(part - walls)];
+const FloorPlace *floor_of(const Layout &layout, Index<LayoutPart> part) {
+    const std::size_t walls = layout.walls.size();
+    return part.at() < walls ? nullptr : &layout.floors[Index<FloorPlace>(part.at() - walls)];
+}
+
+const WallPlace &wall_of(const Layout &layout, Index<LayoutPart> part) {
+    return layout.walls[Index<WallPlace>(part.at())];
 }
 
 } // namespace
 
-int part_count(const Layout &layout) {
-    return static_cast<int>(layout.walls.size() + layout.floors.size());
-}
-
-int part_of(const Layout &layout, const Piece &piece) {
-    if (piece.timber < 0) return piece.wall;
-    return static_cast<int>(layout.walls.size()) +
-           layout.timbers[static_cast<std::size_t>(piece.timber)].floor;
-}
-
-const std::string &part_letter(const Layout &layout, int part) {
+const std::string &part_letter(const Layout &layout, Index<LayoutPart> part) {
     const FloorPlace *floor = floor_of(layout, part);
-    return floor ? floor->name : layout.walls[static_cast<std::size_t>(part)].name;
+    return floor ? floor->name : wall_of(layout, part).name;
 }
 
-std::string part_name(const Layout &layout, int part) {
+std::string part_name(const Layout &layout, Index<LayoutPart> part) {
     return (floor_of(layout, part) ? "floor " : "wall ") + part_letter(layout, part);
 }
 
-const Frame &part_frame(const Layout &layout, int part) {
+const Frame &part_frame(const Layout &layout, Index<LayoutPart> part) {
     const FloorPlace *floor = floor_of(layout, part);
-    return floor ? floor->frame : layout.walls[static_cast<std::size_t>(part)].frame;
+    return floor ? floor->frame : wall_of(layout, part).frame;
 }
 
 } // namespace roundlay

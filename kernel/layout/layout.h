@@ -19,21 +19,22 @@ namespace roundlay {
 /// A whole shell: what its stages have worked out, one after the other.
 struct Layout : Plan, Heights, Foundation {
     std::string name;
-    std::vector<Piece> pieces; ///< by wall, round, number; then the timbers of floors
-    std::vector<Peg> pegs;
-    std::vector<Model> models;      ///< by their first piece
-    std::vector<FloorPlace> floors; ///< in the order of Shell::floors
-    std::vector<Timber> timbers;    ///< by floor: beams, joists from the left, trimmers
-    Findings findings;              ///< where one is an error, pieces is empty
+    Indexed<Piece> pieces; ///< by wall, round, number; then the timbers of floors
+    Indexed<Peg> pegs;
+    Indexed<Model> models;      ///< by their first piece
+    Indexed<FloorPlace> floors; ///< in the order of Shell::floors
+    Indexed<Timber> timbers;    ///< by floor: beams, joists from the left, trimmers
+    Findings findings;          ///< where one is an error, pieces is empty
 };
 
 /// What pieces are grouped by: the walls, then the floors.
-int part_count(const Layout &layout);
-int part_of(const Layout &layout, const Piece &piece);
+struct LayoutPart;
+Indices<LayoutPart> parts_of(const Layout &layout);
+Index<LayoutPart> part_of(const Layout &layout, const Piece &piece);
 /// "wall A", "floor G".
-std::string part_name(const Layout &layout, int part);
+std::string part_name(const Layout &layout, Index<LayoutPart> part);
 /// "A", "G".
-const std::string &part_letter(const Layout &layout, int part);
-const Frame &part_frame(const Layout &layout, int part);
+const std::string &part_letter(const Layout &layout, Index<LayoutPart> part);
+const Frame &part_frame(const Layout &layout, Index<LayoutPart> part);
 
 } // namespace roundlay

@@ -29,14 +29,15 @@ struct PieceEnd {
 };
 
 struct Model;
+struct Timber;
 
 struct Piece {
     std::string
         tag; ///< wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03"
-    int timber = -1;       ///< index into Layout::timbers; -1: a log of a wall
-    Index<WallPlace> wall; ///< of a floor's timber: the wall that its floor starts in
-    int round = 1;         ///< 1 = the sill logs
-    int number = 1;        ///< in the wall's round, from the left seen from outside
+    std::optional<Index<Timber>> timber; ///< none: a log of a wall
+    Index<WallPlace> wall;               ///< of a floor's timber: the wall that its floor starts in
+    int round = 1;                       ///< 1 = the sill logs
+    int number = 1;                      ///< in the wall's round, from the left seen from outside
     LogKind log = LogKind::full;
     bool island = false; ///< stands between two openings
     Frame frame;         ///< piece frame in the world; x along the log, y to the inside face, z up
@@ -57,7 +58,7 @@ struct Piece {
 
 /// Is it a log of that wall? (A floor's timbers are logs of none.)
 inline bool is_log_of(const Piece &piece, Index<WallPlace> wall) {
-    return piece.timber < 0 && piece.wall == wall;
+    return !piece.timber && piece.wall == wall;
 }
 
 /// "inside" or "outside"; a floor's timber has no outside: its two side faces are the left and the right one,

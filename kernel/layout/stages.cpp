@@ -47,7 +47,7 @@ Shell without_misfits(const Shell &shell, const Openings &openings) {
 }
 
 /// Pieces are called otherwise once all openings are cut.
-bool names_one_of(const std::vector<Piece> &pieces, const Finding &finding) {
+bool names_one_of(const Indexed<Piece> &pieces, const Finding &finding) {
     return std::ranges::any_of(finding.what.amounts, [&](const Amount &amount) {
         const auto *name = std::get_if<std::string>(&amount.value());
         return name && std::ranges::any_of(pieces, [&](const Piece &p) { return p.tag == *name; });
@@ -60,7 +60,7 @@ const AllSpans &left_of(const Pieces &logs, const Floors &floors) {
 }
 
 /// Of floors in a shell without its misfits.
-void keep_what_is_true(Found<Floors> &floors, const std::vector<Piece> &logs) {
+void keep_what_is_true(Found<Floors> &floors, const Indexed<Piece> &logs) {
     Findings kept;
     std::vector<FloorMove> moves;
     for (std::size_t i = 0; i < floors.findings.size(); ++i) {

@@ -19,7 +19,7 @@ const char *name_of(TimberUse use);
 
 /// What a timber's end lies in, and what is left of the timber there.
 struct TimberHold {
-    int carrier = -1; ///< index into Layout::timbers; -1: a wall
+    std::optional<Index<Timber>> carrier = std::nullopt; ///< none: a wall
     double neck = 0; ///< its width at the face of the carrier: less than the timber's where the end is tailed
     double height = 0; ///< of its end: less than `full` where wood is cut away under it
     double full = 0;   ///< the timber's own height there

@@ -4,6 +4,7 @@
 #include "kernel/geometry/vec.h"
 #include "kernel/layout/index.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -25,7 +26,8 @@ struct CornerPlace {
     bool reentrant = false; ///< an inside corner of an L: log ends show indoors
     Vec2 centre;            ///< where the two centre lines cross
     CornerKind kind = CornerKind::corner;
-    int runs_on = -1; ///< of a tee: the wall that does not end here, `ends` or `starts`
+    std::optional<Index<WallPlace>> runs_on =
+        std::nullopt; ///< of a tee: the wall that does not end here, `ends` or `starts`
 };
 
 /// What a wall sees of one place where it meets another, in its own x on its centre line.
@@ -53,11 +55,11 @@ struct WallPlace {
 
 /// The plan of a shell: its walls and where they meet. Nothing is known of heights yet.
 struct Plan {
-    std::vector<WallPlace> walls;     ///< in the order of Shell::walls, then of Shell::partitions
-    std::vector<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
+    Indexed<WallPlace> walls;     ///< in the order of Shell::walls, then of Shell::partitions
+    Indexed<CornerPlace> corners; ///< in walking order, counter-clockwise seen from above
 };
 
-/// Index into Plan::walls; -1: there is no such wall.
-int wall_named(const Plan &plan, const std::string &name);
+/// None: there is no such wall.
+std::optional<Index<WallPlace>> wall_named(const Plan &plan, const std::string &name);
 
 } // namespace roundlay

@@ -10,18 +10,18 @@ namespace {
 
 /// An end beside an opening adds to no top.
 Excess counted(const Stacks &stacks, std::size_t place, const Seat &seat) {
-    Excess e = stacks.excess(static_cast<int>(place), seat);
-    if (stacks.places()[place].left_top < 0) e.left = 0;
-    if (stacks.places()[place].right_top < 0) e.right = 0;
+    Excess e = stacks.excess(place, seat);
+    if (!stacks.places()[place].left_top) e.left = 0;
+    if (!stacks.places()[place].right_top) e.right = 0;
     return e;
 }
 
 /// The mildest that a log can be, over all places it fits.
-LevelBounds mildest(const Stacks &stacks, int log) {
+LevelBounds mildest(const Stacks &stacks, Index<PileLog> log) {
     constexpr double unknown = std::numeric_limits<double>::infinity();
     LevelBounds least{unknown, unknown};
     for (std::size_t place = 0; place < stacks.places().size(); ++place) {
-        if (!stacks.fits(log, static_cast<int>(place))) continue;
+        if (!stacks.fits(log, place)) continue;
         for (const LogEnd butt : {LogEnd::left, LogEnd::right}) {
             const Excess e = counted(stacks, place, {log, butt});
             least.squares = std::min(least.squares, (e.left * e.left + e.right * e.right) / 4);
@@ -35,8 +35,8 @@ LevelBounds mildest(const Stacks &stacks, int log) {
 
 LevelBounds level_bounds(const Stacks &stacks) {
     std::vector<double> squares, worst;
-    for (std::size_t log = 0; log < stacks.pile().size(); ++log) {
-        const LevelBounds least = mildest(stacks, static_cast<int>(log));
+    for (const auto log : stacks.logs()) {
+        const LevelBounds least = mildest(stacks, log);
         squares.push_back(least.squares);
         worst.push_back(least.worst);
     }

@@ -12,13 +12,13 @@ constexpr double worth_it = -1e-6; // mm2: less is rounding, and could go round 
 constexpr int disturbances = 30;
 constexpr LogEnd both[] = {LogEnd::left, LogEnd::right};
 
-std::vector<int> spare_logs(const Stacks &stacks, const std::vector<Seat> &seats) {
+std::vector<Index<PileLog>> spare_logs(const Stacks &stacks, const std::vector<Seat> &seats) {
     std::vector<bool> used(stacks.pile().size());
     for (const Seat &seat : seats)
-        used[static_cast<std::size_t>(seat.log)] = true;
-    std::vector<int> spare;
-    for (std::size_t i = 0; i < used.size(); ++i)
-        if (!used[i]) spare.push_back(static_cast<int>(i));
+        used[seat.log.at()] = true;
+    std::vector<Index<PileLog>> spare;
+    for (const auto log : stacks.logs())
+        if (!used[log.at()]) spare.push_back(log);
     return spare;
 }
 
@@ -31,7 +31,7 @@ bool turn(Tops &tops, std::size_t a) {
 }
 
 bool swap(Tops &tops, std::size_t a, std::size_t b) {
-    const int log_a = tops.seats()[a].log, log_b = tops.seats()[b].log;
+    const Index<PileLog> log_a = tops.seats()[a].log, log_b = tops.seats()[b].log;
     if (!tops.fits(log_b, a) || !tops.fits(log_a, b)) return false;
     double best = worth_it;
     std::array<Seat, 2> seats;
@@ -45,11 +45,11 @@ bool swap(Tops &tops, std::size_t a, std::size_t b) {
     return true;
 }
 
-bool take(Tops &tops, std::size_t a, int &spare) {
+bool take(Tops &tops, std::size_t a, Index<PileLog> &spare) {
     if (!tops.fits(spare, a)) return false;
     for (const LogEnd butt : both) {
         if (tops.growth(a, {spare, butt}) > worth_it) continue;
-        const int was = tops.seats()[a].log;
+        const Index<PileLog> was = tops.seats()[a].log;
         tops.lay(a, {spare, butt});
         spare = was;
         return true;
@@ -57,14 +57,14 @@ bool take(Tops &tops, std::size_t a, int &spare) {
     return false;
 }
 
-void descend(Tops &tops, std::vector<int> &spare) {
+void descend(Tops &tops, std::vector<Index<PileLog>> &spare) {
     for (bool better = true; better;) {
         better = false;
         for (std::size_t a = 0; a < tops.seats().size(); ++a) {
             better |= turn(tops, a);
             for (std::size_t b = a + 1; b < tops.seats().size(); ++b)
                 better |= swap(tops, a, b);
-            for (int &log : spare)
+            for (Index<PileLog> &log : spare)
                 better |= take(tops, a, log);
         }
     }
@@ -84,13 +84,13 @@ void disturb(Tops &tops, std::mt19937 &random) {
 } // namespace
 
 std::vector<Seat> improved(const Stacks &stacks, std::vector<Seat> seats) {
-    std::vector<int> spare = spare_logs(stacks, seats);
+    std::vector<Index<PileLog>> spare = spare_logs(stacks, seats);
     Tops best(stacks, std::move(seats));
     descend(best, spare);
     std::mt19937 random(1); // any fixed start: the same pile gives the same arrangement
     for (int i = 0; i < disturbances && !best.seats().empty(); ++i) {
         Tops next = best;
-        std::vector<int> next_spare = spare;
+        std::vector<Index<PileLog>> next_spare = spare;
         disturb(next, random);
         descend(next, next_spare);
         if (next.total() < best.total()) best = std::move(next), spare = std::move(next_spare);

@@ -51,16 +51,16 @@ Arrangement arranged(const std::vector<PileLog> &pile, const std::vector<LogPlac
                      std::vector<Seat> seats, double log_height) {
     const Stacks stacks(pile, places, log_height);
     Arrangement result;
-    std::vector<double> tops(stacks.tops());
-    const auto add = [&](int top, double excess) {
-        if (top < 0) return 0.0;
-        double &error = tops[static_cast<std::size_t>(top)];
+    Indexed<double, RunningTop> tops(stacks.tops());
+    const auto add = [&](std::optional<Index<RunningTop>> top, double excess) {
+        if (!top) return 0.0;
+        double &error = tops[*top];
         error += excess;
         result.worst = std::max(result.worst, std::abs(error));
         return error;
     };
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const Excess e = stacks.excess(static_cast<int>(i), seats[i]);
+        const Excess e = stacks.excess(i, seats[i]);
         result.errors.push_back({add(places[i].left_top, e.left), add(places[i].right_top, e.right)});
     }
     result.squares = stacks.squares(seats);

@@ -17,15 +17,19 @@
 
 namespace roundlay {
 
+/// A top that heights add up to while logs are laid: of a wall's end, or of an end of a stack of islands.
+struct RunningTop;
+
 /// Where a log of the pile lies: right through the wall, or in one of the pieces that openings part a round
 /// into, or in all of them one behind another.
 struct LogPlace {
-    int wall = 0, round = 1;
+    Index<WallPlace> wall;
+    int round = 1;
     double length = 0; ///< mm, blank: of all its pieces, with a saw cut between them
     double share = 1;  ///< of the log's height that counts: half of a half log's
     /// Which running tops its two ends add their heights to: those of the wall's ends, or of a stack of
-    /// islands. -1: an end beside an opening, which nothing lies on but what spans the opening.
-    int left_top = -1, right_top = -1;
+    /// islands. None: an end beside an opening, which nothing lies on but what spans the opening.
+    std::optional<Index<RunningTop>> left_top, right_top;
     int first_piece = 1, last_piece = 1, pieces = 1; ///< of so many in the round
     double less = 0; ///< mm: a half log is so much lower than its share, for the gap between the two halves
     bool operator==(const LogPlace &) const = default;
@@ -48,7 +52,7 @@ std::string missing_logs(std::vector<double> need, std::vector<double> have, Uni
 
 /// A log in a place.
 struct Seat {
-    int log = -1; ///< index into the pile
+    Index<PileLog> log;
     LogEnd butt = LogEnd::left;
     bool operator==(const Seat &) const = default;
 };

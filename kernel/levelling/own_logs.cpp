@@ -74,7 +74,7 @@ std::vector<OwnLog> own_logs(const Plan &plan, UnitSystem units, const std::vect
     std::vector<OwnLog> logs;
     const auto &places = levelled.places;
     const auto pile_log = [&](std::size_t i) -> const PileLog & {
-        return pile[static_cast<std::size_t>(levelled.after.seats[i].log)];
+        return pile[levelled.after.seats[i].log.at()];
     };
     const auto ends = [&](std::size_t i) {
         return ends_of(plan, units, pile_log(i), places[i], levelled.after.seats[i].butt);

@@ -14,12 +14,13 @@ namespace {
 struct PiecePlace {
     int number = 1;
     double from = 0, to = 0; ///< wall x
-    int left_top = -1, right_top = -1;
+    std::optional<Index<RunningTop>> left_top, right_top;
 };
 
 /// One wall's logs of one round.
 struct Round {
-    int wall = 0, round = 1;
+    Index<WallPlace> wall;
+    int round = 1;
     double share = 1, less = 0;
     std::vector<PiecePlace> pieces; ///< from left to right
     bool parted = false;            ///< each piece from a log of its own
@@ -47,14 +48,14 @@ void set_half(const Shell &shell, const Layout &layout, const Piece &piece, Roun
 }
 
 std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
-    std::map<std::pair<int, int>, Round> all; // by round, wall
+    std::map<std::pair<int, Index<WallPlace>>, Round> all; // by round, wall
     for (const Piece &piece : layout.pieces) {
-        if (piece.timber >= 0) continue;
+        if (piece.timber) continue;
         Round &round = all[{piece.round, piece.wall}];
         round.wall = piece.wall, round.round = piece.round;
         set_half(shell, layout, piece, round);
         const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
-        round.pieces.push_back({piece.number, from, from + piece.blank.length, -1, -1});
+        round.pieces.push_back({piece.number, from, from + piece.blank.length, {}, {}});
     }
     std::vector<Round> rounds;
     rounds.reserve(all.size());
@@ -65,22 +66,26 @@ std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
 
 /// The outer ends of a round carry the wall's two tops; islands that lie on one another have tops of their
 /// own.
-void number_tops(std::vector<Round> &rounds, int walls) {
+void number_tops(std::vector<Round> &rounds, std::size_t walls) {
     constexpr double same = 1;
-    int next = 2 * walls;
-    std::map<int, const Round *> below; // by wall
+    const Index<RunningTop> first_island(2 * walls);
+    std::size_t next = first_island.at();
+    std::map<Index<WallPlace>, const Round *> below;
     for (Round &round : rounds) {
         const Round *under = below[round.wall];
         for (PiecePlace &p : round.pieces) {
             const bool first = &p == &round.pieces.front(), last = &p == &round.pieces.back();
-            if (first) p.left_top = 2 * round.wall;
-            if (last) p.right_top = 2 * round.wall + 1;
+            if (first) p.left_top = Index<RunningTop>(2 * round.wall.at());
+            if (last) p.right_top = Index<RunningTop>(2 * round.wall.at() + 1);
             if (first || last) continue;
             for (const PiecePlace &q : under ? under->pieces : std::vector<PiecePlace>{})
-                if (q.left_top >= 2 * walls && std::abs(q.from - p.from) < same &&
+                if (q.left_top >= first_island && std::abs(q.from - p.from) < same &&
                     std::abs(q.to - p.to) < same)
                     p.left_top = q.left_top, p.right_top = q.right_top;
-            if (p.left_top < 0) p.left_top = next, p.right_top = next + 1, next += 2;
+            if (!p.left_top) {
+                p.left_top = Index<RunningTop>(next++);
+                p.right_top = Index<RunningTop>(next++);
+            }
         }
         below[round.wall] = &round;
     }
@@ -188,7 +193,7 @@ std::string missing_if(std::vector<Round> rounds, bool parted, const std::vector
 
 std::string cannot_be_cut(const Shell &shell, const Layout &layout, const std::vector<PileLog> &pile,
                           const std::vector<Round> &rounds, bool gave_up) {
-    const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return p.timber < 0; });
+    const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return !p.timber; });
     const std::string tried =
         gave_up
             ? "in none of the many ways tried to cut the rounds beside openings from one log or from several"
@@ -204,7 +209,7 @@ std::string cannot_be_cut(const Shell &shell, const Layout &layout, const std::v
 std::vector<LogPlace> places_of(const std::vector<Round> &rounds) {
     std::vector<LogPlace> places;
     for (const Round &r : rounds) {
-        const int count = static_cast<int>(r.pieces.size());
+        const int count = count_of(r.pieces);
         if (!r.parted)
             places.push_back({r.wall, r.round, r.in_one(), r.share, r.pieces.front().left_top,
                               r.pieces.back().right_top, 1, count, count, r.less});
@@ -221,7 +226,7 @@ std::vector<LogPlace> places_of(const std::vector<Round> &rounds) {
 std::variant<std::vector<LogPlace>, std::string> log_places(const Shell &shell, const Layout &layout,
                                                             const std::vector<PileLog> &pile) {
     std::vector<Round> rounds = rounds_of(shell, layout);
-    number_tops(rounds, static_cast<int>(layout.walls.size()));
+    number_tops(rounds, layout.walls.size());
     const std::vector<LogPlace> in_one = places_of(rounds);
     const bool openings = std::ranges::any_of(rounds, [](const Round &r) { return r.pieces.size() > 1; });
     if (pile.size() < rounds.size() || !openings) return in_one; // what is short is told by level_logs

@@ -16,9 +16,8 @@ class Prover {
     Prover(const Stacks &stacks, std::vector<Seat> best)
         : stacks_(stacks), best_(std::move(best)), seats_(best_.size()), used_(stacks.pile().size()),
           order_(best_.size()), tops_(stacks.tops()), least_(stacks.squares(best_)) {
-        std::iota(order_.begin(), order_.end(), 0);
-        std::ranges::stable_sort(order_, {},
-                                 [&](int i) { return stacks.places()[static_cast<std::size_t>(i)].wall; });
+        std::iota(order_.begin(), order_.end(), std::size_t{0});
+        std::ranges::stable_sort(order_, {}, [&](std::size_t i) { return stacks.places()[i].wall; });
     }
 
     std::optional<std::vector<Seat>> run() {
@@ -34,37 +33,37 @@ class Prover {
             best_ = seats_, least_ = squares;
             return;
         }
-        for (int log = 0; log < static_cast<int>(used_.size()); ++log)
-            if (!used_[static_cast<std::size_t>(log)] && stacks_.fits(log, order_[at]))
+        for (const auto log : stacks_.logs())
+            if (!used_[log.at()] && stacks_.fits(log, order_[at]))
                 for (const LogEnd butt : {LogEnd::left, LogEnd::right})
                     lay({log, butt}, at, squares);
     }
 
     /// The square of the error that a top has with `excess` more on it.
-    double raise(int top, double excess) {
-        if (top < 0) return 0;
-        double &error = tops_[static_cast<std::size_t>(top)];
+    double raise(std::optional<Index<RunningTop>> top, double excess) {
+        if (!top) return 0;
+        double &error = tops_[*top];
         error += excess;
         return error * error;
     }
 
     void lay(Seat seat, std::size_t at, double squares) {
-        const auto index = static_cast<std::size_t>(order_[at]);
+        const std::size_t index = order_[at];
         const LogPlace &place = stacks_.places()[index];
-        const Excess e = stacks_.excess(order_[at], seat);
+        const Excess e = stacks_.excess(index, seat);
         seats_[index] = seat;
-        used_[static_cast<std::size_t>(seat.log)] = true;
+        used_[seat.log.at()] = true;
         const double left = raise(place.left_top, e.left), right = raise(place.right_top, e.right);
         fill(at + 1, squares + left + right);
         raise(place.left_top, -e.left), raise(place.right_top, -e.right);
-        used_[static_cast<std::size_t>(seat.log)] = false;
+        used_[seat.log.at()] = false;
     }
 
     const Stacks &stacks_;
     std::vector<Seat> best_, seats_;
     std::vector<bool> used_;
-    std::vector<int> order_;
-    std::vector<double> tops_;
+    std::vector<std::size_t> order_;
+    Indexed<double, RunningTop> tops_;
     double least_ = 0;
     long steps_ = 0;
 };

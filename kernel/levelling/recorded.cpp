@@ -38,14 +38,14 @@ std::string all_walls(const Shell &shell) {
 
 int pieces_in(const Layout &layout, const std::string &wall, int round) {
     return static_cast<int>(std::ranges::count_if(layout.pieces, [&](const Piece &p) {
-        return p.timber < 0 && p.round == round && layout.walls[p.wall].name == wall;
+        return !p.timber && p.round == round && layout.walls[p.wall].name == wall;
     }));
 }
 
 int rounds_of(const Layout &layout, const std::string &wall) {
     int most = 0;
     for (const Piece &p : layout.pieces)
-        if (p.timber < 0 && layout.walls[p.wall].name == wall) most = std::max(most, p.round);
+        if (!p.timber && layout.walls[p.wall].name == wall) most = std::max(most, p.round);
     return most;
 }
 
@@ -232,7 +232,7 @@ std::vector<CsvProblem> off_the_line(const Shell &shell, const Layout &layout,
     std::vector<CsvProblem> found;
     for (const RecordedLog &row : rows)
         for (const Piece &p : layout.pieces) {
-            if (p.timber >= 0 || p.round != row.round || p.number != row.piece.value_or(0)) continue;
+            if (p.timber || p.round != row.round || p.number != row.piece.value_or(0)) continue;
             if (lower_case(layout.walls[p.wall].name) != lower_case(row.wall)) continue;
             for (const bool right : {false, true})
                 compare(shell, p, row, right, found);

@@ -41,7 +41,7 @@ constexpr int cannot_be_laid = std::numeric_limits<int>::max(); ///< instead of 
 /// for, which cannot be laid so at all, then wood that is left and splits off; and in which walls.
 struct Faults {
     int parted_otherwise = 0, count = 0;
-    std::set<int> walls;
+    std::set<Index<WallPlace>> walls;
     bool none() const { return parted_otherwise == 0 && count == 0; }
     bool fewer_than(const Faults &o) const {
         return std::pair(parted_otherwise, count) < std::pair(o.parted_otherwise, o.count);
@@ -49,7 +49,7 @@ struct Faults {
 };
 
 /// How often openings part a round, by wall and round.
-using Parted = std::map<std::pair<int, int>, std::ptrdiff_t>;
+using Parted = std::map<std::pair<Index<WallPlace>, int>, std::ptrdiff_t>;
 
 /// Of those rounds whose pieces each come from a log of their own: elsewhere one log is stated of the whole
 /// round, however it is parted.
@@ -117,7 +117,7 @@ class Search {
         const auto thin = warn_of_slivers(next, plan_, steps, courses);
         for (const Sliver &sliver : thin.slivers) {
             const auto *wall = first_of<about::Wall>(thin.findings[sliver.finding].about);
-            if (wall != nullptr) found.walls.insert(wall_named(plan_, wall->name));
+            if (wall != nullptr) found.walls.insert(*wall_named(plan_, wall->name));
             ++found.count;
         }
         return found;
@@ -143,15 +143,15 @@ class Search {
         std::vector<Neighbour> all;
         std::vector<bool> used(pile_.size());
         for (const Seat &seat : seats_)
-            used[static_cast<std::size_t>(seat.log)] = true;
+            used[seat.log.at()] = true;
         for (std::size_t a = 0; a < seats_.size(); ++a) {
             if (!slivers_.walls.contains(trial_.places[a].wall)) continue;
             add(all, {{a, {seats_[a].log, other(seats_[a].butt)}}});
             for (std::size_t b = 0; b < seats_.size(); ++b)
                 if (b > a || !slivers_.walls.contains(trial_.places[b].wall)) add_swaps(all, a, b);
-            for (std::size_t log = 0; log < used.size(); ++log)
+            for (const auto log : stacks_.logs())
                 for (const LogEnd butt : both)
-                    if (!used[log]) add(all, {{a, {static_cast<int>(log), butt}}});
+                    if (!used[log.at()]) add(all, {{a, {log, butt}}});
         }
         return all;
     }
@@ -168,7 +168,7 @@ class Search {
     void add(std::vector<Neighbour> &all, const Change &change) const {
         Neighbour next{seats_, 0};
         for (const auto &[place, seat] : change) {
-            if (!stacks_.fits(seat.log, static_cast<int>(place))) return;
+            if (!stacks_.fits(seat.log, place)) return;
             next.seats[place] = seat;
         }
         const LevelErrors errors = stacks_.errors(next.seats);
@@ -193,7 +193,7 @@ class Search {
 
     bool all_fit(const std::vector<Seat> &seats) const {
         for (std::size_t i = 0; i < seats.size(); ++i)
-            if (!stacks_.fits(seats[i].log, static_cast<int>(i))) return false;
+            if (!stacks_.fits(seats[i].log, i)) return false;
         return true;
     }
 

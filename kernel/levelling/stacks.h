@@ -22,13 +22,13 @@ class Stacks {
     const std::vector<PileLog> &pile() const { return pile_; }
     const std::vector<LogPlace> &places() const { return places_; }
     std::size_t tops() const { return tops_; } ///< how many running tops there are
+    Indices<PileLog> logs() const { return Indices<PileLog>(pile_.size()); }
 
-    bool fits(int log, int place) const {
-        return pile_[static_cast<std::size_t>(log)].length >= places_[static_cast<std::size_t>(place)].length;
+    bool fits(Index<PileLog> log, std::size_t place) const {
+        return pile_[log.at()].length >= places_[place].length;
     }
-    Excess excess(int place, const Seat &seat) const {
-        const Excess &e =
-            excess_[static_cast<std::size_t>(place) * pile_.size() + static_cast<std::size_t>(seat.log)];
+    Excess excess(std::size_t place, const Seat &seat) const {
+        const Excess &e = excess_[place * pile_.size() + seat.log.at()];
         return seat.butt == LogEnd::left ? e : Excess{e.right, e.left};
     }
     LevelErrors errors(const std::vector<Seat> &seats) const;

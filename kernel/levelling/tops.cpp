@@ -11,32 +11,32 @@ Tops::Tops(const Stacks &stacks, std::vector<Seat> seats)
     for (std::size_t i = 0; i < seats_.size(); ++i) {
         const LogPlace &place = stacks.places()[i];
         for (const bool right : {false, true}) {
-            const int top = right ? place.right_top : place.left_top;
-            if (top < 0) continue;
-            auto &rests = tops_[static_cast<std::size_t>(top)];
-            (right ? right_ : left_)[i] = {top, static_cast<int>(rests.size())};
-            rests.push_back({static_cast<int>(i), right, 0, 0});
+            const auto top = right ? place.right_top : place.left_top;
+            if (!top) continue;
+            auto &rests = tops_[*top];
+            (right ? right_ : left_)[i] = {top, rests.size()};
+            rests.push_back({i, right, 0, 0});
         }
     }
-    for (std::size_t top = 0; top < tops_.size(); ++top)
+    for (const auto top : tops_.indices())
         sum_up(top);
 }
 
 Excess Tops::change(std::size_t place, const Seat &seat) const {
-    const Excess now = stacks_->excess(static_cast<int>(place), seats_[place]);
-    const Excess then = stacks_->excess(static_cast<int>(place), seat);
+    const Excess now = stacks_->excess(place, seats_[place]);
+    const Excess then = stacks_->excess(place, seat);
     return {then.left - now.left, then.right - now.right};
 }
 
 /// A log laid anew moves all errors from its own up by as much: (e + by)^2 - e^2, summed.
 double Tops::growth_at(const At &at, double by) const {
-    if (at.top < 0) return 0;
+    if (!at.top) return 0;
     return 2 * by * rest(at).sum + rest(at).count * by * by;
 }
 
 /// What two changes to one top come to beyond each alone: 2 by_a by_b for every error over both.
 double Tops::together(const At &a, double by_a, const At &b, double by_b) const {
-    if (a.top < 0 || a.top != b.top) return 0;
+    if (!a.top || a.top != b.top) return 0;
     return 2 * by_a * by_b * std::min(rest(a).count, rest(b).count);
 }
 
@@ -54,14 +54,14 @@ double Tops::growth(std::size_t a, const Seat &seat_a, std::size_t b, const Seat
 void Tops::lay(std::size_t place, const Seat &seat) {
     seats_[place] = seat;
     for (const At &at : {left_[place], right_[place]})
-        if (at.top >= 0) sum_up(static_cast<std::size_t>(at.top));
+        if (at.top) sum_up(*at.top);
 }
 
-void Tops::sum_up(std::size_t top) {
+void Tops::sum_up(Index<RunningTop> top) {
     std::vector<Rest> &rests = tops_[top];
     double error = 0, squares = 0;
     for (Rest &r : rests) {
-        const Excess e = stacks_->excess(r.place, seats_[static_cast<std::size_t>(r.place)]);
+        const Excess e = stacks_->excess(r.place, seats_[r.place]);
         error += r.right ? e.right : e.left;
         r.sum = error, r.count = 1;
         squares += error * error;

@@ -20,32 +20,31 @@ class Tops {
     /// Lays the logs without asking.
     void lay(std::size_t place, const Seat &seat);
 
-    bool fits(int log, std::size_t place) const { return stacks_->fits(log, static_cast<int>(place)); }
+    bool fits(Index<PileLog> log, std::size_t place) const { return stacks_->fits(log, place); }
 
   private:
     /// One log's end on a running top: the sum of the errors from there up, and how many they are.
     struct Rest {
-        int place = 0;
+        std::size_t place = 0;
         bool right = false;
         double sum = 0, count = 0;
     };
     /// Where a log's end stands in a top; -1: it adds to none.
     struct At {
-        int top = -1, index = -1;
+        std::optional<Index<RunningTop>> top;
+        std::size_t index = 0;
     };
-    void sum_up(std::size_t top);
+    void sum_up(Index<RunningTop> top);
     Excess change(std::size_t place, const Seat &seat) const;
-    const Rest &rest(const At &at) const {
-        return tops_[static_cast<std::size_t>(at.top)][static_cast<std::size_t>(at.index)];
-    }
+    const Rest &rest(const At &at) const { return tops_[*at.top][at.index]; }
     double growth_at(const At &at, double by) const;
     double together(const At &a, double by_a, const At &b, double by_b) const;
 
     const Stacks *stacks_;
     std::vector<Seat> seats_;
-    std::vector<std::vector<Rest>> tops_; ///< from the foundation up
-    std::vector<At> left_, right_;        ///< by place
-    std::vector<double> squares_;         ///< by top
+    Indexed<std::vector<Rest>, RunningTop> tops_; ///< from the foundation up
+    std::vector<At> left_, right_;                ///< by place
+    Indexed<double, RunningTop> squares_;
     double total_ = 0;
 };
 

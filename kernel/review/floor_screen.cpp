@@ -165,19 +165,21 @@ class Screener {
 
     std::vector<TimberScreen> all() {
         std::vector<TimberScreen> screens;
-        for (std::size_t i = layout_.timbers.size(); i-- > 0;) // a carrier comes before what it carries
-            if (shell_.floors[static_cast<std::size_t>(layout_.timbers[i].floor)].live_load)
+        for (std::size_t k = layout_.timbers.size(); k-- > 0;) // a carrier comes before what it carries
+            if (const Index<Timber> i(k); floor_of(layout_.timbers[i]).live_load)
                 screens.push_back(screen(i));
         std::reverse(screens.begin(), screens.end());
         return screens;
     }
 
   private:
-    TimberScreen screen(std::size_t i) {
+    const Floor &floor_of(const Timber &timber) const { return shell_.floors[timber.floor.at()]; }
+
+    TimberScreen screen(Index<Timber> i) {
         const Timber &timber = layout_.timbers[i];
-        const Piece &piece = layout_.pieces[static_cast<std::size_t>(timber.piece)];
+        const Piece &piece = layout_.pieces[timber.piece];
         TimberScreen s = unloaded(piece);
-        s.timber = static_cast<int>(i);
+        s.timber = i;
         load(s, timber, piece, landed_[i].empty());
         for (const Landed &l : landed_[i])
             s.points.push_back({l.at, l.total});
@@ -198,7 +200,7 @@ class Screener {
 
     /// Beams and trimmers get theirs from what lies on them; a trimmer that carries nothing, from the boards.
     void load(TimberScreen &s, const Timber &timber, const Piece &piece, bool carries_none) const {
-        const Floor &floor = shell_.floors[static_cast<std::size_t>(timber.floor)];
+        const Floor &floor = floor_of(timber);
         const bool by_others = timber.use == TimberUse::beam || timber.use == TimberUse::trimmer;
         const double strip = by_others && !carries_none ? 0 : timber.load_width;
         s.live = *floor.live_load * n_per_mm2 * strip;
@@ -211,11 +213,11 @@ class Screener {
     }
 
     void hand_on(const Timber &timber, const Loaded &loaded) {
-        const auto land = [&](int carrier, double at, std::size_t support) {
-            if (carrier < 0) return;
+        const auto land = [&](std::optional<Index<Timber>> carrier, double at, std::size_t support) {
+            if (!carrier) return;
             Landed landed = loaded.on_support(support);
             landed.at = at;
-            landed_[static_cast<std::size_t>(carrier)].push_back(landed);
+            landed_[*carrier].push_back(landed);
         };
         land(timber.hold_from.carrier, timber.hold_from.reach, 0);
         for (std::size_t i = 0; i < timber.rests.size(); ++i)
@@ -226,7 +228,7 @@ class Screener {
     const Shell &shell_;
     const Layout &layout_;
     const Species &species_;
-    std::vector<std::vector<Landed>> landed_; ///< by timber
+    Indexed<std::vector<Landed>, Timber> landed_;
 };
 
 Said loads_of(const Shell &shell) {

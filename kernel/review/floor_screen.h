@@ -16,7 +16,7 @@ namespace roundlay {
 /// that of the next, which is not less than the NDS asks (3.2.1, from memory): clear span and half the
 /// bearing needed at each end.
 struct TimberScreen {
-    int timber = 0; ///< index into Layout::timbers
+    Index<Timber> timber;
     double span = 0;
     double width = 0, height = 0;
     double live = 0, total = 0; ///< even load, N/mm; total: with the dead load and its own weight

@@ -84,9 +84,9 @@ void check_thin_header(const Shell &shell, const Layout &layout, std::size_t ope
                        const OpeningFacts &facts, Findings &findings) {
     const Opening &o = shell.openings[opening];
     const double width = o.width.mm();
-    const double left = WoodOver(layout, layout.pieces[static_cast<std::size_t>(facts.header)], o).mm();
+    const double left = WoodOver(layout, layout.pieces[*facts.header], o).mm();
     if (left >= least_over_width * width - tolerance::weld) return;
-    const std::string &log = layout.pieces[static_cast<std::size_t>(facts.header)].tag;
+    const std::string &log = layout.pieces[*facts.header].tag;
     findings.push_back(
         {Weight::warning,
          "thin-header",
@@ -105,7 +105,7 @@ void check_thin_header(const Shell &shell, const Layout &layout, std::size_t ope
 
 bool bears(const Shell &shell, const Layout &layout, std::size_t opening, double least) {
     const OpeningFacts facts = opening_facts(shell, layout)[opening];
-    return facts.header < 0 || std::min(facts.runs_left, facts.runs_right) >= least - tolerance::weld;
+    return !facts.header || std::min(facts.runs_left, facts.runs_right) >= least - tolerance::weld;
 }
 
 /// The shell is laid out with the opening moved, by so much (to the right) and then further: told is where it
@@ -139,17 +139,17 @@ Findings review_headers(const Shell &shell, const Layout &layout, bool advises) 
         const OpeningFacts &f = facts[i];
         const double runs = std::min(f.runs_left, f.runs_right);
         const double least = trim_of(shell, shell.openings[i]).header_bearing.mm();
-        if (f.header >= 0) check_thin_header(shell, layout, i, f, findings);
-        if (f.header < 0 || runs >= least - tolerance::weld) continue;
+        if (f.header) check_thin_header(shell, layout, i, f, findings);
+        if (!f.header || runs >= least - tolerance::weld) continue;
         const bool left = f.runs_left < f.runs_right;
-        findings.push_back({Weight::warning, "header-bears-short", opening_place(shell, i),
-                            said("the log over it, %1, runs only %2 past its %3 jamb",
-                                 layout.pieces[static_cast<std::size_t>(f.header)].tag, in_mm(runs),
-                                 left ? said("left") : said("right")),
-                            advises ? std::optional(bearing_advice(shell, layout, i, least,
-                                                                   left ? least - runs : runs - least))
-                                    : std::nullopt,
-                            subject("opening", i, "from_left")});
+        findings.push_back(
+            {Weight::warning, "header-bears-short", opening_place(shell, i),
+             said("the log over it, %1, runs only %2 past its %3 jamb", layout.pieces[*f.header].tag,
+                  in_mm(runs), left ? said("left") : said("right")),
+             advises
+                 ? std::optional(bearing_advice(shell, layout, i, least, left ? least - runs : runs - least))
+                 : std::nullopt,
+             subject("opening", i, "from_left")});
     }
     return findings;
 }

@@ -16,9 +16,9 @@ namespace {
 
 class CornerLocks {
   public:
-    CornerLocks(const Shell &shell, const Layout &layout, int index, Findings &findings)
-        : shell_(shell), layout_(layout), index_(index),
-          corner_(layout.corners[static_cast<std::size_t>(index)]), findings_(findings) {}
+    CornerLocks(const Shell &shell, const Layout &layout, Index<CornerPlace> index, Findings &findings)
+        : shell_(shell), layout_(layout), index_(index), corner_(layout.corners[index]), findings_(findings) {
+    }
 
     void check() {
         if (corner_.kind == CornerKind::crossing) return; // both logs run on
@@ -34,7 +34,7 @@ class CornerLocks {
     /// Its own tail over that of the log below it, and that of the log above it over its own.
     void check_log(std::size_t i) {
         const OwnLog &own = shell_.own_logs[i];
-        const int w = wall_named(layout_, own.wall);
+        const Index<WallPlace> w = *wall_named(layout_, own.wall); // it reaches the corner
         const TailTop top = tail_top(notch_at(shell_, layout_, index_, w, own.round));
         for (const Piece &p : layout_.pieces) {
             if (!is_log_of(p, w) || p.round != own.round) continue;
@@ -44,7 +44,7 @@ class CornerLocks {
                 if (!other) continue;
                 const TailTop there = tail_top(notch_at(shell_, layout_, index_, other->wall, other->round));
                 const bool under = seam->side == Side::under;
-                if (!ends_here(under ? Index<WallPlace>(w) : other->wall) ||
+                if (!ends_here(under ? w : other->wall) ||
                     (under ? lock(top, there) : lock(there, top)) > tolerance::weld)
                     continue;
                 return say_loose(corner_place(corner_.name, own.wall, own.round), subject("log", i, "kind"));
@@ -60,7 +60,9 @@ class CornerLocks {
             giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, Bore>(nullptr)); // at no corner
     }
 
-    bool ends_here(int wall) const { return corner_.kind == CornerKind::corner || corner_.runs_on != wall; }
+    bool ends_here(Index<WallPlace> wall) const {
+        return corner_.kind == CornerKind::corner || corner_.runs_on != wall;
+    }
 
     const Piece *piece_of(const std::string &tag) const {
         const auto at = std::find_if(layout_.pieces.begin(), layout_.pieces.end(),
@@ -84,7 +86,7 @@ class CornerLocks {
 
     const Shell &shell_;
     const Layout &layout_;
-    int index_;
+    Index<CornerPlace> index_;
     const CornerPlace &corner_;
     Findings &findings_;
 };
@@ -92,7 +94,7 @@ class CornerLocks {
 } // namespace
 
 void check_locks(const Shell &shell, const Layout &layout, Findings &findings) {
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+    for (const auto c : layout.corners.indices())
         CornerLocks(shell, layout, c, findings).check();
 }
 

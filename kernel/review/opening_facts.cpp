@@ -28,19 +28,18 @@ Lying lying(const Layout &layout, const Piece &piece, double left, double right)
 }
 
 /// The nearest log of the opening's wall that spans it whole, over its top or under its sill.
-int spanning(const Layout &layout, const Opening &o, bool over) {
+std::optional<Index<Piece>> spanning(const Layout &layout, const Opening &o, bool over) {
     const double left = o.from_left.mm(), right = (o.from_left + o.width).mm(),
                  top = (o.sill + o.height).mm();
-    int best = -1;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    std::optional<Index<Piece>> best;
+    for (const auto i : layout.pieces.indices()) {
         const Piece &p = layout.pieces[i];
-        if (p.timber >= 0 || layout.walls[p.wall].name != o.wall) continue;
+        if (p.timber || layout.walls[p.wall].name != o.wall) continue;
         const Lying l = lying(layout, p, left, right);
         if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
         if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;
         const auto nearer = [&](const Lying &than) { return over ? l.high < than.high : l.low > than.low; };
-        if (best < 0 || nearer(lying(layout, layout.pieces[static_cast<std::size_t>(best)], left, right)))
-            best = static_cast<int>(i);
+        if (!best || nearer(lying(layout, layout.pieces[*best], left, right))) best = i;
     }
     return best;
 }
@@ -85,9 +84,9 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
         facts.name = name_of(shell, i);
         facts.header = spanning(layout, o, true);
         facts.sill = spanning(layout, o, false);
-        if (facts.header >= 0) {
+        if (facts.header) {
             const double left = o.from_left.mm(), right = left + o.width.mm();
-            const Lying l = lying(layout, layout.pieces[static_cast<std::size_t>(facts.header)], left, right);
+            const Lying l = lying(layout, layout.pieces[*facts.header], left, right);
             facts.runs_left = left - l.from;
             facts.runs_right = l.to - right;
         }

@@ -10,10 +10,9 @@ namespace roundlay {
 
 struct OpeningFacts {
     std::string name;
-    int header = -1,
-        sill = -1; ///< indices into Layout::pieces; -1: none, the opening stands on the foundation
-    double runs_left = 0, runs_right = 0; ///< how far the header log runs past the jambs, mm
-    double settle_space = 0;              ///< over the frame, mm; by a rule rounded up to what is printed
+    std::optional<Index<Piece>> header, sill; ///< none: the opening stands on the foundation
+    double runs_left = 0, runs_right = 0;     ///< how far the header log runs past the jambs, mm
+    double settle_space = 0;                  ///< over the frame, mm; by a rule rounded up to what is printed
     Said settle_basis; ///< one sentence: whose word it is, or the rule with why and its source;
                        ///< what the longest rule gives
 };

@@ -18,13 +18,13 @@ namespace roundlay {
 
 namespace {
 
-const std::string &tag(const Layout &layout, int piece) {
-    return layout.pieces[static_cast<std::size_t>(piece)].tag;
+const std::string &tag(const Layout &layout, Index<Piece> piece) {
+    return layout.pieces[piece].tag;
 }
 
 /// A timber whose pocket is closed at the top is warned of where it is laid out: it is not lowered but slid.
-bool slides_in(const Layout &layout, int piece) {
-    if (layout.pieces[static_cast<std::size_t>(piece)].timber < 0) return false;
+bool slides_in(const Layout &layout, Index<Piece> piece) {
+    if (!layout.pieces[piece].timber) return false;
     return std::any_of(layout.findings.begin(), layout.findings.end(), [&](const Finding &f) {
         const auto *timber = first_of<about::Timber>(f.about);
         return f.code == "pocket-closed" && timber != nullptr && timber->tag == tag(layout, piece);
@@ -32,19 +32,16 @@ bool slides_in(const Layout &layout, int piece) {
 }
 
 /// The statement that a piece comes from: its wall, partition or floor.
-std::string statement_of(const Shell &shell, const Layout &layout, int piece) {
-    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    if (p.timber >= 0)
-        return subject("floor",
-                       static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(p.timber)].floor),
-                       "name");
-    const auto w = static_cast<std::size_t>(p.wall), outside = shell.walls.size();
+std::string statement_of(const Shell &shell, const Layout &layout, Index<Piece> piece) {
+    const Piece &p = layout.pieces[piece];
+    if (p.timber) return subject("floor", layout.timbers[*p.timber].floor.at(), "name");
+    const std::size_t w = p.wall.at(), outside = shell.walls.size();
     return w < outside ? subject("wall", w, "name") : subject("partition", w - outside, "name");
 }
 
 /// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                KnownMeetings *known, Findings &findings) {
+void check_wood(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known,
+                Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies, known))
         findings.push_back(
             {Weight::error,
@@ -61,8 +58,8 @@ void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body
                                 said("it cannot be lowered into place past %1", tag(layout, b.by)),
                                 {},
                                 statement_of(shell, layout, b.piece)});
-    for (std::size_t m = 0; m < layout.models.size(); ++m) {
-        const int first = layout.models[m].pieces.front();
+    for (const auto m : layout.models.indices()) {
+        const Index<Piece> first = layout.models[m].pieces.front();
         if (!(bodies[m].volume > 0) || !is_closed(bodies[m].hewn))
             findings.push_back({Weight::error,
                                 "no-sound-wood",
@@ -73,12 +70,11 @@ void check_wood(const Shell &shell, const Layout &layout, const std::vector<Body
     }
 }
 
-void check_bores(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                 Findings &findings) {
+void check_bores(const Shell &shell, const Layout &layout, const Bodies &bodies, Findings &findings) {
     const bool scoped = shell.notch.kind == NotchKind::saddle; // there bores open in round surfaces
-    for (std::size_t m = 0; m < layout.models.size(); ++m) {
+    for (const auto m : layout.models.indices()) {
         if (scoped ? bodies[m].bores_apart : bodies[m].bores_clear) continue;
-        const int first = layout.models[m].pieces.front();
+        const Index<Piece> first = layout.models[m].pieces.front();
         const bool stated =
             std::ranges::any_of(bodies[m].bores, [](const Bore &b) { return b.use.has_value(); });
         findings.push_back({Weight::warning,
@@ -99,7 +95,7 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
         About place = round_place(own.wall, own.round);
         if (own.piece) place.push_back(about::Part{*own.piece});
         const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
-            return p.timber < 0 && p.round == own.round && p.number == own.piece.value_or(p.number) &&
+            return !p.timber && p.round == own.round && p.number == own.piece.value_or(p.number) &&
                    layout.walls[p.wall].name == own.wall;
         });
         if (!there) continue;
@@ -119,8 +115,7 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
 
 } // namespace
 
-Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                KnownMeetings *known) {
+Findings review(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
     Findings findings;
     check_wood(shell, layout, bodies, known, findings);
     check_bores(shell, layout, bodies, findings);

@@ -9,7 +9,7 @@ namespace roundlay {
 /// down, corners that do not lock, seams that lead water in, bores that run into something.
 /// bodies: one for each of layout.models. Heaviest first, then in wall order. known: of earlier reviews,
 /// where there is any.
-Findings review(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+Findings review(const Shell &shell, const Layout &layout, const Bodies &bodies,
                 KnownMeetings *known = nullptr);
 
 } // namespace roundlay

@@ -18,13 +18,12 @@ namespace roundlay {
 
 namespace {
 
-std::string tag(const Layout &layout, int piece) {
-    return layout.pieces[static_cast<std::size_t>(piece)].tag;
+std::string tag(const Layout &layout, Index<Piece> piece) {
+    return layout.pieces[piece].tag;
 }
 
 About place_of(const Layout &layout, const Timber &t) {
-    return {about::Floor{layout.floors[static_cast<std::size_t>(t.floor)].name},
-            about::Timber{t.use, tag(layout, t.piece)}};
+    return {about::Floor{layout.floors[t.floor].name}, about::Timber{t.use, tag(layout, t.piece)}};
 }
 
 /// What a person must state before spans are screened, and what is taken where it is not.
@@ -61,7 +60,7 @@ void check_notches(const Layout &layout, const Timber &t, Findings &findings) {
                                  "(IRC R502.8.1, second-hand), and "
                                  "local code decides",
                                  in_mm(limit), part),
-                            subject("floor", static_cast<std::size_t>(t.floor), "height")});
+                            subject("floor", t.floor.at(), "height")});
     };
     for (const TimberHold *hold : {&t.hold_from, &t.hold_to})
         told(hold->full - hold->height, notch_limits(hold->full).end_depth, said("an end of it"),
@@ -81,7 +80,7 @@ void check_bearings(const Layout &layout, Findings &findings) {
                             said("38 mm (1 1/2 in) is the least that codes ask for (Ontario Building Code; "
                                  "IRC R502.6, from memory), and local "
                                  "code decides"),
-                            subject("floor", static_cast<std::size_t>(t.floor), "bearing")});
+                            subject("floor", t.floor.at(), "bearing")});
     }
 }
 
@@ -100,7 +99,7 @@ std::pair<LengthAmount, LengthAmount> told_apart(UnitSystem units, double a, dou
 void check_deflections(const Shell &shell, const Layout &layout, const FloorScreen &screen,
                        Findings &findings) {
     for (const TimberScreen &s : screen.timbers) {
-        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+        const Timber &t = layout.timbers[s.timber];
         if (s.deflection <= s.span / deflection_limit) continue;
         const auto [bends, may] = told_apart(shell.units, s.deflection, s.span / deflection_limit);
         findings.push_back(
@@ -109,7 +108,7 @@ void check_deflections(const Shell &shell, const Layout &layout, const FloorScre
              said("a %1th part (IRC R301.7, from memory) is %2. A screen only: local code and a licensed "
                   "professional decide",
                   static_cast<int>(deflection_limit), may),
-             subject("floor", static_cast<std::size_t>(t.floor), "height")});
+             subject("floor", t.floor.at(), "height")});
     }
 }
 
@@ -134,29 +133,26 @@ const Piece *last_log_under(const Layout &layout, const Piece &timber, End end) 
     const auto log = std::ranges::find(layout.pieces, tag, &Piece::tag);
     if (log == layout.pieces.end()) return nullptr;
     const bool held = std::ranges::any_of(layout.pieces, [&](const Piece &p) {
-        return p.timber < 0 && p.wall == log->wall && p.round > log->round;
+        return !p.timber && p.wall == log->wall && p.round > log->round;
     });
     return held ? nullptr : &*log;
 }
 
 /// Where nothing but its own weight holds the timber down; nothing where something does.
 std::optional<Said> loose_on(const Layout &layout, const Timber &t, std::size_t support) {
-    const auto on = [&](int timber) {
-        return tag(layout, layout.timbers[static_cast<std::size_t>(timber)].piece);
-    };
+    const auto on = [&](Index<Timber> timber) { return tag(layout, layout.timbers[timber].piece); };
     const std::size_t last = t.rests.size() + 1;
     if (support > 0 && support < last) return said("its seat on %1", on(t.rests[support - 1].beam));
     const TimberHold &hold = support == 0 ? t.hold_from : t.hold_to;
-    if (hold.carrier >= 0) return said("its end in %1", on(hold.carrier));
-    const Piece *log = last_log_under(layout, layout.pieces[static_cast<std::size_t>(t.piece)],
-                                      support == 0 ? End::datum : End::far);
+    if (hold.carrier) return said("its end in %1", on(*hold.carrier));
+    const Piece *log = last_log_under(layout, layout.pieces[t.piece], support == 0 ? End::datum : End::far);
     return log ? std::optional(said("its end in %1", log->tag)) : std::nullopt;
 }
 
 void check_lifts(const Shell &shell, const Layout &layout, const FloorScreen &screen, Findings &findings) {
     for (const TimberScreen &s : screen.timbers)
         for (std::size_t k = 0; k < s.lifts.size(); ++k) {
-            const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+            const Timber &t = layout.timbers[s.timber];
             const auto where = s.lifts[k] > 0 ? loose_on(layout, t, k) : std::nullopt;
             if (!where) continue;
             findings.push_back(
@@ -166,22 +162,22 @@ void check_lifts(const Shell &shell, const Layout &layout, const FloorScreen &sc
                       *where, force(shell.units, s.lifts[k])),
                  said("tie it down there. Timbers that run on over their supports: statics, equation of "
                       "three moments, derived. A screen only: local code and a licensed professional decide"),
-                 subject("floor", static_cast<std::size_t>(t.floor), "live_load")});
+                 subject("floor", t.floor.at(), "live_load")});
         }
 }
 
 /// What pulls up on a log of a wall, in a floor: summed by floor, wall and round.
-using WallLifts = std::map<std::tuple<int, int, int>, double>;
+using WallLifts = std::map<std::tuple<Index<FloorPlace>, Index<WallPlace>, int>, double>;
 
 WallLifts lifts_on_walls(const Layout &layout, const FloorScreen &screen) {
     WallLifts all;
     for (const TimberScreen &s : screen.timbers) {
-        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
-        const auto &below = layout.pieces[static_cast<std::size_t>(t.piece)].below;
+        const Timber &t = layout.timbers[s.timber];
+        const auto &below = layout.pieces[t.piece].below;
         for (const End end : {End::datum, End::far}) {
             const bool datum = end == End::datum;
             const double lift = s.lifts.empty() ? 0 : datum ? s.lifts.front() : s.lifts.back();
-            if (lift <= 0 || (datum ? t.hold_from : t.hold_to).carrier >= 0) continue;
+            if (lift <= 0 || (datum ? t.hold_from : t.hold_to).carrier) continue;
             const auto log = std::ranges::find(layout.pieces, below.at(datum ? 0 : 1), &Piece::tag);
             if (log != layout.pieces.end()) all[{t.floor, log->wall, log->round}] += lift;
         }
@@ -190,41 +186,38 @@ WallLifts lifts_on_walls(const Layout &layout, const FloorScreen &screen) {
 }
 
 /// N, at least: what lies over that round in its wall.
-double weight_over(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies, int wall,
+double weight_over(const Shell &shell, const Layout &layout, const Bodies &bodies, Index<WallPlace> wall,
                    int round) {
     double volume = 0;
     for (const Piece &p : layout.pieces)
-        if (p.timber < 0 && p.wall == wall && p.round > round) volume += bodies[p.model].volume;
+        if (!p.timber && p.wall == wall && p.round > round) volume += bodies[p.model].volume;
     return weigh(volume, shell.wood).low_kg * newtons_per_kilogram;
 }
 
 /// Logs over a joist's end hold it down by their weight, if they are heavy enough; with none over it, see
 /// check_lifts.
-void check_walls_lifted(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
+void check_walls_lifted(const Shell &shell, const Layout &layout, const Bodies &bodies,
                         const FloorScreen &screen, Findings &findings) {
     for (const auto &[place, lift] : lifts_on_walls(layout, screen)) {
         const auto &[floor, wall, round] = place;
         const double weight = weight_over(shell, layout, bodies, wall, round);
         if (weight <= 0 || lift <= weight) continue;
-        const auto f = static_cast<std::size_t>(floor);
         findings.push_back(
             {Weight::warning,
              "wall-lifts",
-             {about::Floor{layout.floors[f].name}},
+             {about::Floor{layout.floors[floor].name}},
              said("its timbers' ends in wall %1 pull up with %2 in all where the load lies on the spans that "
                   "lift them, and the logs over them weigh %3 at least",
-                  layout.walls[static_cast<std::size_t>(wall)].name, force(shell.units, lift),
-                  force_at_least(shell.units, weight)),
+                  layout.walls[wall].name, force(shell.units, lift), force_at_least(shell.units, weight)),
              said("tie it down there. Timbers that run on over their supports: statics, equation of "
                   "three moments, derived. A screen only: local code and a licensed professional decide"),
-             subject("floor", f, "live_load")});
+             subject("floor", floor.at(), "live_load")});
     }
 }
 
 } // namespace
 
-void review_floors(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                   Findings &findings) {
+void review_floors(const Shell &shell, const Layout &layout, const Bodies &bodies, Findings &findings) {
     check_loads(shell, findings);
     for (const Timber &t : layout.timbers)
         check_notches(layout, t, findings);

@@ -10,7 +10,6 @@ namespace roundlay {
 
 void review_wood(const Shell &shell, Findings &findings);
 /// `bodies`: one for each of layout.models.
-void review_floors(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies,
-                   Findings &findings);
+void review_floors(const Shell &shell, const Layout &layout, const Bodies &bodies, Findings &findings);
 
 } // namespace roundlay

@@ -23,9 +23,9 @@ struct Weather {
 
 /// At an outside corner the weather is past both ends; at an inside corner the ends are indoors. At a tee it
 /// reaches the outside face of the wall that runs on, and indoors there is none.
-Weather weather_at(const Shell &shell, const CornerPlace &c, int own) {
+Weather weather_at(const Shell &shell, const CornerPlace &c, Index<WallPlace> own) {
     if (c.kind == CornerKind::corner) return {c.reentrant, !c.reentrant, !c.reentrant, c.reentrant};
-    if (c.kind == CornerKind::crossing || c.runs_on >= static_cast<int>(shell.walls.size())) return {};
+    if (c.kind == CornerKind::crossing || !c.runs_on || c.runs_on->at() >= shell.walls.size()) return {};
     return {false, own != c.runs_on, own == c.runs_on, false};
 }
 
@@ -39,18 +39,18 @@ std::vector<SeamEdge> seam_edges(double t_own, double t_other, double cosine, do
             {at(-a, b), at(-a, -b), w.inward_along}};
 }
 
-const WallPlace &wall(const Layout &layout, int index) {
-    return layout.walls[static_cast<std::size_t>(index)];
+const WallPlace &wall(const Layout &layout, Index<WallPlace> index) {
+    return layout.walls[index];
 }
 
 /// Whose tails lead water in, and along which log it runs.
 struct Leak {
-    int own = 0, crossing = 0;
+    Index<WallPlace> own, crossing;
     bool along_own = false;
 };
 
 std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const CornerPlace &c,
-                            const TailTop &top, int own, int other) {
+                            const TailTop &top, Index<WallPlace> own, Index<WallPlace> other) {
     const WallPlace &log = wall(layout, own), &crossing = wall(layout, other);
     const double cosine = -dot(log.frame.x, crossing.frame.x); // one of the two ends, the other starts
     const double sine = length(cross(log.frame.x, crossing.frame.x));
@@ -61,8 +61,8 @@ std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const Corn
     return Leak{own, other, r.edge == 3 || r.edge == 1};
 }
 
-std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, int corner) {
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, Index<CornerPlace> corner) {
+    const CornerPlace &c = layout.corners[corner];
     const NotchRule rule = notch_at(shell, layout, corner);
     if (rule.kind == NotchKind::saddle)
         return {}; // falls away from the middle of the lower log to both its sides
@@ -72,8 +72,9 @@ std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, int corner)
     return leaks;
 }
 
-CornerNotch notch_of_kind(const Shell &shell, const Layout &layout, int corner, NotchKind kind) {
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+CornerNotch notch_of_kind(const Shell &shell, const Layout &layout, Index<CornerPlace> corner,
+                          NotchKind kind) {
+    const CornerPlace &c = layout.corners[corner];
     CornerNotch own{wall(layout, c.ends).name, wall(layout, c.starts).name, notch_at(shell, layout, corner)};
     own.notch.kind = kind;
     return own;
@@ -102,13 +103,14 @@ Said way_of(const Layout &layout, const Leak &leak) {
 }
 
 /// Logs whose own notch leads water in at a corner that sheds it by its own rule.
-void check_own_notches(const Shell &shell, const Layout &layout, int corner, Findings &findings) {
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+void check_own_notches(const Shell &shell, const Layout &layout, Index<CornerPlace> corner,
+                       Findings &findings) {
+    const CornerPlace &c = layout.corners[corner];
     const NotchRule rule = notch_at(shell, layout, corner);
     if (rule.kind == NotchKind::saddle) return;
     for (const std::size_t i : own_notches_at(shell, layout, corner)) {
         const OwnLog &log = shell.own_logs[i];
-        const int own = wall_named(layout, log.wall), other = own == c.ends ? c.starts : c.ends;
+        const Index<WallPlace> own = *wall_named(layout, log.wall), other = own == c.ends ? c.starts : c.ends;
         const TailTop top = tail_top(notch_at(shell, layout, corner, own, log.round));
         const auto leak = leak_on(shell, layout, c, top, own, other);
         if (!leak || leak_on(shell, layout, c, tail_top(rule), own, other)) continue;
@@ -119,7 +121,7 @@ void check_own_notches(const Shell &shell, const Layout &layout, int corner, Fin
 }
 
 /// The dovetails that lead no water in there, the simpler one first.
-std::vector<CornerNotch> dry_notches(const Shell &shell, const Layout &layout, int corner) {
+std::vector<CornerNotch> dry_notches(const Shell &shell, const Layout &layout, Index<CornerPlace> corner) {
     std::vector<CornerNotch> dry;
     for (const NotchKind kind : {NotchKind::half_dovetail, NotchKind::full_dovetail}) {
         CornerNotch own = notch_of_kind(shell, layout, corner, kind);
@@ -133,8 +135,8 @@ std::ptrdiff_t warned(const Shell &shell, const Layout &layout) {
     Findings all = layout.findings;
     check_locks(shell, layout, all);
     std::ptrdiff_t leaks = 0;
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c) {
-        leaks += static_cast<std::ptrdiff_t>(leaks_at(shell, layout, c).size());
+    for (const auto c : layout.corners.indices()) {
+        leaks += std::ssize(leaks_at(shell, layout, c));
         check_own_notches(shell, layout, c, all);
     }
     return leaks +
@@ -142,7 +144,7 @@ std::ptrdiff_t warned(const Shell &shell, const Layout &layout) {
 }
 
 struct WetCorner {
-    int corner = 0;
+    Index<CornerPlace> corner;
     std::vector<Leak> leaks;
     std::vector<CornerNotch> dry;      ///< what would shed it
     std::optional<CornerNotch> advice; ///< which of these the shell takes
@@ -161,11 +163,11 @@ class Trial {
             if (w.dry.empty()) continue;
             w.advice = w.dry.front();
             all = with_notch(std::move(all), *w.advice);
-            mended += static_cast<std::ptrdiff_t>(w.leaks.size());
+            mended += std::ssize(w.leaks);
         }
         if (mended == 0 || takes(all, mended)) return;
         for (WetCorner &w : wet) {
-            const auto leaks = static_cast<std::ptrdiff_t>(w.leaks.size());
+            const auto leaks = std::ssize(w.leaks);
             const auto taken = std::find_if(w.dry.begin(), w.dry.end(), [&](const CornerNotch &n) {
                 return takes(with_notch(shell_, n), leaks);
             });
@@ -186,7 +188,7 @@ class Trial {
 
 std::vector<WetCorner> wet_corners(const Shell &shell, const Layout &layout) {
     std::vector<WetCorner> wet;
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+    for (const auto c : layout.corners.indices())
         if (auto leaks = leaks_at(shell, layout, c); !leaks.empty())
             wet.push_back({c, std::move(leaks), dry_notches(shell, layout, c), {}});
     if (!wet.empty()) Trial(shell, layout).advise(wet);
@@ -230,7 +232,7 @@ void check_water(const Shell &shell, const Layout &layout, Findings &findings) {
     for (const WetCorner &w : wet_corners(shell, layout))
         for (const Leak &leak : w.leaks)
             findings.push_back(finding_of(shell, layout, w, leak));
-    for (int c = 0; c < static_cast<int>(layout.corners.size()); ++c)
+    for (const auto c : layout.corners.indices())
         check_own_notches(shell, layout, c, findings);
 }
 

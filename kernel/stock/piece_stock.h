@@ -15,10 +15,10 @@ struct PieceStock {
 };
 
 /// mm3, one for each of Layout::models.
-std::vector<double> volumes_of(const std::vector<Body> &bodies);
+Indexed<double, Model> volumes_of(const Bodies &bodies);
 
 /// One for each of Layout::pieces. Throws std::logic_error where there is not one volume for each model.
-std::vector<PieceStock> stock_of_pieces(const Shell &shell, const Layout &layout,
-                                        const std::vector<double> &model_volumes);
+Indexed<PieceStock, Piece> stock_of_pieces(const Shell &shell, const Layout &layout,
+                                           const Indexed<double, Model> &model_volumes);
 
 } // namespace roundlay

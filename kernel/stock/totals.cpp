@@ -2,12 +2,12 @@
 
 namespace roundlay {
 
-Totals totals_of(const Layout &layout, const std::vector<PieceStock> &stock) {
+Totals totals_of(const Layout &layout, const Indexed<PieceStock, Piece> &stock) {
     Totals all;
     all.pieces = layout.pieces.size();
     all.models = layout.models.size();
     all.pegs = layout.pegs.size();
-    for (std::size_t i = 0; i < stock.size(); ++i) {
+    for (const auto i : stock.indices()) {
         const auto &[blank, volume, lifted] = stock[i];
         all.islands += layout.pieces[i].island ? 1U : 0U;
         all.blank_length += blank.length;
@@ -23,7 +23,7 @@ Totals totals_of(const Layout &layout, const std::vector<PieceStock> &stock) {
     return all;
 }
 
-Totals totals_of(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+Totals totals_of(const Shell &shell, const Layout &layout, const Bodies &bodies) {
     return totals_of(layout, stock_of_pieces(shell, layout, volumes_of(bodies)));
 }
 

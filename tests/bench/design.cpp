@@ -35,7 +35,7 @@ void time(const char *what, const std::function<bool()> &search) {
 void time_all(const char *name, const Shell &shell) {
     const Layout layout = lay_out(shell);
     std::printf("%s, %zu pieces\n", name, layout.pieces.size());
-    const double middle = layout.walls[0].length / 2;
+    const double middle = layout.walls.front().length / 2;
     const auto opening = [&](OpeningKind kind, double along) {
         return with_new_opening(shell, kind, "A", {along, {}}).placed.has_value();
     };

@@ -91,20 +91,17 @@ void hold_one(const Shell &shell, Drawn &drawn) {
     const bool two_floors =
         shell.floors.size() > 1; // they may be stated across each other: the review says so
     for (const Overlap &o : overlaps(layout, bodies))
-        if (!two_floors)
-            RC_FAIL(layout.pieces[static_cast<std::size_t>(o.a)].tag + " shares wood with " +
-                    layout.pieces[static_cast<std::size_t>(o.b)].tag);
+        if (!two_floors) RC_FAIL(layout.pieces[o.a].tag + " shares wood with " + layout.pieces[o.b].tag);
     const bool slid = test::has(layout.findings, "pocket-closed");
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(b.piece)];
-        const Piece &by = layout.pieces[static_cast<std::size_t>(b.by)];
-        const bool timber = piece.timber >= 0 || by.timber >= 0;
+        const Piece &piece = layout.pieces[b.piece];
+        const Piece &by = layout.pieces[b.by];
+        const bool timber = piece.timber || by.timber;
         if (!timber || (!two_floors && !slid)) RC_FAIL(piece.tag + " cannot be lowered past " + by.tag);
     }
-    for (std::size_t i = 0; i < bodies.size(); ++i)
+    for (const auto i : bodies.indices())
         if (!is_closed(bodies[i].hewn))
-            RC_FAIL(layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag +
-                    " is not closed");
+            RC_FAIL(layout.pieces[layout.models[i].pieces.front()].tag + " is not closed");
     count(shell, layout, drawn);
 }
 

@@ -67,7 +67,7 @@ Times time_own(const Shell &shell, int runs) {
     Layout layout = lay_out(shell);
     for (const Finding &f : layout.findings)
         if (f.weight == Weight::error) std::printf("%s\n", sentence_of(f, in_english(shell.units)).c_str());
-    std::vector<Body> bodies = bodies_of(layout);
+    Bodies bodies = bodies_of(layout);
     t.pieces = layout.pieces.size();
     t.models = layout.models.size();
     t.document = median(runs, [&] { read_document(text, "bench"); });
@@ -106,7 +106,8 @@ PlainTimes time_plain(const Shell &shell) {
             solids.push_back(build_plainly(piece));
     });
     for (std::size_t i = 0; i < solids.size(); ++i)
-        t.worst = std::max(t.worst, std::abs(volume(solids[i]) / body_of(layout.pieces[i]).volume - 1));
+        t.worst = std::max(t.worst,
+                           std::abs(volume(solids[i]) / body_of(layout.pieces[Index<Piece>(i)]).volume - 1));
     t.step = milliseconds([&] { bench::write_plain_step(layout, solids); });
     return t;
 }

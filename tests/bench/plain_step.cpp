@@ -43,8 +43,8 @@ std::size_t write_plain_step(const Layout &layout, const std::vector<Solid> &sol
     BRep_Builder builder;
     TopoDS_Compound all;
     builder.MakeCompound(all);
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
-        builder.Add(all, solids[i].shape().Moved(TopLoc_Location(placement(layout.pieces[i].frame))));
+    for (const auto i : layout.pieces.indices())
+        builder.Add(all, solids[i.at()].shape().Moved(TopLoc_Location(placement(layout.pieces[i].frame))));
     const std::filesystem::path path = std::filesystem::temp_directory_path() / "roundlay-bench-plain.step";
     const Hushed hushed;
     STEPControl_Writer writer;

@@ -57,7 +57,7 @@ std::size_t median_sheet(const std::vector<Sheet> &sheets) {
 int main() {
     const Shell shell = bench::house();
     const Layout layout = lay_out(shell);
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     const SheetOptions options;
 
     auto start = std::chrono::steady_clock::now();

@@ -37,7 +37,7 @@ void check_opening(const Shell &with, OpeningKind kind) {
     const Layout layout = lay_out(with);
     CHECK(!has_errors(layout.findings));
     const Opening &o = with.openings.back();
-    CHECK((o.sill + o.height).mm() < layout.heights[0].top);
+    CHECK((o.sill + o.height).mm() < layout.heights.front().top);
     CHECK(o.width.mm() >= 400);
     CHECK(o.height.mm() >= 140);
     CHECK((kind == OpeningKind::door) == (o.sill == Length()));
@@ -172,7 +172,7 @@ TEST_CASE("a beam is put beside a stair that lies in the middle of its floor") {
     const Fitted floored = with_fitting_floor(shell);
     REQUIRE(floored);
     const Layout layout = lay_out(*floored.shell);
-    const double middle = layout.floors[0].depth / 2;
+    const double middle = layout.floors.front().depth / 2;
     const auto stair = with_floor(*floored.shell, 0, [&](Floor &floor) {
         floor.openings = {
             {"stair", Length::mm(1000), Length::mm(middle - 500), Length::mm(900), Length::metres(1)}};

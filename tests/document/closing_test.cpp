@@ -45,7 +45,7 @@ TEST_CASE("Lengths that are left out close a plan that is not square") {
     CHECK(read.shell->walls[3].length.mm() == Approx(5000 - 8000 * std::tan(angle)).epsilon(1e-12));
     const Layout layout = lay_out(*read.shell);
     CHECK_FALSE(has_errors(layout.findings));
-    CHECK(layout.walls[2].length == Approx(8030.559));
+    CHECK(layout.walls[Index<WallPlace>(2)].length == Approx(8030.559));
 }
 
 TEST_CASE("One length that is left out closes a square plan, and three do not") {

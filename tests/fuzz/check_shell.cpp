@@ -26,9 +26,8 @@ Broken check_findings(const Findings &findings, const Shell &shell, const Layout
         for (const Language language : {Language::english, Language::french})
             if (!is_one_printed_line(sentence_of(f, {language, shell.units})))
                 return "a finding that cannot be printed: " + f.code;
-        for (const int piece : pieces_of(f, shell, layout))
-            if (piece < 0 || piece >= static_cast<int>(layout.pieces.size()))
-                return "a finding on no piece: " + f.code;
+        for (const Index<Piece> piece : pieces_of(f, shell, layout))
+            if (!layout.pieces.holds(piece)) return "a finding on no piece: " + f.code;
     }
     return std::nullopt;
 }
@@ -42,10 +41,10 @@ Broken check_layout(const Layout &layout) {
 }
 
 /// Where nothing is wrong with a shell, each piece is wood with a closed border.
-Broken check_bodies(const Layout &layout, const std::vector<Body> &bodies, const Findings &reviewed) {
+Broken check_bodies(const Layout &layout, const Bodies &bodies, const Findings &reviewed) {
     if (has_errors(reviewed)) return std::nullopt;
-    for (std::size_t i = 0; i < bodies.size(); ++i) {
-        const std::string &tag = layout.pieces[static_cast<std::size_t>(layout.models[i].pieces.front())].tag;
+    for (const auto i : bodies.indices()) {
+        const std::string &tag = layout.pieces[layout.models[i].pieces.front()].tag;
         if (!is_closed(bodies[i].hewn)) return "a body that is not closed: " + tag;
         if (!(bodies[i].volume > 0) || !std::isfinite(bodies[i].volume))
             return "a piece without wood: " + tag;
@@ -53,8 +52,8 @@ Broken check_bodies(const Layout &layout, const std::vector<Body> &bodies, const
     return std::nullopt;
 }
 
-void make_lists(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
-    std::vector<double> volumes;
+void make_lists(const Shell &shell, const Layout &layout, const Bodies &bodies) {
+    Indexed<double, Model> volumes;
     for (const Body &body : bodies)
         volumes.push_back(body.volume);
     const CutList list = collect_cut_list(shell, layout, volumes);
@@ -64,7 +63,7 @@ void make_lists(const Shell &shell, const Layout &layout, const std::vector<Body
     to_csv(floor_table(shell, layout));
 }
 
-void make_sheets(const Shell &shell, const Layout &layout, const std::vector<Body> &bodies) {
+void make_sheets(const Shell &shell, const Layout &layout, const Bodies &bodies) {
     const sheets::SheetOptions options;
     sheets::composed(sheets::whole_set(layout), {shell, layout, bodies, options});
     sheets::write_dxf(sheets::template_drawing(sheets::patterns_of(layout)));
@@ -77,7 +76,7 @@ Broken broken_shell(const Shell &shell, const FuzzDepth &depth) {
     if (auto broken = check_layout(layout)) return broken;
     if (auto broken = check_findings(layout.findings, shell, layout)) return broken;
     if (layout.pieces.empty() || layout.pieces.size() > depth.reviewed) return std::nullopt;
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     const Findings reviewed = review(shell, layout, bodies);
     if (auto broken = check_findings(reviewed, shell, layout)) return broken;
     if (auto broken = check_bodies(layout, bodies, reviewed)) return broken;

@@ -19,7 +19,7 @@ Piece blank(double length, double width, double height) {
 }
 
 Bore bore(double x, double z_from, double z_to, double d = 32) {
-    return {x, 100, z_from, z_to, d, 0, true, z_from <= 0};
+    return {x, 100, z_from, z_to, d, Index<Peg>(0), true, z_from <= 0};
 }
 
 } // namespace
@@ -145,24 +145,23 @@ TEST_CASE("Wood in a piece's way down is counted once, though several of its cel
         p.blank = {100, 100, i == 0 ? 100.0 : 90.0};
         p.frame = {{0, 0, i == 0 ? 100.0 : 0.0}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
         p.raise = i + 1; // the upper one was there first
-        p.model = i;
-        layout.pieces.push_back(p);
-        layout.models.push_back({{i}});
+        p.model = layout.models.next();
+        layout.models.push_back({{layout.pieces.push_back(p)}});
     }
-    std::vector<Body> bodies = bodies_of(layout);
-    const SplitCell low = split(bodies[1].cells[0], {{0, 0, 1}, 30}),
+    Bodies bodies = bodies_of(layout);
+    const SplitCell low = split(bodies[Index<Model>(1)].cells[0], {{0, 0, 1}, 30}),
                     high = split(low.outside, {{0, 0, 1}, 60});
-    bodies[1].cells = {low.inside, high.inside, high.outside};
+    bodies[Index<Model>(1)].cells = {low.inside, high.inside, high.outside};
     const std::vector<Blocked> blocked = blocked_on_the_way_down(layout, bodies);
     REQUIRE(blocked.size() == 1);
-    CHECK(blocked[0].piece == 1);
+    CHECK(blocked[0].piece == Index<Piece>(1));
     CHECK(blocked[0].volume == Approx(1e6));
 }
 
 TEST_CASE(
     "Pieces that differ in a notch running on past its corner, or in the kind of a cut, are no one model") {
     const auto models = [](const Cut &a, const Cut &b) {
-        std::vector<Piece> pieces;
+        Indexed<Piece> pieces;
         for (const Cut *cut : {&a, &b}) {
             Piece p;
             p.blank = {1000, 200, 200};

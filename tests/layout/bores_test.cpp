@@ -90,11 +90,11 @@ TEST_CASE("Each stated bore is marked in the rounds that it is stated for, and o
     std::vector<std::vector<int>> rounds;
     for (const PlacedBore &bore : placed) {
         rounds.emplace_back();
-        const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
-        const WallPlace &wall = layout.walls[static_cast<std::size_t>(bore.wall)];
+        const StatedBore &stated = shell.bores[bore.stated];
+        const WallPlace &wall = layout.walls[bore.wall];
         CHECK(wall.name == stated.wall);
         for (const BoredLog &log : bore.logs) {
-            const int round = layout.pieces[static_cast<std::size_t>(log.piece)].round;
+            const int round = layout.pieces[log.piece].round;
             rounds.back().push_back(round);
             const Vec3 foot = wall.frame.to_local(log.foot);
             CHECK(foot.x == Approx(stated.from_left.mm() + (round - stated.from_round) * stated.drift.mm()));

@@ -38,13 +38,13 @@ using OthersButSeams = Giving<int, FaceCut, BoxCut, PocketCut, CheekCut, RoundCu
 
 /// What there is in a shell, by what it is called.
 struct Things {
-    std::map<std::string, int, std::less<>> wall_of;          ///< by the tag of a log
-    std::map<std::string, const Piece *, std::less<>> pieces; ///< by their tags
+    std::map<std::string, Index<WallPlace>, std::less<>> wall_of; ///< by the tag of a log
+    std::map<std::string, const Piece *, std::less<>> pieces;     ///< by their tags
     std::set<std::string, std::less<>> timbers, openings, corners;
     Things(const Shell &shell, const Layout &layout) {
         for (const Piece &piece : layout.pieces) {
             pieces[piece.tag] = &piece;
-            if (piece.timber < 0)
+            if (!piece.timber)
                 wall_of[piece.tag] = piece.wall;
             else
                 timbers.insert(piece.tag);

@@ -23,8 +23,8 @@ using test::words;
 
 namespace {
 
-const WallPlace &wall(const Layout &layout, int index) {
-    return layout.walls[static_cast<std::size_t>(index)];
+const WallPlace &wall(const Layout &layout, Index<WallPlace> index) {
+    return layout.walls[index];
 }
 
 struct Heights {
@@ -56,11 +56,10 @@ double sine_between(const Layout &layout, const CornerPlace &c) {
 /// Where the walls' centre lines run between and beside the columns of wood at their meetings.
 double clear_length(const Layout &layout, const WallPlace &w) {
     const auto half = [&](const WallMeeting &m) {
-        return wall(layout, m.other).thickness / 2 /
-               sine_between(layout, layout.corners[static_cast<std::size_t>(m.corner)]);
+        return wall(layout, m.other).thickness / 2 / sine_between(layout, layout.corners[m.corner]);
     };
     const auto at = [&](const WallMeeting &m) {
-        const Vec2 c = layout.corners[static_cast<std::size_t>(m.corner)].centre;
+        const Vec2 c = layout.corners[m.corner].centre;
         return w.frame.to_local({c.x, c.y, 0}).x;
     };
     double sum =
@@ -93,15 +92,15 @@ double stated_volume(const Shell &shell, const Layout &layout) {
                column;
     for (const Peg &peg : layout.pegs)
         sum -= std::numbers::pi / 4 * peg.diameter * peg.diameter *
-               (layout.pieces[static_cast<std::size_t>(peg.upper)].blank.height +
-                shell.pegs.depth_below * layout.pieces[static_cast<std::size_t>(peg.lower)].blank.height);
+               (layout.pieces[peg.upper].blank.height +
+                shell.pegs.depth_below * layout.pieces[peg.lower].blank.height);
     return sum;
 }
 
 /// What ends run past the crossing wall, as stated for the log, else for its corner, else for the shell.
 double overhang_of(const Shell &shell, const Layout &layout, const Piece &p, bool left) {
     const WallPlace &w = wall(layout, p.wall);
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    const CornerPlace &c = layout.corners[left ? w.start_corner : w.end_corner];
     const std::string a = wall(layout, c.ends).name, b = wall(layout, c.starts).name;
     double overhang = shell.notch.overhang.mm();
     for (auto own = shell.corners.rbegin(); own != shell.corners.rend(); ++own)
@@ -180,15 +179,14 @@ void check_one(Drawn &drawn) {
     const Shell shell = test::any_family_shell();
     const Layout layout = lay_out(shell);
     drawn.thrown.discard_refused(layout.findings);
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     for (const Overlap &o : overlaps(layout, bodies))
-        RC_FAIL(layout.pieces[static_cast<std::size_t>(o.a)].tag + " and " +
-                layout.pieces[static_cast<std::size_t>(o.b)].tag + " share " + std::to_string(o.volume) +
-                " mm3\n" + sketch(shell));
+        RC_FAIL(layout.pieces[o.a].tag + " and " + layout.pieces[o.b].tag + " share " +
+                std::to_string(o.volume) + " mm3\n" + sketch(shell));
     RC_ASSERT(blocked_on_the_way_down(layout, bodies).empty());
     double sum = 0;
     for (const Piece &p : layout.pieces) {
-        const Body &body = bodies[static_cast<std::size_t>(p.model)];
+        const Body &body = bodies[p.model];
         RC_ASSERT(is_closed(body.hewn));
         RC_ASSERT(body.bores_clear);
         sum += body.volume;

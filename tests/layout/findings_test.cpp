@@ -289,7 +289,7 @@ TEST_CASE(
         INFO("expected " << c.code << " / " << c.place << " / " << c.fits << ", got:\n" << all);
         CHECK(said);
         REQUIRE_FALSE(layout.pieces.empty());
-        const std::vector<Body> bodies = bodies_of(layout);
+        const Bodies bodies = bodies_of(layout);
         for (const Body &body : bodies)
             CHECK(is_closed(body.hewn));
         CHECK(overlaps(layout, bodies).empty());
@@ -302,8 +302,8 @@ TEST_CASE("A finding is of the pieces that it names, not of those whose tags are
     const Layout layout = lay_out(shell);
     const auto named = [&](const About &about) {
         std::string tags;
-        for (const int i : pieces_of({Weight::warning, "x", about, {}, {}, ""}, shell, layout))
-            tags += layout.pieces[static_cast<std::size_t>(i)].tag + " ";
+        for (const Index<Piece> i : pieces_of({Weight::warning, "x", about, {}, {}, ""}, shell, layout))
+            tags += layout.pieces[i].tag + " ";
         return tags;
     };
     CHECK(named({about::Piece{"BA-02-1"}}) == "BA-02-1 ");
@@ -326,8 +326,8 @@ TEST_CASE(
         std::set<std::string> named, found;
         for (const Amount &amount : f.what.amounts)
             if (const auto *name = std::get_if<std::string>(&amount.value())) named.insert(*name);
-        for (const int i : pieces_of(f, shell, layout))
-            found.insert(layout.pieces[static_cast<std::size_t>(i)].tag);
+        for (const Index<Piece> i : pieces_of(f, shell, layout))
+            found.insert(layout.pieces[i].tag);
         CHECK(found.size() == 2);
         CHECK(found == named);
     }
@@ -347,8 +347,8 @@ TEST_CASE("A finding about an opening is of the logs that it cuts, also where it
                               {},
                               "opening[" + std::to_string(opening) + "].height"};
         std::string tags;
-        for (const int i : pieces_of(finding, shell, layout))
-            tags += layout.pieces[static_cast<std::size_t>(i)].tag + " ";
+        for (const Index<Piece> i : pieces_of(finding, shell, layout))
+            tags += layout.pieces[i].tag + " ";
         return tags;
     };
     // Rounds of 230 mm: the third is parted by each window, left and right of it.

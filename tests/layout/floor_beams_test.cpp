@@ -84,7 +84,7 @@ TEST_CASE("A tapered joist has a seat for each beam that it runs over, and names
     shell.floors[0].beams = {beam(1200, 150), beam(2300, 150)};
     const Layout layout = laid(shell);
     for (const Timber &t : timbers(layout, TimberUse::joist)) {
-        const std::vector<BoxCut> cut = seats(layout.pieces[static_cast<std::size_t>(t.piece)]);
+        const std::vector<BoxCut> cut = seats(layout.pieces[t.piece]);
         REQUIRE(cut.size() == 2);
         CHECK(cut[0].opening == "G-B01");
         CHECK(cut[0].box.low.x == Approx(80 + 1200 - 75));
@@ -97,7 +97,7 @@ TEST_CASE("The side faces of a tapered joist are planes with unit normals, even 
     const Layout layout = laid(tapered());
     int seen = 0;
     for (const Timber &t : timbers(layout, TimberUse::joist)) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(t.piece)];
+        const Piece &p = layout.pieces[t.piece];
         for (const Cut &cut : p.cuts) {
             const auto *face = std::get_if<FaceCut>(&cut);
             if (!face || face->face == LogFace::under) continue;
@@ -123,11 +123,11 @@ TEST_CASE("A trimmed joist past an opening lies on the beam that is under it, no
         REQUIRE(t.rests.size() == 1);
         const bool past = t.from.y > 0; // from the trimmer's side at 2200
         (past ? behind : before)++;
-        const Timber &under = layout.timbers[static_cast<std::size_t>(t.rests[0].beam)];
+        const Timber &under = layout.timbers[t.rests[0].beam];
         CHECK(under.use == TimberUse::beam);
         CHECK(under.from.y == Approx(past ? 2800 : 1000));
         CHECK(t.rests[0].at == Approx(past ? 600 : 1000));
-        CHECK(layout.pieces[static_cast<std::size_t>(t.piece)].below.back() == (past ? "G-B02" : "G-B01"));
+        CHECK(layout.pieces[t.piece].below.back() == (past ? "G-B02" : "G-B01"));
     }
     CHECK(before == 2);
     CHECK(behind == 2);

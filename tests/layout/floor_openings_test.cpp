@@ -34,7 +34,7 @@ TEST_CASE("An opening in the room's right corner is trimmed as one in the left")
         CHECK(all[0].from.x == Approx(from_left)); // between the joist's side and the wall's face
         CHECK(all[0].to.x == Approx(from_left + 1400));
         CHECK(all[0].from.y == Approx(1200 + 50));
-        return layout.pieces[static_cast<std::size_t>(all[0].piece)];
+        return layout.pieces[all[0].piece];
     };
     const Piece left = trimmer(0), right = trimmer(4600 - 1400);
     // 80 mm lie in the wall, and of the joist 100 mm wide 0.4 are let in

@@ -35,7 +35,7 @@ double volume_of(const Layout &layout) {
     const auto bodies = bodies_of(layout);
     double sum = 0;
     for (const Piece &p : layout.pieces)
-        sum += bodies[static_cast<std::size_t>(p.model)].volume;
+        sum += bodies[p.model].volume;
     return sum;
 }
 
@@ -122,8 +122,7 @@ TEST_CASE("Joists of tapered logs turn about, or turn their butts toward the lon
     const auto butts = [](const Layout &layout) {
         std::string turned;
         for (const Timber &t : layout.timbers)
-            if (t.use == TimberUse::joist)
-                turned += layout.pieces[static_cast<std::size_t>(t.piece)].butt_at_datum ? "d" : "f";
+            if (t.use == TimberUse::joist) turned += layout.pieces[t.piece].butt_at_datum ? "d" : "f";
         return turned;
     };
     const Layout alternating = laid(shell);
@@ -388,13 +387,13 @@ TEST_CASE("A draw-bore draws toward the log's nearer end") {
     shell.pegs.draw = Length::mm(4);
     const Layout layout = laid(shell);
     int seen = 0;
-    for (std::size_t k = 0; k < layout.pegs.size(); ++k) {
+    for (const auto k : layout.pegs.indices()) {
         const Peg &peg = layout.pegs[k];
-        const Piece &upper = layout.pieces[static_cast<std::size_t>(peg.upper)];
-        const Piece &lower = layout.pieces[static_cast<std::size_t>(peg.lower)];
+        const Piece &upper = layout.pieces[peg.upper];
+        const Piece &lower = layout.pieces[peg.lower];
         const auto hole = [&](const Piece &p) {
             for (const Cut &cut : p.cuts)
-                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == static_cast<int>(k))
+                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == k)
                     return p.frame.to_world({b->x, b->y, 0});
             return Vec3{};
         };
@@ -426,21 +425,17 @@ void check_one(Drawn &drawn) {
     drawn.thrown.discard_refused(layout.findings);
     const auto bodies = bodies_of(layout);
     for (const Overlap &o : overlaps(layout, bodies)) {
-        const Piece &a = layout.pieces[static_cast<std::size_t>(o.a)],
-                    &b = layout.pieces[static_cast<std::size_t>(o.b)];
-        if (a.timber >= 0 && b.timber >= 0 && shell.floors.size() > 1)
-            RC_DISCARD("two floors cross each other");
+        const Piece &a = layout.pieces[o.a], &b = layout.pieces[o.b];
+        if (a.timber && b.timber && shell.floors.size() > 1) RC_DISCARD("two floors cross each other");
         RC_FAIL(a.tag + " and " + b.tag + " share " + std::to_string(o.volume) + "\n" +
                 write_document(shell));
     }
     const bool closed = has(layout.findings, "pocket-closed");
     drawn.closed += closed;
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(b.piece)],
-                    &by = layout.pieces[static_cast<std::size_t>(b.by)];
-        if (shell.floors.size() > 1 && (p.timber >= 0 || by.timber >= 0)) continue;
-        if (!closed || p.timber < 0)
-            RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
+        const Piece &p = layout.pieces[b.piece], &by = layout.pieces[b.by];
+        if (shell.floors.size() > 1 && (p.timber || by.timber)) continue;
+        if (!closed || !p.timber) RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
     }
     for (const Body &body : bodies)
         RC_ASSERT(is_closed(body.hewn));

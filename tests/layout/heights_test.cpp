@@ -120,7 +120,7 @@ TEST_CASE("A staggered top leaves every second wall half a round higher") {
     Shell shell = test::plain_shell();
     shell.rounds.top = TopRule::staggered;
     const Layout layout = lay_out(shell);
-    CHECK(layout.heights[1].top - layout.heights[0].top == Approx(115));
+    CHECK(layout.heights[Index<WallPlace>(1)].top - layout.heights.front().top == Approx(115));
 }
 
 TEST_CASE("The tail family's locks") {

@@ -36,12 +36,12 @@ double stated_volume(const Shell &shell, const Layout &layout) {
     const int count = *shell.rounds.count;
     const bool level = shell.rounds.top == TopRule::level;
     double sum = 0;
-    for (std::size_t w = 0; w < layout.walls.size(); ++w) {
+    for (const auto w : layout.walls.indices()) {
         const WallPlace &wall = layout.walls[w];
-        const auto &start = layout.corners[static_cast<std::size_t>(wall.start_corner)];
-        const auto &end = layout.corners[static_cast<std::size_t>(wall.end_corner)];
-        const double t_start = thickness_of(shell, static_cast<std::size_t>(start.ends));
-        const double t_end = thickness_of(shell, static_cast<std::size_t>(end.starts));
+        const auto &start = layout.corners[wall.start_corner];
+        const auto &end = layout.corners[wall.end_corner];
+        const double t_start = thickness_of(shell, start.ends.at());
+        const double t_end = thickness_of(shell, end.starts.at());
         const double between = wall.length - (start.reentrant ? 0 : t_start) - (end.reentrant ? 0 : t_end);
         // Lows and highs of the wall's logs.
         std::vector<std::pair<double, double>> logs;
@@ -66,8 +66,8 @@ double stated_volume(const Shell &shell, const Layout &layout) {
         }
     }
     for (const CornerPlace &c : layout.corners) {
-        const double ta = thickness_of(shell, static_cast<std::size_t>(c.ends));
-        const double tb = thickness_of(shell, static_cast<std::size_t>(c.starts));
+        const double ta = thickness_of(shell, c.ends.at());
+        const double tb = thickness_of(shell, c.starts.at());
         sum += ta * tb * (level ? count * pitch - gap : (count + 0.5) * pitch - gap);
     }
     // Overhanging ends keep the full section; a half log that butts has none. Counted from the pieces' ends.
@@ -76,15 +76,14 @@ double stated_volume(const Shell &shell, const Layout &layout) {
             if (e->kind == EndKind::corner) {
                 const auto corner = std::find_if(layout.corners.begin(), layout.corners.end(),
                                                  [&](const CornerPlace &c) { return c.name == e->at; });
-                const std::size_t other =
-                    static_cast<std::size_t>(corner->ends == p.wall ? corner->starts : corner->ends);
+                const std::size_t other = (corner->ends == p.wall ? corner->starts : corner->ends).at();
                 const double end_run = e == &p.datum ? e->shoulder : p.blank.length - e->shoulder;
                 sum += p.blank.width * p.blank.height * (end_run - thickness_of(shell, other));
             }
     for (const Peg &peg : layout.pegs)
         sum -= std::numbers::pi / 4 * peg.diameter * peg.diameter *
-               (layout.pieces[static_cast<std::size_t>(peg.upper)].blank.height +
-                shell.pegs.depth_below * layout.pieces[static_cast<std::size_t>(peg.lower)].blank.height);
+               (layout.pieces[peg.upper].blank.height +
+                shell.pegs.depth_below * layout.pieces[peg.lower].blank.height);
     return sum;
 }
 
@@ -98,7 +97,7 @@ bool hold_for(Shell (*draw)(), int &laid, test::ThrownAway &thrown) {
         const Shell shell = draw();
         const Layout layout = lay_out(shell);
         thrown.discard_refused(layout.findings);
-        const std::vector<Body> bodies = bodies_of(layout);
+        const Bodies bodies = bodies_of(layout);
 
         const auto shared = overlaps(layout, bodies);
         RC_ASSERT(shared.empty());
@@ -107,7 +106,7 @@ bool hold_for(Shell (*draw)(), int &laid, test::ThrownAway &thrown) {
 
         double sum = 0;
         for (const Piece &p : layout.pieces) {
-            const Body &body = bodies[static_cast<std::size_t>(p.model)];
+            const Body &body = bodies[p.model];
             RC_ASSERT(is_closed(body.hewn));
             RC_ASSERT(body.bores_clear);
             sum += body.volume;
@@ -143,7 +142,7 @@ TEST_CASE("A piece lowered by a millimetre is found to overlap") { // the check 
     const Layout good = lay_out(test::plain_shell());
     REQUIRE_FALSE(has_errors(good.findings));
     Layout bad = good;
-    bad.pieces[5].frame.origin.z -= 1;
+    bad.pieces[Index<Piece>(5)].frame.origin.z -= 1;
     CHECK(overlaps(good, bodies_of(good)).empty());
     CHECK_FALSE(overlaps(bad, bodies_of(bad)).empty());
 }
@@ -162,7 +161,7 @@ TEST_CASE("Tags are unique and equal shells give equal layouts") {
         tags.insert(p.tag);
     CHECK(tags.size() == a.pieces.size());
     REQUIRE(a.pieces.size() == b.pieces.size());
-    for (std::size_t i = 0; i < a.pieces.size(); ++i)
+    for (const auto i : a.pieces.indices())
         CHECK(a.pieces[i].tag == b.pieces[i].tag);
 }
 
@@ -182,7 +181,7 @@ TEST_CASE("An opening that ends within a log's taper leaves no wood that runs ou
     REQUIRE_FALSE(has_errors(layout.findings));
     int first = 0;
     for (const Piece &p : layout.pieces)
-        first += p.wall == 0 && p.round == 1;
+        first += p.wall == Index<WallPlace>(0) && p.round == 1;
     CHECK(first == 2);
     CHECK(overlaps(layout, bodies_of(layout)).empty());
 }

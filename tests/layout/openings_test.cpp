@@ -21,7 +21,7 @@ TEST_CASE("An opening takes what dips into it of a log whose underside falls alo
     const Layout layout = lay_out(shell);
     const auto cuts = [&](double sill, double top) {
         shell.openings = {test::window("A", 1000, sill, 2000, top - sill)};
-        return cuts_of(shell, layout, layout, 0, course);
+        return cuts_of(shell, layout, layout, Index<WallPlace>(0), course);
     };
     CHECK(cuts(100, 223).empty());
     const std::vector<OpeningCut> dips = cuts(100, 226);

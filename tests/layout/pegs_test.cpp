@@ -19,9 +19,9 @@ using namespace roundlay;
 namespace {
 
 /// Fastening places of a log on its bearers in wall x: pegs and locked corners.
-std::vector<double> places(const Layout &layout, int piece) {
+std::vector<double> places(const Layout &layout, Index<Piece> piece) {
     std::vector<double> xs;
-    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
+    const Piece &p = layout.pieces[piece];
     for (const Peg &peg : layout.pegs)
         if (peg.upper == piece) xs.push_back(p.frame.to_local(peg.top).x);
     for (const PieceEnd *e : {&p.datum, &p.far})
@@ -49,10 +49,10 @@ TEST_CASE("A log is held in at least three places never more than 1800 mm apart"
         const Layout layout = long_wall(length);
         CHECK_FALSE(test::has(layout.findings, "pegs-far-apart"));
         REQUIRE_FALSE(has_errors(layout.findings));
-        for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+        for (const auto i : layout.pieces.indices()) {
             if (layout.pieces[i].round == 1) continue; // sill logs lie on the foundation
             if (layout.pieces[i].log != LogKind::full) continue;
-            const std::vector<double> xs = places(layout, static_cast<int>(i));
+            const std::vector<double> xs = places(layout, i);
             INFO(layout.pieces[i].tag << " of " << length);
             CHECK(xs.size() >= 3);
             for (std::size_t k = 1; k < xs.size(); ++k)
@@ -72,10 +72,10 @@ TEST_CASE("Logs whose corners do not lock have their three places in pegs") { //
     shell.walls = rectangle_plan(Length::mm(2600), Length::mm(2400));
     shell.notch.kind = NotchKind::square_lap;
     const Layout layout = lay_out(shell);
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    for (const auto i : layout.pieces.indices()) {
         if (layout.pieces[i].round == 1) continue;
-        const auto pegs = std::count_if(layout.pegs.begin(), layout.pegs.end(),
-                                        [&](const Peg &p) { return p.upper == static_cast<int>(i); });
+        const auto pegs =
+            std::count_if(layout.pegs.begin(), layout.pegs.end(), [&](const Peg &p) { return p.upper == i; });
         INFO(layout.pieces[i].tag);
         CHECK(pegs >= 3);
     }
@@ -144,8 +144,8 @@ TEST_CASE("A jamb's groove is taken off the end that a peg keeps its distance fr
         const Layout layout = lay_out(shell);
         double nearest = HUGE_VAL;
         for (const Peg &peg : layout.pegs)
-            for (const int i : {peg.upper, peg.lower}) {
-                const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
+            for (const Index<Piece> i : {peg.upper, peg.lower}) {
+                const Piece &p = layout.pieces[i];
                 const double x = p.frame.to_local(peg.top).x;
                 if (p.datum.kind == EndKind::jamb) nearest = std::min(nearest, x);
                 if (p.far.kind == EndKind::jamb) nearest = std::min(nearest, p.blank.length - x);
@@ -188,8 +188,8 @@ TEST_CASE("A peg runs through one log and half into the next") { // common pract
     const Layout layout = lay_out(test::plain_shell());
     REQUIRE_FALSE(layout.pegs.empty());
     for (const Peg &peg : layout.pegs) {
-        const Piece &upper = layout.pieces[static_cast<std::size_t>(peg.upper)];
-        const Piece &lower = layout.pieces[static_cast<std::size_t>(peg.lower)];
+        const Piece &upper = layout.pieces[peg.upper];
+        const Piece &lower = layout.pieces[peg.lower];
         CHECK(peg.length == Approx(upper.blank.height + 20 + lower.blank.height / 2));
         CHECK(upper.wall == lower.wall);
         CHECK(upper.round == lower.round + 1);
@@ -198,14 +198,14 @@ TEST_CASE("A peg runs through one log and half into the next") { // common pract
 
 TEST_CASE("Both logs of a peg are bored at the same place") {
     const Layout layout = lay_out(test::plain_shell());
-    std::map<int, std::vector<Vec3>> bored;
+    std::map<std::optional<Index<Peg>>, std::vector<Vec3>> bored;
     for (const Piece &p : layout.pieces)
         for (const Cut &cut : p.cuts)
             if (const auto *b = std::get_if<Bore>(&cut))
                 bored[b->peg].push_back(p.frame.to_world({b->x, b->y, 0}));
-    for (std::size_t i = 0; i < layout.pegs.size(); ++i) {
-        REQUIRE(bored[static_cast<int>(i)].size() == 2);
-        for (const Vec3 &at : bored[static_cast<int>(i)]) {
+    for (const auto i : layout.pegs.indices()) {
+        REQUIRE(bored[i].size() == 2);
+        for (const Vec3 &at : bored[i]) {
             CHECK(at.x == Approx(layout.pegs[i].top.x).margin(1e-9));
             CHECK(at.y == Approx(layout.pegs[i].top.y).margin(1e-9));
         }
@@ -256,10 +256,10 @@ TEST_CASE("An island is held by three pegs a joint, or it is said that it is not
         UNSCOPED_INFO(test::message(f));
     REQUIRE_FALSE(has_errors(layout.findings));
     int islands = 0;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    for (const auto i : layout.pieces.indices()) {
         if (!layout.pieces[i].island) continue;
         ++islands;
-        CHECK(places(layout, static_cast<int>(i)).size() == 3);
+        CHECK(places(layout, i).size() == 3);
     }
     CHECK(islands == 2);
     CHECK_FALSE(test::has(layout.findings, "held-in-few-places"));

@@ -18,7 +18,7 @@ using namespace roundlay::test;
 namespace {
 
 const Piece &first_of(const Layout &layout, const Model &model) {
-    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+    return layout.pieces[model.pieces.front()];
 }
 
 double farthest_apart(const PieceShape &a, const PieceShape &b) {
@@ -31,11 +31,11 @@ double farthest_apart(const PieceShape &a, const PieceShape &b) {
 /// Two models that nobody could tell apart, by their first pieces; empty where there are none.
 std::string parted(const Layout &layout) {
     constexpr double seen = 1e-4; // mm
-    std::vector<PieceShape> shapes;
+    Indexed<PieceShape, Model> shapes;
     for (const Model &model : layout.models)
         shapes.push_back(shape_as_made(first_of(layout, model)));
-    for (std::size_t i = 0; i < shapes.size(); ++i)
-        for (std::size_t j = 0; j < i; ++j)
+    for (const auto j : shapes.indices())
+        for (const auto i : shapes.after(j))
             if (shapes[i].kinds == shapes[j].kinds && farthest_apart(shapes[i], shapes[j]) < seen)
                 return first_of(layout, layout.models[j]).tag + " and " +
                        first_of(layout, layout.models[i]).tag;
@@ -47,8 +47,8 @@ std::string codes_apart(const Layout &layout) {
     std::string apart;
     for (const Model &model : layout.models) {
         std::set<std::uint32_t> codes;
-        for (const int piece : model.pieces)
-            codes.insert(digest_of(shape_of_wood(layout.pieces[static_cast<std::size_t>(piece)])));
+        for (const Index<Piece> piece : model.pieces)
+            codes.insert(digest_of(shape_of_wood(layout.pieces[piece])));
         if (codes.size() > 1) apart += " " + first_of(layout, model).tag;
     }
     return apart;

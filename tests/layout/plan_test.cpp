@@ -28,8 +28,8 @@ TEST_CASE("Outside and inside corners of an L are told apart") {
     REQUIRE(layout.corners.size() == 6);
     CHECK(std::count_if(layout.corners.begin(), layout.corners.end(),
                         [](const CornerPlace &c) { return c.reentrant; }) == 1);
-    CHECK(layout.corners[2].name == "CD");
-    CHECK(layout.corners[2].reentrant);
+    CHECK(layout.corners[Index<CornerPlace>(2)].name == "CD");
+    CHECK(layout.corners[Index<CornerPlace>(2)].reentrant);
 }
 
 TEST_CASE("What is left of a side is written as a person would state it") {
@@ -45,7 +45,8 @@ TEST_CASE("What is left of a side is written as a person would state it") {
 TEST_CASE("At an inside corner the logs pass through the other wall and show indoors") {
     const Layout layout = with_plan(l_plan(mm(9000), mm(7000), mm(4000), mm(3000)));
     for (const Piece &p : layout.pieces)
-        if (p.wall == 2 && p.log == LogKind::full) // wall C, 5000 long, runs 200 past corner CD
+        if (p.wall == Index<WallPlace>(2) &&
+            p.log == LogKind::full) // wall C, 5000 long, runs 200 past corner CD
             CHECK(p.blank.length == Approx(5000 + 200));
 }
 
@@ -91,15 +92,15 @@ TEST_CASE("An edit in one wall leaves the tags of the others alone") {
     shell.openings.push_back(window);
     const Layout after = lay_out(shell);
     REQUIRE_FALSE(has_errors(after.findings));
-    const auto tags = [](const Layout &layout, int wall) {
+    const auto tags = [](const Layout &layout, Index<WallPlace> wall) {
         std::vector<std::string> all;
         for (const Piece &p : layout.pieces)
             if (p.wall == wall) all.push_back(p.tag);
         return all;
     };
-    for (const int wall : {1, 2, 3})
+    for (const auto wall : before.walls.after(Index<WallPlace>(0)))
         CHECK(tags(before, wall) == tags(after, wall));
-    CHECK(tags(after, 0).size() > tags(before, 0).size());
+    CHECK(tags(after, Index<WallPlace>(0)).size() > tags(before, Index<WallPlace>(0)).size());
 }
 
 TEST_CASE("A partition between walls at 45 degrees to the compass ends square, last digits or not") {
@@ -115,7 +116,7 @@ TEST_CASE("A partition between walls at 45 degrees to the compass ends square, l
     const Layout layout = lay_out(shell);
     int pieces = 0;
     for (const Piece &p : layout.pieces) {
-        if (layout.walls[static_cast<std::size_t>(p.wall)].name != "P") continue;
+        if (layout.walls[p.wall].name != "P") continue;
         ++pieces;
         for (const Cut &cut : p.cuts)
             CHECK_FALSE(std::holds_alternative<FaceCut>(cut));

@@ -47,7 +47,7 @@ template <typename F> double integral(F f, double a, double b, int n = 2000) {
 }
 
 bool sound(const Layout &layout) {
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     const bool closed = std::all_of(bodies.begin(), bodies.end(),
                                     [](const Body &b) { return is_closed(b.hewn) && b.volume > 0; });
     return closed && overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
@@ -160,10 +160,10 @@ TEST_CASE("A saddle with cheeks takes the crossing log's surface between them an
 
 TEST_CASE("Round logs are peeled where nothing else is stated") {
     Shell shell = test::round_shell();
-    CHECK(lay_out(shell).pieces.at(0).finish == Finish::peeled);
+    CHECK(lay_out(shell).pieces.front().finish == Finish::peeled);
     shell.logs.finish = Finish::hewn;
-    CHECK(lay_out(shell).pieces.at(0).finish == Finish::hewn);
-    CHECK(lay_out(test::plain_shell()).pieces.at(0).finish == Finish::hewn);
+    CHECK(lay_out(shell).pieces.front().finish == Finish::hewn);
+    CHECK(lay_out(test::plain_shell()).pieces.front().finish == Finish::hewn);
 }
 
 TEST_CASE("A small house of round logs is laid out: every log over those it lies on") {

@@ -113,7 +113,7 @@ TEST_CASE("A peg of round logs is as long as from top to top and half of the low
     const Layout layout = lay_out(test::round_shell());
     int pegs = 0;
     for (const Peg &peg : layout.pegs) {
-        const int round = layout.pieces[static_cast<std::size_t>(peg.upper)].round;
+        const int round = layout.pieces[peg.upper].round;
         if (round < 3 || round > 4) continue; // half logs at the bottom and level tops
         CHECK(peg.length == Approx(210 + 210 / 2.0));
         ++pegs;

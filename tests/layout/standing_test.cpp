@@ -29,14 +29,14 @@ struct Tops {
     int logs = 0;
 };
 
-std::map<int, Tops> tops_of_wood(const Layout &layout) {
-    std::map<int, Tops> tops;
+std::map<Index<WallPlace>, Tops> tops_of_wood(const Layout &layout) {
+    std::map<Index<WallPlace>, Tops> tops;
     const auto bodies = bodies_of(layout);
     for (const Piece &p : layout.pieces) {
-        if (p.timber >= 0) continue;
+        if (p.timber) continue;
         Tops &t = tops[p.wall];
         t.logs = std::max(t.logs, p.round);
-        for (const Vec3 v : bodies[static_cast<std::size_t>(p.model)].hewn.vertices)
+        for (const Vec3 v : bodies[p.model].hewn.vertices)
             t.highest = std::max(t.highest, p.frame.to_world(v).z);
     }
     return tops;

@@ -34,10 +34,10 @@ double bores_in(const Layout &layout) {
 }
 
 /// Hewn wood, bores filled in again.
-double wood_of(const Layout &layout, const std::vector<Body> &bodies) {
+double wood_of(const Layout &layout, const Bodies &bodies) {
     double sum = bores_in(layout);
     for (const Piece &p : layout.pieces)
-        sum += bodies[static_cast<std::size_t>(p.model)].volume;
+        sum += bodies[p.model].volume;
     return sum;
 }
 
@@ -45,17 +45,17 @@ double wood_of(const Layout &layout, const std::vector<Body> &bodies) {
 double wood_in(const Layout &layout, const FoundationStep &s) {
     const Cell box =
         box_cell({{s.from_left.mm(), -1000, -1000}, {(s.from_left + s.width).mm(), 2000, s.rise.mm()}});
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     double sum = 0;
     for (const Piece &p : layout.pieces)
-        if (p.wall == 0)
-            for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+        if (p.wall == Index<WallPlace>(0))
+            for (const Cell &cell : bodies[p.model].cells)
                 sum += common_volume(moved(cell, p.frame), box); // wall A's frame is the world's
     return sum;
 }
 
 bool sound(const Layout &layout) {
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     const bool closed = std::all_of(bodies.begin(), bodies.end(), [](const Body &b) {
         return is_closed(b.hewn) && b.bores_clear && b.volume > 0;
     });
@@ -111,9 +111,9 @@ TEST_CASE("A step that takes in a corner is stated by both walls, and the lowest
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(sound(layout));
     const Cell under = box_cell({{3000, -1000, -1000}, {6000, 2500, 230}});
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     for (const Piece &p : layout.pieces)
-        for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+        for (const Cell &cell : bodies[p.model].cells)
             CHECK(common_volume(moved(cell, p.frame), under) == 0);
 }
 
@@ -124,8 +124,8 @@ TEST_CASE("A wall that stands wholly higher starts with logs of its own height, 
     INFO(words(layout.findings));
     REQUIRE_FALSE(has_errors(layout.findings));
     CHECK(sound(layout));
-    const auto first =
-        std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.wall == 1; });
+    const auto first = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                    [](const Piece &p) { return p.wall == Index<WallPlace>(1); });
     CHECK(first->frame.origin.z == Approx(230)); // level, without a cut of its own
     CHECK(first->blank.height == Approx(115 - 20));
 }
@@ -192,7 +192,7 @@ TEST_CASE("Random shells on stepped foundations keep their wood and can be raise
         if (shell.steps.size() == 1) RC_ASSERT(std::abs(lost - wood_in(on_flat, shell.steps[0])) < 1);
         double lowest_allowed = 0;
         for (const Piece &p : on_steps.pieces) {
-            const Box3 box = bounds(bodies_of(on_steps)[static_cast<std::size_t>(p.model)].hewn);
+            const Box3 box = bounds(bodies_of(on_steps)[p.model].hewn);
             lowest_allowed = std::min(lowest_allowed, box.low.z + p.frame.origin.z);
         }
         RC_ASSERT(lowest_allowed > -1e-9);
@@ -246,10 +246,10 @@ TEST_CASE("A step that takes in a slanting corner carries the logs out to their 
     CHECK(layout.steps[0].to >= 3200);
     CHECK(layout.steps[1].from <= -200);
     const Cell under = box_cell({{1500, -500, -500}, {4000, 200, 300}});
-    const std::vector<Body> bodies = bodies_of(layout);
+    const Bodies bodies = bodies_of(layout);
     double wood = 0;
     for (const Piece &p : layout.pieces)
-        for (const Cell &cell : bodies[static_cast<std::size_t>(p.model)].cells)
+        for (const Cell &cell : bodies[p.model].cells)
             wood += common_volume(moved(cell, p.frame), under);
     CHECK(wood == 0);
 }

@@ -93,7 +93,7 @@ std::string smaller_than(const Stock &stock, const Piece &piece) {
 std::string wrong_stock(const Layout &layout) {
     std::string wrong;
     for (const Model &model : layout.models) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+        const Piece &piece = layout.pieces[model.pieces.front()];
         const Stock stock = stock_of(piece);
         wrong += outside_of(stock, piece) + slack_of(stock, piece);
     }

@@ -32,7 +32,8 @@ std::vector<LogPlace> places(int walls, int rounds, double length) {
     std::vector<LogPlace> all;
     for (int round = 1; round <= rounds; ++round)
         for (int wall = 0; wall < walls; ++wall)
-            all.push_back({wall, round, length, round == 1 && wall % 2 ? 0.5 : 1, 2 * wall, 2 * wall + 1});
+            all.push_back({Index<WallPlace>(wall), round, length, round == 1 && wall % 2 ? 0.5 : 1,
+                           Index<RunningTop>(2 * wall), Index<RunningTop>(2 * wall + 1)});
     return all;
 }
 
@@ -51,7 +52,7 @@ double brute_force(const std::vector<PileLog> &pile, const std::vector<LogPlace>
                     log.butt_height + (log.tip_height - log.butt_height) * all[i].length / log.length;
                 const double ends[2] = {log.butt_height, tip};
                 for (int end = 0; end < 2; ++end) {
-                    double &e = top[all[i].wall][end];
+                    double &e = top[all[i].wall.at()][end];
                     e += all[i].share * (ends[(turned >> i & 1) ? 1 - end : end] - log_height);
                     squares += e * e;
                 }
@@ -63,11 +64,11 @@ double brute_force(const std::vector<PileLog> &pile, const std::vector<LogPlace>
 }
 
 void check_is_an_arrangement(const std::vector<PileLog> &pile, const Levelled &l, const Arrangement &a) {
-    std::vector<int> used;
+    std::vector<Index<PileLog>> used;
     RC_ASSERT(a.seats.size() == l.places.size());
     for (std::size_t i = 0; i < a.seats.size(); ++i) {
         used.push_back(a.seats[i].log);
-        RC_ASSERT(pile[static_cast<std::size_t>(a.seats[i].log)].length >= l.places[i].length);
+        RC_ASSERT(pile[a.seats[i].log.at()].length >= l.places[i].length);
     }
     std::sort(used.begin(), used.end());
     RC_ASSERT(std::adjacent_find(used.begin(), used.end()) == used.end());
@@ -188,7 +189,7 @@ std::vector<PileLog> any_length(int count) {
 
 /// A half log too thin for a tail stands between the walls.
 double length_of(const Layout &layout, const LogPlace &place) {
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(place.wall)];
+    const WallPlace &wall = layout.walls[place.wall];
     const bool between = place.share < 1;
     return wall.length - (between ? 2 * wall.thickness : 0);
 }
@@ -301,7 +302,7 @@ bool any_parting_goes(const std::vector<std::vector<double>> &rounds, const std:
 
 /// Lengths of the pieces of each round of each wall.
 std::vector<std::vector<double>> pieces_by_round(const Layout &layout) {
-    std::map<std::pair<int, int>, std::vector<double>> rounds;
+    std::map<std::pair<int, Index<WallPlace>>, std::vector<double>> rounds;
     for (const Piece &p : layout.pieces)
         rounds[{p.round, p.wall}].push_back(p.blank.length);
     std::vector<std::vector<double>> all;
@@ -355,9 +356,11 @@ TEST_CASE("The best arrangement is found beside openings too") {
     CHECK(rc::check([] {
         std::vector<LogPlace> all;
         for (int round = 1; round <= 2; ++round) {
-            all.push_back({0, round, 2000, 1, 0, -1, 1, 1, 3, 0});
-            all.push_back({0, round, 500, 1, 2, 3, 2, 2, 3, 0});
-            all.push_back({0, round, 2000, 1, -1, 1, 3, 3, 3, 0});
+            const Index<WallPlace> wall;
+            const Index<RunningTop> left(0), right(1), island_left(2), island_right(3);
+            all.push_back({wall, round, 2000, 1, left, {}, 1, 1, 3, 0});
+            all.push_back({wall, round, 500, 1, island_left, island_right, 2, 2, 3, 0});
+            all.push_back({wall, round, 2000, 1, {}, right, 3, 3, 3, 0});
         }
         all.resize(static_cast<std::size_t>(*rc::gen::inRange(2, 6)));
         const auto pile = any_pile(all.size(), 6000);
@@ -376,11 +379,11 @@ TEST_CASE("The best arrangement is found beside openings too") {
                     double ends[2] = {log.butt_height, log.butt_height + (log.tip_height - log.butt_height) *
                                                                              all[i].length / log.length};
                     if (turned >> i & 1) std::swap(ends[0], ends[1]);
-                    const int tops[2] = {all[i].left_top, all[i].right_top};
+                    const std::optional<Index<RunningTop>> tops[2] = {all[i].left_top, all[i].right_top};
                     for (int end = 0; end < 2; ++end)
-                        if (tops[end] >= 0)
-                            top[tops[end]] += ends[end] - l.log_height,
-                                squares += top[tops[end]] * top[tops[end]];
+                        if (tops[end])
+                            top[tops[end]->at()] += ends[end] - l.log_height,
+                                squares += top[tops[end]->at()] * top[tops[end]->at()];
                 }
                 least = std::min(least, squares);
             }

@@ -30,7 +30,8 @@ std::vector<LogPlace> places_in(const Shell &shell, const std::vector<PileLog> &
 std::vector<LogPlace> one_wall(const std::vector<double> &lengths) {
     std::vector<LogPlace> all;
     for (std::size_t i = 0; i < lengths.size(); ++i)
-        all.push_back({0, static_cast<int>(i) + 1, lengths[i], 1, 0, 1});
+        all.push_back({Index<WallPlace>(0), count_of(all) + 1, lengths[i], 1, Index<RunningTop>(0),
+                       Index<RunningTop>(1)});
     return all;
 }
 
@@ -40,8 +41,8 @@ TEST_CASE("Every wall has two tops of its own, one at either end") {
     std::vector<PileLog> pile;
     add(pile, 18, even_log(5200, 230));
     for (const LogPlace &place : places_in(test::plain_shell(), pile)) {
-        CHECK(place.left_top == 2 * place.wall);
-        CHECK(place.right_top == 2 * place.wall + 1);
+        CHECK(place.left_top == Index<RunningTop>(2 * place.wall.at()));
+        CHECK(place.right_top == Index<RunningTop>(2 * place.wall.at() + 1));
     }
 }
 
@@ -53,14 +54,15 @@ TEST_CASE("Logs between two windows lie on one another, and their errors add up"
     add(pile, 30, even_log(1200, 230));
     std::vector<LogPlace> islands;
     for (const LogPlace &place : places_in(shell, pile))
-        if (place.wall == 0 && place.first_piece == 2 && place.last_piece == 2) islands.push_back(place);
+        if (place.wall.at() == 0 && place.first_piece == 2 && place.last_piece == 2) islands.push_back(place);
     REQUIRE(islands.size() >= 2);
     for (const LogPlace &place : islands) {
         CHECK(place.length == Approx(1100));
         CHECK(place.left_top == islands[0].left_top);
         CHECK(place.right_top == islands[0].right_top);
-        CHECK(place.left_top >= 8); // the four walls' own come first
-        CHECK(place.right_top == place.left_top + 1);
+        REQUIRE(place.left_top);
+        CHECK(place.left_top->at() >= 8); // the four walls' own come first
+        CHECK(place.right_top == Index<RunningTop>(place.left_top->at() + 1));
     }
 }
 
@@ -77,7 +79,7 @@ TEST_CASE("Of two rounds that the pile cannot both give in one, the longer is pa
     for (const LogPlace &place : places_in(shell, pile)) {
         if (place.pieces < 2) continue;
         const bool whole = place.first_piece != place.last_piece;
-        CHECK(place.wall == (whole ? 0 : 2));
+        CHECK(place.wall.at() == (whole ? 0 : 2));
         ++(whole ? in_one : parted);
     }
     CHECK(in_one == 2);
@@ -100,10 +102,10 @@ TEST_CASE("Where logs as they come are too short for what is left, the longest t
             pile.insert(pile.end(), {even_log(7000, 230), even_log(4000, 230)});
         }
         const auto levelled = std::get<Levelled>(level_logs(pile, one_wall(lengths)));
-        std::vector<int> used;
+        std::vector<Index<PileLog>> used;
         for (std::size_t i = 0; i < lengths.size(); ++i) {
             used.push_back(levelled.before.seats[i].log);
-            CHECK(pile[static_cast<std::size_t>(used.back())].length == lengths[i] + 1000);
+            CHECK(pile[used.back().at()].length == lengths[i] + 1000);
         }
         std::ranges::sort(used);
         CHECK(std::ranges::adjacent_find(used) == used.end());
@@ -118,13 +120,13 @@ TEST_CASE("No log that is left over would make the wall more level in the place 
     pile.push_back(even_log(6000, 180));
     const std::vector<LogPlace> places = one_wall(std::vector<double>(24, 6000));
     const auto levelled = std::get<Levelled>(level_logs(pile, places));
-    std::vector<int> spare;
-    for (int log = 0; log < static_cast<int>(pile.size()); ++log)
+    std::vector<Index<PileLog>> spare;
+    for (const auto log : Indices<PileLog>(pile.size()))
         if (std::ranges::none_of(levelled.after.seats, [&](const Seat &s) { return s.log == log; }))
             spare.push_back(log);
     REQUIRE(spare.size() == 2);
     for (std::size_t place = 0; place < places.size(); ++place)
-        for (const int log : spare) {
+        for (const Index<PileLog> log : spare) {
             std::vector<Seat> seats = levelled.after.seats;
             seats[place].log = log;
             CHECK(arranged(pile, places, seats, levelled.log_height).squares >=
@@ -144,7 +146,7 @@ TEST_CASE("A log that is left over is taken where it leaves no sliver over a win
     add(pile, 4, even_log(5200, 222));
     Levelled l = std::get<Levelled>(level_logs(pile, places_in(shell, pile)));
     for (const Seat &seat : l.after.seats)
-        REQUIRE(seat.log < 18);
+        REQUIRE(seat.log.at() < 18);
     shun_slivers(shell, pile, l);
     CHECK(l.slivers_of_most_level == 1);
     CHECK(l.slivers == 0);

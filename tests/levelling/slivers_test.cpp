@@ -23,11 +23,10 @@ std::vector<LogPlace> places_in(const Shell &shell, const std::vector<PileLog> &
 
 /// Each log once, and long enough.
 bool is_an_arrangement(const std::vector<PileLog> &pile, const Levelled &l) {
-    std::set<int> used;
+    std::set<Index<PileLog>> used;
     for (std::size_t i = 0; i < l.after.seats.size(); ++i) {
-        const int log = l.after.seats[i].log;
-        if (!used.insert(log).second || pile[static_cast<std::size_t>(log)].length < l.places[i].length)
-            return false;
+        const Index<PileLog> log = l.after.seats[i].log;
+        if (!used.insert(log).second || pile[log.at()].length < l.places[i].length) return false;
     }
     return used.size() == l.places.size();
 }

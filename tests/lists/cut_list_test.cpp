@@ -22,7 +22,7 @@ namespace {
 
 struct Collected {
     Layout layout;
-    std::vector<double> volumes;
+    Indexed<double, Model> volumes;
     CutList list;
 };
 
@@ -30,8 +30,7 @@ Collected collect(const Shell &shell) {
     Collected all;
     all.layout = lay_out(shell);
     for (const Model &model : all.layout.models)
-        all.volumes.push_back(
-            body_of(all.layout.pieces[static_cast<std::size_t>(model.pieces.front())]).volume);
+        all.volumes.push_back(body_of(all.layout.pieces[model.pieces.front()]).volume);
     all.list = collect_cut_list(shell, all.layout, all.volumes);
     return all;
 }
@@ -59,7 +58,7 @@ TEST_CASE("every tag stands in the cut list once, and what is equal is listed on
         CHECK(count == 1);
     REQUIRE(all.list.pieces.size() == all.layout.pieces.size());
     for (std::size_t i = 0; i < all.list.pieces.size(); ++i)
-        CHECK(all.list.pieces[i].tag == all.layout.pieces[i].tag);
+        CHECK(all.list.pieces[i].tag == all.layout.pieces[Index<Piece>(i)].tag);
 }
 
 TEST_CASE("weights are the volume times the density of the shell's wood") {
@@ -99,7 +98,7 @@ TEST_CASE("a stick that leans is listed to a tenth of a millimetre, and never sm
     CHECK(rc::check([&] {
         const Collected all = collect(test::any_tapered_shell());
         for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
-            const Stock stock = stock_of(all.layout.pieces[i]);
+            const Stock stock = stock_of(all.layout.pieces[Index<Piece>(i)]);
             leaning += stock.lean != 0 ? 1 : 0;
             const double listed = all.list.pieces[i].stick.blank.height;
             RC_ASSERT(listed > stock.size.height - 1e-5);

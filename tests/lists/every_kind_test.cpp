@@ -25,14 +25,14 @@ namespace {
 struct Listed {
     Shell shell;
     Layout layout;
-    std::vector<Body> bodies;
+    Bodies bodies;
     CutList list;
 };
 
 Listed listed(const Shell &shell) {
     Listed all{shell, lay_out(shell), {}, {}};
     all.bodies = bodies_of(all.layout);
-    std::vector<double> volumes;
+    Indexed<double, Model> volumes;
     for (const Body &body : all.bodies)
         volumes.push_back(body.volume);
     all.list = collect_cut_list(shell, all.layout, volumes);
@@ -47,7 +47,7 @@ bool holds(const Cell &cell, Vec3 p, double room) {
 /// Is there wood of the piece at that place of the world?
 bool has_wood(const Listed &all, const Piece &piece, Vec3 world) {
     const Vec3 p = piece.frame.to_local(world);
-    const auto &cells = all.bodies[static_cast<std::size_t>(piece.model)].cells;
+    const auto &cells = all.bodies[piece.model].cells;
     return std::any_of(cells.begin(), cells.end(), [&](const Cell &c) { return holds(c, p, 1e-6); });
 }
 
@@ -74,11 +74,11 @@ std::string wrong_neighbours(const Listed &all) {
 std::string wrong_sizes(const Listed &all) {
     std::string wrong;
     for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
-        const Piece &piece = all.layout.pieces[i];
+        const Piece &piece = all.layout.pieces[Index<Piece>(i)];
         const Blank &blank = all.list.pieces[i].stick.blank;
         const Frame lies = stock_of(piece).frame;
         Vec3 low{1e9, 1e9, 1e9}, high{-1e9, -1e9, -1e9};
-        for (const Vec3 &v : all.bodies[static_cast<std::size_t>(piece.model)].hewn.vertices) {
+        for (const Vec3 &v : all.bodies[piece.model].hewn.vertices) {
             const Vec3 p = lies.to_local(v);
             low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
             high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
@@ -101,7 +101,7 @@ std::string wrong_sizes(const Listed &all) {
 std::string counted_bores(const Listed &all) {
     std::string wrong;
     for (std::size_t i = 0; i < all.list.pieces.size(); ++i) {
-        const auto &cuts = all.layout.pieces[i].cuts;
+        const auto &cuts = all.layout.pieces[Index<Piece>(i)].cuts;
         const auto bores = std::count_if(cuts.begin(), cuts.end(),
                                          [](const Cut &c) { return std::holds_alternative<Bore>(c); });
         long said = 0;
@@ -117,13 +117,13 @@ std::string counted_bores(const Listed &all) {
 /// middles.
 std::string wrong_pegs(const Listed &all) {
     std::string wrong;
-    for (std::size_t i = 0; i < all.layout.pegs.size(); ++i) {
+    for (const auto i : all.layout.pegs.indices()) {
         const Peg &peg = all.layout.pegs[i];
         double low = 1e300, high = -1e300;
-        for (const int index : {peg.upper, peg.lower}) {
-            const Piece &piece = all.layout.pieces[static_cast<std::size_t>(index)];
+        for (const Index<Piece> index : {peg.upper, peg.lower}) {
+            const Piece &piece = all.layout.pieces[index];
             for (const Cut &cut : piece.cuts)
-                if (const Bore *bore = std::get_if<Bore>(&cut); bore && bore->peg == static_cast<int>(i)) {
+                if (const Bore *bore = std::get_if<Bore>(&cut); bore && bore->peg == i) {
                     low = std::min(low, piece.frame.origin.z + bore->z_from);
                     high = std::max(high, piece.frame.origin.z + bore->z_to);
                 }
@@ -141,10 +141,10 @@ std::string wrong_headers(const Listed &all) {
     std::string wrong;
     const auto facts = opening_facts(all.shell, all.layout);
     for (std::size_t i = 0; i < facts.size(); ++i) {
-        if (facts[i].header < 0) continue;
+        if (!facts[i].header) continue;
         const Opening &o = all.shell.openings[i];
-        const Piece &header = all.layout.pieces[static_cast<std::size_t>(facts[i].header)];
-        const WallPlace &wall = all.layout.walls[static_cast<std::size_t>(header.wall)];
+        const Piece &header = all.layout.pieces[*facts[i].header];
+        const WallPlace &wall = all.layout.walls[header.wall];
         const double left = o.from_left.mm(), right = left + o.width.mm(),
                      top = header.frame.origin.z + header.blank.height,
                      low = std::max((o.sill + o.height).mm(), header.frame.origin.z),

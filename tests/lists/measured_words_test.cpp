@@ -161,7 +161,7 @@ TEST_CASE("boxes, pockets and bores of tapered logs are measured from faces that
         ++laid;
         tapered += tapers(layout) ? 1 : 0;
         for (const Model &model : layout.models) {
-            const Piece &piece = layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+            const Piece &piece = layout.pieces[model.pieces.front()];
             for (const Cut &cut : piece.cuts) {
                 boxes += std::holds_alternative<BoxCut>(cut) ? 1 : 0;
                 pockets += std::holds_alternative<PocketCut>(cut) ? 1 : 0;

@@ -19,9 +19,9 @@ namespace {
 
 CutList list_of(const Shell &shell) {
     const Layout layout = lay_out(shell);
-    std::vector<double> volumes;
+    Indexed<double, Model> volumes;
     for (const Model &model : layout.models)
-        volumes.push_back(body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]).volume);
+        volumes.push_back(body_of(layout.pieces[model.pieces.front()]).volume);
     return collect_cut_list(shell, layout, volumes);
 }
 

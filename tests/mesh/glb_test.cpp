@@ -138,7 +138,7 @@ TEST_CASE("Written geometry is in metres, closed by volume, with bounds and unit
     const auto shell = by_hand::small_shell();
     const ReadGlb glb = read(write_glb(shell.layout, shell.bodies));
     const Json &primitive = glb.json["meshes"][node(glb, "A-01-1")["mesh"].get<int>()]["primitives"][0];
-    const double expected = volume(mesh_of(shell.bodies[0])) * 1e-9;
+    const double expected = volume(mesh_of(shell.bodies.front())) * 1e-9;
     CHECK(volume_of(glb, primitive) == Approx(expected).epsilon(1e-5)); // single precision
     const int positions = primitive["attributes"]["POSITION"], normals = primitive["attributes"]["NORMAL"];
     const Json &accessor = glb.json["accessors"][positions];
@@ -159,11 +159,11 @@ TEST_CASE("A node puts its piece where the layout does, with Y up") {
     auto shell = by_hand::small_shell();
     // Frames turned every way, not only upright ones.
     const double third = 1.0 / 3, two = 2.0 / 3;
-    shell.layout.pieces[1].frame = {
+    shell.layout.pieces[Index<Piece>(1)].frame = {
         {100, -200, 300}, {two, two, third}, {-two, third, two}, {third, -two, two}};
-    shell.layout.pieces[2].frame = {{0, 0, 0}, {-1, 0, 0}, {0, -1, 0}, {0, 0, 1}};
-    shell.layout.pieces[3].frame = {{0, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, 0, -1}};
-    shell.layout.pieces[4].frame = {{0, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 0, -1}};
+    shell.layout.pieces[Index<Piece>(2)].frame = {{0, 0, 0}, {-1, 0, 0}, {0, -1, 0}, {0, 0, 1}};
+    shell.layout.pieces[Index<Piece>(3)].frame = {{0, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, 0, -1}};
+    shell.layout.pieces[Index<Piece>(4)].frame = {{0, 0, 0}, {1, 0, 0}, {0, -1, 0}, {0, 0, -1}};
     const ReadGlb glb = read(write_glb(shell.layout, shell.bodies));
     for (const Piece &piece : shell.layout.pieces) {
         CAPTURE(piece.tag);
@@ -200,7 +200,7 @@ TEST_CASE("Edges are written as lines when asked for") {
     const Json &primitives = glb.json["meshes"][0]["primitives"];
     REQUIRE(primitives.size() == 2);
     CHECK(primitives[1]["mode"] == 1);
-    CHECK(indices(glb, primitives[1]["indices"]).size() == 2 * mesh_of(shell.bodies[0]).edges.size());
+    CHECK(indices(glb, primitives[1]["indices"]).size() == 2 * mesh_of(shell.bodies.front()).edges.size());
     CHECK(primitives[1]["material"] == 2);
 }
 
@@ -215,11 +215,12 @@ TEST_CASE("The same shell gives the same bytes, and quotes in names do no harm")
 TEST_CASE("A large model gets long indices") {
     auto shell = by_hand::small_shell();
     for (int i = 0; i < 60; ++i)
-        shell.bodies[1].bores.push_back(by_hand::bore(50 + 65 * i, 100, 0, 220));
+        shell.bodies[Index<Model>(1)].bores.push_back(by_hand::bore(50 + 65 * i, 100, 0, 220));
     const ReadGlb glb = read(write_glb(shell.layout, shell.bodies, {360, false}));
     const Json &primitive = glb.json["meshes"][node(glb, "A-02-1")["mesh"].get<int>()]["primitives"][0];
     CHECK(glb.json["accessors"][primitive["indices"].get<int>()]["componentType"] == 5125);
-    CHECK(volume_of(glb, primitive) == Approx(volume(mesh_of(shell.bodies[1], {360})) * 1e-9).epsilon(1e-4));
+    CHECK(volume_of(glb, primitive) ==
+          Approx(volume(mesh_of(shell.bodies[Index<Model>(1)], {360})) * 1e-9).epsilon(1e-4));
 }
 
 TEST_CASE("An empty layout gives a file that can be read, a wrong number of bodies is refused") {
@@ -227,5 +228,5 @@ TEST_CASE("An empty layout gives a file that can be read, a wrong number of bodi
     const std::string bytes = write_glb(empty, {});
     CHECK(bytes.substr(0, 4) == "glTF");
     CHECK(Json::parse(bytes.substr(20))["scenes"].size() == 1);
-    CHECK_THROWS_AS(write_glb(empty, std::vector<Body>(1)), std::invalid_argument);
+    CHECK_THROWS_AS(write_glb(empty, Bodies(1)), std::invalid_argument);
 }

@@ -9,20 +9,18 @@ namespace roundlay::by_hand {
 
 struct SmallShell {
     Layout layout;
-    std::vector<Body> bodies; ///< by model
+    Bodies bodies; ///< by model
 };
 
-inline void add_piece(SmallShell &shell, int wall, int round, int model, Frame frame) {
+inline void add_piece(SmallShell &shell, Index<WallPlace> wall, int round, Index<Model> model, Frame frame) {
     Piece piece;
     piece.wall = wall;
     piece.round = round;
     piece.model = model;
-    piece.tag = shell.layout.walls[static_cast<std::size_t>(wall)].name + "-0" + std::to_string(round) + "-1";
+    piece.tag = shell.layout.walls[wall].name + "-0" + std::to_string(round) + "-1";
     piece.frame = frame;
-    piece.raise = static_cast<int>(shell.layout.pieces.size()) + 1;
-    shell.layout.models[static_cast<std::size_t>(model)].pieces.push_back(
-        static_cast<int>(shell.layout.pieces.size()));
-    shell.layout.pieces.push_back(piece);
+    piece.raise = count_of(shell.layout.pieces) + 1;
+    shell.layout.models[model].pieces.push_back(shell.layout.pieces.push_back(piece));
 }
 
 /// Walls A (along x) and B (along y), three rounds each, a gap of 20 mm between logs. Odd rounds are logs
@@ -31,8 +29,8 @@ inline SmallShell small_shell() {
     SmallShell shell;
     shell.layout.name = "Small shell";
     shell.layout.walls.resize(2);
-    shell.layout.walls[0].name = "A";
-    shell.layout.walls[1].name = "B";
+    shell.layout.walls.front().name = "A";
+    shell.layout.walls[Index<WallPlace>(1)].name = "B";
     shell.layout.models.resize(2);
     shell.bodies = {log_with_two_tails(), body({rectangle(0, 0, 4000, 220)}, 200)};
     const Frame along_x{{0, 0, 0}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
@@ -41,7 +39,7 @@ inline SmallShell small_shell() {
         for (int round = 1; round <= 3; ++round) {
             Frame frame = wall == 0 ? along_x : along_y;
             frame.origin.z = 240.0 * (round - 1) + 120.0 * wall;
-            add_piece(shell, wall, round, round % 2 == 1 ? 0 : 1, frame);
+            add_piece(shell, Index<WallPlace>(wall), round, Index<Model>(round % 2 == 1 ? 0 : 1), frame);
         }
     }
     return shell;

@@ -192,7 +192,7 @@ TEST_CASE("Every piece of any shell that can be built has a closed mesh of the r
             lay_out(*rc::gen::arbitrary<bool>() ? test::any_shell() : test::any_family_shell());
         const int sides = *rc::gen::inRange(3, 32);
         for (const Model &model : layout.models) {
-            const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);
+            const Body body = body_of(layout.pieces[model.pieces.front()]);
             const Mesh mesh = mesh_of(body, {sides});
             RC_ASSERT(is_closed(mesh));
             if (!body.bores_clear) continue;
@@ -208,7 +208,7 @@ TEST_CASE("Round logs have closed meshes, shaded as their surfaces and without e
     const Layout layout = lay_out(test::round_shell());
     REQUIRE_FALSE(layout.pieces.empty());
     for (const Model &model : layout.models) {
-        const Body body = body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]);
+        const Body body = body_of(layout.pieces[model.pieces.front()]);
         const Mesh mesh = mesh_of(body);
         CHECK(is_closed(mesh));
         const RoundSurface &stick = body.rounds.at(0);
@@ -237,9 +237,8 @@ TEST_CASE("Random round and waned logs have closed meshes, with their bores in t
         const Layout layout =
             lay_out(*rc::gen::element(0, 1) == 0 ? test::any_saddle_shell() : test::any_waned_shell());
         thrown.discard_refused(layout.findings);
-        for (std::size_t m = 0; m < std::min<std::size_t>(layout.models.size(), 4); ++m) {
-            const Body body =
-                body_of(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())]);
+        for (const auto m : Indices<Model>(std::min<std::size_t>(layout.models.size(), 4))) {
+            const Body body = body_of(layout.pieces[layout.models[m].pieces.front()]);
             const Mesh mesh = mesh_of(body, {12});
             RC_ASSERT(is_closed(mesh));
             double least = volume(body.hewn);

@@ -184,14 +184,13 @@ TEST_CASE("Picking gives the piece that is seen, and the place on it") {
     const Camera south = looking_at(bounds(house.scene), View::south, aspect);
     int found = 0;
     for (const Piece &piece : house.layout.pieces) {
-        if (house.layout.walls[static_cast<std::size_t>(piece.wall)].name != "A" || piece.number != 1)
-            continue;
+        if (house.layout.walls[piece.wall].name != "A" || piece.number != 1) continue;
         const Vec3 middle = piece.frame.to_world({600, 0, piece.blank.height / 2});
         CAPTURE(piece.tag);
         const auto [x, y] = pixel_of(south, house.scene, middle);
         const auto picked = studio.renderer().pick(south, Look{}, width, height, x, y);
         REQUIRE(picked);
-        CHECK(house.layout.pieces[static_cast<std::size_t>(picked->id)].tag == piece.tag);
+        CHECK(house.layout.pieces[Index<Piece>(picked->id)].tag == piece.tag);
         const double pixel = pixel_size(south, middle, height);
         CHECK(length(picked->point - middle) < 2 * pixel);
         CHECK(std::abs(picked->point.y - middle.y) < 1); // on the face itself
@@ -336,12 +335,12 @@ TEST_CASE("A section takes the near side away and shows the cut on its plane") {
     CHECK(studio.wood_at(x, y));
     const auto picked = studio.renderer().pick(plan, look, width, height, x, y);
     REQUIRE(picked);
-    CHECK(house.layout.pieces[static_cast<std::size_t>(picked->id)].round == 3);
+    CHECK(house.layout.pieces[Index<Piece>(picked->id)].round == 3);
     const auto [dx, dy] =
         pixel_of(plan, house.scene, {6100, 100, 500}); // in the doorway: the sill log far below
     const auto below = studio.renderer().pick(plan, look, width, height, dx, dy);
     REQUIRE(below);
-    CHECK(house.layout.pieces[static_cast<std::size_t>(below->id)].round == 1);
+    CHECK(house.layout.pieces[Index<Piece>(below->id)].round == 1);
     look.section = Plane{{0, 0, 1}, -1};
     studio.draw(plan, look);
     CHECK(studio.count_wood() == 0);

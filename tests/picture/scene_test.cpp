@@ -16,11 +16,11 @@ TEST_CASE("A scene holds every piece once, where the layout has it, under its in
     const Scene scene = scene_of(layout, bodies_of(layout));
     REQUIRE(scene.instances.size() == layout.pieces.size());
     CHECK(scene.models.size() == layout.models.size());
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
-        CHECK(scene.instances[i].id == static_cast<int>(i));
-        CHECK(scene.instances[i].model == layout.pieces[i].model);
-        CHECK(scene.instances[i].frame.origin == layout.pieces[i].frame.origin);
-        CHECK(scene.instances[i].visible);
+    for (const auto i : layout.pieces.indices()) {
+        CHECK(scene.instances[i.at()].id == i.number());
+        CHECK(scene.instances[i.at()].model == layout.pieces[i].model.at());
+        CHECK(scene.instances[i.at()].frame.origin == layout.pieces[i].frame.origin);
+        CHECK(scene.instances[i.at()].visible);
     }
 }
 
@@ -28,8 +28,8 @@ TEST_CASE("Walls differ in colour and logs of a wall only a little") {
     const Layout layout = lay_out(test::house(4));
     const Scene scene = scene_of(layout, bodies_of(layout));
     std::set<std::array<int, 3>> tints;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
-        const Colour c = scene.instances[i].colour, wall = wall_colour(layout.pieces[i].wall);
+    for (const auto i : layout.pieces.indices()) {
+        const Colour c = scene.instances[i.at()].colour, wall = wall_colour(layout.pieces[i].wall.number());
         CHECK(std::abs(c.r - wall.r) <= 0.065 * wall.r);
         CHECK(std::abs(c.g - wall.g) <= 0.065 * wall.g);
         tints.insert({c.r, c.g, c.b});
@@ -58,11 +58,11 @@ TEST_CASE("An exploded scene lifts each round and moves each wall outward") {
     const Layout layout = lay_out(test::house(4));
     const SceneModels models = models_of(bodies_of(layout));
     const Scene built = scene_of(layout, models), half = scene_of(layout, models, {0.5, -1});
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
-        const Vec3 moved = half.instances[i].frame.origin - built.instances[i].frame.origin;
+    for (const auto i : layout.pieces.indices()) {
+        const Vec3 moved = half.instances[i.at()].frame.origin - built.instances[i.at()].frame.origin;
         const Piece &piece = layout.pieces[i];
         CHECK(moved.z == Approx(0.5 * layout.pitch * (piece.round - 1)));
-        const Vec3 inward = layout.walls[static_cast<std::size_t>(piece.wall)].frame.y;
+        const Vec3 inward = layout.walls[piece.wall].frame.y;
         CHECK(dot(moved, inward) < 0);
     }
     CHECK(bounds(half).high.z > bounds(built).high.z);
@@ -91,7 +91,7 @@ TEST_CASE("The scene's box is the shell's own") {
 
 TEST_CASE("A scene for the wrong number of bodies is refused") {
     const Layout layout = lay_out(test::house(4));
-    CHECK_THROWS_AS(scene_of(layout, std::vector<Body>(1)), std::invalid_argument);
+    CHECK_THROWS_AS(scene_of(layout, Bodies(1)), std::invalid_argument);
 }
 
 namespace {
@@ -116,7 +116,7 @@ TEST_CASE("Round logs with their bores become triangles in a few times what thei
     shell.rounds.count = 8;
     const Layout layout = lay_out(shell);
     REQUIRE_FALSE(has_errors(layout.findings));
-    std::vector<Body> bodies;
+    Bodies bodies;
     const double wood = least_time([&] { bodies = bodies_of(layout); });
     const double triangles = least_time([&] { CHECK(models_of(bodies).size() == layout.models.size()); });
     INFO("wood " << wood << " ms, triangles " << triangles << " ms");

@@ -43,8 +43,8 @@ TEST_CASE("each sheet is composed once for a job, however many files it goes int
     CHECK(job.composed->compositions() == static_cast<int>(job.layout.models.size()));
     export_by(job, {"sheets", "drawings", "templates", "tags", "book"});
     CHECK(job.composed->compositions() == sheets_in(job));
-    for (std::size_t piece = 0; piece < job.layout.pieces.size(); ++piece)
-        one_piece_pdf(job, static_cast<int>(piece));
+    for (const auto piece : job.layout.pieces.indices())
+        one_piece_pdf(job, piece);
     CHECK(job.composed->compositions() == sheets_in(job));
 }
 
@@ -58,8 +58,8 @@ TEST_CASE("a copy of a job takes what was composed for it; on other paper all is
     other.options.paper = sheets::Paper::a4;
     export_by(other, {"sheets"});
     CHECK(job.composed->compositions() == 2 * static_cast<int>(job.layout.models.size()));
-    CHECK(cut_sheet_of(other, 0)->front().size == sheets::size_of(sheets::Paper::a4));
-    CHECK(cut_sheet_of(job, 0)->front().size != sheets::size_of(sheets::Paper::a4));
+    CHECK(cut_sheet_of(other, Index<Model>(0))->front().size == sheets::size_of(sheets::Paper::a4));
+    CHECK(cut_sheet_of(job, Index<Model>(0))->front().size != sheets::size_of(sheets::Paper::a4));
 }
 
 TEST_CASE("the sheet of one piece is the sheet of its model in the set") {
@@ -67,5 +67,5 @@ TEST_CASE("the sheet of one piece is the sheet of its model in the set") {
     const auto all = sheets_of(job, sheets::cut_sheet_set(job.layout), "cut sheets", Progress::none());
     REQUIRE(all.size() == job.layout.models.size());
     for (std::size_t model = 0; model < all.size(); ++model)
-        CHECK(cut_sheet_of(job, model) == all[model]); // the very same, not drawn again
+        CHECK(cut_sheet_of(job, Index<Model>(model)) == all[model]); // the very same, not drawn again
 }

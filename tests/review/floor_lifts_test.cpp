@@ -42,8 +42,8 @@ TEST_CASE("The short end of a trimmed joist that a beam carries pulls up on its 
     const FloorScreen all = screen_floors(shell, layout);
     int short_ones = 0;
     for (const TimberScreen &s : all.timbers) {
-        const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
-        if (t.rests.empty() || t.hold_from.carrier < 0) continue;
+        const Timber &t = layout.timbers[s.timber];
+        if (t.rests.empty() || !t.hold_from.carrier) continue;
         ++short_ones;
         const double a = t.rests[0].at + 20, // half of the housing's 40
             b = length(t.to - t.from) + 40 - t.rests[0].at;
@@ -87,7 +87,7 @@ TEST_CASE("A joist beside a stair is as stressed whichever of its two spans the 
             {"stair", Length::mm(1500), Length::mm(first ? 400 : 2300), Length::mm(1400), Length::mm(900)}};
         const Layout layout = laid(shell);
         for (const TimberScreen &s : screen_floors(shell, layout).timbers)
-            if (layout.timbers[static_cast<std::size_t>(s.timber)].rests.size() == 1 && !s.points.empty())
+            if (layout.timbers[s.timber].rests.size() == 1 && !s.points.empty())
                 (first ? before : behind).push_back(s.bending);
     }
     REQUIRE(before.size() >= 2);
@@ -110,8 +110,7 @@ TEST_CASE("Joists that pull up on a wall harder than the logs over them weigh ar
     // by hand: what each of the joists pulls up with at its near end, in all
     double lift = 0;
     for (const TimberScreen &s : screen_floors(shell, layout).timbers)
-        if (layout.timbers[static_cast<std::size_t>(s.timber)].use == TimberUse::joist)
-            lift += s.lifts.front();
+        if (layout.timbers[s.timber].use == TimberUse::joist) lift += s.lifts.front();
     CHECK_THAT(told,
                ContainsSubstring("pull up with " + std::to_string(std::llround(std::ceil(lift))) + " N"));
     shell.floors[0].beams.clear(); // nothing lifts

@@ -37,9 +37,7 @@ Shell with_stair() {
 
 const TimberScreen &screen_of(const FloorScreen &all, const Layout &layout, const std::string &tag) {
     for (const TimberScreen &s : all.timbers)
-        if (layout.pieces[static_cast<std::size_t>(layout.timbers[static_cast<std::size_t>(s.timber)].piece)]
-                .tag == tag)
-            return s;
+        if (layout.pieces[layout.timbers[s.timber].piece].tag == tag) return s;
     FAIL(tag << " is not screened");
     return all.timbers.front();
 }
@@ -141,7 +139,7 @@ TEST_CASE("What trimmers lay on the joists beside a stair is all that lies on th
     const FloorScreen all = screen_floors(shell, layout);
     double on_joists = 0, on_trimmers = 0;
     for (const TimberScreen &s : all.timbers) {
-        const TimberUse use = layout.timbers[static_cast<std::size_t>(s.timber)].use;
+        const TimberUse use = layout.timbers[s.timber].use;
         double sum = 0;
         for (const PointLoad &p : s.points)
             sum += p.force;
@@ -247,12 +245,12 @@ TEST_CASE(
     const Layout layout = laid(shell);
     for (const Timber &t : layout.timbers)
         for (const End end : {End::datum, End::far}) {
-            const Piece &own = layout.pieces[static_cast<std::size_t>(t.piece)];
+            const Piece &own = layout.pieces[t.piece];
             const std::string &tag = own.below[end == End::datum ? 0 : 1];
             const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
                                           [&](const Piece &p) { return p.tag == tag; });
             REQUIRE(log != layout.pieces.end());
-            const FloorPlace &floor = layout.floors[0];
+            const FloorPlace &floor = layout.floors.front();
             const Vec2 at = end == End::datum ? t.from : t.to;
             const double x = log->frame.to_local(floor.frame.to_world({at.x, at.y, 0})).x;
             const double from_butt = (log->butt_at_datum ? x : log->blank.length - x) + own.blank.width / 2;
@@ -271,7 +269,7 @@ TEST_CASE("Wane at the height of a joist's bed takes from what it bears on") {
     shell.logs.diameter = Length::mm(222);
     const Layout layout = laid(shell);
     const Timber &t = layout.timbers.front();
-    const Piece &own = layout.pieces[static_cast<std::size_t>(t.piece)];
+    const Piece &own = layout.pieces[t.piece];
     const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
                                   [&](const Piece &p) { return p.tag == own.below[0]; });
     REQUIRE(log != layout.pieces.end());
@@ -313,7 +311,7 @@ TEST_CASE("Of any floor every timber is screened, with figures that a person cou
         const FloorScreen all = screen_floors(shell, layout);
         RC_ASSERT(all.timbers.size() == layout.timbers.size());
         for (const TimberScreen &s : all.timbers) {
-            const Timber &t = layout.timbers[static_cast<std::size_t>(s.timber)];
+            const Timber &t = layout.timbers[s.timber];
             const double longest = *std::max_element(t.spans.begin(), t.spans.end());
             RC_ASSERT(s.span > 0 && s.span < longest + 2 * 2000);
             RC_ASSERT(s.total > 0 && std::isfinite(s.deflection) && s.deflection >= 0);
@@ -321,8 +319,7 @@ TEST_CASE("Of any floor every timber is screened, with figures that a person cou
             double on_it = s.total * (length(t.to - t.from));
             for (const PointLoad &p : s.points)
                 on_it += p.force;
-            const double widest =
-                std::max(s.width, layout.pieces[static_cast<std::size_t>(t.piece)].blank.width);
+            const double widest = std::max(s.width, layout.pieces[t.piece].blank.width);
             double borne = widest * (t.bearing_from + t.bearing_to);
             for (const TimberRest &rest : t.rests)
                 borne += widest * rest.width;

@@ -118,10 +118,8 @@ TEST_CASE("Of any shell a notch advised against water brings no other warning") 
                 std::find_if(layout.corners.begin(), layout.corners.end(),
                              [&](const CornerPlace &c) { return is_corner(f.about, c.name); });
             RC_ASSERT(corner != layout.corners.end());
-            const int index = static_cast<int>(corner - layout.corners.begin());
-            CornerNotch own{layout.walls[static_cast<std::size_t>(corner->ends)].name,
-                            layout.walls[static_cast<std::size_t>(corner->starts)].name,
-                            notch_at(shell, layout, index)};
+            CornerNotch own{layout.walls[corner->ends].name, layout.walls[corner->starts].name,
+                            notch_at(shell, layout, layout.corners.index_of(corner))};
             own.notch.kind = half ? NotchKind::half_dovetail : NotchKind::full_dovetail;
             Shell with = shell;
             std::erase_if(with.corners, [&](const CornerNotch &n) {
@@ -149,7 +147,7 @@ TEST_CASE("Slopes that fall to the inside lead water in at every corner") {
 TEST_CASE("Pieces pushed into one another are an error of the review") {
     const Shell shell = test::plain_shell();
     Layout layout = lay_out(shell);
-    layout.pieces[3].frame.origin.z -= 2;
+    layout.pieces[Index<Piece>(3)].frame.origin.z -= 2;
     const Findings findings = review(shell, layout, bodies_of(layout));
     CHECK(count(findings, "pieces-overlap") >= 1);
     CHECK(findings[0].weight == Weight::error);
@@ -201,7 +199,7 @@ TEST_CASE("A bowed log is told of with what it does to its gap, and stays straig
     CHECK_THAT(test::message(findings[0]), ContainsSubstring("touches the log over it by 6 mm"));
     double bow = 0;
     const Layout layout = lay_out(shell), straight = lay_out(test::plain_shell());
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    for (const auto i : layout.pieces.indices()) {
         bow = std::max(bow, layout.pieces[i].bow);
         CHECK(body_of(layout.pieces[i]).volume == body_of(straight.pieces[i]).volume);
     }
@@ -326,16 +324,16 @@ TEST_CASE(
 TEST_CASE("What no shop could cut is an error with the statement that it comes from") {
     const Shell shell = test::plain_shell();
     const Layout layout = lay_out(shell);
-    std::vector<Body> bodies = bodies_of(layout);
-    const int wall = layout.pieces[static_cast<std::size_t>(layout.models[1].pieces.front())].wall;
-    bodies[1].hewn.faces.pop_back();
+    Bodies bodies = bodies_of(layout);
+    const Index<WallPlace> wall = layout.pieces[layout.models[Index<Model>(1)].pieces.front()].wall;
+    bodies[Index<Model>(1)].hewn.faces.pop_back();
     const Findings findings = review(shell, layout, bodies);
     REQUIRE(count(findings, "no-sound-wood") == 1);
     CHECK(findings[0].weight == Weight::error);
-    CHECK(findings[0].subject == "wall[" + std::to_string(wall) + "].name");
+    CHECK(findings[0].subject == "wall[" + std::to_string(wall.number()) + "].name");
 
     Layout pushed = layout;
-    pushed.pieces[3].frame.origin.z -= 2;
+    pushed.pieces[Index<Piece>(3)].frame.origin.z -= 2;
     for (const Finding &f : review(shell, pushed, bodies_of(pushed)))
         if (f.code == "pieces-overlap") CHECK(f.subject.starts_with("wall["));
 }
@@ -367,6 +365,6 @@ TEST_CASE("an opening that ends over the thin end of a tapered log has the log a
     REQUIRE_FALSE(layout.pieces.empty());
     const auto facts = opening_facts(shell, layout);
     REQUIRE(facts.size() == 1);
-    REQUIRE(facts[0].header >= 0);
-    CHECK(layout.pieces[static_cast<std::size_t>(facts[0].header)].tag == "A-02-1");
+    REQUIRE(facts[0].header);
+    CHECK(layout.pieces[*facts[0].header].tag == "A-02-1");
 }

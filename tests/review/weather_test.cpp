@@ -55,7 +55,7 @@ TEST_CASE("Indoors no water is led in, whatever way the notches of partitions fa
     const Layout layout = lay_out(shell);
     std::vector<std::string> indoors;
     for (const CornerPlace &c : layout.corners)
-        if (c.ends >= 4 && c.starts >= 4) indoors.push_back("corner " + c.name);
+        if (c.ends.at() >= 4 && c.starts.at() >= 4) indoors.push_back("corner " + c.name);
     CHECK(indoors.size() == 2);
     const Findings findings = water_in(shell);
     CHECK(findings.size() >= 8); // at the corners of the outside walls

@@ -131,12 +131,11 @@ TEST_CASE("leaders do not run through one another where a tee stands close to an
         if (shell.layout.pieces.empty()) continue;
         ++built;
         for (const Model &model : shell.layout.models) {
-            const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+            const Piece &piece = shell.layout.pieces[model.pieces.front()];
             if (piece.tag[0] != 'C' && piece.tag[0] != 'D') continue;
             for (const Paper paper : {Paper::letter, Paper::tabloid}) {
-                const auto made =
-                    cut_sheet(shell.shell, shell.layout, model,
-                              shell.bodies[static_cast<std::size_t>(piece.model)], full_options(paper));
+                const auto made = cut_sheet(shell.shell, shell.layout, model, shell.bodies[piece.model],
+                                            full_options(paper));
                 sheets += static_cast<int>(made.size());
                 found += all_clashes(made);
             }
@@ -257,7 +256,7 @@ TEST_CASE("the plan of a floor leads the tag of a timber out that is too short f
     CHECK(all_clashes(sheets) == "");
     const auto floors = words_on(sheets, "Floors");
     for (const Timber &t : made.layout.timbers)
-        CHECK(floors.contains(made.layout.pieces[static_cast<std::size_t>(t.piece)].tag));
+        CHECK(floors.contains(made.layout.pieces[t.piece].tag));
 }
 
 TEST_CASE("the plan of a floor has the tag of each trimmer at its own, inside a crossed-out opening too") {
@@ -282,9 +281,7 @@ TEST_CASE("the plan of a floor has the tag of each trimmer at its own, inside a 
                 tags.emplace(text->words, *text);
             if (const Path *path = std::get_if<Path>(&item); path && path->leader) leaders.push_back(*path);
         }
-    const auto named = [&](const Timber &t) {
-        return tags.at(made.layout.pieces[static_cast<std::size_t>(t.piece)].tag).at;
-    };
+    const auto named = [&](const Timber &t) { return tags.at(made.layout.pieces[t.piece].tag).at; };
     // What of a millimetre of the house is a millimetre on paper: from the tags of joists, which all stand
     // alike.
     std::vector<std::pair<double, double>> joists;
@@ -315,7 +312,7 @@ TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, 
         listed += words + ",";
     for (const Piece &piece : shell.layout.pieces) {
         INFO(piece.tag);
-        if (piece.timber >= 0) {
+        if (piece.timber) {
             CHECK(floors.contains(piece.tag));
             CHECK(tags.contains(piece.tag));
             continue;
@@ -379,7 +376,8 @@ TEST_CASE("without its picture a book has no colour at all") {
 TEST_CASE("the cut sheets of a house of 160 pieces are small: 15 kB a sheet at the median") {
     const LaidShell shell = demo("ell-house");
     std::vector<std::size_t> sizes;
-    for (std::size_t m = 0; m < shell.layout.models.size(); m += 5) {
+    for (const auto m : shell.layout.models.indices()) {
+        if (m.at() % 5 != 0) continue;
         const auto sheets =
             cut_sheet(shell.shell, shell.layout, shell.layout.models[m], shell.bodies[m], full_options());
         Book once, twice;

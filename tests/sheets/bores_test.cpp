@@ -120,7 +120,7 @@ TEST_CASE("a piece's sheet calls a rod by a rod's letter and counts pegs by them
     const auto piece = std::find_if(shell.layout.pieces.begin(), shell.layout.pieces.end(),
                                     [](const Piece &p) { return p.tag == "A-02-1"; });
     REQUIRE(piece != shell.layout.pieces.end());
-    const auto m = static_cast<std::size_t>(piece->model);
+    const Index<Model> m = piece->model;
     const auto sheets =
         cut_sheet(shell.shell, shell.layout, shell.layout.models[m], shell.bodies[m], full_options());
     const auto words = words_in(sheets, "");
@@ -181,7 +181,7 @@ TEST_CASE("no section is cut through a rod") {
     plain.bores = {bore(BoreUse::rod, "A", 2500)}; // the middle, where a section would be cut
     const Layout layout = lay_out(plain);
     REQUIRE_FALSE(layout.pieces.empty());
-    for (const SectionPlace &place : section_places(plain, layout, 0))
+    for (const SectionPlace &place : section_places(plain, layout, Index<WallPlace>(0)))
         CHECK(std::abs(place.x - 2500) > 10 + 19);
 }
 

@@ -55,7 +55,7 @@ std::vector<Sheet> sheets_of(const Piece &piece, const CutSheetOptions &options,
     Shell shell;
     shell.units = units;
     const Layout layout = test::layout_of(piece);
-    return cut_sheet(shell, layout, layout.models[0], body_of(piece), options);
+    return cut_sheet(shell, layout, layout.models.front(), body_of(piece), options);
 }
 
 bool says(const std::vector<Sheet> &sheets, const std::string &words) {
@@ -177,8 +177,8 @@ std::string problems(const Shell &shell, const CutSheetOptions &options, std::si
     const Layout layout = lay_out(shell);
     const Words words(shell.units, options.denominator);
     std::string text;
-    for (std::size_t m = 0; m < std::min(layout.models.size(), most_models); ++m) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces[0])];
+    for (const auto m : Indices<Model>(std::min(layout.models.size(), most_models))) {
+        const Piece &piece = layout.pieces[layout.models[m].pieces.front()];
         const auto sheets = cut_sheet(shell, layout, layout.models[m], body_of(piece), options);
         if (sheets.empty()) text += piece.tag + ": no sheet\n";
         text += all_clashes(sheets);
@@ -259,8 +259,7 @@ TEST_CASE("numbers are measured from what is there when they are marked") {
         const auto log = std::find_if(layout.pieces.begin(), layout.pieces.end(),
                                       [](const Piece &p) { return p.tag == "A-02-1"; });
         REQUIRE(log != layout.pieces.end());
-        return cut_sheet(s, layout, layout.models[static_cast<std::size_t>(log->model)], body_of(*log),
-                         options_for());
+        return cut_sheet(s, layout, layout.models[log->model], body_of(*log), options_for());
     };
     CHECK(prose_of(sheets_for(shell)).find("heights from the under face, across") != std::string::npos);
     shell.logs.tip_height = Length::mm(190);
@@ -278,10 +277,9 @@ TEST_CASE("the sheet of a round log says to snap the line that its first cut tak
     REQUIRE_FALSE(shell.layout.pieces.empty());
     int said = 0, flat = 0;
     for (const Model &model : shell.layout.models) {
-        const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+        const Piece &piece = shell.layout.pieces[model.pieces.front()];
         const auto sheets =
-            cut_sheet(shell.shell, shell.layout, model, shell.bodies[static_cast<std::size_t>(piece.model)],
-                      test::full_options());
+            cut_sheet(shell.shell, shell.layout, model, shell.bodies[piece.model], test::full_options());
         std::string words;
         for (const Sheet &sheet : sheets)
             for (const Item &item : sheet.items)
@@ -307,16 +305,17 @@ TEST_CASE("what the check warns of stands on the sheet of the piece, without its
     const Findings findings{
         {Weight::warning,
          "a",
-         {about::Wall{"A"}, about::Round{1}, about::Piece{pieces[0].tag}},
+         {about::Wall{"A"}, about::Round{1}, about::Piece{pieces.front().tag}},
          said("the log is odd"),
          said("another would fit"),
          ""},
-        {Weight::note, "b", {about::Piece{pieces[0].tag}}, said("worth knowing"), {}, ""}};
+        {Weight::note, "b", {about::Piece{pieces.front().tag}}, said("worth knowing"), {}, ""}};
     CutSheetOptions options = options_for();
     options.warnings = warnings_by_model(findings, shell, layout);
     for (const Model &model : layout.models) {
-        const bool first = std::find(model.pieces.begin(), model.pieces.end(), 0) != model.pieces.end();
-        const Piece &piece = pieces[static_cast<std::size_t>(model.pieces[0])];
+        const bool first =
+            std::find(model.pieces.begin(), model.pieces.end(), Index<Piece>(0)) != model.pieces.end();
+        const Piece &piece = pieces[model.pieces[0]];
         const auto sheets = cut_sheet(shell, layout, model, body_of(piece), options);
         CHECK(says(sheets, "the log is odd") == first);
         CHECK_FALSE(says(sheets, "another would fit"));

@@ -133,8 +133,7 @@ std::string missing_edge(const Body &body, View view) {
 }
 
 const Piece &any_piece(const Layout &layout) {
-    return layout
-        .pieces[static_cast<std::size_t>(*rc::gen::inRange(0, static_cast<int>(layout.pieces.size())))];
+    return layout.pieces[Index<Piece>(*rc::gen::inRange(0, count_of(layout.pieces)))];
 }
 
 } // namespace

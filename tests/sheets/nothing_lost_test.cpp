@@ -97,7 +97,7 @@ TEST_CASE("the timbers of a floor are all in its table, on any paper") {
         const auto words = cell_words(sheets);
         std::string lost;
         for (const Timber &t : made.layout.timbers) {
-            const std::string &tag = made.layout.pieces[static_cast<std::size_t>(t.piece)].tag;
+            const std::string &tag = made.layout.pieces[t.piece].tag;
             if (!words.contains(tag)) lost += " " + tag;
         }
         CHECK(lost == "");
@@ -178,7 +178,7 @@ TEST_CASE("an opening too small for its name and size on paper has both beside t
             for (const std::string &word :
                  {numbered("lookout", i), std::to_string(181 + i), std::to_string(400 + i)})
                 if (said.find(word) == std::string::npos) lost += " " + word;
-        for (const SectionPlace &place : section_places(made.shell, made.layout, 0))
+        for (const SectionPlace &place : section_places(made.shell, made.layout, Index<WallPlace>(0)))
             if (said.find(place.name) == std::string::npos) lost += " section " + place.name;
         CHECK(lost == "");
         CHECK(all_clashes(sheets) == "");

@@ -45,7 +45,7 @@ double printed_precision(const Body &body, double half_digit) {
 /// What differs between the piece and what its sheets say; empty where nothing does.
 std::string read_back(const LaidShell &shell, const Model &model, const CutSheetOptions &options,
                       std::size_t &sheets) {
-    const Piece &piece = shell.layout.pieces[static_cast<std::size_t>(model.pieces[0])];
+    const Piece &piece = shell.layout.pieces[model.pieces[0]];
     const Body body = body_of(piece);
     const double half_digit = precision(shell.shell.units);
     Book book;
@@ -76,9 +76,7 @@ Outcome all_read_back(const LaidShell &laid, std::optional<Paper> paper) {
             wrong = std::string(" ") + cause.what();
         }
         ++all.pieces;
-        if (!wrong.empty())
-            all.wrong +=
-                laid.layout.pieces[static_cast<std::size_t>(model.pieces[0])].tag + ":" + wrong + "\n";
+        if (!wrong.empty()) all.wrong += laid.layout.pieces[model.pieces[0]].tag + ":" + wrong + "\n";
     }
     return all;
 }
@@ -287,8 +285,9 @@ void read_some(const LaidShell &shell, const CutSheetOptions &options, Tally &ta
         return;
     }
     for (int i = 0; i < 3; ++i) {
-        const Model &model = *rc::gen::elementOf(shell.layout.models);
-        const std::string &tag = shell.layout.pieces[static_cast<std::size_t>(model.pieces[0])].tag;
+        const Index<Model> one(*rc::gen::inRange<std::size_t>(0, shell.layout.models.size()));
+        const Model &model = shell.layout.models[one];
+        const std::string &tag = shell.layout.pieces[model.pieces[0]].tag;
         std::string wrong;
         std::size_t sheets = 0;
         ++tally.pieces;
@@ -320,7 +319,7 @@ TEST_CASE("the paper of any shell cuts the same pieces again") {
 std::string read_as(const Piece &drawn, const Piece &held_against) {
     const Layout layout = test::layout_of(drawn);
     Book book;
-    book.sheets = cut_sheet({}, layout, layout.models[0], body_of(drawn), {});
+    book.sheets = cut_sheet({}, layout, layout.models.front(), body_of(drawn), {});
     return test::differences(held_against, test::piece_on_paper(test::words_of_pdf(write_pdf(book))), 0.5);
 }
 

@@ -40,11 +40,11 @@ Shell with_partition(Shell shell) {
 TEST_CASE("the ends of round logs that cross are filled as end grain, from inside as cut through") {
     const LaidShell s = laid(round_shell());
     REQUIRE_FALSE(s.layout.pieces.empty());
-    const auto outside = seen_wall(s.layout, s.bodies, 0, WallSide::outside);
+    const auto outside = seen_wall(s.layout, s.bodies, Index<WallPlace>(0), WallSide::outside);
     REQUIRE(outside.greys.size() == 10);
     for (const GreyFace &grey : outside.greys)
         CHECK_FALSE(grey.sawn_through);
-    const auto inside = seen_wall(s.layout, s.bodies, 0, WallSide::inside);
+    const auto inside = seen_wall(s.layout, s.bodies, Index<WallPlace>(0), WallSide::inside);
     REQUIRE(inside.greys.size() == 10);
     for (const GreyFace &grey : inside.greys)
         CHECK(grey.sawn_through);
@@ -67,9 +67,9 @@ TEST_CASE(
             return p.tag.starts_with(wall + "-") && p.datum.kind == EndKind::corner;
         });
     };
-    const auto a = seen_wall(s.layout, s.bodies, 0, WallSide::outside);
+    const auto a = seen_wall(s.layout, s.bodies, Index<WallPlace>(0), WallSide::outside);
     CHECK(static_cast<long>(a.greys.size()) == logs("B") + logs("D") + logs("P"));
-    const auto p = seen_wall(s.layout, s.bodies, 4, WallSide::outside);
+    const auto p = seen_wall(s.layout, s.bodies, Index<WallPlace>(4), WallSide::outside);
     CHECK(static_cast<long>(p.greys.size()) == logs("A") + logs("C"));
     for (const GreyFace &grey : p.greys)
         CHECK(grey.sawn_through);
@@ -79,8 +79,8 @@ TEST_CASE("story poles of round logs name the logs of both walls, at tees too") 
     const LaidShell s = laid(with_partition(round_shell()));
     for (const CornerPlace &corner : s.layout.corners) {
         const auto marks = pole_marks(s.layout, corner);
-        for (const int wall : {corner.ends, corner.starts}) {
-            const std::string start = s.layout.walls[static_cast<std::size_t>(wall)].name + "-02";
+        for (const Index<WallPlace> wall : {corner.ends, corner.starts}) {
+            const std::string start = s.layout.walls[wall].name + "-02";
             INFO(corner.name + " " + start);
             CHECK(std::any_of(marks.begin(), marks.end(),
                               [&](const PoleMark &m) { return m.words.starts_with(start); }));

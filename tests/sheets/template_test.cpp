@@ -157,7 +157,7 @@ TEST_CASE("the end templates of tapered logs are as wide as their ends, at slant
             if (p.tag == joint.tags.front()) piece = &p;
         REQUIRE(piece != nullptr);
         INFO(joint.name << " of " << piece->tag);
-        const EndFace end = end_face(shell.bodies[static_cast<std::size_t>(piece->model)].hewn, joint.end);
+        const EndFace end = end_face(shell.bodies[piece->model].hewn, joint.end);
         CHECK(area_of(ring) == Approx(end.area).epsilon(1e-6));
         CHECK(length(ring[0] - Vec2{ring[2].x, ring[0].y}) == Approx(end.width).margin(1e-4));
         ++(std::abs(joint.starts.outside - joint.starts.inside) > 1 ? slanting : square);

@@ -32,12 +32,12 @@ TEST_CASE("No two pieces of a demo share wood, and every solid is valid and free
         REQUIRE(read.shell);
         const Layout layout = lay_out(*read.shell);
         REQUIRE_FALSE(layout.pieces.empty());
-        const std::vector<Body> bodies = bodies_of(layout);
+        const Bodies bodies = bodies_of(layout);
         for (const Overlap &o : overlaps(layout, bodies))
             CHECK(o.volume <= most_shared);
-        const std::vector<BuiltSolid> solids = build_all(bodies);
-        for (std::size_t m = 0; m < solids.size(); ++m) {
-            INFO(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())].tag);
+        const BuiltSolids solids = build_all(bodies);
+        for (const auto m : solids.indices()) {
+            INFO(layout.pieces[layout.models[m].pieces.front()].tag);
             CHECK(count_solids(solids[m].solid) == 1);
             CHECK(is_valid(solids[m].solid));
             CHECK(is_free_of_self_interference(solids[m].solid));

@@ -151,15 +151,15 @@ Polyhedron slanted(double l, double w, double h, double along, double across) {
 }
 
 Bore through_bore(double x, double y, double height, double diameter) {
-    return {x, y, 0, height, diameter, -1, true, true};
+    return {x, y, 0, height, diameter, {}, true, true};
 }
 
 Bore bore_from_top(double x, double y, double height, double depth, double diameter) {
-    return {x, y, height - depth, height, diameter, -1, true, false};
+    return {x, y, height - depth, height, diameter, {}, true, false};
 }
 
 Bore bore_from_under(double x, double y, double depth, double diameter) {
-    return {x, y, 0, depth, diameter, -1, false, false};
+    return {x, y, 0, depth, diameter, {}, false, false};
 }
 
 Body usual_log(double length) {

@@ -53,8 +53,8 @@ Layout any_layout(test::ThrownAway &thrown) {
     return layout;
 }
 
-const Piece &first_of(const Layout &layout, std::size_t model) {
-    return layout.pieces[static_cast<std::size_t>(layout.models[model].pieces.front())];
+const Piece &first_of(const Layout &layout, Index<Model> model) {
+    return layout.pieces[layout.models[model].pieces.front()];
 }
 
 } // namespace
@@ -67,9 +67,9 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
         const Shell shell = any_of_all();
         const Layout layout = lay_out(shell);
         thrown.discard_refused(layout.findings);
-        const std::vector<Body> bodies = bodies_of(layout);
-        const std::vector<BuiltSolid> solids = build_all(bodies);
-        for (std::size_t m = 0; m < solids.size(); ++m) {
+        const Bodies bodies = bodies_of(layout);
+        const BuiltSolids solids = build_all(bodies);
+        for (const auto m : solids.indices()) {
             RC_ASSERT(solids[m].method == Method::direct);
             const Solid &solid = solids[m].solid;
             RC_ASSERT(count_solids(solid) == 1);
@@ -85,7 +85,7 @@ TEST_CASE("Every piece written down directly is valid, free of interference, one
                      << write_document(shell);
                 RC_FAIL(told.str());
             }
-            if (m < most_pieces) RC_ASSERT(is_free_of_self_interference(solid));
+            if (m.at() < most_pieces) RC_ASSERT(is_free_of_self_interference(solid));
             ++built_count;
         }
     });
@@ -100,7 +100,7 @@ TEST_CASE("Written down directly and cut one after another, a piece is the same"
     int compared = 0;
     const bool passed = rc::check([&] {
         const Layout layout = any_layout(thrown);
-        for (std::size_t m = 0; m < std::min(layout.models.size(), most_pieces); ++m) {
+        for (const auto m : Indices<Model>(std::min(layout.models.size(), most_pieces))) {
             const Piece &piece = first_of(layout, m);
             const Solid direct = build(body_of(piece)).solid, plain = build_plainly(piece);
             RC_ASSERT(count_solids(plain) == 1);
@@ -123,7 +123,7 @@ TEST_CASE("The closed form of a border agrees with the library's integration") {
     test::ThrownAway thrown(test::refusals());
     const bool passed = rc::check([&] {
         const Layout layout = any_layout(thrown);
-        const Body body = body_of(first_of(layout, 0));
+        const Body body = body_of(first_of(layout, Index<Model>(0)));
         const std::optional<Boundary> border = boundary_of(body);
         RC_ASSERT(border.has_value());
         const Measures closed = measures_of(*border), integrated = measures_of(build(body).solid);
@@ -143,12 +143,11 @@ TEST_CASE("The closed form of a border agrees with the library's integration") {
 
 TEST_CASE("All models of a layout are built in their order, on any number of threads") {
     const Layout layout = lay_out(test::plain_shell());
-    const std::vector<BuiltSolid> one = build_all(layout, 1), two = build_all(layout, 2),
-                                  many = build_all(layout, 7);
+    const BuiltSolids one = build_all(layout, 1), two = build_all(layout, 2), many = build_all(layout, 7);
     REQUIRE(one.size() == layout.models.size());
     REQUIRE(two.size() == one.size());
     REQUIRE(many.size() == one.size());
-    for (std::size_t m = 0; m < one.size(); ++m) {
+    for (const auto m : one.indices()) {
         CHECK(volume(one[m].solid) == Approx(body_of(first_of(layout, m)).volume).epsilon(1e-12));
         CHECK(volume(two[m].solid) == volume(one[m].solid));
         CHECK(volume(many[m].solid) == volume(one[m].solid));
@@ -157,8 +156,8 @@ TEST_CASE("All models of a layout are built in their order, on any number of thr
 
 TEST_CASE("A model that cannot be built is named") {
     Layout layout = lay_out(test::plain_shell());
-    const Piece &first = first_of(layout, 1);
-    Piece &spoilt = layout.pieces[static_cast<std::size_t>(layout.models[1].pieces.front())];
+    const Piece &first = first_of(layout, Index<Model>(1));
+    Piece &spoilt = layout.pieces[layout.models[Index<Model>(1)].pieces.front()];
     const double far = spoilt.blank.length + 1;
     spoilt.cuts.clear();
     spoilt.cuts.emplace_back(BoxCut{BoxUse::through, {{-1, -1, -1}, {far, far, far}}, "all of it"});

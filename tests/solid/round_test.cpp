@@ -42,9 +42,9 @@ Shell any_round_logs() {
 }
 
 void check_solids(const Layout &layout, std::size_t most, double near) {
-    const std::vector<Body> bodies = bodies_of(layout);
-    for (std::size_t m = 0; m < std::min(most, bodies.size()); ++m) {
-        INFO(layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())].tag);
+    const Bodies bodies = bodies_of(layout);
+    for (const auto m : Indices<Model>(std::min(most, bodies.size()))) {
+        INFO(layout.pieces[layout.models[m].pieces.front()].tag);
         const Solid solid = build(bodies[m]).solid;
         CHECK(count_solids(solid) == 1);
         CHECK(is_valid(solid));
@@ -136,7 +136,7 @@ TEST_CASE("Every log of a round house is one valid solid, the same cut by cut") 
     INFO(test::words(layout.findings));
     REQUIRE_FALSE(layout.pieces.empty());
     check_solids(layout, 100, 2e-4);
-    const Piece &log = layout.pieces[static_cast<std::size_t>(layout.models.back().pieces.front())];
+    const Piece &log = layout.pieces[layout.models.back().pieces.front()];
     const BuiltSolid built = build(body_of(log));
     CHECK(built.method == Method::direct);
     CHECK(volume(build_plainly(log)) == Approx(volume(built.solid)).epsilon(1e-7));
@@ -165,16 +165,17 @@ TEST_CASE(
 
 TEST_CASE("Exact logs of a round house touch and do not overlap") {
     const Layout layout = lay_out(test::round_shell());
-    const std::vector<BuiltSolid> solids = build_all(layout);
+    const BuiltSolids solids = build_all(layout);
     int pairs = 0;
-    for (std::size_t i = 0; i < layout.pieces.size() && pairs < 12; ++i)
-        for (std::size_t j = i + 1; j < layout.pieces.size() && pairs < 12; ++j) {
+    for (const auto i : layout.pieces.indices())
+        for (const auto j : layout.pieces.after(i)) {
             const Piece &a = layout.pieces[i], &b = layout.pieces[j];
-            if (a.wall > 1 || b.wall > 1 || std::abs(a.frame.origin.z - b.frame.origin.z) > 250) continue;
-            const TopoDS_Shape common =
-                BRepAlgoAPI_Common(placed(solids[static_cast<std::size_t>(a.model)].solid.shape(), a.frame),
-                                   placed(solids[static_cast<std::size_t>(b.model)].solid.shape(), b.frame))
-                    .Shape();
+            if (pairs == 12 || a.wall.at() > 1 || b.wall.at() > 1 ||
+                std::abs(a.frame.origin.z - b.frame.origin.z) > 250)
+                continue;
+            const TopoDS_Shape common = BRepAlgoAPI_Common(placed(solids[a.model].solid.shape(), a.frame),
+                                                           placed(solids[b.model].solid.shape(), b.frame))
+                                            .Shape();
             CHECK(volume(Solid(common)) < 1);
             ++pairs;
         }
@@ -188,12 +189,12 @@ TEST_CASE("Random waned and round logs are valid solids with the body's volume")
         const Shell shell = any_round_logs();
         const Layout layout = lay_out(shell);
         thrown.discard_refused(layout.findings);
-        const std::vector<Body> bodies = bodies_of(layout);
-        for (std::size_t m = 0; m < bodies.size(); ++m) {
-            const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
+        const Bodies bodies = bodies_of(layout);
+        for (const auto m : bodies.indices()) {
+            const Piece &piece = layout.pieces[layout.models[m].pieces.front()];
             const std::optional<Boundary> border = boundary_of(bodies[m]);
             ++(border ? direct : boolean);
-            if (!border && m >= most_pieces) continue; // booleans take their time
+            if (!border && m.at() >= most_pieces) continue; // booleans take their time
             const BuiltSolid built = build(bodies[m]);
             RC_ASSERT((built.method == Method::direct) == border.has_value());
             const Solid &solid = built.solid;
@@ -245,8 +246,8 @@ TEST_CASE("Round logs written down directly are the same as cut one after anothe
         if (compared >= most_compared) return; // a plain way takes half a second
         const Layout layout = lay_out(any_round_logs());
         thrown.discard_refused(layout.findings);
-        const std::size_t m = *rc::gen::inRange<std::size_t>(0, layout.models.size());
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(layout.models[m].pieces.front())];
+        const Index<Model> m(*rc::gen::inRange<std::size_t>(0, layout.models.size()));
+        const Piece &piece = layout.pieces[layout.models[m].pieces.front()];
         const Body body = body_of(piece);
         if (body.rounds.empty() || !boundary_of(body)) return;
         const Solid direct = build(body).solid, plain = build_plainly(piece);

@@ -25,7 +25,7 @@ Piece piece_of(int wall, int round) {
     Piece piece;
     piece.tag = std::string(1, static_cast<char>('A' + wall)) + "-" + (round < 10 ? "0" : "") +
                 std::to_string(round) + "-1";
-    piece.wall = wall;
+    piece.wall = Index<WallPlace>(wall);
     piece.round = round;
     piece.frame = wall_frame(wall);
     piece.frame.origin.z = (round - 1) * height + (wall % 2) * height / 2;
@@ -51,15 +51,14 @@ HandMadeShell four_walls(int rounds, bool alike) {
     for (int wall = 0; wall < 4; ++wall)
         for (int round = 1; round <= rounds; ++round) {
             Piece piece = piece_of(wall, round);
-            const int number = static_cast<int>(made.layout.pieces.size());
-            const int model = alike ? wall % 2 : number;
-            if (model >= static_cast<int>(made.layout.models.size())) {
+            const int number = count_of(made.layout.pieces);
+            const Index<Model> model(alike ? wall % 2 : number);
+            if (!made.layout.models.holds(model)) {
                 made.layout.models.push_back({});
                 made.bodies.push_back(usual_log(side - (alike ? wall % 2 : number) * 1.7));
             }
             piece.model = model;
-            made.layout.models[static_cast<std::size_t>(model)].pieces.push_back(number);
-            made.layout.pieces.push_back(std::move(piece));
+            made.layout.models[model].pieces.push_back(made.layout.pieces.push_back(std::move(piece)));
         }
     return made;
 }

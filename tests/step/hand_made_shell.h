@@ -9,7 +9,7 @@ namespace roundlay::hand_made {
 struct HandMadeShell {
     Shell shell;
     Layout layout;
-    std::vector<Body> bodies; ///< by model
+    Bodies bodies; ///< by model
 };
 
 /// Four walls of `rounds` logs. With `alike` the logs of one wall are equal, and those of the wall across

@@ -37,7 +37,7 @@ bool is_colour(const json &found, const Colour &expected) {
 }
 
 const Piece &first_of(const Layout &layout, const Model &model) {
-    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+    return layout.pieces[model.pieces.front()];
 }
 
 double stated(const json &product, const char *what) {
@@ -80,7 +80,7 @@ void check_products(const test::StepSample &sample, const json &found, double re
     const std::map<std::string, json> products = by_name(found.at("products"));
     REQUIRE(found.at("products").size() == sample.layout.models.size());
     REQUIRE(products.size() == sample.layout.models.size());
-    for (std::size_t m = 0; m < sample.layout.models.size(); ++m) {
+    for (const auto m : sample.layout.models.indices()) {
         const Piece &piece = first_of(sample.layout, sample.layout.models[m]);
         INFO(piece.tag);
         const json &product = products.at(piece.tag);
@@ -99,26 +99,25 @@ void check_products(const test::StepSample &sample, const json &found, double re
             CHECK(product.at("stated").at("centroid").at(i).get<double>() ==
                   Approx(product.at("measured").at("centroid").at(i).get<double>())
                       .margin(round ? 1e-3 : 1e-6));
-        CHECK(is_colour(product.at("colour"), wall_colour(part_of(sample.layout, piece))));
+        CHECK(is_colour(product.at("colour"), wall_colour(part_of(sample.layout, piece).number())));
     }
 }
 
 void check_uses(const test::StepSample &sample, const json &found) {
     const std::map<std::string, json> uses = by_name(found.at("uses"));
-    std::set<int> parts;
+    std::set<Index<LayoutPart>> parts;
     for (const Piece &piece : sample.layout.pieces)
         parts.insert(part_of(sample.layout, piece));
     REQUIRE(uses.size() == sample.layout.pieces.size() + parts.size());
     for (const Piece &piece : sample.layout.pieces) {
         INFO(piece.tag);
         const json &use = uses.at(piece.tag);
-        const int part = part_of(sample.layout, piece);
+        const Index<LayoutPart> part = part_of(sample.layout, piece);
         std::string group = part_name(sample.layout, part); // "wall A" is shown as "Wall A"
         group[0] = static_cast<char>(std::toupper(group[0]));
         CHECK(use.at("in") == group);
-        CHECK(use.at("of") ==
-              first_of(sample.layout, sample.layout.models[static_cast<std::size_t>(piece.model)]).tag);
-        CHECK(is_colour(use.at("colour"), wall_colour(part)));
+        CHECK(use.at("of") == first_of(sample.layout, sample.layout.models[piece.model]).tag);
+        CHECK(is_colour(use.at("colour"), wall_colour(part.number())));
         const Frame in_wall = frame_of(use.at("place")), of_wall = frame_of(uses.at(group).at("place"));
         const Frame in_world{of_wall.to_world(in_wall.origin), of_wall.direction_to_world(in_wall.x),
                              of_wall.direction_to_world(in_wall.y), of_wall.direction_to_world(in_wall.z)};
@@ -209,7 +208,7 @@ TEST_CASE("Random round and waned shells read back with the volumes of their bod
 TEST_CASE("A piece read back by another process lies in its own frame under its own tag") {
     const test::StepSample sample = test::step_sample("last-piece");
     const Piece &piece = sample.layout.pieces.back();
-    const Body &body = sample.bodies[static_cast<std::size_t>(piece.model)];
+    const Body &body = sample.bodies[piece.model];
     const json found = reread(sample.write());
     CHECK(found.at("unit") == "millimetre");
     CHECK(found.at("roots") == json::array({piece.tag}));

@@ -56,14 +56,14 @@ Shell tapered() {
 }
 
 StepSample sample(const std::string &name, const Shell &shell, const StepOptions &options = {}) {
-    StepSample made{name, shell, lay_out(shell), {}, options, -1};
+    StepSample made{name, shell, lay_out(shell), {}, options, {}};
     if (made.layout.pieces.empty()) throw std::logic_error("sample " + name + " cannot be laid out");
     made.bodies = bodies_of(made.layout);
     return made;
 }
 
 StepSample sample(const std::string &name, const hand_made::HandMadeShell &shell) {
-    return {name, shell.shell, shell.layout, shell.bodies, {}, -1};
+    return {name, shell.shell, shell.layout, shell.bodies, {}, {}};
 }
 
 StepOptions by_library() {
@@ -76,7 +76,8 @@ StepOptions by_library() {
 StepSample mixed() {
     StepSample made = sample("mixed", hand_made::four_walls(2, true));
     const Polyhedron hewn = hand_made::pocketed(3000, 200, 220, {{1000, 120, 60}, {1150, 200, 160}});
-    made.bodies[1] = hand_made::body(hewn, {hand_made::through_bore(1075, 101, 220, 40)}, false);
+    made.bodies[Index<Model>(1)] =
+        hand_made::body(hewn, {hand_made::through_bore(1075, 101, 220, 40)}, false);
     return made;
 }
 
@@ -96,16 +97,16 @@ StepSample accents() {
 StepSample one_piece(const std::string &name, const StepSample &from, int piece) {
     StepSample made = from;
     made.name = name;
-    made.piece = piece;
+    made.piece = Index<Piece>(piece);
     return made;
 }
 
 } // namespace
 
 std::string StepSample::write() const {
-    if (piece < 0) return write_shell_step(shell, layout, bodies, options);
-    const Piece &one = layout.pieces.at(static_cast<std::size_t>(piece));
-    return write_piece_step(shell, layout, one, bodies.at(static_cast<std::size_t>(one.model)), options);
+    if (!piece) return write_shell_step(shell, layout, bodies, options);
+    const Piece &one = layout.pieces.at(*piece);
+    return write_piece_step(shell, layout, one, bodies.at(one.model), options);
 }
 
 std::vector<StepSample> step_samples() {

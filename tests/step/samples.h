@@ -4,6 +4,7 @@
 #include "exporters/step/step.h"
 #include "kernel/layout/wood/body.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,9 +14,9 @@ struct StepSample {
     std::string name; ///< file name without its ending
     Shell shell;
     Layout layout;
-    std::vector<Body> bodies; ///< by model
+    Bodies bodies; ///< by model
     StepOptions options;
-    int piece = -1; ///< only this piece, in its own frame
+    std::optional<Index<Piece>> piece; ///< only this piece, in its own frame
 
     std::string write() const;
 };

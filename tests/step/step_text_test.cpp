@@ -124,8 +124,7 @@ TEST_CASE("One file is written for each distinct piece, in the order of the mode
     const std::vector<PieceStep> files = write_piece_steps(sample.shell, sample.layout, options);
     REQUIRE(files.size() == sample.layout.models.size());
     for (std::size_t m = 0; m < files.size(); ++m) {
-        const Piece &first =
-            sample.layout.pieces[static_cast<std::size_t>(sample.layout.models[m].pieces.front())];
+        const Piece &first = sample.layout.pieces[sample.layout.models[Index<Model>(m)].pieces.front()];
         CHECK(files[m].tag == first.tag);
         CHECK(files[m].bytes.find("=PRODUCT('" + first.tag + "','" + first.tag + "',") != std::string::npos);
         CHECK(files[m].bytes.find("=MANIFOLD_SOLID_BREP('" + first.tag + "',") != std::string::npos);
@@ -134,7 +133,6 @@ TEST_CASE("One file is written for each distinct piece, in the order of the mode
 
 TEST_CASE("What cannot be written is refused with a sentence") {
     test::StepSample sample = test::step_sample("alike");
-    CHECK_THROWS_AS(write_shell_step(sample.shell, Layout{}, std::vector<Body>{}), std::invalid_argument);
-    CHECK_THROWS_AS(write_shell_step(sample.shell, sample.layout, std::vector<Body>{}),
-                    std::invalid_argument);
+    CHECK_THROWS_AS(write_shell_step(sample.shell, Layout{}, Bodies{}), std::invalid_argument);
+    CHECK_THROWS_AS(write_shell_step(sample.shell, sample.layout, Bodies{}), std::invalid_argument);
 }

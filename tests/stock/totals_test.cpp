@@ -34,12 +34,11 @@ TEST_CASE("Totals are the sums over all pieces, not over the distinct ones") {
         INFO(shell.name);
         const Layout layout = lay_out(shell);
         REQUIRE_FALSE(layout.pieces.empty());
-        const std::vector<Body> bodies = bodies_of(layout);
+        const Bodies bodies = bodies_of(layout);
         const Totals all = totals_of(shell, layout, bodies);
         double finished = 0;
-        for (const Model &model : layout.models)
-            finished += static_cast<double>(model.pieces.size()) *
-                        bodies[static_cast<std::size_t>(&model - layout.models.data())].volume;
+        for (const auto m : layout.models.indices())
+            finished += static_cast<double>(layout.models[m].pieces.size()) * bodies[m].volume;
         CHECK(all.finished == Approx(finished).epsilon(1e-12));
         CHECK(all.blanks > all.finished); // wood is only taken off
         CHECK(all.pieces == layout.pieces.size());
@@ -93,8 +92,8 @@ TEST_CASE("Every piece is ordered once, out of a stick that holds it, and every 
         for (const OrderRow &row : sticks_to_order(shell, layout))
             for (const std::string &tag : row.tags) {
                 ordered.insert(tag);
-                const auto at = std::ranges::find(layout.pieces, tag, &Piece::tag) - layout.pieces.begin();
-                const Blank &blank = stock[static_cast<std::size_t>(at)].blank;
+                const auto at = layout.pieces.index_of(std::ranges::find(layout.pieces, tag, &Piece::tag));
+                const Blank &blank = stock[at].blank;
                 CHECK(row.length >= blank.length - 1e-3);
                 CHECK(row.length < blank.length + order_step(shell.units).mm());
                 CHECK(row.width >= blank.width - 1e-3);

@@ -371,9 +371,9 @@ void DrawingTest::a_slope_is_dragged_in_the_joint() {
     QVERIFY(window.desk().state()->job.shell.corners.empty());
     // Of one log.
     const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, piece_tagged(layout, "B-06-1"));
+    window.selection().choose_piece(layout, *piece_tagged(layout, "B-06-1"));
     window.selection().choose_corner("AB");
-    window.selection().choose_piece(layout, piece_tagged(layout, "B-06-1"));
+    window.selection().choose_piece(layout, *piece_tagged(layout, "B-06-1"));
     window.joint().scope()->setCurrentIndex(2);
     emit window.joint().scope()->activated(2);
     QTest::qWait(200);

@@ -252,7 +252,7 @@ void FieldsTest::what_cannot_be_built_is_put_right_where_it_was_typed() {
     QCOMPARE(slope.text(), old);
     // A log of its own, and the pitch of the shell.
     const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, 0);
+    window.selection().choose_piece(layout, Index<Piece>(0));
     MeasureEdit &height = field_in(window, "log", "butt_height");
     enter(height, "60 in");
     QVERIFY(settled(window));
@@ -344,7 +344,7 @@ void FieldsTest::saddles_are_offered_for_the_whole_shell_only() {
         return settled(window);
     };
     const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, piece_tagged(layout, "A-02-1"));
+    window.selection().choose_piece(layout, *piece_tagged(layout, "A-02-1"));
     for (const NotchScope scope : {NotchScope::corner, NotchScope::log}) {
         take_scope(scope);
         QVERIFY(!offered(NotchKind::saddle));

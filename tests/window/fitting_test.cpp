@@ -122,7 +122,7 @@ void FittingTest::empty_fields_of_a_log_say_what_all_logs_have() {
     room.logs.butt_height = room.logs.tip_height = Length::mm(215);
     window.begin(room, "All logs");
     QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     QVERIFY(window.log().field("butt_height")->placeholderText().contains("215 mm"));
     QCOMPARE(window.log().field("butt_width")->placeholderText(), QString("as the wall"));
     window.close_document();

@@ -114,7 +114,7 @@ void HabitsTest::whatever_takes_the_keyboard_has_a_name() {
                               {"plan", "text", "log"}}) {
         for (const char *dock : docks)
             raise(window, dock);
-        window.selection().choose_piece(layout, 0);
+        window.selection().choose_piece(layout, Index<Piece>(0));
         QVERIFY2(nameless(window).isEmpty(), qPrintable(nameless(window).join(QStringLiteral("; "))));
         window.selection().choose_opening(window.desk().standing()->job.shell, 0);
         QVERIFY2(nameless(window).isEmpty(), qPrintable(nameless(window).join(QStringLiteral("; "))));

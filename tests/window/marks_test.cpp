@@ -73,13 +73,13 @@ void MarksTest::a_partition_is_drawn_by_two_clicks() {
     QTest::qWait(200);
     PlanView &plan = window.plan();
     const auto &walls = window.desk().standing()->job.layout.walls;
-    const double across = walls[1].length; // wall C lies this far from A
+    const double across = walls[Index<WallPlace>(1)].length; // wall C lies this far from A
     const std::string first = window.desk().document().text();
     window.action("draw_partition")->trigger();
     click(plan, {3000, 60});
     QVERIFY(plan.is_drawing());
     QVERIFY(settled(window));
-    click(plan, {walls[0].length - 60, across / 2}); // wall B is not where it ends
+    click(plan, {walls.front().length - 60, across / 2}); // wall B is not where it ends
     QVERIFY(plan.is_drawing());
     click(plan, {3100, across - 60});
     QVERIFY(settled(window));
@@ -183,7 +183,7 @@ void MarksTest::tags_go_with_the_logs_that_a_section_cuts_away() {
         if (box->accessibleName() == "Section plane") section = box;
     QVERIFY(section != nullptr);
     const auto in_sight = [&](const char *tag) {
-        window.selection().choose_piece(layout, piece_tagged(layout, tag));
+        window.selection().choose_piece(layout, *piece_tagged(layout, tag));
         return model.view()->labels_in_sight();
     };
     QCOMPARE(in_sight("A-10-1"), 1);
@@ -213,7 +213,7 @@ void MarksTest::what_is_chosen_is_marked_without_colour() {
     ElevationView &elevation = window.elevation();
     const QPointF left = elevation.to_screen({1500, 130}), right = elevation.to_screen({8000, 130});
     const int plain_log = changes_along(greys(elevation), left, right);
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     const int marked_log = changes_along(greys(elevation), left, right);
     QVERIFY2(marked_log > plain_log + 10,
              qPrintable(QStringLiteral("%1, %2").arg(plain_log).arg(marked_log)));

@@ -165,18 +165,18 @@ void MishapsTest::what_drawing_a_sheet_throws_is_told_and_the_next_is_drawn() {
     raise(window, "sheet");
     int turn = 0;
     for (const auto &[told, throw_it] : all_that_can_be_thrown()) {
-        window.sheet().draw_by([&](const ExportJob &, int) -> std::vector<sheets::Sheet> {
+        window.sheet().draw_by([&](const ExportJob &, Index<Model>) -> std::vector<sheets::Sheet> {
             throw_it();
             return {};
         });
         const Layout &layout = window.desk().standing()->job.layout;
-        window.selection().choose_piece(layout, turn++);
+        window.selection().choose_piece(layout, Index<Piece>(turn++));
         QTRY_VERIFY(window.message().sentence().contains(told));
         QVERIFY2(window.sheet().words().contains("could not be drawn"), qPrintable(window.sheet().words()));
         QVERIFY(noted().contains(told));
         window.message().answer(1);
         window.sheet().draw_by(sheets_of);
-        window.selection().choose_piece(layout, turn++);
+        window.selection().choose_piece(layout, Index<Piece>(turn++));
         QTRY_VERIFY(window.sheet().pages() > 0);
         QVERIFY(window.sheet().words().isEmpty());
     }

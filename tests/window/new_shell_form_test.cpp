@@ -88,7 +88,7 @@ void NewShellFormTest::nor_does_it_in_a_panel() {
         QVERIFY(settled(window));
         QVERIFY(QTest::qWaitForWindowActive(&window));
         const Layout &layout = window.desk().standing()->job.layout;
-        window.selection().choose_piece(layout, piece_tagged(layout, "A-02-1"));
+        window.selection().choose_piece(layout, *piece_tagged(layout, "A-02-1"));
         MeasureEdit &edit = field_in(window, dock, field);
         enter(edit, QString(300, u'x'));
         QTest::qWait(50);

@@ -192,7 +192,7 @@ void PanelsTest::a_log_is_stated_and_what_has_no_field_stays() {
     QVERIFY(settled(window));
     QVERIFY(window.desk().standing() != nullptr);
     const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, piece_tagged(layout, shell.walls[1].name + "-02-1"));
+    window.selection().choose_piece(layout, *piece_tagged(layout, shell.walls[1].name + "-02-1"));
     auto *mark = window.log().findChild<QLineEdit *>("mark");
     QVERIFY(mark != nullptr);
     QTest::keyClicks(mark, "IX");
@@ -221,7 +221,7 @@ void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
     raise(window, "log");
     const auto choose = [&](const char *tag) {
         const Layout &layout = window.desk().standing()->job.layout;
-        window.selection().choose_piece(layout, piece_tagged(layout, tag));
+        window.selection().choose_piece(layout, *piece_tagged(layout, tag));
     };
     auto *fields = window.log().findChild<LogFields *>();
     auto *meant = window.log().findChild<QComboBox *>("meant");
@@ -268,8 +268,8 @@ void PanelsTest::what_can_hurt_is_said_with_its_caution() {
     window.begin_demo(1);
     QVERIFY(settled(window));
     const State &state = *window.desk().standing();
-    QVERIFY(!words_of_piece(state, 0).contains("Screened span")); // a log of a wall
-    QVERIFY(words_of_piece(state, 0).contains("no lift plan"));
+    QVERIFY(!words_of_piece(state, Index<Piece>(0)).contains("Screened span")); // a log of a wall
+    QVERIFY(words_of_piece(state, Index<Piece>(0)).contains("no lift plan"));
     QVERIFY(words_of_opening(state, 0).contains("Ontario Building Code"));
     QVERIFY(words_of_opening(state, 0).contains("by 6 percent it would be"));
     QVERIFY(words_of_opening(state, 0).contains("licensed professional"));
@@ -320,7 +320,7 @@ void PanelsTest::the_window_speaks_french() {
     // Its sheets and exports speak as it does.
     const ExportJob &job = window.desk().state()->job;
     QVERIFY(job.options.language == Language::french);
-    const auto sheet = cut_sheet_of(job, 0);
+    const auto sheet = cut_sheet_of(job, Index<Model>(0));
     QCOMPARE(sheet->front().chapter, std::string("Fiches de taille"));
     window.desk().edit("wide", [](const Shell &s) {
         Shell next = s;

@@ -108,7 +108,7 @@ void ScreenTest::the_dialogs_fit_their_screen() {
     window.show();
     window.begin_demo(0);
     QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     for (const char *action : {"new", "export", "print_sheet", "save_picture", "shortcuts", "about"})
         look_at_dialog(window, QLatin1String(action));
     window.desk().edit(QStringLiteral("x"), [](const Shell &s) {

@@ -177,7 +177,7 @@ void ScriptTest::the_views_are_looked_at() {
     keep_picture(window, "opening-chosen");
     const auto island =
         std::find_if(layout.pieces.begin(), layout.pieces.end(), [](const Piece &p) { return p.island; });
-    window.selection().choose_piece(layout, static_cast<int>(island - layout.pieces.begin()));
+    window.selection().choose_piece(layout, layout.pieces.index_of(island));
     window.findChild<QDockWidget *>("sheet")->raise();
     QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     keep_picture(window, "log-and-sheet");

@@ -97,7 +97,7 @@ class ThingsTest : public QObject {
     std::unique_ptr<MainWindow> window_;
     void choose(const char *tag) {
         const Layout &layout = window_->desk().standing()->job.layout;
-        window_->selection().choose_piece(layout, piece_tagged(layout, tag));
+        window_->selection().choose_piece(layout, *piece_tagged(layout, tag));
     }
     void raise(const char *dock) {
         window_->findChild<QDockWidget *>(QLatin1String(dock))->raise();
@@ -115,13 +115,13 @@ void ThingsTest::init() {
 
 void ThingsTest::the_right_button_opens_a_menu_in_every_view() {
     PlanView &plan = window_->plan();
-    const WallPlace &a = window_->desk().standing()->job.layout.walls[0];
+    const WallPlace &a = window_->desk().standing()->job.layout.walls.front();
     const Vec3 on_a = a.frame.to_world({a.length / 2, a.thickness / 2, 0});
     QMenu *menu = by_mouse(plan, plan.to_screen({on_a.x, on_a.y}));
     QVERIFY(menu != nullptr);
     QVERIFY(entries(*menu).contains("thing_elevation") || entries(*menu).contains("thing_log"));
     menu->close();
-    const Vec2 corner = window_->desk().standing()->job.layout.corners[0].centre;
+    const Vec2 corner = window_->desk().standing()->job.layout.corners.front().centre;
     menu = by_mouse(plan, plan.to_screen(corner));
     QVERIFY(menu != nullptr && entries(*menu).contains("thing_joint"));
     menu->close();
@@ -171,7 +171,7 @@ void ThingsTest::an_opening_is_put_where_the_menu_was_opened() {
     for (const char *wall : {"A", "C"})
         for (const double along : {2000.0, 5000.0}) {
             const Layout &layout = window_->desk().standing()->job.layout;
-            const WallPlace &w = layout.walls[static_cast<std::size_t>(wall_named(layout, wall))];
+            const WallPlace &w = layout.walls[*wall_named(layout, wall)];
             const Vec3 at = w.frame.to_world({along, w.thickness / 2, 0});
             QVERIFY(done(plan, plan.to_screen({at.x, at.y}), "thing_add_window_here"));
             QCOMPARE(last().wall, std::string(wall));
@@ -246,7 +246,7 @@ void ThingsTest::what_the_menu_offers_is_done_to_the_thing() {
     QTRY_COMPARE_WITH_TIMEOUT(window_->sheet().tag(), QString("A-01-1"), 60'000);
     window_->selection().choose_wall("B");
     PlanView &plan = window_->plan();
-    const WallPlace &a = window_->desk().standing()->job.layout.walls[0];
+    const WallPlace &a = window_->desk().standing()->job.layout.walls.front();
     const Vec3 on_a = a.frame.to_world({600, a.thickness / 2, 0});
     QVERIFY(by_mouse(plan, plan.to_screen({on_a.x, on_a.y})) != nullptr);
     const std::size_t before = window_->desk().standing()->job.shell.openings.size();
@@ -303,14 +303,14 @@ void ThingsTest::one_sheet_is_printed_and_a_long_print_can_be_stopped() {
         if (stop) progress.cancel();
         return print_sheets(printer, all, progress);
     };
-    const auto one = sheets_of(job, 0);
+    const auto one = sheets_of(job, Index<Model>(0));
     QVERIFY(!one.empty());
     const QString path = folder_.filePath("one.pdf");
     QVERIFY(print_to(path, one, false));
     QCOMPARE(pages_of(bytes_of(path)), static_cast<qsizetype>(one.size()));
     auto several = one;
     for (const int model : {1, 2})
-        for (const auto &sheet : sheets_of(job, model))
+        for (const auto &sheet : sheets_of(job, Index<Model>(model)))
             several.push_back(sheet);
     const QString stopped = folder_.filePath("stopped.pdf");
     QVERIFY(!print_to(stopped, several, true));
@@ -331,14 +331,14 @@ void ThingsTest::a_sheet_in_a_file_is_called_after_shell_and_log() {
 
 void ThingsTest::one_piece_is_exported() {
     const ExportJob &job = window_->desk().standing()->job;
-    const int piece = piece_tagged(job.layout, "B-03-1");
-    QVERIFY(piece >= 0);
+    const auto piece = piece_tagged(job.layout, "B-03-1");
+    QVERIFY(piece);
     const QString step = folder_.filePath("log.step"), pdf = folder_.filePath("log.pdf");
-    QVERIFY(!write_piece(job, piece, step));
+    QVERIFY(!write_piece(job, *piece, step));
     QVERIFY(bytes_of(step).startsWith("ISO-10303-21;") && bytes_of(step).contains("'B-03-1'"));
-    QVERIFY(!write_piece(job, piece, pdf));
+    QVERIFY(!write_piece(job, *piece, pdf));
     QVERIFY(bytes_of(pdf).startsWith("%PDF-") && bytes_of(pdf).size() > 5000);
-    QVERIFY(write_piece(job, piece, folder_.filePath("nowhere/log.step")));
+    QVERIFY(write_piece(job, *piece, folder_.filePath("nowhere/log.step")));
 }
 
 void ThingsTest::the_sheet_that_is_seen_is_the_sheet_of_the_files() {
@@ -346,8 +346,7 @@ void ThingsTest::the_sheet_that_is_seen_is_the_sheet_of_the_files() {
     choose("A-01-1");
     QTRY_COMPARE_WITH_TIMEOUT(window_->sheet().tag(), QString("A-01-1"), 60'000);
     const ExportJob &job = window_->desk().standing()->job;
-    const int piece = piece_tagged(job.layout, "A-01-1");
-    const auto model = static_cast<std::size_t>(job.layout.pieces[static_cast<std::size_t>(piece)].model);
+    const std::size_t model = job.layout.pieces[*piece_tagged(job.layout, "A-01-1")].model.at();
     const auto files = sheets_of(job, sheets::cut_sheet_set(job.layout), "cut sheets", Progress::none());
     QVERIFY(!window_->sheet().drawn().empty());
     QVERIFY(window_->sheet().drawn() == *files.at(model));

@@ -119,7 +119,8 @@ void TourTest::look_at(MainWindow &window, const QString &name) {
     for (const auto &turn : turns) {
         for (const char *dock : turn)
             raise(dock);
-        if (&turn == &turns[2]) window.selection().choose_piece(window.desk().standing()->job.layout, 3);
+        if (&turn == &turns[2])
+            window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(3));
         keep_picture(window, QStringLiteral("%1-%2-%3").arg(QTest::currentDataTag(), name).arg(++number));
         QVERIFY2(cut_off(window).isEmpty(), qPrintable(cut_off(window).join(u'|')));
     }
@@ -178,7 +179,7 @@ void TourTest::the_dialogs() {
     MainWindow &window = *up;
     window.begin_demo(0);
     QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     for (const char *action :
          {"new", "open", "save_as", "export", "print", "print_sheet", "save_picture", "shortcuts", "about"})
         look_at_dialog(window, QLatin1String(action), QLatin1String(action));

@@ -161,8 +161,8 @@ void ViewsTest::a_plan_that_does_not_close_is_drawn_wall_by_wall() {
     const Layout &drawn = window.desk().drawn()->drawn();
     QVERIFY(window.desk().state()->job.layout.walls.empty()); // nothing was laid out
     QCOMPARE(drawn.walls.size(), std::size_t(4));
-    QCOMPARE(drawn.walls[0].length, 11'000.0);
-    QVERIFY(std::abs(drawn.walls[1].frame.origin.x - 11'000) <
+    QCOMPARE(drawn.walls.front().length, 11'000.0);
+    QVERIFY(std::abs(drawn.walls[Index<WallPlace>(1)].frame.origin.x - 11'000) <
             1e-6); // the second goes on where the first ends
     click(window.plan(), {6000, 60});
     QVERIFY(window.selection().is_wall("A"));
@@ -177,7 +177,7 @@ void ViewsTest::a_text_that_cannot_be_read_leaves_what_stood_under_a_banner() {
     window.show();
     window.begin(a_room(), "Text");
     QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     window.findChild<QDockWidget *>("sheet")->raise();
     QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     window.findChild<QDockWidget *>("joint")->raise();
@@ -308,10 +308,10 @@ void ViewsTest::a_log_that_crosses_at_a_slant_is_seen_in_the_elevation() {
     keep_picture(window, "elevation-slanted");
     const QImage seen = view.grab().toImage();
     const Layout &layout = window.desk().standing()->job.layout;
-    const WallPlace &a = layout.walls[0], &b = layout.walls[1];
+    const WallPlace &a = layout.walls.front(), &b = layout.walls[Index<WallPlace>(1)];
     int logs = 0;
     for (const Piece &piece : layout.pieces) {
-        if (piece.wall != 1 || piece.timber >= 0) continue;
+        if (piece.wall != Index<WallPlace>(1) || piece.timber) continue;
         // In the middle of its height, where its middle line runs through A, from A's outside to its inside.
         const double z = piece.frame.origin.z + piece.blank.height / 2;
         for (const double deep : {0.1, 0.5, 0.9}) {
@@ -344,7 +344,7 @@ void ViewsTest::no_dimension_runs_over_joists() {
     const Layout &layout = window.desk().standing()->job.layout;
     QVERIFY(!layout.timbers.empty() && plan.dimension_lines().size() >= 4);
     for (const Timber &timber : layout.timbers) {
-        const Piece &joist = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        const Piece &joist = layout.pieces[timber.piece];
         for (const double y : {0.0, joist.blank.width}) {
             const Vec3 a = joist.frame.to_world({0, y, 0}),
                        b = joist.frame.to_world({joist.blank.length, y, 0});
@@ -377,7 +377,7 @@ void ViewsTest::a_round_log_is_offered_what_it_can_have() {
     window.show();
     QVERIFY(window.open(demo_file("round-cabin")));
     QVERIFY(settled(window));
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     auto *panel = window.findChild<QDockWidget *>("log")->widget();
     for (const char *name : {"butt_height", "tip_height", "butt_width", "tip_width"})
         QVERIFY(!panel->findChild<QLineEdit *>(name)->isVisible());
@@ -417,13 +417,14 @@ void ViewsTest::the_sheet_says_that_it_is_being_drawn() {
     QTRY_VERIFY(window.sheet().isVisible());
     QVERIFY(window.sheet().words().startsWith("Choose a log"));
     const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, 0);
-    QCOMPARE(window.sheet().words(), QString("Drawing the cut sheet of %1").arg(text(layout.pieces[0].tag)));
+    window.selection().choose_piece(layout, Index<Piece>(0));
+    QCOMPARE(window.sheet().words(),
+             QString("Drawing the cut sheet of %1").arg(text(layout.pieces.front().tag)));
     window.selection().clear();
     QVERIFY(window.sheet().words().startsWith("Choose a log"));
     QTest::qWait(500);
     QCOMPARE(window.sheet().pages(), 0); // it came when nobody wanted it any more
-    window.selection().choose_piece(layout, 0);
+    window.selection().choose_piece(layout, Index<Piece>(0));
     QTRY_VERIFY_WITH_TIMEOUT(window.sheet().pages() > 0, 60'000);
     QVERIFY(window.sheet().words().isEmpty());
     window.desk().history().setClean();

@@ -72,13 +72,13 @@ class WheelTest : public QObject {
 void WheelTest::over_a_field_it_changes_nothing_of_the_house() {
     MainWindow window(kept());
     put_up(window);
-    window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+    window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     window.selection().choose_corner("AB");
     const std::string before = window.desk().document().text();
     int met = 0;
     for (const char *dock : {"shell", "floors", "log", "joint"}) {
         if (QLatin1String(dock) == QLatin1String("log"))
-            window.selection().choose_piece(window.desk().standing()->job.layout, 0);
+            window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
         raise(window, dock);
         auto *panel = window.findChild<QDockWidget *>(QLatin1String(dock));
         const QStringList shown = values(*panel);

@@ -23,11 +23,11 @@ void append(std::vector<Sheet> &all, std::vector<Sheet> more) {
 SheetSet drawing_set(const Layout &layout) {
     SheetSet set;
     if (!layout.walls.empty()) set.push_back(foundation_subject());
-    for (std::size_t wall = 0; wall < layout.walls.size(); ++wall)
+    for (const auto wall : layout.walls.indices())
         set.push_back(wall_subject(layout, wall));
     set.push_back(section_subject());
     set.push_back(round_subject());
-    for (std::size_t floor = 0; floor < layout.floors.size(); ++floor)
+    for (const auto floor : layout.floors.indices())
         set.push_back(floor_subject(layout, floor));
     set.push_back(pole_subject());
     return set;

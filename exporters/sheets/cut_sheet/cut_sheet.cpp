@@ -10,9 +10,8 @@ namespace {
 
 std::string kind_words(const Layout &layout, const Piece &piece, const Words &words) {
     const std::string &part = part_letter(layout, part_of(layout, piece));
-    if (piece.timber >= 0)
-        return words.say("Floor %1, %2", part,
-                         words.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use)));
+    if (piece.timber)
+        return words.say("Floor %1, %2", part, words.word(name_of(layout.timbers.at(*piece.timber).use)));
     const std::string log = piece.log == LogKind::full         ? ""
                             : piece.log == LogKind::half_start ? words.say(", half log to start")
                                                                : words.say(", half log to finish");
@@ -21,7 +20,7 @@ std::string kind_words(const Layout &layout, const Piece &piece, const Words &wo
 }
 
 Title title_of(const Layout &layout, const Model &model, const Words &words, const Scale *scale) {
-    const Piece &first = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
+    const Piece &first = layout.pieces.at(model.pieces.front());
     const std::size_t others = model.pieces.size() - 1;
     return {others == 0 ? first.tag : words.say("%1 and %2 alike", first.tag, others),
             kind_words(layout, first, words),
@@ -34,7 +33,7 @@ Title title_of(const Layout &layout, const Model &model, const Words &words, con
 
 Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &model, const Body &body,
                         const CutSheetOptions &options) {
-    const Piece &piece = layout.pieces.at(static_cast<std::size_t>(model.pieces.front()));
+    const Piece &piece = layout.pieces.at(model.pieces.front());
     const SeenPiece seen = seen_piece(piece, body);
     const Features &features = seen.features;
     const Words words = words_for(shell, layout, options);
@@ -42,9 +41,8 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
 
     ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
                          numbers_table(features, words)};
-    const auto at = static_cast<std::size_t>(piece.model);
-    if (at < options.warnings.size() && !options.warnings[at].empty())
-        wanted.tables.push_back(warnings_table(options.warnings[at], words));
+    if (options.warnings.holds(piece.model) && !options.warnings[piece.model].empty())
+        wanted.tables.push_back(warnings_table(options.warnings[piece.model], words));
     wanted.tables.push_back(data_table(features, body, model, words, weight));
     if (!piece.cuts.empty()) wanted.tables.push_back(steps_table(features, words));
     if (!slanting_places(features).empty()) wanted.tables.push_back(slant_table(features, words));
@@ -66,9 +64,9 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
                   layout.name);
 }
 
-Subject cut_sheet_subject(const Layout &layout, std::size_t model) {
-    const auto first = static_cast<std::size_t>(layout.models.at(model).pieces.front());
-    return {"cut sheet " + std::to_string(model + 1) + ", " + layout.pieces.at(first).tag,
+Subject cut_sheet_subject(const Layout &layout, Index<Model> model) {
+    const Index<Piece> first = layout.models.at(model).pieces.front();
+    return {"cut sheet " + std::to_string(model.number() + 1) + ", " + layout.pieces.at(first).tag,
             [model](const Draft &d) {
                 return std::vector{titled_cut_sheet(d.shell, d.layout, d.layout.models.at(model),
                                                     d.bodies.at(model), d.options)};
@@ -77,7 +75,7 @@ Subject cut_sheet_subject(const Layout &layout, std::size_t model) {
 
 SheetSet cut_sheet_set(const Layout &layout) {
     SheetSet set;
-    for (std::size_t model = 0; model < layout.models.size(); ++model)
+    for (const auto model : layout.models.indices())
         set.push_back(cut_sheet_subject(layout, model));
     return set;
 }

@@ -16,7 +16,7 @@ std::vector<Sheet> cut_sheet(const Shell &shell, const Layout &layout, const Mod
                              const CutSheetOptions &options);
 
 /// That of one of Layout::models.
-Subject cut_sheet_subject(const Layout &layout, std::size_t model);
+Subject cut_sheet_subject(const Layout &layout, Index<Model> model);
 
 /// Those of all distinct pieces, in the order of Layout::models. Empty where there are no pieces.
 SheetSet cut_sheet_set(const Layout &layout);

@@ -26,7 +26,7 @@ void put_text(FaceBoard &face, const std::string &words, Vec2 at, double height,
 }
 
 std::string caption_of(const FaceBoard &face, View view) {
-    if (face.features().piece->timber < 0 || (view != View::outside && view != View::inside))
+    if (!face.features().piece->timber || (view != View::outside && view != View::inside))
         return name_of(view, *face.wanted.words);
     return view == View::outside ? face.wanted.words->say("Right") : face.wanted.words->say("Left");
 }

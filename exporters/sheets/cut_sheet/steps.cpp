@@ -249,7 +249,7 @@ std::vector<Row> numbered_rows(const Features &features, const Words &words) {
 
 Table steps_table(const Features &features, const Words &words) {
     Table table = table_called(words, words.say("Cuts, in cutting order"));
-    const std::string rise = words.say("Rise"), across = features.piece->timber < 0
+    const std::string rise = words.say("Rise"), across = !features.piece->timber
                                                              ? words.say("Across, to the outside")
                                                              : words.say("Across, to the right");
     table.columns = {flush_right(words.say("No."), 10),

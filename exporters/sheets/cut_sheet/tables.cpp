@@ -76,7 +76,7 @@ std::string across_from(Footing outside, bool timber, const Words &words) {
 std::string measured_from(const Features &features, const Words &words) {
     const Footing under = features.under_footing(), outside = features.outside_footing();
     const std::string heights = heights_from(under, words),
-                      across = across_from(outside, features.piece->timber >= 0, words);
+                      across = across_from(outside, features.piece->timber.has_value(), words);
     std::string all =
         features.round != nullptr && under != Footing::touched
             ? words.say("Lengths are from the datum end, level, heights from %1, across from %2, a "
@@ -101,13 +101,13 @@ std::string code_words(char32_t letter) {
 }
 
 const Piece &piece_of(const Layout &layout, const Model &model) {
-    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+    return layout.pieces[model.pieces.front()];
 }
 
 std::string all_words(const Layout &layout, const Model &model) {
     std::string all = layout.name;
-    for (const int i : model.pieces) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(i)];
+    for (const Index<Piece> i : model.pieces) {
+        const Piece &piece = layout.pieces[i];
         all += piece.tag;
         for (const Cut &cut : piece.cuts)
             all += neighbour_of(cut).name;
@@ -200,8 +200,8 @@ namespace {
 /// Whether any piece of the model meets another at that cut.
 std::vector<bool> cuts_that_meet(const Layout &layout, const Model &model) {
     std::vector<bool> used(met_by(piece_of(layout, model)).size(), false);
-    for (const int i : model.pieces) {
-        const auto met = met_by(layout.pieces[static_cast<std::size_t>(i)]);
+    for (const Index<Piece> i : model.pieces) {
+        const auto met = met_by(layout.pieces[i]);
         for (std::size_t c = 0; c < used.size(); ++c)
             used[c] = used[c] || !met[c].empty();
     }
@@ -221,8 +221,8 @@ Table tag_table(const Layout &layout, const Model &model, const Words &words) {
     table.columns.push_back(flush_left(words.say("Lies on"), 30));
     table.columns.push_back(flush_left(words.say("Carries"), 30));
     table.columns.push_back(flush_right(words.say("Raise"), 12));
-    for (const int i : model.pieces) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
+    for (const Index<Piece> i : model.pieces) {
+        const Piece &p = layout.pieces[i];
         std::vector<std::string> row{p.tag};
         const auto met = met_by(p);
         for (std::size_t c = 0; c < used.size(); ++c)
@@ -251,7 +251,7 @@ void add_log(Table &table, const Piece &piece, const Model &model, const Words &
     const auto add = [&](const std::string &name, const std::string &value) {
         table.rows.push_back({name, value});
     };
-    if (piece.timber < 0) add(words.say("Finish"), words.word(name_of(piece.finish)));
+    if (!piece.timber) add(words.say("Finish"), words.word(name_of(piece.finish)));
     if (piece.fabric != Fabric::newly_cut)
         add(words.say("Old wood or new"), words.word(name_of(piece.fabric)));
     if (piece.bow > 0) add(words.say("Bow, as measured"), words.length(piece.bow));
@@ -305,7 +305,7 @@ namespace {
 /// How the sheet is read.
 std::string reading_words(const Features &features, const Words &words) {
     const std::string from = measured_from(features, words);
-    if (features.piece->timber < 0)
+    if (!features.piece->timber)
         return from + words.say("The datum end is the left end seen from outside. Each face is drawn as it "
                                 "shows when the log is rolled, the datum end always left.");
     return from + words.say("The datum end lies in the wall that the floor starts in, or to its left; right "
@@ -321,9 +321,8 @@ Table notes_table(const Layout &layout, const Features &features, const Model &m
     table.columns = {flush_left("", notes_width)};
     const auto add = [&](const std::string &note) { table.rows.push_back({note}); };
     add(reading_words(features, words));
-    for (const int i : model.pieces)
-        if (const Piece &p = layout.pieces[static_cast<std::size_t>(i)]; !p.note.empty())
-            add(p.tag + ": " + p.note);
+    for (const Index<Piece> i : model.pieces)
+        if (const Piece &p = layout.pieces[i]; !p.note.empty()) add(p.tag + ": " + p.note);
     if (weight) add(words.say("Weight: %1 %2", weight->basis, weight->caution));
     const auto missing = letters_missing(all_words(layout, model));
     if (!missing.empty()) {

@@ -6,15 +6,14 @@
 #include <algorithm>
 
 namespace roundlay::sheets {
-std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings, const Shell &shell,
-                                                        const Layout &layout, Language language) {
-    std::vector<std::vector<std::string>> all(layout.models.size());
+Indexed<std::vector<std::string>, Model> warnings_by_model(const Findings &findings, const Shell &shell,
+                                                           const Layout &layout, Language language) {
+    Indexed<std::vector<std::string>, Model> all(layout.models.size());
     for (const Finding &finding : findings) {
         if (finding.weight == Weight::note) continue;
         const std::string words = short_sentence_of(finding, {language, shell.units});
-        for (const int piece : pieces_of(finding, shell, layout)) {
-            auto &mine =
-                all.at(static_cast<std::size_t>(layout.pieces[static_cast<std::size_t>(piece)].model));
+        for (const Index<Piece> piece : pieces_of(finding, shell, layout)) {
+            auto &mine = all.at(layout.pieces[piece].model);
             if (std::find(mine.begin(), mine.end(), words) == mine.end()) mine.push_back(words);
         }
     }

@@ -13,8 +13,8 @@ namespace roundlay::sheets {
 /// For each of Layout::models: errors and warnings about its pieces in few words, the place and what is wrong
 /// without the advice, each once, in the order of the findings. What is about the shell as a whole stands on
 /// no sheet. Where no person has chosen a language it is English.
-std::vector<std::vector<std::string>> warnings_by_model(const Findings &findings, const Shell &shell,
-                                                        const Layout &layout,
-                                                        Language language = Language::english);
+Indexed<std::vector<std::string>, Model> warnings_by_model(const Findings &findings, const Shell &shell,
+                                                           const Layout &layout,
+                                                           Language language = Language::english);
 
 } // namespace roundlay::sheets

@@ -100,7 +100,7 @@ std::vector<Drawn> sheets_of(const WallWanted (&sides)[2], PaperSize size, bool 
 }
 
 /// Where the wall ends, beside the rounds' height, which has a gap on top.
-std::string standing_note(const Layout &layout, int wall, const Words &words) {
+std::string standing_note(const Layout &layout, Index<WallPlace> wall, const Words &words) {
     for (const WallStanding &s : standing_of(layout))
         if (s.wall == wall)
             return words.say(
@@ -123,7 +123,7 @@ std::string heights_note(const Shell &shell, const WallHeights &wall, const Word
 Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     const Layout &layout = *sides[0].layout;
     const Words &words = *sides[0].words;
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(sides[0].wall)];
+    const WallPlace &wall = layout.walls[sides[0].wall];
     const std::string title = words.say("Wall %1", wall.name);
     std::vector<Page> pages;
     std::vector<std::string> without, without_size;
@@ -148,18 +148,17 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     Table bores = bore_table(*sides[0].shell, layout, words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
     put_on(pages, size,
-           note_table(
-               words,
-               heights_note(*sides[0].shell, layout.heights[static_cast<std::size_t>(sides[0].wall)], words) +
-                   standing_note(layout, sides[0].wall, words),
-               90));
+           note_table(words,
+                      heights_note(*sides[0].shell, layout.heights[sides[0].wall], words) +
+                          standing_note(layout, sides[0].wall, words),
+                      90));
     return {std::move(pages),
             {title, seen_from_both(layout, sides[0].wall, words), words.say("Wall elevation"),
              "W-" + wall.name, words.say("as shown"), false, words.unit_note()},
             {title, "wall:" + wall.name, words.say("Walls")}};
 }
 
-Titled elevations(const Draft &d, int wall) {
+Titled elevations(const Draft &d, Index<WallPlace> wall) {
     const Words words = d.words();
     const SeenShell outside = seen_wall(d.layout, d.bodies, wall, WallSide::outside);
     const SeenShell inside = seen_wall(d.layout, d.bodies, wall, WallSide::inside);
@@ -170,9 +169,9 @@ Titled elevations(const Draft &d, int wall) {
 
 } // namespace
 
-Subject wall_subject(const Layout &layout, std::size_t wall) {
-    return {"wall " + std::to_string(wall + 1) + ", " + layout.walls.at(wall).name,
-            [wall](const Draft &draft) { return std::vector{elevations(draft, static_cast<int>(wall))}; }};
+Subject wall_subject(const Layout &layout, Index<WallPlace> wall) {
+    return {"wall " + std::to_string(wall.number() + 1) + ", " + layout.walls.at(wall).name,
+            [wall](const Draft &draft) { return std::vector{elevations(draft, wall)}; }};
 }
 
 } // namespace roundlay::sheets

@@ -6,6 +6,6 @@
 namespace roundlay::sheets {
 
 /// Both elevations of one of Layout::walls, on as few sheets as they take.
-Subject wall_subject(const Layout &layout, std::size_t wall);
+Subject wall_subject(const Layout &layout, Index<WallPlace> wall);
 
 } // namespace roundlay::sheets

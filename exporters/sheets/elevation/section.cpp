@@ -27,9 +27,9 @@ struct CutLog {
 struct SectionWanted {
     const Shell &shell;
     const Layout &layout;
-    const std::vector<Body> &bodies;
+    const Bodies &bodies;
     const Words &words;
-    int wall;
+    Index<WallPlace> wall;
 };
 
 /// What the section shows, millimetres of wood: across = from the outside face inward, up = height.
@@ -39,14 +39,14 @@ struct SeenSection {
 };
 
 SeenSection seen_section(const SectionWanted &w, double x) {
-    const WallPlace &place = w.layout.walls.at(static_cast<std::size_t>(w.wall));
+    const WallPlace &place = w.layout.walls.at(w.wall);
     SeenSection section;
     std::vector<Polyhedron> solids;
     for (const Piece &piece : w.layout.pieces) {
         if (!is_log_of(piece, w.wall)) continue;
         const Frame frame = within(piece.frame, place.frame);
         std::vector<Cell> cells;
-        for (const Cell &cell : w.bodies.at(static_cast<std::size_t>(piece.model)).cells) {
+        for (const Cell &cell : w.bodies.at(piece.model).cells) {
             Cell part = clipped(moved(cell, frame), {{1, 0, 0}, x});
             if (!part.empty()) cells.push_back(std::move(part));
         }
@@ -69,8 +69,8 @@ SeenSection seen_section(const SectionWanted &w, double x) {
 }
 
 std::string caption_words(const SectionWanted &w, const SectionPlace &place) {
-    if (place.opening < 0) return w.words.say("through the wall");
-    const Opening &opening = w.shell.openings.at(static_cast<std::size_t>(place.opening));
+    if (!place.opening) return w.words.say("through the wall");
+    const Opening &opening = w.shell.openings.at(*place.opening);
     if (!opening.name.empty()) return w.words.say("through %1", opening.name);
     return opening.kind == OpeningKind::door ? w.words.say("through door") : w.words.say("through window");
 }
@@ -83,7 +83,7 @@ void add_mark(std::vector<Mark> &marks, double z, double scale, const std::strin
 
 /// Outside: tops of the logs with their tags. Inside: what is not log, gaps and the opening.
 void add_heights(Board &board, const SectionWanted &w, const SeenSection &section, double scale) {
-    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    const double thickness = w.layout.walls[w.wall].thickness;
     std::vector<Mark> tops, unders;
     add_mark(tops, 0, scale, w.words.length(0));
     add_mark(unders, 0, scale, w.words.length(0));
@@ -102,7 +102,7 @@ void add_heights(Board &board, const SectionWanted &w, const SeenSection &sectio
 }
 
 void add_thickness(Board &board, const SectionWanted &w, double scale) {
-    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    const double thickness = w.layout.walls[w.wall].thickness;
     RunningLine line;
     line.lettering = lettering;
     line.side = Toward::down;
@@ -121,7 +121,7 @@ struct WallCut {
 Block section_block(const WallCut &cut, const Scale &scale) {
     const double k = scale.ratio;
     const auto &[w, place, section] = cut;
-    const double thickness = w.layout.walls[static_cast<std::size_t>(w.wall)].thickness;
+    const double thickness = w.layout.walls[w.wall].thickness;
     Board board;
     for (const GreyFace &grey : section.seen.greys) {
         Fill fill{{}, cut_grey};
@@ -156,7 +156,7 @@ Block section_block(const WallCut &cut, const Scale &scale) {
 
 std::vector<WallCut> cuts_of(const Draft &draft, const Words &words) {
     std::vector<WallCut> all;
-    for (int wall = 0; wall < static_cast<int>(draft.layout.walls.size()); ++wall)
+    for (const auto wall : draft.layout.walls.indices())
         for (const SectionPlace &place : section_places(draft.shell, draft.layout, wall)) {
             const SectionWanted wanted{draft.shell, draft.layout, draft.bodies, words, wall};
             all.push_back({wanted, place, seen_section(wanted, place.x)});

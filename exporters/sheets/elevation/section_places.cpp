@@ -44,14 +44,13 @@ Stretch solid_stretch(const Shell &shell, const WallPlace &wall) {
 }
 
 /// As near to the middle as can be, clear of all bores of the wall; the middle where nothing is clear.
-double clear_place(const Shell &shell, const Layout &layout, int wall, const Stretch &within) {
+double clear_place(const Shell &shell, const Layout &layout, Index<WallPlace> wall, const Stretch &within) {
     std::vector<std::pair<double, double>> pegs; // place, radius
     for (const Peg &peg : layout.pegs)
-        if (layout.pieces.at(static_cast<std::size_t>(peg.upper)).wall == wall)
-            pegs.emplace_back(layout.walls[static_cast<std::size_t>(wall)].frame.to_local(peg.top).x,
-                              peg.diameter / 2);
+        if (layout.pieces.at(peg.upper).wall == wall)
+            pegs.emplace_back(layout.walls[wall].frame.to_local(peg.top).x, peg.diameter / 2);
     for (const StatedBore &bore : shell.bores)
-        if (bore.wall == layout.walls[static_cast<std::size_t>(wall)].name)
+        if (bore.wall == layout.walls[wall].name)
             pegs.emplace_back(bore.from_left.mm(), bore.diameter.mm() / 2);
     const auto clear = [&](double x) {
         return std::none_of(pegs.begin(), pegs.end(),
@@ -66,20 +65,20 @@ double clear_place(const Shell &shell, const Layout &layout, int wall, const Str
 
 } // namespace
 
-std::vector<SectionPlace> section_places(const Shell &shell, const Layout &layout, int wall) {
-    const WallPlace &place = layout.walls.at(static_cast<std::size_t>(wall));
+std::vector<SectionPlace> section_places(const Shell &shell, const Layout &layout, Index<WallPlace> wall) {
+    const WallPlace &place = layout.walls.at(wall);
     std::vector<SectionPlace> all;
-    const auto add = [&](const Stretch &within, int opening) {
+    const auto add = [&](const Stretch &within, std::optional<std::size_t> opening) {
         all.push_back(
             {place.name + std::to_string(all.size() + 1), clear_place(shell, layout, wall, within), opening});
     };
-    add(solid_stretch(shell, place), -1);
+    add(solid_stretch(shell, place), std::nullopt);
     for (const std::size_t i : openings_of(shell, place.name)) {
         const Opening &o = shell.openings[i];
         const bool known = std::any_of(all.begin(), all.end(), [&](const SectionPlace &s) {
-            return s.opening >= 0 && alike(shell.openings[static_cast<std::size_t>(s.opening)], o);
+            return s.opening && alike(shell.openings[*s.opening], o);
         });
-        if (!known) add({o.from_left.mm(), (o.from_left + o.width).mm()}, static_cast<int>(i));
+        if (!known) add({o.from_left.mm(), (o.from_left + o.width).mm()}, i);
     }
     return all;
 }

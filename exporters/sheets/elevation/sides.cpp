@@ -9,7 +9,7 @@ namespace roundlay::sheets {
 namespace {
 
 /// A partition is seen from a quarter of the compass.
-std::string quarter(const Layout &layout, int wall, bool outside, const Words &words) {
+std::string quarter(const Layout &layout, Index<WallPlace> wall, bool outside, const Words &words) {
     static const std::map<std::string, Said> quarters = {
         {"east", said("the east")},   {"north-east", said("the north-east")},
         {"north", said("the north")}, {"north-west", said("the north-west")},
@@ -22,16 +22,16 @@ std::string quarter(const Layout &layout, int wall, bool outside, const Words &w
 
 } // namespace
 
-std::string wall_seen(const Layout &layout, int wall, bool outside, const std::string &scale,
+std::string wall_seen(const Layout &layout, Index<WallPlace> wall, bool outside, const std::string &scale,
                       const Words &words) {
-    const std::string &name = layout.walls.at(static_cast<std::size_t>(wall)).name;
+    const std::string &name = layout.walls.at(wall).name;
     if (is_partition(layout, wall))
         return words.say("Wall %1, from %2, %3", name, quarter(layout, wall, outside, words), scale);
     return outside ? words.say("Wall %1, from outside, %2", name, scale)
                    : words.say("Wall %1, from inside, %2", name, scale);
 }
 
-std::string seen_from_both(const Layout &layout, int wall, const Words &words) {
+std::string seen_from_both(const Layout &layout, Index<WallPlace> wall, const Words &words) {
     if (!is_partition(layout, wall)) return words.say("elevations from outside and inside");
     return words.say("elevations from %1 and %2", quarter(layout, wall, true, words),
                      quarter(layout, wall, false, words));

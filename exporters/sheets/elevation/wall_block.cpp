@@ -24,7 +24,7 @@ constexpr double same_height = 0.5; ///< mm of wood: heights nearer than this ar
 class Drawer {
   public:
     explicit Drawer(const WallWanted &wanted)
-        : w_(wanted), wall_(wanted.layout->walls.at(static_cast<std::size_t>(wanted.wall))),
+        : w_(wanted), wall_(wanted.layout->walls.at(wanted.wall)),
           mirrored_(wanted.side == WallSide::inside), along_{mirrored_ ? wall_.length * wanted.scale->ratio
                                                                        : 0,
                                                              mirrored_ ? -wanted.scale->ratio
@@ -132,7 +132,7 @@ class Drawer {
 
     void add_pegs() {
         for (const Peg &peg : w_.layout->pegs) {
-            if (w_.layout->pieces.at(static_cast<std::size_t>(peg.upper)).wall != w_.wall) continue;
+            if (w_.layout->pieces.at(peg.upper).wall != w_.wall) continue;
             const Vec3 top = wall_.frame.to_local(peg.top);
             const Vec2 a{x(top.x), top.z * k()}, b{x(top.x), (top.z - peg.length) * k()};
             board_.add(Path{{a, b}, false, Line::centre, ""});

@@ -17,7 +17,7 @@ struct WallWanted {
     const Layout *layout = nullptr;
     const SeenShell *seen = nullptr;
     const Words *words = nullptr;
-    int wall = 0;
+    Index<WallPlace> wall;
     WallSide side = WallSide::outside;
     const Scale *scale = nullptr;
     double lettering = 2.5;  ///< of the tags

@@ -14,9 +14,9 @@ constexpr double least_drawn = 0.3; ///< a radius smaller than this on paper is 
 
 } // namespace
 
-WallBores::WallBores(const Shell &shell, const Layout &layout, int wall, AlongPaper along, const Words &words)
-    : shell_(shell), wall_(layout.walls.at(static_cast<std::size_t>(wall))), along_(along),
-      scale_(std::abs(along.scale)) {
+WallBores::WallBores(const Shell &shell, const Layout &layout, Index<WallPlace> wall, AlongPaper along,
+                     const Words &words)
+    : shell_(shell), wall_(layout.walls.at(wall)), along_(along), scale_(std::abs(along.scale)) {
     for (PlacedBore &bore : named_bores(shell, layout, words))
         if (bore.wall == wall && !bore.logs.empty()) bores_.push_back(std::move(bore));
 }
@@ -27,7 +27,7 @@ WallBores::Stretch WallBores::stretch_of(const BoredLog &log) const {
 }
 
 double WallBores::diameter_of(const PlacedBore &bore) const {
-    return shell_.bores[static_cast<std::size_t>(bore.stated)].diameter.mm() * scale_;
+    return shell_.bores[bore.stated].diameter.mm() * scale_;
 }
 
 void WallBores::add_lines(Board &board) const {

@@ -16,7 +16,8 @@ struct AlongPaper {
 
 class WallBores {
   public:
-    WallBores(const Shell &shell, const Layout &layout, int wall, AlongPaper along, const Words &words);
+    WallBores(const Shell &shell, const Layout &layout, Index<WallPlace> wall, AlongPaper along,
+              const Words &words);
 
     /// Log by log, so that a drift shows; a little past both ends.
     void add_lines(Board &board) const;

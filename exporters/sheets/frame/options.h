@@ -34,8 +34,8 @@ struct SheetOptions {
     TitleFields fields;         ///< owner, creator, approved, date, revision, language: the rest is filled in
     int denominator = 16;       ///< smallest part of an inch
     std::function<std::optional<WeightNote>(const Piece &, const Body &)>
-        weight;                                     ///< empty = no weight is shown
-    std::vector<std::vector<std::string>> warnings; ///< by model, each one phrase; empty = none is shown
+        weight;                                        ///< empty = no weight is shown
+    Indexed<std::vector<std::string>, Model> warnings; ///< each one phrase; empty = none is shown
 };
 
 PaperSize paper_for(const Shell &shell, const SheetOptions &options);

@@ -27,9 +27,9 @@ constexpr double lettering = 2.5;
 struct FloorWanted {
     const Shell &shell;
     const Layout &layout;
-    const std::vector<Body> &bodies;
+    const Bodies &bodies;
     const Words &words;
-    std::size_t floor;
+    Index<FloorPlace> floor;
 };
 
 const FloorPlace &place_of(const FloorWanted &w) {
@@ -39,12 +39,12 @@ const FloorPlace &place_of(const FloorWanted &w) {
 std::vector<const Timber *> timbers_of(const FloorWanted &w) {
     std::vector<const Timber *> all;
     for (const Timber &t : w.layout.timbers)
-        if (t.floor == static_cast<int>(w.floor)) all.push_back(&t);
+        if (t.floor == w.floor) all.push_back(&t);
     return all;
 }
 
 const Piece &piece_of(const FloorWanted &w, const Timber &timber) {
-    return w.layout.pieces.at(static_cast<std::size_t>(timber.piece));
+    return w.layout.pieces.at(timber.piece);
 }
 
 /// The room, and where its timbers run on out of it: in a wing a beam ends in a wall that is none of the
@@ -82,8 +82,7 @@ std::vector<Stretch> seen_floor(const FloorWanted &w) {
         if (auto box = wall_box(w, wall)) scene.solids.push_back(std::move(*box));
     for (const Timber *t : timbers_of(w)) {
         const Piece &piece = piece_of(w, *t);
-        scene.solids.push_back(moved(w.bodies.at(static_cast<std::size_t>(piece.model)).hewn,
-                                     within(piece.frame, place_of(w).frame)));
+        scene.solids.push_back(moved(w.bodies.at(piece.model).hewn, within(piece.frame, place_of(w).frame)));
     }
     return tidied(edges_seen(scene, {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}));
 }
@@ -101,7 +100,7 @@ class FloorDrawer {
         corner_ = {drawn.x0, drawn.y0};
         for (const Timber *t : timbers_of(w_))
             if (!add_tag(*t)) without_tag_.push_back(piece_of(w_, *t).tag);
-        for (const FloorOpening &o : w_.shell.floors.at(w_.floor).openings)
+        for (const FloorOpening &o : w_.shell.floors.at(w_.floor.at()).openings)
             add_opening(o);
         add_across(drawn);
         add_away(drawn);
@@ -234,9 +233,8 @@ class FloorDrawer {
     }
 
     void add_wall_names(const Rect &drawn) {
-        const auto name = [&](int wall, Vec2 at) {
-            Text text =
-                mark_text(w_.words.say("Wall %1", w_.layout.walls.at(static_cast<std::size_t>(wall)).name));
+        const auto name = [&](Index<WallPlace> wall, Vec2 at) {
+            Text text = mark_text(w_.words.say("Wall %1", w_.layout.walls.at(wall).name));
             text.height = 3.5;
             text.bold = true;
             std::vector<Vec2> places;
@@ -287,7 +285,7 @@ std::string note_for(const FloorWanted &w) {
         "The tops of the joists lie %1 over the foundation. Across: middles of the joists from "
         "the room's left side. Upward: middles of beams and trimmers from wall %2. A drawn span "
         "is no approval: local code and a licensed professional decide.",
-        in_mm(place_of(w).level), w.layout.walls.at(static_cast<std::size_t>(place_of(w).from)).name);
+        in_mm(place_of(w).level), w.layout.walls.at(place_of(w).from).name);
 }
 
 struct DrawnFloor {
@@ -330,8 +328,8 @@ Titled plan_of(const FloorWanted &w, PaperSize size) {
 
 } // namespace
 
-Subject floor_subject(const Layout &layout, std::size_t floor) {
-    return {"floor " + std::to_string(floor + 1) + ", " + layout.floors.at(floor).name,
+Subject floor_subject(const Layout &layout, Index<FloorPlace> floor) {
+    return {"floor " + std::to_string(floor.number() + 1) + ", " + layout.floors.at(floor).name,
             [floor](const Draft &draft) {
                 const Words words = draft.words();
                 return std::vector{

@@ -86,7 +86,7 @@ class FoundationDrawer {
 
     /// Without rows of bores where they take more room than the paper has: all are in their table.
     Block draw(bool rows_of_bores) {
-        for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
+        for (const auto i : Indices<WallPlace>(layout_.walls.size(), outer_walls(layout_)))
             add_ring(partition_corners(layout_.walls[i]), Line::visible);
         add_ring(outer_, Line::visible);
         add_ring(inner_, Line::visible);
@@ -119,7 +119,7 @@ class FoundationDrawer {
     void add_dimensions() {
         std::vector<Vec2> all = outer_;
         all.insert(all.end(), inner_.begin(), inner_.end());
-        for (std::size_t i = outer_walls(layout_); i < layout_.walls.size(); ++i)
+        for (const auto i : Indices<WallPlace>(layout_.walls.size(), outer_walls(layout_)))
             for (const Vec2 p : partition_corners(layout_.walls[i]))
                 all.push_back(p);
         for (const bool eastward : {true, false}) {
@@ -140,13 +140,12 @@ class FoundationDrawer {
     }
     Vec2 centre_of(const PlacedBore &bore) const { return paper(flat(bore)); }
     double diameter_of(const PlacedBore &bore) const {
-        return shell_.bores[static_cast<std::size_t>(bore.stated)].diameter.mm() * scale_;
+        return shell_.bores[bore.stated].diameter.mm() * scale_;
     }
 
     void add_bores() {
         for (const PlacedBore &bore : bores_)
-            for (Item &item : bore_symbol(shell_.bores[static_cast<std::size_t>(bore.stated)].use,
-                                          centre_of(bore), diameter_of(bore)))
+            for (Item &item : bore_symbol(shell_.bores[bore.stated].use, centre_of(bore), diameter_of(bore)))
                 board_.add(std::move(item));
     }
 
@@ -185,10 +184,10 @@ class FoundationDrawer {
 
     void add_names() {
         const std::size_t n = outer_walls(layout_);
-        for (std::size_t i = 0; i < layout_.walls.size(); ++i) {
+        for (const auto i : layout_.walls.indices()) {
             Vec2 a, b; // the inside face
-            if (i < n) {
-                a = paper(inner_[i]), b = paper(inner_[(i + 1) % n]);
+            if (i.at() < n) {
+                a = paper(inner_[i.at()]), b = paper(inner_[(i.at() + 1) % n]);
             } else {
                 const std::vector<Vec2> ring = partition_corners(layout_.walls[i]);
                 a = paper(ring[3]), b = paper(ring[2]);

@@ -16,7 +16,7 @@ Table step_table(const Layout &layout, const Words &words) {
                      flush_right(words.say("From left corner"), 26), flush_right(words.say("To"), 26),
                      flush_right(words.say("Rise"), 22)};
     for (const StepPlace &step : layout.steps) {
-        const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(step.wall));
+        const WallPlace &wall = layout.walls.at(step.wall);
         table.rows.push_back({words.name(step.name), wall.name, words.length(std::max(step.from, 0.0)),
                               words.length(std::min(step.to, wall.length)), words.length(step.rise)});
     }
@@ -33,8 +33,7 @@ Table sill_table(const Layout &layout, const Words &words) {
     for (const Piece &piece : layout.pieces) {
         if (!is_bedded(layout, piece)) continue;
         const Blank stock = stock_of(piece).size;
-        const Vec3 origin =
-            layout.walls.at(static_cast<std::size_t>(piece.wall)).frame.to_local(piece.frame.origin);
+        const Vec3 origin = layout.walls.at(piece.wall).frame.to_local(piece.frame.origin);
         table.rows.push_back(
             {piece.tag, piece.log == LogKind::full ? words.say("full") : words.say("half"),
              words.length(stock.length), words.length(stock.width), words.length(stock.height),

@@ -27,7 +27,7 @@ Vec2 meeting(Vec2 a, Vec2 along_a, Vec2 b, Vec2 along_b) {
 
 std::vector<Vec2> outside_corners(const Layout &layout) {
     std::vector<Vec2> corners;
-    for (std::size_t i = 0; i < outer_walls(layout); ++i)
+    for (const auto i : Indices<WallPlace>(outer_walls(layout)))
         corners.push_back(flat(layout.walls[i].frame.origin));
     return corners;
 }
@@ -35,8 +35,9 @@ std::vector<Vec2> outside_corners(const Layout &layout) {
 std::vector<Vec2> inside_corners(const Layout &layout) {
     std::vector<Vec2> corners;
     const std::size_t n = outer_walls(layout);
-    for (std::size_t i = 0; i < n; ++i) {
-        const WallPlace &wall = layout.walls[i], &before = layout.walls[(i + n - 1) % n];
+    for (const auto i : Indices<WallPlace>(n)) {
+        const WallPlace &wall = layout.walls[i],
+                        &before = layout.walls[Index<WallPlace>((i.at() + n - 1) % n)];
         const Vec2 a = flat(wall.frame.to_world({0, wall.thickness, 0}));
         const Vec2 b = flat(before.frame.to_world({0, before.thickness, 0}));
         corners.push_back(meeting(a, flat(wall.frame.x), b, flat(before.frame.x)));

@@ -58,7 +58,7 @@ class RoundDrawer {
     /// Pegs that are driven through this round's logs.
     void add_pegs() {
         for (const Peg &peg : w_.layout.pegs) {
-            if (w_.layout.pieces.at(static_cast<std::size_t>(peg.upper)).round != w_.round) continue;
+            if (w_.layout.pieces.at(peg.upper).round != w_.round) continue;
             for (Item &item : bore_symbol(std::nullopt, paper(peg.top), peg.diameter * w_.scale))
                 board_.add(std::move(item));
         }
@@ -75,8 +75,8 @@ class RoundDrawer {
         const std::vector<PlacedBore> all = named_bores(w_.shell, w_.layout, w_.words);
         for (const PlacedBore &bore : all)
             for (const BoredLog &log : bore.logs) {
-                if (w_.layout.pieces.at(static_cast<std::size_t>(log.piece)).round != w_.round) continue;
-                const StatedBore &stated = w_.shell.bores[static_cast<std::size_t>(bore.stated)];
+                if (w_.layout.pieces.at(log.piece).round != w_.round) continue;
+                const StatedBore &stated = w_.shell.bores[bore.stated];
                 here.push_back({&bore, paper(log.foot), stated.diameter.mm() * w_.scale});
                 for (Item &item : bore_symbol(stated.use, here.back().at, here.back().diameter))
                     board_.add(std::move(item));
@@ -137,7 +137,8 @@ class RoundDrawer {
         const auto corners = outside_corners(w_.layout);
         for (std::size_t i = 0; i < corners.size(); ++i) {
             const Vec2 from = w_.scale * corners[i], to = w_.scale * corners[(i + 1) % corners.size()];
-            add_wall_length(board_, from, to, w_.words.length(w_.layout.walls[i].length), 2.5);
+            add_wall_length(board_, from, to, w_.words.length(w_.layout.walls[Index<WallPlace>(i)].length),
+                            2.5);
         }
     }
 

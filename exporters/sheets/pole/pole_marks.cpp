@@ -17,7 +17,7 @@ bool meets(const Piece &piece, const CornerPlace &corner) {
 } // namespace
 
 std::vector<PoleMark> pole_marks(const Layout &layout, const CornerPlace &corner) {
-    Vec3 arris = layout.walls.at(static_cast<std::size_t>(corner.starts)).frame.origin;
+    Vec3 arris = layout.walls.at(corner.starts).frame.origin;
     if (corner.kind != CornerKind::corner) arris = {corner.centre.x, corner.centre.y, 0};
     std::vector<PoleMark> marks;
     const auto add = [&](double z, bool seam, const std::string &words) {

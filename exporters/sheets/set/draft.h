@@ -9,7 +9,7 @@ namespace roundlay::sheets {
 struct Draft {
     const Shell &shell;
     const Layout &layout;
-    const std::vector<Body> &bodies;
+    const Bodies &bodies;
     const SheetOptions &options;
 
     PaperSize size() const { return paper_for(shell, options); }

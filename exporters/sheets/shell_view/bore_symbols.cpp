@@ -33,9 +33,7 @@ Path hexagon(Vec2 c, double r) {
 
 std::string rounds_of(const Layout &layout, const PlacedBore &bore, const Words &words) {
     if (bore.logs.empty()) return words.say("none");
-    const auto round = [&](const BoredLog &log) {
-        return std::to_string(layout.pieces.at(static_cast<std::size_t>(log.piece)).round);
-    };
+    const auto round = [&](const BoredLog &log) { return std::to_string(layout.pieces.at(log.piece).round); };
     const std::string first = round(bore.logs.front()), last = round(bore.logs.back());
     return first == last ? first : words.say("%1 to %2", first, last);
 }
@@ -99,12 +97,11 @@ std::vector<PlacedBore> named_bores(const Shell &shell, const Layout &layout, co
 }
 
 bool is_from_foundation(const Shell &shell, const PlacedBore &bore) {
-    return shell.bores.at(static_cast<std::size_t>(bore.stated)).use != BoreUse::hole && !bore.logs.empty() &&
-           bore.logs.front().bedded;
+    return shell.bores.at(bore.stated).use != BoreUse::hole && !bore.logs.empty() && bore.logs.front().bedded;
 }
 
 Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
-                 std::optional<int> wall_wanted) {
+                 std::optional<Index<WallPlace>> wall_wanted) {
     Table table = table_called(
         words, wall_wanted ? words.say("Bores of this wall, but for pegs")
                            : words.say("Rods, bolts and wiring that come out of the foundation"));
@@ -118,8 +115,8 @@ Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
                      flush_left(words.say("Drift each round"), 26)};
     for (const PlacedBore &bore : named_bores(shell, layout, words)) {
         if (wall_wanted ? bore.wall != *wall_wanted : !is_from_foundation(shell, bore)) continue;
-        const StatedBore &stated = shell.bores[static_cast<std::size_t>(bore.stated)];
-        const WallPlace &wall = layout.walls.at(static_cast<std::size_t>(bore.wall));
+        const StatedBore &stated = shell.bores[bore.stated];
+        const WallPlace &wall = layout.walls.at(bore.wall);
         const double in = stated.from_outside ? stated.from_outside->mm() : wall.thickness / 2;
         table.rows.push_back({bore.mark, stated.name.empty() ? "-" : stated.name, wall.name,
                               words.length(stated.from_left.mm()), words.length(in),

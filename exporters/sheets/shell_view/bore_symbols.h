@@ -27,7 +27,8 @@ bool put_bore_mark(Board &board, const std::string &mark, Vec2 centre, double di
 
 /// What is called "rod 1" and so on in plans and elevations, and where it stands: of one wall, else all that
 /// come out of the foundation.
-Table bore_table(const Shell &shell, const Layout &layout, const Words &words, std::optional<int> wall);
+Table bore_table(const Shell &shell, const Layout &layout, const Words &words,
+                 std::optional<Index<WallPlace>> wall);
 
 /// Does the bore come out of the foundation? Holes as found in old wood do not, wherever they are.
 bool is_from_foundation(const Shell &shell, const PlacedBore &bore);

@@ -15,13 +15,13 @@ constexpr double longest_overhang =
 constexpr double square_on = 0.99999; ///< cosine: a face turned straight toward the viewer
 constexpr double on_plane = 1e-3;     ///< mm
 
-const Body &body_of_piece(const std::vector<Body> &bodies, const Piece &piece) {
-    return bodies.at(static_cast<std::size_t>(piece.model));
+const Body &body_of_piece(const Bodies &bodies, const Piece &piece) {
+    return bodies.at(piece.model);
 }
 
 /// Tags of pieces in other walls that the wall's pieces meet at notches. Of two round logs that cross only
 /// the upper one is cut.
-std::set<std::string> crossing_tags(const Layout &layout, int wall) {
+std::set<std::string> crossing_tags(const Layout &layout, Index<WallPlace> wall) {
     std::set<std::string> own, tags;
     for (const Piece &piece : layout.pieces)
         if (is_log_of(piece, wall)) own.insert(piece.tag);
@@ -139,8 +139,8 @@ std::vector<Stretch> visible_edges_of(std::vector<Polyhedron> solids, const Proj
     return visible_edges(scene, projection);
 }
 
-SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int wall, WallSide side) {
-    const WallPlace &place = layout.walls.at(static_cast<std::size_t>(wall));
+SeenShell seen_wall(const Layout &layout, const Bodies &bodies, Index<WallPlace> wall, WallSide side) {
+    const WallPlace &place = layout.walls.at(wall);
     const Projection p = projection_of(side);
     const std::set<std::string> crossing = crossing_tags(layout, wall);
     const double out = deepest_overhang(layout, place, crossing) + beyond_ends;
@@ -164,7 +164,7 @@ SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int w
     return seen;
 }
 
-SeenShell seen_round(const Layout &layout, const std::vector<Body> &bodies, int round) {
+SeenShell seen_round(const Layout &layout, const Bodies &bodies, int round) {
     const Projection p{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
     Scene scene;
     for (const Piece &piece : layout.pieces)

@@ -32,7 +32,7 @@ struct SeenShell {
 
 /// One wall with the ends of the walls that cross it. Crossing logs are cut a little off the wall's faces.
 /// `bodies` are those of Layout::models.
-SeenShell seen_wall(const Layout &layout, const std::vector<Body> &bodies, int wall, WallSide side);
+SeenShell seen_wall(const Layout &layout, const Bodies &bodies, Index<WallPlace> wall, WallSide side);
 
 /// Two crossing strokes from corner to corner: the mark of wood that is cut through, so that it is told by
 /// more than its grey.
@@ -49,6 +49,6 @@ void add_greys_at(std::vector<GreyFace> &greys, const Polyhedron &solid, const P
 std::vector<Stretch> visible_edges_of(std::vector<Polyhedron> solids, const Projection &projection);
 
 /// The logs of one round from above, in world coordinates.
-SeenShell seen_round(const Layout &layout, const std::vector<Body> &bodies, int round);
+SeenShell seen_round(const Layout &layout, const Bodies &bodies, int round);
 
 } // namespace roundlay::sheets

@@ -7,16 +7,15 @@
 
 #include <algorithm>
 #include <functional>
-#include <numeric>
 
 namespace roundlay::sheets {
 namespace {
 
-/// Of Layout::pieces.
-std::vector<std::size_t> loading_order(const Layout &layout) {
-    std::vector<std::size_t> order(layout.pieces.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, std::greater<>(), [&](std::size_t i) { return layout.pieces[i].raise; });
+std::vector<Index<Piece>> loading_order(const Layout &layout) {
+    std::vector<Index<Piece>> order;
+    for (const auto i : layout.pieces.indices())
+        order.push_back(i);
+    std::ranges::stable_sort(order, std::greater<>(), [&](Index<Piece> i) { return layout.pieces[i].raise; });
     return order;
 }
 
@@ -56,8 +55,8 @@ Titled packing_list(const Draft &draft) {
     Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
     table.columns = packing_columns(words, static_cast<bool>(options.weight));
     std::optional<WeightNote> any_weight;
-    const std::vector<PieceStock> stock = stock_of_pieces(draft.shell, layout, volumes_of(draft.bodies));
-    for (const std::size_t loaded : loading_order(layout)) {
+    const Indexed<PieceStock, Piece> stock = stock_of_pieces(draft.shell, layout, volumes_of(draft.bodies));
+    for (const Index<Piece> loaded : loading_order(layout)) {
         const Piece &piece = layout.pieces[loaded];
         const Blank &blank = stock[loaded].blank;
         std::vector<std::string> row{std::to_string(table.rows.size() + 1),
@@ -67,7 +66,7 @@ Titled packing_list(const Draft &draft) {
                                      words.length(blank.height),
                                      words.volume(stock[loaded].volume)};
         if (options.weight) {
-            const auto weight = options.weight(piece, draft.bodies[static_cast<std::size_t>(piece.model)]);
+            const auto weight = options.weight(piece, draft.bodies[piece.model]);
             row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
             row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
             if (weight) any_weight = weight;

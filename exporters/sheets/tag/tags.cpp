@@ -28,9 +28,8 @@ void add_arrow(std::vector<Item> &items, Vec2 from, Vec2 to, const std::string &
 
 std::string wall_words(const Layout &layout, const Piece &piece, const Words &words) {
     const std::string &part = part_letter(layout, part_of(layout, piece));
-    if (piece.timber < 0) return words.say("Wall %1, round %2", part, piece.round);
-    return words.say("Floor %1, %2", part,
-                     words.word(name_of(layout.timbers.at(static_cast<std::size_t>(piece.timber)).use)));
+    if (!piece.timber) return words.say("Wall %1, round %2", part, piece.round);
+    return words.say("Floor %1, %2", part, words.word(name_of(layout.timbers.at(*piece.timber).use)));
 }
 
 void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece,
@@ -73,8 +72,8 @@ std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const Sh
     const double w = (size.width - 2 * margin) / columns, h = (size.height - 2 * margin) / rows;
     const Words words = words_for(shell, layout, options);
     std::vector<Sheet> sheets;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
-        const int place = static_cast<int>(i) % (columns * rows);
+    for (const auto i : layout.pieces.indices()) {
+        const int place = i.number() % (columns * rows);
         if (place == 0) {
             Sheet sheet;
             sheet.size = size;

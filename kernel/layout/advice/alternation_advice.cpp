@@ -29,14 +29,13 @@ bool states_height(const OwnLog &own, const std::string &wall, int round) {
 
 std::vector<Stated> stated_heights(const Shell &shell, const Plan &plan, const Courses &courses) {
     std::vector<Stated> all;
-    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+    for (const auto w : courses.logs.indices())
         for (const Course &c : courses.logs[w]) {
             const WallPlace &wall = plan.walls[w];
             if (std::ranges::none_of(shell.own_logs,
                                      [&](const OwnLog &o) { return states_height(o, wall.name, c.round); }))
                 continue;
-            const double nominal =
-                nominal_log_height(shell, courses, static_cast<int>(w), c.kind, c.round == 1);
+            const double nominal = nominal_log_height(shell, courses, w, c.kind, c.round == 1);
             const double low = c.datum.high - c.datum.low, high = c.far.high - c.far.low;
             all.push_back({wall.name, c.round, c.kind,
                            std::abs(low - nominal) > std::abs(high - nominal) ? low : high, nominal});

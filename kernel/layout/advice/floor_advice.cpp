@@ -133,13 +133,11 @@ class WallAdvisor {
     /// Those with one of its own walls first.
     std::vector<Pair> facing() const {
         std::vector<Pair> all;
-        const int count = static_cast<int>(layout_.walls.size());
         const Floor &floor = shell_.floors[floor_];
-        for (int from = 0; from < count; ++from)
-            for (int to = 0; to < count; ++to)
+        for (const auto from : layout_.walls.indices())
+            for (const auto to : layout_.walls.indices())
                 if (room_between(layout_, from, to))
-                    all.push_back({layout_.walls[static_cast<std::size_t>(from)].name,
-                                   layout_.walls[static_cast<std::size_t>(to)].name});
+                    all.push_back({layout_.walls[from].name, layout_.walls[to].name});
         std::ranges::stable_sort(all, {}, [&](const Pair &p) {
             return p.from == floor.from ? 0 : p.to == floor.to ? 1 : 2;
         });
@@ -165,9 +163,9 @@ class WallAdvisor {
 
 /// Only where no room lies between its walls does that finding come of a floor's "to".
 bool walls_apart(const Shell &shell, const Layout &layout, std::size_t floor) {
-    const int from = wall_named(layout, shell.floors[floor].from),
-              to = wall_named(layout, shell.floors[floor].to);
-    return from >= 0 && to >= 0 && !room_between(layout, from, to);
+    const auto from = wall_named(layout, shell.floors[floor].from),
+               to = wall_named(layout, shell.floors[floor].to);
+    return from && to && !room_between(layout, *from, *to);
 }
 
 } // namespace

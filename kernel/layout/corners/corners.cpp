@@ -18,8 +18,8 @@ constexpr double read_off_a_rule = 25.4 / 32;
 
 /// One log in the order going up a corner.
 struct Layer {
-    std::size_t arm = 0; ///< 0: of the wall that ends at this corner, 1: of the one that starts
-    int course = 0;      ///< index in its wall's courses
+    std::size_t arm = 0;    ///< 0: of the wall that ends at this corner, 1: of the one that starts
+    std::size_t course = 0; ///< index in its wall's courses
     double centre = 0;
 };
 
@@ -78,10 +78,8 @@ class Corner {
         const Arm &a = arms_[l.arm];
         return plan_.walls[a.wall].meetings[a.meeting];
     }
-    const Course &course(const Layer &l) const {
-        return (*arms_[l.arm].courses)[static_cast<std::size_t>(l.course)];
-    }
-    EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[static_cast<std::size_t>(l.course)]; }
+    const Course &course(const Layer &l) const { return (*arms_[l.arm].courses)[l.course]; }
+    EndNotch &notch(const Layer &l) { return (*arms_[l.arm].notches)[l.course]; }
     /// The log's section at this corner: where the centre lines cross.
     /// Over a step of the foundation what is left of it.
     Section section(const Layer &l) const {
@@ -93,9 +91,7 @@ class Corner {
     bool is_part(const Layer &l) const {
         return course(l).kind != LogKind::full || course(l).low(meeting(l).x) < floor_ - tolerance::thinnest;
     }
-    const std::string &wall_name(const Layer &l) const {
-        return plan_.walls[static_cast<std::size_t>(arms_[l.arm].wall)].name;
-    }
+    const std::string &wall_name(const Layer &l) const { return plan_.walls[arms_[l.arm].wall].name; }
     NotchRule rule(const Layer &l) const {
         return notch_at(shell_, plan_, index_, arms_[l.arm].wall, course(l).round);
     }
@@ -107,7 +103,7 @@ class Corner {
         for (std::size_t arm = 0; arm < arms_.size(); ++arm)
             for (std::size_t i = 0; i < arms_[arm].courses->size(); ++i) {
                 if (steps[arm] && leaves_out(*steps[arm], (*arms_[arm].courses)[i])) continue;
-                Layer l{arm, static_cast<int>(i), 0};
+                Layer l{arm, i, 0};
                 l.centre = section(l).centre;
                 layers_.push_back(l);
             }
@@ -207,12 +203,12 @@ class Corner {
             notch(l).butts = true;
             if (k > 0) {
                 notch(layers_[k - 1]).top.reset();
-                notch(layers_[k - 1]).above = -1;
+                notch(layers_[k - 1]).above.reset();
             }
             if (k + 1 < layers_.size()) {
                 notch(layers_[k + 1]).under.reset();
                 notch(layers_[k + 1]).saddle = false;
-                notch(layers_[k + 1]).below = -1;
+                notch(layers_[k + 1]).below.reset();
             }
         }
     }
@@ -311,9 +307,9 @@ Found<Corners> lay_out_corners(const Shell &shell, const Plan &plan, const Found
                                const Courses &courses) {
     Found<Corners> corners;
     corners.notches.resize(plan.walls.size());
-    for (std::size_t w = 0; w < plan.walls.size(); ++w)
+    for (const auto w : plan.walls.indices())
         corners.notches[w].resize(plan.walls[w].meetings.size());
-    for (int c = 0; c < static_cast<int>(plan.corners.size()); ++c)
+    for (const auto c : plan.corners.indices())
         if (!Corner(shell, plan, foundation, courses, c, corners).work_out()) {
             corners.notches.clear();
             break;

@@ -13,7 +13,7 @@ namespace roundlay {
 /// What a meeting of two walls does to one course: at its end, or where it runs on.
 struct EndNotch {
     std::optional<Plane> top, under; ///< seam planes in the world, normals out of this log's wood
-    int above = -1, below = -1;      ///< rounds of the crossing wall's logs on the other side of the seams
+    std::optional<int> above, below; ///< rounds of the crossing wall's logs on the other side of the seams
     bool saddle = false; ///< scoped over the crossing wall's log below instead of parted by a seam
     bool butts = false;  ///< too thin for a tail: ends at the crossing wall's near face, on both sides of it
                          ///< where the log would run on
@@ -24,7 +24,7 @@ struct EndNotch {
 using WallNotches = std::vector<std::vector<EndNotch>>;
 
 struct Corners {
-    std::vector<WallNotches> notches; ///< by wall
+    Indexed<WallNotches, WallPlace> notches;
 };
 
 /// Finds every seam, tails under the least thickness and seams outside the wood. On an error there are no

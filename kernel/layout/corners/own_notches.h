@@ -19,7 +19,7 @@ inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Plan &p
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];
-        const int wall = wall_named(plan, own.wall);
+        const auto wall = wall_named(plan, own.wall);
         if ((wall != place.ends && wall != place.starts) || !has_own_slopes(own.notch)) continue;
         std::erase_if(found, [&](std::size_t k) {
             return shell.own_logs[k].wall == own.wall && shell.own_logs[k].round == own.round;

@@ -38,7 +38,7 @@ FlowResult flow_on(const std::vector<SeamEdge> &seam, Vec2 gradient) {
             if (seam[i].outdoors || outflow(seam[i], down) <= 0) continue;
             const Stretch leaves = across_flow(seam[i], down);
             if (std::min(enters.to, leaves.to) - std::max(enters.from, leaves.from) > tolerance::weld)
-                return {Flow::leads_in, static_cast<int>(i)};
+                return {Flow::leads_in, i};
         }
     }
     return {Flow::sheds, -1};

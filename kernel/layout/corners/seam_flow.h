@@ -3,6 +3,7 @@
 
 #include "kernel/geometry/vec.h"
 
+#include <optional>
 #include <vector>
 
 namespace roundlay {
@@ -20,7 +21,8 @@ enum class Flow {
 
 struct FlowResult {
     Flow flow = Flow::level;
-    int edge = -1; ///< for leads_in: the indoor edge, an index into the polygon
+    std::optional<std::size_t> edge =
+        std::nullopt; ///< for leads_in: the indoor edge, an index into the polygon
 };
 
 /// seam: convex polygon seen from above. gradient: slope of the seam plane in the same axes.

@@ -89,8 +89,8 @@ OwnHeights own_heights(const Shell &shell, std::size_t wall) {
 }
 
 /// Of a wall, its top still missing. False on an error.
-bool size_wall(const Shell &shell, std::size_t i, const WallPlace &place, Found<Courses> &courses) {
-    const OwnHeights own = own_heights(shell, i);
+bool size_wall(const Shell &shell, Index<WallPlace> i, const WallPlace &place, Found<Courses> &courses) {
+    const OwnHeights own = own_heights(shell, i.at());
     WallHeights wall;
     wall.pitch = own.pitch.value_or(Length::mm(courses.pitch)).mm();
     wall.log_height = own.log_height.value_or(Length::mm(wall.pitch) - shell.rounds.gap).mm();
@@ -141,11 +141,10 @@ LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
 /// the heights measured there.
 class Stack {
   public:
-    Stack(const Shell &shell, const Plan &plan, const Heights &heights, std::size_t wall)
-        : shell_(shell), plan_(plan), all_heights_(heights), index_(static_cast<int>(wall)),
-          wall_(plan.walls[wall]), heights_(heights.heights[wall]), count_(heights.rounds),
-          gap_(heights_.pitch - heights_.log_height), top_(count_ * heights_.pitch - shell.rounds.gap.mm()),
-          level_(shell.rounds.top == TopRule::level) {}
+    Stack(const Shell &shell, const Plan &plan, const Heights &heights, Index<WallPlace> wall)
+        : shell_(shell), plan_(plan), all_heights_(heights), index_(wall), wall_(plan.walls[wall]),
+          heights_(heights.heights[wall]), count_(heights.rounds), gap_(heights_.pitch - heights_.log_height),
+          top_(count_ * heights_.pitch - shell.rounds.gap.mm()), level_(shell.rounds.top == TopRule::level) {}
 
     std::vector<Course> courses() {
         if (!wall_.starts_full) add(LogKind::half_start);
@@ -282,9 +281,9 @@ bool check_own_logs(const Shell &shell, const Plan &plan, Found<Courses> &course
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];
         bool found = false;
-        for (std::size_t w = 0; w < plan.walls.size(); ++w)
+        for (const auto w : plan.walls.indices())
             found = found || (plan.walls[w].name == own.wall && own.round >= 1 &&
-                              own.round <= static_cast<int>(courses.logs[w].size()));
+                              own.round <= std::ssize(courses.logs[w]));
         if (found) continue; // which pieces a round has is seen when they are cut
         courses.findings.push_back({Weight::error, "log-nowhere", round_place(own.wall, own.round),
                                     said("sizes are stated for a log that this shell does not have"),
@@ -313,7 +312,7 @@ namespace {
 
 /// False on an error.
 bool stack_walls(const Shell &shell, const Plan &plan, Found<Courses> &courses) {
-    for (std::size_t i = 0; i < plan.walls.size(); ++i) {
+    for (const auto i : plan.walls.indices()) {
         if (!size_wall(shell, i, plan.walls[i], courses)) return false;
         courses.logs.push_back(Stack(shell, plan, courses, i).courses());
         const Course &last = courses.logs.back().back();

@@ -41,9 +41,14 @@ struct Course {
     bool tapers() const { return datum.low != far.low || datum.high != far.high || datum.width != far.width; }
 };
 
+/// Of a wall's courses, or of what is known of each of them: the one of that round.
+template <typename OfCourse> const OfCourse &in_round(const std::vector<OfCourse> &courses, int round) {
+    return courses[static_cast<std::size_t>(round - 1)];
+}
+
 /// How high the shell and its walls are, and every log.
 struct Courses : Heights {
-    std::vector<std::vector<Course>> logs; ///< by wall, from the sill up
+    Indexed<std::vector<Course>, WallPlace> logs; ///< of each wall, from the sill up
 };
 
 /// On an error there are no logs, nor heights of walls. Without walls only the shell's own height is worked

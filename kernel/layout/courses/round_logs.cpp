@@ -34,9 +34,10 @@ class RoundLogs {
     bool check() {
         if (!one_kind()) return false;
         if (!is_scoped(shell_))
-            return each_course([&](std::size_t w, const Course &c) { return has_flats(plan_.walls[w], c); });
+            return each_course(
+                [&](Index<WallPlace> w, const Course &c) { return has_flats(plan_.walls[w], c); });
         return alone() && even() && ends_past_saddles() &&
-               each_course([&](std::size_t w, const Course &c) { return reaches_down(w, c); });
+               each_course([&](Index<WallPlace> w, const Course &c) { return reaches_down(w, c); });
     }
 
     bool refuse(const std::string &code, About place, Said what, Said advice, const std::string &from) {
@@ -50,8 +51,8 @@ class RoundLogs {
         return weight != Weight::error;
     }
 
-    bool each_course(const std::function<bool(std::size_t, const Course &)> &check) {
-        for (std::size_t w = 0; w < courses_.logs.size(); ++w)
+    bool each_course(const std::function<bool(Index<WallPlace>, const Course &)> &check) {
+        for (const auto w : courses_.logs.indices())
             for (const Course &c : courses_.logs[w])
                 if (c.radius > 0 && !check(w, c)) return false;
         return true;
@@ -111,14 +112,14 @@ class RoundLogs {
                 return uneven(round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
                               said("state its diameter in place of heights and widths"),
                               subject("log", i, "butt_height"));
-        for (std::size_t w = 0; w < plan_.walls.size(); ++w)
+        for (const auto w : plan_.walls.indices())
             if (std::abs(courses_.heights[w].log_height - courses_.heights[w].pitch) > tolerance::weld)
                 return uneven(wall_place(plan_.walls[w].name), said("leave out log_height"), "wall");
         return true;
     }
 
     bool ends_past_saddles() {
-        for (std::size_t w = 0; w < courses_.logs.size(); ++w)
+        for (const auto w : courses_.logs.indices())
             for (const Course &c : courses_.logs[w])
                 for (const End end : {End::datum, End::far}) {
                     const WallPlace &wall = plan_.walls[w];
@@ -150,7 +151,7 @@ class RoundLogs {
     }
 
     /// Logs may be thinner than their wall, which is as thick as its thickest; not so thin that they float.
-    bool reaches_down(std::size_t w, const Course &c) {
+    bool reaches_down(Index<WallPlace> w, const Course &c) {
         const WallPlace &wall = plan_.walls[w];
         const double pitch = courses_.heights[w].pitch;
         if (2 * c.radius >= pitch - tolerance::weld) return true;

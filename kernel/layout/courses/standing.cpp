@@ -37,13 +37,13 @@ Said listed(const std::vector<std::string> &names) {
 
 } // namespace
 
-std::vector<WallStanding> standing_of(const Layout &layout) {
-    std::vector<WallStanding> all;
+Indexed<WallStanding, WallPlace> standing_of(const Layout &layout) {
+    Indexed<WallStanding, WallPlace> all;
     if (layout.pieces.empty()) return all;
-    for (std::size_t w = 0; w < layout.walls.size(); ++w)
-        all.push_back({static_cast<int>(w), 0, 0, 0});
+    for (const auto w : layout.walls.indices())
+        all.push_back({w, 0, 0, 0});
     for (const Piece &p : layout.pieces) {
-        if (p.timber >= 0) continue;
+        if (p.timber) continue;
         WallStanding &s = all[p.wall];
         if (p.round < s.logs) continue;
         const double low = lowest_top(p), high = p.frame.origin.z + p.blank.height;

@@ -18,7 +18,7 @@ struct WallStanding {
 };
 
 /// One for each wall; empty where the layout has no pieces.
-std::vector<WallStanding> standing_of(const Layout &layout);
+Indexed<WallStanding, WallPlace> standing_of(const Layout &layout);
 
 /// Of the whole shell: `wall` is the one with the most logs.
 WallStanding standing_in_all(const Layout &layout);

@@ -64,9 +64,8 @@ class StepPlacer {
             good = apart(placed_[i], placed_[i + 1]) && good;
         for (const Placed &p : placed_)
             made_.steps.push_back(p.step);
-        for (std::size_t c = 0; good && c < plan_.corners.size(); ++c)
-            good = agree_at(static_cast<int>(c));
-        return good;
+        return good && std::ranges::all_of(plan_.corners.indices(),
+                                           [&](const auto corner) { return agree_at(corner); });
     }
 
     struct Placed {
@@ -90,20 +89,20 @@ class StepPlacer {
 
     bool place_one(std::size_t i) {
         const FoundationStep &stated = shell_.steps[i];
-        const int w = wall_named(plan_, stated.wall);
-        if (w < 0)
+        const auto w = wall_named(plan_, stated.wall);
+        if (!w)
             return refuse(i, "step-without-wall", said("there is no wall %1 in this shell", stated.wall), {},
                           "wall");
         if (!(stated.width.mm() > 0) || !(stated.rise.mm() > 0))
             return refuse(i, "step-empty", said("a step needs a width and a rise above zero"), {}, "width");
-        const WallPlace &wall = wall_of(plan_, w);
+        const WallPlace &wall = wall_of(plan_, *w);
         const double from = stated.from_left.mm(), to = from + stated.width.mm();
         if (from < -tolerance::weld || to > wall.length + tolerance::weld)
             return refuse(i, "step-off-wall",
                           said("it runs from %1 to %2, but wall %3 is %4 long", in_mm(from), in_mm(to),
                                wall.name, in_mm(wall.length)),
                           {}, "width");
-        const double top = heights_.heights[static_cast<std::size_t>(w)].top;
+        const double top = heights_.heights[*w].top;
         if (stated.rise.mm() > top - no_wood)
             return refuse(
                 i, "step-over-wall",
@@ -111,10 +110,10 @@ class StepPlacer {
                      in_mm(top)),
                 said("at most %1 leaves a log on it", no_more(shell_, std::max(0.0, top - least_over_step))),
                 "rise");
-        StepPlace step{name_of_step(i), w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
+        StepPlace step{name_of_step(i), *w, from, to, stated.rise.mm(), static_cast<int>(i) + 1};
         if (!clear_of_meetings(i, wall, step)) return false;
-        if (from <= tolerance::weld) step.from = past_end(shell_, plan_, w, End::datum);
-        if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, plan_, w, End::far);
+        if (from <= tolerance::weld) step.from = past_end(shell_, plan_, *w, End::datum);
+        if (to >= wall.length - tolerance::weld) step.to = past_end(shell_, plan_, *w, End::far);
         placed_.push_back({step, i});
         return true;
     }
@@ -175,7 +174,7 @@ class StepPlacer {
         const double rise_a = a ? a->rise : 0, rise_b = b ? b->rise : 0;
         if (std::abs(rise_a - rise_b) <= tolerance::weld) return true;
         const StepPlace *known = a ? a : b;
-        const int lower = rise_a < rise_b ? place.ends : place.starts;
+        const Index<WallPlace> lower = rise_a < rise_b ? place.ends : place.starts;
         const auto placed = std::find_if(placed_.begin(), placed_.end(),
                                          [&](const Placed &p) { return p.step.name == known->name; });
         return refuse(placed->index, "step-at-corner-differs",
@@ -285,8 +284,7 @@ Findings warn_of_steps(const Shell &shell, const Plan &plan, const Foundation &f
                        const Courses &courses) {
     Findings findings;
     for (const StepPlace &step : foundation.steps) {
-        const auto wall = static_cast<std::size_t>(step.wall);
-        if (auto found = warning_of(shell, plan.walls[wall].name, step, courses.logs[wall]))
+        if (auto found = warning_of(shell, plan.walls[step.wall].name, step, courses.logs[step.wall]))
             findings.push_back(std::move(*found));
     }
     return findings;

@@ -31,7 +31,7 @@ double foundation_at(const Layout &layout, Index<WallPlace> wall, double x) {
 std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, Index<WallPlace> wall) {
     std::vector<BoredLog> logs;
     const Frame &frame = layout.walls[wall].frame;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i) {
+    for (const auto i : layout.pieces.indices()) {
         const Piece &piece = layout.pieces[i];
         if (!is_log_of(piece, wall) || piece.round < stated.from_round) continue;
         if (stated.to_round && piece.round > *stated.to_round) continue;
@@ -42,7 +42,7 @@ std::vector<BoredLog> logs_of(const Layout &layout, const StatedBore &stated, In
             const Vec3 foot = piece.frame.to_world({bore->x, bore->y, bore->z_from});
             if (!is_that(*bore, stated, frame.to_local(foot), x)) continue;
             const bool bedded = foot.z < foundation_at(layout, wall, x) + touching;
-            logs.push_back({static_cast<int>(i), foot, bore->z_to - bore->z_from, bedded});
+            logs.push_back({i, foot, bore->z_to - bore->z_from, bedded});
         }
     }
     std::stable_sort(logs.begin(), logs.end(),
@@ -87,17 +87,17 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
     std::array<int, 4> counts{};
     for (std::size_t i = 0; i < shell.bores.size(); ++i) {
         const StatedBore &stated = shell.bores[i];
-        const int number = ++counts[static_cast<std::size_t>(stated.use)],
-                  wall = wall_named(layout, stated.wall);
-        if (wall < 0) continue;
-        all.push_back({name_of(std::optional(stated.use)) + (" " + std::to_string(number)),
-                       static_cast<int>(i), wall, logs_of(layout, stated, wall)});
+        const int number = ++counts[static_cast<std::size_t>(stated.use)];
+        const auto wall = wall_named(layout, stated.wall);
+        if (!wall) continue;
+        all.push_back({name_of(std::optional(stated.use)) + (" " + std::to_string(number)), i, *wall,
+                       logs_of(layout, stated, *wall)});
     }
     return all;
 }
 
 bool is_bedded(const Layout &layout, const Piece &piece) {
-    if (piece.timber >= 0) return false;
+    if (piece.timber) return false;
     if (piece.round == 1 || piece.below.empty()) return true;
     const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
     return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {

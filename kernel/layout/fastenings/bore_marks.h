@@ -20,8 +20,8 @@ struct BoredLog {
 
 /// A stated bore as it lies, from its lowest log up.
 struct PlacedBore {
-    std::string mark; ///< "rod 1": counted by use, in the order of Shell::bores
-    int stated = 0;   ///< index into Shell::bores
+    std::string mark;       ///< "rod 1": counted by use, in the order of Shell::bores
+    std::size_t stated = 0; ///< index into Shell::bores
     Index<WallPlace> wall;
     std::vector<BoredLog> logs;
 };

@@ -43,15 +43,19 @@ class StatedBores {
         return false;
     }
 
+    const std::vector<CourseSpans> &courses_of(const StatedBore &b) const {
+        return spans_[*wall_named(plan_, b.wall)]; // wall_of has found it
+    }
+
     /// Its wall, where that is thick enough to be bored so.
     const WallPlace *wall_of(std::size_t i) {
         const StatedBore &b = shell_.bores[i];
-        const int index = wall_named(plan_, b.wall);
-        if (index < 0) {
+        const auto index = wall_named(plan_, b.wall);
+        if (!index) {
             refuse(i, 0, "wall", said("there is no wall %1 in this shell", b.wall));
             return nullptr;
         }
-        const WallPlace &wall = plan_.walls[static_cast<std::size_t>(index)];
+        const WallPlace &wall = plan_.walls[*index];
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
         if (!leaves_wood(i, 0, wall.thickness, y)) return nullptr;
         if (b.diameter.mm() > wall.thickness / 2)
@@ -67,8 +71,8 @@ class StatedBores {
     bool bore(std::size_t i, const WallPlace &wall) {
         const StatedBore &b = shell_.bores[i];
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
-        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
-        const int rounds = static_cast<int>(courses.size()), last = b.to_round.value_or(rounds);
+        const auto &courses = courses_of(b);
+        const int rounds = count_of(courses), last = b.to_round.value_or(rounds);
         if (last > rounds || b.from_round > rounds)
             return refuse(i, 0, last > rounds ? "to_round" : "from_round",
                           said("the wall has only %1 rounds", rounds));
@@ -78,8 +82,7 @@ class StatedBores {
                 said("it goes from round %1 up to round %2: that is through no log", b.from_round, last));
         double x = b.from_left.mm();
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm())
-            if (!bore_log(i, wall, round, courses[static_cast<std::size_t>(round - 1)], {x, y, 0}))
-                return false;
+            if (!bore_log(i, wall, round, in_round(courses, round), {x, y, 0})) return false;
         return true;
     }
 
@@ -118,11 +121,11 @@ class StatedBores {
 
     /// Whether it could start at x: whole wood in each of its rounds.
     bool fits_at(const StatedBore &b, const WallPlace &wall, double x, double room) const {
-        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
+        const auto &courses = courses_of(b);
         const double y = b.from_outside.value_or(Length::mm(wall.thickness / 2)).mm();
-        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        const int last = b.to_round.value_or(count_of(courses));
         for (int round = b.from_round; round <= last; ++round, x += b.drift.mm()) {
-            const CourseSpans &course = courses[static_cast<std::size_t>(round - 1)];
+            const CourseSpans &course = in_round(courses, round);
             if (std::none_of(course.begin(), course.end(), [&](const PieceSpan &s) {
                     const double beside = s.course.width(x) / 2 - std::abs(y - wall.thickness / 2);
                     return is_whole(s, x, room) && beside >= b.diameter.mm() / 2 + least_beside_bore;
@@ -135,11 +138,11 @@ class StatedBores {
     /// Beside every end and cut of its logs, as far as that from it.
     std::vector<double> places_beside_cuts(const StatedBore &b, double room) const {
         std::vector<double> places;
-        const auto &courses = spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))];
-        const int last = b.to_round.value_or(static_cast<int>(courses.size()));
+        const auto &courses = courses_of(b);
+        const int last = b.to_round.value_or(count_of(courses));
         double shift = 0;
         for (int round = b.from_round; round <= last; ++round, shift += b.drift.mm())
-            for (const PieceSpan &s : courses[static_cast<std::size_t>(round - 1)]) {
+            for (const PieceSpan &s : in_round(courses, round)) {
                 places.insert(places.end(), {s.shoulders.from + room - shift, s.shoulders.to - room - shift});
                 for (const auto *taken : {&s.taken_above, &s.taken_below})
                     for (const Span &t : *taken)
@@ -170,9 +173,7 @@ class StatedBores {
     std::optional<std::pair<int, int>> rounds_that_fit(std::size_t i, const WallPlace &wall) const {
         StatedBore b = shell_.bores[i];
         const double room = b.diameter.mm() / 2 + tolerance::clear;
-        const int first = b.from_round,
-                  last = b.to_round.value_or(
-                      static_cast<int>(spans_[static_cast<std::size_t>(wall_named(plan_, b.wall))].size()));
+        const int first = b.from_round, last = b.to_round.value_or(count_of(courses_of(b)));
         for (int from = first; from <= last; ++from)
             for (int to = last; to >= from; --to) {
                 b.from_round = from, b.to_round = to;
@@ -209,7 +210,7 @@ class StatedBores {
             return true;
         }
         return refuse(i, round, "from_left",
-                      no_log_there(shell_, plan_, foundation_, {wall_named(plan_, wall.name), at.x, half},
+                      no_log_there(shell_, plan_, foundation_, {*wall_named(plan_, wall.name), at.x, half},
                                    course.empty() ? nullptr : &course.front().course),
                       what_would_do(i, wall));
     }
@@ -221,7 +222,7 @@ class StatedBores {
         const Vec3 foot = piece.frame.to_local(wall.frame.to_world({at.x, at.y, low}));
         const double to = foot.z + course.high(at.x) + course.crown - low; // a round log's top is crowned
         const Bore bore{
-            foot.x, foot.y, foot.z, to, shell_.bores[i].diameter.mm(), -1, true, true, shell_.bores[i].use};
+            foot.x, foot.y, foot.z, to, shell_.bores[i].diameter.mm(), {}, true, true, shell_.bores[i].use};
         made_.bores.push_back({s.piece, bore});
     }
 

@@ -30,7 +30,7 @@ std::vector<Span> moved(std::vector<Span> spans, double by) {
 struct Bored {
     double x = 0, diameter = 0;
 };
-using BoresOfPieces = std::vector<std::vector<Bored>>;
+using BoresOfPieces = Indexed<std::vector<Bored>, Piece>;
 
 class WallPegs {
   public:
@@ -197,7 +197,7 @@ class WallPegs {
     }
 
     void add_peg(const PieceSpan &upper, const PieceSpan &lower, double x) {
-        const int index = static_cast<int>(made_.pegs.size());
+        const Index<Peg> index = made_.pegs.next();
         const Course &over = upper.course, &under = lower.course;
         const double under_foot =
             std::max(under.low(x), floor_under(foundation_, index_, x, x)); // on a step less of it is left
@@ -230,7 +230,7 @@ class WallPegs {
     }
 
     /// From wall x and heights over the foundation to the piece's own frame.
-    Bore bore(const Piece &p, double x, double low, double high, int peg, bool through) const {
+    Bore bore(const Piece &p, double x, double low, double high, Index<Peg> peg, bool through) const {
         const Vec3 foot = p.frame.to_local(wall_.frame.to_world({x, wall_.thickness / 2, low}));
         return {foot.x, foot.y, foot.z,  foot.z + high - low, rule_.diameter.mm(),
                 peg,    true,   through, std::nullopt};
@@ -238,15 +238,14 @@ class WallPegs {
 
     void number_pegs(const PieceSpan &upper) {
         for (std::size_t i = 0; i < mine_.size(); ++i)
-            made_.pegs[static_cast<std::size_t>(mine_[i])].name =
-                piece(upper).tag + "/" + std::to_string(i + 1);
+            made_.pegs[mine_[i]].name = piece(upper).tag + "/" + std::to_string(i + 1);
         mine_.clear();
     }
 
     /// A rule of practice that is not kept is told of; the logs can be cut all the same.
     void judge(const PieceSpan &upper, const PieceSpan &lower, const Joint &joint,
                const std::vector<double> &xs) {
-        const int fit = static_cast<int>(xs.size()), held = fit + corners_of(joint);
+        const int fit = count_of(xs), held = fit + corners_of(joint);
         if (fit < asked(joint)) {
             if (fit > 0 && held > 1)
                 few_.push_back({piece(upper).tag, piece(lower).tag, held});
@@ -294,7 +293,7 @@ class WallPegs {
     }
 
     std::string wall_subject() const {
-        const auto w = static_cast<std::size_t>(index_), outside = shell_.walls.size();
+        const std::size_t w = index_.at(), outside = shell_.walls.size();
         return w < outside ? subject("wall", w, "") : subject("partition", w - outside, "");
     }
 
@@ -327,7 +326,7 @@ class WallPegs {
     const std::vector<CourseSpans> &courses_;
     BoresOfPieces &bored_;
     Found<Pegs> &made_;
-    std::vector<int> mine_;
+    std::vector<Index<Peg>> mine_;
     std::vector<Few> few_;
 };
 
@@ -339,8 +338,8 @@ Found<Pegs> lay_out_pegs(const Shell &shell, const Plan &plan, const Foundation 
     BoresOfPieces bored(logs.pieces.size());
     for (const auto &[piece, bore] : bores.bores)
         bored[piece].push_back({bore.x, bore.diameter});
-    for (std::size_t w = 0; w < spans.size(); ++w)
-        WallPegs(shell, plan, foundation, logs, spans[w], static_cast<int>(w), bored, made).lay_out();
+    for (const auto w : spans.indices())
+        WallPegs(shell, plan, foundation, logs, spans[w], w, bored, made).lay_out();
     return made;
 }
 

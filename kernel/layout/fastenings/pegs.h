@@ -42,7 +42,7 @@ struct LogsThatMeet {
 };
 
 struct Pegs {
-    std::vector<Peg> pegs;
+    Indexed<Peg> pegs;
     std::vector<CutIn<Bore>> bores; ///< that they need
     std::vector<LogsThatMeet> meetings;
 };

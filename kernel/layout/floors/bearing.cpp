@@ -21,9 +21,8 @@ const Piece *carrier_of(const Layout &layout, const Timber &timber, End end) {
     const Piece &own = layout.pieces[timber.piece];
     const std::size_t place = end == End::datum ? 0 : 1;
     if (own.below.size() <= place) return nullptr;
-    const auto found = std::find_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
-        return p.timber < 0 && p.tag == own.below[place];
-    });
+    const auto found = std::find_if(layout.pieces.begin(), layout.pieces.end(),
+                                    [&](const Piece &p) { return !p.timber && p.tag == own.below[place]; });
     return found == layout.pieces.end() ? nullptr : &*found;
 }
 
@@ -78,7 +77,7 @@ double gap_at(const Piece &log, const Lying &end, double x) {
 Bearing bearing_of(const Layout &layout, const Timber &timber, End end) {
     const double asked = end == End::datum ? timber.bearing_from : timber.bearing_to;
     const TimberHold &hold = end == End::datum ? timber.hold_from : timber.hold_to;
-    const Piece *log = hold.carrier >= 0 ? nullptr : carrier_of(layout, timber, end);
+    const Piece *log = hold.carrier ? nullptr : carrier_of(layout, timber, end);
     if (!log) return {0, asked};
     const Lying lying = lying_in(layout, timber, end, *log);
     const double gap =

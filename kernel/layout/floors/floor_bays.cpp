@@ -37,13 +37,13 @@ bool parts_it_along_the_joists(const FloorPlace &room, const WallPlace &wall, co
 
 FloorBays::FloorBays(const Plan &plan, const FloorPlace &room) {
     std::vector<Bay> walls;
-    for (std::size_t w = 0; w < plan.walls.size() && in_the_way_ == nullptr; ++w) {
+    for (const auto w : plan.walls.indices()) {
         const WallPlace &wall = plan.walls[w];
-        if (static_cast<int>(w) == room.from || static_cast<int>(w) == room.to || !stands_in(room, wall))
-            continue;
+        if (w == room.from || w == room.to || !stands_in(room, wall)) continue;
         const Box3 box = seen_from(room, wall);
         if (!parts_it_along_the_joists(room, wall, box)) in_the_way_ = &wall;
         walls.emplace_back(box.low.x, box.high.x);
+        if (in_the_way_) break;
     }
     std::sort(walls.begin(), walls.end());
     double from = 0;

@@ -74,11 +74,11 @@ class Planner {
     }
 
     bool find_room() {
-        const int from = wall_named(house_, floor_.from), to = wall_named(house_, floor_.to);
-        if (from < 0 || to < 0)
-            return refuse(from < 0 ? "from" : "to",
-                          said("there is no wall %1 in this shell", from < 0 ? floor_.from : floor_.to));
-        const auto room = room_between(house_, from, to);
+        const auto from = wall_named(house_, floor_.from), to = wall_named(house_, floor_.to);
+        if (!from || !to)
+            return refuse(!from ? "from" : "to",
+                          said("there is no wall %1 in this shell", !from ? floor_.from : floor_.to));
+        const auto room = room_between(house_, *from, *to);
         if (!room)
             return refuse(
                 "to",

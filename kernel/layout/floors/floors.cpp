@@ -42,14 +42,13 @@ class FloorBuilder {
 
     void build() {
         laid_at_ = Indexed<double, PlannedTimber>(plan_.timbers.size());
-        first_ = made_.timbers.size();
+        first_ = made_.timbers.next();
         for (const auto i : plan_.timbers.indices()) {
             const PlannedTimber &t = plan_.timbers[i];
             Piece piece = piece_of(t, plan_, carriers_of(i));
             piece.tag = tags_[i];
-            piece.number = static_cast<int>(i.at()) + 1;
-            piece.timber = static_cast<int>(made_.timbers.size());
-            made_.timbers.push_back(timber_of(t));
+            piece.number = i.number() + 1;
+            piece.timber = made_.timbers.push_back(timber_of(t));
             made_.pieces.push_back(std::move(piece));
         }
         for (const auto i : plan_.timbers.indices())
@@ -81,9 +80,9 @@ class FloorBuilder {
     const TimberEnd &end_of(TimberIndex i, End end) const {
         return end == End::datum ? plan_.timbers[i].datum : plan_.timbers[i].far;
     }
-    Piece &piece(TimberIndex i) { return made_.pieces[first_ + i.at()]; }
-    const WallPlace &wall(int index) const { return house_.walls[static_cast<std::size_t>(index)]; }
-    Said spoken_wall(int index) const { return said_of(about::Wall{wall(index).name}); }
+    Piece &piece(TimberIndex i) { return made_.pieces[first_.at() + i.at()]; }
+    const WallPlace &wall(Index<WallPlace> index) const { return house_.walls[index]; }
+    Said spoken_wall(Index<WallPlace> index) const { return said_of(about::Wall{wall(index).name}); }
 
     /// Of its two ends, then of its rests. A wall's log is named once the pocket is cut.
     std::vector<std::string> carriers_of(TimberIndex i) const {
@@ -99,38 +98,26 @@ class FloorBuilder {
     Timber timber_of(const PlannedTimber &t) const {
         Timber timber;
         timber.use = t.use;
-        timber.piece = static_cast<int>(logs_.pieces.size() + made_.pieces.size());
-        timber.floor = static_cast<int>(made_.floors.size());
+        timber.piece = Index<Piece>(logs_.pieces.size() + made_.pieces.size());
+        timber.floor = made_.floors.next();
         timber.from = t.from;
         timber.to = t.to;
         timber.load_width = t.load_width;
         timber.bearing_from = t.datum.bearing;
         timber.bearing_to = t.far.bearing;
-        timber.hold_from = held(t, t.datum, 0);
-        timber.hold_to = held(t, t.far, t.whole());
+        timber.hold_from = hold_of(plan_, t, t.datum, 0, first_);
+        timber.hold_to = hold_of(plan_, t, t.far, t.whole(), first_);
         std::vector<double> rests = t.rests;
         std::sort(rests.begin(), rests.end());
         double from = 0;
         for (const double rest : rests) {
-            timber.rests.push_back(lying_on(t, rest));
+            timber.rests.push_back(rest_of(plan_, t, rest, first_));
             const double half = timber.rests.back().width / 2;
             timber.spans.push_back(rest - half - from);
             from = rest + half;
         }
         timber.spans.push_back(t.clear() - from);
         return timber;
-    }
-
-    TimberHold held(const PlannedTimber &t, const TimberEnd &end, double x) const {
-        TimberHold hold = hold_of(plan_, t, end, x);
-        if (hold.carrier >= 0) hold.carrier += static_cast<int>(first_);
-        return hold;
-    }
-
-    TimberRest lying_on(const PlannedTimber &t, double at) const {
-        TimberRest rest = rest_of(plan_, t, at);
-        rest.beam = Index<Timber>(rest.beam.at() + first_);
-        return rest;
     }
 
     About place_of(TimberIndex i) const {
@@ -160,14 +147,14 @@ class FloorBuilder {
         seat_in_wall(i, end, lying, e.wall);
     }
 
-    void seat_in_wall(TimberIndex i, End end, const LyingEnd &lying, int w) {
+    void seat_in_wall(TimberIndex i, End end, const LyingEnd &lying, Index<WallPlace> w) {
         const double x = wall(w).frame.to_local(lying.tip).x;
         const double half = std::max(lying.half_at_tip, lying.half_at_face);
         if (!check_place(i, lying, w, {x - half, x + half})) return;
-        auto &courses = made_.spans[static_cast<std::size_t>(w)];
-        const int bearer = bearer_in(i, lying, w, {x - half, x + half});
-        if (bearer < 0) return;
-        for (std::size_t k = static_cast<std::size_t>(bearer); k < courses.size(); ++k) {
+        auto &courses = made_.spans[w];
+        const auto bearer = bearer_in(i, lying, w, {x - half, x + half});
+        if (!bearer) return;
+        for (std::size_t k = *bearer; k < courses.size(); ++k) {
             if (courses[k].empty()) continue;
             const Course &course = courses[k].front().course;
             if (std::min(course.low(x - half), course.low(x + half)) >= lying.top - tolerance::thinnest)
@@ -180,7 +167,7 @@ class FloorBuilder {
                        said("move the opening or the floor's first joist"));
                 return;
             }
-            cut_pocket(i, end, lying, *span, {x - half, x + half}, k == static_cast<std::size_t>(bearer));
+            cut_pocket(i, end, lying, *span, {x - half, x + half}, k == *bearer);
         }
     }
 
@@ -234,7 +221,7 @@ class FloorBuilder {
         const WoodBeside wood = wood_beside(wall(log.wall), span.span, taken);
         if (wood.mm >= least_beside - tolerance::thinnest) return;
         const Said beside =
-            wood.notch_of < 0 ? said("its end") : said("the notches of wall %1", wall(wood.notch_of).name);
+            !wood.notch_of ? said("its end") : said("the notches of wall %1", wall(*wood.notch_of).name);
         made_.findings.push_back(
             {Weight::warning, "thin-wood-beside-pocket", place_of(i),
              wood.mm < no_wood
@@ -258,7 +245,7 @@ class FloorBuilder {
     }
 
     /// Openings and crossing walls in its way.
-    bool check_place(TimberIndex i, const LyingEnd &lying, int w, const Span &taken) {
+    bool check_place(TimberIndex i, const LyingEnd &lying, Index<WallPlace> w, const Span &taken) {
         const WallPlace &place = wall(w);
         for (std::size_t o = 0; o < shell_.openings.size(); ++o) {
             const Opening &opening = shell_.openings[o];
@@ -271,29 +258,30 @@ class FloorBuilder {
                    said("move that, or trim the floor there"));
             return false;
         }
-        const int other = notches_at(place, taken);
-        if (other < 0) return true;
+        const auto other = notches_at(place, taken);
+        if (!other) return true;
         refuse(i, "first",
-               said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(other).name));
+               said("its end in %1 lies in the notches of wall %2", spoken_wall(w), wall(*other).name));
         return false;
     }
 
     /// The log that its underside lies in or on.
-    int bearer_in(TimberIndex i, const LyingEnd &lying, int w, const Span &taken) {
+    std::optional<std::size_t> bearer_in(TimberIndex i, const LyingEnd &lying, Index<WallPlace> w,
+                                         const Span &taken) {
         const double x = (taken.from + taken.to) / 2;
-        const auto &[bearer, first, below] =
-            bearer_of(made_.spans[static_cast<std::size_t>(w)], taken, lying.low, lying.high);
-        if (bearer >= 0) return bearer;
-        if (!first) return refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w))), -1;
+        const auto &[bearer, first, below] = bearer_of(made_.spans[w], taken, lying.low, lying.high);
+        if (bearer) return bearer;
+        if (!first)
+            return refuse(i, "from", said("its end in %1 finds no log there", spoken_wall(w))), std::nullopt;
         const double by = below ? below->high(x) - lying.high : first->low(x) + least_under - lying.low;
         made_.moves.push_back({made_.findings.size(), floor_, by});
         refuse(i, "level",
                !below ? said("its end in %1 lies under the wall's first log", spoken_wall(w))
-               : lying.low >= heights_.heights[static_cast<std::size_t>(w)].top
+               : lying.low >= heights_.heights[w].top
                    ? said("its end in %1 lies over the wall's top", spoken_wall(w))
                    : said("its end in %1 has no wood under it: its underside lies at the gap over round %2",
                           spoken_wall(w), below->round));
-        return -1;
+        return std::nullopt;
     }
 
     /// Beams, joists, trimmers and trimmed joists follow one another over the logs that they lie in.
@@ -309,7 +297,7 @@ class FloorBuilder {
                           : use == TimberUse::joist   ? 2
                           : use == TimberUse::trimmer ? 3
                                                       : 4);
-            made_.timbers[static_cast<std::size_t>(piece(i).timber)].laid_at = at;
+            made_.timbers[*piece(i).timber].laid_at = at;
         }
     }
 
@@ -322,7 +310,7 @@ class FloorBuilder {
     Found<Floors> &made_;
     Indexed<std::string, PlannedTimber> tags_;
     Indexed<double, PlannedTimber> laid_at_; ///< by timber: middle of the highest log that it lies in
-    std::size_t first_ = 0;                  ///< of its own timbers among all floors'
+    Index<Timber> first_;                    ///< of its own timbers among all floors'
     bool good_ = true;
 };
 

@@ -14,8 +14,8 @@ struct FloorMove {
 };
 
 struct Floors {
-    std::vector<FloorPlace> floors;        ///< in the order of Shell::floors
-    std::vector<Timber> timbers;           ///< by floor: beams, joists from the left, trimmers
+    Indexed<FloorPlace> floors;            ///< in the order of Shell::floors
+    Indexed<Timber> timbers;               ///< by floor: beams, joists from the left, trimmers
     std::vector<Piece> pieces;             ///< of the timbers: they are counted on from the logs' last piece
     std::vector<CutIn<PocketCut>> pockets; ///< in the logs that carry them
     AllSpans

@@ -10,14 +10,14 @@ namespace roundlay {
 std::optional<OverTop> over_top(const Shell &shell, const Plan &plan, const Heights &heights,
                                 std::size_t index) {
     const Floor &floor = shell.floors[index];
-    const int from = wall_named(plan, floor.from), to = wall_named(plan, floor.to);
-    if (from < 0 || to < 0 || heights.heights.empty()) return {};
-    const auto top_of = [&heights](int wall) { return heights.heights[static_cast<std::size_t>(wall)].top; };
-    const int lower = top_of(to) < top_of(from) ? to : from;
+    const auto from = wall_named(plan, floor.from), to = wall_named(plan, floor.to);
+    if (!from || !to || heights.heights.empty()) return {};
+    const auto top_of = [&heights](Index<WallPlace> wall) { return heights.heights[wall].top; };
+    const Index<WallPlace> lower = top_of(*to) < top_of(*from) ? *to : *from;
     const double deepest = std::max(floor.joist.height, floor.tip_height.value_or(floor.joist.height)).mm();
     const double over = floor.level.mm() - deepest - top_of(lower);
     if (over <= tolerance::clear) return {};
-    const std::string &wall = plan.walls[static_cast<std::size_t>(lower)].name;
+    const std::string &wall = plan.walls[lower].name;
     return OverTop{
         {Weight::error,
          "floor-over-wall",

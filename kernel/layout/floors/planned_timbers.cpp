@@ -74,7 +74,8 @@ bool rest_on_beams(FloorPlan &plan, double joist_height) {
     return true;
 }
 
-TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x) {
+TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x,
+                   Index<Timber> first) {
     const double face = x > 0 ? x - end.bearing : end.bearing;
     TimberHold hold;
     hold.neck = std::min(t.width(x), t.width(face)) - (end.tailed ? 2 * plan.tail * end.bearing : 0);
@@ -82,7 +83,7 @@ TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEn
     hold.height = end.height > 0 ? end.height : std::min(t.height(x), t.height(face));
     if (!end.carrier) return hold;
     const PlannedTimber &carrier = plan.timbers[*end.carrier];
-    hold.carrier = static_cast<int>(end.carrier->at());
+    hold.carrier = timber_of(*end.carrier, first);
     hold.reach = carrier.across() ? t.from.x - carrier.from.x : t.from.y - carrier.from.y;
     return hold;
 }
@@ -97,16 +98,13 @@ Index<PlannedTimber> beam_at(const FloorPlan &plan, const PlannedTimber &t, doub
     return Index<PlannedTimber>(0);
 }
 
-TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at) {
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at, Index<Timber> first) {
     const Index<PlannedTimber> index = beam_at(plan, t, at);
     const PlannedTimber &beam = plan.timbers[index];
     const double middle = t.datum.bearing + at, half = beam.width_from / 2;
-    return {static_cast<int>(index.at()),
-            at,
-            t.from.x - beam.from.x,
-            beam.width_from,
-            t.top - beam.top,
-            std::max(t.height(middle - half), t.height(middle + half))};
+    return {timber_of(index, first), at,
+            t.from.x - beam.from.x,  beam.width_from,
+            t.top - beam.top,        std::max(t.height(middle - half), t.height(middle + half))};
 }
 
 } // namespace roundlay

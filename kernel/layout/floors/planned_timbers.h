@@ -3,6 +3,7 @@
 #pragma once
 
 #include "kernel/layout/floors/floor_plan.h"
+#include "kernel/layout/timber.h"
 
 namespace roundlay {
 
@@ -18,15 +19,20 @@ void put_carriers_first(Indexed<PlannedTimber> &timbers);
 /// Of each joist half the way to its neighbours, or to the room's side.
 void share_load(Indexed<PlannedTimber> &timbers, double room_width);
 
+/// The timber of a layout that a planned one becomes; `first`: the floor's first.
+inline Index<Timber> timber_of(Index<PlannedTimber> planned, Index<Timber> first) {
+    return Index<Timber>(first.at() + planned.at());
+}
+
 /// Of the end at x along the timber, bearing included: its least wood between there and the carrier's face.
-/// Its carrier counts the plan's timbers.
-TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x);
+TimberHold hold_of(const FloorPlan &plan, const PlannedTimber &t, const TimberEnd &end, double x,
+                   Index<Timber> first);
 
 /// The beam under a place along a joist.
 Index<PlannedTimber> beam_at(const FloorPlan &plan, const PlannedTimber &t, double rest);
 
-/// On that beam. It counts the plan's timbers.
-TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at);
+/// On that beam.
+TimberRest rest_of(const FloorPlan &plan, const PlannedTimber &t, double at, Index<Timber> first);
 
 /// A beam's top lies under the least high of the joists that it carries. False where a beam carries none.
 bool rest_on_beams(FloorPlan &plan, double joist_height);

@@ -32,17 +32,17 @@ PieceSpan *span_over(CourseSpans &course, const Span &taken) {
     return nullptr;
 }
 
-int notches_at(const WallPlace &wall, const Span &taken) {
+std::optional<Index<WallPlace>> notches_at(const WallPlace &wall, const Span &taken) {
     for (const WallMeeting &m : wall.meetings) {
         const double lean = std::abs(m.skew) * wall.thickness / 2;
         if (m.low - lean < taken.to - tolerance::thinnest && m.high + lean > taken.from + tolerance::thinnest)
             return m.other;
     }
-    return -1;
+    return std::nullopt;
 }
 
 WoodBeside wood_beside(const WallPlace &wall, const Span &log, const Span &taken) {
-    WoodBeside wood{std::min(taken.from - log.from, log.to - taken.to), -1};
+    WoodBeside wood{std::min(taken.from - log.from, log.to - taken.to), std::nullopt};
     for (const WallMeeting &m : wall.meetings) {
         const double lean = std::abs(m.skew) * wall.thickness / 2;
         const double mm = std::max(m.low - lean - taken.to, taken.from - m.high - lean);
@@ -60,7 +60,7 @@ Bearer bearer_of(const std::vector<CourseSpans> &courses, const Span &taken, dou
         const double foot = std::max(course.low(taken.from), course.low(taken.to));
         const double top = std::min(course.high(taken.from), course.high(taken.to));
         if (foot < low - tolerance::thinnest && top > high - tolerance::thinnest) {
-            found.index = static_cast<int>(k);
+            found.course = k;
             return found;
         }
         if (course.high((taken.from + taken.to) / 2) < high) found.below = &course;

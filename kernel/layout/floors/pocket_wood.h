@@ -23,20 +23,20 @@ WoodUnder wood_under(const Shell &shell, const std::string &wall, const Course &
 /// The piece of a course that lies over the whole of a stretch; null where none does.
 PieceSpan *span_over(CourseSpans &course, const Span &taken);
 
-/// The wall whose notches a stretch of another would lie in; -1 where none.
-int notches_at(const WallPlace &wall, const Span &taken);
+/// The wall whose notches a stretch of another would lie in.
+std::optional<Index<WallPlace>> notches_at(const WallPlace &wall, const Span &taken);
 
 /// What a log keeps to the side of a pocket where that is least: up to its own end, or a wall's notches.
 struct WoodBeside {
     double mm = 0;
-    int notch_of = -1; ///< index of that wall
+    std::optional<Index<WallPlace>> notch_of = std::nullopt; ///< that wall
 };
 WoodBeside wood_beside(const WallPlace &wall, const Span &log, const Span &taken);
 
 /// The log of a wall that a timber's underside lies in or on, from `low` to `high` over its end; the wall's
 /// first log there, and the highest under it.
 struct Bearer {
-    int index = -1; ///< none where no log lies there
+    std::optional<std::size_t> course; ///< of the wall; none where no log lies there
     const Course *first = nullptr, *below = nullptr;
 };
 Bearer bearer_of(const std::vector<CourseSpans> &courses, const Span &taken, double low, double high);

@@ -28,23 +28,22 @@ Stretch seen_along(const Plan &plan, Index<WallPlace> wall, Vec2 origin, Vec2 ri
 
 std::optional<WallFace> first_face(const Plan &plan, Vec2 start, Vec2 toward) {
     std::optional<WallFace> best;
-    for (std::size_t w = 0; w < plan.walls.size(); ++w) {
+    for (const auto w : plan.walls.indices()) {
         const WallPlace &wall = plan.walls[w];
         if (std::abs(dot(flat(wall.frame.x), toward)) > square) continue;
         const Vec3 local = wall.frame.to_local({start.x, start.y, 0});
         const bool inside = dot(flat(wall.frame.y), toward) < 0; // it comes from the inside
         const double distance = inside ? local.y - wall.thickness : -local.y;
-        const FreeStretch free = free_between(plan, static_cast<int>(w));
+        const FreeStretch free = free_between(plan, w);
         if (distance < -tolerance::weld || local.x < free.from || local.x > free.to) continue;
-        if (!best || distance < best->distance)
-            best = WallFace{static_cast<int>(w), inside, local.x, distance};
+        if (!best || distance < best->distance) best = WallFace{w, inside, local.x, distance};
     }
     return best;
 }
 
-std::optional<FloorPlace> room_between(const Plan &plan, int from, int to) {
-    const WallPlace &start = plan.walls[static_cast<std::size_t>(from)];
-    const WallPlace &end = plan.walls[static_cast<std::size_t>(to)];
+std::optional<FloorPlace> room_between(const Plan &plan, Index<WallPlace> from, Index<WallPlace> to) {
+    const WallPlace &start = plan.walls[from];
+    const WallPlace &end = plan.walls[to];
     if (std::abs(cross(flat(start.frame.x), flat(end.frame.x))) > square) return std::nullopt;
     const double beyond = start.frame.to_local(end.frame.to_world({0, end.thickness / 2, 0})).y;
     const bool inward = beyond > start.thickness / 2;

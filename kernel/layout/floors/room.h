@@ -21,7 +21,7 @@ std::optional<WallFace> first_face(const Plan &plan, Vec2 start, Vec2 toward);
 
 /// Where the floor from one wall to another lies, its level and name left out; nothing where the walls are
 /// not parallel or do not face each other.
-std::optional<FloorPlace> room_between(const Plan &plan, int from, int to);
+std::optional<FloorPlace> room_between(const Plan &plan, Index<WallPlace> from, Index<WallPlace> to);
 
 inline Vec2 flat(Vec3 v) {
     return {v.x, v.y};

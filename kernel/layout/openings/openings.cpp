@@ -56,8 +56,8 @@ bool check_corners(const Shell &shell, const Plan &plan, std::size_t i, const Sp
     const double from = o.from_left.mm(), to = from + o.width.mm();
     const double beside = std::min(from - room.from, room.to - to);
     const bool left = from - room.from <= room.to - to;
-    const auto &w = plan.walls[static_cast<std::size_t>(wall_named(plan, o.wall))];
-    const auto &corner = plan.corners[static_cast<std::size_t>(left ? w.start_corner : w.end_corner)];
+    const auto &w = plan.walls[*wall_named(plan, o.wall)];
+    const auto &corner = plan.corners[left ? w.start_corner : w.end_corner];
     if (beside >= no_wood) {
         if (beside < least_island - tolerance::weld)
             warn_of_little(findings, shell, i,
@@ -184,18 +184,17 @@ namespace {
 
 bool check_opening(const Shell &shell, const Plan &plan, const Heights &heights, std::size_t i,
                    Findings &findings) {
-    const int w = wall_named(plan, shell.openings[i].wall);
-    if (w < 0) {
+    const auto w = wall_named(plan, shell.openings[i].wall);
+    if (!w) {
         refuse(findings, shell, i, "opening-without-wall", "wall",
                said("there is no wall %1 in this shell", shell.openings[i].wall));
         return false;
     }
-    const Span room = free_span(plan, w);
-    const WallPlace &wall = plan.walls[static_cast<std::size_t>(w)];
+    const Span room = free_span(plan, *w);
+    const WallPlace &wall = plan.walls[*w];
     return check_width(shell, i, room, findings) && check_corners(shell, plan, i, room, findings) &&
            check_tees(shell, plan, i, wall, findings) &&
-           (heights.heights.empty() ||
-            check_height(shell, i, wall.name, heights.heights[static_cast<std::size_t>(w)].top, findings));
+           (heights.heights.empty() || check_height(shell, i, wall.name, heights.heights[*w].top, findings));
 }
 
 } // namespace
@@ -213,10 +212,10 @@ Found<Openings> check_openings(const Shell &shell, const Plan &plan, const Heigh
 
 std::vector<Span> places_beside(const Shell &shell, const Plan &plan, std::size_t opening) {
     const Opening &o = shell.openings[opening];
-    const int w = wall_named(plan, o.wall);
-    if (w < 0) return {};
-    const WallPlace &wall = plan.walls[static_cast<std::size_t>(w)];
-    const Span room = free_span(plan, w);
+    const auto w = wall_named(plan, o.wall);
+    if (!w) return {};
+    const WallPlace &wall = plan.walls[*w];
+    const Span room = free_span(plan, *w);
     std::vector<Span> places{{room.from + least_island, room.to - least_island - o.width.mm()}};
     if (places.front().length() < 0) return {};
     for (const WallMeeting &m : wall.meetings) {
@@ -271,14 +270,14 @@ std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foun
 Found<Slivers> warn_of_slivers(const Shell &shell, const Plan &plan, const Foundation &foundation,
                                const Courses &courses) {
     Found<Slivers> all;
-    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+    for (const auto w : courses.logs.indices())
         for (const Course &course : courses.logs[w])
-            for (const OpeningCut &cut : cuts_of(shell, plan, foundation, static_cast<int>(w), course)) {
+            for (const OpeningCut &cut : cuts_of(shell, plan, foundation, w, course)) {
                 if (cut.severs || (cut.low >= cut.high && cut.fall == 0)) continue;
                 const double drop = cut.fall * plan.walls[w].thickness; // outside, where least is left
                 const double left_over =
                     std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
-                const double floor = floor_under(foundation, static_cast<int>(w), cut.span.from, cut.span.to);
+                const double floor = floor_under(foundation, w, cut.span.from, cut.span.to);
                 const double left_under =
                     cut.low - drop -
                     std::max(floor,

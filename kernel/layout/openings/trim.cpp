@@ -68,22 +68,21 @@ TrimPlace place_of_trim(const Shell &shell, const WallPlace &wall, double log_he
 
 Findings check_trim(const Shell &shell, const Plan &plan, const Heights &heights) {
     Findings findings;
-    const auto log_height = [&](std::size_t wall) {
+    const auto log_height = [&](Index<WallPlace> wall) {
         return heights.heights.empty() ? HUGE_VAL : heights.heights[wall].log_height;
     };
-    TrimPlace all{{about::All::openings}, "trim.spline_width",     "trim.spline_depth",
-                  "trim.sill_slope",      plan.walls[0].thickness, log_height(0)};
-    for (std::size_t w = 0; w < plan.walls.size(); ++w) {
+    TrimPlace all{{about::All::openings}, "trim.spline_width",          "trim.spline_depth",
+                  "trim.sill_slope",      plan.walls.front().thickness, log_height(Index<WallPlace>(0))};
+    for (const auto w : plan.walls.indices()) {
         all.thickness = std::min(all.thickness, plan.walls[w].thickness);
         all.log_height = std::min(all.log_height, log_height(w));
     }
     if (!shell.openings.empty()) check_trim_at(shell, shell.trim, all, findings);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        const int wall = wall_named(plan, o.wall);
-        if (wall < 0 || o.trim == OwnTrim{}) continue;
-        const auto w = static_cast<std::size_t>(wall);
-        check_trim_at(shell, trim_of(shell, o), place_of_trim(shell, plan.walls[w], log_height(w), i),
+        const auto wall = wall_named(plan, o.wall);
+        if (!wall || o.trim == OwnTrim{}) continue;
+        check_trim_at(shell, trim_of(shell, o), place_of_trim(shell, plan.walls[*wall], log_height(*wall), i),
                       findings);
     }
     return findings;
@@ -112,16 +111,16 @@ Findings note_level_sills(const Shell &shell, const Plan &plan, const Foundation
     Findings findings;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        const int wall = wall_named(plan, o.wall);
+        const auto wall = wall_named(plan, o.wall);
         const double fall = trim_of(shell, o).sill_slope.ratio();
-        if (o.kind != OpeningKind::window || fall <= 0 || wall < 0) continue;
-        const auto &logs = courses.logs[static_cast<std::size_t>(wall)];
+        if (o.kind != OpeningKind::window || fall <= 0 || !wall) continue;
+        const auto &logs = courses.logs[*wall];
         if (std::ranges::any_of(
-                logs, [&](const Course &c) { return falls(cuts_of(shell, plan, foundation, wall, c), i); }))
+                logs, [&](const Course &c) { return falls(cuts_of(shell, plan, foundation, *wall, c), i); }))
             continue;
         const auto top = top_under(logs, {o.from_left.mm(), (o.from_left + o.width).mm()}, o.sill.mm());
         if (!top) continue;
-        const double drop = fall * plan.walls[static_cast<std::size_t>(wall)].thickness;
+        const double drop = fall * plan.walls[*wall].thickness;
         findings.push_back({Weight::note,
                             "sill-stays-level",
                             opening_place(shell, i),

@@ -52,15 +52,14 @@ std::vector<Stretch> stretches_between(const Span &log, const std::vector<Break>
 AllParts parts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
                   const Corners &corners) {
     AllParts all(courses.logs.size());
-    for (std::size_t w = 0; w < courses.logs.size(); ++w) {
-        const int wall = static_cast<int>(w);
+    for (const auto w : courses.logs.indices()) {
         all[w].resize(courses.logs[w].size());
         for (std::size_t k = 0; k < courses.logs[w].size(); ++k) {
             const Course &course = courses.logs[w][k];
             CourseParts &parts = all[w][k];
-            parts.cuts = cuts_of(shell, plan, foundation, wall, course);
-            parts.breaks = breaks_of(parts.cuts, plan.walls[w].meetings,
-                                     steps_under(foundation, wall, course), course, corners.notches[w], k);
+            parts.cuts = cuts_of(shell, plan, foundation, w, course);
+            parts.breaks = breaks_of(parts.cuts, plan.walls[w].meetings, steps_under(foundation, w, course),
+                                     course, corners.notches[w], k);
         }
     }
     return all;

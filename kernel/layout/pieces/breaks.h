@@ -30,8 +30,8 @@ struct CourseParts {
     std::vector<Break> breaks; ///< point into `cuts`
 };
 
-/// By wall, by course: worked out once, since logs ask for their neighbours' tags.
-using AllParts = std::vector<std::vector<CourseParts>>;
+/// Of each wall by course: worked out once, since logs ask for their neighbours' tags.
+using AllParts = Indexed<std::vector<CourseParts>, WallPlace>;
 
 AllParts parts_of(const Shell &shell, const Plan &plan, const Foundation &foundation, const Courses &courses,
                   const Corners &corners);

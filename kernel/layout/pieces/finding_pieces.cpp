@@ -39,8 +39,8 @@ bool is_spoken_of(const Finding &finding, const Piece &piece) {
 bool names_round(const About &about, const Layout &layout, const Piece &piece) {
     const auto *wall = first_of<about::Wall>(about);
     const auto *round = first_of<about::Round>(about);
-    return wall != nullptr && round != nullptr && piece.timber < 0 && piece.round == round->number &&
-           part_letter(layout, piece.wall) == wall->name;
+    return wall != nullptr && round != nullptr && !piece.timber && piece.round == round->number &&
+           layout.walls[piece.wall].name == wall->name;
 }
 
 /// Its wall or floor as a whole, or a corner that it ends at.
@@ -48,7 +48,7 @@ bool names_part_or_corner(const About &about, const Layout &layout, const Piece 
     if (const auto *corner = first_of<about::Corner>(about); corner && ends_at(piece, corner->name))
         return true;
     const std::string &own = part_letter(layout, part_of(layout, piece));
-    if (piece.timber < 0) {
+    if (!piece.timber) {
         const auto *wall = first_of<about::Wall>(about);
         return wall != nullptr && wall->name == own;
     }
@@ -68,7 +68,7 @@ std::optional<std::size_t> stated_entry(const std::string &subject, const std::s
 /// apart.
 bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piece, std::size_t opening) {
     const Opening &o = shell.openings[opening];
-    if (piece.timber >= 0 || part_letter(layout, piece.wall) != o.wall) return false;
+    if (piece.timber || layout.walls[piece.wall].name != o.wall) return false;
     const WallPlace &wall = layout.walls[piece.wall];
     const double from = wall.frame.to_local(piece.frame.origin).x, to = from + piece.blank.length;
     if (to < o.from_left.mm() - tolerance::clear || from > (o.from_left + o.width).mm() + tolerance::clear)
@@ -78,16 +78,16 @@ bool touches_opening(const Shell &shell, const Layout &layout, const Piece &piec
                                                [&](const Cut &cut) { return is_for_opening(cut, name); });
 }
 
-template <typename Test> std::vector<int> pieces_where(const Layout &layout, Test test) {
-    std::vector<int> found;
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
-        if (test(layout.pieces[i])) found.push_back(static_cast<int>(i));
+template <typename Test> std::vector<Index<Piece>> pieces_where(const Layout &layout, Test test) {
+    std::vector<Index<Piece>> found;
+    for (const auto i : layout.pieces.indices())
+        if (test(layout.pieces[i])) found.push_back(i);
     return found;
 }
 
 } // namespace
 
-std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout) {
+std::vector<Index<Piece>> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout) {
     const About &about = finding.about;
     auto found = pieces_where(layout, [&](const Piece &p) { return names_piece(about, p); });
     if (!found.empty()) return found;

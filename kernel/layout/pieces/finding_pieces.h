@@ -5,8 +5,8 @@
 
 namespace roundlay {
 
-/// Indices into layout.pieces, ascending: named by tag in what it is about, or of a round in what it says;
+/// Ascending: named by tag in what it is about, or of a round in what it says;
 /// else by opening, wall and round, or corner. Empty where the finding is about the shell as a whole.
-std::vector<int> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout);
+std::vector<Index<Piece>> pieces_of(const Finding &finding, const Shell &shell, const Layout &layout);
 
 } // namespace roundlay

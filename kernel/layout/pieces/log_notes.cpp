@@ -28,7 +28,7 @@ void note_own(const Shell &shell, const std::string &wall, Piece &piece) {
                 note(piece, own);
 }
 
-Findings check_own_pieces(const Shell &shell, const Plan &plan, const std::vector<Piece> &pieces) {
+Findings check_own_pieces(const Shell &shell, const Plan &plan, const Indexed<Piece> &pieces) {
     Findings findings;
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];

@@ -15,6 +15,6 @@ namespace roundlay {
 void note_own(const Shell &shell, const std::string &wall, Piece &piece);
 
 /// What is stated of a piece that a round does not have would vanish in silence: that is an error.
-Findings check_own_pieces(const Shell &shell, const Plan &plan, const std::vector<Piece> &pieces);
+Findings check_own_pieces(const Shell &shell, const Plan &plan, const Indexed<Piece> &pieces);
 
 } // namespace roundlay

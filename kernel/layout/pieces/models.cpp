@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <map>
-#include <numeric>
 #include <utility>
 
 namespace roundlay {
@@ -12,39 +11,40 @@ namespace roundlay {
 namespace {
 
 /// Where a piece like it is looked for: numbers are compared only among those of the same kinds.
-using Known = std::map<std::vector<int>, std::vector<std::pair<PieceShape, int>>>;
+using Known = std::map<std::vector<int>, std::vector<std::pair<PieceShape, Index<Model>>>>;
 
 /// The model of that shape; a new one where none is known.
-int model_of(Known &known, PieceShape shape, std::vector<Model> &models) {
+Index<Model> model_of(Known &known, PieceShape shape, Indexed<Model> &models) {
     auto &same_kinds = known[shape.kinds];
     for (const auto &[other, model] : same_kinds)
         if (alike(shape, other)) return model;
-    models.emplace_back();
-    const int fresh = static_cast<int>(models.size()) - 1;
+    const Index<Model> fresh = models.push_back({});
     same_kinds.emplace_back(std::move(shape), fresh);
     return fresh;
 }
 
 } // namespace
 
-std::vector<Model> group_models(std::vector<Piece> &pieces) {
+Indexed<Model> group_models(Indexed<Piece> &pieces) {
     Known known;
-    std::vector<Model> models;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const int model = model_of(known, shape_as_made(pieces[i]), models);
-        models[static_cast<std::size_t>(model)].pieces.push_back(static_cast<int>(i));
+    Indexed<Model> models;
+    for (const auto i : pieces.indices()) {
+        const Index<Model> model = model_of(known, shape_as_made(pieces[i]), models);
+        models[model].pieces.push_back(i);
         pieces[i].model = model;
     }
     return models;
 }
 
-void order_raise(std::vector<Piece> &pieces, const std::vector<double> &centres) {
-    std::vector<std::size_t> order(pieces.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
+void order_raise(Indexed<Piece> &pieces, const Indexed<double, Piece> &centres) {
+    std::vector<Index<Piece>> order;
+    for (const auto i : pieces.indices())
+        order.push_back(i);
     std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return centres[a] < centres[b]; });
-    for (std::size_t i = 0; i < order.size(); ++i)
-        pieces[order[i]].raise = static_cast<int>(i) + 1;
+                     [&](Index<Piece> a, Index<Piece> b) { return centres[a] < centres[b]; });
+    int raise = 0;
+    for (const Index<Piece> piece : order)
+        pieces[piece].raise = ++raise;
 }
 
 } // namespace roundlay

@@ -8,10 +8,10 @@ namespace roundlay {
 
 /// Groups pieces that are made alike (`alike` of pieces/piece_shape.h), and puts down with each which model
 /// it is of.
-std::vector<Model> group_models(std::vector<Piece> &pieces);
+Indexed<Model> group_models(Indexed<Piece> &pieces);
 
 /// Lowest first; within a height by wall and number. Every piece then comes down on what it rests on.
 /// `centres` are the heights of the pieces' logs in their middle.
-void order_raise(std::vector<Piece> &pieces, const std::vector<double> &centres);
+void order_raise(Indexed<Piece> &pieces, const Indexed<double, Piece> &centres);
 
 } // namespace roundlay

@@ -160,8 +160,7 @@ class CourseCutter {
             if (!c.severs && c.span.from < span.to && c.span.to > span.from) boxes.add_opening(p, s, c);
         boxes.add_jamb_grooves(p, left ? left->opening : nullptr, right ? right->opening : nullptr);
         note_own(shell_, place_.name, p);
-        s.piece = static_cast<int>(made_.pieces.size());
-        made_.pieces.push_back(std::move(p));
+        s.piece = made_.pieces.push_back(std::move(p));
         return s;
     }
 
@@ -224,7 +223,7 @@ class CourseCutter {
     /// Over the log of the crossing wall that it lies on.
     void add_saddle(Piece &p, const WallMeeting &meeting, const SeamCut &like, int round) const {
         const WallPlace &other = plan_.walls[meeting.other];
-        const Course &below = courses_[meeting.other][static_cast<std::size_t>(round - 1)];
+        const Course &below = in_round(courses_[meeting.other], round);
         const Vec2 centre = plan_.corners[meeting.corner].centre;
         ScopeCut cut;
         cut.at = p.frame.to_local({centre.x, centre.y, below.datum.centre});
@@ -259,20 +258,20 @@ class CourseCutter {
             std::max(0.0, -notch_at(shell_, plan_, meeting.corner, wall_, course_.round).shoulder.mm());
         const double lean = std::abs(reach.skew) * place_.thickness / 2;
         const Span taken{reach.cut_low - lean, reach.cut_high + lean};
-        if (n.saddle) add_saddle(p, meeting, cut, n.below);
+        if (n.saddle) add_saddle(p, meeting, cut, *n.below);
         if (runs_on && n.saddle) s.taken_below.push_back(taken);
-        if (runs_on && course_.scoped && n.above > 0) s.taken_above.push_back(taken);
+        if (runs_on && course_.scoped && n.above) s.taken_above.push_back(taken);
         if (n.under) {
             cut.side = Side::under;
             cut.seam = to_local(*n.under, p.frame);
-            cut.other = tag_at(meeting, n.below);
+            cut.other = tag_at(meeting, *n.below);
             p.cuts.emplace_back(cut);
             if (runs_on) s.taken_below.push_back(taken);
         }
         if (n.top) {
             cut.side = Side::top;
             cut.seam = to_local(*n.top, p.frame);
-            cut.other = tag_at(meeting, n.above);
+            cut.other = tag_at(meeting, *n.above);
             p.cuts.emplace_back(cut);
             if (runs_on) s.taken_above.push_back(taken);
         }
@@ -280,23 +279,23 @@ class CourseCutter {
 
     /// The piece of the crossing wall's round that reaches this meeting.
     std::string tag_at(const WallMeeting &here, int round) const {
-        const auto wall = static_cast<std::size_t>(here.other), course = static_cast<std::size_t>(round - 1);
-        const WallPlace &other = plan_.walls[wall];
+        const WallPlace &other = plan_.walls[here.other];
         const auto there = std::find_if(other.meetings.begin(), other.meetings.end(),
                                         [&](const WallMeeting &m) { return m.corner == here.corner; });
-        const Course &log = courses_[wall][course];
+        const Course &log = in_round(courses_[here.other], round);
         const std::vector<Stretch> pieces =
-            stretches_between({log.x_datum, log.x_far}, parts_[wall][course].breaks);
-        const auto before = std::count_if(pieces.begin(), pieces.end(),
-                                          [&](const Stretch &s) { return s.span.to < there->x; });
-        return tag_of(other.name, round, static_cast<int>(before) + 1);
+            stretches_between({log.x_datum, log.x_far}, in_round(parts_[here.other], round).breaks);
+        int number = 1;
+        for (const Stretch &s : pieces)
+            number += s.span.to < there->x;
+        return tag_of(other.name, round, number);
     }
 
     const Shell &shell_;
     const Plan &plan_;
     const Foundation &foundation_;
-    const std::vector<std::vector<Course>> &courses_;
-    const std::vector<WallNotches> &notches_;
+    const Indexed<std::vector<Course>, WallPlace> &courses_;
+    const Indexed<WallNotches, WallPlace> &notches_;
     const AllParts &parts_;
     Found<Pieces> &made_;
     Index<WallPlace> wall_;
@@ -315,9 +314,9 @@ Found<Pieces> lay_out_pieces(const Shell &shell, const Plan &plan, const Foundat
     const LogsBefore before{plan, foundation, courses, corners,
                             parts_of(shell, plan, foundation, courses, corners)};
     made.spans.resize(courses.logs.size());
-    for (std::size_t w = 0; w < courses.logs.size(); ++w)
+    for (const auto w : courses.logs.indices())
         for (std::size_t k = 0; k < courses.logs[w].size(); ++k)
-            made.spans[w].push_back(CourseCutter(shell, before, static_cast<int>(w), k, made).cut());
+            made.spans[w].push_back(CourseCutter(shell, before, w, k, made).cut());
     std::ranges::move(check_own_pieces(shell, plan, made.pieces), std::back_inserter(made.findings));
     return made;
 }

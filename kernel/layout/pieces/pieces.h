@@ -21,11 +21,11 @@ struct PieceSpan {
 /// Pieces of one course, left to right.
 using CourseSpans = std::vector<PieceSpan>;
 
-/// By wall, by course.
-using AllSpans = std::vector<std::vector<CourseSpans>>;
+/// Of each wall by course.
+using AllSpans = Indexed<std::vector<CourseSpans>, WallPlace>;
 
 struct Pieces {
-    std::vector<Piece> pieces; ///< by wall, round, number
+    Indexed<Piece> pieces; ///< by wall, round, number
     AllSpans spans;
 };
 

@@ -58,7 +58,7 @@ std::string subject_of(const Shell &shell, std::size_t wall, const std::string &
 
 /// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the
 /// others.
-bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
+bool check_order(const Shell &shell, Found<Plan> &plan, Index<WallPlace> w) {
     const WallPlace &wall = plan.walls[w];
     for (std::size_t i = 0; i + 1 < wall.meetings.size(); ++i) {
         const WallMeeting &left = wall.meetings[i], &right = wall.meetings[i + 1];
@@ -72,14 +72,13 @@ bool check_order(const Shell &shell, Found<Plan> &plan, std::size_t w) {
                 {Weight::error, "wall-too-short", wall_place(wall.name),
                  said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
                  said("it must be longer than %1", no_less(shell, wall.length - clear)),
-                 subject_of(shell, w, "length", "to")});
+                 subject_of(shell, w.at(), "length", "to")});
             return false;
         }
         const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
         const bool left_passes = i > 0;
         const WallMeeting &moved = left_passes ? left : right;
-        const std::size_t partition =
-            static_cast<std::size_t>(std::max<int>(moved.other, static_cast<int>(w)));
+        const std::size_t partition = std::max(moved.other, w).at();
         plan.findings.push_back(
             {weight,
              "tee-too-near",
@@ -103,11 +102,11 @@ bool ends_at_its_ends(const WallPlace &wall) {
 }
 
 /// Of the two walls that meet past the end of one, that one's other is the partition, or it is one itself.
-void refuse_past_end(const Shell &shell, Found<Plan> &plan, const WallPlace &w) {
+void refuse_past_end(const Shell &shell, Found<Plan> &plan, Index<WallPlace> own) {
+    const WallPlace &w = plan.walls[own];
     const WallMeeting &m = w.meetings.front().ends ? w.meetings.back() : w.meetings.front();
-    const auto outer = static_cast<int>(shell.walls.size());
-    const Index<WallPlace> own(&w - plan.walls.data());
-    const auto partition = static_cast<std::size_t>((m.other >= outer ? m.other : own) - outer);
+    const std::size_t outer = shell.walls.size();
+    const std::size_t partition = (m.other.at() >= outer ? m.other : own).at() - outer;
     const std::string &name = shell.partitions[partition].name;
     plan.findings.push_back(
         {Weight::error, "tee-off-wall", wall_place(name),
@@ -123,20 +122,20 @@ bool ends_here(const CornerPlace &place, Index<WallPlace> wall) {
 } // namespace
 
 bool note_meetings(const Shell &shell, Found<Plan> &plan) {
-    for (std::size_t c = 0; c < plan.corners.size(); ++c) {
+    for (const auto c : plan.corners.indices()) {
         const CornerPlace &place = plan.corners[c];
         for (const auto &[own, other] :
              {std::pair(place.ends, place.starts), std::pair(place.starts, place.ends)}) {
-            WallPlace &w = plan.walls[static_cast<std::size_t>(own)];
-            WallMeeting m = seen_from(w, plan.walls[static_cast<std::size_t>(other)], place.centre);
-            m.corner = static_cast<int>(c);
+            WallPlace &w = plan.walls[own];
+            WallMeeting m = seen_from(w, plan.walls[other], place.centre);
+            m.corner = c;
             m.other = other;
             m.ends = ends_here(place, own);
             w.meetings.push_back(m);
         }
     }
     bool good = true;
-    for (std::size_t i = 0; i < plan.walls.size(); ++i) {
+    for (const auto i : plan.walls.indices()) {
         WallPlace &w = plan.walls[i];
         std::stable_sort(w.meetings.begin(), w.meetings.end(),
                          [](const WallMeeting &a, const WallMeeting &b) { return a.x < b.x; });
@@ -147,7 +146,7 @@ bool note_meetings(const Shell &shell, Found<Plan> &plan) {
             good = check_order(shell, plan, i);
             continue;
         }
-        refuse_past_end(shell, plan, w);
+        refuse_past_end(shell, plan, i);
         good = false;
     }
     return good;
@@ -158,8 +157,8 @@ namespace {
 using Footprint = std::array<Vec2, 4>; ///< convex
 
 /// With the longest overhang that any of its logs has.
-Footprint footprint(const Shell &shell, const Plan &plan, int index) {
-    const WallPlace &w = plan.walls[static_cast<std::size_t>(index)];
+Footprint footprint(const Shell &shell, const Plan &plan, Index<WallPlace> index) {
+    const WallPlace &w = plan.walls[index];
     CornerReach left = full_reach_at(shell, plan, index, End::datum),
                 right = full_reach_at(shell, plan, index, End::far);
     for (const OwnLog &own : shell.own_logs) {
@@ -191,7 +190,7 @@ double apart(const Footprint &a, const Footprint &b) {
     return best;
 }
 
-bool meet(const WallPlace &a, int b) {
+bool meet(const WallPlace &a, Index<WallPlace> b) {
     return std::any_of(a.meetings.begin(), a.meetings.end(),
                        [&](const WallMeeting &m) { return m.other == b; });
 }
@@ -205,10 +204,9 @@ bool check_room_between(const Shell &shell, Found<Plan> &plan) {
         own.notch.overhang = {};
     for (OwnLog &own : flush.own_logs)
         own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
-    for (int i = 0; i < static_cast<int>(plan.walls.size()); ++i)
-        for (int j = i + 1; j < static_cast<int>(plan.walls.size()); ++j) {
-            const WallPlace &a = plan.walls[static_cast<std::size_t>(i)],
-                            &b = plan.walls[static_cast<std::size_t>(j)];
+    for (const auto i : plan.walls.indices())
+        for (const auto j : plan.walls.after(i)) {
+            const WallPlace &a = plan.walls[i], &b = plan.walls[j];
             if (meet(a, j)) continue;
             const double room = apart(footprint(shell, plan, i), footprint(shell, plan, j));
             if (room > 0) continue;
@@ -221,7 +219,7 @@ bool check_room_between(const Shell &shell, Found<Plan> &plan) {
                      said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
                           in_mm(-without)),
                      said("set them further apart"),
-                     subject_of(shell, static_cast<std::size_t>(j), "length", "from_left")});
+                     subject_of(shell, j.at(), "length", "from_left")});
             else
                 plan.findings.push_back(
                     {Weight::error,
@@ -236,18 +234,18 @@ bool check_room_between(const Shell &shell, Found<Plan> &plan) {
 }
 
 bool choose_starts(const Shell &shell, Found<Plan> &plan) {
-    std::size_t first = 0;
-    for (std::size_t i = 0; i < plan.walls.size(); ++i)
+    Index<WallPlace> first;
+    for (const auto i : plan.walls.indices())
         if (plan.walls[i].name == shell.rounds.full_first) first = i;
     std::vector<bool> known(plan.walls.size());
-    std::vector<std::size_t> reached{first};
-    known[first] = plan.walls[first].starts_full = true;
+    std::vector<Index<WallPlace>> reached{first};
+    known[first.at()] = plan.walls[first].starts_full = true;
     for (std::size_t k = 0; k < reached.size(); ++k) {
         const WallPlace &from = plan.walls[reached[k]];
         for (const WallMeeting &m : from.meetings) {
-            const auto to = static_cast<std::size_t>(m.other);
-            if (known[to] && plan.walls[to].starts_full != from.starts_full) continue;
-            if (known[to]) {
+            const Index<WallPlace> to = m.other;
+            if (known[to.at()] && plan.walls[to].starts_full != from.starts_full) continue;
+            if (known[to.at()]) {
                 const std::string &name = plan.corners[m.corner].name;
                 plan.findings.push_back(
                     {Weight::error, "walls-do-not-alternate", corner_place(name),
@@ -256,10 +254,10 @@ bool choose_starts(const Shell &shell, Found<Plan> &plan) {
                           "change at every corner, which takes an even number of walls",
                           from.name, plan.walls[to].name, from.starts_full ? said("full") : said("half")),
                      said("one wall more or less on the way through corner %1 would fit", name),
-                     subject_of(shell, to, "toward", "to")});
+                     subject_of(shell, to.at(), "toward", "to")});
                 return false;
             }
-            known[to] = true;
+            known[to.at()] = true;
             plan.walls[to].starts_full = !from.starts_full;
             reached.push_back(to);
         }

@@ -4,6 +4,7 @@
 #include "kernel/layout/plan/meetings.h"
 #include "kernel/layout/text.h"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -27,13 +28,9 @@ class PartitionPlacer {
     }
 
   private:
-    int index_of(const std::string &name) const {
-        for (std::size_t i = 0; i < plan_.walls.size(); ++i)
-            if (plan_.walls[i].name == name) return static_cast<int>(i);
-        return -1;
-    }
-    const WallPlace &wall(int i) const { return plan_.walls[static_cast<std::size_t>(i)]; }
-    WallPlace &partition(std::size_t i) { return plan_.walls[outer_ + i]; }
+    const WallPlace &wall(Index<WallPlace> i) const { return plan_.walls[i]; }
+    Index<WallPlace> index_of(std::size_t partition) const { return Index<WallPlace>(outer_ + partition); }
+    WallPlace &partition(std::size_t i) { return plan_.walls[index_of(i)]; }
     static Vec3 centre_line(const WallPlace &w) { return w.frame.origin + (w.thickness / 2) * w.frame.y; }
 
     bool refuse(std::size_t i, const std::string &code, const std::string &key, Said what,
@@ -46,13 +43,13 @@ class PartitionPlacer {
     /// Frame and beginning, from the wall it starts in.
     bool start(std::size_t i) {
         const Partition &stated = shell_.partitions[i];
-        const int from = index_of(stated.from);
-        if (from < 0)
+        const auto from = wall_named(plan_, stated.from);
+        if (!from)
             return refuse(i, "partition-without-wall", "from",
                           said("it starts in wall %1, which is none of the outside walls or of the "
                                "partitions stated before it",
                                stated.from));
-        const WallPlace &f = wall(from);
+        const WallPlace &f = wall(*from);
         Vec3 d = f.frame.y;
         if (stated.heading) {
             const Vec2 h = heading_vector(*stated.heading);
@@ -71,7 +68,7 @@ class PartitionPlacer {
                                (f.thickness / 2 / std::abs(toward_inside)) * d;
         p.frame.origin = near_face - (p.thickness / 2) * p.frame.y;
         plan_.walls.push_back(p);
-        from_.push_back(from);
+        from_.push_back(*from);
         return true;
     }
 
@@ -84,12 +81,13 @@ class PartitionPlacer {
 
     bool finish(std::size_t i) {
         const Partition &stated = shell_.partitions[i];
-        const int to = index_of(stated.to), own = static_cast<int>(outer_ + i);
-        if (to < 0 || to == own)
+        const auto to = wall_named(plan_, stated.to);
+        const Index<WallPlace> own = index_of(i);
+        if (!to || *to == own)
             return refuse(i, "partition-without-wall", "to",
                           said("it ends in wall %1, which this shell does not have", stated.to));
         WallPlace &p = partition(i);
-        const WallPlace &t = wall(to);
+        const WallPlace &t = wall(*to);
         const std::optional<double> middle = crossing(p, t);
         const double sharp = std::abs(dot(p.frame.x, t.frame.y));
         if (!middle || sharp < least_sine_between_walls)
@@ -102,11 +100,11 @@ class PartitionPlacer {
                 i, "partition-leads-away", "to", said("wall %1 does not lie ahead of it", t.name),
                 said("walk from wall %1 toward wall %2, or state another wall", stated.from, t.name));
         add_tee(from_[i], own, true);
-        add_tee(own, to, false);
+        add_tee(own, *to, false);
         return true;
     }
 
-    void add_tee(int ends, int starts, bool at_start) {
+    void add_tee(Index<WallPlace> ends, Index<WallPlace> starts, bool at_start) {
         const WallPlace &p = wall(at_start ? starts : ends), &other = wall(at_start ? ends : starts);
         const Vec3 c = centre_line(p) + *crossing(p, other) * p.frame.x;
         plan_.corners.push_back({wall(ends).name + wall(starts).name,
@@ -120,18 +118,18 @@ class PartitionPlacer {
 
     /// Walls on the way from one end to the other.
     void cross_others(std::size_t i) {
-        const int own = static_cast<int>(outer_ + i);
+        const Index<WallPlace> own = index_of(i);
         const WallPlace &p = wall(own);
-        for (int k = 0; k < static_cast<int>(plan_.walls.size()); ++k) {
+        for (const auto k : plan_.walls.indices()) {
             const bool met = k == from_[i] || wall(k).name == shell_.partitions[i].to || k == own;
-            const bool twice = k >= static_cast<int>(outer_) && k < own;
+            const bool twice = k.at() >= outer_ && k < own;
             if (met || twice || ends_in(k, own)) continue;
             const std::optional<double> x = crossing(p, wall(k));
             if (!x || *x <= 0 || *x >= p.length) continue;
             const Vec3 c = centre_line(p) + *x * p.frame.x;
             const double there = wall(k).frame.to_local(c).x;
             if (there <= 0 || there >= wall(k).length) continue;
-            const int first = std::min(own, k), second = std::max(own, k);
+            const auto [first, second] = std::minmax(own, k);
             plan_.corners.push_back({wall(first).name + wall(second).name,
                                      first,
                                      second,
@@ -142,16 +140,16 @@ class PartitionPlacer {
     }
 
     /// Does partition k start or end in this wall?
-    bool ends_in(int k, int own) const {
-        if (k < static_cast<int>(outer_)) return false;
-        const std::size_t other = static_cast<std::size_t>(k) - outer_;
+    bool ends_in(Index<WallPlace> k, Index<WallPlace> own) const {
+        if (k.at() < outer_) return false;
+        const std::size_t other = k.at() - outer_;
         return from_[other] == own || shell_.partitions[other].to == wall(own).name;
     }
 
     const Shell &shell_;
     Found<Plan> &plan_;
     std::size_t outer_;
-    std::vector<int> from_;
+    std::vector<Index<WallPlace>> from_;
 };
 
 } // namespace

@@ -153,9 +153,9 @@ WallPlace place(const Shell &shell, const Walk &w, std::size_t i) {
 }
 
 /// The corner at which `before` ends and `after` starts, seen from outside.
-CornerPlace corner_between(const Plan &plan, int before, int after) {
-    const WallPlace &p = plan.walls[static_cast<std::size_t>(before)];
-    const WallPlace &q = plan.walls[static_cast<std::size_t>(after)];
+CornerPlace corner_between(const Plan &plan, Index<WallPlace> before, Index<WallPlace> after) {
+    const WallPlace &p = plan.walls[before];
+    const WallPlace &q = plan.walls[after];
     // The centre lines run half a thickness inside the outside faces, which meet in the origin of `after`.
     const Vec3 o = q.frame.origin + (q.thickness / 2 / dot(p.frame.x, q.frame.y)) * p.frame.x +
                    (p.thickness / 2 / dot(q.frame.x, p.frame.y)) * q.frame.x;
@@ -164,13 +164,12 @@ CornerPlace corner_between(const Plan &plan, int before, int after) {
 }
 
 void place_corners(bool ccw, Plan &plan) {
-    const int n = static_cast<int>(plan.walls.size());
-    for (int k = 0; k < n; ++k) {
-        const int before = ccw ? k : n - 1 - k;
-        const int after = ccw ? (k + 1) % n : (before + n - 1) % n;
-        plan.walls[static_cast<std::size_t>(before)].end_corner = k;
-        plan.walls[static_cast<std::size_t>(after)].start_corner = k;
-        plan.corners.push_back(corner_between(plan, before, after));
+    const std::size_t n = plan.walls.size();
+    for (std::size_t k = 0; k < n; ++k) {
+        const Index<WallPlace> before(ccw ? k : n - 1 - k);
+        const Index<WallPlace> after(ccw ? (k + 1) % n : (before.at() + n - 1) % n);
+        plan.walls[before].end_corner = plan.walls[after].start_corner =
+            plan.corners.push_back(corner_between(plan, before, after));
     }
 }
 

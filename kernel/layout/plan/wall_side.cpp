@@ -16,7 +16,7 @@ std::size_t outer_walls(const Plan &plan) {
 
 bool is_partition(const Plan &plan, Index<WallPlace> wall) {
     const std::size_t outer = outer_walls(plan);
-    return outer > 0 && wall >= static_cast<int>(outer);
+    return outer > 0 && wall.at() >= outer;
 }
 
 std::string side_of_wall(const Plan &plan, Index<WallPlace> wall, bool outside) {

@@ -32,6 +32,9 @@ struct Body {
     std::vector<ScopeCut> scopes;
 };
 
+/// One for each of Layout::models.
+using Bodies = Indexed<Body, Model>;
+
 /// Cuts the blank in doubles. Piece frame.
 Body body_of(const Piece &piece);
 

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <limits>
-#include <numeric>
 #include <string>
 #include <unordered_map>
 
@@ -76,13 +75,11 @@ template <typename Value> class Recalled {
 
 /// The pieces of a layout in their places.
 struct Standing {
-    std::vector<PlacedPtr> all;
-    std::vector<std::string> keys; ///< which wood lies where; empty where nothing is remembered
+    Indexed<PlacedPtr, Piece> all;
+    Indexed<std::string, Piece> keys; ///< which wood lies where; empty where nothing is remembered
 
-    const PlacedPiece &at(int i) const { return *all[static_cast<std::size_t>(i)]; }
-    std::string pair(int a, int b) const {
-        return keys[static_cast<std::size_t>(a)] + keys[static_cast<std::size_t>(b)];
-    }
+    const PlacedPiece &at(Index<Piece> i) const { return *all[i]; }
+    std::string pair(Index<Piece> a, Index<Piece> b) const { return keys[a] + keys[b]; }
 };
 
 std::string place_key(std::uint64_t wood, const Frame &frame) {
@@ -91,13 +88,12 @@ std::string place_key(std::uint64_t wood, const Frame &frame) {
     return key.append(reinterpret_cast<const char *>(&frame), sizeof frame);
 }
 
-Standing standing(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+Standing standing(const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
     Standing s;
     Recalled<PlacedPtr> recalled(known ? &known->memory().placed : nullptr);
     for (const Piece &piece : layout.pieces) {
-        const auto model = static_cast<std::size_t>(piece.model);
-        s.keys.push_back(known ? place_key(known->wood.at(model), piece.frame) : std::string());
-        s.all.push_back(recalled(s.keys.back(), [&] { return placed(bodies[model], piece.frame); }));
+        s.keys.push_back(known ? place_key(known->wood.at(piece.model), piece.frame) : std::string());
+        s.all.push_back(recalled(s.keys.back(), [&] { return placed(bodies[piece.model], piece.frame); }));
     }
     return s;
 }
@@ -117,10 +113,12 @@ double shared(const PlacedPiece &a, const PlacedPiece &b) {
 
 /// Pairs whose boxes meet, swept along x.
 template <typename Visit> void each_near_pair(const Standing &pieces, Visit visit) {
-    std::vector<int> order(pieces.all.size());
-    std::iota(order.begin(), order.end(), 0);
-    const auto box = [&](int i) -> const Box3 & { return pieces.at(i).box; };
-    std::sort(order.begin(), order.end(), [&](int i, int j) { return box(i).low.x < box(j).low.x; });
+    std::vector<Index<Piece>> order;
+    for (const auto i : pieces.all.indices())
+        order.push_back(i);
+    const auto box = [&](Index<Piece> i) -> const Box3 & { return pieces.at(i).box; };
+    std::sort(order.begin(), order.end(),
+              [&](Index<Piece> i, Index<Piece> j) { return box(i).low.x < box(j).low.x; });
     for (std::size_t i = 0; i < order.size(); ++i)
         for (std::size_t j = i + 1; j < order.size() && box(order[j]).low.x < box(order[i]).high.x; ++j)
             if (boxes_meet(box(order[i]), box(order[j])))
@@ -216,19 +214,19 @@ double over(const PlacedPiece &earlier, const PlacedPiece &later) {
 
 } // namespace
 
-std::vector<Body> bodies_of(const Layout &layout) {
-    std::vector<Body> bodies;
+Bodies bodies_of(const Layout &layout) {
+    Bodies bodies;
     bodies.reserve(layout.models.size());
     for (const Model &model : layout.models)
-        bodies.push_back(body_of(layout.pieces[static_cast<std::size_t>(model.pieces.front())]));
+        bodies.push_back(body_of(layout.pieces[model.pieces.front()]));
     return bodies;
 }
 
-std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies, KnownMeetings *known) {
+std::vector<Overlap> overlaps(const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
     const Standing pieces = standing(layout, bodies, known);
     Recalled<double> recalled(known ? &known->memory().shared : nullptr);
     std::vector<Overlap> found;
-    each_near_pair(pieces, [&](int a, int b) {
+    each_near_pair(pieces, [&](Index<Piece> a, Index<Piece> b) {
         const double v = recalled(pieces.pair(a, b), [&] { return shared(pieces.at(a), pieces.at(b)); });
         if (v >= tolerance::overlap) found.push_back({a, b, v});
     });
@@ -237,15 +235,14 @@ std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bod
     return found;
 }
 
-std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const Bodies &bodies,
                                              KnownMeetings *known) {
     const Standing pieces = standing(layout, bodies, known);
     Recalled<double> recalled(known ? &known->memory().over : nullptr);
     std::vector<Blocked> found;
-    const int count = static_cast<int>(layout.pieces.size());
-    const auto raise = [&](int i) { return layout.pieces[static_cast<std::size_t>(i)].raise; };
-    for (int i = 0; i < count; ++i)
-        for (int j = 0; j < count; ++j) {
+    const auto raise = [&](Index<Piece> i) { return layout.pieces[i].raise; };
+    for (const auto i : layout.pieces.indices())
+        for (const auto j : layout.pieces.indices()) {
             if (raise(i) >= raise(j)) continue; // i is raised before j
             Box3 column = pieces.at(j).box;
             column.high.z = std::numeric_limits<double>::max();

@@ -11,13 +11,13 @@ namespace roundlay {
 
 /// Two pieces that share wood.
 struct Overlap {
-    int a = 0, b = 0;  ///< indices into Layout::pieces, a < b
+    Index<Piece> a, b; ///< a < b
     double volume = 0; ///< mm3
 };
 
 /// A piece that cannot come straight down past one raised before it.
 struct Blocked {
-    int piece = 0, by = 0;
+    Index<Piece> piece, by;
     double volume = 0; ///< of the earlier piece's wood that stands in the way, mm3
 };
 
@@ -30,8 +30,7 @@ class KnownMeetings {
     KnownMeetings(const KnownMeetings &) = delete;
     KnownMeetings &operator=(const KnownMeetings &) = delete;
 
-    std::vector<std::uint64_t>
-        wood; ///< by Layout::models, before each use: the same number for the same body, for good
+    Indexed<std::uint64_t, Model> wood; ///< before each use: the same number for the same body, for good
 
     struct Memory;
     Memory &memory() { return *memory_; }
@@ -40,13 +39,11 @@ class KnownMeetings {
     std::unique_ptr<Memory> memory_;
 };
 
-/// bodies: by Layout::models index.
-std::vector<Overlap> overlaps(const Layout &layout, const std::vector<Body> &bodies,
-                              KnownMeetings *known = nullptr);
-std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const std::vector<Body> &bodies,
+std::vector<Overlap> overlaps(const Layout &layout, const Bodies &bodies, KnownMeetings *known = nullptr);
+std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const Bodies &bodies,
                                              KnownMeetings *known = nullptr);
 
 /// One body for each of Layout::models.
-std::vector<Body> bodies_of(const Layout &layout);
+Bodies bodies_of(const Layout &layout);
 
 } // namespace roundlay

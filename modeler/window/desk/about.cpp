@@ -24,9 +24,9 @@ bool is_part_of(const Chosen &thing, const Piece &piece, const Layout &layout, c
     case Chosen::Kind::piece:
         return piece.tag == thing.name;
     case Chosen::Kind::wall:
-        return piece.timber < 0 && layout.walls[static_cast<std::size_t>(piece.wall)].name == thing.name;
+        return !piece.timber && layout.walls[piece.wall].name == thing.name;
     case Chosen::Kind::corner:
-        return piece.timber < 0 && (piece.datum.at == thing.name || piece.far.at == thing.name);
+        return !piece.timber && (piece.datum.at == thing.name || piece.far.at == thing.name);
     case Chosen::Kind::opening: {
         if (thing.opening < 0 || thing.opening >= static_cast<int>(shell.openings.size())) return false;
         const std::string &name = shell.openings[static_cast<std::size_t>(thing.opening)].name;
@@ -44,9 +44,8 @@ std::vector<int> findings_about(const Chosen &thing, const State &state) {
     for (std::size_t i = 0; i < job.findings.size(); ++i) {
         const auto pieces = pieces_of(job.findings[i], job.shell, job.layout);
         const bool by_piece =
-            thing.kind == Chosen::Kind::piece && std::any_of(pieces.begin(), pieces.end(), [&](int piece) {
-                return is_part_of(thing, job.layout.pieces[static_cast<std::size_t>(piece)], job.layout,
-                                  job.shell);
+            thing.kind == Chosen::Kind::piece && std::ranges::any_of(pieces, [&](Index<Piece> piece) {
+                return is_part_of(thing, job.layout.pieces[piece], job.layout, job.shell);
             });
         if (by_piece || names(job.findings[i], thing, state)) found.push_back(static_cast<int>(i));
     }

@@ -11,7 +11,7 @@ namespace roundlay::window {
 namespace {
 
 const Piece &first_piece(const Layout &layout, const Model &model) {
-    return layout.pieces[static_cast<std::size_t>(model.pieces.front())];
+    return layout.pieces[model.pieces.front()];
 }
 
 /// The same wood; its pegs may have other numbers by now.
@@ -36,9 +36,9 @@ std::shared_ptr<const SceneModel> model_of(Body body, bool with_bores) {
 
 } // namespace
 
-std::vector<Body> ModelCache::bodies(const Layout &layout) {
+Bodies ModelCache::bodies(const Layout &layout) {
     std::unordered_map<std::string, KnownPtr> next;
-    std::vector<Body> all;
+    Bodies all;
     all.reserve(layout.models.size());
     now_.clear();
     cut_ = 0;

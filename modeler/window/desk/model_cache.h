@@ -13,7 +13,7 @@ namespace roundlay::window {
 class ModelCache {
   public:
     /// As bodies_of; what was not cut by the last call is cut now.
-    std::vector<Body> bodies(const Layout &layout);
+    Bodies bodies(const Layout &layout);
 
     /// As models_of, of what bodies() gave last; equal pieces come back as the same object, also from one
     /// call to the next. New ones whose bores have to be carved out of round wood, which takes its time, are

@@ -6,7 +6,7 @@ namespace roundlay::window {
 
 namespace {
 
-template <typename T> bool has(const std::vector<T> &all, const std::string &name) {
+template <typename T> bool has(const Indexed<T> &all, const std::string &name) {
     return std::any_of(all.begin(), all.end(), [&](const T &t) { return t.name == name; });
 }
 
@@ -23,15 +23,15 @@ bool is_there(const Chosen &c, const Shell &shell, const Layout &layout) {
     case Chosen::Kind::piece:
         break;
     }
-    return layout.pieces.empty() || piece_tagged(layout, c.name) >= 0; // they come back when it stands again
+    return layout.pieces.empty() || piece_tagged(layout, c.name); // they come back when it stands again
 }
 
 } // namespace
 
-int piece_tagged(const Layout &layout, const std::string &tag) {
-    for (std::size_t i = 0; i < layout.pieces.size(); ++i)
-        if (layout.pieces[i].tag == tag) return static_cast<int>(i);
-    return -1;
+std::optional<Index<Piece>> piece_tagged(const Layout &layout, const std::string &tag) {
+    for (const auto i : layout.pieces.indices())
+        if (layout.pieces[i].tag == tag) return i;
+    return std::nullopt;
 }
 
 void Selection::set(Chosen chosen) {
@@ -54,12 +54,12 @@ void Selection::choose_opening(const Shell &shell, int opening) {
     set({Chosen::Kind::opening, {}, opening});
 }
 
-void Selection::choose_piece(const Layout &layout, int piece) {
-    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
-    wall_ = layout.walls[static_cast<std::size_t>(p.wall)].name;
-    if (has(layout.corners, p.datum.at) && p.timber < 0)
+void Selection::choose_piece(const Layout &layout, Index<Piece> piece) {
+    const Piece &p = layout.pieces[piece];
+    wall_ = layout.walls[p.wall].name;
+    if (has(layout.corners, p.datum.at) && !p.timber)
         corner_ = p.datum.at;
-    else if (has(layout.corners, p.far.at) && p.timber < 0)
+    else if (has(layout.corners, p.far.at) && !p.timber)
         corner_ = p.far.at;
     set({Chosen::Kind::piece, p.tag, -1});
 }

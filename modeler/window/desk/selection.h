@@ -37,7 +37,7 @@ class Selection : public QObject {
     void choose_wall(const std::string &name);
     void choose_corner(const std::string &name);
     void choose_opening(const Shell &shell, int opening);
-    void choose_piece(const Layout &layout, int piece);
+    void choose_piece(const Layout &layout, Index<Piece> piece);
     /// After an edit: what is gone is let go, and there is always a wall and a corner to show.
     void hold_to(const Shell &shell, const Layout &layout);
 
@@ -64,7 +64,7 @@ class Selection : public QObject {
     std::string wall_, corner_;
 };
 
-/// Index into layout.pieces; -1 where there is no such piece.
-int piece_tagged(const Layout &layout, const std::string &tag);
+/// None where there is no such piece.
+std::optional<Index<Piece>> piece_tagged(const Layout &layout, const std::string &tag);
 
 } // namespace roundlay::window

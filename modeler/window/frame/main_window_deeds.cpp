@@ -49,11 +49,12 @@ void MainWindow::switch_units() {
 void MainWindow::choose_next_piece(int step) {
     if (!desk_->standing()) return;
     const Layout &layout = desk_->standing()->job.layout;
-    const int count = static_cast<int>(layout.pieces.size());
-    const int now = selection_->chosen().kind == Chosen::Kind::piece
-                        ? piece_tagged(layout, selection_->chosen().name)
-                        : (step > 0 ? -1 : 0);
-    selection_->choose_piece(layout, (now + step + count) % count);
+    const int count = count_of(layout.pieces), before_all = step > 0 ? -1 : 0;
+    const auto chosen = selection_->chosen().kind == Chosen::Kind::piece
+                            ? piece_tagged(layout, selection_->chosen().name)
+                            : std::nullopt;
+    const int now = chosen ? chosen->number() : before_all;
+    selection_->choose_piece(layout, Index<Piece>((now + step + count) % count));
 }
 
 void MainWindow::show_shortcuts() {

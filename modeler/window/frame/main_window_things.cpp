@@ -107,9 +107,9 @@ void MainWindow::save_this_picture() {
 
 void MainWindow::print_this_sheet() {
     const StatePtr &state = desk_->standing();
-    const int piece = state ? piece_tagged(state->job.layout, selection_->chosen().name) : -1;
-    if (piece >= 0)
-        preview_sheets(state, state->job.layout.pieces[static_cast<std::size_t>(piece)].model,
+    if (!state) return;
+    if (const auto piece = piece_tagged(state->job.layout, selection_->chosen().name))
+        preview_sheets(state, state->job.layout.pieces[*piece].model,
                        desk_->title() + u' ' + text(selection_->chosen().name), this);
 }
 

@@ -30,7 +30,7 @@ class WaitingPointer {
 
 } // namespace
 
-std::optional<QString> write_piece(const ExportJob &job, int piece, const QString &path) {
+std::optional<QString> write_piece(const ExportJob &job, Index<Piece> piece, const QString &path) {
     const bool paper = path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive);
     std::optional<QString> why;
     const auto what = what_it_throws(QStringLiteral("exporting one log"), [&] {
@@ -40,8 +40,8 @@ std::optional<QString> write_piece(const ExportJob &job, int piece, const QStrin
     return what ? what : why;
 }
 
-void export_piece(const ExportJob &job, int piece, QWidget *parent) {
-    const Piece &p = job.layout.pieces[static_cast<std::size_t>(piece)];
+void export_piece(const ExportJob &job, Index<Piece> piece, QWidget *parent) {
+    const Piece &p = job.layout.pieces[piece];
     const QString step = Words::tr("STEP, the piece as a solid (*.step)"),
                   pdf = Words::tr("PDF, its cut sheet (*.pdf)");
     QString kind = step;

@@ -37,11 +37,12 @@ void dress(QProgressDialog &progress) {
     progress.setMinimumDuration(patience);
 }
 
-std::vector<sheets::Sheet> sheets_wanted(const ExportJob &job, int wanted, QProgressDialog &progress) {
-    if (wanted != all_models) return sheets_of(job, wanted);
+std::vector<sheets::Sheet> sheets_wanted(const ExportJob &job, std::optional<Index<Model>> wanted,
+                                         QProgressDialog &progress) {
+    if (wanted != all_models) return sheets_of(job, *wanted);
     std::vector<sheets::Sheet> all;
-    for (int model = 0; model < static_cast<int>(job.layout.models.size()); ++model) {
-        progress.setValue(model); // also lets the window breathe
+    for (const auto model : job.layout.models.indices()) {
+        progress.setValue(model.number()); // also lets the window breathe
         if (progress.wasCanceled()) return {};
         for (sheets::Sheet &sheet : sheets_of(job, model))
             all.push_back(std::move(sheet));
@@ -82,7 +83,7 @@ void name_sheets(QPrinter &printer, const QString &name) {
     printer.setCreator(QCoreApplication::applicationName());
 }
 
-void preview_sheets(StatePtr state, int model, const QString &name, QWidget *parent) {
+void preview_sheets(StatePtr state, std::optional<Index<Model>> model, const QString &name, QWidget *parent) {
     constexpr QSize size(1000, 720);
     QProgressDialog drawing(Words::tr("Drawing the cut sheets"), Words::tr("Stop"), 0,
                             static_cast<int>(state->job.layout.models.size()), parent);

@@ -69,8 +69,8 @@ void ThingMenu::choose() {
     if (thing_ == selection.chosen()) return;
     switch (thing_.kind) {
     case Chosen::Kind::piece:
-        if (const int piece = piece_tagged(window_.desk().standing()->job.layout, thing_.name); piece >= 0)
-            selection.choose_piece(window_.desk().standing()->job.layout, piece);
+        if (const auto piece = piece_tagged(window_.desk().standing()->job.layout, thing_.name))
+            selection.choose_piece(window_.desk().standing()->job.layout, *piece);
         break;
     case Chosen::Kind::wall:
         selection.choose_wall(thing_.name);
@@ -137,12 +137,13 @@ void ThingMenu::for_piece() {
     if (!window_.desk().state()->stands()) return; // nothing is cut from what cannot be built
     addSeparator();
     const StatePtr state = window_.desk().standing();
-    const int piece = piece_tagged(state->job.layout, thing_.name);
-    if (piece < 0) return;
+    const auto found = piece_tagged(state->job.layout, thing_.name);
+    if (!found) return;
+    const Index<Piece> piece = *found;
     deed(QStringLiteral("export"), tr("E&xport this piece…"),
          [this, state, piece] { export_piece(state->job, piece, &window_); });
     deed(QStringLiteral("print"), tr("&Print its cut sheet…"), [this, state, piece] {
-        const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
+        const Piece &p = state->job.layout.pieces[piece];
         preview_sheets(state, p.model, window_.desk().title() + u' ' + text(p.tag), &window_);
     });
 }

@@ -178,9 +178,9 @@ void CutListPanel::choose_row() {
     const QModelIndex row = table_->currentIndex();
     const std::string tag = order_->index(row.row(), tag_column()).data().toString().toStdString();
     const Layout &layout = desk_.standing()->job.layout;
-    if (const int piece = piece_tagged(layout, tag); piece >= 0) {
+    if (const auto piece = piece_tagged(layout, tag)) {
         following_ = true;
-        selection_.choose_piece(layout, piece);
+        selection_.choose_piece(layout, *piece);
         following_ = false;
     }
 }

@@ -109,11 +109,11 @@ void FloorPanel::change(const Change &change) {
 void FloorPanel::follow_selection() {
     if (!desk_.standing() || selection_.chosen().kind != Chosen::Kind::piece) return;
     const Layout &layout = desk_.standing()->job.layout;
-    const int piece = piece_tagged(layout, selection_.chosen().name);
-    const int timber = piece < 0 ? -1 : layout.pieces[static_cast<std::size_t>(piece)].timber;
-    if (timber < 0) return;
+    const auto piece = piece_tagged(layout, selection_.chosen().name);
+    const auto timber = piece ? layout.pieces[*piece].timber : std::nullopt;
+    if (!timber) return;
     let_go();
-    floor_ = layout.timbers[static_cast<std::size_t>(timber)].floor;
+    floor_ = layout.timbers[*timber].floor.number();
     refresh();
 }
 

@@ -26,14 +26,14 @@ namespace roundlay::window {
 
 namespace {
 
-bool is_log(const Layout &layout, int piece) {
-    return layout.pieces[static_cast<std::size_t>(piece)].timber < 0;
+bool is_log(const Layout &layout, Index<Piece> piece) {
+    return !layout.pieces[piece].timber;
 }
 
 /// Another log lies in the same round of the same wall, beyond an opening.
 bool is_parted(const Layout &layout, const Piece &piece) {
     return std::count_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &other) {
-               return other.timber < 0 && other.wall == piece.wall && other.round == piece.round;
+               return !other.timber && other.wall == piece.wall && other.round == piece.round;
            }) > 1;
 }
 
@@ -131,17 +131,18 @@ const Shell &LogPanel::stated() const {
 void LogPanel::refresh() {
     const Chosen &chosen = selection_.chosen();
     const StatePtr &state = desk_.standing();
-    const int piece =
-        state && chosen.kind == Chosen::Kind::piece ? piece_tagged(state->job.layout, chosen.name) : -1;
-    log_->setVisible(piece >= 0 && is_log(state->job.layout, piece)); // a floor's timber states nothing alone
+    const auto piece = state && chosen.kind == Chosen::Kind::piece
+                           ? piece_tagged(state->job.layout, chosen.name)
+                           : std::nullopt;
+    log_->setVisible(piece && is_log(state->job.layout, *piece)); // a floor's timber states nothing alone
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     steps_->setVisible(wall_->isVisibleTo(this));
     words_->clear();
     words_->setForegroundRole(desk_.standing_is_old() ? QPalette::PlaceholderText : QPalette::WindowText);
     title_->setText(tr("Nothing chosen"));
-    if (piece >= 0)
-        show_log(piece);
+    if (piece)
+        show_log(*piece);
     else if (opening_->isVisibleTo(this))
         show_opening();
     else if (wall_->isVisibleTo(this))
@@ -152,13 +153,13 @@ void LogPanel::refresh() {
         words_->setText(tr("Choose a log, an opening, a wall or a corner in any view."));
 }
 
-void LogPanel::show_log(int piece) {
+void LogPanel::show_log(Index<Piece> piece) {
     const State &state = *desk_.standing();
-    const Piece &p = state.job.layout.pieces[static_cast<std::size_t>(piece)];
+    const Piece &p = state.job.layout.pieces[piece];
     title_->setText(text(p.tag));
     if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
     if (!is_log(state.job.layout, piece)) return;
-    const std::string &wall = state.job.layout.walls[static_cast<std::size_t>(p.wall)].name;
+    const std::string &wall = state.job.layout.walls[p.wall].name;
     const bool parted = is_parted(state.job.layout, p);
     log_->offer_parts(parted ? text(p.tag) : QString(),
                       says_something_of(stated(), {wall, p.round, p.number}));
@@ -167,8 +168,7 @@ void LogPanel::show_log(int piece) {
 }
 
 LogPlace LogPanel::log_place(const Piece &piece) const {
-    LogPlace place{
-        desk_.standing()->job.layout.walls[static_cast<std::size_t>(piece.wall)].name, piece.round, {}};
+    LogPlace place{desk_.standing()->job.layout.walls[piece.wall].name, piece.round, {}};
     if (log_->is_alone()) place.piece = piece.number;
     return place;
 }
@@ -218,10 +218,10 @@ void LogPanel::add_step(const std::string &wall, std::optional<double> along) {
 void LogPanel::take_log(MeasureEdit *field) {
     if (!desk_.standing()) return;
     const Layout &layout = desk_.standing()->job.layout;
-    const int piece = piece_tagged(layout, selection_.chosen().name);
-    if (piece < 0) return;
-    if (!is_log(layout, piece)) return;
-    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
+    const auto piece = piece_tagged(layout, selection_.chosen().name);
+    if (!piece) return;
+    if (!is_log(layout, *piece)) return;
+    const Piece &p = layout.pieces[*piece];
     const LogPlace place = log_place(p);
     const auto state_it = [&] {
         desk_.edit(tr("State log %1").arg(text(p.tag)), [&](const Shell &shell) {

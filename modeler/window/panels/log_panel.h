@@ -41,7 +41,7 @@ class LogPanel : public QWidget {
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label);
     QGroupBox *opening_box();
     void refresh();
-    void show_log(int piece);
+    void show_log(Index<Piece> piece);
     void show_opening();
     void show_wall();
     void show_corner();

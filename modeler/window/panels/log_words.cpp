@@ -30,9 +30,9 @@ class Words {
 
     void sizes(const PieceRow &row, UnitSystem units);
     void caution(const CutList &list);
-    void screen(const State &state, int timber);
+    void screen(const State &state, Index<Timber> timber);
     void neighbours(const PieceRow &row);
-    static QString findings(const State &state, int piece);
+    static QString findings(const State &state, Index<Piece> piece);
 
   private:
     QString html_;
@@ -66,7 +66,7 @@ void Words::caution(const CutList &list) {
 }
 
 /// How a joist, beam or trimmer of a floor with a stated load would bend and be pressed.
-void Words::screen(const State &state, int timber) {
+void Words::screen(const State &state, Index<Timber> timber) {
     const FloorScreen all = screen_floors(state.job.shell, state.job.layout);
     const Voice voice = voice_of(state.job);
     const bool metric = state.job.shell.units == UnitSystem::metric;
@@ -103,7 +103,7 @@ void Words::neighbours(const PieceRow &row) {
     this->row(tr("Cuts"), joined(row.stick.cuts));
 }
 
-QString Words::findings(const State &state, int piece) {
+QString Words::findings(const State &state, Index<Piece> piece) {
     QString list;
     for (const Finding &f : state.job.findings) {
         const auto pieces = pieces_of(f, state.job.shell, state.job.layout);
@@ -115,21 +115,20 @@ QString Words::findings(const State &state, int piece) {
 
 } // namespace
 
-QString words_of_piece(const State &state, int piece) {
+QString words_of_piece(const State &state, Index<Piece> piece) {
     const CutList list =
         collect_cut_list(state.job.shell, state.job.layout, volumes_of(state.job.bodies), language());
-    const PieceRow &row = list.pieces[static_cast<std::size_t>(piece)];
+    const PieceRow &row = list.pieces[piece.at()];
     Words words;
     words.sizes(row, state.job.shell.units);
     words.caution(list);
-    if (const int timber = state.job.layout.pieces[static_cast<std::size_t>(piece)].timber; timber >= 0)
-        words.screen(state, timber);
+    if (const auto timber = state.job.layout.pieces[piece].timber) words.screen(state, *timber);
     words.neighbours(row);
     std::vector<std::string> alike;
     const Layout &layout = state.job.layout;
-    const int model = layout.pieces[static_cast<std::size_t>(piece)].model;
-    for (const int other : layout.models[static_cast<std::size_t>(model)].pieces)
-        if (other != piece) alike.push_back(layout.pieces[static_cast<std::size_t>(other)].tag);
+    const Index<Model> model = layout.pieces[piece].model;
+    for (const Index<Piece> other : layout.models[model].pieces)
+        if (other != piece) alike.push_back(layout.pieces[other].tag);
     words.row(QCoreApplication::translate("LogPanel", "Equal to"), joined(alike));
     return words.table() + Words::findings(state, piece);
 }
@@ -139,15 +138,13 @@ QString words_of_opening(const State &state, int opening) {
     if (opening < 0 || opening >= static_cast<int>(all.size())) return {};
     const OpeningFacts &facts = all[static_cast<std::size_t>(opening)];
     const UnitSystem units = state.job.shell.units;
-    const auto tag = [&](int piece) {
-        return text(state.job.layout.pieces[static_cast<std::size_t>(piece)].tag);
-    };
+    const auto tag = [&](Index<Piece> piece) { return text(state.job.layout.pieces[piece].tag); };
     Words words;
-    if (facts.header >= 0)
+    if (facts.header)
         words.row(Words::tr("Header log"), Words::tr("%1, runs %2 and %3 past the jambs")
-                                               .arg(tag(facts.header), length_text(facts.runs_left, units),
+                                               .arg(tag(*facts.header), length_text(facts.runs_left, units),
                                                     length_text(facts.runs_right, units)));
-    if (facts.sill >= 0) words.row(Words::tr("Log below"), tag(facts.sill));
+    if (facts.sill) words.row(Words::tr("Log below"), tag(*facts.sill));
     const Voice voice = voice_of(state.job);
     words.row(Words::tr("Settle space"), length_text(facts.settle_space, units));
     words.row(Words::tr("by"), text(voice.words(facts.settle_basis)));

@@ -40,7 +40,7 @@ void ElevationView::double_click(Vec2 at) {
 
 Spot ElevationView::spot_at(Vec2 at) const {
     const bool on_wall =
-        scene_.wall >= 0 && at.x >= 0 && at.x <= scene_.length && at.y >= 0 && at.y <= scene_.height;
+        scene_.wall && at.x >= 0 && at.x <= scene_.length && at.y >= 0 && at.y <= scene_.height;
     return on_wall && hole_at(at) == nullptr ? Spot{selection_.wall(), at.x, at.y} : Spot{};
 }
 
@@ -50,7 +50,7 @@ void ElevationView::add(OpeningKind kind) {
 }
 
 void ElevationView::add(OpeningKind kind, double middle) {
-    if (scene_.wall >= 0) add_at(kind, {selection_.wall(), middle, {}});
+    if (scene_.wall) add_at(kind, {selection_.wall(), middle, {}});
 }
 
 void ElevationView::add_at(OpeningKind kind, const Spot &spot) {

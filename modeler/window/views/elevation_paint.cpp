@@ -14,7 +14,7 @@
 namespace roundlay::window {
 
 void ElevationView::paint(QPainter &painter) {
-    if (scene_.wall < 0) return;
+    if (!scene_.wall) return;
     paint_rounds(painter);
     paint_logs(painter);
     paint_holes(painter);
@@ -35,9 +35,9 @@ void ElevationView::paint(QPainter &painter) {
 QString ElevationView::caption() const {
     const Layout &layout = desk_.drawn()->job.layout;
     const QString name = text(selection_.wall()), length = length_text(scene_.length, units());
-    const int wall = wall_named(layout, selection_.wall());
-    if (wall < 0 || !is_partition(layout, wall)) return tr("Wall %1 from outside, %2").arg(name, length);
-    return tr("Wall %1 from the %2, %3").arg(name, kernel_words(side_of_wall(layout, wall, true)), length);
+    const auto wall = wall_named(layout, selection_.wall());
+    if (!wall || !is_partition(layout, *wall)) return tr("Wall %1 from outside, %2").arg(name, length);
+    return tr("Wall %1 from the %2, %3").arg(name, kernel_words(side_of_wall(layout, *wall, true)), length);
 }
 
 void ElevationView::paint_rounds(QPainter &painter) const {
@@ -53,7 +53,8 @@ void ElevationView::paint_logs(QPainter &painter) const {
     const Layout &layout = desk_.drawn()->job.layout;
     if (scene_.shapes.empty()) paint_stated_wall(painter);
     const auto *hole = chosen_hole();
-    const int header = hole == nullptr ? -1 : hole->header; // the log that bears over what is chosen
+    const auto header =
+        hole == nullptr ? std::nullopt : hole->header; // the log that bears over what is chosen
     for (const auto &shape : scene_.shapes) {
         QPainterPath path;
         for (const auto &ring : shape.rings) {
@@ -63,7 +64,7 @@ void ElevationView::paint_logs(QPainter &painter) const {
             path.addPolygon(polygon);
             path.closeSubpath();
         }
-        const bool chosen = selection_.is_piece(layout.pieces[static_cast<std::size_t>(shape.piece)].tag);
+        const bool chosen = selection_.is_piece(layout.pieces[shape.piece].tag);
         const QColor wood = shape.side              ? tints().wood
                             : !shape.own            ? tints().end_grain
                             : shape.island          ? tints().island
@@ -73,7 +74,7 @@ void ElevationView::paint_logs(QPainter &painter) const {
     }
     painter.setBrush(Qt::NoBrush);
     for (const auto &end : scene_.timbers) {
-        const bool chosen = selection_.is_piece(layout.pieces[static_cast<std::size_t>(end.piece)].tag);
+        const bool chosen = selection_.is_piece(layout.pieces[end.piece].tag);
         painter.setPen(QPen(chosen ? tints().accent : tints().ink, chosen ? 2.5 : 1, Qt::DashLine));
         painter.drawRect(screen_rect(end.box));
     }
@@ -102,12 +103,12 @@ void ElevationView::paint_bores(QPainter &painter) const {
 void ElevationView::paint_choice(QPainter &painter) const {
     constexpr double thick = 3, past = 12; // pixels
     const Layout &layout = desk_.drawn()->drawn();
-    const WallPlace &wall = layout.walls[static_cast<std::size_t>(scene_.wall)];
+    const WallPlace &wall = layout.walls[*scene_.wall];
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(tints().accent, thick));
     if (selection_.is_wall(wall.name)) painter.drawRect(screen_rect({0, 0, scene_.length, scene_.height}));
     for (const WallMeeting &meeting : wall.meetings) {
-        const std::string &name = layout.corners[static_cast<std::size_t>(meeting.corner)].name;
+        const std::string &name = layout.corners[meeting.corner].name;
         if (!selection_.is_corner(name)) continue;
         const QPointF low = to_screen({meeting.x, 0}), high = to_screen({meeting.x, scene_.height});
         painter.setPen(QPen(tints().accent, thick, Qt::DashLine));

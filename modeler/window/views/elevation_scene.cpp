@@ -124,25 +124,23 @@ int rank_of(const ElevationScene::Shape &shape) {
 }
 
 /// At a corner, or as a partition in a tee or a crossing.
-bool meets(const Layout &layout, const Piece &piece, int wall) {
+bool meets(const Layout &layout, const Piece &piece, Index<WallPlace> wall) {
     return std::any_of(layout.corners.begin(), layout.corners.end(), [&](const CornerPlace &c) {
         return (c.ends == wall && c.starts == piece.wall) || (c.starts == wall && c.ends == piece.wall);
     });
 }
 
 void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wall) {
-    for (std::size_t i = 0; i < job.layout.pieces.size(); ++i) {
+    for (const auto i : job.layout.pieces.indices()) {
         const Piece &piece = job.layout.pieces[i];
-        const bool own = is_log_of(piece, scene.wall);
-        if (piece.timber >= 0) continue; // let into the logs from behind
-        if (!own && !meets(job.layout, piece, scene.wall)) continue;
-        auto rings = seen_rings(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)], own);
-        if (!rings.empty())
-            scene.shapes.push_back({static_cast<int>(i), own, false, piece.island, std::move(rings)});
+        const bool own = is_log_of(piece, *scene.wall);
+        if (piece.timber) continue; // let into the logs from behind
+        if (!own && !meets(job.layout, piece, *scene.wall)) continue;
+        auto rings = seen_rings(wall, piece, job.bodies[piece.model], own);
+        if (!rings.empty()) scene.shapes.push_back({i, own, false, piece.island, std::move(rings)});
         if (!own) {
-            auto sides = seen_sides(wall, piece, job.bodies[static_cast<std::size_t>(piece.model)]);
-            if (!sides.empty())
-                scene.shapes.push_back({static_cast<int>(i), false, true, false, std::move(sides)});
+            auto sides = seen_sides(wall, piece, job.bodies[piece.model]);
+            if (!sides.empty()) scene.shapes.push_back({i, false, true, false, std::move(sides)});
             continue;
         }
         scene.faces.push_back(piece.frame.origin.z);
@@ -156,7 +154,7 @@ void add_shapes(ElevationScene &scene, const ExportJob &job, const WallPlace &wa
 
 void add_pegs(ElevationScene &scene, const Layout &layout, const WallPlace &wall) {
     for (const Peg &peg : layout.pegs) {
-        if (!is_log_of(layout.pieces[static_cast<std::size_t>(peg.upper)], scene.wall)) continue;
+        if (!is_log_of(layout.pieces[peg.upper], *scene.wall)) continue;
         const Vec3 top = wall.frame.to_local(peg.top);
         scene.pegs.push_back({{top.x, top.z}, {top.x, top.z - peg.length}, peg.diameter});
     }
@@ -177,7 +175,7 @@ void add_bores(ElevationScene &scene, const ExportJob &job, const WallPlace &wal
 }
 
 /// The end of a timber at x of its own, where it lies in the wall.
-void add_end(ElevationScene &scene, const WallPlace &wall, const Piece &piece, int index, double x) {
+void add_end(ElevationScene &scene, const WallPlace &wall, const Piece &piece, Index<Piece> index, double x) {
     const Vec3 low = wall.frame.to_local(piece.frame.to_world({x, 0, 0}));
     const Vec3 high = wall.frame.to_local(piece.frame.to_world({x, piece.blank.width, piece.blank.height}));
     const bool in_wall = low.y > 0 && low.y < wall.thickness && std::max(low.x, high.x) > 0 &&
@@ -188,7 +186,7 @@ void add_end(ElevationScene &scene, const WallPlace &wall, const Piece &piece, i
 
 void add_timbers(ElevationScene &scene, const Layout &layout, const WallPlace &wall) {
     for (const Timber &timber : layout.timbers) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        const Piece &piece = layout.pieces[timber.piece];
         for (const double x : {0.0, piece.blank.length})
             add_end(scene, wall, piece, timber.piece, x);
     }
@@ -205,7 +203,7 @@ void add_holes(ElevationScene &scene, const ExportJob &job, const std::string &w
                                o.kind == OpeningKind::door,
                                o.name,
                                {x, z, x + o.width.mm(), z + o.height.mm()},
-                               i < facts.size() ? facts[i].header : -1,
+                               i < facts.size() ? facts[i].header : std::nullopt,
                                i < facts.size() ? facts[i].settle_space : 0});
     }
 }
@@ -228,14 +226,13 @@ void add_as_stated(ElevationScene &scene, const Shell &shell, const std::string 
 ElevationScene elevation_of(const State &state, const std::string &wall) {
     ElevationScene scene;
     const Layout &layout = state.drawn();
-    for (std::size_t i = 0; i < layout.walls.size(); ++i)
-        if (layout.walls[i].name == wall) scene.wall = static_cast<int>(i);
-    if (scene.wall < 0) return scene;
-    const WallPlace &place = layout.walls[static_cast<std::size_t>(scene.wall)];
+    for (const auto i : layout.walls.indices())
+        if (layout.walls[i].name == wall) scene.wall = i;
+    if (!scene.wall) return scene;
+    const WallPlace &place = layout.walls[*scene.wall];
     scene.length = place.length;
     scene.height = layout.height;
-    if (!layout.heights.empty())
-        scene.height = std::max(scene.height, layout.heights[static_cast<std::size_t>(scene.wall)].top);
+    if (!layout.heights.empty()) scene.height = std::max(scene.height, layout.heights[*scene.wall].top);
     for (int round = 0; round <= layout.rounds; ++round)
         scene.round_lines.push_back(round * layout.pitch);
     add_shapes(scene, state.job, place);

@@ -12,7 +12,7 @@ namespace roundlay::window {
 /// Millimetres; x to the right from the wall's left outside corner, y up from the foundation.
 struct ElevationScene {
     struct Shape {
-        int piece = 0;   ///< index into Layout::pieces
+        Index<Piece> piece;
         bool own = true; ///< a log of this wall; else the end of a crossing one
         bool side =
             false; ///< the side of a crossing one that runs through the wall at a slant, behind its logs
@@ -24,11 +24,11 @@ struct ElevationScene {
         bool door = false;
         std::string name;
         sheets::Rect box;
-        int header = -1;   ///< index into Layout::pieces: the log over it; -1 = none
-        double settle = 0; ///< space over its frame
+        std::optional<Index<Piece>> header; ///< the log over it
+        double settle = 0;                  ///< space over its frame
     };
     struct TimberEnd {
-        int piece = 0; ///< index into Layout::pieces
+        Index<Piece> piece;
         sheets::Rect box;
     };
     struct PegLine {
@@ -48,7 +48,7 @@ struct ElevationScene {
         std::string name;
         double level = 0; ///< tops of the joists
     };
-    int wall = -1;
+    std::optional<Index<WallPlace>> wall;
     double length = 0, height = 0;
     std::vector<Shape> shapes; ///< sides of crossing logs, its own logs, then the ends that stand before them
     std::vector<Hole> holes;
@@ -61,7 +61,7 @@ struct ElevationScene {
     std::vector<double> faces;       ///< heights of log faces of this wall
 };
 
-/// Empty (wall = -1) where there is no such wall.
+/// Empty, without a wall, where there is no such wall.
 ElevationScene elevation_of(const State &state, const std::string &wall);
 
 } // namespace roundlay::window

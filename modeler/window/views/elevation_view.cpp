@@ -71,10 +71,9 @@ bool ElevationView::is_old() const {
 
 Chosen ElevationView::thing_at(Vec2 at) const {
     if (const auto *hole = hole_at(at)) return {Chosen::Kind::opening, {}, hole->opening};
-    if (const int piece = piece_at(at); piece >= 0)
-        return {Chosen::Kind::piece, desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag,
-                -1};
-    if (scene_.wall < 0) return {};
+    if (const auto piece = piece_at(at))
+        return {Chosen::Kind::piece, desk_.drawn()->job.layout.pieces[*piece].tag, -1};
+    if (!scene_.wall) return {};
     return {Chosen::Kind::wall, selection_.wall(), -1};
 }
 
@@ -97,7 +96,7 @@ std::vector<LegendEntry> ElevationView::legend() const {
 }
 
 sheets::Rect ElevationView::content() const {
-    if (scene_.wall < 0) return sheets::Rect::nothing();
+    if (!scene_.wall) return sheets::Rect::nothing();
     constexpr double beside = 150, above = 350;
     return {-beside, -above, scene_.length + beside, scene_.height + beside};
 }
@@ -109,23 +108,22 @@ const ElevationScene::Hole *ElevationView::hole_at(Vec2 at) const {
 }
 
 /// In a seam the log that is nearest: seams are as thin as a line, and no hand means one.
-int ElevationView::piece_at(Vec2 at) const {
+std::optional<Index<Piece>> ElevationView::piece_at(Vec2 at) const {
     constexpr double widest_seam = 60; // mm
     const double step = std::max(1 / scale(), 1.0), most = std::min(reach(), widest_seam);
-    int piece = piece_right_at(at);
-    for (double away = step; piece < 0 && away <= most; away += step) {
-        const int below = piece_right_at({at.x, at.y - away}), above = piece_right_at({at.x, at.y + away});
-        if (below >= 0 && above >= 0) return below;
-        if ((below >= 0) != (above >= 0)) piece = std::max(below, above);
+    auto piece = piece_right_at(at);
+    for (double away = step; !piece && away <= most; away += step) {
+        const auto below = piece_right_at({at.x, at.y - away}), above = piece_right_at({at.x, at.y + away});
+        piece = below ? below : above;
     }
     return piece;
 }
 
-int ElevationView::piece_right_at(Vec2 at) const {
+std::optional<Index<Piece>> ElevationView::piece_right_at(Vec2 at) const {
     for (auto shape = scene_.shapes.rbegin(); shape != scene_.shapes.rend(); ++shape) // the foremost first
         for (const auto &ring : shape->rings)
             if (is_inside(ring, at)) return shape->piece;
-    return -1;
+    return std::nullopt;
 }
 
 const ElevationScene::Hole *ElevationView::chosen_hole() const {
@@ -152,8 +150,8 @@ void ElevationView::press(Vec2 at, Qt::KeyboardModifiers) {
         emit hinted(tr("Drag; type an exact length; Shift or Alt lets go of the round lines"));
         return;
     }
-    if (const int piece = piece_at(at); piece >= 0)
-        selection_.choose_piece(desk_.drawn()->job.layout, piece);
+    if (const auto piece = piece_at(at))
+        selection_.choose_piece(desk_.drawn()->job.layout, *piece);
     else
         selection_.clear();
     pressed_ = spot_at(at);
@@ -172,8 +170,8 @@ void ElevationView::hover(Vec2 at) {
                 : across       ? Qt::SizeHorCursor
                                : Qt::SizeVerCursor;
         words = text(hole->name);
-    } else if (const int piece = piece_at(at); piece >= 0) {
-        words = text(desk_.drawn()->job.layout.pieces[static_cast<std::size_t>(piece)].tag);
+    } else if (const auto piece = piece_at(at)) {
+        words = text(desk_.drawn()->job.layout.pieces[*piece].tag);
     }
     setCursor(shape);
     emit hinted(words);

@@ -51,8 +51,8 @@ class ElevationView : public DrawingView {
     };
     Hold hold_at(const sheets::Rect &box, Vec2 at) const;
     const ElevationScene::Hole *hole_at(Vec2 at) const;
-    int piece_at(Vec2 at) const;
-    int piece_right_at(Vec2 at) const;
+    std::optional<Index<Piece>> piece_at(Vec2 at) const;
+    std::optional<Index<Piece>> piece_right_at(Vec2 at) const;
     const ElevationScene::Hole *chosen_hole() const;
     void refresh();
     void show_box(const sheets::Rect &box);

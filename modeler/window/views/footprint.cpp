@@ -28,15 +28,15 @@ std::vector<Vec2> hull_of(std::vector<Vec2> points) {
 
 } // namespace
 
-std::vector<std::vector<Vec2>> footprints(const State &state) {
+Indexed<std::vector<Vec2>, WallPlace> footprints(const State &state) {
     const Layout &layout = state.drawn();
-    std::vector<std::vector<Vec2>> points(layout.walls.size());
+    Indexed<std::vector<Vec2>, WallPlace> points(layout.walls.size());
     if (state.job.bodies.empty()) return points;
     for (const Piece &piece : layout.pieces) {
-        if (piece.timber >= 0 || piece.wall < 0) continue;
-        for (const Vec3 v : state.job.bodies[static_cast<std::size_t>(piece.model)].hewn.vertices) {
+        if (piece.timber) continue;
+        for (const Vec3 v : state.job.bodies[piece.model].hewn.vertices) {
             const Vec3 at = piece.frame.to_world(v);
-            points[static_cast<std::size_t>(piece.wall)].push_back({at.x, at.y});
+            points[piece.wall].push_back({at.x, at.y});
         }
     }
     for (auto &wall : points)

@@ -10,6 +10,6 @@ namespace roundlay::window {
 
 /// By Layout::walls: the outline of all logs of the wall together, their ends past the corners included.
 /// Empty where nothing is cut for it.
-std::vector<std::vector<Vec2>> footprints(const State &state);
+Indexed<std::vector<Vec2>, WallPlace> footprints(const State &state);
 
 } // namespace roundlay::window

@@ -23,10 +23,10 @@ NotchScope JointPage::chosen_scope() const {
 
 NotchPlace JointPage::place() const {
     const Layout &layout = desk_.standing()->job.layout;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
+    const CornerPlace &c = layout.corners[*corner()];
     NotchPlace at{wall_of(layout, c.ends).name, wall_of(layout, c.starts).name, {}, 0};
-    if (const int log = chosen_log(); log >= 0) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(log)];
+    if (const auto log = chosen_log()) {
+        const Piece &p = layout.pieces[*log];
         at.wall = wall_of(layout, p.wall).name;
         at.round = p.round;
     }
@@ -62,8 +62,8 @@ void JointPage::list_corners() {
 void JointPage::show_notch() {
     list_corners();
     auto *scopes = qobject_cast<QStandardItemModel *>(scope_->model());
-    scopes->item(static_cast<int>(NotchScope::log))->setEnabled(chosen_log() >= 0);
-    if (chosen_log() < 0 && chosen_scope() == NotchScope::log)
+    scopes->item(static_cast<int>(NotchScope::log))->setEnabled(chosen_log().has_value());
+    if (!chosen_log() && chosen_scope() == NotchScope::log)
         scope_->setCurrentIndex(static_cast<int>(NotchScope::corner));
     const NotchRule now = rule();
     offer_kinds(now.kind);
@@ -75,7 +75,7 @@ void JointPage::show_notch() {
     show_row(*form_, *along_, now.kind == NotchKind::stated);
     show_row(*form_, *across_, now.kind == NotchKind::stated);
     slope_->setEnabled(takes_slope(now.kind));
-    show_words(desk_.standing()->job.layout.corners[static_cast<std::size_t>(corner())], now);
+    show_words(desk_.standing()->job.layout.corners[*corner()], now);
 }
 
 void JointPage::show_words(const CornerPlace &c, const NotchRule &now) {
@@ -101,7 +101,7 @@ void JointPage::offer_kinds(NotchKind now) {
 
 /// Stated slopes begin as what the tail has.
 void JointPage::take_kind() {
-    if (corner() < 0) return;
+    if (!corner()) return;
     const auto kind = static_cast<NotchKind>(kind_->currentIndex());
     const NotchPlace at = place();
     const NotchScope scope = chosen_scope();
@@ -121,7 +121,7 @@ void JointPage::take_kind() {
 }
 
 void JointPage::take_slopes() {
-    if (corner() < 0) return;
+    if (!corner()) return;
     const NotchPlace at = place();
     const NotchScope scope = chosen_scope();
     desk_.edit(deed(at), [&](const Shell &shell) {
@@ -148,7 +148,7 @@ void JointPage::let_go() {
 
 /// A dovetail keeps its family: either of its slopes changes the one that is stated.
 void JointPage::drag_slope(int handle, double up, bool free) {
-    if (corner() < 0 || handle >= static_cast<int>(handle_is_along_.size())) return;
+    if (!corner() || handle >= static_cast<int>(handle_is_along_.size())) return;
     if (!std::exchange(dragging_, true)) {
         grabbed_ = rule();
         grabbed_place_ = place();

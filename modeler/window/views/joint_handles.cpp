@@ -13,24 +13,24 @@ const SeamCut *top_seam(const Piece &piece, const std::string &corner) {
 }
 
 /// Outward of the corner along one of its two walls.
-Vec2 outward(const Layout &layout, const CornerPlace &corner, int wall) {
-    const Vec3 x = layout.walls[static_cast<std::size_t>(wall)].frame.x;
+Vec2 outward(const Layout &layout, const CornerPlace &corner, Index<WallPlace> wall) {
+    const Vec3 x = layout.walls[wall].frame.x;
     return (wall == corner.ends ? 1.0 : -1.0) * Vec2{x.x, x.y};
 }
 
 } // namespace
 
-std::optional<TailHold> tail_hold(const Layout &layout, const CornerPlace &corner, int index) {
-    const Piece &piece = layout.pieces[static_cast<std::size_t>(index)];
-    if (piece.timber >= 0 || (piece.wall != corner.ends && piece.wall != corner.starts)) return {};
+std::optional<TailHold> tail_hold(const Layout &layout, const CornerPlace &corner, Index<Piece> index) {
+    const Piece &piece = layout.pieces[index];
+    if (piece.timber || (piece.wall != corner.ends && piece.wall != corner.starts)) return {};
     const SeamCut *seam = top_seam(piece, corner.name);
     if (seam == nullptr) return {};
-    const int other = piece.wall == corner.ends ? corner.starts : corner.ends;
+    const Index<WallPlace> other = piece.wall == corner.ends ? corner.starts : corner.ends;
     const Vec2 along = outward(layout, corner, piece.wall), across = outward(layout, corner, other);
     TailHold hold;
     hold.piece = index;
-    hold.along_arm = layout.walls[static_cast<std::size_t>(other)].thickness / 2;
-    hold.across_arm = layout.walls[static_cast<std::size_t>(piece.wall)].thickness / 2;
+    hold.along_arm = layout.walls[other].thickness / 2;
+    hold.across_arm = layout.walls[piece.wall].thickness / 2;
     const Plane top = to_world(seam->seam, piece.frame);
     const auto on_top = [&](double a, double b) {
         const Vec2 p = corner.centre + (a * hold.along_arm) * along + (b * hold.across_arm) * across;

@@ -33,7 +33,7 @@ constexpr int lift_every_ms = 30, lift_step = 2;
 
 /// From the corner toward the middle between its two walls, of length 1.
 Vec2 inward_of(const Layout &layout, const CornerPlace &corner) {
-    const auto away = [&](int wall) {
+    const auto away = [&](Index<WallPlace> wall) {
         const WallPlace &w = wall_of(layout, wall);
         const Vec3 middle = w.frame.to_world({w.length / 2, w.thickness / 2, 0});
         const Vec2 way = Vec2{middle.x, middle.y} - corner.centre;
@@ -50,7 +50,7 @@ View view_along(Vec2 inward) {
 }
 
 bool is_at(const Piece &piece, const CornerPlace &corner) {
-    return piece.timber < 0 &&
+    return !piece.timber &&
            (piece.datum.at == corner.name || piece.far.at == corner.name || piece.wall == corner.runs_on);
 }
 
@@ -98,14 +98,14 @@ void JointPage::make_view() {
     view_->setAccessibleName(tr("Joint"));
     view_->setAccessibleDescription(tr("The logs of one corner, lifted apart"));
     connect(view_, &SceneView::picked, this, [this](int id) {
-        if (id >= 0 && desk_.standing()) selection_.choose_piece(desk_.standing()->job.layout, id);
+        if (id >= 0 && desk_.standing())
+            selection_.choose_piece(desk_.standing()->job.layout, Index<Piece>(id));
     });
     new StandBanner(desk_, view_, StandBanner::Shows::as_stood);
     connect(view_, &SceneView::asked_for_menu, this, [this](int id, const QPoint &on_screen) {
         Chosen thing = selection_.chosen();
         if (id >= 0 && desk_.standing())
-            thing = {Chosen::Kind::piece,
-                     desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
+            thing = {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[Index<Piece>(id)].tag, -1};
         else if (id != SceneView::by_keyboard)
             thing = {Chosen::Kind::corner, corner_name(), -1};
         emit asked_for_menu(thing, on_screen);
@@ -207,27 +207,27 @@ const std::string &JointPage::corner_name() const {
     return peeped_.empty() ? selection_.corner() : peeped_;
 }
 
-int JointPage::corner() const {
-    if (!desk_.standing()) return -1;
+std::optional<Index<CornerPlace>> JointPage::corner() const {
+    if (!desk_.standing()) return std::nullopt;
     const auto &corners = desk_.standing()->job.layout.corners;
-    for (std::size_t i = 0; i < corners.size(); ++i)
-        if (corners[i].name == corner_name()) return static_cast<int>(i);
-    return -1;
+    for (const auto i : corners.indices())
+        if (corners[i].name == corner_name()) return i;
+    return std::nullopt;
 }
 
-int JointPage::chosen_log() const {
-    if (corner() < 0 || selection_.chosen().kind != Chosen::Kind::piece) return -1;
+std::optional<Index<Piece>> JointPage::chosen_log() const {
+    if (!corner() || selection_.chosen().kind != Chosen::Kind::piece) return std::nullopt;
     const Layout &layout = desk_.standing()->job.layout;
-    const int piece = piece_tagged(layout, selection_.chosen().name);
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
-    return piece >= 0 && is_at(layout.pieces[static_cast<std::size_t>(piece)], c) ? piece : -1;
+    const auto piece = piece_tagged(layout, selection_.chosen().name);
+    const CornerPlace &c = layout.corners[*corner()];
+    return piece && is_at(layout.pieces[*piece], c) ? piece : std::nullopt;
 }
 
 /// The lowest, else those about the chosen log.
 int JointPage::first_round() const {
-    const int log = chosen_log();
-    if (log < 0) return 1;
-    const int round = desk_.standing()->job.layout.pieces[static_cast<std::size_t>(log)].round;
+    const auto log = chosen_log();
+    if (!log) return 1;
+    const int round = desk_.standing()->job.layout.pieces[*log].round;
     return round <= rounds_shown ? 1 : round - rounds_shown / 2;
 }
 
@@ -236,15 +236,15 @@ bool JointPage::is_shown(const Piece &piece, const CornerPlace &corner) const {
 }
 
 /// The chosen log, else the highest that is shown and has a seam above it.
-int JointPage::held_log() const {
+std::optional<Index<Piece>> JointPage::held_log() const {
     const Layout &layout = desk_.standing()->job.layout;
-    const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner())];
-    const int chosen = chosen_log();
-    if (chosen >= 0 && tail_hold(layout, c, chosen)) return chosen;
-    int best = -1;
+    const CornerPlace &c = layout.corners[*corner()];
+    const auto chosen = chosen_log();
+    if (chosen && tail_hold(layout, c, *chosen)) return chosen;
+    std::optional<Index<Piece>> best;
     double height = -1;
-    for (int i = 0; i < static_cast<int>(layout.pieces.size()); ++i) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(i)];
+    for (const auto i : layout.pieces.indices()) {
+        const Piece &p = layout.pieces[i];
         if (!is_shown(p, c) || p.frame.origin.z <= height || !tail_hold(layout, c, i)) continue;
         best = i;
         height = p.frame.origin.z;
@@ -257,9 +257,9 @@ double JointPage::lift() const {
 }
 
 /// Going up the corner the two walls' logs alternate.
-double JointPage::lifted(int piece) const {
+double JointPage::lifted(Index<Piece> piece) const {
     const Layout &layout = desk_.standing()->job.layout;
-    const Piece &p = layout.pieces[static_cast<std::size_t>(piece)];
+    const Piece &p = layout.pieces[piece];
     const int order = 2 * (p.round - first_) + (wall_of(layout, p.wall).starts_full ? 0 : -1);
     return std::max(order, 0) * lift();
 }
@@ -272,12 +272,12 @@ void JointPage::showEvent(QShowEvent *event) {
 
 void JointPage::refresh() {
     if (!isVisible()) return;
-    const int at = corner();
-    fields_->setEnabled(at >= 0 && desk_.state()->read.shell); // else an edit would do nothing
-    if (at < 0) return show_nothing();
+    const auto at = corner();
+    fields_->setEnabled(at && desk_.state()->read.shell); // else an edit would do nothing
+    if (!at) return show_nothing();
     show_notch();
     if (view_ == nullptr) return;
-    const CornerPlace &c = desk_.standing()->job.layout.corners[static_cast<std::size_t>(at)];
+    const CornerPlace &c = desk_.standing()->job.layout.corners[*at];
     first_ = first_round();
     show_view(c);
     show_handles(c);
@@ -299,13 +299,13 @@ void JointPage::show_view(const CornerPlace &c) {
     const Layout &layout = state.job.layout;
     Scene scene = scene_of(layout, state.models);
     std::erase_if(scene.instances, [&](const Instance &i) {
-        const Piece &p = layout.pieces[static_cast<std::size_t>(i.id)];
+        const Piece &p = layout.pieces[Index<Piece>(i.id)];
         return !is_shown(p, c);
     });
     for (Instance &i : scene.instances)
-        i.frame.origin = i.frame.origin + Vec3{0, 0, lifted(i.id)};
+        i.frame.origin = i.frame.origin + Vec3{0, 0, lifted(Index<Piece>(i.id))};
     for (Instance &i : scene.instances)
-        i.marked = selection_.is_piece(layout.pieces[static_cast<std::size_t>(i.id)].tag);
+        i.marked = selection_.is_piece(layout.pieces[Index<Piece>(i.id)].tag);
     view_->set_hurried(desk_.dragging());
     view_->set_washed(desk_.standing_is_old() && !dragging_);
     view_->set_scene(std::move(scene));
@@ -321,13 +321,13 @@ void JointPage::show_view(const CornerPlace &c) {
 
 void JointPage::show_handles(const CornerPlace &c) {
     const Layout &layout = desk_.standing()->job.layout;
-    const int log = held_log();
+    const auto log = held_log();
     const KindOfNotch &kind = kind_of(rule().kind);
     handle_is_along_.clear();
-    if (log < 0 || kind.slopes == NotchSlopes::level || kind.slopes == NotchSlopes::none)
+    if (!log || kind.slopes == NotchSlopes::level || kind.slopes == NotchSlopes::none)
         return view_->set_handles({}, {});
-    TailHold hold = *tail_hold(layout, c, log);
-    const Vec3 up{0, 0, lifted(log)};
+    TailHold hold = *tail_hold(layout, c, *log);
+    const Vec3 up{0, 0, lifted(*log)};
     for (Vec3 &p : hold.outline)
         p = p + up;
     along_arm_ = hold.along_arm;

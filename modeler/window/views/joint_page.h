@@ -66,13 +66,13 @@ class JointPage : public QWidget {
     NotchScope chosen_scope() const;
     NotchPlace place() const;
     const std::string &corner_name() const;
-    int corner() const;     ///< index into the layout's corners, -1 = none
-    int chosen_log() const; ///< piece of this corner that is chosen, -1 = none
-    int held_log() const;   ///< piece whose tail has the handles, -1 = none
+    std::optional<Index<CornerPlace>> corner() const;
+    std::optional<Index<Piece>> chosen_log() const; ///< piece of this corner that is chosen
+    std::optional<Index<Piece>> held_log() const;   ///< piece whose tail has the handles
     int first_round() const;
     bool is_shown(const Piece &piece, const CornerPlace &corner) const;
-    double lift() const;            ///< mm, of each log over the one below it
-    double lifted(int piece) const; ///< mm
+    double lift() const;                     ///< mm, of each log over the one below it
+    double lifted(Index<Piece> piece) const; ///< mm
     QString deed(const NotchPlace &at) const;
 
     Desk &desk_;

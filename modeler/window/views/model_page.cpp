@@ -67,7 +67,7 @@ void ModelPage::make_view(QVBoxLayout *column) {
     });
     connect(view_, &SceneView::picked, this, [this](int id) {
         if (id >= 0 && desk_.standing())
-            selection_.choose_piece(desk_.standing()->job.layout, id);
+            selection_.choose_piece(desk_.standing()->job.layout, Index<Piece>(id));
         else
             selection_.clear();
     });
@@ -79,7 +79,7 @@ void ModelPage::make_view(QVBoxLayout *column) {
 
 Chosen ModelPage::thing_of(int id) const {
     if (id < 0 || id >= pieces()) return {};
-    return {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[static_cast<std::size_t>(id)].tag, -1};
+    return {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[Index<Piece>(id)].tag, -1};
 }
 
 /// The model, a sentence where this machine draws none, or why there has never been one.
@@ -255,7 +255,7 @@ void ModelPage::put_labels(const Scene &scene) {
         if (const Vec3 at{c.centre.x, c.centre.y, top}; selection_.is_corner(c.name))
             labels.push_back({at, at, tr("corner %1").arg(text(c.name))});
     for (const Instance &instance : scene.instances) {
-        const Piece &piece = desk_.standing()->job.layout.pieces[static_cast<std::size_t>(instance.id)];
+        const Piece &piece = desk_.standing()->job.layout.pieces[Index<Piece>(instance.id)];
         if (!instance.visible || (!labels_->isChecked() && !selection_.is_piece(piece.tag))) continue;
         const double up = piece.blank.height / 2;
         labels.push_back({instance.frame.to_world({0, 0, up}),

@@ -92,20 +92,20 @@ void PlanView::show_draft(const Draft &draft, const std::string &wall, double fr
     update();
 }
 
-/// -1 where there is none; partitions start in outer walls.
-int PlanView::outer_wall_at(Vec2 at) const {
-    const int wall = wall_at(at);
-    return wall < static_cast<int>(shell_of(desk_).walls.size()) ? wall : -1;
+/// Partitions start in outer walls.
+std::optional<Index<WallPlace>> PlanView::outer_wall_at(Vec2 at) const {
+    const auto wall = wall_at(at);
+    return wall && wall->at() < shell_of(desk_).walls.size() ? wall : std::nullopt;
 }
 
 void PlanView::hover_to_draw(Vec2 at) {
     if (!from_.empty()) return; // one end stands; the other is where the next click says
-    const int wall = outer_wall_at(at);
-    if (wall < 0) {
+    const auto wall = outer_wall_at(at);
+    if (!wall) {
         draft_ = {};
         return update();
     }
-    const std::string name = place(*layout_of(desk_), wall).name;
+    const std::string name = place(*layout_of(desk_), *wall).name;
     const double along = place_along(name, at, {});
     show_draft(draft_at(name, along), name, along);
 }
@@ -138,9 +138,9 @@ void PlanView::paint_why(QPainter &painter) const {
 }
 
 void PlanView::press_to_draw(Vec2 at, Qt::KeyboardModifiers keys) {
-    const int wall = outer_wall_at(at);
-    if (wall < 0) return emit hinted(tr("A partition starts in an outer wall: click on one; Escape leaves"));
-    const std::string name = place(*layout_of(desk_), wall).name;
+    const auto wall = outer_wall_at(at);
+    if (!wall) return emit hinted(tr("A partition starts in an outer wall: click on one; Escape leaves"));
+    const std::string name = place(*layout_of(desk_), *wall).name;
     desk_.show([](const Shell &shell) { return std::optional(shell); }); // from here on it can be given up
     from_ = name;
     dragged_far_ = false;
@@ -154,14 +154,14 @@ bool PlanView::is_drawn(const std::string &partition) const {
 
 /// On the wall where it ends or in the room before it; on the first wall it starts elsewhere.
 void PlanView::press_to_end(Vec2 at, Qt::KeyboardModifiers keys) {
-    const int wall = wall_at(at);
-    const std::string name = wall < 0 ? std::string() : place(*layout_of(desk_), wall).name;
+    const auto wall = wall_at(at);
+    const std::string name = wall ? place(*layout_of(desk_), *wall).name : std::string();
     if (name == from_) return draw_to(place_along(from_, at, keys));
-    const int start = wall_named(*layout_of(desk_), from_);
-    const bool ahead = start >= 0 && place(*layout_of(desk_), start).frame.to_local({at.x, at.y, 0}).y > 0;
-    const bool own = wall >= static_cast<int>(shell_of(desk_).walls.size());
+    const auto start = wall_named(*layout_of(desk_), from_);
+    const bool ahead = start && place(*layout_of(desk_), *start).frame.to_local({at.x, at.y, 0}).y > 0;
+    const bool own = wall && wall->at() >= shell_of(desk_).walls.size();
     if (own && ahead && !is_drawn(name)) draw_to(from_left_, name); // it ends there and does not run through
-    if ((wall >= 0 && !own && name != draft_.to) || !ahead)
+    if ((wall && !own && name != draft_.to) || !ahead)
         return emit hinted(
             tr("Square to wall %1 it ends in wall %2: click there, or on wall %1 to start elsewhere")
                 .arg(text(from_), text(draft_.to)));

@@ -49,8 +49,7 @@ bool PlanView::is_over_timber(const QLineF &line) const {
     strip.addPolygon(QPolygonF{line.p1() + off, line.p2() + off, line.p2() - off, line.p1() - off});
     const Layout &layout = *layout_of(desk_);
     return std::any_of(layout.timbers.begin(), layout.timbers.end(), [&](const Timber &timber) {
-        return path_round(outline_of(layout.pieces[static_cast<std::size_t>(timber.piece)]))
-            .intersects(strip);
+        return path_round(outline_of(layout.pieces[timber.piece])).intersects(strip);
     });
 }
 
@@ -60,13 +59,13 @@ double PlanView::tails_beyond(const WallPlace &w) const {
     double beyond = 0;
     if (footprints_.size() != layout.walls.size()) return beyond;
     for (const CornerPlace &c : layout.corners)
-        for (const int each : {c.ends, c.starts}) {
+        for (const Index<WallPlace> each : {c.ends, c.starts}) {
             const WallPlace &other = place(layout, each);
-            const int mate = each == c.ends ? c.starts : c.ends;
+            const Index<WallPlace> mate = each == c.ends ? c.starts : c.ends;
             const auto inward = [&](Vec2 p) { return w.frame.to_local({p.x, p.y, 0}).y; };
             if (place(layout, mate).name != w.name || inward(on_wall(other, other.length / 2, 0)) < 0)
                 continue;
-            for (const Vec2 p : footprints_[static_cast<std::size_t>(each)])
+            for (const Vec2 p : footprints_[each])
                 beyond = std::max(beyond, -inward(p));
         }
     return beyond;

@@ -59,9 +59,9 @@ QPainterPath PlanView::path_round(const std::vector<Vec2> &corners) const {
 void PlanView::paint_timbers(QPainter &painter, const Faults &faults) const {
     const Layout &layout = *layout_of(desk_);
     for (const Timber &timber : layout.timbers) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(timber.piece)];
+        const Piece &piece = layout.pieces[timber.piece];
         Look2D look{tints().hollow, tints().wood_edge, 0.8, selection_.is_piece(piece.tag)};
-        look.faulty = faults.floors.contains(timber.floor);
+        look.faulty = faults.floors.contains(timber.floor.number());
         paint_shape(painter, path_round(outline_of(piece)), look);
     }
 }
@@ -72,16 +72,16 @@ void PlanView::paint_walls(QPainter &painter, const Faults &faults) const {
     const Layout &layout = *layout_of(desk_);
     const bool cut = footprints_.size() == layout.walls.size();
     for (const bool tails : {true, false})
-        for (int i = 0; i < static_cast<int>(layout.walls.size()); ++i) {
+        for (const auto i : layout.walls.indices()) {
             const WallPlace &w = place(layout, i);
             Look2D look{selection_.wall() == w.name ? tints().end_grain : tints().wood, tints().wood_edge,
                         1.2};
-            look.chosen = selection_.is_wall(w.name) || dragged_ == i;
+            look.chosen = selection_.is_wall(w.name) || dragged_ == i.number();
             look.faulty = faults.walls.contains(w.name);
             if (!tails)
                 paint_shape(painter, outline(w, 0, w.length), look);
-            else if (cut && !footprints_[static_cast<std::size_t>(i)].empty())
-                paint_shape(painter, path_round(footprints_[static_cast<std::size_t>(i)]), look);
+            else if (cut && !footprints_[i].empty())
+                paint_shape(painter, path_round(footprints_[i]), look);
         }
 }
 
@@ -89,9 +89,9 @@ void PlanView::paint_openings(QPainter &painter, const Faults &faults) const {
     const Shell &shell = shell_of(desk_);
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
-        const int wall = wall_named(*layout_of(desk_), o.wall);
-        if (wall < 0) continue;
-        const WallPlace &w = place(*layout_of(desk_), wall);
+        const auto wall = wall_named(*layout_of(desk_), o.wall);
+        if (!wall) continue;
+        const WallPlace &w = place(*layout_of(desk_), *wall);
         const double from = o.from_left.mm(), to = from + o.width.mm();
         const bool door = o.kind == OpeningKind::door;
         Look2D look{door ? tints().paper : tints().accent_soft, tints().wood_edge, 1};
@@ -110,9 +110,9 @@ void PlanView::paint_gap(QPainter &painter) const {
     const Layout &layout = *layout_of(desk_);
     const std::size_t outer = shell_of(desk_).walls.size();
     if (!layout.corners.empty() || outer == 0) return;
-    const bool ccw = outer < 2 || length(on_wall(layout.walls[0], layout.walls[0].length, 0) -
-                                         flat(layout.walls[1].frame.origin)) < seen;
-    const WallPlace &first = layout.walls.front(), &last = layout.walls[outer - 1];
+    const WallPlace &first = layout.walls.front(), &last = layout.walls[Index<WallPlace>(outer - 1)];
+    const bool ccw = outer < 2 || length(on_wall(first, first.length, 0) -
+                                         flat(layout.walls[Index<WallPlace>(1)].frame.origin)) < seen;
     const Vec2 begin = on_wall(first, ccw ? 0 : first.length, 0),
                end = on_wall(last, ccw ? last.length : 0, 0);
     if (length(end - begin) < seen) return;

@@ -12,8 +12,8 @@ inline Vec2 flat(Vec3 p) {
     return {p.x, p.y};
 }
 
-inline const WallPlace &place(const Layout &layout, int wall) {
-    return layout.walls[static_cast<std::size_t>(wall)];
+inline const WallPlace &place(const Layout &layout, Index<WallPlace> wall) {
+    return layout.walls[wall];
 }
 
 /// Along the wall and inward of its outside face.

@@ -86,32 +86,32 @@ std::vector<LegendEntry> PlanView::legend() const {
 
 void PlanView::press(Vec2 at, Qt::KeyboardModifiers keys) {
     if (draws_) return from_.empty() ? press_to_draw(at, keys) : press_to_end(at, keys);
-    if (const int corner = corner_at(at); corner >= 0) {
-        selection_.choose_corner(layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name);
+    if (const auto corner = corner_at(at)) {
+        selection_.choose_corner(layout_of(desk_)->corners[*corner].name);
         return emit corner_pressed();
     }
     if (const int opening = opening_at(at); opening >= 0)
         return selection_.choose_opening(shell_of(desk_), opening);
-    const int wall = wall_at(at);
-    if (wall < 0) {
-        const int timber = timber_at(at);
-        return timber < 0 ? selection_.clear() : selection_.choose_piece(*layout_of(desk_), timber);
+    const auto wall = wall_at(at);
+    if (!wall) {
+        const auto timber = timber_at(at);
+        return timber ? selection_.choose_piece(*layout_of(desk_), *timber) : selection_.clear();
     }
-    selection_.choose_wall(place(*layout_of(desk_), wall).name);
-    const int outer = static_cast<int>(shell_of(desk_).walls.size());
-    wall < outer ? grab_wall(wall, at) : grab_partition(wall - outer, at);
+    selection_.choose_wall(place(*layout_of(desk_), *wall).name);
+    const int outer = count_of(shell_of(desk_).walls), grabbed = wall->number();
+    grabbed < outer ? grab_wall(*wall, at) : grab_partition(grabbed - outer, at);
 }
 
-void PlanView::grab_wall(int wall, Vec2 at) {
+void PlanView::grab_wall(Index<WallPlace> wall, Vec2 at) {
     const Shell &shell = shell_of(desk_);
-    const std::size_t before = (static_cast<std::size_t>(wall) + shell.walls.size() - 1) % shell.walls.size();
-    const auto probe = wall_moved(shell, static_cast<std::size_t>(wall), Length::mm(1));
+    const std::size_t before = (wall.at() + shell.walls.size() - 1) % shell.walls.size();
+    const auto probe = wall_moved(shell, wall.at(), Length::mm(1));
     if (!probe) return;
     before_length_ = shell.walls[before].length.mm();
     grows_ = probe->walls[before].length.mm() > before_length_ ? 1 : -1;
     outward_ = flat(-place(*layout_of(desk_), wall).frame.y);
     grabbed_ = at;
-    dragged_ = wall;
+    dragged_ = wall.number();
     emit hinted(tr("Drag, or type the length of wall %1").arg(text(shell.walls[before].name)));
 }
 
@@ -130,24 +130,22 @@ void PlanView::grab_partition(int partition, Vec2 at) {
 
 void PlanView::hover(Vec2 at) {
     if (draws_) return hover_to_draw(at);
-    hover_corner(corner_at(at));
-    const int corner = corner_at(at), opening = corner < 0 ? opening_at(at) : -1,
-              wall = corner < 0 && opening < 0 ? wall_at(at) : -1;
-    setCursor(corner >= 0 || opening >= 0 ? Qt::PointingHandCursor
-              : wall >= 0                 ? Qt::SizeAllCursor
-                                          : Qt::ArrowCursor);
-    if (corner >= 0) {
+    const auto corner = corner_at(at);
+    hover_corner(corner);
+    const int opening = corner ? -1 : opening_at(at);
+    const auto wall = corner || opening >= 0 ? std::nullopt : wall_at(at);
+    setCursor(corner || opening >= 0 ? Qt::PointingHandCursor : wall ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    if (corner) {
         const Layout &layout = *layout_of(desk_);
-        const CornerPlace &c = layout.corners[static_cast<std::size_t>(corner)];
+        const CornerPlace &c = layout.corners[*corner];
         emit hinted(tr("Corner %1: %2").arg(text(c.name), notch_words(shell_of(desk_), c, layout)));
     } else if (opening >= 0) {
         emit hinted(text(shell_of(desk_).openings[static_cast<std::size_t>(opening)].name));
-    } else if (wall >= 0) {
-        emit hinted(tr("Wall %1").arg(text(place(*layout_of(desk_), wall).name)));
+    } else if (wall) {
+        emit hinted(tr("Wall %1").arg(text(place(*layout_of(desk_), *wall).name)));
     } else {
-        const int timber = timber_at(at);
-        emit hinted(timber < 0 ? QString()
-                               : text(layout_of(desk_)->pieces[static_cast<std::size_t>(timber)].tag));
+        const auto timber = timber_at(at);
+        emit hinted(timber ? text(layout_of(desk_)->pieces[*timber].tag) : QString());
     }
 }
 
@@ -176,7 +174,7 @@ void PlanView::drag_partition(double along, Qt::KeyboardModifiers keys) {
 }
 
 void PlanView::move_wall(double outward, bool as_edit) {
-    const auto wall = static_cast<std::size_t>(dragged_ >= 0 ? dragged_ : chosen_wall());
+    const std::size_t wall = dragged_ >= 0 ? static_cast<std::size_t>(dragged_) : chosen_wall()->at();
     const Desk::ShellEdit change = [wall, outward](const Shell &s) {
         return wall_moved(s, wall, Length::mm(outward));
     };
@@ -214,9 +212,8 @@ void PlanView::add_partition() {
         });
 }
 
-void PlanView::hover_corner(int corner) {
-    const std::string name =
-        corner < 0 ? std::string() : layout_of(desk_)->corners[static_cast<std::size_t>(corner)].name;
+void PlanView::hover_corner(std::optional<Index<CornerPlace>> corner) {
+    const std::string name = corner ? layout_of(desk_)->corners[*corner].name : std::string();
     if (name != hovered_) emit corner_hovered(hovered_ = name);
 }
 
@@ -264,35 +261,36 @@ void PlanView::take_typed(Length length) {
     release();
 }
 
-int PlanView::chosen_wall() const {
+std::optional<Index<WallPlace>> PlanView::chosen_wall() const {
     const Layout *layout = layout_of(desk_);
-    for (int i = 0; layout != nullptr && i < static_cast<int>(layout->walls.size()); ++i)
+    if (layout == nullptr) return std::nullopt;
+    for (const auto i : layout->walls.indices())
         if (selection_.is_wall(place(*layout, i).name)) return i;
-    return -1;
+    return std::nullopt;
 }
 
 void PlanView::nudge(int steps) {
     const StatePtr &state = desk_.drawn();
-    const int wall = chosen_wall();
+    const auto wall = chosen_wall();
     if (const int partition = chosen_partition(); partition >= 0) {
         const Partition &p = state->job.shell.partitions[static_cast<std::size_t>(partition)];
         return move_partition(partition, p.from_left.mm() + steps * grid_step(units()), true);
     }
-    if (wall >= 0 && wall < static_cast<int>(state->job.shell.walls.size()))
-        move_wall(steps * grid_step(units()), true);
+    if (wall && wall->at() < state->job.shell.walls.size()) move_wall(steps * grid_step(units()), true);
 }
 
 void PlanView::choose_next(int step) {
     const Layout *layout = layout_of(desk_);
     if (layout == nullptr) return;
-    const int count = static_cast<int>(layout->walls.size());
-    const int next = (std::max(chosen_wall(), step > 0 ? -1 : 0) + step + count) % count;
-    selection_.choose_wall(place(*layout, next).name);
+    const int count = count_of(layout->walls), before_all = step > 0 ? -1 : 0;
+    const auto chosen = chosen_wall();
+    const int next = ((chosen ? chosen->number() : before_all) + step + count) % count;
+    selection_.choose_wall(place(*layout, Index<WallPlace>(next)).name);
 }
 
 void PlanView::leaveEvent(QEvent *event) {
     DrawingView::leaveEvent(event);
-    hover_corner(-1);
+    hover_corner(std::nullopt);
 }
 
 void PlanView::keyPressEvent(QKeyEvent *event) {

@@ -59,18 +59,18 @@ class PlanView : public DrawingView {
 
   private:
     // plan_view.cpp
-    int wall_at(Vec2 at) const;
-    int corner_at(Vec2 at) const;
+    std::optional<Index<WallPlace>> wall_at(Vec2 at) const;
+    std::optional<Index<CornerPlace>> corner_at(Vec2 at) const;
     int opening_at(Vec2 at) const; ///< index into Shell::openings
-    int timber_at(Vec2 at) const;  ///< index into Layout::pieces
-    int chosen_wall() const;
+    std::optional<Index<Piece>> timber_at(Vec2 at) const;
+    std::optional<Index<WallPlace>> chosen_wall() const;
     void choose_next(int step);
     void move_wall(double outward, bool as_edit);
     void move_partition(int partition, double from_left, bool as_edit);
-    void grab_wall(int wall, Vec2 at);
+    void grab_wall(Index<WallPlace> wall, Vec2 at);
     void grab_partition(int partition, Vec2 at);
     void drag_partition(double along, Qt::KeyboardModifiers keys);
-    void hover_corner(int corner);
+    void hover_corner(std::optional<Index<CornerPlace>> corner);
     void say_why();
 
     // plan_drawing.cpp
@@ -88,7 +88,7 @@ class PlanView : public DrawingView {
     bool is_drawn(const std::string &partition) const;
     void drag_drawn(Vec2 at, Qt::KeyboardModifiers keys);
     double place_along(const std::string &wall, Vec2 at, Qt::KeyboardModifiers keys) const;
-    int outer_wall_at(Vec2 at) const;
+    std::optional<Index<WallPlace>> outer_wall_at(Vec2 at) const;
     void hover_to_draw(Vec2 at);
     void let_go_of_drawn();
     void finish_drawing();
@@ -133,7 +133,7 @@ class PlanView : public DrawingView {
     std::vector<QRectF> taken_;             ///< by words, while labels are painted
     std::vector<QPainterPath> wall_shapes_; ///< on the screen, then too
     std::vector<QLineF> dimension_lines_;
-    std::vector<std::vector<Vec2>> footprints_; ///< of walls, with their ends past the corners
+    Indexed<std::vector<Vec2>, WallPlace> footprints_; ///< of walls, with their ends past the corners
 };
 
 } // namespace roundlay::window

@@ -28,9 +28,9 @@ Colour of(const QColor &c) {
 }
 
 /// Hues a golden section apart never meet.
-Colour of_model(int model, std::size_t pieces) {
+Colour of_model(Index<Model> model, std::size_t pieces) {
     if (pieces < 2) return pale;
-    const double hue = std::fmod(model * 0.618033988749895, 1.0);
+    const double hue = std::fmod(model.number() * 0.618033988749895, 1.0);
     return of(QColor::fromHsvF(static_cast<float>(hue), 0.42F, 0.86F));
 }
 
@@ -58,8 +58,8 @@ void colour_by_finding(Scene &scene, const State &state) {
                                 : weight == Weight::warning
                                     ? tints().warning
                                     : QColor(note_colour.r, note_colour.g, note_colour.b);
-            for (const int piece : pieces_of(finding, state.job.shell, state.job.layout))
-                scene.instances[static_cast<std::size_t>(piece)].colour = of(tint);
+            for (const Index<Piece> piece : pieces_of(finding, state.job.shell, state.job.layout))
+                scene.instances[piece.at()].colour = of(tint);
         }
 }
 
@@ -91,8 +91,8 @@ QString fabric_word(Fabric fabric) {
 /// Walls and floors by their letters; those of one colour share a line.
 std::vector<LegendEntry> parts_legend(const Layout &layout) {
     std::vector<LegendEntry> entries;
-    for (int part = 0; part < part_count(layout); ++part) {
-        const LegendEntry entry = plain(wall_colour(part), text(part_letter(layout, part)));
+    for (const auto part : parts_of(layout)) {
+        const LegendEntry entry = plain(wall_colour(part.number()), text(part_letter(layout, part)));
         const auto same = std::find_if(entries.begin(), entries.end(),
                                        [&](const LegendEntry &e) { return e.colour == entry.colour; });
         if (same == entries.end())
@@ -109,10 +109,9 @@ void colour(Scene &scene, const State &state, Colouring colouring, const Chosen 
     const Layout &layout = state.job.layout;
     if (colouring == Colouring::finding) colour_by_finding(scene, state);
     for (Instance &instance : scene.instances) {
-        const Piece &piece = layout.pieces[static_cast<std::size_t>(instance.id)];
+        const Piece &piece = layout.pieces[Index<Piece>(instance.id)];
         if (colouring == Colouring::alike)
-            instance.colour =
-                of_model(piece.model, layout.models[static_cast<std::size_t>(piece.model)].pieces.size());
+            instance.colour = of_model(piece.model, layout.models[piece.model].pieces.size());
         if (colouring == Colouring::fabric) instance.colour = of_fabric(piece.fabric);
         const double strong = chosen.kind == Chosen::Kind::piece ? 0.9 : 0.45;
         if (!is_part_of(chosen, piece, layout, state.job.shell)) continue;
@@ -135,7 +134,7 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
         break;
     case Colouring::alike:
         entries = {plain(pale, Words::tr("the only one of its kind")),
-                   plain(of_model(1, 2), Words::tr("every other colour: equal pieces"))};
+                   plain(of_model(Index<Model>(1), 2), Words::tr("every other colour: equal pieces"))};
         break;
     case Colouring::fabric:
         for (const Fabric fabric : {Fabric::kept, Fabric::patched, Fabric::replacement, Fabric::newly_cut})

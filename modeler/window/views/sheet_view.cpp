@@ -21,8 +21,8 @@
 
 namespace roundlay::window {
 
-std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model) {
-    return *cut_sheet_of(job, static_cast<std::size_t>(model));
+std::vector<sheets::Sheet> sheets_of(const ExportJob &job, Index<Model> model) {
+    return *cut_sheet_of(job, model);
 }
 
 SheetView::SheetView(Desk &desk, Selection &selection, QWidget *parent)
@@ -45,10 +45,10 @@ SheetView::~SheetView() {
 void SheetView::refresh() {
     if (!isVisible()) return;
     const StatePtr state = desk_.standing();
-    const int piece = state && selection_.chosen().kind == Chosen::Kind::piece
-                          ? piece_tagged(state->job.layout, selection_.chosen().name)
-                          : -1;
-    if (piece < 0) {
+    const auto chosen = state && selection_.chosen().kind == Chosen::Kind::piece
+                            ? piece_tagged(state->job.layout, selection_.chosen().name)
+                            : std::nullopt;
+    if (!chosen) {
         pages_.clear();
         tag_.clear();
         again_ = is_drawing_; // what comes is nobody's any more
@@ -61,10 +61,10 @@ void SheetView::refresh() {
     auto promise = std::make_shared<QPromise<Drawn>>();
     drawing_.setFuture(promise->future());
     promise->start();
-    QThreadPool::globalInstance()->start([promise, state, piece, draw = draw_] {
+    QThreadPool::globalInstance()->start([promise, state, piece = *chosen, draw = draw_] {
         Drawn drawn;
         drawn.failure = what_it_throws(QStringLiteral("drawing a cut sheet"), [&] {
-            const Piece &p = state->job.layout.pieces[static_cast<std::size_t>(piece)];
+            const Piece &p = state->job.layout.pieces[piece];
             drawn.tag = text(p.tag);
             drawn.pages = draw(state->job, p.model);
         });

@@ -16,7 +16,7 @@ namespace roundlay::window {
 class Desk;
 
 /// All cut sheets of one model.
-std::vector<sheets::Sheet> sheets_of(const ExportJob &job, int model);
+std::vector<sheets::Sheet> sheets_of(const ExportJob &job, Index<Model> model);
 
 class SheetView : public QWidget {
     Q_OBJECT
@@ -31,7 +31,7 @@ class SheetView : public QWidget {
     QRectF room_of_sheet() const;
     void paint_page(QPainter &painter, const QRectF &room); ///< in place of pages; empty where there are some
     void turn_page(int by);
-    using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, int model)>;
+    using Drawing = std::function<std::vector<sheets::Sheet>(const ExportJob &, Index<Model> model)>;
     void draw_by(Drawing drawing) {
         draw_ = std::move(drawing);
     } ///< in place of sheets_of; in a thread of its own

@@ -116,8 +116,8 @@ int orbit(int argc, char **argv) {
     glFramebufferTexture2D(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_TEXTURE_2D, colour.id(), 0);
     std::size_t triangles = 0, edges = 0;
     for (const Instance &i : scene.instances) {
-        triangles += scene.models[static_cast<std::size_t>(i.model)]->levels[0].triangles.size() / 3;
-        edges += scene.models[static_cast<std::size_t>(i.model)]->levels[0].edges.size() / 2;
+        triangles += scene.models[i.model]->levels[0].triangles.size() / 3;
+        edges += scene.models[i.model]->levels[0].edges.size() / 2;
     }
     std::cout << renderer.driver() << ", " << scene.instances.size() << " pieces, " << triangles
               << " triangles, " << edges << " edges at the finest\n";

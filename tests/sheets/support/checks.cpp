@@ -54,7 +54,7 @@ LaidShell demo(const std::string &name) {
 
 Book whole_book(const LaidShell &s, const SheetOptions &options, std::size_t most_models) {
     SheetSet set = drawing_set(s.layout);
-    for (std::size_t model = 0; model < std::min(most_models, s.layout.models.size()); ++model)
+    for (const auto model : Indices<Model>(std::min(most_models, s.layout.models.size())))
         set.push_back(cut_sheet_subject(s.layout, model));
     for (Subject &subject :
          SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})

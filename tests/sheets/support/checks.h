@@ -20,7 +20,7 @@ sheets::SheetOptions full_options(std::optional<sheets::Paper> paper = std::null
 struct LaidShell {
     Shell shell;
     Layout layout;
-    std::vector<Body> bodies;
+    Bodies bodies;
 };
 LaidShell laid(const Shell &shell);
 

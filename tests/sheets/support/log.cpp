@@ -61,7 +61,7 @@ Layout layout_of(const Piece &piece) {
     wall.name = "A";
     layout.walls = {wall};
     layout.pieces = {piece};
-    layout.models = {{{0}}};
+    layout.models = {{{Index<Piece>(0)}}};
     return layout;
 }
 

@@ -10,28 +10,24 @@
 namespace roundlay::test {
 
 inline std::vector<sheets::Sheet> shell_drawings(const Shell &shell, const Layout &layout,
-                                                 const std::vector<Body> &bodies,
-                                                 const sheets::SheetOptions &options) {
+                                                 const Bodies &bodies, const sheets::SheetOptions &options) {
     return sheets::composed(sheets::drawing_set(layout), {shell, layout, bodies, options});
 }
 
-inline std::vector<sheets::Sheet> cut_sheets(const Shell &shell, const Layout &layout,
-                                             const std::vector<Body> &bodies,
+inline std::vector<sheets::Sheet> cut_sheets(const Shell &shell, const Layout &layout, const Bodies &bodies,
                                              const sheets::SheetOptions &options) {
     return sheets::composed(sheets::cut_sheet_set(layout), {shell, layout, bodies, options});
 }
 
 inline std::vector<sheets::Sheet> wall_elevations(const Shell &shell, const Layout &layout,
-                                                  const std::vector<Body> &bodies,
-                                                  const sheets::SheetOptions &options) {
+                                                  const Bodies &bodies, const sheets::SheetOptions &options) {
     sheets::SheetSet walls;
-    for (std::size_t wall = 0; wall < layout.walls.size(); ++wall)
+    for (const auto wall : layout.walls.indices())
         walls.push_back(sheets::wall_subject(layout, wall));
     return sheets::composed(walls, {shell, layout, bodies, options});
 }
 
-inline std::vector<sheets::Sheet> packing_list(const Shell &shell, const Layout &layout,
-                                               const std::vector<Body> &bodies,
+inline std::vector<sheets::Sheet> packing_list(const Shell &shell, const Layout &layout, const Bodies &bodies,
                                                const sheets::SheetOptions &options) {
     return sheets::composed(sheets::packing_subject(), {shell, layout, bodies, options});
 }
