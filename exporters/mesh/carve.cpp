@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <numbers>
+#include <optional>
 
 namespace roundlay {
 namespace {
@@ -21,16 +22,16 @@ std::vector<Plane> prism_of(const Bore &bore, int sides) {
     return planes;
 }
 
-/// The bore that a face is a side of, or -1.
-int bore_of(const Face &face, const std::vector<Bore> &bores, int sides) {
+/// The bore that a face is a side of.
+std::optional<int> bore_of(const Face &face, const std::vector<Bore> &bores, int sides) {
     constexpr double same_place = 1e-3; // mm: far above what carving rounds, far below what a saw sees
-    if (std::abs(face.plane.normal.z) > tolerance::weld) return -1;
+    if (std::abs(face.plane.normal.z) > tolerance::weld) return std::nullopt;
     for (std::size_t i = 0; i < bores.size(); ++i) {
         const double to_side = bores[i].diameter / 2 * std::cos(std::numbers::pi / sides);
         const double to_axis = face.plane.distance({bores[i].x, bores[i].y, 0});
         if (std::abs(to_axis - to_side) < same_place) return static_cast<int>(i);
     }
-    return -1;
+    return std::nullopt;
 }
 
 } // namespace
@@ -47,11 +48,11 @@ Body carved(const Body &body, int sides) {
 
 std::vector<std::array<int, 2>> edges_round_bores(const Polyhedron &hewn, const std::vector<Bore> &bores,
                                                   int sides) {
-    std::map<std::pair<int, int>, int>
-        side_of; // by directed edge: a bore, or past them a round surface, or -1
+    std::map<std::pair<int, int>, std::optional<int>>
+        side_of; // by directed edge: a bore, or past them a round surface, or neither
     for (const Face &face : hewn.faces) {
-        const int smooth = face.plane.round > 0 ? static_cast<int>(bores.size()) + face.plane.round
-                                                : bore_of(face, bores, sides);
+        const auto smooth =
+            face.plane.round > 0 ? count_of(bores) + face.plane.round : bore_of(face, bores, sides);
         for (const auto &loop : face.loops)
             for (std::size_t i = 0; i < loop.size(); ++i)
                 side_of[{loop[i], loop[(i + 1) % loop.size()]}] = smooth;
@@ -61,7 +62,7 @@ std::vector<std::array<int, 2>> edges_round_bores(const Polyhedron &hewn, const 
         const auto [a, b] = edge;
         if (a > b) continue;
         const auto other = side_of.find({b, a});
-        if (bore < 0 || other == side_of.end() || other->second != bore) edges.push_back({a, b});
+        if (!bore || other == side_of.end() || other->second != bore) edges.push_back({a, b});
     }
     return edges;
 }

@@ -87,7 +87,7 @@ class SolidWriter {
     static constexpr Vec3 up{0, 0, 1}, east{1, 0, 0};
 
     Ref write_edge(const BoundaryEdge &edge) {
-        const Ref curve = edge.curve >= 0 ? write_curve(b_.curves[at(edge.curve)])
+        const Ref curve = edge.curve      ? write_curve(b_.curves[*edge.curve])
                           : edge.is_rim() ? write_rim(edge)
                                           : write_line(edge);
         return data_.add("EDGE_CURVE", "", vertices_[at(edge.from)], vertices_[at(edge.to)], curve, true);
@@ -118,7 +118,7 @@ class SolidWriter {
     }
 
     Ref write_rim(const BoundaryEdge &edge) {
-        const Rim rim = rim_of(b_.bores[at(edge.bore)], edge.upper);
+        const Rim rim = rim_of(b_.bores[*edge.bore], edge.upper);
         const Ref place = placement(rim.centre, rim.normal, rim.major);
         if (rim.level) return data_.add("CIRCLE", "", place, rim.semi_major);
         return data_.add("ELLIPSE", "", place, rim.semi_major, rim.semi_minor);
@@ -137,9 +137,9 @@ class SolidWriter {
             bounds.push_back(
                 data_.add(bounds.empty() ? "FACE_OUTER_BOUND" : "FACE_BOUND", "", write_loop(loop), true));
         if (face.is_bore_wall())
-            return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(b_.bores[at(face.bore)]), false);
+            return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(b_.bores[*face.bore]), false);
         if (face.is_plane()) return data_.add("ADVANCED_FACE", "", bounds, write_plane(face), true);
-        const BoundaryRound &round = b_.rounds[at(face.round)];
+        const BoundaryRound &round = b_.rounds[*face.round];
         return data_.add("ADVANCED_FACE", "", bounds, write_cylinder(round), !round.surface.hollow);
     }
 

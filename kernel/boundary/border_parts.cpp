@@ -54,17 +54,17 @@ class Parting {
             if (round != 0 && back != face_of_.end() && hewn_.faces[at(back->second)].plane.round == round)
                 parent_[at(root(f))] = root(back->second);
         }
-        part_of_.assign(hewn_.faces.size(), -1);
-        for (int f = 0; f < static_cast<int>(hewn_.faces.size()); ++f) {
-            int &part = part_of_[at(root(f))];
-            if (part < 0) {
-                part = static_cast<int>(result_.parts.size());
+        std::vector<std::optional<int>> of_root(hewn_.faces.size());
+        part_of_.resize(hewn_.faces.size());
+        for (int f = 0; f < count_of(hewn_.faces); ++f) {
+            std::optional<int> &part = of_root[at(root(f))];
+            if (!part) {
+                part = count_of(result_.parts);
                 result_.parts.push_back({hewn_.faces[at(f)].plane.round, {}, {}});
             }
-            result_.parts[at(part)].faces.push_back(f);
+            result_.parts[at(*part)].faces.push_back(f);
+            part_of_[at(f)] = *part;
         }
-        for (int f = 0; f < static_cast<int>(hewn_.faces.size()); ++f)
-            part_of_[at(f)] = part_of_[at(root(f))];
     }
 
     void note_corners() {
@@ -78,10 +78,10 @@ class Parting {
 
     bool is_corner(int vertex) const { return result_.at_vertex[at(vertex)].size() > 2; }
 
-    /// The part on the other side of a way, or -1.
-    int beyond(const Way &way) const {
+    /// The part on the other side of a way.
+    std::optional<int> beyond(const Way &way) const {
         const auto back = face_of_.find({way.second, way.first});
-        return back == face_of_.end() ? -1 : part_of_[at(back->second)];
+        return back == face_of_.end() ? std::nullopt : std::optional(part_of_[at(back->second)]);
     }
 
     /// The ways along a part's own border, by the vertex that they start from.
@@ -91,8 +91,8 @@ class Parting {
             for (const auto &loop : hewn_.faces[at(f)].loops)
                 for (std::size_t i = 0; i < loop.size(); ++i) {
                     const Way way{loop[i], loop[(i + 1) % loop.size()]};
-                    const int other = beyond(way);
-                    if (other < 0) return std::nullopt;
+                    const auto other = beyond(way);
+                    if (!other) return std::nullopt;
                     if (other != part && !next.emplace(way.first, way.second).second) return std::nullopt;
                 }
         return next;
@@ -128,14 +128,14 @@ class Parting {
         turned.insert(turned.end(), loop.begin(), first);
         turned.push_back(turned.front());
         std::vector<PartEdgeUse> uses;
-        PartEdge edge{{turned.front()}, part, beyond({turned[0], turned[1]})};
+        PartEdge edge{{turned.front()}, part, *beyond({turned[0], turned[1]})};
         for (std::size_t i = 1; i < turned.size(); ++i) {
             edge.through.push_back(turned[i]);
             if (!is_corner(turned[i])) continue;
             if (edge.through.front() == edge.through.back()) return false;
-            uses.push_back({static_cast<int>(ways_.size()), true});
+            uses.push_back({count_of(ways_), true});
             ways_.push_back(edge);
-            if (i + 1 < turned.size()) edge = {{turned[i]}, part, beyond({turned[i], turned[i + 1]})};
+            if (i + 1 < turned.size()) edge = {{turned[i]}, part, *beyond({turned[i], turned[i + 1]})};
         }
         const bool is_ring = uses.size() != 1;
         result_.parts[at(part)].loops.push_back(std::move(uses));
@@ -150,7 +150,7 @@ class Parting {
             const std::vector<int> &t = ways_[i].through;
             const auto other = first_way.find({t.back(), t[t.size() - 2]});
             if (other == first_way.end()) {
-                named[i] = {static_cast<int>(result_.edges.size()), true};
+                named[i] = {count_of(result_.edges), true};
                 first_way[{t[0], t[1]}] = named[i].edge;
                 result_.edges.push_back(ways_[i]);
             } else {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kernel/geometry/polyhedron.h"
+#include "kernel/layout/index.h"
 
 #include <optional>
 #include <vector>

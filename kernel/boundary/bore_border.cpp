@@ -10,22 +10,19 @@ namespace roundlay {
 namespace {
 
 /// Adds a rim and the face it is in: around a hole in an open face, else around a flat bottom.
-int add_rim(Boundary &b, int bore, bool upper, const BoreMeeting &meeting) {
-    const BoundaryBore &of = b.bores[static_cast<std::size_t>(bore)];
-    const int vertex = static_cast<int>(b.vertices.size()), rim = static_cast<int>(b.edges.size());
+int add_rim(Boundary &b, Index<BoundaryBore> bore, bool upper, const BoreMeeting &meeting) {
+    const BoundaryBore &of = b.bores[bore];
+    const int vertex = count_of(b.vertices), rim = count_of(b.edges);
     const double z = meeting.rim.poles.empty() ? meeting.end.z + meeting.end.rise.x * of.radius
                                                : meeting.rim.poles.front().z;
     b.vertices.push_back({of.axis.x + of.radius, of.axis.y, z});
     b.edges.push_back({vertex, vertex, bore, upper});
-    if (!meeting.rim.poles.empty()) {
-        b.edges.back().curve = static_cast<int>(b.curves.size());
-        b.curves.push_back({std::nullopt, meeting.rim});
-    }
-    if (meeting.face >= 0) {
-        b.faces[static_cast<std::size_t>(meeting.face)].loops.push_back({{rim, !upper}});
+    if (!meeting.rim.poles.empty()) b.edges.back().curve = b.curves.push_back({std::nullopt, meeting.rim});
+    if (meeting.face) {
+        b.faces[*meeting.face].loops.push_back({{rim, !upper}});
     } else {
         const double up = upper ? -1 : 1; // the bottom's outside is the bore
-        b.faces.push_back({Plane{{0, 0, up}, up * meeting.end.z}, -1, -1, {{{rim, !upper}}}});
+        b.faces.push_back({Plane{{0, 0, up}, up * meeting.end.z}, {}, {}, {{{rim, !upper}}}});
     }
     return rim;
 }
@@ -33,13 +30,12 @@ int add_rim(Boundary &b, int bore, bool upper, const BoreMeeting &meeting) {
 } // namespace
 
 void add_bore(Boundary &b, const Bore &bore, const BoreMeeting &below, const BoreMeeting &above) {
-    const int index = static_cast<int>(b.bores.size());
-    b.bores.push_back({{bore.x, bore.y}, bore.diameter / 2, below.end, above.end});
+    const auto index = b.bores.push_back({{bore.x, bore.y}, bore.diameter / 2, below.end, above.end});
     const int lower = add_rim(b, index, false, below), upper = add_rim(b, index, true, above);
-    const int seam = static_cast<int>(b.edges.size());
+    const int seam = count_of(b.edges);
     b.edges.push_back(
         {b.edges[static_cast<std::size_t>(lower)].from, b.edges[static_cast<std::size_t>(upper)].from});
-    b.faces.push_back({Plane{}, index, -1, {{{upper, true}, {seam, false}, {lower, false}, {seam, true}}}});
+    b.faces.push_back({Plane{}, index, {}, {{{upper, true}, {seam, false}, {lower, false}, {seam, true}}}});
 }
 
 Polynomials rim_in(const RoundSurface &surface, const Bore &bore, double z) {

@@ -8,9 +8,9 @@ namespace roundlay {
 /// Where one end of a bore lies, and in which face it opens.
 struct BoreMeeting {
     BoreEnd end;
-    int face = -1;     ///< index into Boundary::faces; none: blind
-    bool clear = true; ///< else the rim crosses a border
-    Polynomials rim;   ///< where the face is round
+    std::optional<Index<BoundaryFace>> face; ///< none: blind
+    bool clear = true;                       ///< else the rim crosses a border
+    Polynomials rim;                         ///< where the face is round
 };
 
 void add_bore(Boundary &b, const Bore &bore, const BoreMeeting &below, const BoreMeeting &above);

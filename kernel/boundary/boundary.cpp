@@ -14,25 +14,26 @@ namespace {
 /// Finds the edge between two vertices. Vertices have few edges, so a chain per vertex is enough.
 class EdgeIndex {
   public:
-    EdgeIndex(Boundary &boundary) : boundary_(boundary), first_(boundary.vertices.size(), -1) {}
+    EdgeIndex(Boundary &boundary) : boundary_(boundary), first_(boundary.vertices.size()) {}
 
     EdgeUse use(int from, int to) {
         const int low = std::min(from, to);
-        for (int e = first_[static_cast<std::size_t>(low)]; e >= 0; e = next_[static_cast<std::size_t>(e)]) {
-            const BoundaryEdge &edge = boundary_.edges[static_cast<std::size_t>(e)];
-            if (edge.from == from && edge.to == to) return {e, true};
-            if (edge.from == to && edge.to == from) return {e, false};
+        std::optional<int> &first = first_[static_cast<std::size_t>(low)];
+        for (auto e = first; e; e = next_[static_cast<std::size_t>(*e)]) {
+            const BoundaryEdge &edge = boundary_.edges[static_cast<std::size_t>(*e)];
+            if (edge.from == from && edge.to == to) return {*e, true};
+            if (edge.from == to && edge.to == from) return {*e, false};
         }
-        const int made = static_cast<int>(boundary_.edges.size());
+        const int made = count_of(boundary_.edges);
         boundary_.edges.push_back({from, to});
-        next_.push_back(first_[static_cast<std::size_t>(low)]);
-        first_[static_cast<std::size_t>(low)] = made;
+        next_.push_back(first);
+        first = made;
         return {made, true};
     }
 
   private:
     Boundary &boundary_;
-    std::vector<int> first_, next_;
+    std::vector<std::optional<int>> first_, next_; ///< edges, by vertex and by edge
 };
 
 /// Planes that rise less than this over a bore are level, so that its rim is a circle: far less than a
@@ -51,9 +52,9 @@ BoreMeeting meet(const Polyhedron &hewn, const Bore &bore, double z, int looking
         const bool clear = place.inside && place.to_border > radius + tolerance::weld;
         Vec2 rise{-plane.normal.x / plane.normal.z, -plane.normal.y / plane.normal.z};
         if (length(rise) * radius < level_rise) rise = {};
-        return {{plane.height_at(bore.x, bore.y), rise, true}, static_cast<int>(i), clear, {}};
+        return {{plane.height_at(bore.x, bore.y), rise, true}, Index<BoundaryFace>(i), clear, {}};
     }
-    return {{z, {}, false}, -1, true, {}};
+    return {{z, {}, false}, {}, true, {}};
 }
 
 } // namespace
@@ -65,7 +66,7 @@ Boundary boundary_of(const Polyhedron &hewn) {
     b.faces.reserve(hewn.faces.size() * 2);
     EdgeIndex index(b);
     for (const Face &face : hewn.faces) {
-        BoundaryFace made{face.plane, -1, -1, {}};
+        BoundaryFace made{face.plane, {}, {}, {}};
         for (const std::vector<int> &loop : face.loops) {
             std::vector<EdgeUse> uses;
             uses.reserve(loop.size());
@@ -85,7 +86,7 @@ std::optional<Boundary> boundary_of(const Body &body) {
     for (const Bore &bore : body.bores) {
         const BoreMeeting below = meet(body.hewn, bore, bore.z_from, -1);
         const BoreMeeting above = meet(body.hewn, bore, bore.z_to, +1);
-        if (!below.clear || !above.clear || (below.face < 0 && above.face < 0)) return std::nullopt;
+        if (!below.clear || !above.clear || (!below.face && !above.face)) return std::nullopt;
         add_bore(b, bore, below, above);
     }
     return b;

@@ -12,15 +12,20 @@
 
 namespace roundlay {
 
+struct BoundaryBore;
+struct BoundaryCurve;
+struct BoundaryRound;
+
 /// A straight edge between two vertices, or a curved one, or the whole rim of a bore, which starts and ends
 /// at one vertex.
 struct BoundaryEdge {
-    int from = 0, to = 0; ///< indices into Boundary::vertices
-    int bore = -1;        ///< the rim is this bore's
-    bool upper = false;   ///< which of the bore's two rims
-    int curve = -1; ///< index into Boundary::curves; of a rim where it lies in a round surface; else a line
-    bool is_rim() const { return bore >= 0; }
-    bool is_line() const { return bore < 0 && curve < 0; }
+    int from = 0, to = 0;                                   ///< indices into Boundary::vertices
+    std::optional<Index<BoundaryBore>> bore = std::nullopt; ///< the rim is this bore's
+    bool upper = false;                                     ///< which of the bore's two rims
+    std::optional<Index<BoundaryCurve>> curve =
+        std::nullopt; ///< of a rim where it lies in a round surface; else a line
+    bool is_rim() const { return bore.has_value(); }
+    bool is_line() const { return !bore && !curve; }
 };
 
 /// An arc, or else polynomials that keep to its two surfaces within curve_fit. Runs from the edge's one
@@ -39,12 +44,12 @@ struct EdgeUse {
 /// Part of a plane or of a round surface, or the wall of one bore. Loops run counter-clockwise seen from
 /// outside the wood around the face, clockwise around its holes; loops[0] is the outer one.
 struct BoundaryFace {
-    Plane plane;    ///< outward; unused unless the face is plane
-    int bore = -1;  ///< the wall of this bore, its wood outside the cylinder
-    int round = -1; ///< index into Boundary::rounds
+    Plane plane;                             ///< outward; unused unless the face is plane
+    std::optional<Index<BoundaryBore>> bore; ///< the wall of this bore, its wood outside the cylinder
+    std::optional<Index<BoundaryRound>> round;
     std::vector<std::vector<EdgeUse>> loops;
-    bool is_bore_wall() const { return bore >= 0; }
-    bool is_plane() const { return bore < 0 && round < 0; }
+    bool is_bore_wall() const { return bore.has_value(); }
+    bool is_plane() const { return !bore && !round; }
 };
 
 /// The surface of one round face. Angles about its axis are counted from `across`, counter-clockwise about
@@ -72,10 +77,10 @@ struct BoundaryBore {
 struct Boundary {
     std::vector<Vec3> vertices;
     std::vector<BoundaryEdge> edges;
-    std::vector<BoundaryFace> faces;
-    std::vector<BoundaryBore> bores;
-    std::vector<BoundaryRound> rounds;
-    std::vector<BoundaryCurve> curves;
+    Indexed<BoundaryFace> faces;
+    Indexed<BoundaryBore> bores;
+    Indexed<BoundaryRound> rounds;
+    Indexed<BoundaryCurve> curves;
 };
 
 /// The border of a solid with plane faces only.

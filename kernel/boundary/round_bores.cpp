@@ -22,7 +22,7 @@ class RoundBores {
         if (!body_.bores.empty() && !body_.bores_apart) return false;
         for (const Bore &bore : body_.bores) {
             const BoreMeeting below = meet(bore, bore.z_from, -1), above = meet(bore, bore.z_to, +1);
-            if (!below.clear || !above.clear || (below.face < 0 && above.face < 0)) return false;
+            if (!below.clear || !above.clear || (!below.face && !above.face)) return false;
             if (!keeps_clear(bore, below.face, above.face)) return false;
             add_bore(b, bore, below, above);
         }
@@ -67,15 +67,16 @@ class RoundBores {
                 const Surface surface = surface_of(body_, parts_.parts[i]);
                 const auto rise = along_to(surface, {bore.x, bore.y, z}, {0, 0, 1}, 0);
                 if (!rise || std::abs(*rise) > near) continue;
-                return opened(bore, z, static_cast<int>(i), surface, *rise);
+                return opened(bore, z, i, surface, *rise);
             }
-        return {{z, {}, false}, -1, true, {}};
+        return {{z, {}, false}, {}, true, {}};
     }
 
-    BoreMeeting opened(const Bore &bore, double z, int part, const Surface &surface, double rise) const {
-        const BorderPart &p = parts_.parts[at(part)];
+    BoreMeeting opened(const Bore &bore, double z, std::size_t part, const Surface &surface,
+                       double rise) const {
+        const BorderPart &p = parts_.parts[part];
         const double slack = p.round > 0 ? flat_slack : tolerance::clear;
-        BoreMeeting meeting{{z, {}, true}, part, true, {}};
+        BoreMeeting meeting{{z, {}, true}, Index<BoundaryFace>(part), true, {}};
         meeting.clear = std::abs(rise) < 10 * tolerance::weld &&
                         to_own_border(p, {bore.x, bore.y}) > bore.diameter / 2 + slack;
         if (const Plane *plane = std::get_if<Plane>(&surface)) {
@@ -89,19 +90,20 @@ class RoundBores {
     }
 
     /// Nothing else comes near the bore between its ends.
-    bool keeps_clear(const Bore &bore, int below, int above) const {
+    bool keeps_clear(const Bore &bore, std::optional<Index<BoundaryFace>> below,
+                     std::optional<Index<BoundaryFace>> above) const {
         const double keep = bore.diameter / 2 + tolerance::clear + flat_slack;
         for (std::size_t i = 0; i < parts_.parts.size(); ++i)
             for (const int f : parts_.parts[i].faces) {
                 const Face &face = hewn_.faces[at(f)];
                 const double up = face.plane.normal.z;
-                if ((static_cast<int>(i) == below && up < -tolerance::weld) ||
-                    (static_cast<int>(i) == above && up > tolerance::weld))
+                const Index<BoundaryFace> own(i);
+                if ((own == below && up < -tolerance::weld) || (own == above && up > tolerance::weld))
                     continue;
                 const PlanPlace place = place_in_plan(hewn_, face, {bore.x, bore.y});
                 if (!place.inside && place.to_border > keep) continue;
-                const double low = below < 0 ? bore.z_from - tolerance::clear : bore.z_from;
-                const double high = above < 0 ? bore.z_to + tolerance::clear : bore.z_to;
+                const double low = below ? bore.z_from : bore.z_from - tolerance::clear;
+                const double high = above ? bore.z_to : bore.z_to + tolerance::clear;
                 if (reaches_between(face, low, high)) return false;
             }
         return true;

@@ -32,7 +32,7 @@ bool lies_on(Vec3 p, Vec3 a, Vec3 b, double near) {
 /// two loops where the exact ones meet.
 bool touches_itself(const Boundary &b) {
     constexpr double near = 100 * tolerance::weld;
-    const int vertices = static_cast<int>(b.vertices.size());
+    const int vertices = count_of(b.vertices);
     const auto at = [&](int v) { return b.vertices[static_cast<std::size_t>(v)]; };
     return std::any_of(b.edges.begin(), b.edges.end(), [&](const BoundaryEdge &edge) {
         if (!edge.is_line()) return false;
@@ -75,7 +75,7 @@ class RoundBorder {
     }
 
     bool add_corners() {
-        corner_.assign(hewn_.vertices.size(), -1);
+        corner_.assign(hewn_.vertices.size(), std::nullopt);
         for (std::size_t v = 0; v < hewn_.vertices.size(); ++v) {
             if (parts_.at_vertex[v].size() < 3) continue;
             std::vector<Surface> surfaces;
@@ -87,7 +87,7 @@ class RoundBorder {
             }
             const auto corner = corner_of(surfaces, hewn_.vertices[v], furthest_off * radius);
             if (!corner) return false;
-            corner_[v] = static_cast<int>(b_.vertices.size());
+            corner_[v] = count_of(b_.vertices);
             b_.vertices.push_back(*corner);
         }
         return true;
@@ -98,7 +98,7 @@ class RoundBorder {
             std::vector<Vec3> way;
             for (const int v : edge.through)
                 way.push_back(vertex(v));
-            const int from = corner_[at(edge.through.front())], to = corner_[at(edge.through.back())];
+            const int from = *corner_[at(edge.through.front())], to = *corner_[at(edge.through.back())];
             way.front() = b_.vertices[at(from)];
             way.back() = b_.vertices[at(to)];
             const Vec3 run = way.back() - way.front();
@@ -118,15 +118,13 @@ class RoundBorder {
         for (std::size_t i = 0; i < curves.size(); ++i) {
             int end = to;
             if (i + 1 < curves.size()) {
-                end = static_cast<int>(b_.vertices.size());
+                end = count_of(b_.vertices);
                 b_.vertices.push_back(curves[i].to);
             }
             BoundaryEdge edge{from, end};
-            if (curves[i].arc || !curves[i].poles.empty()) {
-                edge.curve = static_cast<int>(b_.curves.size());
-                b_.curves.push_back({curves[i].arc, {curves[i].poles}});
-            }
-            made.push_back(static_cast<int>(b_.edges.size()));
+            if (curves[i].arc || !curves[i].poles.empty())
+                edge.curve = b_.curves.push_back({curves[i].arc, {curves[i].poles}});
+            made.push_back(count_of(b_.edges));
             b_.edges.push_back(edge);
             from = end;
         }
@@ -138,8 +136,7 @@ class RoundBorder {
             if (part.round > 0) {
                 const auto open = open_side(part);
                 if (!open) return false;
-                face.round = static_cast<int>(b_.rounds.size());
-                b_.rounds.push_back({round(part.round), *open});
+                face.round = b_.rounds.push_back({round(part.round), *open});
             } else
                 face.plane = hewn_.faces[at(part.faces[0])].plane;
             for (const auto &loop : part.loops)
@@ -217,8 +214,8 @@ class RoundBorder {
     const Polyhedron &hewn_;
     const BorderParts &parts_;
     Boundary b_;
-    std::vector<int> corner_;            ///< by vertex of the polyhedron: its index in the boundary, or -1
-    std::vector<std::vector<int>> made_; ///< by edge of the parts: edges of the boundary, end to end
+    std::vector<std::optional<int>> corner_; ///< by vertex of the polyhedron: its index in the boundary
+    std::vector<std::vector<int>> made_;     ///< by edge of the parts: edges of the boundary, end to end
 };
 
 } // namespace

@@ -114,23 +114,23 @@ Sums over_cylinder(const Boundary &b, const BoundaryFace &face, const Cylinder &
 Sums over(const Boundary &b, const BoundaryFace &face) {
     if (face.is_plane()) return over_plane(b, face);
     if (face.is_bore_wall()) {
-        const BoundaryBore &bore = b.bores[at(face.bore)];
+        const BoundaryBore &bore = b.bores[*face.bore];
         return over_cylinder(b, face,
                              {{bore.axis.x, bore.axis.y, bore.below.z}, {0, 0, 1}, bore.radius, true});
     }
-    const RoundSurface &r = b.rounds[at(face.round)].surface;
+    const RoundSurface &r = b.rounds[*face.round].surface;
     return over_cylinder(b, face, {r.at, r.along, r.radius, r.hollow});
 }
 
 } // namespace
 
 EdgePoint point_of(const Boundary &b, const BoundaryEdge &edge, double t) {
-    if (edge.curve >= 0) {
-        const BoundaryCurve &curve = b.curves[at(edge.curve)];
+    if (edge.curve) {
+        const BoundaryCurve &curve = b.curves[*edge.curve];
         if (curve.arc) return on_arc(*curve.arc, t);
         return {point_on(curve.polynomials, t), derivative_on(curve.polynomials, t)};
     }
-    if (edge.is_rim()) return on_rim(rim_of(b.bores[at(edge.bore)], edge.upper), t);
+    if (edge.is_rim()) return on_rim(rim_of(b.bores[*edge.bore], edge.upper), t);
     const Vec3 from = b.vertices[at(edge.from)], run = b.vertices[at(edge.to)] - from;
     return {from + t * run, run};
 }

@@ -60,7 +60,7 @@ bool inside_round(const Body &body, Vec3 p) {
 /// A curved edge is followed in chords so short that they lie as good as on it.
 int chords_of(const Boundary &b, const BoundaryEdge &edge) {
     if (edge.is_line()) return 8;
-    const BoundaryCurve &curve = b.curves[static_cast<std::size_t>(edge.curve)];
+    const BoundaryCurve &curve = b.curves[*edge.curve];
     return curve.arc ? 4 + static_cast<int>(60 * curve.arc->turn) : 16;
 }
 

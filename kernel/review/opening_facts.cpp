@@ -63,7 +63,7 @@ Said rule_basis(const Shell &shell, const Opening &o) {
     const SettlingChoice choice = choose_settling(shell, o);
     const SettlingRule &rule = *choice.rule, &longest = longest_settling_rule();
     Said text = said("%1 (%2; %3, %4), %5", phrase(rule.quoted), phrase(rule.scope),
-                           phrase(rule.origin.source), phrase(words(rule.origin.mark)), phrase(choice.why));
+                     phrase(rule.origin.source), phrase(words(rule.origin.mark)), phrase(choice.why));
     if (rule.id == longest.id) return text;
     return said("%1; by %2 it would be %3", text, phrase(longest.name()), by(shell, longest, o.height));
 }

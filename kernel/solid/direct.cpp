@@ -71,7 +71,7 @@ class Writer {
     /// An edge must cover its ends' distances from both its planes, a vertex those of all its edges.
     void find_tolerances() {
         for (std::size_t e = 0; e < b_.edges.size(); ++e)
-            if (b_.edges[e].curve >= 0) edge_tolerance_[e] = curve_tolerance;
+            if (b_.edges[e].curve) edge_tolerance_[e] = curve_tolerance;
         for (const BoundaryFace &face : b_.faces) {
             if (!face.is_plane()) continue;
             for (const std::vector<EdgeUse> &loop : face.loops)
@@ -100,7 +100,7 @@ class Writer {
         edges_.resize(b_.edges.size());
         for (std::size_t e = 0; e < edges_.size(); ++e) {
             const BoundaryEdge &edge = b_.edges[e];
-            if (edge.curve >= 0)
+            if (edge.curve)
                 make_curve(e, edge);
             else if (edge.is_rim())
                 make_rim(e, edge);
@@ -118,7 +118,7 @@ class Writer {
     }
 
     void make_rim(std::size_t e, const BoundaryEdge &edge) {
-        const Rim rim = rim_of(b_.bores[at(edge.bore)], edge.upper);
+        const Rim rim = rim_of(b_.bores[*edge.bore], edge.upper);
         const gp_Ax2 axes(point(rim.centre), direction(rim.normal), direction(rim.major));
         Handle(Geom_Curve) curve;
         if (rim.level)
@@ -132,7 +132,7 @@ class Writer {
     }
 
     void make_curve(std::size_t e, const BoundaryEdge &edge) {
-        const BoundaryCurve &curve = b_.curves[at(edge.curve)];
+        const BoundaryCurve &curve = b_.curves[*edge.curve];
         if (curve.arc) {
             const Arc &arc = *curve.arc;
             const gp_Ax2 axes(point(arc.centre), direction(arc.axis), direction(arc.start));
@@ -174,7 +174,7 @@ class Writer {
     }
 
     TopoDS_Face round_face(const BoundaryFace &face) {
-        const BoundaryRound &round = b_.rounds[at(face.round)];
+        const BoundaryRound &round = b_.rounds[*face.round];
         const RoundSurface &s = round.surface;
         const gp_Ax3 axes(point(s.at), direction(s.along), direction(round.across));
         TopoDS_Face made;
@@ -192,7 +192,7 @@ class Writer {
     /// The cylinder's own normal points away from its axis, into the wood: the face is reversed, and so its
     /// loop is written backwards.
     TopoDS_Face bore_wall(const BoundaryFace &face) {
-        const BoundaryBore &bore = b_.bores[at(face.bore)];
+        const BoundaryBore &bore = b_.bores[*face.bore];
         const gp_Ax3 axes(gp_Pnt(bore.axis.x, bore.axis.y, bore.below.z), gp::DZ(), gp::DX());
         TopoDS_Face made;
         builder_.MakeFace(made, new Geom_CylindricalSurface(axes, bore.radius), Precision::Confusion());
@@ -216,7 +216,7 @@ class Writer {
     }
 
     Handle(Geom2d_Curve) unrolled(const BoundaryBore &bore, const BoundaryEdge &edge) {
-        if (edge.curve >= 0) return unrolled_rim(b_.curves[at(edge.curve)].polynomials, bore.below.z);
+        if (edge.curve) return unrolled_rim(b_.curves[*edge.curve].polynomials, bore.below.z);
         const BoreEnd &end = edge.upper ? bore.above : bore.below;
         const Rim rim = rim_of(bore, edge.upper);
         if (!rim.level) return wave_of(end, bore.radius, bore.below.z, rim.start);

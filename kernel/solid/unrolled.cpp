@@ -67,7 +67,7 @@ Handle(Geom2d_Curve)
         const double way = dot(point_of(boundary, edge, 1).at - start, along) < 0 ? -1 : 1;
         return new Geom2d_Line(unrolled(round, start), gp_Dir2d(0, way));
     }
-    const BoundaryCurve &curve = boundary.curves[static_cast<std::size_t>(edge.curve)];
+    const BoundaryCurve &curve = boundary.curves[*edge.curve];
     if (curve.arc)
         return new Geom2d_Line(unrolled(round, start), gp_Dir2d(dot(curve.arc->axis, along) < 0 ? -1 : 1, 0));
     const int parts = curve.polynomials.parts;

@@ -29,11 +29,11 @@ std::optional<Reach> nearest_reach(const Reach &room, double wanted, double part
     constexpr int samples = 200;
     const double step = (room.to - room.from) / samples;
     const auto at = [&](int i) { return room.from + i * step; };
-    int found = -1;
+    std::optional<int> found;
     for (int i = 0; i <= samples; ++i)
-        if ((found < 0 || std::abs(at(i) - wanted) < std::abs(at(found) - wanted)) && holds(at(i))) found = i;
-    if (found < 0) return {};
-    int low = found, high = found;
+        if ((!found || std::abs(at(i) - wanted) < std::abs(at(*found) - wanted)) && holds(at(i))) found = i;
+    if (!found) return {};
+    int low = *found, high = *found;
     while (low > 0 && holds(at(low - 1)))
         --low;
     while (high < samples && holds(at(high + 1)))
