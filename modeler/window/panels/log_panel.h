@@ -1,6 +1,7 @@
 // The chosen thing in numbers, and the fields for what is the person's to state about it.
 #pragma once
 
+#include "kernel/layout/index.h"
 #include "kernel/shell/shell.h"
 
 #include <QWidget>

@@ -53,8 +53,7 @@ void ElevationView::paint_logs(QPainter &painter) const {
     const Layout &layout = desk_.drawn()->job.layout;
     if (scene_.shapes.empty()) paint_stated_wall(painter);
     const auto *hole = chosen_hole();
-    const auto header =
-        hole == nullptr ? std::nullopt : hole->header; // the log that bears over what is chosen
+    const auto bears = [&](Index<Piece> log) { return hole != nullptr && hole->header == log; };
     for (const auto &shape : scene_.shapes) {
         QPainterPath path;
         for (const auto &ring : shape.rings) {
@@ -65,11 +64,11 @@ void ElevationView::paint_logs(QPainter &painter) const {
             path.closeSubpath();
         }
         const bool chosen = selection_.is_piece(layout.pieces[shape.piece].tag);
-        const QColor wood = shape.side              ? tints().wood
-                            : !shape.own            ? tints().end_grain
-                            : shape.island          ? tints().island
-                            : shape.piece == header ? tints().end_grain
-                                                    : tints().wood;
+        const QColor wood = shape.side           ? tints().wood
+                            : !shape.own         ? tints().end_grain
+                            : shape.island       ? tints().island
+                            : bears(shape.piece) ? tints().end_grain
+                                                 : tints().wood;
         paint_shape(painter, path, {wood, tints().wood_edge, 0.8, chosen});
     }
     painter.setBrush(Qt::NoBrush);
