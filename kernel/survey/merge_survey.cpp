@@ -1,4 +1,5 @@
 #include "kernel/document/key.h"
+#include "kernel/record/numbers.h"
 #include "kernel/survey/survey.h"
 #include "kernel/survey/survey_cells.h"
 #include "kernel/survey/survey_parts.h"
@@ -29,11 +30,11 @@ const SurveyPart &part_named(const std::string &name) {
     return *std::ranges::find(survey_parts(), name, &SurveyPart::name);
 }
 
-/// The same number, with no more said of it than stands there.
+/// The same number, measured by whomever: two agree.
 bool says_no_more(const format::Value &stands, const format::Value &other) {
     const auto *a = std::get_if<NotedLength>(&stands), *b = std::get_if<NotedLength>(&other);
-    return a && b && a->written == b->written && b->certainty == Certainty::measured && b->by.empty() &&
-           b->on.empty();
+    return a && b && a->written == b->written && a->certainty != Certainty::proposed &&
+           b->certainty == Certainty::measured;
 }
 
 /// Where a rule has put a number in, a measured one is no contradiction.
@@ -62,10 +63,11 @@ template <typename Part, typename Known>
 void Merging::known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from,
                     Known known_by) {
     for (const Part &part : from.*list) {
+        if (std::ranges::find(log_.*list, part) != (log_.*list).end()) continue;
         const auto same = std::ranges::find(log_.*list, known_by(part), known_by);
         if (same != (log_.*list).end() && !known_by(part).empty())
             keys(part_named(name), &*same, &part, name + (" " + known_by(part)));
-        else if (std::ranges::find(log_.*list, part) == (log_.*list).end())
+        else
             (log_.*list).push_back(part), ++out_.values;
     }
 }
@@ -76,17 +78,70 @@ template <typename Part> void Merging::others(std::vector<Part> FoundLog::*list,
             (log_.*list).push_back(part), ++out_.values;
 }
 
-void merge_log(Merged &out, FoundLog &into, const FoundLog &from, bool replace) {
+/// The log alone, to be asked for its numbers.
+Record alone(const FoundLog &log) {
+    Record record;
+    record.logs = {log};
+    return record;
+}
+
+bool has_numbers(const FoundLog &log) {
+    bool any = false;
+    Record record = alone(log);
+    each_number(record, [&](const NumberAt &, NotedLength &) { any = true; });
+    return any;
+}
+
+/// Who says so, and when, said with each number and test of a log instead of once with the log.
+FoundLog attributed(const FoundLog &log) {
+    Record record = alone(log);
+    const auto say = [&](std::string &by, std::string &on) {
+        if (!by.empty() || !on.empty()) return;
+        by = log.by, on = log.on;
+    };
+    each_number(record, [&](const NumberAt &, NotedLength &number) { say(number.by, number.on); });
+    for (WoodTest &test : record.logs[0].tests)
+        say(test.by, test.on);
+    for (MoistureReading &reading : record.logs[0].moistures)
+        say(reading.by, reading.on);
+    record.logs[0].by.clear(), record.logs[0].on.clear();
+    return record.logs[0];
+}
+
+/// Without what would be read otherwise by another sheet.
+FoundLog without_numbers(const FoundLog &log) {
+    Record record = alone(log);
+    each_number(record, [](const NumberAt &, NotedLength &number) { number = {}; });
+    FoundLog left = record.logs[0];
+    left.sheet.clear();
+    left.ends.clear(), left.stations.clear(), left.zones.clear(), left.tests.clear();
+    left.moistures.clear(), left.pegs.clear(), left.later_cuts.clear();
+    return left;
+}
+
+/// What of a log can stand beside what is there.
+FoundLog fitting(Merged &out, const FoundLog &into, const FoundLog &from) {
+    FoundLog fits = from.by == into.by && from.on == into.on ? from : attributed(from);
+    if (from.sheet == into.sheet || !has_numbers(into) || !has_numbers(from)) return fits;
+    out.conflicts.push_back({into.tag, "", "sheet", into.sheet, from.sheet});
+    return without_numbers(fits);
+}
+
+void merge_log(Merged &out, FoundLog &into, const FoundLog &other, bool replace) {
+    const FoundLog from = fitting(out, into, other);
     Merging merging(out, into, replace);
     merging.keys(part_named("log"), &into, &from, "");
     merging.known("end", &FoundLog::ends, from, [](const FoundEnd &end) { return end.corner; });
     merging.known("station", &FoundLog::stations, from,
                   [](const FoundStation &station) { return station.at.written; });
-    merging.others(&FoundLog::zones, from);
+    merging.known("zone", &FoundLog::zones, from, [](const ConditionZone &zone) {
+        return zone.from.is_taken() ? zone.from.written + " to " + zone.to.written : std::string();
+    });
     merging.others(&FoundLog::tests, from);
     merging.others(&FoundLog::moistures, from);
-    merging.others(&FoundLog::pegs, from);
-    merging.others(&FoundLog::later_cuts, from);
+    merging.known("peg", &FoundLog::pegs, from, [](const FoundPeg &peg) { return peg.at.written; });
+    merging.known("later_cut", &FoundLog::later_cuts, from,
+                  [](const LaterCut &cut) { return cut.at.written; });
 }
 
 } // namespace
@@ -95,6 +150,7 @@ Merged merged(const Record &into, const Record &from, bool replace) {
     Merged out{into, {}, 0, 0};
     for (const FoundLog &log : from.logs) {
         const auto same = std::ranges::find(out.record.logs, log.tag, &FoundLog::tag);
+        if (same != out.record.logs.end() && *same == log) continue;
         if (same != out.record.logs.end())
             merge_log(out, *same, log, replace);
         else

@@ -11,7 +11,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr int most_rounds = 20; ///< of reading what is left when what was wrong is left out
+constexpr int most_rounds = 200; ///< of reading what is left when what was wrong is left out
 
 std::vector<CsvColumn> known_columns() {
     std::vector<CsvColumn> known;
@@ -49,9 +49,12 @@ class SurveyReader {
   private:
     void gather();
     void take_row(std::size_t row);
+    void take_part(SurveyLog &log, const SurveyPart &part, std::size_t row);
+    bool says_more_than(std::size_t row, const std::string &column) const;
     void tell_lost_cells(std::size_t row, const SurveyPart &part);
     void drop_strangers();
     bool read_once(SurveyRead &out, const std::string &begin);
+    bool drop_a_log(const SurveyText &rows, const ReadResult &read, std::size_t begin);
     void tell(const SurveyCell &cell, const Problem &problem);
     bool lost_a_cell(std::size_t row) const {
         return std::ranges::any_of(left_out_, [&](const SurveyCell &cell) { return cell.row == row; });
@@ -76,6 +79,35 @@ void SurveyReader::tell_lost_cells(std::size_t row, const SurveyPart &part) {
     }
 }
 
+/// What else than what it is known by.
+bool SurveyReader::says_more_than(std::size_t row, const std::string &column) const {
+    return std::ranges::any_of(survey_columns(), [&](const SurveyColumn &each) {
+        return each.name != survey_tag && each.name != survey_row && each.name != column &&
+               !table_.cell(row, each.name).empty();
+    });
+}
+
+/// An end is known by its corner: where one of two rows of it is blank, the other one is meant.
+void SurveyReader::take_part(SurveyLog &log, const SurveyPart &part, std::size_t row) {
+    std::vector<std::size_t> &rows = log.parts[part.name];
+    const std::string corner = part.name == "end" ? table_.cell(row, "corner") : std::string();
+    for (std::size_t &other : rows) {
+        if (corner.empty() || corner != table_.cell(other, "corner")) continue;
+        if (!says_more_than(row, "corner")) return;
+        if (!says_more_than(other, "corner")) return void(other = row);
+        return table_.problem(row, "twice " + log.tag + corner,
+                              "the end \"" + corner + "\" of log \"" + log.tag +
+                                  "\" stands there twice, first in line " +
+                                  std::to_string(table_.line(other)));
+    }
+    if (rows.size() >= part.section->most)
+        return table_.problem(row, "many " + log.tag + part.name,
+                              "log \"" + log.tag + "\" has " + std::to_string(part.section->most) +
+                                  " rows \"" + (table_.in_french() ? part.french : part.name) +
+                                  "\" already, as many as a log can have");
+    rows.push_back(row);
+}
+
 void SurveyReader::take_row(std::size_t row) {
     const std::string tag = table_.cell(row, survey_tag);
     const SurveyPart *part = part_of(table_, row);
@@ -88,7 +120,7 @@ void SurveyReader::take_row(std::size_t row) {
     if (log == logs_.end()) log = logs_.insert(logs_.end(), {tag, {}, {}, row});
     tell_lost_cells(row, *part);
     table_.check_end(row);
-    if (part != &survey_parts().front()) return log->parts[part->name].push_back(row);
+    if (part != &survey_parts().front()) return take_part(*log, *part, row);
     if (log->own)
         return table_.problem(row, "twice " + tag,
                               "the log \"" + tag + "\" stands there twice, first in line " +
@@ -123,7 +155,8 @@ void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
             ? ""
             : table_.name(cell.column) + " \"" + table_.cell(cell.row, cell.column) + "\": ";
     const std::string message = where + problem.message + expected;
-    if (cell.column.empty() && lost_a_cell(cell.row)) // why was told with the cell
+    if (problem.weight == Weight::error && cell.column.empty() &&
+        lost_a_cell(cell.row)) // why was told with the cell
         report_.notice(table_.line(cell.row), "the whole row is left out: " + problem.message);
     else if (problem.weight == Weight::error)
         report_.problem(table_.line(cell.row), cell.column + message, message);
@@ -143,13 +176,31 @@ bool SurveyReader::read_once(SurveyRead &out, const std::string &begin) {
         tell(*cell, problem);
         if (problem.weight == Weight::error) left_out_.insert(*cell);
     }
+    if (left_out_.size() == before && has_errors(read.problems)) return !drop_a_log(rows, read, begin.size());
     out.record = read.record;
     return left_out_.size() == before;
+}
+
+/// What cannot be mended by leaving cells out must not take the other logs with it.
+bool SurveyReader::drop_a_log(const SurveyText &rows, const ReadResult &read, std::size_t begin) {
+    for (const Problem &problem : read.problems) {
+        if (problem.weight != Weight::error || problem.place.offset < begin) continue;
+        const auto cell = rows.cell_at(problem.place.offset - begin);
+        const std::string tag = cell ? table_.cell(cell->row, survey_tag) : std::string();
+        const auto log = std::ranges::find(logs_, tag, &SurveyLog::tag);
+        if (log == logs_.end()) continue;
+        report_.problem(table_.line(log->first), "log " + tag,
+                        "all rows of log \"" + tag + "\" are left out: " + problem.message);
+        logs_.erase(log);
+        return true;
+    }
+    return false;
 }
 
 SurveyRead SurveyReader::read() {
     for (std::size_t row = 0; row < table_.rows(); ++row)
         take_row(row);
+    if (table_.rows() == 0) report_.problem(1, "empty", "there is no row under the header");
     drop_strangers();
     Record plain = context_;
     plain.logs.clear();
@@ -157,6 +208,9 @@ SurveyRead SurveyReader::read() {
     SurveyRead out;
     for (int round = 0; round < most_rounds && !read_once(out, begin); ++round)
         continue;
+    for (const SurveyLog &log : logs_)
+        out.lines[log.tag] = table_.line(log.first);
+    out.rows = table_.rows();
     return out;
 }
 

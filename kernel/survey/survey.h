@@ -6,8 +6,10 @@
 #include "kernel/layout/layout.h"
 #include "kernel/record/record.h"
 
+#include <map>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace roundlay {
@@ -33,6 +35,8 @@ struct SurveyRead {
     Record record;                    ///< of its logs; what the survey says as a whole is as in `context`
     std::vector<CsvProblem> problems; ///< what was not taken
     std::vector<CsvProblem> notices;  ///< what was, and should be looked at
+    std::map<std::string, int> lines; ///< of each log, by its tag: its first line
+    std::size_t rows = 0;             ///< under the header
 };
 
 /// Reads the rows for the shell and record that they belong to, which say what walls, sheets, planes and
@@ -42,7 +46,7 @@ SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &c
 /// Two say different things of one log.
 struct SurveyConflict {
     std::string tag;
-    std::string of;  ///< "end NE", "station 4.6.0"; empty: of the log itself
+    std::string of;  ///< "end NE", "peg 4.6.0"; empty: of the log itself
     std::string key; ///< "height"
     std::string stands, other;
 };
@@ -54,10 +58,19 @@ struct Merged {
     int values = 0;                        ///< that are new in logs that were there
 };
 
-/// All that `from` says of logs, put into `into`: logs by their tag, ends by their corner, stations by their
-/// place; zones, tests, readings, pegs and later cuts that are not there yet. What differs is a conflict; it
-/// is replaced only where that is asked for.
+/// All that `from` says of logs, put into `into`: logs by their tag, ends by their corner, stations, pegs and
+/// later cuts by their place, zones by where they begin and end; tests and readings that are not there yet.
+/// What differs is a conflict; it is replaced only where that is asked for. Who said a number, and when, goes
+/// with it, so that nobody's numbers become another's. Numbers that stand on another sheet than those of a
+/// log that is there would be read otherwise beside them: they are a conflict, and stay out.
 Merged merged(const Record &into, const Record &from, bool replace);
+
+/// Does the record say anything of a log but where it lies?
+bool is_measured(const FoundLog &log);
+
+/// Lengths that no log of the plan has where the record says that it lies: a slip of the tape, or a plan that
+/// is not this house yet. Tag, and one sentence; to be asked, not refused.
+std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &record, const Layout &layout);
 
 /// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
 /// measured: tag, place, and its two ends by their corners.

@@ -10,7 +10,7 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
-#include <cstdio>
+#include <algorithm>
 
 namespace roundlay {
 
@@ -50,19 +50,41 @@ ExitCode write_rows(const Console &console, const Input &input, const SurveyOpti
 std::string told(const SurveyConflict &conflict, bool replace) {
     const std::string what =
         conflict.tag + (conflict.of.empty() ? "" : ", " + conflict.of) + ": " + conflict.key;
-    return what + " is \"" + conflict.stands + "\" in the document and \"" + conflict.other +
-           "\" in the rows; " + (replace ? "the rows' stands now" : "the document's has stayed");
+    const std::string both =
+        " is \"" + conflict.stands + "\" in the document and \"" + conflict.other + "\" in the rows; ";
+    if (conflict.key == "sheet")
+        return what + both + "numbers of two sheets cannot stand in one log, and the rows' are left out";
+    return what + both + (replace ? "the rows' stands now" : "the document's has stayed");
+}
+
+int line_of(const SurveyRead &read, const std::string &tag) {
+    const auto line = read.lines.find(tag);
+    return line == read.lines.end() ? 1 : line->second;
+}
+
+std::string summary(const SurveyRead &read, const Merged &merged) {
+    const auto unmeasured =
+        std::ranges::count_if(read.record.logs, [](const FoundLog &log) { return !is_measured(log); });
+    std::string text = std::to_string(read.rows) + " rows: " + std::to_string(merged.logs) + " new logs, " +
+                       std::to_string(merged.values) + " new values in logs that were there";
+    if (unmeasured > 0)
+        text += "; of " + std::to_string(unmeasured) + " logs they say nothing yet but where they lie";
+    return text;
 }
 
 /// What has come in, and what speaks against what stood there.
-void tell(const Console &console, const SurveyOptions &options, const Merged &merged) {
-    for (const SurveyConflict &conflict : merged.conflicts) {
-        const std::string text = options.rows + ": " + told(conflict, options.replace);
-        options.replace ? console.warn(text) : console.error(text);
-    }
+void tell(const Console &console, const SurveyOptions &options, const SurveyRead &read, const Merged &merged,
+          const Shell &shell) {
+    std::vector<CsvProblem> conflicts, doubts;
+    for (const SurveyConflict &conflict : merged.conflicts)
+        conflicts.push_back({line_of(read, conflict.tag), told(conflict, options.replace)});
+    for (const auto &[tag, doubt] : doubtful_lengths(read.record, lay_out(shell)))
+        doubts.push_back({line_of(read, tag), tag + ": " + doubt});
+    options.replace ? tell_warnings(console, options.rows, conflicts)
+                    : tell_errors(console, options.rows, conflicts);
+    tell_warnings(console, options.rows, doubts);
     if (!merged.conflicts.empty() && !options.replace) console.hint("--replace takes what the rows say");
-    console.hint(std::to_string(merged.logs) + " new logs, " + std::to_string(merged.values) +
-                 " new values in logs that were there");
+    console.hint(summary(read, merged));
 }
 
 ExitCode take_rows(const Console &console, const Input &input, const SurveyOptions &options) {
@@ -83,7 +105,7 @@ ExitCode take_rows(const Console &console, const Input &input, const SurveyOptio
     }
     const ExitCode saved = save(console, options.to, std::get<Document>(edited).text(), options.force);
     if (saved != ExitCode::fine) return saved;
-    tell(console, options, merged);
+    tell(console, options, read, merged, shell);
     const bool open = !read.problems.empty() || (!merged.conflicts.empty() && !options.replace);
     return open ? ExitCode::findings : ExitCode::fine;
 }

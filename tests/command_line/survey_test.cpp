@@ -53,7 +53,8 @@ TEST_CASE("survey takes rows back, and what is wrong does not take the rest with
     CHECK_THAT(french.out, ContainsSubstring("ligne,rep\u00e8re,mur,rang"));
 }
 
-TEST_CASE("survey tells where two records of a log differ, and replaces what stands only when it is asked to") {
+TEST_CASE(
+    "survey tells where two records of a log differ, and replaces what stands only when it is asked to") {
     const TemporaryFolder home;
     const RunOptions at = {.folder = home.path().string()};
     put(home / "one.roundlay", small_document() + "\n[[found]]\ntag = \"A 1\"\nspecies = \"pine\"\n");
@@ -64,7 +65,8 @@ TEST_CASE("survey tells where two records of a log differ, and replaces what sta
                ContainsSubstring("A 1: species is \"pine\" in the document and \"spruce\" in the rows"));
     CHECK(only_log(home / "both.roundlay").species == "pine");
     CHECK(only_log(home / "both.roundlay").decision == "keep");
-    const Words replacing = {"survey", "one.roundlay", "--rows", "other.csv", "--to", "new.roundlay", "--replace"};
+    const Words replacing = {"survey", "one.roundlay", "--rows",   "other.csv",
+                             "--to",   "new.roundlay", "--replace"};
     CHECK(run(replacing, at).code == 0);
     CHECK(only_log(home / "new.roundlay").species == "spruce");
 }

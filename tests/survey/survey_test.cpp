@@ -93,6 +93,7 @@ Record without_logs(Record record) {
 TEST_CASE("Any record becomes rows and the same record again, in English and in French") {
     CHECK(rc::check([] {
         const Record record = any_record_for_rows();
+        if (record.logs.empty()) return; // a table without a row is told
         const Shell shell = plain_shell();
         for (const bool french : {false, true})
             for (const bool all : {false, true}) {

@@ -1,0 +1,126 @@
+// Rows that say more than once what is so, or otherwise: what becomes of them.
+#include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/survey/survey.h"
+#include "tests/document/sample.h"
+#include "tests/support/catch.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+
+using namespace roundlay;
+using namespace roundlay::test;
+
+namespace {
+
+const std::string by_hale = R"(
+[record]
+denominator = 4
+
+[[record.sheet]]
+name = "2"
+denominator = 16
+
+[[found]]
+tag = "A 1"
+by = "R. Hale"
+length = "16.2.1"
+peg = [{ at = "4.6.0", state = "missing" }]
+zone = [{ what = "rotten", from = "0", to = "1.8.2", depth = "0.2.2" }]
+
+[[found]]
+tag = "A 2"
+)";
+
+ReadResult house() {
+    ReadResult read = read_document(sample + by_hale, "house");
+    REQUIRE(read.shell);
+    return read;
+}
+
+SurveyRead rows(const std::string &csv) {
+    const ReadResult read = house();
+    return read_survey(csv, *read.shell, read.record);
+}
+
+Merged with(const std::string &csv, bool replace = false) {
+    const SurveyRead read = rows(csv);
+    REQUIRE(read.problems.empty());
+    return merged(house().record, read.record, replace);
+}
+
+} // namespace
+
+TEST_CASE("A third end is left out by itself, and a blank row of an end gives way to the filled one") {
+    const SurveyRead read = rows("row,tag,corner,height,species\r\n"
+                                 "log,A 2,,,pine\r\nend,A 2,AB,,\r\nend,A 2,CD,,\r\n"
+                                 "end,A 2,AB,0.11.2,\r\nend,A 2,NE,0.11.0,\r\nlog,A 1,,,oak\r\n");
+    REQUIRE(read.problems.size() == 1);
+    CHECK(read.problems[0].line == 6);
+    CHECK_THAT(read.problems[0].message, ContainsSubstring("has 2 rows \"end\" already"));
+    REQUIRE(read.record.logs.size() == 2);
+    CHECK(read.record.logs[0].ends.at(0).height.written == "0.11.2");
+    CHECK(read.record.logs[0].ends.at(1).corner == "CD");
+    CHECK(read.record.logs[1].species == "oak");
+    const SurveyRead twice = rows("row,tag,corner,height\r\nend,A 2,AB,0.11.2\r\nend,A 2,AB,0.11.0\r\n");
+    REQUIRE(twice.problems.size() == 1);
+    CHECK_THAT(twice.problems[0].message, ContainsSubstring("stands there twice, first in line 2"));
+}
+
+TEST_CASE("Nobody's numbers become another's") {
+    const Merged both = with("row,tag,by,on,wind,length\r\nlog,A 1,M. Orne,4 May,0.0.1,16.2.1\r\n");
+    const FoundLog &log = both.record.logs[0];
+    CHECK(both.conflicts.empty()); // both measured 16.2.1
+    CHECK(log.by == "R. Hale");
+    CHECK(log.length.by.empty()); // as the log says: Hale's
+    CHECK(log.wind.by == "M. Orne");
+    CHECK(log.wind.on == "4 May");
+    const Merged replaced = with("row,tag,by,length\r\nlog,A 1,M. Orne,16.2.3\r\n", true);
+    CHECK(replaced.record.logs[0].length.by == "M. Orne");
+    CHECK(replaced.record.logs[0].by == "R. Hale");
+}
+
+TEST_CASE("A peg or a zone that two people saw otherwise is a conflict, not two") {
+    const Merged pegs = with("row,tag,at,state\r\npeg,A 1,4.6.0,found\r\npeg,A 1,8.0.0,found\r\n");
+    REQUIRE(pegs.conflicts.size() == 1);
+    CHECK(pegs.conflicts[0].of == "peg 4.6.0");
+    CHECK(pegs.conflicts[0].key == "state");
+    CHECK(pegs.record.logs[0].pegs.size() == 2);
+    const Merged zones = with("row,tag,what,from,to,depth\r\nzone,A 1,rotten,0,1.8.2,0.3.0\r\n");
+    REQUIRE(zones.conflicts.size() == 1);
+    CHECK(zones.conflicts[0].key == "depth");
+    CHECK(zones.record.logs[0].zones.size() == 1);
+}
+
+TEST_CASE("Numbers of another sheet would be read otherwise, and stay out") {
+    const Merged other = with("row,tag,sheet,wind,species\r\nlog,A 1,2,0.0.3,pine\r\n");
+    REQUIRE(other.conflicts.size() == 1);
+    CHECK(other.conflicts[0].key == "sheet");
+    CHECK(other.record.logs[0].species == "pine");
+    CHECK_FALSE(other.record.logs[0].wind.is_taken());
+    CHECK(other.record.logs[0].sheet.empty());
+    CHECK(with("row,tag,sheet,wind\r\nlog,A 2,2,0.0.3\r\n").conflicts.empty()); // nothing stood there
+}
+
+TEST_CASE("What is only to be looked at takes nothing away") {
+    const SurveyRead read = rows("row,tag,percent,depth,season\r\nmoisture,A 1,18,0.1.0,fall\r\n");
+    REQUIRE(read.problems.size() == 1); // "autumn"
+    REQUIRE(read.record.logs.size() == 1);
+    CHECK(read.record.logs[0].moistures.size() == 1);
+    for (const CsvProblem &notice : read.notices)
+        CHECK(notice.message.find("left out") == std::string::npos);
+    CHECK(rows("row,tag\r\n").problems.size() == 1); // no row at all
+}
+
+TEST_CASE("A length that the log of the plan cannot have is asked about, and a log nobody measured is known as such") {
+    const Shell shell = plain_shell(); // walls of 5 m and 4 m
+    const SurveyRead read = read_survey("row,tag,wall,round,length\r\nlog,a,A,1,5 m\r\nlog,b,A,2,0.5 m\r\n"
+                                        "log,c,B,1,14 m\r\nlog,d,Z,1,14 m\r\nlog,e,A,3,\r\n",
+                                        shell, {});
+    const auto doubts = doubtful_lengths(read.record, lay_out(shell));
+    REQUIRE(doubts.size() == 2);
+    CHECK(doubts[0].first == "b");
+    CHECK_THAT(doubts[0].second, ContainsSubstring("\"0.5 m\" is much less"));
+    CHECK(doubts[1].first == "c");
+    CHECK(std::ranges::count_if(read.record.logs, is_measured) == 4);
+}
