@@ -38,7 +38,7 @@ int main(int argc, char **argv) {
     std::mt19937 random(7);
     std::vector<LogPlace> places;
     for (int i = 0; i < count; ++i)
-        places.push_back({Index<WallPlace>(i % walls), 1 + i / walls, 6500, 1});
+        places.push_back({Index<WallPlace>(i % walls), 1 + i / walls, 6500, 1, {}, {}});
     const std::vector<PileLog> pile = pile_of(count, random);
     const auto start = std::chrono::steady_clock::now();
     const auto result = level_logs(pile, places);
