@@ -288,3 +288,35 @@ TEST_CASE("A step keeps its distance from a wall that meets at a slant, from its
     CHECK(warned(2839, 4500));
     CHECK_FALSE(warned(2841, 4500));
 }
+
+TEST_CASE("A step too near an end of its wall is told the one side of that corner that there is") {
+    // Wall A is 5 m long, its notches 200 mm of either end: 100 mm of whole logs stay beside them.
+    Shell shell = test::plain_shell();
+    const auto told = [&shell](const FoundationStep &s) {
+        shell.steps = {s};
+        const Findings findings = lay_out(shell).findings;
+        const auto found = std::ranges::find(findings, "step-cuts-corner", &Finding::code);
+        return found == findings.end() ? std::string() : test::message(*found);
+    };
+    CHECK_THAT(told(step("A", 100, 1000, 230)),
+               ContainsSubstring("; it fits from 300 mm on, or where it takes the corner in, to the wall's end"));
+    CHECK_THAT(told(step("A", 1000, 3900, 230)),
+               ContainsSubstring("; it fits up to 4700 mm, or where it takes the corner in, to the wall's end"));
+    CHECK(told(step("A", 300, 1000, 230)).empty());
+    CHECK(told(step("A", 1000, 3700, 230)).empty());
+}
+
+TEST_CASE("No place of a step is told that lies in the notches of the next wall") {
+    // P's notches take 350 to 550 of wall A: a step that ends 100 mm left of there would lie within 100 mm of
+    // those of corner DA, which take the first 200.
+    Shell shell = test::plain_shell();
+    Partition partition;
+    partition.name = "P", partition.from = "A", partition.to = "C";
+    partition.from_left = Length::mm(450);
+    shell.partitions = {partition};
+    shell.steps = {step("A", 500, 1000, 230)};
+    const Findings findings = lay_out(shell).findings;
+    REQUIRE(has(findings, "step-cuts-corner"));
+    const auto found = std::ranges::find(findings, "step-cuts-corner", &Finding::code);
+    CHECK_THAT(test::message(*found), ContainsSubstring("; it fits from 650 mm on"));
+}

@@ -118,34 +118,81 @@ class StepPlacer {
         return true;
     }
 
-    /// A notch stands wholly on the step or wholly beside it.
-    bool clear_of_meetings(std::size_t i, const WallPlace &wall, const StepPlace &step) {
-        const FreeStretch free = free_between(plan_, step.wall);
-        const auto edge_at = [&](double x, double low, double high, const WallMeeting &m) {
+    /// What the notches of a meeting take of a wall: the outermost all of it, to its end.
+    struct Notched {
+        const WallMeeting *meeting = nullptr;
+        double low = 0, high = 0;
+
+        bool keeps_clear(double x) const {
             const double room = least_beside_step - off_by_print;
-            if (x <= low - room || x >= high + room) return true;
-            const std::string &corner = plan_.corners[m.corner].name;
-            const bool cuts = x > low - no_wood && x < high + no_wood;
-            const LengthAmount left = no_more(shell_, low - least_beside_step),
-                               right = no_less(shell_, high + least_beside_step);
-            return say_of(
-                cuts ? Weight::error : Weight::warning, i, "step-cuts-corner",
-                said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
-                m.ends
-                    ? said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end",
-                           left, right)
-                    : said("it fits up to %1 or from %2", left, right),
-                "from_left");
-        };
+            return x <= low - room || x >= high + room;
+        }
+        bool holds(double x) const { return x > low - no_wood && x < high + no_wood; }
+    };
+
+    std::vector<Notched> notched_in(const WallPlace &wall, const FreeStretch &free) const {
+        std::vector<Notched> all;
         for (const WallMeeting &m : wall.meetings) {
             const bool first = &m == &wall.meetings.front(), last = &m == &wall.meetings.back();
             const double lean = std::abs(m.skew) * wall.thickness / 2;
-            const double low = first ? -HUGE_VAL : last ? free.to : m.low - lean;
-            const double high = last ? HUGE_VAL : first ? free.from : m.high + lean;
-            if (step.from > tolerance::weld && !edge_at(step.from, low, high, m)) return false;
-            if (step.to < wall.length - tolerance::weld && !edge_at(step.to, low, high, m)) return false;
+            all.push_back({&m, first ? -HUGE_VAL : last ? free.to : m.low - lean,
+                           last ? HUGE_VAL : first ? free.from : m.high + lean});
+        }
+        return all;
+    }
+
+    /// A notch stands wholly on the step or wholly beside it.
+    bool clear_of_meetings(std::size_t i, const WallPlace &wall, const StepPlace &step) {
+        const std::vector<Notched> all = notched_in(wall, free_between(plan_, step.wall));
+        const auto edge_at = [&](double x, const Notched &notched) {
+            if (notched.keeps_clear(x)) return true;
+            const std::string &corner = plan_.corners[notched.meeting->corner].name;
+            return say_of(
+                notched.holds(x) ? Weight::error : Weight::warning, i, "step-cuts-corner",
+                said("it ends %1 from the left, in or too near the notches of corner %2", in_mm(x), corner),
+                place_beside(wall, all, notched), "from_left");
+        };
+        for (const Notched &notched : all) {
+            if (step.from > tolerance::weld && !edge_at(step.from, notched)) return false;
+            if (step.to < wall.length - tolerance::weld && !edge_at(step.to, notched)) return false;
         }
         return true;
+    }
+
+    /// Where an end of a step fits to the left and to the right of notches: told as far as there is wall, and
+    /// clear of all other notches of it.
+    std::optional<Said> place_beside(const WallPlace &wall, const std::vector<Notched> &all,
+                                     const Notched &notched) const {
+        const auto fits = [&](double x) {
+            return x > tolerance::weld && x < wall.length - tolerance::weld &&
+                   std::ranges::all_of(all, [x](const Notched &n) { return n.keeps_clear(x); });
+        };
+        std::optional<LengthAmount> left, right;
+        if (std::isfinite(notched.low)) left = no_more(shell_, notched.low - least_beside_step);
+        if (std::isfinite(notched.high)) right = no_less(shell_, notched.high + least_beside_step);
+        if (left && !fits(left->mm)) left.reset();
+        if (right && !fits(right->mm)) right.reset();
+        return notched.meeting->ends ? place_or_end(left, right) : place(left, right);
+    }
+
+    static std::optional<Said> place(const std::optional<LengthAmount> &left,
+                                     const std::optional<LengthAmount> &right) {
+        if (left && right) return said("it fits up to %1 or from %2", *left, *right);
+        if (left) return said("it fits up to %1", *left);
+        if (right) return said("it fits from %1 on", *right);
+        return {};
+    }
+
+    static Said place_or_end(const std::optional<LengthAmount> &left,
+                             const std::optional<LengthAmount> &right) {
+        if (left && right)
+            return said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end",
+                        *left, *right);
+        if (left)
+            return said("it fits up to %1, or where it takes the corner in, to the wall's end", *left);
+        if (right)
+            return said("it fits from %1 on, or where it takes the corner in, to the wall's end", *right);
+        return said("it fits where it takes the corner in, to the wall's end");
     }
 
     bool apart(const Placed &left, const Placed &right) {
