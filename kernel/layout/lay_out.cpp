@@ -1,6 +1,7 @@
 #include "kernel/layout/lay_out.h"
 
 #include "kernel/layout/advice/alternation_advice.h"
+#include "kernel/layout/advice/beam_advice.h"
 #include "kernel/layout/advice/floor_advice.h"
 #include "kernel/layout/advice/opening_advice.h"
 #include "kernel/layout/advice/sliver_advice.h"
@@ -52,7 +53,10 @@ void advise(const Shell &shell, const Stages &s, const Told &told, Layout &layou
     for (FloorMove &move : moves)
         move.finding += told.floors;
     advise_on_floors(shell, layout, moves, tried);
-    if (!stands) return advise_on_walls_of_floors(shell, layout, tried);
+    if (!stands) {
+        advise_on_walls_of_floors(shell, layout, tried);
+        advise_on_beams(shell, layout, tried);
+    }
     std::vector<Sliver> slivers = s.slivers.slivers;
     for (Sliver &sliver : slivers)
         sliver.finding += told.slivers;

@@ -56,14 +56,13 @@ constexpr Entry entries[] = {
     {"a smaller tail or bearing leaves half of it", "une queue ou un appui plus petit en laisse la moitié"},
     {"an end of it", "un de ses bouts"},
     {"an end of it bears on %1 of wood", "un bout porte sur %1 de bois"},
+    {"at %1 from wall %2 it fits", "à %1 du mur %2 elle tient"},
     {"at %1 it passes beside", "à %1 elle passe à côté"},
     {"at %1 its joists lie %2 over the top of wall %3, which is %4 high",
      "à %1 ses solives sont %2 au-dessus du mur %3, qui est haut de %4"},
+    {"at %1 or at %2 from wall %3 it fits", "à %1 ou à %2 du mur %3 elle tient"},
     {"at %1 or at %2 it passes beside", "à %1 ou à %2 elle passe à côté"},
     {"between %1 and %2 it fits", "entre %1 et %2 elle tient"},
-    {"both its ends must lie in walls or partitions that stand square to it and reach as far as the beam",
-     "ses deux bouts doivent être dans des murs ou des cloisons d’équerre à elle, qui vont aussi loin "
-     "qu’elle"},
     {"from wall %1 to wall %2 it fits", "du mur %1 au mur %2 il tient"},
     {"it would bend %1 under the live load over a span of %2",
      "elle fléchirait de %1 sous la charge d’usage sur une portée de %2"},
@@ -114,6 +113,10 @@ constexpr Entry entries[] = {
      "a %2 là, pour %3 indiqués"},
     {"no live_load is stated, so its timbers are not screened for span",
      "aucune charge d’usage (live_load) n’est indiquée : les portées de ses pièces ne sont pas examinées"},
+    {"no other place was found for it: both its ends must lie in walls or partitions that stand square to it "
+     "and reach as far as the beam",
+     "aucune autre place n’a été trouvée pour elle : ses deux bouts doivent être dans des murs ou des "
+     "cloisons d’équerre à elle, qui vont aussi loin qu’elle"},
     {"no small change of the floor's level mends it: a list of the seams tells how high the logs lie",
      "aucun petit changement du niveau du plancher n’y remédie : une liste des joints dit à quelle hauteur "
      "sont les pièces"},
@@ -140,8 +143,6 @@ constexpr Entry entries[] = {
      "les murs %1 et %2 ne se font pas face : les solives vont d’équerre entre deux murs parallèles"},
     {"walls %1 and %2 do, though between them the floor does not fit as it is stated",
      "les murs %1 et %2 se font face, mais le plancher n’y tient pas tel qu’il est indiqué"},
-    {"walls carry both its ends between %1 and %2 from wall %3, and no further: one stops short there",
-     "des murs portent ses deux bouts entre %1 et %2 du mur %3, pas plus loin : l’un d’eux s’y arrête"},
 };
 
 } // namespace

@@ -1,7 +1,6 @@
 #include "kernel/layout/floors/floor_plan.h"
 
 #include "kernel/geometry/tolerance.h"
-#include "kernel/layout/floors/beam_reach.h"
 #include "kernel/layout/floors/floor_bays.h"
 #include "kernel/layout/floors/hole.h"
 #include "kernel/layout/floors/joist_places.h"
@@ -185,7 +184,8 @@ class Planner {
 
     /// The wall that a timber along x of the floor ends in, at that side of the room.
     std::optional<WallFace> side_wall(double x, double y, int way) const {
-        return face_beside(house_, room_, x, y, way);
+        return first_face(house_, flat(room_.frame.to_world({x, y, 0})),
+                          static_cast<double>(way) * flat(room_.frame.x));
     }
 
     bool add_beams(const std::vector<double> &joists) {
@@ -220,8 +220,7 @@ class Planner {
         if (!left || !right)
             return refuse(
                 "beam",
-                said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")),
-                beam_reach(shell_, house_, room_, bays, b));
+                said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};

@@ -126,8 +126,9 @@ class FloorBuilder {
 
     void refuse(TimberIndex i, const std::string &key, Said what, std::optional<Said> advice = {}) {
         good_ = false;
+        const bool is_beam = plan_.timbers[i].use == TimberUse::beam; // it lies where it is stated itself
         made_.findings.push_back({Weight::error, "timber-misses-wall", place_of(i), std::move(what),
-                                  std::move(advice), subject("floor", floor_, key)});
+                                  std::move(advice), subject("floor", floor_, is_beam ? "beam" : key)});
     }
 
     void refuse_way(TimberIndex i, const std::string &log) {
