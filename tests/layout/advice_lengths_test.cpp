@@ -69,6 +69,27 @@ TEST_CASE("Advice on thin wood over an opening is a round length with which the 
         }
 }
 
+TEST_CASE("Thin wood at an opening is advised on while something else of the shell is refused") {
+    Shell shell = test::plain_shell(); // logs from 230 to 440
+    shell.openings = {test::window("A", 1500, 235, 700, 205)};
+    const auto advised = [&shell] {
+        const Findings findings = lay_out(shell).findings;
+        const auto found = std::ranges::find(findings, "thin-wood-at-opening", &Finding::code);
+        REQUIRE(found != findings.end());
+        return test::message(*found);
+    };
+    const std::string alone = advised();
+    CHECK_THAT(alone, ContainsSubstring("; lower its sill by 5 mm"));
+    Floor floor;
+    floor.name = "G", floor.from = "A", floor.to = "B"; // these two do not face each other
+    floor.level = Length::mm(560);
+    floor.joist = {Length::mm(100), Length::mm(180)};
+    floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
+    shell.floors = {floor};
+    REQUIRE(has_errors(lay_out(shell).findings));
+    CHECK(advised() == alone);
+}
+
 TEST_CASE("Whatever is advised of any shell, it is in lengths that its own units show") {
     int told = 0;
     CHECK(rc::check([&] {

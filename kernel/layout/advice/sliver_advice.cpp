@@ -39,7 +39,8 @@ Shell moved(const Shell &shell, std::size_t opening, bool over, const Move &move
 class Advisor {
   public:
     Advisor(const Shell &shell, const Layout &layout, const LayOut &try_out)
-        : shell_(shell), before_(warnings_in(layout.findings)), try_out_(try_out) {}
+        : shell_(shell), before_(warnings_in(layout.findings)), errors_(errors_in(layout.findings)),
+          try_out_(try_out) {}
 
     std::optional<Said> advice(const Finding &finding, double left) const {
         const auto opening = opening_of(finding);
@@ -76,7 +77,7 @@ class Advisor {
         const Findings after = try_out_(next).findings;
         const bool same = std::ranges::any_of(
             after, [&](const Finding &f) { return f.code == finding.code && opening_of(f) == opening; });
-        return !same && !has_errors(after) && warnings_in(after) < before_;
+        return !same && errors_in(after) <= errors_ && warnings_in(after) < before_;
     }
 
     static Said told(bool over, const Move &move) {
@@ -90,6 +91,7 @@ class Advisor {
 
     const Shell &shell_;
     std::ptrdiff_t before_;
+    std::ptrdiff_t errors_; ///< of others: they stay, whatever is done to this one
     const LayOut &try_out_;
 };
 
