@@ -88,7 +88,7 @@ Layout wide_window(double over_seam) {
     Shell shell = test::plain_shell();
     shell.walls = rectangle_plan(Length::mm(8000), Length::mm(5000));
     shell.rounds.count = 8;
-    shell.openings = {test::window("A", 2000, 460, 4000, 690 + over_seam)};
+    shell.openings = {test::window("A", 2000, 0, 4000, 1150 + over_seam)};
     return lay_out(shell);
 }
 
@@ -108,6 +108,62 @@ TEST_CASE("Where a thin header leaves no place for pegs that is said, and a high
     CHECK_FALSE(test::has(high.findings, "pegs-far-apart"));
     for (const Body &body : bodies_of(high))
         CHECK(body.bores_clear);
+}
+
+TEST_CASE("A sill too wide for pegs beside it is told where its window is stated") {
+    Shell shell = test::plain_shell();
+    shell.walls = rectangle_plan(Length::mm(8000), Length::mm(5000));
+    shell.rounds.count = 8;
+    shell.openings = {test::window("A", 2000, 460, 4000, 720)}; // takes nothing of the log up to 440
+    const Findings findings = lay_out(shell).findings;
+    const auto told = std::ranges::find(findings, "pegs-far-apart", &Finding::code);
+    REQUIRE(told != findings.end());
+    CHECK(told->weight == Weight::warning);
+    CHECK(told->subject == "opening[0].from_left");
+}
+
+namespace {
+
+/// Bores of pegs whose mouth lies in a window of wall A, in all logs.
+int open_bores(const Layout &layout, const Shell &shell) {
+    int open = 0;
+    for (const Opening &o : shell.openings)
+        for (const Piece &p : layout.pieces)
+            for (const Cut &cut : p.cuts) {
+                const Bore *bore = std::get_if<Bore>(&cut);
+                if (!bore || layout.walls[p.wall].name != o.wall) continue;
+                const double x = p.frame.origin.x + bore->x, half = bore->diameter / 2;
+                const double low = p.frame.origin.z + bore->z_from, high = p.frame.origin.z + bore->z_to;
+                const double sill = o.sill.mm(), head = (o.sill + o.height).mm();
+                const bool beside = x + half < o.from_left.mm() || x - half > (o.from_left + o.width).mm();
+                const double gap = shell.rounds.gap.mm() + 1e-6; // of the seams that its edges lie in
+                if (!beside && ((high <= sill + gap && high >= sill - gap) ||
+                                (low >= head - gap && low <= head + gap)))
+                    ++open;
+            }
+    return open;
+}
+
+} // namespace
+
+TEST_CASE("No peg's bore opens in the sill or the head of an opening that takes nothing of that log") {
+    // Logs of the walls that start full lie from 230 to 440, 460 to 670 and so on.
+    for (const double depth : {0.5, 1.0})
+        for (const double sill : {440.0, 450.0, 460.0})
+            for (const double head : {1130.0, 1140.0, 1150.0}) {
+                Shell shell = test::plain_shell();
+                shell.walls = rectangle_plan(Length::mm(8000), Length::mm(6000));
+                shell.rounds.count = 8;
+                shell.pegs.depth_below = depth;
+                shell.openings = {test::window("A", 2000, sill, 1500, head - sill),
+                                  test::window("A", 4200, sill, 1300, head - sill)};
+                const Layout layout = lay_out(shell);
+                CAPTURE(depth, sill, head);
+                INFO(test::words(layout.findings));
+                REQUIRE_FALSE(has_errors(layout.findings));
+                CHECK(open_bores(layout, shell) == 0);
+                CHECK_FALSE(layout.pegs.empty());
+            }
 }
 
 TEST_CASE("A draw takes nothing from the distances that bores keep in either log") {

@@ -3,6 +3,7 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/fastenings/peg_room.h"
 #include "kernel/layout/fastenings/peg_words.h"
 #include "kernel/layout/text.h"
 
@@ -14,9 +15,6 @@
 namespace roundlay {
 
 namespace {
-
-/// A peg's end keeps this much wood to what an opening takes of the log under it. Common practice, no source.
-constexpr double least_under_peg = 25;
 
 constexpr double far_away = std::numeric_limits<double>::max();
 
@@ -41,13 +39,20 @@ class WallPegs {
           wall_(plan.walls[wall]), courses_(courses), bored_(bored), made_(made) {}
 
     void lay_out() {
-        for (std::size_t k = 0; k + 1 < courses_.size(); ++k)
+        for (std::size_t k = 0; k + 1 < courses_.size(); ++k) {
+            over_ = course_in(k + 2);
+            under_ = k > 0 ? course_in(k - 1) : nullptr;
             for (const PieceSpan &upper : courses_[k + 1])
                 peg_down(upper, courses_[k], k % 2 == 1);
+        }
         note_few();
     }
 
   private:
+    const Course *course_in(std::size_t k) const {
+        return k < courses_.size() && !courses_[k].empty() ? &courses_[k].front().course : nullptr;
+    }
+
     void peg_down(const PieceSpan &upper, const CourseSpans &below, bool shifted) {
         for (const PieceSpan &lower : below) {
             if (std::min(upper.span.to, lower.span.to) - std::max(upper.span.from, lower.span.from) <=
@@ -112,10 +117,17 @@ class WallPegs {
         return free;
     }
 
+    static double underside(const Course &c, double x) { return c.low(x) + c.hollow; }
+    static double top(const Course &c, double x) { return c.high(x); }
+
     /// The bore runs down the whole upper piece and into the lower one, there where a draw moves it to.
     std::vector<Span> clear_of_ends(const PieceSpan &upper, const PieceSpan &lower) {
-        return common(within(upper, upper.taken_below, upper.taken_above),
-                      drawn_back(upper, within(lower, in_the_way_below(lower), lower.taken_above)));
+        std::vector<Span> above = within(upper, upper.taken_below, upper.taken_above);
+        std::vector<Span> below = within(lower, in_the_way_below(lower), lower.taken_above);
+        if (over_) above = clear_of_openings(shell_, wall_.name, *over_, underside, std::move(above));
+        if (under_ && rule_.depth_below >= 1) // its foot comes out underneath
+            below = clear_of_openings(shell_, wall_.name, *under_, top, std::move(below));
+        return common(above, drawn_back(upper, below));
     }
 
     std::vector<Span> clear_of_bores(const PieceSpan &upper, const PieceSpan &lower, std::vector<Span> free) {
@@ -141,28 +153,12 @@ class WallPegs {
     std::vector<Span> in_the_way_below(const PieceSpan &lower) {
         std::vector<Span> left;
         for (const Span &t : lower.taken_below)
-            if (!ends_over(lower, t)) left.push_back(t);
+            if (!pegs_end_over(rule_, piece(lower), lower, t, over_foundation(piece(lower))))
+                left.push_back(t);
         return left;
     }
 
-    bool ends_over(const PieceSpan &lower, const Span &taken) {
-        if (rule_.depth_below >= 1) return false;
-        const Piece &log = piece(lower);
-        for (const Cut &cut : log.cuts) {
-            const BoxCut *box = header_cut(cut);
-            if (!box || box->box.low.x + lower.origin < taken.from - tolerance::weld ||
-                box->box.high.x + lower.origin > taken.to + tolerance::weld)
-                continue;
-            const double foot = log.frame.origin.z - wall_.frame.origin.z + box->box.high.z;
-            const Course &course = lower.course;
-            for (const double x : {taken.from, taken.to})
-                if (course.high(x) - foot <
-                    rule_.depth_below * (course.high(x) - course.low(x)) + least_under_peg)
-                    return false;
-            return true;
-        }
-        return false;
-    }
+    double over_foundation(const Piece &log) const { return log.frame.origin.z - wall_.frame.origin.z; }
 
     void peg_joint(const PieceSpan &upper, const PieceSpan &lower, bool shifted) {
         const Joint joint = joint_of(upper, lower, shifted);
@@ -309,6 +305,12 @@ class WallPegs {
                     return subject("opening", i, "from_left");
             }
         }
+        for (std::size_t i = 0; over_ && i < shell_.openings.size(); ++i) { // that takes nothing of either
+            const Opening &o = shell_.openings[i];
+            if (o.wall == wall_.name && o.from_left.mm() < upper.span.to &&
+                (o.from_left + o.width).mm() > upper.span.from && cuts_through(o, *over_, underside))
+                return subject("opening", i, "from_left");
+        }
         return wall_subject() + "name";
     }
 
@@ -326,6 +328,7 @@ class WallPegs {
     const std::vector<CourseSpans> &courses_;
     BoresOfPieces &bored_;
     Found<Pegs> &made_;
+    const Course *over_ = nullptr, *under_ = nullptr; ///< the next ones over and under the joint's two
     std::vector<Index<Peg>> mine_;
     std::vector<Few> few_;
 };
