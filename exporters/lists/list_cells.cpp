@@ -2,7 +2,14 @@
 
 #include "kernel/layout/names_given.h"
 
+#include <cmath>
+
 namespace roundlay {
+
+double up_to(double mm, double step) {
+    constexpr double noise = 1e-6;
+    return std::ceil(mm / step - noise) * step;
+}
 
 Voice voice_of(const Shell &shell, const Layout &layout, Language language) {
     Voice voice({language, shell.units});
@@ -12,6 +19,13 @@ Voice voice_of(const Shell &shell, const Layout &layout, Language language) {
 
 std::string said(const CutList &list, double mm) {
     return list.voice.length(mm);
+}
+
+std::string said_up(const CutList &list, double mm) {
+    const LengthStyle style;
+    const double step =
+        list.units == UnitSystem::metric ? std::pow(10.0, -style.decimals) : mm_per_inch / style.denominator;
+    return said(list, up_to(mm, step));
 }
 
 Entry low_weight(const CutList &list, double in_unit) {

@@ -20,6 +20,12 @@ Voice voice_of(const Shell &shell, const Layout &layout, Language language);
 /// A length in the list's units.
 std::string said(const CutList &list, double mm);
 
+/// In steps that never make it less: what is less than the least is too small.
+double up_to(double mm, double step);
+
+/// A length rounded up to what is printed: what is less than the least is too small.
+std::string said_up(const CutList &list, double mm);
+
 /// Rounded down and up, in the unit that it comes in; empty where the list knows no weights.
 Entry low_weight(const CutList &list, double in_unit);
 Entry high_weight(const CutList &list, double in_unit);

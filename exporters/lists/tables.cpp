@@ -12,19 +12,6 @@ namespace {
 
 using Row = std::vector<Entry>;
 
-/// In steps that never make it less: what is less than the least is too small.
-double up_to(double mm, double step) {
-    constexpr double noise = 1e-6;
-    return std::ceil(mm / step - noise) * step;
-}
-
-std::string said_up(const CutList &list, double mm) {
-    const LengthStyle style;
-    const double step =
-        list.units == UnitSystem::metric ? std::pow(10.0, -style.decimals) : mm_per_inch / style.denominator;
-    return said(list, up_to(mm, step));
-}
-
 std::string joined(const std::vector<std::string> &parts) {
     std::string text;
     for (const std::string &part : parts)

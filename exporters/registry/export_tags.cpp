@@ -1,4 +1,5 @@
 #include "exporters/registry/paper.h"
+#include "exporters/sheets/raising/raising.h"
 #include "exporters/sheets/tag/tags.h"
 
 namespace roundlay {
@@ -9,7 +10,11 @@ std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &fol
         {"packing-list.pdf",
          said("logs in the reverse order of the raise, with weights"),
          "tags",
-         {sheets::packing_subject()}}};
+         {sheets::packing_subject()}},
+        {"raising.pdf",
+         said("taking down and raising, piece by piece, to be ticked off"),
+         "tags",
+         {sheets::taking_down_subject(), sheets::raising_subject()}}};
     for (const PaperFile &file : files)
         if (auto failure = add_pdf(job, folder, file, progress)) return failure;
     return {};

@@ -222,6 +222,34 @@ bool lies_beyond_a_face(const Cell &cell, const Cell &of) {
 
 } // namespace
 
+std::vector<Plane> upright_hull(const Cell &cell) {
+    std::vector<Vec2> points;
+    for (const CellFace &face : cell.faces)
+        for (const Vec3 &p : face.ring)
+            points.push_back({p.x, p.y});
+    std::sort(points.begin(), points.end(),
+              [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
+    std::vector<Vec2> hull;
+    for (int pass = 0; pass < 2; ++pass) { // lower chain, then upper chain
+        const std::size_t start = hull.size();
+        for (const Vec2 &p : points) {
+            while (hull.size() >= start + 2 &&
+                   cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= tolerance::weld)
+                hull.pop_back();
+            hull.push_back(p);
+        }
+        hull.pop_back();
+        std::reverse(points.begin(), points.end());
+    }
+    std::vector<Plane> planes;
+    for (std::size_t i = 0; i < hull.size(); ++i) {
+        const Vec2 a = hull[i], d = hull[(i + 1) % hull.size()] - a;
+        const Vec3 n = (1 / length(d)) * Vec3{d.y, -d.x, 0};
+        planes.push_back({n, n.x * a.x + n.y * a.y});
+    }
+    return planes;
+}
+
 double common_volume(const Cell &a, const Cell &b) {
     if (apart(bounds(a), bounds(b)) || lies_beyond_a_face(a, b) || lies_beyond_a_face(b, a)) return 0;
     Cell common = a;

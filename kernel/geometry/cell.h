@@ -40,6 +40,9 @@ Vec3 centroid(const Cell &cell);
 Box3 bounds(const Cell &cell);
 Cell moved(const Cell &cell, const Frame &frame); ///< from the frame's own coordinates to the world
 
+/// The outline of a convex cell seen from above, as upright planes: its wall all the way up and down.
+std::vector<Plane> upright_hull(const Cell &cell);
+
 /// Volume that two convex cells share, mm3.
 double common_volume(const Cell &a, const Cell &b);
 

@@ -39,10 +39,9 @@ std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &
         if (!piece) continue;
         const double share = log.length.value->mm() / piece->blank.length;
         if (share >= likely_least && share <= likely_most) continue;
-        doubts.emplace_back(log.tag,
-                            "length \"" + log.length.written + "\" is " +
-                                (share < 1 ? "much less" : "much more") +
-                                " than the log of the plan in its place has: was the tape read right?");
+        doubts.emplace_back(
+            log.tag, "length \"" + log.length.written + "\" is " + (share < 1 ? "much less" : "much more") +
+                         " than the log of the plan in its place has: was the tape read right?");
     }
     return doubts;
 }

@@ -1,4 +1,5 @@
 #include "exporters/lists/bore_table.h"
+#include "exporters/lists/down_table.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
@@ -27,10 +28,15 @@ struct Listed {
     const CutList &list;
     const Shell &shell;
     const Layout &layout;
+    const Bodies &bodies;
     Language language = Language::english;
 
     Voice voice() const { return Voice({language, shell.units}); }
 };
+
+std::vector<DownStep> down_steps(const Listed &l) {
+    return taking_down(l.layout, stock_of_pieces(l.shell, l.layout, volumes_of(l.bodies)), l.bodies);
+}
 
 struct NamedTable {
     const char *name;
@@ -46,6 +52,8 @@ constexpr NamedTable tables[] = {
     {"bores", [](const Listed &l) { return bore_table(l.shell, l.layout, l.language); }},
     {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout, l.language); }},
     {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout, l.language); }},
+    {"taking-down", [](const Listed &l) { return down_table(l.list, l.layout, down_steps(l)); }},
+    {"raising", [](const Listed &l) { return raising_table(l.list, l.layout, down_steps(l)); }},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
 Table chosen(const Listed &listed, const std::string &what) {
@@ -116,7 +124,8 @@ Table without_paragraphs(Table table, const std::string &what) {
 }
 
 std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
-    const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order";
+    const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order" ||
+                         what == "taking-down" || what == "raising";
     const Voice voice = listed.voice();
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
@@ -129,6 +138,12 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
             "\n" + wrapped(voice.say(
                        "Heights are over the foundation. A sill or a head of an opening anywhere between one "
                        "log's top and the under face of the log over it leaves no sliver of wood."));
+    if (what == "taking-down" || what == "raising")
+        text +=
+            "\n" + wrapped(voice.say(
+                       "The order is geometry alone: what lies free to rise. Whether a wall, a corner or a "
+                       "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
+                       "professional and whoever is on the site."));
     if (what == "openings") text += settling_words(listed);
     return text;
 }
@@ -137,12 +152,12 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
-    (void)chosen({{}, {}, {}}, options.what); // a wrong name is told before a long document is read
+    (void)chosen({{}, {}, {}, {}}, options.what); // a wrong name is told before a long document is read
     auto loaded = load(console, options.file, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
-    const Listed listed{list, job.shell, job.layout, console.language};
+    const Listed listed{list, job.shell, job.layout, job.bodies, console.language};
     const Table table = chosen(listed, options.what);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
@@ -158,10 +173,10 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
     app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
-    app.add_option(
-           "WHAT", options->what,
-           "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors or seams "
-           "(heights at which a sill or head leaves no sliver)")
+    app.add_option("WHAT", options->what,
+                   "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors, "
+                   "taking-down, raising or seams "
+                   "(heights at which a sill or head leaves no sliver)")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")

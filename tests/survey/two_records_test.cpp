@@ -112,7 +112,8 @@ TEST_CASE("What is only to be looked at takes nothing away") {
     CHECK(rows("row,tag\r\n").problems.size() == 1); // no row at all
 }
 
-TEST_CASE("A length that the log of the plan cannot have is asked about, and a log nobody measured is known as such") {
+TEST_CASE("A length that the log of the plan cannot have is asked about, and a log nobody measured is known "
+          "as such") {
     const Shell shell = plain_shell(); // walls of 5 m and 4 m
     const SurveyRead read = read_survey("row,tag,wall,round,length\r\nlog,a,A,1,5 m\r\nlog,b,A,2,0.5 m\r\n"
                                         "log,c,B,1,14 m\r\nlog,d,Z,1,14 m\r\nlog,e,A,3,\r\n",

@@ -8,6 +8,7 @@
 #include "exporters/sheets/plan/floor_plan.h"
 #include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/pole/story_pole.h"
+#include "exporters/sheets/raising/raising.h"
 #include "exporters/sheets/tag/tags.h"
 
 namespace roundlay::sheets {
@@ -50,8 +51,8 @@ SheetSet whole_set(const Layout &layout) {
     SheetSet set = drawing_set(layout);
     for (Subject &subject : cut_sheet_set(layout))
         set.push_back(std::move(subject));
-    for (Subject &subject :
-         SheetSet{packing_subject(), tag_subject(), template_subject(), full_size_pole_subject()})
+    for (Subject &subject : SheetSet{taking_down_subject(), packing_subject(), raising_subject(),
+                                     tag_subject(), template_subject(), full_size_pole_subject()})
         set.push_back(std::move(subject));
     return set;
 }

@@ -19,6 +19,7 @@ std::span<const Entry> french_of_openings();
 std::span<const Entry> french_of_paper();
 std::span<const Entry> french_of_plan();
 std::span<const Entry> french_of_program();
+std::span<const Entry> french_of_raising();
 std::span<const Entry> french_of_record();
 std::span<const Entry> french_of_review();
 std::span<const Entry> french_of_rounds();

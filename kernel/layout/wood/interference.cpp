@@ -1,6 +1,7 @@
 #include "kernel/layout/wood/interference.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/wood/placed.h"
 
 #include <algorithm>
 #include <limits>
@@ -8,12 +9,6 @@
 #include <unordered_map>
 
 namespace roundlay {
-
-struct PlacedPiece {
-    std::vector<Cell> cells; ///< world
-    std::vector<Box3> boxes;
-    Box3 box;
-};
 
 using PlacedPtr = std::shared_ptr<const PlacedPiece>;
 
@@ -27,28 +22,6 @@ KnownMeetings::KnownMeetings() : memory_(std::make_unique<Memory>()) {}
 KnownMeetings::~KnownMeetings() = default;
 
 namespace {
-
-/// Of a piece of which no wood is left: a box that meets none.
-Box3 joined(const std::vector<Box3> &boxes) {
-    constexpr double big = std::numeric_limits<double>::max();
-    Box3 all{{big, big, big}, {-big, -big, -big}};
-    for (const Box3 &b : boxes) {
-        all.low = {std::min(all.low.x, b.low.x), std::min(all.low.y, b.low.y), std::min(all.low.z, b.low.z)};
-        all.high = {std::max(all.high.x, b.high.x), std::max(all.high.y, b.high.y),
-                    std::max(all.high.z, b.high.z)};
-    }
-    return all;
-}
-
-PlacedPtr placed(const Body &body, const Frame &frame) {
-    auto p = std::make_shared<PlacedPiece>();
-    for (const Cell &cell : body.cells) {
-        p->cells.push_back(moved(cell, frame));
-        p->boxes.push_back(bounds(p->cells.back()));
-    }
-    p->box = joined(p->boxes);
-    return p;
-}
 
 /// What was remembered under a key, else worked out; kept for the next time where it is asked for this time.
 template <typename Value> class Recalled {
@@ -93,14 +66,11 @@ Standing standing(const Layout &layout, const Bodies &bodies, KnownMeetings *kno
     Recalled<PlacedPtr> recalled(known ? &known->memory().placed : nullptr);
     for (const Piece &piece : layout.pieces) {
         s.keys.push_back(known ? place_key(known->wood.at(piece.model), piece.frame) : std::string());
-        s.all.push_back(recalled(s.keys.back(), [&] { return placed(bodies[piece.model], piece.frame); }));
+        s.all.push_back(recalled(s.keys.back(), [&] {
+            return std::make_shared<PlacedPiece>(placed(bodies[piece.model], piece.frame));
+        }));
     }
     return s;
-}
-
-bool boxes_meet(const Box3 &a, const Box3 &b) {
-    return a.high.x > b.low.x && b.high.x > a.low.x && a.high.y > b.low.y && b.high.y > a.low.y &&
-           a.high.z > b.low.z && b.high.z > a.low.z;
 }
 
 double shared(const PlacedPiece &a, const PlacedPiece &b) {
@@ -123,35 +93,6 @@ template <typename Visit> void each_near_pair(const Standing &pieces, Visit visi
         for (std::size_t j = i + 1; j < order.size() && box(order[j]).low.x < box(order[i]).high.x; ++j)
             if (boxes_meet(box(order[i]), box(order[j])))
                 visit(std::min(order[i], order[j]), std::max(order[i], order[j]));
-}
-
-/// The outline of a convex cell seen from above, as upright planes: its wall all the way up.
-std::vector<Plane> upright_hull(const Cell &cell) {
-    std::vector<Vec2> points;
-    for (const CellFace &face : cell.faces)
-        for (const Vec3 &p : face.ring)
-            points.push_back({p.x, p.y});
-    std::sort(points.begin(), points.end(),
-              [](Vec2 a, Vec2 b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
-    std::vector<Vec2> hull;
-    for (int pass = 0; pass < 2; ++pass) { // lower chain, then upper chain
-        const std::size_t start = hull.size();
-        for (const Vec2 &p : points) {
-            while (hull.size() >= start + 2 &&
-                   cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= tolerance::weld)
-                hull.pop_back();
-            hull.push_back(p);
-        }
-        hull.pop_back();
-        std::reverse(points.begin(), points.end());
-    }
-    std::vector<Plane> planes;
-    for (std::size_t i = 0; i < hull.size(); ++i) {
-        const Vec2 a = hull[i], d = hull[(i + 1) % hull.size()] - a;
-        const Vec3 n = (1 / length(d)) * Vec3{d.y, -d.x, 0};
-        planes.push_back({n, n.x * a.x + n.y * a.y});
-    }
-    return planes;
 }
 
 /// Wood that is taken away piece by piece, with the boxes of its cells.

@@ -1,0 +1,145 @@
+#include "exporters/sheets/raising/raising.h"
+
+#include "exporters/sheets/drawing/columns.h"
+#include "exporters/sheets/drawing/table.h"
+#include "exporters/sheets/frame/tables.h"
+#include "exporters/sheets/set/scales.h"
+#include "kernel/stock/taking_down.h"
+
+#include <cmath>
+#include <ranges>
+
+namespace roundlay::sheets {
+namespace {
+
+std::vector<DownStep> steps_of(const Draft &draft) {
+    const auto stock = stock_of_pieces(draft.shell, draft.layout, volumes_of(draft.bodies));
+    return taking_down(draft.layout, stock, draft.bodies);
+}
+
+const Piece &piece_of(const Draft &draft, const DownStep &step) {
+    return draft.layout.pieces[step.piece];
+}
+
+std::optional<WeightNote> weight_of(const Draft &draft, const Piece &piece) {
+    if (!draft.options.weight) return std::nullopt;
+    return draft.options.weight(piece, draft.bodies[piece.model]);
+}
+
+/// "from" and "to", where weights are wanted.
+void add_weights(const Draft &draft, const Words &words, const Piece &piece, std::vector<std::string> &row) {
+    if (!draft.options.weight) return;
+    const auto weight = weight_of(draft, piece);
+    row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
+    row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
+}
+
+void add_weight_columns(const Draft &draft, const Words &words, std::vector<Column> &columns) {
+    if (!draft.options.weight) return;
+    columns.push_back(flush_right(words.say("Weight from"), 20));
+    columns.push_back(flush_right(words.say("to"), 20));
+}
+
+std::string joined(const std::vector<std::string> &parts) {
+    std::string text;
+    for (const std::string &part : parts)
+        text += (text.empty() ? "" : ", ") + part;
+    return text;
+}
+
+/// Never less than it is.
+std::string length_up(const Words &words, double mm) {
+    constexpr double noise = 1e-6;
+    const double step = words.system() == UnitSystem::metric ? 1 : mm_per_inch / 16;
+    return words.length(std::ceil(mm / step - noise) * step);
+}
+
+std::string loose_tags(const Draft &draft, const DownStep &step) {
+    std::vector<std::string> tags;
+    for (const Index<Piece> piece : step.loose)
+        tags.push_back(draft.layout.pieces[piece].tag);
+    return joined(tags);
+}
+
+/// Read before the rows: what the order is, and what weights rest on.
+Table cautions(const Draft &draft, const Words &words) {
+    Table table = table_called(words, words.say("Before you begin"));
+    table.columns = {flush_left("", 40), flush_left("", 120)};
+    table.rows = {
+        {words.say("Order"),
+         words.say("Geometry alone: what lies free to rise. Whether a wall, a corner or a roof stands "
+                   "meanwhile, what is braced, and with what is lifted, is for a licensed "
+                   "professional and whoever is on the site.")}};
+    const auto said =
+        draft.layout.pieces.empty() ? std::nullopt : weight_of(draft, draft.layout.pieces.front());
+    if (!said) return table;
+    if (!said->basis.empty()) table.rows.push_back({words.say("Basis"), said->basis});
+    if (!said->caution.empty()) table.rows.push_back({words.say("Caution"), said->caution});
+    return table;
+}
+
+Titled titled(const Draft &draft, const Words &words, const Table &table, const std::string &title,
+              const std::string &number, const std::string &subtitle, const std::string &name) {
+    const PaperSize size = draft.size();
+    std::vector<Page> pages{empty_page(size)};
+    put_on(pages, size, cautions(draft, words));
+    put_on(pages, size, table);
+    return {std::move(pages),
+            {title, subtitle, title, number, said_scale(nullptr, words), false, words.unit_note()},
+            {title, name, ""}};
+}
+
+Titled taking_down_sheet(const Draft &draft) {
+    const Words words = draft.words();
+    Table table =
+        table_called(words, words.say("Take down in this order: the last that was raised comes first"));
+    table.columns = {flush_right(words.say("No."), 12), flush_left(words.say("Tag"), 34),
+                     flush_right(words.say("Pegs"), 12), flush_right(words.say("Free after"), 22)};
+    add_weight_columns(draft, words, table.columns);
+    table.columns.push_back(flush_left(words.say("Then held by its pegs alone"), 44));
+    table.columns.push_back(flush_left(words.say("Down"), 14));
+    for (const DownStep &step : steps_of(draft)) {
+        const Piece &piece = piece_of(draft, step);
+        std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece.tag,
+                                     std::to_string(step.pegs.size()), length_up(words, step.rise)};
+        add_weights(draft, words, piece, row);
+        row.push_back(loose_tags(draft, step));
+        row.emplace_back();
+        table.rows.push_back(std::move(row));
+    }
+    return titled(draft, words, table, words.say("Taking down"), "L-2",
+                  words.say("%1 pieces, the last raised first", draft.layout.pieces.size()), "taking-down");
+}
+
+Titled raising_sheet(const Draft &draft) {
+    const Words words = draft.words();
+    Table table = table_called(words, words.say("Raise in this order, and tick off"));
+    table.columns = {flush_right(words.say("Raise"), 14), flush_left(words.say("Tag"), 34),
+                     flush_left(words.say("Laid on"), 50), flush_right(words.say("Pegs"), 12)};
+    add_weight_columns(draft, words, table.columns);
+    table.columns.push_back(flush_left(words.say("Up"), 14));
+    table.columns.push_back(flush_left(words.say("Pegged"), 16));
+    const auto steps = steps_of(draft);
+    for (const DownStep &step : steps | std::views::reverse) {
+        const Piece &piece = piece_of(draft, step);
+        std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
+                                     std::to_string(step.pegs.size())};
+        add_weights(draft, words, piece, row);
+        row.resize(table.columns.size());
+        table.rows.push_back(std::move(row));
+    }
+    return titled(draft, words, table, words.say("Raising"), "L-3",
+                  words.say("%1 pieces, one on the other", draft.layout.pieces.size()), "raising");
+}
+
+} // namespace
+
+Subject taking_down_subject() {
+    return {"taking down", [](const Draft &draft) { return std::vector{taking_down_sheet(draft)}; }};
+}
+
+Subject raising_subject() {
+    return {"raising", [](const Draft &draft) { return std::vector{raising_sheet(draft)}; }};
+}
+
+} // namespace roundlay::sheets
