@@ -84,6 +84,7 @@ class LostWorkTest : public QObject {
     void who_stays_with_the_old_shell_gets_the_form_of_the_new_one_back();
     void loading_what_is_on_the_disk_is_an_edit_like_any_other();
     void a_file_that_is_gone_is_saved_again();
+    void what_is_only_here_is_asked_about();
     void left_work_is_offered_when_its_very_file_is_opened();
     void left_work_that_reached_the_disk_is_not_offered();
     void a_file_changed_since_the_crash_is_told_of();
@@ -207,6 +208,37 @@ void LostWorkTest::loading_what_is_on_the_disk_is_an_edit_like_any_other() {
     window.desk().history().undo();
     QCOMPARE(window.desk().document().text(), first);
     window.close_document();
+}
+
+/// Without an edit: who leaves then would lose all of it.
+void LostWorkTest::what_is_only_here_is_asked_about() {
+    for (const char *bytes : {"\xff\xfe garbage", "[shell\nthis is no TOML\n", ""}) {
+        init();
+        const QString path = copy_of("one-room");
+        const std::string good = text_of(path);
+        MainWindow window(kept_);
+        QVERIFY(window.open(path));
+        QVERIFY(settled(window));
+        QVERIFY(!window.desk().unsaved());
+        QFile file(path);
+        if (*bytes == 0) {
+            QVERIFY(file.remove());
+        } else {
+            QVERIFY(file.open(QIODevice::WriteOnly));
+            file.write(bytes);
+            file.close();
+        }
+        QTRY_VERIFY(window.desk().unsaved());
+        const Answer answer(QMessageBox::RejectRole);
+        window.action("close")->trigger();
+        QCOMPARE(answer.asked(), 1);
+        QCOMPARE(window.desk().document().text(), good);
+        window.desk().keep_mine(); // over what is there now
+        window.action("save")->trigger();
+        QCOMPARE(text_of(path), good);
+        QVERIFY(!window.desk().unsaved());
+        window.close_document();
+    }
 }
 
 void LostWorkTest::a_file_that_is_gone_is_saved_again() {

@@ -102,8 +102,22 @@ Desk::Desk(QObject *parent)
     connect(&watcher_, &QFileSystemWatcher::fileChanged, &looking_, qOverload<>(&QTimer::start));
     connect(&looking_, &QTimer::timeout, this, [this] {
         watch();
-        if (changed_on_disk()) emit disk_changed();
+        look_at_disk();
     });
+}
+
+/// Where the file is gone, or is no document any more while this one is, what is here is all there is of it.
+void Desk::look_at_disk() {
+    const bool changed = changed_on_disk(), was_only_here = only_here_;
+    only_here_ = changed && holds_less_on_disk();
+    if (only_here_ != was_only_here) emit file_changed();
+    if (changed) emit disk_changed();
+}
+
+bool Desk::holds_less_on_disk() const {
+    const auto there = text_document(path_);
+    const auto *document = std::get_if<Document>(&there);
+    return !document || (!document->read().shell && document_.read().shell);
 }
 
 /// The history tells of its end, when nobody is left to hear it.
@@ -136,7 +150,7 @@ std::optional<QString> Desk::reload() {
     if (before_drag_) cancel();
     on_disk_ = std::get<Document>(opened).text();
     replace_text(tr("Load from the disk"), *on_disk_);
-    loose_ = false;
+    loose_ = only_here_ = false;
     history_.setClean();
     watch();
     emit file_changed();
@@ -148,7 +162,7 @@ std::optional<QString> Desk::save_to(const QString &path) {
     on_disk_ = document_.text();
     path_ = path;
     document_ = Document(document_.text(), path.toStdString());
-    loose_ = false;
+    loose_ = only_here_ = false;
     history_.setClean();
     watch();
     emit file_changed();
@@ -168,7 +182,7 @@ QString Desk::title() const {
 }
 
 bool Desk::unsaved() const {
-    return open_ && (loose_ || !history_.isClean());
+    return open_ && (loose_ || only_here_ || !history_.isClean());
 }
 
 bool Desk::changed_on_disk() const {
@@ -290,6 +304,7 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
     searched_.reset(); // what is under way is of nobody any more
     told_of_search_.stop();
     loose_ = loose;
+    only_here_ = false;
     standing_.reset();
     auto nothing = std::make_shared<State>(); // nor does anything follow from what lay here before
     nothing->revision = revision_;

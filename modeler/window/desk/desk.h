@@ -105,6 +105,8 @@ class Desk : public QObject {
     void take(StatePtr state);
     void take_bores(StatePtr state);
     void watch();
+    void look_at_disk();
+    bool holds_less_on_disk() const;
     using Made = std::variant<Document, QString>; ///< or why not
     Made edited(const Document &from, const ShellEdit &change);
     static QString unreadable();
@@ -117,7 +119,8 @@ class Desk : public QObject {
     QString path_, title_;
     Document document_;
     std::optional<std::string> on_disk_;
-    bool loose_ = false; ///< what is here is nowhere on the disk, whatever the history says
+    bool loose_ = false;     ///< what is here is nowhere on the disk, whatever the history says
+    bool only_here_ = false; ///< its file is gone or is no document any more
     QUndoStack history_;
     std::optional<Document> before_drag_;
     quint64 revision_ = 0;
