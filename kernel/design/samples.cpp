@@ -61,6 +61,14 @@ Length in_round_figures(const Shell &shell, Length length) {
 
 constexpr double places[] = {1.0 / 2, 1.0 / 3, 2.0 / 3, 1.0 / 4, 3.0 / 4, 1.0 / 6, 5.0 / 6};
 
+/// In the seam that ends at that height: one that a person would state where there is one, else its edges.
+std::vector<Length> heights_in_seam(const Shell &shell, Length end) {
+    const double step = fine_step(shell.units);
+    const Length rounded = Length::mm(std::floor(end.mm() / step + 1e-6) * step);
+    if (rounded >= end - shell.rounds.gap) return {rounded};
+    return {end, end - shell.rounds.gap};
+}
+
 /// Tops of rounds of full logs, and of half ones, under what a person walks through upright; the highest
 /// first.
 std::vector<Length> seam_heights(const Shell &shell, Length most) {
@@ -68,7 +76,7 @@ std::vector<Length> seam_heights(const Shell &shell, Length most) {
     std::vector<Length> heights;
     const Length half = Length::mm(layout.height / layout.rounds / 2);
     for (int i = 1; i <= 2 * layout.rounds; ++i)
-        for (const Length height : {half * i, half * i - shell.rounds.gap})
+        for (const Length height : heights_in_seam(shell, half * i))
             if (height > Length() && height <= most) heights.push_back(tidied(height));
     std::sort(heights.begin(), heights.end(), std::greater<>());
     return heights;

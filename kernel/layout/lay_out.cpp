@@ -21,6 +21,10 @@ struct Told {
     std::size_t slivers = 0, floors = 0;
 };
 
+bool is_note(const Finding &f) {
+    return f.weight == Weight::note;
+}
+
 /// What all stages have to say, in their order.
 Told tell(const Shell &shell, Stages &s, Layout &layout) {
     const auto append = [&](Findings &findings) {
@@ -28,6 +32,9 @@ Told tell(const Shell &shell, Stages &s, Layout &layout) {
         std::ranges::move(findings, std::back_inserter(layout.findings));
         return first;
     };
+    Findings notes; // of logs at corners: many alike, behind what there is to do, and only where logs stand
+    std::ranges::copy_if(s.corners.findings, std::back_inserter(notes), is_note);
+    std::erase_if(s.corners.findings, is_note);
     Told told;
     append(s.plan.findings), append(s.courses.findings), append(s.foundation.findings);
     append(s.corners.findings), append(s.openings.findings), append(s.logs_on_steps);
@@ -37,6 +44,7 @@ Told tell(const Shell &shell, Stages &s, Layout &layout) {
     append(s.bores.findings), append(s.pegs.findings);
     for (auto &found : {check_level_top(shell, layout), note_pitch_left_out(shell, layout)})
         if (found) layout.findings.push_back(*found);
+    if (!has_errors(layout.findings)) append(notes);
     return told;
 }
 

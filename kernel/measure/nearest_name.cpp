@@ -43,7 +43,8 @@ std::optional<std::string> nearest_name(std::string_view typed, const std::vecto
     for (const std::string &name : known) {
         const int changes = changes_between(lower(typed), lower(name));
         const int allowed = std::max(1, static_cast<int>(std::max(name.size(), typed.size()) / 3));
-        if (changes > allowed || (best && changes >= fewest)) continue;
+        const bool alike = changes < static_cast<int>(std::max(name.size(), typed.size())); // in one letter
+        if (changes > allowed || !alike || (best && changes >= fewest)) continue;
         best = name;
         fewest = changes;
     }

@@ -1,10 +1,13 @@
 // Shells to begin with: every shape with every notch can be built without a warning, and what cannot be is
 // none.
 #include "kernel/design/new_shell.h"
+#include "kernel/design/samples.h"
 #include "kernel/layout/advice/trial.h"
 #include "kernel/layout/lay_out.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+
+#include <cmath>
 
 using namespace roundlay;
 
@@ -21,6 +24,22 @@ TEST_CASE("what is usual can be built, of every shape and notch, in either syste
                 CHECK(errors_in(layout.findings) == 0);
                 CHECK(!layout.pieces.empty());
             }
+}
+
+TEST_CASE("a door that is offered beside a new shell has figures that a person would state") {
+    Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric, NotchKind::half_dovetail));
+    shell.rounds.count = 11, shell.rounds.height = Length::mm(2600), shell.rounds.pitch.reset();
+    shell.rounds.gap = Length::mm(15);
+    INFO(test::words(lay_out(shell).findings));
+    bool offered = false;
+    for (const Sample &sample : samples_for(shell)) {
+        if (sample.kind != SampleKind::door) continue;
+        offered = true;
+        const double height = sample.shell.openings.back().height.mm();
+        CAPTURE(height);
+        CHECK(std::abs(std::remainder(height, 5)) < 1e-9); // a seam of 15 mm holds such figures
+    }
+    CHECK(offered);
 }
 
 TEST_CASE("a part is a share of the whole in whole millimetres or sixteenths of an inch") {

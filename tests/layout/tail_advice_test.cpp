@@ -7,6 +7,8 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
+
 using namespace roundlay;
 
 namespace {
@@ -60,6 +62,41 @@ TEST_CASE("So does the one for saddles that leave too little") {
         offers += tried(shell);
     }));
     CHECK(offers > 5);
+}
+
+TEST_CASE("No pitch is offered for a saddle that the thinnest logs do not reach") {
+    Shell shell = test::round_shell(); // 240 mm thick, a pitch of 210
+    OwnLog thick, thin_one;
+    thick.wall = "A", thick.round = 3;
+    thick.sizes.diameter = Length::mm(240);
+    thin_one.wall = "B", thin_one.round = 3;
+    thin_one.sizes.diameter = Length::mm(212);
+    shell.notch.least_tail = Length::mm(110);
+    shell.own_logs = {thick, thin_one};
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    REQUIRE(test::has(layout.findings, thin));
+    CHECK(offered(layout.findings) <= 212);
+}
+
+TEST_CASE("A half log whose tail would be too thin is told of where it goes without one") {
+    // A's first half log lies under a tail's seam: what is left of it is told against the least that is
+    // asked.
+    Shell shell = test::plain_shell();
+    shell.notch.least_tail = Length::mm(90);
+    const Layout layout = lay_out(shell);
+    INFO(test::words(layout.findings));
+    const auto told = std::ranges::find(layout.findings, "half-log-without-tail", &Finding::code);
+    REQUIRE(told != layout.findings.end());
+    CHECK(told->weight == Weight::note);
+    CHECK(told->subject == "notch.least_tail");
+    CHECK_THAT(test::message(*told), ContainsSubstring("under the least of 90 mm"));
+    const auto butts = std::ranges::any_of(layout.pieces, [](const Piece &p) {
+        return p.datum.kind == EndKind::butt || p.far.kind == EndKind::butt;
+    });
+    CHECK(butts);
+    shell.notch.least_tail = Length::mm(5);
+    CHECK_FALSE(test::has(lay_out(shell).findings, "half-log-without-tail"));
 }
 
 TEST_CASE(

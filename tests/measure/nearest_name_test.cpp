@@ -20,6 +20,8 @@ TEST_CASE("the nearest name is offered only where it is near") {
     CHECK(nearest_name("CHECK", commands) == "check");
     CHECK(nearest_name("pictures", commands) == "picture");
     CHECK_FALSE(nearest_name("zebra", commands));
+    CHECK_FALSE(nearest_name("H", {"rectangle", "L", "T"})); // no letter of it is theirs
+    CHECK(nearest_name("l", {"rectangle", "L", "T"}) == "L");
     CHECK_FALSE(nearest_name("", commands));
     CHECK_FALSE(nearest_name(std::string(100'000, 'x'), commands));
     CHECK_FALSE(nearest_name("x", {}));

@@ -32,6 +32,10 @@ constexpr Entry entries[] = {
      "un bois épais de %1 ne laisse qu’un plat de %2 sur une pièce haute de %3"},
     {"a stick %1 thick leaves no flat on a log %2 high",
      "un bois épais de %1 ne laisse aucun plat sur une pièce haute de %2"},
+    {"a thicker log there, or a thinner one under it, leaves more; no pitch does that its thinnest logs "
+     "reach",
+     "une pièce plus grosse là, ou une plus mince dessous, en laisse plus ; aucun pas ne le fait que ses "
+     "pièces les plus minces atteignent"},
     {"between 1 and %1 can be laid", "on en pose de 1 à %1"},
     {"floors are let into hewn logs only, not into logs scoped over one another",
      "les planchers n’entrent que dans des pièces équarries, non dans des pièces creusées l’une sur l’autre"},
@@ -39,8 +43,8 @@ constexpr Entry entries[] = {
      "en montant l’angle %1, deux pièces du mur %2 se suivent au rang %3"},
     {"leave out from_outside", "ôtez from_outside"},
     {"leave out log_height", "ôtez log_height"},
-    {"leave out the gap, or state it as the scribe of the notch",
-     "ôtez le jeu, ou indiquez-le comme tracé de l’entaille"},
+    {"leave out the gap, or state it as scribe in the table [notch]",
+     "ôtez le jeu, ou indiquez-le par scribe dans la table [notch]"},
     {"leave them out", "ôtez-les"},
     {"logs %1 high do not fit in a pitch of %2", "des pièces hautes de %1 n’entrent pas dans un pas de %2"},
     {"logs scoped over one another are even cylinders whose spacing is the pitch alone",
@@ -99,6 +103,10 @@ constexpr Entry entries[] = {
     {"the top is to be level but ends %1 out of it: wall %2 reaches %3, wall %4 only %5 at its lower end",
      "le haut doit être de niveau mais s’en écarte de %1 : le mur %2 atteint %3, le mur %4 seulement %5 à "
      "son bout le plus bas"},
+    {"what would be left of the half log in its tail is %1 thick, under the least of %2: it stands between "
+     "the walls, without a tail",
+     "ce qui resterait de la demi-pièce dans sa queue a %1 d’épaisseur, sous le moins de %2 : elle est entre "
+     "les murs, sans queue"},
     {"what would be left of the half log in the notch is %1 thick, under the least of %2: it stands in two "
      "pieces, one to either side of wall %3",
      "ce qui resterait de la demi-pièce dans l’entaille a %1 d’épaisseur, sous le moins de %2 : elle est en "

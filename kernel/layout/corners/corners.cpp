@@ -198,7 +198,7 @@ class Corner {
         for (std::size_t k = 0; k < layers_.size(); ++k) {
             const Layer &l = layers_[k];
             if (!is_part(l) || thinnest(l) >= rule_.least_tail.mm()) continue;
-            if (runs_on(l)) note_parted(l, thinnest(l));
+            runs_on(l) ? note_parted(l, thinnest(l)) : note_without_tail(l, thinnest(l));
             notch(l) = {};
             notch(l).butts = true;
             if (k > 0) {
@@ -229,6 +229,31 @@ class Corner {
                {});
     }
 
+    /// Not of one that the crossing logs leave nothing of: it could have none.
+    void note_without_tail(const Layer &l, double thick) {
+        if (thick < no_wood) return;
+        say_of(Weight::note, "half-log-without-tail", l,
+               said("what would be left of the half log in its tail is %1 thick, under the least of %2: it "
+                    "stands between the walls, without a tail",
+                    in_mm(std::max(thick, 0.0)), in_mm(rule_.least_tail.mm())),
+               {}, "notch.least_tail");
+    }
+
+    /// Of all walls: a pitch above it leaves them floating.
+    double thinnest_stick() const {
+        double least = HUGE_VAL;
+        for (const auto &logs : courses_.logs)
+            for (const Course &c : logs)
+                least = std::min(least, 2 * c.radius);
+        return least;
+    }
+
+    Said saddle_advice(const LengthAmount &pitch) const {
+        if (pitch.mm <= thinnest_stick()) return said("a pitch of %1 would fit", pitch);
+        return said("a thicker log there, or a thinner one under it, leaves more; no pitch does that its "
+                    "thinnest logs reach");
+    }
+
     bool check_tail(const Layer &l) {
         if (notch(l).butts) return true;
         const double least = thinnest(l);
@@ -246,7 +271,7 @@ class Corner {
                     said(
                         "the saddle leaves %1 of the log over the one that it crosses, under the least of %2",
                         is, wanted),
-                    said("a pitch of %1 would fit", pitch));
+                    saddle_advice(pitch));
             else
                 say_of(weight, "tail-too-thin", l,
                        said("the tail is %1 thick at its thinnest, under the least of %2", is, wanted),

@@ -103,7 +103,8 @@ class RoundLogs {
         };
         if (shell_.rounds.gap.mm() > 0)
             return uneven({about::All::rounds},
-                          said("leave out the gap, or state it as the scribe of the notch"), "rounds.gap");
+                          said("leave out the gap, or state it as scribe in the table [notch]"),
+                          "rounds.gap");
         if (!is_even(shell_.logs))
             return uneven({about::All::logs}, said("state their diameter in place of heights and widths"),
                           "logs");

@@ -68,11 +68,10 @@ bool check_order(const Shell &shell, Found<Plan> &plan, Index<WallPlace> w) {
         const double least = ends ? tolerance::clear : least_between_notches;
         if (clear >= least - tolerance::weld) continue;
         if (ends) {
-            plan.findings.push_back(
-                {Weight::error, "wall-too-short", wall_place(wall.name),
-                 said("wall %1 is %2 long, shorter than its two tails", wall.name, in_mm(wall.length)),
-                 said("it must be longer than %1", no_less(shell, wall.length - clear)),
-                 subject_of(shell, w.at(), "length", "to")});
+            plan.findings.push_back({Weight::error, "wall-too-short", wall_place(wall.name),
+                                     said("it is %1 long, shorter than its two tails", in_mm(wall.length)),
+                                     said("it must be longer than %1", no_less(shell, wall.length - clear)),
+                                     subject_of(shell, w.at(), "length", "to")});
             return false;
         }
         const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
