@@ -137,8 +137,8 @@ int open_bores(const Layout &layout, const Shell &shell) {
                 const double sill = o.sill.mm(), head = (o.sill + o.height).mm();
                 const bool beside = x + half < o.from_left.mm() || x - half > (o.from_left + o.width).mm();
                 const double gap = shell.rounds.gap.mm() + 1e-6; // of the seams that its edges lie in
-                if (!beside && ((high <= sill + gap && high >= sill - gap) ||
-                                (low >= head - gap && low <= head + gap)))
+                if (!beside &&
+                    ((high <= sill + gap && high >= sill - gap) || (low >= head - gap && low <= head + gap)))
                     ++open;
             }
     return open;

@@ -298,10 +298,12 @@ TEST_CASE("A step too near an end of its wall is told the one side of that corne
         const auto found = std::ranges::find(findings, "step-cuts-corner", &Finding::code);
         return found == findings.end() ? std::string() : test::message(*found);
     };
-    CHECK_THAT(told(step("A", 100, 1000, 230)),
-               ContainsSubstring("; it fits from 300 mm on, or where it takes the corner in, to the wall's end"));
-    CHECK_THAT(told(step("A", 1000, 3900, 230)),
-               ContainsSubstring("; it fits up to 4700 mm, or where it takes the corner in, to the wall's end"));
+    CHECK_THAT(
+        told(step("A", 100, 1000, 230)),
+        ContainsSubstring("; it fits from 300 mm on, or where it takes the corner in, to the wall's end"));
+    CHECK_THAT(
+        told(step("A", 1000, 3900, 230)),
+        ContainsSubstring("; it fits up to 4700 mm, or where it takes the corner in, to the wall's end"));
     CHECK(told(step("A", 300, 1000, 230)).empty());
     CHECK(told(step("A", 1000, 3700, 230)).empty());
 }

@@ -135,8 +135,13 @@ class StepPlacer {
         for (const WallMeeting &m : wall.meetings) {
             const bool first = &m == &wall.meetings.front(), last = &m == &wall.meetings.back();
             const double lean = std::abs(m.skew) * wall.thickness / 2;
-            all.push_back({&m, first ? -HUGE_VAL : last ? free.to : m.low - lean,
-                           last ? HUGE_VAL : first ? free.from : m.high + lean});
+            all.push_back({&m,
+                           first  ? -HUGE_VAL
+                           : last ? free.to
+                                  : m.low - lean,
+                           last    ? HUGE_VAL
+                           : first ? free.from
+                                   : m.high + lean});
         }
         return all;
     }
@@ -188,8 +193,7 @@ class StepPlacer {
         if (left && right)
             return said("it fits up to %1 or from %2, or where it takes the corner in, to the wall's end",
                         *left, *right);
-        if (left)
-            return said("it fits up to %1, or where it takes the corner in, to the wall's end", *left);
+        if (left) return said("it fits up to %1, or where it takes the corner in, to the wall's end", *left);
         if (right)
             return said("it fits from %1 on, or where it takes the corner in, to the wall's end", *right);
         return said("it fits where it takes the corner in, to the wall's end");

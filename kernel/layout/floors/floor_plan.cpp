@@ -218,9 +218,8 @@ class Planner {
         const double y = b.from_wall.mm(), middle = (bays[i].first + bays[i].second) / 2;
         const auto left = side_wall(middle, y, -1), right = side_wall(middle, y, 1);
         if (!left || !right)
-            return refuse(
-                "beam",
-                said("no wall square to the beam carries its %1 end", left ? said("right") : said("left")));
+            return refuse("beam", said("no wall square to the beam carries its %1 end",
+                                       left ? said("right") : said("left")));
         PlannedTimber t;
         t.use = TimberUse::beam;
         t.from = {middle - left->distance, y};

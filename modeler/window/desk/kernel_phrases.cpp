@@ -138,7 +138,9 @@ constexpr const char *phrases[] = {
         "kernel", "drawings.pdf, foundation, walls, sections and rounds, and story-poles.pdf at full size"),
     QT_TRANSLATE_NOOP("kernel",
                       "templates.pdf, every tail and notch at full size, and the same as DXF for a machine"),
-    QT_TRANSLATE_NOOP("kernel", "tags.pdf, a tag with a QR code for every log, and packing-list.pdf"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be "
+                      "ticked off"),
     QT_TRANSLATE_NOOP("kernel", "book.pdf, cover, index, legend and all sheets in one"),
     QT_TRANSLATE_NOOP("kernel",
                       "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),

@@ -3861,8 +3861,8 @@
         <translation>templates.pdf, chaque queue et entaille en vraie grandeur, et de même en DXF pour une machine</translation>
     </message>
     <message>
-        <source>tags.pdf, a tag with a QR code for every log, and packing-list.pdf</source>
-        <translation>tags.pdf, un repère à code QR par pièce, et packing-list.pdf</translation>
+        <source>tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be ticked off</source>
+        <translation>tags.pdf, un repère à code QR par pièce, packing-list.pdf, et raising.pdf à cocher</translation>
     </message>
     <message>
         <source>book.pdf, cover, index, legend and all sheets in one</source>
