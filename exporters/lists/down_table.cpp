@@ -4,7 +4,6 @@
 #include "kernel/measure/measure.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace roundlay {
 
@@ -97,11 +96,12 @@ Table raising_table(const CutList &list, const Layout &layout, const std::vector
                 {}};
     append(table.columns, weight_columns(list));
     append(table.columns, {{"up", ""}, {"pegged", ""}, {"weight_note", ""}});
-    for (const DownStep &step : steps | std::views::reverse) {
-        const PieceRow &piece = row_of(list, layout, step.piece);
-        Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
-                   number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
-                   peg_names(layout, step.pegs)};
+    for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
+        const PieceRow &piece = row_of(list, layout, step->piece);
+        Row row = {
+            number(piece.raise, 0),       piece.tag,   piece.wall,
+            number(piece.round, 0),       piece.below, number(static_cast<double>(step->pegs.size()), 0),
+            peg_names(layout, step->pegs)};
         add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
         row.insert(row.end(), 2, std::string()); // to be ticked
         row.emplace_back(list.weight_note);

@@ -7,7 +7,6 @@
 #include "kernel/stock/taking_down.h"
 
 #include <cmath>
-#include <ranges>
 
 namespace roundlay::sheets {
 namespace {
@@ -120,10 +119,10 @@ Titled raising_sheet(const Draft &draft) {
     table.columns.push_back(flush_left(words.say("Up"), 14));
     table.columns.push_back(flush_left(words.say("Pegged"), 16));
     const auto steps = steps_of(draft);
-    for (const DownStep &step : steps | std::views::reverse) {
-        const Piece &piece = piece_of(draft, step);
+    for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
+        const Piece &piece = piece_of(draft, *step);
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
-                                     std::to_string(step.pegs.size())};
+                                     std::to_string(step->pegs.size())};
         add_weights(draft, words, piece, row);
         row.resize(table.columns.size());
         table.rows.push_back(std::move(row));
