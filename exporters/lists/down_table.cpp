@@ -25,13 +25,6 @@ std::vector<std::string> tags(const Layout &layout, const std::vector<Index<Piec
     return all;
 }
 
-void add_weights(const CutList &list, double low_kg, double high_kg, Row &row) {
-    for (const double unit : {1.0, kg_per_pound}) {
-        row.push_back(low_weight(list, low_kg / unit));
-        row.push_back(high_weight(list, high_kg / unit));
-    }
-}
-
 /// The units that the shell does not use stay off the terminal.
 std::vector<Column> weight_columns(const CutList &list) {
     const Voice &voice = list.voice;

@@ -11,7 +11,7 @@ namespace roundlay {
 /// free, what it weighs, what is held by nothing but its pegs then.
 Table down_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps);
 
-/// The same from the end: what it is laid on, pegs to drive, what it weighs, how much is left to raise.
+/// The same from the end: what it is laid on, pegs to drive, what it weighs, and room to tick it off.
 Table raising_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps);
 
 } // namespace roundlay

@@ -38,4 +38,15 @@ Entry high_weight(const CutList &list, double in_unit) {
     return number(shown_high_weight(in_unit), 0);
 }
 
+void add_weights(const CutList &list, double low_kg, double high_kg, std::vector<Entry> &row) {
+    for (const double unit : {1.0, kg_per_pound}) {
+        if (high_kg <= 0) {
+            row.insert(row.end(), 2, std::string());
+            continue;
+        }
+        row.push_back(low_weight(list, low_kg / unit));
+        row.push_back(high_weight(list, high_kg / unit));
+    }
+}
+
 } // namespace roundlay

@@ -30,4 +30,7 @@ std::string said_up(const CutList &list, double mm);
 Entry low_weight(const CutList &list, double in_unit);
 Entry high_weight(const CutList &list, double in_unit);
 
+/// In kilograms, then in pounds. A round stick has no squared blank that could weigh anything.
+void add_weights(const CutList &list, double low_kg, double high_kg, std::vector<Entry> &row);
+
 } // namespace roundlay

@@ -1,4 +1,5 @@
 #include "exporters/lists/table.h"
+#include "kernel/csv/csv_field.h"
 
 namespace roundlay {
 
@@ -11,21 +12,10 @@ std::string joined(const std::vector<std::string> &list) {
     return text;
 }
 
-/// RFC 4180 section 2.6 and 2.7.
-std::string field(const std::string &text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) {
-        if (c == '"') quoted += '"';
-        quoted += c;
-    }
-    return quoted + '"';
-}
-
 struct Field {
-    std::string operator()(const std::string &text) const { return field(text); }
+    std::string operator()(const std::string &text) const { return csv_field(text); }
     std::string operator()(const Number &n) const { return n.digits; }
-    std::string operator()(const std::vector<std::string> &list) const { return field(joined(list)); }
+    std::string operator()(const std::vector<std::string> &list) const { return csv_field(joined(list)); }
 };
 
 } // namespace
@@ -33,7 +23,7 @@ struct Field {
 std::string to_csv(const Table &table) {
     std::string csv;
     for (std::size_t i = 0; i < table.columns.size(); ++i)
-        csv += (i ? "," : "") + field(table.columns[i].key);
+        csv += (i ? "," : "") + csv_field(table.columns[i].key);
     csv += "\r\n";
     for (const auto &row : table.rows) {
         for (std::size_t i = 0; i < row.size(); ++i)

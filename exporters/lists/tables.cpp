@@ -49,18 +49,6 @@ void add_stick_columns(const CutList &list, std::vector<Column> &columns) {
     columns.insert(columns.end(), stick.begin(), stick.end());
 }
 
-/// In kilograms, then in pounds. A round stick has no squared blank that could weigh anything.
-void add_weights(const CutList &list, double low_kg, double high_kg, Row &row) {
-    for (const double unit : {1.0, kg_per_pound}) {
-        if (high_kg <= 0) {
-            row.insert(row.end(), 2, std::string());
-            continue;
-        }
-        row.push_back(low_weight(list, low_kg / unit));
-        row.push_back(high_weight(list, high_kg / unit));
-    }
-}
-
 void add_stick(const CutList &list, const Stick &stick, Row &row) {
     const Blank &b = stick.blank;
     const Row cells = {

@@ -52,7 +52,7 @@ Record with_logs_to_measure(const Record &record, const Layout &layout) {
         });
     };
     for (const Piece &piece : layout.pieces) {
-        if (!is_log_of(piece, piece.wall)) continue; // a floor's timber
+        if (piece.timber) continue; // of a floor
         const bool parted = std::ranges::count_if(layout.pieces, [&](const Piece &other) {
                                 return is_log_of(other, piece.wall) && other.round == piece.round;
                             }) > 1;

@@ -1,3 +1,4 @@
+#include "kernel/csv/csv_field.h"
 #include "kernel/survey/survey.h"
 #include "kernel/survey/survey_cells.h"
 #include "kernel/survey/survey_parts.h"
@@ -32,19 +33,10 @@ std::vector<Row> rows_of(const Record &record, const SurveyStyle &style) {
     return rows;
 }
 
-/// RFC 4180 section 2.6 and 2.7.
-std::string field(const std::string &text) {
-    if (text.find_first_of(",;\"\r\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text)
-        quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return quoted + '"';
-}
-
 std::string line(const std::vector<std::string> &cells) {
     std::string text;
     for (std::size_t i = 0; i < cells.size(); ++i)
-        text += (i > 0 ? "," : "") + field(cells[i]);
+        text += (i > 0 ? "," : "") + csv_field(cells[i], ";");
     return text + "\r\n";
 }
 

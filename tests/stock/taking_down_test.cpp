@@ -1,10 +1,10 @@
 // Taking down, step by step, against what the wood itself allows.
-#include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/layout/wood/rise.h"
 #include "kernel/stock/taking_down.h"
 #include "kernel/stock/totals.h"
+#include "tests/stock/support/demos.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/floored.h"
@@ -13,19 +13,12 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
-#include <fstream>
 #include <set>
-#include <sstream>
 
 using namespace roundlay;
+using roundlay::test::demo;
 
 namespace {
-
-Shell demo(const std::string &name) {
-    std::ostringstream text;
-    text << std::ifstream(ROUNDLAY_DEMOS "/" + name + ".roundlay").rdbuf();
-    return *read_document(text.str(), name).shell;
-}
 
 struct Down {
     explicit Down(const Shell &shell)

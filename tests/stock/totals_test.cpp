@@ -1,27 +1,20 @@
 // Sums over pieces: each against a sum that is written out here.
-#include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/stock/order.h"
 #include "kernel/stock/peg_sizes.h"
 #include "kernel/stock/totals.h"
+#include "tests/stock/support/demos.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
-#include <fstream>
 #include <set>
-#include <sstream>
 
 using namespace roundlay;
+using roundlay::test::demo;
 
 namespace {
-
-Shell demo(const std::string &name) {
-    std::ostringstream text;
-    text << std::ifstream(ROUNDLAY_DEMOS "/" + name + ".roundlay").rdbuf();
-    return *read_document(text.str(), name).shell;
-}
 
 std::vector<Shell> shells() {
     return {demo("one-room"), demo("ell-house"), demo("round-cabin"), test::round_shell()};
