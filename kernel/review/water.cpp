@@ -58,7 +58,8 @@ std::optional<Leak> leak_on(const Shell &shell, const Layout &layout, const Corn
         flow_on(seam_edges(log.thickness, crossing.thickness, cosine, sine, weather_at(shell, c, own)),
                 {top.along, (top.across - cosine * top.along) / sine});
     if (r.flow != Flow::leads_in) return {};
-    return Leak{own, other, r.edge == 3 || r.edge == 1};
+    const bool is_end = r.edge.value_or(0) % 2 == 1; // edges go round: what leaves there runs along the log
+    return Leak{own, other, is_end};
 }
 
 std::vector<Leak> leaks_at(const Shell &shell, const Layout &layout, Index<CornerPlace> corner) {
