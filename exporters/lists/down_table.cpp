@@ -77,7 +77,7 @@ Table down_table(const CutList &list, const Layout &layout, const std::vector<Do
     return table;
 }
 
-Table raising_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps) {
+Table raising_table(const CutList &list, const Layout &layout) {
     const Voice &voice = list.voice;
     Table table{{{"raise", voice.say("raise")},
                  {"tag", voice.say("tag")},
@@ -89,12 +89,11 @@ Table raising_table(const CutList &list, const Layout &layout, const std::vector
                 {}};
     append(table.columns, weight_columns(list));
     append(table.columns, {{"up", ""}, {"pegged", ""}, {"weight_note", ""}});
-    for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
-        const PieceRow &piece = row_of(list, layout, step->piece);
-        Row row = {
-            number(piece.raise, 0),       piece.tag,   piece.wall,
-            number(piece.round, 0),       piece.below, number(static_cast<double>(step->pegs.size()), 0),
-            peg_names(layout, step->pegs)};
+    for (const UpStep &step : raising(layout)) {
+        const PieceRow &piece = row_of(list, layout, step.piece);
+        Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
+                   number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
+                   peg_names(layout, step.pegs)};
         add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
         row.insert(row.end(), 2, std::string()); // to be ticked
         row.emplace_back(list.weight_note);

@@ -12,6 +12,6 @@ namespace roundlay {
 Table down_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps);
 
 /// The same from the end: what it is laid on, pegs to drive, what it weighs, and room to tick it off.
-Table raising_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps);
+Table raising_table(const CutList &list, const Layout &layout);
 
 } // namespace roundlay

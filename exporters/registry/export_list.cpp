@@ -28,12 +28,11 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
         progress.at("cut lists", done++, static_cast<int>(std::size(files)));
         if (auto failure = add_file(folder, file.name, to_csv(file.table(list)), file.what)) return failure;
     }
-    const auto steps =
-        taking_down(job.layout, stock_of_pieces(job.shell, job.layout, volumes_of(job.bodies)), job.bodies);
+    const auto steps = taking_down(job.layout, job.bodies);
     if (auto failure = add_file(folder, "taking-down.csv", to_csv(down_table(list, job.layout, steps)),
                                 "taking down: what is free to rise, one after the other; geometry alone"))
         return failure;
-    if (auto failure = add_file(folder, "raising.csv", to_csv(raising_table(list, job.layout, steps)),
+    if (auto failure = add_file(folder, "raising.csv", to_csv(raising_table(list, job.layout)),
                                 "raising: one piece after the other, to be ticked off; geometry alone"))
         return failure;
     if (!job.shell.openings.empty())

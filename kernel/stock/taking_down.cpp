@@ -3,20 +3,12 @@
 #include "kernel/layout/wood/rise.h"
 
 #include <algorithm>
-#include <functional>
 #include <map>
+#include <ranges>
 
 namespace roundlay {
 
 namespace {
-
-std::vector<Index<Piece>> last_raised_first(const Layout &layout) {
-    std::vector<Index<Piece>> order;
-    for (const Index<Piece> piece : layout.pieces.indices())
-        order.push_back(piece);
-    std::ranges::sort(order, std::greater<>(), [&](Index<Piece> i) { return layout.pieces[i].raise; });
-    return order;
-}
 
 /// No tail holds either of its ends.
 bool stands_between_openings(const Piece &piece) {
@@ -25,19 +17,17 @@ bool stands_between_openings(const Piece &piece) {
 
 class TakingDown {
   public:
-    TakingDown(const Layout &layout, const Indexed<PieceStock, Piece> &stock)
-        : layout_(layout), stock_(stock) {
+    explicit TakingDown(const Layout &layout) : layout_(layout) {
         for (const Index<Piece> piece : layout.pieces.indices())
             by_tag_[layout.pieces[piece].tag] = piece;
     }
 
-    DownStep step(Index<Piece> piece, double rise);
+    DownStep step(const UpStep &raised, double rise) const;
 
   private:
     std::vector<Index<Piece>> left_loose(const Piece &lifted) const;
 
     const Layout &layout_;
-    const Indexed<PieceStock, Piece> &stock_;
     std::map<std::string, Index<Piece>> by_tag_;
 };
 
@@ -56,32 +46,29 @@ std::vector<Index<Piece>> TakingDown::left_loose(const Piece &lifted) const {
     return loose;
 }
 
-DownStep TakingDown::step(Index<Piece> piece, double rise) {
-    const Piece &lifted = layout_.pieces[piece];
-    DownStep step{piece, {}, rise, left_loose(lifted), 0, 0};
-    for (const Index<Peg> peg : layout_.pegs.indices())
-        if (layout_.pegs[peg].upper == piece) step.pegs.push_back(peg);
-    bool known = true;
-    for (const Index<Piece> other : layout_.pieces.indices()) {
-        if (layout_.pieces[other].raise >= lifted.raise) continue;
-        const WeightEstimate &weight = stock_[other].lifted.piece;
-        known = known && weight.known;
-        step.standing_low_kg += weight.low_kg;
-        step.standing_high_kg += weight.high_kg;
-    }
-    if (!known) step.standing_low_kg = step.standing_high_kg = 0;
-    return step;
+DownStep TakingDown::step(const UpStep &raised, double rise) const {
+    return {raised.piece, raised.pegs, rise, left_loose(layout_.pieces[raised.piece])};
 }
 
 } // namespace
 
-std::vector<DownStep> taking_down(const Layout &layout, const Indexed<PieceStock, Piece> &stock,
-                                  const Bodies &bodies) {
+std::vector<UpStep> raising(const Layout &layout) {
+    Indexed<UpStep, Piece> steps;
+    for (const Index<Piece> piece : layout.pieces.indices())
+        steps.push_back({piece, {}});
+    for (const Index<Peg> peg : layout.pegs.indices())
+        steps[layout.pegs[peg].upper].pegs.push_back(peg);
+    std::vector<UpStep> order(steps.begin(), steps.end());
+    std::ranges::sort(order, {}, [&](const UpStep &step) { return layout.pieces[step.piece].raise; });
+    return order;
+}
+
+std::vector<DownStep> taking_down(const Layout &layout, const Bodies &bodies) {
     const Indexed<double, Piece> rises = rises_to_clear(layout, bodies);
-    TakingDown down(layout, stock);
+    const TakingDown down(layout);
     std::vector<DownStep> steps;
-    for (const Index<Piece> piece : last_raised_first(layout))
-        steps.push_back(down.step(piece, rises[piece]));
+    for (const UpStep &raised : std::views::reverse(raising(layout)))
+        steps.push_back(down.step(raised, rises[raised.piece]));
     return steps;
 }
 

@@ -2,7 +2,8 @@
 // end.
 #pragma once
 
-#include "kernel/stock/piece_stock.h"
+#include "kernel/layout/layout.h"
+#include "kernel/layout/wood/body.h"
 
 #include <vector>
 
@@ -17,12 +18,20 @@ struct DownStep {
     /// Pieces that are held by nothing but their pegs once this one is away: they stand between openings, and
     /// no log lies on them any more.
     std::vector<Index<Piece>> loose;
-    double standing_low_kg = 0, standing_high_kg = 0; ///< of what still stands then; 0 where it is not known
 };
 
 /// The reverse of the raise: each piece can rise when its turn comes (nothing lies on it, its tails are
-/// free, joists come before the logs that they are let into). `stock`: one for each of Layout::pieces.
-std::vector<DownStep> taking_down(const Layout &layout, const Indexed<PieceStock, Piece> &stock,
-                                  const Bodies &bodies);
+/// free, joists come before the logs that they are let into). Takes its time: all wood is held against what
+/// lies in its way.
+std::vector<DownStep> taking_down(const Layout &layout, const Bodies &bodies);
+
+/// One piece on its way up.
+struct UpStep {
+    Index<Piece> piece;
+    std::vector<Index<Peg>> pegs; ///< that are driven through it into what lies under it
+};
+
+/// In the order of the raise.
+std::vector<UpStep> raising(const Layout &layout);
 
 } // namespace roundlay

@@ -34,10 +34,6 @@ struct Listed {
     Voice voice() const { return Voice({language, shell.units}); }
 };
 
-std::vector<DownStep> down_steps(const Listed &l) {
-    return taking_down(l.layout, stock_of_pieces(l.shell, l.layout, volumes_of(l.bodies)), l.bodies);
-}
-
 struct NamedTable {
     const char *name;
     Table (*make)(const Listed &);
@@ -52,8 +48,9 @@ constexpr NamedTable tables[] = {
     {"bores", [](const Listed &l) { return bore_table(l.shell, l.layout, l.language); }},
     {"openings", [](const Listed &l) { return opening_table(l.shell, l.layout, l.language); }},
     {"floors", [](const Listed &l) { return floor_table(l.shell, l.layout, l.language); }},
-    {"taking-down", [](const Listed &l) { return down_table(l.list, l.layout, down_steps(l)); }},
-    {"raising", [](const Listed &l) { return raising_table(l.list, l.layout, down_steps(l)); }},
+    {"taking-down",
+     [](const Listed &l) { return down_table(l.list, l.layout, taking_down(l.layout, l.bodies)); }},
+    {"raising", [](const Listed &l) { return raising_table(l.list, l.layout); }},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
 Table chosen(const Listed &listed, const std::string &what) {

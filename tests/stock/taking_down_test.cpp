@@ -3,7 +3,6 @@
 #include "kernel/layout/wood/interference.h"
 #include "kernel/layout/wood/rise.h"
 #include "kernel/stock/taking_down.h"
-#include "kernel/stock/totals.h"
 #include "tests/stock/support/demos.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
@@ -22,13 +21,10 @@ namespace {
 
 struct Down {
     explicit Down(const Shell &shell)
-        : layout(lay_out(shell)), bodies(bodies_of(layout)),
-          stock(stock_of_pieces(shell, layout, volumes_of(bodies))),
-          steps(taking_down(layout, stock, bodies)) {}
+        : layout(lay_out(shell)), bodies(bodies_of(layout)), steps(taking_down(layout, bodies)) {}
 
     Layout layout;
     Bodies bodies;
-    Indexed<PieceStock, Piece> stock;
     std::vector<DownStep> steps;
 };
 
@@ -118,15 +114,17 @@ TEST_CASE("Each peg is drawn once, before the upper of its two logs rises") {
     }
 }
 
-TEST_CASE("What stands still weighs what all pieces weigh less those that are down") {
-    const Down down(demo("ell-house"));
-    const Totals all = totals_of(down.layout, down.stock);
-    double low = all.low_kg, high = all.high_kg;
-    for (const DownStep &step : down.steps) {
-        low -= down.stock[step.piece].lifted.piece.low_kg;
-        high -= down.stock[step.piece].lifted.piece.high_kg;
-        CHECK(step.standing_low_kg == Approx(low).margin(1e-6));
-        CHECK(step.standing_high_kg == Approx(high).margin(1e-6));
+TEST_CASE("Raising goes the same way back: the same pieces, and into each the pegs that were drawn") {
+    for (const char *name : {"one-room", "ell-house", "round-cabin"}) {
+        const Down down(demo(name));
+        const auto up = raising(down.layout);
+        REQUIRE(up.size() == down.steps.size());
+        for (std::size_t i = 0; i < up.size(); ++i) {
+            const DownStep &back = down.steps[up.size() - 1 - i];
+            CHECK(up[i].piece == back.piece);
+            CHECK(up[i].pegs == back.pegs);
+            CHECK(down.layout.pieces[up[i].piece].raise == static_cast<int>(i) + 1);
+        }
     }
 }
 

@@ -11,15 +11,6 @@
 namespace roundlay::sheets {
 namespace {
 
-std::vector<DownStep> steps_of(const Draft &draft) {
-    const auto stock = stock_of_pieces(draft.shell, draft.layout, volumes_of(draft.bodies));
-    return taking_down(draft.layout, stock, draft.bodies);
-}
-
-const Piece &piece_of(const Draft &draft, const DownStep &step) {
-    return draft.layout.pieces[step.piece];
-}
-
 std::optional<WeightNote> weight_of(const Draft &draft, const Piece &piece) {
     if (!draft.options.weight) return std::nullopt;
     return draft.options.weight(piece, draft.bodies[piece.model]);
@@ -97,8 +88,8 @@ Titled taking_down_sheet(const Draft &draft) {
     add_weight_columns(draft, words, table.columns);
     table.columns.push_back(flush_left(words.say("Then held by its pegs alone"), 44));
     table.columns.push_back(flush_left(words.say("Down"), 14));
-    for (const DownStep &step : steps_of(draft)) {
-        const Piece &piece = piece_of(draft, step);
+    for (const DownStep &step : taking_down(draft.layout, draft.bodies)) {
+        const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(table.rows.size() + 1), piece.tag,
                                      std::to_string(step.pegs.size()), length_up(words, step.rise)};
         add_weights(draft, words, piece, row);
@@ -118,11 +109,10 @@ Titled raising_sheet(const Draft &draft) {
     add_weight_columns(draft, words, table.columns);
     table.columns.push_back(flush_left(words.say("Up"), 14));
     table.columns.push_back(flush_left(words.say("Pegged"), 16));
-    const auto steps = steps_of(draft);
-    for (auto step = steps.rbegin(); step != steps.rend(); ++step) {
-        const Piece &piece = piece_of(draft, *step);
+    for (const UpStep &step : raising(draft.layout)) {
+        const Piece &piece = draft.layout.pieces[step.piece];
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
-                                     std::to_string(step->pegs.size())};
+                                     std::to_string(step.pegs.size())};
         add_weights(draft, words, piece, row);
         row.resize(table.columns.size());
         table.rows.push_back(std::move(row));

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 
 namespace roundlay {
 
@@ -13,15 +14,22 @@ constexpr double far_away = std::numeric_limits<double>::max();
 
 constexpr double beside = 1; ///< mm: what stands nearer counts as touching
 
-/// How far `upper` must rise to lie over all of `lower` that stands in its column or touches that; 0 where
-/// none does.
-double rise_over(const Cell &upper, const Cell &lower) {
-    Cell near = lower;
-    for (Plane plane : upright_hull(upper)) {
-        plane.offset += beside;
-        near = clipped(near, plane);
+/// The sides of its column, and what stands so near that it touches.
+std::vector<Plane> sides_of_column(const Cell &cell) {
+    std::vector<Plane> sides = upright_hull(cell);
+    for (Plane &side : sides)
+        side.offset += beside;
+    return sides;
+}
+
+/// How high what of `wood` lies between those sides reaches; nothing where none does.
+std::optional<double> top_between(const std::vector<Plane> &sides, const Cell &wood) {
+    Cell near = wood;
+    for (const Plane &side : sides) {
+        near = clipped(near, side);
+        if (near.empty()) return std::nullopt;
     }
-    return near.empty() ? 0 : std::max(0.0, bounds(near).high.z - bounds(upper).low.z);
+    return bounds(near).high.z;
 }
 
 /// All the way up and down, and a little to each side.
@@ -30,13 +38,19 @@ Box3 column_of(const Box3 &box) {
             {box.high.x + beside, box.high.y + beside, far_away}};
 }
 
+/// How far `upper` must rise to lie over all of `lower` that stands in its column or touches that; 0 where
+/// none does.
 double rise_over(const PlacedPiece &upper, const PlacedPiece &lower) {
     double most = 0;
     for (std::size_t i = 0; i < upper.cells.size(); ++i) {
         const Box3 column = column_of(upper.boxes[i]);
-        for (std::size_t j = 0; j < lower.cells.size(); ++j)
-            if (boxes_meet(column, lower.boxes[j]) && lower.boxes[j].high.z - upper.boxes[i].low.z > most)
-                most = std::max(most, rise_over(upper.cells[i], lower.cells[j]));
+        const double under = upper.boxes[i].low.z;
+        std::vector<Plane> sides;
+        for (std::size_t j = 0; j < lower.cells.size(); ++j) {
+            if (!boxes_meet(column, lower.boxes[j]) || lower.boxes[j].high.z - under <= most) continue;
+            if (sides.empty()) sides = sides_of_column(upper.cells[i]);
+            most = std::max(most, top_between(sides, lower.cells[j]).value_or(under) - under);
+        }
     }
     return most;
 }
