@@ -63,6 +63,7 @@ void Canvas::page(const Sheet &sheet) {
     height_ = sheet.size.height;
     for (const Item &item : sheet.items)
         std::visit([this](const auto &it) { draw(it); }, item);
+    stroke_gathered();
 }
 
 void Canvas::pen(Line line) {
@@ -73,32 +74,44 @@ void Canvas::pen(Line line) {
     cairo_set_dash(context_, style.dashes.data(), static_cast<int>(style.dashes.size()), 0);
 }
 
-void Canvas::draw(const Path &path) {
-    if (path.points.empty()) return;
-    pen(path.line);
+void Canvas::stroke_gathered() {
+    for (const auto &[line, strokes] : gathered_)
+        stroke(line, strokes);
+    gathered_.clear();
+}
+
+void Canvas::stroke(Line line, const std::vector<Stroke> &strokes) {
+    constexpr std::size_t most_at_once = 500; // small printers have little room for one stroke
+    pen(line);
+    std::size_t traced = 0;
+    for (const Stroke &one : strokes) {
+        std::visit([this](const auto *it) { trace(*it); }, one);
+        if (++traced % most_at_once == 0) cairo_stroke(context_);
+    }
+    cairo_stroke(context_);
+}
+
+void Canvas::trace(const Path &path) {
+    cairo_new_sub_path(context_);
     for (const Vec2 p : path.points)
         cairo_line_to(context_, p.x, y(p.y));
     if (path.closed) cairo_close_path(context_);
-    cairo_stroke(context_);
 }
 
-void Canvas::draw(const Circle &circle) {
-    pen(circle.line);
+void Canvas::trace(const Circle &circle) {
     cairo_new_sub_path(context_);
     cairo_arc(context_, circle.centre.x, y(circle.centre.y), circle.radius, 0, 2 * std::numbers::pi);
     cairo_close_path(context_);
-    cairo_stroke(context_);
 }
 
-void Canvas::draw(const Arc &arc) {
-    pen(arc.line);
+void Canvas::trace(const Arc &arc) {
     cairo_new_sub_path(context_);
     cairo_arc_negative(context_, arc.centre.x, y(arc.centre.y), arc.radius, -radians(arc.from),
                        -radians(arc.to));
-    cairo_stroke(context_);
 }
 
 void Canvas::draw(const Fill &fill) {
+    stroke_gathered();
     cairo_set_source_rgb(context_, fill.grey, fill.grey, fill.grey);
     for (const auto &ring : fill.rings) {
         cairo_new_sub_path(context_);
@@ -127,6 +140,7 @@ void Canvas::draw(const Text &text) {
 }
 
 void Canvas::draw(const Picture &picture) {
+    stroke_gathered();
     PngSource source{picture.png};
     const Held<cairo_surface_t> image(cairo_image_surface_create_from_png_stream(&read_png, &source));
     if (cairo_surface_status(image.get()) != CAIRO_STATUS_SUCCESS) return;
