@@ -11,8 +11,9 @@ namespace roundlay {
 
 namespace {
 
-/// Half a page wide at 150 dots per inch: enough for paper, and small.
-constexpr int picture_width = 1200, picture_height = 900;
+/// As large as a picture is where nothing else is asked for, so that it is drawn once for both: on paper that
+/// is half a page wide at 200 dots per inch.
+constexpr PictureOptions on_paper{};
 
 std::string wood_words(const Wood &wood, const Voice &voice) {
     const std::string species = voice.word(species_of(wood));
@@ -45,10 +46,10 @@ sheets::BookWords words_of(const ExportJob &job) {
     sheets::BookWords words;
     words.facts = facts_of(job);
     words.cautions = paper_cautions(voice_of(job));
-    PictureOptions small = job.options.picture;
-    small.width = picture_width;
-    small.height = picture_height;
-    auto picture = make_picture(job, small);
+    PictureOptions wanted = job.options.picture;
+    wanted.width = on_paper.width;
+    wanted.height = on_paper.height;
+    auto picture = make_picture(job, wanted);
     if (auto *png = std::get_if<std::string>(&picture)) {
         words.picture_png = std::move(*png);
         words.pictured = voice_of(job).words(pictured(job.options.picture.view));

@@ -74,11 +74,9 @@ Said pictured(View view) {
     return said("the shell seen from the plan");
 }
 
-std::variant<std::string, ExportFailure> make_picture(const ExportJob &job) {
-    return make_picture(job, job.options.picture);
-}
+namespace {
 
-std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, const PictureOptions &wanted) {
+MadePicture drawn_anew(const ExportJob &job, const PictureOptions &wanted) {
     const Scene scene = scene_of(job.layout, job.bodies);
     const double aspect = static_cast<double>(wanted.width) / wanted.height;
     const Projection projection =
@@ -90,6 +88,16 @@ std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, cons
     if (const auto *failure = std::get_if<PictureFailure>(&drawn))
         return ExportFailure{Trouble::picture, failure->message};
     return write_png(std::get<Picture>(drawn));
+}
+
+} // namespace
+
+MadePicture make_picture(const ExportJob &job) {
+    return make_picture(job, job.options.picture);
+}
+
+MadePicture make_picture(const ExportJob &job, const PictureOptions &wanted) {
+    return job.pictures->of(wanted, [&] { return drawn_anew(job, wanted); });
 }
 
 std::optional<ExportFailure> export_picture(const ExportJob &job, OutputFolder &folder, Progress &progress) {

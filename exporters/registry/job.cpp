@@ -1,5 +1,6 @@
 #include "exporters/registry/job.h"
 
+#include "exporters/registry/drawn_pictures.h"
 #include "exporters/sheets/set/composed_sheets.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/review/review.h"
@@ -8,6 +9,10 @@ namespace roundlay {
 
 std::shared_ptr<sheets::ComposedSheets> no_sheets() {
     return std::make_shared<sheets::ComposedSheets>();
+}
+
+std::shared_ptr<DrawnPictures> no_pictures() {
+    return std::make_shared<DrawnPictures>();
 }
 
 Voice voice_of(const ExportJob &job) {

@@ -8,6 +8,7 @@
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
+#include <compare>
 #include <memory>
 #include <optional>
 #include <string>
@@ -19,13 +20,17 @@ class ComposedSheets;
 
 namespace roundlay {
 
-/// None composed yet.
+class DrawnPictures;
+
+/// None composed, none drawn yet.
 std::shared_ptr<sheets::ComposedSheets> no_sheets();
+std::shared_ptr<DrawnPictures> no_pictures();
 
 struct PictureOptions {
     View view = View::south_east;
     bool perspective = true;
     int width = 1600, height = 1200; ///< pixels, 1 to 8192
+    auto operator<=>(const PictureOptions &) const = default;
 };
 
 struct ExportOptions {
@@ -42,10 +47,11 @@ struct ExportJob {
     std::string document; ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
-    /// What has been composed of this shell for anybody: each exporter and the window take it from here.
-    /// Copies of the job share it, so shell, layout, bodies and findings are not changed once a sheet is
-    /// asked for.
+    /// What has been composed and drawn of this shell for anybody: each exporter and the window take it from
+    /// here. Copies of the job share it, so shell, layout, bodies and findings are not changed once a sheet
+    /// or a picture is asked for.
     std::shared_ptr<sheets::ComposedSheets> composed = no_sheets();
+    std::shared_ptr<DrawnPictures> pictures = no_pictures();
 };
 
 /// Speaks the job's language in the units of its shell.

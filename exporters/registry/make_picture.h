@@ -1,16 +1,15 @@
 // The picture of a shell, for the exporter and for the command that makes nothing else.
 #pragma once
 
-#include "exporters/registry/registry.h"
+#include "exporters/registry/drawn_pictures.h"
 
 #include <string>
-#include <variant>
 
 namespace roundlay {
 
-/// The bytes of a PNG, as the job wants it or as stated.
-std::variant<std::string, ExportFailure> make_picture(const ExportJob &job);
-std::variant<std::string, ExportFailure> make_picture(const ExportJob &job, const PictureOptions &wanted);
+/// As the job wants it or as stated; where the job has drawn it before it is taken as it is.
+MadePicture make_picture(const ExportJob &job);
+MadePicture make_picture(const ExportJob &job, const PictureOptions &wanted);
 
 /// `south-east`, `plan`, ...
 std::string_view name_of(View view);

@@ -1,7 +1,8 @@
-// What goes on paper is composed once for a job, whoever asks: each exporter, one piece by itself, the
-// window.
+// What goes on paper is composed once for a job, and its picture drawn once, whoever asks: each exporter, one
+// piece by itself, the window.
 
 #include "exporters/registry/export_all.h"
+#include "exporters/registry/make_picture.h"
 #include "exporters/registry/one_piece.h"
 #include "exporters/registry/paper.h"
 #include "exporters/sheets/book/book.h"
@@ -60,6 +61,17 @@ TEST_CASE("a copy of a job takes what was composed for it; on other paper all is
     CHECK(job.composed->compositions() == 2 * static_cast<int>(job.layout.models.size()));
     CHECK(cut_sheet_of(other, Index<Model>(0))->front().size == sheets::size_of(sheets::Paper::a4));
     CHECK(cut_sheet_of(job, Index<Model>(0))->front().size != sheets::size_of(sheets::Paper::a4));
+}
+
+TEST_CASE("the book shows the very picture that is exported by itself") {
+    const ExportJob job = job_of("one-room");
+    REQUIRE(std::holds_alternative<std::string>(make_picture(job)));
+    export_by(job, {"picture", "book"});
+    CHECK(job.pictures->count() == 1);
+    ExportJob other = job;
+    other.options.picture.width = 400;
+    export_by(other, {"picture", "book"});
+    CHECK(job.pictures->count() == 2); // the book is drawn for paper, whatever else is wanted
 }
 
 TEST_CASE("the sheet of one piece is the sheet of its model in the set") {
