@@ -81,8 +81,13 @@ bool is_own(const std::filesystem::path &folder, const std::vector<Manifest> &ea
     });
 }
 
+/// The document's digest, and behind it which state of the house.
+std::string source_of(const Manifest &manifest) {
+    return manifest.document_sha256 + (manifest.state.empty() ? "" : " " + manifest.state);
+}
+
 std::string made_from(const OutputFile &file, const Manifest &manifest) {
-    return file.made_from.empty() ? manifest.document_sha256 : file.made_from;
+    return file.made_from.empty() ? source_of(manifest) : file.made_from;
 }
 
 } // namespace
@@ -91,12 +96,13 @@ std::string manifest_json(const Manifest &manifest) {
     Json files = Json::array();
     for (const OutputFile &file : manifest.files)
         files.push_back(to_json(file));
-    const Json all = {{"format", format},
-                      {"program", "roundlay"},
-                      {"version", manifest.version},
-                      {"shell", manifest.shell},
-                      {"document", {{"file", manifest.document}, {"sha256", manifest.document_sha256}}},
-                      {"files", files}};
+    Json all = {{"format", format},
+                {"program", "roundlay"},
+                {"version", manifest.version},
+                {"shell", manifest.shell}};
+    if (!manifest.state.empty()) all["state"] = manifest.state;
+    all["document"] = {{"file", manifest.document}, {"sha256", manifest.document_sha256}};
+    all["files"] = files;
     constexpr int indent = 2;
     return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -109,13 +115,18 @@ std::optional<Manifest> parse_manifest(std::string_view json) {
                           all.at("shell"),
                           all.at("document").at("file"),
                           all.at("document").at("sha256"),
-                          {}};
+                          {},
+                          all.value("state", std::string())};
         for (const Json &file : all.at("files"))
             manifest.files.push_back(file_of(file));
         return manifest;
     } catch (const Json::exception &) {
         return {};
     }
+}
+
+bool is_of_another_state(const Manifest &earlier, const Manifest &now) {
+    return !earlier.state.empty() && !now.state.empty() && earlier.state != now.state;
 }
 
 bool is_of_another_document(const Manifest &earlier, const Manifest &now) {
@@ -132,14 +143,14 @@ std::vector<std::string> own_files(const std::filesystem::path &folder, const st
     return names;
 }
 
-EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier,
-                           std::string_view document_sha256, const std::vector<std::string> &makers_now) {
+EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier, const Manifest &now,
+                           const std::vector<std::string> &makers_now) {
     EarlierFiles sorted;
     for (const OutputFile &file : earlier.files) {
         if (!unchanged(folder, file)) continue;
         if (std::find(makers_now.begin(), makers_now.end(), file.maker) != makers_now.end())
             sorted.replaced.push_back(file);
-        else if (made_from(file, earlier) == document_sha256)
+        else if (made_from(file, earlier) == source_of(now))
             sorted.kept.push_back(file), sorted.kept.back().made_from.clear();
         else
             sorted.outdated.push_back(file), sorted.outdated.back().made_from = made_from(file, earlier);

@@ -18,6 +18,7 @@ struct Manifest {
     std::string document;        ///< file name without folders
     std::string document_sha256; ///< of the document's bytes
     std::vector<OutputFile> files;
+    std::string state = {}; ///< which of the house's; empty where its document says nothing of it
     bool operator==(const Manifest &) const = default;
 };
 
@@ -27,6 +28,9 @@ std::string manifest_json(const Manifest &manifest);
 
 /// Reads a manifest back. Nothing when the text is none of ours.
 std::optional<Manifest> parse_manifest(std::string_view json);
+
+/// Do two exports show different states of a house?
+bool is_of_another_state(const Manifest &earlier, const Manifest &now);
 
 /// Do two exports come from different documents? Their files are called otherwise or, where one of them has
 /// no file, as from a pipe or before it is saved, their shells are. What has no name at all tells nothing.
@@ -46,7 +50,7 @@ struct EarlierFiles {
 };
 
 /// Only files whose bytes are still those of the manifest count: what a person changed is theirs.
-EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier,
-                           std::string_view document_sha256, const std::vector<std::string> &makers_now);
+EarlierFiles earlier_files(const std::filesystem::path &folder, const Manifest &earlier, const Manifest &now,
+                           const std::vector<std::string> &makers_now);
 
 } // namespace roundlay

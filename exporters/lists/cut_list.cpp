@@ -162,7 +162,7 @@ CutList collect_cut_list(const Shell &shell, const Layout &layout,
     const Voice voice = voice_of(shell, layout, language);
     const Collector collector(layout, stock, voice);
     const WeightEstimate weight = weigh(0, shell.wood);
-    CutList list{shell.name,
+    CutList list{called(shell),
                  shell.units,
                  voice,
                  voice.words(weight.basis),

@@ -37,11 +37,10 @@ bool has(const std::vector<OutputFile> &files, const std::string &name) {
 }
 
 /// What an earlier export left in the folder: some is listed on, some goes, some is only told of.
-void settle_earlier(const ExportJob &job, const std::vector<std::string> &makers, OutputFolder &folder,
-                    ExportReport &report) {
+void settle_earlier(const std::vector<std::string> &makers, OutputFolder &folder, ExportReport &report) {
     const auto earlier = earlier_manifest(folder.path());
     if (!earlier) return;
-    const EarlierFiles sorted = earlier_files(folder.path(), *earlier, job.document_sha256, makers);
+    const EarlierFiles sorted = earlier_files(folder.path(), *earlier, report.manifest, makers);
     for (const OutputFile &file : sorted.replaced)
         if (!has(folder.files(), file.name)) folder.drop(file.name);
     for (const OutputFile &file : sorted.kept)
@@ -76,26 +75,32 @@ std::optional<ExportFailure> spare_own_files(const OutputFolder &folder) {
 }
 
 Manifest manifest_of(const ExportJob &job) {
-    return {std::string(program_version), job.shell.name, job.document, job.document_sha256, {}};
+    return {
+        std::string(program_version), job.shell.name, job.document, job.document_sha256, {}, job.shell.state};
 }
 
-/// What another house was made of is not replaced unasked: the two would lie mixed, or one be gone.
+/// What another house, or another state of it, was made of is not replaced unasked: the two would lie mixed,
+/// or one be gone.
 std::optional<ExportFailure> spare_another(const ExportJob &job, const OutputFolder &folder) {
     const auto earlier = earlier_manifest(folder.path());
-    if (!earlier || !is_of_another_document(*earlier, manifest_of(job))) return {};
+    if (!earlier) return {};
+    const bool document = is_of_another_document(*earlier, manifest_of(job));
+    if (!document && !is_of_another_state(*earlier, manifest_of(job))) return {};
     std::string other = earlier->document;
     if (!earlier->shell.empty())
         other += (other.empty() ? "\"" : " (\"") + earlier->shell + (other.empty() ? "\"" : "\")");
+    const std::string from =
+        document ? "another document, " + other : "another state of the house, \"" + earlier->state + "\"";
     return ExportFailure{Trouble::in_the_way,
-                         "the files in \"" + folder.path().string() + "\" were made from another document, " +
-                             other + "; nothing was written; choose another folder, or replace them"};
+                         "the files in \"" + folder.path().string() + "\" were made from " + from +
+                             "; nothing was written; choose another folder, or replace them"};
 }
 
 std::optional<ExportFailure> finish(const ExportJob &job, const std::vector<std::string> &makers,
                                     OutputFolder &folder, ExportReport &report, IfThere own) {
     report.manifest = manifest_of(job);
     report.manifest.files = folder.files();
-    settle_earlier(job, makers, folder, report);
+    settle_earlier(makers, folder, report);
     folder.set_maker("");
     if (auto failure = add_file(folder, manifest_name, manifest_json(report.manifest), "this list"))
         return failure;

@@ -1,6 +1,7 @@
 #include "exporters/lists/bore_table.h"
 #include "exporters/lists/down_table.h"
 #include "exporters/lists/shell_tables.h"
+#include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
 #include "exporters/registry/exporters.h"
 
@@ -11,6 +12,7 @@ namespace roundlay {
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
     const Language language = job.options.language;
     const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), language);
+    const auto csv = [&](Table table) { return to_csv(with_state(std::move(table), job.shell)); };
     const struct {
         const char *name;
         Table (*table)(const CutList &);
@@ -26,28 +28,27 @@ std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &fol
     int done = 0;
     for (const auto &file : files) {
         progress.at("cut lists", done++, static_cast<int>(std::size(files)));
-        if (auto failure = add_file(folder, file.name, to_csv(file.table(list)), file.what)) return failure;
+        if (auto failure = add_file(folder, file.name, csv(file.table(list)), file.what)) return failure;
     }
     const auto steps = taking_down(job.layout, job.bodies);
-    if (auto failure = add_file(folder, "taking-down.csv", to_csv(down_table(list, job.layout, steps)),
+    if (auto failure = add_file(folder, "taking-down.csv", csv(down_table(list, job.layout, steps)),
                                 "taking down: what is free to rise, one after the other; geometry alone"))
         return failure;
-    if (auto failure = add_file(folder, "raising.csv", to_csv(raising_table(list, job.layout)),
+    if (auto failure = add_file(folder, "raising.csv", csv(raising_table(list, job.layout)),
                                 "raising: one piece after the other, to be ticked off; geometry alone"))
         return failure;
     if (!job.shell.openings.empty())
         if (auto failure =
-                add_file(folder, "openings.csv", to_csv(opening_table(job.shell, job.layout, language)),
+                add_file(folder, "openings.csv", csv(opening_table(job.shell, job.layout, language)),
                          "openings: spaces over their frames, and the logs over and under them"))
             return failure;
     if (!job.shell.bores.empty())
-        if (auto failure = add_file(folder, "bores.csv", to_csv(bore_table(job.shell, job.layout, language)),
+        if (auto failure = add_file(folder, "bores.csv", csv(bore_table(job.shell, job.layout, language)),
                                     "rods, bolts, wiring and holes as found, log by log"))
             return failure;
     if (!job.layout.timbers.empty())
-        if (auto failure =
-                add_file(folder, "floors.csv", to_csv(floor_table(job.shell, job.layout, language)),
-                         "joists, beams and trimmers, with a screen of their spans; no approval"))
+        if (auto failure = add_file(folder, "floors.csv", csv(floor_table(job.shell, job.layout, language)),
+                                    "joists, beams and trimmers, with a screen of their spans; no approval"))
             return failure;
     return {};
 }

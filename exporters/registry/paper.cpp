@@ -72,7 +72,7 @@ std::vector<std::string> paper_cautions(const Voice &voice) {
 
 std::string paper_title(const ExportJob &job, const Said &what) {
     const Voice voice = voice_of(job);
-    return voice.say("%1: %2", job.shell.name.empty() ? voice.say("Log shell") : job.shell.name,
+    return voice.say("%1: %2", called(job.shell).empty() ? voice.say("Log shell") : called(job.shell),
                      voice.words(what));
 }
 

@@ -116,7 +116,7 @@ Section pegs_section() {
 }
 
 Section bore_section() {
-    return list<&Shell::bores>(bore_table(), limits::bores);
+    return told_by({"name"}, list<&Shell::bores>(bore_table(), limits::bores));
 }
 
 Section wood_section() {

@@ -101,8 +101,8 @@ const TableOf<Floor> &floor_table() {
                   "dead_load", bearable,
                   "of boards, ceilings and what stands on them; the timbers' own weight comes on top of it",
                   {.left_out = "0.5 kPa, and the screen says so"})}),
-         .lists = {list<&Floor::beams>(beam_table(), limits::floor_parts),
-                   list<&Floor::openings>(floor_opening_table(), limits::floor_parts)},
+         .lists = {told_by({"from_wall"}, list<&Floor::beams>(beam_table(), limits::floor_parts)),
+                   told_by({"name"}, list<&Floor::openings>(floor_opening_table(), limits::floor_parts))},
          .comment = "Joists lie from one wall to the one across the room."}};
     return table;
 }
@@ -110,7 +110,7 @@ const TableOf<Floor> &floor_table() {
 } // namespace
 
 Section floor_section() {
-    return list<&Shell::floors>(floor_table(), limits::floors);
+    return told_by({"name"}, list<&Shell::floors>(floor_table(), limits::floors));
 }
 
 } // namespace roundlay::format

@@ -61,7 +61,6 @@ std::vector<Item> wood() {
          text<&FoundLog::condition>("condition", "what it is like as a whole"),
          text<&FoundLog::cause>("cause", "why it is like that"),
          text<&FoundLog::urgency>("urgency", "when something must be done"),
-         text<&FoundLog::decision>("decision", "what is to be done"),
          text<&FoundLog::note>("note", "whatever should be known of it")});
 }
 

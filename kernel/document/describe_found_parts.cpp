@@ -1,6 +1,7 @@
 #include "kernel/document/describe_found_parts.h"
 
 #include "kernel/document/limits.h"
+#include "kernel/document/table_reading.h"
 
 namespace roundlay::format {
 
@@ -124,6 +125,43 @@ const TableOf<LaterCut> &later_cut_table() {
     return table;
 }
 
+/// Only a log that is used elsewhere goes anywhere.
+void check_where_to(TableReading &at, FoundDecision &decision) {
+    if (decision.what != Decision::use_elsewhere) {
+        for (const char *key : {"wall", "round", "piece"})
+            warn_unused(at, key, "what = \"use elsewhere\"");
+        return;
+    }
+    at.table.require("wall", "the wall that the log goes to: wall = \"A\"");
+    at.table.require("round", "the round that the log goes to, the sill log being 1");
+}
+
+const TableOf<FoundDecision> &decision_table() {
+    static const TableOf<FoundDecision> table{
+        {.name = "found.decision",
+         .summary =
+             "What becomes of the log. Decisions are never taken out: another one is added, and the last "
+             "one holds.",
+         .items = items<FoundDecision>(
+             {one_of<&FoundDecision::what>("what", "what becomes of it",
+                                           {.missing = "what becomes of the log: what = \"keep\""}),
+              text<&FoundDecision::by>("by", "who decided"), text<&FoundDecision::on>("on", on_what),
+              text<&FoundDecision::why>("why", "in any words"),
+              text<&FoundDecision::to, &FoundPlace::wall>(
+                  "wall", "where it comes to lie; only for `\"use elsewhere\"`, and needed there",
+                  {.left_out = "where it was found"}),
+              count<&FoundDecision::to, &FoundPlace::round>(
+                  "round", {1, limits::logs_high},
+                  "where it comes to lie; only for `\"use elsewhere\"`, and needed there",
+                  {.left_out = "where it was found"}),
+              count<&FoundDecision::to, &FoundPlace::piece>(
+                  "piece", {1, limits::pieces},
+                  "which of the logs it becomes that openings part the round into, from the left",
+                  {.left_out = "the whole round"})}),
+         .check = checked<FoundDecision, check_where_to>}};
+    return table;
+}
+
 } // namespace
 
 std::vector<Section> lists_of_found() {
@@ -133,7 +171,8 @@ std::vector<Section> lists_of_found() {
             list_in_lines<&FoundLog::tests>(test_table(), limits::found_parts),
             list_in_lines<&FoundLog::moistures>(moisture_table(), limits::found_parts),
             list_in_lines<&FoundLog::pegs>(peg_table(), limits::found_parts),
-            list_in_lines<&FoundLog::later_cuts>(later_cut_table(), limits::found_parts)};
+            list_in_lines<&FoundLog::later_cuts>(later_cut_table(), limits::found_parts),
+            list_in_lines<&FoundLog::decisions>(decision_table(), limits::found_parts)};
 }
 
 } // namespace roundlay::format

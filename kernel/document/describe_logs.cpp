@@ -143,7 +143,10 @@ Section logs_section() {
 }
 
 Section log_section() {
-    return list<&Shell::own_logs>(log_table(), limits::logs);
+    Section section = list<&Shell::own_logs>(log_table(), limits::logs);
+    section.told_by = {"wall", "round", "piece"};
+    section.only_says_more = true;
+    return section;
 }
 
 } // namespace roundlay::format

@@ -177,6 +177,8 @@ Section notch_section() {
 
 Section corner_section() {
     Section section = list<&Shell::corners>(corner_table(), limits::walls);
+    section.told_by = {"between"};
+    section.only_says_more = true;
     section.fresh = [](const Shell &shell) -> std::shared_ptr<void> {
         return std::make_shared<CornerNotch>(CornerNotch{{}, {}, shell.notch});
     };

@@ -152,11 +152,11 @@ const TableOf<Trim> &trim_table() {
 } // namespace
 
 Section opening_section() {
-    return list<&Shell::openings>(opening_table(), limits::openings);
+    return told_by({"name"}, list<&Shell::openings>(opening_table(), limits::openings));
 }
 
 Section step_section() {
-    return list<&Shell::steps>(step_table(), limits::openings);
+    return told_by({"wall", "from_left"}, list<&Shell::steps>(step_table(), limits::openings));
 }
 
 Section trim_section() {

@@ -142,6 +142,9 @@ const TableOf<Shell> &shell_table() {
          .summary = "The shell as a whole.",
          .items = items<Shell>(
              {text<&Shell::name>("name", "what the shell is called on sheets, lists and models"),
+              text<&Shell::state>(
+                  "state", "which state of the house this shell is, such as `\"as found\"`: it stands on "
+                           "sheets and lists, and must be said where there are others, `[[state]]`"),
               one_of<&Shell::units>("units", "how lengths are shown; never changes the shell itself",
                                     {.remark = "how lengths are shown: \"metric\" or \"imperial\""}),
               size<&Shell::thickness>(
@@ -163,6 +166,7 @@ Section shell_section() {
 
 Section wall_section() {
     Section section = list<&Shell::walls>(wall_table(), limits::walls);
+    section.told_by = {"name"};
     section.missing = "one [[wall]] for each side, walking once round the outside";
     section.fresh = [](const Shell &) -> std::shared_ptr<void> {
         const auto wall = std::make_shared<Wall>();
@@ -175,6 +179,7 @@ Section wall_section() {
 
 Section partition_section() {
     Section section = list<&Shell::partitions>(partition_table(), limits::walls);
+    section.told_by = {"name"};
     section.check = check_where_partitions_end;
     return section;
 }

@@ -4,6 +4,7 @@
 
 #include "kernel/document/problem.h"
 #include "kernel/document/source_map.h"
+#include "kernel/document/state.h"
 #include "kernel/record/record.h"
 #include "kernel/shell/shell.h"
 
@@ -22,11 +23,16 @@ struct ReadResult {
     Problems problems;          ///< all of them, in the order of the text
     SourceMap places;           ///< where each statement stands
     Record record = {}; ///< of a house that stands, beside the shell; empty where a problem is an error
+    std::vector<State> states =
+        {}; ///< of the house: the document's own shell first; empty where it has but one
 };
 
 /// Reads a document. Every problem is reported, not only the first; only a text that is no TOML ends the
 /// reading at once. `file` is only repeated in the problems. Never throws for what is in the text.
-ReadResult read_document(std::string_view text, const std::string &file);
+///
+/// The shell is the document's own, or that of the state that is asked for by name. What is wrong in another
+/// state is a warning: it hinders nobody who does not ask for it.
+ReadResult read_document(std::string_view text, const std::string &file, const std::string &state = {});
 
 /// A document that states the shell and the record, with comments for the person who goes on writing it. For
 /// those within the limits of the format: read_document reads it back to equal ones, lengths to the last bit.
@@ -41,7 +47,7 @@ std::vector<std::string> comment_words();
 std::variant<std::string, Problem> read_document_text(const std::filesystem::path &path);
 
 /// read_document_text, then read_document.
-ReadResult read_document_file(const std::filesystem::path &path);
+ReadResult read_document_file(const std::filesystem::path &path, const std::string &state = {});
 
 inline constexpr std::string_view document_extension = ".roundlay";
 

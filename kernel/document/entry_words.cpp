@@ -84,6 +84,10 @@ std::string entry_in_words(const toml::table &root, std::string_view path, std::
     return words;
 }
 
+std::string entry_in_words(const std::string &list, std::size_t index, const toml::table &entry) {
+    return in_words({list, index, &entry}, "");
+}
+
 bool speaks_feet(const toml::table &root) {
     const toml::node *shell = root.get("shell");
     const toml::node *units = shell && shell->is_table() ? shell->as_table()->get("units") : nullptr;

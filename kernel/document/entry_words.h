@@ -13,6 +13,9 @@ namespace roundlay {
 /// is spoken of, so that a log is not named by a round that is out of bounds.
 std::string entry_in_words(const toml::table &root, std::string_view path, std::string_view key);
 
+/// The same of an entry of a list by itself, without what it stands in.
+std::string entry_in_words(const std::string &list, std::size_t index, const toml::table &entry);
+
 /// The document states that lengths are shown in feet and inches.
 bool speaks_feet(const toml::table &root);
 

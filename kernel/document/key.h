@@ -75,6 +75,10 @@ struct Section {
     bool of_record = false;         ///< what is around it is the Record, not the Shell
     bool in_lines = false;          ///< a new document writes its entries in one line each
     const char *known_by = nullptr; ///< the key that an entry keeps for ever
+    /// Keys by which a state says which entry it changes; empty in a list of the record, which has no states.
+    std::vector<const char *> told_by = {};
+    /// What it is about is there without an entry: a state may say more of it than its base does.
+    bool only_says_more = false;
     /// What a reader starts from: its own, or what the shell says already.
     std::shared_ptr<void> (*fresh)(const Shell &shell) = nullptr;
 
@@ -118,7 +122,10 @@ struct Whole {
 /// all of a Shell and of a Record.
 std::span<const Section> sections();
 
-/// The same with those inside entries, each behind the one that it stands in.
+/// `[[state]]`: inside it stand the tables of the shell again, which no description repeats.
+const Section &state_section();
+
+/// All of these with those inside entries, each behind the one that it stands in.
 std::vector<const Section *> all_sections();
 
 /// The table of that name. Throws where there is none.

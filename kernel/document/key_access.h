@@ -244,6 +244,12 @@ Section list(const TableOf<typename MemberOf<decltype(member)>::member::value_ty
     return section;
 }
 
+/// Of those keys no two entries have the same, so that a state can say which one it changes.
+inline Section told_by(std::vector<const char *> keys, Section section) {
+    section.told_by = std::move(keys);
+    return section;
+}
+
 /// A list whose entries read well in one line each: `peg = [{ at = "3.10.1", diameter = "1 in" }]`.
 template <auto member>
 Section list_in_lines(const TableOf<typename MemberOf<decltype(member)>::member::value_type> &table,

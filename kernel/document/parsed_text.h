@@ -21,6 +21,8 @@ class ParsedText {
     std::string_view text() const { return text_; }
     const Lines &lines() const { return lines_; }
     const toml::table &root() const { return root_; }
+    /// Everything of it. The places of its nodes stay those of the text.
+    toml::table take_root() && { return std::move(root_); }
 
     std::size_t begin_of(const toml::node &node) const { return offset_of(node.source().begin); }
     std::size_t begin_of(const toml::key &key) const { return offset_of(key.source().begin); }

@@ -41,10 +41,10 @@ std::variant<std::string, Problem> read_document_text(const std::filesystem::pat
     return text;
 }
 
-ReadResult read_document_file(const std::filesystem::path &path) {
+ReadResult read_document_file(const std::filesystem::path &path, const std::string &state) {
     const auto text = read_document_text(path);
     if (const auto *problem = std::get_if<Problem>(&text)) return {std::nullopt, {*problem}, {}};
-    return read_document(std::get<std::string>(text), path.string());
+    return read_document(std::get<std::string>(text), path.string(), state);
 }
 
 } // namespace roundlay

@@ -139,6 +139,12 @@ void read_entries(Reading &reading, TableReader &around_table, const Section &se
 
 } // namespace
 
+void read_keys(Reading &reading, TableReader &table, const Table &described, void *owner) {
+    const Shell nothing_yet;
+    TableReading at{reading, table, nothing_yet};
+    read_items(at, described, owner);
+}
+
 void read_section(Reading &reading, TableReader &table, const Section &section, void *around,
                   const Shell &shell) {
     if (section.missing) table.require(section.table->key(), section.missing);

@@ -11,4 +11,7 @@ namespace roundlay {
 void read_section(Reading &reading, TableReader &table, const format::Section &section, void *around,
                   const Shell &shell);
 
+/// The keys of a table alone, with no word on what else stands in it.
+void read_keys(Reading &reading, TableReader &table, const format::Table &described, void *owner);
+
 } // namespace roundlay

@@ -63,4 +63,14 @@ template <> std::span<const Word<Season>> words() {
     return all;
 }
 
+template <> std::span<const Word<Decision>> words() {
+    static constexpr Word<Decision> all[] = {{"keep", Decision::keep},
+                                             {"mend", Decision::mend},
+                                             {"replace", Decision::replace},
+                                             {"turn end for end", Decision::turn},
+                                             {"use elsewhere", Decision::use_elsewhere},
+                                             {"leave out", Decision::leave_out}};
+    return all;
+}
+
 } // namespace roundlay

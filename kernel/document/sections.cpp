@@ -35,6 +35,7 @@ std::span<const Section> sections() {
 std::vector<const Section *> all_sections() {
     std::vector<const Section *> all;
     add(all, sections());
+    all.push_back(&state_section());
     return all;
 }
 

@@ -55,6 +55,9 @@ class TableReader {
     /// The entries written with [[key]]; empty where none is stated.
     std::vector<const toml::table *> entries(std::string_view key, std::size_t most);
 
+    /// Of a key that somebody else reads.
+    void knows(std::string_view key) { known_.emplace_back(key); }
+
     void finish();
 
     const std::string &path() const { return path_; }

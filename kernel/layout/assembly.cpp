@@ -61,7 +61,7 @@ Indexed<Piece> all_pieces(Stages &stages) {
 
 Layout assembled(const Shell &shell, Stages &stages) {
     Layout layout;
-    layout.name = shell.name;
+    layout.name = called(shell);
     static_cast<Plan &>(layout) = std::move(static_cast<Plan &>(stages.plan));
     static_cast<Heights &>(layout) = static_cast<const Heights &>(stages.courses);
     static_cast<Foundation &>(layout) = std::move(static_cast<Foundation &>(stages.foundation));

@@ -100,6 +100,17 @@ struct FoundPlace {
     bool operator==(const FoundPlace &) const = default;
 };
 
+/// What becomes of a log. Our own words; mending is told, not drawn.
+enum class Decision { keep, mend, replace, turn, use_elsewhere, leave_out };
+
+/// What somebody decided, and the place that a log goes to that is used elsewhere.
+struct FoundDecision {
+    Decision what = Decision::keep;
+    std::string by, on, why;
+    FoundPlace to;
+    bool operator==(const FoundDecision &) const = default;
+};
+
 /// As found, face by face, in any words.
 struct FaceFinish {
     std::string outside, inside, top, under;
@@ -131,7 +142,7 @@ struct FoundLog {
     std::string condition; ///< what
     std::string cause;     ///< why
     std::string urgency;   ///< when
-    std::string decision;  ///< do
+    std::vector<FoundDecision> decisions; ///< do: one after the other, the last one holds
 
     std::vector<FoundEnd> ends; ///< two at most
     std::vector<FoundStation> stations;

@@ -2,6 +2,11 @@
 
 namespace roundlay {
 
+std::string called(const Shell &shell) {
+    if (shell.name.empty() || shell.state.empty()) return shell.name + shell.state;
+    return shell.name + " (" + shell.state + ")";
+}
+
 std::string species_of(const Wood &wood) {
     return wood.species.empty() ? "eastern hemlock" : wood.species;
 }

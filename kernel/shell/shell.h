@@ -270,6 +270,7 @@ struct Wood {
 
 struct Shell {
     std::string name;
+    std::string state; ///< which state of the house this is: "as found"; empty where nothing is said of it
     UnitSystem units = UnitSystem::metric; ///< how numbers are shown; never changes the geometry
     Length thickness;                      ///< of every wall that does not state its own
     std::vector<Wall> walls;
@@ -291,6 +292,9 @@ struct Shell {
 
 /// The trim of one opening: its own where stated, else the shell's. Without a groove both its sizes are 0.
 Trim trim_of(const Shell &shell, const Opening &opening);
+
+/// What stands on sheets, lists and models: its name, and behind it its state.
+std::string called(const Shell &shell);
 
 /// The wood that weights and spans are worked out for.
 std::string species_of(const Wood &wood);

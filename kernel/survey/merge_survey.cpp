@@ -142,6 +142,7 @@ void merge_log(Merged &out, FoundLog &into, const FoundLog &other, bool replace)
     merging.known("peg", &FoundLog::pegs, from, [](const FoundPeg &peg) { return peg.at.written; });
     merging.known("later_cut", &FoundLog::later_cuts, from,
                   [](const LaterCut &cut) { return cut.at.written; });
+    merging.others(&FoundLog::decisions, from);
 }
 
 } // namespace

@@ -43,23 +43,34 @@ std::string check_text(const Console &console, const Input &input, const ExportJ
     return console.quiet ? text : text + summary_line(input, job, console.language) + "\n";
 }
 
-ExitCode check(const Console &console, const std::string &file) {
-    const Input input = read_input(file);
+/// Of a document that is asked for as it stands every state must be there to be read.
+bool lacks_a_state(const Console &console, const Input &input) {
+    bool lacks = false;
+    for (const State &state : input.read.states) {
+        if (state.readable) continue;
+        console.error(input.file + ": the state \"" + state.name + "\" cannot be read; its problems say why");
+        lacks = true;
+    }
+    return lacks;
+}
+
+ExitCode check(const Console &console, const DocumentWords &document) {
+    const Input input = read_input(document);
     std::optional<ExportJob> job;
     if (input.read.shell) job = told_job(console, input, *input.read.shell);
     const ExportJob *made = job ? &*job : nullptr;
     const ExitCode printed =
         console.print(console.json ? findings_json(input, made) : check_text(console, input, made));
-    if (!made) return ExitCode::unreadable;
+    if (!made || lacks_a_state(console, input)) return ExitCode::unreadable;
     return has_errors(made->findings) ? ExitCode::findings : printed;
 }
 
 } // namespace
 
 CommandRun declare_check(CLI::App &app) {
-    auto file = std::make_shared<std::string>();
-    app.add_option("FILE", *file, "the document; - reads from the standard input")->required();
-    return [file](const Console &console) { return check(console, *file); };
+    auto document = std::make_shared<DocumentWords>();
+    add_document(app, *document);
+    return [document](const Console &console) { return check(console, *document); };
 }
 
 } // namespace roundlay

@@ -16,7 +16,8 @@ namespace roundlay {
 namespace {
 
 struct ExportWords {
-    std::string file, folder, units, paper, view, size;
+    DocumentWords document;
+    std::string folder, units, paper, view, size;
     std::vector<std::string> only, without;
     bool force = false;
 };
@@ -135,7 +136,7 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     options.language = console.language;
     std::optional<UnitSystem> units;
     if (!words.units.empty()) units = units_value(words.units);
-    auto loaded = load(console, words.file, units);
+    auto loaded = load(console, words.document, units);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
     job.options = options;
@@ -161,7 +162,7 @@ std::string only_help() {
 
 CommandRun declare_export(CLI::App &app) {
     auto words = std::make_shared<ExportWords>();
-    app.add_option("FILE", words->file, "the document; - reads from the standard input")->required();
+    add_document(app, words->document);
     app.add_option("--to", words->folder, "the folder to write to; made where it is missing")
         ->type_name("DIR")
         ->required();

@@ -1,10 +1,12 @@
 #include "exporters/lists/level_table.h"
+#include "exporters/lists/state_column.h"
 #include "exporters/words/words.h"
 #include "kernel/levelling/slivers.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
 #include "modeler/command_line/pile_input.h"
+#include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -16,7 +18,8 @@ namespace roundlay {
 namespace {
 
 struct LevelOptions {
-    std::string file, pile, to;
+    DocumentWords document;
+    std::string pile, to;
     bool csv = false, force = false;
 };
 
@@ -72,17 +75,18 @@ std::string in_json(const Found &f) {
     const nlohmann::ordered_json all = {
         {"summary", json(level_summary(f.levelled, f.standing)).at(0)},
         {"findings", brought_json(f.findings, voice_of(f.job).speech())},
-        {"logs", json(level_table(f.job.layout, voice_of(f.job).speech(), f.pile, f.levelled))}};
+        {"logs", json(with_state(level_table(f.job.layout, voice_of(f.job).speech(), f.pile, f.levelled),
+                                 f.job.shell))}};
     return all.dump(indent) + "\n";
 }
 
 ExitCode show(const Console &console, const LevelOptions &options, const Found &f) {
     const Speech speech = voice_of(f.job).speech();
     if (console.json) return console.print(in_json(f));
-    const Table table = level_table(f.job.layout, speech, f.pile, f.levelled);
+    const Table table = with_state(level_table(f.job.layout, speech, f.pile, f.levelled), f.job.shell);
     if (options.csv) return console.print(to_csv(table));
-    return console.print(to_text(table) + "\n" + level_words(f.levelled, f.standing, speech) +
-                         brought_words(f.findings, speech));
+    return console.print(state_words(f.job.shell, Voice(speech)) + to_text(table) + "\n" +
+                         level_words(f.levelled, f.standing, speech) + brought_words(f.findings, speech));
 }
 
 std::optional<std::string> no_levelling(const Shell &shell) {
@@ -101,12 +105,28 @@ std::variant<Levelled, std::string> levelled_by(const ExportJob &job, const std:
     return result;
 }
 
+/// The state that is asked for is not the document's own shell.
+bool is_changed(const Loaded &it) {
+    return !it.input.read.states.empty() && it.job.shell.state != it.input.read.states.front().name;
+}
+
+/// What a state says as a document of its own, in which logs can be stated.
+Input by_itself(const Loaded &it) {
+    if (!is_changed(it)) return it.input;
+    Input alone{it.input.file, write_document(it.job.shell), {}};
+    alone.read = read_document(alone.bytes, alone.file);
+    return alone;
+}
+
 ExitCode run_level(const Console &console, const LevelOptions &options) {
-    auto loaded = load(console, options.file);
+    auto loaded = load(console, options.document);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const Loaded &it = std::get<Loaded>(loaded);
+    if (!options.to.empty() && is_changed(it))
+        throw UsageError("--to states the logs in the document's own shell, and --state " +
+                         options.document.state + " is another; leave one of them out");
     if (const auto why = no_levelling(it.job.shell)) {
-        console.error(options.file + ": " + *why);
+        console.error(options.document.file + ": " + *why);
         return ExitCode::findings;
     }
     const auto read = pile_from(console, options.pile);
@@ -119,7 +139,7 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
     }
     const Levelled &levelled = std::get<Levelled>(result);
     const auto logs = own_logs(it.job.layout, it.job.shell.units, pile, levelled);
-    const auto stated = state_logs(console, it.input, it.job.shell, logs, options.to);
+    const auto stated = state_logs(console, by_itself(it), it.job.shell, logs, options.to);
     if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
     const StatedLogs &made = std::get<StatedLogs>(stated);
     const Found found{it.job, pile, levelled, made.job.layout,
@@ -141,7 +161,7 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
 
 CommandRun declare_level(CLI::App &app) {
     auto o = std::make_shared<LevelOptions>();
-    app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
+    add_document(app, o->document);
     app.add_option("--pile", o->pile,
                    "the measured logs: CSV with the columns mark, length, butt_height, tip_height and, where "
                    "measured, butt_width, tip_width; lengths with their unit. In French: marque, longueur, "

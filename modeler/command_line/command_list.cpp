@@ -2,6 +2,7 @@
 #include "exporters/lists/down_table.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/shell_tables.h"
+#include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
 #include "kernel/review/floor_screen.h"
 #include "kernel/review/opening_facts.h"
@@ -20,7 +21,8 @@ namespace roundlay {
 namespace {
 
 struct ListOptions {
-    std::string file, what = "cut", units;
+    DocumentWords document;
+    std::string what = "cut", units;
     bool csv = false;
 };
 
@@ -150,26 +152,26 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
     (void)chosen({{}, {}, {}, {}}, options.what); // a wrong name is told before a long document is read
-    auto loaded = load(console, options.file, units, options.what == "seams" ? has_seams : nullptr);
+    auto loaded = load(console, options.document, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     const Listed listed{list, job.shell, job.layout, job.bodies, console.language};
-    const Table table = chosen(listed, options.what);
+    const Table table = with_state(chosen(listed, options.what), job.shell);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
     if (table.rows.empty()) {
-        console.error(options.file + ": there are no " + options.what + " in this shell");
+        console.error(options.document.file + ": there are no " + options.what + " in this shell");
         return ExitCode::findings;
     }
-    return console.print(as_text(listed, table, options.what));
+    return console.print(state_words(job.shell, listed.voice()) + as_text(listed, table, options.what));
 }
 
 } // namespace
 
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
-    app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
+    add_document(app, options->document);
     app.add_option("WHAT", options->what,
                    "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors, "
                    "taking-down, raising or seams "

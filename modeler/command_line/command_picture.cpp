@@ -15,16 +15,19 @@ namespace roundlay {
 namespace {
 
 struct PictureWords {
-    std::string file, to, view = "south-east", size = "1600x1200";
+    DocumentWords document;
+    std::string to, view = "south-east", size = "1600x1200";
     bool parallel = false, force = false;
 };
 
-std::string picture_json(const PictureWords &words, const PictureOptions &options, std::size_t bytes) {
-    const nlohmann::ordered_json json = {{"file", words.to},
-                                         {"view", words.view},
-                                         {"width", options.width},
-                                         {"height", options.height},
-                                         {"bytes", bytes}};
+std::string picture_json(const PictureWords &words, const ExportJob &job, std::size_t bytes) {
+    const PictureOptions &options = job.options.picture;
+    nlohmann::ordered_json json = {{"file", words.to},
+                                   {"view", words.view},
+                                   {"width", options.width},
+                                   {"height", options.height},
+                                   {"bytes", bytes}};
+    if (!job.shell.state.empty()) json["state"] = job.shell.state;
     return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
 }
 
@@ -47,7 +50,7 @@ ExitCode run_picture(const Console &console, const PictureWords &words) {
     if (words.to == "-" && console.json) throw UsageError("--json needs a file to write the picture to");
     if (words.to == "-" && console.stdout_is_terminal())
         throw UsageError("a picture cannot be shown on a terminal: name a file with --to, or use a pipe");
-    auto loaded = load(console, words.file);
+    auto loaded = load(console, words.document);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
     job.options.picture = options;
@@ -59,14 +62,14 @@ ExitCode run_picture(const Console &console, const PictureWords &words) {
     const std::string &png = std::get<std::string>(made);
     const ExitCode saved = save(console, words.to, png, may_replace(words));
     if (saved != ExitCode::fine || !console.json) return saved;
-    return console.print(picture_json(words, options, png.size()));
+    return console.print(picture_json(words, job, png.size()));
 }
 
 } // namespace
 
 CommandRun declare_picture(CLI::App &app) {
     auto words = std::make_shared<PictureWords>();
-    app.add_option("FILE", words->file, "the document; - reads from the standard input")->required();
+    add_document(app, words->document);
     app.add_option("--to", words->to, "the PNG file to write; - writes to a pipe")
         ->type_name("PNG")
         ->required();

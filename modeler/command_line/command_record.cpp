@@ -10,12 +10,13 @@ namespace roundlay {
 namespace {
 
 struct RecordOptions {
-    std::string file, record, to = "-";
+    DocumentWords document;
+    std::string record, to = "-";
     bool force = false;
 };
 
 ExitCode run_record(const Console &console, const RecordOptions &options) {
-    const Input input = read_input(options.file);
+    const Input input = read_input(options.document);
     tell_problems(console, input);
     if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     const Shell &shell = *input.read.shell;
@@ -40,7 +41,7 @@ ExitCode run_record(const Console &console, const RecordOptions &options) {
 
 CommandRun declare_record(CLI::App &app) {
     auto o = std::make_shared<RecordOptions>();
-    app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
+    add_file(app, o->document);
     app.add_option(
            "--logs", o->record,
            "the logs as measured: CSV with the columns wall, round and, where known, piece (of logs "

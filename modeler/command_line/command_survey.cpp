@@ -19,7 +19,8 @@ namespace {
 constexpr std::size_t largest_csv = std::size_t{16} << 20;
 
 struct SurveyOptions {
-    std::string file, rows, to = "-";
+    DocumentWords document;
+    std::string rows, to = "-";
     bool blank = false, replace = false, force = false;
 };
 
@@ -111,7 +112,7 @@ ExitCode take_rows(const Console &console, const Input &input, const SurveyOptio
 }
 
 ExitCode run_survey(const Console &console, const SurveyOptions &options) {
-    const Input input = read_input(options.file);
+    const Input input = read_input(options.document);
     tell_problems(console, input);
     if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     return options.rows.empty() ? write_rows(console, input, options) : take_rows(console, input, options);
@@ -121,7 +122,7 @@ ExitCode run_survey(const Console &console, const SurveyOptions &options) {
 
 CommandRun declare_survey(CLI::App &app) {
     auto o = std::make_shared<SurveyOptions>();
-    app.add_option("FILE", o->file, "the document; - reads from the standard input")->required();
+    add_document(app, o->document);
     CLI::Option *blank = app.add_flag("--blank", o->blank,
                                       "all columns, and rows to fill in for logs that are not recorded yet");
     CLI::Option *rows =

@@ -54,9 +54,11 @@ Json finding_json(const Input &input, const Finding &finding, const Speech &spee
 }
 
 /// `height_mm` is that of the rounds; what stands is beside it.
-Json shell_json(const Layout &layout) {
+Json shell_json(const ExportJob &job) {
+    const Layout &layout = job.layout;
     const WallStanding stands = standing_in_all(layout);
-    return {{"name", layout.name},
+    return {{"name", job.shell.name},
+            {"state", job.shell.state.empty() ? Json() : Json(job.shell.state)},
             {"walls", layout.walls.size()},
             {"rounds", layout.rounds},
             {"pieces", layout.pieces.size()},
@@ -66,6 +68,18 @@ Json shell_json(const Layout &layout) {
             {"stands_lowest_mm", stands.lowest},
             {"stands_highest_mm", stands.highest},
             {"most_logs_in_a_wall", stands.logs}};
+}
+
+/// All that the document has; none where it has but the one shell.
+Json states_json(const std::vector<State> &states) {
+    Json all = Json::array();
+    for (const State &state : states)
+        all.push_back({{"name", state.name},
+                       {"on", &state == &states.front() ? Json()
+                              : state.on.empty()        ? Json(states.front().name)
+                                                        : Json(state.on)},
+                       {"readable", state.readable}});
+    return all;
 }
 
 Json all_json(const Input &input, const ExportJob *job) {
@@ -79,7 +93,8 @@ Json all_json(const Input &input, const ExportJob *job) {
     const bool built = job && !job->layout.pieces.empty();
     return {{"document", input.file},
             {"readable", job != nullptr},
-            {"shell", built ? shell_json(job->layout) : Json()},
+            {"states", states_json(input.read.states)},
+            {"shell", built ? shell_json(*job) : Json()},
             {"problems", problems},
             {"findings", findings},
             {"errors", counts.errors},

@@ -120,7 +120,9 @@ std::vector<FindingLine> grouped_lines(const Findings &findings, const Speech &s
 std::string summary_line(const Input &input, const ExportJob *job, Language language) {
     const Voice voice({language, job ? job->shell.units : UnitSystem::metric});
     const bool built = job && !job->layout.pieces.empty();
-    return input.file + ": " + (built ? shell_words(*job, voice) : "") +
+    const std::string state =
+        job && !job->shell.state.empty() ? std::string(" (") + job->shell.state + ")" : "";
+    return input.file + state + ": " + (built ? shell_words(*job, voice) : "") +
            count_words(voice, counts_of(input, job));
 }
 

@@ -128,6 +128,31 @@ Json schema_of(const Section &section) {
     return table;
 }
 
+/// As it stands in a state: nothing is required, and words of change stand beside the keys.
+Json changed(Json table, const Section &section) {
+    Json &owner = section.is_list() ? table["items"] : table;
+    owner.erase("required");
+    for (const Section &inner : section.table->lists)
+        owner["properties"][inner.table->key()] = changed(owner["properties"][inner.table->key()], inner);
+    owner["properties"]["gone"] = {{"description", "it is not there any more"}, {"type", "boolean"}};
+    owner["properties"]["left_out"] = {{"description", "keys that are not stated any more"},
+                                       {"type", "array"},
+                                       {"items", {{"type", "string"}}}};
+    if (!section.is_list()) return table;
+    owner["properties"]["new"] = {{"description", "it comes with this state"}, {"type", "boolean"}};
+    owner["properties"]["before"] = {{"description", "the name of the entry that it stands before"},
+                                     {"type", "string"}};
+    return table;
+}
+
+Json schema_of_states() {
+    Json states = schema_of(state_section());
+    for (const Section &section : sections())
+        if (!section.of_record)
+            states["items"]["properties"][section.table->name] = changed(schema_of(section), section);
+    return states;
+}
+
 } // namespace
 
 std::string format_schema() {
@@ -137,6 +162,7 @@ std::string format_schema() {
         properties[section.table->name] = schema_of(section);
         if (section.missing) required.push_back(section.table->name);
     }
+    properties["state"] = schema_of_states();
     return Json{{"$schema", "http://json-schema.org/draft-07/schema#"},
                 {"title", "A roundlay document"},
                 {"type", "object"},

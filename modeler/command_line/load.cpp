@@ -5,6 +5,8 @@
 #include "kernel/document/limits.h"
 #include "modeler/command_line/findings.h"
 
+#include <CLI/CLI.hpp>
+
 #include <chrono>
 #include <cstdio>
 
@@ -18,13 +20,13 @@ Input unreadable(std::string file, Problem problem) {
     return input;
 }
 
-Input read_standard_input() {
+Input read_standard_input(const std::string &state) {
     const std::string file = "<stdin>";
     auto bytes = read_file("/dev/stdin", limits::bytes);
     if (const auto *error = std::get_if<FileError>(&bytes))
         return unreadable(file, {Weight::error, file, {}, error->message, {}});
     Input input{file, std::get<std::string>(std::move(bytes)), {}};
-    input.read = read_document(input.bytes, file);
+    input.read = read_document(input.bytes, file, state);
     return input;
 }
 
@@ -58,18 +60,31 @@ ExportJob told_job(const Console &console, const Input &input, Shell shell) {
     return job;
 }
 
-Input read_input(const std::string &path) {
-    if (path == "-") return read_standard_input();
+void add_file(CLI::App &app, DocumentWords &words) {
+    app.add_option("FILE", words.file, "the document; - reads from the standard input")->required();
+}
+
+void add_document(CLI::App &app, DocumentWords &words) {
+    add_file(app, words);
+    app.add_option("--state", words.state,
+                   "which state of the house, by its name; left out, the document's own shell")
+        ->type_name("NAME");
+}
+
+Input read_input(const DocumentWords &words) {
+    const std::string &path = words.file;
+    if (path == "-") return read_standard_input(words.state);
     auto text = read_document_text(path);
     if (auto *problem = std::get_if<Problem>(&text)) return unreadable(path, std::move(*problem));
     Input input{path, std::get<std::string>(std::move(text)), {}};
-    input.read = read_document(input.bytes, path);
+    input.read = read_document(input.bytes, path, words.state);
     return input;
 }
 
-std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
+std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords &words,
                                     std::optional<UnitSystem> units, bool (*enough)(const Shell &shell)) {
-    Input input = read_input(path);
+    const std::string &path = words.file;
+    Input input = read_input(words);
     tell_problems(console, input);
     if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
     Shell shell = *input.read.shell;

@@ -9,6 +9,10 @@
 #include <string>
 #include <variant>
 
+namespace CLI {
+class App;
+}
+
 namespace roundlay {
 
 /// A document as it was read. `-` is the standard input.
@@ -18,7 +22,17 @@ struct Input {
     ReadResult read;
 };
 
-Input read_input(const std::string &path);
+/// Which document, and which state of the house in it.
+struct DocumentWords {
+    std::string file;
+    std::string state; ///< empty: the document's own shell
+};
+
+/// FILE and, for commands that show what is built, --state.
+void add_document(CLI::App &app, DocumentWords &words);
+void add_file(CLI::App &app, DocumentWords &words);
+
+Input read_input(const DocumentWords &words);
 
 /// What is wrong with a document, on the standard error.
 void tell_problems(const Console &console, const Input &input);
@@ -37,7 +51,7 @@ struct Loaded {
 /// Reads and lays out, for commands that need a whole shell. Says what is wrong on stderr, with --json on
 /// stdout too; what cannot be built gives the exit code to end with, unless `enough` says that what is asked
 /// for can be had of the shell all the same.
-std::variant<Loaded, ExitCode> load(const Console &console, const std::string &path,
+std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords &words,
                                     std::optional<UnitSystem> units = {},
                                     bool (*enough)(const Shell &shell) = nullptr);
 

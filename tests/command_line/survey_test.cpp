@@ -58,13 +58,14 @@ TEST_CASE(
     const TemporaryFolder home;
     const RunOptions at = {.folder = home.path().string()};
     put(home / "one.roundlay", small_document() + "\n[[found]]\ntag = \"A 1\"\nspecies = \"pine\"\n");
-    put(home / "other.csv", "row,tag,species,decision\r\nlog,A 1,spruce,keep\r\n");
+    put(home / "other.csv", "row,tag,species,what\r\nlog,A 1,spruce,\r\ndecision,A 1,,keep\r\n");
     const Ran differs = run({"survey", "one.roundlay", "--rows", "other.csv", "--to", "both.roundlay"}, at);
     CHECK(differs.code == 1);
     CHECK_THAT(differs.err,
                ContainsSubstring("A 1: species is \"pine\" in the document and \"spruce\" in the rows"));
     CHECK(only_log(home / "both.roundlay").species == "pine");
-    CHECK(only_log(home / "both.roundlay").decision == "keep");
+    CHECK(only_log(home / "both.roundlay").decisions ==
+          std::vector{FoundDecision{Decision::keep, "", "", "", {}}});
     const Words replacing = {"survey", "one.roundlay", "--rows",   "other.csv",
                              "--to",   "new.roundlay", "--replace"};
     CHECK(run(replacing, at).code == 0);

@@ -209,6 +209,15 @@ void ends_over_start(void *owner, const Shell &) {
     if (bore.to_round) bore.to_round = std::max(*bore.to_round, bore.from_round);
 }
 
+/// Only a log that is used elsewhere, and it does.
+void goes_somewhere(void *owner, const Shell &) {
+    FoundDecision &decision = *static_cast<FoundDecision *>(owner);
+    if (decision.what != Decision::use_elsewhere) decision.to = {};
+    if (decision.what != Decision::use_elsewhere) return;
+    decision.to.wall += "W";
+    if (!decision.to.round) decision.to.round = 1;
+}
+
 /// What rules ask of more than one key at a time. A key that no rule asks after needs no line here.
 const std::map<std::string, void (*)(void *, const Shell &)> rules{
     {"rounds", two_of_three},
@@ -223,6 +232,7 @@ const std::map<std::string, void (*)(void *, const Shell &)> rules{
          apart(f.from, f.to, s);
      }},
     {"log", only_of_piece},
+    {"found.decision", goes_somewhere},
     {"trim", whole_groove},
     {"opening", whole_own_groove},
     {"bore", ends_over_start},

@@ -53,10 +53,13 @@ std::string problems_text(const ReadResult &result) {
 /// The reference with its tables made anew: in the section of each heading those that begin with a column of
 /// keys.
 std::string renewed(std::string text) {
-    for (const format::Section &section : format::sections()) {
-        std::size_t at = text.find("\n## " + format::header(section) + "\n");
-        std::vector<const format::Section *> tables{&section};
-        for (const format::Section &inner : section.table->lists)
+    std::vector<const format::Section *> all{&format::state_section()};
+    for (const format::Section &section : format::sections())
+        all.push_back(&section);
+    for (const format::Section *section : all) {
+        std::size_t at = text.find("\n## " + format::header(*section) + "\n");
+        std::vector<const format::Section *> tables{section};
+        for (const format::Section &inner : section->table->lists)
             tables.push_back(&inner);
         for (const format::Section *table : tables) {
             at = at == std::string::npos ? at : text.find("\n| key |", at);

@@ -52,26 +52,46 @@ TEST_CASE("files of an earlier export are kept, replaced or outdated by their ex
     earlier.files.push_back({"missing.png", "x", "picture", 1, std::string(64, 'e'), {}});
     earlier.files.push_back({"../outside", "x", "list", 1, std::string(64, 'e'), {}});
 
-    const auto same = earlier_files(home.path(), earlier, earlier.document_sha256, {"list"});
+    const auto same = earlier_files(home.path(), earlier, earlier, {"list"});
     CHECK(same.replaced == std::vector<OutputFile>{earlier.files[0]});
     CHECK(same.kept == std::vector<OutputFile>{earlier.files[1]});
     CHECK(same.outdated.empty());
 
-    const auto other = earlier_files(home.path(), earlier, std::string(64, 'f'), {"list"});
+    Manifest newer = earlier;
+    newer.document_sha256 = std::string(64, 'f');
+    const auto other = earlier_files(home.path(), earlier, newer, {"list"});
     CHECK(other.kept.empty());
     OutputFile outdated = earlier.files[1];
     outdated.made_from = earlier.document_sha256;
     CHECK(other.outdated == std::vector<OutputFile>{outdated});
 
     // Listed on by a manifest of the newer document, it stays known for what it is.
-    Manifest newer = earlier;
-    newer.document_sha256 = std::string(64, 'f');
     newer.files = other.outdated;
     const auto read = parse_manifest(manifest_json(newer));
     REQUIRE(read);
-    CHECK(earlier_files(home.path(), *read, newer.document_sha256, {"list"}).outdated == newer.files);
-    const auto back = earlier_files(home.path(), *read, earlier.document_sha256, {"list"});
+    CHECK(earlier_files(home.path(), *read, newer, {"list"}).outdated == newer.files);
+    const auto back = earlier_files(home.path(), *read, earlier, {"list"});
     CHECK(back.kept == std::vector<OutputFile>{earlier.files[1]});
+}
+
+TEST_CASE("files of another state of the same document are outdated, and come back with that state") {
+    const TemporaryFolder home;
+    Manifest earlier = example();
+    earlier.state = "as found";
+    earlier.files = {written(home, "a.csv", "a", "list"), written(home, "b.step", "b", "step")};
+    Manifest now = earlier;
+    now.state = "as it shall stand";
+    CHECK(is_of_another_state(earlier, now));
+    CHECK_FALSE(is_of_another_state(earlier, earlier));
+    const auto other = earlier_files(home.path(), earlier, now, {"list"});
+    CHECK(other.kept.empty());
+    REQUIRE(other.outdated.size() == 1);
+    now.files = other.outdated;
+    const auto read = parse_manifest(manifest_json(now));
+    REQUIRE(read);
+    CHECK(read->state == "as it shall stand");
+    CHECK(earlier_files(home.path(), *read, *read, {"list"}).kept.empty());
+    CHECK(earlier_files(home.path(), *read, earlier, {"list"}).kept.size() == 1);
 }
 
 TEST_CASE("a person's own files are those that no manifest lists as they are") {

@@ -74,12 +74,12 @@ Book bound_book(const Shell &shell, const SheetOptions &options, const BookWords
                 std::vector<Sheet> sheets) {
     Book book;
     const Voice voice({options.fields.language, shell.units});
-    book.title = shell.name.empty() ? voice.say("Log shell") : shell.name;
+    book.title = called(shell).empty() ? voice.say("Log shell") : called(shell);
     book.author = options.fields.creator;
     book.subject = voice.say("cover, index, legend and all sheets of the shell");
     book.language = tag_of(options.fields.language);
     const auto frame = [&](const Titled &titled) {
-        return framed(titled, paper_for(shell, options), options, shell.name);
+        return framed(titled, paper_for(shell, options), options, called(shell));
     };
     book.sheets = frame(cover_sheets(shell, options, words));
     append(book.sheets, frame(legend_sheets(shell, options)));

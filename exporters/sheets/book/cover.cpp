@@ -80,7 +80,7 @@ Titled cover_sheets(const Shell &shell, const SheetOptions &options, const BookW
     const PaperSize size = paper_for(shell, options);
     const Rect area = inner_area(size);
     const bool lying = size.width > size.height;
-    const std::string name = shell.name.empty() ? words.say("Log shell") : shell.name;
+    const std::string name = called(shell).empty() ? words.say("Log shell") : called(shell);
     std::vector<Page> pages{empty_page(size)};
     std::vector<Item> items;
     const double below = add_name(items, name, words.say("Drawings, cut sheets, templates and tags"), area);

@@ -39,6 +39,7 @@ constexpr Entry entries[] = {
     {"Logs as they come: largest error %1, typical (root mean square) %2.",
      "Pièces comme elles viennent : le plus grand écart %1, l’écart type (moyenne quadratique) %2."},
     {"Round", "Rang"},
+    {"State: %1", "État : %1"},
     {"The most level arrangement, largest %1, typical %2, cannot be laid: its logs are so high that openings "
      "would part other rounds than these were chosen for.",
      "La disposition la plus de niveau, au plus %1, écart type %2, ne peut être posée : ses pièces sont si "

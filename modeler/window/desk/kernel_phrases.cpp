@@ -145,6 +145,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel",
                       "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),
     QT_TRANSLATE_NOOP("kernel", "shell.glb, the shell for phones, browsers and slides"),
+    QT_TRANSLATE_NOOP("kernel", "the files in \"%1\" were made from another state of the house, \"%2\"; "
+                                "nothing was written; choose another folder, or replace them"),
 };
 
 } // namespace

@@ -3777,6 +3777,226 @@
         <translation>les fichiers dans &quot;%1&quot; viennent d’un autre document, %2 ; rien n’a été écrit ; choisissez un autre dossier, ou remplacez-les</translation>
     </message>
     <message>
+        <source>the document has states, and its own shell has no name among them</source>
+        <translation>le document a des états, et sa propre coque n’a pas de nom parmi eux</translation>
+    </message>
+    <message>
+        <source>state = &quot;as found&quot; in [shell]</source>
+        <translation>state = &quot;as found&quot; dans [shell]</translation>
+    </message>
+    <message>
+        <source>&quot;name&quot; of a state is empty</source>
+        <translation>« name » d’un état est vide</translation>
+    </message>
+    <message>
+        <source>name = &quot;as it shall stand&quot;</source>
+        <translation>name = &quot;as it shall stand&quot;</translation>
+    </message>
+    <message>
+        <source>what it is called: name = &quot;as it shall stand&quot;</source>
+        <translation>comment il s’appelle : name = &quot;as it shall stand&quot;</translation>
+    </message>
+    <message>
+        <source>two states are called %1; the other one stands in line %2</source>
+        <translation>deux états s’appellent %1 ; l’autre se trouve à la ligne %2</translation>
+    </message>
+    <message>
+        <source>a name of its own for each state</source>
+        <translation>un nom à lui pour chaque état</translation>
+    </message>
+    <message>
+        <source>there is no state %1</source>
+        <translation>il n’y a pas d’état %1</translation>
+    </message>
+    <message>
+        <source>there is no state %1 (did you mean &quot;%2&quot;?)</source>
+        <translation>il n’y a pas d’état %1 (vouliez-vous dire « %2 » ?)</translation>
+    </message>
+    <message>
+        <source>one of the states %1</source>
+        <translation>un des états %1</translation>
+    </message>
+    <message>
+        <source>a document with states: [[state]]</source>
+        <translation>un document qui a des états : [[state]]</translation>
+    </message>
+    <message>
+        <source>states stand on one another: %1</source>
+        <translation>des états reposent l’un sur l’autre : %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>one of them on the document's own shell</source>
+        <translation>l’un d’eux sur la coque du document</translation>
+    </message>
+    <message>
+        <source>state %1 takes away %2, and says %3 of it</source>
+        <translation>l’état %1 enlève %2, et en dit %3</translation>
+    </message>
+    <message>
+        <source>gone = true and what tells the entry, nothing else</source>
+        <translation>gone = true et ce qui désigne l’entrée, rien d’autre</translation>
+    </message>
+    <message>
+        <source>%1 is said of an entry, or is not</source>
+        <translation>%1 est dit d’une entrée, ou ne l’est pas</translation>
+    </message>
+    <message>
+        <source>&quot;before&quot; names the entry that a new one comes to stand before</source>
+        <translation>« before » nomme l’entrée devant laquelle une nouvelle vient se placer</translation>
+    </message>
+    <message>
+        <source>before = &quot;B&quot; beside new = true</source>
+        <translation>before = &quot;B&quot; à côté de new = true</translation>
+    </message>
+    <message>
+        <source>&quot;left_out&quot; does not name keys</source>
+        <translation>« left_out » ne nomme pas de clés</translation>
+    </message>
+    <message>
+        <source>a list of keys, such as left_out = [&quot;pitch&quot;]</source>
+        <translation>une liste de clés, comme left_out = [&quot;pitch&quot;]</translation>
+    </message>
+    <message>
+        <source>state %1 states %2 and leaves it out</source>
+        <translation>l’état %1 énonce %2 et l’omet</translation>
+    </message>
+    <message>
+        <source>state %1 leaves out %2, which state %3 does not state</source>
+        <translation>l’état %1 omet %2, que l’état %3 n’énonce pas</translation>
+    </message>
+    <message>
+        <source>a key that is stated there and not here</source>
+        <translation>une clé énoncée là et pas ici</translation>
+    </message>
+    <message>
+        <source>state %1 takes away %2, which state %3 does not have</source>
+        <translation>l’état %1 enlève %2, que l’état %3 n’a pas</translation>
+    </message>
+    <message>
+        <source>a table that is there</source>
+        <translation>une table qui y est</translation>
+    </message>
+    <message>
+        <source>an entry that is there</source>
+        <translation>une entrée qui y est</translation>
+    </message>
+    <message>
+        <source>state %1 adds %2 before %3, and state %4 has none of that name</source>
+        <translation>l’état %1 ajoute %2 devant %3, et l’état %4 n’en a pas de ce nom</translation>
+    </message>
+    <message>
+        <source>the name of an entry that is there</source>
+        <translation>le nom d’une entrée qui y est</translation>
+    </message>
+    <message>
+        <source>%1 stands there %2 times in state %3, so that nobody knows which one state %4 changes</source>
+        <translation>%1 se trouve %2 fois dans l’état %3, si bien que nul ne sait laquelle change l’état %4</translation>
+    </message>
+    <message>
+        <source>entries that differ in what tells them</source>
+        <translation>des entrées qui diffèrent par ce qui les désigne</translation>
+    </message>
+    <message>
+        <source>state %1 adds %2, which state %3 has</source>
+        <translation>l’état %1 ajoute %2, que l’état %3 a déjà</translation>
+    </message>
+    <message>
+        <source>a name of its own, or no new = true to change that one</source>
+        <translation>un nom à elle, ou pas de new = true pour changer celle-là</translation>
+    </message>
+    <message>
+        <source>state %1 changes %2, which state %3 does not have</source>
+        <translation>l’état %1 change %2, que l’état %3 n’a pas</translation>
+    </message>
+    <message>
+        <source>an entry that is there, or new = true for one that comes with this state</source>
+        <translation>une entrée qui y est, ou new = true pour une qui vient avec cet état</translation>
+    </message>
+    <message>
+        <source>state %1 does not say which entry it changes</source>
+        <translation>l’état %1 ne dit pas quelle entrée il change</translation>
+    </message>
+    <message>
+        <source>%1 of the entry, or new = true for one that comes with this state</source>
+        <translation>%1 de l’entrée, ou new = true pour une qui vient avec cet état</translation>
+    </message>
+    <message>
+        <source>state %1 changes %2 twice; the other one stands in line %3</source>
+        <translation>l’état %1 change %2 deux fois ; l’autre fois se trouve à la ligne %3</translation>
+    </message>
+    <message>
+        <source>one entry with all of it</source>
+        <translation>une seule entrée qui dit tout</translation>
+    </message>
+    <message>
+        <source>state %1 does not state %2 as entries</source>
+        <translation>l’état %1 n’énonce pas %2 comme entrées</translation>
+    </message>
+    <message>
+        <source>two brackets on each side, once for each: [[state.%1]]</source>
+        <translation>deux crochets de chaque côté, une fois pour chacune : [[state.%1]]</translation>
+    </message>
+    <message>
+        <source>%1 cannot stand in a state: what was found is of the house, not of one of its states</source>
+        <translation>%1 ne peut se trouver dans un état : ce qui a été trouvé est de la maison, pas d’un de ses états</translation>
+    </message>
+    <message>
+        <source>%1 in the document</source>
+        <translation>%1 dans le document</translation>
+    </message>
+    <message>
+        <source>state %1 does not state %2 as a table</source>
+        <translation>l’état %1 n’énonce pas %2 comme table</translation>
+    </message>
+    <message>
+        <source>a table with the header [state.%1]</source>
+        <translation>une table avec l’en-tête [state.%1]</translation>
+    </message>
+    <message>
+        <source>a state is called by its own name, not by one in [state.shell]</source>
+        <translation>un état s’appelle par son propre nom, pas par un nom dans [state.shell]</translation>
+    </message>
+    <message>
+        <source>name = &quot;as it shall stand&quot; in [[state]]</source>
+        <translation>name = &quot;as it shall stand&quot; dans [[state]]</translation>
+    </message>
+    <message>
+        <source>%1 cannot stand in a state</source>
+        <translation>%1 ne peut se trouver dans un état</translation>
+    </message>
+    <message>
+        <source>it in the document</source>
+        <translation>le dans le document</translation>
+    </message>
+    <message>
+        <source>in state %1: %2</source>
+        <translation>dans l’état %1 : %2</translation>
+    </message>
+    <message>
+        <source>what becomes of the log: what = &quot;keep&quot;</source>
+        <translation>ce qu’il advient de la pièce : what = &quot;keep&quot;</translation>
+    </message>
+    <message>
+        <source>the wall that the log goes to: wall = &quot;A&quot;</source>
+        <translation>le mur où va la pièce : wall = &quot;A&quot;</translation>
+    </message>
+    <message>
+        <source>the round that the log goes to, the sill log being 1</source>
+        <translation>le rang où va la pièce, la sablière étant 1</translation>
+    </message>
+    <message>
+        <source>what = &quot;use elsewhere&quot;</source>
+        <translation>what = &quot;use elsewhere&quot;</translation>
+    </message>
+    <message>
+        <source>the files in &quot;%1&quot; were made from another state of the house, &quot;%2&quot;; nothing was written; choose another folder, or replace them</source>
+        <translation>les fichiers dans « %1 » viennent d’un autre état de la maison, « %2 » ; rien n’a été écrit ; choisissez un autre dossier, ou remplacez-les</translation>
+    </message>
+    <message>
         <source>files of your own stand in the way in &quot;%1&quot; (made by no export, or changed since): %2; nothing was written; move them, choose another folder, or replace them</source>
         <translation>des fichiers à vous sont sur le chemin dans « %1 » (faits par aucune exportation, ou modifiés depuis) : %2 ; rien n’a été écrit ; déplacez-les, choisissez un autre dossier ou remplacez-les</translation>
     </message>

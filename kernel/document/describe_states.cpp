@@ -1,0 +1,33 @@
+#include "kernel/document/describe.h"
+#include "kernel/document/state.h"
+
+namespace roundlay::format {
+
+namespace {
+
+const TableOf<State> &state_table() {
+    static const TableOf<State> table{
+        {.name = "state",
+         .summary =
+             "Another state of the house: what differs from the document's own shell, or from the state "
+             "that it is on, in the tables of the shell over again, [state.rounds], [[state.opening]].",
+         .items =
+             items<State>({text<&State::name>("name", "what the state is called, each its own",
+                                              {.missing = "what it is called: name = \"as it shall stand\""}),
+                           text<&State::on>("on", "the state that it changes",
+                                            {.left_out = "the document's own shell"})})}};
+    return table;
+}
+
+} // namespace
+
+const Section &state_section() {
+    static const Section section = [] {
+        Section made{.table = &state_table(), .most = limits::states};
+        made.fresh = [](const Shell &) -> std::shared_ptr<void> { return std::make_shared<State>(); };
+        return made;
+    }();
+    return section;
+}
+
+} // namespace roundlay::format

@@ -1,0 +1,16 @@
+// A state of a house: as found, as first built, as it shall stand.
+#pragma once
+
+#include <string>
+
+namespace roundlay {
+
+/// As a document declares it: its name, and which state it changes.
+struct State {
+    std::string name;
+    std::string on;       ///< empty: the document's own shell, or it is that
+    bool readable = true; ///< else a problem that it brings is an error
+    bool operator==(const State &) const = default;
+};
+
+} // namespace roundlay

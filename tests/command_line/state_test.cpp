@@ -1,0 +1,137 @@
+// States of a house, as a person asks for them.
+#include "tests/command_line/program.h"
+#include "tests/support/catch.h"
+#include "tests/support/temporary_folder.h"
+
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <set>
+
+using namespace roundlay;
+using namespace roundlay::test;
+using Json = nlohmann::json;
+namespace fs = std::filesystem;
+
+namespace {
+
+/// The hut in three states; two names are as long as one another, so that files can be held side by side.
+std::string hut() {
+    std::string text = small_document();
+    const std::string shell = "[shell]\n";
+    text.insert(text.find(shell) + shell.size(), "state = \"found\"\n");
+    return text + "\n[[state]]\nname = \"other\"\n\n[[state]]\nname = \"lower\"\n[state.rounds]\ncount = 3\n"
+                  "[[state.opening]]\nname = \"window\"\ngone = true\n";
+}
+
+/// With another name of the state, also where it stands in the identity of a part.
+std::string of_other(std::string text) {
+    for (const auto &[words, others] : {std::pair("found", "other"), std::pair("FOUND", "OTHER")})
+        for (std::size_t at = 0; (at = text.find(words, at)) != std::string::npos;)
+            text.replace(at, std::string_view(words).size(), others);
+    return text;
+}
+
+struct Home {
+    TemporaryFolder folder;
+    Home() { put(folder / "hut.roundlay", hut()); }
+    Ran at(const Words &words) const { return run(words, {.folder = folder.path().string()}); }
+};
+
+} // namespace
+
+TEST_CASE("check, list and survey take a state by its name, and say which one they show") {
+    const Home home;
+    const Ran own = home.at({"check", "hut.roundlay"}),
+              lower = home.at({"check", "hut.roundlay", "--state", "lower"});
+    CHECK(own.code == 0);
+    CHECK_THAT(own.out, ContainsSubstring("hut.roundlay (found): 4 walls, 4 rounds"));
+    CHECK_THAT(lower.out, ContainsSubstring("hut.roundlay (lower): 4 walls, 3 rounds"));
+    const Json json = Json::parse(home.at({"check", "hut.roundlay", "--state", "lower", "--json"}).out);
+    CHECK(json["shell"]["state"] == "lower");
+    CHECK(json["shell"]["name"] == "Bench hut");
+    CHECK(json["states"].size() == 3);
+    CHECK(json["states"][0]["on"].is_null());
+    CHECK(json["states"][2]["on"] == "found");
+
+    const Ran list = home.at({"list", "hut.roundlay", "--state", "lower"});
+    CHECK(list.out.starts_with("State: lower\n\n"));
+    CHECK(home.at({"list", "hut.roundlay", "--language", "fr"}).out.starts_with("\u00c9tat : found\n\n"));
+    const Ran csv = home.at({"list", "hut.roundlay", "pieces", "--csv", "--state", "lower"});
+    CHECK_THAT(csv.out, ContainsSubstring(",state\r\n") && ContainsSubstring(",lower\r\n"));
+    CHECK(csv.out.find("A-04-1") == std::string::npos);
+    for (const auto &row : Json::parse(home.at({"list", "hut.roundlay", "pegs", "--json"}).out))
+        CHECK(row["state"] == "found");
+    CHECK_THAT(home.at({"survey", "hut.roundlay", "--blank", "--state", "lower"}).out,
+               !ContainsSubstring("A-04-1") && ContainsSubstring("A-03-1"));
+}
+
+TEST_CASE("a wrong name of a state is told with those that there are") {
+    const Home home;
+    for (const Words &words :
+         {Words{"check", "hut.roundlay"}, Words{"list", "hut.roundlay"},
+          Words{"export", "hut.roundlay", "--to", "out"}, Words{"picture", "hut.roundlay", "--to", "hut.png"},
+          Words{"survey", "hut.roundlay"}}) {
+        Words wrong = words;
+        wrong.insert(wrong.end(), {"--state", "lowered"});
+        const Ran ran = home.at(wrong);
+        INFO(words[0]);
+        CHECK(ran.code == 3);
+        CHECK_THAT(
+            ran.out + ran.err,
+            ContainsSubstring("there is no state \"lowered\" (did you mean \"lower\"?); expected one of "
+                              "the states \"found\", \"other\", \"lower\""));
+    }
+    CHECK_FALSE(fs::exists(home.folder / "out"));
+}
+
+TEST_CASE("a state that cannot be read is told by a check, and hinders nobody who lists another") {
+    const Home home;
+    put(home.folder / "broken.roundlay",
+        hut() + "\n[[state]]\nname = \"broken\"\n[[state.opening]]\nname = \"nowhere\"\ngone = true\n");
+    const Ran check = home.at({"check", "broken.roundlay"});
+    CHECK(check.code == 3);
+    CHECK_THAT(check.out, ContainsSubstring(": warning: state \"broken\" takes away opening \"nowhere\""));
+    CHECK_THAT(check.err, ContainsSubstring("the state \"broken\" cannot be read"));
+    CHECK(home.at({"check", "broken.roundlay", "--state", "lower"}).code == 0);
+    CHECK(home.at({"list", "broken.roundlay"}).code == 0);
+    CHECK(home.at({"list", "broken.roundlay", "--state", "broken"}).code == 3);
+}
+
+TEST_CASE("a state that changes nothing exports what its base does but for its name") {
+    const Home home;
+    const std::string only = "--only=step,list,mesh";
+    REQUIRE(home.at({"export", "hut.roundlay", "--to", "own", only}).code == 0);
+    REQUIRE(home.at({"export", "hut.roundlay", "--to", "other", only, "--state", "other"}).code == 0);
+    std::set<std::string> names;
+    for (const auto &entry : fs::recursive_directory_iterator(home.folder / "own"))
+        if (entry.is_regular_file()) names.insert(fs::relative(entry.path(), home.folder / "own").string());
+    CHECK(names.size() > 10);
+    for (const std::string &name : names) {
+        INFO(name);
+        const std::string own = text_of(home.folder / "own" / name),
+                          other = text_of(home.folder / "other" / name);
+        if (name != "manifest.json") CHECK(of_other(own) == of_other(other));
+    }
+    const Json manifest = Json::parse(text_of(home.folder / "other/manifest.json"));
+    CHECK(manifest["state"] == "other");
+    CHECK(manifest["shell"] == "Bench hut");
+    CHECK_THAT(text_of(home.folder / "other/shell.step"), ContainsSubstring("Bench hut (other)"));
+
+    // Another state is not put over it unasked.
+    const Ran over = home.at({"export", "hut.roundlay", "--to", "own", only, "--state", "lower"});
+    CHECK(over.code == 4);
+    CHECK_THAT(over.err, ContainsSubstring("were made from another state of the house, \"found\""));
+    CHECK(home.at({"export", "hut.roundlay", "--to", "own", only, "--state", "lower", "--force"}).code == 0);
+    CHECK(Json::parse(text_of(home.folder / "own/manifest.json"))["state"] == "lower");
+}
+
+TEST_CASE("level states no logs in a state that is not the document's own shell") {
+    const Home home;
+    put(home.folder / "pile.csv", "mark,length,butt_height,tip_height\n1,5 m,210 mm,200 mm\n");
+    const Ran ran =
+        home.at({"level", "hut.roundlay", "--pile", "pile.csv", "--state", "lower", "--to", "new.roundlay"});
+    CHECK(ran.code == 2);
+    CHECK_THAT(ran.err, ContainsSubstring("--to states the logs in the document's own shell"));
+    CHECK_FALSE(fs::exists(home.folder / "new.roundlay"));
+}
