@@ -44,6 +44,7 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QProcess>
+#include <QSignalSpy>
 #include <QRegularExpression>
 #include <QSettings>
 #include <QTableView>
@@ -76,6 +77,7 @@ class PanelsTest : public QObject {
     void steps_of_the_foundation_come_change_and_go();
     void what_the_window_quotes_is_told_in_french();
     void places_of_findings_leave_room_for_their_sentences();
+    void findings_that_an_edit_does_not_change_stay();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
 
   private:
@@ -535,6 +537,23 @@ void PanelsTest::nothing_of_the_document_before_stays_in_the_panels() {
         QVERIFY(joint->findChild<QComboBox *>()->isEnabled());
         window.close_document();
     }
+}
+
+void PanelsTest::findings_that_an_edit_does_not_change_stay() {
+    MainWindow window(kept());
+    window.begin_demo(0);
+    QTRY_VERIFY(window.desk().is_current());
+    auto *tree = window.findings().tree();
+    QVERIFY(tree->topLevelItemCount() > 0);
+    const QSignalSpy told(tree->model(), &QAbstractItemModel::rowsInserted);
+    QVERIFY(window.desk().edit("Name", [](const Shell &s) {
+        Shell next = s;
+        next.name = "another name";
+        return std::optional(next);
+    }));
+    QTRY_VERIFY(window.desk().is_current());
+    QCOMPARE(told.count(), 0); // nothing was laid out again for it
+    window.close_document();
 }
 
 void PanelsTest::places_of_findings_leave_room_for_their_sentences() {

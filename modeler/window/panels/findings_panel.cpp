@@ -102,36 +102,34 @@ int FindingsPanel::count() const {
     return all;
 }
 
-void FindingsPanel::add(Weight weight, const QString &words, const QString &place, int line, int column,
-                        int finding) {
+void FindingsPanel::add(const Line &line) {
     QTreeWidgetItem *group = nullptr;
     for (int i = 0; i < tree_->topLevelItemCount(); ++i)
-        if (tree_->topLevelItem(i)->text(0) == group_name(weight)) group = tree_->topLevelItem(i);
+        if (tree_->topLevelItem(i)->text(0) == group_name(line.weight)) group = tree_->topLevelItem(i);
     if (group == nullptr) {
-        group = new QTreeWidgetItem(tree_, {group_name(weight)});
+        group = new QTreeWidgetItem(tree_, {group_name(line.weight)});
         group->setFirstColumnSpanned(true);
-        group->setForeground(0, group_colour(weight));
+        group->setForeground(0, group_colour(line.weight));
         group->setExpanded(true);
         QFont bold = tree_->font();
         bold.setBold(true);
         group->setFont(0, bold);
     }
-    auto *item = new QTreeWidgetItem(group, {place, words});
-    item->setData(0, line_role, line);
-    item->setData(0, column_role, column);
-    item->setData(0, finding_role, finding);
-    item->setToolTip(1, words);
-    ++weights_[static_cast<int>(weight)];
+    auto *item = new QTreeWidgetItem(group, {line.place, line.words});
+    item->setData(0, line_role, line.line);
+    item->setData(0, column_role, line.column);
+    item->setData(0, finding_role, line.finding);
+    item->setToolTip(1, line.words);
+    ++weights_[static_cast<int>(line.weight)];
 }
 
-void FindingsPanel::refresh() {
+std::vector<FindingsPanel::Line> FindingsPanel::lines() const {
     const State &state = *desk_.state();
-    tree_->clear();
-    std::fill(std::begin(weights_), std::end(weights_), 0);
+    std::vector<Line> all;
     for (const Problem &p : state.read.problems) {
         QString words = kernel_words(p.message);
         if (!p.expected.empty()) words += tr("; expected %1").arg(kernel_words(p.expected));
-        add(p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1);
+        all.push_back({p.weight, words, tr("line %1").arg(p.place.line), p.place.line, p.place.column, -1});
     }
     for (const Weight weight : {Weight::error, Weight::warning, Weight::note})
         for (std::size_t i = 0; i < state.job.findings.size(); ++i) {
@@ -139,9 +137,21 @@ void FindingsPanel::refresh() {
             if (f.weight != weight) continue;
             const auto place = state.read.places.locate(f.subject);
             const UnitSystem units = state.job.shell.units;
-            add(weight, message_text(f, units), place_text(f, units), place ? place->line : 0,
-                place ? place->column : 0, static_cast<int>(i));
+            all.push_back({weight, message_text(f, units), place_text(f, units), place ? place->line : 0,
+                           place ? place->column : 0, static_cast<int>(i)});
         }
+    return all;
+}
+
+/// Most edits change no finding: what is told already stays, with what is chosen of it.
+void FindingsPanel::refresh() {
+    std::vector<Line> now = lines();
+    if (shown_ == now) return;
+    tree_->clear();
+    std::fill(std::begin(weights_), std::end(weights_), 0);
+    for (const Line &line : now)
+        add(line);
+    shown_ = std::move(now);
     if (tree_->topLevelItemCount() == 0) {
         auto *nothing = new QTreeWidgetItem(tree_, {tr("Nothing is in the way of this shell.")});
         nothing->setFirstColumnSpanned(true);

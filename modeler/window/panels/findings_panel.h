@@ -4,6 +4,8 @@
 #include "kernel/document/problem.h"
 
 #include <QWidget>
+#include <optional>
+#include <vector>
 
 class QTreeWidget;
 class QTreeWidgetItem;
@@ -31,14 +33,23 @@ class FindingsPanel : public QWidget {
     void resizeEvent(QResizeEvent *event) override;
 
   private:
+    struct Line {
+        Weight weight = Weight::note;
+        QString words, place;
+        int line = 0, column = 0; ///< in the text
+        int finding = -1;         ///< index into State::job.findings
+        bool operator==(const Line &) const = default;
+    };
+    std::vector<Line> lines() const;
     void share_width();
     void refresh();
     void go_to(QTreeWidgetItem *item);
-    void add(Weight weight, const QString &words, const QString &place, int line, int column, int finding);
+    void add(const Line &line);
 
     Desk &desk_;
     Selection &selection_;
     QTreeWidget *tree_;
+    std::optional<std::vector<Line>> shown_;
     int weights_[3] = {};
 };
 

@@ -13,6 +13,7 @@
 #include "modeler/window/views/stand_banner.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
@@ -65,14 +66,14 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
                     StandBanner::Shows::as_stood); // over the figures: the fields are as stated
     column->addWidget(words_);
     column->addStretch(1);
-    auto *scroll = new QScrollArea;
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setAccessibleName(tr("What is chosen"));
+    scroll_ = new QScrollArea;
+    scroll_->setWidget(inside);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setAccessibleName(tr("What is chosen"));
     auto *whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
+    whole->addWidget(scroll_);
     const int wide = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
     setMinimumWidth(std::min(wide, screen()->availableGeometry().width() / 4)); // a small screen scrolls
     connect(&desk_, &Desk::state_changed, this, &LogPanel::refresh);
@@ -138,33 +139,40 @@ void LogPanel::refresh() {
     opening_->setVisible(state && chosen.kind == Chosen::Kind::opening);
     wall_->setVisible(state && chosen.kind == Chosen::Kind::wall);
     steps_->setVisible(wall_->isVisibleTo(this));
-    words_->clear();
     words_->setForegroundRole(desk_.standing_is_old() ? QPalette::PlaceholderText : QPalette::WindowText);
-    title_->setText(tr("Nothing chosen"));
-    if (piece)
-        show_log(*piece);
-    else if (opening_->isVisibleTo(this))
-        show_opening();
-    else if (wall_->isVisibleTo(this))
-        show_wall();
-    else if (state && chosen.kind == Chosen::Kind::corner)
-        show_corner();
-    else
-        words_->setText(tr("Choose a log, an opening, a wall or a corner in any view."));
+    words_->setText(shown(piece));
+    lay_out_now();
 }
 
-void LogPanel::show_log(Index<Piece> piece) {
+/// The library lays what scrolls out after it has painted, and then paints the whole window once more.
+void LogPanel::lay_out_now() {
+    for (QWidget *part : {scroll_->widget(), scroll_->viewport()})
+        QCoreApplication::sendPostedEvents(part, QEvent::LayoutRequest);
+}
+
+/// Shows what is chosen in the fields, and says what there is to tell of it beneath them.
+QString LogPanel::shown(std::optional<Index<Piece>> piece) {
+    if (piece) return show_log(*piece);
+    if (opening_->isVisibleTo(this)) return show_opening();
+    if (wall_->isVisibleTo(this)) return show_wall();
+    if (desk_.standing() && selection_.chosen().kind == Chosen::Kind::corner) return show_corner();
+    title_->setText(tr("Nothing chosen"));
+    return tr("Choose a log, an opening, a wall or a corner in any view.");
+}
+
+QString LogPanel::show_log(Index<Piece> piece) {
     const State &state = *desk_.standing();
     const Piece &p = state.job.layout.pieces[piece];
     title_->setText(text(p.tag));
-    if (!desk_.dragging()) words_->setText(words_of_piece(state, piece));
-    if (!is_log(state.job.layout, piece)) return;
+    const QString words = desk_.dragging() ? QString() : words_of_piece(state, piece);
+    if (!is_log(state.job.layout, piece)) return words;
     const std::string &wall = state.job.layout.walls[p.wall].name;
     const bool parted = is_parted(state.job.layout, p);
     log_->offer_parts(parted ? text(p.tag) : QString(),
                       says_something_of(stated(), {wall, p.round, p.number}));
     log_->show_log(own_log(stated(), log_place(p)), stated().logs, desk_.units(),
                    stated().notch.kind == NotchKind::saddle);
+    return words;
 }
 
 LogPlace LogPanel::log_place(const Piece &piece) const {
@@ -173,10 +181,14 @@ LogPlace LogPanel::log_place(const Piece &piece) const {
     return place;
 }
 
-void LogPanel::show_opening() {
+QString LogPanel::show_opening() {
     const auto &openings = stated().openings;
     const auto at = static_cast<std::size_t>(selection_.chosen().opening);
-    if (at >= openings.size()) return opening_->hide(); // of a text that is not read yet
+    if (at >= openings.size()) { // of a text that is not read yet
+        opening_->hide();
+        title_->setText(tr("Nothing chosen"));
+        return {};
+    }
     const Opening &o = openings[at];
     title_->setText(o.name.empty() ? tr("Opening in wall %1").arg(text(o.wall)) : text(o.name));
     name_->set_name(text(o.name));
@@ -186,15 +198,15 @@ void LogPanel::show_opening() {
     sill_->set_length(o.sill, units);
     width_->set_length(o.width, units);
     height_->set_length(o.height, units);
-    if (desk_.is_current()) words_->setText(words_of_opening(*desk_.standing(), static_cast<int>(at)));
+    return desk_.is_current() ? words_of_opening(*desk_.standing(), static_cast<int>(at)) : QString();
 }
 
-void LogPanel::show_corner() {
+QString LogPanel::show_corner() {
     title_->setText(tr("Corner %1").arg(text(selection_.chosen().name)));
-    words_->setText(tr("Its notch is seen, and changed, in the panel Joint."));
+    return tr("Its notch is seen, and changed, in the panel Joint.");
 }
 
-void LogPanel::show_wall() {
+QString LogPanel::show_wall() {
     title_->setText(tr("Wall %1").arg(text(selection_.chosen().name)));
     for (const WallPlace &w : desk_.standing()->job.layout.walls)
         if (w.name == selection_.chosen().name) wall_length_->set_length(Length::mm(w.length), desk_.units());
@@ -204,6 +216,7 @@ void LogPanel::show_wall() {
     wall_length_->setEnabled(at != outside.end()); // a partition is as long as its place asks
     if (at != outside.end()) wall_length_->set_length(at->length, desk_.units());
     steps_->show_steps(stated(), selection_.chosen().name);
+    return {};
 }
 
 void LogPanel::add_step(const std::string &wall, std::optional<double> along) {

@@ -6,11 +6,13 @@
 
 #include <QWidget>
 #include <functional>
+#include <optional>
 
 class QComboBox;
 class QFormLayout;
 class QGroupBox;
 class QLabel;
+class QScrollArea;
 
 namespace roundlay {
 struct LogPlace;
@@ -42,10 +44,12 @@ class LogPanel : public QWidget {
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label);
     QGroupBox *opening_box();
     void refresh();
-    void show_log(Index<Piece> piece);
-    void show_opening();
-    void show_wall();
-    void show_corner();
+    void lay_out_now();
+    QString shown(std::optional<Index<Piece>> piece);
+    QString show_log(Index<Piece> piece);
+    QString show_opening();
+    QString show_wall();
+    QString show_corner();
     void follow_selection();
     const Shell &stated() const; ///< as the text states it, also where it cannot be built
     LogPlace log_place(const Piece &piece) const;
@@ -58,6 +62,7 @@ class LogPanel : public QWidget {
     Desk &desk_;
     Selection &selection_;
     QLabel *title_, *words_;
+    QScrollArea *scroll_ = nullptr;
     LogFields *log_;
     QGroupBox *opening_, *wall_;
     QComboBox *kind_;
