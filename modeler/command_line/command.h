@@ -28,6 +28,7 @@ std::span<const Command> all_commands();
 CommandRun declare_new(CLI::App &app);
 CommandRun declare_check(CLI::App &app);
 CommandRun declare_list(CLI::App &app);
+CommandRun declare_compare(CLI::App &app);
 CommandRun declare_export(CLI::App &app);
 CommandRun declare_picture(CLI::App &app);
 CommandRun declare_level(CLI::App &app);

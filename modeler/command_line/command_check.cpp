@@ -1,4 +1,5 @@
 #include "modeler/command_line/command.h"
+#include "modeler/command_line/decisions.h"
 #include "modeler/command_line/findings.h"
 
 #include <CLI/CLI.hpp>
@@ -55,9 +56,10 @@ bool lacks_a_state(const Console &console, const Input &input) {
 }
 
 ExitCode check(const Console &console, const DocumentWords &document) {
-    const Input input = read_input(document);
+    Input input = read_input(document);
     std::optional<ExportJob> job;
     if (input.read.shell) job = told_job(console, input, *input.read.shell);
+    if (job) add_decision_problems(input, *job);
     const ExportJob *made = job ? &*job : nullptr;
     const ExitCode printed =
         console.print(console.json ? findings_json(input, made) : check_text(console, input, made));

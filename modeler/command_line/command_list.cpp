@@ -1,5 +1,6 @@
 #include "exporters/lists/bore_table.h"
 #include "exporters/lists/down_table.h"
+#include "exporters/lists/fabric_table.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
@@ -27,6 +28,7 @@ struct ListOptions {
 };
 
 struct Listed {
+    const Record &record;
     const CutList &list;
     const Shell &shell;
     const Layout &layout;
@@ -35,6 +37,20 @@ struct Listed {
 
     Voice voice() const { return Voice({language, shell.units}); }
 };
+
+FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
+    return fabric_figures(l.record, l.layout, l.bodies, decisions);
+}
+
+/// With what stayed before each change of mind.
+Table fabric_of(const Listed &l) {
+    if (l.record.logs.empty()) return {};
+    const FabricFigures now = figures_of(l);
+    std::vector<FabricFigures> earlier;
+    for (std::size_t i = 1; i < now.most; ++i)
+        earlier.push_back(figures_of(l, i));
+    return fabric_table(now, earlier, l.voice());
+}
 
 struct NamedTable {
     const char *name;
@@ -53,6 +69,8 @@ constexpr NamedTable tables[] = {
     {"taking-down",
      [](const Listed &l) { return down_table(l.list, l.layout, taking_down(l.layout, l.bodies)); }},
     {"raising", [](const Listed &l) { return raising_table(l.list, l.layout); }},
+    {"decisions", [](const Listed &l) { return decision_table(l.record, l.layout, l.voice()); }},
+    {"fabric", fabric_of},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
 Table chosen(const Listed &listed, const std::string &what) {
@@ -144,6 +162,9 @@ std::string as_text(const Listed &listed, const Table &table, const std::string 
                        "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
                        "professional and whoever is on the site."));
     if (what == "openings") text += settling_words(listed);
+    if (what == "fabric")
+        for (const std::string &paragraph : fabric_words(figures_of(listed), voice))
+            text += "\n" + wrapped(paragraph);
     return text;
 }
 
@@ -151,12 +172,13 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
-    (void)chosen({{}, {}, {}, {}}, options.what); // a wrong name is told before a long document is read
+    (void)chosen({{}, {}, {}, {}, {}}, options.what); // a wrong name is told before a long document is read
     auto loaded = load(console, options.document, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
-    const Listed listed{list, job.shell, job.layout, job.bodies, console.language};
+    const Record &record = std::get<Loaded>(loaded).input.read.record;
+    const Listed listed{record, list, job.shell, job.layout, job.bodies, console.language};
     const Table table = with_state(chosen(listed, options.what), job.shell);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));
@@ -174,7 +196,8 @@ CommandRun declare_list(CLI::App &app) {
     add_document(app, options->document);
     app.add_option("WHAT", options->what,
                    "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors, "
-                   "taking-down, raising or seams "
+                   "taking-down, raising, decisions (about logs that were found), fabric (how much of the old "
+                   "wood stays) or seams "
                    "(heights at which a sill or head leaves no sliver)")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");

@@ -6,7 +6,7 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Command, 9> table = {{
+constexpr std::array<Command, 10> table = {{
     {"new", "Write a document for a new shell",
      "  roundlay new cabin.roundlay                       a plain rectangle to begin with\n"
      "  roundlay new cabin.roundlay --shape L --width 40ft --depth 30ft --rounds 13\n"
@@ -19,9 +19,16 @@ constexpr std::array<Command, 9> table = {{
     {"list", "Print a list: cut list, pegs, sticks to order, openings, floors, seams",
      "  roundlay list cabin.roundlay                      distinct pieces, as a table\n"
      "  roundlay list cabin.roundlay order                what to order, by section and length\n"
+     "  roundlay list house.roundlay fabric               how much of the old wood stays, by the decisions\n"
      "  roundlay list cabin.roundlay seams                where sills and heads leave no sliver of a log\n"
      "  roundlay list cabin.roundlay pieces --csv > pieces.csv\n",
      declare_list},
+    {"compare", "Hold two states of a house against each other, piece by piece",
+     "  roundlay compare house.roundlay --to \"as it shall stand\"\n"
+     "                                                    from the document's own shell: pieces new, gone,\n"
+     "                                                    longer, shorter, re-cut and moved\n"
+     "  roundlay compare house.roundlay --from \"as first built\" --to \"as it shall stand\" --csv\n",
+     declare_compare},
     {"export", "Make STEP, cut sheets, cut lists and pictures",
      "  roundlay export cabin.roundlay --to out           everything\n"
      "  roundlay export cabin.roundlay --to out --only step,list\n"

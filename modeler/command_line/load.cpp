@@ -3,6 +3,7 @@
 #include "exporters/files/safe_file.h"
 #include "exporters/files/sha256.h"
 #include "kernel/document/limits.h"
+#include "modeler/command_line/decisions.h"
 #include "modeler/command_line/findings.h"
 
 #include <CLI/CLI.hpp>
@@ -81,6 +82,17 @@ Input read_input(const DocumentWords &words) {
     return input;
 }
 
+namespace {
+
+void tell_decisions(const Console &console, Input &input, const ExportJob &job) {
+    const std::size_t before = input.read.problems.size();
+    add_decision_problems(input, job);
+    for (std::size_t i = before; !console.quiet && i < input.read.problems.size(); ++i)
+        std::fputs((to_text(input.read.problems[i]) + "\n").c_str(), stderr);
+}
+
+} // namespace
+
 std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords &words,
                                     std::optional<UnitSystem> units, bool (*enough)(const Shell &shell)) {
     const std::string &path = words.file;
@@ -90,6 +102,7 @@ std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords 
     Shell shell = *input.read.shell;
     if (units) shell.units = *units;
     ExportJob job = told_job(console, input, std::move(shell));
+    tell_decisions(console, input, job);
     Loaded loaded{std::move(input), std::move(job)};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);

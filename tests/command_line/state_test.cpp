@@ -35,7 +35,11 @@ std::string of_other(std::string text) {
 struct Home {
     TemporaryFolder folder;
     Home() { put(folder / "hut.roundlay", hut()); }
-    Ran at(const Words &words) const { return run(words, {.folder = folder.path().string()}); }
+    /// On one day, for STEP files say when they were written.
+    Ran at(const Words &words) const {
+        return run(words,
+                   {.environment = {{"SOURCE_DATE_EPOCH", "1700000000"}}, .folder = folder.path().string()});
+    }
 };
 
 } // namespace
@@ -134,4 +138,74 @@ TEST_CASE("level states no logs in a state that is not the document's own shell"
     CHECK(ran.code == 2);
     CHECK_THAT(ran.err, ContainsSubstring("--to states the logs in the document's own shell"));
     CHECK_FALSE(fs::exists(home.folder / "new.roundlay"));
+}
+
+TEST_CASE("compare tells piece by piece what two states differ in, in words, as CSV and as JSON") {
+    const Home home;
+    const Ran text = home.at({"compare", "hut.roundlay", "--to", "lower"});
+    INFO(text.out + text.err);
+    CHECK(text.code == 0);
+    CHECK(text.out.starts_with("From found to lower: "));
+    CHECK_THAT(text.out, ContainsSubstring("\ngone") && ContainsSubstring("A-04-1"));
+    const Json json = Json::parse(home.at({"compare", "hut.roundlay", "--to", "lower", "--json"}).out);
+    CHECK(json["from"] == "found");
+    CHECK(json["to"] == "lower");
+    int rows = 0;
+    for (const auto &[what, count] : json["counts"].items())
+        if (what != "unchanged") rows += count.get<int>();
+    CHECK(rows == static_cast<int>(json["pieces"].size()));
+    CHECK(json["counts"]["gone"].get<int>() > 0);
+    const Ran csv = home.at({"compare", "hut.roundlay", "--from", "lower", "--to", "found", "--csv"});
+    CHECK(csv.out.starts_with("change,before,after,length_before,"));
+    CHECK_THAT(csv.out, ContainsSubstring("\r\nnew,,A-04-1,"));
+    CHECK_THAT(home.at({"compare", "hut.roundlay", "--to", "lower", "--language", "fr"}).out,
+               ContainsSubstring("De found \u00e0 lower : ") && ContainsSubstring("disparue"));
+
+    const Ran same = run({"compare", "-", "--from", "found", "--to", "other"}, {.input = hut()});
+    CHECK(same.code == 0);
+    CHECK_THAT(same.out, ContainsSubstring(" unchanged.\n") && !ContainsSubstring(","));
+    CHECK(home.at({"compare", "hut.roundlay", "--to", "nowhere"}).code == 3);
+    CHECK(home.at({"compare", "hut.roundlay", "--to", "lower", "--csv", "--json"}).code == 2);
+}
+
+TEST_CASE("decisions about found logs are listed, summed up, and told where they cannot be") {
+    const Home home;
+    put(home.folder / "hut.roundlay",
+        hut() +
+            "\n[[found]]\ntag = \"N 1\"\nwall = \"A\"\nround = 1\ndecision = [{ what = \"keep\", by = \"R. "
+            "Hale\", on = "
+            "\"3 May\", why = \"sound\" }]\n[[found]]\ntag = \"N 4\"\nwall = \"A\"\nround = 4\ndecision = [\n"
+            "{ what = \"leave out\" },\n{ what = \"mend\" },\n]\n");
+    const Ran decisions = home.at({"list", "hut.roundlay", "decisions", "--csv"});
+    INFO(decisions.out + decisions.err);
+    CHECK(decisions.code == 0);
+    CHECK_THAT(decisions.out, ContainsSubstring("N 1,A,1,,keep,,,,R. Hale,3 May,sound,,A-01-1,found\r\n") &&
+                                  ContainsSubstring("N 4,A,4,,mend,") &&
+                                  ContainsSubstring(",leave out,A-04-1,"));
+    const Ran fabric = home.at({"list", "hut.roundlay", "fabric"});
+    CHECK_THAT(fabric.out, ContainsSubstring("stays: keep, mend, turn, use elsewhere") &&
+                               ContainsSubstring("stayed by decision 1 of each log") &&
+                               ContainsSubstring("verdict on what should stay"));
+    const Json sums = Json::parse(home.at({"list", "hut.roundlay", "fabric", "--json"}).out);
+    CHECK(sums.back()["logs"] == 2);
+    CHECK(sums.back()["percent_of_volume"] == 100);
+    CHECK_THAT(home.at({"list", "hut.roundlay", "fabric", "--language", "fr"}).out,
+               ContainsSubstring("aucun verdict"));
+
+    CHECK(home.at({"check", "hut.roundlay"}).out.find("is to lie") == std::string::npos);
+    const Ran lower = home.at({"check", "hut.roundlay", "--state", "lower"});
+    CHECK_THAT(lower.out,
+               ContainsSubstring(": warning: log N 4 is to lie in wall A, round 4, and the shell has no such "
+                                 "log: decide otherwise, or mend the place"));
+    CHECK_THAT(home.at({"list", "hut.roundlay", "--state", "lower"}).err,
+               ContainsSubstring("log N 4 is to lie"));
+
+    // As it was written before there were words for it.
+    put(home.folder / "old.roundlay",
+        small_document() + "\n[[found]]\ntag = \"N 1\"\ndecision = \"keep it\"\n");
+    const Ran old = home.at({"check", "old.roundlay"});
+    CHECK(old.code == 3);
+    CHECK_THAT(old.out, ContainsSubstring(
+                            "\"decision\" cannot be a text; expected two brackets on each side, once for "
+                            "each: [[found.decision]]"));
 }

@@ -6,6 +6,9 @@ namespace roundlay {
 namespace {
 
 constexpr Entry entries[] = {
+    {"% of count", "% du nombre"},
+    {"% of face", "% de la face"},
+    {"% of volume", "% du volume"},
     {"%1 between shoulders is more than the %2 over all: measure one of them again",
      "%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux"},
     {"%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or "
@@ -35,14 +38,51 @@ constexpr Entry entries[] = {
      "%1 est indiqué deux fois : donnez à chacun son propre nom"},
     {"%1 lies past the end of the log, which is %2 long: measure one of them again",
      "%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux"},
+    {"A log counts whole: new wood that is let into a mended one, and what is cut off one that is used "
+     "elsewhere, is not taken off. These are sums and no verdict on what should stay.",
+     "Une pièce compte en entier : le bois neuf mis dans une pièce réparée, et ce qui est coupé d’une pièce "
+     "réemployée ailleurs, n’est pas déduit. Ce sont des sommes, et aucun verdict sur ce qui devrait "
+     "rester."},
+    {"Count: logs of the record. Volume: the wood of the pieces that they are in the shell shown, joints, "
+     "openings and bores taken off. Outside face: the area of all surfaces of these pieces that look more "
+     "outward than up, down or along, each as it is seen square on. Percent: 100 x part / all that was "
+     "found.",
+     "Nombre : pièces du relevé. Volume : le bois des pièces qu’elles sont dans la coque montrée, "
+     "assemblages, ouvertures et trous déduits. Face extérieure : l’aire de toutes les surfaces de ces "
+     "pièces qui regardent plus vers l’extérieur que vers le haut, le bas ou le long, chacune vue de face. "
+     "Pour cent : 100 x partie / tout ce qui a été trouvé."},
+    {"Logs of the record that the shell shown has no piece of, without volume and face here: %1.",
+     "Pièces du relevé dont la coque montrée n’a aucune pièce, sans volume ni face ici : %1."},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
     {"a moisture says little without its season and the depth of its probe: state both",
      "une humidité dit peu sans sa saison et la profondeur de sa sonde : indiquez les deux"},
     {"a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16",
      "une feuille compte en quarts, huitièmes ou seizièmes de pouce : indiquez 4, 8 ou 16"},
+    {"all that was found", "tout ce qui a été trouvé"},
     {"both ends of the log are in corner %1: ends are told apart by their corner",
      "les deux bouts de la pièce sont dans l’angle %1 : les bouts se distinguent par leur angle"},
+    {"by", "par"},
+    {"count", "nombre"},
+    {"decision", "décision"},
+    {"keep", "garder"},
+    {"leave out", "laisser"},
+    {"log %1 is %2 high where it is lowest, and %3 needs %4: it is too low for that place",
+     "la pièce %1 est haute de %2 là où elle est la plus basse, et il faut %4 à %3 : elle est trop basse "
+     "pour cette place"},
+    {"log %1 is %2 long, and %3 needs %4: it is too short for that place",
+     "la pièce %1 est longue de %2, et il faut %4 à %3 : elle est trop courte pour cette place"},
+    {"log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that place",
+     "la pièce %1 est large de %2 là où elle est la plus étroite, et il faut %4 à %3 : elle est trop étroite "
+     "pour cette place"},
+    {"log %1 is to become %2, and its length, height and width are not all recorded: measure them before "
+     "anything is cut",
+     "la pièce %1 doit devenir %2, et sa longueur, sa hauteur et sa largeur ne sont pas toutes relevées : "
+     "mesurez-les avant de couper quoi que ce soit"},
+    {"log %1 is to lie in wall %2, round %3, and the shell has no such log: decide otherwise, or mend the "
+     "place",
+     "la pièce %1 doit se trouver dans le mur %2, rang %3, et la coque n’a pas de telle pièce : décidez "
+     "autrement, ou corrigez la place"},
     {"log %1 lies where log %2 lies, in wall %3, round %4: say which piece each is, or which replaces or is "
      "scarfed to which",
      "la pièce %1 se trouve où se trouve la pièce %2, mur %3, rang %4 : dites quel morceau est chacune, ou "
@@ -50,6 +90,9 @@ constexpr Entry entries[] = {
     {"log %1 names itself: name the other log", "la pièce %1 se nomme elle-même : nommez l’autre pièce"},
     {"log %1 replaces itself by way of others: one of them came first",
      "la pièce %1 se remplace elle-même à travers d’autres : l’une d’elles était la première"},
+    {"logs %1 and %2 are both to lie at %3: one of them goes elsewhere",
+     "les pièces %1 et %2 doivent toutes deux se trouver en %3 : l’une d’elles va ailleurs"},
+    {"mend", "réparer"},
     {"no end of the log lies in corner %1: name an end's corner",
      "aucun bout de la pièce ne se trouve dans l’angle %1 : nommez l’angle d’un bout"},
     {"no level plane of the record is called %1: state it with its offset",
@@ -62,10 +105,20 @@ constexpr Entry entries[] = {
      "ses autres morceaux"},
     {"no sheet of the record is called %1: state it with its denominator",
      "aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur"},
+    {"not decided", "non décidé"},
+    {"old logs", "vieilles pièces"},
+    {"on", "le"},
+    {"openings part round %1 of wall %2 into %3 logs: say which piece log %4 becomes",
+     "des ouvertures partagent le rang %1 du mur %2 en %3 pièces : dites laquelle devient la pièce %4"},
+    {"outside face ft2", "face extérieure pi2"},
+    {"outside face m2", "face extérieure m2"},
+    {"replace", "remplacer"},
     {"running dimension %1 is %2 and lies before the one in front of it, %3: put them in order, or look at "
      "the sheet again",
      "la cote cumulée %1 est %2 et se trouve avant la précédente, %3 : mettez-les en ordre, ou revoyez la "
      "feuille"},
+    {"stayed by decision %1 of each log", "restait selon la décision %1 de chaque pièce"},
+    {"stays: keep, mend, turn, use elsewhere", "reste : garder, réparer, retourner, réemployer"},
     {"the comma of %1 can part thousands or decimals: write the number without it, or with a point",
      "la virgule de %1 peut séparer des milliers ou des décimales : écrivez le nombre sans elle, ou avec un "
      "point"},
@@ -79,8 +132,12 @@ constexpr Entry entries[] = {
      "indiquez un autre dénominateur"},
     {"the zone ends at %1, before its beginning at %2: put the two in order",
      "la zone finit à %1, avant son début à %2 : mettez les deux en ordre"},
+    {"to wall", "au mur"},
+    {"turn end for end", "retourner bout pour bout"},
     {"two logs have the tag %1: give each its own, which it keeps for ever",
      "deux pièces ont le repère %1 : donnez à chacune le sien, qu’elle garde pour toujours"},
+    {"use elsewhere", "réemployer ailleurs"},
+    {"why", "pourquoi"},
 };
 
 } // namespace

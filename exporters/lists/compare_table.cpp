@@ -1,0 +1,166 @@
+#include "exporters/lists/compare_table.h"
+
+#include "exporters/lists/cut_words.h"
+#include "exporters/lists/list_cells.h"
+#include "kernel/layout/pieces/stock.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::array all_changes{PieceChange::unchanged, PieceChange::added,   PieceChange::gone,
+                                 PieceChange::longer,    PieceChange::shorter, PieceChange::recut,
+                                 PieceChange::moved,     PieceChange::retold};
+
+std::string in_words(PieceChange what, const Voice &voice) {
+    switch (what) {
+    case PieceChange::unchanged:
+        return voice.say("unchanged");
+    case PieceChange::added:
+        return voice.say("new");
+    case PieceChange::gone:
+        return voice.say("gone");
+    case PieceChange::longer:
+        return voice.say("longer");
+    case PieceChange::shorter:
+        return voice.say("shorter");
+    case PieceChange::recut:
+        return voice.say("re-cut");
+    case PieceChange::moved:
+        return voice.say("moved");
+    case PieceChange::retold:
+        break;
+    }
+    return voice.say("finish or note");
+}
+
+/// What only the first has.
+std::vector<std::string> only_in(const std::vector<std::string> &a, std::vector<std::string> b) {
+    std::vector<std::string> only;
+    for (const std::string &words : a)
+        if (const auto same = std::ranges::find(b, words); same != b.end())
+            b.erase(same);
+        else
+            only.push_back(words);
+    return only;
+}
+
+class Rows {
+  public:
+    Rows(const Layout &before, const Layout &after, const Voice &voice)
+        : before_(before), after_(after), voice_(voice) {}
+
+    std::vector<Entry> row(const ComparedPiece &piece) const {
+        const Piece *was = piece.before ? &before_.pieces[*piece.before] : nullptr,
+                    *is = piece.after ? &after_.pieces[*piece.after] : nullptr;
+        const auto [lost, gained] = cuts(was, is);
+        return {in_words(piece.what, voice_),
+                was ? was->tag : "",
+                is ? is->tag : "",
+                was ? voice_.length(length_of(*was)) : "",
+                is ? voice_.length(length_of(*is)) : "",
+                piece.longer == 0 ? "" : signed_length(piece.longer),
+                was ? Entry(number(length_of(*was), mm_decimals)) : Entry(std::string()),
+                is ? Entry(number(length_of(*is), mm_decimals)) : Entry(std::string()),
+                number(piece.longer, mm_decimals),
+                number(piece.along, mm_decimals),
+                number(piece.up, mm_decimals),
+                piece.section ? voice_.say("yes") : std::string(),
+                lost,
+                gained,
+                tags(piece)};
+    }
+
+  private:
+    static double length_of(const Piece &piece) { return stock_of(piece).size.length; }
+
+    std::string signed_length(double mm) const { return (mm > 0 ? "+" : "-") + voice_.length(std::abs(mm)); }
+
+    std::pair<std::vector<std::string>, std::vector<std::string>> cuts(const Piece *was,
+                                                                       const Piece *is) const {
+        if (!was || !is) return {};
+        const auto old = cut_words(*was, voice_), now = cut_words(*is, voice_);
+        return {only_in(old, now), only_in(now, old)};
+    }
+
+    std::vector<std::string> tags(const ComparedPiece &piece) const {
+        std::vector<std::string> all;
+        for (const Index<Piece> other : piece.where)
+            all.push_back((piece.after ? before_ : after_).pieces[other].tag);
+        return all;
+    }
+
+    const Layout &before_, &after_;
+    const Voice &voice_;
+};
+
+} // namespace
+
+const char *key_of(PieceChange what) {
+    switch (what) {
+    case PieceChange::unchanged:
+        return "unchanged";
+    case PieceChange::added:
+        return "new";
+    case PieceChange::gone:
+        return "gone";
+    case PieceChange::longer:
+        return "longer";
+    case PieceChange::shorter:
+        return "shorter";
+    case PieceChange::recut:
+        return "re-cut";
+    case PieceChange::moved:
+        return "moved";
+    case PieceChange::retold:
+        break;
+    }
+    return "retold";
+}
+
+Table compare_table(const std::vector<ComparedPiece> &pieces, const Layout &before, const Layout &after,
+                    const Voice &voice) {
+    Table table{{{"change", voice.say("change")},
+                 {"before", voice.say("before")},
+                 {"after", voice.say("after")},
+                 {"length_before", voice.say("length before")},
+                 {"length_after", voice.say("length after")},
+                 {"longer_by", voice.say("longer by")},
+                 {"length_before_mm", ""},
+                 {"length_after_mm", ""},
+                 {"longer_by_mm", ""},
+                 {"moved_along_mm", ""},
+                 {"moved_up_mm", ""},
+                 {"other_section", ""},
+                 {"cuts_before_only", voice.say("cuts that go")},
+                 {"cuts_after_only", voice.say("cuts that come")},
+                 {"where", voice.say("in its place")}},
+                {}};
+    const Rows rows(before, after, voice);
+    for (const ComparedPiece &piece : pieces)
+        if (piece.what != PieceChange::unchanged) table.rows.push_back(rows.row(piece));
+    return table;
+}
+
+std::map<PieceChange, int> change_counts(const std::vector<ComparedPiece> &pieces) {
+    std::map<PieceChange, int> counts;
+    for (const PieceChange what : all_changes)
+        counts[what] = 0;
+    for (const ComparedPiece &piece : pieces)
+        ++counts[piece.what];
+    return counts;
+}
+
+std::string change_words(const std::vector<ComparedPiece> &pieces, const Voice &voice) {
+    std::string text;
+    for (const auto &[what, count] : change_counts(pieces))
+        if (count > 0 || what == PieceChange::unchanged)
+            text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + in_words(what, voice);
+    return text;
+}
+
+} // namespace roundlay

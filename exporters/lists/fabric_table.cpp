@@ -1,0 +1,130 @@
+#include "exporters/lists/fabric_table.h"
+
+#include "exporters/lists/list_cells.h"
+
+#include <array>
+
+namespace roundlay {
+
+namespace {
+
+constexpr std::array all_decisions{Decision::keep,          Decision::mend,    Decision::turn,
+                                   Decision::use_elsewhere, Decision::replace, Decision::leave_out};
+
+std::string in_words(Decision what, const Voice &voice) {
+    switch (what) {
+    case Decision::keep:
+        return voice.say("keep");
+    case Decision::mend:
+        return voice.say("mend");
+    case Decision::replace:
+        return voice.say("replace");
+    case Decision::turn:
+        return voice.say("turn end for end");
+    case Decision::use_elsewhere:
+        return voice.say("use elsewhere");
+    case Decision::leave_out:
+        break;
+    }
+    return voice.say("leave out");
+}
+
+Entry counted(std::optional<int> count) {
+    return count ? Entry(number(*count, 0)) : Entry(std::string());
+}
+
+Entry share(double part, double whole) {
+    constexpr double percent = 100;
+    return whole > 0 ? Entry(number(percent * part / whole, 1)) : Entry(std::string());
+}
+
+constexpr double mm2_per_m2 = mm_per_m * mm_per_m, mm2_per_ft2 = mm_per_foot * mm_per_foot;
+
+std::vector<Entry> sum_row(const std::string &what, const FabricSum &sum, const FabricSum &all) {
+    return {what,
+            number(sum.logs, 0),
+            number(sum.volume / mm3_per_m3, volume_decimals),
+            number(sum.volume / mm3_per_ft3, volume_decimals - 1),
+            number(sum.outside / mm2_per_m2, volume_decimals - 1),
+            number(sum.outside / mm2_per_ft2, volume_decimals - 2),
+            share(sum.logs, all.logs),
+            share(sum.volume, all.volume),
+            share(sum.outside, all.outside)};
+}
+
+} // namespace
+
+Table decision_table(const Record &record, const Layout &layout, const Voice &voice) {
+    Table table{{{"tag", voice.say("tag")},
+                 {"wall", voice.say("wall")},
+                 {"round", voice.say("round")},
+                 {"piece", ""},
+                 {"decision", voice.say("decision")},
+                 {"to_wall", voice.say("to wall")},
+                 {"to_round", voice.say("round")},
+                 {"to_piece", ""},
+                 {"by", voice.say("by")},
+                 {"on", voice.say("on")},
+                 {"why", voice.say("why")},
+                 {"earlier", ""},
+                 {"found_as", ""}},
+                {}};
+    for (const DecidedLog &decided : decided_logs(record, layout)) {
+        const FoundLog &log = record.logs[decided.log];
+        const FoundDecision last = log.decisions.empty() ? FoundDecision() : log.decisions.back();
+        std::vector<std::string> earlier, found_as;
+        for (std::size_t i = 0; i + 1 < log.decisions.size(); ++i)
+            earlier.push_back(in_words(log.decisions[i].what, voice));
+        for (const Index<Piece> piece : decided.found_as)
+            found_as.push_back(layout.pieces[piece].tag);
+        table.rows.push_back({log.tag, log.place.wall, counted(log.place.round), counted(log.place.piece),
+                              decided.what ? in_words(*decided.what, voice) : voice.say("not decided"),
+                              last.to.wall, counted(last.to.round), counted(last.to.piece), last.by, last.on,
+                              last.why, earlier, found_as});
+    }
+    return table;
+}
+
+Table fabric_table(const FabricFigures &figures, const std::vector<FabricFigures> &earlier,
+                   const Voice &voice) {
+    const bool metric = voice.system() == UnitSystem::metric;
+    Table table{{{"what", voice.say("old logs")},
+                 {"logs", voice.say("count")},
+                 {"volume_m3", metric ? voice.say("m3") : ""},
+                 {"volume_ft3", metric ? "" : voice.say("ft3")},
+                 {"outside_face_m2", metric ? voice.say("outside face m2") : ""},
+                 {"outside_face_ft2", metric ? "" : voice.say("outside face ft2")},
+                 {"percent_of_logs", voice.say("% of count")},
+                 {"percent_of_volume", voice.say("% of volume")},
+                 {"percent_of_outside_face", voice.say("% of face")}},
+                {}};
+    const auto add = [&](const std::string &what, const FabricSum &sum) {
+        table.rows.push_back(sum_row(what, sum, figures.found));
+    };
+    for (const Decision what : all_decisions)
+        add(in_words(what, voice), figures.of_decision(what));
+    add(voice.say("not decided"), figures.undecided);
+    add(voice.say("stays: keep, mend, turn, use elsewhere"), figures.stays());
+    for (std::size_t i = 0; i < earlier.size(); ++i)
+        add(voice.say("stayed by decision %1 of each log", i + 1), earlier[i].stays());
+    add(voice.say("all that was found"), figures.found);
+    return table;
+}
+
+std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice &voice) {
+    std::vector<std::string> all{
+        voice.say("Count: logs of the record. Volume: the wood of the pieces that they are in the shell "
+                  "shown, joints, openings and bores taken off. Outside face: the area of all surfaces of "
+                  "these pieces that look more outward than up, down or along, each as it is seen square on. "
+                  "Percent: 100 x part / all that was found."),
+        voice.say(
+            "A log counts whole: new wood that is let into a mended one, and what is cut off one that is "
+            "used elsewhere, is not taken off. These are sums and no verdict on what should stay.")};
+    if (figures.without_place > 0)
+        all.push_back(voice.say("Logs of the record that the shell shown has no piece of, without volume and "
+                                "face here: %1.",
+                                figures.without_place));
+    return all;
+}
+
+} // namespace roundlay

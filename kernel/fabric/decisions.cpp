@@ -1,0 +1,138 @@
+#include "kernel/fabric/fabric.h"
+#include "kernel/layout/pieces/stock.h"
+#include "kernel/record/numbers.h"
+
+#include <algorithm>
+#include <map>
+
+namespace roundlay {
+
+namespace {
+
+bool stays(Decision what) {
+    return what != Decision::replace && what != Decision::leave_out;
+}
+
+/// Of one timber, or one log that was cut up.
+bool belong_together(const FoundLog &a, const FoundLog &b) {
+    const auto names = [](const FoundLog &log, const std::string &tag) {
+        return std::ranges::find(log.scarfed_to, tag) != log.scarfed_to.end();
+    };
+    return names(a, b.tag) || names(b, a.tag) || (!a.cut_from.empty() && a.cut_from == b.cut_from);
+}
+
+/// The least of what was measured along the log; nothing where nothing was.
+std::optional<double> least(const FoundLog &log, NotedLength FoundEnd::*of_end,
+                            NotedLength FoundStation::*of_station) {
+    std::optional<double> least;
+    const auto look = [&](const NotedLength &number) {
+        if (number.value) least = std::min(least.value_or(number.value->mm()), number.value->mm());
+    };
+    for (const FoundEnd &end : log.ends)
+        look(end.*of_end);
+    for (const FoundStation &station : log.stations)
+        look(station.*of_station);
+    return least;
+}
+
+class Checking {
+  public:
+    Checking(const Record &record, const Layout &layout) : record_(record), layout_(layout) {}
+
+    std::vector<DecisionProblem> problems() {
+        for (const DecidedLog &log : decided_logs(record_, layout_))
+            if (log.what && stays(*log.what)) check(log);
+        return std::move(problems_);
+    }
+
+  private:
+    const FoundLog &of(const DecidedLog &log) const { return record_.logs[log.log]; }
+    static const FoundPlace &place_of(const FoundLog &log) {
+        const FoundDecision &last = log.decisions.back();
+        return last.what == Decision::use_elsewhere ? last.to : log.place;
+    }
+
+    void tell(const DecidedLog &log, Said what) {
+        const std::size_t last = of(log).decisions.size() - 1;
+        problems_.push_back({log_path(log.log) + ".decision[" + std::to_string(last) + "]", std::move(what)});
+    }
+
+    void check(const DecidedLog &decided) {
+        const FoundLog &log = of(decided);
+        const FoundPlace &place = place_of(log);
+        if (place.wall.empty() || !place.round) return; // nobody knows where it lay
+        const auto pieces = pieces_at(place);
+        if (pieces.empty())
+            return tell(decided,
+                        said("log %1 is to lie in wall %2, round %3, and the shell has no such log: decide "
+                             "otherwise, or mend the place",
+                             log.tag, place.wall, *place.round));
+        check_alone(decided, pieces);
+        if (decided.what != Decision::use_elsewhere) return;
+        if (pieces.size() > 1)
+            return tell(decided,
+                        said("openings part round %1 of wall %2 into %3 logs: say which piece log %4 "
+                             "becomes",
+                             *place.round, place.wall, pieces.size(), log.tag));
+        check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    std::vector<Index<Piece>> pieces_at(const FoundPlace &place) const {
+        Record one;
+        one.logs.emplace_back();
+        one.logs.front().place = place;
+        return decided_logs(one, layout_).front().found_as;
+    }
+
+    /// No other log comes to lie there.
+    void check_alone(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
+        for (const Index<Piece> piece : pieces) {
+            const auto [other, first] = taken_.emplace(piece, decided.log);
+            if (first || other->second == decided.log) continue;
+            const FoundLog &there = record_.logs[other->second];
+            if (belong_together(of(decided), there)) continue;
+            return tell(decided, said("logs %1 and %2 are both to lie at %3: one of them goes elsewhere",
+                                      there.tag, of(decided).tag, layout_.pieces[piece].tag));
+        }
+    }
+
+    void check_fit(const DecidedLog &decided, const Piece &piece) {
+        const FoundLog &log = of(decided);
+        const Blank needed = stock_of(piece).size;
+        const auto length = log.length.value ? std::optional(log.length.value->mm()) : std::nullopt;
+        check_size(decided, length, needed.length,
+                   said("log %1 is %2 long, and %3 needs %4: it is too short for that place", log.tag,
+                        in_mm(length.value_or(0)), piece.tag, in_mm(needed.length)));
+        const auto height = least(log, &FoundEnd::height, &FoundStation::height);
+        check_size(decided, height, needed.height,
+                   said("log %1 is %2 high where it is lowest, and %3 needs %4: it is too low for that place",
+                        log.tag, in_mm(height.value_or(0)), piece.tag, in_mm(needed.height)));
+        const auto width = least(log, &FoundEnd::width, &FoundStation::width);
+        check_size(decided, width, needed.width,
+                   said("log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that "
+                        "place",
+                        log.tag, in_mm(width.value_or(0)), piece.tag, in_mm(needed.width)));
+        if (!length || !height || !width)
+            tell(decided, said("log %1 is to become %2, and its length, height and width are not all "
+                               "recorded: measure them before anything is cut",
+                               log.tag, piece.tag));
+    }
+
+    void check_size(const DecidedLog &decided, const std::optional<double> &is, double needed, Said what) {
+        constexpr double hair = 1e-3; // of doubles
+        if (is && *is < needed - hair) tell(decided, std::move(what));
+    }
+
+    const Record &record_;
+    const Layout &layout_;
+    std::map<Index<Piece>, std::size_t> taken_;
+    std::vector<DecisionProblem> problems_;
+};
+
+} // namespace
+
+std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout) {
+    return Checking(record, layout).problems();
+}
+
+} // namespace roundlay

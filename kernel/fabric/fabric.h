@@ -1,0 +1,65 @@
+// What becomes of the logs that were found, and how much old wood stays: sums, and no verdict.
+#pragma once
+
+#include "kernel/layout/wood/body.h"
+#include "kernel/measure/said.h"
+#include "kernel/record/record.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// One found log in a layout of the house as it was found.
+struct DecidedLog {
+    std::size_t log = 0;                ///< in Record::logs
+    std::optional<Decision> what;       ///< the last one; none: nobody has decided
+    std::vector<Index<Piece>> found_as; ///< where it was found; several where openings part its round, none
+                                        ///< where the layout has no such log
+};
+
+/// One for each found log, in the order of the record. `decisions`: how many of each log's count, the first
+/// ones, so that a figure can be told as it was before a change of mind; all of them where it is left out.
+std::vector<DecidedLog> decided_logs(const Record &record, const Layout &layout,
+                                     std::optional<std::size_t> decisions = {});
+
+struct FabricSum {
+    int logs = 0;       ///< found logs
+    double volume = 0;  ///< mm3 of the wood of their pieces, joints and bores taken off
+    double outside = 0; ///< mm2 of their outside faces
+    void add(const FabricSum &other);
+};
+
+/// Of all logs that were found and of those of each decision. A log that the layout has no piece of counts as
+/// a log, without volume or face.
+struct FabricFigures {
+    FabricSum found;
+    FabricSum of[6]; ///< by Decision
+    FabricSum undecided;
+    int without_place = 0; ///< logs that the layout has no piece of
+    std::size_t most = 0;  ///< decisions of one log, one after the other
+
+    const FabricSum &of_decision(Decision what) const { return of[static_cast<std::size_t>(what)]; }
+    /// What stays in the house: kept, mended, turned end for end, and used elsewhere.
+    FabricSum stays() const;
+};
+
+FabricFigures fabric_figures(const Record &record, const Layout &layout, const Bodies &bodies,
+                             std::optional<std::size_t> decisions = {});
+
+/// mm2: the area of all its surfaces that look more outward than up, down or along, each as it is seen square
+/// on; of a round log that is its length times its diameter. Of a partition the side that its outside is.
+double outside_face(const Body &body);
+
+/// What a decision cannot be: told at the statement that `path` names.
+struct DecisionProblem {
+    std::string path; ///< "found[3].decision[1].wall"
+    Said what;
+};
+
+/// Against the shell as it shall stand: places that it does not have, two logs that come to one place, logs
+/// that are too short or too thin for the place that they go to. Only last decisions count.
+std::vector<DecisionProblem> decision_problems(const Record &record, const Layout &layout);
+
+} // namespace roundlay

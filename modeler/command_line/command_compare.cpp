@@ -1,0 +1,84 @@
+#include "exporters/lists/compare_table.h"
+#include "exporters/lists/list_cells.h"
+#include "exporters/words/words.h"
+#include "modeler/command_line/command.h"
+#include "modeler/command_line/load.h"
+#include "modeler/command_line/values.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace roundlay {
+
+namespace {
+
+struct CompareOptions {
+    std::string file, from, to;
+    bool csv = false;
+};
+
+struct Two {
+    const ExportJob &before, &after;
+    std::vector<ComparedPiece> pieces;
+};
+
+std::string in_json(const Two &two, const Table &table) {
+    constexpr int indent = 2;
+    nlohmann::ordered_json counts;
+    for (const auto &[what, count] : change_counts(two.pieces))
+        counts[key_of(what)] = count;
+    const nlohmann::ordered_json all = {{"shell", two.after.shell.name},
+                                        {"from", two.before.shell.state},
+                                        {"to", two.after.shell.state},
+                                        {"counts", counts},
+                                        {"pieces", nlohmann::ordered_json::parse(to_json(table))}};
+    return all.dump(indent, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+std::string as_text(const Two &two, const Table &table, const Voice &voice) {
+    const std::string heading = voice.say("From %1 to %2: %3.", two.before.shell.state, two.after.shell.state,
+                                          change_words(two.pieces, voice));
+    return heading + "\n" + (table.rows.empty() ? "" : "\n" + to_text(table));
+}
+
+/// The same document in another state, read from the same bytes: a pipe comes but once.
+std::variant<Loaded, ExitCode> in_state(const Console &console, const Loaded &loaded,
+                                        const std::string &state) {
+    Input input{loaded.input.file, loaded.input.bytes, {}};
+    input.read = read_document(input.bytes, input.file, state);
+    tell_problems(console, input);
+    if (!input.read.shell) return failed(console, input, nullptr, ExitCode::unreadable);
+    ExportJob job = told_job(console, input, *input.read.shell);
+    if (has_errors(job.findings)) return failed(console, input, &job, ExitCode::findings);
+    return Loaded{std::move(input), std::move(job)};
+}
+
+ExitCode run_compare(const Console &console, const CompareOptions &options) {
+    if (console.json && options.csv) throw UsageError("choose either --json or --csv");
+    const auto before = load(console, {options.file, options.from});
+    if (const auto *code = std::get_if<ExitCode>(&before)) return *code;
+    const auto after = in_state(console, std::get<Loaded>(before), options.to);
+    if (const auto *code = std::get_if<ExitCode>(&after)) return *code;
+    const ExportJob &a = std::get<Loaded>(before).job, &b = std::get<Loaded>(after).job;
+    const Two two{a, b, compared(a.layout, b.layout)};
+    const Voice voice = voice_of(b.shell, b.layout, console.language);
+    const Table table = compare_table(two.pieces, a.layout, b.layout, voice);
+    if (console.json) return console.print(in_json(two, table));
+    return console.print(options.csv ? to_csv(table) : as_text(two, table, voice));
+}
+
+} // namespace
+
+CommandRun declare_compare(CLI::App &app) {
+    auto options = std::make_shared<CompareOptions>();
+    app.add_option("FILE", options->file, "the document; - reads from the standard input")->required();
+    app.add_option("--from", options->from, "the state that is compared; left out, the document's own shell")
+        ->type_name("NAME");
+    app.add_option("--to", options->to, "the state that it is compared with")->type_name("NAME")->required();
+    app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
+    return [options](const Console &console) { return run_compare(console, *options); };
+}
+
+} // namespace roundlay

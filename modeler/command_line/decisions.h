@@ -1,0 +1,13 @@
+// Decisions about found logs, held against the shell that is shown.
+#pragma once
+
+#include "modeler/command_line/load.h"
+
+namespace roundlay {
+
+/// Adds what a decision cannot be to the problems of the document, as warnings at their lines. The document's
+/// own shell, where there are other states, is the house as it was found, which says nothing of where logs
+/// are to go: nothing is added then.
+void add_decision_problems(Input &input, const ExportJob &job);
+
+} // namespace roundlay

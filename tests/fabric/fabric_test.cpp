@@ -1,0 +1,208 @@
+// How much old wood stays: each figure against a sum that is written out here.
+#include "kernel/fabric/fabric.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/pieces/stock.h"
+#include "kernel/layout/wood/interference.h"
+#include "kernel/record/check_record.h"
+#include "tests/support/catch.h"
+#include "tests/support/said.h"
+#include "tests/support/shells.h"
+
+#include <algorithm>
+#include <cstdio>
+
+using namespace roundlay;
+
+namespace {
+
+FoundLog log_at(const std::string &tag, const std::string &wall, int round,
+                std::vector<Decision> decided = {}) {
+    FoundLog log;
+    log.tag = tag;
+    log.place = {wall, round, {}};
+    for (const Decision what : decided)
+        log.decisions.push_back({what, "R. Hale", "3 May", "", {}});
+    return log;
+}
+
+FoundLog used_at(FoundLog log, const std::string &wall, int round, const char *length, const char *height,
+                 const char *width) {
+    log.decisions = {{Decision::use_elsewhere, "", "", "", {wall, round, {}}}};
+    log.length.written = length;
+    log.stations.push_back({});
+    log.stations.back().height.written = height;
+    log.stations.back().width.written = width;
+    return log;
+}
+
+struct Laid {
+    Shell shell;
+    Layout layout = lay_out(shell);
+    Bodies bodies = bodies_of(layout);
+};
+
+/// 5 m x 4 m, 200 mm thick, rounds of 230 mm with gaps of 20 mm: logs are 210 mm high.
+Laid plain() {
+    return {test::plain_shell()};
+}
+
+const Piece &piece_of(const Layout &layout, const std::string &tag) {
+    return *std::ranges::find(layout.pieces, tag, &Piece::tag);
+}
+
+std::vector<std::string> told(Record record, const Layout &layout) {
+    (void)read_numbers(record);
+    std::vector<std::string> all;
+    for (const DecisionProblem &problem : decision_problems(record, layout))
+        all.push_back(problem.path + ": " + test::english(problem.what));
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("The outside face of a squared log is its height times what is seen of its length") {
+    const Laid it = plain();
+    for (const Piece &piece : it.layout.pieces) {
+        if (piece.log != LogKind::full) continue;
+        // By hand: between the shoulders the whole height; at each end the tail, whose side a crossing log
+        // does not hide, is at least nothing and at most the whole height over the crossing wall.
+        const double height = piece.blank.height, between = piece.far.shoulder - piece.datum.shoulder;
+        const double least = height * between, most = height * piece.blank.length;
+        const double face = outside_face(it.bodies[piece.model]);
+        std::printf("%s: %.0f mm x %.0f mm = %.4f m2 <= %.4f m2 <= %.0f mm x %.0f mm = %.4f m2\n",
+                    piece.tag.c_str(), height, between, least / 1e6, face / 1e6, height, piece.blank.length,
+                    most / 1e6);
+        CHECK(face > least * (1 - 1e-9));
+        CHECK(face < most * (1 + 1e-9));
+    }
+}
+
+TEST_CASE("A squared block and a round one have the outside faces that a hand works out") {
+    Piece square;
+    square.blank = {3000, 180, 210};
+    CHECK(outside_face(body_of(square)) == Approx(3000.0 * 210).epsilon(1e-12));
+    square.cuts.push_back(BoxCut{.box = {{1000, 0, 0}, {1800, 180, 210}}});
+    CHECK(outside_face(body_of(square)) == Approx(2200.0 * 210).epsilon(1e-12));
+    const Layout round = lay_out(test::round_shell());
+    const Bodies bodies = bodies_of(round);
+    for (const Piece &piece : round.pieces) {
+        // Seen square on, an even cylinder is its length times its diameter; saddles and grooves hide some.
+        const double all = piece.blank.length * 240, face = outside_face(bodies[piece.model]);
+        std::printf("%s: %.4f m2 of %.0f mm x 240 mm = %.4f m2\n", piece.tag.c_str(), face / 1e6,
+                    piece.blank.length, all / 1e6);
+        CHECK(face < all * (1 + 1e-9));
+        CHECK(face > all * (piece.log == LogKind::full ? 0.7 : 0.3));
+    }
+}
+
+TEST_CASE("What stays is the sum over the logs that are kept, mended, turned or used elsewhere") {
+    const Laid it = plain();
+    Record record;
+    record.logs = {log_at("k", "A", 1, {Decision::keep}),
+                   log_at("m", "B", 2, {Decision::mend}),
+                   log_at("r", "C", 2, {Decision::keep, Decision::replace}), // a change of mind
+                   log_at("t", "D", 2, {Decision::turn}),
+                   log_at("u", "A", 2, {Decision::use_elsewhere}),
+                   log_at("l", "A", 3, {Decision::leave_out}),
+                   log_at("n", "B", 3),
+                   log_at("x", "B", 90, {Decision::keep})}; // no such log in the shell
+    const FabricFigures all = fabric_figures(record, it.layout, it.bodies);
+    double volume = 0, face = 0, found = 0;
+    for (const char *tag : {"A-01-1", "B-02-1", "D-02-1", "A-02-1"}) {
+        const Body &body = it.bodies[piece_of(it.layout, tag).model];
+        std::printf("%s: %.6f m3, %.6f m2\n", tag, body.volume / 1e9, outside_face(body) / 1e6);
+        volume += body.volume, face += outside_face(body);
+    }
+    for (const char *tag : {"A-01-1", "B-02-1", "D-02-1", "A-02-1", "C-02-1", "A-03-1", "B-03-1"})
+        found += it.bodies[piece_of(it.layout, tag).model].volume;
+    std::printf("stays: %.6f m3 of %.6f m3, %.6f m2\n", volume / 1e9, found / 1e9, face / 1e6);
+    CHECK(all.stays().logs == 5); // with the one that the shell does not have
+    CHECK(all.stays().volume == Approx(volume).epsilon(1e-12));
+    CHECK(all.stays().outside == Approx(face).epsilon(1e-12));
+    CHECK(all.found.logs == 8);
+    CHECK(all.found.volume == Approx(found).epsilon(1e-12));
+    CHECK(all.of_decision(Decision::replace).logs == 1);
+    CHECK(all.of_decision(Decision::leave_out).logs == 1);
+    CHECK(all.undecided.logs == 1);
+    CHECK(all.without_place == 1);
+    REQUIRE(all.most == 2);
+
+    // Before the change of mind the log of C stayed too.
+    const FabricFigures before = fabric_figures(record, it.layout, it.bodies, 1);
+    CHECK(before.stays().logs == 6);
+    CHECK(before.stays().volume ==
+          Approx(volume + it.bodies[piece_of(it.layout, "C-02-1").model].volume).epsilon(1e-12));
+}
+
+TEST_CASE("The pieces of a log that openings part are one log and all its wood") {
+    Shell shell = test::plain_shell();
+    shell.openings.push_back(test::window("A", 1500, 230, 800, 460));
+    const Laid it{shell};
+    REQUIRE(it.layout.models.size() > 0);
+    Record record;
+    record.logs = {log_at("a", "A", 2, {Decision::keep})};
+    const FabricFigures all = fabric_figures(record, it.layout, it.bodies);
+    CHECK(all.stays().logs == 1);
+    CHECK(all.stays().volume == Approx(it.bodies[piece_of(it.layout, "A-02-1").model].volume +
+                                       it.bodies[piece_of(it.layout, "A-02-2").model].volume)
+                                    .epsilon(1e-12));
+    record.logs[0].place.piece = 2;
+    CHECK(fabric_figures(record, it.layout, it.bodies).stays().volume ==
+          Approx(it.bodies[piece_of(it.layout, "A-02-2").model].volume).epsilon(1e-12));
+}
+
+TEST_CASE(
+    "Decisions that cannot be are told at their line: no such place, two logs in one, too short or thin") {
+    const Laid it = plain();
+    const double needed = stock_of(piece_of(it.layout, "C-03-1")).size.length;
+    CHECK(needed > 4900);
+    Record record;
+    record.logs = {log_at("k", "A", 1, {Decision::keep})};
+    CHECK(told(record, it.layout).empty());
+
+    record.logs = {log_at("k", "A", 1, {Decision::replace, Decision::keep}),
+                   log_at("x", "Q", 1, {Decision::mend}), log_at("y", "Q", 2, {Decision::leave_out})};
+    CHECK(told(record, it.layout) ==
+          std::vector<std::string>{
+              "found[1].decision[0]: log x is to lie in wall Q, round 1, and the shell has "
+              "no such log: decide otherwise, or mend the place"});
+
+    record.logs = {log_at("k", "C", 3, {Decision::keep}),
+                   used_at(log_at("u", "A", 2), "C", 3, "6 m", "230 mm", "210 mm")};
+    CHECK(told(record, it.layout) ==
+          std::vector<std::string>{
+              "found[1].decision[0]: logs k and u are both to lie at C-03-1: one of them goes elsewhere"});
+    record.logs[0].decisions.push_back({Decision::replace, "", "", "", {}});
+    CHECK(told(record, it.layout).empty());
+
+    record.logs = {used_at(log_at("s", "A", 2), "C", 3, "4 m", "150 mm", "120 mm")};
+    const auto small = told(record, it.layout);
+    REQUIRE(small.size() == 3);
+    CHECK(small[0].starts_with("found[0].decision[0]: log s is 4"));
+    CHECK(small[0].ends_with(": it is too short for that place"));
+    CHECK(small[1].ends_with(": it is too low for that place"));
+    CHECK(small[2].ends_with(": it is too narrow for that place"));
+
+    record.logs[0].length = {}, record.logs[0].stations.clear();
+    CHECK(told(record, it.layout) ==
+          std::vector<std::string>{
+              "found[0].decision[0]: log s is to become C-03-1, and its length, height and width "
+              "are not all recorded: measure them before anything is cut"});
+}
+
+TEST_CASE("A log goes to one piece of a round that openings part, and two of one timber may share a place") {
+    Shell shell = test::plain_shell();
+    shell.openings.push_back(test::window("A", 1500, 230, 800, 460));
+    const Layout layout = lay_out(shell);
+    Record record;
+    record.logs = {used_at(log_at("u", "C", 2), "A", 2, "6 m", "230 mm", "210 mm")};
+    CHECK(told(record, layout) ==
+          std::vector<std::string>{"found[0].decision[0]: openings part round 2 of wall A into 2 logs: say "
+                                   "which piece log u becomes"});
+    record.logs[0].decisions[0].to.piece = 2;
+    CHECK(told(record, layout).empty());
+    record.logs = {log_at("a", "C", 1, {Decision::keep}), log_at("b", "C", 1, {Decision::keep})};
+    CHECK(told(record, layout).size() == 1);
+    record.logs[0].scarfed_to = {"b"};
+    CHECK(told(record, layout).empty());
+}
