@@ -15,6 +15,11 @@ std::shared_ptr<DrawnPictures> no_pictures() {
     return std::make_shared<DrawnPictures>();
 }
 
+std::shared_ptr<const Record> no_record() {
+    static const auto none = std::make_shared<const Record>();
+    return none;
+}
+
 Voice voice_of(const ExportJob &job) {
     return Voice({job.options.language, job.shell.units});
 }

@@ -5,6 +5,7 @@
 #include "exporters/sheets/drawing/paper.h"
 #include "exporters/words/voice.h"
 #include "kernel/layout/wood/body.h"
+#include "kernel/record/record.h"
 #include "kernel/shell/finding.h"
 #include "kernel/shell/shell.h"
 
@@ -26,6 +27,9 @@ class DrawnPictures;
 std::shared_ptr<sheets::ComposedSheets> no_sheets();
 std::shared_ptr<DrawnPictures> no_pictures();
 
+/// Nothing is said of a house that stands.
+std::shared_ptr<const Record> no_record();
+
 struct PictureOptions {
     View view = View::south_east;
     bool perspective = true;
@@ -44,6 +48,7 @@ struct ExportJob {
     Layout layout;
     Bodies bodies;        ///< of layout.models, in order
     Findings findings;    ///< of the layout and of the review
+    std::shared_ptr<const Record> record = no_record(); ///< of the house, where the document has one
     std::string document; ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;

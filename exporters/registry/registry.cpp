@@ -8,7 +8,12 @@ namespace roundlay {
 
 namespace {
 
-constexpr std::array<Exporter, 9> table = {{
+/// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings.
+bool has_record(const ExportJob &job) {
+    return *job.record != Record{};
+}
+
+constexpr std::array<Exporter, 10> table = {{
     {"picture", "picture.png, the shell as it will stand", export_picture},
     {"list", "cut list, list by tag, pegs, lengths to order and totals as CSV", export_list},
     {"sheets", "cut-sheets.pdf, one cut sheet for each distinct piece", export_sheets},
@@ -19,6 +24,8 @@ constexpr std::array<Exporter, 9> table = {{
     {"tags",
      "tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be ticked off",
      export_tags},
+    {"forms", "forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
+     export_forms, has_record},
     {"book", "book.pdf, cover, index, legend and all sheets in one", export_book},
     {"step", "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      export_step},

@@ -34,6 +34,8 @@ struct Exporter {
     std::string_view name;  ///< as a person selects it
     std::string_view makes; ///< for people, one phrase
     ExportFunction run;
+    /// Is it made where nobody says what is wanted? Else only where it is asked for by its name.
+    bool (*usual)(const ExportJob &job) = [](const ExportJob &) { return true; };
 };
 
 /// In the order in which they run: quick and often looked at first.

@@ -6,19 +6,6 @@ namespace roundlay {
 
 namespace {
 
-/// Its own name where the record has one for the corner of these walls.
-std::string corner_name(const Record &record, const Layout &layout, const std::string &at) {
-    for (const CornerPlace &corner : layout.corners) {
-        if (corner.name != at) continue;
-        const std::string &a = layout.walls[corner.ends].name, &b = layout.walls[corner.starts].name;
-        for (const RecordedCorner &recorded : record.corners)
-            if (recorded.walls.size() == 2 && std::ranges::count(recorded.walls, a) == 1 &&
-                std::ranges::count(recorded.walls, b) == 1)
-                return recorded.name;
-    }
-    return at;
-}
-
 /// Both ends lie at openings of one name: they are told apart by their side.
 std::string other_end(const std::string &name, bool datum) {
     return name + (datum ? ", left" : ", right");
@@ -41,6 +28,18 @@ FoundLog log_to_measure(const Record &record, const Layout &layout, const Piece 
 }
 
 } // namespace
+
+std::string corner_name(const Record &record, const Layout &layout, const std::string &at) {
+    for (const CornerPlace &corner : layout.corners) {
+        if (corner.name != at) continue;
+        const std::string &a = layout.walls[corner.ends].name, &b = layout.walls[corner.starts].name;
+        for (const RecordedCorner &recorded : record.corners)
+            if (recorded.walls.size() == 2 && std::ranges::count(recorded.walls, a) == 1 &&
+                std::ranges::count(recorded.walls, b) == 1)
+                return recorded.name;
+    }
+    return at;
+}
 
 Record with_logs_to_measure(const Record &record, const Layout &layout) {
     Record all = record;

@@ -72,6 +72,9 @@ bool is_measured(const FoundLog &log);
 /// is not this house yet. Tag, and one sentence; to be asked, not refused.
 std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &record, const Layout &layout);
 
+/// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.
+std::string corner_name(const Record &record, const Layout &layout, const std::string &at);
+
 /// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
 /// measured: tag, place, and its two ends by their corners.
 Record with_logs_to_measure(const Record &record, const Layout &layout);

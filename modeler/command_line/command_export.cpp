@@ -26,18 +26,25 @@ bool has(const std::vector<std::string> &names, std::string_view name) {
     return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-std::vector<const Exporter *> chosen(const ExportWords &words) {
-    std::vector<const Exporter *> exporters;
+/// Names that there are, and such that leave something: known before anything is read.
+void check_names(const ExportWords &words) {
     std::vector<std::string> names;
     for (const Exporter &exporter : all_exporters())
         names.emplace_back(exporter.name);
     for (const auto *list : {&words.only, &words.without})
         for (const std::string &name : *list)
             (void)one_of("exporter", name, names);
+    const std::vector<std::string> &wanted = words.only.empty() ? names : words.only;
+    if (std::ranges::all_of(wanted, [&](const std::string &name) { return has(words.without, name); }))
+        throw UsageError("--only and --without leave nothing to export");
+}
+
+std::vector<const Exporter *> chosen(const ExportWords &words, const ExportJob &job) {
+    std::vector<const Exporter *> exporters;
     for (const Exporter &exporter : all_exporters())
-        if ((words.only.empty() || has(words.only, exporter.name)) && !has(words.without, exporter.name))
+        if ((words.only.empty() ? exporter.usual(job) : has(words.only, exporter.name)) &&
+            !has(words.without, exporter.name))
             exporters.push_back(&exporter);
-    if (exporters.empty()) throw UsageError("--only and --without leave nothing to export");
     return exporters;
 }
 
@@ -127,7 +134,7 @@ std::variant<ExportReport, ExportFailure> run_exporters(const Console &console, 
 }
 
 ExitCode run_export(const Console &console, const ExportWords &words) {
-    const auto exporters = chosen(words);
+    check_names(words);
     if (words.folder == "-")
         throw UsageError(
             "--to -: an export is a folder of files and cannot go to the standard output; name a "
@@ -140,6 +147,8 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     ExportJob &job = std::get<Loaded>(loaded).job;
     job.options = options;
+    const auto exporters = chosen(words, job);
+    if (exporters.empty()) throw UsageError("--without leaves nothing to export");
     const auto outcome = run_exporters(console, job, exporters, words);
     if (const auto *failure = std::get_if<ExportFailure>(&outcome)) {
         console.error(failure->message + (failure->trouble == Trouble::in_the_way ? " with --force" : ""));
@@ -152,7 +161,8 @@ ExitCode run_export(const Console &console, const ExportWords &words) {
 }
 
 std::string only_help() {
-    std::string help = "only some of these, separated by commas:";
+    std::string help = "only some of these, separated by commas (left out: all, and forms where the document "
+                       "has a record):";
     for (const Exporter &exporter : all_exporters())
         help += "\n" + std::string(exporter.name) + ": " + std::string(exporter.makes);
     return help;
@@ -172,8 +182,8 @@ CommandRun declare_export(CLI::App &app) {
         ->type_name("SYSTEM");
     app.add_option(
            "--paper", words->paper,
-           "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid; tags, templates and story poles "
-           "come on A4 or Letter, whichever goes with it")
+           "of drawings and cut sheets: A4, A3, A2, A1, Letter or Tabloid; tags, forms, templates and story "
+           "poles come on A4 or Letter, whichever goes with it")
         ->type_name("PAPER");
     app.add_option("--view", words->view, "of the picture: south-east, north, plan, ...")->type_name("VIEW");
     app.add_option("--size", words->size, "of the picture in pixels, such as 1600x1200")->type_name("WxH");

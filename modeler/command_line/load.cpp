@@ -105,6 +105,7 @@ std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords 
     tell_decisions(console, input, job);
     Loaded loaded{std::move(input), std::move(job)};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
+    loaded.job.record = std::make_shared<const Record>(loaded.input.read.record);
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
     for (const FindingLine &line : finding_lines(loaded.input, loaded.job, loaded.job.findings))
         if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))

@@ -90,6 +90,24 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
+TEST_CASE("field forms come where the document has a record, else where they are asked for") {
+    const Home home;
+    const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,mesh";
+    const Ran none = home.export_with({"--without", all_else});
+    CHECK(none.code == 2);
+    CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
+    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,mesh"}).code == 0);
+    CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
+    REQUIRE(home.export_with({"--only", "forms"}).code == 0);
+    CHECK(files_in(home.out()).contains("forms.pdf"));
+    fs::remove_all(home.out());
+    put(home.folder / "hut.roundlay", small_document() + "\n[record]\nby = \"R. Hale\"\n");
+    const Ran ran = home.export_with({"--without", all_else});
+    INFO(ran.err);
+    REQUIRE(ran.code == 0);
+    CHECK(files_in(home.out()) == std::set<std::string>{"forms.pdf", "manifest.json"});
+}
+
 TEST_CASE("files of an earlier state of the document go when made anew, and are told of when not") {
     const Home home;
     REQUIRE(home.export_with({"--only", "step,list"}).code == 0);

@@ -31,6 +31,11 @@ std::string wall_seen(const Layout &layout, Index<WallPlace> wall, bool outside,
                    : words.say("Wall %1, from inside, %2", name, scale);
 }
 
+std::string seen_from(const Layout &layout, Index<WallPlace> wall, bool outside, const Words &words) {
+    if (is_partition(layout, wall)) return words.say("seen from %1", quarter(layout, wall, outside, words));
+    return outside ? words.say("seen from outside") : words.say("seen from inside");
+}
+
 std::string seen_from_both(const Layout &layout, Index<WallPlace> wall, const Words &words) {
     if (!is_partition(layout, wall)) return words.say("elevations from outside and inside");
     return words.say("elevations from %1 and %2", quarter(layout, wall, true, words),

@@ -129,6 +129,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "book"),
     QT_TRANSLATE_NOOP("kernel", "step"),
     QT_TRANSLATE_NOOP("kernel", "mesh"),
+    QT_TRANSLATE_NOOP("kernel", "forms"),
+    QT_TRANSLATE_NOOP("kernel", "field forms"),
     QT_TRANSLATE_NOOP("kernel", "cut sheets"),
     QT_TRANSLATE_NOOP("kernel", "cut lists"),
     QT_TRANSLATE_NOOP("kernel", "picture.png, the shell as it will stand"),
@@ -141,6 +143,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel",
                       "tags.pdf, a tag with a QR code for every log, packing-list.pdf, and raising.pdf to be "
                       "ticked off"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "forms.pdf, to be filled in at a house that stands: every wall and corner, log by log"),
     QT_TRANSLATE_NOOP("kernel", "book.pdf, cover, index, legend and all sheets in one"),
     QT_TRANSLATE_NOOP("kernel",
                       "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),

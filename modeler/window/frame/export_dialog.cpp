@@ -58,7 +58,7 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
     for (const Exporter &exporter : all_exporters()) {
         auto *choice = new QCheckBox(kernel_words(text(exporter.name)) + QStringLiteral(": ") +
                                      kernel_words(text(exporter.makes)));
-        choice->setChecked(true);
+        choice->setChecked(exporter.usual(job_));
         choices_.push_back(choice);
         connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
     }

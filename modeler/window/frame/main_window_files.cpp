@@ -169,6 +169,7 @@ void MainWindow::ask_export() {
     ExportJob job = desk_->state()->job;
     job.document = QFileInfo(desk_->path()).fileName().toStdString();
     job.document_sha256 = sha256_hex(desk_->document().text());
+    job.record = std::make_shared<const Record>(desk_->state()->read.record);
     const QFileInfo file(desk_->path().isEmpty() ? QDir::home().filePath(desk_->title()) : desk_->path());
     const QString name = text(safe_file_name(file.completeBaseName().toStdString()));
     ExportDialog dialog(std::move(job), file.dir().filePath(tr("%1-export").arg(name)), this);

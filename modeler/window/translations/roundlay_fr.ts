@@ -4085,6 +4085,18 @@
         <translation>tags.pdf, un repère à code QR par pièce, packing-list.pdf, et raising.pdf à cocher</translation>
     </message>
     <message>
+        <source>forms</source>
+        <translation>fiches de relevé</translation>
+    </message>
+    <message>
+        <source>field forms</source>
+        <translation>fiches de relevé</translation>
+    </message>
+    <message>
+        <source>forms.pdf, to be filled in at a house that stands: every wall and corner, log by log</source>
+        <translation>forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce</translation>
+    </message>
+    <message>
         <source>book.pdf, cover, index, legend and all sheets in one</source>
         <translation>book.pdf, couverture, table, légende et toutes les fiches en un</translation>
     </message>
