@@ -5,17 +5,17 @@ namespace roundlay::format {
 
 namespace {
 
-const TableOf<State> &state_table() {
-    static const TableOf<State> table{
+const TableOf<HouseState> &state_table() {
+    static const TableOf<HouseState> table{
         {.name = "state",
          .summary =
              "Another state of the house: what differs from the document's own shell, or from the state "
              "that it is on, in the tables of the shell over again, [state.rounds], [[state.opening]].",
-         .items =
-             items<State>({text<&State::name>("name", "what the state is called, each its own",
-                                              {.missing = "what it is called: name = \"as it shall stand\""}),
-                           text<&State::on>("on", "the state that it changes",
-                                            {.left_out = "the document's own shell"})})}};
+         .items = items<HouseState>(
+             {text<&HouseState::name>("name", "what the state is called, each its own",
+                                      {.missing = "what it is called: name = \"as it shall stand\""}),
+              text<&HouseState::on>("on", "the state that it changes",
+                                    {.left_out = "the document's own shell"})})}};
     return table;
 }
 
@@ -24,7 +24,7 @@ const TableOf<State> &state_table() {
 const Section &state_section() {
     static const Section section = [] {
         Section made{.table = &state_table(), .most = limits::states};
-        made.fresh = [](const Shell &) -> std::shared_ptr<void> { return std::make_shared<State>(); };
+        made.fresh = [](const Shell &) -> std::shared_ptr<void> { return std::make_shared<HouseState>(); };
         return made;
     }();
     return section;

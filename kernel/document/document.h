@@ -23,7 +23,7 @@ struct ReadResult {
     Problems problems;          ///< all of them, in the order of the text
     SourceMap places;           ///< where each statement stands
     Record record = {}; ///< of a house that stands, beside the shell; empty where a problem is an error
-    std::vector<State> states =
+    std::vector<HouseState> states =
         {}; ///< of the house: the document's own shell first; empty where it has but one
 };
 

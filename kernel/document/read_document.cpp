@@ -144,7 +144,7 @@ ReadResult read_document(std::string_view text, const std::string &file, const s
     const StateReading other(text, file, *states);
     ReadResult result = asked ? read_asked(other, *asked) : read_parsed(reading);
     result.states = states->all;
-    result.states.insert(result.states.begin(), State{states->own, {}, true});
+    result.states.insert(result.states.begin(), HouseState{states->own, {}, true});
     if (!asked && result.shell) look_into_states(other, *states, result);
     return result;
 }

@@ -19,7 +19,7 @@ class Declaring {
         for (const toml::table *entry : document_.entries("state", section.most)) {
             const std::string path = path_of(states_.all.size());
             TableReader table(reading_, entry, path, reading_.place_of(path));
-            State state;
+            HouseState state;
             read_keys(reading_, table, *section.table, &state);
             states_.all.push_back(std::move(state));
         }
@@ -118,7 +118,7 @@ class Declaring {
 } // namespace
 
 std::optional<std::size_t> DeclaredStates::index_of(const std::string &name) const {
-    const auto found = std::ranges::find(all, name, &State::name);
+    const auto found = std::ranges::find(all, name, &HouseState::name);
     if (found == all.end()) return std::nullopt;
     return static_cast<std::size_t>(found - all.begin());
 }
@@ -132,7 +132,7 @@ std::vector<std::size_t> DeclaredStates::up_to(std::size_t state) const {
 
 std::vector<std::string> DeclaredStates::names() const {
     std::vector<std::string> names{own};
-    for (const State &state : all)
+    for (const HouseState &state : all)
         names.push_back(state.name);
     return names;
 }

@@ -11,7 +11,7 @@
 namespace roundlay {
 
 struct DeclaredStates {
-    std::vector<State> all; ///< in the order of the text, without the document's own shell
+    std::vector<HouseState> all; ///< in the order of the text, without the document's own shell
     std::string own;        ///< what that is called among them
 
     /// Each stands on the one before it, the first on the document's own shell; indices into `all`.

@@ -6,11 +6,11 @@
 namespace roundlay {
 
 /// As a document declares it: its name, and which state it changes.
-struct State {
+struct HouseState {
     std::string name;
     std::string on;       ///< empty: the document's own shell, or it is that
     bool readable = true; ///< else a problem that it brings is an error
-    bool operator==(const State &) const = default;
+    bool operator==(const HouseState &) const = default;
 };
 
 } // namespace roundlay

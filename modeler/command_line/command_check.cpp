@@ -47,7 +47,7 @@ std::string check_text(const Console &console, const Input &input, const ExportJ
 /// Of a document that is asked for as it stands every state must be there to be read.
 bool lacks_a_state(const Console &console, const Input &input) {
     bool lacks = false;
-    for (const State &state : input.read.states) {
+    for (const HouseState &state : input.read.states) {
         if (state.readable) continue;
         console.error(input.file + ": the state \"" + state.name + "\" cannot be read; its problems say why");
         lacks = true;

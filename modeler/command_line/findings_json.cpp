@@ -71,9 +71,9 @@ Json shell_json(const ExportJob &job) {
 }
 
 /// All that the document has; none where it has but the one shell.
-Json states_json(const std::vector<State> &states) {
+Json states_json(const std::vector<HouseState> &states) {
     Json all = Json::array();
-    for (const State &state : states)
+    for (const HouseState &state : states)
         all.push_back({{"name", state.name},
                        {"on", &state == &states.front() ? Json()
                               : state.on.empty()        ? Json(states.front().name)

@@ -83,8 +83,8 @@ TEST_CASE("A state is its base with what it says, at its own place in the text")
     REQUIRE(built.shell);
     REQUIRE(stands.shell);
     REQUIRE(found.states.size() == 3);
-    CHECK(found.states[0] == State{"as found", "", true});
-    CHECK(found.states[2] == State{"as it shall stand", "as first built", true});
+    CHECK(found.states[0] == HouseState{"as found", "", true});
+    CHECK(found.states[2] == HouseState{"as it shall stand", "as first built", true});
     CHECK(read_document(text, "x", "as found").shell == found.shell);
 
     CHECK(found.shell->state == "as found");
