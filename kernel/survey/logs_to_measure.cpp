@@ -1,29 +1,19 @@
 #include "kernel/survey/survey.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace roundlay {
 
 namespace {
-
-/// Both ends lie at openings of one name: they are told apart by their side.
-std::string other_end(const std::string &name, bool datum) {
-    return name + (datum ? ", left" : ", right");
-}
 
 FoundLog log_to_measure(const Record &record, const Layout &layout, const Piece &piece, bool parted) {
     FoundLog log;
     log.tag = piece.tag;
     log.place = {layout.walls[piece.wall].name, piece.round, {}};
     if (parted) log.place.piece = piece.number;
-    FoundEnd datum, far;
-    datum.corner = corner_name(record, layout, piece.datum.at);
-    far.corner = corner_name(record, layout, piece.far.at);
-    if (datum.corner == far.corner) {
-        datum.corner = other_end(datum.corner, true);
-        far.corner = other_end(far.corner, false);
-    }
-    log.ends = {datum, far};
+    log.ends.resize(2);
+    std::tie(log.ends[0].corner, log.ends[1].corner) = end_names(record, layout, piece);
     return log;
 }
 
@@ -39,6 +29,18 @@ std::string corner_name(const Record &record, const Layout &layout, const std::s
                 return recorded.name;
     }
     return at;
+}
+
+std::pair<std::string, std::string> end_names(const Record &record, const Layout &layout,
+                                              const Piece &piece) {
+    const std::string datum = corner_name(record, layout, piece.datum.at),
+                      far = corner_name(record, layout, piece.far.at);
+    if (datum != far) return {datum, far};
+    const WallPlace &wall = layout.walls[piece.wall];
+    const auto towards = [&](Index<CornerPlace> corner) {
+        return datum + " (" + corner_name(record, layout, layout.corners[corner].name) + ")";
+    };
+    return {towards(wall.start_corner), towards(wall.end_corner)};
 }
 
 Record with_logs_to_measure(const Record &record, const Layout &layout) {

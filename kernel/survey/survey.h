@@ -75,6 +75,10 @@ std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &
 /// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.
 std::string corner_name(const Record &record, const Layout &layout, const std::string &at);
 
+/// What the two ends of a log of the plan are called, the datum end first. Where both lie at openings of one
+/// name they are told apart by the corner that each looks to: "light (DA)".
+std::pair<std::string, std::string> end_names(const Record &record, const Layout &layout, const Piece &piece);
+
 /// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
 /// measured: tag, place, and its two ends by their corners.
 Record with_logs_to_measure(const Record &record, const Layout &layout);

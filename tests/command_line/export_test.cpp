@@ -96,7 +96,8 @@ TEST_CASE("field forms come where the document has a record, else where they are
     const Ran none = home.export_with({"--without", all_else});
     CHECK(none.code == 2);
     CHECK_THAT(none.err, ContainsSubstring("leaves nothing to export"));
-    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,mesh"}).code == 0);
+    REQUIRE(home.export_with({"--without", "picture,sheets,drawings,templates,tags,book,step,mesh"}).code ==
+            0);
     CHECK_FALSE(files_in(home.out()).contains("forms.pdf"));
     REQUIRE(home.export_with({"--only", "forms"}).code == 0);
     CHECK(files_in(home.out()).contains("forms.pdf"));

@@ -110,6 +110,23 @@ TEST_CASE("Any record becomes rows and the same record again, in English and in 
     }));
 }
 
+TEST_CASE("Both ends of a log at openings of one name are told apart by the corner that they look to") {
+    Shell shell = plain_shell();
+    shell.openings = {window("A", 900, 300, 700, 400), window("A", 3200, 300, 700, 400)};
+    shell.openings[0].name = shell.openings[1].name = "light";
+    const Layout layout = lay_out(shell);
+    const Record blank = with_logs_to_measure({}, layout);
+    int between = 0;
+    for (const FoundLog &log : blank.logs) {
+        REQUIRE(log.ends.size() == 2);
+        CHECK(log.ends[0].corner != log.ends[1].corner);
+        if (log.ends[0].corner != "light (DA)") continue;
+        CHECK(log.ends[1].corner == "light (AB)");
+        ++between;
+    }
+    CHECK(between > 0);
+}
+
 TEST_CASE("Rows are read as people and their spreadsheets write them") {
     // A byte order mark, semicolons, Windows ends, a decimal comma, capitals; the unit in the header.
     const SurveyRead read =

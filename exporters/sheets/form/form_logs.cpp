@@ -33,13 +33,8 @@ void pair_ends(FormLog &log, const Record &record, const Layout &layout) {
     std::vector<FoundEnd> left = log.found.ends;
     if (!log.pieces.empty()) {
         const Piece &first = layout.pieces[log.pieces.front()], &last = layout.pieces[log.pieces.back()];
-        std::string names[2] = {corner_name(record, layout, first.datum.at),
-                                corner_name(record, layout, last.far.at)};
-        if (names[0] == names[1] &&
-            left.size() == 2) { // both at openings of one name, told apart in the record
-            names[0] = left[0].corner;
-            names[1] = left[1].corner;
-        }
+        const std::string names[2] = {end_names(record, layout, first).first,
+                                      end_names(record, layout, last).second};
         for (const int i : {0, 1})
             log.ends[i] = {names[i], taken(left, names[i]), i == 0 ? End::datum : End::far,
                            i == 0 ? log.pieces.front() : log.pieces.back()};

@@ -248,7 +248,7 @@ double LogCard::draw_sizes(FormPen &pen, double x, double y, double right) const
     x += place_width + 1.5;
     const double half = (right - x) / 2;
     draw_choice(pen, {x, low, x + half - 0.5, top}, words_.say("thick end"), log_.found.butt);
-    draw_choice(pen, {x + half, low, right, top}, words_.say("e is from"), log_.found.zero);
+    draw_choice(pen, {x + half, low, right, top}, words_.say("e from"), log_.found.zero);
     return y - line_height;
 }
 

@@ -43,7 +43,7 @@ constexpr Entry entries[] = {
     {"corner of one end", "angle d’un bout"},
     {"corner of the other end", "angle de l’autre bout"},
     {"decimal feet", "pieds décimaux"},
-    {"e is from", "e part de"},
+    {"e from", "e part de"},
     {"face inside", "face int."},
     {"face of wall %1", "face du mur %1"},
     {"face outside", "face ext."},
