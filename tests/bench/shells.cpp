@@ -1,6 +1,7 @@
 #include "tests/bench/shells.h"
 
 #include "kernel/shell/shapes.h"
+#include "tests/support/parts.h"
 
 namespace roundlay::bench {
 
@@ -11,13 +12,7 @@ Length mm(double v) {
 }
 
 void add(Shell &shell, const std::string &wall, double from, double sill, double width, double height) {
-    Opening o;
-    o.wall = wall;
-    o.from_left = mm(from);
-    o.sill = mm(sill);
-    o.width = mm(width);
-    o.height = mm(height);
-    shell.openings.push_back(o);
+    shell.openings.push_back(test::window(wall, from, sill, width, height));
 }
 
 void add_pair(Shell &shell, const std::string &wall, double from, double sill) {
@@ -25,12 +20,8 @@ void add_pair(Shell &shell, const std::string &wall, double from, double sill) {
     add(shell, wall, from + 820 + 420, sill, 820, 1250);
 }
 
-Shell bare(int rounds) {
-    Shell shell;
-    shell.thickness = mm(200);
-    shell.rounds.count = rounds;
-    shell.rounds.pitch = mm(220);
-    shell.rounds.gap = mm(25);
+Shell bare(const std::string &name, std::vector<Wall> walls, int rounds) {
+    Shell shell = test::hewn_shell(name, std::move(walls), mm(200), rounds, mm(220), mm(25));
     shell.pegs.end_distance = mm(75);
     shell.pegs.between = mm(65);
     return shell;
@@ -39,9 +30,7 @@ Shell bare(int rounds) {
 } // namespace
 
 Shell house() {
-    Shell shell = bare(13);
-    shell.name = "Bench house";
-    shell.walls = l_plan(mm(11000), mm(9200), mm(5500), mm(4900));
+    Shell shell = bare("Bench house", l_plan(mm(11000), mm(9200), mm(5500), mm(4900)), 13);
     for (const char *wall : {"A", "A", "B", "E", "F"}) {
         const bool second = !shell.openings.empty() && shell.openings.back().wall == wall;
         add_pair(shell, wall, second ? 7300 : 1300, 760);
@@ -55,9 +44,7 @@ Shell house() {
 }
 
 Shell round_house() {
-    Shell shell = bare(4);
-    shell.name = "Bench round house";
-    shell.walls = rectangle_plan(mm(6000), mm(5000));
+    Shell shell = bare("Bench round house", rectangle_plan(mm(6000), mm(5000)), 4);
     shell.thickness = mm(250);
     shell.rounds.gap = {};
     shell.notch.kind = NotchKind::saddle;
@@ -79,9 +66,7 @@ Shell cabin() {
 }
 
 Shell hall() {
-    Shell shell = bare(40);
-    shell.name = "Bench hall";
-    shell.walls = cross_plan(mm(9000), mm(8600), mm(5200));
+    Shell shell = bare("Bench hall", cross_plan(mm(9000), mm(8600), mm(5200)), 40);
     for (const Wall &wall : shell.walls)
         for (double sill = 760; sill < 7800; sill += 2400) {
             add_pair(shell, wall.name, 1000, sill);

@@ -1,15 +1,12 @@
 #include "kernel/design/new_shell.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
-#include "kernel/layout/layout.h"
 #include "tests/command_line/program.h"
 #include "tests/support/catch.h"
 #include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
-
-#include <sstream>
 
 using namespace roundlay;
 using namespace roundlay::test;
@@ -26,20 +23,6 @@ Shell shell_from(const Words &options) {
     REQUIRE(read.shell);
     CHECK(read.problems.empty());
     return *read.shell;
-}
-
-/// The samples with their # taken away: each begins behind an empty line and a comment.
-std::vector<std::string> samples_of(const std::string &text) {
-    std::vector<std::string> samples;
-    std::istringstream lines(text);
-    bool inside = false;
-    for (std::string line; std::getline(lines, line);) {
-        const bool sample = line.size() > 1 && line[0] == '#' && line[1] != ' ';
-        if (sample && !inside) samples.emplace_back();
-        if (sample) samples.back() += line.substr(1) + "\n";
-        inside = sample;
-    }
-    return samples;
 }
 
 } // namespace
@@ -117,54 +100,6 @@ TEST_CASE("new makes a shell of round logs") {
     CHECK(shell_from({"--notch", "saddle", "--overhang", "14 in"}).notch.overhang == Length::inches(14));
 }
 
-TEST_CASE("each sample that new writes behind # is valid for its shell, alone and with the others") {
-    for (const Words &words : std::vector<Words>{{},
-                                                 {"--shape", "L", "--width", "40ft", "--depth", "30ft"},
-                                                 {"--shape", "U", "--notch", "half"},
-                                                 {"--shape", "T", "--notch", "square", "--rounds", "9"},
-                                                 {"--notch", "saddle"},
-                                                 {"--width", "3 m", "--depth", "3 m", "--rounds", "5"}}) {
-        Words all = {"new", "-"};
-        all.insert(all.end(), words.begin(), words.end());
-        const std::string text = run(all).out;
-        const std::vector<std::string> samples = samples_of(text);
-        INFO(text);
-        CHECK(samples.size() >= 1); // a door fits everywhere
-        std::string together = text;
-        for (const std::string &sample : samples) {
-            const Ran alone = run({"check", "-"}, {.input = text + sample});
-            CHECK_THAT(alone.out, ContainsSubstring("0 errors, 0 warnings"));
-            together += sample;
-        }
-        CHECK_THAT(run({"check", "-"}, {.input = together}).out, ContainsSubstring("0 errors, 0 warnings"));
-    }
-    const std::string plain = run({"new"}).out;
-    CHECK(samples_of(plain).size() == 3);
-    for (const char *header : {"#[[opening]]", "#[[partition]]", "#[[floor]]"})
-        CHECK_THAT(plain, ContainsSubstring(header));
-}
-
-TEST_CASE("new writes nothing that cannot be read, and names what was typed") {
-    const struct {
-        Words options;
-        std::string says;
-    } cases[] = {{{"--height", "3m", "--pitch", "7m"}, "pitch = \"7000 mm\""},
-                 {{"--name", "two\nlines"}, "expected plain text on one line"},
-                 {{"--name", std::string(300, 'x')}, "expected at most 200 characters"},
-                 {{"--name", "bad \xff"}, "name"},
-                 {{"--thickness", "3 m", "--width", "30 m", "--depth", "30 m"}, "thickness = "}};
-    const TemporaryFolder home;
-    for (const auto &c : cases) {
-        Words words = {"new", (home / "x.roundlay").string()};
-        words.insert(words.end(), c.options.begin(), c.options.end());
-        const Ran ran = run(words);
-        INFO(c.options[0] << ": " << ran.err);
-        CHECK(ran.code == 2);
-        CHECK_THAT(ran.err, ContainsSubstring(c.says));
-    }
-    CHECK(count_entries(home.path()) == 0);
-}
-
 TEST_CASE("new --json prints what was made, the document with it") {
     const nlohmann::json made = nlohmann::json::parse(run({"new", "-", "--json"}).out);
     CHECK(made["text"] == run({"new"}).out);
@@ -174,15 +109,6 @@ TEST_CASE("new --json prints what was made, the document with it") {
     const nlohmann::json saved = nlohmann::json::parse(run({"new", file, "--json"}).out);
     CHECK(saved["document"] == file);
     CHECK(saved["text"] == text_of(file));
-}
-
-TEST_CASE("new speaks one system only") {
-    const Ran made = run({"new", "--shape", "T", "--width", "36ft"});
-    REQUIRE(made.code == 0);
-    const std::string figures =
-        made.out.substr(made.out.find("[shell]")); // after the head's examples of both
-    CHECK(figures.find(" mm") == std::string::npos);
-    CHECK(figures.find("1 1/4 in") != std::string::npos);
 }
 
 TEST_CASE(
@@ -208,12 +134,6 @@ TEST_CASE(
             }
 }
 
-TEST_CASE("new refuses a whole that leaves nothing for its parts") {
-    const Ran tiny = run({"new", "-", "--shape", "L", "--width", "0.4 mm"});
-    CHECK(tiny.code == 2);
-    CHECK_THAT(tiny.err, ContainsSubstring("leave nothing for the parts"));
-}
-
 TEST_CASE("new states what was typed") {
     const Shell shell = shell_from({"--width",     "24ft",      "--depth",   "18 ft",  "--rounds",
                                     "15",          "--pitch",   "8 2/3 in",  "--gap",  "1/2 in",
@@ -232,57 +152,6 @@ TEST_CASE("new states what was typed") {
     CHECK(shell_from({"--width", "8m"}).units == UnitSystem::metric);
     CHECK(shell_from({"--width", "8m", "--units", "imperial"}).units == UnitSystem::imperial);
     CHECK(shell_from({"--height", "2.6 m", "--rounds", "10"}).rounds.height == Length::metres(2.6));
-}
-
-TEST_CASE("new never replaces a file unasked, and says so with 4") {
-    const TemporaryFolder home;
-    put(home / "mine.roundlay", "mine");
-    const Ran refused = run({"new", (home / "mine.roundlay").string()});
-    CHECK(refused.code == 4);
-    CHECK_THAT(refused.err, ContainsSubstring("stands in the way") && ContainsSubstring("--force"));
-    CHECK(text_of(home / "mine.roundlay") == "mine");
-    CHECK(run({"new", (home / "mine.roundlay").string(), "--force"}).code == 0);
-    CHECK_THAT(text_of(home / "mine.roundlay"), ContainsSubstring("[shell]"));
-    CHECK(count_entries(home.path()) == 1);
-    CHECK(run({"new", (home / "no/such/folder").string()}).code == 4);
-}
-
-TEST_CASE("new refuses with 2 what is no size and with 1 what cannot be built") {
-    const struct {
-        Words options;
-        int code;
-        std::string says;
-    } cases[] = {
-        {{"--width", "12"}, 2, "--width \"12\": "},
-        {{"--width", "-3 m"}, 2, "must be more than 0"},
-        {{"--width", "nan"}, 2, "--width \"nan\": "},
-        {{"--rounds", "many"}, 2, "expected a whole number"},
-        {{"--rounds", "0"}, 2, "expected a whole number"},
-        {{"--shape", "octagon"}, 2, "there is no shape \"octagon\""},
-        {{"--shape", "L", "--wing", "90 m"}, 2, "--wing must be smaller than --width"},
-        {{"--shape", "U", "--part-depth", "90 m"}, 2, "--part-depth must be smaller than --depth"},
-        {{"--shape", "T", "--from-left", "7 m"}, 2, "together must be smaller than --width"},
-        {{"--rounds", "3", "--height", "2 m", "--pitch", "25 cm"}, 2, "state two of"},
-        {{"--species", "easten hemlock"}, 2, "did you mean \"eastern hemlock\"?"},
-        {{"--species", "white pine"}, 2, "did you mean \"eastern white pine\"?"},
-        {{"--species", "hemlock"}, 2, "\"eastern hemlock\" or \"western hemlock\"?"},
-        {{"--slope", "steep"}, 2, "--slope \"steep\": "},
-        {{"--slope", "1:7", "--notch", "saddle"}, 2, "--slope is that of a dovetail"},
-        {{"--notch", "sadle"}, 2, "did you mean \"saddle\"?"},
-        {{"--pitch", "60 mm"}, 1, ""},
-        {{"--width", "300 mm", "--depth", "300 mm"}, 1, ""},
-    };
-    const TemporaryFolder home;
-    for (const auto &c : cases) {
-        Words words = {"new", (home / "x.roundlay").string()};
-        words.insert(words.end(), c.options.begin(), c.options.end());
-        const Ran ran = run(words);
-        INFO(c.options[0] << " " << c.options[1] << ": " << ran.err);
-        CHECK(ran.code == c.code);
-        CHECK_THAT(ran.err, ContainsSubstring(c.says) && ContainsSubstring("error: "));
-        CHECK(ran.out.empty());
-    }
-    CHECK(count_entries(home.path()) == 0);
 }
 
 namespace {
@@ -320,22 +189,6 @@ Words any_new() {
 }
 
 } // namespace
-
-TEST_CASE("new passes over no size that the shape does not have") {
-    for (const Words &typed : {Words{"--arm", "2 m"},
-                               {"--wing", "3 m"},
-                               {"--shape", "L", "--part-width", "1 m"},
-                               {"--shape", "T", "--leg", "2 m"},
-                               {"--shape", "cross", "--from-left", "1 m"}}) {
-        Words words{"new", "-"};
-        words.insert(words.end(), typed.begin(), typed.end());
-        const Ran ran = run(words);
-        INFO(ran.err);
-        CHECK(ran.code == 2);
-        CHECK_THAT(ran.err, ContainsSubstring(" is a size of --shape "));
-    }
-    CHECK(run({"new", "-", "--shape", "cross", "--arm", "2 m"}).code == 0);
-}
 
 TEST_CASE("new writes any shape, notch, size and slope so that it reads back and is laid out") {
     int written = 0;
@@ -377,13 +230,4 @@ TEST_CASE("new with any pitch writes what can be built, or nothing and says why"
         }
     CHECK(written > 8);
     CHECK(refused > 8);
-}
-
-TEST_CASE("a new document has its sample floor in the shell's own units, loads as well") {
-    const Ran feet = run({"new", "-", "--width", "30ft", "--depth", "22ft"});
-    CHECK_THAT(feet.out, ContainsSubstring("live_load = \"40 psf\"") &&
-                             ContainsSubstring("dead_load = \"10 psf\"") && !ContainsSubstring("\" kPa") &&
-                             !ContainsSubstring("load = 1.9"));
-    const Ran metres = run({"new", "-", "--width", "9m", "--depth", "7m"});
-    CHECK_THAT(metres.out, ContainsSubstring("live_load = ") && !ContainsSubstring("psf\""));
 }

@@ -3,6 +3,7 @@
 #include "kernel/document/document.h"
 #include "kernel/shell/shapes.h"
 #include "tests/support/catch.h"
+#include "tests/support/parts.h"
 
 #include <fcntl.h>
 #include <linux/capability.h>
@@ -125,13 +126,8 @@ Ran run(const Words &words, const RunOptions &options) {
 namespace {
 
 Shell small_shell() {
-    Shell shell;
-    shell.name = "Bench hut";
-    shell.walls = rectangle_plan(Length::metres(5), Length::metres(4));
-    shell.thickness = Length::mm(180);
-    shell.rounds.count = 4;
-    shell.rounds.pitch = Length::mm(250);
-    shell.rounds.gap = Length::mm(25);
+    Shell shell = hewn_shell("Bench hut", rectangle_plan(Length::metres(5), Length::metres(4)),
+                             Length::mm(180), 4, Length::mm(250), Length::mm(25));
     shell.openings.push_back({"window", OpeningKind::window, "A", Length::mm(1800), Length::mm(300),
                               Length::mm(1000), Length::mm(425)});
     Floor floor;

@@ -177,9 +177,7 @@ TEST_CASE("Where the walls alone do not make a plan, a partition too near one do
     shell.walls[2].heading = 135; // one corner cut off: five walls
     shell.walls[2].length = Length::mm(1000 * std::sqrt(2));
     shell.walls.insert(shell.walls.begin() + 3, Wall{"E", 180, Length::mm(4000), {}, {}, {}});
-    Partition p;
-    p.name = "P", p.from = "A", p.to = "E", p.from_left = Length::mm(300);
-    shell.partitions = {p};
+    shell.partitions = {test::partition("P", "A", Length::mm(300), "E")};
     CHECK(errors_of(shell) == Codes{"tee-too-near", "walls-do-not-alternate"});
     CHECK_THAT(test::words(lay_out(shell).findings),
                ContainsSubstring("no place along wall A does, as the walls are stated"));

@@ -11,17 +11,10 @@
 #include <regex>
 
 using namespace roundlay;
+using test::rod;
+using test::step;
 
 namespace {
-
-StatedBore rod(const std::string &wall, double from_left, double diameter) {
-    StatedBore bore;
-    bore.use = BoreUse::rod;
-    bore.wall = wall;
-    bore.from_left = Length::mm(from_left);
-    bore.diameter = Length::mm(diameter);
-    return bore;
-}
 
 const Finding *refusal(const Findings &findings) {
     const auto it = std::find_if(findings.begin(), findings.end(),
@@ -42,10 +35,7 @@ std::optional<Length> offered(const std::string &words) {
 Shell parted() {
     Shell shell = test::plain_shell();
     shell.walls[0].length = shell.walls[2].length = Length::mm(7000);
-    Partition partition;
-    partition.name = "P";
-    partition.from = "A", partition.to = "C";
-    partition.from_left = Length::mm(*rc::gen::inRange(1500, 2500));
+    Partition partition = test::partition("P", "A", Length::mm(*rc::gen::inRange(1500, 2500)), "C");
     partition.heading = shell.walls[1].heading;
     shell.partitions = {partition};
     shell.openings = {test::window("A", 4000, 400, *rc::gen::inRange(300, 900), 300)};
@@ -122,12 +112,7 @@ TEST_CASE("A rod that grazes the cut of an opening from either side is refused")
 
 TEST_CASE("Bedded are the logs on the foundation and on its steps, in each wall its own") {
     Shell shell = test::plain_shell(); // A and C start with a half log
-    FoundationStep step;
-    step.wall = "A";
-    step.from_left = Length::mm(1500);
-    step.width = Length::mm(2000);
-    step.rise = Length::mm(230);
-    shell.steps = {step};
+    shell.steps = {step("A", 1500, 2000, 230)};
     const Layout layout = lay_out(shell);
     std::vector<std::string> bedded;
     for (const Piece &piece : layout.pieces)
@@ -137,13 +122,8 @@ TEST_CASE("Bedded are the logs on the foundation and on its steps, in each wall 
 }
 
 TEST_CASE("A rod stands on the foundation's step in its own wall, and on that of no other") {
-    Shell shell = test::plain_shell(); // 5 m long, A and C opposite
-    FoundationStep step;
-    step.wall = "A";
-    step.from_left = Length::mm(1500);
-    step.width = Length::mm(2000);
-    step.rise = Length::mm(460); // two rounds
-    shell.steps = {step};
+    Shell shell = test::plain_shell();          // 5 m long, A and C opposite
+    shell.steps = {step("A", 1500, 2000, 460)}; // two rounds
     shell.bores = {rod("A", 2500, 30), rod("C", 2500, 30), rod("A", 1000, 30)};
     for (StatedBore &bore : shell.bores)
         bore.from_round = 3;
@@ -175,10 +155,7 @@ TEST_CASE("Beside a corner at a slant a rod has whole wood from the crossing wal
 
 TEST_CASE("Where a rod finds no whole log it is told what is there instead, and which rounds are whole") {
     Shell shell = test::plain_shell(); // 5 m long, 4 rounds
-    FoundationStep step;
-    step.wall = "B";
-    step.from_left = Length::mm(1000), step.width = Length::mm(2000), step.rise = Length::mm(115);
-    shell.steps = {step};
+    shell.steps = {step("B", 1000, 2000, 115)};
     shell.openings = {test::window("A", 1500, 220, 800, 250)};
     const auto told = [&](const StatedBore &bore) {
         shell.bores = {bore};

@@ -30,11 +30,7 @@ TEST_CASE("A notch names the crossing log over or under it where there is a seam
 
 TEST_CASE("A half log that is too thin to run on past a partition says that it stands in two pieces") {
     Shell shell = test::plain_shell(); // half logs of 95 lie in walls B and D
-    Partition p;
-    p.name = "P";
-    p.from = "D", p.to = "B";
-    p.from_left = Length::mm(2000);
-    shell.partitions = {p};
+    shell.partitions = {test::partition("P", "D", Length::mm(2000), "B")};
     shell.notch.least_tail = Length::mm(90);
     shell.pegs.wanted = false;
     const Layout layout = lay_out(shell);

@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/layout/wood/interference.h"
+#include "tests/layout/sound.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -184,13 +185,7 @@ void check_one(Drawn &drawn) {
         RC_FAIL(layout.pieces[o.a].tag + " and " + layout.pieces[o.b].tag + " share " +
                 std::to_string(o.volume) + " mm3\n" + sketch(shell));
     RC_ASSERT(blocked_on_the_way_down(layout, bodies).empty());
-    double sum = 0;
-    for (const Piece &p : layout.pieces) {
-        const Body &body = bodies[p.model];
-        RC_ASSERT(is_closed(body.hewn));
-        RC_ASSERT(body.bores_clear);
-        sum += body.volume;
-    }
+    const double sum = test::sound_volume(layout, bodies);
     count(layout, drawn);
     const bool tapered = shell.logs.butt_height.has_value();
     if (has(layout.findings, "seam-outside-wood") || tapered || shell.notch.shoulder.mm() > 0) return;

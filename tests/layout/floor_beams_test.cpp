@@ -52,9 +52,7 @@ TEST_CASE("The last joist keeps 25 mm from the room's side, and none is laid nea
 TEST_CASE("No joist is laid that would stand in a partition with a part of its width") {
     // The partition takes from 1700 to 1900 mm of the room's width.
     Shell shell = floored();
-    Partition p;
-    p.name = "P", p.from = "A", p.to = "C", p.from_left = Length::mm(2000);
-    shell.partitions = {p};
+    shell.partitions = {test::partition("P", "A", Length::mm(2000), "C")};
     const auto from = [&](double first) {
         shell.floors[0].first = Length::mm(first);
         return places(laid(shell));

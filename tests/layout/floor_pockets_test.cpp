@@ -14,12 +14,7 @@ namespace {
 /// middle of the partition, which is 200 thick, stands 2400 into the room.
 Shell parted() {
     Shell shell = floored();
-    Partition p;
-    p.name = "P";
-    p.from = "A";
-    p.from_left = Length::mm(2600);
-    p.to = "C";
-    shell.partitions = {p};
+    shell.partitions = {test::partition("P", "A", Length::mm(2600), "C")};
     return shell;
 }
 

@@ -5,50 +5,32 @@
 #include "kernel/layout/layout.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/shell/shapes.h"
+#include "tests/layout/floored_bodies.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/floored.h"
 #include "tests/support/pieces.h"
 #include "tests/support/shells.h"
-#include "tests/support/thrown_away.h"
-
-#include <rapidcheck.h>
 
 #include <algorithm>
-#include <chrono>
-#include <map>
-#include <numbers>
-#include <set>
-#include <sstream>
 
 using namespace roundlay;
 using roundlay::test::piece;
+using test::clean;
 using test::floored;
 using test::has;
 using test::laid;
 using test::places;
+using test::volume_of;
 using test::words;
 
 namespace {
-
-double volume_of(const Layout &layout) {
-    const auto bodies = bodies_of(layout);
-    double sum = 0;
-    for (const Piece &p : layout.pieces)
-        sum += bodies[p.model].volume;
-    return sum;
-}
 
 std::vector<PocketCut> pockets(const Piece &p) {
     std::vector<PocketCut> all;
     for (const Cut &cut : p.cuts)
         if (const auto *pocket = std::get_if<PocketCut>(&cut)) all.push_back(*pocket);
     return all;
-}
-
-bool clean(const Layout &layout) {
-    const auto bodies = bodies_of(layout);
-    return overlaps(layout, bodies).empty() && blocked_on_the_way_down(layout, bodies).empty();
 }
 
 } // namespace
@@ -292,178 +274,4 @@ TEST_CASE("No skin of wood is left over a pocket that a tapering log all but ope
         skins += told ? 0 : 1;
     }
     CHECK(skins > 20);
-}
-
-TEST_CASE("Grooves for splines are cut into every jamb") {
-    Shell shell = test::plain_shell();
-    shell.openings = {test::window("A", 2000, 100, 800, 500)};
-    shell.pegs.wanted = false;
-    const double before = volume_of(laid(shell));
-    shell.trim.spline_width = Length::mm(40);
-    shell.trim.spline_depth = Length::mm(30);
-    const Layout layout = laid(shell);
-    // of the opening's 500 mm, two gaps of 20 mm are no wood: 100 to 210, 230 to 440, 460 to 600
-    CHECK(before - volume_of(layout) == Approx(2 * 40.0 * 30 * (110 + 210 + 140)).epsilon(1e-12));
-    CHECK(clean(layout));
-    shell.trim.spline_width = Length::mm(120);
-    CHECK(has(lay_out(shell).findings, "trim-does-not-fit"));
-}
-
-TEST_CASE("An opening has its own trim where it states one") {
-    Shell shell = test::plain_shell();
-    const Opening o = test::window("A", 1200, 100, 800, 500);
-    shell.openings = {o, o};
-    shell.openings[1].from_left = Length::mm(3000);
-    shell.pegs.wanted = false;
-    const double bare = volume_of(laid(shell));
-    shell.trim.spline_width = Length::mm(40);
-    shell.trim.spline_depth = Length::mm(30);
-    shell.openings[0].trim.spline_depth = Length::mm(50);
-    shell.openings[1].trim.spline_depth = Length();
-    // as above: 460 mm of each jamb are wood; the second opening has no groove
-    CHECK(bare - volume_of(laid(shell)) == Approx(2 * 40.0 * 50 * 460).epsilon(1e-12));
-    const double grooved = volume_of(laid(shell));
-    shell.openings[1].trim.sill_slope = Slope::rise_per_run(0.1);
-    CHECK(grooved - volume_of(laid(shell)) == Approx(800 * 200.0 * 20 / 2).epsilon(1e-12));
-    shell.openings[0].trim.spline_width = Length::mm(120);
-    const Layout refused = lay_out(shell);
-    REQUIRE(has(refused.findings, "trim-does-not-fit"));
-    CHECK(refused.findings.front().subject == "opening[0].spline_width");
-}
-
-TEST_CASE("A window's sill falls outward, in the log that it is cut into or the one below") {
-    Shell shell = test::plain_shell();
-    shell.openings = {test::window("A", 2000, 100, 800, 500)};
-    shell.pegs.wanted = false;
-    const double level = volume_of(laid(shell));
-    shell.trim.sill_slope = Slope::rise_per_run(0.1);
-    CHECK(level - volume_of(laid(shell)) == Approx(800 * 200.0 * 20 / 2).epsilon(1e-12));
-    shell.openings[0].sill =
-        Length::mm(220); // 10 mm over the top of the log: half of the wedge is in the gap
-    shell.trim.sill_slope = Slope();
-    const double over = volume_of(laid(shell));
-    shell.trim.sill_slope = Slope::rise_per_run(0.1);
-    CHECK(over - volume_of(laid(shell)) == Approx(800 * 100.0 * 10 / 2).epsilon(1e-12));
-    CHECK(clean(laid(shell)));
-}
-
-TEST_CASE("Stated bores go through the rounds that are named, and pegs keep clear") {
-    Shell shell = test::plain_shell();
-    StatedBore rod;
-    rod.use = BoreUse::rod;
-    rod.wall = "A";
-    rod.from_left = Length::mm(1500);
-    rod.diameter = Length::mm(30);
-    rod.drift = Length::mm(4);
-    shell.bores = {rod};
-    const Layout layout = laid(shell);
-    double x = 1500;
-    for (const char *tag : {"A-01-1", "A-02-1", "A-03-1", "A-04-1"}) {
-        const Piece &p = piece(layout, tag);
-        std::vector<double> pegs;
-        const Bore *bore = nullptr;
-        for (const Cut &cut : p.cuts)
-            if (const auto *b = std::get_if<Bore>(&cut))
-                b->use == BoreUse::rod ? void(bore = b) : pegs.push_back(b->x);
-        REQUIRE(bore != nullptr);
-        CHECK(bore->x == Approx(x));
-        for (const double peg : pegs)
-            CHECK(std::abs(peg - x) >= shell.pegs.between.mm() - 1e-9);
-        x += 4;
-    }
-    shell.bores[0].from_left = Length::mm(100);
-    CHECK_THAT(words(lay_out(shell).findings),
-               ContainsSubstring("no whole log") && ContainsSubstring("; 300 mm from the left would do"));
-    shell.bores[0].from_left =
-        Length::mm(300); // the corner's shoulder and the distance that pegs keep from ends
-    CHECK_FALSE(has_errors(lay_out(shell).findings));
-    shell.bores[0].from_left = Length::mm(1500);
-    shell.bores[0].to_round = 9;
-    CHECK_THAT(words(lay_out(shell).findings), ContainsSubstring("only 4 rounds"));
-}
-
-TEST_CASE("A draw-bore draws toward the log's nearer end") {
-    Shell shell = test::plain_shell();
-    shell.pegs.draw = Length::mm(4);
-    const Layout layout = laid(shell);
-    int seen = 0;
-    for (const auto k : layout.pegs.indices()) {
-        const Peg &peg = layout.pegs[k];
-        const Piece &upper = layout.pieces[peg.upper];
-        const Piece &lower = layout.pieces[peg.lower];
-        const auto hole = [&](const Piece &p) {
-            for (const Cut &cut : p.cuts)
-                if (const auto *b = std::get_if<Bore>(&cut); b && b->peg == k)
-                    return p.frame.to_world({b->x, b->y, 0});
-            return Vec3{};
-        };
-        const double above = upper.frame.to_local(hole(upper)).x, below = upper.frame.to_local(hole(lower)).x;
-        CHECK(std::abs(below - above) == Approx(4));
-        CHECK((below < above) == (above < upper.blank.length / 2));
-        ++seen;
-    }
-    CHECK(seen > 10);
-    shell.pegs.draw = Length::mm(12);
-    CHECK(has(lay_out(shell).findings, "peg-rule"));
-}
-
-namespace {
-
-struct Drawn {
-    int laid = 0, timbers = 0, beams = 0, trimmers = 0, tailed = 0, closed = 0;
-    /// Joists and bores drawn at random often find no wood; the rest is as of every random shell.
-    test::ThrownAway thrown{{"floor-does-not-fit", "floor-over-wall", "timber-misses-wall", "bore-misses-log",
-                             "trim-does-not-fit", "tail-too-thin", "tee-too-near", "walls-run-together",
-                             "overhang-hits-wall", "opening-cuts-tee", "opening-cuts-corner",
-                             "opening-over-wall", "openings-too-close", "walls-do-not-alternate",
-                             "corner-not-square", "wall-too-short", "opening-too-wide", "tee-off-wall"}};
-};
-
-void check_one(Drawn &drawn) {
-    const Shell shell = test::any_fitted_shell();
-    const Layout layout = lay_out(shell);
-    drawn.thrown.discard_refused(layout.findings);
-    const auto bodies = bodies_of(layout);
-    for (const Overlap &o : overlaps(layout, bodies)) {
-        const Piece &a = layout.pieces[o.a], &b = layout.pieces[o.b];
-        if (a.timber && b.timber && shell.floors.size() > 1) RC_DISCARD("two floors cross each other");
-        RC_FAIL(a.tag + " and " + b.tag + " share " + std::to_string(o.volume) + "\n" +
-                write_document(shell));
-    }
-    const bool closed = has(layout.findings, "pocket-closed");
-    drawn.closed += closed;
-    for (const Blocked &b : blocked_on_the_way_down(layout, bodies)) {
-        const Piece &p = layout.pieces[b.piece], &by = layout.pieces[b.by];
-        if (shell.floors.size() > 1 && (p.timber || by.timber)) continue;
-        if (!closed || !p.timber) RC_FAIL(p.tag + " is blocked by " + by.tag + "\n" + write_document(shell));
-    }
-    for (const Body &body : bodies)
-        RC_ASSERT(is_closed(body.hewn));
-    ++drawn.laid;
-    drawn.timbers += static_cast<int>(layout.timbers.size());
-    for (const Timber &t : layout.timbers) {
-        drawn.beams += t.use == TimberUse::beam;
-        drawn.trimmers += t.use == TimberUse::trimmer;
-    }
-    for (const Floor &f : shell.floors)
-        drawn.tailed += f.pocket == PocketKind::tailed;
-}
-
-} // namespace
-
-TEST_CASE("Random shells with floors, trim and bores keep the invariants", "[fitted]") {
-    Drawn drawn;
-    const auto start = std::chrono::steady_clock::now();
-    CHECK(rc::check([&] { check_one(drawn); }));
-    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-    std::ostringstream line;
-    line << drawn.laid << " shells with " << drawn.timbers << " timbers in " << seconds << " s; "
-         << drawn.beams << " beams, " << drawn.trimmers << " trimmers, " << drawn.tailed << " tailed floors, "
-         << drawn.closed << " with closed pockets; " << drawn.thrown.words();
-    WARN(line.str());
-    CHECK(drawn.laid >= 90);
-    CHECK(drawn.thrown.share() < 0.88); // a floor of random joists is mostly none
-    CHECK(drawn.timbers > drawn.laid);
-    CHECK(drawn.beams > 0);
-    CHECK(drawn.trimmers > 0);
 }

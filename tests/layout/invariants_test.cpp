@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
 #include "kernel/layout/wood/interference.h"
+#include "tests/layout/sound.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -104,13 +105,7 @@ bool hold_for(Shell (*draw)(), int &laid, test::ThrownAway &thrown) {
         const auto blocked = blocked_on_the_way_down(layout, bodies);
         RC_ASSERT(blocked.empty());
 
-        double sum = 0;
-        for (const Piece &p : layout.pieces) {
-            const Body &body = bodies[p.model];
-            RC_ASSERT(is_closed(body.hewn));
-            RC_ASSERT(body.bores_clear);
-            sum += body.volume;
-        }
+        const double sum = test::sound_volume(layout, bodies);
         if (!has(layout.findings, "seam-outside-wood") && !tapered(shell)) {
             const double stated = stated_volume(shell, layout);
             if (std::abs(sum / stated - 1) > 1e-9)

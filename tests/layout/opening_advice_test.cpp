@@ -137,9 +137,7 @@ TEST_CASE("The width told for an opening that is too wide is one with which it f
         shell.openings = {window(400, 4800)};
         shell.partitions.clear();
         if (beside_partition) {
-            Partition p;
-            p.name = "P", p.from = "A", p.from_left = mm(2000), p.to = "C";
-            shell.partitions = {p};
+            shell.partitions = {test::partition("P", "A", mm(2000), "C")};
         } else {
             shell.openings.push_back(window(1000, 700));
         }

@@ -12,9 +12,7 @@ namespace {
 
 Shell with_partition(double at, const std::string &from, const std::string &to) {
     Shell shell = test::plain_shell();
-    Partition p;
-    p.name = "P", p.from = from, p.from_left = Length::mm(at), p.to = to;
-    shell.partitions = {p};
+    shell.partitions = {test::partition("P", from, Length::mm(at), to)};
     return shell;
 }
 

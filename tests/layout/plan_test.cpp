@@ -108,11 +108,7 @@ TEST_CASE("A partition between walls at 45 degrees to the compass ends square, l
     shell.walls = test::octagon_plan(Length::mm(1902));
     shell.thickness = Length::mm(146);
     shell.notch.kind = NotchKind::square_lap;
-    Partition partition;
-    partition.name = "P";
-    partition.from = "B", partition.to = "F";
-    partition.from_left = Length::mm(551.58);
-    shell.partitions = {partition};
+    shell.partitions = {test::partition("P", "B", Length::mm(551.58), "F")};
     const Layout layout = lay_out(shell);
     int pieces = 0;
     for (const Piece &p : layout.pieces) {

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 using namespace roundlay;
+using test::step;
 using test::words;
 
 namespace {
@@ -39,10 +40,6 @@ double bored_in(const Layout &layout, const std::string &tag) {
     for (const Cut &cut : test::piece(layout, tag).cuts)
         if (const Bore *bore = std::get_if<Bore>(&cut); bore && bore->use) return bore->z_to - bore->z_from;
     return 0;
-}
-
-FoundationStep step(const std::string &wall, double from, double width, double rise) {
-    return {wall, Length::mm(from), Length::mm(width), Length::mm(rise)};
 }
 
 } // namespace

@@ -16,13 +16,10 @@
 
 using namespace roundlay;
 using test::has;
+using test::step;
 using test::words;
 
 namespace {
-
-FoundationStep step(const std::string &wall, double from, double width, double rise) {
-    return {wall, Length::mm(from), Length::mm(width), Length::mm(rise)};
-}
 
 double bores_in(const Layout &layout) {
     double sum = 0;
@@ -267,10 +264,7 @@ TEST_CASE("Steps that overlap are said, and nothing that only follows from it") 
 TEST_CASE("A step keeps its distance from a wall that meets at a slant, from its nearest arris on") {
     Shell shell = test::plain_shell();
     shell.walls = rectangle_plan(Length::mm(10000), Length::mm(4000));
-    Partition partition;
-    partition.name = "P";
-    partition.from = "A", partition.to = "C";
-    partition.from_left = Length::mm(2500);
+    Partition partition = test::partition("P", "A", Length::mm(2500), "C");
     partition.heading = 45;
     shell.partitions = {partition};
     const auto warned = [&](double from, double to) {
@@ -312,10 +306,7 @@ TEST_CASE("No place of a step is told that lies in the notches of the next wall"
     // P's notches take 350 to 550 of wall A: a step that ends 100 mm left of there would lie within 100 mm of
     // those of corner DA, which take the first 200.
     Shell shell = test::plain_shell();
-    Partition partition;
-    partition.name = "P", partition.from = "A", partition.to = "C";
-    partition.from_left = Length::mm(450);
-    shell.partitions = {partition};
+    shell.partitions = {test::partition("P", "A", Length::mm(450), "C")};
     shell.steps = {step("A", 500, 1000, 230)};
     const Findings findings = lay_out(shell).findings;
     REQUIRE(has(findings, "step-cuts-corner"));

@@ -179,11 +179,7 @@ Shell any_kind() {
 }
 
 Partition partition() {
-    Partition p;
-    p.name = "P";
-    p.from = "A";
-    p.from_left = Length::mm(2500);
-    p.to = "C";
+    Partition p = test::partition("P", "A", Length::mm(2500), "C");
     return p;
 }
 

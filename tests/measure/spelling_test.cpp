@@ -5,6 +5,7 @@
 #include <rapidcheck.h>
 
 #include <cmath>
+#include <vector>
 
 using namespace roundlay;
 
@@ -16,14 +17,25 @@ TEST_CASE("What sums leave in the last digits is tidied, and nothing else") {
     CHECK(tidied(Length::mm(10.0002)) == Length::mm(10.0002));
 }
 
+namespace {
+
+constexpr auto metric = UnitSystem::metric, imperial = UnitSystem::imperial;
+
+struct Spelled {
+    double mm;
+    UnitSystem system;
+    const char *text;
+};
+
+void check_spelled(const std::vector<Spelled> &rows) {
+    for (const Spelled &row : rows)
+        CHECK(spell_length(Length::mm(row.mm), row.system) == row.text);
+}
+
+} // namespace
+
 TEST_CASE("Lengths are spelled as a person would write them") {
-    struct Row {
-        double mm;
-        UnitSystem system;
-        const char *text;
-    };
-    constexpr auto metric = UnitSystem::metric, imperial = UnitSystem::imperial;
-    const Row rows[] = {
+    check_spelled({
         {4876.8, imperial, "16 ft"},
         {3302, imperial, "10 ft 10 in"},
         {203.2, imperial, "8 in"},
@@ -38,9 +50,7 @@ TEST_CASE("Lengths are spelled as a person would write them") {
         {38.1, metric, "38.1 mm"},
         {230, imperial, "230 mm"},
         {0.1, imperial, "0.1 mm"},
-    };
-    for (const Row &row : rows)
-        CHECK(spell_length(Length::mm(row.mm), row.system) == row.text);
+    });
 }
 
 namespace {
@@ -81,20 +91,15 @@ bool can_be_typed(const std::string &text) {
 } // namespace
 
 TEST_CASE("Whatever was worked out is written as a person could have typed it, to a hair") {
-    struct Row {
-        double mm;
-        UnitSystem system;
-        const char *text;
-    };
-    constexpr auto metric = UnitSystem::metric, imperial = UnitSystem::imperial;
-    const Row rows[] = {
-        {1727.1999999999998, imperial, "5 ft 8 in"},     {1727.1999999999998, metric, "1727.2 mm"},
-        {219.99999999999997, imperial, "220 mm"},        {2999.3609000000006, imperial, "2999.3609 mm"},
-        {440.26666666666677, imperial, "1 ft 5 1/3 in"}, {5638.1557249999996, metric, "5638.155725 mm"},
+    check_spelled({
+        {1727.1999999999998, imperial, "5 ft 8 in"},
+        {1727.1999999999998, metric, "1727.2 mm"},
+        {219.99999999999997, imperial, "220 mm"},
+        {2999.3609000000006, imperial, "2999.3609 mm"},
+        {440.26666666666677, imperial, "1 ft 5 1/3 in"},
+        {5638.1557249999996, metric, "5638.155725 mm"},
         {0.30000000000000004, metric, "0.3 mm"},
-    };
-    for (const Row &row : rows)
-        CHECK(spell_length(Length::mm(row.mm), row.system) == row.text);
+    });
     CHECK(rc::check([] {
         const double value =
             static_cast<double>(*rc::gen::inRange<long long>(-102'400'000'000'000, 102'400'000'000'000)) /

@@ -61,13 +61,7 @@ inline Body body(const Outlines &outlines, double width, std::vector<Bore> bores
 }
 
 inline Bore bore(double x, double y, double z_from, double z_to, double diameter = 32) {
-    Bore made;
-    made.x = x;
-    made.y = y;
-    made.z_from = z_from;
-    made.z_to = z_to;
-    made.diameter = diameter;
-    return made;
+    return {.x = x, .y = y, .z_from = z_from, .z_to = z_to, .diameter = diameter};
 }
 
 inline std::vector<Vec2> rectangle(double x0, double z0, double x1, double z1) {

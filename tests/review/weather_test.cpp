@@ -29,9 +29,7 @@ Findings water_in(const Shell &shell) {
 }
 
 Partition partition(const std::string &name, const std::string &from, double at, const std::string &to) {
-    Partition p;
-    p.name = name, p.from = from, p.to = to;
-    p.from_left = Length::mm(at);
+    Partition p = test::partition(name, from, Length::mm(at), to);
     return p;
 }
 

@@ -1,15 +1,10 @@
 // Every sheet of every demo and of random shells, as one book.
 
-#include "exporters/sheets/book/book.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
-#include "exporters/sheets/drawing/clash.h"
 #include "exporters/sheets/drawing/text.h"
-#include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/pdf/pdf.h"
-#include "exporters/sheets/plan/round_plan.h"
 #include "exporters/sheets/svg/svg.h"
 #include "kernel/document/document.h"
-#include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/run.h"
 #include "tests/sheets/support/sets.h"
@@ -22,8 +17,6 @@
 #include <algorithm>
 #include <map>
 #include <regex>
-#include <set>
-#include <sstream>
 
 using namespace roundlay;
 using namespace roundlay::sheets;
@@ -57,15 +50,6 @@ std::string wrong_links(const Book &book) {
                 wrong += link->to + " is said to be on page " + number + "\n";
         }
     return wrong;
-}
-
-std::set<std::string> words_on(const std::vector<Sheet> &sheets, const std::string &chapter) {
-    std::set<std::string> words;
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items)
-            if (const Text *text = std::get_if<Text>(&item); text && sheet.chapter == chapter)
-                words.insert(text->words);
-    return words;
 }
 
 } // namespace
@@ -106,46 +90,6 @@ TEST_CASE("no sheet in the book of any shell has a clash") {
     CHECK_FALSE(thrown.too_many());
 }
 
-/// An L in feet and inches; a partition tees into the wall before its inside corner, so far from its end.
-Shell ell_with_tee(double inches) {
-    Shell shell = begun_in(UnitSystem::imperial);
-    shell.walls = l_plan(Length::feet(32), Length::feet(28), Length::feet(16), Length::feet(14));
-    shell.thickness = Length::inches(7);
-    shell.rounds.count = 6;
-    shell.rounds.pitch = Length::inches(10);
-    shell.rounds.gap = Length::inches(1);
-    Partition partition;
-    partition.name = "P";
-    partition.from = "C";
-    partition.from_left = Length::feet(16) - Length::inches(inches);
-    partition.to = "A";
-    shell.partitions = {partition};
-    return shell;
-}
-
-TEST_CASE("leaders do not run through one another where a tee stands close to an inside corner") {
-    int built = 0, sheets = 0;
-    std::string found;
-    for (const double inches : {-10, -6, 6, 10, 13}) {
-        const LaidShell shell = laid(ell_with_tee(inches));
-        if (shell.layout.pieces.empty()) continue;
-        ++built;
-        for (const Model &model : shell.layout.models) {
-            const Piece &piece = shell.layout.pieces[model.pieces.front()];
-            if (piece.tag[0] != 'C' && piece.tag[0] != 'D') continue;
-            for (const Paper paper : {Paper::letter, Paper::tabloid}) {
-                const auto made = cut_sheet(shell.shell, shell.layout, model, shell.bodies[piece.model],
-                                            full_options(paper));
-                sheets += static_cast<int>(made.size());
-                found += all_clashes(made);
-            }
-        }
-    }
-    CHECK(built >= 2);
-    CHECK(sheets > 10);
-    CHECK(found == "");
-}
-
 TEST_CASE("a tag that is led into an opening does not read as a part of its size") {
     Shell shell = plain_shell();
     for (const double from : {900.0, 2050.0, 3200.0})
@@ -159,147 +103,6 @@ TEST_CASE("a tag that is led into an opening does not read as a part of its size
             found += all_clashes(wall_elevations(made.shell, made.layout, made.bodies, full_options(paper)));
         }
     CHECK(found == "");
-}
-
-// From wall A in the south, 2.5 m from its left corner, straight north: its sides face east and west.
-TEST_CASE("a partition is seen from a quarter of the sky, since it has no outside") {
-    Shell plain = plain_shell();
-    Partition partition;
-    partition.name = "P";
-    partition.from = "A";
-    partition.from_left = Length::mm(2500);
-    partition.to = "C";
-    plain.partitions = {partition};
-    const LaidShell shell = laid(plain);
-    REQUIRE_FALSE(shell.layout.pieces.empty());
-    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
-    std::string said;
-    for (const std::string &words : words_on(sheets, "Walls"))
-        said += words + "\n";
-    CHECK(said.find("Wall P, from the east, ") != std::string::npos);
-    CHECK(said.find("Wall P, from the west, ") != std::string::npos);
-    CHECK(said.find("Wall P, from outside") == std::string::npos);
-    CHECK(said.find("Wall A, from outside, ") != std::string::npos);
-    const auto sections = words_on(sheets, "");
-    CHECK(sections.contains("east"));
-    CHECK(sections.contains("west"));
-    CHECK(sections.contains("outside"));
-}
-
-TEST_CASE("the foundation plan names a partition where it stands") {
-    Shell plain = plain_shell(); // 5 m x 4 m: from wall B, 1.5 m up from the south, across to wall D
-    Partition partition;
-    partition.name = "P";
-    partition.from = "B";
-    partition.from_left = Length::mm(1500);
-    partition.to = "D";
-    plain.partitions = {partition};
-    const LaidShell shell = laid(plain);
-    REQUIRE_FALSE(shell.layout.pieces.empty());
-    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
-    std::map<std::string, Vec2> names;
-    for (const Item &item : sheets.at(0).items)
-        if (const Text *text = std::get_if<Text>(&item); text && text->words.starts_with("Wall "))
-            names[text->words] = box_of(*text).centre();
-    REQUIRE(names.size() == 5);
-    CHECK(names["Wall P"].y > names["Wall A"].y);
-    CHECK(names["Wall P"].y < names["Wall C"].y);
-    CHECK(names["Wall P"].x > names["Wall D"].x);
-    CHECK(names["Wall P"].x < names["Wall B"].x);
-}
-
-TEST_CASE("a foundation plan is made where bores stand too close for their marks") {
-    Shell plain = plain_shell();
-    plain.pegs.wanted = false;
-    for (int row = 1; row <= 3; ++row)
-        for (int i = 0; i < 24; ++i) {
-            StatedBore rod;
-            rod.use = BoreUse::rod, rod.wall = "A", rod.diameter = Length::mm(20);
-            rod.from_left = Length::mm(1000 + 60 * i), rod.from_outside = Length::mm(50 * row);
-            plain.bores.push_back(rod);
-        }
-    const LaidShell shell = laid(plain);
-    REQUIRE_FALSE(shell.layout.pieces.empty());
-    const auto words = words_on(foundation_plan(shell.shell, shell.layout, full_options()), "");
-    CHECK(words.contains("Foundation plan"));
-    CHECK(words.contains("50  rod 1 to 24"));
-    CHECK(words.contains("1000  rod 1, rod 25, rod 49"));
-}
-
-TEST_CASE("round plans name logs of walls that are not square too") {
-    Shell bay = plain_shell();
-    bay.walls = bay_plan(Length::mm(9000), Length::mm(6000), Length::mm(3000), Length::mm(1800),
-                         Length::mm(2000), 45);
-    const LaidShell shell = laid(bay);
-    REQUIRE_FALSE(shell.layout.pieces.empty());
-    const auto sheets = shell_drawings(shell.shell, shell.layout, shell.bodies, full_options());
-    CHECK(all_clashes(sheets) == "");
-    const auto rounds = words_on(sheets, "Rounds");
-    for (const Piece &piece : shell.layout.pieces) {
-        INFO(piece.tag);
-        CHECK((rounds.contains("\u2190 " + piece.tag) || rounds.contains(piece.tag + " \u2192")));
-    }
-}
-
-TEST_CASE("the plan of a floor leads the tag of a timber out that is too short for it") {
-    Shell shell = plain_shell();
-    Floor floor;
-    floor.name = "G", floor.from = "A", floor.to = "C";
-    floor.level = Length::mm(560), floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    // Between wall A and the trimmer 50 mm of a trimmed joist are clear.
-    floor.openings = {{"stair", Length::mm(900), Length::mm(150), Length::mm(900), Length::mm(2000)}};
-    shell.floors = {floor};
-    const LaidShell made = laid(shell);
-    REQUIRE_FALSE(made.layout.timbers.empty());
-    const auto sheets = shell_drawings(made.shell, made.layout, made.bodies, full_options());
-    CHECK(all_clashes(sheets) == "");
-    const auto floors = words_on(sheets, "Floors");
-    for (const Timber &t : made.layout.timbers)
-        CHECK(floors.contains(made.layout.pieces[t.piece].tag));
-}
-
-TEST_CASE("the plan of a floor has the tag of each trimmer at its own, inside a crossed-out opening too") {
-    // As a stair stands in a house: near a wall, with one trimmer at either end of it.
-    Shell shell = plain_shell();
-    Floor floor;
-    floor.name = "E", floor.from = "A", floor.to = "C";
-    floor.level = Length::mm(560), floor.spacing = Length::mm(600), floor.bearing = Length::mm(80);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.openings = {{"stair", Length::mm(200), Length::mm(300), Length::mm(900), Length::mm(2100)}};
-    shell.floors = {floor};
-    const LaidShell made = laid(shell);
-    REQUIRE_FALSE(made.layout.timbers.empty());
-    const auto sheets = shell_drawings(made.shell, made.layout, made.bodies, full_options());
-    CHECK(all_clashes(sheets) == "");
-    std::map<std::string, Text> tags; // the first time, in the drawing; then in the table
-    std::vector<Path> leaders;
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items) {
-            if (sheet.chapter != "Floors") continue;
-            if (const Text *text = std::get_if<Text>(&item); text && text->words.starts_with("E-"))
-                tags.emplace(text->words, *text);
-            if (const Path *path = std::get_if<Path>(&item); path && path->leader) leaders.push_back(*path);
-        }
-    const auto named = [&](const Timber &t) { return tags.at(made.layout.pieces[t.piece].tag).at; };
-    // What of a millimetre of the house is a millimetre on paper: from the tags of joists, which all stand
-    // alike.
-    std::vector<std::pair<double, double>> joists;
-    std::vector<std::pair<Vec2, Vec2>> trimmers;
-    for (const Timber &t : made.layout.timbers) {
-        if (t.use == TimberUse::joist) joists.emplace_back(t.from.x, named(t).x);
-        if (t.use == TimberUse::trimmer) trimmers.emplace_back(0.5 * (t.from + t.to), named(t));
-    }
-    const double scale =
-        (joists.back().second - joists.front().second) / (joists.back().first - joists.front().first);
-    REQUIRE(trimmers.size() == 2);
-    const Vec2 apart = scale * (trimmers[1].first - trimmers[0].first),
-               told = trimmers[1].second - trimmers[0].second;
-    CHECK(std::abs(told.x - apart.x) < 12); // along it
-    CHECK(std::abs(told.y - apart.y) < 8);  // on it or beside it
-    for (const Path &leader : leaders)      // one that ran through words would seem to lead to them
-        for (const auto &[tag, text] : tags)
-            CHECK_FALSE(crosses(box_of(text).grown(-0.1), leader.points.front(), leader.points.back()));
 }
 
 TEST_CASE("the drawings name every log: its wall's elevation, its round's plan, its tag") {

@@ -11,6 +11,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
+#include "tests/sheets/support/cut_sheets.h"
 #include "tests/sheets/support/log.h"
 #include "tests/sheets/support/run.h"
 #include "tests/sheets/support/sets.h"
@@ -20,52 +21,13 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
-#include <map>
 #include <set>
 
 using namespace roundlay;
 using namespace roundlay::sheets;
-using roundlay::test::run_on;
+using namespace roundlay::test;
 
 namespace {
-
-std::optional<WeightNote> some_weight(const Piece &, const Body &body) {
-    return WeightNote{body.volume * 6e-7, body.volume * 8e-7, "eastern hemlock, green, from heart to sap."};
-}
-
-CutSheetOptions options_for(std::optional<Paper> paper = std::nullopt) {
-    CutSheetOptions options;
-    options.paper = paper;
-    options.fields.owner = "Larch Hollow";
-    options.fields.date = "2026-11-25";
-    options.weight = some_weight;
-    return options;
-}
-
-std::string all_clashes(const std::vector<Sheet> &sheets) {
-    std::string text;
-    for (const Sheet &sheet : sheets)
-        for (const Clash &clash : clashes(sheet))
-            text += sheet.title + ": " + described(clash) + "\n";
-    return text;
-}
-
-std::vector<Sheet> sheets_of(const Piece &piece, const CutSheetOptions &options,
-                             UnitSystem units = UnitSystem::metric) {
-    Shell shell;
-    shell.units = units;
-    const Layout layout = test::layout_of(piece);
-    return cut_sheet(shell, layout, layout.models.front(), body_of(piece), options);
-}
-
-bool says(const std::vector<Sheet> &sheets, const std::string &words) {
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items)
-            if (const Text *text = std::get_if<Text>(&item);
-                text && text->words.find(words) != std::string::npos)
-                return true;
-    return false;
-}
 
 /// All words in a row, as they follow one another.
 std::string prose_of(const std::vector<Sheet> &sheets) {
@@ -74,47 +36,6 @@ std::string prose_of(const std::vector<Sheet> &sheets) {
         for (const Item &item : sheet.items)
             if (const Text *text = std::get_if<Text>(&item)) all += text->words + " ";
     return all;
-}
-
-/// Numbers of all dimensions on the sheets, zeros (the origins) left out.
-std::map<std::string, int> dimensions_on(const std::vector<Sheet> &sheets, const Words &words) {
-    std::map<std::string, int> all;
-    for (const Sheet &sheet : sheets)
-        for (const Item &item : sheet.items) {
-            const Text *text = std::get_if<Text>(&item);
-            if (text && text->role == Role::dimension && text->words != words.length(0)) ++all[text->words];
-        }
-    return all;
-}
-
-std::map<std::string, int> dimensions_of(const Piece &piece, const Words &words) {
-    const Features f = features_of(piece);
-    std::map<std::string, int> all;
-    const auto add = [&](double mm) {
-        if (words.length(mm) != words.length(0)) ++all[words.length(mm)];
-    };
-    for (const Station &s : stations_of(f))
-        add(s.x);
-    for (const Level &l : levels_of(f))
-        add(l.height);
-    for (const Level &l : log_heights(f))
-        add(l.height);
-    for (const End end : {End::datum, End::far})
-        if (const auto width = log_width(f, end)) add(*width);
-    add(piece.blank.length);
-    return all;
-}
-
-std::string compared(const std::map<std::string, int> &found, const std::map<std::string, int> &wanted) {
-    std::string text;
-    for (const auto &[number, count] : wanted)
-        if (!found.contains(number) || found.at(number) != count)
-            text += number + " wanted " + std::to_string(count) + ", found " +
-                    std::to_string(found.contains(number) ? found.at(number) : 0) + "\n";
-    for (const auto &[number, count] : found)
-        if (!wanted.contains(number))
-            text += number + " found " + std::to_string(count) + " but not wanted\n";
-    return text;
 }
 
 /// Cells of the table whose title starts so, counted by its first column's start.
@@ -336,45 +257,6 @@ TEST_CASE("no sheet of any shell has a clash, and every cut is dimensioned once"
           }) == "");
 }
 
-TEST_CASE("a log made by hand is drawn with all that belongs on a cut sheet") {
-    const auto sheets = sheets_of(test::sample_log(), options_for());
-    REQUIRE(sheets.size() == 1);
-    for (const char *words : {"Top",
-                              "Outside",
-                              "Under",
-                              "Inside",
-                              "Datum end",
-                              "Far end",
-                              "Isometric, ",
-                              "butt",
-                              "tip",
-                              "up",
-                              "Sill cut for east window",
-                              "up 1:8",
-                              "down 1:8",
-                              "25 in 200",
-                              "Cut sheet",
-                              "A-05-1",
-                              "D-06-1",
-                              "B-05-1",
-                              "A-04-1",
-                              "A-06-1",
-                              "Balance point",
-                              "kg"})
-        if (!says(sheets, words)) FAIL_CHECK(words);
-    CHECK(sheets[0].size == size_of(Paper::a3));
-}
-
-TEST_CASE("numbers are those of the piece, not of the drawing") {
-    // worked out by hand from the sample: blank 5000 x 200 x 230, tail 1:8 over 200 mm
-    const auto found = dimensions_on(sheets_of(test::sample_log(), options_for()), Words(UnitSystem::metric));
-    const std::map<std::string, int> wanted{{"200", 2},  {"2000", 1}, {"2900", 1}, {"4800", 1},
-                                            {"5000", 1}, {"230", 1},  {"150", 1}, // blank, places, sill
-                                            {"140", 2},  {"165", 4},  {"190", 2}, // tops
-                                            {"90", 2},   {"65", 4},   {"40", 2}}; // undersides
-    CHECK(compared(found, wanted) == "");
-}
-
 TEST_CASE("only scales of the list are drawn to") {
     std::set<std::string> listed;
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
@@ -405,75 +287,4 @@ TEST_CASE("the cut sheets of a house are a clean, small, repeatable PDF") {
     for (const char *word : {"A-02-1", "Outside", "Finished volume", "front door", "Cuts, in cutting order"})
         CHECK(text.out.find(word) != std::string::npos);
     CHECK(run_on(write_svg(book.sheets[0]), "xmllint --noout %", ".svg").code == 0);
-}
-
-TEST_CASE("hard pieces still come out right") {
-    Piece log = test::sample_log();
-    SECTION("far too long for any listed scale") {
-        log.blank.length = 60000;
-        for (Cut &cut : log.cuts)
-            if (SeamCut *seam = std::get_if<SeamCut>(&cut); seam && seam->end == End::far) {
-                seam->seam.offset += seam->seam.normal.x * 55000;
-                seam->x_from += 55000;
-                seam->x_to += 55000;
-            }
-    }
-    SECTION("a tag of 40 letters and names of neighbours as long") {
-        log.tag = "North-Wing-of-the-Old-Barn-Wall-A-005-01";
-        log.above = {log.tag + "x", log.tag + "y"};
-        std::get<SeamCut>(log.cuts[0]).other = log.tag + "z";
-        std::get<BoxCut>(log.cuts[4]).opening =
-            "the long low window over the workbench by the east gable of the barn";
-    }
-    SECTION("sixty pegs") {
-        log.cuts.resize(4);
-        for (int i = 0; i < 60; ++i) {
-            Bore bore;
-            bore.x = 260 + 75.0 * i;
-            bore.y = 100;
-            bore.z_from = 115;
-            bore.z_to = 230;
-            bore.diameter = 32;
-            bore.through = false;
-            log.cuts.emplace_back(bore);
-        }
-    }
-    SECTION("tiny") {
-        log.cuts.clear();
-        log.blank = {60, 40, 30};
-    }
-    SECTION("no cuts at all") {
-        log.cuts.clear();
-    }
-    SECTION("names in other scripts") {
-        std::get<BoxCut>(log.cuts[4]).opening =
-            "\xE5\x8C\x97\xE7\xAA\x93 \xD0\xBE\xD0\xBA\xD0\xBD\xD0\xBE fen\xC3\xAAtre";
-    }
-    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial})
-        for (const Paper paper : {Paper::a3, Paper::a4, Paper::letter}) {
-            const auto sheets = sheets_of(log, options_for(paper), units);
-            INFO(name_of(paper));
-            REQUIRE_FALSE(sheets.empty());
-            CHECK(all_clashes(sheets) == "");
-            CHECK_FALSE(says(sheets, "Cannot be drawn"));
-            CHECK(compared(dimensions_on(sheets, Words(units)), dimensions_of(log, Words(units))) == "");
-        }
-}
-
-TEST_CASE("letters that the font lacks are stated on the sheet") {
-    Piece log = test::sample_log();
-    std::get<BoxCut>(log.cuts[4]).opening = "\xE5\x8C\x97";
-    CHECK(says(sheets_of(log, options_for()), "U+5317"));
-    CHECK_FALSE(says(sheets_of(test::sample_log(), options_for()), "U+"));
-}
-
-TEST_CASE("a piece that cannot be drawn legibly says so and gives its numbers in a table") {
-    Piece log = test::sample_log();
-    log.blank.height = 8; // as no log is: under the least height at any scale that would fit its length
-    log.blank.length = 400000;
-    log.cuts.clear();
-    const auto sheets = sheets_of(log, options_for(Paper::a4));
-    REQUIRE_FALSE(sheets.empty());
-    CHECK(says(sheets, "Cannot be drawn legibly"));
-    CHECK(all_clashes(sheets) == "");
 }

@@ -5,6 +5,7 @@
 #include "exporters/sheets/cut_sheet/wood.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/layout.h"
+#include "tests/sheets/support/log.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
@@ -158,14 +159,7 @@ TEST_CASE("edges are seen and hidden as rays through the wood say, on any piece 
 TEST_CASE("a bore's rim is seen from above and its depth is hidden from the side") {
     Piece piece;
     piece.blank = {1000, 200, 230};
-    Bore bore;
-    bore.x = 500;
-    bore.y = 100;
-    bore.z_from = 115;
-    bore.z_to = 230;
-    bore.diameter = 32;
-    bore.through = false;
-    piece.cuts.emplace_back(bore);
+    piece.cuts.emplace_back(test::peg(500, false));
     const Body body = body_of(piece);
 
     const auto side = tidied(edges_seen(whole_scene(body, View::outside), projection_of(View::outside)));

@@ -84,11 +84,8 @@ TEST_CASE("tables of bores that are higher than a sheet go on") {
 
 TEST_CASE("the timbers of a floor are all in its table, on any paper") {
     Shell shell = plain_shell();
-    Floor floor;
-    floor.name = "G", floor.from = "A", floor.to = "C";
-    floor.level = Length::mm(540), floor.spacing = Length::mm(60), floor.bearing = Length::mm(80);
-    floor.joist = {Length::mm(40), Length::mm(100)};
-    shell.floors = {floor};
+    shell.floors = {joists("G", "A", "C", 540, {Length::mm(40), Length::mm(100)}, 80)};
+    shell.floors[0].spacing = Length::mm(60);
     const LaidShell made = laid(shell);
     REQUIRE(made.layout.timbers.size() > 60);
     for (const Paper paper : {Paper::a4, Paper::letter}) {

@@ -2,62 +2,21 @@
 // at the bench would, and the piece is cut again from the numbers read.
 
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
-#include "exporters/sheets/cut_sheet/features.h"
-#include "exporters/sheets/pdf/pdf.h"
 #include "kernel/document/document.h"
 #include "kernel/layout/pieces/stock.h"
 #include "kernel/shell/shapes.h"
 #include "tests/sheets/support/checks.h"
-#include "tests/sheets/support/log.h"
-#include "tests/sheets/support/paper_compare.h"
-#include "tests/sheets/support/paper_reader.h"
+#include "tests/sheets/support/read_back.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
-#include <rapidcheck.h>
-
 #include <algorithm>
-#include <map>
-#include <numbers>
 
 using namespace roundlay;
 using namespace roundlay::sheets;
-using roundlay::test::LaidShell;
+using namespace roundlay::test;
 
 namespace {
-
-/// Half of the last digit that is printed.
-double precision(UnitSystem units) {
-    return units == UnitSystem::metric ? 0.5 : 25.4 / 16 / 2;
-}
-
-/// Half a digit on every face, a whole one on seams, and half of one on the diameters of the bores.
-double printed_precision(const Body &body, double half_digit) {
-    double area_of_all = 0;
-    for (const Face &face : body.hewn.faces)
-        area_of_all += area(body.hewn, face);
-    double bores = 0;
-    for (const Bore &b : body.bores)
-        bores += std::numbers::pi * (b.diameter / 2 * (b.z_to - b.z_from) + b.diameter * b.diameter / 4);
-    return (area_of_all + bores) * half_digit;
-}
-
-/// What differs between the piece and what its sheets say; empty where nothing does.
-std::string read_back(const LaidShell &shell, const Model &model, const CutSheetOptions &options,
-                      std::size_t &sheets) {
-    const Piece &piece = shell.layout.pieces[model.pieces[0]];
-    const Body body = body_of(piece);
-    const double half_digit = precision(shell.shell.units);
-    Book book;
-    book.created = 0;
-    book.sheets = cut_sheet(shell.shell, shell.layout, model, body, options);
-    sheets += book.sheets.size();
-    const Piece read = test::piece_on_paper(test::words_of_pdf(write_pdf(book)));
-    const Body again = body_of(read);
-    std::string wrong = test::differences(piece, read, half_digit);
-    if (std::abs(again.volume - body.volume) > printed_precision(body, half_digit)) wrong += " volume";
-    return wrong;
-}
 
 struct Outcome {
     std::string wrong;
@@ -82,34 +41,14 @@ Outcome all_read_back(const LaidShell &laid, std::optional<Paper> paper) {
 }
 
 Shell small_house(Length overhang) {
-    Shell shell;
-    shell.name = "Larch Hollow";
-    shell.walls = l_plan(Length::mm(6437), Length::mm(5831), Length::mm(2800), Length::mm(3100));
-    shell.thickness = Length::mm(187);
-    shell.rounds.count = 8;
-    shell.rounds.pitch = Length::mm(243.5);
-    shell.rounds.gap = Length::mm(18);
+    Shell shell = hewn_shell("Larch Hollow",
+                             l_plan(Length::mm(6437), Length::mm(5831), Length::mm(2800), Length::mm(3100)),
+                             Length::mm(187), 8, Length::mm(243.5), Length::mm(18));
     shell.notch.overhang = overhang;
-    Opening opening;
-    opening.wall = "A";
-    opening.name = "window";
-    opening.from_left = Length::mm(1800);
-    opening.sill = Length::mm(700);
-    opening.height = Length::mm(800);
-    opening.width = Length::mm(830);
-    shell.openings = {opening};
-    opening.from_left = Length::mm(3700);
-    shell.openings.push_back(opening);
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "E";
-    floor.level = Length::mm(1715);
-    floor.joist = {Length::mm(96), Length::mm(173)};
-    floor.bearing = Length::mm(71);
-    floor.pocket = PocketKind::tailed;
-    floor.tail = Slope::rise_per_run(1.0 / 7);
-    shell.floors = {floor};
+    shell.openings = {window("A", 1800, 700, 830, 800), window("A", 3700, 700, 830, 800)};
+    for (Opening &opening : shell.openings)
+        opening.name = "window";
+    shell.floors = {tailed_joists("G", "A", "E", 1715, {Length::mm(96), Length::mm(173)}, 71, 1.0 / 7)};
     return shell;
 }
 
@@ -117,29 +56,14 @@ Shell small_house(Length overhang) {
 Shell farm_house() {
     Shell shell = begun_in(UnitSystem::imperial);
     shell.name = "Alder Bank";
-    shell.walls =
-        t_plan(Length::feet(36), Length::feet(24), Length::feet(12), Length::feet(12), Length::feet(8));
-    shell.thickness = Length::inches(7);
-    shell.rounds.count = 9;
-    shell.rounds.pitch = Length::inches(9.25);
-    shell.rounds.gap = Length::inches(1);
-    Partition partition;
-    partition.name = "P";
-    partition.from = "A";
-    partition.from_left = Length::feet(16);
-    partition.to = "E";
-    shell.partitions = {partition};
-    const auto opening = [](const char *wall, double from, double sill, double width, double height) {
-        Opening o;
-        o.wall = wall;
-        o.from_left = Length::inches(from);
-        o.sill = Length::inches(sill);
-        o.width = Length::inches(width);
-        o.height = Length::inches(height);
-        return o;
-    };
-    shell.openings = {opening("A", 48, 2, 36, 63), opening("B", 60, 27, 32, 38),
-                      opening("B", 112, 27, 32, 38)};
+    give_walls(
+        shell,
+        t_plan(Length::feet(36), Length::feet(24), Length::feet(12), Length::feet(12), Length::feet(8)),
+        Length::inches(7), 9, Length::inches(9.25), Length::inches(1));
+    shell.partitions = {partition("P", "A", Length::feet(16), "E")};
+    const auto in = [](double inches) { return Length::inches(inches); };
+    shell.openings = {hole("A", in(48), in(2), in(36), in(63)), hole("B", in(60), in(27), in(32), in(38)),
+                      hole("B", in(112), in(27), in(32), in(38))};
     return shell;
 }
 
@@ -249,125 +173,4 @@ TEST_CASE("round logs scoped over one another are cut the same again from their 
         CHECK(read.wrong == "");
         CHECK(read.pieces >= 8);
     }
-}
-
-/// What random shells were read, and why some were not.
-struct Tally {
-    std::size_t shells = 0, pieces = 0;
-    std::map<std::string, std::size_t> unread;
-
-    std::size_t unread_pieces() const {
-        std::size_t sum = 0;
-        for (const auto &[why, count] : unread)
-            sum += why.starts_with("shell: ") ? 0 : count;
-        return sum;
-    }
-    std::string told() const {
-        std::string text = std::to_string(shells) + " shells, " + std::to_string(pieces) + " pieces";
-        for (const auto &[why, count] : unread)
-            text += "\n" + std::to_string(count) + " " + why;
-        return text;
-    }
-};
-
-CutSheetOptions any_options() {
-    CutSheetOptions options;
-    options.paper = *rc::gen::element(Paper::a4, Paper::a3, Paper::letter, Paper::tabloid, Paper::a2);
-    options.angle = *rc::gen::element(Angle::third, Angle::first);
-    return options;
-}
-
-/// Holds some pieces against their sheets. Inside a property.
-void read_some(const LaidShell &shell, const CutSheetOptions &options, Tally &tally) {
-    ++tally.shells;
-    if (shell.layout.models.empty()) {
-        ++tally.unread["shell: cannot be built"];
-        return;
-    }
-    for (int i = 0; i < 3; ++i) {
-        const Index<Model> one(*rc::gen::inRange<std::size_t>(0, shell.layout.models.size()));
-        const Model &model = shell.layout.models[one];
-        const std::string &tag = shell.layout.pieces[model.pieces[0]].tag;
-        std::string wrong;
-        std::size_t sheets = 0;
-        ++tally.pieces;
-        try {
-            wrong = read_back(shell, model, options, sheets);
-        } catch (const std::runtime_error &cause) {
-            ++tally.unread[cause.what()];
-            continue;
-        }
-        if (!wrong.empty()) RC_FAIL(tag + ":" + wrong + "\n" + write_document(shell.shell));
-    }
-}
-
-TEST_CASE("the paper of any shell cuts the same pieces again") {
-    Tally tally;
-    CHECK(test::counterexample(test::shells_to_draw(20), [&] {
-              Shell shell = test::any_of_all_shells();
-              shell.units = *rc::gen::element(UnitSystem::metric, UnitSystem::imperial);
-              read_some(test::laid(shell), any_options(), tally);
-          }) == "");
-    INFO(tally.told());
-    CHECK(tally.unread["shell: cannot be built"] * 4 <= 3 * tally.shells);
-    // Where lines lead from numbers, words alone cannot place them: one piece in fifty, and two more, as a
-    // run draws some fifty.
-    CHECK(tally.unread_pieces() * 50 <= tally.pieces + 100);
-}
-
-/// The piece whose sheet is another's.
-std::string read_as(const Piece &drawn, const Piece &held_against) {
-    const Layout layout = test::layout_of(drawn);
-    Book book;
-    book.sheets = cut_sheet({}, layout, layout.models.front(), body_of(drawn), {});
-    return test::differences(held_against, test::piece_on_paper(test::words_of_pdf(write_pdf(book))), 0.5);
-}
-
-TEST_CASE("reading back notices a wrong number on paper") {
-    const Piece log = test::sample_log();
-    CHECK(read_as(log, log) == "");
-    const auto changed = [&](auto change) {
-        Piece other = log;
-        change(other);
-        return read_as(other, log);
-    };
-    const auto seam = [](Piece &p) -> SeamCut & { return std::get<SeamCut>(p.cuts[0]); };
-    const auto box = [](Piece &p) -> Box3 & { return std::get<BoxCut>(p.cuts[4]).box; };
-    const auto bore = [](Piece &p) -> Bore & { return std::get<Bore>(p.cuts.back()); };
-    CHECK(changed([&](Piece &p) { p.cuts.pop_back(); }) != "");
-    CHECK(changed([&](Piece &p) { seam(p).x_to += 2; }) != "");
-    CHECK(changed([&](Piece &p) { seam(p).seam.offset += 2; }) != "");
-    CHECK(changed([&](Piece &p) { box(p).low.z += 2; }) != "");
-    CHECK(changed([&](Piece &p) { box(p).high.x += 2; }) != "");
-    CHECK(changed([&](Piece &p) { bore(p).x += 2; }) != "");
-    CHECK(changed([&](Piece &p) { bore(p).y += 2; }) != "");
-    CHECK(changed([&](Piece &p) { bore(p).diameter += 2; }) != "");
-    CHECK(changed([&](Piece &p) { bore(p).z_from += 2; }) != "");
-    CHECK(changed([&](Piece &p) { bore(p).through = true; }) != "");
-}
-
-TEST_CASE("reading back notices a pocket that is not where its sheet says, or not as large") {
-    Piece log = test::sample_log();
-    PocketCut cut;
-    cut.x = 1100;
-    cut.y_face = 200;
-    cut.y_back = 130;
-    cut.half_at_face = 40;
-    cut.half_at_back = 50;
-    cut.bed = plane_over(90, 0, 0);
-    cut.z_top = 230;
-    cut.holds = "G-J01";
-    log.cuts.emplace_back(cut);
-    CHECK(read_as(log, log) == "");
-    const auto changed = [&](auto change) {
-        Piece other = log;
-        change(std::get<PocketCut>(other.cuts.back()));
-        return read_as(other, log);
-    };
-    CHECK(changed([](PocketCut &c) { c.x += 2; }) != "");
-    CHECK(changed([](PocketCut &c) { c.y_back -= 2; }) != "");
-    CHECK(changed([](PocketCut &c) { c.half_at_face += 1; }) != "");
-    CHECK(changed([](PocketCut &c) { c.half_at_back += 1; }) != "");
-    CHECK(changed([](PocketCut &c) { c.bed.offset += 3; }) != "");
-    CHECK(changed([](PocketCut &c) { c.holds = "G-J02"; }) != "");
 }

@@ -16,20 +16,8 @@ using namespace roundlay::test;
 
 namespace {
 
-double area(const std::vector<Vec2> &ring) {
-    double twice = 0;
-    for (std::size_t i = 0; i < ring.size(); ++i)
-        twice += cross(ring[i], ring[(i + 1) % ring.size()]);
-    return std::abs(twice) / 2;
-}
-
 Shell with_partition(Shell shell) {
-    Partition partition;
-    partition.name = "P";
-    partition.from = "A";
-    partition.from_left = Length::mm(2500);
-    partition.to = "C";
-    shell.partitions = {partition};
+    shell.partitions = {partition("P", "A", Length::mm(2500), "C")};
     return shell;
 }
 
@@ -54,7 +42,7 @@ TEST_CASE("the ends of round logs that cross are filled as end grain, from insid
                  lens = 2 * r * r * std::acos(d / (2 * r)) - d / 2 * std::sqrt(4 * r * r - d * d);
     const double whole = std::numbers::pi * r * r - lens;
     CHECK(std::count_if(outside.greys.begin(), outside.greys.end(), [&](const GreyFace &g) {
-              return std::abs(area(g.rings.front()) / whole - 1) < 0.02;
+              return std::abs(std::abs(area_of(g.rings.front())) / whole - 1) < 0.02;
           }) == 8);
 }
 

@@ -66,9 +66,7 @@ TEST_CASE("a sill in a log that narrows is measured where its jambs stand") {
 
 TEST_CASE("a notch that a log runs on past says up to which end its seam rises") {
     Shell shell = test::plain_shell();
-    Partition partition;
-    partition.name = "P", partition.from = "A", partition.from_left = mm(2000), partition.to = "C";
-    shell.partitions = {partition};
+    shell.partitions = {test::partition("P", "A", mm(2000), "C")};
     const Layout layout = lay_out(shell);
     int told = 0;
     for (const Piece &p : layout.pieces)

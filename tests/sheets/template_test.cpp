@@ -1,19 +1,14 @@
 // Paper and files at full size: templates, story poles.
 
-#include "exporters/sheets/dxf/dxf.h"
-#include "exporters/sheets/one_to_one/full_size.h"
 #include "exporters/sheets/pattern/joints.h"
 #include "exporters/sheets/pattern/templates.h"
-#include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/pole/story_pole.h"
 #include "tests/sheets/support/checks.h"
-#include "tests/sheets/support/run.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 using namespace roundlay;
 using namespace roundlay::sheets;
@@ -21,39 +16,11 @@ using namespace roundlay::test;
 
 namespace {
 
-double area_of(const std::vector<Vec2> &ring) {
-    double twice = 0;
-    for (std::size_t i = 0; i < ring.size(); ++i)
-        twice += cross(ring[i], ring[(i + 1) % ring.size()]);
-    return twice / 2;
-}
-
-/// Reads with ezdxf (independent of ours), audits, and prints what a machine's operator needs right.
-const char *const audit = "/usr/bin/python3 " ROUNDLAY_ROOT "/tests/external/dxf/audit.py %";
-
-bool says(const Ran &ran, const std::string &words) {
-    return ran.out.find(words) != std::string::npos;
-}
-
-/// First and last dark pixel of a row or column of the page between two places.
-struct Span {
-    int first = -1, last = -1;
-    double length() const { return last - first; }
-};
-Span dark_span(const GreyImage &image, bool along_x, int at, int from, int to) {
-    Span span;
-    for (int i = from; i < to; ++i)
-        if (along_x ? image.dark(i, at) : image.dark(at, i)) {
-            if (span.first < 0) span.first = i;
-            span.last = i;
-        }
-    return span;
-}
-
 /// What the border has of a log's end: the face of an upright plane that lies farthest that way.
 struct EndFace {
     double area = 0, width = 0;
 };
+
 EndFace end_face(const Polyhedron &wood, End end) {
     const double way = end == End::datum ? -1 : 1;
     const Face *found = nullptr;
@@ -73,15 +40,6 @@ EndFace end_face(const Polyhedron &wood, End end) {
         low = std::min(low, along), high = std::max(high, along);
     }
     return {area(wood, *found), high - low};
-}
-
-double covered(const std::vector<Item> &items) {
-    double sum = 0;
-    for (const Item &item : items)
-        if (const Path *path = std::get_if<Path>(&item); path && path->line == Line::visible)
-            for (std::size_t i = 0; i + 1 < path->points.size() + (path->closed ? 1 : 0); ++i)
-                sum += length(path->points[(i + 1) % path->points.size()] - path->points[i]);
-    return sum;
 }
 
 } // namespace
@@ -166,21 +124,23 @@ TEST_CASE("the end templates of tapered logs are as wide as their ends, at slant
     CHECK(square > 4);
 }
 
+namespace {
+
+Shell with_tailed_joists() {
+    Shell house = plain_shell();
+    house.rounds.count = 8;
+    house.floors = {tailed_joists("G", "A", "C", 690, {Length::mm(100), Length::mm(160)}, 75, 1.0 / 5)};
+    return house;
+}
+
+} // namespace
+
 // By hand: a joist 100 wide at its butt and 80 at its tip narrows by a fifth; its template is as wide as it
 // is there.
 TEST_CASE("templates of tapering joists and of pockets in tapering logs follow the faces as hewn") {
-    Shell house = plain_shell();
-    house.rounds.count = 8;
+    Shell house = with_tailed_joists();
     house.logs.tip_width = Length::mm(150);
-    Floor floor;
-    floor.name = "G", floor.from = "A", floor.to = "C";
-    floor.level = Length::mm(690);
-    floor.joist = {Length::mm(100), Length::mm(160)};
-    floor.tip_width = Length::mm(80);
-    floor.bearing = Length::mm(75);
-    floor.pocket = PocketKind::tailed;
-    floor.tail = Slope::rise_per_run(1.0 / 5);
-    house.floors = {floor};
+    house.floors[0].tip_width = Length::mm(80);
     const LaidShell shell = laid(house);
     REQUIRE_FALSE(shell.layout.pieces.empty());
     int ends = 0, pockets = 0;
@@ -213,19 +173,7 @@ TEST_CASE("templates of tapering joists and of pockets in tapering logs follow t
 }
 
 TEST_CASE("tailed joists and their pockets have templates from above") {
-    Shell house = plain_shell();
-    house.rounds.count = 8;
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(690);
-    floor.joist = {Length::mm(100), Length::mm(160)};
-    floor.bearing = Length::mm(75);
-    floor.pocket = PocketKind::tailed;
-    floor.tail = Slope::rise_per_run(1.0 / 5);
-    house.floors = {floor};
-    const LaidShell shell = laid(house);
+    const LaidShell shell = laid(with_tailed_joists());
     REQUIRE_FALSE(shell.layout.pieces.empty());
     int ends = 0, pockets = 0;
     for (const Pattern &pattern : patterns_of(shell.layout)) {
@@ -241,126 +189,6 @@ TEST_CASE("tailed joists and their pockets have templates from above") {
     }
     CHECK(ends == 1);
     CHECK(pockets == 1);
-}
-
-TEST_CASE("a template on paper has its true size, and so have its check bars") {
-    const LaidShell shell = laid(plain_shell());
-    const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
-    const auto with_end = std::find_if(sheets.begin(), sheets.end(), [](const Sheet &s) {
-        return s.title.find(" end") != std::string::npos;
-    });
-    REQUIRE(with_end != sheets.end());
-    Book book;
-    book.created = 0;
-    book.sheets = {*with_end};
-    const std::string pdf = write_pdf(book);
-    const double dots = 300 / 25.4; // pixels in a millimetre
-    const auto image = page_image(pdf, 1, 300);
-    CHECK(image.width == Approx(with_end->size.width * dots).margin(1));
-    for (const Item &item : with_end->items) {
-        const Path *path = std::get_if<Path>(&item);
-        if (path == nullptr || path->points.size() != 2 || path->line != Line::dimension) continue;
-        const Vec2 a = path->points[0], b = path->points[1];
-        const double drawn = length(b - a);
-        const bool bar = std::abs(drawn - 100) < 1e-9 || std::abs(drawn - 101.6) < 1e-9;
-        if (!bar) continue;
-        const bool lies = std::abs(a.y - b.y) < 1e-9;
-        const auto px = [&](double mm) { return static_cast<int>(std::lround(mm * dots)); };
-        const int across = lies ? px(with_end->size.height - a.y) : px(a.x);
-        const int from = lies ? px(a.x) - 12 : px(with_end->size.height - b.y) - 12;
-        const Span span = dark_span(image, lies, across, from, from + px(drawn) + 24);
-        INFO(drawn << (lies ? " lying" : " standing"));
-        CHECK(span.length() / dots == Approx(drawn).margin(0.3)); // and a line's width
-    }
-}
-
-// The L-shaped house's third template is for 57 pieces and larger than a sheet.
-TEST_CASE("templates laid over several sheets name every piece that they are for") {
-    for (const std::string &name : all_demo_names) {
-        const LaidShell shell = demo(name);
-        const auto sheets = template_sheets(shell.shell, shell.layout, full_options());
-        CHECK(all_clashes(sheets) == "");
-        for (const Pattern &pattern : patterns_of(shell.layout))
-            for (const PatternFace &face : pattern.faces) {
-                std::string words;
-                for (const Sheet &sheet : sheets)
-                    for (const Item &item : sheet.items)
-                        if (const Text *text = std::get_if<Text>(&item); text && sheet.title == face.name)
-                            words += text->words + " ";
-                INFO(name << ", " << face.name << ": " << words);
-                const std::size_t all = pattern.tags.size();
-                CHECK(words.find(std::to_string(all) + (all == 1 ? " piece: " : " pieces: ")) !=
-                      std::string::npos);
-                const bool cut_short = words.find("and more, see the list of templates") != std::string::npos;
-                std::size_t named = 0;
-                for (const std::string &tag : pattern.tags)
-                    named += words.find(tag) != std::string::npos ? 1U : 0U;
-                CHECK((named == all || cut_short));
-                const Rect box = bounds(Item(Path{face.outline, true, Line::visible, ""}));
-                if (box.width() > 200 && box.height() > 180) CHECK(named == all);
-            }
-    }
-}
-
-TEST_CASE("tiles laid over one another by their ticks are the whole template") {
-    Block block;
-    block.room = {0, 0, 500, 420};
-    block.items.emplace_back(Path{{{3, 3}, {480, 40}, {497, 410}, {20, 390}}, true, Line::visible, ""});
-    const auto tiles = tiled(block, size_of(Paper::a4), {"T", "T", "t", "f"});
-    REQUIRE(tiles.size() > 3);
-    const Rect area = full_size_area(size_of(Paper::a4));
-    CHECK(all_clashes(tiles) == "");
-    // each stroke of the whole is on the tiles, and twice only within the overlaps
-    double on_tiles = 0;
-    for (const Sheet &tile : tiles)
-        on_tiles += covered(tile.items);
-    const double whole = covered(block.items);
-    CHECK(on_tiles > whole);
-    CHECK(on_tiles < whole * (1 + 3 * tile_overlap / area.width()) + 8 * tile_overlap);
-}
-
-TEST_CASE("the drawing for a machine needs no mending: closed outlines, no duplicates, millimetres") {
-    for (const std::string &name : all_demo_names) {
-        const LaidShell shell = demo(name);
-        const auto patterns = patterns_of(shell.layout);
-        const Ran ran = run_on(write_dxf(template_drawing(patterns)), audit, ".dxf");
-        INFO(name << "\n" << ran.out);
-        REQUIRE(ran.code == 0);
-        CHECK(says(ran, "errors 0 fixes 0 insunits 4"));
-        CHECK(says(ran, "duplicates 0"));
-        double area = 0;
-        std::size_t outlines = 0;
-        for (const Pattern &pattern : patterns)
-            for (const PatternFace &face : pattern.faces)
-                area += area_of(face.outline), ++outlines;
-        const std::string n = std::to_string(outlines);
-        CHECK(says(ran, "outlines " + n + " closed " + n));
-        CHECK(says(ran, "bar 100.0"));
-        const double read = std::stod(ran.out.substr(ran.out.find("area ") + 5));
-        CHECK(read == Approx(area).margin(0.01 * static_cast<double>(outlines)));
-    }
-}
-
-TEST_CASE("true circles, arcs, greys and every kind of line pass the audit too") {
-    Sheet sheet;
-    sheet.size = {200, 200};
-    for (const Line line : all_lines)
-        sheet.items.emplace_back(
-            Path{{{0, 10.0 * static_cast<int>(line)}, {50, 10.0 * static_cast<int>(line)}}, false, line, ""});
-    sheet.items.emplace_back(Circle{{100, 100}, 16, Line::visible, "BORE-THROUGH"});
-    sheet.items.emplace_back(Arc{{50, 100}, 10, 0, 90, Line::visible});
-    sheet.items.emplace_back(Fill{{{{10, 120}, {20, 120}, {20, 130}}}, 0.5});
-    Text text;
-    text.words = "\u00D7 50 %% 100 % \xE5\x8C\x97";
-    text.at = {10, 150};
-    sheet.items.emplace_back(text);
-    const Ran ran = run_on(write_dxf(sheet), audit, ".dxf");
-    INFO(ran.out);
-    CHECK(ran.code == 0);
-    CHECK(says(ran, "errors 0 fixes 0 insunits 4"));
-    CHECK(says(ran, "circles 1"));
-    CHECK(says(ran, "ARC CIRCLE HATCH LINE TEXT"));
-    CHECK(write_dxf(sheet) == write_dxf(sheet));
 }
 
 // Logs of equal height lie half a pitch apart in the two walls of a corner, so seams do too.

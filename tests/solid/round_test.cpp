@@ -8,6 +8,7 @@
 #include "kernel/solid/build_all.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
+#include "tests/support/saddle.h"
 #include "tests/support/shells.h"
 #include "tests/support/thrown_away.h"
 
@@ -111,16 +112,11 @@ TEST_CASE("A saddle over half a round log takes half of what two crossing cylind
 
 TEST_CASE("A saddle over a log that is hewn flat is exact: cheeks, and the round between them") {
     Piece log = log_of(2000, 300, 300);
-    ScopeCut saddle;
-    saddle.at = {1000, 0, 40};
-    saddle.along = {0, 1, 0};
-    saddle.radius = 150;
+    ScopeCut saddle = test::saddle_over_middle();
     for (const double half : {149.0, 120.0, 75.0}) {
         saddle.cheeks = half;
         log.cuts = {saddle};
-        const double section =
-            2 * half * 40 + half * std::sqrt(150.0 * 150 - half * half) + 150.0 * 150 * std::asin(half / 150);
-        const double wood = 2000.0 * 300 * 300 - 300 * section;
+        const double wood = 2000.0 * 300 * 300 - 300 * test::saddle_section(half);
         const Body body = body_of(log);
         const BuiltSolid built = build(body);
         CHECK(built.method == Method::direct);

@@ -15,24 +15,8 @@ namespace roundlay::test {
 namespace {
 
 Shell rectangle() {
-    Shell shell;
-    shell.name = "Birch Hollow";
-    shell.walls = rectangle_plan(Length::mm(6000), Length::mm(4800));
-    shell.thickness = Length::mm(200);
-    shell.rounds.count = 5;
-    shell.rounds.pitch = Length::mm(230);
-    shell.rounds.gap = Length::mm(20);
-    return shell;
-}
-
-Opening opening(const std::string &wall, double from_left, double sill, double width, double height) {
-    Opening made;
-    made.wall = wall;
-    made.from_left = Length::mm(from_left);
-    made.sill = Length::mm(sill);
-    made.width = Length::mm(width);
-    made.height = Length::mm(height);
-    return made;
+    return hewn_shell("Birch Hollow", rectangle_plan(Length::mm(6000), Length::mm(4800)), Length::mm(200), 5,
+                      Length::mm(230), Length::mm(20));
 }
 
 /// An L with a door, windows and an overhang: notched, split and stepped pieces, a re-entrant corner.
@@ -41,8 +25,8 @@ Shell with_openings() {
     shell.walls = l_plan(Length::mm(9000), Length::mm(8000), Length::mm(4500), Length::mm(4000));
     shell.rounds.count = 11;
     shell.notch.overhang = Length::mm(150);
-    shell.openings = {opening("A", 2000, 0, 1000, 2000), opening("A", 5000, 805, 1200, 1000),
-                      opening("B", 1500, 690, 900, 1100), opening("F", 3000, 750, 1500, 900)};
+    shell.openings = {window("A", 2000, 0, 1000, 2000), window("A", 5000, 805, 1200, 1000),
+                      window("B", 1500, 690, 900, 1100), window("F", 3000, 750, 1500, 900)};
     return shell;
 }
 

@@ -1,3 +1,4 @@
+#include "tests/support/any_parts.h"
 #include "tests/support/shells.h"
 
 #include <rapidcheck.h>
@@ -9,14 +10,8 @@ namespace roundlay::test {
 
 namespace {
 
-double between(int low, int high) {
-    return *rc::gen::inRange(low, high + 1);
-}
 Length mm(double v) {
     return Length::mm(v);
-}
-bool sometimes(int one_in) {
-    return between(1, one_in) == 1;
 }
 
 /// Walls that run against each other: most such pairs face each other across a room.

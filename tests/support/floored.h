@@ -11,23 +11,7 @@
 
 namespace roundlay::test {
 
-/// 5 m x 4 m, 200 mm thick: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at
-/// 380 lie in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
-inline Shell floored() {
-    Shell shell = plain_shell();
-    Floor floor;
-    floor.name = "G";
-    floor.from = "A";
-    floor.to = "C";
-    floor.level = Length::mm(560);
-    floor.joist = {Length::mm(100), Length::mm(180)};
-    floor.spacing = Length::mm(600);
-    floor.bearing = Length::mm(80);
-    shell.floors = {floor};
-    return shell;
-}
-
-/// The same with 1.9 kPa of people and 0.5 of boards on it.
+/// `floored` with 1.9 kPa of people and 0.5 of boards on it.
 inline Shell floored_and_loaded() {
     Shell shell = floored();
     shell.floors[0].live_load = 1.9;

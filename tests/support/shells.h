@@ -1,7 +1,8 @@
-// Random shells for property tests: any plan, thickness, pitch, slope and openings that can be built.
+// Shells for tests: random ones of any plan, thickness, pitch, slope and openings, and a few plain ones.
 #pragma once
 
 #include "kernel/shell/shell.h"
+#include "tests/support/parts.h"
 
 #include <string>
 #include <vector>
@@ -45,10 +46,11 @@ std::vector<Wall> bay_plan(Length width, Length depth, Length from_left, Length 
                            double turn);
 std::vector<Wall> octagon_plan(Length side);
 
-/// A window without a name, its sizes in millimetres.
-Opening window(const std::string &wall, double from_left, double sill, double width, double height);
-
 /// A rectangle with nothing special about it: 5 m x 4 m, 200 mm thick, 4 rounds of 230 mm with a 20 mm gap.
 Shell plain_shell();
+
+/// That with a floor in it: the room is 4600 by 3600. Joists 100 x 180 with their tops at 560: their beds at
+/// 380 lie in the second log of wall A (230 to 440) and the tops in the third (460 to 670).
+Shell floored();
 
 } // namespace roundlay::test

@@ -5,9 +5,9 @@
 #include "kernel/record/numbers.h"
 #include "kernel/survey/survey.h"
 #include "tests/document/any_statement.h"
-#include "tests/document/sample.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/survey/recorded.h"
 
 #include <rapidcheck.h>
 
@@ -44,14 +44,11 @@ round = 2
 )";
 
 ReadResult house() {
-    ReadResult read = read_document(sample + noted, "house");
-    REQUIRE(read.shell);
-    return read;
+    return recorded_house(noted);
 }
 
 SurveyRead rows(const std::string &csv) {
-    const ReadResult read = house();
-    return read_survey(csv, *read.shell, read.record);
+    return rows_into(house(), csv);
 }
 
 const FoundLog &log_of(const Record &record, const std::string &tag) {

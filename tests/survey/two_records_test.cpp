@@ -2,9 +2,9 @@
 #include "kernel/document/document.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/survey/survey.h"
-#include "tests/document/sample.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
+#include "tests/survey/recorded.h"
 
 #include <algorithm>
 
@@ -33,14 +33,11 @@ tag = "A 2"
 )";
 
 ReadResult house() {
-    ReadResult read = read_document(sample + by_hale, "house");
-    REQUIRE(read.shell);
-    return read;
+    return recorded_house(by_hale);
 }
 
 SurveyRead rows(const std::string &csv) {
-    const ReadResult read = house();
-    return read_survey(csv, *read.shell, read.record);
+    return rows_into(house(), csv);
 }
 
 Merged with(const std::string &csv, bool replace = false) {

@@ -23,7 +23,7 @@
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -33,7 +33,6 @@
 #include <QMenuBar>
 #include <QProcess>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTranslator>
 #include <QTreeWidget>
@@ -41,7 +40,7 @@
 using namespace roundlay;
 using namespace roundlay::window;
 
-class DeskTest : public QObject {
+class DeskTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -52,19 +51,7 @@ class DeskTest : public QObject {
     void unsaved_work_survives_two_crashes();
     void units_switch_and_the_shell_stays();
     void advice_waits_until_a_drag_rests();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
-    QString copy_of(const QString &demo) const;
 };
-
-QString DeskTest::copy_of(const QString &demo) const {
-    const QString path = folder_.filePath(demo + QStringLiteral(".roundlay"));
-    QFile::remove(path);
-    QFile::copy(demo_file(demo), path);
-    return path;
-}
 
 void DeskTest::an_edit_is_undone_and_done_again_to_the_letter() {
     MainWindow window(kept());

@@ -7,17 +7,16 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/views/elevation_view.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QLabel>
-#include <QTemporaryDir>
 #include <QTest>
 
 using namespace roundlay;
 using namespace roundlay::window;
 
-class FittingTest : public QObject {
+class FittingTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -25,10 +24,6 @@ class FittingTest : public QObject {
     void what_is_added_comes_where_the_wall_was_pressed();
     void a_hand_that_goes_along_the_wall_keeps_the_sill();
     void empty_fields_of_a_log_say_what_all_logs_have();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void FittingTest::what_fits_nowhere_says_why() {
@@ -67,9 +62,7 @@ void FittingTest::what_fits_nowhere_says_why() {
 void FittingTest::what_is_added_comes_where_the_wall_was_pressed() {
     MainWindow window(kept());
     window.resize(1200, 800);
-    window.show();
-    window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Pressed");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric)), "Pressed"));
     window.selection().choose_wall("A");
     raise(window, "elevation");
     QTest::qWait(100);
@@ -129,9 +122,7 @@ void FittingTest::empty_fields_of_a_log_say_what_all_logs_have() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    FittingTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<FittingTest>(argc, argv);
 }
 
 #include "fitting_test.moc"

@@ -1,5 +1,5 @@
-// Habits of a finished program: names for screen readers, the keyboard alone, files dropped in, closing, a
-// full disk, and where drags come to rest.
+// Habits of a finished program: names for screen readers, files dropped in, closing, a full disk, and where
+// drags come to rest.
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/frame/export_dialog.h"
@@ -10,7 +10,7 @@
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "modeler/window/views/scene_view.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <sys/resource.h>
 
@@ -18,15 +18,10 @@
 #include <QAccessible>
 #include <QAction>
 #include <QApplication>
-#include <QCheckBox>
-#include <QDockWidget>
 #include <QDropEvent>
-#include <QLabel>
 #include <QMessageBox>
 #include <QMimeData>
-#include <QPushButton>
 #include <QScreen>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <csignal>
@@ -78,27 +73,15 @@ class FullDisk {
 
 } // namespace
 
-class HabitsTest : public QObject {
+class HabitsTest : public WindowTest {
     Q_OBJECT
 
   private slots:
     void whatever_takes_the_keyboard_has_a_name();
     void a_file_is_dropped_into_the_window();
     void closing_with_unsaved_work_asks();
-    void an_export_is_stopped_and_leaves_nothing();
-    void an_export_spares_a_persons_own_files_until_told();
-    void an_export_spares_the_files_of_another_document_until_told();
     void a_full_disk_keeps_the_old_file_and_the_work();
     void an_opening_comes_to_rest_on_the_round_lines();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
-    QString written(const QString &name, const QByteArray &bytes) const {
-        QFile file(folder_.filePath(name));
-        if (file.open(QIODevice::WriteOnly)) file.write(bytes);
-        return file.fileName();
-    }
 };
 
 void HabitsTest::whatever_takes_the_keyboard_has_a_name() {
@@ -177,9 +160,7 @@ void HabitsTest::a_file_is_dropped_into_the_window() {
 
 void HabitsTest::closing_with_unsaved_work_asks() {
     MainWindow window(kept());
-    window.show();
-    window.begin_demo(0);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 0));
     window.desk().edit("name", [](const Shell &s) { return std::optional(named(s, "unsaved")); });
     const auto answer = [&](QMessageBox::ButtonRole role) {
         bool asked = false;
@@ -202,97 +183,6 @@ void HabitsTest::closing_with_unsaved_work_asks() {
     QVERIFY(!window.isVisible());
     QFile file(path);
     QVERIFY(file.open(QIODevice::ReadOnly) && file.readAll().contains("saved on closing"));
-}
-
-void HabitsTest::an_export_is_stopped_and_leaves_nothing() {
-    MainWindow window(kept());
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    const QString to = folder_.filePath("stopped");
-    ExportDialog dialog(window.desk().state()->job, to);
-    dialog.show();
-    QPushButton *start = nullptr;
-    for (QPushButton *button : dialog.findChildren<QPushButton *>())
-        if (button->isDefault()) start = button;
-    QVERIFY(start != nullptr && start->isEnabled());
-    const auto boxes = dialog.findChildren<QCheckBox *>();
-    for (QCheckBox *box : boxes)
-        box->setChecked(false);
-    QVERIFY(!start->isEnabled()); // nothing is chosen
-    for (QCheckBox *box : boxes)
-        box->setChecked(true);
-    start->click();
-    QVERIFY(dialog.is_running());
-    QTest::qWait(100);
-    QTest::keyClick(&dialog, Qt::Key_Escape); // the first stops, only a second would close
-    QTRY_VERIFY_WITH_TIMEOUT(!dialog.is_running(), 20'000);
-    QVERIFY(dialog.isVisible() && !dialog.succeeded());
-    QVERIFY(dialog.result().startsWith("stopped"));
-    QVERIFY(!QFile::exists(to + "/manifest.json"));
-    QTest::keyClick(&dialog, Qt::Key_Escape);
-    QVERIFY(!dialog.isVisible());
-    window.close_document();
-}
-
-void HabitsTest::an_export_spares_a_persons_own_files_until_told() {
-    MainWindow window(kept());
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    const QString to = folder_.filePath("spared");
-    QVERIFY(QDir().mkpath(to));
-    const QString own = written("spared/totals.csv", "mine");
-    ExportDialog dialog(window.desk().state()->job, to);
-    dialog.show();
-    QCheckBox *replace = nullptr;
-    for (QCheckBox *box : dialog.findChildren<QCheckBox *>()) {
-        if (box->text() == "&Replace those files") replace = box;
-        box->setChecked(box->text().startsWith("list"));
-    }
-    QVERIFY(replace != nullptr && !replace->isVisible());
-    const auto run = [&] {
-        dialog.start();
-        return QTest::qWaitFor([&] { return !dialog.is_running(); }, 20'000);
-    };
-    QVERIFY(run() && !dialog.succeeded());
-    QVERIFY(dialog.result().contains("totals.csv") && replace->isVisible() && !replace->isChecked());
-    QFile file(own);
-    QVERIFY(file.open(QIODevice::ReadOnly) && file.readAll() == "mine");
-    replace->setChecked(true);
-    QVERIFY(run() && dialog.succeeded() && !replace->isVisible());
-    QFile replaced(own);
-    QVERIFY(replaced.open(QIODevice::ReadOnly) && replaced.readAll() != "mine");
-    window.close_document();
-}
-
-void HabitsTest::an_export_spares_the_files_of_another_document_until_told() {
-    MainWindow window(kept());
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    const QString to = folder_.filePath("another");
-    ExportJob job = window.desk().state()->job;
-    for (const bool other : {false, true}) {
-        if (other) job.document = "barn.roundlay", job.document_sha256 = "0", job.shell.name = "Barn";
-        ExportDialog dialog(job, to);
-        dialog.show();
-        QCheckBox *replace = nullptr;
-        for (QCheckBox *box : dialog.findChildren<QCheckBox *>()) {
-            if (box->text() == "&Replace those files") replace = box;
-            box->setChecked(box->text().startsWith("list"));
-        }
-        QVERIFY(replace != nullptr);
-        const auto run = [&] {
-            dialog.start();
-            return QTest::qWaitFor([&] { return !dialog.is_running(); }, 20'000);
-        };
-        QVERIFY(run());
-        QCOMPARE(dialog.succeeded(), !other);
-        QCOMPARE(replace->isVisible(), other);
-        if (!other) continue;
-        QVERIFY(dialog.result().contains("another document"));
-        replace->setChecked(true);
-        QVERIFY(run() && dialog.succeeded());
-    }
-    window.close_document();
 }
 
 void HabitsTest::a_full_disk_keeps_the_old_file_and_the_work() {
@@ -353,9 +243,7 @@ void HabitsTest::an_opening_comes_to_rest_on_the_round_lines() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    HabitsTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<HabitsTest>(argc, argv);
 }
 
 #include "habits_test.moc"

@@ -14,6 +14,7 @@
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/plan_view.h"
 #include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
@@ -28,7 +29,6 @@
 #include <QSettings>
 #include <QSpinBox>
 #include <QStandardItemModel>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <QTranslator>
@@ -36,7 +36,7 @@
 using namespace roundlay;
 using namespace roundlay::window;
 
-class KeyboardTest : public QObject {
+class KeyboardTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -50,10 +50,6 @@ class KeyboardTest : public QObject {
     void f10_opens_the_menus();
     void a_panel_that_is_chosen_comes_to_the_front();
     void enter_does_what_looks_ready();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void KeyboardTest::undo_takes_back_letters_first_then_the_document() {
@@ -312,9 +308,7 @@ void KeyboardTest::enter_does_what_looks_ready() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    KeyboardTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<KeyboardTest>(argc, argv);
 }
 
 #include "keyboard_test.moc"

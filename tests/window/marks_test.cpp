@@ -14,7 +14,7 @@
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
 #include "modeler/window/views/stand_banner.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -22,7 +22,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSlider>
-#include <QTemporaryDir>
 #include <QTest>
 #include <cmath>
 
@@ -48,7 +47,7 @@ int changes_along(const QImage &grey, QPointF from, QPointF to) {
 
 } // namespace
 
-class MarksTest : public QObject {
+class MarksTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -59,17 +58,11 @@ class MarksTest : public QObject {
     void tags_go_with_the_logs_that_a_section_cuts_away();
     void what_is_chosen_is_marked_without_colour();
     void every_colouring_has_a_legend();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void MarksTest::a_partition_is_drawn_by_two_clicks() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Clicks");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Clicks"));
     QTest::qWait(200);
     PlanView &plan = window.plan();
     const auto &walls = window.desk().standing()->job.layout.walls;
@@ -102,9 +95,7 @@ void MarksTest::a_partition_is_drawn_by_two_clicks() {
 
 void MarksTest::a_partition_that_does_not_fit_says_why() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Unfit");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Unfit"));
     QTest::qWait(200);
     PlanView &plan = window.plan();
     const std::string first = window.desk().document().text();
@@ -124,9 +115,7 @@ void MarksTest::a_partition_that_does_not_fit_says_why() {
 
 void MarksTest::a_partition_drawn_to_another_ends_there() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Ended");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Ended"));
     QTest::qWait(200);
     PlanView &plan = window.plan();
     const auto width = shell(window).walls[0].length.mm(), depth = shell(window).walls[1].length.mm();
@@ -172,9 +161,7 @@ void MarksTest::words_in_the_plan_lie_over_no_wall() {
 
 void MarksTest::tags_go_with_the_logs_that_a_section_cuts_away() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Section");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Section"));
     QTest::qWait(200);
     ModelPage &model = window.model();
     const Layout &layout = window.desk().standing()->job.layout;
@@ -199,9 +186,7 @@ void MarksTest::tags_go_with_the_logs_that_a_section_cuts_away() {
 /// A line along the middle of a wall changes often where stripes lie over it.
 void MarksTest::what_is_chosen_is_marked_without_colour() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Marks");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Marks"));
     QTest::qWait(300);
     PlanView &plan = window.plan();
     const QPointF from = plan.to_screen({1500, 90}), to = plan.to_screen({8000, 90});
@@ -232,9 +217,7 @@ void MarksTest::what_is_chosen_is_marked_without_colour() {
 
 void MarksTest::every_colouring_has_a_legend() {
     MainWindow window(kept());
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 1));
     Legend &model = window.model().view()->legend_panel();
     std::vector<std::vector<LegendEntry>> seen;
     for (const Colouring colouring :
@@ -270,9 +253,7 @@ void MarksTest::every_colouring_has_a_legend() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    MarksTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<MarksTest>(argc, argv);
 }
 
 #include "marks_test.moc"

@@ -8,12 +8,11 @@
 #include "modeler/window/frame/save_picture.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/sheet_view.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QDir>
 #include <QFile>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <new>
@@ -42,7 +41,7 @@ const std::vector<Throwing> &all_that_can_be_thrown() {
 
 } // namespace
 
-class MishapsTest : public QObject {
+class MishapsTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -52,17 +51,11 @@ class MishapsTest : public QObject {
     void what_drawing_a_picture_throws_is_why_there_is_none();
     void what_drawing_a_sheet_throws_is_told_and_the_next_is_drawn();
     void the_log_does_not_grow_for_ever();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void MishapsTest::what_an_event_throws_is_told_and_the_work_is_kept() {
     MainWindow window(kept());
-    window.show();
-    window.begin(a_room(), "Made");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, a_room(), "Made"));
     const std::string text = window.desk().document().text();
     QTimer::singleShot(0, [] { throw std::runtime_error("a plank is missing"); });
     QTRY_VERIFY(window.message().sentence().contains("a plank is missing"));
@@ -159,9 +152,7 @@ void MishapsTest::what_drawing_a_picture_throws_is_why_there_is_none() {
 void MishapsTest::what_drawing_a_sheet_throws_is_told_and_the_next_is_drawn() {
     MainWindow window(kept());
     window.resize(1300, 800);
-    window.show();
-    window.begin_demo(0);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 0));
     raise(window, "sheet");
     int turn = 0;
     for (const auto &[told, throw_it] : all_that_can_be_thrown()) {
@@ -195,9 +186,7 @@ void MishapsTest::the_log_does_not_grow_for_ever() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    MishapsTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<MishapsTest>(argc, argv);
 }
 
 #include "mishaps_test.moc"

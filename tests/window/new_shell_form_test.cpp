@@ -6,29 +6,26 @@
 #include "modeler/window/panels/length_edit.h"
 #include "tests/window/support/sight.h"
 #include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAbstractSpinBox>
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QScrollArea>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTranslator>
 
 using namespace roundlay;
 using namespace roundlay::window;
 
-class NewShellFormTest : public QObject {
+class NewShellFormTest : public WindowTest {
     Q_OBJECT
 
   private slots:
     void a_reason_covers_no_field_data();
     void a_reason_covers_no_field();
     void nor_does_it_in_a_panel();
-
-  private:
-    QTemporaryDir folder_;
 };
 
 void NewShellFormTest::a_reason_covers_no_field_data() {
@@ -81,11 +78,9 @@ void NewShellFormTest::nor_does_it_in_a_panel() {
     for (const auto &[kind, dock, field] :
          {std::tuple(NotchKind::saddle, "log", "mark"), std::tuple(NotchKind::saddle, "log", "diameter"),
           std::tuple(NotchKind::full_dovetail, "joint", "joint_slope")}) {
-        MainWindow window(folder_.filePath(QStringLiteral("unsaved")));
+        MainWindow window(kept());
         window.resize(1000, 560);
-        window.show();
-        window.begin(*shell_of(usual_shell(Shape::rectangle, UnitSystem::metric, kind)), "Room");
-        QVERIFY(settled(window));
+        QVERIFY(shown(window, *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric, kind)), "Room"));
         QVERIFY(QTest::qWaitForWindowActive(&window));
         const Layout &layout = window.desk().standing()->job.layout;
         window.selection().choose_piece(layout, *piece_tagged(layout, "A-02-1"));
@@ -104,9 +99,7 @@ void NewShellFormTest::nor_does_it_in_a_panel() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    NewShellFormTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<NewShellFormTest>(argc, argv);
 }
 
 #include "new_shell_form_test.moc"

@@ -8,6 +8,7 @@
 #include "modeler/window/views/plan_sketch.h"
 #include "tests/window/support/sight.h"
 #include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -16,7 +17,6 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 
@@ -41,7 +41,7 @@ void draw_a_room(NewShellDialog &dialog) {
 
 } // namespace
 
-class NewShellSizesTest : public QObject {
+class NewShellSizesTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -53,9 +53,6 @@ class NewShellSizesTest : public QObject {
     void a_picture_too_large_is_refused_at_its_field();
     void enter_goes_on_drawing();
     void a_drawing_that_was_cleared_comes_back();
-
-  private:
-    QTemporaryDir folder_;
 };
 
 /// Bounds of the format (FORMAT.md): walls over 0, gaps from 0, all of the section up to 2 m.
@@ -132,7 +129,7 @@ void NewShellSizesTest::too_many_rounds_are_refused_at_their_field() {
     QCOMPARE(dialog.shell().rounds.count, std::optional(9));
     QTest::keyClick(rounds, Qt::Key_Up);
     QCOMPARE(dialog.shell().rounds.count, std::optional(10));
-    MainWindow window(folder_.filePath(QStringLiteral("unsaved")));
+    MainWindow window(kept());
     put_up(window);
     raise(window, "shell");
     auto *box = window.findChild<QDockWidget *>("shell")->findChild<CountBox *>();
@@ -247,9 +244,7 @@ void NewShellSizesTest::a_drawing_that_was_cleared_comes_back() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    NewShellSizesTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<NewShellSizesTest>(argc, argv);
 }
 
 #include "new_shell_sizes_test.moc"

@@ -8,7 +8,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/plan_sketch.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -261,9 +261,7 @@ void NewShellTest::the_start_page_makes_no_window_high() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    NewShellTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<NewShellTest>(argc, argv);
 }
 
 #include "new_shell_test.moc"

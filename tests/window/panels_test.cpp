@@ -1,22 +1,9 @@
 // What the panels tell, take and say, in words and by the keyboard, on a machine that draws no model.
-#include "exporters/registry/paper.h"
-#include "exporters/words/words.h"
 #include "kernel/design/floor_edits.h"
 #include "kernel/design/opening_edits.h"
 #include "kernel/design/round_figures.h"
-#include "kernel/design/shell_edits.h"
-#include "kernel/document/restate.h"
-#include "kernel/layout/pieces/finding_pieces.h"
-#include "kernel/shell/partition_edit.h"
-#include "kernel/shell/plan_edit.h"
-#include "kernel/trade/species.h"
-#include "kernel/trade/weight.h"
 #include "modeler/window/desk/desk.h"
-#include "modeler/window/desk/finding_words.h"
-#include "modeler/window/desk/kernel_words.h"
-#include "modeler/window/desk/recovery.h"
 #include "modeler/window/desk/selection.h"
-#include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/frame/application.h"
 #include "modeler/window/frame/new_shell.h"
@@ -26,38 +13,28 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_panel.h"
-#include "modeler/window/panels/log_words.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
-#include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
-#include <QAction>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDockWidget>
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
-#include <QMenuBar>
 #include <QPlainTextEdit>
-#include <QProcess>
 #include <QSignalSpy>
-#include <QRegularExpression>
-#include <QSettings>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QTest>
-#include <QToolButton>
-#include <QTranslator>
 #include <QTreeWidget>
 
 using namespace roundlay;
 using namespace roundlay::window;
 
-class PanelsTest : public QObject {
+class PanelsTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -65,24 +42,9 @@ class PanelsTest : public QObject {
     void the_keyboard_alone_is_enough();
     void the_tab_key_goes_everywhere_and_comes_back();
     void the_cut_list_is_sorted_filtered_and_copied();
-    void a_log_is_stated_and_what_has_no_field_stays();
-    void one_of_the_logs_that_an_opening_parts_is_stated_alone();
-    void what_can_hurt_is_said_with_its_caution();
-    void a_joist_is_chosen_like_a_log();
-    void the_window_speaks_french();
-    void a_language_is_chosen_and_remembered();
-    void problems_of_a_text_are_told_in_french();
     void nothing_of_the_document_before_stays_in_the_panels();
-    void steps_of_the_foundation_come_change_and_go_data();
-    void steps_of_the_foundation_come_change_and_go();
-    void what_the_window_quotes_is_told_in_french();
-    void places_of_findings_leave_room_for_their_sentences();
     void findings_that_an_edit_does_not_change_stay();
     void without_opengl_a_sentence_stands_where_the_model_would_be();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void PanelsTest::nonsense_in_a_length_field_keeps_the_old_value() {
@@ -137,9 +99,7 @@ void PanelsTest::the_keyboard_alone_is_enough() {
 
 void PanelsTest::the_tab_key_goes_everywhere_and_comes_back() {
     MainWindow window(kept());
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 1));
     QVERIFY(QTest::qWaitForWindowActive(&window));
     window.findChild<QWidget *>("text")->raise(); // a field for text must let the tab key go
     window.plan().setFocus();
@@ -182,297 +142,6 @@ void PanelsTest::the_cut_list_is_sorted_filtered_and_copied() {
     window.close_document();
 }
 
-void PanelsTest::a_log_is_stated_and_what_has_no_field_stays() {
-    MainWindow window(kept());
-    Shell shell = *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
-    OwnLog stated;
-    stated.wall = shell.walls[1].name;
-    stated.round = 2;
-    stated.notch.overhang_left = Length::mm(80);
-    shell.own_logs.push_back(stated);
-    window.begin(shell, "A log");
-    QVERIFY(settled(window));
-    QVERIFY(window.desk().standing() != nullptr);
-    const Layout &layout = window.desk().standing()->job.layout;
-    window.selection().choose_piece(layout, *piece_tagged(layout, shell.walls[1].name + "-02-1"));
-    auto *mark = window.log().findChild<QLineEdit *>("mark");
-    QVERIFY(mark != nullptr);
-    QTest::keyClicks(mark, "IX");
-    QTest::keyClick(mark, Qt::Key_Return);
-    QVERIFY(settled(window));
-    stated.mark = "IX";
-    auto *note = window.log().findChild<NameEdit *>("note");
-    QVERIFY(note != nullptr);
-    QTest::keyClicks(note, "rot at the sill");
-    QTest::keyClick(note, Qt::Key_Return);
-    QVERIFY(settled(window));
-    stated.note = "rot at the sill";
-    QCOMPARE(window.desk().standing()->job.shell.own_logs.size(), std::size_t(1));
-    QVERIFY(window.desk().standing()->job.shell.own_logs[0] == stated);
-    window.close_document();
-}
-
-/// A round that a door parts is one straight stick in its sizes; mark, finish, bow, fabric and note are
-/// each log's own.
-void PanelsTest::one_of_the_logs_that_an_opening_parts_is_stated_alone() {
-    MainWindow window(kept());
-    window.resize(1300, 800);
-    window.show();
-    window.begin_demo(0); // its wall A has a door in round 1
-    QVERIFY(settled(window));
-    raise(window, "log");
-    const auto choose = [&](const char *tag) {
-        const Layout &layout = window.desk().standing()->job.layout;
-        window.selection().choose_piece(layout, *piece_tagged(layout, tag));
-    };
-    auto *fields = window.log().findChild<LogFields *>();
-    auto *meant = window.log().findChild<QComboBox *>("meant");
-    auto *mark = window.log().findChild<NameEdit *>("mark");
-    choose("B-02-1");
-    QVERIFY(!meant->isVisible()); // nothing parts it
-    QCOMPARE(fields->title(), QString("Stated of the whole log"));
-    choose("A-01-2");
-    QVERIFY(meant->isVisible());
-    QCOMPARE(fields->title(), QString("Stated of all logs of this round"));
-    QVERIFY(window.log().field("butt_height")->isVisible());
-    meant->setCurrentIndex(1);
-    emit meant->activated(1);
-    QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone"));
-    QVERIFY(!window.log().field("butt_height")->isVisible());
-    auto *note = window.log().findChild<NameEdit *>("note");
-    QVERIFY(mark->isVisible() && note->isVisible() && window.log().field("bow")->isVisible());
-    mark->setFocus();
-    QTest::keyClicks(mark, "right of the door");
-    QTest::keyClick(mark, Qt::Key_Return);
-    QVERIFY(settled(window));
-    QVERIFY(window.desk().state()->stands());
-    const Shell &shell = window.desk().state()->job.shell;
-    QCOMPARE(own_log(shell, {"A", 1, 2}).mark, std::string("right of the door"));
-    QVERIFY(!says_something_of(shell, {"A", 1, {}}) && !says_something_of(shell, {"A", 1, 1}));
-    QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone")); // it stays what the person meant
-    note->setFocus();
-    QTest::keyClicks(note, "of the barn");
-    QTest::keyClick(note, Qt::Key_Return);
-    QVERIFY(settled(window));
-    QCOMPARE(own_log(window.desk().state()->job.shell, {"A", 1, 2}).note, std::string("of the barn"));
-    choose("A-01-1");
-    QCOMPARE(fields->title(), QString("Stated of all logs of this round"));
-    QVERIFY(mark->name().isEmpty() && note->name().isEmpty());
-    choose("A-01-2"); // something is stated of it alone: that is what is met
-    QCOMPARE(fields->title(), QString("Stated of log A-01-2 alone"));
-    QCOMPARE(mark->name(), QString("right of the door"));
-    keep_picture(window, "log-alone");
-    window.close_document();
-}
-
-void PanelsTest::what_can_hurt_is_said_with_its_caution() {
-    MainWindow window(kept());
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    const State &state = *window.desk().standing();
-    QVERIFY(!words_of_piece(state, Index<Piece>(0)).contains("Screened span")); // a log of a wall
-    QVERIFY(words_of_piece(state, Index<Piece>(0)).contains("no lift plan"));
-    QVERIFY(words_of_opening(state, 0).contains("Ontario Building Code"));
-    QVERIFY(words_of_opening(state, 0).contains("by 6 percent it would be"));
-    QVERIFY(words_of_opening(state, 0).contains("licensed professional"));
-    // the low end down, the high end up
-    QCOMPARE(weight_text(320.2 * 0.45359237, 321.5 * 0.45359237, UnitSystem::imperial),
-             QString("320 to 325 lb"));
-    window.close_document();
-}
-
-void PanelsTest::a_joist_is_chosen_like_a_log() {
-    MainWindow window(kept());
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    const Layout &layout = window.desk().standing()->job.layout;
-    QVERIFY(!layout.timbers.empty());
-    const std::string corner = window.selection().corner();
-    for (const Timber &timber : layout.timbers) {
-        window.selection().choose_piece(layout, timber.piece);
-        QCOMPARE(window.selection().corner(), corner); // none of its ends is at one
-        QVERIFY(!window.log().words().isEmpty());
-        QVERIFY(!window.log().field("butt_height")->isVisibleTo(&window.log()));
-        const QString words = words_of_piece(*window.desk().standing(), timber.piece);
-        for (const char *told : {"Screened span", "Bends under the live load", "no design value",
-                                 "never an approval", "Its round log", "no lift plan"})
-            QVERIFY2(words.contains(told), told);
-    }
-    window.grab();
-    window.close_document();
-}
-
-void PanelsTest::the_window_speaks_french() {
-    const auto translator = own_translator(QLocale(QLocale::French, QLocale::France));
-    QVERIFY(translator != nullptr);
-    QApplication::installTranslator(translator.get());
-    MainWindow window(kept());
-    const auto menus = window.menuBar()->actions();
-    QCOMPARE(menus.front()->text(), QStringLiteral("&Fichier"));
-    // What the kernel says, too, down to what stands in its sentences.
-    QVERIFY(language() == Language::french);
-    QCOMPARE(kernel_words(QStringLiteral("tamarack")), QStringLiteral("mélèze laricin"));
-    QCOMPARE(
-        kernel_words(
-            QStringLiteral("cannot use \"hall %1 pair\": the name is too long; choose a shorter one")),
-        QStringLiteral(
-            "impossible d’utiliser « hall %1 pair » : le nom est trop long ; choisissez-en un plus court"));
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    // Its sheets and exports speak as it does.
-    const ExportJob &job = window.desk().state()->job;
-    QVERIFY(job.options.language == Language::french);
-    const auto sheet = cut_sheet_of(job, Index<Model>(0));
-    QCOMPARE(sheet->front().chapter, std::string("Fiches de taille"));
-    window.desk().edit("wide", [](const Shell &s) {
-        Shell next = s;
-        next.openings[0].width = Length::feet(90);
-        next.units = UnitSystem::metric;
-        return std::optional(next);
-    });
-    QVERIFY(settled(window));
-    const QTreeWidgetItem *item = window.findings().tree()->topLevelItem(0)->child(0);
-    QCOMPARE(item->text(0), QStringLiteral("mur A, front pair, left"));
-    QVERIFY2(item->text(1).startsWith("elle est large de 27432 mm ; une largeur de "),
-             qPrintable(item->text(1)));
-    window.close_document();
-    QApplication::removeTranslator(translator.get());
-}
-
-void PanelsTest::a_language_is_chosen_and_remembered() {
-    QVERIFY(language_choice().isEmpty());
-    {
-        MainWindow window(kept());
-        window.action("language_fr")->trigger();
-        QVERIFY(window.message().sentence().contains("next start"));
-    }
-    QCOMPARE(language_choice(), QString("fr"));
-    QCOMPARE(chosen_locale().language(), QLocale::French);
-    QVERIFY(own_translator(chosen_locale()) != nullptr);
-    MainWindow next(kept());
-    QVERIFY(next.action("language_fr")->isChecked());
-    next.action("language_en")->trigger();
-    QCOMPARE(chosen_locale().language(), QLocale::English);
-    QVERIFY(own_translator(chosen_locale()) == nullptr); // it is written in it
-    QSettings().setValue("language", "a language that is none");
-    QVERIFY(language_choice().isEmpty());
-    next.action("language_system")->trigger();
-    QVERIFY(language_choice().isEmpty());
-}
-
-void PanelsTest::problems_of_a_text_are_told_in_french() {
-    const std::string good = text_of(demo_file("one-room"));
-    const auto with = [&](const std::string &old, const std::string &now) {
-        std::string text = good;
-        return text.replace(text.find(old), old.size(), now);
-    };
-    const std::string texts[] = {with("toward = \"east\"", "toward = \"up\""),
-                                 with("pitch = \"9 in\"", "pitch = 9"),
-                                 with("pitch = ", "pich = "),
-                                 with("count = 5", "count = 5.5"),
-                                 with("name = \"B\"", "name = \"A\""),
-                                 with("[rounds]", "[[rounds]]"),
-                                 with("wall = \"A\"", "wall = \"Q\""),
-                                 with("sill = \"0 in\"\n", ""),
-                                 with("kind = \"door\"", "kind = \"hole\"")};
-    const auto french = own_translator(QLocale(QLocale::French));
-    QCoreApplication::installTranslator(french.get());
-    for (const std::string &text : texts) {
-        const Problems problems = Document(text, "t").read().problems;
-        QVERIFY2(!problems.empty(), text.substr(0, 300).c_str());
-        for (const Problem &p : problems)
-            for (const std::string &english : {p.message, p.expected}) {
-                const bool same = kernel_words(english) == QString::fromStdString(english);
-                const bool code = english.find('=') != std::string::npos &&
-                                  english.find(' ') == english.find(" ="); // as it is written
-                QVERIFY2(english.empty() || code || !same, english.c_str());
-            }
-    }
-    QCoreApplication::removeTranslator(french.get());
-}
-
-/// Words of the reader of TOML, and sources of weights: no English stands inside the French.
-void PanelsTest::what_the_window_quotes_is_told_in_french() {
-    const std::string good = text_of(demo_file("one-room"));
-    const auto french = own_translator(QLocale(QLocale::French));
-    QCoreApplication::installTranslator(french.get());
-    const QRegularExpression english(QStringLiteral(
-        R"(\b(though|from|expected|saw|cannot|redefine|existing|encountered|unknown|table of|gives|could not)\b)"));
-    for (const char *line :
-         {"x", "[shell]", "a b = 1", "= 3", "name = ", "x = 1.", "x = 01", "y = tru", "z = \"\\q\"",
-          "k = [1,", "[a.b", "x = {a=1,}", "x = 3 4", "s = \"\"\"", "\"", "z = \"a\001b\""}) {
-        const Problems problems = Document(good + '\n' + line + '\n', "t").read().problems;
-        QVERIFY2(!problems.empty(), line);
-        const QString told = kernel_words(problems.front().message);
-        QVERIFY2(!told.contains(english), qPrintable(told));
-    }
-    for (const Species &species : all_species())
-        for (const std::optional<double> moisture : {std::optional<double>(), std::optional(15.0)}) {
-            const QString told = QString::fromStdString(words_of(
-                weigh(1e9, {std::string(species.name), moisture}).basis, {language(), UnitSystem::metric}));
-            QVERIFY2(!told.isEmpty() && !told.contains(english), qPrintable(told));
-        }
-    QVERIFY(volume_text(1e9, UnitSystem::imperial).endsWith(QStringLiteral("pi\u00b3")));
-    QCoreApplication::removeTranslator(french.get());
-}
-
-void PanelsTest::steps_of_the_foundation_come_change_and_go_data() {
-    QTest::addColumn<UnitSystem>("units");
-    QTest::addColumn<NotchKind>("notch");
-    QTest::newRow("hewn, metric") << UnitSystem::metric << NotchKind::full_dovetail;
-    QTest::newRow("round, imperial") << UnitSystem::imperial << NotchKind::saddle;
-}
-
-void PanelsTest::steps_of_the_foundation_come_change_and_go() {
-    QFETCH(UnitSystem, units);
-    QFETCH(NotchKind, notch);
-    MainWindow window(kept());
-    window.show();
-    window.begin(*shell_of(usual_shell(Shape::rectangle, units, notch)), "Slope");
-    QVERIFY(settled(window));
-    raise(window, "log");
-    const auto steps = [&] { return window.desk().state()->read.shell->steps; };
-    const auto press = [&](const char *name) {
-        window.log().findChild<QToolButton *>(QLatin1String(name))->click();
-        return settled(window);
-    };
-    const auto field = [&](const char *name) { return window.log().field(QLatin1String(name)); };
-    window.selection().choose_wall("B");
-    QVERIFY(field("step_left")->isVisible() && !field("step_left")->isEnabled());
-    QVERIFY(field("step_left")->text().isEmpty());
-    QVERIFY(press("more_steps"));
-    QVERIFY(steps().size() == 1 && steps()[0].wall == "B");
-    QVERIFY(!has_error(window));
-    QVERIFY(field("step_left")->isEnabled());
-    QCOMPARE(field("step_rise")->length(), steps()[0].rise);
-    const Length narrow = units == UnitSystem::metric ? Length::mm(800) : Length::inches(32);
-    enter(*field("step_width"), units == UnitSystem::metric ? "800" : "32");
-    QVERIFY(settled(window));
-    QCOMPARE(steps()[0].width, narrow);
-    enter(*field("step_rise"), "500 m"); // over what the format takes
-    QVERIFY(!told_beside(*field("step_rise")).isEmpty());
-    QTest::keyClick(field("step_rise"), Qt::Key_Escape);
-    QVERIFY(press("more_steps")); // beside the first
-    QVERIFY(steps().size() == 2 && !has_error(window));
-    QVERIFY(field("step_left")->length() == steps()[1].from_left);
-    window.selection().choose_wall("A"); // which has none
-    QVERIFY(field("step_left")->text().isEmpty());
-    window.selection().choose_wall("B");
-    QVERIFY(press("less_steps") && press("less_steps"));
-    QVERIFY(steps().empty());
-    window.desk().history().undo();
-    QVERIFY(settled(window));
-    QCOMPARE(steps().size(), std::size_t(1));
-    for (int i = 0; i < 8; ++i) // until there is no room: it says why
-        QVERIFY(press("more_steps"));
-    QVERIFY(!has_error(window));
-    bool says = false;
-    for (const QLabel *label : window.log().findChildren<QLabel *>())
-        says = says || (label->isVisible() && label->text().contains("fit there. "));
-    QVERIFY(says);
-    window.close_document();
-}
-
 namespace {
 
 /// All that fields, boxes and lists below it show.
@@ -508,9 +177,7 @@ void PanelsTest::nothing_of_the_document_before_stays_in_the_panels() {
     floor.shell->floors[0].name = "Z9";
     for (const char *front : {"shell", "floors", "joint", "log", "text", "cut_list"}) {
         MainWindow window(kept());
-        window.show();
-        window.begin(*floor.shell, "Zebrawood");
-        QVERIFY(settled(window));
+        QVERIFY(shown(window, *floor.shell, "Zebrawood"));
         window.selection().choose_corner("AB");
         raise(window, front);
         auto *joint = window.findChild<QDockWidget *>("joint");
@@ -556,35 +223,6 @@ void PanelsTest::findings_that_an_edit_does_not_change_stay() {
     window.close_document();
 }
 
-void PanelsTest::places_of_findings_leave_room_for_their_sentences() {
-    const auto french = own_translator(QLocale(QLocale::French));
-    QCoreApplication::installTranslator(french.get());
-    MainWindow window(kept());
-    window.resize(1300, 800);
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
-    raise(window, "findings");
-    auto *tree = window.findings().findChild<QTreeWidget *>();
-    QVERIFY(window.findings().count() > 0);
-    for (const int wide : {220, 300, 600}) {
-        window.resizeDocks({window.findChild<QDockWidget *>("findings")}, {wide}, Qt::Horizontal);
-        QTest::qWait(50);
-        const int whole = tree->viewport()->width();
-        QVERIFY2(tree->columnWidth(1) >= whole * 55 / 100, qPrintable(QString::number(tree->columnWidth(1))));
-        for (QTreeWidgetItemIterator it(tree); *it != nullptr;
-             ++it) { // what does not fit in one line has more
-            if ((*it)->parent() == nullptr) continue;
-            const int lines = tree->visualItemRect(*it).height() / tree->fontMetrics().height();
-            const int needed = tree->fontMetrics().horizontalAdvance((*it)->text(0)) / tree->columnWidth(0);
-            QVERIFY2(lines > needed || lines == 0, qPrintable((*it)->text(0)));
-        }
-    }
-    keep_picture(window, "findings-french");
-    window.close_document();
-    QCoreApplication::removeTranslator(french.get());
-}
-
 void PanelsTest::without_opengl_a_sentence_stands_where_the_model_would_be() {
     MainWindow window(kept());
     QVERIFY(window.model().view() == nullptr);
@@ -593,9 +231,7 @@ void PanelsTest::without_opengl_a_sentence_stands_where_the_model_would_be() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    PanelsTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<PanelsTest>(argc, argv);
 }
 
 #include "panels_test.moc"

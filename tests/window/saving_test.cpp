@@ -10,6 +10,7 @@
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/stand_banner.h"
 #include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
@@ -19,7 +20,6 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <QTranslator>
@@ -58,7 +58,7 @@ void leave(const QString &folder, const QString &title) {
 
 } // namespace
 
-class SavingTest : public QObject {
+class SavingTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -75,7 +75,6 @@ class SavingTest : public QObject {
 
   private:
     void change_on_disk(const QString &path);
-    QTemporaryDir folder_;
     int turn_ = 0;
     QString kept_, path_;
 };
@@ -290,9 +289,7 @@ void SavingTest::fields_of_what_there_is_none_of_look_it() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    SavingTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<SavingTest>(argc, argv);
 }
 
 #include "saving_test.moc"

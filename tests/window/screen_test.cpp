@@ -7,7 +7,7 @@
 #include "modeler/window/frame/start_page.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "tests/window/support/sight.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QApplication>
@@ -19,14 +19,13 @@
 #include <QScreen>
 #include <QScrollBar>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 
 using namespace roundlay;
 using namespace roundlay::window;
 
-class ScreenTest : public QObject {
+class ScreenTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -38,17 +37,13 @@ class ScreenTest : public QObject {
 
   private:
     void look_at_dialog(MainWindow &window, const QString &action);
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 /// Run on a screen of 1366 x 768 as well, and on the same at twice the size.
 void ScreenTest::the_window_with_a_document_fits_its_screen() {
     MainWindow window(kept());
     const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 1));
     for (const char *dock : {"shell", "joint", "floors", "log", "plan"}) {
         raise(window, dock);
         const QString size =
@@ -105,9 +100,7 @@ void ScreenTest::look_at_dialog(MainWindow &window, const QString &action) {
 
 void ScreenTest::the_dialogs_fit_their_screen() {
     MainWindow window(kept());
-    window.show();
-    window.begin_demo(0);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 0));
     window.selection().choose_piece(window.desk().standing()->job.layout, Index<Piece>(0));
     for (const char *action : {"new", "export", "print_sheet", "save_picture", "shortcuts", "about"})
         look_at_dialog(window, QLatin1String(action));
@@ -155,9 +148,7 @@ void ScreenTest::what_an_export_says_can_be_read() {
 void ScreenTest::the_cut_list_has_room_for_its_rows() {
     MainWindow window(kept());
     const QSize room = QGuiApplication::primaryScreen()->availableGeometry().size();
-    window.show();
-    window.begin_demo(1);
-    QVERIFY(settled(window));
+    QVERIFY(shown_demo(window, 1));
     raise(window, "cut_list");
     QTest::qWait(100);
     const QTableView &table = *window.cut_list().table();
@@ -190,9 +181,7 @@ void ScreenTest::the_start_page_scrolls_only_where_it_must() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    ScreenTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<ScreenTest>(argc, argv);
 }
 
 #include "screen_test.moc"

@@ -19,13 +19,12 @@
 #include "modeler/window/views/scene_view.h"
 #include "modeler/window/views/sheet_view.h"
 #include "modeler/window/views/tints.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QComboBox>
 #include <QDockWidget>
 #include <QSlider>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTreeWidget>
 #include <algorithm>
@@ -33,7 +32,7 @@
 using namespace roundlay;
 using namespace roundlay::window;
 
-class ScriptTest : public QObject {
+class ScriptTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -43,19 +42,32 @@ class ScriptTest : public QObject {
     void every_action_is_triggered_once_on_every_demo();
 
   private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
+    // The parts of the script, each where the one before it ended.
+    void drag_a_wall(MainWindow &window);
+    void part_two_windows_by_an_island(MainWindow &window);
+    void mend_by_a_finding(MainWindow &window);
+    void undo_and_do_all_again(MainWindow &window);
+    void save_and_open(MainWindow &window);
+    void export_all(MainWindow &window);
+    std::string first_; ///< the text that it begins with
 };
 
 void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     MainWindow window(kept());
-    window.show();
-    window.begin(*shell_of(usual_shell(Shape::ell, UnitSystem::metric)), "Script");
-    QVERIFY(settled(window));
+    QVERIFY(shown(window, *shell_of(usual_shell(Shape::ell, UnitSystem::metric)), "Script"));
     QVERIFY(window.model().view() != nullptr);
-    const std::string first = window.desk().document().text();
+    first_ = window.desk().document().text();
+    for (const auto part : {&ScriptTest::drag_a_wall, &ScriptTest::part_two_windows_by_an_island,
+                            &ScriptTest::mend_by_a_finding, &ScriptTest::undo_and_do_all_again,
+                            &ScriptTest::save_and_open, &ScriptTest::export_all}) {
+        (this->*part)(window);
+        if (QTest::currentTestFailed()) return;
+    }
+    window.close_document();
+}
 
-    // Drag the east wall half a metre outward: A and the wall on the other side follow.
+/// The east wall goes half a metre outward: A and the wall on the other side follow.
+void ScriptTest::drag_a_wall(MainWindow &window) {
     QTRY_VERIFY(window.plan().width() > 200);
     QTest::qWait(200);
     const double width = shell(window).walls[0].length.mm(), middle = shell(window).walls[1].length.mm() / 2;
@@ -64,8 +76,10 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     QVERIFY(std::abs(shell(window).walls[0].length.mm() - (width + 500)) <= 100);
     QVERIFY(shell(window).walls[0].length.mm() - width == shell(window).walls[2].length.mm() - 4800);
     QVERIFY(!has_error(window));
+}
 
-    // Two windows; the second is dragged beside the first, so that an island stands between them.
+/// The second window is dragged beside the first, so that an island stands between them.
+void ScriptTest::part_two_windows_by_an_island(MainWindow &window) {
     window.selection().choose_wall("A");
     window.elevation().add(OpeningKind::window, 2500);
     QVERIFY(settled(window));
@@ -84,8 +98,10 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     const auto &pieces = window.desk().standing()->job.layout.pieces;
     QVERIFY(std::any_of(pieces.begin(), pieces.end(), [](const Piece &p) { return p.island; }));
     keep_picture(window, "script-two-windows");
+}
 
-    // A window wider than its wall: a finding that leads to it, and is put right.
+/// A window wider than its wall: a finding that leads to it, and is put right.
+void ScriptTest::mend_by_a_finding(MainWindow &window) {
     window.selection().choose_opening(shell(window), 1);
     LengthEdit &field = *window.log().field("width");
     field.selectAll();
@@ -107,15 +123,20 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     }));
     QVERIFY(settled(window));
     QVERIFY(!has_error(window));
+}
 
+void ScriptTest::undo_and_do_all_again(MainWindow &window) {
     const std::string last = window.desk().document().text();
     while (window.desk().history().canUndo())
         window.desk().history().undo();
-    QCOMPARE(window.desk().document().text(), first);
+    QCOMPARE(window.desk().document().text(), first_);
     while (window.desk().history().canRedo())
         window.desk().history().redo();
     QCOMPARE(window.desk().document().text(), last);
+}
 
+void ScriptTest::save_and_open(MainWindow &window) {
+    const std::string last = window.desk().document().text();
     const QString path = folder_.filePath("script.roundlay");
     QVERIFY(window.save_to(path));
     QVERIFY(!window.desk().unsaved());
@@ -123,7 +144,9 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     QVERIFY(window.open(path));
     QVERIFY(settled(window));
     QCOMPARE(window.desk().document().text(), last);
+}
 
+void ScriptTest::export_all(MainWindow &window) {
     ExportDialog dialog(window.desk().state()->job, folder_.filePath("out"));
     dialog.show();
     dialog.start();
@@ -131,7 +154,6 @@ void ScriptTest::a_shell_from_its_first_wall_to_its_export() {
     QVERIFY2(dialog.succeeded(), qPrintable(dialog.result()));
     QVERIFY(QFile::exists(folder_.filePath("out/manifest.json")));
     QVERIFY(QFile::exists(folder_.filePath("out/cut-sheets.pdf")));
-    window.close_document();
 }
 
 /// Between one document and what follows from the next there is nothing to show, and nothing to trip over.
@@ -225,9 +247,7 @@ void ScriptTest::every_action_is_triggered_once_on_every_demo() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    ScriptTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<ScriptTest>(argc, argv);
 }
 
 #include "script_test.moc"

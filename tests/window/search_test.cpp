@@ -3,7 +3,7 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/panels/floor_panel.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAction>
 #include <QElapsedTimer>
@@ -190,9 +190,7 @@ void SearchTest::a_hand_that_asks_is_never_held_for_a_frame() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    SearchTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<SearchTest>(argc, argv);
 }
 
 #include "search_test.moc"

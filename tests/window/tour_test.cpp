@@ -7,7 +7,7 @@
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/tints.h"
-#include "tests/window/support/window.h"
+#include "tests/window/support/window_test.h"
 
 #include <QAbstractButton>
 #include <QAction>
@@ -15,7 +15,6 @@
 #include <QDialog>
 #include <QDockWidget>
 #include <QLabel>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <QTranslator>
@@ -53,7 +52,7 @@ QStringList cut_off(const QWidget &window) {
 
 } // namespace
 
-class TourTest : public QObject {
+class TourTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -64,8 +63,6 @@ class TourTest : public QObject {
     void the_dialogs();
 
   private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
     std::vector<std::unique_ptr<QTranslator>> language();
     std::unique_ptr<MainWindow> put_up();
     void look_at(MainWindow &window, const QString &name);
@@ -193,9 +190,7 @@ void TourTest::the_dialogs() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    TourTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<TourTest>(argc, argv);
 }
 
 #include "tour_test.moc"

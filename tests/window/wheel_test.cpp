@@ -4,6 +4,7 @@
 #include "modeler/window/frame/new_shell.h"
 #include "modeler/window/panels/length_edit.h"
 #include "tests/window/support/typing.h"
+#include "tests/window/support/window_test.h"
 
 #include <QtTest/qtestspontaneevent.h>
 
@@ -14,7 +15,6 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSlider>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QWheelEvent>
 
@@ -55,7 +55,7 @@ QList<QWidget *> boxes(const QWidget &window) {
 
 } // namespace
 
-class WheelTest : public QObject {
+class WheelTest : public WindowTest {
     Q_OBJECT
 
   private slots:
@@ -63,10 +63,6 @@ class WheelTest : public QObject {
     void over_a_field_it_scrolls_the_panel();
     void it_takes_the_keyboard_from_nobody();
     void in_a_dialog_too();
-
-  private:
-    QTemporaryDir folder_;
-    QString kept() const { return folder_.filePath(QStringLiteral("unsaved")); }
 };
 
 void WheelTest::over_a_field_it_changes_nothing_of_the_house() {
@@ -142,9 +138,7 @@ void WheelTest::in_a_dialog_too() {
 }
 
 int main(int argc, char **argv) {
-    const TestProgram program(argc, argv);
-    WheelTest test;
-    return QTest::qExec(&test, argc, argv);
+    return run_test<WheelTest>(argc, argv);
 }
 
 #include "wheel_test.moc"

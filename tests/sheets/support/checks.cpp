@@ -28,6 +28,22 @@ std::string all_clashes(const std::vector<Sheet> &sheets) {
     return text;
 }
 
+std::set<std::string> words_on(const std::vector<Sheet> &sheets, const std::string &chapter) {
+    std::set<std::string> words;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item); text && sheet.chapter == chapter)
+                words.insert(text->words);
+    return words;
+}
+
+double area_of(const std::vector<Vec2> &ring) {
+    double twice = 0;
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        twice += cross(ring[i], ring[(i + 1) % ring.size()]);
+    return twice / 2;
+}
+
 SheetOptions full_options(std::optional<Paper> paper) {
     SheetOptions options;
     options.paper = paper;

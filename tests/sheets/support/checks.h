@@ -5,6 +5,7 @@
 #include "kernel/layout/layout.h"
 
 #include <functional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,12 @@ namespace roundlay::test {
 
 /// Every clash of every sheet, one a line; empty where there is none.
 std::string all_clashes(const std::vector<sheets::Sheet> &sheets);
+
+/// What is written on the sheets of that chapter.
+std::set<std::string> words_on(const std::vector<sheets::Sheet> &sheets, const std::string &chapter);
+
+/// Of a ring that runs counter-clockwise; below 0 for one that runs the other way.
+double area_of(const std::vector<Vec2> &ring);
 
 /// Owner, date and weights filled in.
 sheets::SheetOptions full_options(std::optional<sheets::Paper> paper = std::nullopt);

@@ -22,6 +22,8 @@ SeamCut tail(End end, Side side, double at_shoulder, const std::string &other) {
     return cut;
 }
 
+} // namespace
+
 Bore peg(double x, bool through) {
     Bore bore;
     bore.x = x;
@@ -32,8 +34,6 @@ Bore peg(double x, bool through) {
     bore.through = through;
     return bore;
 }
-
-} // namespace
 
 Piece sample_log() {
     Piece piece;

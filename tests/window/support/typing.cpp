@@ -1,6 +1,7 @@
 #include "tests/window/support/typing.h"
 
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/views/drawing_view.h"
 
 #include <QDockWidget>
 #include <QFormLayout>
@@ -26,6 +27,14 @@ void type(MeasureEdit &edit, const QString &words) {
 void enter(MeasureEdit &edit, const QString &words) {
     type(edit, words);
     QTest::keyClick(&edit, Qt::Key_Return);
+}
+
+void type_length(DrawingView &view, const char *first, const char *rest) {
+    QTest::keyClicks(&view, first);
+    auto *typed = view.findChild<LengthEdit *>();
+    QVERIFY(typed->isVisible());
+    QTest::keyClicks(typed, rest);
+    QTest::keyClick(typed, Qt::Key_Return);
 }
 
 QString told_beside(const QWidget &field) {

@@ -45,8 +45,24 @@ bool settled(MainWindow &window) {
     return QTest::qWaitFor([&] { return window.desk().is_current(); }, patience);
 }
 
+bool shown(MainWindow &window, const Shell &shell, const QString &title) {
+    window.show();
+    window.begin(shell, title);
+    return settled(window);
+}
+
+bool shown_demo(MainWindow &window, int demo) {
+    window.show();
+    window.begin_demo(demo);
+    return settled(window);
+}
+
 const Shell &shell(MainWindow &window) {
     return window.desk().standing()->job.shell;
+}
+
+const Shell &as_written(MainWindow &window) {
+    return *window.desk().state()->read.shell;
 }
 
 bool has_error(MainWindow &window) {
@@ -62,6 +78,13 @@ void raise(MainWindow &window, const char *dock) {
 
 Shell a_room() {
     return *shell_of(usual_shell(Shape::rectangle, UnitSystem::metric));
+}
+
+Shell a_room_with_a_door() {
+    Shell shell = a_room();
+    shell.openings.push_back(
+        {"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+    return shell;
 }
 
 Shell named(const Shell &shell, const char *name) {

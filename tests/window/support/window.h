@@ -33,14 +33,21 @@ std::string text_of(const QString &path);
 /// Waits until what is shown is what the text says. False after a minute.
 bool settled(MainWindow &window);
 
-const Shell &shell(MainWindow &window); ///< the one that stands
-bool has_error(MainWindow &window);     ///< what the text says now
+/// Shows the window with that shell, or that demo, in it, and waits as `settled` does.
+bool shown(MainWindow &window, const Shell &shell, const QString &title);
+bool shown_demo(MainWindow &window, int demo);
+
+const Shell &shell(MainWindow &window);      ///< the one that stands
+const Shell &as_written(MainWindow &window); ///< the one that the text states, whether it stands or not
+bool has_error(MainWindow &window);          ///< what the text says now
 
 /// Shows that panel before all that share its place.
 void raise(MainWindow &window, const char *dock);
 
 /// A plain room in millimetres.
 Shell a_room();
+/// With a door 1 m wide in wall A, 2 m from its left.
+Shell a_room_with_a_door();
 Shell named(const Shell &shell, const char *name);
 
 void press(QWidget &widget, QPointF at);
