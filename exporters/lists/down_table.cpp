@@ -1,7 +1,6 @@
 #include "exporters/lists/down_table.h"
 
 #include "exporters/lists/list_cells.h"
-#include "kernel/measure/measure.h"
 
 #include <algorithm>
 
@@ -25,80 +24,83 @@ std::vector<std::string> tags(const Layout &layout, const std::vector<Index<Piec
     return all;
 }
 
-/// The units that the shell does not use stay off the terminal.
-std::vector<Column> weight_columns(const CutList &list) {
+std::vector<Column> piece_weight_columns(const CutList &list) {
     const Voice &voice = list.voice;
-    const bool metric = list.units == UnitSystem::metric;
-    return {{"estimated_weight_low_kg", metric ? voice.say("kg from") : ""},
-            {"estimated_weight_high_kg", metric ? voice.say("to") : ""},
-            {"estimated_weight_low_lb", metric ? "" : voice.say("lb from")},
-            {"estimated_weight_high_lb", metric ? "" : voice.say("to")}};
-}
-
-void append(std::vector<Column> &columns, const std::vector<Column> &more) {
-    columns.insert(columns.end(), more.begin(), more.end());
+    const std::string to = voice.say("to");
+    return weight_columns(list, "estimated_weight", {voice.say("kg from"), to, voice.say("lb from"), to});
 }
 
 const PieceRow &row_of(const CutList &list, const Layout &layout, Index<Piece> piece) {
     return *std::ranges::find(list.pieces, layout.pieces[piece].tag, &PieceRow::tag);
 }
 
+std::vector<Column> down_columns(const CutList &list) {
+    const Voice &voice = list.voice;
+    std::vector<Column> columns{{"step", voice.say("no.")},
+                                {"tag", voice.say("tag")},
+                                {"wall", ""},
+                                {"round", ""},
+                                {"pegs_to_draw", voice.say("pegs")},
+                                {"pegs", ""},
+                                {"free_after", voice.say("free after")},
+                                {"free_after_mm", ""}};
+    append(columns, piece_weight_columns(list));
+    append(columns, {{"held_by_pegs_alone", voice.say("then held by pegs alone")}, {"weight_note", ""}});
+    return columns;
+}
+
+Row down_row(const CutList &list, const Layout &layout, const DownStep &step, std::size_t number_of_step) {
+    const PieceRow &piece = row_of(list, layout, step.piece);
+    Row row = {number(static_cast<double>(number_of_step), 0),
+               piece.tag,
+               piece.wall,
+               number(piece.round, 0),
+               number(static_cast<double>(step.pegs.size()), 0),
+               peg_names(layout, step.pegs),
+               said_up(list, step.rise),
+               number(step.rise, mm_decimals)};
+    add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
+    append(row, {tags(layout, step.loose), list.weight_note});
+    return row;
+}
+
+std::vector<Column> raising_columns(const CutList &list) {
+    const Voice &voice = list.voice;
+    std::vector<Column> columns{{"raise", voice.say("raise")},
+                                {"tag", voice.say("tag")},
+                                {"wall", ""},
+                                {"round", ""},
+                                {"laid_on", voice.say("laid on")},
+                                {"pegs_to_drive", voice.say("pegs")},
+                                {"pegs", ""}};
+    append(columns, piece_weight_columns(list));
+    append(columns, {{"up", ""}, {"pegged", ""}, {"weight_note", ""}});
+    return columns;
+}
+
+Row raising_row(const CutList &list, const Layout &layout, const UpStep &step) {
+    const PieceRow &piece = row_of(list, layout, step.piece);
+    Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
+               number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
+               peg_names(layout, step.pegs)};
+    add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
+    append(row, {std::string(), std::string(), list.weight_note}); // two to be ticked
+    return row;
+}
+
 } // namespace
 
 Table down_table(const CutList &list, const Layout &layout, const std::vector<DownStep> &steps) {
-    const Voice &voice = list.voice;
-    Table table{{{"step", voice.say("no.")},
-                 {"tag", voice.say("tag")},
-                 {"wall", ""},
-                 {"round", ""},
-                 {"pegs_to_draw", voice.say("pegs")},
-                 {"pegs", ""},
-                 {"free_after", voice.say("free after")},
-                 {"free_after_mm", ""}},
-                {}};
-    append(table.columns, weight_columns(list));
-    append(table.columns,
-           {{"held_by_pegs_alone", voice.say("then held by pegs alone")}, {"weight_note", ""}});
-    for (const DownStep &step : steps) {
-        const PieceRow &piece = row_of(list, layout, step.piece);
-        Row row = {number(static_cast<double>(table.rows.size() + 1), 0),
-                   piece.tag,
-                   piece.wall,
-                   number(piece.round, 0),
-                   number(static_cast<double>(step.pegs.size()), 0),
-                   peg_names(layout, step.pegs),
-                   said_up(list, step.rise),
-                   number(step.rise, mm_decimals)};
-        add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
-        row.emplace_back(tags(layout, step.loose));
-        row.emplace_back(list.weight_note);
-        table.rows.push_back(std::move(row));
-    }
+    Table table{down_columns(list), {}};
+    for (const DownStep &step : steps)
+        table.rows.push_back(down_row(list, layout, step, table.rows.size() + 1));
     return table;
 }
 
 Table raising_table(const CutList &list, const Layout &layout) {
-    const Voice &voice = list.voice;
-    Table table{{{"raise", voice.say("raise")},
-                 {"tag", voice.say("tag")},
-                 {"wall", ""},
-                 {"round", ""},
-                 {"laid_on", voice.say("laid on")},
-                 {"pegs_to_drive", voice.say("pegs")},
-                 {"pegs", ""}},
-                {}};
-    append(table.columns, weight_columns(list));
-    append(table.columns, {{"up", ""}, {"pegged", ""}, {"weight_note", ""}});
-    for (const UpStep &step : raising(layout)) {
-        const PieceRow &piece = row_of(list, layout, step.piece);
-        Row row = {number(piece.raise, 0),      piece.tag,   piece.wall,
-                   number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
-                   peg_names(layout, step.pegs)};
-        add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
-        row.insert(row.end(), 2, std::string()); // to be ticked
-        row.emplace_back(list.weight_note);
-        table.rows.push_back(std::move(row));
-    }
+    Table table{raising_columns(list), {}};
+    for (const UpStep &step : raising(layout))
+        table.rows.push_back(raising_row(list, layout, step));
     return table;
 }
 

@@ -29,20 +29,22 @@ std::string pieces_of(const LogPlace &place, const Voice &voice) {
                : voice.say("%1 to %2", first, std::to_string(place.last_piece));
 }
 
+std::vector<Entry> seat_cells(const Layout &layout, const Voice &voice, const LogPlace &place,
+                              const PileLog &log, const Seat &seat) {
+    return {layout.walls[place.wall].name,
+            number(place.round, 0),
+            pieces_of(place, voice),
+            log.mark,
+            seat.butt == LogEnd::left ? voice.say("left") : voice.say("right"),
+            voice.length(log.butt_height),
+            voice.length(tip_height_at(log, place.length))};
+}
+
 std::vector<Entry> row(const Layout &layout, const Voice &voice, const std::vector<PileLog> &pile,
                        const Levelled &l, std::size_t i) {
     const LogPlace &place = l.places[i];
     const Seat &seat = l.after.seats[i];
-    const PileLog &log = pile[seat.log.at()];
-    std::vector<Entry> entries = {
-        layout.walls[place.wall].name,
-        number(place.round, 0),
-        pieces_of(place, voice),
-        log.mark,
-        seat.butt == LogEnd::left ? voice.say("left") : voice.say("right"),
-        voice.length(log.butt_height),
-        voice.length(tip_height_at(log, place.length)),
-    };
+    std::vector<Entry> entries = seat_cells(layout, voice, place, pile[seat.log.at()], seat);
     for (const Arrangement *all : {&l.before, &l.after})
         for (const auto &[top, error] : {std::pair(place.left_top, all->errors[i].left),
                                          std::pair(place.right_top, all->errors[i].right)}) {
@@ -54,27 +56,30 @@ std::vector<Entry> row(const Layout &layout, const Voice &voice, const std::vect
     return entries;
 }
 
+std::vector<Column> level_columns(const Voice &voice) {
+    return {{"wall", voice.say("Wall")},
+            {"round", voice.say("Round")},
+            {"pieces", voice.say("Pieces")},
+            {"mark", voice.say("Log")},
+            {"butt", voice.say("Butt")},
+            {"butt_height", voice.say("At butt")},
+            {"tip_height", voice.say("At tip")},
+            {"before_left", voice.say("Before, left")},
+            {"before_left_mm", ""},
+            {"before_right", voice.say("right")},
+            {"before_right_mm", ""},
+            {"after_left", voice.say("After, left")},
+            {"after_left_mm", ""},
+            {"after_right", voice.say("right")},
+            {"after_right_mm", ""}};
+}
+
 } // namespace
 
 Table level_table(const Layout &layout, const Speech &speech, const std::vector<PileLog> &pile,
                   const Levelled &levelled) {
     const Voice voice = voice_for(speech);
-    Table table;
-    table.columns = {{"wall", voice.say("Wall")},
-                     {"round", voice.say("Round")},
-                     {"pieces", voice.say("Pieces")},
-                     {"mark", voice.say("Log")},
-                     {"butt", voice.say("Butt")},
-                     {"butt_height", voice.say("At butt")},
-                     {"tip_height", voice.say("At tip")},
-                     {"before_left", voice.say("Before, left")},
-                     {"before_left_mm", ""},
-                     {"before_right", voice.say("right")},
-                     {"before_right_mm", ""},
-                     {"after_left", voice.say("After, left")},
-                     {"after_left_mm", ""},
-                     {"after_right", voice.say("right")},
-                     {"after_right_mm", ""}};
+    Table table{level_columns(voice), {}};
     for (std::size_t i = 0; i < levelled.places.size(); ++i)
         table.rows.push_back(row(layout, voice, pile, levelled, i));
     return table;
@@ -90,35 +95,36 @@ double typical(const Levelled &l, double squares) {
     return std::sqrt(squares / std::max(ends, 1));
 }
 
-/// What was given up for wood beside openings, or that nothing was found to be given up for.
-std::string sliver_words(const Levelled &l, const Voice &voice) {
-    const auto places = [&](int count) {
-        return count == 1 ? voice.say("%1 place", count) : voice.say("%1 places", count);
-    };
-    if (!l.most_level)
-        return l.slivers == 0
-                   ? ""
-                   : voice.say("It leaves a sliver of a log beside an opening in %1; none that was "
-                               "tried leaves fewer and is as level.",
-                               places(l.slivers)) +
-                         "\n";
+std::string places_in(int count, const Voice &voice) {
+    return count == 1 ? voice.say("%1 place", count) : voice.say("%1 places", count);
+}
+
+/// What the most level arrangement would have been, and why it was not taken.
+std::string given_up_words(const Levelled &l, const Voice &voice) {
     const LengthAmount largest = in_mm(l.most_level->worst), usual = in_mm(typical(l, l.most_level->squares));
     if (l.parted_otherwise)
         return voice.say(
-                   "The most level arrangement, largest %1, typical %2, cannot be laid: its logs are so high "
-                   "that openings would part other rounds than these were chosen for.",
-                   largest, usual) +
-               "\n";
-    const std::string slivers = places(l.slivers_of_most_level);
+            "The most level arrangement, largest %1, typical %2, cannot be laid: its logs are so high "
+            "that openings would part other rounds than these were chosen for.",
+            largest, usual);
+    const std::string slivers = places_in(l.slivers_of_most_level, voice);
     if (l.slivers == 0)
         return voice.say("The most level arrangement, largest %1, typical %2, would leave a sliver of a log "
                          "beside an opening in %3; this one in none.",
-                         largest, usual, slivers) +
-               "\n";
+                         largest, usual, slivers);
     return voice.say(
-               "The most level arrangement, largest %1, typical %2, would leave a sliver of a log beside "
-               "an opening in %3; this one in %4: none that was tried leaves fewer and is as level.",
-               largest, usual, slivers, l.slivers) +
+        "The most level arrangement, largest %1, typical %2, would leave a sliver of a log beside "
+        "an opening in %3; this one in %4: none that was tried leaves fewer and is as level.",
+        largest, usual, slivers, l.slivers);
+}
+
+/// What was given up for wood beside openings, or that nothing was found to be given up for.
+std::string sliver_words(const Levelled &l, const Voice &voice) {
+    if (l.most_level) return given_up_words(l, voice) + "\n";
+    if (l.slivers == 0) return "";
+    return voice.say("It leaves a sliver of a log beside an opening in %1; none that was "
+                     "tried leaves fewer and is as level.",
+                     places_in(l.slivers, voice)) +
            "\n";
 }
 
@@ -152,33 +158,48 @@ std::string level_words(const Levelled &l, const Layout &standing, const Speech 
            "\n";
 }
 
+namespace {
+
+/// One row, key by key.
+class Summary {
+  public:
+    void add(const char *key, Entry value) {
+        columns_.push_back({key, ""});
+        row_.push_back(std::move(value));
+    }
+    void add_mm(const char *key, double mm) {
+        constexpr int decimals = 1;
+        add(key, number(mm, decimals));
+    }
+    Table table() const { return {columns_, {row_}}; }
+
+  private:
+    std::vector<Column> columns_;
+    std::vector<Entry> row_;
+};
+
+} // namespace
+
 Table level_summary(const Levelled &l, const Layout &standing) {
-    constexpr int decimals = 1;
     const WallStanding stands = standing_in_all(standing);
-    Table table;
-    std::vector<Entry> row;
-    const auto add = [&](const char *key, Entry value) {
-        table.columns.push_back({key, ""});
-        row.push_back(std::move(value));
-    };
-    add("log_height_mm", number(l.log_height, decimals));
-    add("before_largest_mm", number(l.before.worst, decimals));
-    add("before_typical_mm", number(typical(l, l.before.squares), decimals));
-    add("after_largest_mm", number(l.after.worst, decimals));
-    add("after_typical_mm", number(typical(l, l.after.squares), decimals));
-    add("least_largest_mm", number(l.least_worst, decimals));
     const Arrangement &most_level = l.most_level ? *l.most_level : l.after;
-    add("least_typical_mm", number(typical(l, l.proven ? most_level.squares : l.least_squares), decimals));
-    add("proven", std::string(l.proven && !l.most_level ? "yes" : "no"));
-    add("slivers_beside_openings", number(l.slivers, 0));
-    add("most_level_slivers", number(l.slivers_of_most_level, 0));
-    add("most_level_largest_mm", number(most_level.worst, decimals));
-    add("most_level_typical_mm", number(typical(l, most_level.squares), decimals));
-    add("stands_lowest_mm", number(stands.lowest, decimals));
-    add("stands_highest_mm", number(stands.highest, decimals));
-    add("height_by_rounds_mm", number(standing.height, decimals));
-    table.rows.push_back(std::move(row));
-    return table;
+    Summary all;
+    all.add_mm("log_height_mm", l.log_height);
+    all.add_mm("before_largest_mm", l.before.worst);
+    all.add_mm("before_typical_mm", typical(l, l.before.squares));
+    all.add_mm("after_largest_mm", l.after.worst);
+    all.add_mm("after_typical_mm", typical(l, l.after.squares));
+    all.add_mm("least_largest_mm", l.least_worst);
+    all.add_mm("least_typical_mm", typical(l, l.proven ? most_level.squares : l.least_squares));
+    all.add("proven", std::string(l.proven && !l.most_level ? "yes" : "no"));
+    all.add("slivers_beside_openings", number(l.slivers, 0));
+    all.add("most_level_slivers", number(l.slivers_of_most_level, 0));
+    all.add_mm("most_level_largest_mm", most_level.worst);
+    all.add_mm("most_level_typical_mm", typical(l, most_level.squares));
+    all.add_mm("stands_lowest_mm", stands.lowest);
+    all.add_mm("stands_highest_mm", stands.highest);
+    all.add_mm("height_by_rounds_mm", standing.height);
+    return all.table();
 }
 
 } // namespace roundlay

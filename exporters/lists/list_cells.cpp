@@ -2,7 +2,9 @@
 
 #include "kernel/layout/names_given.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace roundlay {
 
@@ -36,6 +38,23 @@ Entry low_weight(const CutList &list, double in_unit) {
 Entry high_weight(const CutList &list, double in_unit) {
     if (!list.weights_known) return std::string();
     return number(shown_high_weight(in_unit), 0);
+}
+
+std::vector<Column> weight_columns(const CutList &list, const std::string &weight,
+                                   const WeightTitles &titles) {
+    const bool metric = list.units == UnitSystem::metric;
+    return {{weight + "_low_kg", metric ? titles.low_kg : ""},
+            {weight + "_high_kg", metric ? titles.high_kg : ""},
+            {weight + "_low_lb", metric ? "" : titles.low_lb},
+            {weight + "_high_lb", metric ? "" : titles.high_lb}};
+}
+
+void append(std::vector<Column> &columns, std::vector<Column> more) {
+    std::ranges::move(more, std::back_inserter(columns));
+}
+
+void append(std::vector<Entry> &row, std::vector<Entry> more) {
+    std::ranges::move(more, std::back_inserter(row));
 }
 
 void add_weights(const CutList &list, double low_kg, double high_kg, std::vector<Entry> &row) {

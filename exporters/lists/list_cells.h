@@ -5,6 +5,7 @@
 #include "exporters/lists/table.h"
 
 #include <string>
+#include <vector>
 
 namespace roundlay {
 
@@ -29,6 +30,18 @@ std::string said_up(const CutList &list, double mm);
 /// Rounded down and up, in the unit that it comes in; empty where the list knows no weights.
 Entry low_weight(const CutList &list, double in_unit);
 Entry high_weight(const CutList &list, double in_unit);
+
+/// What the columns of one weight are called in either unit; empty = not shown on a terminal.
+struct WeightTitles {
+    std::string low_kg, high_kg, low_lb, high_lb;
+};
+
+/// In kilograms, then in pounds: the units that the shell does not use stay off the terminal.
+std::vector<Column> weight_columns(const CutList &list, const std::string &weight,
+                                   const WeightTitles &titles);
+
+void append(std::vector<Column> &columns, std::vector<Column> more);
+void append(std::vector<Entry> &row, std::vector<Entry> more);
 
 /// In kilograms, then in pounds. A round stick has no squared blank that could weigh anything.
 void add_weights(const CutList &list, double low_kg, double high_kg, std::vector<Entry> &row);

@@ -4,24 +4,11 @@
 
 namespace roundlay {
 
-std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
-                                              Progress &progress) {
-    const sheets::Words words(job.shell.units, 16, job.options.language);
-    const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout, words);
-    if (patterns.empty())
-        return ExportFailure{Trouble::nothing,
-                             "no templates were made: this shell has no tails, notches or pockets cut "
-                             "to a line; round logs are scribed in place"};
+namespace {
+
+std::optional<ExportFailure> add_single_drawings(const std::vector<sheets::Pattern> &patterns,
+                                                 OutputFolder &folder, Progress &progress) {
     const int count = static_cast<int>(patterns.size());
-    const PaperFile paper{"templates.pdf",
-                          said("tails, notches and pockets at full size"),
-                          "templates",
-                          {sheets::template_subject()}};
-    if (auto failure = add_pdf(job, folder, paper, progress)) return failure;
-    if (auto failure =
-            add_file(folder, "templates.dxf", sheets::write_dxf(sheets::template_drawing(patterns)),
-                     "all tails, notches and pockets for a plotter, laser or router, millimetres"))
-        return failure;
     for (int i = 0; i < count; ++i) {
         if (progress.cancelled()) return stopped();
         progress.at("templates", i + 1, count + 1);
@@ -32,6 +19,28 @@ std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder
             return failure;
     }
     return {};
+}
+
+} // namespace
+
+std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder,
+                                              Progress &progress) {
+    const sheets::Words words(job.shell.units, 16, job.options.language);
+    const std::vector<sheets::Pattern> patterns = sheets::patterns_of(job.layout, words);
+    if (patterns.empty())
+        return ExportFailure{Trouble::nothing,
+                             "no templates were made: this shell has no tails, notches or pockets cut "
+                             "to a line; round logs are scribed in place"};
+    const PaperFile paper{"templates.pdf",
+                          said("tails, notches and pockets at full size"),
+                          "templates",
+                          {sheets::template_subject()}};
+    if (auto failure = add_pdf(job, folder, paper, progress)) return failure;
+    if (auto failure =
+            add_file(folder, "templates.dxf", sheets::write_dxf(sheets::template_drawing(patterns)),
+                     "all tails, notches and pockets for a plotter, laser or router, millimetres"))
+        return failure;
+    return add_single_drawings(patterns, folder, progress);
 }
 
 } // namespace roundlay

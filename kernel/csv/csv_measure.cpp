@@ -104,16 +104,24 @@ CsvHeading heading_of(std::string_view cell) {
     return heading;
 }
 
+namespace {
+
+/// In the unit that it states, or that of its column.
+Measured<Length> parsed_in(const std::string &reading, const std::string &unit) {
+    auto parsed = parse_length(reading);
+    if (std::holds_alternative<Length>(parsed) || unit.empty()) return parsed;
+    auto with_unit = parse_length(reading + " " + unit);
+    return std::holds_alternative<Length>(with_unit) ? with_unit : parsed;
+}
+
+} // namespace
+
 std::variant<double, CsvFault> length_in(const std::string &text, const std::string &unit,
                                          const CsvBounds &bounds, bool commas) {
     std::optional<MeasureError> error;
     std::vector<double> read, within;
     for (const std::string &reading : readings(text, commas)) {
-        auto parsed = parse_length(reading);
-        if (std::holds_alternative<MeasureError>(parsed) && !unit.empty()) {
-            auto with_unit = parse_length(reading + " " + unit);
-            if (std::holds_alternative<Length>(with_unit)) parsed = std::move(with_unit);
-        }
+        const auto parsed = parsed_in(reading, unit);
         if (const auto *wrong = std::get_if<MeasureError>(&parsed)) {
             error = *wrong;
             continue;

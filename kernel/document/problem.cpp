@@ -1,31 +1,17 @@
 #include "kernel/document/problem.h"
 
+#include "kernel/shell/weight_words.h"
+
 #include <algorithm>
 
 namespace roundlay {
-
-namespace {
-
-const char *word(Weight weight) {
-    switch (weight) {
-    case Weight::error:
-        return "error";
-    case Weight::warning:
-        return "warning";
-    case Weight::note:
-        break;
-    }
-    return "note";
-}
-
-} // namespace
 
 std::string to_text(const Problem &problem) {
     std::string text = problem.file;
     if (problem.place.line > 0)
         text += ":" + std::to_string(problem.place.line) + ":" + std::to_string(problem.place.column);
     if (!text.empty()) text += ": ";
-    text += std::string(word(problem.weight)) + ": " + problem.message;
+    text += std::string(name_of(problem.weight)) + ": " + problem.message;
     return problem.expected.empty() ? text : text + "; expected " + problem.expected;
 }
 

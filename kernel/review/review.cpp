@@ -39,9 +39,10 @@ std::string statement_of(const Shell &shell, const Layout &layout, Index<Piece> 
     return w < outside ? subject("wall", w, "name") : subject("partition", w - outside, "name");
 }
 
-/// Layout should never let these through; a shop must not cut them if it does.
-void check_wood(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known,
-                Findings &findings) {
+// Layout should never let these through; a shop must not cut them if it does.
+
+void check_overlaps(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known,
+                    Findings &findings) {
     for (const Overlap &o : overlaps(layout, bodies, known))
         findings.push_back(
             {Weight::error,
@@ -50,6 +51,10 @@ void check_wood(const Shell &shell, const Layout &layout, const Bodies &bodies, 
              said("these two pieces share as much wood as a cube of %1", in_mm(std::cbrt(o.volume))),
              {},
              statement_of(shell, layout, o.b)});
+}
+
+void check_way_down(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known,
+                    Findings &findings) {
     for (const Blocked &b : blocked_on_the_way_down(layout, bodies, known))
         if (!slides_in(layout, b.piece))
             findings.push_back({Weight::error,
@@ -58,6 +63,9 @@ void check_wood(const Shell &shell, const Layout &layout, const Bodies &bodies, 
                                 said("it cannot be lowered into place past %1", tag(layout, b.by)),
                                 {},
                                 statement_of(shell, layout, b.piece)});
+}
+
+void check_sound(const Shell &shell, const Layout &layout, const Bodies &bodies, Findings &findings) {
     for (const auto m : layout.models.indices()) {
         const Index<Piece> first = layout.models[m].pieces.front();
         if (!(bodies[m].volume > 0) || !is_closed(bodies[m].hewn))
@@ -86,28 +94,36 @@ void check_bores(const Shell &shell, const Layout &layout, const Bodies &bodies,
     }
 }
 
+/// A log with that statement was laid out.
+bool is_there(const Layout &layout, const OwnLog &own) {
+    return std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
+        return !p.timber && p.round == own.round && p.number == own.piece.value_or(p.number) &&
+               layout.walls[p.wall].name == own.wall;
+    });
+}
+
+Said bowed(double bow, double gap) {
+    if (bow > gap)
+        return said("its middle stands %1 out of the line between its ends, and the "
+                    "gap is %2: laid crown up it touches "
+                    "the log over it by %3",
+                    in_mm(bow), in_mm(gap), in_mm(bow - gap));
+    return said("its middle stands %1 out of the line between its ends, and the "
+                "gap is %2: laid crown up it clears "
+                "the log over it",
+                in_mm(bow), in_mm(gap));
+}
+
 /// A bow stands out of the wall's face, or closes and opens the gaps over and under the log.
 void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];
-        if (!own.bow || own.bow->mm() <= 0) continue;
+        if (!own.bow || own.bow->mm() <= 0 || !is_there(layout, own)) continue;
         const double gap = shell.rounds.gap.mm(), bow = own.bow->mm();
         About place = round_place(own.wall, own.round);
         if (own.piece) place.push_back(about::Part{*own.piece});
-        const bool there = std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &p) {
-            return !p.timber && p.round == own.round && p.number == own.piece.value_or(p.number) &&
-                   layout.walls[p.wall].name == own.wall;
-        });
-        if (!there) continue;
         findings.push_back({bow > gap ? Weight::warning : Weight::note, "log-bowed", std::move(place),
-                            bow > gap ? said("its middle stands %1 out of the line between its ends, and the "
-                                             "gap is %2: laid crown up it touches "
-                                             "the log over it by %3",
-                                             in_mm(bow), in_mm(gap), in_mm(bow - gap))
-                                      : said("its middle stands %1 out of the line between its ends, and the "
-                                             "gap is %2: laid crown up it clears "
-                                             "the log over it",
-                                             in_mm(bow), in_mm(gap)),
+                            bowed(bow, gap),
                             said("a straight stick out of it, as it is drawn, is that much thinner"),
                             subject("log", i, "bow")});
     }
@@ -117,7 +133,9 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
 
 Findings review(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
     Findings findings;
-    check_wood(shell, layout, bodies, known, findings);
+    check_overlaps(shell, layout, bodies, known, findings);
+    check_way_down(shell, layout, bodies, known, findings);
+    check_sound(shell, layout, bodies, findings);
     check_bores(shell, layout, bodies, findings);
     check_locks(shell, layout, findings);
     check_water(shell, layout, findings);

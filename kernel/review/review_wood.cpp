@@ -15,6 +15,32 @@ namespace {
 /// A frame of less than this part of its opening is a slip of the pen. Common practice, no source.
 constexpr double least_frame = 1.0 / 2;
 
+/// Of an opening; its place and its key are told later.
+Finding of_frame(Weight weight, const char *code, Said what, Said advice) {
+    return {weight, code, {}, std::move(what), std::move(advice), ""};
+}
+
+/// A space stated over a frame, beside the rule that is due there.
+std::optional<Finding> check_space(double space, double height, double rule, const SettlingRule &due) {
+    const auto asks = [&] { return said("%1 asks for %2", phrase(due.name()), in_mm(rule)); };
+    if (space >= height - tolerance::weld)
+        return of_frame(Weight::error, "no-room-for-frame",
+                        said("the space stated over its frame, %1, leaves nothing of its height of %2",
+                             in_mm(space), in_mm(height)),
+                        asks());
+    if (space < rule - tolerance::weld)
+        return of_frame(Weight::warning, "settle-space-short",
+                        said("the space stated over its frame, %1, is less than the %2 of %3", in_mm(space),
+                             in_mm(rule), phrase(due.name())),
+                        said("logs that come down further press on the frame. Local code and a "
+                             "licensed professional decide"));
+    if (height - space >= least_frame * height) return {};
+    return of_frame(Weight::warning, "little-room-for-frame",
+                    said("the space stated over its frame, %1, leaves a frame of %2 in a height of %3",
+                         in_mm(space), in_mm(height - space), in_mm(height)),
+                    asks());
+}
+
 /// A frame needs room, and the logs over it room to come down: the shorter figure is never taken without a
 /// word.
 void check_settling(const Shell &shell, Findings &findings) {
@@ -23,29 +49,12 @@ void check_settling(const Shell &shell, Findings &findings) {
         const auto stated = trim_of(shell, o).settle_space;
         if (!stated) continue;
         const SettlingRule &due = settling_asked_for(shell, o);
-        const About place = opening_place(shell, i);
-        const std::string key =
-            o.trim.settle_space ? subject("opening", i, "settle_space") : "trim.settle_space";
-        const double space = stated->mm(), rule = shown_settling_space(o.height, due, shell.units).mm();
-        if (space >= o.height.mm() - tolerance::weld)
-            findings.push_back(
-                {Weight::error, "no-room-for-frame", place,
-                 said("the space stated over its frame, %1, leaves nothing of its height of %2", in_mm(space),
-                      in_mm(o.height.mm())),
-                 said("%1 asks for %2", phrase(due.name()), in_mm(rule)), key});
-        else if (space < rule - tolerance::weld)
-            findings.push_back({Weight::warning, "settle-space-short", place,
-                                said("the space stated over its frame, %1, is less than the %2 of %3",
-                                     in_mm(space), in_mm(rule), phrase(due.name())),
-                                said("logs that come down further press on the frame. Local code and a "
-                                     "licensed professional decide"),
-                                key});
-        else if (o.height.mm() - space < least_frame * o.height.mm())
-            findings.push_back({Weight::warning, "little-room-for-frame", place,
-                                said("the space stated over its frame, %1, leaves a frame of %2 in a height "
-                                     "of %3",
-                                     in_mm(space), in_mm(o.height.mm() - space), in_mm(o.height.mm())),
-                                said("%1 asks for %2", phrase(due.name()), in_mm(rule)), key});
+        const double rule = shown_settling_space(o.height, due, shell.units).mm();
+        std::optional<Finding> found = check_space(stated->mm(), o.height.mm(), rule, due);
+        if (!found) continue;
+        found->about = opening_place(shell, i);
+        found->subject = o.trim.settle_space ? subject("opening", i, "settle_space") : "trim.settle_space";
+        findings.push_back(std::move(*found));
     }
 }
 

@@ -1,3 +1,4 @@
+#include "kernel/shell/weight_words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/decisions.h"
 #include "modeler/command_line/findings.h"
@@ -22,10 +23,10 @@ Paint paint_of(Weight weight) {
 
 /// Colours the weight's word in a line that holds it between two colons.
 std::string coloured(const Console &console, const std::string &line, Weight weight) {
-    const std::string marked = ": " + std::string(word(weight)) + ": ";
+    const std::string marked = ": " + std::string(name_of(weight)) + ": ";
     const std::size_t at = line.find(marked);
     if (at == std::string::npos) return line;
-    return line.substr(0, at + 2) + console.painted(word(weight), paint_of(weight)) +
+    return line.substr(0, at + 2) + console.painted(name_of(weight), paint_of(weight)) +
            line.substr(at + marked.size() - 2);
 }
 

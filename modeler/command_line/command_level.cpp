@@ -2,6 +2,7 @@
 #include "exporters/lists/state_column.h"
 #include "exporters/words/words.h"
 #include "kernel/levelling/slivers.h"
+#include "kernel/shell/weight_words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/own_logs.h"
@@ -47,8 +48,8 @@ std::string brought_words(const Findings &findings, const Speech &speech) {
     if (findings.empty()) return "";
     const Voice voice(speech);
     std::string text = voice.say("With them the check finds what it does not find without:") + "\n";
-    for (const FindingLine &line :
-         grouped_lines(findings, speech, [](const Finding &f) { return std::string(word(f.weight)) + ": "; }))
+    for (const FindingLine &line : grouped_lines(
+             findings, speech, [](const Finding &f) { return std::string(name_of(f.weight)) + ": "; }))
         text += line.text + "\n";
     if (!std::ranges::any_of(findings,
                              [](const Finding &f) { return first_of<about::Opening>(f.about) != nullptr; }))
@@ -62,7 +63,7 @@ std::string brought_words(const Findings &findings, const Speech &speech) {
 nlohmann::ordered_json brought_json(const Findings &findings, const Speech &speech) {
     auto all = nlohmann::ordered_json::array();
     for (const Finding &f : findings)
-        all.push_back({{"weight", word(f.weight)},
+        all.push_back({{"weight", name_of(f.weight)},
                        {"code", f.code},
                        {"place", words_of(f.about, speech)},
                        {"message", message_of(f, speech)}});
@@ -118,6 +119,33 @@ Input by_itself(const Loaded &it) {
     return alone;
 }
 
+/// Shows the choice and, where that is asked for, writes the document that states it.
+ExitCode show_and_save(const Console &console, const LevelOptions &options, const Found &found,
+                       const StatedLogs &made) {
+    if (options.to.empty()) return show(console, options, found);
+    if (has_errors(made.job.findings)) {
+        if (options.to != "-") (void)show(console, options, found);
+        console.error(options.to +
+                      " is not written: with these logs the shell cannot be built as it is stated; what "
+                      "stands above says where.");
+        return ExitCode::findings;
+    }
+    if (options.to != "-")
+        if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;
+    return save_with_logs(console, made, options.to, options.force);
+}
+
+ExitCode state_levelled(const Console &console, const LevelOptions &options, const Loaded &it,
+                        const std::vector<PileLog> &pile, const Levelled &levelled) {
+    const auto logs = own_logs(it.job.layout, it.job.shell.units, pile, levelled);
+    const auto stated = state_logs(console, by_itself(it), it.job.shell, logs, options.to);
+    if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
+    const StatedLogs &made = std::get<StatedLogs>(stated);
+    const Found found{it.job, pile, levelled, made.job.layout,
+                      brought_by(made.job.findings, it.job.findings)};
+    return show_and_save(console, options, found, made);
+}
+
 ExitCode run_level(const Console &console, const LevelOptions &options) {
     auto loaded = load(console, options.document);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
@@ -137,24 +165,7 @@ ExitCode run_level(const Console &console, const LevelOptions &options) {
         console.error(options.pile + ": " + *why);
         return ExitCode::findings;
     }
-    const Levelled &levelled = std::get<Levelled>(result);
-    const auto logs = own_logs(it.job.layout, it.job.shell.units, pile, levelled);
-    const auto stated = state_logs(console, by_itself(it), it.job.shell, logs, options.to);
-    if (const auto *code = std::get_if<ExitCode>(&stated)) return *code;
-    const StatedLogs &made = std::get<StatedLogs>(stated);
-    const Found found{it.job, pile, levelled, made.job.layout,
-                      brought_by(made.job.findings, it.job.findings)};
-    if (options.to.empty()) return show(console, options, found);
-    if (has_errors(made.job.findings)) {
-        if (options.to != "-") (void)show(console, options, found);
-        console.error(options.to +
-                      " is not written: with these logs the shell cannot be built as it is stated; what "
-                      "stands above says where.");
-        return ExitCode::findings;
-    }
-    if (options.to != "-")
-        if (const ExitCode shown = show(console, options, found); shown != ExitCode::fine) return shown;
-    return save_with_logs(console, made, options.to, options.force);
+    return state_levelled(console, options, it, pile, std::get<Levelled>(result));
 }
 
 } // namespace

@@ -111,11 +111,13 @@ std::string weight_words(const CutList &list) {
            (list.weights_known ? "\n" + wrapped(voice.word(weight_caution)) : "");
 }
 
-/// The rule of each opening's settle space, said once where openings share it.
-std::string settling_words(const Listed &listed) {
-    const Voice voice = voice_of(listed.shell, listed.layout, listed.language);
-    std::vector<std::string> rules;
-    std::vector<std::string> names;
+struct SettlingRules {
+    std::vector<std::string> rules, names; ///< of each the openings that share it
+};
+
+SettlingRules settling_rules(const Listed &listed, const Voice &voice) {
+    SettlingRules all;
+    auto &[rules, names] = all;
     for (const OpeningFacts &facts : opening_facts(listed.shell, listed.layout)) {
         const std::string rule = voice.words(facts.settle_basis), name = voice.name(facts.name);
         const auto known = std::find(rules.begin(), rules.end(), rule);
@@ -126,6 +128,13 @@ std::string settling_words(const Listed &listed) {
             names[static_cast<std::size_t>(known - rules.begin())] += ", " + name;
         }
     }
+    return all;
+}
+
+/// The rule of each opening's settle space, said once where openings share it.
+std::string settling_words(const Listed &listed) {
+    const Voice voice = voice_of(listed.shell, listed.layout, listed.language);
+    const auto [rules, names] = settling_rules(listed, voice);
     std::string text;
     for (std::size_t i = 0; i < rules.size(); ++i)
         text += "\n" + wrapped(voice.say("Settle space of %1: %2.", names[i], rules[i]));
@@ -140,30 +149,36 @@ Table without_paragraphs(Table table, const std::string &what) {
     return table;
 }
 
-std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
-    const bool weights = what == "cut" || what == "pieces" || what == "totals" || what == "order" ||
-                         what == "taking-down" || what == "raising";
+bool is_order_of_work(const std::string &what) {
+    return what == "taking-down" || what == "raising";
+}
+
+/// What must be known to read that list; empty where it says all itself.
+std::string note_on(const Listed &listed, const std::string &what) {
     const Voice voice = listed.voice();
+    if (what == "pegs" && !listed.list.pegs.empty()) return voice.say("Pegs: %1.", peg_words(listed.list));
+    if (what == "floors" && !listed.layout.timbers.empty())
+        return voice.words(screen_floors(listed.shell, listed.layout).basis);
+    if (what == "seams")
+        return voice.say(
+            "Heights are over the foundation. A sill or a head of an opening anywhere between one "
+            "log's top and the under face of the log over it leaves no sliver of wood.");
+    if (is_order_of_work(what))
+        return voice.say("The order is geometry alone: what lies free to rise. Whether a wall, a corner or a "
+                         "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
+                         "professional and whoever is on the site.");
+    return "";
+}
+
+std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
+    const bool weights =
+        what == "cut" || what == "pieces" || what == "totals" || what == "order" || is_order_of_work(what);
     std::string text = to_text(without_paragraphs(table, what));
     if (weights) text += weight_words(listed.list);
-    if (what == "pegs" && !listed.list.pegs.empty())
-        text += "\n" + wrapped(voice.say("Pegs: %1.", peg_words(listed.list)));
-    if (what == "floors" && !listed.layout.timbers.empty())
-        text += "\n" + wrapped(voice.words(screen_floors(listed.shell, listed.layout).basis));
-    if (what == "seams")
-        text +=
-            "\n" + wrapped(voice.say(
-                       "Heights are over the foundation. A sill or a head of an opening anywhere between one "
-                       "log's top and the under face of the log over it leaves no sliver of wood."));
-    if (what == "taking-down" || what == "raising")
-        text +=
-            "\n" + wrapped(voice.say(
-                       "The order is geometry alone: what lies free to rise. Whether a wall, a corner or a "
-                       "roof stands meanwhile, what is braced, and with what is lifted, is for a licensed "
-                       "professional and whoever is on the site."));
+    if (const std::string note = note_on(listed, what); !note.empty()) text += "\n" + wrapped(note);
     if (what == "openings") text += settling_words(listed);
     if (what == "fabric")
-        for (const std::string &paragraph : fabric_words(figures_of(listed), voice))
+        for (const std::string &paragraph : fabric_words(figures_of(listed), listed.voice()))
             text += "\n" + wrapped(paragraph);
     return text;
 }
@@ -194,11 +209,12 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
 CommandRun declare_list(CLI::App &app) {
     auto options = std::make_shared<ListOptions>();
     add_document(app, options->document);
-    app.add_option("WHAT", options->what,
-                   "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors, "
-                   "taking-down, raising, decisions (about logs that were found), fabric (how much of the old "
-                   "wood stays) or seams "
-                   "(heights at which a sill or head leaves no sliver)")
+    app.add_option(
+           "WHAT", options->what,
+           "cut (distinct pieces), pieces (every tag), pegs, bores, order, totals, openings, floors, "
+           "taking-down, raising, decisions (about logs that were found), fabric (how much of the old "
+           "wood stays) or seams "
+           "(heights at which a sill or head leaves no sliver)")
         ->capture_default_str();
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     app.add_option("--units", options->units, "metric or imperial instead of the document's own")

@@ -16,9 +16,6 @@ struct Counts {
 };
 Counts counts_of(const Input &input, const ExportJob *job);
 
-/// `error`, `warning`, `note`.
-std::string_view word(Weight weight);
-
 struct FindingLine {
     Weight weight = Weight::error;
     std::string text;

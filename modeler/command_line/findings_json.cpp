@@ -1,5 +1,6 @@
 #include "exporters/words/words.h"
 #include "kernel/layout/courses/standing.h"
+#include "kernel/shell/weight_words.h"
 #include "modeler/command_line/findings.h"
 
 #include <nlohmann/json.hpp>
@@ -17,7 +18,7 @@ void add_place(Json &json, const Place &place) {
 
 Json problem_json(const Problem &problem) {
     Json json = {
-        {"weight", word(problem.weight)}, {"message", problem.message}, {"expected", problem.expected}};
+        {"weight", name_of(problem.weight)}, {"message", problem.message}, {"expected", problem.expected}};
     add_place(json, problem.place);
     return json;
 }
@@ -42,7 +43,7 @@ Json said_json(const Said &said) {
 }
 
 Json finding_json(const Input &input, const Finding &finding, const Speech &speech) {
-    Json json = {{"weight", word(finding.weight)},
+    Json json = {{"weight", name_of(finding.weight)},
                  {"code", finding.code},
                  {"place", words_of(finding.about, speech)},
                  {"message", message_of(finding, speech)},

@@ -1,6 +1,7 @@
 #include "exporters/words/catalogue.h"
 #include "exporters/words/voice.h"
 #include "kernel/layout/courses/standing.h"
+#include "kernel/shell/weight_words.h"
 #include "modeler/command_line/findings.h"
 
 #include <algorithm>
@@ -49,7 +50,7 @@ std::string line_start(const Input &input, const Finding &finding) {
     std::string line = input.file;
     if (const auto place = input.read.places.locate(finding.subject); place && place->line > 0)
         line += ":" + std::to_string(place->line) + ":" + std::to_string(place->column);
-    return line + ": " + std::string(word(finding.weight)) + ": ";
+    return line + ": " + std::string(name_of(finding.weight)) + ": ";
 }
 
 /// "and 9 more like it: wall B, round 8; wall B, round 10; ... (check --json lists all)".
@@ -64,18 +65,6 @@ std::string more_alike(const std::vector<const Finding *> &group, const Voice &v
 }
 
 } // namespace
-
-std::string_view word(Weight weight) {
-    switch (weight) {
-    case Weight::error:
-        return "error";
-    case Weight::warning:
-        return "warning";
-    case Weight::note:
-        return "note";
-    }
-    return "";
-}
 
 Counts counts_of(const Input &input, const ExportJob *job) {
     Counts counts;

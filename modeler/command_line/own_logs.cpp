@@ -2,6 +2,7 @@
 
 #include "exporters/words/words.h"
 #include "kernel/document/edit_logs.h"
+#include "kernel/shell/weight_words.h"
 #include "modeler/command_line/findings.h"
 #include "modeler/command_line/save.h"
 
@@ -48,7 +49,7 @@ void tell_at(const Console &console, const std::string &file, int line, const Fi
     const std::string message = sentence_of(f, speech);
     if (f.weight == Weight::error) return console.error_at(file, line, message);
     tell_line(console, f.weight,
-              file + ":" + std::to_string(line) + ": " + std::string(word(f.weight)) + ": " + message);
+              file + ":" + std::to_string(line) + ": " + std::string(name_of(f.weight)) + ": " + message);
 }
 
 void tell(const Console &console, const StatedLogs &stated, const LogSource &source) {

@@ -2,6 +2,7 @@
 #include "tests/support/catch.h"
 
 #include <string>
+#include <vector>
 
 using namespace roundlay;
 
@@ -23,18 +24,39 @@ MeasureError refusal(std::string_view text) {
 
 } // namespace
 
-TEST_CASE("Lengths are read to the last bit") {
-    // Expected values are the exact fractions of a millimetre, from 25.4 mm to the inch (international inch,
-    // 1959, e.g. NIST SP 811 appendix B.6), as literals that the compiler rounds once.
-    struct Row {
-        const char *text;
-        double mm;
-    };
-    const Row rows[] = {
+namespace {
+
+/// Expected values are the exact fractions of a millimetre, from 25.4 mm to the inch (international inch,
+/// 1959, e.g. NIST SP 811 appendix B.6), as literals that the compiler rounds once.
+struct Read {
+    const char *text;
+    double mm;
+};
+
+void check_read(const std::vector<Read> &rows) {
+    for (const Read &row : rows) {
+        INFO(row.text);
+        CHECK(read_mm(row.text) == row.mm);
+    }
+}
+
+} // namespace
+
+TEST_CASE("Metric lengths are read to the last bit") {
+    check_read({
         {"230 mm", 230},
         {"230mm", 230},
         {"2.4 m", 2400},
         {"12.5 cm", 125},
+        {"1/3 mm", 0.33333333333333331},
+        {"1000000 m", 1e9},
+        {"0.12345678901234567 mm", 0.12345678901234567},
+        {"2641.6000000000004 mm", 2641.6000000000004},
+    });
+}
+
+TEST_CASE("Feet and inches are read to the last bit") {
+    check_read({
         {"9 in", 228.6},
         {"1.5 in", 38.1},
         {".5 in", 12.7},
@@ -59,7 +81,11 @@ TEST_CASE("Lengths are read to the last bit") {
         {"7'6''", 2286},
         {"8 2/3 in", 220.13333333333333},
         {"26/3 in", 220.13333333333333},
-        {"1/3 mm", 0.33333333333333331},
+    });
+}
+
+TEST_CASE("Signs and zeros of lengths are read") {
+    check_read({
         {"0.1 mm", 0.1},
         {"+3 in", 76.2},
         {"- 3 in", -76.2},
@@ -71,7 +97,11 @@ TEST_CASE("Lengths are read to the last bit") {
         {"0 mm", 0},
         {"0\"", 0},
         {"-0' 3\"", -76.2},
-        // set by a word processor or a telephone
+    });
+}
+
+TEST_CASE("Lengths set by a word processor or a telephone are read to the last bit") {
+    check_read({
         {"7\u2032 6\u00bd\u2033", 2298.7},
         {"7\u2019-6 1/2\u201d", 2298.7},
         {"7\u2032\u20136\u00a0\u00bd\u2033", 2298.7},
@@ -84,14 +114,7 @@ TEST_CASE("Lengths are read to the last bit") {
         {"230\u202fmm", 230},
         {"\u2009230\u2009mm\u2009", 230},
         {"\t230\tmm", 230},
-        {"1000000 m", 1e9},
-        {"0.12345678901234567 mm", 0.12345678901234567},
-        {"2641.6000000000004 mm", 2641.6000000000004},
-    };
-    for (const Row &row : rows) {
-        INFO(row.text);
-        CHECK(read_mm(row.text) == row.mm);
-    }
+    });
 }
 
 TEST_CASE("Inches given as a number are the same as inches read from text") {
@@ -129,13 +152,29 @@ TEST_CASE("Every set fraction has its value") {
         CHECK(read_mm(std::string(row.text) + " mm") == static_cast<double>(row.over) / row.under);
 }
 
-TEST_CASE("What is no length is refused with the place and what was expected") {
-    struct Row {
-        const char *text;
-        std::size_t offset;
-        const char *message;
-    };
-    const Row rows[] = {
+namespace {
+
+struct Refused {
+    const char *text;
+    std::size_t offset;
+    const char *message;
+};
+
+/// With the place and what was expected there.
+void check_refused(const std::vector<Refused> &rows) {
+    for (const Refused &row : rows) {
+        const MeasureError error = refusal(row.text);
+        INFO(row.text);
+        CHECK(error.message == row.message);
+        CHECK(error.offset == row.offset);
+        CHECK_FALSE(error.expected.empty());
+    }
+}
+
+} // namespace
+
+TEST_CASE("What has no number where a length should begin is refused at its place") {
+    check_refused({
         {"", 0, "the length is empty"},
         {"   ", 0, "the length is empty"},
         {"nan", 0, "\"nan\" stands where a number should"},
@@ -149,15 +188,12 @@ TEST_CASE("What is no length is refused with the place and what was expected") {
         {"\x01", 0, "byte 0x01 stands where a number should"},
         {"\xff mm", 0, "byte 0xFF stands where a number should"},
         {"\u00e9 mm", 0, "'\u00e9' stands where a number should"},
-        {"12", 0, "the number has no unit"},
-        {"12 ", 0, "the number has no unit"},
-        {"0.5", 0, "the number has no unit"},
-        {"12 yards", 3, "\"yards\" is not a unit of length"},
-        {"12 m2", 4, "'2' stands behind the end of the length"},
-        {"12 mmm", 3, "\"mmm\" is not a unit of length"},
-        {"0 yards", 2, "\"yards\" is not a unit of length"},
+    });
+}
+
+TEST_CASE("Commas, points and fractions that can be read in two ways or in none are refused at their place") {
+    check_refused({
         {"5. in", 2, "no digit stands behind the decimal point"},
-        {"1e3 mm", 1, "\"e\" is not a unit of length"},
         {"2,400 mm", 1, "a comma in a number can be read in two ways"},
         {"2,400", 1, "a comma in a number can be read in two ways"},
         {"1,200,000 mm", 1, "a comma in a number can be read in two ways"},
@@ -167,6 +203,20 @@ TEST_CASE("What is no length is refused with the place and what was expected") {
         {"1/0 in", 2, "a fraction cannot have zero under the bar"},
         {"6 3/2 in", 2, "the fraction behind a whole number is not under 1"},
         {"6 1/0 in", 4, "a fraction cannot have zero under the bar"},
+        {"7' 1/0\"", 5, "a fraction cannot have zero under the bar"},
+    });
+}
+
+TEST_CASE("What has no unit, another one or too many is refused at its place") {
+    check_refused({
+        {"12", 0, "the number has no unit"},
+        {"12 ", 0, "the number has no unit"},
+        {"0.5", 0, "the number has no unit"},
+        {"12 yards", 3, "\"yards\" is not a unit of length"},
+        {"12 m2", 4, "'2' stands behind the end of the length"},
+        {"12 mmm", 3, "\"mmm\" is not a unit of length"},
+        {"0 yards", 2, "\"yards\" is not a unit of length"},
+        {"1e3 mm", 1, "\"e\" is not a unit of length"},
         {"1/2/3 in", 3, "'/' is not a unit of length"},
         {"7' 6", 3, "the number behind the feet has no unit"},
         {"7' 6 mm", 5, "only inches can stand behind feet"},
@@ -175,10 +225,15 @@ TEST_CASE("What is no length is refused with the place and what was expected") {
         {"7' 12\"", 3, "inches behind feet are not under 12"},
         {"7.5' 6\"", 0, "feet in front of inches must be a whole number"},
         {"7'-", 2, "'-' stands behind the end of the length"},
-        {"7' 1/0\"", 5, "a fraction cannot have zero under the bar"},
         {"2 m 40 cm", 4, "'4' stands behind the end of the length"},
         {"6 in 3 mm", 5, "'3' stands behind the end of the length"},
         {"6 in x", 5, "\"x\" stands behind the end of the length"},
+        {"12 abcdefghijklmnopqrstuvwxyzabc", 3, "\"abcdefghijklmnopqrstuvwx...\" is not a unit of length"},
+    });
+}
+
+TEST_CASE("Lengths that are too long, or cannot be read exactly, are refused") {
+    check_refused({
         {"1000001 m", 0, "the length is over 1000 km"},
         {"-1000001 m", 0, "the length is over 1000 km"},
         {"1234567890123456789012345678901 mm", 0, "the number has too many digits to be read exactly"},
@@ -189,13 +244,5 @@ TEST_CASE("What is no length is refused with the place and what was expected") {
          "the number has too many digits to be read exactly"},
         {"123456789012345678901234567890 1/123456789012345678901234567891 mm", 0,
          "the number has too many digits to be read exactly"},
-        {"12 abcdefghijklmnopqrstuvwxyzabc", 3, "\"abcdefghijklmnopqrstuvwx...\" is not a unit of length"},
-    };
-    for (const Row &row : rows) {
-        const MeasureError error = refusal(row.text);
-        INFO(row.text);
-        CHECK(error.message == row.message);
-        CHECK(error.offset == row.offset);
-        CHECK_FALSE(error.expected.empty());
-    }
+    });
 }

@@ -120,21 +120,9 @@ std::string heights_note(const Shell &shell, const WallHeights &wall, const Word
     return note;
 }
 
-Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
-    const Layout &layout = *sides[0].layout;
-    const Words &words = *sides[0].words;
-    const WallPlace &wall = layout.walls[sides[0].wall];
-    const std::string title = words.say("Wall %1", wall.name);
-    std::vector<Page> pages;
-    std::vector<std::string> without, without_size;
-    std::vector<Drawn> all = sheets_of(sides, size, true);
-    if (all.empty()) all = sheets_of(sides, size, false); // more measures than the paper is wide
-    for (const Drawn &drawn : all) {
-        pages.push_back(drawn.page);
-        add_new(without, drawn.without_tag);
-        add_new(without_size, drawn.without_size);
-    }
-    if (pages.empty()) pages = pages_not_drawn(size, words, title);
+/// Tables of what found no room on the drawings.
+void put_left_over(std::vector<Page> &pages, PaperSize size, const Words &words,
+                   const std::vector<std::string> &without, const std::vector<std::string> &without_size) {
     if (!without.empty())
         put_on(pages, size,
                left_over_table(words, words.say("Logs too small here for their tags, from left to right"),
@@ -145,13 +133,35 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
                    words,
                    words.say("Openings too small here for their names and sizes, places from the left"),
                    without_size));
+}
+
+/// The drawings, with tables of what found no room on them.
+std::vector<Page> drawn_pages(const WallWanted (&sides)[2], PaperSize size, const std::string &title) {
+    std::vector<Page> pages;
+    std::vector<std::string> without, without_size;
+    std::vector<Drawn> all = sheets_of(sides, size, true);
+    if (all.empty()) all = sheets_of(sides, size, false); // more measures than the paper is wide
+    for (const Drawn &drawn : all) {
+        pages.push_back(drawn.page);
+        add_new(without, drawn.without_tag);
+        add_new(without_size, drawn.without_size);
+    }
+    if (pages.empty()) pages = pages_not_drawn(size, *sides[0].words, title);
+    put_left_over(pages, size, *sides[0].words, without, without_size);
+    return pages;
+}
+
+Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
+    const Layout &layout = *sides[0].layout;
+    const Words &words = *sides[0].words;
+    const WallPlace &wall = layout.walls[sides[0].wall];
+    const std::string title = words.say("Wall %1", wall.name);
+    std::vector<Page> pages = drawn_pages(sides, size, title);
     Table bores = bore_table(*sides[0].shell, layout, words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
-    put_on(pages, size,
-           note_table(words,
-                      heights_note(*sides[0].shell, layout.heights[sides[0].wall], words) +
-                          standing_note(layout, sides[0].wall, words),
-                      90));
+    const std::string note = heights_note(*sides[0].shell, layout.heights[sides[0].wall], words) +
+                             standing_note(layout, sides[0].wall, words);
+    put_on(pages, size, note_table(words, note, 90));
     return {std::move(pages),
             {title, seen_from_both(layout, sides[0].wall, words), words.say("Wall elevation"),
              "W-" + wall.name, words.say("as shown"), false, words.unit_note()},

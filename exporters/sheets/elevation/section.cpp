@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace roundlay::sheets {
 namespace {
@@ -38,28 +39,39 @@ struct SeenSection {
     std::vector<CutLog> logs; ///< ascending
 };
 
+/// What of a piece lies behind the section, in the wall's frame; nothing where none does.
+std::optional<Polyhedron> beyond(const SectionWanted &w, const Piece &piece, double x) {
+    const Frame frame = within(piece.frame, w.layout.walls.at(w.wall).frame);
+    std::vector<Cell> cells;
+    for (const Cell &cell : w.bodies.at(piece.model).cells) {
+        Cell part = clipped(moved(cell, frame), {{1, 0, 0}, x});
+        if (!part.empty()) cells.push_back(std::move(part));
+    }
+    return cells.empty() ? std::nullopt : std::optional(border_of(cells));
+}
+
+/// How low and how high the faces from there on reach.
+CutLog log_cut(const std::string &tag, const std::vector<GreyFace> &greys, std::size_t from) {
+    CutLog log{tag, 1e9, -1e9};
+    for (std::size_t i = from; i < greys.size(); ++i)
+        for (const Vec2 p : greys[i].rings.front()) {
+            log.low = std::min(log.low, p.y);
+            log.high = std::max(log.high, p.y);
+        }
+    return log;
+}
+
 SeenSection seen_section(const SectionWanted &w, double x) {
-    const WallPlace &place = w.layout.walls.at(w.wall);
     SeenSection section;
     std::vector<Polyhedron> solids;
     for (const Piece &piece : w.layout.pieces) {
         if (!is_log_of(piece, w.wall)) continue;
-        const Frame frame = within(piece.frame, place.frame);
-        std::vector<Cell> cells;
-        for (const Cell &cell : w.bodies.at(piece.model).cells) {
-            Cell part = clipped(moved(cell, frame), {{1, 0, 0}, x});
-            if (!part.empty()) cells.push_back(std::move(part));
-        }
-        if (cells.empty()) continue;
-        solids.push_back(border_of(cells));
+        std::optional<Polyhedron> solid = beyond(w, piece, x);
+        if (!solid) continue;
+        solids.push_back(std::move(*solid));
         const auto greys = section.seen.greys.size();
         add_greys_at(section.seen.greys, solids.back(), section_projection(), x);
-        CutLog log{piece.tag, 1e9, -1e9};
-        for (std::size_t i = greys; i < section.seen.greys.size(); ++i)
-            for (const Vec2 p : section.seen.greys[i].rings.front()) {
-                log.low = std::min(log.low, p.y);
-                log.high = std::max(log.high, p.y);
-            }
+        const CutLog log = log_cut(piece.tag, section.seen.greys, greys);
         if (log.low < log.high) section.logs.push_back(log);
     }
     section.seen.edges = visible_edges_of(solids, section_projection());
@@ -118,11 +130,8 @@ struct WallCut {
     SeenSection section;
 };
 
-Block section_block(const WallCut &cut, const Scale &scale) {
-    const double k = scale.ratio;
-    const auto &[w, place, section] = cut;
-    const double thickness = w.layout.walls[w.wall].thickness;
-    Board board;
+/// Wood that is cut, and what is seen behind it.
+void add_wood(Board &board, const SeenSection &section, double k) {
     for (const GreyFace &grey : section.seen.greys) {
         Fill fill{{}, cut_grey};
         for (const auto &ring : grey.rings) {
@@ -136,21 +145,34 @@ Block section_block(const WallCut &cut, const Scale &scale) {
     }
     for (const Stretch &s : section.seen.edges)
         board.add(Path{{k * s.from, k * s.to}, false, Line::visible, ""});
-    board.add(Path{{{-3, 0}, {thickness * k + 3, 0}}, false, Line::strong, ""});
-    add_heights(board, w, section, k);
-    add_thickness(board, w, k);
+}
+
+/// Which side is which, and over the drawing what is cut where.
+void add_captions(Board &board, const SectionWanted &w, const SectionPlace &place, double thickness) {
     const Rect drawn = bounds(board.items());
     Text outside = lettered(w.words.word(side_of_wall(w.layout, w.wall, true)), {-2.5, drawn.y0 + 1}, 2.5,
                             false, Role::caption);
     outside.across = Across::right;
     board.add(outside);
-    board.add(lettered(w.words.word(side_of_wall(w.layout, w.wall, false)),
-                       {thickness * k + 2.5, drawn.y0 + 1}, 2.5, false, Role::caption));
+    board.add(lettered(w.words.word(side_of_wall(w.layout, w.wall, false)), {thickness + 2.5, drawn.y0 + 1},
+                       2.5, false, Role::caption));
     const std::string where = w.words.say("%1 from the left", in_mm(place.x));
     board.add(lettered(where, {drawn.x0, drawn.y1 + 3}, 2.5, false, Role::caption));
     board.add(lettered(caption_words(w, place), {drawn.x0, drawn.y1 + 7.5}, 2.5, false, Role::caption));
     board.add(
         lettered(w.words.say("Section %1", place.name), {drawn.x0, drawn.y1 + 12}, 3.5, true, Role::caption));
+}
+
+Block section_block(const WallCut &cut, const Scale &scale) {
+    const double k = scale.ratio;
+    const auto &[w, place, section] = cut;
+    const double thickness = w.layout.walls[w.wall].thickness;
+    Board board;
+    add_wood(board, section, k);
+    board.add(Path{{{-3, 0}, {thickness * k + 3, 0}}, false, Line::strong, ""});
+    add_heights(board, w, section, k);
+    add_thickness(board, w, k);
+    add_captions(board, w, place, thickness * k);
     return {bounds(board.items()).grown(2), std::move(board).finished()};
 }
 

@@ -75,40 +75,56 @@ void draw_title(std::vector<Item> &items, const Rect &block, const Field &field,
         items.emplace_back(fitted(fields.supplement, {x, top - 16.4}, width, 3.5, false, box_of(title)));
 }
 
-void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &f, const std::string &sheet,
-                const std::string &paper) {
-    const Voice voice({f.language, UnitSystem::metric});
-    const std::string none, language(tag_of(f.language));
-    const std::array<Field, 12> all{{
+/// Under the name of its field.
+void draw_note(std::vector<Item> &items, const Rect &block, const std::string &note) {
+    double y = block.y1 - 2 * row_height - 8.3;
+    for (const std::string &text : wrapped(note, 74 - 2.4, label)) {
+        items.emplace_back(lettered(text, {block.x0 + 45.2, y}, label, false, Role::title));
+        y -= 3.9;
+    }
+}
+
+/// In the field that is left empty for it.
+void draw_symbol(std::vector<Item> &items, const Rect &block, Angle angle) {
+    const Block symbol = projection_symbol(angle, 2.5);
+    const double x = block.x0 + 27 + (17 - symbol.room.width()) / 2;
+    const double bottom = block.y0 + (row_height - symbol.room.height()) / 2;
+    for (const Item &item : placed(symbol, {x, bottom}).items)
+        items.push_back(item);
+}
+
+/// What stands in the block beside what its sheet is about.
+struct OwnWords {
+    std::string sheet, paper, language, none;
+};
+
+std::array<Field, 12> fields_of(const TitleFields &f, const OwnWords &own, const Voice &voice) {
+    return {{
         {0, 44, 0, 1, voice.say("Owner"), &f.owner, 3.5},
         {0, 44, 1, 1, voice.say("Created by"), &f.creator, 3.5},
         {0, 44, 2, 1, voice.say("Approved by"), &f.approved, 3.5},
         {0, 27, 3, 1, voice.say("Scale"), &f.scale, 3.5},
-        {27, 17, 3, 1, "", &none, 3.5},
+        {27, 17, 3, 1, "", &own.none, 3.5},
         {118, 62, 0, 1, voice.say("Document type"), &f.document_type, 3.5},
         {118, 62, 1, 1, voice.say("Number"), &f.number, 3.5},
         {118, 31, 2, 1, voice.say("Date of issue"), &f.date, 3.5},
         {149, 31, 2, 1, voice.say("Revision"), &f.revision, 3.5},
-        {118, 31, 3, 1, voice.say("Sheet"), &sheet, 3.5},
-        {149, 16, 3, 1, voice.say("Lang."), &language, 3.5},
-        {165, 15, 3, 1, voice.say("Size"), &paper, 3.5},
+        {118, 31, 3, 1, voice.say("Sheet"), &own.sheet, 3.5},
+        {149, 16, 3, 1, voice.say("Lang."), &own.language, 3.5},
+        {165, 15, 3, 1, voice.say("Size"), &own.paper, 3.5},
     }};
-    for (const Field &field : all)
+}
+
+void draw_block(std::vector<Item> &items, const Rect &block, const TitleFields &f, const std::string &sheet,
+                const std::string &paper) {
+    const Voice voice({f.language, UnitSystem::metric});
+    const OwnWords own{sheet, paper, std::string(tag_of(f.language)), ""};
+    for (const Field &field : fields_of(f, own, voice))
         draw_field(items, block, field);
-    draw_title(items, block, {44, 74, 0, 2, voice.say("Title"), &none, 5}, f);
-    draw_field(items, block, {44, 74, 2, 2, voice.say("Notes on this sheet"), &none, 2.5});
-    double y = block.y1 - 2 * row_height - 8.3;
-    for (const std::string &text : wrapped(f.note, 74 - 2.4, label)) {
-        items.emplace_back(lettered(text, {block.x0 + 45.2, y}, label, false, Role::title));
-        y -= 3.9;
-    }
-    if (f.symbol) {
-        const Block symbol = projection_symbol(f.angle, 2.5);
-        const double x = block.x0 + 27 + (17 - symbol.room.width()) / 2;
-        const double bottom = block.y0 + (row_height - symbol.room.height()) / 2;
-        for (const Item &item : placed(symbol, {x, bottom}).items)
-            items.push_back(item);
-    }
+    draw_title(items, block, {44, 74, 0, 2, voice.say("Title"), &own.none, 5}, f);
+    draw_field(items, block, {44, 74, 2, 2, voice.say("Notes on this sheet"), &own.none, 2.5});
+    draw_note(items, block, f.note);
+    if (f.symbol) draw_symbol(items, block, f.angle);
     items.emplace_back(
         Path{{{block.x0, block.y0}, {block.x0, block.y1}, {block.x1, block.y1}}, false, Line::frame, ""});
 }

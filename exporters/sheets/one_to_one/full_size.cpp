@@ -12,10 +12,7 @@ constexpr double bars_room = 15; ///< for the pair of bars along the left and th
 constexpr double lettering = 2.5;
 
 Text words_at(const std::string &words, Vec2 at, Across across, double turn = 0) {
-    Text text;
-    text.words = words;
-    text.at = at;
-    text.height = lettering;
+    Text text = lettered(words, at, lettering, false, Role::note);
     text.across = across;
     text.turn = turn;
     return text;
@@ -46,6 +43,24 @@ void add_bars(std::vector<Item> &items, const Rect &frame, const Words &words) {
     add_bar(items, {x + 5.5, frame.y0 + footer_height + bars_room}, true, mm_per_inch / 2, 8, imperial);
 }
 
+/// A frame round the sheet, and along its foot what it is, of what, and how to print it.
+void add_footer(std::vector<Item> &items, const Rect &f, const FullSizeWords &words,
+                const std::string &label) {
+    items.emplace_back(
+        Path{{{f.x0, f.y0}, {f.x1, f.y0}, {f.x1, f.y1}, {f.x0, f.y1}}, true, Line::dimension, ""});
+    const double y = f.y0 + footer_height;
+    items.emplace_back(Path{{{f.x0, y}, {f.x1, y}}, false, Line::dimension, ""});
+    const std::string left = words.title + (label.empty() ? "" : ", " + label);
+    const double half = f.width() / 2 - 4;
+    items.emplace_back(
+        words_at(wrapped(left, half + 20, lettering)[0], {f.x0 + 2, f.y0 + 2.2}, Across::left));
+    items.emplace_back(
+        words_at(wrapped(words.footer, half - 24, lettering)[0], {f.x1 - 2, f.y0 + 2.2}, Across::right));
+    Text scale = words_at(words.words.say("Print at 100 %"), {f.x1 - 2, y + 2.5}, Across::right);
+    scale.bold = true;
+    items.emplace_back(scale);
+}
+
 Rect frame_of(PaperSize size) {
     return Rect{0, 0, size.width, size.height}.grown(-margin);
 }
@@ -64,21 +79,8 @@ Sheet full_size_sheet(PaperSize size, const FullSizeWords &words, const std::str
     sheet.title_block = Rect::nothing();
     sheet.title = words.title;
     sheet.chapter = words.chapter;
-    const Rect f = sheet.drawing;
-    sheet.items.emplace_back(
-        Path{{{f.x0, f.y0}, {f.x1, f.y0}, {f.x1, f.y1}, {f.x0, f.y1}}, true, Line::dimension, ""});
-    const double y = f.y0 + footer_height;
-    sheet.items.emplace_back(Path{{{f.x0, y}, {f.x1, y}}, false, Line::dimension, ""});
-    const std::string left = words.title + (label.empty() ? "" : ", " + label);
-    const double half = f.width() / 2 - 4;
-    sheet.items.emplace_back(
-        words_at(wrapped(left, half + 20, lettering)[0], {f.x0 + 2, f.y0 + 2.2}, Across::left));
-    sheet.items.emplace_back(
-        words_at(wrapped(words.footer, half - 24, lettering)[0], {f.x1 - 2, f.y0 + 2.2}, Across::right));
-    Text scale = words_at(words.words.say("Print at 100 %"), {f.x1 - 2, y + 2.5}, Across::right);
-    scale.bold = true;
-    sheet.items.emplace_back(scale);
-    add_bars(sheet.items, f, words.words);
+    add_footer(sheet.items, sheet.drawing, words, label);
+    add_bars(sheet.items, sheet.drawing, words.words);
     return sheet;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace roundlay::sheets {
 namespace {
@@ -78,6 +79,32 @@ std::vector<std::string> corners_run_past(const Features &features) {
     return corners;
 }
 
+bool is_run_past(const Notch &n, const std::string &corner) {
+    return n.cut->runs_on && n.cut->corner == corner;
+}
+
+/// The stretch of the log round its notch at that corner.
+std::pair<double, double> stretch_round(const Features &features, const std::string &corner) {
+    const double length = features.piece->blank.length;
+    double from = length, to = 0;
+    for (const Notch &n : features.notches) {
+        if (!is_run_past(n, corner)) continue;
+        from = std::min({from, n.from.outside, n.from.inside});
+        to = std::max({to, n.to.outside, n.to.inside});
+    }
+    return {std::max(0.0, from - past_shoulder), std::min(length, to + past_shoulder)};
+}
+
+JointCut cut_from(const Notch &n, double from) {
+    return {n.cut->side,
+            {n.from.outside - from, n.from.inside - from},
+            {n.to.outside - from, n.to.inside - from},
+            n.outside_from,
+            n.outside_to,
+            n.inside_from,
+            n.inside_to};
+}
+
 /// A notch in the run of a log, with some log on either side of it.
 Joint joint_within(const Features &features, const std::string &corner) {
     const Blank &blank = features.piece->blank;
@@ -85,29 +112,21 @@ Joint joint_within(const Features &features, const std::string &corner) {
     joint.within = true;
     joint.width = blank.width;
     joint.height = blank.height;
-    double from = blank.length, to = 0;
-    for (const Notch &n : features.notches) {
-        if (!n.cut->runs_on || n.cut->corner != corner) continue;
-        from = std::min({from, n.from.outside, n.from.inside});
-        to = std::max({to, n.to.outside, n.to.inside});
-    }
-    from = std::max(0.0, from - past_shoulder);
-    joint.length = std::min(blank.length, to + past_shoulder) - from;
-    const auto face = [&](const HewnFace &f) { return HewnFace{f.at(from), f.per_mm}; };
-    joint.top = face(features.top);
-    joint.under = face(features.under);
+    const auto [from, to] = stretch_round(features, corner);
+    joint.length = to - from;
+    joint.top = {features.top.at(from), features.top.per_mm};
+    joint.under = {features.under.at(from), features.under.per_mm};
     for (const Notch &n : features.notches)
-        if (n.cut->runs_on && n.cut->corner == corner)
-            joint.cuts.push_back({n.cut->side,
-                                  {n.from.outside - from, n.from.inside - from},
-                                  {n.to.outside - from, n.to.inside - from},
-                                  n.outside_from,
-                                  n.outside_to,
-                                  n.inside_from,
-                                  n.inside_to});
+        if (is_run_past(n, corner)) joint.cuts.push_back(cut_from(n, from));
     std::sort(joint.cuts.begin(), joint.cuts.end(),
               [](const JointCut &a, const JointCut &b) { return a.side < b.side; });
     return joint;
+}
+
+/// Of the cut's line on that face, toward the log's end and away from it.
+std::pair<Vec2, Vec2> ends_of(const JointCut &cut, bool on_outside) {
+    if (on_outside) return {{cut.near.outside, cut.outside_near}, {cut.far.outside, cut.outside_far}};
+    return {{cut.near.inside, cut.inside_near}, {cut.far.inside, cut.inside_far}};
 }
 
 /// Heights along one edge of the face, from the log's end to the template's: level but for the cuts.
@@ -121,22 +140,29 @@ std::vector<Vec2> edge(const Joint &joint, Side side, bool on_outside) {
     bool started = false;
     for (const JointCut &cut : joint.cuts) {
         if (cut.side != side) continue;
-        const double a = on_outside ? cut.outside_near : cut.inside_near,
-                     b = on_outside ? cut.outside_far : cut.inside_far;
-        const double near = on_outside ? cut.near.outside : cut.near.inside,
-                     far = on_outside ? cut.far.outside : cut.far.inside;
-        if (near > start + alike_by) {
+        const auto [near, far] = ends_of(cut, on_outside);
+        if (near.x > start + alike_by) {
             add({start, face.at(start)});
-            add({near, face.at(near)});
+            add({near.x, face.at(near.x)});
         }
-        add({near, a});
-        add({far, b});
-        add({far, face.at(far)});
+        add(near);
+        add(far);
+        add({far.x, face.at(far.x)});
         started = true;
     }
     if (!started) add({start, face.at(start)});
     add({joint.length, face.at(joint.length)});
     return points;
+}
+
+/// To those that are alike, or as a new one.
+void add_joint(std::vector<Joint> &joints, Joint joint, const std::string &tag) {
+    const auto same =
+        std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
+    if (same != joints.end()) return same->tags.push_back(tag);
+    joint.tags = {tag};
+    joint.name = "T" + std::to_string(joints.size() + 1);
+    joints.push_back(std::move(joint));
 }
 
 } // namespace
@@ -148,18 +174,8 @@ std::vector<Joint> distinct_joints(const Layout &layout) {
         std::vector<Joint> found{joint_at(features, End::datum), joint_at(features, End::far)};
         for (const std::string &corner : corners_run_past(features))
             found.push_back(joint_within(features, corner));
-        for (Joint &joint : found) {
-            if (joint.cuts.empty()) continue;
-            const auto same =
-                std::find_if(joints.begin(), joints.end(), [&](const Joint &j) { return alike(j, joint); });
-            if (same != joints.end()) {
-                same->tags.push_back(piece.tag);
-                continue;
-            }
-            joint.tags = {piece.tag};
-            joint.name = "T" + std::to_string(joints.size() + 1);
-            joints.push_back(std::move(joint));
-        }
+        for (Joint &joint : found)
+            if (!joint.cuts.empty()) add_joint(joints, std::move(joint), piece.tag);
     }
     return joints;
 }

@@ -41,14 +41,8 @@ std::vector<Pole> distinct_poles(const Layout &layout) {
     return poles;
 }
 
-/// The stretch [from, from + strip_length] of the pole, its foot at y = 0.
-Block strip(const Pole &pole, double from, const Words &words) {
-    Board board;
-    const double end = std::min(strip_length, pole.marks.back().z - from);
-    for (const double x : {0.0, pole_edge})
-        board.add(Path{{{x, 0}, {x, end}}, false, Line::visible, ""});
-    for (const double y : {0.0, end})
-        board.add(Path{{{0, y}, {strip_width - 3, y}}, false, Line::centre, ""});
+/// Its lines on the strip, and the numbers for them.
+std::vector<Mark> add_marks(Board &board, const Pole &pole, double from, double end, const Words &words) {
     std::vector<Mark> marks;
     int seam = 0, log = 0;
     for (const PoleMark &mark : pole.marks) {
@@ -59,6 +53,18 @@ Block strip(const Pole &pole, double from, const Words &words) {
         marks.push_back({y, words.length(mark.z) + " " + name, false});
         board.add(Path{{{mark.seam ? 0 : pole_edge / 2, y}, {pole_edge, y}}, false, Line::visible, ""});
     }
+    return marks;
+}
+
+/// The stretch [from, from + strip_length] of the pole, its foot at y = 0.
+Block strip(const Pole &pole, double from, const Words &words) {
+    Board board;
+    const double end = std::min(strip_length, pole.marks.back().z - from);
+    for (const double x : {0.0, pole_edge})
+        board.add(Path{{{x, 0}, {x, end}}, false, Line::visible, ""});
+    for (const double y : {0.0, end})
+        board.add(Path{{{0, y}, {strip_width - 3, y}}, false, Line::centre, ""});
+    const std::vector<Mark> marks = add_marks(board, pole, from, end, words);
     RunningLine line;
     line.side = Toward::right;
     line.edge = pole_edge;
@@ -76,6 +82,18 @@ std::string joined(const std::vector<std::string> &names) {
     return all;
 }
 
+/// A strip with where it begins written over it.
+void add_strip(std::vector<Item> &items, const Pole &pole, double from, Vec2 at, const Words &words) {
+    for (const Item &item : placed(strip(pole, from, words), at).items)
+        items.push_back(item);
+    Text foot;
+    foot.words = words.say("from %1", in_mm(from));
+    foot.at = {at.x, at.y + strip_length + 3};
+    foot.bold = true;
+    foot.role = Role::caption;
+    items.emplace_back(foot);
+}
+
 std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &words, const std::string &footer,
                              const std::string &anchor) {
     std::vector<Sheet> sheets;
@@ -89,14 +107,7 @@ std::vector<Sheet> sheets_of(const Pole &pole, PaperSize size, const Words &word
             sheets.back().anchor = anchor + ":" + std::to_string(sheets.size());
             x = area.x0 + 2;
         }
-        for (const Item &item : placed(strip(pole, from, words), {x, area.y0 + 4}).items)
-            sheets.back().items.push_back(item);
-        Text foot;
-        foot.words = words.say("from %1", in_mm(from));
-        foot.at = {x, area.y0 + 4 + strip_length + 3};
-        foot.bold = true;
-        foot.role = Role::caption;
-        sheets.back().items.emplace_back(foot);
+        add_strip(sheets.back().items, pole, from, {x, area.y0 + 4}, words);
         x += strip_width;
     }
     return sheets;

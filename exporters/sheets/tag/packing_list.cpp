@@ -47,41 +47,58 @@ std::vector<Column> packing_columns(const Words &words, bool weights) {
     return columns;
 }
 
-Titled packing_list(const Draft &draft) {
-    const PaperSize size = draft.size();
-    const Words words = draft.words();
-    const Layout &layout = draft.layout;
-    const SheetOptions &options = draft.options;
-    Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
-    table.columns = packing_columns(words, static_cast<bool>(options.weight));
-    std::optional<WeightNote> any_weight;
-    const Indexed<PieceStock, Piece> stock = stock_of_pieces(draft.shell, layout, volumes_of(draft.bodies));
-    for (const Index<Piece> loaded : loading_order(layout)) {
-        const Piece &piece = layout.pieces[loaded];
-        const Blank &blank = stock[loaded].blank;
-        std::vector<std::string> row{std::to_string(table.rows.size() + 1),
-                                     piece.tag,
-                                     words.length(blank.length),
-                                     words.length(blank.width),
-                                     words.length(blank.height),
-                                     words.volume(stock[loaded].volume)};
-        if (options.weight) {
-            const auto weight = options.weight(piece, draft.bodies[piece.model]);
-            row.push_back(weight ? words.low_weight(weight->low_kg) : words.say("not known"));
-            row.push_back(weight ? words.high_weight(weight->high_kg) : words.say("not known"));
-            if (weight) any_weight = weight;
-        }
-        row.push_back(std::to_string(piece.raise));
-        row.emplace_back();
-        table.rows.push_back(std::move(row));
+std::vector<std::string> weight_cells(const std::optional<WeightNote> &weight, const Words &words) {
+    if (!weight) return {words.say("not known"), words.say("not known")};
+    return {words.low_weight(weight->low_kg), words.high_weight(weight->high_kg)};
+}
+
+/// `number` in the order of loading; `any_weight` becomes the piece's where it is known.
+std::vector<std::string> load_row(const Draft &draft, std::size_t number, const Piece &piece,
+                                  const PieceStock &stock, const Words &words,
+                                  std::optional<WeightNote> &any_weight) {
+    std::vector<std::string> row{std::to_string(number),           piece.tag,
+                                 words.length(stock.blank.length), words.length(stock.blank.width),
+                                 words.length(stock.blank.height), words.volume(stock.volume)};
+    if (draft.options.weight) {
+        const auto weight = draft.options.weight(piece, draft.bodies[piece.model]);
+        for (const std::string &cell : weight_cells(weight, words))
+            row.push_back(cell);
+        if (weight) any_weight = weight;
     }
-    const Totals sums = totals_of(layout, stock);
+    row.push_back(std::to_string(piece.raise));
+    row.emplace_back(); // to be ticked
+    return row;
+}
+
+/// Piece by piece; `any_weight` is the last that is known.
+Table load_table(const Draft &draft, const Indexed<PieceStock, Piece> &stock, const Words &words,
+                 std::optional<WeightNote> &any_weight) {
+    Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
+    table.columns = packing_columns(words, static_cast<bool>(draft.options.weight));
+    for (const Index<Piece> i : loading_order(draft.layout))
+        table.rows.push_back(
+            load_row(draft, table.rows.size() + 1, draft.layout.pieces[i], stock[i], words, any_weight));
+    return table;
+}
+
+Table sum_table(const Totals &sums, const Words &words) {
     Table sum = table_called(words, words.say("In all"));
     sum.columns = {flush_left("", 40), flush_left("", 120)};
     sum.rows = {{words.say("Pieces"), std::to_string(sums.pieces)},
                 {words.say("Finished volume"), words.volume(sums.finished)}};
-    if (options.weight) add_weights(sums, any_weight, words, sum);
+    return sum;
+}
 
+Titled packing_list(const Draft &draft) {
+    const PaperSize size = draft.size();
+    const Words words = draft.words();
+    const Layout &layout = draft.layout;
+    const Indexed<PieceStock, Piece> stock = stock_of_pieces(draft.shell, layout, volumes_of(draft.bodies));
+    std::optional<WeightNote> any_weight;
+    const Table table = load_table(draft, stock, words, any_weight);
+    const Totals sums = totals_of(layout, stock);
+    Table sum = sum_table(sums, words);
+    if (draft.options.weight) add_weights(sums, any_weight, words, sum);
     const std::string title = words.say("Packing list");
     std::vector<Page> pages{empty_page(size)};
     put_on(pages, size, sum); // the caution is read before the weights

@@ -32,6 +32,24 @@ std::string wall_words(const Layout &layout, const Piece &piece, const Words &wo
     return words.say("Floor %1, %2", part, words.word(name_of(layout.timbers.at(*piece.timber).use)));
 }
 
+/// Words in a column, line under line from `y` down and none below `lowest`; where the next would stand.
+double add_lines(std::vector<Item> &items, const std::vector<std::string> &lines, Vec2 at, double height,
+                 double step, double lowest = -1) {
+    for (const std::string &line : lines) {
+        if (at.y < lowest) break;
+        items.emplace_back(lettered(line, at, height, false, Role::mark));
+        at.y -= step;
+    }
+    return at.y;
+}
+
+/// Seen at the datum end with the log lying as in the wall, the outside face is to the right.
+void add_arrows(std::vector<Item> &items, double left, double low, const Words &words) {
+    add_arrow(items, {left + 3, low + 9}, {left + 3, low + 18.5}, words.say("up"), {left + 5.5, low + 15});
+    add_arrow(items, {left + 3, low + 9}, {left + 15, low + 9}, words.say("outside"),
+              {left + 16.5, low + 9.7});
+}
+
 void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece,
              const Words &words, const std::string &revision) {
     items.emplace_back(Path{
@@ -46,23 +64,23 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     const Rect code{box.x1 - code_size - 1, box.y0 + 1, box.x1 - 1, box.y0 + 1 + code_size};
     if (const auto fill = qr_code(tag_code(piece, revision), code)) items.emplace_back(*fill);
     const double column = code.x0 - left - 1;
-    y = code.y1 - 4;
-    for (const std::string &line : wrapped(wall_words(layout, piece, words), column, 3.5)) {
-        items.emplace_back(lettered(line, {left, y}, 3.5, false, Role::mark));
-        y -= 5.6;
-    }
-    for (const std::string &line : wrapped(layout.name, column, 2.5)) {
-        if (y < box.y0 + 20.5) break;
-        items.emplace_back(lettered(line, {left, y}, 2.5, false, Role::mark));
-        y -= 4;
-    }
+    y = add_lines(items, wrapped(wall_words(layout, piece, words), column, 3.5), {left, code.y1 - 4}, 3.5,
+                  5.6);
+    add_lines(items, wrapped(layout.name, column, 2.5), {left, y}, 2.5, 4, box.y0 + 20.5);
     items.emplace_back(lettered(piece_hash(piece) + (revision.empty() ? "" : " r." + revision),
                                 {left, box.y0 + 2.6}, 2.5, false, Role::mark));
-    // seen at the datum end with the log lying as in the wall, the outside face is to the right
-    add_arrow(items, {left + 3, box.y0 + 9}, {left + 3, box.y0 + 18.5}, words.say("up"),
-              {left + 5.5, box.y0 + 15});
-    add_arrow(items, {left + 3, box.y0 + 9}, {left + 15, box.y0 + 9}, words.say("outside"),
-              {left + 16.5, box.y0 + 9.7});
+    add_arrows(items, left, box.y0, words);
+}
+
+Sheet empty_sheet(PaperSize size, const std::string &first_tag, std::size_t number, const Words &words) {
+    Sheet sheet;
+    sheet.size = size;
+    sheet.drawing = Rect{0, 0, size.width, size.height}.grown(-margin);
+    sheet.title_block = Rect::nothing();
+    sheet.title = words.say("Tags from %1", first_tag);
+    sheet.chapter = words.say("Tags");
+    sheet.anchor = "tags:" + std::to_string(number);
+    return sheet;
 }
 
 } // namespace
@@ -74,16 +92,7 @@ std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const Sh
     std::vector<Sheet> sheets;
     for (const auto i : layout.pieces.indices()) {
         const int place = i.number() % (columns * rows);
-        if (place == 0) {
-            Sheet sheet;
-            sheet.size = size;
-            sheet.drawing = Rect{0, 0, size.width, size.height}.grown(-margin);
-            sheet.title_block = Rect::nothing();
-            sheet.title = words.say("Tags from %1", layout.pieces[i].tag);
-            sheet.chapter = words.say("Tags");
-            sheet.anchor = "tags:" + std::to_string(sheets.size() + 1);
-            sheets.push_back(std::move(sheet));
-        }
+        if (place == 0) sheets.push_back(empty_sheet(size, layout.pieces[i].tag, sheets.size() + 1, words));
         const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
         add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i], words,
                 options.fields.revision);

@@ -104,20 +104,24 @@ bool size_wall(const Shell &shell, Index<WallPlace> i, const WallPlace &place, F
     return false;
 }
 
+/// Each size of the one with the same of the other.
+template <typename Take> void take_each(LogSizes &to, const LogSizes &from, Take take) {
+    take(to.butt_height, from.butt_height);
+    take(to.tip_height, from.tip_height);
+    take(to.butt_width, from.butt_width);
+    take(to.tip_width, from.tip_width);
+    take(to.butt, from.butt);
+    take(to.diameter, from.diameter);
+}
+
 /// What is stated of one log alone.
 LogSizes own_sizes_of(const Shell &shell, const std::string &wall, int round) {
     LogSizes sizes;
     for (const OwnLog &own : shell.own_logs) {
         if (own.wall != wall || own.round != round) continue;
-        const auto take = [](auto &to, const auto &from) {
+        take_each(sizes, own.sizes, [](auto &to, const auto &from) {
             if (from) to = from;
-        };
-        take(sizes.butt_height, own.sizes.butt_height);
-        take(sizes.tip_height, own.sizes.tip_height);
-        take(sizes.butt_width, own.sizes.butt_width);
-        take(sizes.tip_width, own.sizes.tip_width);
-        take(sizes.butt, own.sizes.butt);
-        take(sizes.diameter, own.sizes.diameter);
+        });
     }
     return sizes;
 }
@@ -125,15 +129,9 @@ LogSizes own_sizes_of(const Shell &shell, const std::string &wall, int round) {
 /// Sizes of one log: its own where stated, else those of every log.
 LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
     LogSizes sizes = own_sizes_of(shell, wall, round);
-    const auto inherit = [](auto &to, const auto &from) {
+    take_each(sizes, shell.logs, [](auto &to, const auto &from) {
         if (!to) to = from;
-    };
-    inherit(sizes.butt_height, shell.logs.butt_height);
-    inherit(sizes.tip_height, shell.logs.tip_height);
-    inherit(sizes.butt_width, shell.logs.butt_width);
-    inherit(sizes.tip_width, shell.logs.tip_width);
-    inherit(sizes.butt, shell.logs.butt);
-    inherit(sizes.diameter, shell.logs.diameter);
+    });
     return sizes;
 }
 

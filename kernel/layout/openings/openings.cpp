@@ -231,41 +231,106 @@ std::vector<Span> places_beside(const Shell &shell, const Plan &plan, std::size_
     return places;
 }
 
+namespace {
+
+/// A log over the width of an opening: from where to where its under face and its top lie.
+struct LogThere {
+    Span span, under, over;
+};
+
+LogThere log_there(const Foundation &foundation, Index<WallPlace> wall, const Course &course,
+                   const Opening &o) {
+    const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
+    const double floor = floor_under(foundation, wall, span.from, span.to);
+    return {span,
+            {std::max(floor, std::min(course.low(span.from), course.low(span.to))),
+             std::max(floor, std::max(course.low(span.from), course.low(span.to)))},
+            {std::min(course.high(span.from), course.high(span.to)),
+             std::max(course.high(span.from), course.high(span.to))}};
+}
+
+/// What the opening takes from that log, if anything.
+std::optional<OpeningCut> cut_by(const Shell &shell, std::size_t i, const Course &course, const LogThere &log,
+                                 double thickness) {
+    const Opening &o = shell.openings[i];
+    const double low = std::max(o.sill.mm(), log.under.from - course.lip),
+                 high = std::min((o.sill + o.height).mm(), log.over.to + course.crown);
+    const double fall = o.kind == OpeningKind::window ? trim_of(shell, o).sill_slope.ratio() : 0;
+    if (high - low <= tolerance::thinnest) {
+        // the log under a sloping sill loses a wedge of its outer arris
+        if (fall > 0 && o.sill.mm() >= log.over.to - tolerance::thinnest &&
+            o.sill.mm() - fall * thickness < log.over.to - tolerance::clear)
+            return OpeningCut{i, log.span, false, BoxUse::sill, o.sill.mm(), log.over.to, fall};
+        return {};
+    }
+    // Of a tapered log no wood is left that would run out to nothing within the opening: it would fall in two
+    // lumps. So would the lips of a groove.
+    const bool at_low = o.sill.mm() <= log.under.to + course.hollow + tolerance::thinnest;
+    const bool at_high = (o.sill + o.height).mm() >= log.over.from - tolerance::thinnest;
+    const BoxUse use = at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through);
+    return OpeningCut{i, log.span, at_low && at_high, use, low, high, at_low ? 0 : fall};
+}
+
+} // namespace
+
 std::vector<OpeningCut> cuts_of(const Shell &shell, const Plan &plan, const Foundation &foundation,
                                 Index<WallPlace> wall, const Course &course) {
     std::vector<OpeningCut> cuts;
-    const double thickness = plan.walls[wall].thickness;
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &o = shell.openings[i];
         if (o.wall != plan.walls[wall].name) continue;
-        const Span span{o.from_left.mm(), (o.from_left + o.width).mm()};
-        const double floor = floor_under(foundation, wall, span.from, span.to);
-        const Span under{std::max(floor, std::min(course.low(span.from), course.low(span.to))),
-                         std::max(floor, std::max(course.low(span.from), course.low(span.to)))};
-        const Span over{std::min(course.high(span.from), course.high(span.to)),
-                        std::max(course.high(span.from), course.high(span.to))};
-        const double low = std::max(o.sill.mm(), under.from - course.lip),
-                     high = std::min((o.sill + o.height).mm(), over.to + course.crown);
-        const double fall = o.kind == OpeningKind::window ? trim_of(shell, o).sill_slope.ratio() : 0;
-        if (high - low <= tolerance::thinnest) {
-            // the log under a sloping sill loses a wedge of its outer arris
-            if (fall > 0 && o.sill.mm() >= over.to - tolerance::thinnest &&
-                o.sill.mm() - fall * thickness < over.to - tolerance::clear)
-                cuts.push_back({i, span, false, BoxUse::sill, o.sill.mm(), over.to, fall});
-            continue;
-        }
-        // Of a tapered log no wood is left that would run out to nothing within the opening: it would fall in
-        // two lumps. So would the lips of a groove.
-        const bool at_low = o.sill.mm() <= under.to + course.hollow + tolerance::thinnest;
-        const bool at_high = (o.sill + o.height).mm() >= over.from - tolerance::thinnest;
-        cuts.push_back({i, span, at_low && at_high,
-                        at_high ? BoxUse::sill : (at_low ? BoxUse::header : BoxUse::through), low, high,
-                        at_low ? 0 : fall});
+        const LogThere log = log_there(foundation, wall, course, o);
+        if (const auto cut = cut_by(shell, i, course, log, plan.walls[wall].thickness)) cuts.push_back(*cut);
     }
     std::sort(cuts.begin(), cuts.end(),
               [](const OpeningCut &a, const OpeningCut &b) { return a.span.from < b.span.from; });
     return cuts;
 }
+
+namespace {
+
+/// Wood that is left over an opening, under it, or under its sloping sill.
+Said sliver(const about::Opening &opening, bool over, bool sloping, double left) {
+    const Amount name = said_of(opening), of_wood = in_mm(std::max(0.0, left)),
+                 least = in_mm(least_left_over);
+    if (over)
+        return said("%1 leaves only %2 of the log over it, where at least %3 should stay", name, of_wood,
+                    least);
+    if (sloping)
+        return said("%1 leaves only %2 of the log under its sloping sill outside, where at least "
+                    "%3 should stay",
+                    name, of_wood, least);
+    return said("%1 leaves only %2 of the log under it, where at least %3 should stay", name, of_wood, least);
+}
+
+/// What a cut leaves of the log over it and under it, where least is left.
+struct LeftOver {
+    double over = 0, under = 0, drop = 0; ///< the sill's fall outside, which `under` has lost
+};
+
+LeftOver left_by(const OpeningCut &cut, const Course &course, double floor, double thickness) {
+    const double drop = cut.fall * thickness;
+    const double top = std::min(course.high(cut.span.from), course.high(cut.span.to));
+    const double foot = std::max(course.low(cut.span.from), course.low(cut.span.to)) + course.hollow;
+    return {top - cut.high, cut.low - drop - std::max(floor, foot), drop};
+}
+
+void warn_of_sliver(const Shell &shell, const std::string &wall, const Course &course, const OpeningCut &cut,
+                    const LeftOver &wood, Found<Slivers> &all) {
+    const bool over = cut.use != BoxUse::sill && wood.over < least_left_over;
+    const bool under = cut.use != BoxUse::header && wood.under < least_left_over;
+    if (!over && !under) return;
+    const double left = over ? wood.over : wood.under;
+    all.slivers.push_back({all.findings.size(), left});
+    all.findings.push_back({Weight::warning,
+                            "thin-wood-at-opening",
+                            round_place(wall, course.round),
+                            sliver(opening_of(shell, cut.opening), over, wood.drop > 0, left),
+                            {},
+                            subject("opening", cut.opening, over ? "height" : "sill")});
+}
+
+} // namespace
 
 Found<Slivers> warn_of_slivers(const Shell &shell, const Plan &plan, const Foundation &foundation,
                                const Courses &courses) {
@@ -274,36 +339,9 @@ Found<Slivers> warn_of_slivers(const Shell &shell, const Plan &plan, const Found
         for (const Course &course : courses.logs[w])
             for (const OpeningCut &cut : cuts_of(shell, plan, foundation, w, course)) {
                 if (cut.severs || (cut.low >= cut.high && cut.fall == 0)) continue;
-                const double drop = cut.fall * plan.walls[w].thickness; // outside, where least is left
-                const double left_over =
-                    std::min(course.high(cut.span.from), course.high(cut.span.to)) - cut.high;
                 const double floor = floor_under(foundation, w, cut.span.from, cut.span.to);
-                const double left_under =
-                    cut.low - drop -
-                    std::max(floor,
-                             std::max(course.low(cut.span.from), course.low(cut.span.to)) + course.hollow);
-                const bool over = cut.use != BoxUse::sill && left_over < least_left_over;
-                const bool under = cut.use != BoxUse::header && left_under < least_left_over;
-                if (!over && !under) continue;
-                const double left = over ? left_over : left_under;
-                all.slivers.push_back({all.findings.size(), left});
-                all.findings.push_back(
-                    {Weight::warning,
-                     "thin-wood-at-opening",
-                     round_place(plan.walls[w].name, course.round),
-                     over ? said("%1 leaves only %2 of the log over it, where at least %3 should stay",
-                                 said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
-                                 in_mm(least_left_over))
-                     : drop > 0
-                         ? said("%1 leaves only %2 of the log under its sloping sill outside, where at least "
-                                "%3 should stay",
-                                said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
-                                in_mm(least_left_over))
-                         : said("%1 leaves only %2 of the log under it, where at least %3 should stay",
-                                said_of(opening_of(shell, cut.opening)), in_mm(std::max(0.0, left)),
-                                in_mm(least_left_over)),
-                     {},
-                     subject("opening", cut.opening, over ? "height" : "sill")});
+                warn_of_sliver(shell, plan.walls[w].name, course, cut,
+                               left_by(cut, course, floor, plan.walls[w].thickness), all);
             }
     return all;
 }

@@ -21,33 +21,47 @@ struct TrimPlace {
     double thickness = 0, log_height = 0; ///< of the thinnest and the lowest wall there
 };
 
+Finding does_not_fit(Weight weight, const TrimPlace &at, const std::string &subject, Said what,
+                     std::optional<Said> advice = {}) {
+    return {weight, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject};
+}
+
+/// What a groove so wide leaves of the jambs.
+std::optional<Finding> check_groove_width(double width, const TrimPlace &at) {
+    if (width <= at.thickness / 2) return {};
+    if (width <= at.thickness - 2 * no_wood)
+        return does_not_fit(Weight::warning, at, at.spline_width,
+                            said("a groove %1 wide leaves less than half of jambs %2 thick", in_mm(width),
+                                 in_mm(at.thickness)));
+    return does_not_fit(
+        Weight::error, at, at.spline_width,
+        said("a groove %1 wide leaves too little of jambs %2 thick", in_mm(width), in_mm(at.thickness)),
+        said("half of that at most"));
+}
+
+std::optional<Finding> check_groove_depth(const Shell &shell, double depth, const TrimPlace &at) {
+    if (depth <= deepest_groove) return {};
+    return does_not_fit(Weight::error, at, at.spline_depth,
+                        said("a groove %1 deep is more than a spline needs", in_mm(depth)),
+                        at_most(shell, deepest_groove));
+}
+
+std::optional<Finding> check_sill_slope(double ratio, const TrimPlace &at) {
+    const double drop = ratio * at.thickness;
+    if (drop <= tolerance::thinnest || drop <= at.log_height - least_left_over) return {};
+    return does_not_fit(Weight::error, at, at.sill_slope,
+                        said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)));
+}
+
+/// Up to the first that cannot be cut.
 void check_trim_at(const Shell &shell, const Trim &trim, const TrimPlace &at, Findings &findings) {
-    const auto refuse = [&](const std::string &subject, Said what, std::optional<Said> advice) {
-        findings.push_back(
-            {Weight::error, "trim-does-not-fit", at.place, std::move(what), std::move(advice), subject});
-    };
-    const bool half = trim.spline_width.mm() > at.thickness / 2;
-    if (half && trim.spline_width.mm() <= at.thickness - 2 * no_wood)
-        findings.push_back({Weight::warning,
-                            "trim-does-not-fit",
-                            at.place,
-                            said("a groove %1 wide leaves less than half of jambs %2 thick",
-                                 in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
-                            {},
-                            at.spline_width});
-    else if (half)
-        return refuse(at.spline_width,
-                      said("a groove %1 wide leaves too little of jambs %2 thick",
-                           in_mm(trim.spline_width.mm()), in_mm(at.thickness)),
-                      said("half of that at most"));
-    if (trim.spline_depth.mm() > deepest_groove)
-        return refuse(at.spline_depth,
-                      said("a groove %1 deep is more than a spline needs", in_mm(trim.spline_depth.mm())),
-                      at_most(shell, deepest_groove));
-    const double drop = trim.sill_slope.ratio() * at.thickness;
-    if (drop > tolerance::thinnest && drop > at.log_height - least_left_over)
-        return refuse(at.sill_slope,
-                      said("sills that fall %1 through the wall cut their logs in two", in_mm(drop)), {});
+    for (const auto &found : {check_groove_width(trim.spline_width.mm(), at),
+                              check_groove_depth(shell, trim.spline_depth.mm(), at),
+                              check_sill_slope(trim.sill_slope.ratio(), at)}) {
+        if (!found) continue;
+        findings.push_back(*found);
+        if (found->weight == Weight::error) return;
+    }
 }
 
 /// In a wall whose logs are so high.
@@ -104,6 +118,18 @@ bool falls(const std::vector<OpeningCut> &cuts, std::size_t opening) {
     return std::ranges::any_of(cuts, [&](const OpeningCut &c) { return c.opening == opening && c.fall > 0; });
 }
 
+/// A sill that would fall by `drop`, over a log that ends so much lower.
+Finding stays_level(const Shell &shell, std::size_t opening, double drop, double over_log) {
+    return {Weight::note,
+            "sill-stays-level",
+            opening_place(shell, opening),
+            said("its sill is not cut to the slope stated for sills, which falls %1 "
+                 "through the wall: the log under it ends %2 lower",
+                 in_mm(drop), in_mm(over_log)),
+            {},
+            subject("opening", opening, "sill")};
+}
+
 } // namespace
 
 Findings note_level_sills(const Shell &shell, const Plan &plan, const Foundation &foundation,
@@ -120,15 +146,7 @@ Findings note_level_sills(const Shell &shell, const Plan &plan, const Foundation
             continue;
         const auto top = top_under(logs, {o.from_left.mm(), (o.from_left + o.width).mm()}, o.sill.mm());
         if (!top) continue;
-        const double drop = fall * plan.walls[*wall].thickness;
-        findings.push_back({Weight::note,
-                            "sill-stays-level",
-                            opening_place(shell, i),
-                            said("its sill is not cut to the slope stated for sills, which falls %1 "
-                                 "through the wall: the log under it ends %2 lower",
-                                 in_mm(drop), in_mm(o.sill.mm() - *top)),
-                            {},
-                            subject("opening", i, "sill")});
+        findings.push_back(stays_level(shell, i, fall * plan.walls[*wall].thickness, o.sill.mm() - *top));
     }
     return findings;
 }

@@ -49,24 +49,30 @@ void set_end(HewnFaces &faces, const FaceCut &cut) {
 
 } // namespace
 
+double HewnFaces::least(const HewnFace &face, double Vec3::*across, double x) const {
+    const double hewn = std::max(0.0, face.at(x));
+    return round == nullptr ? hewn : std::max(hewn, axis_at(*round, x).*across - round->radius);
+}
+
+double HewnFaces::most(double blank_there, const HewnFace &face, double Vec3::*across, double x) const {
+    const double hewn = std::min(blank_there, face.at(x));
+    return round == nullptr ? hewn : std::min(hewn, axis_at(*round, x).*across + round->radius);
+}
+
 double HewnFaces::lowest(double x) const {
-    const double face = std::max(0.0, under.at(x));
-    return round == nullptr ? face : std::max(face, axis_at(*round, x).z - round->radius);
+    return least(under, &Vec3::z, x);
 }
 
 double HewnFaces::highest(double x) const {
-    const double face = std::min(blank.height, top.at(x));
-    return round == nullptr ? face : std::min(face, axis_at(*round, x).z + round->radius);
+    return most(blank.height, top, &Vec3::z, x);
 }
 
 double HewnFaces::outermost(double x) const {
-    const double face = std::max(0.0, outside.at(x));
-    return round == nullptr ? face : std::max(face, axis_at(*round, x).y - round->radius);
+    return least(outside, &Vec3::y, x);
 }
 
 double HewnFaces::innermost(double x) const {
-    const double face = std::min(blank.width, inside.at(x));
-    return round == nullptr ? face : std::min(face, axis_at(*round, x).y + round->radius);
+    return most(blank.width, inside, &Vec3::y, x);
 }
 
 bool HewnFaces::tapers() const {

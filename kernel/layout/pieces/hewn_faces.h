@@ -50,6 +50,10 @@ struct HewnFaces {
 
     Footing under_footing() const;
     Footing outside_footing() const;
+
+  private:
+    double least(const HewnFace &face, double Vec3::*across, double x) const;
+    double most(double blank_there, const HewnFace &face, double Vec3::*across, double x) const;
 };
 
 HewnFaces hewn_faces(const Piece &piece);

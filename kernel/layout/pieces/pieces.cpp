@@ -261,20 +261,15 @@ class CourseCutter {
         if (n.saddle) add_saddle(p, meeting, cut, *n.below);
         if (runs_on && n.saddle) s.taken_below.push_back(taken);
         if (runs_on && course_.scoped && n.above) s.taken_above.push_back(taken);
-        if (n.under) {
-            cut.side = Side::under;
-            cut.seam = to_local(*n.under, p.frame);
-            cut.other = tag_at(meeting, *n.below);
+        const auto add_seam = [&](Side side, const Plane &seam, int round, std::vector<Span> &taken_there) {
+            cut.side = side;
+            cut.seam = to_local(seam, p.frame);
+            cut.other = tag_at(meeting, round);
             p.cuts.emplace_back(cut);
-            if (runs_on) s.taken_below.push_back(taken);
-        }
-        if (n.top) {
-            cut.side = Side::top;
-            cut.seam = to_local(*n.top, p.frame);
-            cut.other = tag_at(meeting, *n.above);
-            p.cuts.emplace_back(cut);
-            if (runs_on) s.taken_above.push_back(taken);
-        }
+            if (runs_on) taken_there.push_back(taken);
+        };
+        if (n.under) add_seam(Side::under, *n.under, *n.below, s.taken_below);
+        if (n.top) add_seam(Side::top, *n.top, *n.above, s.taken_above);
     }
 
     /// The piece of the crossing wall's round that reaches this meeting.

@@ -56,6 +56,35 @@ std::string subject_of(const Shell &shell, std::size_t wall, const std::string &
                                      : subject("partition", wall - shell.walls.size(), partition_key);
 }
 
+/// A wall whose two tails run into one another.
+Finding too_short(const Shell &shell, const Plan &plan, Index<WallPlace> w, double clear) {
+    const WallPlace &wall = plan.walls[w];
+    return {Weight::error,
+            "wall-too-short",
+            wall_place(wall.name),
+            said("it is %1 long, shorter than its two tails", in_mm(wall.length)),
+            said("it must be longer than %1", no_less(shell, wall.length - clear)),
+            subject_of(shell, w.at(), "length", "to")};
+}
+
+/// Meetings `i` and the next, between which there is so little.
+Finding too_near(const Shell &shell, const Plan &plan, Index<WallPlace> w, std::size_t i, double clear) {
+    const WallPlace &wall = plan.walls[w];
+    const WallMeeting &left = wall.meetings[i], &right = wall.meetings[i + 1];
+    const bool left_passes = i > 0;
+    const WallMeeting &moved = left_passes ? left : right;
+    const std::size_t partition = std::max(moved.other, w).at();
+    return {clear < no_wood ? Weight::error : Weight::warning,
+            "tee-too-near",
+            {about::Wall{wall.name}, about::Corner{plan.corners[moved.corner].name}},
+            said("walls %1 and %2 meet wall %3 %4", plan.walls[left.other].name, plan.walls[right.other].name,
+                 wall.name,
+                 clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
+            said("between two notches of a log %1 of wood are needed: set them %2 further apart",
+                 in_mm(least_between_notches), no_less(shell, least_between_notches - clear)),
+            subject_of(shell, partition, "length", "from_left")};
+}
+
 /// The two ends of a wall are its own; what it only crosses lies between them, clear of both and of the
 /// others.
 bool check_order(const Shell &shell, Found<Plan> &plan, Index<WallPlace> w) {
@@ -67,28 +96,8 @@ bool check_order(const Shell &shell, Found<Plan> &plan, Index<WallPlace> w) {
         const bool ends = i == 0 && i + 2 == wall.meetings.size();
         const double least = ends ? tolerance::clear : least_between_notches;
         if (clear >= least - tolerance::weld) continue;
-        if (ends) {
-            plan.findings.push_back({Weight::error, "wall-too-short", wall_place(wall.name),
-                                     said("it is %1 long, shorter than its two tails", in_mm(wall.length)),
-                                     said("it must be longer than %1", no_less(shell, wall.length - clear)),
-                                     subject_of(shell, w.at(), "length", "to")});
-            return false;
-        }
-        const Weight weight = clear < no_wood ? Weight::error : Weight::warning;
-        const bool left_passes = i > 0;
-        const WallMeeting &moved = left_passes ? left : right;
-        const std::size_t partition = std::max(moved.other, w).at();
-        plan.findings.push_back(
-            {weight,
-             "tee-too-near",
-             {about::Wall{wall.name}, about::Corner{plan.corners[moved.corner].name}},
-             said("walls %1 and %2 meet wall %3 %4", plan.walls[left.other].name,
-                  plan.walls[right.other].name, wall.name,
-                  clear > 0 ? said("%1 apart", in_mm(clear)) : said("in the same place or past its end")),
-             said("between two notches of a log %1 of wood are needed: set them %2 further apart",
-                  in_mm(least), no_less(shell, least - clear)),
-             subject_of(shell, partition, "length", "from_left")});
-        if (weight == Weight::error) return false;
+        plan.findings.push_back(ends ? too_short(shell, plan, w, clear) : too_near(shell, plan, w, i, clear));
+        if (plan.findings.back().weight == Weight::error) return false;
     }
     return true;
 }
@@ -118,9 +127,8 @@ bool ends_here(const CornerPlace &place, Index<WallPlace> wall) {
     return place.kind == CornerKind::corner || (place.kind == CornerKind::tee && place.runs_on != wall);
 }
 
-} // namespace
-
-bool note_meetings(const Shell &shell, Found<Plan> &plan) {
+/// Into both walls of each corner.
+void add_meetings(Plan &plan) {
     for (const auto c : plan.corners.indices()) {
         const CornerPlace &place = plan.corners[c];
         for (const auto &[own, other] :
@@ -133,13 +141,23 @@ bool note_meetings(const Shell &shell, Found<Plan> &plan) {
             w.meetings.push_back(m);
         }
     }
+}
+
+void order_meetings(WallPlace &w) {
+    std::stable_sort(w.meetings.begin(), w.meetings.end(),
+                     [](const WallMeeting &a, const WallMeeting &b) { return a.x < b.x; });
+    w.start_corner = w.meetings.front().corner;
+    w.end_corner = w.meetings.back().corner;
+}
+
+} // namespace
+
+bool note_meetings(const Shell &shell, Found<Plan> &plan) {
+    add_meetings(plan);
     bool good = true;
     for (const auto i : plan.walls.indices()) {
         WallPlace &w = plan.walls[i];
-        std::stable_sort(w.meetings.begin(), w.meetings.end(),
-                         [](const WallMeeting &a, const WallMeeting &b) { return a.x < b.x; });
-        w.start_corner = w.meetings.front().corner;
-        w.end_corner = w.meetings.back().corner;
+        order_meetings(w);
         if (!good) continue;
         if (ends_at_its_ends(w)) {
             good = check_order(shell, plan, i);
@@ -194,48 +212,79 @@ bool meet(const WallPlace &a, Index<WallPlace> b) {
                        [&](const WallMeeting &m) { return m.other == b; });
 }
 
-} // namespace
-
-bool check_room_between(const Shell &shell, Found<Plan> &plan) {
+Shell without_overhangs(const Shell &shell) {
     Shell flush = shell;
     flush.notch.overhang = {};
     for (CornerNotch &own : flush.corners)
         own.notch.overhang = {};
     for (OwnLog &own : flush.own_logs)
         own.notch.overhang_left = own.notch.overhang_right = std::nullopt;
+    return flush;
+}
+
+/// Two walls that have so little room between them without the ends that hang over.
+Finding run_together(const Shell &shell, const Plan &plan, Index<WallPlace> i, Index<WallPlace> j,
+                     double without) {
+    const std::string &a = plan.walls[i].name, &b = plan.walls[j].name;
+    if (without <= 0)
+        return {
+            Weight::error,
+            "walls-run-together",
+            {about::Walls{a, b}},
+            said("walls %1 and %2 run into one another by %3, their ends included", a, b, in_mm(-without)),
+            said("set them further apart"),
+            subject_of(shell, j.at(), "length", "from_left")};
+    return {Weight::error,
+            "overhang-hits-wall",
+            {about::Walls{a, b}},
+            said("an overhanging end of one runs into the other"),
+            said("there is room for %1 of overhang between them", no_more(shell, without)),
+            "notch.overhang"};
+}
+
+} // namespace
+
+bool check_room_between(const Shell &shell, Found<Plan> &plan) {
+    const Shell flush = without_overhangs(shell);
     for (const auto i : plan.walls.indices())
         for (const auto j : plan.walls.after(i)) {
-            const WallPlace &a = plan.walls[i], &b = plan.walls[j];
-            if (meet(a, j)) continue;
+            if (meet(plan.walls[i], j)) continue;
             const double room = apart(footprint(shell, plan, i), footprint(shell, plan, j));
             if (room > 0) continue;
             const double without = apart(footprint(flush, plan, i), footprint(flush, plan, j));
-            if (without <= 0)
-                plan.findings.push_back(
-                    {Weight::error,
-                     "walls-run-together",
-                     {about::Walls{a.name, b.name}},
-                     said("walls %1 and %2 run into one another by %3, their ends included", a.name, b.name,
-                          in_mm(-without)),
-                     said("set them further apart"),
-                     subject_of(shell, j.at(), "length", "from_left")});
-            else
-                plan.findings.push_back(
-                    {Weight::error,
-                     "overhang-hits-wall",
-                     {about::Walls{a.name, b.name}},
-                     said("an overhanging end of one runs into the other"),
-                     said("there is room for %1 of overhang between them", no_more(shell, without)),
-                     "notch.overhang"});
+            plan.findings.push_back(run_together(shell, plan, i, j, without));
             return false;
         }
     return true;
 }
 
-bool choose_starts(const Shell &shell, Found<Plan> &plan) {
+namespace {
+
+Index<WallPlace> wall_that_starts_full(const Shell &shell, const Plan &plan) {
     Index<WallPlace> first;
     for (const auto i : plan.walls.indices())
         if (plan.walls[i].name == shell.rounds.full_first) first = i;
+    return first;
+}
+
+/// Both would start with the same kind of log.
+Finding do_not_alternate(const Shell &shell, const Plan &plan, const WallPlace &from, const WallMeeting &m) {
+    const std::string &name = plan.corners[m.corner].name;
+    return {Weight::error,
+            "walls-do-not-alternate",
+            corner_place(name),
+            said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "
+                 "the starts must "
+                 "change at every corner, which takes an even number of walls",
+                 from.name, plan.walls[m.other].name, from.starts_full ? said("full") : said("half")),
+            said("one wall more or less on the way through corner %1 would fit", name),
+            subject_of(shell, m.other.at(), "toward", "to")};
+}
+
+} // namespace
+
+bool choose_starts(const Shell &shell, Found<Plan> &plan) {
+    const Index<WallPlace> first = wall_that_starts_full(shell, plan);
     std::vector<bool> known(plan.walls.size());
     std::vector<Index<WallPlace>> reached{first};
     known[first.at()] = plan.walls[first].starts_full = true;
@@ -245,15 +294,7 @@ bool choose_starts(const Shell &shell, Found<Plan> &plan) {
             const Index<WallPlace> to = m.other;
             if (known[to.at()] && plan.walls[to].starts_full != from.starts_full) continue;
             if (known[to.at()]) {
-                const std::string &name = plan.corners[m.corner].name;
-                plan.findings.push_back(
-                    {Weight::error, "walls-do-not-alternate", corner_place(name),
-                     said("walls %1 and %2 would both start with a %3 log: going round a closed way of walls "
-                          "the starts must "
-                          "change at every corner, which takes an even number of walls",
-                          from.name, plan.walls[to].name, from.starts_full ? said("full") : said("half")),
-                     said("one wall more or less on the way through corner %1 would fit", name),
-                     subject_of(shell, to.at(), "toward", "to")});
+                plan.findings.push_back(do_not_alternate(shell, plan, from, m));
                 return false;
             }
             known[to.at()] = true;

@@ -3,6 +3,7 @@
 #include "modeler/window/desk/kernel_words.h"
 #include "modeler/window/desk/mishaps.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/wrapped_label.h"
 
 #include <QCheckBox>
@@ -54,7 +55,32 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
       open_(new QPushButton(tr("&Open the folder"))), replace_(new QCheckBox(tr("&Replace those files"))) {
     setWindowTitle(tr("Export"));
     auto *grid = new QGridLayout(this);
+    make_choices();
     int row = 0;
+    grid->addWidget(choices_in_view(), row++, 0, 1, 3);
+    add_paper(*grid, row++);
+    add_folder(*grid, row++);
+    words_->setTextFormat(Qt::PlainText);
+    grid->addWidget(words_, row++, 0, 1, 3);
+    grid->addWidget(replace_, row++, 0, 1, 3);
+    grid->addWidget(bar_, row++, 0, 1, 3);
+    grid->addLayout(buttons(), row, 0, 1, 3);
+    bar_->setVisible(false);
+    replace_->setVisible(false);
+    connect_all();
+}
+
+QLayout *ExportDialog::buttons() {
+    auto *row = new QHBoxLayout;
+    row->addStretch(1);
+    for (QPushButton *button : {open_, start_, close_})
+        row->addWidget(button);
+    open_->setEnabled(false);
+    start_->setDefault(true);
+    return row;
+}
+
+void ExportDialog::make_choices() {
     for (const Exporter &exporter : all_exporters()) {
         auto *choice = new QCheckBox(kernel_words(text(exporter.name)) + QStringLiteral(": ") +
                                      kernel_words(text(exporter.makes)));
@@ -62,35 +88,30 @@ ExportDialog::ExportDialog(ExportJob job, const QString &folder, QWidget *parent
         choices_.push_back(choice);
         connect(choice, &QCheckBox::toggled, this, &ExportDialog::enable_start);
     }
-    grid->addWidget(choices_in_view(), row++, 0, 1, 3);
+}
+
+void ExportDialog::add_paper(QGridLayout &grid, int row) {
     paper_->addItem(tr("as the units"));
     for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::a3, sheets::Paper::a2,
                                       sheets::Paper::a1, sheets::Paper::letter, sheets::Paper::tabloid})
         paper_->addItem(text(sheets::name_of(paper)), static_cast<int>(paper));
-    auto *paper_label = new QLabel(tr("&Paper of the sheets"));
-    paper_label->setBuddy(paper_);
-    grid->addWidget(paper_label, row, 0);
-    grid->addWidget(paper_, row++, 1);
-    auto *folder_label = new QLabel(tr("&Folder"));
-    folder_label->setBuddy(folder_);
+    auto *label = new QLabel(tr("&Paper of the sheets"));
+    label->setBuddy(paper_);
+    grid.addWidget(label, row, 0);
+    grid.addWidget(paper_, row, 1);
+}
+
+void ExportDialog::add_folder(QGridLayout &grid, int row) {
+    auto *label = new QLabel(tr("&Folder"));
+    label->setBuddy(folder_);
     auto *choose = new QPushButton(tr("&Choose…"));
-    grid->addWidget(folder_label, row, 0);
-    grid->addWidget(folder_, row, 1);
-    grid->addWidget(choose, row++, 2);
-    words_->setTextFormat(Qt::PlainText);
-    grid->addWidget(words_, row++, 0, 1, 3);
-    grid->addWidget(replace_, row++, 0, 1, 3);
-    grid->addWidget(bar_, row++, 0, 1, 3);
-    auto *buttons = new QHBoxLayout;
-    buttons->addStretch(1);
-    for (QPushButton *button : {open_, start_, close_})
-        buttons->addWidget(button);
-    grid->addLayout(buttons, row, 0, 1, 3);
-    open_->setEnabled(false);
-    bar_->setVisible(false);
-    replace_->setVisible(false);
-    start_->setDefault(true);
+    grid.addWidget(label, row, 0);
+    grid.addWidget(folder_, row, 1);
+    grid.addWidget(choose, row, 2);
     connect(choose, &QPushButton::clicked, this, &ExportDialog::choose_folder);
+}
+
+void ExportDialog::connect_all() {
     connect(start_, &QPushButton::clicked, this, &ExportDialog::start);
     connect(close_, &QPushButton::clicked, this, &ExportDialog::reject);
     connect(folder_, &QLineEdit::textChanged, this, &ExportDialog::spare_own_files);
@@ -110,11 +131,7 @@ QWidget *ExportDialog::choices_in_view() {
     column->setContentsMargins(0, 0, 0, 0);
     for (QCheckBox *choice : choices_)
         column->addWidget(choice);
-    auto *scroll = new QScrollArea;
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    auto *scroll = scrolled(inside);
     const QSize room = screen()->availableGeometry().size();
     scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     scroll->setMinimumHeight(rows * (choices_.front()->sizeHint().height() + column->spacing()));

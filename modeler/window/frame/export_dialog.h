@@ -9,6 +9,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
@@ -56,7 +57,12 @@ class ExportDialog : public QDialog {
     void reject() override;
 
   private:
+    void make_choices();
     QWidget *choices_in_view();
+    void add_paper(QGridLayout &grid, int row);
+    void add_folder(QGridLayout &grid, int row);
+    QLayout *buttons();
+    void connect_all();
     void say(const QString &sentence);
     void choose_folder();
     void enable_start();

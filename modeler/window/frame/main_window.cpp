@@ -14,6 +14,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/shell_panel.h"
 #include "modeler/window/panels/text_panel.h"
 #include "modeler/window/views/elevation_view.h"
@@ -78,15 +79,16 @@ void MainWindow::make_views() {
     shell_ = new ShellPanel(*desk_);
     floors_ = new FloorPanel(*desk_, *selection_);
     text_ = new TextPanel(*desk_);
+    make_centre();
+    make_status();
+}
+
+/// The start page, or the model; over it what is told.
+void MainWindow::make_centre() {
     start_ = new StartPage;
     message_ = new MessageBar;
     pages_ = new QStackedWidget;
-    auto *scroll = new QScrollArea; // the window may be lower than all that can be begun with
-    scroll->setWidget(start_);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    pages_->addWidget(scroll);
+    pages_->addWidget(scrolled(start_)); // the window may be lower than all that can be begun with
     pages_->addWidget(model_);
     auto *centre = new QWidget;
     auto *column = new QVBoxLayout(centre);
@@ -95,6 +97,9 @@ void MainWindow::make_views() {
     column->addWidget(message_);
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
+}
+
+void MainWindow::make_status() {
     hint_ = new QLabel;
     hint_->setObjectName(QStringLiteral("hint"));
     told_.setSingleShot(true);
@@ -104,7 +109,7 @@ void MainWindow::make_views() {
     statusBar()->addPermanentWidget(summary_);
 }
 
-void MainWindow::connect_views() {
+void MainWindow::connect_desk() {
     connect(desk_.get(), &Desk::began, this, &MainWindow::let_go_of_typed); // it was of another document
     connect(desk_.get(), &Desk::file_changed, this, &MainWindow::show_document);
     connect(desk_.get(), &Desk::state_changed, this, &MainWindow::show_state);
@@ -114,6 +119,10 @@ void MainWindow::connect_views() {
     connect(&desk_->history(), &QUndoStack::indexChanged, this, [this] { keeping_.start(); });
     connect(desk_.get(), &Desk::disk_changed, this, &MainWindow::tell_changed_on_disk);
     connect(desk_.get(), &Desk::failed, this, &MainWindow::tell_failure);
+}
+
+void MainWindow::connect_views() {
+    connect_desk();
     connect(sheet_, &SheetView::failed, this, &MainWindow::tell_failure);
     if (auto *program = qobject_cast<Application *>(QCoreApplication::instance()))
         connect(program, &Application::failed, this, &MainWindow::tell_failure);
@@ -171,27 +180,25 @@ void MainWindow::show_document() {
     enable_actions();
 }
 
+namespace {
+
+QString summary_of(const State &state) {
+    if (!state.failure.empty()) return MainWindow::tr("Not worked out: something went wrong inside");
+    if (has_errors(state.read.problems) || has_errors(state.job.findings))
+        return MainWindow::tr("Cannot be built: see the findings");
+    if (!state.stands()) return {};
+    return MainWindow::tr("%1 pieces, %2 rounds, worked out in %3 ms")
+        .arg(state.job.layout.pieces.size())
+        .arg(state.job.layout.rounds)
+        .arg(state.times.all(), 0, 'f', 0);
+}
+
+} // namespace
+
 void MainWindow::show_state() {
     const State &state = *desk_->state();
     if (desk_->drawn()) selection_->hold_to(desk_->drawn()->job.shell, desk_->drawn()->drawn());
-    int errors = 0;
-    for (const Problem &p : state.read.problems)
-        errors += p.weight == Weight::error ? 1 : 0;
-    for (const Finding &f : state.job.findings)
-        errors += f.weight == Weight::error ? 1 : 0;
-    QString words;
-    if (!desk_->is_open())
-        words.clear();
-    else if (!state.failure.empty())
-        words = tr("Not worked out: something went wrong inside");
-    else if (errors > 0)
-        words = tr("Cannot be built: see the findings");
-    else if (state.stands())
-        words = tr("%1 pieces, %2 rounds, worked out in %3 ms")
-                    .arg(state.job.layout.pieces.size())
-                    .arg(state.job.layout.rounds)
-                    .arg(state.times.all(), 0, 'f', 0);
-    summary_->setText(words);
+    summary_->setText(desk_->is_open() ? summary_of(state) : QString());
     statusBar()->layout()->invalidate(); // it does not always look again by itself
     statusBar()->layout()->activate();
     enable_actions();

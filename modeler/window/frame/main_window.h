@@ -83,7 +83,10 @@ class MainWindow : public QMainWindow {
   private:
     // main_window.cpp
     void make_views();
+    void make_centre();
+    void make_status();
     void connect_views();
+    void connect_desk();
     void connect_refusals();
     void go_to_text(int line, int column);
     void show_document();
@@ -99,6 +102,7 @@ class MainWindow : public QMainWindow {
     void restore_size();
     void remember_size() const;
     void next_panel(int step);
+    void bring_to_front(const QString &panel); ///< by the object name of its dock
     void show_or_close(QDockWidget &dock);
 
     // main_window_menus.cpp
@@ -107,10 +111,19 @@ class MainWindow : public QMainWindow {
                  const Deed &deed, bool needs_document = true);
     void make_menus();
     void make_file_menu();
+    void add_beginnings(QMenu *file);
+    void add_outputs(QMenu *file);
     void make_edit_menu();
     void make_history_actions(QMenu *edit);
+    void follow_history(QAction *undo, QAction *redo);
+    void take_back();
+    void do_again();
     void make_shell_menu();
+    void add_parts(QMenu *shell);
     void make_view_menu();
+    void make_look_menu(QMenu *menu);
+    void make_colour_menu(QMenu *menu);
+    void make_panel_menu(QMenu *menu);
     void make_appearance_menu(QMenu *menu);
     void make_language_menu(QMenu *menu);
     void make_help_menu();

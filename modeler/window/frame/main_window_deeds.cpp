@@ -57,44 +57,58 @@ void MainWindow::choose_next_piece(int step) {
     selection_->choose_piece(layout, Index<Piece>((now + step + count) % count));
 }
 
+namespace {
+
+QString keys_of_views() {
+    return MainWindow::tr(
+        "<h3>In the views</h3>"
+        "<p>Plan: Page Up and Page Down choose a wall, arrow keys move it.<br>"
+        "Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
+        "with Shift by more.<br>"
+        "Model and joint: arrow keys turn, with Shift they move.<br>"
+        "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back. Walls run "
+        "east, "
+        "north, west or south; with Shift or Alt, or while Slanted walls is ticked, in any direction. "
+        "Typed, a "
+        "direction stands behind the length: 4500 mm at 135, in degrees of the compass (0 north, 90 east, "
+        "180 "
+        "south, 270 west), or 4500 mm at south-east.<br>"
+        "Cut sheet: Page Up and Page Down turn pages.<br>"
+        "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for "
+        "what is "
+        "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
+        "Escape gives up, Shift or Alt lets go of the lines.</p>");
+}
+
+QString keys_of_panels() {
+    return MainWindow::tr(
+        "<h3>In the window</h3>"
+        "<p>F10, or Alt with its letter, opens a menu; F6 goes on to the next panel. A panel that is chosen "
+        "under View › Panels comes to the front; one that is seen closes.</p>");
+}
+
+QString keys_of_fields() {
+    return MainWindow::tr(
+        "<h3>In fields</h3>"
+        "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in "
+        "millimetres, or "
+        "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
+}
+
+} // namespace
+
 void MainWindow::show_shortcuts() {
     constexpr QSize size(520, 560);
     QString rows;
     for (const QAction *menu : menuBar()->actions())
         if (menu->menu() != nullptr)
             list_actions(menu->menu(), bare(menu->text()) + QStringLiteral(" › "), rows);
-    const QString views =
-        tr("<h3>In the views</h3>"
-           "<p>Plan: Page Up and Page Down choose a wall, arrow keys move it.<br>"
-           "Elevation: Page Up and Page Down choose an opening, arrow keys move it, with Ctrl they size it, "
-           "with Shift by more.<br>"
-           "Model and joint: arrow keys turn, with Shift they move.<br>"
-           "Sketch of a new shell: Enter closes the figure, Backspace takes the last corner back. Walls run "
-           "east, "
-           "north, west or south; with Shift or Alt, or while Slanted walls is ticked, in any direction. "
-           "Typed, a "
-           "direction stands behind the length: 4500 mm at 135, in degrees of the compass (0 north, 90 east, "
-           "180 "
-           "south, 270 west), or 4500 mm at south-east.<br>"
-           "Cut sheet: Page Up and Page Down turn pages.<br>"
-           "Everywhere: plus and minus zoom, Home fits; the right button, or the Menu key or Shift+F10 for "
-           "what is "
-           "chosen, shows what can be done with it. While dragging or drawing, digits type an exact length, "
-           "Escape gives up, Shift or Alt lets go of the lines.</p>");
-    const QString panels = tr(
-        "<h3>In the window</h3>"
-        "<p>F10, or Alt with its letter, opens a menu; F6 goes on to the next panel. A panel that is chosen "
-        "under View › Panels comes to the front; one that is seen closes.</p>");
-    const QString fields =
-        tr("<h3>In fields</h3>"
-           "<p>Enter or Tab takes what is typed, Escape brings the old value back. A bare number is in "
-           "millimetres, or "
-           "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
     QWidget *over = QApplication::activeModalWidget(); // the form for a new shell asks too
     QDialog dialog(over != nullptr ? over : this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
-    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4").arg(rows, panels, views, fields));
+    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4")
+                       .arg(rows, keys_of_panels(), keys_of_views(), keys_of_fields()));
     words->setAccessibleName(tr("Keyboard shortcuts"));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);

@@ -55,6 +55,22 @@ void MainWindow::make_menus() {
 
 void MainWindow::make_file_menu() {
     QMenu *file = menuBar()->addMenu(tr("&File"));
+    add_beginnings(file);
+    file->addSeparator();
+    add(file, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
+    add(file, "save_as", tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), [this] { save_as(); });
+    file->addSeparator();
+    add_outputs(file);
+    file->addSeparator();
+    add(file, "close", tr("&Close"), QKeySequence::Close, [this] {
+        if (may_leave()) close_document();
+    });
+    add(
+        file, "quit", tr("&Quit"), QKeySequence(tr("Ctrl+Q")), [this] { close(); }, false);
+}
+
+/// A new document, one from a file, or a demo.
+void MainWindow::add_beginnings(QMenu *file) {
     add(
         file, "new", tr("&New shell…"), QKeySequence::New, [this] { ask_new(); }, false);
     add(
@@ -69,48 +85,46 @@ void MainWindow::make_file_menu() {
         add(
             demo, QStringLiteral("demo_%1").arg(i), demos()[static_cast<std::size_t>(i)].name, {},
             [this, i] { begin_demo(i); }, false);
-    file->addSeparator();
-    add(file, "save", tr("&Save"), QKeySequence::Save, [this] { save(); });
-    add(file, "save_as", tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), [this] { save_as(); });
-    file->addSeparator();
+}
+
+void MainWindow::add_outputs(QMenu *file) {
     add(file, "export", tr("&Export…"), QKeySequence(tr("Ctrl+E")), [this] { ask_export(); });
     add(file, "save_picture", tr("Save th&is picture…"), QKeySequence(tr("Ctrl+Shift+P")),
         [this] { save_this_picture(); });
     add(file, "print", tr("&Print cut sheets…"), QKeySequence::Print, [this] { print_preview(); });
     add(file, "print_sheet", tr("Print the chosen log's cut s&heet…"), QKeySequence(tr("Ctrl+Alt+P")),
         [this] { print_this_sheet(); });
-    file->addSeparator();
-    add(file, "close", tr("&Close"), QKeySequence::Close, [this] {
-        if (may_leave()) close_document();
-    });
-    add(
-        file, "quit", tr("&Quit"), QKeySequence(tr("Ctrl+Q")), [this] { close(); }, false);
 }
 
 /// What is typed into a field and not taken yet comes before the document.
+void MainWindow::take_back() {
+    QLineEdit *line = line_of(focusWidget());
+    if (line != nullptr && line->isUndoAvailable()) return line->undo();
+    text_->take();
+    desk_->history().undo();
+    forget_told();
+}
+
+void MainWindow::do_again() {
+    QLineEdit *line = line_of(focusWidget());
+    if (line != nullptr && line->isRedoAvailable()) return line->redo();
+    desk_->history().redo();
+    forget_told();
+}
+
 void MainWindow::make_history_actions(QMenu *edit) {
-    QUndoStack &history = desk_->history();
     QAction *undo = add(
-        edit, "undo", tr("Undo"), QKeySequence::Undo,
-        [this] {
-            QLineEdit *line = line_of(focusWidget());
-            if (line != nullptr && line->isUndoAvailable()) return line->undo();
-            text_->take();
-            desk_->history().undo();
-            forget_told();
-        },
-        false);
+        edit, "undo", tr("Undo"), QKeySequence::Undo, [this] { take_back(); }, false);
     QAction *redo = add(
-        edit, "redo", tr("Redo"), QKeySequence::Redo,
-        [this] {
-            QLineEdit *line = line_of(focusWidget());
-            if (line != nullptr && line->isRedoAvailable()) return line->redo();
-            desk_->history().redo();
-            forget_told();
-        },
-        false);
+        edit, "redo", tr("Redo"), QKeySequence::Redo, [this] { do_again(); }, false);
     redo->setShortcuts(
         {QKeySequence(QStringLiteral("Ctrl+Shift+Z")), QKeySequence(QStringLiteral("Ctrl+Y"))});
+    follow_history(undo, redo);
+}
+
+/// What they would take back or do again is told in the menu.
+void MainWindow::follow_history(QAction *undo, QAction *redo) {
+    QUndoStack &history = desk_->history();
     undo->setEnabled(false);
     redo->setEnabled(false);
     connect(&history, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
@@ -143,8 +157,8 @@ void MainWindow::make_edit_menu() {
         [this] { selection_->clear(); });
 }
 
-void MainWindow::make_shell_menu() {
-    QMenu *shell = menuBar()->addMenu(tr("&Shell"));
+/// What can be put into the shell.
+void MainWindow::add_parts(QMenu *shell) {
     add(shell, "add_window", tr("Add a &window to the wall"), QKeySequence(tr("Ctrl+W, W")),
         [this] { elevation_->add(OpeningKind::window); });
     add(shell, "add_door", tr("Add a &door to the wall"), QKeySequence(tr("Ctrl+D")),
@@ -154,18 +168,21 @@ void MainWindow::make_shell_menu() {
         [this] { plan_->add_partition(); });
     add(shell, "add_step", tr("Add a s&tep of the foundation to the wall"), {}, [this] {
         log_->add_step(selection_->wall());
-        findChild<QDockWidget *>(QStringLiteral("log"))->show();
-        findChild<QDockWidget *>(QStringLiteral("log"))->raise();
+        bring_to_front(QStringLiteral("log"));
     });
     add(shell, "add_floor", tr("Add a &floor"), QKeySequence(tr("Ctrl+Shift+F")), [this] {
-        findChild<QDockWidget *>(QStringLiteral("floors"))->show();
-        findChild<QDockWidget *>(QStringLiteral("floors"))->raise();
+        bring_to_front(QStringLiteral("floors"));
         floors_->add_floor();
     });
     QAction *draw = add(shell, "draw_partition", tr("D&raw a partition"), QKeySequence(tr("Ctrl+Shift+D")),
                         [this] { plan_->draw_partition(!plan_->is_drawing()); });
     draw->setCheckable(true);
     connect(plan_, &PlanView::drawing_changed, draw, &QAction::setChecked);
+}
+
+void MainWindow::make_shell_menu() {
+    QMenu *shell = menuBar()->addMenu(tr("&Shell"));
+    add_parts(shell);
     shell->addSeparator();
     add(shell, "wall_outward", tr("Move the wall &outward"), QKeySequence(tr("Ctrl+Shift+Up")),
         [this] { plan_->nudge(1); });
@@ -175,8 +192,7 @@ void MainWindow::make_shell_menu() {
     add(shell, "units", tr("Switch &units"), QKeySequence(tr("Ctrl+U")), [this] { switch_units(); });
 }
 
-void MainWindow::make_view_menu() {
-    QMenu *menu = menuBar()->addMenu(tr("&View"));
+void MainWindow::make_look_menu(QMenu *menu) {
     QMenu *from = menu->addMenu(tr("&Look from"));
     const std::vector<std::tuple<QString, QString, View>> views = {
         {"from_south_east", tr("South-&east"), View::south_east},
@@ -193,6 +209,11 @@ void MainWindow::make_view_menu() {
         add(from, name, words, QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), [this, v = view] {
             if (model_->view() != nullptr) model_->view()->set_view(v);
         });
+}
+
+void MainWindow::make_view_menu() {
+    QMenu *menu = menuBar()->addMenu(tr("&View"));
+    make_look_menu(menu);
     add(menu, "fit", tr("&Fit everything"), QKeySequence(tr("Ctrl+0")), [this] {
         if (model_->view() != nullptr) model_->view()->fit();
         plan_->fit();
@@ -203,6 +224,15 @@ void MainWindow::make_view_menu() {
     connect(legend, &QAction::triggered, this, [this](bool on) { show_legend(on); });
     add(menu, "play", tr("&Play the raise"), QKeySequence(tr("Ctrl+R")),
         [this] { model_->play(!model_->is_playing()); });
+    make_colour_menu(menu);
+    menu->addSeparator();
+    make_panel_menu(menu);
+    add(menu, "put_panels_back", tr("Put panels &back"), {}, [this] { put_panels_back(); });
+    make_appearance_menu(menu);
+    make_language_menu(menu);
+}
+
+void MainWindow::make_colour_menu(QMenu *menu) {
     QMenu *colours = menu->addMenu(tr("&Colour the model"));
     add(colours, "colour_wall", tr("by &wall"), {}, [this] { model_->set_colouring(Colouring::wall); });
     add(colours, "colour_finding", tr("by &finding"), {},
@@ -211,7 +241,9 @@ void MainWindow::make_view_menu() {
         [this] { model_->set_colouring(Colouring::alike); });
     add(colours, "colour_fabric", tr("by &kept and new"), {},
         [this] { model_->set_colouring(Colouring::fabric); });
-    menu->addSeparator();
+}
+
+void MainWindow::make_panel_menu(QMenu *menu) {
     QMenu *panels = menu->addMenu(tr("&Panels"));
     for (QDockWidget *dock : docks_) {
         QAction *toggle = add(panels, QStringLiteral("panel_") + dock->objectName(), dock->windowTitle(), {},
@@ -223,10 +255,17 @@ void MainWindow::make_view_menu() {
     add(panels, "next_panel", tr("&Next panel"), QKeySequence(tr("F6")), [this] { next_panel(1); });
     add(panels, "previous_panel", tr("P&revious panel"), QKeySequence(tr("Shift+F6")),
         [this] { next_panel(-1); });
-    add(menu, "put_panels_back", tr("Put panels &back"), {}, [this] { put_panels_back(); });
-    make_appearance_menu(menu);
-    make_language_menu(menu);
 }
+
+namespace {
+
+void add_one_of(QActionGroup &group, QAction *choice, bool is_taken) {
+    choice->setCheckable(true);
+    choice->setChecked(is_taken);
+    group.addAction(choice);
+}
+
+} // namespace
 
 void MainWindow::make_appearance_menu(QMenu *menu) {
     QMenu *looks = menu->addMenu(tr("&Appearance"));
@@ -237,16 +276,11 @@ void MainWindow::make_appearance_menu(QMenu *menu) {
         {"look_light", tr("&Light"), Appearance::light},
         {"look_dark", tr("&Dark"), Appearance::dark}};
     for (const auto &[name, words, look] : all) {
-        QAction *made = add(
-            looks, name, words, {},
-            [l = look] {
-                QSettings().setValue(QStringLiteral("appearance"), static_cast<int>(l));
-                wear(l);
-            },
-            false);
-        made->setCheckable(true);
-        made->setChecked(now == static_cast<int>(look));
-        group->addAction(made);
+        const Deed choose = [l = look] {
+            QSettings().setValue(QStringLiteral("appearance"), static_cast<int>(l));
+            wear(l);
+        };
+        add_one_of(*group, add(looks, name, words, {}, choose, false), now == static_cast<int>(look));
     }
 }
 
@@ -264,10 +298,7 @@ void MainWindow::make_language_menu(QMenu *menu) {
             message_->say(tr("The language is chosen. It is spoken from the next start of roundlay on."),
                           {{tr("Close"), {}}});
         };
-        QAction *made = add(languages, name, words, {}, choose, false);
-        made->setCheckable(true);
-        made->setChecked(language_choice() == code);
-        group->addAction(made);
+        add_one_of(*group, add(languages, name, words, {}, choose, false), language_choice() == code);
     }
 }
 

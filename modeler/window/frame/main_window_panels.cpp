@@ -158,6 +158,12 @@ void MainWindow::show_or_close(QDockWidget &dock) {
     });
 }
 
+void MainWindow::bring_to_front(const QString &panel) {
+    auto *dock = findChild<QDockWidget *>(panel);
+    dock->show();
+    dock->raise();
+}
+
 void MainWindow::next_panel(int step) {
     std::vector<QWidget *> places;
     if (message_->isVisible()) places.push_back(message_);

@@ -7,6 +7,7 @@
 
 class QLabel;
 class QListWidget;
+class QVBoxLayout;
 
 namespace roundlay::window {
 
@@ -30,6 +31,10 @@ class StartPage : public QWidget {
     void asked_for(const QString &path);
 
   private:
+    void add_title(QVBoxLayout &column);
+    void add_links(QVBoxLayout &column);
+    void add_recent(QVBoxLayout &column);
+
     QLabel *recent_label_;
     QListWidget *recent_;
 };

@@ -63,6 +63,20 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), which_(new QComboBox), filter_(new QLineEdit),
       table_(new QTableView), totals_(new QLabel), below_(new QScrollArea), model_(new TableModel(this)),
       order_(new TableOrder(this)) {
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(4, 4, 4, 4);
+    new StandBanner(desk_, column, StandBanner::Shows::as_stood);
+    column->addLayout(choices());
+    make_table();
+    column->addWidget(table_, 1);
+    make_totals();
+    column->addWidget(below_);
+    connect(&desk_, &Desk::state_changed, this, &CutListPanel::refresh);
+    connect(&selection_, &Selection::changed, this, &CutListPanel::follow_selection);
+}
+
+/// Which list, and what of it.
+QLayout *CutListPanel::choices() {
     which_->addItems(
         {tr("every piece"), tr("distinct pieces"), tr("sticks to order"), tr("pegs"), tr("totals")});
     which_->setAccessibleName(tr("Which list"));
@@ -75,6 +89,13 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     row->addWidget(which_);
     row->addWidget(filter_, 1);
     row->addWidget(copy_button);
+    connect(which_, &QComboBox::currentIndexChanged, this, &CutListPanel::refresh);
+    connect(filter_, &QLineEdit::textChanged, order_, &QSortFilterProxyModel::setFilterFixedString);
+    connect(copy_button, &QPushButton::clicked, this, &CutListPanel::copy);
+    return row;
+}
+
+void CutListPanel::make_table() {
     order_->setSourceModel(model_);
     table_->setModel(order_);
     table_->setSortingEnabled(true);
@@ -85,12 +106,13 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     table_->setAccessibleName(tr("Cut list"));
+    table_->setMinimumHeight(height_of_rows(is_low() ? 2 : 5));
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &CutListPanel::choose_row);
+}
+
+void CutListPanel::make_totals() {
     totals_->setWordWrap(true);
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(4, 4, 4, 4);
-    new StandBanner(desk_, column, StandBanner::Shows::as_stood);
-    column->addLayout(row);
-    column->addWidget(table_, 1);
     below_->setWidget(totals_);
     below_->setWidgetResizable(true);
     below_->setFrameShape(QFrame::NoFrame);
@@ -98,17 +120,12 @@ CutListPanel::CutListPanel(Desk &desk, Selection &selection, QWidget *parent)
     below_->setAccessibleName(tr("Totals"));
     totals_->setAlignment(Qt::AlignTop);
     totals_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    const bool is_low = screen()->availableGeometry().height() < 560; // there all panels take turns
-    table_->setMinimumHeight(height_of_rows(is_low ? 2 : 5));
-    below_->setMinimumHeight((is_low ? 1 : 2) * totals_->fontMetrics().lineSpacing());
-    column->addWidget(below_);
-    connect(which_, &QComboBox::currentIndexChanged, this, &CutListPanel::refresh);
-    connect(filter_, &QLineEdit::textChanged, order_, &QSortFilterProxyModel::setFilterFixedString);
-    connect(copy_button, &QPushButton::clicked, this, &CutListPanel::copy);
-    connect(&desk_, &Desk::state_changed, this, &CutListPanel::refresh);
-    connect(&selection_, &Selection::changed, this, &CutListPanel::follow_selection);
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &CutListPanel::choose_row);
+    below_->setMinimumHeight((is_low() ? 1 : 2) * totals_->fontMetrics().lineSpacing());
+}
+
+/// There all panels take turns.
+bool CutListPanel::is_low() const {
+    return screen()->availableGeometry().height() < 560;
 }
 
 void CutListPanel::showEvent(QShowEvent *event) {

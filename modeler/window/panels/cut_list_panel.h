@@ -5,6 +5,7 @@
 
 class QComboBox;
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QScrollArea;
 class QTableView;
@@ -30,6 +31,10 @@ class CutListPanel : public QWidget {
     void resizeEvent(QResizeEvent *event) override;
 
   private:
+    QLayout *choices();
+    void make_table();
+    void make_totals();
+    bool is_low() const; ///< the screen
     void refresh();
     int height_of_rows(int rows) const;
     void share_height();

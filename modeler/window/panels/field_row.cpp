@@ -12,6 +12,7 @@
 #include <QPointer>
 #include <QScrollArea>
 #include <QTimer>
+#include <QToolButton>
 #include <algorithm>
 
 namespace roundlay::window {
@@ -108,6 +109,20 @@ void add_field(QFormLayout &form, const QString &label, CountBox &box) {
     form.addRow(label, &box);
     QObject::connect(&box, &CountBox::complained, &box,
                      [&form, &box](const QString &sentence) { tell_below(form, box, sentence); });
+}
+
+void write_in_red(QLabel &complaint) {
+    QPalette red = complaint.parentWidget()->palette();
+    red.setColor(QPalette::WindowText, tints().error);
+    complaint.setPalette(red);
+}
+
+QToolButton *sign_button(const QString &sign, const QString &words) {
+    auto *made = new QToolButton;
+    made->setText(sign);
+    made->setToolTip(words);
+    made->setAccessibleName(words);
+    return made;
 }
 
 void blank_fields(QWidget &panel) {

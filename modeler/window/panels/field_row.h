@@ -7,6 +7,7 @@
 class QFormLayout;
 class QLabel;
 class QScrollArea;
+class QToolButton;
 class QWidget;
 
 namespace roundlay::window {
@@ -21,6 +22,12 @@ inline const QString why_name = QStringLiteral("why");
 void add_field(QFormLayout &form, QLabel *label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, MeasureEdit &edit);
 void add_field(QFormLayout &form, const QString &label, CountBox &box);
+
+/// A sign for a button, such as +; what it does is told in words to whoever asks.
+QToolButton *sign_button(const QString &sign, const QString &words);
+
+/// What a panel complains of, in the colour of errors as it is now.
+void write_in_red(QLabel &complaint);
 
 /// What stands in the fields of a panel goes: it was of a document that is not here any more.
 void blank_fields(QWidget &panel);

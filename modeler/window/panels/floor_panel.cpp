@@ -5,6 +5,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/stand_banner.h"
 
@@ -12,10 +13,7 @@
 #include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
-#include <QScreen>
-#include <QStyle>
 #include <QToolButton>
-#include <algorithm>
 
 namespace roundlay::window {
 
@@ -37,6 +35,21 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     auto *column = new QVBoxLayout(content);
     new StandBanner(desk_, column, StandBanner::Shows::fields);
     fields_ = new QWidget;
+    make_fields();
+    column->addWidget(fields_);
+    column->addStretch(1);
+    for (QFormLayout *each : content->findChildren<QFormLayout *>())
+        each->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    setWidget(content);
+    keep_narrow(*this, *content);
+    connect_choosers();
+    connect(&desk_, &Desk::began, this, &FloorPanel::begin);
+    connect(&desk_, &Desk::state_changed, this, &FloorPanel::refresh);
+    connect(&selection_, &Selection::changed, this, &FloorPanel::follow_selection);
+}
+
+/// Which floor, and all of the one that is chosen.
+void FloorPanel::make_fields() {
     auto *fields = new QVBoxLayout(fields_);
     fields->setContentsMargins(0, 0, 0, 0);
     auto *form = new QFormLayout;
@@ -48,29 +61,22 @@ FloorPanel::FloorPanel(Desk &desk, Selection &selection, QWidget *parent)
     inner->setContentsMargins(0, 0, 0, 0);
     auto *joists = new QFormLayout;
     make_joists(joists);
+    make_joist_ends(joists);
     inner->addLayout(joists);
     inner->addWidget(beams_box());
     inner->addWidget(openings_box());
     fields->addWidget(all_);
-    column->addWidget(fields_);
-    column->addStretch(1);
-    for (QFormLayout *each : content->findChildren<QFormLayout *>())
-        each->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    setWidget(content);
-    const int whole = content->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-    setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
-    connect_choosers();
-    connect(&desk_, &Desk::began, this, [this] {
-        floor_ = beam_ = opening_ = 0;
-        put_in_reach(*this, *fields_, false); // until what the document says is read
-        blank_fields(*this);
-        for (QComboBox *box : {floors_.box, beams_.box, openings_.box, from_, to_})
-            box->clear();
-        all_->setVisible(false);
-        complaint_->clear();
-    });
-    connect(&desk_, &Desk::state_changed, this, &FloorPanel::refresh);
-    connect(&selection_, &Selection::changed, this, &FloorPanel::follow_selection);
+}
+
+/// Another document: nothing is known until what it says is read.
+void FloorPanel::begin() {
+    floor_ = beam_ = opening_ = 0;
+    put_in_reach(*this, *fields_, false);
+    blank_fields(*this);
+    for (QComboBox *box : {floors_.box, beams_.box, openings_.box, from_, to_})
+        box->clear();
+    all_->setVisible(false);
+    complaint_->clear();
 }
 
 FloorPanel::Chooser FloorPanel::chooser(QFormLayout *form, const QString &label, const QString &more,
@@ -81,16 +87,10 @@ FloorPanel::Chooser FloorPanel::chooser(QFormLayout *form, const QString &label,
     made.box->setAccessibleName(plain(label));
     made.box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     row->addWidget(made.box, 1);
-    const auto button = [&](const QString &sign, const QString &words) {
-        auto *b = new QToolButton;
-        b->setText(sign);
-        b->setToolTip(words);
-        b->setAccessibleName(words);
-        row->addWidget(b);
-        return b;
-    };
-    made.more = button(QStringLiteral("+"), more);
-    made.less = button(QStringLiteral("−"), less);
+    made.more = sign_button(QStringLiteral("+"), more);
+    made.less = sign_button(QStringLiteral("−"), less);
+    row->addWidget(made.more);
+    row->addWidget(made.less);
     auto *name = new QLabel(label);
     name->setBuddy(made.box);
     form->addRow(name, row);
@@ -117,6 +117,15 @@ LengthEdit *FloorPanel::joist_field(QFormLayout *form, const QString &name, cons
                                     Length Floor::*part) {
     return length_field(form, name, label,
                         [part](Floor &floor, LengthEdit &edit) { floor.*part = edit.length(); });
+}
+
+LengthEdit *FloorPanel::optional_field(QFormLayout *form, const char *name, const QString &label,
+                                       const QString &when_empty, std::optional<Length> Floor::*part) {
+    auto *edit = length_field(form, QLatin1String(name), label,
+                              [part](Floor &floor, LengthEdit &e) { floor.*part = e.stated(); });
+    edit->set_optional(true);
+    edit->setPlaceholderText(when_empty);
+    return edit;
 }
 
 LengthEdit *FloorPanel::beam_field(QFormLayout *form, const QString &name, const QString &label,
@@ -160,21 +169,18 @@ void FloorPanel::make_joists(QFormLayout *form) {
     to_ = wall_field(form, tr("to &wall"), &Floor::to);
     level_ = joist_field(form, QStringLiteral("level"), tr("Le&vel of their tops"), &Floor::level);
     spacing_ = joist_field(form, QStringLiteral("spacing"), tr("&Spacing"), &Floor::spacing);
-    const auto optional = [&](const char *name, const QString &label, const QString &when_empty,
-                              std::optional<Length> Floor::*part) {
-        auto *edit = length_field(form, QLatin1String(name), label,
-                                  [part](Floor &floor, LengthEdit &e) { floor.*part = e.stated(); });
-        edit->set_optional(true);
-        edit->setPlaceholderText(when_empty);
-        return edit;
-    };
-    first_ = optional("first", tr("First s&pace"), tr("as the spacing"), &Floor::first);
+    first_ = optional_field(form, "first", tr("First s&pace"), tr("as the spacing"), &Floor::first);
     width_ = length_field(form, QStringLiteral("joist_width"), tr("Joist w&idth"),
                           [](Floor &floor, LengthEdit &e) { floor.joist.width = e.length(); });
     height_ = length_field(form, QStringLiteral("joist_height"), tr("Joist &height"),
                            [](Floor &floor, LengthEdit &e) { floor.joist.height = e.length(); });
-    tip_width_ = optional("tip_width", tr("Width at the tip"), tr("as the butt"), &Floor::tip_width);
-    tip_height_ = optional("tip_height", tr("Height at the tip"), tr("as the butt"), &Floor::tip_height);
+    tip_width_ =
+        optional_field(form, "tip_width", tr("Width at the tip"), tr("as the butt"), &Floor::tip_width);
+    tip_height_ =
+        optional_field(form, "tip_height", tr("Height at the tip"), tr("as the butt"), &Floor::tip_height);
+}
+
+void FloorPanel::make_joist_ends(QFormLayout *form) {
     bearing_ = joist_field(form, QStringLiteral("bearing"), tr("&Bearing"), &Floor::bearing);
     pocket_ = new QComboBox;
     pocket_->addItems({tr("square"), tr("tailed")});

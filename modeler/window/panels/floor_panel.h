@@ -53,6 +53,8 @@ class FloorPanel : public QScrollArea {
                              const std::function<void(Floor &, LengthEdit &)> &set);
     LengthEdit *joist_field(QFormLayout *form, const QString &name, const QString &label,
                             Length Floor::*part);
+    LengthEdit *optional_field(QFormLayout *form, const char *name, const QString &label,
+                               const QString &when_empty, std::optional<Length> Floor::*part);
     LengthEdit *beam_field(QFormLayout *form, const QString &name, const QString &label,
                            const std::function<Length &(Beam &)> &part);
     LengthEdit *opening_field(QFormLayout *form, const QString &name, const QString &label,
@@ -60,7 +62,10 @@ class FloorPanel : public QScrollArea {
     QComboBox *wall_field(QFormLayout *form, const QString &label, std::string Floor::*part);
     LoadEdit *load_field(QFormLayout *form, const QString &name, const QString &label,
                          std::optional<double> Floor::*part);
+    void make_fields();
+    void begin();
     void make_joists(QFormLayout *form);
+    void make_joist_ends(QFormLayout *form);
     QGroupBox *beams_box();
     QGroupBox *openings_box();
     void connect_choosers();

@@ -3,7 +3,6 @@
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/floor_panel.h"
 #include "modeler/window/panels/length_edit.h"
-#include "modeler/window/views/tints.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -58,9 +57,7 @@ void FloorPanel::showEvent(QShowEvent *event) {
 
 void FloorPanel::refresh() {
     if (!isVisible()) return;
-    QPalette red = palette();
-    red.setColor(QPalette::WindowText, tints().error);
-    complaint_->setPalette(red);
+    write_in_red(*complaint_);
     complaint_->clear();
     const auto &shell = desk_.state()->read.shell;
     put_in_reach(*this, *fields_, shell.has_value());

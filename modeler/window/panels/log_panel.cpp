@@ -9,6 +9,7 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/panels/log_fields.h"
 #include "modeler/window/panels/log_words.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/step_fields.h"
 #include "modeler/window/views/stand_banner.h"
 
@@ -17,9 +18,7 @@
 #include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
-#include <QScreen>
 #include <QScrollArea>
-#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -44,41 +43,51 @@ LogPanel::LogPanel(Desk &desk, Selection &selection, QWidget *parent)
     : QWidget(parent), desk_(desk), selection_(selection), title_(new QLabel), words_(new QLabel),
       log_(new LogFields), opening_(opening_box()), wall_(new QGroupBox(tr("Wall"))),
       steps_(new StepFields(desk)) {
-    auto *form = new QFormLayout(wall_);
-    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
-    connect(wall_length_, &LengthEdit::committed, this,
-            [this] { commit(*wall_length_, desk_, [this] { take_wall(); }); });
-    QFont large = title_->font();
-    large.setPointSizeF(large.pointSizeF() * 1.3);
-    large.setBold(true);
-    title_->setFont(large);
+    make_wall_fields();
+    make_words();
     connect(log_, &LogFields::stated, this, &LogPanel::take_log);
     connect(log_, &LogFields::meant_another, this, &LogPanel::follow_selection);
-    words_->setWordWrap(true);
-    words_->setAlignment(Qt::AlignTop);
-    words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    words_->setAccessibleName(tr("Numbers of what is chosen"));
     auto *inside = new QWidget;
-    auto *column = new QVBoxLayout(inside);
+    fill(*inside);
+    scroll_ = scrolled(inside);
+    scroll_->setFocusPolicy(Qt::StrongFocus); // by the keyboard: there is more to read than to fill in
+    scroll_->setAccessibleName(tr("What is chosen"));
+    auto *whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll_);
+    keep_narrow(*this, *inside);
+    connect(&desk_, &Desk::state_changed, this, &LogPanel::refresh);
+    connect(&selection_, &Selection::changed, this, &LogPanel::follow_selection);
+    refresh();
+}
+
+void LogPanel::fill(QWidget &inside) {
+    auto *column = new QVBoxLayout(&inside);
     for (QWidget *part : std::initializer_list<QWidget *>{title_, opening_, wall_, steps_, log_})
         column->addWidget(part);
     new StandBanner(desk_, column,
                     StandBanner::Shows::as_stood); // over the figures: the fields are as stated
     column->addWidget(words_);
     column->addStretch(1);
-    scroll_ = new QScrollArea;
-    scroll_->setWidget(inside);
-    scroll_->setWidgetResizable(true);
-    scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setAccessibleName(tr("What is chosen"));
-    auto *whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll_);
-    const int wide = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-    setMinimumWidth(std::min(wide, screen()->availableGeometry().width() / 4)); // a small screen scrolls
-    connect(&desk_, &Desk::state_changed, this, &LogPanel::refresh);
-    connect(&selection_, &Selection::changed, this, &LogPanel::follow_selection);
-    refresh();
+}
+
+void LogPanel::make_wall_fields() {
+    auto *form = new QFormLayout(wall_);
+    wall_length_ = length_field(form, QStringLiteral("wall_length"), tr("&Length outside"));
+    connect(wall_length_, &LengthEdit::committed, this,
+            [this] { commit(*wall_length_, desk_, [this] { take_wall(); }); });
+}
+
+/// What is chosen, and its numbers.
+void LogPanel::make_words() {
+    QFont large = title_->font();
+    large.setPointSizeF(large.pointSizeF() * 1.3);
+    large.setBold(true);
+    title_->setFont(large);
+    words_->setWordWrap(true);
+    words_->setAlignment(Qt::AlignTop);
+    words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    words_->setAccessibleName(tr("Numbers of what is chosen"));
 }
 
 LengthEdit *LogPanel::length_field(QFormLayout *form, const QString &name, const QString &label) {

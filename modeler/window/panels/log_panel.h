@@ -43,6 +43,9 @@ class LogPanel : public QWidget {
   private:
     LengthEdit *length_field(QFormLayout *form, const QString &name, const QString &label);
     QGroupBox *opening_box();
+    void fill(QWidget &inside);
+    void make_wall_fields();
+    void make_words();
     void refresh();
     void lay_out_now();
     QString shown(std::optional<Index<Piece>> piece);

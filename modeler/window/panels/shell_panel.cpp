@@ -10,17 +10,14 @@
 #include "modeler/window/panels/count_box.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/wrapped_label.h"
 #include "modeler/window/views/stand_banner.h"
-#include "modeler/window/views/tints.h"
 
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
-#include <QScreen>
-#include <QStyle>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace roundlay::window {
 
@@ -41,6 +38,25 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
     setFocusPolicy(Qt::NoFocus);
     setAccessibleName(tr("Shell"));
     count_->setKeyboardTracking(false);
+    fill_choices();
+    make_fields();
+    make_joint_fields();
+    setWidget(inside);
+    keep_narrow(*this, *inside);
+    connect_fields();
+    connect(&desk_, &Desk::began, this, &ShellPanel::begin);
+    connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
+}
+
+/// Another document: nothing is known until what it says is read.
+void ShellPanel::begin() {
+    put_in_reach(*this, *fields_, false);
+    blank_fields(*this);
+    height_->clear();
+    complaint_->clear();
+}
+
+void ShellPanel::fill_choices() {
     kind_->addItems(notch_words());
     top_->addItems({tr("level"), tr("staggered")});
     species_->addItem(tr("not stated: eastern hemlock is taken"), QString());
@@ -50,18 +66,6 @@ ShellPanel::ShellPanel(Desk &desk, QWidget *parent)
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(8);
     }
-    make_fields();
-    setWidget(inside);
-    const int whole = inside->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent);
-    setMinimumWidth(std::min(whole, screen()->availableGeometry().width() / 4)); // a small screen scrolls
-    connect_fields();
-    connect(&desk_, &Desk::began, this, [this] {
-        put_in_reach(*this, *fields_, false); // until what the document says is read
-        blank_fields(*this);
-        height_->clear();
-        complaint_->clear();
-    });
-    connect(&desk_, &Desk::state_changed, this, &ShellPanel::refresh);
 }
 
 void ShellPanel::make_fields() {
@@ -78,6 +82,9 @@ void ShellPanel::make_fields() {
                         [](Shell &s, Length v) { s.rounds.gap = v; });
     form_->addRow(tr("Height"), height_);
     form_->addRow(tr("T&op"), top_);
+}
+
+void ShellPanel::make_joint_fields() {
     form_->addRow(tr("Notc&h"), kind_);
     slope_->setObjectName(QStringLiteral("slope"));
     add_field(*form_, tr("&Slope"), *slope_);
@@ -107,12 +114,21 @@ LengthEdit *ShellPanel::field(const QString &name) const {
 }
 
 void ShellPanel::connect_fields() {
+    connect_choices();
     connect(name_, &NameEdit::committed, this, [this] {
         commit(*name_, desk_, [this] {
             change(tr("Name shell"), [this](Shell &s) { s.name = name_->name().toStdString(); });
         });
         complaint_->clear();
     });
+    connect(slope_, &SlopeEdit::committed, this, [this] {
+        commit(*slope_, desk_,
+               [this] { change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); }); });
+        complaint_->clear();
+    });
+}
+
+void ShellPanel::connect_choices() {
     connect(count_, &CountBox::counted, this, [this](int count) {
         change(tr("Change rounds"), [count](Shell &s) {
             if (s.rounds.pitch) s.rounds.height.reset();
@@ -128,11 +144,6 @@ void ShellPanel::connect_fields() {
     connect(species_, &QComboBox::activated, this, [this] {
         change(tr("Change wood"),
                [this](Shell &s) { s.wood.species = species_->currentData().toString().toStdString(); });
-    });
-    connect(slope_, &SlopeEdit::committed, this, [this] {
-        commit(*slope_, desk_,
-               [this] { change(tr("Change slope"), [this](Shell &s) { s.notch.slope = slope_->slope(); }); });
-        complaint_->clear();
     });
 }
 
@@ -158,9 +169,7 @@ void ShellPanel::showEvent(QShowEvent *event) {
 
 void ShellPanel::refresh() {
     if (!isVisible()) return;
-    QPalette red = palette();
-    red.setColor(QPalette::WindowText, tints().error);
-    complaint_->setPalette(red);
+    write_in_red(*complaint_);
     const State &state = *desk_.state();
     put_in_reach(*this, *fields_, state.read.shell.has_value());
     if (!state.read.shell) return;

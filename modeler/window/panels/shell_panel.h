@@ -32,9 +32,13 @@ class ShellPanel : public QScrollArea {
     void refresh();
     LengthEdit *length_field(const QString &name, const QString &label, const QString &undo,
                              const std::function<void(Shell &, Length)> &set);
+    void fill_choices();
     void make_fields();
+    void make_joint_fields();
     void change(const QString &name, const std::function<void(Shell &)> &set);
     void connect_fields();
+    void connect_choices();
+    void begin();
 
     Desk &desk_;
     NameEdit *name_;

@@ -5,7 +5,6 @@
 #include "modeler/window/desk/desk.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
-#include "modeler/window/views/tints.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -23,27 +22,13 @@ StepFields::StepFields(Desk &desk, QWidget *parent)
       complaint_(new QLabel) {
     auto *form = new QFormLayout(this);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    steps_->setObjectName(QStringLiteral("steps"));
-    steps_->setAccessibleName(tr("Step of the foundation"));
-    auto *row = new QHBoxLayout;
-    row->addWidget(steps_, 1);
-    QToolButton *more = button(QStringLiteral("+"), tr("Add a step of the foundation"));
-    less_ = button(QStringLiteral("\u2212"), tr("Remove the step of the foundation"));
-    more->setObjectName(QStringLiteral("more_steps"));
-    less_->setObjectName(QStringLiteral("less_steps"));
-    row->addWidget(more);
-    row->addWidget(less_);
-    auto *label = new QLabel(tr("St&ep"));
-    label->setBuddy(steps_);
-    form->addRow(label, row);
+    add_chooser(*form);
     from_left_ = length_field(*form, QStringLiteral("step_left"), tr("Step from the left"),
                               &FoundationStep::from_left);
     width_ = length_field(*form, QStringLiteral("step_width"), tr("Step width"), &FoundationStep::width);
     rise_ = length_field(*form, QStringLiteral("step_rise"), tr("Step rise"), &FoundationStep::rise);
     complaint_->setWordWrap(true);
     form->addRow(complaint_);
-    connect(more, &QToolButton::clicked, this, [this] { add(middle_); });
-    connect(less_, &QToolButton::clicked, this, &StepFields::remove);
     connect(steps_, &QComboBox::activated, this, [this](int at) {
         at_ = at;
         for (LengthEdit *edit : {from_left_, width_, rise_})
@@ -52,12 +37,23 @@ StepFields::StepFields(Desk &desk, QWidget *parent)
     });
 }
 
-QToolButton *StepFields::button(const QString &sign, const QString &words) {
-    auto *made = new QToolButton;
-    made->setText(sign);
-    made->setToolTip(words);
-    made->setAccessibleName(words);
-    return made;
+/// Which step, and buttons for one more and one less.
+void StepFields::add_chooser(QFormLayout &form) {
+    steps_->setObjectName(QStringLiteral("steps"));
+    steps_->setAccessibleName(tr("Step of the foundation"));
+    auto *row = new QHBoxLayout;
+    row->addWidget(steps_, 1);
+    QToolButton *more = sign_button(QStringLiteral("+"), tr("Add a step of the foundation"));
+    less_ = sign_button(QStringLiteral("\u2212"), tr("Remove the step of the foundation"));
+    more->setObjectName(QStringLiteral("more_steps"));
+    less_->setObjectName(QStringLiteral("less_steps"));
+    row->addWidget(more);
+    row->addWidget(less_);
+    auto *label = new QLabel(tr("St&ep"));
+    label->setBuddy(steps_);
+    form.addRow(label, row);
+    connect(more, &QToolButton::clicked, this, [this] { add(middle_); });
+    connect(less_, &QToolButton::clicked, this, &StepFields::remove);
 }
 
 LengthEdit *StepFields::length_field(QFormLayout &form, const QString &name, const QString &label,
@@ -97,9 +93,7 @@ void StepFields::show_steps(const Shell &shell, const std::string &wall) {
 }
 
 void StepFields::refresh(const Shell &shell) {
-    QPalette red = palette();
-    red.setColor(QPalette::WindowText, tints().error);
-    complaint_->setPalette(red);
+    write_in_red(*complaint_);
     complaint_->setVisible(!complaint_->text().isEmpty());
     const auto all = steps_under(shell, wall_);
     at_ = std::clamp(at_, 0, std::max(static_cast<int>(all.size()) - 1, 0));

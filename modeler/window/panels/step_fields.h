@@ -30,9 +30,9 @@ class StepFields : public QGroupBox {
     void add(double along); ///< as near to there as it fits: from the wall's left, mm
 
   private:
+    void add_chooser(QFormLayout &form);
     LengthEdit *length_field(QFormLayout &form, const QString &name, const QString &label,
                              Length FoundationStep::*part);
-    QToolButton *button(const QString &sign, const QString &words);
     void refresh(const Shell &shell);
     void remove();
     bool edit(const QString &name, const std::function<Fitted(const Shell &)> &change);

@@ -207,6 +207,8 @@ void DrawingView::keyPressEvent(QKeyEvent *event) {
     }
     if (is_menu_key(*event) && !is_dragging())
         return emit asked_for_menu(chosen_thing(), mapToGlobal(rect().center()), {});
+    if (event->key() == Qt::Key_PageDown && choose_next(1)) return;
+    if (event->key() == Qt::Key_PageUp && choose_next(-1)) return;
     const auto zoom_in = [this](double factor) { zoom(factor, QRectF(rect()).center()); };
     if (!zoom_by_key(*event, zoom_in, [this] { fit(); })) QWidget::keyPressEvent(event);
 }

@@ -52,6 +52,8 @@ class DrawingView : public QWidget {
 
     virtual Chosen thing_at(Vec2) const { return {}; } ///< under the pointer
     virtual Chosen chosen_thing() const { return {}; }
+    /// Of what Page Down and Page Up go through: 1 on, -1 back. False where they go through nothing.
+    virtual bool choose_next(int) { return false; }
     virtual Spot spot_at(Vec2) const { return {}; } ///< of a wall on which something can be put
     virtual std::vector<LegendEntry> legend() const { return {}; } ///< what its colours and patterns mean
 

@@ -6,6 +6,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/marks.h"
+#include "modeler/window/views/ring_path.h"
 #include "modeler/window/views/tints.h"
 
 #include <QPainter>
@@ -49,40 +50,49 @@ void ElevationView::paint_rounds(QPainter &painter) const {
     painter.drawLine(QPointF(0, to_screen({0, 0}).y()), QPointF(width(), to_screen({0, 0}).y()));
 }
 
+namespace {
+
+/// `bears`: it is the header of the opening that is chosen.
+QColor wood_of(const ElevationScene::Shape &shape, bool bears) {
+    if (shape.side) return tints().wood;
+    if (!shape.own) return tints().end_grain;
+    if (shape.island) return tints().island;
+    return bears ? tints().end_grain : tints().wood;
+}
+
+} // namespace
+
 void ElevationView::paint_logs(QPainter &painter) const {
     const Layout &layout = desk_.drawn()->job.layout;
     if (scene_.shapes.empty()) paint_stated_wall(painter);
     const auto *hole = chosen_hole();
     const auto bears = [&](Index<Piece> log) { return hole != nullptr && hole->header == log; };
     for (const auto &shape : scene_.shapes) {
-        QPainterPath path;
-        for (const auto &ring : shape.rings) {
-            QPolygonF polygon;
-            for (const Vec2 &p : ring)
-                polygon << to_screen(p);
-            path.addPolygon(polygon);
-            path.closeSubpath();
-        }
+        const QPainterPath path = ring_path(shape.rings, [this](Vec2 p) { return to_screen(p); });
         const bool chosen = selection_.is_piece(layout.pieces[shape.piece].tag);
-        const QColor wood = shape.side           ? tints().wood
-                            : !shape.own         ? tints().end_grain
-                            : shape.island       ? tints().island
-                            : bears(shape.piece) ? tints().end_grain
-                                                 : tints().wood;
-        paint_shape(painter, path, {wood, tints().wood_edge, 0.8, chosen});
+        paint_shape(painter, path, {wood_of(shape, bears(shape.piece)), tints().wood_edge, 0.8, chosen});
     }
+    paint_timber_ends(painter);
+    paint_pegs(painter);
+    paint_bores(painter);
+}
+
+void ElevationView::paint_timber_ends(QPainter &painter) const {
+    const Layout &layout = desk_.drawn()->job.layout;
     painter.setBrush(Qt::NoBrush);
     for (const auto &end : scene_.timbers) {
         const bool chosen = selection_.is_piece(layout.pieces[end.piece].tag);
         painter.setPen(QPen(chosen ? tints().accent : tints().ink, chosen ? 2.5 : 1, Qt::DashLine));
         painter.drawRect(screen_rect(end.box));
     }
+}
+
+void ElevationView::paint_pegs(QPainter &painter) const {
     for (const auto &peg : scene_.pegs) {
         painter.setPen(
             QPen(tints().ink, std::max(1.0, peg.diameter * scale() / 3), Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(to_screen(peg.top), to_screen(peg.foot));
     }
-    paint_bores(painter);
 }
 
 void ElevationView::paint_bores(QPainter &painter) const {
@@ -153,24 +163,32 @@ void ElevationView::paint_holes(QPainter &painter) const {
         Look2D look{hole.door ? tints().hollow : tints().accent_soft, tints().ink, 1.2, chosen};
         look.faulty = faults.openings.contains(hole.opening);
         paint_shape(painter, path, look);
-        if (hole.settle > 0) { // over the frame, for the logs to come down
-            const sheets::Rect space{hole.box.x0, hole.box.y1 - hole.settle, hole.box.x1, hole.box.y1};
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(QBrush(tints().faint, Qt::BDiagPattern));
-            painter.drawRect(screen_rect(space));
-            painter.setBrush(Qt::NoBrush);
-        }
+        if (hole.settle > 0) paint_settling(painter, hole);
         if (!hole.door) {
             painter.setPen(QPen(tints().faint, 1));
             painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));
         }
-        if (!chosen) draw_name(painter, box, text(hole.name)); // the chosen one's is in its panel
-        if (!chosen) continue;
-        painter.setPen(QPen(tints().accent, 1.5));
-        painter.setBrush(tints().paper);
-        for (const QPointF &grip : {box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()})
-            painter.drawRect(QRectF(grip - QPointF(3.5, 3.5), QSizeF(7, 7)));
+        if (chosen)
+            paint_grips(painter, box);
+        else
+            draw_name(painter, box, text(hole.name)); // the chosen one's is in its panel
     }
+}
+
+/// Over the frame, for the logs to come down.
+void ElevationView::paint_settling(QPainter &painter, const ElevationScene::Hole &hole) const {
+    const sheets::Rect space{hole.box.x0, hole.box.y1 - hole.settle, hole.box.x1, hole.box.y1};
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QBrush(tints().faint, Qt::BDiagPattern));
+    painter.drawRect(screen_rect(space));
+    painter.setBrush(Qt::NoBrush);
+}
+
+void ElevationView::paint_grips(QPainter &painter, const QRectF &box) const {
+    painter.setPen(QPen(tints().accent, 1.5));
+    painter.setBrush(tints().paper);
+    for (const QPointF &grip : {box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()})
+        painter.drawRect(QRectF(grip - QPointF(3.5, 3.5), QSizeF(7, 7)));
 }
 
 /// Within the opening: on as many lines as it takes, or not at all.

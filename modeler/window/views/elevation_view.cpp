@@ -273,14 +273,15 @@ void ElevationView::nudge(double across, double up, bool size) {
                });
 }
 
-void ElevationView::choose_next(int step) {
-    if (scene_.holes.empty()) return;
+bool ElevationView::choose_next(int step) {
+    if (scene_.holes.empty()) return true;
     const int count = static_cast<int>(scene_.holes.size());
     int at = step > 0 ? -1 : 0;
     for (int i = 0; i < count; ++i)
         if (selection_.is_opening(scene_.holes[static_cast<std::size_t>(i)].opening)) at = i;
     const auto &next = scene_.holes[static_cast<std::size_t>((at + step + count) % count)];
     selection_.choose_opening(desk_.drawn()->job.shell, next.opening);
+    return true;
 }
 
 void ElevationView::keyPressEvent(QKeyEvent *event) {
@@ -296,10 +297,6 @@ void ElevationView::keyPressEvent(QKeyEvent *event) {
         return nudge(0, step, size);
     case Qt::Key_Down:
         return nudge(0, -step, size);
-    case Qt::Key_PageDown:
-        return choose_next(1);
-    case Qt::Key_PageUp:
-        return choose_next(-1);
     default:
         DrawingView::keyPressEvent(event);
     }

@@ -40,6 +40,7 @@ class ElevationView : public DrawingView {
     Chosen chosen_thing() const override;
     Spot spot_at(Vec2 at) const override;
     std::vector<LegendEntry> legend() const override;
+    bool choose_next(int step) override;
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
@@ -59,7 +60,6 @@ class ElevationView : public DrawingView {
     double snap_across(double at, double alternative, Qt::KeyboardModifiers keys) const;
     double snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const;
     void nudge(double across, double up, bool size);
-    void choose_next(int step);
     void paint_logs(QPainter &painter) const;
     QString caption() const;
     void paint_rounds(QPainter &painter) const;
@@ -67,7 +67,11 @@ class ElevationView : public DrawingView {
     void paint_stated_wall(QPainter &painter) const;
     void paint_stated_floor(QPainter &painter, const ElevationScene::StatedFloor &floor, bool faulty) const;
     void paint_holes(QPainter &painter) const;
+    void paint_timber_ends(QPainter &painter) const;
+    void paint_pegs(QPainter &painter) const;
     void paint_bores(QPainter &painter) const;
+    void paint_settling(QPainter &painter, const ElevationScene::Hole &hole) const;
+    void paint_grips(QPainter &painter, const QRectF &box) const;
     void draw_name(QPainter &painter, const QRectF &box, const QString &name) const;
     void paint_measures(QPainter &painter, const sheets::Rect &box) const;
 

@@ -9,6 +9,8 @@
 #include "modeler/window/panels/length_edit.h"
 #include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/joint_page.h"
+#include "modeler/window/views/scene_view.h"
+#include "modeler/window/views/view_keys.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -37,6 +39,20 @@ NotchRule JointPage::rule() const {
     const auto &stated =
         desk_.state()->read.shell; // also what cannot be built: it is put right where it was typed
     return notch_at(stated ? *stated : desk_.standing()->job.shell, place(), chosen_scope());
+}
+
+void JointPage::connect_handles() {
+    connect(view_, &SceneView::handle_moved, this, [this](int handle, double up, Qt::KeyboardModifiers keys) {
+        drag_slope(handle, up, lets_go(keys));
+    });
+    connect(view_, &SceneView::handle_released, this, [this] {
+        if (dragging_) let_go();
+        refresh();
+    });
+    connect(view_, &SceneView::handle_given_up, this, [this] {
+        if (std::exchange(dragging_, false)) desk_.cancel();
+        refresh();
+    });
 }
 
 QString JointPage::deed(const NotchPlace &at) const {

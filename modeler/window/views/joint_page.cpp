@@ -7,6 +7,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/panels/field_row.h"
 #include "modeler/window/panels/length_edit.h"
+#include "modeler/window/panels/scrolled.h"
 #include "modeler/window/views/gl_probe.h"
 #include "modeler/window/views/joint_handles.h"
 #include "modeler/window/views/play_icon.h"
@@ -66,29 +67,30 @@ JointPage::JointPage(Desk &desk, Selection &selection, QWidget *parent)
     } else {
         column->addStretch(1);
     }
-    auto *low = new QScrollArea; // the window may be lower than all the fields
-    low->setWidget(fields());
-    low->setWidgetResizable(true);
-    low->setFrameShape(QFrame::NoFrame);
-    low->setFocusPolicy(Qt::NoFocus);
+    auto *low = scrolled(fields()); // the window may be lower than all the fields
     low->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     low->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     column->addWidget(low);
     playing_.setInterval(lift_every_ms);
     connect_fields();
-    connect(&desk_, &Desk::began, this, [this] {
-        shown_.clear();
-        peeped_.clear();
-        dragging_ = false;
-        refresh();
-    });
+    connect(&desk_, &Desk::began, this, &JointPage::begin);
     connect(&desk_, &Desk::state_changed, this, &JointPage::refresh);
     connect(&desk_, &Desk::models_changed, this, &JointPage::refresh);
-    connect(&selection_, &Selection::changed, this, [this] {
-        for (SlopeEdit *edit : {slope_, along_, across_})
-            edit->let_go(); // what was typed of one corner and not taken is not typed of the next
-        refresh();
-    });
+    connect(&selection_, &Selection::changed, this, &JointPage::follow_selection);
+}
+
+void JointPage::begin() {
+    shown_.clear();
+    peeped_.clear();
+    dragging_ = false;
+    refresh();
+}
+
+/// What was typed of one corner and not taken is not typed of the next.
+void JointPage::follow_selection() {
+    for (SlopeEdit *edit : {slope_, along_, across_})
+        edit->let_go();
+    refresh();
 }
 
 void JointPage::make_view() {
@@ -102,25 +104,17 @@ void JointPage::make_view() {
             selection_.choose_piece(desk_.standing()->job.layout, Index<Piece>(id));
     });
     new StandBanner(desk_, view_, StandBanner::Shows::as_stood);
-    connect(view_, &SceneView::asked_for_menu, this, [this](int id, const QPoint &on_screen) {
-        Chosen thing = selection_.chosen();
-        if (id >= 0 && desk_.standing())
-            thing = {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[Index<Piece>(id)].tag, -1};
-        else if (id != SceneView::by_keyboard)
-            thing = {Chosen::Kind::corner, corner_name(), -1};
-        emit asked_for_menu(thing, on_screen);
-    });
-    connect(view_, &SceneView::handle_moved, this, [this](int handle, double up, Qt::KeyboardModifiers keys) {
-        drag_slope(handle, up, lets_go(keys));
-    });
-    connect(view_, &SceneView::handle_released, this, [this] {
-        if (dragging_) let_go();
-        refresh();
-    });
-    connect(view_, &SceneView::handle_given_up, this, [this] {
-        if (std::exchange(dragging_, false)) desk_.cancel();
-        refresh();
-    });
+    connect(view_, &SceneView::asked_for_menu, this,
+            [this](int id, const QPoint &on_screen) { emit asked_for_menu(thing_under(id), on_screen); });
+    connect_handles();
+}
+
+/// What the menu is about: by the keyboard, what is chosen.
+Chosen JointPage::thing_under(int id) const {
+    if (id >= 0 && desk_.standing())
+        return {Chosen::Kind::piece, desk_.standing()->job.layout.pieces[Index<Piece>(id)].tag, -1};
+    if (id != SceneView::by_keyboard) return {Chosen::Kind::corner, corner_name(), -1};
+    return selection_.chosen();
 }
 
 SlopeEdit *JointPage::slope_field(QFormLayout *form, const QString &label) {

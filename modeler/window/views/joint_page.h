@@ -46,6 +46,10 @@ class JointPage : public QWidget {
 
   private:
     void make_view();
+    void connect_handles();
+    Chosen thing_under(int id) const;
+    void begin();
+    void follow_selection();
     QWidget *fields();
     QWidget *lift_row();
     void connect_fields();

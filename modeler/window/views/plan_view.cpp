@@ -279,13 +279,14 @@ void PlanView::nudge(int steps) {
     if (wall && wall->at() < state->job.shell.walls.size()) move_wall(steps * grid_step(units()), true);
 }
 
-void PlanView::choose_next(int step) {
+bool PlanView::choose_next(int step) {
     const Layout *layout = layout_of(desk_);
-    if (layout == nullptr) return;
+    if (layout == nullptr) return true;
     const int count = count_of(layout->walls), before_all = step > 0 ? -1 : 0;
     const auto chosen = chosen_wall();
     const int next = ((chosen ? chosen->number() : before_all) + step + count) % count;
     selection_.choose_wall(place(*layout, Index<WallPlace>(next)).name);
+    return true;
 }
 
 void PlanView::leaveEvent(QEvent *event) {
@@ -304,10 +305,6 @@ void PlanView::keyPressEvent(QKeyEvent *event) {
     case Qt::Key_Down:
     case Qt::Key_Left:
         return nudge(-steps);
-    case Qt::Key_PageDown:
-        return choose_next(1);
-    case Qt::Key_PageUp:
-        return choose_next(-1);
     default:
         DrawingView::keyPressEvent(event);
     }

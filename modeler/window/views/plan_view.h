@@ -54,6 +54,7 @@ class PlanView : public DrawingView {
     Chosen chosen_thing() const override { return selection_.chosen(); }
     Spot spot_at(Vec2 at) const override;
     std::vector<LegendEntry> legend() const override;
+    bool choose_next(int step) override;
     void keyPressEvent(QKeyEvent *event) override;
     void leaveEvent(QEvent *event) override;
 
@@ -64,7 +65,6 @@ class PlanView : public DrawingView {
     int opening_at(Vec2 at) const; ///< index into Shell::openings
     std::optional<Index<Piece>> timber_at(Vec2 at) const;
     std::optional<Index<WallPlace>> chosen_wall() const;
-    void choose_next(int step);
     void move_wall(double outward, bool as_edit);
     void move_partition(int partition, double from_left, bool as_edit);
     void grab_wall(Index<WallPlace> wall, Vec2 at);

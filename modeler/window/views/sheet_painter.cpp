@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/drawing/font.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/ring_path.h"
 
 #include <QFontDatabase>
 #include <QPainter>
@@ -61,16 +62,9 @@ class SheetPainter {
     }
 
     void operator()(const sheets::Fill &fill) {
-        QPainterPath path;
-        for (const auto &ring : fill.rings) {
-            QPolygonF polygon;
-            for (const Vec2 &p : ring)
-                polygon << at(p);
-            path.addPolygon(polygon);
-            path.closeSubpath();
-        }
         const auto grey = static_cast<float>(fill.grey);
-        painter_.fillPath(path, QColor::fromRgbF(grey, grey, grey));
+        painter_.fillPath(ring_path(fill.rings, [this](Vec2 p) { return at(p); }),
+                          QColor::fromRgbF(grey, grey, grey));
     }
 
     void operator()(const sheets::Text &t) {

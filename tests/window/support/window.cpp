@@ -83,7 +83,7 @@ Shell a_room() {
 Shell a_room_with_a_door() {
     Shell shell = a_room();
     shell.openings.push_back(
-        {"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2)});
+        {"door", OpeningKind::door, "A", Length::metres(2), {}, Length::metres(1), Length::metres(2), {}});
     return shell;
 }
 
