@@ -46,10 +46,10 @@ struct ExportOptions {
 struct ExportJob {
     Shell shell;
     Layout layout;
-    Bodies bodies;        ///< of layout.models, in order
-    Findings findings;    ///< of the layout and of the review
+    Bodies bodies;                                      ///< of layout.models, in order
+    Findings findings;                                  ///< of the layout and of the review
     std::shared_ptr<const Record> record = no_record(); ///< of the house, where the document has one
-    std::string document; ///< file name without folders, for the manifest
+    std::string document;                               ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
     /// What has been composed and drawn of this shell for anybody: each exporter and the window take it from

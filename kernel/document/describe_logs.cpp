@@ -42,18 +42,21 @@ const TableOf<LogSizes> &logs_table() {
 }
 
 /// Logs that an opening parts lie in one straight line: what shapes them is stated of the whole round.
-constexpr const char *of_rounds[] = {"butt_height", "tip_height", "butt_width",    "tip_width",
-                                     "diameter",    "butt",       "kind",          "slope",
-                                     "along",       "across",     "overhang_left", "overhang_right"};
+constexpr const char *of_rounds[] = {"butt_height",   "tip_height",     "butt_width", "tip_width", "diameter",
+                                     "butt",          "kind",           "slope",      "along",     "across",
+                                     "overhang_left", "overhang_right", "gap_left",   "gap_right"};
+
+void say_of_rounds(TableReading &at, const char *key) {
+    at.reading.error(at.table.place_of(key),
+                     "\"" + std::string(key) +
+                         "\" cannot be stated of one piece of a round, whose logs lie in "
+                         "one straight line",
+                     "it in a [[log]] without \"piece\"");
+}
 
 void check_of_piece(TableReading &at, OwnLog &) {
     for (const char *key : of_rounds)
-        if (at.table.states(key))
-            at.reading.error(at.table.place_of(key),
-                             "\"" + std::string(key) +
-                                 "\" cannot be stated of one piece of a round, whose logs lie in "
-                                 "one straight line",
-                             "it in a [[log]] without \"piece\"");
+        if (at.table.states(key)) say_of_rounds(at, key);
 }
 
 /// Measured logs come from long lists, so a log that stands there twice is more likely a slip than meant.
@@ -74,9 +77,36 @@ void check_log_once(TableReading &at, OwnLog &log) {
 
 void check_log(TableReading &at, OwnLog &log) {
     check_log_once(at, log);
+    if (log.piece && !log.tails.empty()) say_of_rounds(at, "tail");
     if (log.notch.kind && *log.notch.kind != NotchKind::stated)
         for (const char *key : {"along", "across"})
             warn_unused(at, key, "kind = \"stated\"");
+}
+
+void check_tail(TableReading &at, OwnTail &tail) {
+    if (tail.along.has_value() != tail.across.has_value())
+        at.table.require(tail.along ? "across" : "along",
+                         "the other slope of the tail's top: both, or neither");
+}
+
+const TableOf<OwnTail> &tail_table() {
+    static const TableOf<OwnTail> table{
+        {.name = "log.tail",
+         .summary = "The tail at one end of a log, where it was measured or is cut by itself.",
+         .items = items<OwnTail>(
+             {one_of<&OwnTail::end>("end", "at which end of the log, seen from outside",
+                                    {.missing = "the end it is at, seen from outside"}),
+              falling_slope<&OwnTail::along>("along", "of its top, outward along the log; `across` with it",
+                                             {.left_out = "as of the log's other tail"}),
+              falling_slope<&OwnTail::across>("across",
+                                              "of its top, outward along the crossing log; `along` with it",
+                                              {.left_out = "as of the log's other tail"}),
+              size<&OwnTail::height>(
+                  "height", bounds::short_size,
+                  "from what it lies on to its top, where the middles of the two walls cross",
+                  {.left_out = "the seam lies midway between the middles of the two logs"})}),
+         .check = checked<OwnTail, check_tail>}};
+    return table;
 }
 
 const TableOf<OwnLog> &log_table() {
@@ -119,6 +149,14 @@ const TableOf<OwnLog> &log_table() {
                   "overhang_right", bounds::short_gap,
                   "how far its two ends run past the crossing walls, seen from outside",
                   {.left_out = "as at its corners"}),
+              size<&OwnLog::gap_left>(
+                  "gap_left", bounds::short_gap,
+                  "from the top of the log below to its underside at its left end, seen from outside; of the "
+                  "first log from the lowest foundation, on packing. Not in a shell of saddles",
+                  {.left_out = "the wall's gap; of the first log 0", .remark = "under its left end"}),
+              size<&OwnLog::gap_right>(
+                  "gap_right", bounds::short_gap, "the same at its right end",
+                  {.left_out = "the wall's gap; of the first log 0", .remark = "under its right end"}),
               size<&OwnLog::bow>(
                   "bow", bounds::short_gap,
                   "as measured: how far its middle stands out of the line between its ends. It "
@@ -130,6 +168,7 @@ const TableOf<OwnLog> &log_table() {
               text<&OwnLog::note>(
                   "note", "whatever should be known of it; it stands on the cut sheet and in the list",
                   {.left_out = "nothing"})}),
+         .lists = {list_in_lines<&OwnLog::tails>(tail_table(), 2)},
          .check = checked<OwnLog, check_log>}};
     return table;
 }

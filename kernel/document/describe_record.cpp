@@ -85,12 +85,14 @@ const TableOf<Diagonal> &diagonal_table() {
     static const TableOf<Diagonal> table{
         {.name = "record.diagonal",
          .summary = "From corner to corner through the house: what tells how far it is off square.",
-         .items = items<Diagonal>({text<&Diagonal::from>("from", "the corners that it runs between",
-                                                         {.missing = "a corner: from = \"NE\""}),
-                                   text<&Diagonal::to>("to", "the corners that it runs between",
-                                                       {.missing = "a corner: to = \"SW\""}),
-                                   noted<&Diagonal::length>("length", "from corner to corner"),
-                                   text<&Diagonal::sheet>("sheet", "that its number stands on")})}};
+         .items = items<Diagonal>(
+             {text<&Diagonal::from>("from", "the corners that it runs between",
+                                    {.missing = "a corner: from = \"NE\""}),
+              text<&Diagonal::to>("to", "the corners that it runs between",
+                                  {.missing = "a corner: to = \"SW\""}),
+              one_of<&Diagonal::side>("side", "between the corners on which side of the walls"),
+              noted<&Diagonal::length>("length", "from corner to corner"),
+              text<&Diagonal::sheet>("sheet", "that its number stands on")})}};
     return table;
 }
 

@@ -15,7 +15,12 @@ const TableOf<HouseState> &state_table() {
              {text<&HouseState::name>("name", "what the state is called, each its own",
                                       {.missing = "what it is called: name = \"as it shall stand\""}),
               text<&HouseState::on>("on", "the state that it changes",
-                                    {.left_out = "the document's own shell"})})}};
+                                    {.left_out = "the document's own shell"}),
+              yes_no<&HouseState::measured>(
+                  "measured",
+                  "whether the numbers of `[record]` and `[[found]]` go over what is stated: the "
+                  "house as it was measured",
+                  {.left_out = "`false`"})})}};
     return table;
 }
 

@@ -25,6 +25,9 @@ struct ReadResult {
     Record record = {}; ///< of a house that stands, beside the shell; empty where a problem is an error
     std::vector<HouseState> states =
         {}; ///< of the house: the document's own shell first; empty where it has but one
+    /// Where the state asked for is measured, or stands on one that is: the shell as that one states it. What
+    /// the record says goes over `shell`, but for what the states between have changed in it.
+    std::optional<Shell> measured_on = {};
 };
 
 /// Reads a document. Every problem is reported, not only the first; only a text that is no TOML ends the

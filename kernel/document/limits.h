@@ -24,7 +24,7 @@ inline constexpr std::size_t bores = 1000;      ///< stated one by one
 inline constexpr std::size_t texts = 100;       ///< in one list
 inline constexpr std::size_t found_parts = 100; ///< stations, zones, pegs and so on of one log
 inline constexpr std::size_t states = 20;
-inline constexpr std::size_t logs = 5000;       ///< with sizes of their own
+inline constexpr std::size_t logs = 5000; ///< with sizes of their own
 
 inline constexpr double long_mm = 100'000; ///< walls, heights, openings: 100 m
 inline constexpr double short_mm = 2'000;  ///< thickness, pitch, gap, overhang, pegs: 2 m

@@ -112,10 +112,23 @@ void look_into_states(const StateReading &read, const DeclaredStates &states, Re
                              [](const Problem &problem) { return problem.place.offset; });
 }
 
-ReadResult read_asked(const StateReading &read, std::size_t state) {
+/// The last measured state of those that it stands on, itself among them.
+std::optional<Shell> measured_shell_under(const StateReading &read, const DeclaredStates &states,
+                                          std::size_t state) {
+    std::optional<Shell> below;
+    for (const std::size_t each : states.up_to(state))
+        if (states.all[each].measured)
+            if (const auto made = read.read(each); const auto *result = std::get_if<ReadResult>(&made))
+                below = result->shell;
+    return below;
+}
+
+ReadResult read_asked(const StateReading &read, const DeclaredStates &states, std::size_t state) {
     auto made = read.read(state);
     if (auto *problems = std::get_if<Problems>(&made)) return {std::nullopt, std::move(*problems), {}};
-    return std::get<ReadResult>(std::move(made));
+    auto result = std::get<ReadResult>(std::move(made));
+    if (result.shell) result.measured_on = measured_shell_under(read, states, state);
+    return result;
 }
 
 Problem no_state(const std::string &file, const std::string &name, const std::vector<std::string> &names) {
@@ -142,9 +155,11 @@ ReadResult read_document(std::string_view text, const std::string &file, const s
         return {std::nullopt, {no_state(file, state, states->names())}, {}};
     if (!states || states->all.empty()) return read_parsed(reading);
     const StateReading other(text, file, *states);
-    ReadResult result = asked ? read_asked(other, *asked) : read_parsed(reading);
+    ReadResult result = asked ? read_asked(other, *states, *asked) : read_parsed(reading);
     result.states = states->all;
-    result.states.insert(result.states.begin(), HouseState{states->own, {}, true});
+    HouseState own;
+    own.name = states->own;
+    result.states.insert(result.states.begin(), own);
     if (!asked && result.shell) look_into_states(other, *states, result);
     return result;
 }

@@ -12,7 +12,7 @@ namespace roundlay {
 
 struct DeclaredStates {
     std::vector<HouseState> all; ///< in the order of the text, without the document's own shell
-    std::string own;        ///< what that is called among them
+    std::string own;             ///< what that is called among them
 
     /// Each stands on the one before it, the first on the document's own shell; indices into `all`.
     std::vector<std::size_t> up_to(std::size_t state) const;

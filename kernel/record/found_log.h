@@ -139,9 +139,9 @@ struct FoundLog {
     std::vector<std::string> marks;       ///< old ones, as they are cut or drawn
     std::vector<std::string> photographs; ///< by file name
 
-    std::string condition; ///< what
-    std::string cause;     ///< why
-    std::string urgency;   ///< when
+    std::string condition;                ///< what
+    std::string cause;                    ///< why
+    std::string urgency;                  ///< when
     std::vector<FoundDecision> decisions; ///< do: one after the other, the last one holds
 
     std::vector<FoundEnd> ends; ///< two at most

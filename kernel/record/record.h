@@ -46,6 +46,7 @@ struct RecordedCorner {
 /// From corner to corner through the house: what tells how far it is off square.
 struct Diagonal {
     std::string from, to;
+    ReadFrom side = ReadFrom::outside; ///< whose corners it runs between
     NotedLength length;
     std::string sheet;
     bool operator==(const Diagonal &) const = default;

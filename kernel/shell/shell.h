@@ -174,6 +174,15 @@ struct LogNotch {
     bool operator==(const LogNotch &) const = default;
 };
 
+/// The tail at one end of a log, where that end was measured or is cut by itself: over its other notch rules.
+struct OwnTail {
+    LogEnd end = LogEnd::left;
+    std::optional<Slope> along, across; ///< of its top, as in a stated notch; both or neither
+    std::optional<Length> height; ///< from what it lies on to its top, where the two walls' middles cross;
+                                  ///< not stated: midway between the logs' middles
+    bool operator==(const OwnTail &) const = default;
+};
+
 /// One log that differs from its fellows, or was measured. Stated for the whole log, before openings cut it;
 /// of a half log the heights are those of the half. Or, with `piece`, what only one of the logs is that
 /// openings part it into: its mark, finish, bow, fabric and note. Their heights and widths are those of the
@@ -184,6 +193,10 @@ struct OwnLog {
     std::string mark; ///< what is written on the log itself, in the yard or in the house it lies in
     LogSizes sizes;
     LogNotch notch;
+    /// From the top of the log below, at its two ends; of the first log from the lowest foundation: what
+    /// packs it up there. Not stated: the wall's own gap, and none under the first.
+    std::optional<Length> gap_left, gap_right;
+    std::vector<OwnTail> tails;
     std::optional<Length> bow;    ///< as measured: how far its middle stands out of the line between its ends
     std::optional<Fabric> fabric; ///< not stated: newly cut
     std::optional<int> piece;     ///< counted from the left, seen from outside

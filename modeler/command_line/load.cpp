@@ -3,6 +3,7 @@
 #include "exporters/files/safe_file.h"
 #include "exporters/files/sha256.h"
 #include "kernel/document/limits.h"
+#include "kernel/measured/measured_shell.h"
 #include "modeler/command_line/decisions.h"
 #include "modeler/command_line/findings.h"
 
@@ -49,10 +50,36 @@ ExitCode failed(const Console &console, const Input &input, const ExportJob *job
     return code;
 }
 
+namespace {
+
+/// The house as it was measured, where that is the state asked for or what it stands on.
+MeasuredShell as_asked(const Input &input, Shell shell) {
+    const auto &below = input.read.measured_on;
+    if (!below) {
+        MeasuredShell stated;
+        stated.shell = std::move(shell);
+        return stated;
+    }
+    MeasuredShell measured = measured_shell(shell, left_as_found(input.read.record, *below, shell));
+    measured.findings.push_back(
+        {Weight::note,
+         "as-measured",
+         {about::All::logs},
+         said("%1 numbers of the record are in the model, %2 more are proposed by the rules of the plan",
+              measured.taken, measured.proposed.size()),
+         {},
+         ""});
+    return measured;
+}
+
+} // namespace
+
 ExportJob told_job(const Console &console, const Input &input, Shell shell) {
     console.detail("read " + input.file + ": " + std::to_string(input.bytes.size()) + " bytes");
     const auto start = std::chrono::steady_clock::now();
-    ExportJob job = make_job(std::move(shell));
+    MeasuredShell asked = as_asked(input, std::move(shell));
+    ExportJob job = make_job(std::move(asked.shell));
+    job.findings.insert(job.findings.end(), asked.findings.begin(), asked.findings.end());
     job.options.language = console.language;
     const auto took = std::chrono::steady_clock::now() - start;
     console.detail("laid out, cut and reviewed " + std::to_string(job.layout.pieces.size()) + " pieces in " +

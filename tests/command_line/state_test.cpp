@@ -209,3 +209,71 @@ TEST_CASE("decisions about found logs are listed, summed up, and told where they
                             "\"decision\" cannot be a text; expected two brackets on each side, once for "
                             "each: [[found.decision]]"));
 }
+
+namespace {
+
+/// The hut as it stands: a sill that was measured, and what was found of the log over it.
+std::string measured_hut() {
+    return hut() + R"(
+[[state]]
+name = "measured"
+measured = true
+
+[[state]]
+name = "mended"
+on = "measured"
+[[state.log]]
+wall = "A"
+round = 2
+butt_height = "200 mm"
+tip_height = "200 mm"
+
+[record]
+numbers_in = "mm"
+
+[[found]]
+tag = "A-one"
+wall = "A"
+round = 1
+end = [
+  { corner = "DA", height = "210" },
+  { corner = "AB", height = "218" },
+]
+
+[[found]]
+tag = "A-two"
+wall = "A"
+round = 2
+zero = "DA"
+end = [
+  { corner = "DA", height = "190" },
+  { corner = "AB", height = "190" },
+]
+station = [{ at = "1500", gap_below = "31" }]
+)";
+}
+
+std::string pieces_of(const Home &home, const char *state) {
+    return home.at({"list", "hut.roundlay", "pieces", "--csv", "--state", state}).out;
+}
+
+} // namespace
+
+TEST_CASE("A measured state has what the record says, and one on it what it states itself") {
+    const Home home;
+    put(home.folder / "hut.roundlay", measured_hut());
+    const Ran found = home.at({"check", "hut.roundlay", "--state", "measured", "--json"});
+    INFO(found.out << found.err);
+    REQUIRE(found.code == 0);
+    const Json json = Json::parse(found.out);
+    bool told = false;
+    for (const Json &finding : json["findings"])
+        told = told || finding["code"] == "as-measured";
+    CHECK(told);
+    CHECK_THAT(pieces_of(home, "measured"), ContainsSubstring("A-two"));
+    CHECK_THAT(pieces_of(home, "measured"), ContainsSubstring("190"));
+    const std::string mended = pieces_of(home, "mended");
+    CHECK_THAT(mended, ContainsSubstring("A-one"));
+    CHECK(mended.find("A-two") == std::string::npos); // what is stated later goes before what was found
+    CHECK(pieces_of(home, "found").find("A-one") == std::string::npos);
+}

@@ -49,7 +49,15 @@ void only_of_piece(void *owner, const Shell &) {
     if (!log.piece) return;
     const auto finish = log.sizes.finish;
     log.sizes = {}, log.notch = {};
+    log.gap_left = log.gap_right = {};
+    log.tails.clear();
     log.sizes.finish = finish;
+}
+
+/// Both slopes of a tail's top, or neither.
+void whole_tail(void *owner, const Shell &) {
+    OwnTail &tail = *static_cast<OwnTail *>(owner);
+    if (!tail.along || !tail.across) tail.along = tail.across = {};
 }
 
 /// A groove has both its sizes.
@@ -99,22 +107,28 @@ const std::map<std::string, void (*)(void *, const Shell &)> rules{
      }},
     {"log", only_of_piece},
     {"found.decision", goes_somewhere},
+    {"log.tail", whole_tail},
     {"trim", whole_groove},
     {"opening", whole_own_groove},
     {"bore", ends_over_start},
 };
 
+void keep_rules(const Table &table, void *owner, const Shell &shell) {
+    if (const auto rule = rules.find(table.name); rule != rules.end()) rule->second(owner, shell);
+}
+
 void draw_whole(const Table &table, void *owner, const Shell &shell) {
     draw(table, owner, shell);
-    if (const auto rule = rules.find(table.name); rule != rules.end()) rule->second(owner, shell);
+    keep_rules(table, owner, shell);
 }
 
 void add_entry(const Section &section, void *around, const Shell &shell) {
     const auto entry = section.fresh(shell);
-    draw_whole(*section.table, entry.get(), shell);
+    draw(*section.table, entry.get(), shell);
     for (const Section &inner : section.table->lists)
         for (int i = *inRange(0, 3); i > 0; --i)
             add_entry(inner, entry.get(), shell);
+    keep_rules(*section.table, entry.get(), shell);
     section.add(around, entry.get());
 }
 

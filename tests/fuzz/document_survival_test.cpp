@@ -101,7 +101,6 @@ std::vector<std::string> corpus() {
     const std::filesystem::path root = ROUNDLAY_ROOT;
     return {
         sample, text_of(root / "models-demo/one-room.roundlay"), text_of(root / "kernel/document/FORMAT.md"),
-        text_of(root / "tests/document/documents/old-house.roundlay"),
         "roundlay = 1\nshell = { thickness = \"8 in\" }\nrounds.count = 5\nrounds.pitch = \"9 in\"\n"
         "wall = [{ name = \"A\", toward = \"east\", length = \"16 ft\" }]\nopening = [{ note = 1 }, { }]\n"};
 }

@@ -45,6 +45,7 @@ class DeskTest : public WindowTest {
 
   private slots:
     void an_edit_is_undone_and_done_again_to_the_letter();
+    void an_edit_leaves_the_states_of_the_house_alone();
     void a_file_that_changed_on_the_disk_is_noticed();
     void a_full_disk_keeps_the_work();
     void errors_of_a_document_are_shown_with_their_lines();
@@ -121,6 +122,40 @@ void DeskTest::advice_waits_until_a_drag_rests() {
     QVERIFY(!desk.state()->lacks_advice && desk.state()->stands());
     desk.settle("Move opening");
     QVERIFY(desk.is_current());
+}
+
+/// Edits go to the document's own shell. A state may say more than the window shows.
+void DeskTest::an_edit_leaves_the_states_of_the_house_alone() {
+    const std::string states =
+        "\n# Kept as it is typed.\n[[state]]\nname   =  \"as first built\"\n\n[[state.log]]\nwall = "
+        "\"B\"\nround = 2\nnote = \"was longer\"\n\n[state.pegs]\nspacing = \"4 ft\"\n";
+    MainWindow window(kept());
+    QVERIFY(window.open(copy_of("ell-house")));
+    QVERIFY(settled(window));
+    std::string text = window.desk().document().text();
+    text.insert(text.find("[shell]\n") + 8, "state = \"as found\"\n");
+    const QString path = folder_.filePath("states.roundlay");
+    QFile file(path);
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString(text + states));
+    file.close();
+    QVERIFY(window.open(path));
+    QVERIFY(settled(window));
+    QVERIFY(window.desk().document().read().states.size() == 2);
+    QVERIFY(window.desk().edit("thicker", [](const Shell &s) {
+        Shell next = s;
+        next.thickness = Length::inches(9);
+        next.pegs.spacing = Length::inches(50);
+        next.own_logs.push_back({});
+        next.own_logs.back().wall = "A", next.own_logs.back().round = 3, next.own_logs.back().note = "new";
+        return std::optional(next);
+    }));
+    const std::string after = window.desk().document().text();
+    QVERIFY(after.find(states) != std::string::npos);
+    const ReadResult read = window.desk().document().read();
+    QVERIFY(read.shell && read.shell->own_logs.back().note == "new" && read.states.size() == 2);
+    window.desk().history().undo();
+    QVERIFY(window.desk().document().text() == text + states);
 }
 
 void DeskTest::a_file_that_changed_on_the_disk_is_noticed() {

@@ -1,6 +1,8 @@
 #include "kernel/layout/corners/corners.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/corners/own_notches.h"
+#include "kernel/layout/courses/round_logs.h"
 #include "kernel/layout/courses/steps.h"
 #include "kernel/layout/no_wood.h"
 #include "kernel/layout/rounded.h"
@@ -124,7 +126,8 @@ class Corner {
         return true;
     }
 
-    /// The seam between two logs: the lower one's top plane, midway between their centres.
+    /// The seam between two logs: the lower one's top plane, as high as its tail is stated to be, else midway
+    /// between their centres.
     void part(const Layer &lower, const Layer &upper) {
         notch(lower).above = course(upper).round;
         notch(upper).below = course(lower).round;
@@ -132,18 +135,22 @@ class Corner {
             notch(upper).saddle = true;
             return;
         }
-        const Vec3 along = arms_[lower.arm].out, across = arms_[1 - lower.arm].out;
-        const TailTop slopes = tail_top(rule(lower));
-        // Walls need not be square: the plane rises by `along` and `across` per unit of each wall's own
-        // direction.
-        const double c = dot(along, across), k = 1 / (1 - c * c);
-        const Vec3 gradient =
-            k * (slopes.along - c * slopes.across) * along + k * (slopes.across - c * slopes.along) * across;
-        const double z = (lower.centre + upper.centre) / 2;
-        const double z_at_world_origin = z - gradient.x * place_.centre.x - gradient.y * place_.centre.y;
-        const Plane seam = plane_over(z_at_world_origin, gradient.x, gradient.y);
+        const auto own = own_height(lower);
+        const double z = own ? tail_low(lower, place_.centre) + *own : (lower.centre + upper.centre) / 2;
+        const Plane seam = seam_plane(tail_top(rule(lower)), {place_.centre.x, place_.centre.y, z},
+                                      arms_[lower.arm].out, arms_[1 - lower.arm].out);
         notch(lower).top = seam;
         notch(upper).under = seam.flipped();
+    }
+
+    std::optional<double> own_height(const Layer &l) const {
+        return own_tail_height(shell_, plan_.walls[arms_[l.arm].wall], index_, course(l).round);
+    }
+
+    /// Tails of stated height lie on one another: where the lowest one lies otherwise, so do those over it.
+    void part_again(std::size_t from) {
+        for (std::size_t k = from; k + 1 < layers_.size() && own_height(layers_[k]); ++k)
+            part(layers_[k], layers_[k + 1]);
     }
 
     /// A tail holds when it thickens outward between its own top and that of the log below.
@@ -209,6 +216,7 @@ class Corner {
                 notch(layers_[k + 1]).under.reset();
                 notch(layers_[k + 1]).saddle = false;
                 notch(layers_[k + 1]).below.reset();
+                part_again(k + 1);
             }
         }
     }
@@ -239,17 +247,8 @@ class Corner {
                {}, "notch.least_tail");
     }
 
-    /// Of all walls: a pitch above it leaves them floating.
-    double thinnest_stick() const {
-        double least = HUGE_VAL;
-        for (const auto &logs : courses_.logs)
-            for (const Course &c : logs)
-                least = std::min(least, 2 * c.radius);
-        return least;
-    }
-
     Said saddle_advice(const LengthAmount &pitch) const {
-        if (pitch.mm <= thinnest_stick()) return said("a pitch of %1 would fit", pitch);
+        if (pitch.mm <= thinnest_stick(courses_)) return said("a pitch of %1 would fit", pitch);
         return said("a thicker log there, or a thinner one under it, leaves more; no pitch does that its "
                     "thinnest logs reach");
     }

@@ -1,6 +1,7 @@
 // The tail family: what a notch rule means as the slopes of a tail's top plane.
 #pragma once
 
+#include "kernel/geometry/plane.h"
 #include "kernel/shell/shell.h"
 
 namespace roundlay {
@@ -13,6 +14,10 @@ struct TailTop {
 };
 
 TailTop tail_top(const NotchRule &rule);
+
+/// The top of a tail, through `middle`. Walls need not be square: it rises by `along` and `across` per unit
+/// of each wall's own outward direction.
+Plane seam_plane(const TailTop &top, Vec3 middle, Vec3 along, Vec3 across);
 
 /// How much the tail of a log thickens toward its end, per unit of length: own.along - other.across.
 /// Above zero it is locked against pulling out lengthwise.

@@ -5,11 +5,27 @@
 #include "kernel/shell/shell.h"
 
 #include <algorithm>
+#include <optional>
+#include <vector>
 
 namespace roundlay {
 
-inline bool has_own_slopes(const LogNotch &notch) {
-    return notch.kind || notch.slope || notch.along || notch.across;
+inline bool has_own_slopes(const OwnLog &log) {
+    const LogNotch &notch = log.notch;
+    return notch.kind || notch.slope || notch.along || notch.across ||
+           std::ranges::any_of(log.tails, [](const OwnTail &tail) { return tail.along.has_value(); });
+}
+
+/// How high the tail of that log is where the walls' middles cross, where it is stated by itself.
+inline std::optional<double> own_tail_height(const Shell &shell, const WallPlace &wall,
+                                             Index<CornerPlace> corner, int round) {
+    std::optional<double> height;
+    for (const OwnLog &own : shell.own_logs)
+        if (own.wall == wall.name && own.round == round)
+            for (const OwnTail &tail : own.tails)
+                if (tail.height && (tail.end == LogEnd::left ? wall.start_corner : wall.end_corner) == corner)
+                    height = tail.height->mm();
+    return height;
 }
 
 /// Indices into Shell::own_logs of those that reach a corner, each log once: by what is stated of it last.
@@ -20,7 +36,7 @@ inline std::vector<std::size_t> own_notches_at(const Shell &shell, const Plan &p
     for (std::size_t i = 0; i < shell.own_logs.size(); ++i) {
         const OwnLog &own = shell.own_logs[i];
         const auto wall = wall_named(plan, own.wall);
-        if ((wall != place.ends && wall != place.starts) || !has_own_slopes(own.notch)) continue;
+        if ((wall != place.ends && wall != place.starts) || !has_own_slopes(own)) continue;
         std::erase_if(found, [&](std::size_t k) {
             return shell.own_logs[k].wall == own.wall && shell.own_logs[k].round == own.round;
         });

@@ -1,6 +1,7 @@
 #include "kernel/layout/courses/courses.h"
 
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/own_sizes.h"
 #include "kernel/layout/courses/round_logs.h"
 #include "kernel/layout/plan/reach.h"
 #include "kernel/layout/text.h"
@@ -104,37 +105,6 @@ bool size_wall(const Shell &shell, Index<WallPlace> i, const WallPlace &place, F
     return false;
 }
 
-/// Each size of the one with the same of the other.
-template <typename Take> void take_each(LogSizes &to, const LogSizes &from, Take take) {
-    take(to.butt_height, from.butt_height);
-    take(to.tip_height, from.tip_height);
-    take(to.butt_width, from.butt_width);
-    take(to.tip_width, from.tip_width);
-    take(to.butt, from.butt);
-    take(to.diameter, from.diameter);
-}
-
-/// What is stated of one log alone.
-LogSizes own_sizes_of(const Shell &shell, const std::string &wall, int round) {
-    LogSizes sizes;
-    for (const OwnLog &own : shell.own_logs) {
-        if (own.wall != wall || own.round != round) continue;
-        take_each(sizes, own.sizes, [](auto &to, const auto &from) {
-            if (from) to = from;
-        });
-    }
-    return sizes;
-}
-
-/// Sizes of one log: its own where stated, else those of every log.
-LogSizes sizes_of(const Shell &shell, const std::string &wall, int round) {
-    LogSizes sizes = own_sizes_of(shell, wall, round);
-    take_each(sizes, shell.logs, [](auto &to, const auto &from) {
-        if (!to) to = from;
-    });
-    return sizes;
-}
-
 /// The logs of one wall, each on the one below and a gap. Both ends are stacked by the same rule, each with
 /// the heights measured there.
 class Stack {
@@ -180,8 +150,9 @@ class Stack {
         const auto &datum_width = c.butt_at_datum ? sizes.butt_width : sizes.tip_width;
         const auto &far_width = c.butt_at_datum ? sizes.tip_width : sizes.butt_width;
         const Course *below = all_.empty() ? nullptr : &all_.back();
-        c.datum = section(kind, below, c.x_datum, datum_height, datum_width);
-        c.far = section(kind, below, c.x_far, far_height, far_width);
+        const OwnGaps gaps = own_gaps_of(shell_, wall_.name, c.round);
+        c.datum = section(kind, below, c.x_datum, datum_height, datum_width, gaps.left);
+        c.far = section(kind, below, c.x_far, far_height, far_width, gaps.right);
         all_.push_back(c);
     }
 
@@ -201,9 +172,9 @@ class Stack {
     }
 
     Section section(LogKind kind, const Course *below, double x, const std::optional<double> &height,
-                    const std::optional<Length> &width) const {
+                    const std::optional<Length> &width, const std::optional<Length> &gap) const {
         Section s;
-        s.low = below ? below->high(x) + gap_ : 0;
+        s.low = (below ? below->high(x) : 0) + (gap ? gap->mm() : below ? gap_ : 0);
         s.high = s.low + (height ? *height : nominal_height(kind, !below));
         s.width = width ? width->mm() : wall_.thickness;
         s.centre = (s.low + s.high) / 2;
@@ -220,17 +191,18 @@ class Stack {
     void close() {
         Course &plate = all_.back();
         const LogSizes sizes = sizes_of(shell_, wall_.name, plate.round);
-        if (sizes.butt_height || sizes.tip_height || tapered_below()) return;
+        if (sizes.butt_height || sizes.tip_height || measured_below()) return;
         for (Section *s : {&plate.datum, &plate.far}) {
             s->high = top_;
             if (plate.kind == LogKind::full && all_.size() > 1) s->centre = s->low + heights_.log_height / 2;
         }
     }
 
-    bool tapered_below() const {
+    bool measured_below() const {
         return shell_.logs.butt_height || shell_.logs.tip_height ||
                std::any_of(shell_.own_logs.begin(), shell_.own_logs.end(), [&](const OwnLog &own) {
-                   return own.wall == wall_.name && (own.sizes.butt_height || own.sizes.tip_height);
+                   return own.wall == wall_.name &&
+                          (own.sizes.butt_height || own.sizes.tip_height || own.gap_left || own.gap_right);
                });
     }
 

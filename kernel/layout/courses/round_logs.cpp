@@ -113,6 +113,11 @@ class RoundLogs {
                 return uneven(round_place(shell_.own_logs[i].wall, shell_.own_logs[i].round),
                               said("state its diameter in place of heights and widths"),
                               subject("log", i, "butt_height"));
+        for (std::size_t i = 0; i < shell_.own_logs.size(); ++i)
+            if (const OwnLog &own = shell_.own_logs[i]; own.gap_left || own.gap_right || !own.tails.empty())
+                return uneven(round_place(own.wall, own.round),
+                              said("leave out the gaps under it and its tails"),
+                              subject("log", i, "gap_left"));
         for (const auto w : plan_.walls.indices())
             if (std::abs(courses_.heights[w].log_height - courses_.heights[w].pitch) > tolerance::weld)
                 return uneven(wall_place(plan_.walls[w].name), said("leave out log_height"), "wall");
@@ -229,6 +234,14 @@ std::optional<RoundCut> wane_of(const WallPlace &place, const Course &course, co
     }
     if (furthest <= course.radius + tolerance::thinnest) return {};
     return cut;
+}
+
+double thinnest_stick(const Courses &courses) {
+    double least = HUGE_VAL;
+    for (const auto &logs : courses.logs)
+        for (const Course &c : logs)
+            least = std::min(least, 2 * c.radius);
+    return least;
 }
 
 } // namespace roundlay

@@ -21,4 +21,7 @@ std::optional<RoundCut> wane_of(const WallPlace &place, const Course &course, co
 /// Errors where sticks are too thin, or logs are not as even as scopes ask for.
 Findings check_round_logs(const Shell &shell, const Plan &plan, const Courses &courses);
 
+/// Of all walls, across: a pitch above it leaves logs floating.
+double thinnest_stick(const Courses &courses);
+
 } // namespace roundlay

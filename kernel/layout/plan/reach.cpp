@@ -62,6 +62,11 @@ NotchRule notch_at(const Shell &shell, const Plan &plan, Index<CornerPlace> corn
         take(rule.slope, own.notch.slope);
         take(rule.along, own.notch.along);
         take(rule.across, own.notch.across);
+        for (const OwnTail &tail : own.tails)
+            if (tail.along && (tail.end == LogEnd::left ? w.start_corner : w.end_corner) == corner) {
+                rule.kind = NotchKind::stated;
+                rule.along = *tail.along, rule.across = *tail.across;
+            }
         if (w.start_corner == corner) take(rule.overhang, own.notch.overhang_left);
         if (w.end_corner == corner) take(rule.overhang, own.notch.overhang_right);
     }

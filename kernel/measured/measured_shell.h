@@ -1,0 +1,49 @@
+// The shell as it was measured: what the record of a house says, put over the plan that is stated.
+//
+// Logs stay straight from end to end and the tops of tails flat, as everywhere: the straight line or the
+// plane that is nearest to what was measured is taken, and what it leaves is told. Numbers that are
+// contradicted are left out; where nobody has measured, the rules of the stated shell fill in, and each of
+// these is listed.
+#pragma once
+
+#include "kernel/record/record.h"
+#include "kernel/shell/finding.h"
+#include "kernel/shell/shell.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace roundlay {
+
+/// Differences up to this are not told, mm: as much as a tape and a hewn face are off. Our choice, no source.
+inline constexpr double told_from = 6;
+
+/// What a rule fills in.
+enum class ProposedNumber { height, width, gap_below, tail };
+
+struct Proposed {
+    std::string wall;
+    int round = 1;
+    LogEnd end = LogEnd::left;
+    ProposedNumber what = ProposedNumber::height;
+    bool operator==(const Proposed &) const = default;
+};
+
+struct MeasuredShell {
+    Shell shell;
+    std::size_t taken = 0;          ///< numbers of the record that are in it
+    std::vector<Proposed> proposed; ///< of logs of the walls, by wall and round
+    Findings findings; ///< an error where the stated shell has none of its walls: `shell` is as stated
+};
+
+/// Of every log of a wall that a found log says to be: heights and widths at its shoulders, the gap under it
+/// (by levels where they were read, else by gaps measured on either side of the seam), its tails, overhangs,
+/// butt, bow and finish. Numbers must have been read (`read_numbers`).
+MeasuredShell measured_shell(const Shell &stated, const Record &record);
+
+/// The record without what it says of logs and walls that `now` states otherwise than `below`, the shell that
+/// was measured: what was decided later goes before what was found.
+Record left_as_found(const Record &record, const Shell &below, const Shell &now);
+
+} // namespace roundlay

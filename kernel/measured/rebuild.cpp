@@ -1,0 +1,71 @@
+#include "kernel/measured/rebuild.h"
+
+#include "kernel/layout/plan/plan.h"
+
+namespace roundlay {
+
+bool Rebuild::lay_out_anew() {
+    plan = lay_out_plan(made.shell);
+    courses = {};
+    if (stand(plan)) courses = lay_out_courses(made.shell, plan);
+    if (!stand(plan, courses)) return false;
+    numbers = numbers_by_log(record, plan, courses);
+    return true;
+}
+
+double Rebuild::shoulder(Index<WallPlace> wall, int round, LogEnd end) const {
+    const std::size_t meeting = end == LogEnd::left ? 0 : plan.walls[wall].meetings.size() - 1;
+    return reach_of(made.shell, plan, wall, round, meeting).shoulder;
+}
+
+OwnLog &Rebuild::own(Index<WallPlace> wall, int round) {
+    return own_piece(wall, round, {});
+}
+
+OwnLog &Rebuild::own_piece(Index<WallPlace> wall, int round, std::optional<int> piece) {
+    auto &all = made.shell.own_logs;
+    const std::string &name = plan.walls[wall].name;
+    for (auto log = all.rbegin(); log != all.rend(); ++log) // of two statements the later one counts
+        if (log->wall == name && log->round == round && log->piece == piece) return *log;
+    OwnLog log;
+    log.wall = name, log.round = round, log.piece = piece;
+    all.push_back(log);
+    return all.back();
+}
+
+void Rebuild::propose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what) {
+    made.proposed.push_back({plan.walls[wall].name, round, end, what});
+}
+
+void Rebuild::unpropose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what) {
+    std::erase(made.proposed, Proposed{plan.walls[wall].name, round, end, what});
+}
+
+void Rebuild::tell(const char *code, About place, Said what, std::optional<Said> advice) {
+    made.findings.push_back({Weight::note, code, std::move(place), std::move(what), std::move(advice), ""});
+}
+
+MeasuredShell measured_shell(const Shell &stated, const Record &record) {
+    MeasuredShell made;
+    made.shell = stated;
+    Rebuild at{record, made, {}, {}, {}};
+    if (!at.lay_out_anew()) {
+        made.findings.push_back({Weight::error,
+                                 "plan-before-record",
+                                 {about::All::plan},
+                                 said("the walls and rounds that the record is put over do not stand"),
+                                 said("mend what the check says of them first"),
+                                 ""});
+        return made;
+    }
+    for (const auto step : {set_walls, set_plan, set_sizes, set_seams, set_tails}) {
+        step(at);
+        if (at.lay_out_anew()) continue;
+        for (const Findings *found : {&at.plan.findings, &at.courses.findings})
+            made.findings.insert(made.findings.end(), found->begin(), found->end());
+        break;
+    }
+    return made;
+}
+
+} // namespace roundlay

@@ -1,0 +1,57 @@
+// What the steps from a record to a shell share: the shell as far as it has come, and where its logs lie.
+#pragma once
+
+#include "kernel/layout/courses/courses.h"
+#include "kernel/layout/plan/reach.h"
+#include "kernel/measured/house_numbers.h"
+#include "kernel/measured/line.h"
+#include "kernel/measured/measured_shell.h"
+
+namespace roundlay {
+
+struct Rebuild {
+    const Record &record;
+    MeasuredShell &made;
+    Found<Plan> plan;
+    Found<Courses> courses;
+    HouseNumbers numbers;
+
+    /// After a step that moves walls or logs. False where they no longer stand.
+    bool lay_out_anew();
+
+    const std::vector<LogNumbers> &logs_of(Index<WallPlace> wall) const { return numbers[wall]; }
+    const Course &course(Index<WallPlace> wall, int round) const {
+        return in_round(courses.logs[wall], round);
+    }
+    /// Where the log's body stops at that end, in the middle of the wall.
+    double shoulder(Index<WallPlace> wall, int round, LogEnd end) const;
+    /// What is stated of that log alone; made where nothing is yet.
+    OwnLog &own(Index<WallPlace> wall, int round);
+    /// The same of one of the logs that openings part the round into.
+    OwnLog &own_piece(Index<WallPlace> wall, int round, std::optional<int> piece);
+
+    void unpropose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
+    void propose(Index<WallPlace> wall, int round, LogEnd end, ProposedNumber what);
+    void tell(const char *code, About place, Said what, std::optional<Said> advice = {});
+};
+
+inline constexpr LogEnd both_ends[] = {LogEnd::left, LogEnd::right};
+
+inline LogEnd other_end(LogEnd end) {
+    return end == LogEnd::left ? LogEnd::right : LogEnd::left;
+}
+
+/// How long the walls round the outside are, and how far off square, by their lengths and diagonals.
+void set_walls(Rebuild &at);
+/// How far ends run past, and walls as thick as their widest log. The walls move by it.
+void set_plan(Rebuild &at);
+/// Heights and widths of each log at its two ends, its butt, bow and finish; of round logs their diameter.
+void set_sizes(Rebuild &at);
+/// At its butt and its tip, of heights between its shoulders.
+void state_heights(Rebuild &at, Index<WallPlace> wall, int round, const Line &height);
+/// The gaps under each log: where it lies in height.
+void set_seams(Rebuild &at);
+/// The tails of each log, going up each corner.
+void set_tails(Rebuild &at);
+
+} // namespace roundlay

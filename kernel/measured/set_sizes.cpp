@@ -1,0 +1,189 @@
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/round_logs.h"
+#include "kernel/measured/rebuild.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+using EndNumber = std::optional<double> EndNumbers::*;
+
+/// A log's heights or widths: the line through its two shoulders. Nothing where neither was measured; level
+/// where one was.
+std::optional<Line> line_of(const Rebuild &at, Index<WallPlace> wall, int round, EndNumber number) {
+    const LogNumbers &log = in_round(at.numbers[wall], round);
+    const auto &left = log.end(LogEnd::left).*number, &right = log.end(LogEnd::right).*number;
+    if (!left && !right) return {};
+    if (!left || !right) return Line{0, left ? *left : *right, 0};
+    return through(at.shoulder(wall, round, LogEnd::left), *left, at.shoulder(wall, round, LogEnd::right),
+                   *right);
+}
+
+std::size_t taken_of(const LogNumbers &log, EndNumber number) {
+    return (log.end(LogEnd::left).*number ? 1U : 0U) + (log.end(LogEnd::right).*number ? 1U : 0U);
+}
+
+/// Each log of each wall that the record says something of, or not.
+template <typename Visit> void each_log(Rebuild &at, Visit visit) {
+    for (const auto wall : at.plan.walls.indices())
+        for (int round = 1; round <= std::ssize(at.numbers[wall]); ++round)
+            visit(wall, round, in_round(at.numbers[wall], round));
+}
+
+double widest(const Line &line, const Course &course) {
+    return std::max(line.at(course.x_datum), line.at(course.x_far));
+}
+
+void set_thickness(Shell &shell, std::size_t wall, double thickness) {
+    auto &own = wall < shell.walls.size() ? shell.walls[wall].thickness
+                                          : shell.partitions[wall - shell.walls.size()].thickness;
+    own = Length::mm(thickness);
+}
+
+double widest_of(const Rebuild &at, Index<WallPlace> wall) {
+    double most = at.plan.walls[wall].thickness;
+    for (int round = 1; round <= std::ssize(at.numbers[wall]); ++round)
+        if (const auto line = line_of(at, wall, round, &EndNumbers::width))
+            most = std::max(most, widest(*line, at.course(wall, round)));
+    return most;
+}
+
+/// Thicker walls move the shoulders of those that cross them, and with them where widths were measured.
+void widen(Rebuild &at) {
+    constexpr int settles_after = 10;
+    const Plan before = at.plan;
+    bool wider = true;
+    for (int i = 0; wider && i < settles_after; ++i) {
+        wider = false;
+        for (const auto wall : at.plan.walls.indices()) {
+            const double most = widest_of(at, wall);
+            if (most <= at.plan.walls[wall].thickness + tolerance::weld) continue;
+            set_thickness(at.made.shell, wall.at(), most);
+            wider = true;
+        }
+        if (!at.lay_out_anew()) return;
+    }
+    for (const auto wall : before.walls.indices())
+        if (const double now = at.plan.walls[wall].thickness, was = before.walls[wall].thickness; now > was)
+            at.tell(
+                "wall-as-thick-as-logs", wall_place(before.walls[wall].name),
+                said("its widest log was measured %1, more than the %2 stated: the wall is made that thick",
+                     in_mm(now), in_mm(was)));
+}
+
+std::optional<Finish> finish_of(const FaceFinish &finish) {
+    if (finish.outside.empty() || finish.outside != finish.inside) return {};
+    for (const Finish each : {Finish::hewn, Finish::sawn, Finish::peeled})
+        if (finish.outside == name_of(each)) return each;
+    return {};
+}
+
+/// What is written on one of the logs that openings part a round into.
+void mark(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
+    OwnLog &own = log.place.piece ? at.own_piece(wall, round, *log.place.piece) : at.own(wall, round);
+    if (own.mark.empty()) own.mark = log.tag;
+    if (!own.fabric) own.fabric = Fabric::kept;
+}
+
+void set_words(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    for (const FoundLog *log : numbers.logs) {
+        mark(at, wall, round, *log);
+        OwnLog &own = at.own(wall, round);
+        if (const auto butt = end_at(at.record, at.plan, wall, log->butt)) own.sizes.butt = butt;
+        if (const auto finish = finish_of(log->finish)) own.sizes.finish = finish;
+        if (const auto bow = taken(log->bow)) own.bow = Length::mm(*bow), ++at.made.taken;
+    }
+}
+
+/// At its butt and its tip, which lie past the shoulders that it was measured at.
+struct TwoSizes {
+    Length butt, tip;
+};
+TwoSizes at_ends(const Line &line, const Course &course, bool butt_left) {
+    const Length left = Length::mm(line.at(course.x_datum)), right = Length::mm(line.at(course.x_far));
+    return butt_left ? TwoSizes{left, right} : TwoSizes{right, left};
+}
+
+bool is_butt_left(const OwnLog &own, const Course &course) {
+    return own.sizes.butt ? *own.sizes.butt == LogEnd::left : course.butt_at_datum;
+}
+
+void tell_bent(Rebuild &at, Index<WallPlace> wall, int round, const Line &height, const LogNumbers &numbers) {
+    const StationNumbers *worst = nullptr;
+    const auto off = [&](const StationNumbers &s) { return std::abs(*s.height - height.at(s.x)); };
+    for (const StationNumbers &station : numbers.stations)
+        if (station.height && off(station) > told_from && (!worst || off(station) > off(*worst)))
+            worst = &station;
+    if (!worst) return;
+    at.tell(
+        "log-not-straight", round_place(at.plan.walls[wall].name, round),
+        said(
+            "between its ends it was measured %1 high where a straight log is %2: the model has the straight "
+            "one",
+            in_mm(*worst->height), in_mm(height.at(worst->x))));
+}
+
+void set_diameter(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    double sum = 0, count = 0;
+    for (const LogEnd end : both_ends)
+        for (const auto &each : {numbers.end(end).height, numbers.end(end).width})
+            if (each) sum += *each, ++count;
+    if (count == 0) return at.propose(wall, round, LogEnd::left, ProposedNumber::width);
+    at.own(wall, round).sizes.diameter = Length::mm(sum / count);
+    at.made.taken += static_cast<std::size_t>(count);
+}
+
+void set_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    const Course &course = at.course(wall, round);
+    const auto height = line_of(at, wall, round, &EndNumbers::height),
+               width = line_of(at, wall, round, &EndNumbers::width);
+    for (const LogEnd end : both_ends) {
+        if (!numbers.end(end).height) at.propose(wall, round, end, ProposedNumber::height);
+        if (!numbers.end(end).width) at.propose(wall, round, end, ProposedNumber::width);
+    }
+    if (!height && !width) return;
+    at.made.taken += taken_of(numbers, &EndNumbers::height) + taken_of(numbers, &EndNumbers::width);
+    if (height) {
+        state_heights(at, wall, round, *height);
+        tell_bent(at, wall, round, *height, numbers);
+    }
+    if (width) {
+        OwnLog &own = at.own(wall, round);
+        const bool butt_left = is_butt_left(own, course);
+        const Length most = Length::mm(at.plan.walls[wall].thickness);
+        const TwoSizes two = at_ends(*width, course, butt_left);
+        own.sizes.butt_width = std::min(two.butt, most), own.sizes.tip_width = std::min(two.tip, most);
+    }
+}
+
+} // namespace
+
+void state_heights(Rebuild &at, Index<WallPlace> wall, int round, const Line &height) {
+    const Course &course = at.course(wall, round);
+    OwnLog &own = at.own(wall, round);
+    const TwoSizes two = at_ends(height, course, is_butt_left(own, course));
+    own.sizes.butt_height = two.butt, own.sizes.tip_height = two.tip;
+}
+
+void set_plan(Rebuild &at) {
+    each_log(at, [&](Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+        const auto left = numbers.end(LogEnd::left).overhang, right = numbers.end(LogEnd::right).overhang;
+        if (left) at.own(wall, round).notch.overhang_left = Length::mm(*left);
+        if (right) at.own(wall, round).notch.overhang_right = Length::mm(*right);
+        at.made.taken += taken_of(numbers, &EndNumbers::overhang);
+    });
+    if (!is_scoped(at.made.shell) && at.lay_out_anew()) widen(at);
+}
+
+void set_sizes(Rebuild &at) {
+    const bool round_logs = is_scoped(at.made.shell);
+    each_log(at, [&](Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+        if (!numbers.logs.empty()) set_words(at, wall, round, numbers);
+        round_logs ? set_diameter(at, wall, round, numbers) : set_section(at, wall, round, numbers);
+    });
+}
+
+} // namespace roundlay
