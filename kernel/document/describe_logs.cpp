@@ -109,65 +109,88 @@ const TableOf<OwnTail> &tail_table() {
     return table;
 }
 
+std::vector<Item> where_it_lies() {
+    return items<OwnLog>(
+        {wall_name<&OwnLog::wall>("wall", "the wall it lies in",
+                                  {.missing = "the wall it lies in: wall = \"A\""}),
+         // A wall that starts with a half log can end with one more than there are rounds.
+         count<&OwnLog::round>("round", {1, limits::logs_high}, "the round it lies in; 1 is the sill log",
+                               {.missing = "the round it lies in, the sill log being 1"}),
+         count<&OwnLog::piece>("piece", {1, limits::pieces},
+                               "only that one of the logs that openings part the round into, counted "
+                               "from the left: its `mark`, `finish`, `bow`, `fabric` and `note`; all "
+                               "else is stated of the whole round, whose logs lie in one straight line",
+                               {.left_out = "the whole round", .remark = "counted from the left"})
+             .check<check_of_piece>(),
+         text<&OwnLog::mark>("mark", "what is written on the log itself", {.left_out = "nothing"})});
+}
+
+std::vector<Item> how_it_is_cut() {
+    return items<OwnLog>(
+        {shared<&OwnLog::sizes>(logs_table(), "as in `[logs]`"),
+         one_of_but<&OwnLog::notch, &LogNotch::kind>("kind", "saddle",
+                                                     "of the tops of this log's tails, as in `[notch]`",
+                                                     {.left_out = "as at its corners"}),
+         slope<&OwnLog::notch, &LogNotch::slope>("slope", "of the tops of this log's tails, as in `[notch]`",
+                                                 {.left_out = "as at its corners"}),
+         falling_slope<&OwnLog::notch, &LogNotch::along>(
+             "along", "of the tops of this log's tails, as in `[notch]`", {.left_out = "as at its corners"}),
+         falling_slope<&OwnLog::notch, &LogNotch::across>("across",
+                                                          "of the tops of this log's tails, as in `[notch]`",
+                                                          {.left_out = "as at its corners"})});
+}
+
+std::vector<Item> where_it_ends() {
+    return items<OwnLog>({size<&OwnLog::notch, &LogNotch::overhang_left>(
+                              "overhang_left", bounds::short_gap,
+                              "how far its two ends run past the crossing walls, seen from outside",
+                              {.left_out = "as at its corners"}),
+                          size<&OwnLog::notch, &LogNotch::overhang_right>(
+                              "overhang_right", bounds::short_gap,
+                              "how far its two ends run past the crossing walls, seen from outside",
+                              {.left_out = "as at its corners"})});
+}
+
+std::vector<Item> what_it_lies_on() {
+    return items<OwnLog>(
+        {size<&OwnLog::gap_left>(
+             "gap_left", bounds::short_gap,
+             "from the top of the log below to its underside at its left end, seen from outside; of the "
+             "first log from the lowest foundation, on packing. Not in a shell of saddles",
+             {.left_out = "the wall's gap; of the first log 0", .remark = "under its left end"}),
+         size<&OwnLog::gap_right>(
+             "gap_right", bounds::short_gap, "the same at its right end",
+             {.left_out = "the wall's gap; of the first log 0", .remark = "under its right end"})});
+}
+
+std::vector<Item> what_is_known_of_it() {
+    return items<OwnLog>(
+        {size<&OwnLog::bow>("bow", bounds::short_gap,
+                            "as measured: how far its middle stands out of the line between its ends. It "
+                            "stands on the cut sheet and in the list, and the check says what it does to "
+                            "gaps; the model stays straight, as a log is hewn or turned to lie",
+                            {.left_out = "straight", .remark = "out of the line between its ends"}),
+         one_of<&OwnLog::fabric>("fabric", "what became of an old log, or that it is none",
+                                 {.left_out = "`\"new\"`"}),
+         text<&OwnLog::note>("note",
+                             "whatever should be known of it; it stands on the cut sheet and in the list",
+                             {.left_out = "nothing"})});
+}
+
+std::vector<Item> together(std::initializer_list<std::vector<Item>> parts) {
+    std::vector<Item> all;
+    for (const std::vector<Item> &part : parts)
+        all.insert(all.end(), part.begin(), part.end());
+    return all;
+}
+
 const TableOf<OwnLog> &log_table() {
     static const TableOf<OwnLog> table{
         {.name = "log",
          .summary =
              "One log that differs from its fellows, or was measured. What it leaves out is as in [logs].",
-         .items = items<OwnLog>(
-             {wall_name<&OwnLog::wall>("wall", "the wall it lies in",
-                                       {.missing = "the wall it lies in: wall = \"A\""}),
-              // A wall that starts with a half log can end with one more than there are rounds.
-              count<&OwnLog::round>("round", {1, limits::logs_high},
-                                    "the round it lies in; 1 is the sill log",
-                                    {.missing = "the round it lies in, the sill log being 1"}),
-              count<&OwnLog::piece>("piece", {1, limits::pieces},
-                                    "only that one of the logs that openings part the round into, counted "
-                                    "from the left: its `mark`, `finish`, `bow`, `fabric` and `note`; all "
-                                    "else is stated of the whole round, whose logs lie in one straight line",
-                                    {.left_out = "the whole round", .remark = "counted from the left"})
-                  .check<check_of_piece>(),
-              text<&OwnLog::mark>("mark", "what is written on the log itself", {.left_out = "nothing"}),
-              shared<&OwnLog::sizes>(logs_table(), "as in `[logs]`"),
-              one_of_but<&OwnLog::notch, &LogNotch::kind>("kind", "saddle",
-                                                          "of the tops of this log's tails, as in `[notch]`",
-                                                          {.left_out = "as at its corners"}),
-              slope<&OwnLog::notch, &LogNotch::slope>("slope",
-                                                      "of the tops of this log's tails, as in `[notch]`",
-                                                      {.left_out = "as at its corners"}),
-              falling_slope<&OwnLog::notch, &LogNotch::along>(
-                  "along", "of the tops of this log's tails, as in `[notch]`",
-                  {.left_out = "as at its corners"}),
-              falling_slope<&OwnLog::notch, &LogNotch::across>(
-                  "across", "of the tops of this log's tails, as in `[notch]`",
-                  {.left_out = "as at its corners"}),
-              size<&OwnLog::notch, &LogNotch::overhang_left>(
-                  "overhang_left", bounds::short_gap,
-                  "how far its two ends run past the crossing walls, seen from outside",
-                  {.left_out = "as at its corners"}),
-              size<&OwnLog::notch, &LogNotch::overhang_right>(
-                  "overhang_right", bounds::short_gap,
-                  "how far its two ends run past the crossing walls, seen from outside",
-                  {.left_out = "as at its corners"}),
-              size<&OwnLog::gap_left>(
-                  "gap_left", bounds::short_gap,
-                  "from the top of the log below to its underside at its left end, seen from outside; of the "
-                  "first log from the lowest foundation, on packing. Not in a shell of saddles",
-                  {.left_out = "the wall's gap; of the first log 0", .remark = "under its left end"}),
-              size<&OwnLog::gap_right>(
-                  "gap_right", bounds::short_gap, "the same at its right end",
-                  {.left_out = "the wall's gap; of the first log 0", .remark = "under its right end"}),
-              size<&OwnLog::bow>(
-                  "bow", bounds::short_gap,
-                  "as measured: how far its middle stands out of the line between its ends. It "
-                  "stands on the cut sheet and in the list, and the check says what it does to "
-                  "gaps; the model stays straight, as a log is hewn or turned to lie",
-                  {.left_out = "straight", .remark = "out of the line between its ends"}),
-              one_of<&OwnLog::fabric>("fabric", "what became of an old log, or that it is none",
-                                      {.left_out = "`\"new\"`"}),
-              text<&OwnLog::note>(
-                  "note", "whatever should be known of it; it stands on the cut sheet and in the list",
-                  {.left_out = "nothing"})}),
+         .items = together(
+             {where_it_lies(), how_it_is_cut(), where_it_ends(), what_it_lies_on(), what_is_known_of_it()}),
          .lists = {list_in_lines<&OwnLog::tails>(tail_table(), 2)},
          .check = checked<OwnLog, check_log>}};
     return table;

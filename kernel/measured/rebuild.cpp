@@ -45,25 +45,34 @@ void Rebuild::tell(const char *code, About place, Said what, std::optional<Said>
     made.findings.push_back({Weight::note, code, std::move(place), std::move(what), std::move(advice), ""});
 }
 
+namespace {
+
+void tell_all(Findings &to, const Findings &from) {
+    to.insert(to.end(), from.begin(), from.end());
+}
+
+Finding no_plan() {
+    return {Weight::error,
+            "plan-before-record",
+            {about::All::plan},
+            said("the walls and rounds that the record is put over do not stand"),
+            said("mend what the check says of them first"),
+            ""};
+}
+
+} // namespace
+
 MeasuredShell measured_shell(const Shell &stated, const Record &record) {
     MeasuredShell made;
     made.shell = stated;
     Rebuild at{record, made, {}, {}, {}};
-    if (!at.lay_out_anew()) {
-        made.findings.push_back({Weight::error,
-                                 "plan-before-record",
-                                 {about::All::plan},
-                                 said("the walls and rounds that the record is put over do not stand"),
-                                 said("mend what the check says of them first"),
-                                 ""});
-        return made;
-    }
+    if (!at.lay_out_anew()) made.findings.push_back(no_plan());
     for (const auto step : {set_walls, set_plan, set_sizes, set_seams, set_tails}) {
+        if (has_errors(made.findings)) break;
         step(at);
         if (at.lay_out_anew()) continue;
-        for (const Findings *found : {&at.plan.findings, &at.courses.findings})
-            made.findings.insert(made.findings.end(), found->begin(), found->end());
-        break;
+        tell_all(made.findings, at.plan.findings);
+        tell_all(made.findings, at.courses.findings);
     }
     return made;
 }

@@ -209,6 +209,13 @@ bool any_level(const Rebuild &at) {
     });
 }
 
+void tell_no_zero(Rebuild &at) {
+    at.tell("levels-without-sill", {about::All::logs},
+            said("levels were read, but none of a log of the first round: nothing tells how high the "
+                 "others lie"),
+            said("read the level of a first log at its two ends"));
+}
+
 } // namespace
 
 void set_seams(Rebuild &at) {
@@ -221,11 +228,7 @@ void set_seams(Rebuild &at) {
         zero = std::min(zero.value_or(log.underside), log.underside);
     for (const FirstLog &log : first)
         packed[log.corner] = std::max(packed[log.corner].value_or(0), log.underside - *zero);
-    if (!zero && any_level(at))
-        at.tell("levels-without-sill", {about::All::logs},
-                said("levels were read, but none of a log of the first round: nothing tells how high the "
-                     "others lie"),
-                said("read the level of a first log at its two ends"));
+    if (!zero && any_level(at)) tell_no_zero(at);
     for (const auto wall : at.plan.walls.indices())
         Seams(at, wall, zero, packed).set();
 }

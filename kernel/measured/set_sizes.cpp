@@ -51,21 +51,24 @@ double widest_of(const Rebuild &at, Index<WallPlace> wall) {
     return most;
 }
 
+/// False where every wall is as thick as its logs.
+bool widen_once(Rebuild &at) {
+    bool wider = false;
+    for (const auto wall : at.plan.walls.indices()) {
+        const double most = widest_of(at, wall);
+        if (most <= at.plan.walls[wall].thickness + tolerance::weld) continue;
+        set_thickness(at.made.shell, wall.at(), most);
+        wider = true;
+    }
+    return wider;
+}
+
 /// Thicker walls move the shoulders of those that cross them, and with them where widths were measured.
 void widen(Rebuild &at) {
     constexpr int settles_after = 10;
     const Plan before = at.plan;
-    bool wider = true;
-    for (int i = 0; wider && i < settles_after; ++i) {
-        wider = false;
-        for (const auto wall : at.plan.walls.indices()) {
-            const double most = widest_of(at, wall);
-            if (most <= at.plan.walls[wall].thickness + tolerance::weld) continue;
-            set_thickness(at.made.shell, wall.at(), most);
-            wider = true;
-        }
+    for (int i = 0; i < settles_after && widen_once(at); ++i)
         if (!at.lay_out_anew()) return;
-    }
     for (const auto wall : before.walls.indices())
         if (const double now = at.plan.walls[wall].thickness, was = before.walls[wall].thickness; now > was)
             at.tell(
@@ -136,27 +139,30 @@ void set_diameter(Rebuild &at, Index<WallPlace> wall, int round, const LogNumber
     at.made.taken += static_cast<std::size_t>(count);
 }
 
-void set_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
-    const Course &course = at.course(wall, round);
-    const auto height = line_of(at, wall, round, &EndNumbers::height),
-               width = line_of(at, wall, round, &EndNumbers::width);
+void propose_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
     for (const LogEnd end : both_ends) {
         if (!numbers.end(end).height) at.propose(wall, round, end, ProposedNumber::height);
         if (!numbers.end(end).width) at.propose(wall, round, end, ProposedNumber::width);
     }
-    if (!height && !width) return;
+}
+
+void state_widths(Rebuild &at, Index<WallPlace> wall, int round, const Line &width) {
+    const Course &course = at.course(wall, round);
+    const Length most = Length::mm(at.plan.walls[wall].thickness);
+    OwnLog &own = at.own(wall, round);
+    const TwoSizes two = at_ends(width, course, is_butt_left(own, course));
+    own.sizes.butt_width = std::min(two.butt, most), own.sizes.tip_width = std::min(two.tip, most);
+}
+
+void set_section(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
+    propose_section(at, wall, round, numbers);
     at.made.taken += taken_of(numbers, &EndNumbers::height) + taken_of(numbers, &EndNumbers::width);
-    if (height) {
+    const auto width = line_of(at, wall, round, &EndNumbers::width);
+    if (const auto height = line_of(at, wall, round, &EndNumbers::height)) {
         state_heights(at, wall, round, *height);
         tell_bent(at, wall, round, *height, numbers);
     }
-    if (width) {
-        OwnLog &own = at.own(wall, round);
-        const bool butt_left = is_butt_left(own, course);
-        const Length most = Length::mm(at.plan.walls[wall].thickness);
-        const TwoSizes two = at_ends(*width, course, butt_left);
-        own.sizes.butt_width = std::min(two.butt, most), own.sizes.tip_width = std::min(two.tip, most);
-    }
+    if (width) state_widths(at, wall, round, *width);
 }
 
 } // namespace
