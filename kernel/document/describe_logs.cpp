@@ -191,7 +191,7 @@ const TableOf<OwnLog> &log_table() {
              "One log that differs from its fellows, or was measured. What it leaves out is as in [logs].",
          .items = together(
              {where_it_lies(), how_it_is_cut(), where_it_ends(), what_it_lies_on(), what_is_known_of_it()}),
-         .lists = {list_in_lines<&OwnLog::tails>(tail_table(), 2)},
+         .lists = {told_by({"end"}, list_in_lines<&OwnLog::tails>(tail_table(), 2))},
          .check = checked<OwnLog, check_log>}};
     return table;
 }

@@ -23,7 +23,8 @@ std::optional<toml::key> key_of(const toml::table &table, std::string_view name)
 
 /// Moving keeps the place in the text, which copying does not.
 void put(toml::table &into, const toml::key &key, toml::node &&node) {
-    std::move(node).visit([&](auto &&value) { into.insert_or_assign(toml::key(key), std::move(value)); });
+    std::move(node).visit(
+        [&](auto &&value) { into.insert_or_assign(toml::key(key), std::forward<decltype(value)>(value)); });
 }
 
 /// What `over` does not say itself it says from now on as `under` did.
@@ -99,10 +100,9 @@ std::optional<Laying::Words> Laying::words_of(toml::table &entry) {
 /// Nothing but what tells it.
 bool Laying::stands_alone(const toml::table &entry, const Section &section, const std::string &called) const {
     for (const auto &[key, node] : entry) {
-        const auto tells = [&](const char *name) { return key.str() == name; };
-        if (std::ranges::any_of(section.told_by, tells)) continue;
-        tell(node,
-             state() + " takes away " + called + ", and says " + quoted_for_message(key.str()) + " of it",
+        const std::string_view name = key.str();
+        if (std::ranges::find(section.told_by, name) != section.told_by.end()) continue;
+        tell(node, state() + " takes away " + called + ", and says " + quoted_for_message(name) + " of it",
              "gone = true and what tells the entry, nothing else");
         return false;
     }
@@ -296,6 +296,15 @@ void refuse_names(const toml::table &state, const LayingOver &laying) {
             laying.tell(*found, quoted_for_message(key) + " cannot stand in a state", "it in the document");
 }
 
+/// Keys of the state itself, which say nothing of the shell.
+bool is_own(std::string_view key) {
+    return key == "roundlay" || key == "state" ||
+           std::ranges::any_of(state_section().table->items, [key](const Item &item) {
+               const auto *own = std::get_if<Key>(&item);
+               return own && own->name == key;
+           });
+}
+
 } // namespace
 
 void lay_over(toml::table &document, toml::table &state, const LayingOver &laying) {
@@ -306,7 +315,7 @@ void lay_over(toml::table &document, toml::table &state, const LayingOver &layin
     for (auto &&[key, node] : state) // what is not known is told where it is read
         if (key.str() == "name")
             name_shell(document, std::move(node));
-        else if (key.str() != "on" && key.str() != "roundlay" && key.str() != "state")
+        else if (!is_own(key.str()))
             put(document, key, std::move(node));
 }
 

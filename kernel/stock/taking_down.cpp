@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <map>
-#include <ranges>
 
 namespace roundlay {
 
@@ -66,9 +65,10 @@ std::vector<UpStep> raising(const Layout &layout) {
 std::vector<DownStep> taking_down(const Layout &layout, const Bodies &bodies) {
     const Indexed<double, Piece> rises = rises_to_clear(layout, bodies);
     const TakingDown down(layout);
+    const std::vector<UpStep> up = raising(layout);
     std::vector<DownStep> steps;
-    for (const UpStep &raised : std::views::reverse(raising(layout)))
-        steps.push_back(down.step(raised, rises[raised.piece]));
+    for (auto raised = up.rbegin(); raised != up.rend(); ++raised)
+        steps.push_back(down.step(*raised, rises[raised->piece]));
     return steps;
 }
 

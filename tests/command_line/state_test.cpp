@@ -265,6 +265,7 @@ TEST_CASE("A measured state has what the record says, and one on it what it stat
     const Ran found = home.at({"check", "hut.roundlay", "--state", "measured", "--json"});
     INFO(found.out << found.err);
     REQUIRE(found.code == 0);
+    CHECK(found.out.find("not known") == std::string::npos);
     const Json json = Json::parse(found.out);
     bool told = false;
     for (const Json &finding : json["findings"])

@@ -17,8 +17,8 @@ using format::Section;
 
 template <typename Entry, typename By> void sort_by(std::vector<Entry> &entries, By by) {
     std::ranges::stable_sort(entries, {}, by);
-    const auto [first, last] = std::ranges::unique(entries, {}, by);
-    entries.erase(first, last);
+    const auto same = [&by](const Entry &a, const Entry &b) { return by(a) == by(b); };
+    entries.erase(std::unique(entries.begin(), entries.end(), same), entries.end());
 }
 
 /// By their names, each of its own; those of two shells are the same as far as they go.
@@ -144,6 +144,8 @@ Shell in_order(Shell shell) {
     sort_by(shell.partitions, [](const Partition &p) { return p.name; });
     sort_by(shell.corners, [](const CornerNotch &c) { return std::minmax(c.first, c.second); });
     sort_by(shell.own_logs, [](const OwnLog &log) { return std::tuple(log.wall, log.round, log.piece); });
+    for (OwnLog &log : shell.own_logs)
+        sort_by(log.tails, [](const OwnTail &tail) { return tail.end; });
     sort_by(shell.openings, [](const Opening &o) { return o.name; });
     sort_by(shell.steps, [](const FoundationStep &s) { return std::tuple(s.wall, s.from_left); });
     sort_by(shell.floors, [](const Floor &f) { return f.name; });

@@ -75,6 +75,8 @@ constexpr Entry entries[] = {
     {"the lower hole nearer to the log's end by this", "le trou du dessous plus près du bout d’autant"},
     {"this wall starts with a full log", "ce mur commence par une pièce entière"},
     {"tops of the joists over the foundation", "dessus des solives au-dessus de la fondation"},
+    {"under its left end", "sous son bout gauche"},
+    {"under its right end", "sous son bout droit"},
     {"version of the format", "version du format"},
     {"where no settle_space is stated", "là où aucun settle_space n’est indiqué"},
 };

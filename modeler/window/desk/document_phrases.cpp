@@ -104,6 +104,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "the clear height from sill to header"),
     QT_TRANSLATE_NOOP("kernel", "the wall that stands on it: wall = \"A\""),
     QT_TRANSLATE_NOOP("kernel", "where it starts, from the wall's left corner seen from outside"),
+    QT_TRANSLATE_NOOP("kernel", "the end it is at, seen from outside"),
+    QT_TRANSLATE_NOOP("kernel", "the other slope of the tail's top: both, or neither"),
     QT_TRANSLATE_NOOP("kernel", "how far it runs along the wall"),
     QT_TRANSLATE_NOOP("kernel", "how much higher than the lowest foundation it is"),
     QT_TRANSLATE_NOOP("kernel", "two of count, height and pitch; the third follows from them"),

@@ -3189,6 +3189,14 @@
         <translation>le mur qui repose dessus : wall = &quot;A&quot;</translation>
     </message>
     <message>
+        <source>the end it is at, seen from outside</source>
+        <translation>le bout où elle est, vu de l’extérieur</translation>
+    </message>
+    <message>
+        <source>the other slope of the tail&apos;s top: both, or neither</source>
+        <translation>l’autre pente du dessus de la queue : les deux, ou aucune</translation>
+    </message>
+    <message>
         <source>where it starts, from the wall&apos;s left corner seen from outside</source>
         <translation>où elle commence, depuis l’angle gauche du mur vu de l’extérieur</translation>
     </message>
