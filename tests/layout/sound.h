@@ -1,7 +1,9 @@
 // What holds of the pieces of any shell.
 #pragma once
 
+#include "kernel/geometry/polyhedron.h"
 #include "kernel/layout/layout.h"
+#include "kernel/layout/wood/body.h"
 
 #include <rapidcheck.h>
 
