@@ -112,22 +112,23 @@ void look_into_states(const StateReading &read, const DeclaredStates &states, Re
                              [](const Problem &problem) { return problem.place.offset; });
 }
 
-/// The last measured state of those that it stands on, itself among them.
-std::optional<Shell> measured_shell_under(const StateReading &read, const DeclaredStates &states,
-                                          std::size_t state) {
-    std::optional<Shell> below;
+/// Of those that it stands on, itself among them, the last one that is measured.
+std::optional<std::size_t> measured_under(const DeclaredStates &states, std::size_t state) {
+    std::optional<std::size_t> last;
     for (const std::size_t each : states.up_to(state))
-        if (states.all[each].measured)
-            if (const auto made = read.read(each); const auto *result = std::get_if<ReadResult>(&made))
-                below = result->shell;
-    return below;
+        if (states.all[each].measured) last = each;
+    return last;
 }
 
 ReadResult read_asked(const StateReading &read, const DeclaredStates &states, std::size_t state) {
     auto made = read.read(state);
     if (auto *problems = std::get_if<Problems>(&made)) return {std::nullopt, std::move(*problems), {}};
     auto result = std::get<ReadResult>(std::move(made));
-    if (result.shell) result.measured_on = measured_shell_under(read, states, state);
+    const auto measured = result.shell ? measured_under(states, state) : std::nullopt;
+    if (measured == state) result.measured_on = result.shell;
+    if (!measured || measured == state) return result;
+    const auto below = read.read(*measured);
+    if (const auto *found = std::get_if<ReadResult>(&below)) result.measured_on = found->shell;
     return result;
 }
 

@@ -12,15 +12,12 @@
 
 namespace roundlay {
 
-/// Where the height of a tail is measured.
-enum class TailSpot { shoulder_outside, shoulder_inside, end_outside, end_inside };
-inline constexpr std::size_t tail_spots = 4;
-
 struct EndNumbers {
     std::optional<double> height, width; ///< of the log at its shoulder
     std::optional<double> overhang;
     std::optional<double> level; ///< of its upper edge, over the plane that all offsets are told from
-    std::array<std::optional<double>, tail_spots> tail;
+    /// Heights of the tail: at its shoulder outside and inside, at its end outside and inside.
+    std::array<std::optional<double>, 4> tail;
 };
 
 struct StationNumbers {

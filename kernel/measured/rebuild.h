@@ -19,7 +19,6 @@ struct Rebuild {
     /// After a step that moves walls or logs. False where they no longer stand.
     bool lay_out_anew();
 
-    const std::vector<LogNumbers> &logs_of(Index<WallPlace> wall) const { return numbers[wall]; }
     const Course &course(Index<WallPlace> wall, int round) const {
         return in_round(courses.logs[wall], round);
     }
@@ -36,10 +35,6 @@ struct Rebuild {
 };
 
 inline constexpr LogEnd both_ends[] = {LogEnd::left, LogEnd::right};
-
-inline LogEnd other_end(LogEnd end) {
-    return end == LogEnd::left ? LogEnd::right : LogEnd::left;
-}
 
 /// How long the walls round the outside are, and how far off square, by their lengths and diagonals.
 void set_walls(Rebuild &at);

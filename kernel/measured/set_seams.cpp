@@ -66,7 +66,7 @@ class Seams {
 
     /// As measured at that end; what was measured further off says little of it.
     std::optional<double> gap_near(LogEnd end) const {
-        std::vector<std::pair<double, double>> close = gaps();
+        std::vector<std::pair<double, double>> close = gaps_;
         std::erase_if(close, [&](const auto &gap) { return std::abs(gap.first - x(end)) > one_place; });
         const auto line = nearest_line(close, HUGE_VAL);
         return line ? std::optional(line->from) : std::nullopt;
@@ -86,7 +86,8 @@ class Seams {
     }
 
     void set_log() {
-        const auto measured = nearest_line(gaps(), one_place);
+        gaps_ = gaps();
+        const auto measured = nearest_line(gaps_, one_place);
         find_height(measured);
         tell_twice();
         double gap[2] = {};
@@ -100,7 +101,7 @@ class Seams {
             gap[end == LogEnd::left ? 0 : 1] = room(end, level.value_or(by_gaps));
             if (level) ++at_.made.taken;
         }
-        at_.made.taken += gaps().size();
+        at_.made.taken += gaps_.size();
         const Line line = through(x(LogEnd::left), gap[0], x(LogEnd::right), gap[1]);
         if (said_anything || (round_ == 1 && (gap[0] > 0 || gap[1] > 0))) state(line);
         lie_on(line);
@@ -176,7 +177,8 @@ class Seams {
     const std::optional<double> &zero_;
     const Indexed<std::optional<double>, CornerPlace> &packed_;
     int round_ = 1;
-    Line height_; ///< of the log, between its shoulders
+    std::vector<std::pair<double, double>> gaps_; ///< that were measured under the log
+    Line height_;                                 ///< of the log, between its shoulders
     bool below_is_level_[2] = {};
     Line below_; ///< the top of what lies under the next log
 };

@@ -1,19 +1,15 @@
 // What a record says against itself is told with both numbers, and nothing is told where it does not.
 #include "kernel/layout/lay_out.h"
 #include "kernel/measured/measured_shell.h"
+#include "tests/measured/support/noted.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 using namespace roundlay;
+using roundlay::test::noted;
 
 namespace {
-
-NotedLength noted(double mm) {
-    NotedLength number;
-    number.written = std::to_string(mm), number.value = Length::mm(mm);
-    return number;
-}
 
 /// Of wall A of the plain shell: rounds of 230 mm, logs of 210 mm.
 FoundLog log_of(int round) {

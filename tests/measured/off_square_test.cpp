@@ -2,6 +2,7 @@
 #include "kernel/layout/plan/plan.h"
 #include "kernel/measured/least_squares.h"
 #include "kernel/measured/measured_shell.h"
+#include "tests/measured/support/noted.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -9,14 +10,9 @@
 #include <cmath>
 
 using namespace roundlay;
+using roundlay::test::noted;
 
 namespace {
-
-NotedLength noted(double mm) {
-    NotedLength number;
-    number.written = std::to_string(mm), number.value = Length::mm(mm);
-    return number;
-}
 
 Record taped(double a, double b, double c, double d, double ac, double bd) {
     Record record;

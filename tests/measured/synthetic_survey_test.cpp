@@ -7,6 +7,7 @@
 #include "kernel/layout/plan/plan.h"
 #include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
+#include "tests/measured/support/noted.h"
 #include "tests/support/catch.h"
 #include "tests/support/findings.h"
 #include "tests/support/shells.h"
@@ -17,6 +18,7 @@
 #include <functional>
 
 using namespace roundlay;
+using roundlay::test::noted;
 
 namespace {
 
@@ -81,15 +83,9 @@ Shell jittered(const Shell &base, const House &house) {
 
 using Noise = std::function<NotedLength(double)>;
 
-NotedLength exactly(double mm) {
-    NotedLength number;
-    number.written = "as measured", number.value = Length::mm(mm);
-    return number;
-}
-
 /// Read off within two millimetres, or not at all.
 NotedLength roughly(double mm) {
-    return *rc::gen::inRange(0, 6) == 0 ? NotedLength() : exactly(mm + drawn(-2, 2));
+    return *rc::gen::inRange(0, 6) == 0 ? NotedLength() : noted(mm + drawn(-2, 2));
 }
 
 class Surveyor {
@@ -122,7 +118,7 @@ class Surveyor {
     FoundStation station(Index<WallPlace> w, const Course &c, double part) const {
         const double x = c.x_datum + part * (c.x_far - c.x_datum);
         FoundStation s;
-        s.at = exactly(x - c.x_datum);
+        s.at = noted(x - c.x_datum);
         s.gap_below = noise_(c.low(x) - in_round(house_.courses.logs[w], c.round - 1).high(x));
         return s;
     }
@@ -136,7 +132,7 @@ class Surveyor {
         end.height = noise_(c.high(x) - c.low(x));
         end.width = noise_(c.width(x));
         end.overhang =
-            exactly(notch_at(house_.shell, house_.plan, wall.meetings[m].corner, w, c.round).overhang.mm());
+            noted(notch_at(house_.shell, house_.plan, wall.meetings[m].corner, w, c.round).overhang.mm());
         end.level = noise_(c.high(x) - 1234);
         const EndNotch &notch = house_.corners.notches[w][m][static_cast<std::size_t>(c.round - 1)];
         if (notch.top && !notch.butts) measure_tail(wall, m, c, notch, at, end);
@@ -281,7 +277,7 @@ TEST_CASE("A house that is measured exactly comes out as it stands") {
         const House house(jittered(base, stated));
         if (!house.stands || !is_without_tails_by_rule(house)) return;
         ++compared;
-        const MeasuredShell measured = measured_shell(base, Surveyor(house, exactly).record());
+        const MeasuredShell measured = measured_shell(base, Surveyor(house, noted).record());
         RC_LOG() << test::words(measured.findings);
         RC_ASSERT(measured.findings.empty());
         const House rebuilt(measured.shell);
