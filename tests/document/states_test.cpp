@@ -169,75 +169,80 @@ TEST_CASE("States on one another, on nothing or of one name are told once, at th
                                  "them; expected state = \"as found\" in [shell]\n"));
 }
 
+namespace {
+
+constexpr WrongState wrong_states[] = {
+    {"[[state.opening]]\nname = \"window\"\nwidth = \"1 m\"\n", "39:1",
+     "state \"b\" changes opening \"window\", which state \"as found\" does not have; expected an entry "
+     "that is "
+     "there, or new = true for one that comes with this state"},
+    {"[[state.opening]]\nname = \"window\"\ngone = true\n", "39:1",
+     "state \"b\" takes away opening \"window\", which state \"as found\" does not have; expected an "
+     "entry that "
+     "is there"},
+    {"[[state.log]]\nwall = \"A\"\nround = 2\ngone = true\n", "39:1",
+     "state \"b\" takes away round 2 of wall \"A\", which state \"as found\" does not have; expected an "
+     "entry "
+     "that is there"},
+    {"[[state.opening]]\nnew = true\nname = \"door\"\n", "39:1",
+     "state \"b\" adds opening \"door\", which state \"as found\" has; expected a name of its own, or no "
+     "new = "
+     "true to change that one"},
+    {"[[state.opening]]\nname = \"door\"\ngone = true\nwidth = \"1 m\"\n", "42:9",
+     "state \"b\" takes away opening \"door\", and says \"width\" of it; expected gone = true and what "
+     "tells "
+     "the entry, nothing else"},
+    {"[[state.opening]]\nname = \"door\"\nwidth = \"1 m\"\n[[state.opening]]\nname = \"door\"\n", "42:1",
+     "state \"b\" changes opening \"door\" twice; the other one stands in line 39; expected one entry "
+     "with all "
+     "of it"},
+    {"[[state.opening]]\nwidth = \"1 m\"\n", "39:1",
+     "state \"b\" does not say which entry it changes; expected name of the entry, or new = true for one "
+     "that "
+     "comes with this state"},
+    {"[[state.step]]\nwall = \"A\"\nfrom_left = \"3000 mm\"\ngone = 1\n", "42:8",
+     "\"gone\" is said of an entry, or is not; expected true or false, without quotes"},
+    {"[state.rounds]\nleft_out = [\"gap\"]\n", "40:13",
+     "state \"b\" leaves out \"gap\", which state \"as found\" does not state; expected a key that is "
+     "stated "
+     "there and not here"},
+    {"[state.rounds]\nleft_out = [\"pitch\"]\npitch = \"240 mm\"\n", "40:13",
+     "state \"b\" states \"pitch\" and leaves it out; expected a key that is stated there and not here"},
+    {"[state.rounds]\nleft_out = \"pitch\"\n", "40:12",
+     "\"left_out\" does not name keys; expected a list of keys, such as left_out = [\"pitch\"]"},
+    {"[state.trim]\ngone = true\n", "39:1",
+     "state \"b\" takes away [trim], which state \"as found\" does not have; expected a table that is "
+     "there"},
+    {"[[state.rounds]]\ncount = 8\n", "39:1",
+     "state \"b\" does not state \"rounds\" as a table; expected a table with the header [state.rounds]"},
+    {"[state.opening]\nname = \"door\"\n", "39:1",
+     "state \"b\" does not state \"opening\" as entries; expected two brackets on each side, once for "
+     "each: "
+     "[[state.opening]]"},
+    {"[[state.wall]]\nnew = true\nname = \"E\"\nbefore = \"Q\"\ntoward = \"east\"\n", "39:1",
+     "state \"b\" adds wall \"E\" before \"Q\", and state \"as found\" has none of that name; expected "
+     "the name "
+     "of an entry that is there"},
+    {"[[state.wall]]\nname = \"A\"\nbefore = \"C\"\n", "41:10",
+     "\"before\" names the entry that a new one comes to stand before; expected before = \"B\" beside "
+     "new = "
+     "true"},
+    {"[state.shell]\nstate = \"c\"\n", "40:9",
+     "a state is called by its own name, not by one in [state.shell]; expected name = \"as it shall "
+     "stand\" in "
+     "[[state]]"},
+    {"[[state.found]]\ntag = \"A 1\"\n", "39:1",
+     "\"found\" cannot stand in a state: what was found is of the house, not of one of its states; "
+     "expected "
+     "[[found]] in the document"},
+    {"[[state.state]]\nname = \"c\"\n", "39:1",
+     "\"state\" cannot stand in a state; expected it in the document"},
+};
+
+} // namespace
+
 TEST_CASE("A change that cannot be made is told once, at the line of the state's own text") {
-    const WrongState all[] = {
-        {"[[state.opening]]\nname = \"window\"\nwidth = \"1 m\"\n", "39:1",
-         "state \"b\" changes opening \"window\", which state \"as found\" does not have; expected an entry "
-         "that is "
-         "there, or new = true for one that comes with this state"},
-        {"[[state.opening]]\nname = \"window\"\ngone = true\n", "39:1",
-         "state \"b\" takes away opening \"window\", which state \"as found\" does not have; expected an "
-         "entry that "
-         "is there"},
-        {"[[state.log]]\nwall = \"A\"\nround = 2\ngone = true\n", "39:1",
-         "state \"b\" takes away round 2 of wall \"A\", which state \"as found\" does not have; expected an "
-         "entry "
-         "that is there"},
-        {"[[state.opening]]\nnew = true\nname = \"door\"\n", "39:1",
-         "state \"b\" adds opening \"door\", which state \"as found\" has; expected a name of its own, or no "
-         "new = "
-         "true to change that one"},
-        {"[[state.opening]]\nname = \"door\"\ngone = true\nwidth = \"1 m\"\n", "42:9",
-         "state \"b\" takes away opening \"door\", and says \"width\" of it; expected gone = true and what "
-         "tells "
-         "the entry, nothing else"},
-        {"[[state.opening]]\nname = \"door\"\nwidth = \"1 m\"\n[[state.opening]]\nname = \"door\"\n", "42:1",
-         "state \"b\" changes opening \"door\" twice; the other one stands in line 39; expected one entry "
-         "with all "
-         "of it"},
-        {"[[state.opening]]\nwidth = \"1 m\"\n", "39:1",
-         "state \"b\" does not say which entry it changes; expected name of the entry, or new = true for one "
-         "that "
-         "comes with this state"},
-        {"[[state.step]]\nwall = \"A\"\nfrom_left = \"3000 mm\"\ngone = 1\n", "42:8",
-         "\"gone\" is said of an entry, or is not; expected true or false, without quotes"},
-        {"[state.rounds]\nleft_out = [\"gap\"]\n", "40:13",
-         "state \"b\" leaves out \"gap\", which state \"as found\" does not state; expected a key that is "
-         "stated "
-         "there and not here"},
-        {"[state.rounds]\nleft_out = [\"pitch\"]\npitch = \"240 mm\"\n", "40:13",
-         "state \"b\" states \"pitch\" and leaves it out; expected a key that is stated there and not here"},
-        {"[state.rounds]\nleft_out = \"pitch\"\n", "40:12",
-         "\"left_out\" does not name keys; expected a list of keys, such as left_out = [\"pitch\"]"},
-        {"[state.trim]\ngone = true\n", "39:1",
-         "state \"b\" takes away [trim], which state \"as found\" does not have; expected a table that is "
-         "there"},
-        {"[[state.rounds]]\ncount = 8\n", "39:1",
-         "state \"b\" does not state \"rounds\" as a table; expected a table with the header [state.rounds]"},
-        {"[state.opening]\nname = \"door\"\n", "39:1",
-         "state \"b\" does not state \"opening\" as entries; expected two brackets on each side, once for "
-         "each: "
-         "[[state.opening]]"},
-        {"[[state.wall]]\nnew = true\nname = \"E\"\nbefore = \"Q\"\ntoward = \"east\"\n", "39:1",
-         "state \"b\" adds wall \"E\" before \"Q\", and state \"as found\" has none of that name; expected "
-         "the name "
-         "of an entry that is there"},
-        {"[[state.wall]]\nname = \"A\"\nbefore = \"C\"\n", "41:10",
-         "\"before\" names the entry that a new one comes to stand before; expected before = \"B\" beside "
-         "new = "
-         "true"},
-        {"[state.shell]\nstate = \"c\"\n", "40:9",
-         "a state is called by its own name, not by one in [state.shell]; expected name = \"as it shall "
-         "stand\" in "
-         "[[state]]"},
-        {"[[state.found]]\ntag = \"A 1\"\n", "39:1",
-         "\"found\" cannot stand in a state: what was found is of the house, not of one of its states; "
-         "expected "
-         "[[found]] in the document"},
-        {"[[state.state]]\nname = \"c\"\n", "39:1",
-         "\"state\" cannot stand in a state; expected it in the document"},
-    };
-    for (const WrongState &wrong : all) {
+    for (const WrongState &wrong : wrong_states) {
         INFO(wrong.text);
         const std::string text = small + "[[state]]\nname = \"b\"\n" + wrong.text;
         const ReadResult own = read_document(text, "x"), state = read_document(text, "x", "b");
