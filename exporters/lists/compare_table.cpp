@@ -58,7 +58,7 @@ class Rows {
         const Piece *was = piece.before ? &before_.pieces[*piece.before] : nullptr,
                     *is = piece.after ? &after_.pieces[*piece.after] : nullptr;
         const auto [lost, gained] = cuts(was, is);
-        return {in_words(piece.what, voice_),
+        return {words_of_change(piece),
                 was ? was->tag : "",
                 is ? is->tag : "",
                 was ? voice_.length(length_of(*was)) : "",
@@ -76,6 +76,12 @@ class Rows {
     }
 
   private:
+    std::string words_of_change(const ComparedPiece &piece) const {
+        if (!piece.new_wood) return in_words(piece.what, voice_);
+        const bool nothing_else = piece.what == PieceChange::retold;
+        return (nothing_else ? "" : in_words(piece.what, voice_) + ", ") + voice_.say("new wood");
+    }
+
     static double length_of(const Piece &piece) { return stock_of(piece).size.length; }
 
     std::string signed_length(double mm) const { return (mm > 0 ? "+" : "-") + voice_.length(std::abs(mm)); }
@@ -160,6 +166,8 @@ std::string change_words(const std::vector<ComparedPiece> &pieces, const Voice &
     for (const auto &[what, count] : change_counts(pieces))
         if (count > 0 || what == PieceChange::unchanged)
             text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + in_words(what, voice);
+    const auto renewed = std::ranges::count(pieces, true, &ComparedPiece::new_wood);
+    if (renewed > 0) text += "; " + voice.say("old wood replaced: %1", renewed);
     return text;
 }
 

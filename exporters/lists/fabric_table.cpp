@@ -113,16 +113,16 @@ Table fabric_table(const FabricFigures &figures, const std::vector<FabricFigures
 
 std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice &voice) {
     std::vector<std::string> all{
-        voice.say("Count: logs of the record. Volume: the wood of the pieces that they are in the shell "
-                  "shown, joints, openings and bores taken off. Outside face: the area of all surfaces of "
+        voice.say("Count: logs of the record. Volume: the wood of the pieces that they were found as, "
+                  "joints, openings and bores taken off. Outside face: the area of all surfaces of "
                   "these pieces that look more outward than up, down or along, each as it is seen square on. "
                   "Percent: 100 x part / all that was found."),
         voice.say(
             "A log counts whole: new wood that is let into a mended one, and what is cut off one that is "
             "used elsewhere, is not taken off. These are sums and no verdict on what should stay.")};
     if (figures.without_place > 0)
-        all.push_back(voice.say("Logs of the record that the shell shown has no piece of, without volume and "
-                                "face here: %1.",
+        all.push_back(voice.say("Logs of the record that the house as found has no piece of, without volume "
+                                "and face here: %1.",
                                 figures.without_place));
     return all;
 }

@@ -24,6 +24,14 @@ Voice voice_of(const ExportJob &job) {
     return Voice({job.options.language, job.shell.units});
 }
 
+const Layout &found_layout(const ExportJob &job) {
+    return job.found ? job.found->layout : job.layout;
+}
+
+const Bodies &found_bodies(const ExportJob &job) {
+    return job.found ? job.found->bodies : job.bodies;
+}
+
 ExportJob make_job(Shell shell) {
     ExportJob job;
     job.shell = std::move(shell);

@@ -43,12 +43,19 @@ struct ExportOptions {
     PictureOptions picture;
 };
 
+/// The house as it was found, laid out: what the logs of its record are pieces of.
+struct FoundHouse {
+    Layout layout;
+    Bodies bodies; ///< of layout.models, in order
+};
+
 struct ExportJob {
     Shell shell;
     Layout layout;
     Bodies bodies;                                      ///< of layout.models, in order
     Findings findings;                                  ///< of the layout and of the review
     std::shared_ptr<const Record> record = no_record(); ///< of the house, where the document has one
+    std::shared_ptr<const FoundHouse> found;            ///< null: the record is of this shell
     std::string document;                               ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;
@@ -61,6 +68,10 @@ struct ExportJob {
 
 /// Speaks the job's language in the units of its shell.
 Voice voice_of(const ExportJob &job);
+
+/// Of the house as it was found, whichever of its states the job is.
+const Layout &found_layout(const ExportJob &job);
+const Bodies &found_bodies(const ExportJob &job);
 
 /// Lays the shell out, cuts its bodies and reviews them. Where a finding is an error nothing can be exported;
 /// bodies may be empty then.

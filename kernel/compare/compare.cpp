@@ -12,6 +12,7 @@ namespace roundlay {
 namespace {
 
 constexpr double hair = 1e-3; // mm, under what is printed
+constexpr double saw = 1;     // mm: a log is sawn to length no nearer than that
 
 /// Where a piece lies in its wall; of a timber in its floor.
 struct Stretch {
@@ -29,6 +30,10 @@ Stretch stretch_of(const Layout &layout, const Piece &piece) {
 
 bool overlap(const Stretch &a, const Stretch &b) {
     return std::min(a.from.x + a.length, b.from.x + b.length) - std::max(a.from.x, b.from.x) > hair;
+}
+
+bool is_old(const Piece &piece) {
+    return piece.fabric == Fabric::kept || piece.fabric == Fabric::patched;
 }
 
 class Comparing {
@@ -96,7 +101,8 @@ class Comparing {
         const Piece &a = was(*piece.before), &b = is(*piece.after);
         place(piece);
         const Blank old = stock_of(a).size, now = stock_of(b).size;
-        piece.longer = std::abs(now.length - old.length) > hair ? now.length - old.length : 0;
+        piece.longer = std::abs(now.length - old.length) >= saw ? now.length - old.length : 0;
+        piece.new_wood = is_old(a) && !is_old(b);
         piece.section = std::abs(now.height - old.height) > hair || std::abs(now.width - old.width) > hair;
         if (alike(shape_of_wood(a), shape_of_wood(b)))
             piece.what =

@@ -23,8 +23,9 @@ struct ComparedPiece {
     PieceChange what = PieceChange::unchanged;
     std::optional<Index<Piece>> before = {},
                                 after = {}; ///< in the first and the second layout; one of them at least
-    double longer = 0;                      ///< mm, of what is ordered; under 0 it is shorter
+    double longer = 0;                      ///< mm, of what is ordered, 0 under 1 mm; under 0 it is shorter
     bool section = false;                   ///< its height or width differs
+    bool new_wood = false;    ///< old wood before, kept or patched, and new wood in its place after
     double along = 0, up = 0; ///< mm, how far it lies from where it lay, along its wall and upward; 0 where
                               ///< it came to another wall
     /// Pieces of the other layout that lie where it does: what a new one was cut from, or what took the place

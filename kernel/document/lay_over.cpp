@@ -213,7 +213,9 @@ bool Laying::fits(const toml::table &over, const Section &section, const Words &
              "a name of its own, or no new = true to change that one");
     else if (there == 0 && words.gone)
         tell(over, state() + " takes away " + called + ", which " + base() + " does not have",
-             "an entry that is there");
+             section.only_says_more
+                 ? "an entry that is there; it only says more of a log or corner, and takes none away"
+                 : "an entry that is there");
     else if (there == 0 && !words.added && !section.only_says_more)
         tell(over, state() + " changes " + called + ", which " + base() + " does not have",
              "an entry that is there, or new = true for one that comes with this state");

@@ -1,5 +1,6 @@
 #include "kernel/fabric/fabric.h"
 #include "kernel/layout/pieces/stock.h"
+#include "kernel/measured/house_numbers.h"
 #include "kernel/record/numbers.h"
 
 #include <algorithm>
@@ -41,7 +42,7 @@ class Checking {
 
     std::vector<DecisionProblem> problems() {
         for (const DecidedLog &log : decided_logs(record_, layout_))
-            if (log.what && stays(*log.what)) check(log);
+            if (log.what) stays(*log.what) ? check(log) : check_gone(log);
         return std::move(problems_);
     }
 
@@ -68,13 +69,46 @@ class Checking {
                              "otherwise, or mend the place",
                              log.tag, place.wall, *place.round));
         check_alone(decided, pieces);
-        if (decided.what != Decision::use_elsewhere) return;
+        if (decided.what != Decision::use_elsewhere) return check_stays(decided, pieces);
         if (pieces.size() > 1)
             return tell(decided,
                         said("openings part round %1 of wall %2 into %3 logs: say which piece log %4 "
                              "becomes",
                              *place.round, place.wall, pieces.size(), log.tag));
         check_fit(decided, layout_.pieces[pieces.front()]);
+    }
+
+    /// It was decided so, and does the shell show it?
+    void check_gone(const DecidedLog &decided) {
+        for (const Index<Piece> index : decided.found_as) {
+            const Piece &piece = layout_.pieces[index];
+            if (piece.fabric != Fabric::kept && piece.fabric != Fabric::patched) continue;
+            return tell(decided, decided.what == Decision::replace
+                                     ? said("log %1 is to be replaced, and %2 is shown as old wood: state "
+                                            "fabric = \"replacement\" of it in this state",
+                                            of(decided).tag, piece.tag)
+                                     : said("log %1 is to be left out, and %2 is shown as old wood: state "
+                                            "what stands there in this state",
+                                            of(decided).tag, piece.tag));
+        }
+    }
+
+    /// In its own place, as it is or turned.
+    void check_stays(const DecidedLog &decided, const std::vector<Index<Piece>> &pieces) {
+        if (pieces.size() > 1) return; // which of them it is was not recorded
+        const FoundLog &log = of(decided);
+        const Piece &piece = layout_.pieces[pieces.front()];
+        constexpr double tapes =
+            12; // mm, as much as a log's tape and the walls' are off: our choice, no source
+        const auto length = taken(log.length);
+        if (const double needed = stock_of(piece).size.length; length && *length + tapes < needed)
+            tell(decided, said("log %1 is %2 long, and %3 needs %4: it is too short for that place", log.tag,
+                               in_mm(*length), piece.tag, in_mm(needed)));
+        const auto butt = end_at(record_, layout_, piece.wall, log.butt);
+        if (decided.what == Decision::turn && butt && (*butt == LogEnd::left) == piece.butt_at_datum)
+            tell(decided, said("log %1 is to be turned end for end, and the butt of %2 is shown where it was "
+                               "found: state its butt at the other end in this state",
+                               log.tag, piece.tag));
     }
 
     std::vector<Index<Piece>> pieces_at(const FoundPlace &place) const {

@@ -42,8 +42,15 @@ struct MeasuredShell {
 /// butt, bow and finish. Numbers must have been read (`read_numbers`).
 MeasuredShell measured_shell(const Shell &stated, const Record &record);
 
-/// The record without what it says of logs and walls that `now` states otherwise than `below`, the shell that
-/// was measured: what was decided later goes before what was found.
+/// The record without the numbers and words that `now` states otherwise than `below`, the shell that was
+/// measured: what was decided later goes before what was found, number by number. A log whose butt is stated
+/// at its other end is turned end for end: its ends' heights and widths change places. Where openings came,
+/// went or moved, logs are counted anew, and one that is another length there loses its tag. All logs stay,
+/// in their order.
 Record left_as_found(const Record &record, const Shell &below, const Shell &now);
+
+/// Gives findings of a measured shell, by layout or review, the entry of the found log that they come from
+/// ("found[3]") where nobody stated a log. `stated`: the shell under the record.
+void point_at_record(Findings &findings, const Record &record, const Shell &stated);
 
 } // namespace roundlay

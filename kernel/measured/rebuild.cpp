@@ -74,6 +74,7 @@ MeasuredShell measured_shell(const Shell &stated, const Record &record) {
         tell_all(made.findings, at.plan.findings);
         tell_all(made.findings, at.courses.findings);
     }
+    if (!has_errors(made.findings)) hold_against(at);
     return made;
 }
 

@@ -48,5 +48,8 @@ void state_heights(Rebuild &at, Index<WallPlace> wall, int round, const Line &he
 void set_seams(Rebuild &at);
 /// The tails of each log, going up each corner.
 void set_tails(Rebuild &at);
+/// What was measured of logs and is not what the model is made of, but of it: lengths, heights beside
+/// openings. Tells what differs, and what has no place in the model.
+void hold_against(Rebuild &at);
 
 } // namespace roundlay

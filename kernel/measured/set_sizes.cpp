@@ -1,4 +1,5 @@
 #include "kernel/geometry/tolerance.h"
+#include "kernel/layout/courses/own_sizes.h"
 #include "kernel/layout/courses/round_logs.h"
 #include "kernel/measured/rebuild.h"
 
@@ -63,18 +64,32 @@ bool widen_once(Rebuild &at) {
     return wider;
 }
 
+/// Logs that were not measured stay as wide as they were stated.
+void keep_widths(Rebuild &at, Index<WallPlace> wall, double stated) {
+    for (int round = 1; round <= std::ssize(at.numbers[wall]); ++round) {
+        const LogSizes by_statement = sizes_of(at.made.shell, at.plan.walls[wall].name, round);
+        if (by_statement.diameter) continue; // as wide as its stick
+        LogSizes &own = at.own(wall, round).sizes;
+        if (!by_statement.butt_width) own.butt_width = Length::mm(stated);
+        if (!by_statement.tip_width) own.tip_width = Length::mm(stated);
+    }
+}
+
 /// Thicker walls move the shoulders of those that cross them, and with them where widths were measured.
 void widen(Rebuild &at) {
     constexpr int settles_after = 10;
-    const Plan before = at.plan;
+    const Found<Plan> before = at.plan;
     for (int i = 0; i < settles_after && widen_once(at); ++i)
         if (!at.lay_out_anew()) return;
     for (const auto wall : before.walls.indices())
-        if (const double now = at.plan.walls[wall].thickness, was = before.walls[wall].thickness; now > was)
+        if (const double now = at.plan.walls[wall].thickness, was = before.walls[wall].thickness; now > was) {
+            keep_widths(at, wall, was);
             at.tell(
                 "wall-as-thick-as-logs", wall_place(before.walls[wall].name),
-                said("its widest log was measured %1, more than the %2 stated: the wall is made that thick",
+                said("its widest log comes to %1 by what was measured, more than the %2 stated: the wall is "
+                     "made that thick, and logs whose width nobody measured stay as wide as stated",
                      in_mm(now), in_mm(was)));
+        }
 }
 
 std::optional<Finish> finish_of(const FaceFinish &finish) {
@@ -84,9 +99,16 @@ std::optional<Finish> finish_of(const FaceFinish &finish) {
     return {};
 }
 
-/// What is written on one of the logs that openings part a round into.
+bool is_new_wood(const OwnLog &log) {
+    return log.fabric == Fabric::newly_cut || log.fabric == Fabric::replacement;
+}
+
+/// What is written on one of the logs that openings part a round into. New wood bears no old mark, nor does
+/// what is not the log any more that was found (left_as_found).
 void mark(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
+    if (log.tag.empty() || is_new_wood(at.own(wall, round))) return;
     OwnLog &own = log.place.piece ? at.own_piece(wall, round, *log.place.piece) : at.own(wall, round);
+    if (is_new_wood(own)) return;
     if (own.mark.empty()) own.mark = log.tag;
     if (!own.fabric) own.fabric = Fabric::kept;
 }

@@ -33,13 +33,15 @@ struct Listed {
     const Shell &shell;
     const Layout &layout;
     const Bodies &bodies;
+    const Layout &found; ///< of the house as it was found: what the record's logs are pieces of
+    const Bodies &found_bodies;
     Language language = Language::english;
 
     Voice voice() const { return Voice({language, shell.units}); }
 };
 
 FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
-    return fabric_figures(l.record, l.layout, l.bodies, decisions);
+    return fabric_figures(l.record, l.found, l.found_bodies, decisions);
 }
 
 /// With what stayed before each change of mind.
@@ -69,7 +71,7 @@ constexpr NamedTable tables[] = {
     {"taking-down",
      [](const Listed &l) { return down_table(l.list, l.layout, taking_down(l.layout, l.bodies)); }},
     {"raising", [](const Listed &l) { return raising_table(l.list, l.layout); }},
-    {"decisions", [](const Listed &l) { return decision_table(l.record, l.layout, l.voice()); }},
+    {"decisions", [](const Listed &l) { return decision_table(l.record, l.found, l.voice()); }},
     {"fabric", fabric_of},
     {"seams", [](const Listed &l) { return seam_table(l.shell, l.language); }}};
 
@@ -187,13 +189,16 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     std::optional<UnitSystem> units;
     if (!options.units.empty()) units = units_value(options.units);
-    (void)chosen({{}, {}, {}, {}, {}}, options.what); // a wrong name is told before a long document is read
+    (void)chosen({{}, {}, {}, {}, {}, {}, {}},
+                 options.what); // a wrong name is told before a long document is read
     auto loaded = load(console, options.document, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
     const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     const Record &record = std::get<Loaded>(loaded).input.read.record;
-    const Listed listed{record, list, job.shell, job.layout, job.bodies, console.language};
+    const Listed listed{
+        record,          list, job.shell, job.layout, job.bodies, found_layout(job), found_bodies(job),
+        console.language};
     const Table table = with_state(chosen(listed, options.what), job.shell);
     if (console.json) return console.print(to_json(table));
     if (options.csv) return console.print(to_csv(table));

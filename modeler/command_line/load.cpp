@@ -3,12 +3,15 @@
 #include "exporters/files/safe_file.h"
 #include "exporters/files/sha256.h"
 #include "kernel/document/limits.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/wood/interference.h"
 #include "kernel/measured/measured_shell.h"
 #include "modeler/command_line/decisions.h"
 #include "modeler/command_line/findings.h"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
 
@@ -52,6 +55,29 @@ ExitCode failed(const Console &console, const Input &input, const ExportJob *job
 
 namespace {
 
+FoundHouse laid_out(const Shell &shell) {
+    FoundHouse house{lay_out(shell), {}};
+    house.bodies = bodies_of(house.layout);
+    return house;
+}
+
+/// The state that is measured, or the document's own shell where none is. Null where that is the one asked
+/// for.
+std::shared_ptr<const FoundHouse> found_house(const Input &input) {
+    const ReadResult &read = input.read;
+    if (read.record.logs.empty() || read.states.empty()) return nullptr;
+    const auto measured = std::ranges::find(read.states, true, &HouseState::measured);
+    const bool is_stated = measured == read.states.end();
+    if (read.measured_on ? *read.measured_on == *read.shell
+                         : is_stated && read.shell->state == read.states.front().name)
+        return nullptr;
+    std::optional<Shell> shell = read.measured_on;
+    if (!shell) shell = read_document(input.bytes, input.file, is_stated ? "" : measured->name).shell;
+    if (!shell) return nullptr; // what is wrong with it is told: the record is held against this state
+    return std::make_shared<const FoundHouse>(
+        laid_out(is_stated ? *shell : measured_shell(*shell, read.record).shell));
+}
+
 /// The house as it was measured, where that is the state asked for or what it stands on.
 MeasuredShell as_asked(const Input &input, Shell shell) {
     const auto &below = input.read.measured_on;
@@ -77,9 +103,11 @@ MeasuredShell as_asked(const Input &input, Shell shell) {
 ExportJob told_job(const Console &console, const Input &input, Shell shell) {
     console.detail("read " + input.file + ": " + std::to_string(input.bytes.size()) + " bytes");
     const auto start = std::chrono::steady_clock::now();
+    const Shell stated = shell;
     MeasuredShell asked = as_asked(input, std::move(shell));
     ExportJob job = make_job(std::move(asked.shell));
     job.findings.insert(job.findings.end(), asked.findings.begin(), asked.findings.end());
+    if (input.read.measured_on) point_at_record(job.findings, input.read.record, stated);
     job.options.language = console.language;
     const auto took = std::chrono::steady_clock::now() - start;
     console.detail("laid out, cut and reviewed " + std::to_string(job.layout.pieces.size()) + " pieces in " +
@@ -133,6 +161,7 @@ std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords 
     Loaded loaded{std::move(input), std::move(job)};
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.record = std::make_shared<const Record>(loaded.input.read.record);
+    loaded.job.found = found_house(loaded.input);
     loaded.job.document_sha256 = sha256_hex(loaded.input.bytes);
     for (const FindingLine &line : finding_lines(loaded.input, loaded.job, loaded.job.findings))
         if (line.weight == Weight::error || (line.weight == Weight::warning && !console.quiet))

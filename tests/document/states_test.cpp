@@ -183,7 +183,7 @@ constexpr WrongState wrong_states[] = {
     {"[[state.log]]\nwall = \"A\"\nround = 2\ngone = true\n", "39:1",
      "state \"b\" takes away round 2 of wall \"A\", which state \"as found\" does not have; expected an "
      "entry "
-     "that is there"},
+     "that is there; it only says more of a log or corner, and takes none away"},
     {"[[state.opening]]\nnew = true\nname = \"door\"\n", "39:1",
      "state \"b\" adds opening \"door\", which state \"as found\" has; expected a name of its own, or no "
      "new = "

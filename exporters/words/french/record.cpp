@@ -43,16 +43,15 @@ constexpr Entry entries[] = {
      "Une pièce compte en entier : le bois neuf mis dans une pièce réparée, et ce qui est coupé d’une pièce "
      "réemployée ailleurs, n’est pas déduit. Ce sont des sommes, et aucun verdict sur ce qui devrait "
      "rester."},
-    {"Count: logs of the record. Volume: the wood of the pieces that they are in the shell shown, joints, "
-     "openings and bores taken off. Outside face: the area of all surfaces of these pieces that look more "
-     "outward than up, down or along, each as it is seen square on. Percent: 100 x part / all that was "
-     "found.",
-     "Nombre : pièces du relevé. Volume : le bois des pièces qu’elles sont dans la coque montrée, "
-     "assemblages, ouvertures et trous déduits. Face extérieure : l’aire de toutes les surfaces de ces "
-     "pièces qui regardent plus vers l’extérieur que vers le haut, le bas ou le long, chacune vue de face. "
-     "Pour cent : 100 x partie / tout ce qui a été trouvé."},
-    {"Logs of the record that the shell shown has no piece of, without volume and face here: %1.",
-     "Pièces du relevé dont la coque montrée n’a aucune pièce, sans volume ni face ici : %1."},
+    {"Count: logs of the record. Volume: the wood of the pieces that they were found as, joints, openings "
+     "and bores taken off. Outside face: the area of all surfaces of these pieces that look more outward "
+     "than up, down or along, each as it is seen square on. Percent: 100 x part / all that was found.",
+     "Nombre : pièces du relevé. Volume : le bois des pièces telles qu’elles ont été trouvées, assemblages, "
+     "ouvertures et trous déduits. Face extérieure : l’aire de toutes les surfaces de ces pièces qui "
+     "regardent plus vers l’extérieur que vers le haut, le bas ou le long, chacune vue de face. Pour cent : "
+     "100 x partie / tout ce qui a été trouvé."},
+    {"Logs of the record that the house as found has no piece of, without volume and face here: %1.",
+     "Pièces du relevé dont la maison telle que trouvée n’a aucune pièce, sans volume ni face ici : %1."},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
     {"a moisture says little without its season and the depth of its probe: state both",
@@ -75,6 +74,17 @@ constexpr Entry entries[] = {
     {"log %1 is %2 wide where it is narrowest, and %3 needs %4: it is too narrow for that place",
      "la pièce %1 est large de %2 là où elle est la plus étroite, et il faut %4 à %3 : elle est trop étroite "
      "pour cette place"},
+    {"log %1 is to be left out, and %2 is shown as old wood: state what stands there in this state",
+     "la pièce %1 ne doit pas être reposée, et %2 est montrée en bois ancien : indiquez ce qui se tient là "
+     "dans cet état"},
+    {"log %1 is to be replaced, and %2 is shown as old wood: state fabric = \"replacement\" of it in this "
+     "state",
+     "la pièce %1 doit être remplacée, et %2 est montrée en bois ancien : indiquez fabric = \"replacement\" "
+     "pour elle dans cet état"},
+    {"log %1 is to be turned end for end, and the butt of %2 is shown where it was found: state its butt at "
+     "the other end in this state",
+     "la pièce %1 doit être retournée bout pour bout, et le pied de %2 est montré là où il a été trouvé : "
+     "indiquez son pied à l’autre bout dans cet état"},
     {"log %1 is to become %2, and its length, height and width are not all recorded: measure them before "
      "anything is cut",
      "la pièce %1 doit devenir %2, et sa longueur, sa hauteur et sa largeur ne sont pas toutes relevées : "

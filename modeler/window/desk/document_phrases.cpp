@@ -315,6 +315,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "state %1 takes away %2, which state %3 does not have"),
     QT_TRANSLATE_NOOP("kernel", "a table that is there"),
     QT_TRANSLATE_NOOP("kernel", "an entry that is there"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "an entry that is there; it only says more of a log or corner, and takes none away"),
     QT_TRANSLATE_NOOP("kernel", "state %1 adds %2 before %3, and state %4 has none of that name"),
     QT_TRANSLATE_NOOP("kernel", "the name of an entry that is there"),
     QT_TRANSLATE_NOOP(

@@ -3893,6 +3893,10 @@
         <translation>une entrée qui y est</translation>
     </message>
     <message>
+        <source>an entry that is there; it only says more of a log or corner, and takes none away</source>
+        <translation>une entrée qui y est ; elle n’en dit que plus d’une pièce ou d’un angle, et n’en enlève pas</translation>
+    </message>
+    <message>
         <source>state %1 adds %2 before %3, and state %4 has none of that name</source>
         <translation>l’état %1 ajoute %2 devant %3, et l’état %4 n’en a pas de ce nom</translation>
     </message>

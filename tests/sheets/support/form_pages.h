@@ -13,9 +13,10 @@
 
 namespace roundlay::test {
 
-inline std::vector<sheets::Sheet> forms_of(const LaidShell &s, const Record &record, const sheets::SheetOptions &options) {
+inline std::vector<sheets::Sheet> forms_of(const LaidShell &s, const Record &record,
+                                           const sheets::SheetOptions &options) {
     return sheets::composed(sheets::form_set(s.layout, std::make_shared<const Record>(record)),
-                    {s.shell, s.layout, s.bodies, options});
+                            {s.shell, s.layout, s.bodies, options});
 }
 
 inline sheets::SheetOptions options_on(sheets::Paper paper, Language language) {

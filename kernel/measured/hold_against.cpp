@@ -1,0 +1,123 @@
+#include "kernel/layout/courses/round_logs.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/measured/found_piece.h"
+#include "kernel/measured/rebuild.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace roundlay {
+
+namespace {
+
+/// A length of a log comes of walls, overhangs and openings, each taped by itself.
+constexpr double lengths_told_from = 2 * told_from;
+
+class Holding {
+  public:
+    explicit Holding(Rebuild &at) : at_(at), layout_(lay_out_to_try(at.made.shell)) {}
+
+    void all() {
+        for (const FoundLog &log : at_.record.logs)
+            if (const Piece *piece = piece_at(layout_, log.place)) hold(log, *piece);
+    }
+
+  private:
+    void hold(const FoundLog &log, const Piece &piece) {
+        hold_length(log, piece, taken(log.length), piece.blank.length,
+                    "its length over all was measured %1, in the model it is %2 long");
+        hold_length(log, piece, taken(log.between_shoulders), std::abs(piece.far.shoulder - piece.datum.shoulder),
+                    "between its shoulders it was measured %1, in the model that is %2");
+        for (const FoundEnd &end : log.ends)
+            if (const PieceEnd *jamb = jamb_of(piece, end)) hold_height(log, piece, end, *jamb);
+    }
+
+    About place(const Piece &piece) const { return round_place(layout_.walls[piece.wall].name, piece.round); }
+
+    void hold_length(const FoundLog &log, const Piece &piece, const std::optional<double> &measured, double is,
+                     const char *text) {
+        if (!measured || std::abs(*measured - is) <= lengths_told_from) return;
+        at_.tell("log-of-another-length", place(piece),
+                 said("log %1: %2", log.tag, Said{text, {in_mm(*measured), in_mm(is)}}),
+                 said("measure it again, or mend the walls, overhangs and openings of the plan"));
+    }
+
+    /// The end that is cut off at an opening, by the opening's name.
+    static const PieceEnd *jamb_of(const Piece &piece, const FoundEnd &end) {
+        for (const PieceEnd *each : {&piece.datum, &piece.far})
+            if (each->kind == EndKind::jamb && each->at == end.corner) return each;
+        return nullptr;
+    }
+
+    /// Logs are straight from corner to corner: what was measured beside an opening is held against that.
+    void hold_height(const FoundLog &log, const Piece &piece, const FoundEnd &end, const PieceEnd &jamb) {
+        const auto measured = taken(end.height);
+        if (!measured) return;
+        const Course &course = at_.course(piece.wall, piece.round);
+        const WallPlace &wall = layout_.walls[piece.wall];
+        const Vec3 at = piece.frame.origin + (&jamb == &piece.datum ? 0 : piece.blank.length) * piece.frame.x;
+        const double x = dot(at - wall.frame.origin, wall.frame.x), is = course.high(x) - course.low(x);
+        if (std::abs(*measured - is) <= told_from) return;
+        at_.tell("log-not-straight", place(piece),
+                 said("log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model "
+                      "has the straight one",
+                      log.tag, end.corner, in_mm(*measured), in_mm(is)));
+    }
+
+    Rebuild &at_;
+    Layout layout_;
+};
+
+std::size_t count(const Record &record, NotedLength FoundEnd::*number) {
+    std::size_t all = 0;
+    for (const FoundLog &log : record.logs)
+        all += static_cast<std::size_t>(
+            std::ranges::count_if(log.ends, [&](const FoundEnd &end) { return (end.*number).is_taken(); }));
+    return all;
+}
+
+/// Under tails whose own heights were not measured: those say where the tail lies together with the gap.
+std::size_t gaps_alone(const Record &record) {
+    std::size_t all = 0;
+    for (const FoundLog &log : record.logs)
+        for (const FoundEnd &end : log.ends)
+            all += end.gap.is_taken() && !end.shoulder_outside.is_taken() && !end.shoulder_inside.is_taken() &&
+                           !end.end_outside.is_taken() && !end.end_inside.is_taken()
+                       ? 1
+                       : 0;
+    return all;
+}
+
+void tell_some(Rebuild &at, std::size_t some, const char *text) {
+    if (some > 0) at.tell("not-in-the-model", {about::All::logs}, Said{text, {static_cast<long long>(some)}});
+}
+
+/// What nothing in the model is made of, so that nobody looks for it there.
+void tell_not_taken(Rebuild &at) {
+    const Record &record = at.record;
+    std::size_t leans = 0, levels = 0, winds = 0;
+    for (const RecordedCorner &corner : record.corners) {
+        leans += (corner.lean_first.is_taken() ? 1 : 0) + (corner.lean_second.is_taken() ? 1 : 0);
+        levels += corner.level.is_taken() ? 1 : 0;
+    }
+    for (const FoundLog &log : record.logs)
+        winds += log.wind.is_taken() ? 1 : 0;
+    tell_some(at, leans, "%1 leans of corners are recorded and not in the model: its walls stand upright");
+    tell_some(at, levels,
+              "%1 levels of corners are recorded and not in the model: it lies by the levels of its logs");
+    tell_some(at, winds, "%1 winds of logs are recorded and not in the model: its logs are not twisted");
+    tell_some(at, gaps_alone(record),
+              "%1 gaps under tails are recorded without the tails' heights and not in the model");
+    if (is_scoped(at.made.shell))
+        tell_some(at, count(record, &FoundEnd::level),
+                  "%1 levels of round logs are recorded and not in the model: they lie by their diameters");
+}
+
+} // namespace
+
+void hold_against(Rebuild &at) {
+    Holding(at).all();
+    tell_not_taken(at);
+}
+
+} // namespace roundlay
