@@ -142,11 +142,11 @@ std::vector<Item> how_it_is_cut() {
 
 std::vector<Item> where_it_ends() {
     return items<OwnLog>({size<&OwnLog::notch, &LogNotch::overhang_left>(
-                              "overhang_left", bounds::short_gap,
+                              "overhang_left", bounds::long_place,
                               "how far its two ends run past the crossing walls, seen from outside",
                               {.left_out = "as at its corners"}),
                           size<&OwnLog::notch, &LogNotch::overhang_right>(
-                              "overhang_right", bounds::short_gap,
+                              "overhang_right", bounds::long_place,
                               "how far its two ends run past the crossing walls, seen from outside",
                               {.left_out = "as at its corners"})});
 }

@@ -26,7 +26,8 @@ class Holding {
     void hold(const FoundLog &log, const Piece &piece) {
         hold_length(log, piece, taken(log.length), piece.blank.length,
                     "its length over all was measured %1, in the model it is %2 long");
-        hold_length(log, piece, taken(log.between_shoulders), std::abs(piece.far.shoulder - piece.datum.shoulder),
+        hold_length(log, piece, taken(log.between_shoulders),
+                    std::abs(piece.far.shoulder - piece.datum.shoulder),
                     "between its shoulders it was measured %1, in the model that is %2");
         for (const FoundEnd &end : log.ends)
             if (const PieceEnd *jamb = jamb_of(piece, end)) hold_height(log, piece, end, *jamb);
@@ -34,8 +35,8 @@ class Holding {
 
     About place(const Piece &piece) const { return round_place(layout_.walls[piece.wall].name, piece.round); }
 
-    void hold_length(const FoundLog &log, const Piece &piece, const std::optional<double> &measured, double is,
-                     const char *text) {
+    void hold_length(const FoundLog &log, const Piece &piece, const std::optional<double> &measured,
+                     double is, const char *text) {
         if (!measured || std::abs(*measured - is) <= lengths_told_from) return;
         at_.tell("log-of-another-length", place(piece),
                  said("log %1: %2", log.tag, Said{text, {in_mm(*measured), in_mm(is)}}),
@@ -58,10 +59,11 @@ class Holding {
         const Vec3 at = piece.frame.origin + (&jamb == &piece.datum ? 0 : piece.blank.length) * piece.frame.x;
         const double x = dot(at - wall.frame.origin, wall.frame.x), is = course.high(x) - course.low(x);
         if (std::abs(*measured - is) <= told_from) return;
-        at_.tell("log-not-straight", place(piece),
-                 said("log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model "
-                      "has the straight one",
-                      log.tag, end.corner, in_mm(*measured), in_mm(is)));
+        at_.tell(
+            "log-not-straight", place(piece),
+            said("log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model "
+                 "has the straight one",
+                 log.tag, end.corner, in_mm(*measured), in_mm(is)));
     }
 
     Rebuild &at_;
@@ -81,8 +83,9 @@ std::size_t gaps_alone(const Record &record) {
     std::size_t all = 0;
     for (const FoundLog &log : record.logs)
         for (const FoundEnd &end : log.ends)
-            all += end.gap.is_taken() && !end.shoulder_outside.is_taken() && !end.shoulder_inside.is_taken() &&
-                           !end.end_outside.is_taken() && !end.end_inside.is_taken()
+            all += end.gap.is_taken() && !end.shoulder_outside.is_taken() &&
+                           !end.shoulder_inside.is_taken() && !end.end_outside.is_taken() &&
+                           !end.end_inside.is_taken()
                        ? 1
                        : 0;
     return all;

@@ -25,7 +25,8 @@ FoundLog sloping_log(int round) {
     log.ends[0].width = noted(180), log.ends[1].width = noted(160);
     log.ends[0].overhang = noted(20), log.ends[1].overhang = noted(30);
     for (FoundEnd &end : log.ends)
-        end.shoulder_outside = end.shoulder_inside = noted(100), end.end_outside = end.end_inside = noted(110);
+        end.shoulder_outside = end.shoulder_inside = noted(100),
+        end.end_outside = end.end_inside = noted(110);
     return log;
 }
 
@@ -162,7 +163,8 @@ TEST_CASE("A log of another length than its place is told, with both; a tape's s
     const auto piece = std::ranges::find(plain.pieces, std::string("A-02-1"), &Piece::tag);
     REQUIRE(piece != plain.pieces.end());
     log.length = noted(piece->blank.length + 8);
-    CHECK_FALSE(test::has(measured_shell(test::plain_shell(), record_of({log})).findings, "log-of-another-length"));
+    CHECK_FALSE(
+        test::has(measured_shell(test::plain_shell(), record_of({log})).findings, "log-of-another-length"));
     log.length = noted(piece->blank.length - 500);
     const auto told = measured_shell(test::plain_shell(), record_of({log})).findings;
     REQUIRE(test::has(told, "log-of-another-length"));

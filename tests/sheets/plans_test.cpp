@@ -85,6 +85,20 @@ TEST_CASE("the foundation plan names a partition where it stands") {
     CHECK(names["Wall P"].x < names["Wall B"].x);
 }
 
+TEST_CASE("the foundation plan shows where a first log runs on past its corner, and no tail's overhang") {
+    Shell plain = plain_shell(); // 5 m x 4 m
+    OwnLog sill;
+    sill.wall = "A", sill.round = 1, sill.notch.overhang_right = Length::mm(2600);
+    plain.own_logs = {sill};
+    LaidShell shell = laid(plain);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    CHECK(words_on(foundation_plan(shell.shell, shell.layout, full_options()), "").contains("7600"));
+    plain.own_logs[0].notch.overhang_right = Length::mm(400);
+    shell = laid(plain);
+    REQUIRE_FALSE(shell.layout.pieces.empty());
+    CHECK_FALSE(words_on(foundation_plan(shell.shell, shell.layout, full_options()), "").contains("5400"));
+}
+
 TEST_CASE("a foundation plan is made where bores stand too close for their marks") {
     Shell plain = plain_shell();
     plain.pegs.wanted = false;

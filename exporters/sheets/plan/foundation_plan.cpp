@@ -47,6 +47,30 @@ std::vector<Vec2> partition_corners(const WallPlace &wall) {
     return ring;
 }
 
+/// Where logs of the first round run on past their corner, as under a lean-to: something has to carry them
+/// there.
+std::vector<std::vector<Vec2>> run_ons(const Layout &layout) {
+    constexpr double more_than_a_tail = 500; // mm: our choice, no source
+    std::vector<std::vector<Vec2>> all;
+    for (const Piece &piece : layout.pieces) {
+        if (piece.timber || piece.round != 1 || piece.wall.at() >= outer_walls(layout)) continue;
+        const WallPlace &wall = layout.walls[piece.wall];
+        const auto ring = [&](double from, double to) {
+            if (to - from <= more_than_a_tail) return;
+            all.emplace_back();
+            for (const Vec2 p :
+                 {Vec2{from, 0}, Vec2{to, 0}, Vec2{to, wall.thickness}, Vec2{from, wall.thickness}}) {
+                const Vec3 world = wall.frame.to_world({p.x, p.y, 0});
+                all.back().push_back({world.x, world.y});
+            }
+        };
+        const double begin = wall.frame.to_local(piece.frame.origin).x;
+        ring(begin, 0);
+        ring(wall.length, begin + piece.blank.length);
+    }
+    return all;
+}
+
 /// "rod 1", and the 1 of it.
 int number_in(const std::string &mark) {
     return std::atoi(mark.c_str() + mark.rfind(' ') + 1);
@@ -76,11 +100,11 @@ class FoundationDrawer {
   public:
     FoundationDrawer(const Shell &shell, const Layout &layout, const Words &words, double scale)
         : shell_(shell), layout_(layout), words_(words), scale_(scale), outer_(outside_corners(layout)),
-          inner_(inside_corners(layout)) {
+          inner_(inside_corners(layout)), run_ons_(run_ons(layout)) {
         for (PlacedBore &bore : named_bores(shell, layout, words))
             if (is_from_foundation(shell, bore)) bores_.push_back(std::move(bore));
         origin_ = outer_[0];
-        for (const Vec2 p : outer_)
+        for (const Vec2 p : all_corners())
             origin_ = {std::min(origin_.x, p.x), std::min(origin_.y, p.y)};
     }
 
@@ -88,6 +112,8 @@ class FoundationDrawer {
     Block draw(bool rows_of_bores) {
         for (const auto i : Indices<WallPlace>(layout_.walls.size(), outer_walls(layout_)))
             add_ring(partition_corners(layout_.walls[i]), Line::visible);
+        for (const std::vector<Vec2> &ring : run_ons_)
+            add_ring(ring, Line::visible);
         add_ring(outer_, Line::visible);
         add_ring(inner_, Line::visible);
         add_bores();
@@ -106,6 +132,14 @@ class FoundationDrawer {
     }
 
   private:
+    /// On the outside, with the ends of logs that run on.
+    std::vector<Vec2> all_corners() const {
+        std::vector<Vec2> all = outer_;
+        for (const std::vector<Vec2> &ring : run_ons_)
+            all.insert(all.end(), ring.begin(), ring.end());
+        return all;
+    }
+
     Vec2 paper(Vec2 p) const { return scale_ * (p - origin_); }
 
     void add_ring(const std::vector<Vec2> &ring, Line line) {
@@ -117,7 +151,7 @@ class FoundationDrawer {
 
     /// All corners, outside and inside, from the south-west corner of what the plan covers.
     void add_dimensions() {
-        std::vector<Vec2> all = outer_;
+        std::vector<Vec2> all = all_corners();
         all.insert(all.end(), inner_.begin(), inner_.end());
         for (const auto i : Indices<WallPlace>(layout_.walls.size(), outer_walls(layout_)))
             for (const Vec2 p : partition_corners(layout_.walls[i]))
@@ -234,6 +268,7 @@ class FoundationDrawer {
     const Words &words_;
     double scale_;
     std::vector<Vec2> outer_, inner_;
+    std::vector<std::vector<Vec2>> run_ons_;
     std::vector<PlacedBore> bores_; ///< that come out of the foundation
     Vec2 origin_;
     Board board_;
