@@ -83,6 +83,7 @@ class Checking {
         for (const Index<Piece> index : decided.found_as) {
             const Piece &piece = layout_.pieces[index];
             if (piece.fabric != Fabric::kept && piece.fabric != Fabric::patched) continue;
+            if (another_comes_to(index)) continue;
             return tell(decided, decided.what == Decision::replace
                                      ? said("log %1 is to be replaced, and %2 is shown as old wood: state "
                                             "fabric = \"replacement\" of it in this state",
@@ -91,6 +92,14 @@ class Checking {
                                             "what stands there in this state",
                                             of(decided).tag, piece.tag));
         }
+    }
+
+    bool another_comes_to(Index<Piece> piece) const {
+        return std::ranges::any_of(record_.logs, [&](const FoundLog &log) {
+            if (log.decisions.empty() || log.decisions.back().what != Decision::use_elsewhere) return false;
+            const auto there = pieces_at(log.decisions.back().to);
+            return std::ranges::find(there, piece) != there.end();
+        });
     }
 
     /// In its own place, as it is or turned.

@@ -11,7 +11,7 @@ namespace roundlay {
 namespace {
 
 /// A length of a log comes of walls, overhangs and openings, each taped by itself.
-constexpr double lengths_told_from = 2 * told_from;
+constexpr double lengths_told_from = 3 * told_from;
 
 class Holding {
   public:
@@ -24,22 +24,27 @@ class Holding {
 
   private:
     void hold(const FoundLog &log, const Piece &piece) {
-        hold_length(log, piece, taken(log.length), piece.blank.length,
-                    "its length over all was measured %1, in the model it is %2 long");
-        hold_length(log, piece, taken(log.between_shoulders),
-                    std::abs(piece.far.shoulder - piece.datum.shoulder),
-                    "between its shoulders it was measured %1, in the model that is %2");
+        const double over_all = piece.blank.length,
+                     between = std::abs(piece.far.shoulder - piece.datum.shoulder);
+        if (const auto is = taken(log.length); differ(is, over_all))
+            tell_length(piece, said("log %1: its length over all was measured %2, in the model it is %3 long",
+                                    log.tag, in_mm(*is), in_mm(over_all)));
+        if (const auto is = taken(log.between_shoulders); differ(is, between))
+            tell_length(piece,
+                        said("log %1: between its shoulders it was measured %2, in the model that is %3",
+                             log.tag, in_mm(*is), in_mm(between)));
         for (const FoundEnd &end : log.ends)
             if (const PieceEnd *jamb = jamb_of(piece, end)) hold_height(log, piece, end, *jamb);
     }
 
+    static bool differ(const std::optional<double> &measured, double is) {
+        return measured && std::abs(*measured - is) > lengths_told_from;
+    }
+
     About place(const Piece &piece) const { return round_place(layout_.walls[piece.wall].name, piece.round); }
 
-    void hold_length(const FoundLog &log, const Piece &piece, const std::optional<double> &measured,
-                     double is, const char *text) {
-        if (!measured || std::abs(*measured - is) <= lengths_told_from) return;
-        at_.tell("log-of-another-length", place(piece),
-                 said("log %1: %2", log.tag, Said{text, {in_mm(*measured), in_mm(is)}}),
+    void tell_length(const Piece &piece, Said what) {
+        at_.tell("log-of-another-length", place(piece), std::move(what),
                  said("measure it again, or mend the walls, overhangs and openings of the plan"));
     }
 
@@ -91,8 +96,8 @@ std::size_t gaps_alone(const Record &record) {
     return all;
 }
 
-void tell_some(Rebuild &at, std::size_t some, const char *text) {
-    if (some > 0) at.tell("not-in-the-model", {about::All::logs}, Said{text, {static_cast<long long>(some)}});
+void tell_some(Rebuild &at, std::size_t some, Said what) {
+    if (some > 0) at.tell("not-in-the-model", {about::All::logs}, std::move(what));
 }
 
 /// What nothing in the model is made of, so that nobody looks for it there.
@@ -105,15 +110,22 @@ void tell_not_taken(Rebuild &at) {
     }
     for (const FoundLog &log : record.logs)
         winds += log.wind.is_taken() ? 1 : 0;
-    tell_some(at, leans, "%1 leans of corners are recorded and not in the model: its walls stand upright");
-    tell_some(at, levels,
-              "%1 levels of corners are recorded and not in the model: it lies by the levels of its logs");
-    tell_some(at, winds, "%1 winds of logs are recorded and not in the model: its logs are not twisted");
-    tell_some(at, gaps_alone(record),
-              "%1 gaps under tails are recorded without the tails' heights and not in the model");
-    if (is_scoped(at.made.shell))
-        tell_some(at, count(record, &FoundEnd::level),
-                  "%1 levels of round logs are recorded and not in the model: they lie by their diameters");
+    tell_some(at, leans,
+              said("%1 leans of corners are recorded and not in the model: its walls stand upright", leans));
+    tell_some(
+        at, levels,
+        said("%1 levels of corners are recorded and not in the model: it lies by the levels of its logs",
+             levels));
+    tell_some(at, winds,
+              said("%1 winds of logs are recorded and not in the model: its logs are not twisted", winds));
+    const std::size_t gaps = gaps_alone(record);
+    tell_some(at, gaps,
+              said("%1 gaps under tails are recorded without the tails' heights and not in the model", gaps));
+    if (!is_scoped(at.made.shell)) return;
+    const std::size_t of_logs = count(record, &FoundEnd::level);
+    tell_some(at, of_logs,
+              said("%1 levels of round logs are recorded and not in the model: they lie by their diameters",
+                   of_logs));
 }
 
 } // namespace

@@ -43,6 +43,7 @@ EndNumbers numbers_of_end(const Record &record, const FoundEnd &end) {
     n.height = taken(end.height);
     n.width = taken(end.width);
     n.overhang = taken(end.overhang);
+    if (!n.overhang && end.overhang.value) n.ran_past = end.overhang.value->mm();
     n.level = level_of(record, end.level, end.plane);
     n.tail = {taken(end.shoulder_outside), taken(end.shoulder_inside), taken(end.end_outside),
               taken(end.end_inside)};

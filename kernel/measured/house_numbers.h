@@ -15,7 +15,8 @@ namespace roundlay {
 struct EndNumbers {
     std::optional<double> height, width; ///< of the log at its shoulder
     std::optional<double> overhang;
-    std::optional<double> level; ///< of its upper edge, over the plane that all offsets are told from
+    std::optional<double> ran_past; ///< as it was found, where it is another one now
+    std::optional<double> level;    ///< of its upper edge, over the plane that all offsets are told from
     /// Heights of the tail: at its shoulder outside and inside, at its end outside and inside.
     std::array<std::optional<double>, 4> tail;
 };

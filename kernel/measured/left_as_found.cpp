@@ -32,7 +32,9 @@ bool stands_otherwise(const Shell &below, const Shell &now, const std::string &n
 /// Takes numbers out of what was found of one log where it is stated otherwise now.
 class Leaving {
   public:
-    Leaving(FoundLog &log, const OwnLog &was, const OwnLog &is) : log_(log), was_(was), is_(is) {}
+    /// `overhang`: of ends that state none.
+    Leaving(FoundLog &log, const OwnLog &was, const OwnLog &is, Length overhang)
+        : log_(log), was_(was), is_(is), by_rule_(overhang) {}
 
     /// `left` and `right`: its ends at corners, where the record has them. `butt`: where that was found.
     void numbers(FoundEnd *left, FoundEnd *right, std::optional<LogEnd> butt) {
@@ -42,8 +44,8 @@ class Leaving {
         if (is.butt_width != was.butt_width || is.tip_width != was.tip_width) widths();
         if (is.diameter != was.diameter) heights(), widths();
         if (is_.gap_left != was_.gap_left || is_.gap_right != was_.gap_right) seam();
-        if (left && is_.notch.overhang_left != was_.notch.overhang_left) left->overhang = {};
-        if (right && is_.notch.overhang_right != was_.notch.overhang_right) right->overhang = {};
+        if (is_.notch.overhang_left != was_.notch.overhang_left) runs_on(left, was_.notch.overhang_left);
+        if (is_.notch.overhang_right != was_.notch.overhang_right) runs_on(right, was_.notch.overhang_right);
         if (!same_notch()) tails();
     }
 
@@ -58,6 +60,12 @@ class Leaving {
         const LogNotch &was = was_.notch, &is = is_.notch;
         return was.kind == is.kind && was.slope == is.slope && was.along == is.along &&
                was.across == is.across && was_.tails == is_.tails;
+    }
+    /// How far it ran when it was measured stays known, and counts no more.
+    void runs_on(FoundEnd *end, const std::optional<Length> &was) const {
+        if (!end) return;
+        if (!end->overhang.value) end->overhang.value = was.value_or(by_rule_);
+        end->overhang.certainty = Certainty::contradicted;
     }
     /// Its ends change places; its tails there are cut anew, and it comes to lie as the rules lay it.
     void turn(FoundEnd *left, FoundEnd *right) {
@@ -93,6 +101,7 @@ class Leaving {
 
     FoundLog &log_;
     const OwnLog &was_, &is_;
+    Length by_rule_;
 };
 
 /// The record's end of that log at one end of its wall.
@@ -106,14 +115,14 @@ FoundEnd *end_of(const Record &record, const Plan &plan, FoundLog &log, LogEnd w
 void leave_out(const Record &record, const Plan &plan, FoundLog &log, const Shell &below, const Shell &now) {
     const OwnLog was = stated_of(below, log.place, {}), is = stated_of(now, log.place, {});
     const auto wall = wall_named(plan, log.place.wall);
-    Leaving whole(log, was, is);
+    Leaving whole(log, was, is, below.notch.overhang);
     whole.numbers(end_of(record, plan, log, LogEnd::left), end_of(record, plan, log, LogEnd::right),
                   wall ? end_at(record, plan, *wall, log.butt) : std::nullopt);
     whole.words();
     if (!log.place.piece) return;
     const OwnLog piece_was = stated_of(below, log.place, log.place.piece),
                  piece_is = stated_of(now, log.place, log.place.piece);
-    Leaving(log, piece_was, piece_is).words();
+    Leaving(log, piece_was, piece_is, below.notch.overhang).words();
 }
 
 /// A gap that is stated now was measured on the log below as well.
@@ -135,28 +144,39 @@ std::vector<Opening> openings_in(const Shell &shell, const std::string &wall) {
     return all;
 }
 
-/// Both end at one corner or step, or at the same place beside one opening.
-bool end_alike(const PieceEnd &a, const Vec3 &at_a, const PieceEnd &b, const Vec3 &at_b) {
+/// Along its wall, from its datum end to the other.
+struct Stretch {
+    double from = 0, to = 0;
+};
+Stretch stretch_of(const Layout &layout, const Piece &piece) {
+    const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
+    return {from, from + piece.blank.length};
+}
+
+/// The same end of the same log: at a corner however far it runs on, at an opening there or cut back.
+bool end_alike(const PieceEnd &was, const PieceEnd &is, double further_out) {
     constexpr double hair = 1; // mm
-    return a.kind == b.kind && a.at == b.at && (a.kind != EndKind::jamb || length(at_a - at_b) < hair);
+    return was.kind == is.kind && was.at == is.at && (was.kind != EndKind::jamb || further_out < hair);
 }
 
-Vec3 far_end(const Piece &piece) {
-    return piece.frame.origin + piece.blank.length * piece.frame.x;
-}
-
-/// The number that this piece has among those of its round now; none where no piece is as long there.
-std::optional<int> same_piece(const Layout &layout, const std::string &wall, const Piece &was) {
-    for (const Piece &piece : layout.pieces)
-        if (!piece.timber && layout.walls[piece.wall].name == wall && piece.round == was.round &&
-            end_alike(piece.datum, piece.frame.origin, was.datum, was.frame.origin) &&
-            end_alike(piece.far, far_end(piece), was.far, far_end(was)))
+/// The number among those of its round now of the piece that this one stays or is cut back to; none where it
+/// would have to grow.
+std::optional<int> same_piece(const Layout &before, const Layout &now, const Piece &was) {
+    const Stretch old = stretch_of(before, was);
+    for (const Piece &piece : now.pieces) {
+        if (piece.timber || now.walls[piece.wall].name != before.walls[was.wall].name ||
+            piece.round != was.round)
+            continue;
+        const Stretch is = stretch_of(now, piece);
+        if (end_alike(was.datum, piece.datum, old.from - is.from) &&
+            end_alike(was.far, piece.far, is.to - old.to))
             return piece.number;
+    }
     return {};
 }
 
-/// Openings that come, go or move part rounds otherwise: a log is counted anew, and one that is cut longer or
-/// shorter is no longer the log that was found there.
+/// Openings that come, go or move part rounds otherwise: a log is counted anew, and one that would have to be
+/// longer is no longer the log that was found there.
 void count_pieces_anew(Record &left, const Shell &below, const Shell &now) {
     if (below.openings == now.openings) return;
     const Layout was = lay_out_to_try(below), is = lay_out_to_try(now);
@@ -164,7 +184,7 @@ void count_pieces_anew(Record &left, const Shell &below, const Shell &now) {
         if (!log.place.piece || openings_in(below, log.place.wall) == openings_in(now, log.place.wall))
             continue;
         const Piece *piece = piece_at(was, log.place);
-        const auto number = piece ? same_piece(is, log.place.wall, *piece) : std::nullopt;
+        const auto number = piece ? same_piece(was, is, *piece) : std::nullopt;
         if (number) {
             log.place.piece = number;
             continue;

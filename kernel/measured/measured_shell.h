@@ -45,7 +45,7 @@ MeasuredShell measured_shell(const Shell &stated, const Record &record);
 /// The record without the numbers and words that `now` states otherwise than `below`, the shell that was
 /// measured: what was decided later goes before what was found, number by number. A log whose butt is stated
 /// at its other end is turned end for end: its ends' heights and widths change places. Where openings came,
-/// went or moved, logs are counted anew, and one that is another length there loses its tag. All logs stay,
+/// went or moved, logs are counted anew, and one that would have to be longer loses its tag. All logs stay,
 /// in their order.
 Record left_as_found(const Record &record, const Shell &below, const Shell &now);
 

@@ -34,8 +34,15 @@ template <typename Visit> void each_log(Rebuild &at, Visit visit) {
             visit(wall, round, in_round(at.numbers[wall], round));
 }
 
-double widest(const Line &line, const Course &course) {
-    return std::max(line.at(course.x_datum), line.at(course.x_far));
+/// As far as its ends ran when it was measured: one that is to run further makes no wall thicker.
+double widest(const Line &line, const Course &course, const LogNumbers &log, const WallPlace &wall) {
+    const auto &left = log.end(LogEnd::left).ran_past, &right = log.end(LogEnd::right).ran_past;
+    const auto tip = [&](std::size_t meeting, double overhang) {
+        return reach_at(wall, meeting, overhang, 0).tip;
+    };
+    return std::max(
+        line.at(left ? std::max(course.x_datum, tip(0, *left)) : course.x_datum),
+        line.at(right ? std::min(course.x_far, tip(wall.meetings.size() - 1, *right)) : course.x_far));
 }
 
 void set_thickness(Shell &shell, std::size_t wall, double thickness) {
@@ -48,7 +55,8 @@ double widest_of(const Rebuild &at, Index<WallPlace> wall) {
     double most = at.plan.walls[wall].thickness;
     for (int round = 1; round <= std::ssize(at.numbers[wall]); ++round)
         if (const auto line = line_of(at, wall, round, &EndNumbers::width))
-            most = std::max(most, widest(*line, at.course(wall, round)));
+            most = std::max(most, widest(*line, at.course(wall, round), in_round(at.numbers[wall], round),
+                                         at.plan.walls[wall]));
     return most;
 }
 

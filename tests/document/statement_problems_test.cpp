@@ -127,7 +127,7 @@ TEST_CASE("Every error of [logs] and of one log is reported at its place") {
     check_errors({
         {27, "[[log]]\nwall = \"A\"\nround = 1\nkind = \"saddle\"\n[[opening]]", 30, 8,
          "\"kind\" cannot be \"saddle\""},
-        {27, "[[log]]\nwall = \"A\"\nround = 1\noverhang_left = \"3 m\"\n[[opening]]", 30, 17,
+        {27, "[[log]]\nwall = \"A\"\nround = 1\noverhang_left = \"101 m\"\n[[opening]]", 30, 17,
          "\"overhang_left\" of round 1 of wall \"A\" is out of bounds"},
         {27, "[logs]\ndiameter = \"0 in\"\n[[opening]]", 28, 12, "\"diameter\" is out of bounds"},
         {27, "[[logs]]\n[[opening]]", 27, 1, "\"logs\" is stated once in a document"},

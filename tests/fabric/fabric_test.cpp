@@ -206,3 +206,49 @@ TEST_CASE("A log goes to one piece of a round that openings part, and two of one
     record.logs[0].scarfed_to = {"b"};
     CHECK(told(record, layout).empty());
 }
+
+TEST_CASE("A decision that the shell does not show is told, until the state shows it") {
+    Shell shell = test::plain_shell();
+    for (const int round : {2, 3}) {
+        OwnLog old;
+        old.wall = "A", old.round = round, old.fabric = Fabric::kept;
+        shell.own_logs.push_back(old);
+    }
+    Record record;
+    record.logs = {log_at("a", "A", 2, {Decision::replace}), log_at("b", "A", 3, {Decision::leave_out})};
+    const auto both = told(record, lay_out(shell));
+    REQUIRE(both.size() == 2);
+    CHECK_THAT(both[0],
+               ContainsSubstring("found[0].decision[0]: log a is to be replaced, and A-02-1 is shown"));
+    CHECK_THAT(both[1], ContainsSubstring("log b is to be left out, and A-03-1 is shown"));
+    shell.own_logs[0].fabric = Fabric::replacement;
+    record.logs.push_back(
+        used_at(log_at("c", "B", 2), "A", 3, "9 m", "400 mm", "300 mm")); // another comes there
+    CHECK(told(record, lay_out(shell)).empty());
+}
+
+TEST_CASE("A log that is kept and is shorter than its place is told; one within a tape's slack is not") {
+    const Laid it = plain();
+    const double needed = stock_of(piece_of(it.layout, "A-02-1")).size.length;
+    Record record;
+    record.logs = {log_at("a", "A", 2, {Decision::keep})};
+    record.logs[0].length.written = std::to_string(needed - 10) + " mm";
+    CHECK(told(record, it.layout).empty());
+    record.logs[0].length.written = std::to_string(needed - 200) + " mm";
+    const auto short_one = told(record, it.layout);
+    REQUIRE(short_one.size() == 1);
+    CHECK_THAT(short_one[0], ContainsSubstring("it is too short for that place"));
+}
+
+TEST_CASE("A log that is to be turned and whose butt is shown where it was found is told") {
+    Shell shell = test::plain_shell();
+    OwnLog own;
+    own.wall = "A", own.round = 2, own.sizes.butt = LogEnd::left;
+    shell.own_logs = {own};
+    Record record;
+    record.logs = {log_at("a", "A", 2, {Decision::turn})};
+    record.logs[0].butt = "DA"; // at the left end of wall A
+    REQUIRE(told(record, lay_out(shell)).size() == 1);
+    shell.own_logs[0].sizes.butt = LogEnd::right;
+    CHECK(told(record, lay_out(shell)).empty());
+}

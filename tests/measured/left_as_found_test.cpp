@@ -70,7 +70,7 @@ TEST_CASE("What a state says of a log takes the place of that number, and of no 
     OwnLog said = stated("A", 2);
     said.notch.overhang_right = Length::mm(400);
     FoundLog expected = sloping_log(2);
-    expected.ends[1].overhang = {};
+    expected.ends[1].overhang.certainty = Certainty::contradicted; // how far it ran is still known
     CHECK(left_under(said) == expected);
 
     said = stated("A", 2);
@@ -138,7 +138,9 @@ TEST_CASE("Where another window comes, a log that ends where it did is counted a
     now.openings[0].name = "new window";
     REQUIRE_FALSE(has_errors(lay_out(now).findings));
     CHECK(left_as_found(record_of({log}), below, now).logs.at(0).place.piece == 3);
-    now.openings = {window(3400)};
+    now.openings = {window(3600)}; // the log is cut back, and is still that log
+    CHECK(left_as_found(record_of({log}), below, now).logs.at(0).tag == "right of it");
+    now.openings = {window(3400)}; // it would have to grow
     CHECK(left_as_found(record_of({log}), below, now).logs.at(0).tag.empty());
 }
 
@@ -191,4 +193,21 @@ TEST_CASE("What a found log brings into the shell is told at its own entry, neve
     CHECK(findings[1].subject.empty());
     CHECK(findings[2].subject == "found[0]");
     CHECK(findings[3].subject == "plan");
+}
+
+TEST_CASE("How far a log runs past its corner changes nothing of the walls") {
+    FoundLog tapered = sloping_log(2);
+    tapered.ends[0].width = noted(190), tapered.ends[1].width = noted(215);
+    const Shell below = test::plain_shell();
+    const auto thickness = [&](const Shell &now) {
+        const Shell made = measured_shell(now, left_as_found(record_of({tapered}), below, now)).shell;
+        return made.walls[0].thickness.value_or(made.thickness).mm();
+    };
+    Shell longer = below;
+    longer.own_logs = {stated("A", 2)};
+    longer.own_logs[0].notch.overhang_right = Length::mm(1900);
+    CHECK(thickness(below) > 215);
+    CHECK(thickness(longer) == thickness(below));
+    tapered.ends[1].overhang = {}; // by the rule of the shell
+    CHECK(thickness(longer) == thickness(below));
 }

@@ -23,8 +23,6 @@ constexpr Entry entries[] = {
      "gauches"},
     {"between its ends it was measured %1 high where a straight log is %2: the model has the straight one",
      "entre ses bouts elle a été mesurée haute de %1 là où une pièce droite fait %2 : le modèle a la droite"},
-    {"between its shoulders it was measured %1, in the model that is %2",
-     "entre ses épaulements elle a été mesurée à %1, dans le modèle cela fait %2"},
     {"by the levels its end at corner %1 reaches %2 into what lies under it: it is laid on it, without a gap",
      "d’après les niveaux, son bout à l’angle %1 entre de %2 dans ce qui est dessous : elle y est posée, "
      "sans joint"},
@@ -34,8 +32,6 @@ constexpr Entry entries[] = {
      "il a été mesuré à %1, le plan qui s’accorde le mieux avec toutes les mesures y a %2"},
     {"its four heights lie in no plane: the nearest one is %1 off each of them",
      "ses quatre hauteurs ne sont pas dans un plan : le plus proche s’écarte de chacune de %1"},
-    {"its length over all was measured %1, in the model it is %2 long",
-     "sa longueur hors tout a été mesurée à %1, dans le modèle elle est longue de %2"},
     {"its widest log comes to %1 by what was measured, more than the %2 stated: the wall is made that thick, "
      "and logs whose width nobody measured stay as wide as stated",
      "sa pièce la plus large fait %1 d’après les mesures, plus que les %2 indiqués : le mur prend cette "
@@ -44,11 +40,14 @@ constexpr Entry entries[] = {
     {"levels were read, but none of a log of the first round: nothing tells how high the others lie",
      "des niveaux ont été relevés, mais aucun d’une pièce du premier rang : rien ne dit à quelle hauteur "
      "sont les autres"},
-    {"log %1: %2", "pièce %1 : %2"},
     {"log %1: beside opening %2 it was measured %3 high where a straight log is %4: the model has the "
      "straight one",
      "pièce %1 : à côté de l’ouverture %2 elle a été mesurée haute de %3 là où une pièce droite fait %4 : le "
      "modèle a la droite"},
+    {"log %1: between its shoulders it was measured %2, in the model that is %3",
+     "pièce %1 : entre ses épaulements elle a été mesurée à %2, dans le modèle cela fait %3"},
+    {"log %1: its length over all was measured %2, in the model it is %3 long",
+     "pièce %1 : sa longueur hors tout a été mesurée à %2, dans le modèle elle est longue de %3"},
     {"measure it again, and the diagonals", "mesurez-le de nouveau, et les diagonales"},
     {"measure it again, or mend the walls, overhangs and openings of the plan",
      "mesurez-la de nouveau, ou corrigez les murs, les dépassements et les ouvertures du plan"},

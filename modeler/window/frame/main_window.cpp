@@ -182,11 +182,17 @@ void MainWindow::show_document() {
 
 namespace {
 
-QString summary_of(const State &state) {
+/// How long it took is told when the hand rests: words that change at every step of a drag would have the
+/// whole window laid out and painted once more.
+QString summary_of(const State &state, bool dragging) {
     if (!state.failure.empty()) return MainWindow::tr("Not worked out: something went wrong inside");
     if (has_errors(state.read.problems) || has_errors(state.job.findings))
         return MainWindow::tr("Cannot be built: see the findings");
     if (!state.stands()) return {};
+    if (dragging)
+        return MainWindow::tr("%1 pieces, %2 rounds")
+            .arg(state.job.layout.pieces.size())
+            .arg(state.job.layout.rounds);
     return MainWindow::tr("%1 pieces, %2 rounds, worked out in %3 ms")
         .arg(state.job.layout.pieces.size())
         .arg(state.job.layout.rounds)
@@ -195,12 +201,17 @@ QString summary_of(const State &state) {
 
 } // namespace
 
+void MainWindow::show_summary(const QString &words) {
+    if (summary_->text() == words) return;
+    summary_->setText(words);
+    statusBar()->layout()->invalidate(); // it does not always look again by itself
+    statusBar()->layout()->activate();
+}
+
 void MainWindow::show_state() {
     const State &state = *desk_->state();
     if (desk_->drawn()) selection_->hold_to(desk_->drawn()->job.shell, desk_->drawn()->drawn());
-    summary_->setText(desk_->is_open() ? summary_of(state) : QString());
-    statusBar()->layout()->invalidate(); // it does not always look again by itself
-    statusBar()->layout()->activate();
+    show_summary(desk_->is_open() ? summary_of(state, desk_->dragging()) : QString());
     enable_actions();
 }
 

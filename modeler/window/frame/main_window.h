@@ -91,6 +91,7 @@ class MainWindow : public QMainWindow {
     void go_to_text(int line, int column);
     void show_document();
     void show_state();
+    void show_summary(const QString &words);
 
     // main_window_panels.cpp
     QDockWidget *dock(const QString &name, const QString &title, QWidget *content, Qt::DockWidgetArea area);

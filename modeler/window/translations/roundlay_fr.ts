@@ -1244,6 +1244,10 @@
         <translation>Ne peut pas se bâtir : voyez les constats</translation>
     </message>
     <message>
+        <source>%1 pieces, %2 rounds</source>
+        <translation>%1 pièces, %2 rangs</translation>
+    </message>
+    <message>
         <source>%1 pieces, %2 rounds, worked out in %3 ms</source>
         <translation>%1 pièces, %2 rangs, calculés en %3 ms</translation>
     </message>
