@@ -167,71 +167,102 @@ template <typename View> void put_up(View &view) {
     QTest::qWait(100);
 }
 
+/// Milliseconds of each step of a drag, from the hand on.
+struct LiveSteps {
+    std::vector<double> asked, known, told, painted, commands, bodies, reviewed, meshes, processor;
+
+    void work(const Times &times) {
+        known.push_back(times.all());
+        bodies.push_back(times.bodies);
+        reviewed.push_back(times.review);
+        meshes.push_back(times.models);
+    }
+    void print(std::size_t pieces, int steps, double anew) const {
+        std::printf(
+            "  RATIO processor's time of a step until all is painted : all worked out anew %.2f (%.0f : "
+            "%.0f ms)\n",
+            median(processor) / anew, median(processor), anew);
+        std::printf(
+            "  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, "
+            "review %.1f, "
+            "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame "
+            "%.1f)\n",
+            pieces, steps, median(asked), median(known), median(bodies), median(reviewed), median(meshes),
+            median(told), median(painted), median(commands));
+    }
+};
+
+/// The plain way: everything cut, meshed and held against everything anew. Milliseconds of the processor.
+double all_anew(const Shell &shell) {
+    ModelCache none;
+    const Document stated(write_document(shell), "bench");
+    const std::clock_t before = std::clock();
+    worked_out(stated, 1, none);
+    none.models_with_bores([] { return false; });
+    return 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
+}
+
 /// As a hand does it: each step goes by the desk, the workshop's thread, the event loop and every view that
 /// is open, and the clock stops when the last view has painted.
+class LiveDrag : public QObject {
+  public:
+    explicit LiveDrag(MainWindow &window) : window_(window), view_(*window.model().view()) {
+        // The first listener and the last one: all panels and views are asked between them.
+        connect(&window.desk(), &Desk::state_changed, this, [this] {
+            at_told_ = milliseconds(timer_);
+            told_of_it_ = true; // what was on its way before is no picture of this step
+        });
+        connect(&view_, &QOpenGLWidget::frameSwapped, this, [this] {
+            if (!told_of_it_) return;
+            swapped_ = milliseconds(timer_);
+            spent_ = 1000.0 * static_cast<double>(std::clock() - before_) / CLOCKS_PER_SEC;
+        });
+    }
+
+    void step(int step) {
+        told_of_it_ = false;
+        swapped_ = spent_ = {};
+        timer_.start();
+        before_ = std::clock();
+        constexpr int far = 40; // there and back: further along the shell could not be built
+        const int at = step % (2 * far) < far ? step % far : far - step % far;
+        window_.desk().show([at](const Shell &s) { return std::optional(dragged(s, at)); });
+        steps.asked.push_back(milliseconds(timer_));
+        while (!window_.desk().is_current())
+            QCoreApplication::processEvents(
+                QEventLoop::WaitForMoreEvents); // sleeps: the processor's time is counted
+        steps.work(window_.desk().state()->times);
+        constexpr double at_rest = 60; // ms without a frame: the last one shows everything
+        if (!QTest::qWaitFor([&] { return swapped_ && milliseconds(timer_) > *swapped_ + at_rest; }, 2000))
+            std::puts("  (a step was not painted in time)");
+        steps.painted.push_back(swapped_.value_or(2000));
+        steps.processor.push_back(spent_.value_or(2000));
+        steps.told.push_back(at_told_);
+        steps.commands.push_back(view_.last_frame_ms());
+    }
+
+    LiveSteps steps;
+
+  private:
+    MainWindow &window_;
+    SceneView &view_;
+    QElapsedTimer timer_;
+    std::clock_t before_ = 0;
+    double at_told_ = 0;
+    bool told_of_it_ = false;
+    std::optional<double> swapped_, spent_;
+};
+
 void report_live_drag(MainWindow &window, const Shell &shell, int steps) {
     window.begin(shell, "bench");
     wait_for(window);
     window.selection().choose_opening(window.desk().standing()->job.shell, 0);
     QTest::qWait(500);
-    SceneView &view = *window.model().view();
-    QElapsedTimer timer;
-    std::vector<double> asked, known, told, painted, commands, bodies, reviewed, meshes, processor;
-    double at_state = 0, at_told = 0;
-    // The first listener and the last one: all panels and views are asked between them.
-    QObject first;
-    QObject::connect(&window.desk(), &Desk::state_changed, &first, [&] { at_told = milliseconds(timer); });
-    bool told_of_it = false; // what was on its way before is no picture of this step
-    std::optional<double> swapped, spent;
-    std::clock_t before = 0;
-    QObject::connect(&window.desk(), &Desk::state_changed, &first, [&] { told_of_it = true; });
-    QObject::connect(&view, &QOpenGLWidget::frameSwapped, &first, [&] {
-        if (!told_of_it) return;
-        swapped = milliseconds(timer);
-        spent = 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-    });
-    for (int step = 1; step <= steps; ++step) {
-        told_of_it = false;
-        swapped = spent = {};
-        timer.start();
-        before = std::clock();
-        constexpr int far = 40; // there and back: further along the shell could not be built
-        const int at = step % (2 * far) < far ? step % far : far - step % far;
-        window.desk().show([at](const Shell &s) { return std::optional(dragged(s, at)); });
-        asked.push_back(milliseconds(timer));
-        while (!window.desk().is_current())
-            QCoreApplication::processEvents(
-                QEventLoop::WaitForMoreEvents); // sleeps: the processor's time is counted
-        const Times &times = window.desk().state()->times;
-        at_state = times.all();
-        bodies.push_back(times.bodies);
-        reviewed.push_back(times.review);
-        meshes.push_back(times.models);
-        constexpr double at_rest = 60; // ms without a frame: the last one shows everything
-        if (!QTest::qWaitFor([&] { return swapped && milliseconds(timer) > *swapped + at_rest; }, 2000))
-            std::puts("  (a step was not painted in time)");
-        painted.push_back(swapped.value_or(2000));
-        processor.push_back(spent.value_or(2000));
-        known.push_back(at_state);
-        told.push_back(at_told);
-        commands.push_back(view.last_frame_ms());
-    }
+    LiveDrag drag(window);
+    for (int step = 1; step <= steps; ++step)
+        drag.step(step);
     window.desk().cancel();
-    ModelCache none; // the plain way: everything cut, meshed and held against everything anew
-    const Document stated(write_document(shell), "bench");
-    before = std::clock();
-    worked_out(stated, 1, none);
-    none.models_with_bores([] { return false; });
-    const double anew = 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-    std::printf("  RATIO processor's time of a step until all is painted : all worked out anew %.2f (%.0f : "
-                "%.0f ms)\n",
-                median(processor) / anew, median(processor), anew);
-    std::printf(
-        "  live, %zu pieces, %d steps: edit and restate %.1f, worked out aside %.1f (of it bodies %.1f, "
-        "review %.1f, "
-        "meshes %.1f), all views told after %.1f, all painted after %.1f ms (of it the model's frame %.1f)\n",
-        lay_out(shell).pieces.size(), steps, median(asked), median(known), median(bodies), median(reviewed),
-        median(meshes), median(told), median(painted), median(commands));
+    drag.steps.print(lay_out(shell).pieces.size(), steps, all_anew(shell));
 }
 
 void report_orbit(const Shell &shell, int frames) {
