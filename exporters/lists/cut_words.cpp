@@ -46,6 +46,7 @@ class Sorted {
     void operator()(const BoxCut &cut) { along.push_back(box_words(log_, cut, voice_)); }
     void operator()(const PocketCut &cut) { pockets.push_back(cut); }
     void operator()(const CheekCut &cut) { at(cut.end).tailed = true; }
+    void operator()(const MendCut &cut) { along.push_back(mend_words(log_, cut, voice_)); }
     void operator()(const Bore &cut) { bores.push_back(cut); }
 
     struct AtEnd {
@@ -135,6 +136,10 @@ std::string cut_of_end(const Piece &piece, const Sorted &cuts, const HewnFaces &
         return voice.say("%1 against the crossing wall", sawn);
     case EndKind::step:
         return voice.say("%1 against %2 of the foundation", sawn, voice.name(there.at));
+    case EndKind::let_in:
+        return voice.say("%1 in the log that it mends", sawn);
+    case EndKind::lap:
+        return voice.say("%1, lapped", sawn);
     case EndKind::pocket:
         break;
     }
@@ -233,14 +238,23 @@ std::string place_of(const PieceEnd &end, const Voice &voice) {
         return voice.say("against the wall at corner %1", end.at);
     case EndKind::step:
         return voice.say("against %1 of the foundation", voice.name(end.at));
+    case EndKind::lap:
+        return voice.say("lapped with %1", end.at);
+    case EndKind::let_in:
     case EndKind::pocket:
         break;
     }
     return voice.say("in %1", end.at);
 }
 
+std::string new_wood_words(const Piece &piece, const Voice &voice) {
+    const bool lapped = piece.datum.kind == EndKind::lap || piece.far.kind == EndKind::lap;
+    return lapped ? voice.say("new end of a log") : voice.say("piece let into a log");
+}
+
 std::string kind_of(const Layout &layout, const Piece &piece, const Voice &voice) {
     if (piece.timber) return voice.word(name_of(layout.timbers.at(*piece.timber).use));
+    if (piece.mends) return new_wood_words(piece, voice);
     if (piece.island) return voice.say("island");
     const bool full = piece.log == LogKind::full;
     if (piece.round == 1) return full ? voice.say("sill log") : voice.say("sill half log");

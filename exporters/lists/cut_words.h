@@ -16,6 +16,9 @@ std::vector<std::string> cut_words(const Piece &piece, const Voice &voice);
 /// Where an end is: `corner AB`, `jamb of front door`, `against the wall at corner AB`.
 std::string place_of(const PieceEnd &end, const Voice &voice);
 
+/// Of new wood in a mended log: `new end of a log`, `piece let into a log`.
+std::string new_wood_words(const Piece &piece, const Voice &voice);
+
 /// `sill log`, `half log`, `island`, ... ; `rounds` = of the shell.
 std::string kind_of(const Layout &layout, const Piece &piece, const Voice &voice);
 

@@ -104,6 +104,7 @@ Table fabric_table(const FabricFigures &figures, const std::vector<FabricFigures
     for (const Decision what : all_decisions)
         add(in_words(what, voice), figures.of_decision(what));
     add(voice.say("not decided"), figures.undecided);
+    if (figures.cut_out.volume > 0) add(voice.say("cut out of mended logs"), figures.cut_out);
     add(voice.say("stays: keep, mend, turn, use elsewhere"), figures.stays());
     for (std::size_t i = 0; i < earlier.size(); ++i)
         add(voice.say("stayed by decision %1 of each log", i + 1), earlier[i].stays());
@@ -118,8 +119,9 @@ std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice 
                   "these pieces that look more outward than up, down or along, each as it is seen square on. "
                   "Percent: 100 x part / all that was found."),
         voice.say(
-            "A log counts whole: new wood that is let into a mended one, and what is cut off one that is "
-            "used elsewhere, is not taken off. These are sums and no verdict on what should stay.")};
+            "Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws what is "
+            "cut out of it; what is cut off one that is used elsewhere is not taken off. These are sums and no "
+            "verdict on what should stay.")};
     if (figures.without_place > 0)
         all.push_back(voice.say("Logs of the record that the house as found has no piece of, without volume "
                                 "and face here: %1.",

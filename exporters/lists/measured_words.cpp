@@ -142,6 +142,49 @@ std::string pocket_words(const Piece &piece, const HewnFaces &faces, const Pocke
                               height, middle);
 }
 
+namespace {
+
+/// What of the face's height or width it takes; empty where it takes all.
+std::string edges_words(const HewnFaces &faces, const MendCut &cut, double x, const Voice &voice) {
+    const bool side = cut.face == LogFace::outside || cut.face == LogFace::inside;
+    const double least = side ? faces.lowest(x) : faces.outermost(x),
+                 most = side ? faces.highest(x) : faces.innermost(x);
+    if (cut.low < least + same && cut.high > most - same) return {};
+    const LengthAmount low = in_mm(std::max(0.0, cut.low - least)),
+                       high = in_mm(std::min(most, cut.high) - least);
+    return side ? voice.say(", %1 up to %2 over %3", low, high, under_name(faces, voice))
+                : voice.say(", %1 to %2 from the outside face", low, high);
+}
+
+std::string the_face(LogFace face, const Voice &voice) {
+    switch (face) {
+    case LogFace::top:
+        return voice.say("the top face");
+    case LogFace::under:
+        return voice.say("the under face");
+    case LogFace::inside:
+        return voice.say("the inside face");
+    case LogFace::outside:
+    case LogFace::datum_end:
+    case LogFace::far_end:
+        break;
+    }
+    return voice.say("the outside face");
+}
+
+} // namespace
+
+std::string mend_words(const HewnFaces &faces, const MendCut &cut, const Voice &voice) {
+    const double from = std::max(0.0, cut.x_from), to = std::min(faces.blank.length, cut.x_to);
+    const std::string face = the_face(cut.face, voice),
+                      deep = from_to(depth_of(faces, cut, from), depth_of(faces, cut, to), voice),
+                      edges = edges_words(faces, cut, from, voice);
+    const LengthAmount a = in_mm(from), b = in_mm(to);
+    return cut.use == MendUse::lap
+               ? voice.say("lap cut %1 deep into %2 from %3 to %4", deep, face, a, b) + edges
+               : voice.say("recess for a mend %1 deep into %2 from %3 to %4", deep, face, a, b) + edges;
+}
+
 std::string stick_words(const RoundCut &cut, const Voice &voice) {
     return voice.say("round stick of %1: what lies outside it is wane", in_mm(2 * cut.radius));
 }

@@ -22,6 +22,9 @@ std::string face_words(const Piece &piece, const FaceCut &cut, const Voice &voic
 
 std::string box_words(const HewnFaces &faces, const BoxCut &cut, const Voice &voice);
 
+/// Where other wood comes in its place, or that it is lapped with.
+std::string mend_words(const HewnFaces &faces, const MendCut &cut, const Voice &voice);
+
 /// A timber has no outside: seen from its datum end, its outside face is the right one.
 std::string pocket_words(const Piece &piece, const HewnFaces &faces, const PocketCut &cut,
                          const Voice &voice);

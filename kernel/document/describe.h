@@ -20,6 +20,7 @@ Section trim_section();
 Section floor_section();
 Section pegs_section();
 Section bore_section();
+Section mend_section();
 Section wood_section();
 Section record_section();
 Section found_section();

@@ -21,6 +21,7 @@ inline constexpr std::size_t openings = most_openings;
 inline constexpr std::size_t floors = 50;
 inline constexpr std::size_t floor_parts = 50;  ///< beams, and openings, of one floor
 inline constexpr std::size_t bores = 1000;      ///< stated one by one
+inline constexpr std::size_t mends = 1000;
 inline constexpr std::size_t texts = 100;       ///< in one list
 inline constexpr std::size_t found_parts = 100; ///< stations, zones, pegs and so on of one log
 inline constexpr std::size_t states = 20;

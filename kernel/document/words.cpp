@@ -37,6 +37,21 @@ template <> std::span<const Word<LogEnd>> words() {
     return all;
 }
 
+template <> std::span<const Word<LogSide>> words() {
+    static constexpr Word<LogSide> all[] = {{"outside", LogSide::outside},
+                                            {"inside", LogSide::inside},
+                                            {"top", LogSide::top},
+                                            {"under", LogSide::under}};
+    return all;
+}
+
+template <> std::span<const Word<MendKind>> words() {
+    static const Word<MendKind> all[] = {{name_of(MendKind::let_in), MendKind::let_in},
+                                         {name_of(MendKind::face), MendKind::face},
+                                         {name_of(MendKind::splice), MendKind::splice}};
+    return all;
+}
+
 template <> std::span<const Word<PocketKind>> words() {
     static constexpr Word<PocketKind> all[] = {{"square", PocketKind::square},
                                                {"tailed", PocketKind::tailed}};

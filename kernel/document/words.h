@@ -25,6 +25,8 @@ template <> std::span<const Word<OpeningKind>> words();
 template <> std::span<const Word<LogEnd>> words();
 template <> std::span<const Word<Finish>> words();
 template <> std::span<const Word<Fabric>> words();
+template <> std::span<const Word<LogSide>> words();
+template <> std::span<const Word<MendKind>> words();
 template <> std::span<const Word<SettlingRuleName>> words();
 template <> std::span<const Word<PocketKind>> words();
 template <> std::span<const Word<BoreUse>> words();

@@ -31,12 +31,14 @@ struct FabricSum {
     void add(const FabricSum &other);
 };
 
-/// Of all logs that were found and of those of each decision. A log that the layout has no piece of counts as
+/// Of all logs that were found and of those of each decision, where only what is left of a mended log counts as
+/// old. A log that the layout has no piece of counts as
 /// a log, without volume or face.
 struct FabricFigures {
     FabricSum found;
     FabricSum of[6]; ///< by Decision
     FabricSum undecided;
+    FabricSum cut_out; ///< old wood that new wood has come for, in logs that are mended: in none of the decisions
     int without_place = 0; ///< logs that the layout has no piece of
     std::size_t most = 0;  ///< decisions of one log, one after the other
 
@@ -51,6 +53,8 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
 /// mm2: the area of all its surfaces that look more outward than up, down or along, each as it is seen square
 /// on; of a round log that is its length times its diameter. Of a partition the side that its outside is.
 double outside_face(const Body &body);
+/// The same without the beds that new wood lies on or is lapped with, which nobody sees.
+double outside_face(const Layout &layout, const Bodies &bodies, Index<Piece> piece);
 
 /// What a decision cannot be: told at the statement that `path` names.
 struct DecisionProblem {

@@ -1,5 +1,8 @@
 #include "kernel/fabric/fabric.h"
 
+#include "kernel/geometry/tolerance.h"
+#include "kernel/layout/cuts/match.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,11 +14,58 @@ std::vector<Index<Piece>> pieces_at(const FoundPlace &place, const Layout &layou
     std::vector<Index<Piece>> found;
     for (const Index<Piece> i : layout.pieces.indices()) {
         const Piece &piece = layout.pieces[i];
-        if (!piece.timber && layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
+        if (is_log(piece) && layout.walls[piece.wall].name == place.wall && piece.round == place.round &&
             (!place.piece || piece.number == *place.piece))
             found.push_back(i);
     }
     return found;
+}
+
+/// New wood in a log.
+std::vector<Index<Piece>> new_wood_in(const Layout &layout, Index<Piece> log) {
+    std::vector<Index<Piece>> all;
+    for (const Index<Piece> i : layout.pieces.after(log)) {
+        if (layout.pieces[i].mends != log) break;
+        all.push_back(i);
+    }
+    return all;
+}
+
+/// Where old wood and new lie on one another in a log, in the world.
+std::vector<Plane> beds_in(const Layout &layout, Index<Piece> log) {
+    std::vector<Plane> beds;
+    const Piece &piece = layout.pieces[log];
+    for (const Cut &cut : piece.cuts)
+        match(
+            cut, [&](const MendCut &mend) { beds.push_back(to_world(mend.bed, piece.frame)); },
+            passing<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>);
+    return beds;
+}
+
+bool is_same(const Plane &a, const Plane &b) {
+    constexpr double parallel = 1e-9;
+    const double along = dot(a.normal, b.normal);
+    return std::abs(std::abs(along) - 1) < parallel &&
+           std::abs(a.offset - (along > 0 ? b.offset : -b.offset)) < tolerance::thinnest;
+}
+
+/// `seen` says which of its faces count.
+template <typename Seen> double outside_face_where(const Body &body, Seen seen) {
+    double sum = 0;
+    for (const Face &face : body.hewn.faces) {
+        const Vec3 &n = face.plane.normal;
+        const double outward = -n.y;
+        const bool round = face.plane.round > 0;
+        if (round ? body.rounds[static_cast<std::size_t>(face.plane.round) - 1].hollow || outward <= 0
+                  : outward <= std::abs(n.x) || outward <= std::abs(n.z))
+            continue;
+        if (seen(face.plane)) sum += area(body.hewn, face) * outward;
+    }
+    return sum;
+}
+
+FabricSum sum_of(const Layout &layout, const Bodies &bodies, Index<Piece> piece) {
+    return {0, bodies[layout.pieces[piece].model].volume, outside_face(layout, bodies, piece)};
 }
 
 } // namespace
@@ -45,17 +95,16 @@ FabricSum FabricFigures::stays() const {
 }
 
 double outside_face(const Body &body) {
-    double sum = 0;
-    for (const Face &face : body.hewn.faces) {
-        const Vec3 &n = face.plane.normal;
-        const double outward = -n.y;
-        const bool round = face.plane.round > 0;
-        if (round ? body.rounds[static_cast<std::size_t>(face.plane.round) - 1].hollow || outward <= 0
-                  : outward <= std::abs(n.x) || outward <= std::abs(n.z))
-            continue;
-        sum += area(body.hewn, face) * outward;
-    }
-    return sum;
+    return outside_face_where(body, [](const Plane &) { return true; });
+}
+
+double outside_face(const Layout &layout, const Bodies &bodies, Index<Piece> piece) {
+    const Piece &p = layout.pieces[piece];
+    const std::vector<Plane> beds = beds_in(layout, log_with(layout.pieces, piece));
+    return outside_face_where(bodies[p.model], [&](const Plane &plane) {
+        return std::ranges::none_of(
+            beds, [&](const Plane &bed) { return is_same(bed, to_world(plane, p.frame)); });
+    });
 }
 
 FabricFigures fabric_figures(const Record &record, const Layout &layout, const Bodies &bodies,
@@ -64,8 +113,11 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
     for (const DecidedLog &log : decided_logs(record, layout, decisions)) {
         FabricSum sum{1, 0, 0};
         for (const Index<Piece> piece : log.found_as) {
-            const Body &body = bodies[layout.pieces[piece].model];
-            sum.volume += body.volume, sum.outside += outside_face(body);
+            sum.add(sum_of(layout, bodies, piece));
+            for (const Index<Piece> comes : new_wood_in(layout, piece)) {
+                const FabricSum gone = sum_of(layout, bodies, comes);
+                figures.cut_out.add(gone), figures.found.add(gone);
+            }
         }
         figures.found.add(sum);
         (log.what ? figures.of[static_cast<std::size_t>(*log.what)] : figures.undecided).add(sum);

@@ -1,6 +1,7 @@
 #include "kernel/layout/assembly.h"
 
 #include "kernel/layout/cuts/asked.h"
+#include "kernel/layout/mends/mends.h"
 #include "kernel/layout/pieces/models.h"
 
 #include <algorithm>
@@ -57,6 +58,43 @@ Indexed<Piece> all_pieces(Stages &stages) {
     return pieces;
 }
 
+/// New wood is raised with the log that it comes into.
+Indexed<double, Piece> centres_now(const MendedPieces &mended, const Indexed<double, Piece> &before) {
+    Indexed<double, Piece> centres(mended.pieces.size());
+    for (const auto i : before.indices())
+        centres[mended.now[i]] = before[i];
+    for (const auto i : mended.pieces.indices())
+        if (const auto log = mended.pieces[i].mends) centres[i] = centres[*log];
+    return centres;
+}
+
+/// The piece that a peg's hole is in, of a log and the new wood behind it.
+Index<Piece> bored_for(const Indexed<Piece> &pieces, Index<Piece> log, Index<Peg> peg) {
+    const auto holds = [&](Index<Piece> i) {
+        return std::ranges::any_of(pieces[i].cuts, [&](const Cut &cut) {
+            const Bore *bore = bore_of(cut);
+            return bore != nullptr && bore->peg == peg;
+        });
+    };
+    if (holds(log)) return log;
+    for (const Index<Piece> i : pieces.after(log)) {
+        if (pieces[i].mends != log) break;
+        if (holds(i)) return i;
+    }
+    return log;
+}
+
+/// Pegs and timbers name pieces by their place in the list.
+void place_anew(const MendedPieces &mended, Layout &layout) {
+    for (Timber &timber : layout.timbers)
+        timber.piece = mended.now[timber.piece];
+    for (const auto i : layout.pegs.indices()) {
+        Peg &peg = layout.pegs[i];
+        peg.upper = bored_for(mended.pieces, mended.now[peg.upper], i);
+        peg.lower = bored_for(mended.pieces, mended.now[peg.lower], i);
+    }
+}
+
 } // namespace
 
 Layout assembled(const Shell &shell, Stages &stages) {
@@ -66,12 +104,19 @@ Layout assembled(const Shell &shell, Stages &stages) {
     static_cast<Heights &>(layout) = static_cast<const Heights &>(stages.courses);
     static_cast<Foundation &>(layout) = std::move(static_cast<Foundation &>(stages.foundation));
     if (!all_stand(stages)) return layout;
-    layout.pieces = all_pieces(stages);
-    layout.models = group_models(layout.pieces);
-    order_raise(layout.pieces, centres_of(layout.pieces.size(), stages));
+    Indexed<Piece> pieces = all_pieces(stages);
+    const Indexed<double, Piece> centres = centres_of(pieces.size(), stages);
+    Found<MendedPieces> mended = mend(shell, layout, std::move(pieces));
+    stages.mends = std::move(mended.findings);
+    if (has_errors(stages.mends)) return layout;
     layout.floors = std::move(stages.floors.floors);
     layout.timbers = std::move(stages.floors.timbers);
     layout.pegs = std::move(stages.pegs.pegs);
+    place_anew(mended, layout);
+    const Indexed<double, Piece> centres_of_all = centres_now(mended, centres);
+    layout.pieces = std::move(mended.pieces);
+    layout.models = group_models(layout.pieces);
+    order_raise(layout.pieces, centres_of_all);
     return layout;
 }
 

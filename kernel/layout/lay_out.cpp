@@ -41,7 +41,7 @@ Told tell(const Shell &shell, Stages &s, Layout &layout) {
     told.slivers = append(s.slivers.findings);
     append(s.level_sills), append(s.pieces.findings);
     told.floors = append(s.floors.findings);
-    append(s.bores.findings), append(s.pegs.findings);
+    append(s.bores.findings), append(s.pegs.findings), append(s.mends);
     for (auto &found : {check_level_top(shell, layout), note_pitch_left_out(shell, layout)})
         if (found) layout.findings.push_back(*found);
     if (!has_errors(layout.findings)) append(notes);

@@ -29,6 +29,7 @@ struct Stages {
     Found<Floors> floors;
     Found<Bores> bores;
     Found<Pegs> pegs;
+    Findings mends; ///< told once all pieces are put together
 };
 
 Stages work_out(const Shell &shell);

@@ -50,7 +50,7 @@ void set_half(const Shell &shell, const Layout &layout, const Piece &piece, Roun
 std::vector<Round> rounds_of(const Shell &shell, const Layout &layout) {
     std::map<std::pair<int, Index<WallPlace>>, Round> all; // by round, wall
     for (const Piece &piece : layout.pieces) {
-        if (piece.timber) continue;
+        if (!is_log(piece)) continue;
         Round &round = all[{piece.round, piece.wall}];
         round.wall = piece.wall, round.round = piece.round;
         set_half(shell, layout, piece, round);
@@ -193,7 +193,7 @@ std::string missing_if(std::vector<Round> rounds, bool parted, const std::vector
 
 std::string cannot_be_cut(const Shell &shell, const Layout &layout, const std::vector<PileLog> &pile,
                           const std::vector<Round> &rounds, bool gave_up) {
-    const auto pieces = std::ranges::count_if(layout.pieces, [](const Piece &p) { return !p.timber; });
+    const auto pieces = std::ranges::count_if(layout.pieces, is_log);
     const std::string tried =
         gave_up
             ? "in none of the many ways tried to cut the rounds beside openings from one log or from several"

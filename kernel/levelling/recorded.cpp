@@ -38,7 +38,7 @@ std::string all_walls(const Shell &shell) {
 
 int pieces_in(const Layout &layout, const std::string &wall, int round) {
     return static_cast<int>(std::ranges::count_if(layout.pieces, [&](const Piece &p) {
-        return !p.timber && p.round == round && layout.walls[p.wall].name == wall;
+        return is_log(p) && p.round == round && layout.walls[p.wall].name == wall;
     }));
 }
 
@@ -232,7 +232,7 @@ std::vector<CsvProblem> off_the_line(const Shell &shell, const Layout &layout,
     std::vector<CsvProblem> found;
     for (const RecordedLog &row : rows)
         for (const Piece &p : layout.pieces) {
-            if (p.timber || p.round != row.round || p.number != row.piece.value_or(0)) continue;
+            if (!is_log(p) || p.round != row.round || p.number != row.piece.value_or(0)) continue;
             if (lower_case(layout.walls[p.wall].name) != lower_case(row.wall)) continue;
             for (const bool right : {false, true})
                 compare(shell, p, row, right, found);

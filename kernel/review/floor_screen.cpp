@@ -50,6 +50,7 @@ class LeastWood {
     void operator()(const SeamCut &) {}
     void operator()(const ScopeCut &) {}
     void operator()(const RoundCut &) {}
+    void operator()(const MendCut &) {}
     void operator()(const Bore &) {}
 
   private:

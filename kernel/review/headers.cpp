@@ -34,6 +34,7 @@ class WoodOver {
                 [&](const PocketCut &pocket) { take(pocket); },
                 passing<SeamCut>,   // at corners, which keep clear of openings
                 passing<Bore>,      // upright: as much height is left beside it
+                passing<MendCut>,   // logs are looked at as they are without mends
                 passing<CheekCut>); // of a joist's end
     }
 

@@ -57,7 +57,7 @@ class CornerLocks {
         return match(
             cut, [&](const SeamCut &seam) { return seam.corner == corner_.name ? &seam : nullptr; },
             giving<ScopeCut>(nullptr), // hooks over the log that it crosses, whatever its slopes
-            giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, Bore>(nullptr)); // at no corner
+            giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(nullptr)); // at no corner
     }
 
     bool ends_here(Index<WallPlace> wall) const {

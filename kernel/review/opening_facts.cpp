@@ -27,6 +27,17 @@ Lying lying(const Layout &layout, const Piece &piece, double left, double right)
             o.z + std::min(faces.highest(left - o.x), faces.highest(right - o.x))};
 }
 
+/// A log with a new end runs as far as that does.
+Lying with_new_ends(const Layout &layout, Index<Piece> log, Lying l) {
+    for (const auto i : layout.pieces.after(log)) {
+        const Piece &comes = layout.pieces[i];
+        if (comes.mends != log) break;
+        const double from = layout.walls[comes.wall].frame.to_local(comes.frame.origin).x;
+        l.from = std::min(l.from, from), l.to = std::max(l.to, from + comes.blank.length);
+    }
+    return l;
+}
+
 /// The nearest log of the opening's wall that spans it whole, over its top or under its sill.
 std::optional<Index<Piece>> spanning(const Layout &layout, const Opening &o, bool over) {
     const double left = o.from_left.mm(), right = (o.from_left + o.width).mm(),
@@ -34,8 +45,8 @@ std::optional<Index<Piece>> spanning(const Layout &layout, const Opening &o, boo
     std::optional<Index<Piece>> best;
     for (const auto i : layout.pieces.indices()) {
         const Piece &p = layout.pieces[i];
-        if (p.timber || layout.walls[p.wall].name != o.wall) continue;
-        const Lying l = lying(layout, p, left, right);
+        if (!is_log(p) || layout.walls[p.wall].name != o.wall) continue;
+        const Lying l = with_new_ends(layout, i, lying(layout, p, left, right));
         if (l.from > left - at_the_edge || l.to < right + at_the_edge) continue;
         if (over ? l.high <= top + at_the_edge : l.low >= o.sill.mm() - at_the_edge) continue;
         const auto nearer = [&](const Lying &than) { return over ? l.high < than.high : l.low > than.low; };
@@ -86,7 +97,8 @@ std::vector<OpeningFacts> opening_facts(const Shell &shell, const Layout &layout
         facts.sill = spanning(layout, o, false);
         if (facts.header) {
             const double left = o.from_left.mm(), right = left + o.width.mm();
-            const Lying l = lying(layout, layout.pieces[*facts.header], left, right);
+            const Lying l = with_new_ends(layout, *facts.header,
+                                          lying(layout, layout.pieces[*facts.header], left, right));
             facts.runs_left = left - l.from;
             facts.runs_right = l.to - right;
         }

@@ -3,6 +3,8 @@
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/corners/corners.h"
 #include "kernel/layout/cuts/match.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/layout/mends/section_left.h"
 #include "kernel/layout/openings/openings.h"
 #include "kernel/layout/text.h"
 #include "kernel/review/headers.h"
@@ -129,6 +131,44 @@ void check_bows(const Shell &shell, const Layout &layout, Findings &findings) {
     }
 }
 
+/// A shell whose logs are whole: how they lock, shed water and carry is asked of these, for a mend takes no
+/// joint away.
+struct Unmended {
+    Shell shell;
+    Layout layout;
+    Bodies bodies;
+};
+
+Unmended without_mends(Shell shell) {
+    shell.mends.clear();
+    Layout layout = lay_out_to_try(shell);
+    Bodies bodies = bodies_of(layout);
+    return {std::move(shell), std::move(layout), std::move(bodies)};
+}
+
+void note_sections(const Layout &layout, Findings &findings) {
+    for (const Piece &piece : layout.pieces) {
+        if (piece.mends) continue; // of the old log alone
+        const std::vector<SectionLeft> left = sections_left(piece);
+        for (std::size_t i = 0; i < left.size(); ++i)
+            findings.push_back({Weight::note,
+                                "mend-section",
+                                {about::Piece{piece.tag}},
+                                said_of(left[i]),
+                                {},
+                                subject("mend", piece.mended.at(std::min(i, piece.mended.size() - 1)), "kind")});
+    }
+}
+
+void review_whole_logs(const Shell &shell, const Layout &layout, const Bodies &bodies, Findings &findings) {
+    check_locks(shell, layout, findings);
+    check_water(shell, layout, findings);
+    std::ranges::move(review_headers(shell, layout, true), std::back_inserter(findings));
+    check_bows(shell, layout, findings);
+    review_wood(shell, findings);
+    review_floors(shell, layout, bodies, findings);
+}
+
 } // namespace
 
 Findings review(const Shell &shell, const Layout &layout, const Bodies &bodies, KnownMeetings *known) {
@@ -137,12 +177,13 @@ Findings review(const Shell &shell, const Layout &layout, const Bodies &bodies, 
     check_way_down(shell, layout, bodies, known, findings);
     check_sound(shell, layout, bodies, findings);
     check_bores(shell, layout, bodies, findings);
-    check_locks(shell, layout, findings);
-    check_water(shell, layout, findings);
-    std::ranges::move(review_headers(shell, layout, true), std::back_inserter(findings));
-    check_bows(shell, layout, findings);
-    review_wood(shell, findings);
-    review_floors(shell, layout, bodies, findings);
+    if (shell.mends.empty()) {
+        review_whole_logs(shell, layout, bodies, findings);
+    } else {
+        note_sections(layout, findings);
+        const Unmended whole = without_mends(shell);
+        review_whole_logs(whole.shell, whole.layout, whole.bodies, findings);
+    }
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding &a, const Finding &b) { return a.weight < b.weight; });
     return findings;

@@ -19,4 +19,19 @@ enum class TimberUse {
     beam     ///< carries joists between the walls
 };
 
+/// Which end of a log, seen from outside.
+enum class LogEnd { left, right };
+
+/// One of the four long faces of a log.
+enum class LogSide { outside, inside, top, under };
+
+/// What the faces of a log are left as.
+enum class Finish { hewn, sawn, peeled };
+
+enum class MendKind {
+    let_in, ///< a piece let into a part of one face
+    face,   ///< a new face over a length: the whole of one face renewed, from below a half-sole
+    splice  ///< a new end, lapped with what stays
+};
+
 } // namespace roundlay

@@ -51,6 +51,18 @@ const char *name_of(Fabric fabric) {
     return "new";
 }
 
+const char *name_of(MendKind kind) {
+    switch (kind) {
+    case MendKind::face:
+        return "face";
+    case MendKind::splice:
+        return "splice";
+    case MendKind::let_in:
+        break;
+    }
+    return "let-in";
+}
+
 Trim trim_of(const Shell &shell, const Opening &opening) {
     Trim trim = shell.trim;
     const OwnTrim &own = opening.trim;

@@ -6,6 +6,7 @@
 
 #include "kernel/measure/measure.h"
 #include "kernel/shell/kinds.h"
+#include "kernel/shell/mend.h"
 
 #include <optional>
 #include <string>
@@ -142,12 +143,6 @@ struct StatedBore {
     Length drift; ///< as found: how far to the right each log's hole lies from that of the log below it
     bool operator==(const StatedBore &) const = default;
 };
-
-/// Which end of a log, seen from outside.
-enum class LogEnd { left, right };
-
-/// What the faces of a log are left as.
-enum class Finish { hewn, sawn, peeled };
 
 /// What became of an old log, or that it is none.
 enum class Fabric { newly_cut, kept, patched, replacement };
@@ -299,6 +294,7 @@ struct Shell {
     std::vector<Floor> floors;
     PegRule pegs;
     std::vector<StatedBore> bores;
+    std::vector<Mend> mends;
     Wood wood;
     bool operator==(const Shell &) const = default;
 };

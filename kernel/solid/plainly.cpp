@@ -137,6 +137,23 @@ TopoDS_Shape tool_of(const CheekCut &cut, const Blank &blank) {
                   blank.height + 2 * reach);
 }
 
+/// From the bed on past the blank, open wherever the mend runs out.
+TopoDS_Shape tool_of(const MendCut &cut, const Blank &blank) {
+    const bool side = cut.face == LogFace::outside || cut.face == LogFace::inside;
+    const double whole = side ? blank.height : blank.width;
+    const double from = cut.x_from <= 0 ? -reach : cut.x_from,
+                 to = cut.x_to >= blank.length ? blank.length + reach : cut.x_to,
+                 low = cut.low <= 0 ? -reach : cut.low, high = cut.high >= whole ? whole + reach : cut.high;
+    if (!side) {
+        const double push = cut.face == LogFace::top ? blank.height + reach : -(blank.height + reach);
+        return column({{from, low}, {to, low}, {to, high}, {from, high}}, cut.bed, push);
+    }
+    const Vec3 &n = cut.bed.normal;
+    const auto y = [&](double x) { return (cut.bed.offset - n.x * x) / n.y; };
+    const double out = cut.face == LogFace::inside ? blank.width + reach : -reach;
+    return column({{from, y(from)}, {to, y(to)}, {to, out}, {from, out}}, plane_over(low, 0, 0), high - low);
+}
+
 TopoDS_Shape tool_of(const RoundCut &cut, const Blank &blank) {
     return stick_tool(cut, cut.radius + blank.width + blank.height + reach);
 }
@@ -154,6 +171,7 @@ struct ToolOf {
     TopoDS_Shape operator()(const BoxCut &cut) const { return tool_of(cut, blank); }
     TopoDS_Shape operator()(const PocketCut &cut) const { return tool_of(cut, blank); }
     TopoDS_Shape operator()(const CheekCut &cut) const { return tool_of(cut, blank); }
+    TopoDS_Shape operator()(const MendCut &cut) const { return tool_of(cut, blank); }
     TopoDS_Shape operator()(const Bore &cut) const { return bore_tool(cut); }
 };
 

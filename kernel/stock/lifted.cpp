@@ -6,6 +6,17 @@
 
 namespace roundlay {
 
+namespace {
+
+/// New wood in a mended log may be another.
+Wood wood_of(const Shell &shell, const Piece &piece) {
+    Wood wood = shell.wood;
+    if (!piece.species.empty()) wood.species = piece.species;
+    return wood;
+}
+
+} // namespace
+
 double small_end(const Piece &piece, const Blank &stock) {
     const RoundCut *round = hewn_faces(piece).round;
     return round ? 2 * round->radius : least_round(stock.width, stock.height);
@@ -13,14 +24,14 @@ double small_end(const Piece &piece, const Blank &stock) {
 
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
-    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), shell.wood);
-    if (!hewn_faces(piece).round) l.blank = weigh(stock.length * stock.width * stock.height, shell.wood);
+    l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), wood_of(shell, piece));
+    if (!hewn_faces(piece).round) l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece));
     return l;
 }
 
 Lifted lifted(const Shell &shell, const Piece &piece, double volume) {
     Lifted l = lifted_of_length(shell, piece, stock_of(piece).size);
-    l.piece = weigh(volume, shell.wood);
+    l.piece = weigh(volume, wood_of(shell, piece));
     return l;
 }
 

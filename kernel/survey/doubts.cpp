@@ -8,7 +8,7 @@ namespace {
 const Piece *piece_of(const FoundLog &log, const Layout &layout) {
     const Piece *found = nullptr;
     for (const Piece &piece : layout.pieces) {
-        if (piece.timber || layout.walls[piece.wall].name != log.place.wall ||
+        if (!is_log(piece) || layout.walls[piece.wall].name != log.place.wall ||
             piece.round != log.place.round || (log.place.piece && piece.number != *log.place.piece))
             continue;
         if (found) return nullptr;

@@ -33,8 +33,8 @@ struct BoredOrCut : Bored {
     using Bored::operator();
     int operator()(const Cut &) const { return 0; }
 };
-using Others = Giving<int, FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, RoundCut, ScopeCut>;
-using OthersButSeams = Giving<int, FaceCut, BoxCut, PocketCut, CheekCut, RoundCut, ScopeCut>;
+using Others = Giving<int, FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, RoundCut, ScopeCut, MendCut>;
+using OthersButSeams = Giving<int, FaceCut, BoxCut, PocketCut, CheekCut, RoundCut, ScopeCut, MendCut>;
 
 /// What there is in a shell, by what it is called.
 struct Things {
@@ -77,6 +77,8 @@ bool is_there(const Neighbour &met, const Piece &piece, const Things &things) {
         return things.timbers.contains(met.name);
     case Met::opening:
         return things.openings.contains(met.name);
+    case Met::mend:
+        return in_wall && log->second == piece.wall;
     case Met::step:
         break;
     }
@@ -120,6 +122,7 @@ TEST_CASE("a visit calls the handler of the cut's kind, and an object that keeps
         void operator()(const CheekCut &) {}
         void operator()(const RoundCut &) {}
         void operator()(const ScopeCut &) {}
+        void operator()(const MendCut &) {}
     } count;
     for (const Cut &cut : {bore, seam, bore})
         match(cut, count);

@@ -9,6 +9,7 @@ namespace {
 
 constexpr double lettering = 2.5;
 constexpr double dot_radius = 0.5;
+constexpr double mark_in = 20; ///< mm from the edge of the log: where the number of a mend points to
 constexpr double shifts[] = {0, 3, -3, 6, -6, 9, -9, 12, -12, 16, -16};
 
 struct Numbered {
@@ -81,7 +82,7 @@ bool add_cut_numbers(FaceBoard &face) {
         if (const auto x = middle_shown(face, from, to))
             all.push_back({number, over, {face.x(*x), row.level(level)}});
     };
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = face.features().parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = face.features().parts();
     static_cast<void>(pegs), static_cast<void>(pockets), static_cast<void>(tails); // have names of their own
     for (const Notch &n : notches) {
         const bool over = n.cut->side == Side::top;
@@ -92,6 +93,8 @@ bool add_cut_numbers(FaceBoard &face) {
         add(b.number, b.opens_top || !b.opens_under, b.x_from, b.x_to, (b.z_from + b.z_to) / 2);
     for (const Scope &s : scopes)
         add(s.number, false, s.x_from, s.x_to, s.top / 2);
+    for (const MendPart &m : mends)
+        add(m.number, m.opens_top, m.x_from, m.x_to, m.opens_top ? height - mark_in : mark_in);
     return std::all_of(all.begin(), all.end(), [&](const Numbered &n) { return put(face, row.outline, n); });
 }
 

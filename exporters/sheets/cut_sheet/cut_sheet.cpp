@@ -15,6 +15,9 @@ std::string kind_words(const Layout &layout, const Piece &piece, const Words &wo
     const std::string log = piece.log == LogKind::full         ? ""
                             : piece.log == LogKind::half_start ? words.say(", half log to start")
                                                                : words.say(", half log to finish");
+    if (piece.mends) // of new wood the joints are the log's, and so is its place
+        return words.say("Wall %1, round %2", part, piece.round) + ", " +
+               words.say("new wood in %1", layout.pieces[*piece.mends].tag);
     return words.say("Wall %1, round %2", part, piece.round) + (piece.island ? words.say(", island") : "") +
            log;
 }
@@ -49,7 +52,7 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
     if (!features.pegs.empty()) wanted.tables.push_back(peg_table(features, words));
     if (!features.pockets.empty()) wanted.tables.push_back(pocket_table(features, words));
     wanted.tables.push_back(tag_table(layout, model, words));
-    wanted.tables.push_back(notes_table(layout, features, model, words, weight));
+    wanted.tables.push_back(notes_table(shell, layout, features, model, words, weight));
     Composed made = composed(wanted);
     return {std::move(made.pages),
             title_of(layout, model, words, made.scale),

@@ -99,6 +99,21 @@ Scope scope_of(const ScopeCut &cut, const Features &features, int number) {
     return s;
 }
 
+MendPart mend_of(const MendCut &cut, const Features &features, int number) {
+    MendPart m;
+    m.number = number;
+    m.cut = &cut;
+    m.x_from = std::max(0.0, cut.x_from), m.x_to = std::min(features.blank.length, cut.x_to);
+    m.depth_from = depth_of(features, cut, m.x_from), m.depth_to = depth_of(features, cut, m.x_to);
+    const bool side = cut.face == LogFace::outside || cut.face == LogFace::inside;
+    const double x = m.x_from, least = side ? features.lowest(x) : features.outermost(x),
+                 most = side ? features.highest(x) : features.innermost(x);
+    if (cut.low > least + same_level || cut.high < most - same_level)
+        m.low = std::max(0.0, cut.low - least), m.high = std::min(most, cut.high) - least;
+    m.opens_top = cut.face == LogFace::top || (side && !m.low);
+    return m;
+}
+
 /// Sorts cuts, numbering them as they come.
 class Sorter {
   public:
@@ -114,6 +129,7 @@ class Sorter {
     void operator()(const ScopeCut &cut) { features_.scopes.push_back(scope_of(cut, features_, number_)); }
     void operator()(const PocketCut &cut) { features_.pockets.push_back(pocket_of(cut, features_)); }
     void operator()(const CheekCut &cut) { add_cheek(features_.tails, cut, features_.blank); }
+    void operator()(const MendCut &cut) { features_.mends.push_back(mend_of(cut, features_, number_)); }
     void operator()(const Bore &cut) { features_.pegs.push_back({0, &cut}); }
     void operator()(const FaceCut &) {}  // HewnFaces has them
     void operator()(const RoundCut &) {} // and the stick

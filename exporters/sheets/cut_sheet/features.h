@@ -66,6 +66,18 @@ struct TailedEnd {
     double length = 0, width_at_end = 0, width_at_neck = 0;
 };
 
+/// Where other wood comes in the log's place.
+struct MendPart {
+    int number = 0; ///< in cutting order, with notches and boxes
+    const MendCut *cut = nullptr;
+    double x_from = 0, x_to = 0;         ///< within the blank
+    double depth_from = 0, depth_to = 0; ///< at its two ends, from the face as hewn
+    /// Of a side face over the lowest of the wood, of the others from the outermost, at `x_from`; none: the
+    /// whole face.
+    std::optional<double> low, high;
+    bool opens_top = false;
+};
+
 /// A bore of any use.
 struct PegHole {
     int number = 0; ///< among those of its use, from the datum end, from 1
@@ -81,6 +93,7 @@ struct CutParts {
     std::vector<PegHole> pegs;
     std::vector<Pocket> pockets;
     std::vector<TailedEnd> tails;
+    std::vector<MendPart> mends;
 };
 
 /// The faces of the log and what is cut into them. Points into the piece, which must outlive it. The sheet's

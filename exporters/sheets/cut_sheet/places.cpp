@@ -30,7 +30,7 @@ void add_level(std::vector<Level> &all, const Features &features, Level level) {
 } // namespace
 
 std::vector<Station> stations_of(const Features &features) {
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(pegs), static_cast<void>(pockets); // marked by their middles
     std::vector<Station> all;
     const Blank &blank = features.piece->blank;
@@ -43,6 +43,9 @@ std::vector<Station> stations_of(const Features &features) {
     for (const Scope &s : scopes)
         for (const double x : {s.x_from, s.x_to})
             add_station(all, x, false, blank);
+    for (const MendPart &m : mends)
+        for (const double x : {m.x_from, m.x_to})
+            add_station(all, x, m.opens_top, blank);
     for (const SawLine &end : {features.datum_end, features.far_end})
         add_station(all, end.outside, true, blank);
     for (const TailedEnd &t : tails)
@@ -52,8 +55,9 @@ std::vector<Station> stations_of(const Features &features) {
 }
 
 std::vector<SawLine> slanting_places(const Features &features) {
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(boxes), static_cast<void>(tails), static_cast<void>(pockets); // square across
+    static_cast<void>(mends);
     static_cast<void>(pegs);                                                        // upright
     std::vector<SawLine> all;
     const auto add = [&](const SawLine &line) {
@@ -78,9 +82,9 @@ std::vector<SawLine> slanting_places(const Features &features) {
 }
 
 std::vector<WorkedPlace> places_of(const Features &features) {
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(notches), static_cast<void>(boxes), static_cast<void>(scopes); // by their ends
-    static_cast<void>(tails);
+    static_cast<void>(tails), static_cast<void>(mends);
     std::vector<WorkedPlace> all;
     for (const Station &s : stations_of(features))
         all.push_back({s.x});
@@ -95,9 +99,10 @@ std::vector<WorkedPlace> places_of(const Features &features) {
 }
 
 std::vector<Level> levels_of(const Features &features) {
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(scopes), static_cast<void>(pegs), static_cast<void>(pockets); // in words and tables
     static_cast<void>(tails);                                                       // as high as the timber
+    static_cast<void>(mends);                                                       // in words
     std::vector<Level> all;
     const auto add = [&](bool on_outside, double x, double z, int side) {
         add_level(all, features, {on_outside, x, z, side});

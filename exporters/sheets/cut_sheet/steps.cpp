@@ -140,6 +140,39 @@ Row row_of(const Scope &s, const Features &features, const Words &words) {
     return in_words(std::to_string(s.number), what);
 }
 
+std::string the_face(LogFace face, const Words &words) {
+    switch (face) {
+    case LogFace::top:
+        return words.say("the top face");
+    case LogFace::under:
+        return words.say("the under face");
+    case LogFace::inside:
+        return words.say("the inside face");
+    case LogFace::outside:
+    case LogFace::datum_end:
+    case LogFace::far_end:
+        break;
+    }
+    return words.say("the outside face");
+}
+
+Row row_of(const MendPart &m, const Words &words) {
+    const std::string a = words.length(m.depth_from), b = words.length(m.depth_to),
+                      face = the_face(m.cut->face, words);
+    const std::string deep =
+        a == b ? a : words.say("%1 at %2, %3 at %4", a, in_mm(m.x_from), b, in_mm(m.x_to));
+    std::string what = m.cut->use == MendUse::lap
+                           ? words.say("Lap cut into %1, %2 deep", face, deep)
+                           : words.say("Recess for new wood in %1, %2 deep", face, deep);
+    what += stretch_words(words, m.x_from, m.x_to);
+    if (m.low) {
+        const bool side = m.cut->face == LogFace::outside || m.cut->face == LogFace::inside;
+        what += side ? words.say(", from %1 up to %2", words.length(*m.low), words.length(*m.high))
+                     : words.say(", %1 to %2 from the outside", in_mm(*m.low), in_mm(*m.high));
+    }
+    return in_words(std::to_string(m.number), what);
+}
+
 void add_part(std::string &all, const std::string &part) {
     all += (all.empty() ? "" : ", ") + part;
 }
@@ -229,7 +262,7 @@ void add_slanted_ends(Table &table, const Features &features, const Words &words
 }
 
 std::vector<Row> numbered_rows(const Features &features, const Words &words) {
-    const auto &[notches, boxes, scopes, pegs, pockets, tails] = features.parts();
+    const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(pegs), static_cast<void>(pockets), static_cast<void>(tails); // marked by letters
     std::vector<std::pair<int, Row>> numbered;
     for (const Scope &s : scopes)
@@ -238,6 +271,8 @@ std::vector<Row> numbered_rows(const Features &features, const Words &words) {
         numbered.emplace_back(n.number, row_of(n, features, words));
     for (const BoxPart &b : boxes)
         numbered.emplace_back(b.number, row_of(b, features, words));
+    for (const MendPart &m : mends)
+        numbered.emplace_back(m.number, row_of(m, words));
     std::sort(numbered.begin(), numbered.end());
     std::vector<Row> rows;
     for (auto &[number, row] : numbered)

@@ -1,5 +1,6 @@
 #include "exporters/sheets/cut_sheet/tables.h"
 
+#include "exporters/sheets/cut_sheet/mend_notes.h"
 #include "exporters/sheets/drawing/columns.h"
 #include "exporters/sheets/drawing/font.h"
 #include "kernel/layout/cuts/asked.h"
@@ -28,6 +29,7 @@ std::string log_met(const Cut &cut) {
     switch (met.what) {
     case Met::crossing_log:
     case Met::log_below:
+    case Met::mend:
         return std::string(met.name);
     case Met::timber:
     case Met::opening:
@@ -315,12 +317,14 @@ std::string reading_words(const Features &features, const Words &words) {
 
 } // namespace
 
-Table notes_table(const Layout &layout, const Features &features, const Model &model, const Words &words,
+Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model, const Words &words,
                   const std::optional<WeightNote> &weight) {
     Table table = table_called(words, words.say("Notes"));
     table.columns = {flush_left("", notes_width)};
     const auto add = [&](const std::string &note) { table.rows.push_back({note}); };
     add(reading_words(features, words));
+    for (const std::string &note : mend_notes(shell, layout, model, words))
+        add(note);
     for (const Index<Piece> i : model.pieces)
         if (const Piece &p = layout.pieces[i]; !p.note.empty()) add(p.tag + ": " + p.note);
     if (weight) add(words.say("Weight: %1 %2", weight->basis, weight->caution));

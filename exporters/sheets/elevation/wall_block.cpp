@@ -158,12 +158,21 @@ class Drawer {
         add_running_dimensions(board_, marks, line);
     }
 
+    /// New wood that is no new end: its top says nothing of the log's.
+    static bool is_in_log(const Piece &piece) {
+        return piece.mends && piece.datum.kind != EndKind::lap && piece.far.kind != EndKind::lap;
+    }
+    double right_end(const Piece &piece) const {
+        return wall_.frame.to_local(piece.frame.origin).x + piece.blank.length;
+    }
+
     /// The piece of the round that ends at the left of the drawing.
     const Piece *end_piece(int round) const {
         const Piece *end = nullptr;
         for (const Piece *piece : pieces()) {
-            if (piece->round != round) continue;
-            if (end == nullptr || (mirrored_ ? piece->number > end->number : piece->number < end->number))
+            if (piece->round != round || is_in_log(*piece)) continue;
+            if (end == nullptr || (mirrored_ ? right_end(*piece) > right_end(*end)
+                                             : right_end(*piece) < right_end(*end)))
                 end = piece;
         }
         return end;

@@ -8,7 +8,7 @@ namespace roundlay::sheets {
 namespace {
 
 bool lies_at(const FoundLog &log, const Piece &piece, const Layout &layout) {
-    return !piece.timber && log.place.round && log.place.wall == layout.walls[piece.wall].name &&
+    return is_log(piece) && log.place.round && log.place.wall == layout.walls[piece.wall].name &&
            piece.round == *log.place.round && (!log.place.piece || piece.number == *log.place.piece);
 }
 

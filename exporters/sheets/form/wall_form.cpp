@@ -117,7 +117,7 @@ class WallForm {
         double most = 0;
         for (const auto i : draft_.layout.pieces.indices()) {
             const Piece &piece = draft_.layout.pieces[i];
-            if (!is_log_of(piece, wall_)) continue;
+            if (!is_log_of(piece, wall_) || !is_log(piece)) continue;
             all.push_back(i);
             if (piece.log != LogKind::full || piece.blank.length < most - 1) continue;
             if (piece.blank.length > most + 1) whole.clear();

@@ -38,11 +38,6 @@ constexpr Entry entries[] = {
      "%1 est indiqué deux fois : donnez à chacun son propre nom"},
     {"%1 lies past the end of the log, which is %2 long: measure one of them again",
      "%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux"},
-    {"A log counts whole: new wood that is let into a mended one, and what is cut off one that is used "
-     "elsewhere, is not taken off. These are sums and no verdict on what should stay.",
-     "Une pièce compte en entier : le bois neuf mis dans une pièce réparée, et ce qui est coupé d’une pièce "
-     "réemployée ailleurs, n’est pas déduit. Ce sont des sommes, et aucun verdict sur ce qui devrait "
-     "rester."},
     {"Count: logs of the record. Volume: the wood of the pieces that they were found as, joints, openings "
      "and bores taken off. Outside face: the area of all surfaces of these pieces that look more outward "
      "than up, down or along, each as it is seen square on. Percent: 100 x part / all that was found.",
@@ -52,6 +47,12 @@ constexpr Entry entries[] = {
      "100 x partie / tout ce qui a été trouvé."},
     {"Logs of the record that the house as found has no piece of, without volume and face here: %1.",
      "Pièces du relevé dont la maison telle que trouvée n’a aucune pièce, sans volume ni face ici : %1."},
+    {"Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws what is cut "
+     "out of it; what is cut off one that is used elsewhere is not taken off. These are sums and no verdict "
+     "on what should stay.",
+     "D’une pièce réparée seul le vieux bois compte, pour autant qu’un [[mend]] de la coque montrée dessine "
+     "ce qui en est ôté ; ce qui est coupé d’une pièce réemployée ailleurs n’est pas déduit. Ce sont des "
+     "sommes, et aucun verdict sur ce qui devrait rester."},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
     {"a moisture says little without its season and the depth of its probe: state both",

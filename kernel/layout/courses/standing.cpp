@@ -43,7 +43,7 @@ Indexed<WallStanding, WallPlace> standing_of(const Layout &layout) {
     for (const auto w : layout.walls.indices())
         all.push_back({w, 0, 0, 0});
     for (const Piece &p : layout.pieces) {
-        if (p.timber) continue;
+        if (!is_log(p)) continue;
         WallStanding &s = all[p.wall];
         if (p.round < s.logs) continue;
         const double low = lowest_top(p), high = p.frame.origin.z + p.blank.height;

@@ -41,6 +41,7 @@ Neighbour neighbour_of(const Cut &cut) {
             return named(scope.use == ScopeUse::groove ? Met::log_below : Met::crossing_log, scope.other,
                          false);
         },
+        [](const MendCut &mend) { return named(Met::mend, mend.piece, true); },
         giving<FaceCut, RoundCut, CheekCut, Bore>(Neighbour{}));
 }
 
@@ -58,14 +59,14 @@ std::optional<End> end_of(const Cut &cut) {
         },
         [](const SeamCut &seam) { return At(seam.end); },
         [](const ScopeCut &scope) { return scope.use == ScopeUse::saddle ? At(scope.end) : At(); },
-        [](const CheekCut &cheek) { return At(cheek.end); }, giving<RoundCut, BoxCut, PocketCut, Bore>(At()));
+        [](const CheekCut &cheek) { return At(cheek.end); }, giving<RoundCut, BoxCut, PocketCut, MendCut, Bore>(At()));
 }
 
 std::string_view corner_of(const Cut &cut) {
     return match(
         cut, [](const SeamCut &seam) { return std::string_view(seam.corner); },
         [](const ScopeCut &scope) { return std::string_view(scope.corner); },
-        giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, Bore>(std::string_view()));
+        giving<FaceCut, RoundCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(std::string_view()));
 }
 
 const SeamCut *top_seam_at(const Cut &cut, std::string_view corner) {
@@ -74,30 +75,35 @@ const SeamCut *top_seam_at(const Cut &cut, std::string_view corner) {
         [&](const SeamCut &seam) {
             return seam.side == Side::top && seam.corner == corner ? &seam : nullptr;
         },
-        giving<FaceCut, RoundCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>(nullptr));
+        giving<FaceCut, RoundCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(nullptr));
 }
 
 const BoxCut *header_cut(const Cut &cut) {
     return match(
         cut, [](const BoxCut &box) { return box.use == BoxUse::header ? &box : nullptr; },
-        giving<FaceCut, RoundCut, SeamCut, ScopeCut, PocketCut, CheekCut, Bore>(nullptr));
+        giving<FaceCut, RoundCut, SeamCut, ScopeCut, PocketCut, CheekCut, MendCut, Bore>(nullptr));
 }
 
 bool is_numbered(const Cut &cut) {
-    return match(cut, giving<SeamCut, BoxCut, ScopeCut>(true),
+    return match(cut, giving<SeamCut, BoxCut, ScopeCut, MendCut>(true),
                  giving<FaceCut, RoundCut, PocketCut, CheekCut, Bore>(false));
+}
+
+bool is_mend(const Cut &cut) {
+    return match(cut, giving<MendCut>(true),
+                 giving<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>(false));
 }
 
 const Plane *hewn_plane(const Cut &cut, LogFace face) {
     return match(
         cut, [&](const FaceCut &hewn) { return hewn.face == face ? &hewn.plane : nullptr; },
-        giving<RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>(nullptr));
+        giving<RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(nullptr));
 }
 
 const Bore *bore_of(const Cut &cut) {
     return match(
         cut, [](const Bore &bore) { return &bore; },
-        giving<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut>(nullptr));
+        giving<FaceCut, RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut>(nullptr));
 }
 
 } // namespace roundlay

@@ -15,7 +15,8 @@ enum class Met {
     log_below,    ///< in its own wall
     timber,       ///< of a floor
     opening,
-    step ///< of the foundation
+    step, ///< of the foundation
+    mend  ///< new wood in the place of a part of it, or the old wood that this comes into
 };
 
 /// What lies on the other side of a cut, or what it is made for. Points into the cut, which must outlive it.
@@ -45,6 +46,9 @@ const BoxCut *header_cut(const Cut &cut);
 /// tell what it meets. Pockets (K) and bores (by use) are counted by themselves, from the datum end; hewn
 /// faces, sticks and cheeks are marked by letters.
 bool is_numbered(const Cut &cut);
+
+/// Is it where other wood comes in the place of a part of the log, or its half of a lap?
+bool is_mend(const Cut &cut);
 
 /// The plane of that face, where the cut hews it; else none.
 const Plane *hewn_plane(const Cut &cut, LogFace face);

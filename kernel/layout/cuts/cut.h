@@ -9,6 +9,7 @@
 #include "kernel/layout/cuts/bore.h"
 #include "kernel/layout/cuts/boxes.h"
 #include "kernel/layout/cuts/hewing.h"
+#include "kernel/layout/cuts/mends.h"
 #include "kernel/layout/cuts/notches.h"
 #include "kernel/layout/cuts/timber_ends.h"
 
@@ -17,13 +18,13 @@
 namespace roundlay {
 
 /// A new kind comes last: the codes on tags count them.
-using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore, RoundCut, ScopeCut>;
+using Cut = std::variant<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore, RoundCut, ScopeCut, MendCut>;
 
 template <typename... Kinds> struct KindsOfCut {};
 /// Each kind is one of these (match.h holds it to that). For who asks only what a log is before it is
 /// notched.
 using Hewing = KindsOfCut<FaceCut, RoundCut>;
-using Joinery = KindsOfCut<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut>; ///< what is cut into it then
+using Joinery = KindsOfCut<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut>; ///< what is cut into it then
 using Boring = KindsOfCut<Bore>;                                            ///< and last of all
 
 } // namespace roundlay

@@ -55,6 +55,12 @@ class PutCut {
         all_.put(use, end, runs_on, foot, lever * along, radius, scribe, cheeks, x_from, x_to);
     }
 
+    void operator()(const MendCut &cut) {
+        const auto &[use, face, x_from, x_to, low, high, bed, piece] = cut;
+        static_cast<void>(piece);
+        all_.put(use, face, x_from, x_to, low, high, bed);
+    }
+
   private:
     CutNumbers &all_;
 };

@@ -57,4 +57,16 @@ std::vector<Plane> region_of(const CheekCut &cut, const Blank &blank) {
     return region;
 }
 
+std::vector<Plane> region_of(const MendCut &cut, const Blank &blank) {
+    const bool side = cut.face == LogFace::outside || cut.face == LogFace::inside;
+    const Vec3 across = side ? Vec3{0, 0, 1} : Vec3{0, 1, 0};
+    const double whole = side ? blank.height : blank.width;
+    std::vector<Plane> region{cut.bed.flipped()};
+    if (cut.x_from > tolerance::thinnest) region.push_back({{-1, 0, 0}, -cut.x_from});
+    if (cut.x_to < blank.length - tolerance::thinnest) region.push_back({{1, 0, 0}, cut.x_to});
+    if (cut.low > tolerance::thinnest) region.push_back({-across, -cut.low});
+    if (cut.high < whole - tolerance::thinnest) region.push_back({across, cut.high});
+    return region;
+}
+
 } // namespace roundlay

@@ -15,5 +15,6 @@ std::vector<Plane> region_of(const SeamCut &cut, const Blank &blank);
 std::vector<Plane> region_of(const BoxCut &cut);
 std::vector<Plane> region_of(const PocketCut &cut, const Blank &blank);
 std::vector<Plane> region_of(const CheekCut &cut, const Blank &blank);
+std::vector<Plane> region_of(const MendCut &cut, const Blank &blank);
 
 } // namespace roundlay

@@ -98,6 +98,10 @@ std::vector<PlacedBore> placed_bores(const Shell &shell, const Layout &layout) {
 
 bool is_bedded(const Layout &layout, const Piece &piece) {
     if (piece.timber) return false;
+    if (piece.mends) { // as the log that it comes into, where it comes out under that
+        const Piece &log = layout.pieces[*piece.mends];
+        return piece.frame.origin.z < log.frame.origin.z + touching && is_bedded(layout, log);
+    }
     if (piece.round == 1 || piece.below.empty()) return true;
     const double from = layout.walls[piece.wall].frame.to_local(piece.frame.origin).x;
     return std::any_of(layout.steps.begin(), layout.steps.end(), [&](const StepPlace &step) {

@@ -67,8 +67,9 @@ double gap_at(const Piece &log, const Lying &end, double x) {
         gap = std::max(gap, match(
                                 cut, [&](const FaceCut &face) { return wood(face); },
                                 [&](const RoundCut &round) { return wood(round); },
-                                // corners, openings, bores and other timbers' ends lie beside a timber's end
-                                giving<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, Bore>(0.0)));
+                                // corners, openings, bores and other timbers' ends lie beside a timber's
+                                // end, and where a log is mended the new wood carries it
+                                giving<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(0.0)));
     return gap;
 }
 

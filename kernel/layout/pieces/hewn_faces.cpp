@@ -117,6 +117,24 @@ HewnFaces hewn_faces(const Piece &piece) {
     return faces;
 }
 
+double depth_of(const HewnFaces &faces, const MendCut &cut, double x) {
+    const Vec3 &n = cut.bed.normal;
+    const auto bed = [&](double across) { return (cut.bed.offset - n.x * x) / across; };
+    switch (cut.face) {
+    case LogFace::top:
+        return faces.highest(x) - bed(n.z);
+    case LogFace::under:
+        return bed(n.z) - faces.lowest(x);
+    case LogFace::inside:
+        return faces.innermost(x) - bed(n.y);
+    case LogFace::outside:
+    case LogFace::datum_end:
+    case LogFace::far_end:
+        break;
+    }
+    return bed(n.y) - faces.outermost(x);
+}
+
 CutStretch stretch_of(const HewnFaces &faces, const SeamCut &cut) {
     // its shoulders are stated on the middle of the blank
     const auto shoulder = [&](double x) {

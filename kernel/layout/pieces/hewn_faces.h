@@ -58,6 +58,9 @@ struct HewnFaces {
 
 HewnFaces hewn_faces(const Piece &piece);
 
+/// How far the bed of a mend lies behind the face that it opens to, at x along the log.
+double depth_of(const HewnFaces &faces, const MendCut &cut, double x);
+
 /// A seam cut's two ends along the log. One that reaches the blank's end is open there: it ends with the
 /// piece.
 struct CutStretch {

@@ -40,7 +40,9 @@ PieceShape shape_of_wood(const Piece &piece) {
 PieceShape shape_as_made(const Piece &piece) {
     PieceShape shape = shape_of_wood(piece);
     shape.put(piece.datum.kind, piece.far.kind, piece.butt_at_datum, piece.timber.has_value(), piece.finish,
-              piece.fabric, piece.datum.shoulder, piece.far.shoulder);
+              piece.fabric, piece.datum.shoulder, piece.far.shoulder, piece.mends.has_value());
+    for (const char letter : piece.species)
+        shape.put(static_cast<int>(letter));
     return shape;
 }
 

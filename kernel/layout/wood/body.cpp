@@ -145,6 +145,7 @@ class Cutter {
     void operator()(const BoxCut &cut) { take(region_of(cut)); }
     void operator()(const PocketCut &cut) { take(region_of(cut, blank_)); }
     void operator()(const CheekCut &cut) { take(region_of(cut, blank_)); }
+    void operator()(const MendCut &cut) { take(region_of(cut, blank_)); }
     void operator()(const Bore &cut) { body_.bores.push_back(cut); }
     void operator()(const RoundCut &cut) {
         body_.rounds.push_back(surface_of(cut));
@@ -188,13 +189,13 @@ Cell stock_cell(const Blank &blank, const std::vector<RoundCut> &stick) {
 /// Of the surfaces that a cut leaves: a round one, of the stick or of a log that this one lies on.
 bool leaves_round(const Cut &cut) {
     return match(cut, giving<RoundCut, ScopeCut>(true),
-                 giving<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore>(false));
+                 giving<FaceCut, SeamCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(false));
 }
 
 bool is_long_groove(const Cut &cut) {
     return match(
         cut, [](const ScopeCut &scope) { return scope.use == ScopeUse::groove; },
-        giving<FaceCut, RoundCut, SeamCut, BoxCut, PocketCut, CheekCut, Bore>(false));
+        giving<FaceCut, RoundCut, SeamCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(false));
 }
 
 std::vector<Cell> planed(const Piece &piece, const std::vector<RoundCut> &stick) {

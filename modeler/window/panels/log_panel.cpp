@@ -27,13 +27,13 @@ namespace roundlay::window {
 namespace {
 
 bool is_log(const Layout &layout, Index<Piece> piece) {
-    return !layout.pieces[piece].timber;
+    return roundlay::is_log(layout.pieces[piece]);
 }
 
 /// Another log lies in the same round of the same wall, beyond an opening.
 bool is_parted(const Layout &layout, const Piece &piece) {
     return std::count_if(layout.pieces.begin(), layout.pieces.end(), [&](const Piece &other) {
-               return !other.timber && other.wall == piece.wall && other.round == piece.round;
+               return roundlay::is_log(other) && other.wall == piece.wall && other.round == piece.round;
            }) > 1;
 }
 

@@ -171,6 +171,23 @@ void compare(Comparison &c, const PocketCut &a, const PocketCut &b) {
     c.near("up to", std::min(c.blank.height, a.z_top), std::min(c.blank.height, b.z_top), 2);
 }
 
+void compare(Comparison &c, const MendCut &a, const MendCut &b) {
+    c.at("mend", a.x_from);
+    c.same("other use", a.use == b.use);
+    c.same("other face", a.face == b.face);
+    if (a.face != b.face) return;
+    const bool side = a.face == LogFace::outside || a.face == LogFace::inside;
+    const double length = c.blank.length, most = side ? c.blank.height : c.blank.width;
+    const auto within = [](double v, double high) { return std::clamp(v, 0.0, high); };
+    c.near("from", within(a.x_from, length), within(b.x_from, length));
+    c.near("to", within(a.x_to, length), within(b.x_to, length));
+    c.near("low", within(a.low, most), within(b.low, most), 2);
+    c.near("high", within(a.high, most), within(b.high, most), 2);
+    for (const double x : {within(a.x_from, length), within(a.x_to, length)})
+        c.near("bed", side ? y_on(a.bed, x) : a.bed.height_at(x, 0),
+               side ? y_on(b.bed, x) : b.bed.height_at(x, 0), 3.6);
+}
+
 void compare(Comparison &c, const Bore &a, const Bore &b) {
     c.at("bore", a.x);
     c.near("from datum end", a.x, b.x);
@@ -203,7 +220,7 @@ void compare_all(Comparison &c, const Piece &piece, const Piece &read, const cha
 } // namespace
 
 std::string differences(const Piece &piece, const Piece &read, double half_digit) {
-    static_assert(std::variant_size_v<Cut> == 8,
+    static_assert(std::variant_size_v<Cut> == 9,
                   "a new kind of cut is read from the sheet and compared here");
     Comparison c(piece, half_digit);
     c.where = "\n  blank:";
@@ -220,6 +237,7 @@ std::string differences(const Piece &piece, const Piece &read, double half_digit
     compare_all<ScopeCut>(c, piece, read, "saddles and grooves", false);
     compare_all<BoxCut>(c, piece, read, "square cuts", false);
     compare_all<CheekCut>(c, piece, read, "cheeks", false);
+    compare_all<MendCut>(c, piece, read, "mends", false);
     compare_all<PocketCut>(c, piece, read, "pockets", true);
     compare_all<Bore>(c, piece, read, "bores", true);
     return c.told;

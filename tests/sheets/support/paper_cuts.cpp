@@ -137,6 +137,57 @@ bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cut
     return true;
 }
 
+namespace {
+
+LogFace face_called(const std::string &words) {
+    static const std::pair<const char *, LogFace> faces[] = {{"the top face", LogFace::top},
+                                                             {"the under face", LogFace::under},
+                                                             {"the inside face", LogFace::inside}};
+    for (const auto &[name, face] : faces)
+        if (words == name) return face;
+    return LogFace::outside;
+}
+
+/// Through the ends of a mend, so deep behind the face there.
+Plane bed_of(LogFace face, const PaperLog &log, double from, double to, double deep_from, double deep_to) {
+    const bool side = face == LogFace::outside || face == LogFace::inside;
+    const double way = face == LogFace::top || face == LogFace::inside ? 1 : -1;
+    const auto at = [&](double x) {
+        return face == LogFace::top     ? log.highest(x)
+               : face == LogFace::under ? log.lowest(x)
+               : face == LogFace::inside ? log.innermost(x)
+                                         : log.outermost(x);
+    };
+    const double a = at(from) - way * deep_from, b = at(to) - way * deep_to, rise = (b - a) / (to - from);
+    const double k = way / std::sqrt(1 + rise * rise);
+    return {side ? Vec3{-k * rise, k, 0} : Vec3{-k * rise, 0, k}, k * (a - rise * from)};
+}
+
+} // namespace
+
+/// "Recess for new wood in the outside face, 50 deep, from 1000 to 2200, from 40 up to 160"
+bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
+    static const std::regex form("(Recess for new wood in|Lap cut into) (the [a-z]+ face), (" + len + ")(?: at " +
+                                 len + ", (" + len + ") at " + len + ")? deep" + stretch + "(?:, from (" + len +
+                                 ") up to (" + len + ")|, (" + len + ") to (" + len + ") from the outside)?");
+    std::smatch m;
+    if (!std::regex_match(step.words, m, form)) return false;
+    MendCut cut;
+    cut.use = m[1] == "Lap cut into" ? MendUse::lap : MendUse::let_in;
+    cut.face = face_called(m[2]);
+    const double deep = printed_mm(m[3]), deep_to = m[4].matched ? printed_mm(m[4]) : deep;
+    cut.x_from = printed_mm(m[5]), cut.x_to = printed_mm(m[6]);
+    cut.bed = bed_of(cut.face, log, cut.x_from, cut.x_to, deep, deep_to);
+    cut.low = -beyond, cut.high = log.height + log.width + beyond;
+    if (m[7].matched)
+        cut.low = log.lowest(cut.x_from) + printed_mm(m[7]), cut.high = log.lowest(cut.x_from) + printed_mm(m[8]);
+    if (m[9].matched)
+        cut.low = log.outermost(cut.x_from) + printed_mm(m[9]),
+        cut.high = log.outermost(cut.x_from) + printed_mm(m[10]);
+    cuts.emplace_back(cut);
+    return true;
+}
+
 /// "Tail of the datum end: 80 long, 100 wide at the end, 80 at its neck"
 bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
     static const std::regex form("Tail of the (datum|far) end: (" + len + ") long, (" + len +

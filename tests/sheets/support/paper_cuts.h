@@ -44,6 +44,7 @@ bool add_seam(const PaperStep &step, const PaperLog &log, const std::vector<Pape
               const PaperViews &views, std::vector<Cut> &cuts);
 bool add_scope(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 bool add_box(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
+bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 bool add_tail(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts);
 
 void add_pockets(const std::vector<PaperWord> &words, const PaperLog &log, std::vector<Cut> &cuts);

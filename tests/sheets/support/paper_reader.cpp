@@ -55,7 +55,7 @@ Piece piece_on_paper(const std::vector<PaperWord> &words) {
                            add_stick(step, log, piece.cuts) || add_slanted_end(step, log, piece.cuts) ||
                            add_seam(step, log, slants, views, piece.cuts) ||
                            add_scope(step, log, piece.cuts) || add_box(step, log, piece.cuts) ||
-                           add_tail(step, log, piece.cuts);
+                           add_mend(step, log, piece.cuts) || add_tail(step, log, piece.cuts);
         if (!known) throw std::runtime_error("what is \"" + step.words + "\"?");
     }
     add_pockets(words, log, piece.cuts);

@@ -1,0 +1,64 @@
+#include "exporters/sheets/cut_sheet/mend_notes.h"
+
+#include "kernel/layout/mends/section_left.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace roundlay::sheets {
+namespace {
+
+std::string chosen_by(const Mend &mend, const Words &words) {
+    return mend.by.empty() ? words.say("Length chosen by the maker: no least length is published.")
+                           : words.say("Length chosen by %1: no least length is published.", mend.by);
+}
+
+/// Tag of the new wood that the mend brought.
+std::string new_wood_of(const Layout &layout, Index<Piece> log, std::size_t mend) {
+    for (const Index<Piece> i : layout.pieces.after(log)) {
+        const Piece &piece = layout.pieces[i];
+        if (piece.mends != log) break;
+        if (piece.mended.front() == mend) return piece.tag;
+    }
+    return {};
+}
+
+void add_new_wood(std::vector<std::string> &all, const Shell &shell, const Layout &layout, const Piece &piece,
+                  const Words &words) {
+    all.push_back(words.say("%1 is new wood for %2: fit it there before the log is raised.", piece.tag,
+                            layout.pieces[*piece.mends].tag));
+    all.push_back(chosen_by(shell.mends[piece.mended.front()], words));
+    if (!piece.species.empty()) all.push_back(words.say("Wood: %1.", words.word(piece.species)));
+}
+
+std::vector<std::string> each_once(std::vector<std::string> all) {
+    std::vector<std::string> once;
+    for (std::string &note : all)
+        if (std::ranges::find(once, note) == once.end()) once.push_back(std::move(note));
+    return once;
+}
+
+} // namespace
+
+std::vector<std::string> mend_notes(const Shell &shell, const Layout &layout, const Model &model,
+                                    const Words &words) {
+    std::vector<std::string> all;
+    for (const Index<Piece> i : model.pieces) {
+        const Piece &piece = layout.pieces[i];
+        if (piece.mends) {
+            add_new_wood(all, shell, layout, piece, words);
+            continue;
+        }
+        for (const std::size_t mend : piece.mended) {
+            all.push_back(words.say("%1 is mended with %2.", piece.tag, new_wood_of(layout, i, mend)));
+            all.push_back(chosen_by(shell.mends[mend], words));
+        }
+    }
+    const Piece &first = layout.pieces[model.pieces.front()];
+    if (!first.mends)
+        for (const SectionLeft &left : sections_left(first))
+            all.push_back(words.say("At its mend %1.", said_of(left)));
+    return each_once(std::move(all));
+}
+
+} // namespace roundlay::sheets
