@@ -111,6 +111,7 @@ Shell without_partitions(const Shell &shell) {
     };
     std::erase_if(next.corners, [&](const CornerNotch &c) { return is_gone(c.first) || is_gone(c.second); });
     std::erase_if(next.own_logs, [&](const OwnLog &log) { return is_gone(log.wall); });
+    std::erase_if(next.mends, [&](const Mend &mend) { return is_gone(mend.wall); });
     return next;
 }
 

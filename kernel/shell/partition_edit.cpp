@@ -109,6 +109,7 @@ Shell without_partition(const Shell &shell, const std::string &name) {
     std::erase_if(next.openings, hangs);
     std::erase_if(next.own_logs, hangs);
     std::erase_if(next.bores, hangs);
+    std::erase_if(next.mends, hangs);
     std::erase_if(next.steps, hangs);
     if (next.rounds.full_first == name) next.rounds.full_first.clear();
     for (const Partition &other : shell.partitions)

@@ -32,6 +32,9 @@ void keep_places(Shell &shell, const std::string &wall, Length by) {
         if (partition.from == wall) partition.from_left = partition.from_left + by;
     for (StatedBore &bore : shell.bores)
         if (bore.wall == wall) bore.from_left = bore.from_left + by;
+    for (Mend &mend : shell.mends) // a new end goes with the log's end
+        if (mend.wall == wall && mend.end == LogEnd::left && mend.from && mend.to)
+            mend.from = *mend.from + by, mend.to = *mend.to + by;
 }
 
 } // namespace

@@ -154,12 +154,13 @@ Shell in_order(Shell shell) {
         sort_by(floor.openings, [](const FloorOpening &o) { return o.name; });
     }
     sort_by(shell.bores, [](const StatedBore &b) { return b.name; });
+    sort_by(shell.mends, [](const Mend &m) { return m.name; });
     return shell;
 }
 
 Shell any_state_of(const std::vector<Wall> &walls) {
     Shell shell = any_statements(walls);
-    name_apart(shell.openings), name_apart(shell.bores);
+    name_apart(shell.openings), name_apart(shell.bores), name_apart(shell.mends);
     for (Floor &floor : shell.floors)
         name_apart(floor.openings);
     const bool closed = std::ranges::any_of(shell.walls, &Wall::closes); // by their lengths as they are

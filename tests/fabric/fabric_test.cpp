@@ -134,6 +134,44 @@ TEST_CASE("What stays is the sum over the logs that are kept, mended, turned or 
           Approx(volume + it.bodies[piece_of(it.layout, "C-02-1").model].volume).epsilon(1e-12));
 }
 
+TEST_CASE("Of a mended log the old wood alone stays: by count, volume and outside face each its own share") {
+    // check-values.csv: FAB-BASIS, derived: 8 x 12 in x 16 ft with a piece of 2 x 12 x 48 in
+    constexpr double inch = 25.4;
+    Piece log;
+    log.tag = "A-01-1";
+    log.blank = {192 * inch, 8 * inch, 12 * inch};
+    log.cuts = {MendCut{MendUse::let_in,
+                        LogFace::outside,
+                        24 * inch,
+                        72 * inch,
+                        -10,
+                        13 * inch,
+                        {{0, -1, 0}, -2 * inch},
+                        "A-01-1-M1"}};
+    Piece comes;
+    comes.tag = "A-01-1-M1", comes.mends = Index<Piece>(0), comes.mended = {0};
+    comes.blank = {48 * inch, 2 * inch, 12 * inch};
+    comes.frame.origin = {24 * inch, 0, 0};
+    Layout layout;
+    layout.walls.push_back({});
+    layout.walls.front().name = "A";
+    layout.pieces = {log, comes};
+    layout.pieces[Index<Piece>(1)].model = Index<Model>(1);
+    Bodies bodies;
+    for (const Piece &piece : layout.pieces)
+        bodies.push_back(body_of(piece));
+    Record record;
+    record.logs = {log_at("m", "A", 1, {Decision::mend})};
+    const FabricFigures all = fabric_figures(record, layout, bodies);
+    std::printf("stays %d of %d logs, %.4f of volume, %.4f of face\n", all.stays().logs, all.found.logs,
+                all.stays().volume / all.found.volume, all.stays().outside / all.found.outside);
+    CHECK(all.stays().logs == all.found.logs);
+    CHECK(all.stays().volume / all.found.volume == Approx(1 - 0.0625).epsilon(1e-12));
+    CHECK(all.stays().outside / all.found.outside == Approx(1 - 0.25).epsilon(1e-12));
+    CHECK(all.found.volume == Approx(8.0 * 12 * 192 * inch * inch * inch).epsilon(1e-12));
+    CHECK(all.found.outside == Approx(12.0 * 192 * inch * inch).epsilon(1e-12));
+}
+
 TEST_CASE("The pieces of a log that openings part are one log and all its wood") {
     Shell shell = test::plain_shell();
     shell.openings.push_back(test::window("A", 1500, 230, 800, 460));

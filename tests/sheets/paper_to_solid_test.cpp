@@ -174,3 +174,33 @@ TEST_CASE("round logs scoped over one another are cut the same again from their 
         CHECK(read.pieces >= 8);
     }
 }
+
+TEST_CASE("mended logs and the new wood in them are cut the same again from their paper") {
+    Shell shell = small_house(Length::mm(90));
+    Mend sole;
+    sole.wall = "A", sole.round = 1, sole.kind = MendKind::face, sole.face = LogSide::under;
+    sole.from = Length::mm(400), sole.to = Length::mm(1700), sole.depth = Length::mm(52);
+    Mend face = sole;
+    face.wall = "B", face.round = 3, face.face = LogSide::inside, face.depth = Length::mm(47);
+    Mend patch = face;
+    patch.round = 5, patch.kind = MendKind::let_in, patch.face = LogSide::outside;
+    patch.low = Length::mm(61), patch.high = Length::mm(133);
+    Mend top = patch;
+    top.round = 4, top.face = LogSide::top, top.low = Length::mm(20), top.high = Length::mm(90);
+    top.from = Length::mm(1450), top.to = Length::mm(1600);
+    Mend end = sole;
+    end.wall = "C", end.round = 4, end.kind = MendKind::splice, end.face = LogSide::top;
+    end.from.reset(), end.depth.reset(), end.to = Length::mm(811), end.lap = Length::mm(523);
+    end.end = LogEnd::right;
+    shell.mends = {sole, face, patch, top, end};
+    for (const bool tapers : {false, true}) {
+        if (tapers) {
+            shell.floors.clear(), shell.openings.clear();
+            shell.logs.butt_height = Length::mm(236), shell.logs.tip_height = Length::mm(213);
+            shell.logs.tip_width = Length::mm(171);
+        }
+        const Outcome read = all_read_back(test::laid(shell), std::nullopt);
+        CHECK(read.wrong == "");
+        CHECK(read.pieces >= 20);
+    }
+}

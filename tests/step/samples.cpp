@@ -50,6 +50,22 @@ StepSample sample(const std::string &name, const hand_made::HandMadeShell &shell
     return {name, shell.shell, shell.layout, shell.bodies, {}, {}};
 }
 
+/// A half-sole, a patch and a spliced end, in logs that taper.
+Shell mended() {
+    Shell shell = tapered();
+    Mend sole;
+    sole.wall = "A", sole.round = 3, sole.kind = MendKind::face, sole.face = LogSide::under;
+    sole.from = Length::mm(300), sole.to = Length::mm(1300), sole.depth = Length::mm(60);
+    Mend patch = sole;
+    patch.round = 2, patch.kind = MendKind::let_in, patch.face = LogSide::outside;
+    patch.low = Length::mm(50), patch.high = Length::mm(120);
+    Mend end = sole;
+    end.wall = "B", end.kind = MendKind::splice, end.face = LogSide::top;
+    end.from.reset(), end.depth.reset(), end.to = Length::mm(600), end.lap = Length::mm(500);
+    shell.mends = {sole, patch, end};
+    return shell;
+}
+
 StepOptions by_library() {
     StepOptions options;
     options.route = StepRoute::library;
@@ -98,6 +114,7 @@ std::vector<StepSample> step_samples() {
     return {sample("rectangle", rectangle()),
             openings,
             sample("tapered", tapered()),
+            sample("mended", mended()),
             sample("round", round_shell()),
             sample("library", rectangle(), by_library()),
             sample("tapered-library", tapered(), by_library()),

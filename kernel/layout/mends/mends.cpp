@@ -4,10 +4,12 @@
 #include "kernel/layout/mends/called_anew.h"
 #include "kernel/layout/mends/part_log.h"
 #include "kernel/layout/mends/stated_mends.h"
+#include "kernel/layout/no_wood.h"
 #include "kernel/layout/text.h"
+#include "kernel/layout/wood/body.h"
 
 #include <algorithm>
-#include <iterator>
+#include <numeric>
 
 namespace roundlay {
 
@@ -27,6 +29,25 @@ bool share_wood(const std::vector<Cell> &a, const std::vector<Cell> &b) {
         for (const Cell &other : b)
             sum += common_volume(one, other);
     return sum > tolerance::overlap;
+}
+
+/// How many bodies that do not hang together.
+int parts_of(const Polyhedron &solid) {
+    std::vector<int> first(solid.vertices.size());
+    std::iota(first.begin(), first.end(), 0);
+    const auto root = [&](int v) {
+        while (first[static_cast<std::size_t>(v)] != v)
+            v = first[static_cast<std::size_t>(v)];
+        return v;
+    };
+    for (const Face &face : solid.faces)
+        for (const auto &loop : face.loops)
+            for (const int v : loop)
+                first[static_cast<std::size_t>(root(v))] = root(face.loops[0][0]);
+    int parts = 0;
+    for (int v = 0; v < count_of(first); ++v)
+        parts += root(v) == v ? 1 : 0;
+    return parts;
 }
 
 /// The region in the frame of a piece of that log, which lies the same way.
@@ -66,6 +87,8 @@ class Mending {
         const Vec3 origin = log.whole.frame.to_local(log.stays.frame.origin);
         Parting parting = part_log(log.stays, moved(*region, origin));
         if (!parting.parts) return refuse(log.whole, parting, origin, mend);
+        if (!is_wood(log.whole, parting.parts->comes, mend) || !is_wood(log.whole, parting.parts->stays, mend))
+            return;
         log.taken.push_back(cells_of(*region, log.whole.blank));
         take(log, std::move(*parting.parts), mend);
     }
@@ -89,6 +112,21 @@ class Mending {
         tell(log, "mend-parts-shoulder", mend,
              said("this mend ends within the slant of a shoulder, at a corner that is not square"),
              said("let it end clear of the notch"));
+    }
+
+    /// One piece of wood, and enough of it to be held in a hand.
+    bool is_wood(const Piece &log, const Piece &part, std::size_t mend) {
+        constexpr double least = no_wood * no_wood * no_wood;
+        const Body body = body_of(part);
+        if (!(body.volume > least)) {
+            tell(log, "mend-no-wood", mend, said("cuts leave no wood of this log where the mend lies"),
+                 said("let it lie where there is wood"));
+            return false;
+        }
+        if (parts_of(body.hewn) == 1) return true;
+        tell(log, "mend-in-parts", mend, said("a notch or an opening parts the wood along this mend"),
+             said("state a mend on either side of it"));
+        return false;
     }
 
     void tell(const Piece &log, const char *code, std::size_t mend, Said what, Said advice) {
