@@ -118,10 +118,11 @@ std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice 
                   "joints, openings and bores taken off. Outside face: the area of all surfaces of "
                   "these pieces that look more outward than up, down or along, each as it is seen square on. "
                   "Percent: 100 x part / all that was found."),
-        voice.say(
-            "Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws what is "
-            "cut out of it; what is cut off one that is used elsewhere is not taken off. These are sums and no "
-            "verdict on what should stay.")};
+        voice.say("Of a mended log the old wood alone counts, as far as a [[mend]] of the shell shown draws "
+                  "what is "
+                  "cut out of it; what is cut off one that is used elsewhere is not taken off. These are "
+                  "sums and no "
+                  "verdict on what should stay.")};
     if (figures.without_place > 0)
         all.push_back(voice.say("Logs of the record that the house as found has no piece of, without volume "
                                 "and face here: %1.",

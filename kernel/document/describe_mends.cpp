@@ -9,10 +9,10 @@ namespace {
 void check_mend(TableReading &at, Mend &mend) {
     if (!at.table.is_right("kind")) return;
     if (mend.kind != MendKind::splice) warn_unused(at, "lap", "kind = \"splice\"");
-    if (mend.kind == MendKind::splice) warn_unused(at, "from", "kind = \"let-in\", kind = \"face\"");
+    if (mend.kind == MendKind::splice) warn_unused(at, "from", "kind = \"let in\", kind = \"face\"");
     if (mend.kind != MendKind::let_in)
         for (const char *key : {"low", "high"})
-            warn_unused(at, key, "kind = \"let-in\"");
+            warn_unused(at, key, "kind = \"let in\"");
 }
 
 std::vector<Item> which_log() {
@@ -35,7 +35,7 @@ std::vector<Item> where_it_is_cut() {
         {one_of<&Mend::kind>("kind",
                              "a piece let into a part of one face; one whole face renewed over a length, "
                              "which from below is a half-sole; or a new end, lapped with what stays",
-                             {.missing = "kind = \"let-in\", \"face\" or \"splice\""}),
+                             {.missing = "kind = \"let in\", \"face\" or \"splice\""}),
          one_of<&Mend::face>("face",
                              "the face that it opens to; of a splice the half of the log that the new end's "
                              "lap lies in: top or under make its plane level, outside or inside upright"),

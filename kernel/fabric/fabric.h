@@ -31,14 +31,14 @@ struct FabricSum {
     void add(const FabricSum &other);
 };
 
-/// Of all logs that were found and of those of each decision, where only what is left of a mended log counts as
-/// old. A log that the layout has no piece of counts as
-/// a log, without volume or face.
+/// Of all logs that were found and of those of each decision, where only what is left of a mended log counts
+/// as old. A log that the layout has no piece of counts as a log, without volume or face.
 struct FabricFigures {
     FabricSum found;
     FabricSum of[6]; ///< by Decision
     FabricSum undecided;
-    FabricSum cut_out; ///< old wood that new wood has come for, in logs that are mended: in none of the decisions
+    FabricSum
+        cut_out; ///< old wood that new wood has come for, in logs that are mended: in none of the decisions
     int without_place = 0; ///< logs that the layout has no piece of
     std::size_t most = 0;  ///< decisions of one log, one after the other
 

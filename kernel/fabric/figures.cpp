@@ -1,5 +1,4 @@
 #include "kernel/fabric/fabric.h"
-
 #include "kernel/geometry/tolerance.h"
 #include "kernel/layout/cuts/match.h"
 
@@ -102,8 +101,8 @@ double outside_face(const Layout &layout, const Bodies &bodies, Index<Piece> pie
     const Piece &p = layout.pieces[piece];
     const std::vector<Plane> beds = beds_in(layout, log_with(layout.pieces, piece));
     return outside_face_where(bodies[p.model], [&](const Plane &plane) {
-        return std::ranges::none_of(
-            beds, [&](const Plane &bed) { return is_same(bed, to_world(plane, p.frame)); });
+        return std::ranges::none_of(beds,
+                                    [&](const Plane &bed) { return is_same(bed, to_world(plane, p.frame)); });
     });
 }
 

@@ -19,8 +19,8 @@ namespace roundlay {
 /// A whole shell: what its stages have worked out, one after the other.
 struct Layout : Plan, Heights, Foundation {
     std::string name;
-    Indexed<Piece> pieces; ///< by wall, round, number, new wood behind the log that it mends; then the timbers
-                           ///< of floors
+    Indexed<Piece> pieces; ///< by wall, round, number, new wood behind the log that it mends; then the
+                           ///< timbers of floors
     Indexed<Peg> pegs;
     Indexed<Model> models;      ///< by their first piece
     Indexed<FloorPlace> floors; ///< in the order of Shell::floors

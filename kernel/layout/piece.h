@@ -34,8 +34,8 @@ struct Model;
 struct Timber;
 
 struct Piece {
-    /// Wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03". Of new wood
-    /// in a log: "C-07-2-M1".
+    /// Wall-round-piece, e.g. "C-07-2": unique, stable under edits elsewhere. Of a floor: "G-J03". Of new
+    /// wood in a log: "C-07-2-M1".
     std::string tag;
     std::optional<Index<Timber>> timber; ///< none: a log of a wall
     Index<WallPlace> wall;               ///< of a floor's timber: the wall that its floor starts in
@@ -53,13 +53,13 @@ struct Piece {
     int raise = 0; ///< place in the raise, 1 = first
     Finish finish = Finish::hewn;
     Fabric fabric = Fabric::newly_cut;
-    std::string mark;   ///< what is written on its log, in the yard or in the house it lies in
-    double bow = 0;     ///< as measured on the whole log
-    std::string note;   ///< as stated of its log; of new wood in a mended one, of the mend
+    std::string mark;                  ///< what is written on its log, in the yard or in the house it lies in
+    double bow = 0;                    ///< as measured on the whole log
+    std::string note;                  ///< as stated of its log; of new wood in a mended one, of the mend
     std::optional<Index<Piece>> mends; ///< of new wood in a mended log: what stays of that log
     std::vector<std::size_t> mended;   ///< which of Shell::mends are cut into it, or the one that it is for
     std::string species;               ///< of new wood where it is another; else the shell's
-    Index<Model> model; ///< equal pieces share one
+    Index<Model> model;                ///< equal pieces share one
 };
 
 /// Is it wood of that wall? (A floor's timbers are of none.)

@@ -151,12 +151,13 @@ void note_sections(const Layout &layout, Findings &findings) {
         if (piece.mends) continue; // of the old log alone
         const std::vector<SectionLeft> left = sections_left(piece);
         for (std::size_t i = 0; i < left.size(); ++i)
-            findings.push_back({Weight::note,
-                                "mend-section",
-                                {about::Piece{piece.tag}},
-                                said_of(left[i]),
-                                {},
-                                subject("mend", piece.mended.at(std::min(i, piece.mended.size() - 1)), "kind")});
+            findings.push_back(
+                {Weight::note,
+                 "mend-section",
+                 {about::Piece{piece.tag}},
+                 said_of(left[i]),
+                 {},
+                 subject("mend", piece.mended.at(std::min(i, piece.mended.size() - 1)), "kind")});
     }
 }
 

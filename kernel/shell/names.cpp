@@ -60,7 +60,7 @@ const char *name_of(MendKind kind) {
     case MendKind::let_in:
         break;
     }
-    return "let-in";
+    return "let in";
 }
 
 Trim trim_of(const Shell &shell, const Opening &opening) {

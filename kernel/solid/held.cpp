@@ -3,6 +3,7 @@
 #include "kernel/solid/boolean.h"
 #include "kernel/solid/bored_wood.h"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -15,11 +16,20 @@ struct Expected {
     double volume = 0, within = 0;
 };
 
+/// What flats miss lies where round surfaces end, however little wood of a log a piece has: a patch let into
+/// one is held as a lump as large as the log is round.
+double at_least_round(const Body &body) {
+    double radius = 0;
+    for (const RoundSurface &surface : body.rounds)
+        radius = std::max(radius, surface.radius);
+    return std::max(body.volume, radius * radius * radius);
+}
+
 Expected expected_of(const Body &body) {
     constexpr double exactly = 1e-6;  // of plane faces and clear bores only the library's integration errs
     constexpr double of_round = 5e-4; // Body::volume of round surfaces is good to 3e-4
     constexpr double of_bores = 0.02; // wood_within_bores, and bores that end in a round surface
-    Expected left{body.volume, (body.rounds.empty() ? exactly : of_round) * body.volume};
+    Expected left{body.volume, body.rounds.empty() ? exactly * body.volume : of_round * at_least_round(body)};
     if (body.bores.empty() || (body.bores_clear && !body.rounds.empty())) return left;
     const double whole = bores_taken_whole(body), within = wood_within_bores(body);
     if (body.bores_clear && whole - within < of_bores * whole) return left;

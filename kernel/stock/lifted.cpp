@@ -25,7 +25,8 @@ double small_end(const Piece &piece, const Blank &stock) {
 Lifted lifted_of_length(const Shell &shell, const Piece &piece, const Blank &stock) {
     Lifted l;
     l.log = weigh(tapered_log_volume(small_end(piece, stock), stock.length), wood_of(shell, piece));
-    if (!hewn_faces(piece).round) l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece));
+    if (!hewn_faces(piece).round)
+        l.blank = weigh(stock.length * stock.width * stock.height, wood_of(shell, piece));
     return l;
 }
 

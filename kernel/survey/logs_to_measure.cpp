@@ -54,9 +54,10 @@ Record with_logs_to_measure(const Record &record, const Layout &layout) {
     };
     for (const Piece &piece : layout.pieces) {
         if (!is_log(piece)) continue;
-        const bool parted = std::ranges::count_if(layout.pieces, [&](const Piece &other) {
-                                return is_log(other) && other.wall == piece.wall && other.round == piece.round;
-                            }) > 1;
+        const bool parted =
+            std::ranges::count_if(layout.pieces, [&](const Piece &other) {
+                return is_log(other) && other.wall == piece.wall && other.round == piece.round;
+            }) > 1;
         const FoundLog log = log_to_measure(record, layout, piece, parted);
         if (!is_found(log)) all.logs.push_back(log);
     }

@@ -18,7 +18,6 @@
 
 using namespace roundlay;
 
-
 namespace {
 
 Length mm(double v) {
@@ -148,7 +147,8 @@ TEST_CASE("Random mends part random logs into two closed bodies that are the log
         check_neighbours(mended.layout);
         for (const Body &body : mended.bodies)
             RC_ASSERT(is_closed(body.hewn));
-        RC_ASSERT(overlaps(mended.layout, mended.bodies).size() == overlaps(whole.layout, whole.bodies).size());
+        RC_ASSERT(overlaps(mended.layout, mended.bodies).size() ==
+                  overlaps(whole.layout, whole.bodies).size());
         RC_ASSERT(blocked_on_the_way_down(mended.layout, mended.bodies).size() <=
                   blocked_on_the_way_down(whole.layout, whole.bodies).size());
         for (const Piece &piece : mended.layout.pieces)
@@ -221,8 +221,8 @@ TEST_CASE("A pocket and pegs in the part that is renewed are cut into the new wo
     const Piece &stays = mended.layout.pieces[tagged(mended.layout, "A-02-1")],
                 &comes = mended.layout.pieces[tagged(mended.layout, "A-02-1-M1")];
     const auto pockets = [](const Piece &piece) {
-        return std::ranges::count_if(
-            piece.cuts, [](const Cut &cut) { return neighbour_of(cut).what == Met::timber; });
+        return std::ranges::count_if(piece.cuts,
+                                     [](const Cut &cut) { return neighbour_of(cut).what == Met::timber; });
     };
     CHECK(pockets(log) > 2);
     CHECK(pockets(comes) == pockets(log)); // they bear 75 mm deep, within the 80 mm that are renewed
@@ -244,10 +244,12 @@ TEST_CASE("What stays of the section is the derived share of it") {
     };
     constexpr double inch = 25.4;
     // check-values.csv: RES-FACE, RES-UNDER (8 x 12 in, 2 in lost), LAP-H, LAP-V; all derived.
-    const SectionLeft face = left(face_mend("A", 2, LogSide::outside, 1000, 2000, 2 * inch), 8 * inch, 12 * inch);
+    const SectionLeft face =
+        left(face_mend("A", 2, LogSide::outside, 1000, 2000, 2 * inch), 8 * inch, 12 * inch);
     CHECK(face.area == Approx(0.75).epsilon(1e-9));
     CHECK(face.modulus == Approx(0.75).epsilon(1e-9));
-    const SectionLeft under = left(face_mend("A", 2, LogSide::under, 1000, 2000, 2 * inch), 8 * inch, 12 * inch);
+    const SectionLeft under =
+        left(face_mend("A", 2, LogSide::under, 1000, 2000, 2 * inch), 8 * inch, 12 * inch);
     CHECK(under.area == Approx(0.8333).epsilon(1e-4));
     CHECK(under.modulus == Approx(0.6944).epsilon(1e-4));
     CHECK(left(splice("A", 2, LogSide::top, LogEnd::left, 800, 600), 200, 300).modulus ==

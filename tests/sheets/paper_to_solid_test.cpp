@@ -8,6 +8,7 @@
 #include "tests/sheets/support/checks.h"
 #include "tests/sheets/support/read_back.h"
 #include "tests/support/catch.h"
+#include "tests/support/findings.h"
 #include "tests/support/shells.h"
 
 #include <algorithm>
@@ -186,7 +187,7 @@ TEST_CASE("mended logs and the new wood in them are cut the same again from thei
     patch.round = 5, patch.kind = MendKind::let_in, patch.face = LogSide::outside;
     patch.low = Length::mm(61), patch.high = Length::mm(133);
     Mend top = patch;
-    top.round = 4, top.face = LogSide::top, top.low = Length::mm(20), top.high = Length::mm(90);
+    top.round = 4, top.face = LogSide::top, top.low = Length::mm(118), top.high = Length::mm(163);
     top.from = Length::mm(1450), top.to = Length::mm(1600);
     Mend end = sole;
     end.wall = "C", end.round = 4, end.kind = MendKind::splice, end.face = LogSide::top;
@@ -199,7 +200,10 @@ TEST_CASE("mended logs and the new wood in them are cut the same again from thei
             shell.logs.butt_height = Length::mm(236), shell.logs.tip_height = Length::mm(213);
             shell.logs.tip_width = Length::mm(171);
         }
-        const Outcome read = all_read_back(test::laid(shell), std::nullopt);
+        const LaidShell laid = test::laid(shell);
+        for (const Finding &f : laid.layout.findings)
+            if (f.weight == Weight::error) FAIL_CHECK(f.subject + " " + test::message(f));
+        const Outcome read = all_read_back(laid, std::nullopt);
         CHECK(read.wrong == "");
         CHECK(read.pieces >= 20);
     }

@@ -67,7 +67,8 @@ TEST_CASE("The exact solids of both parts of a mended log are its exact volume")
             ++logs;
         }
     }));
-    std::printf("%d logs with %d pieces of new wood, %.2e of the volume apart at worst\n", logs, joined, worst);
+    std::printf("%d logs with %d pieces of new wood, %.2e of the volume apart at worst\n", logs, joined,
+                worst);
     CHECK(logs > 5);
 }
 

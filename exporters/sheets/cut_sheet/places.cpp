@@ -58,7 +58,7 @@ std::vector<SawLine> slanting_places(const Features &features) {
     const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = features.parts();
     static_cast<void>(boxes), static_cast<void>(tails), static_cast<void>(pockets); // square across
     static_cast<void>(mends);
-    static_cast<void>(pegs);                                                        // upright
+    static_cast<void>(pegs); // upright
     std::vector<SawLine> all;
     const auto add = [&](const SawLine &line) {
         const auto same = [&](const SawLine &o) {

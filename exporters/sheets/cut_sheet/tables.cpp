@@ -317,8 +317,8 @@ std::string reading_words(const Features &features, const Words &words) {
 
 } // namespace
 
-Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model, const Words &words,
-                  const std::optional<WeightNote> &weight) {
+Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model,
+                  const Words &words, const std::optional<WeightNote> &weight) {
     Table table = table_called(words, words.say("Notes"));
     table.columns = {flush_left("", notes_width)};
     const auto add = [&](const std::string &note) { table.rows.push_back({note}); };

@@ -36,7 +36,7 @@ Table data_table(const Features &features, const Body &body, const Model &model,
 Table warnings_table(const std::vector<std::string> &warnings, const Words &words);
 
 /// Sentences that hold for the sheet: how it is read, cautions, letters that the font lacks.
-Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model, const Words &words,
-                  const std::optional<WeightNote> &weight);
+Table notes_table(const Shell &shell, const Layout &layout, const Features &features, const Model &model,
+                  const Words &words, const std::optional<WeightNote> &weight);
 
 } // namespace roundlay::sheets

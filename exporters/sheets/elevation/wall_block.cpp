@@ -171,8 +171,8 @@ class Drawer {
         const Piece *end = nullptr;
         for (const Piece *piece : pieces()) {
             if (piece->round != round || is_in_log(*piece)) continue;
-            if (end == nullptr || (mirrored_ ? right_end(*piece) > right_end(*end)
-                                             : right_end(*piece) < right_end(*end)))
+            if (end == nullptr ||
+                (mirrored_ ? right_end(*piece) > right_end(*end) : right_end(*piece) < right_end(*end)))
                 end = piece;
         }
         return end;

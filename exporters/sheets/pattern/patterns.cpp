@@ -124,8 +124,8 @@ std::vector<Pattern> patterns_of(const Layout &layout, const Words &words) {
     for (const Features &f : features) {
         const auto &[notches, boxes, scopes, pegs, pockets, tails, mends] = f.parts();
         static_cast<void>(notches), static_cast<void>(pockets); // by joint; below
-        static_cast<void>(boxes), static_cast<void>(scopes),
-            static_cast<void>(pegs), static_cast<void>(mends); // marked without a template
+        static_cast<void>(boxes), static_cast<void>(scopes), static_cast<void>(pegs),
+            static_cast<void>(mends); // marked without a template
         for (const TailedEnd &tail : tails)
             add(all, joints, pattern_of(tail, f, words), f.piece->tag, words);
     }

@@ -72,14 +72,17 @@ constexpr Entry entries[] = {
      "geometry, no verdict: local code and licensed practice say what it may carry",
      "le vieux bois seul garde %1 pour cent de l’aire de la pièce et %2 pour cent de son module de section "
      "pour des charges venant du dessus, (b - d) / b des deux, b = %3, h = %4, d = %5 ; rien n’est compté "
-     "pour le bois neuf. C’est de la géométrie, pas un verdict : les règles locales et un professionnel agréé "
+     "pour le bois neuf. C’est de la géométrie, pas un verdict : les règles locales et un professionnel "
+     "agréé "
      "disent ce qu’il peut porter"},
     {"the old wood alone keeps %1 percent of the log's area, (h - d) / h, and %2 percent of its section "
      "modulus for loads from above, (h - d)^2 / h^2, b = %3, h = %4, d = %5; nothing is counted for the new "
      "wood. That is geometry, no verdict: local code and licensed practice say what it may carry",
-     "le vieux bois seul garde %1 pour cent de l’aire de la pièce, (h - d) / h, et %2 pour cent de son module "
+     "le vieux bois seul garde %1 pour cent de l’aire de la pièce, (h - d) / h, et %2 pour cent de son "
+     "module "
      "de section pour des charges venant du dessus, (h - d)^2 / h^2, b = %3, h = %4, d = %5 ; rien n’est "
-     "compté pour le bois neuf. C’est de la géométrie, pas un verdict : les règles locales et un professionnel "
+     "compté pour le bois neuf. C’est de la géométrie, pas un verdict : les règles locales et un "
+     "professionnel "
      "agréé disent ce qu’il peut porter"},
     {"the top face", "le dessus"},
     {"this mend begins %1 from the log's end and reaches to %2",

@@ -59,7 +59,8 @@ std::optional<End> end_of(const Cut &cut) {
         },
         [](const SeamCut &seam) { return At(seam.end); },
         [](const ScopeCut &scope) { return scope.use == ScopeUse::saddle ? At(scope.end) : At(); },
-        [](const CheekCut &cheek) { return At(cheek.end); }, giving<RoundCut, BoxCut, PocketCut, MendCut, Bore>(At()));
+        [](const CheekCut &cheek) { return At(cheek.end); },
+        giving<RoundCut, BoxCut, PocketCut, MendCut, Bore>(At()));
 }
 
 std::string_view corner_of(const Cut &cut) {

@@ -24,7 +24,8 @@ template <typename... Kinds> struct KindsOfCut {};
 /// Each kind is one of these (match.h holds it to that). For who asks only what a log is before it is
 /// notched.
 using Hewing = KindsOfCut<FaceCut, RoundCut>;
-using Joinery = KindsOfCut<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut>; ///< what is cut into it then
-using Boring = KindsOfCut<Bore>;                                            ///< and last of all
+using Joinery =
+    KindsOfCut<SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut>; ///< what is cut into it then
+using Boring = KindsOfCut<Bore>;                                         ///< and last of all
 
 } // namespace roundlay

@@ -19,10 +19,10 @@ struct MendCut {
     MendUse use = MendUse::let_in;
     LogFace face = LogFace::outside; ///< that it opens to
     double x_from = 0, x_to = 0;     ///< past the blank's end where it runs out there
-    double low = 0, high = 0; ///< z on a side face, y on the top and under one; past the blank's edges where it
-                              ///< takes the whole face
-    Plane bed;                ///< outward of the wood that stays, toward the face
-    std::string piece;        ///< tag of the other wood
+    double low = 0, high = 0; ///< z on a side face, y on the top and under one; past the blank's edges where
+                              ///< it takes the whole face
+    Plane bed;         ///< outward of the wood that stays, toward the face
+    std::string piece; ///< tag of the other wood
 };
 
 } // namespace roundlay

@@ -163,7 +163,8 @@ BoreInRegion bore_in(const MendRegion &region, const Bore &bore, const Blank &bl
     }
     BoreInRegion taken = in_slab(region, bore, blank);
     // An edge square across the log is there beside the new end of a splice as well, over the other half.
-    if (along == Lies::across && region.new_end && taken.from >= taken.to) taken = {true, -far_away, far_away};
+    if (along == Lies::across && region.new_end && taken.from >= taken.to)
+        taken = {true, -far_away, far_away};
     taken.split = taken.split || along == Lies::across;
     const double from = std::max(taken.from, bore.z_from), to = std::min(taken.to, bore.z_to);
     if (to - from < tolerance::weld) return {};

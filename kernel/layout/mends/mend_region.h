@@ -9,13 +9,13 @@
 
 namespace roundlay {
 
-/// What a mend takes of its log: a stretch of one face down to a bed; of a splice that is its lap, and with it
-/// goes all of the log beyond that at its end.
+/// What a mend takes of its log: a stretch of one face down to a bed; of a splice that is its lap, and with
+/// it goes all of the log beyond that at its end.
 struct MendRegion {
     LogFace face = LogFace::outside;
-    double from = 0, to = 0; ///< along the log
-    double low = 0, high = 0; ///< across the face, as MendCut; past the blank where it takes the whole face
-    Plane bed;                ///< outward of the wood that stays, toward the face
+    double from = 0, to = 0;    ///< along the log
+    double low = 0, high = 0;   ///< across the face, as MendCut; past the blank where it takes the whole face
+    Plane bed;                  ///< outward of the wood that stays, toward the face
     std::optional<End> new_end; ///< of a splice: which end is new
 
     /// Where the new end of a splice is whole: up to here, or from here on.
@@ -40,7 +40,8 @@ MendRegion region_in(const Piece &log, LogFace face, const MendStretch &along, s
 /// As convex cells of the log's blank, one or two.
 std::vector<Cell> cells_of(const MendRegion &region, const Blank &blank);
 
-/// How much of a bore's length lies in the region: `taken`, unless its edge would run through the bore's side.
+/// How much of a bore's length lies in the region: `taken`, unless its edge would run through the bore's
+/// side.
 struct BoreInRegion {
     bool split = false;
     double from = 0, to = 0; ///< heights of the bore's own; from >= to where none does

@@ -17,9 +17,9 @@ namespace {
 
 /// A log with the mends that were made in it so far.
 struct InWork {
-    Piece whole;              ///< as it lies without mends
-    Piece stays;              ///< what stays of it now
-    std::vector<Piece> comes; ///< the new wood
+    Piece whole;                          ///< as it lies without mends
+    Piece stays;                          ///< what stays of it now
+    std::vector<Piece> comes;             ///< the new wood
     std::vector<std::vector<Cell>> taken; ///< by each of these, in the frame of `whole`
 };
 
@@ -87,7 +87,8 @@ class Mending {
         const Vec3 origin = log.whole.frame.to_local(log.stays.frame.origin);
         Parting parting = part_log(log.stays, moved(*region, origin));
         if (!parting.parts) return refuse(log.whole, parting, origin, mend);
-        if (!is_wood(log.whole, parting.parts->comes, mend) || !is_wood(log.whole, parting.parts->stays, mend))
+        if (!is_wood(log.whole, parting.parts->comes, mend) ||
+            !is_wood(log.whole, parting.parts->stays, mend))
             return;
         log.taken.push_back(cells_of(*region, log.whole.blank));
         take(log, std::move(*parting.parts), mend);
@@ -130,8 +131,12 @@ class Mending {
     }
 
     void tell(const Piece &log, const char *code, std::size_t mend, Said what, Said advice) {
-        findings_.push_back({Weight::error, code, {about::Piece{log.tag}}, std::move(what),
-                             std::move(advice), subject("mend", mend, "to")});
+        findings_.push_back({Weight::error,
+                             code,
+                             {about::Piece{log.tag}},
+                             std::move(what),
+                             std::move(advice),
+                             subject("mend", mend, "to")});
     }
 
     void take(InWork &log, PartedLog parts, std::size_t mend) {

@@ -67,7 +67,8 @@ struct TakesAny {
 
 /// The blank less its hewn faces.
 std::vector<Cell> hewn_wood(const Piece &piece) {
-    std::vector<Cell> wood{box_cell({{0, 0, 0}, {piece.blank.length, piece.blank.width, piece.blank.height}})};
+    std::vector<Cell> wood{
+        box_cell({{0, 0, 0}, {piece.blank.length, piece.blank.width, piece.blank.height}})};
     for (const Cut &cut : piece.cuts)
         match(
             cut, [&](const FaceCut &face) { wood = without(std::move(wood), region_of(face)); },
@@ -100,8 +101,8 @@ bool slants_at(const Cut &cut, const Blank &blank, End end) {
         [&](const SeamCut &seam) {
             const double lean = std::abs(seam.skew) * blank.width / 2;
             const double x = end == End::datum ? 0 : blank.length;
-            return lean > 0 && std::min(std::abs(seam.x_from - x), std::abs(seam.x_to - x)) <
-                                   lean + tolerance::clear;
+            return lean > 0 &&
+                   std::min(std::abs(seam.x_from - x), std::abs(seam.x_to - x)) < lean + tolerance::clear;
         },
         giving<FaceCut, RoundCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(false));
 }
@@ -180,7 +181,8 @@ MendCut run_out(MendCut cut, End end, const Blank &blank) {
 Box3 box_of(const MendRegion &region, const Blank &blank) {
     const bool side = is_side(region.face);
     const double whole = side ? blank.height : blank.width;
-    Box3 box{{std::max(0.0, region.from), 0, 0}, {std::min(blank.length, region.to), blank.width, blank.height}};
+    Box3 box{{std::max(0.0, region.from), 0, 0},
+             {std::min(blank.length, region.to), blank.width, blank.height}};
     (side ? box.low.z : box.low.y) = std::max(0.0, region.low);
     (side ? box.high.z : box.high.y) = std::min(whole, region.high);
     const auto bed = [&](double x) {
@@ -245,11 +247,23 @@ class PartingLog {
         Piece &comes = comes_.part();
         std::erase_if(comes.cuts, [&](const Cut &cut) { return hewn_plane(cut, opposite(region_.face)); });
         if (region_.bed.normal.x != 0)
-            comes.cuts.insert(comes.cuts.begin(),
-                              comes_.here(FaceCut{opposite(region_.face), region_.bed.flipped()}));
+            add_face(comes, comes_.here(FaceCut{opposite(region_.face), region_.bed.flipped()}));
         if (region_.from > tolerance::weld) comes.datum = {EndKind::let_in, {}, 0};
         if (region_.to < log_.blank.length - tolerance::weld)
             comes.far = {EndKind::let_in, {}, comes.blank.length};
+    }
+
+    /// Among the hewn faces, which come in the order of their kinds.
+    static void add_face(Piece &piece, const Cut &face) {
+        const int rank = rank_of(face);
+        piece.cuts.insert(
+            std::ranges::find_if(piece.cuts, [&](const Cut &cut) { return rank_of(cut) > rank; }), face);
+    }
+    static int rank_of(const Cut &cut) {
+        constexpr int later = 100;
+        return match(
+            cut, [](const FaceCut &face) { return static_cast<int>(face.face); },
+            giving<RoundCut, SeamCut, ScopeCut, BoxCut, PocketCut, CheekCut, MendCut, Bore>(later));
     }
 
     void lap() {
@@ -260,10 +274,10 @@ class PartingLog {
         cut.face = opposite(region_.face), cut.bed = region_.bed.flipped();
         add(comes_, as_lap(comes_.here(run_out(cut, other, log_.blank))));
         Piece &stays = stays_.part(), &comes = comes_.part();
-        (end == End::datum ? stays.datum : stays.far) = {EndKind::lap, {},
-                                                         end == End::datum ? lap : stays.blank.length - lap};
-        (end == End::datum ? comes.far : comes.datum) = {EndKind::lap, {},
-                                                         end == End::datum ? comes.blank.length - lap : lap};
+        (end == End::datum ? stays.datum : stays.far) = {
+            EndKind::lap, {}, end == End::datum ? lap : stays.blank.length - lap};
+        (end == End::datum ? comes.far : comes.datum) = {
+            EndKind::lap, {}, end == End::datum ? comes.blank.length - lap : lap};
     }
 
     static MendCut as_lap(const Cut &cut) {

@@ -9,8 +9,8 @@
 namespace roundlay {
 
 /// By the rectangle of the log's hewn section where least is left, b wide and h high: of one that loses d of
-/// its side (b - d) / b of area b h and of section modulus b h^2 / 6 for loads from above, of one that loses d
-/// from below or above (h - d) / h and the square of that. A level half-lap leaves 25 % of the modulus, an
+/// its side (b - d) / b of area b h and of section modulus b h^2 / 6 for loads from above, of one that loses
+/// d from below or above (h - d) / h and the square of that. A level half-lap leaves 25 % of the modulus, an
 /// upright one 50 % (derived). Nothing is counted for the new wood, and a piece let into a part of a face
 /// counts as if the whole face were gone over its length.
 struct SectionLeft {

@@ -27,9 +27,9 @@ About place_of(const Mend &mend) {
 }
 
 Said too_many(const Mend &mend, std::size_t count) {
-    return mend.mark.empty() ? said("a mend is stated of this round, and openings part it into %1 logs", count)
-                             : said("a mend is stated of the log marked %1, and %2 logs bear that mark",
-                                    mend.mark, count);
+    return mend.mark.empty()
+               ? said("a mend is stated of this round, and openings part it into %1 logs", count)
+               : said("a mend is stated of the log marked %1, and %2 logs bear that mark", mend.mark, count);
 }
 
 /// Checks one mend against its log.
@@ -66,7 +66,11 @@ class Stating {
 
     void tell(Weight weight, const char *code, const char *key, Said what,
               std::optional<Said> advice = std::nullopt) {
-        findings_.push_back({weight, code, {about::Piece{log_.tag}}, std::move(what), std::move(advice),
+        findings_.push_back({weight,
+                             code,
+                             {about::Piece{log_.tag}},
+                             std::move(what),
+                             std::move(advice),
                              subject("mend", index_, key)});
     }
 
@@ -105,8 +109,7 @@ class Stating {
     bool is_across() {
         if (!is_let_in()) return true;
         const double whole = is_side(log_face(mend_.face)) ? log_.blank.height : log_.blank.width;
-        const double low = mend_.low.value_or(Length()).mm(),
-                     high = mend_.high ? mend_.high->mm() : whole;
+        const double low = mend_.low.value_or(Length()).mm(), high = mend_.high ? mend_.high->mm() : whole;
         if (high - low >= no_wood && low < whole) return true;
         tell(Weight::error, "mend-backwards", mend_.high ? "high" : "low",
              said("across the face this mend begins at %1 and ends at %2", in_mm(low), in_mm(high)),
@@ -169,7 +172,8 @@ std::optional<Index<Piece>> log_of_mend(const Shell &shell, std::size_t mend, co
         return tell(stated.mark.empty() ? "round" : "mark", too_many(stated, found.size()),
                     said("say which piece of the round it is, counted from the left"));
     if (!stated.mark.empty())
-        return tell("mark", said("a mend is stated of the log marked %1, and no log bears that mark", stated.mark),
+        return tell("mark",
+                    said("a mend is stated of the log marked %1, and no log bears that mark", stated.mark),
                     said("mends are of logs in walls, not of joists or beams"));
     return tell("round", said("a mend is stated of a log that is not there"),
                 said("mends are of logs in walls, not of joists or beams"));

@@ -184,7 +184,7 @@ std::vector<Blocked> blocked_on_the_way_down(const Layout &layout, const Bodies 
     const auto raise = [&](Index<Piece> i) { return layout.pieces[i].raise; };
     for (const auto i : layout.pieces.indices())
         for (const auto j : layout.pieces.indices()) {
-            if (raise(i) >= raise(j)) continue; // i is raised before j
+            if (raise(i) >= raise(j)) continue;                                     // i is raised before j
             if (log_with(layout.pieces, i) == log_with(layout.pieces, j)) continue; // they rise as one
             Box3 column = pieces.at(j).box;
             column.high.z = std::numeric_limits<double>::max();

@@ -66,8 +66,8 @@ Indexed<double, Piece> rises_to_clear(const Layout &layout, const Bodies &bodies
         const Box3 column = column_of(pieces[i].box);
         for (const Index<Piece> j : layout.pieces.indices())
             if (layout.pieces[j].raise < layout.pieces[i].raise &&
-                log_with(layout.pieces, i) != log_with(layout.pieces, j) && boxes_meet(column, pieces[j].box) &&
-                pieces[j].box.high.z > pieces[i].box.low.z)
+                log_with(layout.pieces, i) != log_with(layout.pieces, j) &&
+                boxes_meet(column, pieces[j].box) && pieces[j].box.high.z > pieces[i].box.low.z)
                 rises[i] = std::max(rises[i], rise_over(pieces[i], pieces[j]));
     }
     return rises;

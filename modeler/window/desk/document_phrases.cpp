@@ -107,6 +107,8 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("kernel", "the end it is at, seen from outside"),
     QT_TRANSLATE_NOOP("kernel", "the other slope of the tail's top: both, or neither"),
     QT_TRANSLATE_NOOP("kernel", "how far it runs along the wall"),
+    QT_TRANSLATE_NOOP("kernel", "how far along the log the new wood reaches"),
+    QT_TRANSLATE_NOOP("kernel", "kind = \"let in\", \"face\" or \"splice\""),
     QT_TRANSLATE_NOOP("kernel", "how much higher than the lowest foundation it is"),
     QT_TRANSLATE_NOOP("kernel", "two of count, height and pitch; the third follows from them"),
     QT_TRANSLATE_NOOP("kernel", "[rounds] states count, height and pitch, which may contradict each other"),

@@ -3209,6 +3209,14 @@
         <translation>sur quelle longueur elle suit le mur</translation>
     </message>
     <message>
+        <source>how far along the log the new wood reaches</source>
+        <translation>jusqu’où le bois neuf va le long de la pièce</translation>
+    </message>
+    <message>
+        <source>kind = &quot;let in&quot;, &quot;face&quot; or &quot;splice&quot;</source>
+        <translation>kind = &quot;let in&quot;, &quot;face&quot; ou &quot;splice&quot;</translation>
+    </message>
+    <message>
         <source>how much higher than the lowest foundation it is</source>
         <translation>de combien elle dépasse la fondation la plus basse</translation>
     </message>

@@ -153,8 +153,8 @@ Plane bed_of(LogFace face, const PaperLog &log, double from, double to, double d
     const bool side = face == LogFace::outside || face == LogFace::inside;
     const double way = face == LogFace::top || face == LogFace::inside ? 1 : -1;
     const auto at = [&](double x) {
-        return face == LogFace::top     ? log.highest(x)
-               : face == LogFace::under ? log.lowest(x)
+        return face == LogFace::top      ? log.highest(x)
+               : face == LogFace::under  ? log.lowest(x)
                : face == LogFace::inside ? log.innermost(x)
                                          : log.outermost(x);
     };
@@ -167,9 +167,10 @@ Plane bed_of(LogFace face, const PaperLog &log, double from, double to, double d
 
 /// "Recess for new wood in the outside face, 50 deep, from 1000 to 2200, from 40 up to 160"
 bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts) {
-    static const std::regex form("(Recess for new wood in|Lap cut into) (the [a-z]+ face), (" + len + ")(?: at " +
-                                 len + ", (" + len + ") at " + len + ")? deep" + stretch + "(?:, from (" + len +
-                                 ") up to (" + len + ")|, (" + len + ") to (" + len + ") from the outside)?");
+    static const std::regex form("(Recess for new wood in|Lap cut into) (the [a-z]+ face), (" + len +
+                                 ")(?: at " + len + ", (" + len + ") at " + len + ")? deep" + stretch +
+                                 "(?:, from (" + len + ") up to (" + len + ")|, (" + len + ") to (" + len +
+                                 ") from the outside)?");
     std::smatch m;
     if (!std::regex_match(step.words, m, form)) return false;
     MendCut cut;
@@ -180,7 +181,8 @@ bool add_mend(const PaperStep &step, const PaperLog &log, std::vector<Cut> &cuts
     cut.bed = bed_of(cut.face, log, cut.x_from, cut.x_to, deep, deep_to);
     cut.low = -beyond, cut.high = log.height + log.width + beyond;
     if (m[7].matched)
-        cut.low = log.lowest(cut.x_from) + printed_mm(m[7]), cut.high = log.lowest(cut.x_from) + printed_mm(m[8]);
+        cut.low = log.lowest(cut.x_from) + printed_mm(m[7]),
+        cut.high = log.lowest(cut.x_from) + printed_mm(m[8]);
     if (m[9].matched)
         cut.low = log.outermost(cut.x_from) + printed_mm(m[9]),
         cut.high = log.outermost(cut.x_from) + printed_mm(m[10]);
