@@ -50,6 +50,11 @@ struct FabricFigures {
 FabricFigures fabric_figures(const Record &record, const Layout &layout, const Bodies &bodies,
                              std::optional<std::size_t> decisions = {});
 
+/// Takes what mends of the house as it shall stand cut out of found logs off the figures of the house as it
+/// was found, which had none: of those that are to be mended, and of all where `decisions` is left out.
+void take_out_mends(FabricFigures &figures, const Record &record, const Layout &now, const Bodies &bodies,
+                    std::optional<std::size_t> decisions = {});
+
 /// mm2: the area of all its surfaces that look more outward than up, down or along, each as it is seen square
 /// on; of a round log that is its length times its diameter. Of a partition the side that its outside is.
 double outside_face(const Body &body);

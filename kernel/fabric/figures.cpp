@@ -126,4 +126,18 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
     return figures;
 }
 
+void take_out_mends(FabricFigures &figures, const Record &record, const Layout &now, const Bodies &bodies,
+                    std::optional<std::size_t> decisions) {
+    for (const DecidedLog &log : decided_logs(record, now, decisions)) {
+        if (decisions && log.what != Decision::mend) continue;
+        FabricSum &of = log.what ? figures.of[static_cast<std::size_t>(*log.what)] : figures.undecided;
+        for (const Index<Piece> piece : log.found_as)
+            for (const Index<Piece> comes : new_wood_in(now, piece)) {
+                const FabricSum gone = sum_of(now, bodies, comes);
+                of.volume -= gone.volume, of.outside -= gone.outside;
+                figures.cut_out.add(gone);
+            }
+    }
+}
+
 } // namespace roundlay

@@ -5,7 +5,7 @@ namespace roundlay {
 const Piece *piece_at(const Layout &layout, const FoundPlace &place) {
     const Piece *found = nullptr;
     for (const Piece &piece : layout.pieces) {
-        if (piece.timber || layout.walls[piece.wall].name != place.wall || piece.round != place.round)
+        if (!is_log(piece) || layout.walls[piece.wall].name != place.wall || piece.round != place.round)
             continue;
         if (place.piece ? piece.number != *place.piece : found != nullptr) {
             if (!place.piece) return nullptr;

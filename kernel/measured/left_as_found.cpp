@@ -164,7 +164,7 @@ bool end_alike(const PieceEnd &was, const PieceEnd &is, double further_out) {
 std::optional<int> same_piece(const Layout &before, const Layout &now, const Piece &was) {
     const Stretch old = stretch_of(before, was);
     for (const Piece &piece : now.pieces) {
-        if (piece.timber || now.walls[piece.wall].name != before.walls[was.wall].name ||
+        if (!is_log(piece) || now.walls[piece.wall].name != before.walls[was.wall].name ||
             piece.round != was.round)
             continue;
         const Stretch is = stretch_of(now, piece);

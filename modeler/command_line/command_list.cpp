@@ -41,7 +41,9 @@ struct Listed {
 };
 
 FabricFigures figures_of(const Listed &l, std::optional<std::size_t> decisions = {}) {
-    return fabric_figures(l.record, l.found, l.found_bodies, decisions);
+    FabricFigures figures = fabric_figures(l.record, l.found, l.found_bodies, decisions);
+    if (&l.found != &l.layout) take_out_mends(figures, l.record, l.layout, l.bodies, decisions);
+    return figures;
 }
 
 /// With what stayed before each change of mind.
