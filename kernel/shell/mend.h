@@ -20,9 +20,9 @@ struct Mend {
     MendKind kind = MendKind::let_in;
     LogSide face = LogSide::outside; ///< that it opens to; of a splice the half that the new end's lap lies
                                      ///< in: top or under make its plane level, outside or inside upright
-    LogEnd end = LogEnd::left;      ///< where lengths start; of a splice the end that is new
-    std::optional<Length> from, to; ///< of a splice `to` alone: where the old log begins
-    std::optional<Length> lap;      ///< of a splice: both halves lie side by side so far past `to`
+    LogEnd end = LogEnd::left;       ///< where lengths start; of a splice the end that is new
+    std::optional<Length> from, to;  ///< of a splice `to` alone: where the old log begins
+    std::optional<Length> lap;       ///< of a splice: both halves lie side by side so far past `to`
     std::optional<Length> depth; ///< from the face as hewn, and even along it; of a splice not stated: half
     /// Of a piece let in, across the face: of a side face over the log's under face, of the others from its
     /// outside face, both where it begins. Not stated: to the edges.

@@ -21,8 +21,8 @@ struct MendCut {
     double x_from = 0, x_to = 0;     ///< past the blank's end where it runs out there
     double low = 0, high = 0; ///< z on a side face, y on the top and under one; past the blank's edges where
                               ///< it takes the whole face
-    Plane bed;         ///< outward of the wood that stays, toward the face
-    std::string piece; ///< tag of the other wood
+    Plane bed;                ///< outward of the wood that stays, toward the face
+    std::string piece;        ///< tag of the other wood
 };
 
 } // namespace roundlay
