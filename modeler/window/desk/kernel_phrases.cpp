@@ -116,6 +116,9 @@ constexpr const char *phrases[] = {
                                 "replace them"),
     QT_TRANSLATE_NOOP("kernel", "%1 and %2 more"),
     QT_TRANSLATE_NOOP("kernel", "the exporter \"%1\" failed: %2"),
+    QT_TRANSLATE_NOOP("kernel", "this change cannot be stated in state %1 alone"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "the change written in the text of that state, or made in the state that it stands on"),
     QT_TRANSLATE_NOOP("kernel", "this list"),
     QT_TRANSLATE_NOOP("kernel", "stopped; nothing was written"),
     QT_TRANSLATE_NOOP("kernel", "no templates were made: this shell has no tails, notches or pockets cut "
