@@ -2,11 +2,9 @@
 
 #include "exporters/files/safe_file.h"
 #include "kernel/document/limits.h"
-#include "kernel/document/restate.h"
 #include "kernel/measure/character.h"
-#include "modeler/window/desk/field_words.h"
-#include "modeler/window/desk/finding_words.h"
 #include "modeler/window/desk/kernel_words.h"
+#include "modeler/window/desk/problem_words.h"
 #include "modeler/window/desk/search.h"
 #include "modeler/window/desk/words.h"
 #include "modeler/window/desk/workshop.h"
@@ -46,18 +44,6 @@ std::optional<std::string> held_by(const QString &path) {
     return {};
 }
 
-const Problem *first_error(const Problems &problems) {
-    const auto at = std::find_if(problems.begin(), problems.end(),
-                                 [](const Problem &p) { return p.weight == Weight::error; });
-    return at == problems.end() ? nullptr : &*at;
-}
-
-QString sentence(const Problem &problem) {
-    QString words = kernel_words(problem.message);
-    if (!problem.expected.empty()) words += Desk::tr("; expected %1").arg(kernel_words(problem.expected));
-    return words;
-}
-
 bool is_utf8(std::string_view bytes) {
     for (std::size_t length = 0; !bytes.empty(); bytes.remove_prefix(length))
         if ((length = character_length(bytes)) == 0) return false;
@@ -69,18 +55,18 @@ std::optional<QString> why_no_text(const Document &document) {
     const std::string &bytes = document.text();
     if (is_utf8(bytes) && bytes.find('\0') == std::string::npos) return {};
     const Problems problems = document.read().problems;
-    const Problem *error = first_error(problems);
+    const Problem *error = first_error_of(problems);
     return Desk::tr("%1 is not opened and stays as it is. Line %2: %3. Text in another encoding can be saved "
                     "as UTF-8 by the program that wrote it.")
         .arg(QFileInfo(QString::fromStdString(document.file())).fileName())
         .arg(error != nullptr ? error->place.line : 1)
-        .arg(error != nullptr ? sentence(*error) : QString());
+        .arg(error != nullptr ? problem_text(*error) : QString());
 }
 
 /// A document from the disk that can be shown, or a sentence why there is none.
 std::variant<Document, QString> text_document(const QString &path) {
     auto opened = open_document(file_path(path));
-    if (const auto *problem = std::get_if<Problem>(&opened)) return sentence(*problem);
+    if (const auto *problem = std::get_if<Problem>(&opened)) return problem_text(*problem);
     auto document = std::get<Document>(std::move(opened));
     if (auto why = why_no_text(document)) return std::move(*why);
     return document;
@@ -117,7 +103,7 @@ void Desk::look_at_disk() {
 bool Desk::holds_less_on_disk() const {
     const auto there = text_document(path_);
     const auto *document = std::get_if<Document>(&there);
-    return !document || (!document->read().shell && document_.read().shell);
+    return !document || (!document->read().shell && reading()->shell);
 }
 
 /// The history tells of its end, when nobody is left to hear it.
@@ -210,31 +196,6 @@ void Desk::keep_mine() {
     emit file_changed();
 }
 
-QString Desk::unreadable() {
-    return tr("The text has errors; put them right first.");
-}
-
-Desk::Made Desk::edited(const Document &from, const ShellEdit &change) {
-    const ReadResult read = from.read();
-    return read.shell ? stated(from, *read.shell, change(*read.shell)) : Made(unreadable());
-}
-
-Desk::Made Desk::stated(const Document &from, const Shell &before, const Fitted &after) {
-    if (!after)
-        return after.why ? tr("That does not fit there. %1").arg(sentence_text(*after.why, before.units))
-                         : tr("That does not fit there.");
-    auto next = restated(from, before, *after.shell);
-    if (const auto *problem = std::get_if<Problem>(&next))
-        return of_the_field(text(problem->message), sentence(*problem));
-    auto made = std::get<Document>(std::move(next));
-    // What the document does not take would stand in the way of every edit after it.
-    const ReadResult now = made.read();
-    if (now.shell) return made;
-    const Problem *error = first_error(now.problems);
-    return error != nullptr ? of_the_field(text(error->message), sentence(*error))
-                            : tr("That does not fit there.");
-}
-
 bool Desk::edit(const QString &name, const ShellEdit &change) {
     if (before_drag_) cancel();
     const Made next = edited(document_, change);
@@ -259,7 +220,7 @@ void Desk::show(const ShellEdit &change) {
 }
 
 std::optional<Shell> Desk::before_drag() const {
-    return before_drag_ ? before_drag_->read().shell : std::nullopt;
+    return before_drag_ ? read(*before_drag_)->shell : std::nullopt;
 }
 
 void Desk::settle(const QString &name) {
@@ -300,6 +261,7 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
     title_ = title;
     document_ = std::move(document);
     before_drag_.reset();
+    seen_.clear();
     wanted_.clear();
     searched_.reset(); // what is under way is of nobody any more
     told_of_search_.stop();
@@ -318,7 +280,11 @@ void Desk::start_over(const QString &path, const QString &title, Document docume
 }
 
 void Desk::work_out() {
-    workshop_->ask_for(document_, ++revision_, dragging());
+    SeenDocument asked(document_);
+    asked.state = seen_;
+    if (known_.text == document_.text() && known_.state == seen_) asked.already = known_.read;
+    asked.before = state_;
+    workshop_->ask_for(asked, ++revision_, dragging());
 }
 
 void Desk::take(StatePtr state) {

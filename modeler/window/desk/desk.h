@@ -67,6 +67,16 @@ class Desk : public QObject {
     /// unless its asker is gone.
     void search(const QString &name, const ShellEdit &change, QObject *asker, const Searched &then);
     bool replace_text(const QString &name, const std::string &text);
+    using RecordEdit = std::function<std::optional<Record>(const Record &)>;
+    /// Changes what the record says of the house that was found, whatever state is seen; false where it
+    /// cannot be, with refused() saying why.
+    bool edit_record(const QString &name, const RecordEdit &change);
+
+    // Which state of the house is seen, and edited
+    void see(const std::string &state); ///< by its name; the document's own for a name that it does not have
+    const std::string &seen() const { return seen_; } ///< as it was asked for; empty: the document's own
+    /// The text as it is now, in the state that is seen: newer than state(), which is worked out aside.
+    ReadPtr reading() const { return read(document_); }
     /// While a hand drags: shows a changed shell without an entry in the history. Always from the state
     /// before the drag.
     void show(const ShellEdit &change);
@@ -91,6 +101,7 @@ class Desk : public QObject {
     void file_changed(); ///< path, title or unsaved
     void disk_changed();
     void state_changed();
+    void seen_changed();   ///< another state of the house is asked for
     void models_changed(); ///< and nothing else of the state
     void refused(const QString &why);
     void failed(const QString &what); ///< the program itself, working the text out
@@ -110,7 +121,9 @@ class Desk : public QObject {
     using Made = std::variant<Document, QString>; ///< or why not
     Made edited(const Document &from, const ShellEdit &change);
     static QString unreadable();
-    static Made stated(const Document &from, const Shell &before, const Fitted &after);
+    Made stated(const Document &from, const ReadResult &before, const Fitted &after);
+    Made taken(Document made);
+    ReadPtr read(const Document &document) const;
     void search_next();
     void take_found(const Found &found);
     void end_search(const QString &why);
@@ -123,6 +136,12 @@ class Desk : public QObject {
     bool only_here_ = false; ///< its file is gone or is no document any more
     QUndoStack history_;
     std::optional<Document> before_drag_;
+    std::string seen_;
+    /// What was read last, and of what: an edit and what shows it ask for the same text over and over.
+    mutable struct {
+        std::string text, state;
+        ReadPtr read;
+    } known_;
     quint64 revision_ = 0;
     StatePtr state_, standing_;
     QFileSystemWatcher watcher_;

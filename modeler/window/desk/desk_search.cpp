@@ -12,11 +12,11 @@ void Desk::search(const QString &name, const ShellEdit &change, QObject *asker, 
 /// Not while a hand drags: what it leaves is looked at then.
 void Desk::search_next() {
     if (wanted_.empty() || search_->is_under_way() || before_drag_) return;
-    const ReadResult read = document_.read();
-    if (!read.shell) return end_search(unreadable());
+    const ReadPtr now = reading();
+    if (!now->shell) return end_search(unreadable());
     searched_ = document_.text();
     if (!told_of_search_.isActive()) told_of_search_.start();
-    search_->begin(*read.shell, wanted_.front().change);
+    search_->begin(*now->shell, wanted_.front().change);
 }
 
 /// Where the shell has changed since, it is looked for again.
@@ -27,7 +27,7 @@ void Desk::take_found(const Found &found) {
         emit failed(found.failure);
         return;
     }
-    const Made made = stated(document_, *document_.read().shell, *found.fitted);
+    const Made made = stated(document_, *reading(), *found.fitted);
     if (const auto *why = std::get_if<QString>(&made)) return end_search(*why);
     const std::string text = std::get<Document>(made).text();
     replace_text(wanted_.front().name, text);

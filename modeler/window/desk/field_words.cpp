@@ -42,6 +42,7 @@ const QHash<QString, const char *> &labels() {
         {QStringLiteral("pocket"), QT_TRANSLATE_NOOP("Labels", "Pocket")},
         {QStringLiteral("tail"), QT_TRANSLATE_NOOP("Labels", "Each cheek widens by")},
         {QStringLiteral("live_load"), QT_TRANSLATE_NOOP("Labels", "Live load")},
+        {QStringLiteral("numbers_in"), QT_TRANSLATE_NOOP("Labels", "Numbers are in")},
         {QStringLiteral("dead_load"), QT_TRANSLATE_NOOP("Labels", "Dead load")},
     };
     return all;

@@ -20,6 +20,7 @@ struct Times {
 struct State {
     quint64 revision = 0; ///< of the text that it is of; later edits have higher ones
     Document document;
+    std::string seen; ///< which state of the house this is; empty: the document's own shell
     ReadResult read;
     ExportJob job; ///< shell, layout, bodies, findings; empty where the text states no shell
     SceneModels models;
@@ -41,6 +42,22 @@ struct State {
 };
 
 using StatePtr = std::shared_ptr<const State>;
+using ReadPtr = std::shared_ptr<const ReadResult>;
+
+/// A document, and how it is looked at.
+struct SeenDocument : Document {
+    SeenDocument() = default;
+    SeenDocument(Document document) : Document(std::move(document)) {}
+
+    std::string state = {}; ///< of the house, by its name; empty: the document's own shell
+    ReadPtr already = {};   ///< where it was read in that state before; null: not yet
+    StatePtr before = {};   ///< what was worked out last: where the shell is the same, nothing is cut anew
+};
+
+/// Reads it in the state that is asked for; where the text has no such state, in its own.
+ReadPtr read_as_seen(const SeenDocument &document);
+/// Which state that was; empty: its own.
+std::string state_seen(const SeenDocument &document, const ReadResult &read);
 
 } // namespace roundlay::window
 

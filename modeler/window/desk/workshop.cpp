@@ -1,10 +1,13 @@
 #include "modeler/window/desk/workshop.h"
 
 #include "kernel/design/stated_plan.h"
+#include "kernel/fabric/fabric.h"
 #include "kernel/layout/lay_out.h"
 #include "kernel/layout/wood/interference.h"
+#include "kernel/measured/measured_shell.h"
 #include "kernel/review/review.h"
 #include "modeler/window/desk/finding_words.h"
+#include "modeler/window/desk/found_house.h"
 #include "modeler/window/desk/mishaps.h"
 
 #include <QElapsedTimer>
@@ -33,13 +36,43 @@ bool may_be_advised(const Finding &finding) {
     return finding.weight != Weight::note;
 }
 
-void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, bool in_drag) {
+constexpr const char *decision_code = "decision";
+
+/// The house as it was measured, where that is the state that is seen or what it stands on.
+MeasuredShell as_asked(const ReadResult &read) {
+    MeasuredShell asked;
+    asked.shell = *read.shell;
+    if (!read.measured_on) return asked;
+    asked = measured_shell(*read.shell, left_as_found(read.record, *read.measured_on, *read.shell));
+    asked.findings.push_back(
+        {Weight::note,
+         "as-measured",
+         {about::All::logs},
+         said("%1 numbers of the record are in the model, %2 more are proposed by the rules of the plan",
+              asked.taken, asked.proposed.size()),
+         {},
+         ""});
+    return asked;
+}
+
+/// Decisions are of the house as it shall stand: against its own shell, as it was found, nothing is held.
+void add_decisions(State &state) {
+    std::erase_if(state.job.findings, [](const Finding &finding) { return finding.code == decision_code; });
+    if (state.seen.empty() || state.job.layout.pieces.empty()) return;
+    for (const DecisionProblem &problem : decision_problems(state.read.record, state.job.layout))
+        state.job.findings.push_back(
+            {Weight::warning, decision_code, {about::All::logs}, problem.what, {}, problem.path});
+}
+
+void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, MeasuredShell asked, bool in_drag) {
     ExportJob &job = state.job;
-    job.shell = *state.read.shell;
+    job.shell = std::move(asked.shell);
     job.options.language = language();
     job.layout = in_drag ? lay_out_to_try(job.shell) : lay_out(job.shell);
     job.findings = job.layout.findings;
-    state.lacks_advice = in_drag && std::ranges::any_of(job.findings, may_be_advised);
+    state.lacks_advice = in_drag && (std::ranges::any_of(job.findings, may_be_advised) ||
+                                     (!state.read.record.logs.empty() && !state.read.states.empty()));
+    job.findings.insert(job.findings.end(), asked.findings.begin(), asked.findings.end());
     state.times.layout = watch.lap();
     if (job.layout.walls.empty()) state.as_stated = stated_plan(job.shell);
     if (has_errors(job.findings)) return;
@@ -51,16 +84,44 @@ void work_out_shell(State &state, ModelCache &cache, Stopwatch &watch, bool in_d
     state.models = cache.models();
     state.lacks_bores = cache.lacks_bores();
     state.times.models = watch.lap();
+    if (state.read.measured_on) point_at_record(job.findings, state.read.record, *state.read.shell);
+    if (!in_drag) job.found = found_house(state.document, state.read);
 }
 
-StatePtr worked_out_so(const Document &document, quint64 revision, ModelCache &cache, bool in_drag) {
+/// What was worked out before is of the same shell: only what is said of it beside that is new.
+bool is_worked_out(const StatePtr &before, const State &state, const Shell &shell, bool in_drag) {
+    return before && !in_drag && !state.read.measured_on && before->stands() && !before->lacks_bores &&
+           !before->lacks_advice && before->job.shell == shell && before->job.options.language == language();
+}
+
+std::shared_ptr<State> state_of(const SeenDocument &document, quint64 revision) {
     auto state = std::make_shared<State>();
     state->revision = revision;
     state->document = document;
+    state->read = *(document.already ? document.already : read_as_seen(document));
+    state->seen = state_seen(document, state->read);
+    return state;
+}
+
+StatePtr worked_out_so(const SeenDocument &document, quint64 revision, ModelCache &cache, bool in_drag) {
     Stopwatch watch;
-    state->read = document.read();
+    auto state = state_of(document, revision);
     state->times.read = watch.lap();
-    if (state->read.shell) work_out_shell(*state, cache, watch, in_drag);
+    if (!state->read.shell) return state;
+    MeasuredShell asked = as_asked(state->read);
+    const StatePtr &before = document.before;
+    if (is_worked_out(before, *state, asked.shell, in_drag)) {
+        state->job = before->job;
+        state->models = before->models;
+        state->as_stated = before->as_stated;
+    } else {
+        work_out_shell(*state, cache, watch, std::move(asked), in_drag);
+    }
+    if (!(*state->job.record == state->read.record)) {
+        state->job.record = std::make_shared<const Record>(state->read.record);
+        state->job.composed = no_sheets(); // forms are of the record
+    }
+    add_decisions(*state);
     return state;
 }
 
@@ -72,6 +133,7 @@ StatePtr with_advice(const StatePtr &state) {
     all.erase(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(laid.size()));
     all.insert(all.begin(), advised.begin(), advised.end());
     laid = std::move(advised);
+    whole->job.found = found_house(whole->document, whole->read);
     whole->lacks_advice = false;
     return whole;
 }
@@ -80,11 +142,11 @@ constexpr std::chrono::milliseconds rest{120}; ///< longer than between the step
 
 } // namespace
 
-StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache) {
+StatePtr worked_out(const SeenDocument &document, quint64 revision, ModelCache &cache) {
     return worked_out_so(document, revision, cache, false);
 }
 
-StatePtr worked_out_in_drag(const Document &document, quint64 revision, ModelCache &cache) {
+StatePtr worked_out_in_drag(const SeenDocument &document, quint64 revision, ModelCache &cache) {
     return worked_out_so(document, revision, cache, true);
 }
 
@@ -103,7 +165,7 @@ StatePtr with_bores(const StatePtr &state, ModelCache &cache, const std::functio
 
 namespace {
 
-StatePtr failed_state(const Document &document, quint64 revision, const std::string &what) {
+StatePtr failed_state(const SeenDocument &document, quint64 revision, const std::string &what) {
     auto state = std::make_shared<State>();
     state->revision = revision;
     state->document = document;
@@ -113,7 +175,7 @@ StatePtr failed_state(const Document &document, quint64 revision, const std::str
 
 } // namespace
 
-StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision,
+StatePtr worked_out_safely(const Worker &worker, const SeenDocument &document, quint64 revision,
                            ModelCache &cache) {
     try {
         return worker(document, revision, cache);
@@ -136,7 +198,7 @@ Workshop::~Workshop() {
     thread_.join();
 }
 
-void Workshop::ask_for(const Document &document, quint64 revision, bool in_drag) {
+void Workshop::ask_for(const SeenDocument &document, quint64 revision, bool in_drag) {
     {
         const std::lock_guard lock(mutex_);
         order_ = Order{document, revision, in_drag};
@@ -169,7 +231,7 @@ void Workshop::run() {
 /// When the drag rests. Null where something else is asked for.
 StatePtr Workshop::advised(const Order &order, const StatePtr &state) {
     if (is_asked_for_more(rest)) return nullptr;
-    const Worker advise = [&](const Document &, quint64, ModelCache &) { return with_advice(state); };
+    const Worker advise = [&](const SeenDocument &, quint64, ModelCache &) { return with_advice(state); };
     StatePtr whole = worked_out_safely(advise, order.document, order.revision, cache_);
     emit worked(whole);
     return whole;
@@ -178,7 +240,7 @@ StatePtr Workshop::advised(const Order &order, const StatePtr &state) {
 /// Not between the steps of a drag, and never in the way of what is asked for next.
 void Workshop::carve_bores(const Order &order, const StatePtr &state) {
     if (is_asked_for_more(rest)) return;
-    const Worker carve = [&](const Document &, quint64, ModelCache &cache) {
+    const Worker carve = [&](const SeenDocument &, quint64, ModelCache &cache) {
         return with_bores(state, cache, [this] { return is_asked_for_more({}); });
     };
     if (const StatePtr whole = worked_out_safely(carve, order.document, order.revision, cache_))

@@ -16,13 +16,13 @@
 namespace roundlay::window {
 
 /// Reads, lays out, cuts and reviews, in the calling thread.
-StatePtr worked_out(const Document &document, quint64 revision, ModelCache &cache);
+StatePtr worked_out(const SeenDocument &document, quint64 revision, ModelCache &cache);
 /// The same without advice in what layout finds, which takes many layouts: for the steps of a drag.
-StatePtr worked_out_in_drag(const Document &document, quint64 revision, ModelCache &cache);
+StatePtr worked_out_in_drag(const SeenDocument &document, quint64 revision, ModelCache &cache);
 
-using Worker = std::function<StatePtr(const Document &, quint64, ModelCache &)>;
+using Worker = std::function<StatePtr(const SeenDocument &, quint64, ModelCache &)>;
 /// What the worker makes; where it throws, a state that says so. Never throws itself.
-StatePtr worked_out_safely(const Worker &worker, const Document &document, quint64 revision,
+StatePtr worked_out_safely(const Worker &worker, const SeenDocument &document, quint64 revision,
                            ModelCache &cache);
 
 class Workshop : public QObject {
@@ -31,7 +31,7 @@ class Workshop : public QObject {
     explicit Workshop(Worker worker = worked_out, Worker in_drag = worked_out_in_drag);
     ~Workshop() override;
 
-    void ask_for(const Document &document, quint64 revision, bool in_drag = false);
+    void ask_for(const SeenDocument &document, quint64 revision, bool in_drag = false);
 
   signals:
     /// In the thread of whoever connects. A state that lacks bores or advice comes again with them, unless
@@ -40,7 +40,7 @@ class Workshop : public QObject {
 
   private:
     struct Order {
-        Document document;
+        SeenDocument document;
         quint64 revision = 0;
         bool in_drag = false;
     };

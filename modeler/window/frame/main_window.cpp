@@ -8,6 +8,7 @@
 #include "modeler/window/frame/field_keys.h"
 #include "modeler/window/frame/field_letters.h"
 #include "modeler/window/frame/start_page.h"
+#include "modeler/window/frame/state_bar.h"
 #include "modeler/window/panels/cut_list_panel.h"
 #include "modeler/window/panels/findings_panel.h"
 #include "modeler/window/panels/floor_panel.h"
@@ -17,6 +18,9 @@
 #include "modeler/window/panels/scrolled.h"
 #include "modeler/window/panels/shell_panel.h"
 #include "modeler/window/panels/text_panel.h"
+#include "modeler/window/record/at_hand.h"
+#include "modeler/window/record/faces_view.h"
+#include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/model_page.h"
@@ -41,6 +45,7 @@ constexpr int keep_after_ms = 300;
 
 MainWindow::MainWindow(const QString &recovery_folder, QWidget *parent)
     : QMainWindow(parent), desk_(std::make_unique<Desk>()), selection_(new Selection(this)),
+      at_hand_(new AtHand(*desk_, *selection_, this)),
       recovery_(std::make_unique<Recovery>(recovery_folder.isEmpty() ? Recovery::usual_folder()
                                                                      : recovery_folder)) {
     setObjectName(QStringLiteral("roundlay"));
@@ -79,6 +84,8 @@ void MainWindow::make_views() {
     shell_ = new ShellPanel(*desk_);
     floors_ = new FloorPanel(*desk_, *selection_);
     text_ = new TextPanel(*desk_);
+    record_ = new RecordPanel(*desk_, *at_hand_);
+    faces_ = new FacesView(*desk_, *at_hand_);
     make_centre();
     make_status();
 }
@@ -87,6 +94,7 @@ void MainWindow::make_views() {
 void MainWindow::make_centre() {
     start_ = new StartPage;
     message_ = new MessageBar;
+    states_ = new StateBar(*desk_);
     pages_ = new QStackedWidget;
     pages_->addWidget(scrolled(start_)); // the window may be lower than all that can be begun with
     pages_->addWidget(model_);
@@ -95,6 +103,7 @@ void MainWindow::make_centre() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(message_);
+    column->addWidget(states_);
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
 }
@@ -133,7 +142,10 @@ void MainWindow::connect_views() {
     connect(plan_, &PlanView::corner_hovered, joint_, &JointPage::peep);
     connect(elevation_, &ElevationView::hinted, this, &MainWindow::hint);
     connect(elevation_, &ElevationView::told, this, &MainWindow::tell);
+    connect(faces_, &FacesView::hinted, this, &MainWindow::hint);
+    connect(faces_, &FacesView::told, this, &MainWindow::tell);
     connect(model_, &ModelPage::hinted, this, &MainWindow::hint);
+    connect(model_, &ModelPage::coloured, elevation_, &ElevationView::set_colouring);
     connect(joint_, &JointPage::hinted, this, &MainWindow::hint);
     connect(findings_, &FindingsPanel::asked_for_text, this, &MainWindow::go_to_text);
     connect_menus();

@@ -16,9 +16,11 @@ class QStackedWidget;
 
 namespace roundlay::window {
 
+class AtHand;
 class CutListPanel;
 class Desk;
 class ElevationView;
+class FacesView;
 class FindingsPanel;
 class FloorPanel;
 class JointPage;
@@ -27,6 +29,7 @@ class LogPanel;
 class MessageBar;
 class ModelPage;
 class PlanView;
+class RecordPanel;
 class Recovery;
 struct Rescued;
 class Selection;
@@ -35,6 +38,7 @@ struct Spot;
 class SheetView;
 class ShellPanel;
 class StartPage;
+class StateBar;
 class TextPanel;
 
 class MainWindow : public QMainWindow {
@@ -70,6 +74,10 @@ class MainWindow : public QMainWindow {
     JointPage &joint() { return *joint_; }
     SheetView &sheet() { return *sheet_; }
     TextPanel &text_panel() { return *text_; }
+    AtHand &at_hand() { return *at_hand_; }
+    FacesView &faces() { return *faces_; }
+    RecordPanel &record() { return *record_; }
+    StateBar &states() { return *states_; }
     QAction *action(const QString &name) const;              ///< by its object name
     void show_legend(bool on, const Legend *only = nullptr); ///< of every view, or of one
 
@@ -170,6 +178,7 @@ class MainWindow : public QMainWindow {
 
     std::unique_ptr<Desk> desk_;
     Selection *selection_;
+    AtHand *at_hand_;
     std::unique_ptr<Recovery> recovery_;
     QTimer keeping_, told_;
     QStackedWidget *pages_;
@@ -186,6 +195,9 @@ class MainWindow : public QMainWindow {
     ShellPanel *shell_;
     FloorPanel *floors_;
     TextPanel *text_;
+    RecordPanel *record_;
+    FacesView *faces_;
+    StateBar *states_;
     QLabel *hint_, *summary_;
     QString refusal_;          ///< of the last edit, while it holds
     bool offers_left_ = false; ///< of recovery, that were not put off

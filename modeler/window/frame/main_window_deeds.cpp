@@ -95,6 +95,16 @@ QString keys_of_fields() {
         "in inches where the shell is. Undo takes back letters first, then goes on in the document.</p>");
 }
 
+QString keys_of_record() {
+    return MainWindow::tr(
+        "<h3>In the record</h3>"
+        "<p>Enter takes what is typed and goes to the next box, at the end of a log to the next log; with "
+        "Shift it goes back. With Ctrl it goes to the same box of the next log. The title of a group folds "
+        "it "
+        "away, and Enter passes it by. The Menu key on a number says whether it is measured, proposed or "
+        "contradicted. Faces may be typed by their first letters.</p>");
+}
+
 } // namespace
 
 void MainWindow::show_shortcuts() {
@@ -107,8 +117,8 @@ void MainWindow::show_shortcuts() {
     QDialog dialog(over != nullptr ? over : this);
     dialog.setWindowTitle(tr("Keyboard"));
     auto *words = new QTextBrowser;
-    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4")
-                       .arg(rows, keys_of_panels(), keys_of_views(), keys_of_fields()));
+    words->setHtml(QStringLiteral("<table>%1</table>%2%3%4%5")
+                       .arg(rows, keys_of_panels(), keys_of_views(), keys_of_fields(), keys_of_record()));
     words->setAccessibleName(tr("Keyboard shortcuts"));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);

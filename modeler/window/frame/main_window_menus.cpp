@@ -10,6 +10,7 @@
 #include "modeler/window/panels/log_panel.h"
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/text_panel.h"
+#include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/model_page.h"
 #include "modeler/window/views/plan_view.h"
@@ -153,6 +154,10 @@ void MainWindow::make_edit_menu() {
     add(edit, "next_log", tr("&Next log"), QKeySequence(tr("Ctrl+.")), [this] { choose_next_piece(1); });
     add(edit, "previous_log", tr("&Previous log"), QKeySequence(tr("Ctrl+,")),
         [this] { choose_next_piece(-1); });
+    add(edit, "record_log", tr("&Record the log"), QKeySequence(tr("Ctrl+Shift+R")), [this] {
+        bring_to_front(QStringLiteral("record"));
+        record_->begin_typing();
+    });
     add(edit, "choose_nothing", tr("Choose n&othing"), QKeySequence(tr("Ctrl+Shift+A")),
         [this] { selection_->clear(); });
 }
@@ -234,13 +239,16 @@ void MainWindow::make_view_menu() {
 
 void MainWindow::make_colour_menu(QMenu *menu) {
     QMenu *colours = menu->addMenu(tr("&Colour the model"));
-    add(colours, "colour_wall", tr("by &wall"), {}, [this] { model_->set_colouring(Colouring::wall); });
-    add(colours, "colour_finding", tr("by &finding"), {},
-        [this] { model_->set_colouring(Colouring::finding); });
-    add(colours, "colour_alike", tr("by &equal pieces"), {},
-        [this] { model_->set_colouring(Colouring::alike); });
-    add(colours, "colour_fabric", tr("by &kept and new"), {},
-        [this] { model_->set_colouring(Colouring::fabric); });
+    const std::vector<std::tuple<QString, QString, Colouring>> all = {
+        {"colour_wall", tr("by &wall"), Colouring::wall},
+        {"colour_finding", tr("by &finding"), Colouring::finding},
+        {"colour_alike", tr("by &equal pieces"), Colouring::alike},
+        {"colour_fabric", tr("by &kept and new"), Colouring::fabric},
+        {"colour_condition", tr("by &condition"), Colouring::condition},
+        {"colour_decision", tr("by &decision"), Colouring::decision},
+        {"colour_certainty", tr("by &measured or proposed"), Colouring::certainty}};
+    for (const auto &[name, words, colouring] : all)
+        add(colours, name, words, {}, [this, by = colouring] { model_->set_colouring(by); });
 }
 
 void MainWindow::make_panel_menu(QMenu *menu) {

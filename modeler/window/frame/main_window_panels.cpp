@@ -7,6 +7,8 @@
 #include "modeler/window/panels/message_bar.h"
 #include "modeler/window/panels/shell_panel.h"
 #include "modeler/window/panels/text_panel.h"
+#include "modeler/window/record/faces_view.h"
+#include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/joint_page.h"
 #include "modeler/window/views/plan_view.h"
@@ -14,6 +16,7 @@
 
 #include <QApplication>
 #include <QDockWidget>
+#include <QLayout>
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
@@ -24,7 +27,7 @@ namespace roundlay::window {
 namespace {
 
 constexpr QSize usual_size(1360, 860), frame_of_the_desktop(16, 56);
-constexpr int panels_version = 1;
+constexpr int panels_version = 2;
 const QString geometry_key = QStringLiteral("window/geometry"), panels_key = QStringLiteral("window/panels");
 
 bool takes_keyboard(const QWidget &widget) {
@@ -41,7 +44,7 @@ bool is_low(const QScreen &screen) {
 /// On a screen that is too low for all of them; shown for a moment they would make the window larger than it.
 bool waits_in_the_menu(const QDockWidget &dock) {
     if (!is_low(*dock.screen())) return false;
-    for (const char *name : {"elevation", "cut_list", "sheet", "text", "findings"})
+    for (const char *name : {"elevation", "faces", "cut_list", "sheet", "text", "findings"})
         if (dock.objectName() == QLatin1String(name)) return true;
     return false;
 }
@@ -79,22 +82,26 @@ void MainWindow::make_docks() {
     QDockWidget *floors = dock(QStringLiteral("floors"), tr("Floors"), floors_, Qt::LeftDockWidgetArea);
     QDockWidget *elevation =
         dock(QStringLiteral("elevation"), tr("Elevation"), elevation_, Qt::BottomDockWidgetArea);
+    QDockWidget *faces = dock(QStringLiteral("faces"), tr("Faces"), faces_, Qt::BottomDockWidgetArea);
     QDockWidget *list = dock(QStringLiteral("cut_list"), tr("Cut list"), cut_list_, Qt::BottomDockWidgetArea);
     QDockWidget *sheet = dock(QStringLiteral("sheet"), tr("Cut sheet"), sheet_, Qt::BottomDockWidgetArea);
     QDockWidget *text = dock(QStringLiteral("text"), tr("Text"), text_, Qt::BottomDockWidgetArea);
     QDockWidget *log = dock(QStringLiteral("log"), tr("Chosen"), log_, Qt::RightDockWidgetArea);
+    QDockWidget *record = dock(QStringLiteral("record"), tr("Record"), record_, Qt::RightDockWidgetArea);
     QDockWidget *joint = dock(QStringLiteral("joint"), tr("Joint"), joint_, Qt::RightDockWidgetArea);
     QDockWidget *findings =
         dock(QStringLiteral("findings"), tr("Findings"), findings_, Qt::RightDockWidgetArea);
     tabifyDockWidget(plan, shell);
     tabifyDockWidget(shell, floors);
-    tabifyDockWidget(elevation, list);
+    tabifyDockWidget(elevation, faces);
+    tabifyDockWidget(faces, list);
     tabifyDockWidget(list, sheet);
     tabifyDockWidget(sheet, text);
     splitDockWidget(log, findings, Qt::Vertical); // before the tabs: a tab cannot be split off
-    tabifyDockWidget(log, joint);
+    tabifyDockWidget(log, record);
+    tabifyDockWidget(record, joint);
     if (is_low(*screen())) // one at a time, beside the model
-        for (QDockWidget *dock : {elevation, list, sheet, text, findings})
+        for (QDockWidget *dock : {elevation, faces, list, sheet, text, findings})
             tabifyDockWidget(floors, dock);
     raise_usual_panels();
     usual_panels_ = saveState(panels_version);
@@ -136,6 +143,8 @@ void MainWindow::put_panels_back() {
 /// Never larger than the screen it is on.
 void MainWindow::restore_size() {
     const QSize room = screen()->availableGeometry().size() - frame_of_the_desktop;
+    layout()->invalidate();
+    layout()->activate(); // as small as the panels let it be now, not while they were put in
     resize(usual_size.boundedTo(room));
     restoreGeometry(QSettings().value(geometry_key).toByteArray());
     panels_ = QSettings().value(panels_key).toByteArray();

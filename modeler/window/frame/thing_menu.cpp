@@ -9,6 +9,9 @@
 #include "modeler/window/frame/print.h"
 #include "modeler/window/panels/findings_panel.h"
 #include "modeler/window/panels/log_panel.h"
+#include "modeler/window/record/at_hand.h"
+#include "modeler/window/record/found_words.h"
+#include "modeler/window/record/record_panel.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/legend.h"
 
@@ -133,6 +136,7 @@ void ThingMenu::for_piece() {
     deed(QStringLiteral("log"), tr("Show its &sizes and neighbours"), [this] { raise("log"); });
     deed(QStringLiteral("joint"), tr("Show its &joint"), [this] { raise("joint"); });
     deed(QStringLiteral("list"), tr("Show it in the cut &list"), [this] { raise("cut_list"); });
+    for_record();
     if (!spot_.wall.empty()) addSeparator(), for_spot();
     if (!window_.desk().state()->stands()) return; // nothing is cut from what cannot be built
     addSeparator();
@@ -146,6 +150,36 @@ void ThingMenu::for_piece() {
         const Piece &p = state->job.layout.pieces[piece];
         preview_sheets(state, p.model, window_.desk().title() + u' ' + text(p.tag), &window_);
     });
+}
+
+/// What was found there, and what becomes of it.
+void ThingMenu::for_record() {
+    const StatePtr &standing = window_.desk().standing();
+    const auto piece = standing ? piece_tagged(standing->job.layout, thing_.name) : std::nullopt;
+    if (!piece || standing->job.layout.pieces[*piece].timber) return; // floors have no record of logs
+    addSeparator();
+    deed(QStringLiteral("record"), tr("&Record it"), [this] {
+        choose();
+        raise_panel("record");
+        window_.record().begin_typing();
+    });
+    const auto tag = window_.at_hand().tag_of(*piece);
+    if (!tag) {
+        const auto states = window_.desk().reading()->states;
+        addAction(states.empty() ? tr("Another log of the record has its tag")
+                                 : tr("Nothing is recorded of it: that is done in the state %1")
+                                       .arg(text(states.front().name)))
+            ->setEnabled(false);
+        return;
+    }
+    QMenu *decide = addMenu(tr("De&cide about log %1").arg(text(*tag)));
+    decide->setObjectName(QStringLiteral("thing_decide"));
+    for (const Decision each : all_decisions) {
+        QAction *made = decide->addAction(decision_word(each) + u'\u2026');
+        made->setObjectName(QStringLiteral("thing_decide_%1").arg(static_cast<int>(each)));
+        connect(made, &QAction::triggered, &window_,
+                [&window = window_, tag = *tag, each] { window.record().decide(tag, each); });
+    }
 }
 
 void ThingMenu::for_wall() {

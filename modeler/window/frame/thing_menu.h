@@ -21,6 +21,7 @@ class ThingMenu : public QMenu {
     void begin();
     void for_spot();
     void for_piece();
+    void for_record();
     void for_wall();
     void for_corner();
     void for_opening();

@@ -57,6 +57,14 @@ void MeasureEdit::finish() {
         return complain(
             tr("%1; expected %2").arg(kernel_words(error->message), kernel_words(error->expected)));
     if (!differs()) return show_value();
+    take(typed);
+}
+
+void MeasureEdit::take_waiting() {
+    if (differs()) take(shown());
+}
+
+void MeasureEdit::take(const QString &typed) {
     exchange();
     show_value();
     refused_.clear();

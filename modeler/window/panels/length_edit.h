@@ -38,11 +38,13 @@ class MeasureEdit : public QLineEdit {
     virtual bool differs() const = 0;  ///< the value that waits from the one that holds
     virtual void exchange() = 0;       ///< the two
     virtual QString shown() const = 0; ///< the value that holds, as text
+    void take_waiting();               ///< by the person, otherwise than by typing
     void show_value();
     void focusOutEvent(QFocusEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
 
   private:
+    void take(const QString &typed);
     void complain(const QString &sentence);
     bool is_told_beside() const;
 

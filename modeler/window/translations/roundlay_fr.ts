@@ -79,6 +79,53 @@
     </message>
 </context>
 <context>
+    <name>DecideDialog</name>
+    <message>
+        <source>Nothing is decided of it yet.</source>
+        <translation>Rien n’en est encore décidé.</translation>
+    </message>
+    <message>
+        <source>Decided so far: %1</source>
+        <translation>Décidé jusqu’ici : %1</translation>
+    </message>
+    <message>
+        <source>Decide about log %1</source>
+        <translation>Décider de la pièce %1</translation>
+    </message>
+    <message>
+        <source>the whole round</source>
+        <translation>le rang entier</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Quoi</translation>
+    </message>
+    <message>
+        <source>To wa&amp;ll</source>
+        <translation>Vers le &amp;mur</translation>
+    </message>
+    <message>
+        <source>&amp;Round</source>
+        <translation>&amp;Rang</translation>
+    </message>
+    <message>
+        <source>&amp;Piece, from the left</source>
+        <translation>&amp;Pièce, depuis la gauche</translation>
+    </message>
+    <message>
+        <source>Who &amp;decides</source>
+        <translation>Qui &amp;décide</translation>
+    </message>
+    <message>
+        <source>Whe&amp;n</source>
+        <translation>Qua&amp;nd</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>Pour&amp;quoi</translation>
+    </message>
+</context>
+<context>
     <name>Desk</name>
     <message>
         <source>Untitled shell</source>
@@ -111,6 +158,14 @@
     <message>
         <source>%1-as-found</source>
         <translation>%1-tel-que-trouvé</translation>
+    </message>
+    <message>
+        <source>State %1 shows the house as it was measured. Its numbers are changed in the panel Record, its plan in the state %2.</source>
+        <translation>L’état %1 montre la maison telle qu’elle a été mesurée. Ses nombres se changent dans le volet Relevé, son plan dans l’état %2.</translation>
+    </message>
+    <message>
+        <source>That log is not in the record any more.</source>
+        <translation>Cette pièce n’est plus dans le relevé.</translation>
     </message>
 </context>
 <context>
@@ -260,6 +315,72 @@
     <message>
         <source>Something went wrong inside the program: %1. It is noted in %2.</source>
         <translation>Quelque chose s’est mal passé dans le programme : %1. C’est noté dans %2.</translation>
+    </message>
+</context>
+<context>
+    <name>FacesEdit</name>
+    <message>
+        <source>“%1” is no face</source>
+        <translation>« %1 » n’est pas une face</translation>
+    </message>
+    <message>
+        <source>outside, inside, top or under, or as many letters as tell them apart</source>
+        <translation>extérieur, intérieur, dessus ou dessous, ou assez de lettres pour les distinguer</translation>
+    </message>
+</context>
+<context>
+    <name>FacesView</name>
+    <message>
+        <source>%1, measured from here</source>
+        <translation>%1, mesurée d’ici</translation>
+    </message>
+    <message>
+        <source>Faces of the log</source>
+        <translation>Faces de la pièce</translation>
+    </message>
+    <message>
+        <source>The four faces of the log, unrolled, with the zones of its wood. Drag along a face to draw one; by the keyboard they are typed in the panel Record.</source>
+        <translation>Les quatre faces de la pièce, déroulées, avec les zones de son bois. Tirez le long d’une face pour en dessiner une ; au clavier elles se saisissent dans le volet Relevé.</translation>
+    </message>
+    <message>
+        <source>Choose a log in any view: its faces are drawn here.</source>
+        <translation>Choisissez une pièce dans une vue : ses faces sont dessinées ici.</translation>
+    </message>
+    <message>
+        <source>Nobody knows how long log %1 is: type its length over all in the panel Record.</source>
+        <translation>La longueur de la pièce %1 n’est pas connue : saisissez sa longueur hors tout dans le volet Relevé.</translation>
+    </message>
+    <message>
+        <source>Log %1 is measured from %2, which is none of its ends: say in the panel Record from which.</source>
+        <translation>La pièce %1 est mesurée depuis %2, qui n’est aucun de ses bouts : dites dans le volet Relevé depuis lequel.</translation>
+    </message>
+    <message>
+        <source>%1, from %2 to %3</source>
+        <translation>%1, de %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1. The right button changes it or takes it out.</source>
+        <translation>%1. Le bouton droit la change ou l’enlève.</translation>
+    </message>
+    <message>
+        <source>Drag along a face to draw a zone of its wood.</source>
+        <translation>Tirez le long d’une face pour dessiner une zone de son bois.</translation>
+    </message>
+    <message>
+        <source>Draw a zone on log %1</source>
+        <translation>Dessiner une zone sur la pièce %1</translation>
+    </message>
+    <message>
+        <source>%1 drawn by hand on the face %2, from %3 to %4: proposed, until somebody measures it</source>
+        <translation>%1 dessiné à la main sur la face %2, de %3 à %4 : proposé, jusqu’à ce qu’on le mesure</translation>
+    </message>
+    <message>
+        <source>Change a zone of log %1</source>
+        <translation>Changer une zone de la pièce %1</translation>
+    </message>
+    <message>
+        <source>&amp;Take the zone out</source>
+        <translation>&amp;Enlever la zone</translation>
     </message>
 </context>
 <context>
@@ -540,6 +661,133 @@
     </message>
 </context>
 <context>
+    <name>FoundWords</name>
+    <message>
+        <source>proposed</source>
+        <translation>proposé</translation>
+    </message>
+    <message>
+        <source>contradicted</source>
+        <translation>contredit</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>intérieur</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>dessus</translation>
+    </message>
+    <message>
+        <source>under</source>
+        <translation>dessous</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>extérieur</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>fendu</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>mou</translation>
+    </message>
+    <message>
+        <source>rotten</source>
+        <translation>pourri</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>manquant</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>sain</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <comment>a peg</comment>
+        <translation>manquante</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <comment>a peg</comment>
+        <translation>cassée</translation>
+    </message>
+    <message>
+        <source>sawn</source>
+        <comment>a peg</comment>
+        <translation>sciée</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <comment>a peg</comment>
+        <translation>en place</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>réparer</translation>
+    </message>
+    <message>
+        <source>replace</source>
+        <translation>remplacer</translation>
+    </message>
+    <message>
+        <source>turn end for end</source>
+        <translation>retourner bout pour bout</translation>
+    </message>
+    <message>
+        <source>use elsewhere</source>
+        <translation>réemployer ailleurs</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>laisser</translation>
+    </message>
+    <message>
+        <source>keep</source>
+        <translation>garder</translation>
+    </message>
+    <message>
+        <source>nobody knows where it lay</source>
+        <translation>place inconnue</translation>
+    </message>
+    <message>
+        <source>wall %1</source>
+        <translation>mur %1</translation>
+    </message>
+    <message>
+        <source>, round %1</source>
+        <translation>, rang %1</translation>
+    </message>
+    <message>
+        <source>, piece %1</source>
+        <translation>, pièce %1</translation>
+    </message>
+    <message>
+        <source> in %1</source>
+        <translation> dans %1</translation>
+    </message>
+    <message>
+        <source>, by %1</source>
+        <translation>, par %1</translation>
+    </message>
+    <message>
+        <source>, on %1</source>
+        <translation>, le %1</translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <translation> : %1</translation>
+    </message>
+</context>
+<context>
     <name>JointPage</name>
     <message>
         <source>Joint</source>
@@ -771,6 +1019,10 @@
     <message>
         <source>“%1”</source>
         <translation>« %1 »</translation>
+    </message>
+    <message>
+        <source>Numbers are in</source>
+        <translation>Nombres en</translation>
     </message>
 </context>
 <context>
@@ -1819,6 +2071,38 @@
         <source>What stood on the disk is kept as %1.</source>
         <translation>Ce qui était sur le disque est gardé sous %1.</translation>
     </message>
+    <message>
+        <source>Ctrl+Shift+R</source>
+        <translation>Ctrl+Shift+R</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Relevé</translation>
+    </message>
+    <message>
+        <source>by &amp;condition</source>
+        <translation>par é&amp;tat du bois</translation>
+    </message>
+    <message>
+        <source>by &amp;decision</source>
+        <translation>par &amp;décision</translation>
+    </message>
+    <message>
+        <source>by &amp;measured or proposed</source>
+        <translation>par mesuré ou pro&amp;posé</translation>
+    </message>
+    <message>
+        <source>Faces</source>
+        <translation>Faces</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;In the record&lt;/h3&gt;&lt;p&gt;Enter takes what is typed and goes to the next box, at the end of a log to the next log; with Shift it goes back. With Ctrl it goes to the same box of the next log. The title of a group folds it away, and Enter passes it by. The Menu key on a number says whether it is measured, proposed or contradicted. Faces may be typed by their first letters.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Dans le relevé&lt;/h3&gt;&lt;p&gt;Entrée prend ce qui est saisi et va à la case suivante, à la fin d’une pièce à la pièce suivante ; avec Maj elle revient. Avec Ctrl elle va à la même case de la pièce suivante. Le titre d’un groupe le replie, et Entrée le saute. La touche Menu sur un nombre dit s’il est mesuré, proposé ou contredit. Les faces se saisissent par leurs premières lettres.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&amp;Record the log</source>
+        <translation>Relever la p&amp;ièce</translation>
+    </message>
 </context>
 <context>
     <name>MeasureEdit</name>
@@ -1927,6 +2211,18 @@
     <message>
         <source>corner %1</source>
         <translation>angle %1</translation>
+    </message>
+    <message>
+        <source>by condition</source>
+        <translation>par état du bois</translation>
+    </message>
+    <message>
+        <source>by decision</source>
+        <translation>par décision</translation>
+    </message>
+    <message>
+        <source>by certainty</source>
+        <translation>par certitude</translation>
     </message>
 </context>
 <context>
@@ -2122,6 +2418,44 @@
     <message>
         <source>%1 is short for a wall.</source>
         <translation>%1, c’est court pour un mur.</translation>
+    </message>
+</context>
+<context>
+    <name>NoteEdit</name>
+    <message>
+        <source>, not read yet: its sheet does not say how</source>
+        <translation>, pas encore lu : sa feuille ne dit pas comment</translation>
+    </message>
+    <message>
+        <source>, by %1</source>
+        <translation>, par %1</translation>
+    </message>
+    <message>
+        <source>, on %1</source>
+        <translation>, le %1</translation>
+    </message>
+</context>
+<context>
+    <name>Photographs</name>
+    <message>
+        <source>is not there: it was moved or renamed, or the name is mistyped</source>
+        <translation>n’est pas là : déplacée ou renommée, ou nom mal saisi</translation>
+    </message>
+    <message>
+        <source>cannot be shown: it is no picture that this program reads</source>
+        <translation>ne peut être montrée : ce n’est pas une image que ce programme lit</translation>
+    </message>
+    <message>
+        <source>%1: seen once the document is saved beside its photographs</source>
+        <translation>%1 : visible une fois le document enregistré à côté de ses photographies</translation>
+    </message>
+    <message>
+        <source>%1 %2 (looked for in %3)</source>
+        <translation>%1 %2 (cherchée dans %3)</translation>
+    </message>
+    <message>
+        <source>Photograph %1</source>
+        <translation>Photographie %1</translation>
     </message>
 </context>
 <context>
@@ -2383,6 +2717,314 @@
     </message>
 </context>
 <context>
+    <name>RecordBoxes</name>
+    <message>
+        <source>Log</source>
+        <translation>Pièce</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Bois</translation>
+    </message>
+    <message>
+        <source>Length over all</source>
+        <translation>Longueur hors tout</translation>
+    </message>
+    <message>
+        <source>Between shoulders</source>
+        <translation>Entre épaulements</translation>
+    </message>
+    <message>
+        <source>Measured from</source>
+        <translation>Mesurée depuis</translation>
+    </message>
+    <message>
+        <source>Butt at</source>
+        <translation>Gros bout à</translation>
+    </message>
+    <message>
+        <source>Bow</source>
+        <translation>Cintrage</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Gauchissement</translation>
+    </message>
+    <message>
+        <source>Finish and marks</source>
+        <translation>Finition et marques</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Extérieur</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <translation>Intérieur</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Dessus</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Dessous</translation>
+    </message>
+    <message>
+        <source>Old marks</source>
+        <translation>Vieilles marques</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>État du bois</translation>
+    </message>
+    <message>
+        <source>What it is like</source>
+        <translation>Comment il est</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Cause</translation>
+    </message>
+    <message>
+        <source>Urgency</source>
+        <translation>Urgence</translation>
+    </message>
+    <message>
+        <source>Photographs, sheet, who says so</source>
+        <translation>Photographies, feuille, qui le dit</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Photographies</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Feuille</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Tail at shoulder, outside</source>
+        <translation>Queue à l’épaulement, ext.</translation>
+    </message>
+    <message>
+        <source>Tail at shoulder, inside</source>
+        <translation>Queue à l’épaulement, int.</translation>
+    </message>
+    <message>
+        <source>Tail at end, outside</source>
+        <translation>Queue au bout, ext.</translation>
+    </message>
+    <message>
+        <source>Tail at end, inside</source>
+        <translation>Queue au bout, int.</translation>
+    </message>
+    <message>
+        <source>Overhang</source>
+        <translation>Débord</translation>
+    </message>
+    <message>
+        <source>Gap under the tail</source>
+        <translation>Jeu sous la queue</translation>
+    </message>
+    <message>
+        <source>Level of its upper edge</source>
+        <translation>Niveau de l’arête haute</translation>
+    </message>
+    <message>
+        <source>Read from plane</source>
+        <translation>Lu depuis le plan</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>Assemblage</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>Gap below</source>
+        <translation>Jeu dessous</translation>
+    </message>
+    <message>
+        <source>Gap above</source>
+        <translation>Jeu dessus</translation>
+    </message>
+    <message>
+        <source>On faces</source>
+        <translation>Sur les faces</translation>
+    </message>
+    <message>
+        <source>Wood is</source>
+        <translation>Le bois est</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>How deep</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>Peg is</source>
+        <translation>Cheville</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diamètre</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>What was cut</source>
+        <translation>Ce qui a été coupé</translation>
+    </message>
+    <message>
+        <source>Why one thinks so</source>
+        <translation>Pourquoi on le pense</translation>
+    </message>
+    <message>
+        <source>Measured along the log</source>
+        <translation>Mesures le long de la pièce</translation>
+    </message>
+    <message>
+        <source>Zones of its wood</source>
+        <translation>Zones du bois</translation>
+    </message>
+    <message>
+        <source>Pegs</source>
+        <translation>Chevilles</translation>
+    </message>
+    <message>
+        <source>Later cuts</source>
+        <translation>Coupes ultérieures</translation>
+    </message>
+</context>
+<context>
+    <name>RecordForm</name>
+    <message>
+        <source>Ends</source>
+        <translation>Bouts</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>not named</source>
+        <translation>sans nom</translation>
+    </message>
+    <message>
+        <source>%1, end %2</source>
+        <translation>%1, bout %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecordMarks</name>
+    <message>
+        <source>no condition recorded</source>
+        <translation>aucun état relevé</translation>
+    </message>
+    <message>
+        <source>told in words</source>
+        <translation>dit en mots</translation>
+    </message>
+    <message>
+        <source>by the plan alone</source>
+        <translation>par le plan seul</translation>
+    </message>
+    <message>
+        <source>partly proposed</source>
+        <translation>en partie proposé</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>non décidé</translation>
+    </message>
+</context>
+<context>
+    <name>RecordPanel</name>
+    <message>
+        <source>Decid&amp;e…</source>
+        <translation>Décid&amp;er…</translation>
+    </message>
+    <message>
+        <source>Log that is recorded</source>
+        <translation>Pièce relevée</translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation>Campagne de relevé</translation>
+    </message>
+    <message>
+        <source>Choose a log in any view: what is typed here is recorded of it.</source>
+        <translation>Choisissez une pièce dans une vue : ce qui est saisi ici en est relevé.</translation>
+    </message>
+    <message>
+        <source>%1 (not recorded)</source>
+        <translation>%1 (non relevée)</translation>
+    </message>
+    <message>
+        <source>Not recorded yet: what is typed into any box begins its record.</source>
+        <translation>Pas encore relevée : ce qui est saisi dans une case commence son relevé.</translation>
+    </message>
+    <message>
+        <source>In the text stand %1 tests and %2 readings of moisture as well.</source>
+        <translation>Le texte contient aussi %1 sondages et %2 mesures d’humidité.</translation>
+    </message>
+    <message>
+        <source>Decided: %1</source>
+        <translation>Décidé : %1</translation>
+    </message>
+    <message>
+        <source>before that: %1</source>
+        <translation>avant cela : %1</translation>
+    </message>
+    <message>
+        <source>Nothing is decided of it.</source>
+        <translation>Rien n’en est décidé.</translation>
+    </message>
+    <message>
+        <source>Record log %1: %2</source>
+        <translation>Relever la pièce %1 : %2</translation>
+    </message>
+    <message>
+        <source>Decide about log %1: %2</source>
+        <translation>Décider de la pièce %1 : %2</translation>
+    </message>
+</context>
+<context>
     <name>SceneColours</name>
     <message>
         <source>kept</source>
@@ -2638,6 +3280,171 @@
     </message>
 </context>
 <context>
+    <name>StateBar</name>
+    <message>
+        <source>As it was measured: seen, not edited. Numbers are changed in the panel Record, the plan in the state %1.</source>
+        <translation>Telle que mesurée : se regarde, ne se modifie pas. Les nombres se changent dans le volet Relevé, le plan dans l’état %1.</translation>
+    </message>
+    <message>
+        <source>Edits change this state, and what stands on it: %1 stays as it is. The record is the same in all states.</source>
+        <translation>Les modifications changent cet état et ceux qui reposent dessus : %1 reste tel quel. Le relevé est le même dans tous les états.</translation>
+    </message>
+    <message>
+        <source>Edits change the house as the document states it, and all states that stand on it.</source>
+        <translation>Les modifications changent la maison telle que le document l’énonce, et tous les états qui reposent dessus.</translation>
+    </message>
+    <message>
+        <source>State of the house that is seen</source>
+        <translation>État de la maison qui est vu</translation>
+    </message>
+    <message>
+        <source>State &amp;of the house</source>
+        <translation>Éta&amp;t de la maison</translation>
+    </message>
+    <message>
+        <source>as measured: not edited here</source>
+        <translation>tel que mesuré : sans modification ici</translation>
+    </message>
+    <message>
+        <source>edits stay in this state</source>
+        <translation>les modifications restent dans cet état</translation>
+    </message>
+    <message>
+        <source>edits are in all states</source>
+        <translation>les modifications valent pour tous les états</translation>
+    </message>
+</context>
+<context>
+    <name>StepFields</name>
+    <message>
+        <source>Steps of the foundation</source>
+        <translation>Ressauts de la fondation</translation>
+    </message>
+    <message>
+        <source>Step of the foundation</source>
+        <translation>Ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Add a step of the foundation</source>
+        <translation>Ajouter un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Remove the step of the foundation</source>
+        <translation>Retirer le ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>St&amp;ep</source>
+        <translation>R&amp;essaut</translation>
+    </message>
+    <message>
+        <source>Step from the left</source>
+        <translation>Ressaut depuis la gauche</translation>
+    </message>
+    <message>
+        <source>Step width</source>
+        <translation>Largeur du ressaut</translation>
+    </message>
+    <message>
+        <source>Step rise</source>
+        <translation>Hauteur du ressaut</translation>
+    </message>
+    <message>
+        <source>Change step of the foundation</source>
+        <translation>Changer un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Step %1</source>
+        <translation>Ressaut %1</translation>
+    </message>
+    <message>
+        <source>Add step of the foundation</source>
+        <translation>Ajouter un ressaut de la fondation</translation>
+    </message>
+    <message>
+        <source>Remove step of the foundation</source>
+        <translation>Retirer un ressaut de la fondation</translation>
+    </message>
+</context>
+<context>
+    <name>SurveyFields</name>
+    <message>
+        <source>not said</source>
+        <translation>non dit</translation>
+    </message>
+    <message>
+        <source>Who measured</source>
+        <translation>Qui a mesuré</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>Numbers are in</source>
+        <translation>Nombres en</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pouces</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pieds</translation>
+    </message>
+    <message>
+        <source>3.10.1 counts</source>
+        <translation>3.10.1 compte en</translation>
+    </message>
+    <message>
+        <source>quarters of an inch</source>
+        <translation>quarts de pouce</translation>
+    </message>
+    <message>
+        <source>eighths</source>
+        <translation>huitièmes</translation>
+    </message>
+    <message>
+        <source>sixteenths</source>
+        <translation>seizièmes</translation>
+    </message>
+    <message>
+        <source>3.10 is</source>
+        <translation>3.10 veut dire</translation>
+    </message>
+    <message>
+        <source>feet and inches</source>
+        <translation>pieds et pouces</translation>
+    </message>
+    <message>
+        <source>decimal feet</source>
+        <translation>pieds décimaux</translation>
+    </message>
+    <message>
+        <source>How exact</source>
+        <translation>Exactitude</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Non vu</translation>
+    </message>
+    <message>
+        <source>Survey: %1</source>
+        <translation>Campagne : %1</translation>
+    </message>
+</context>
+<context>
     <name>TextPanel</name>
     <message>
         <source>Text of the document</source>
@@ -2721,6 +3528,73 @@
     <message>
         <source>Add a s&amp;tep of the foundation here</source>
         <translation>Ajouter ici un re&amp;ssaut de la fondation</translation>
+    </message>
+    <message>
+        <source>&amp;Record it</source>
+        <translation>La rele&amp;ver</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded of it: that is done in the state %1</source>
+        <translation>Rien n’en est relevé : cela se fait dans l’état %1</translation>
+    </message>
+    <message>
+        <source>Another log of the record has its tag</source>
+        <translation>Une autre pièce du relevé porte son repère</translation>
+    </message>
+    <message>
+        <source>De&amp;cide about log %1</source>
+        <translation>&amp;Décider de la pièce %1</translation>
+    </message>
+</context>
+<context>
+    <name>WayEdit</name>
+    <message>
+        <source>east</source>
+        <translation>est</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>nord-est</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>nord</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>nord-ouest</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>ouest</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>sud-ouest</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sud</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sud-est</translation>
+    </message>
+    <message>
+        <source>the direction is missing</source>
+        <translation>la direction manque</translation>
+    </message>
+    <message>
+        <source>%1 is no direction</source>
+        <translation>%1 n’est pas une direction</translation>
+    </message>
+    <message>
+        <source>degrees of the compass from 0 to 360, such as 135, or a word such as south-east</source>
+        <translation>des degrés de la boussole de 0 à 360, comme 135, ou un mot comme sud-est</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à</translation>
     </message>
 </context>
 <context>
@@ -3849,7 +4723,7 @@
         <translation>%1 sur %2</translation>
     </message>
     <message>
-        <source>one of them on the document's own shell</source>
+        <source>one of them on the document&apos;s own shell</source>
         <translation>l’un d’eux sur la coque du document</translation>
     </message>
     <message>
@@ -4428,107 +5302,13 @@
         <source>underscores may only follow digits</source>
         <translation>un trait bas suit des chiffres</translation>
     </message>
-</context>
-<context>
-    <name>WayEdit</name>
     <message>
-        <source>east</source>
-        <translation>est</translation>
+        <source>this change cannot be stated in state %1 alone</source>
+        <translation>ce changement ne peut être énoncé dans l’état %1 seul</translation>
     </message>
     <message>
-        <source>north-east</source>
-        <translation>nord-est</translation>
-    </message>
-    <message>
-        <source>north</source>
-        <translation>nord</translation>
-    </message>
-    <message>
-        <source>north-west</source>
-        <translation>nord-ouest</translation>
-    </message>
-    <message>
-        <source>west</source>
-        <translation>ouest</translation>
-    </message>
-    <message>
-        <source>south-west</source>
-        <translation>sud-ouest</translation>
-    </message>
-    <message>
-        <source>south</source>
-        <translation>sud</translation>
-    </message>
-    <message>
-        <source>south-east</source>
-        <translation>sud-est</translation>
-    </message>
-    <message>
-        <source>the direction is missing</source>
-        <translation>la direction manque</translation>
-    </message>
-    <message>
-        <source>%1 is no direction</source>
-        <translation>%1 n’est pas une direction</translation>
-    </message>
-    <message>
-        <source>degrees of the compass from 0 to 360, such as 135, or a word such as south-east</source>
-        <translation>des degrés de la boussole de 0 à 360, comme 135, ou un mot comme sud-est</translation>
-    </message>
-    <message>
-        <source>at</source>
-        <translation>à</translation>
-    </message>
-</context>
-<context>
-    <name>StepFields</name>
-    <message>
-        <source>Steps of the foundation</source>
-        <translation>Ressauts de la fondation</translation>
-    </message>
-    <message>
-        <source>Step of the foundation</source>
-        <translation>Ressaut de la fondation</translation>
-    </message>
-    <message>
-        <source>Add a step of the foundation</source>
-        <translation>Ajouter un ressaut de la fondation</translation>
-    </message>
-    <message>
-        <source>Remove the step of the foundation</source>
-        <translation>Retirer le ressaut de la fondation</translation>
-    </message>
-    <message>
-        <source>St&amp;ep</source>
-        <translation>R&amp;essaut</translation>
-    </message>
-    <message>
-        <source>Step from the left</source>
-        <translation>Ressaut depuis la gauche</translation>
-    </message>
-    <message>
-        <source>Step width</source>
-        <translation>Largeur du ressaut</translation>
-    </message>
-    <message>
-        <source>Step rise</source>
-        <translation>Hauteur du ressaut</translation>
-    </message>
-    <message>
-        <source>Change step of the foundation</source>
-        <translation>Changer un ressaut de la fondation</translation>
-    </message>
-    <message>
-        <source>Step %1</source>
-        <translation>Ressaut %1</translation>
-    </message>
-    <message>
-        <source>Add step of the foundation</source>
-        <translation>Ajouter un ressaut de la fondation</translation>
-    </message>
-    <message>
-        <source>Remove step of the foundation</source>
-        <translation>Retirer un ressaut de la fondation</translation>
+        <source>the change written in the text of that state, or made in the state that it stands on</source>
+        <translation>le changement écrit dans le texte de cet état, ou fait dans l’état sur lequel il repose</translation>
     </message>
 </context>
 </TS>

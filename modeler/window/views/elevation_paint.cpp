@@ -6,6 +6,7 @@
 #include "modeler/window/desk/words.h"
 #include "modeler/window/views/elevation_view.h"
 #include "modeler/window/views/marks.h"
+#include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/ring_path.h"
 #include "modeler/window/views/tints.h"
 
@@ -67,10 +68,16 @@ void ElevationView::paint_logs(QPainter &painter) const {
     if (scene_.shapes.empty()) paint_stated_wall(painter);
     const auto *hole = chosen_hole();
     const auto bears = [&](Index<Piece> log) { return hole != nullptr && hole->header == log; };
+    const auto kinds = record_marks(colouring_);
     for (const auto &shape : scene_.shapes) {
         const QPainterPath path = ring_path(shape.rings, [this](Vec2 p) { return to_screen(p); });
         const bool chosen = selection_.is_piece(layout.pieces[shape.piece].tag);
-        paint_shape(painter, path, {wood_of(shape, bears(shape.piece)), tints().wood_edge, 0.8, chosen});
+        Look2D look{wood_of(shape, bears(shape.piece)), tints().wood_edge, 0.8, chosen};
+        if (!shape.side && !marks_.empty()) {
+            const RecordMark &mark = kinds[marks_[shape.piece]];
+            look.fill = mark.fill, look.lines = mark.lines, look.pattern = mark.pattern;
+        }
+        paint_shape(painter, path, look);
     }
     paint_timber_ends(painter);
     paint_pegs(painter);

@@ -8,6 +8,7 @@
 #include "modeler/window/desk/selection.h"
 #include "modeler/window/desk/snap.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/stand_banner.h"
 #include "modeler/window/views/tints.h"
 #include "modeler/window/views/view_keys.h"
@@ -61,8 +62,22 @@ UnitSystem ElevationView::units() const {
 
 void ElevationView::refresh() {
     scene_ = desk_.drawn() ? elevation_of(*desk_.drawn(), selection_.wall()) : ElevationScene();
+    look_at_record();
     update();
     if (const QString why = why_not(*desk_.state()); dragged_ >= 0 && !why.isEmpty()) emit hinted(why);
+}
+
+void ElevationView::set_colouring(Colouring colouring) {
+    colouring_ = colouring;
+    refresh();
+}
+
+/// Only of logs that are cut: a plan that cannot be built has none.
+void ElevationView::look_at_record() {
+    const StatePtr &state = desk_.drawn();
+    marks_ = state && is_of_record(colouring_) && !scene_.shapes.empty()
+                 ? marked_pieces(*state->job.record, state->job.layout, colouring_)
+                 : Indexed<std::size_t, Piece>();
 }
 
 bool ElevationView::is_old() const {
@@ -85,6 +100,12 @@ std::vector<LegendEntry> ElevationView::legend() const {
     const auto plain = [](const QColor &fill, const QString &words) {
         return LegendEntry{fill, tints().wood_edge, Qt::NoBrush, {}, words};
     };
+    if (is_of_record(colouring_)) {
+        std::vector<LegendEntry> entries = record_legend(colouring_);
+        entries.push_back(chosen_entry());
+        entries.push_back(fault_entry());
+        return entries;
+    }
     return {plain(tints().wood, tr("log")),
             plain(tints().island, tr("island between openings")),
             plain(tints().end_grain, tr("end of a crossing log, header log")),

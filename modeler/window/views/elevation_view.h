@@ -4,6 +4,7 @@
 #include "kernel/shell/shell.h"
 #include "modeler/window/views/drawing_view.h"
 #include "modeler/window/views/elevation_scene.h"
+#include "modeler/window/views/scene_colours.h"
 
 namespace roundlay::window {
 
@@ -22,6 +23,8 @@ class ElevationView : public DrawingView {
     void add(OpeningKind kind, double middle);
     void add(OpeningKind kind);
     void remove_chosen();
+    /// Logs are marked by what their record says; by other colourings they stay plain.
+    void set_colouring(Colouring colouring);
 
   protected:
     sheets::Rect content() const override;
@@ -56,6 +59,7 @@ class ElevationView : public DrawingView {
     std::optional<Index<Piece>> piece_right_at(Vec2 at) const;
     const ElevationScene::Hole *chosen_hole() const;
     void refresh();
+    void look_at_record();
     void show_box(const sheets::Rect &box);
     double snap_across(double at, double alternative, Qt::KeyboardModifiers keys) const;
     double snap_up(double at, double alternative, Qt::KeyboardModifiers keys) const;
@@ -78,6 +82,8 @@ class ElevationView : public DrawingView {
     Desk &desk_;
     Selection &selection_;
     ElevationScene scene_;
+    Colouring colouring_ = Colouring::wall;
+    Indexed<std::size_t, Piece> marks_; ///< of each piece, where they are marked
     int dragged_ = -1;
     Hold hold_;
     Vec2 grabbed_;

@@ -23,6 +23,7 @@ void paint_shape(QPainter &painter, const QPainterPath &shape, const Look2D &loo
     painter.setPen(Qt::NoPen);
     painter.setBrush(look.chosen ? tints().accent_soft : look.fill);
     painter.drawPath(shape);
+    if (look.pattern != Qt::NoBrush) hatch(painter, shape, look.lines, look.pattern);
     if (look.chosen) hatch(painter, shape, tints().accent, Qt::BDiagPattern);
     if (look.faulty) hatch(painter, shape, tints().error, Qt::DiagCrossPattern);
     QPen pen(look.edge, look.edge_width);

@@ -162,7 +162,8 @@ QBoxLayout *ModelPage::section_controls() {
 QBoxLayout *ModelPage::colour_controls() {
     auto *row = new QHBoxLayout;
     colouring_ =
-        choice(tr("Colour"), {tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new")});
+        choice(tr("Colour"), {tr("by wall"), tr("by finding"), tr("by equal pieces"), tr("by kept and new"),
+                              tr("by condition"), tr("by decision"), tr("by certainty")});
     add_labelled(*row, tr("&Colour"), colouring_, 0);
     labels_ = new QCheckBox(tr("&Tags"));
     row->addWidget(labels_);
@@ -179,6 +180,8 @@ void ModelPage::connect_controls() {
     connect(section_, &QComboBox::currentIndexChanged, this, &ModelPage::show_section);
     connect(cut_, &QSlider::valueChanged, this, &ModelPage::show_section);
     connect(colouring_, &QComboBox::currentIndexChanged, this, &ModelPage::refresh);
+    connect(colouring_, &QComboBox::currentIndexChanged, this,
+            [this](int at) { emit coloured(static_cast<Colouring>(at)); });
     connect(labels_, &QCheckBox::toggled, this, &ModelPage::refresh);
 }
 

@@ -36,6 +36,7 @@ class ModelPage : public QWidget {
 
   signals:
     void hinted(const QString &words);
+    void coloured(roundlay::window::Colouring colouring); ///< otherwise than before
     void asked_for_menu(const Chosen &thing, const QPoint &on_screen);
 
   protected:

@@ -3,6 +3,7 @@
 #include "kernel/layout/pieces/finding_pieces.h"
 #include "modeler/window/desk/about.h"
 #include "modeler/window/desk/words.h"
+#include "modeler/window/views/record_marks.h"
 #include "modeler/window/views/tints.h"
 
 #include <QCoreApplication>
@@ -63,6 +64,13 @@ void colour_by_finding(Scene &scene, const State &state) {
         }
 }
 
+void colour_by_record(Scene &scene, const State &state, Colouring colouring) {
+    const auto marks = record_marks(colouring);
+    const auto marked = marked_pieces(*state.job.record, state.job.layout, colouring);
+    for (Instance &instance : scene.instances)
+        instance.colour = of(marks[marked[Index<Piece>(instance.id)]].fill);
+}
+
 Colour mixed(Colour a, Colour b, double part) {
     const auto channel = [part](std::uint8_t x, std::uint8_t y) {
         return static_cast<std::uint8_t>(std::lround(x + part * (y - x)));
@@ -108,6 +116,7 @@ std::vector<LegendEntry> parts_legend(const Layout &layout) {
 void colour(Scene &scene, const State &state, Colouring colouring, const Chosen &chosen) {
     const Layout &layout = state.job.layout;
     if (colouring == Colouring::finding) colour_by_finding(scene, state);
+    if (is_of_record(colouring)) colour_by_record(scene, state, colouring);
     for (Instance &instance : scene.instances) {
         const Piece &piece = layout.pieces[Index<Piece>(instance.id)];
         if (colouring == Colouring::alike)
@@ -139,6 +148,12 @@ std::vector<LegendEntry> legend_of(const State &state, Colouring colouring) {
     case Colouring::fabric:
         for (const Fabric fabric : {Fabric::kept, Fabric::patched, Fabric::replacement, Fabric::newly_cut})
             entries.push_back(plain(of_fabric(fabric), fabric_word(fabric)));
+        break;
+    case Colouring::condition:
+    case Colouring::decision:
+    case Colouring::certainty:
+        for (const RecordMark &mark : record_marks(colouring)) // the model shows no patterns
+            entries.push_back(plain(of(mark.fill), mark.words));
         break;
     }
     entries.push_back({QColor(chosen_colour.r, chosen_colour.g, chosen_colour.b), tints().ink,

@@ -8,7 +8,7 @@
 
 namespace roundlay::window {
 
-enum class Colouring { wall, finding, alike, fabric };
+enum class Colouring { wall, finding, alike, fabric, condition, decision, certainty };
 
 /// Colours the instances of a scene made from the state's layout; what is chosen stands out, also by stripes;
 /// of a corner the walls' logs by colour alone.

@@ -1,0 +1,147 @@
+#include "modeler/window/record/record_panel.h"
+
+#include "modeler/window/desk/desk.h"
+#include "modeler/window/desk/words.h"
+#include "modeler/window/panels/scrolled.h"
+#include "modeler/window/panels/wrapped_label.h"
+#include "modeler/window/record/at_hand.h"
+#include "modeler/window/record/photographs.h"
+#include "modeler/window/record/survey_fields.h"
+
+#include <QComboBox>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSettings>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <utility>
+
+namespace roundlay::window {
+
+namespace {
+
+const QString survey_key = QStringLiteral("record/folded/survey");
+
+} // namespace
+
+RecordPanel::RecordPanel(Desk &desk, AtHand &at_hand, QWidget *parent)
+    : QWidget(parent), desk_(desk), at_hand_(at_hand), form_(new RecordForm), photographs_(new Photographs),
+      survey_(new SurveyFields(desk)), survey_head_(new QToolButton), logs_box_(new QComboBox),
+      head_(new WrappedLabel), complaint_(new WrappedLabel), decisions_(new WrappedLabel),
+      decide_(new QPushButton(tr("Decid&e…"))) {
+    make_head();
+    auto *inside = new QWidget;
+    fill(*inside);
+    scroll_ = scrolled(inside);
+    auto *whole = new QVBoxLayout(this);
+    whole->setContentsMargins(6, 4, 0, 0);
+    whole->setSpacing(3);
+    for (QWidget *part : std::initializer_list<QWidget *>{logs_box_, complaint_})
+        whole->addWidget(part);
+    whole->addWidget(scroll_, 1);
+    keep_narrow(*this, *inside);
+    connect(&desk_, &Desk::began, form_, &RecordForm::let_go);
+    connect(&at_hand_, &AtHand::changed, this, &RecordPanel::refresh);
+    connect(form_, &RecordForm::stated, this, &RecordPanel::take);
+    connect(form_, &RecordForm::left, this, &RecordPanel::go);
+    connect(form_, &RecordForm::complained, this, [this](const QString &sentence) {
+        complaint_->setText(sentence);
+        complaint_->setVisible(!sentence.isEmpty());
+    });
+    complaint_->hide();
+    refresh();
+}
+
+void RecordPanel::make_head() {
+    logs_box_->setObjectName(QStringLiteral("record_logs"));
+    logs_box_->setAccessibleName(tr("Log that is recorded"));
+    logs_box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    logs_box_->setMinimumContentsLength(12);
+    connect(logs_box_, &QComboBox::activated, this,
+            [this](int at) { at_hand_.take(static_cast<std::size_t>(at)); });
+    head_->setObjectName(QStringLiteral("record_head"));
+    complaint_->setObjectName(QStringLiteral("record_complaint"));
+}
+
+void RecordPanel::fill(QWidget &inside) {
+    auto *column = new QVBoxLayout(&inside);
+    column->setContentsMargins(0, 0, 4, 4);
+    column->addWidget(head_);
+    column->addWidget(survey());
+    column->addWidget(decided());
+    column->addWidget(form_);
+    column->addWidget(photographs_);
+    column->addStretch(1);
+}
+
+QWidget *RecordPanel::decided() {
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(8, 4, 0, 0);
+    decisions_->setObjectName(QStringLiteral("record_decisions"));
+    decide_->setObjectName(QStringLiteral("record_decide"));
+    column->addWidget(decisions_);
+    column->addWidget(decide_, 0, Qt::AlignLeft);
+    connect(decide_, &QPushButton::clicked, this, [this] { decide(at_hand_.tag(), Decision::keep); });
+    return box;
+}
+
+/// Folded away once it is filled in: it is said once.
+QWidget *RecordPanel::survey() {
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    QFont bold = survey_head_->font();
+    bold.setBold(true);
+    survey_head_->setFont(bold);
+    survey_head_->setText(tr("Survey"));
+    survey_head_->setObjectName(QStringLiteral("fold_survey"));
+    survey_head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    survey_head_->setAutoRaise(true);
+    survey_head_->setCheckable(true);
+    column->addWidget(survey_head_);
+    column->addWidget(survey_);
+    const auto fold = [this](bool away) {
+        survey_->setVisible(!away);
+        survey_head_->setArrowType(away ? Qt::RightArrow : Qt::DownArrow);
+        QSettings().setValue(survey_key, away);
+    };
+    connect(survey_head_, &QToolButton::toggled, this, fold);
+    const bool away = QSettings().value(survey_key, true).toBool();
+    survey_head_->setChecked(away);
+    fold(away);
+    return box;
+}
+
+QString RecordPanel::told() const {
+    return complaint_->text().isEmpty() ? head_->text() : complaint_->text();
+}
+
+void RecordPanel::showEvent(QShowEvent *event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
+/// What is behind another panel waits.
+void RecordPanel::refresh() {
+    stale_ = !isVisible();
+    if (stale_) return;
+    const LogAtHand *log = at_hand_.log();
+    show_logs();
+    survey_->show_record(desk_.reading()->record);
+    const std::string shown = log == nullptr ? std::string() : log->found.tag;
+    if (std::exchange(tag_, shown) != shown) form_->let_go(); // it was typed of another log
+    form_->setEnabled(log != nullptr);
+    decide_->setEnabled(log != nullptr);
+    if (log == nullptr) {
+        form_->show_log({});
+        photographs_->show_files({}, {});
+        decisions_->setText({});
+        head_->setText(tr("Choose a log in any view: what is typed here is recorded of it."));
+        return;
+    }
+    form_->show_log(*log);
+    show_head(*log);
+}
+
+} // namespace roundlay::window

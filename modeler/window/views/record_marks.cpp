@@ -1,0 +1,121 @@
+#include "modeler/window/views/record_marks.h"
+
+#include "kernel/fabric/fabric.h"
+#include "kernel/record/numbers.h"
+#include "modeler/window/record/found_words.h"
+#include "modeler/window/views/tints.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace roundlay::window {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(RecordMarks)
+};
+
+// Neither of the patterns that mark what is chosen or cannot be built.
+constexpr Qt::BrushStyle patterns[] = {Qt::NoBrush,       Qt::Dense7Pattern, Qt::HorPattern,  Qt::VerPattern,
+                                       Qt::Dense5Pattern, Qt::CrossPattern,  Qt::FDiagPattern};
+constexpr QRgb fills[] = {0xffd9d3c6, 0xff9cc59a, 0xffb8d3e2, 0xffcdbfe0, 0xffe9c27a, 0xffd98a72, 0xff9a9a9a};
+
+RecordMark mark(std::size_t at, const QString &words) {
+    return {QColor(fills[at]), QColor(0x30, 0x30, 0x30), patterns[at], words};
+}
+
+std::vector<RecordMark> all_of(const QStringList &words) {
+    std::vector<RecordMark> all;
+    for (const QString &each : words)
+        all.push_back(mark(all.size(), each));
+    return all;
+}
+
+/// The worse, the higher. 2: told in words alone.
+std::size_t rank_of(Soundness what) {
+    constexpr std::size_t ranks[] = {1, 3, 4, 5, 6};
+    return ranks[static_cast<std::size_t>(what)];
+}
+
+/// 0 where nobody said; of several zones the worst.
+std::size_t condition_of(const FoundLog &log) {
+    std::size_t worst = log.condition.empty() ? 0 : 2;
+    for (const ConditionZone &zone : log.zones)
+        worst = std::max(worst == 2 ? 0 : worst, rank_of(zone.what));
+    return worst;
+}
+
+std::size_t decision_of(const FoundLog &log) {
+    if (log.decisions.empty()) return 0;
+    return static_cast<std::size_t>(std::ranges::find(all_decisions, log.decisions.back().what) -
+                                    std::begin(all_decisions)) +
+           1;
+}
+
+/// 0 only the plan says how large it is, 1 measured, 2 some of it proposed, 3 something is contradicted.
+std::size_t certainty_of(const FoundLog &log) {
+    bool measured = false, proposed = false, contradicted = false;
+    each_number_of(log, {}, [&](const NumberAt &, const NotedLength &number) {
+        measured = measured || number.certainty == Certainty::measured;
+        proposed = proposed || number.certainty == Certainty::proposed;
+        contradicted = contradicted || number.certainty == Certainty::contradicted;
+    });
+    return contradicted ? 3 : proposed ? 2 : measured ? 1 : 0;
+}
+
+std::size_t mark_of(const FoundLog &log, Colouring colouring) {
+    switch (colouring) {
+    case Colouring::condition:
+        return condition_of(log);
+    case Colouring::decision:
+        return decision_of(log);
+    case Colouring::certainty:
+        return certainty_of(log);
+    default:
+        return 0;
+    }
+}
+
+} // namespace
+
+bool is_of_record(Colouring colouring) {
+    return colouring == Colouring::condition || colouring == Colouring::decision ||
+           colouring == Colouring::certainty;
+}
+
+std::vector<RecordMark> record_marks(Colouring colouring) {
+    if (colouring == Colouring::condition)
+        return all_of({Words::tr("no condition recorded"), soundness_word(Soundness::sound),
+                       Words::tr("told in words"), soundness_word(Soundness::checked),
+                       soundness_word(Soundness::soft), soundness_word(Soundness::rotten),
+                       soundness_word(Soundness::missing)});
+    if (colouring == Colouring::certainty)
+        return all_of({Words::tr("by the plan alone"), certainty_word(Certainty::measured),
+                       Words::tr("partly proposed"), certainty_word(Certainty::contradicted)});
+    QStringList words{Words::tr("not decided")};
+    for (const Decision each : all_decisions)
+        words << decision_word(each);
+    return all_of(words);
+}
+
+Indexed<std::size_t, Piece> marked_pieces(const Record &record, const Layout &layout, Colouring colouring) {
+    Indexed<std::size_t, Piece> marks(layout.pieces.size());
+    for (const DecidedLog &log : decided_logs(record, layout))
+        for (const Index<Piece> piece : log.found_as)
+            marks[piece] = std::max(marks[piece], mark_of(record.logs[log.log], colouring));
+    return marks;
+}
+
+RecordMark soundness_mark(Soundness what) {
+    return record_marks(Colouring::condition)[rank_of(what)];
+}
+
+std::vector<LegendEntry> record_legend(Colouring colouring) {
+    std::vector<LegendEntry> entries;
+    for (const RecordMark &each : record_marks(colouring))
+        entries.push_back({each.fill, tints().wood_edge, each.pattern, each.lines, each.words});
+    return entries;
+}
+
+} // namespace roundlay::window
