@@ -156,7 +156,7 @@ void ThingMenu::for_piece() {
 void ThingMenu::for_record() {
     const StatePtr &standing = window_.desk().standing();
     const auto piece = standing ? piece_tagged(standing->job.layout, thing_.name) : std::nullopt;
-    if (!piece || standing->job.layout.pieces[*piece].timber) return; // floors have no record of logs
+    if (!piece || !is_log(standing->job.layout.pieces[*piece])) return; // of floors, new wood of mends
     addSeparator();
     deed(QStringLiteral("record"), tr("&Record it"), [this] {
         choose();
