@@ -7,7 +7,9 @@
 namespace roundlay {
 
 void Reading::report(Weight weight, const Place &place, std::string message, std::string expected) {
-    if (problems_.size() < limits::problems) {
+    const std::size_t of_weight = weight == Weight::error ? errors_ : problems_.size() - errors_;
+    if (of_weight < limits::problems) { // many warnings hide no error
+        errors_ += weight == Weight::error ? 1 : 0;
         problems_.push_back({weight, file_, place, std::move(message), std::move(expected)});
         return;
     }

@@ -29,7 +29,8 @@ class Reading {
     /// A statement that was read before. Only for paths that are stated.
     Place place_of(const std::string &path) const { return places_.locate(path).value_or(Place{}); }
 
-    /// In the order of the text. After limits::problems of them one more says that there are others.
+    /// In the order of the text. After limits::problems errors, and as many warnings, one more says that
+    /// there are others.
     Problems take_problems();
     SourceMap take_places() { return std::move(places_); }
 
@@ -41,6 +42,7 @@ class Reading {
     Problems problems_;
     SourceMap places_;
     std::set<std::string> wrong_;
+    std::size_t errors_ = 0; ///< among problems_
     bool left_out_error_ = false;
     std::size_t left_out_ = 0;
 };

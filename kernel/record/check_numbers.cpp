@@ -3,6 +3,7 @@
 #include "kernel/record/numbers.h"
 
 #include <algorithm>
+#include <functional>
 #include <map>
 
 namespace roundlay {
@@ -78,20 +79,62 @@ void tell_strangers(const std::vector<Among> &all, std::vector<RecordProblem> &p
     }
 }
 
+/// Notes that stay open for want of one thing: what the survey says as a whole apart from its logs, whose
+/// numbers somebody else may have noted.
+struct OpenNotes {
+    OpenNote lacks;
+    bool of_logs;
+    std::string first;             ///< as it was noted
+    std::vector<std::size_t> told; ///< in the list of problems
+};
+
+class Open {
+  public:
+    void add(const NumberAt &at, const NotedLength &reading, OpenNote lacks, std::size_t told) {
+        const bool of_logs = at.path.starts_with("found[");
+        const auto alike = std::ranges::find_if(
+            all_, [&](const OpenNotes &o) { return o.lacks == lacks && o.of_logs == of_logs; });
+        if (alike != all_.end())
+            alike->told.push_back(told);
+        else
+            all_.push_back({lacks, of_logs, reading.written, {told}});
+    }
+
+    /// Where they are many the first stands for all of them: who forgot to say the unit forgot it once.
+    void tell_once(std::vector<RecordProblem> &problems) const {
+        constexpr std::size_t few = 3;
+        std::vector<std::size_t> left_out;
+        for (const OpenNotes &each : all_) {
+            if (each.told.size() <= few) continue;
+            problems[each.told.front()].what = told_of_all(each.lacks, each.told.size(), each.first);
+            left_out.insert(left_out.end(), each.told.begin() + 1, each.told.end());
+        }
+        std::ranges::sort(left_out, std::greater<>());
+        for (const std::size_t i : left_out)
+            problems.erase(problems.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+
+  private:
+    std::vector<OpenNotes> all_;
+};
+
 } // namespace
 
 std::vector<RecordProblem> read_numbers(Record &record) {
     std::vector<RecordProblem> problems;
+    Open open;
     each_number(record, [&](const NumberAt &at, NotedLength &reading) {
         const NoteValue read = read_note(reading.written, notation_of(record, at.sheet));
         reading.value.reset();
         if (const auto *trouble = std::get_if<NoteTrouble>(&read)) {
+            if (trouble->open) open.add(at, reading, trouble->lacks, problems.size());
             problems.push_back({!trouble->open, at.path, trouble->what});
             return;
         }
         reading.value = std::get<Length>(read);
         if (auto out = out_of_range(reading, at.range)) problems.push_back({true, at.path, std::move(*out)});
     });
+    open.tell_once(problems);
     return problems;
 }
 

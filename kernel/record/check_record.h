@@ -16,7 +16,8 @@ struct RecordProblem {
 };
 
 /// Gives every number the value that it has by its sheet. Told are notes that are no length, that stay open
-/// until their sheet says more, and lengths that nothing on a log can have.
+/// until their sheet says more, and lengths that nothing on a log can have. Where many stay open for one
+/// reason the first stands for all.
 std::vector<RecordProblem> read_numbers(Record &record);
 
 /// Once its numbers are read. Tags that are missing or stand twice, logs that name what is not there, numbers

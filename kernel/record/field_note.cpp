@@ -18,8 +18,8 @@ constexpr int most_field_digits = 6; // feet of a thousand houses in a row
 NoteTrouble refused(Said what) {
     return {false, std::move(what)};
 }
-NoteTrouble open(Said what) {
-    return {true, std::move(what)};
+NoteTrouble open(OpenNote lacks, Said what) {
+    return {true, std::move(what), lacks};
 }
 
 NoteTrouble not_read(std::string_view written, std::size_t offset) {
@@ -65,7 +65,8 @@ NoteValue three_fields(std::string_view written, const std::vector<int> &fields,
                        bool below) {
     if (fields[1] >= inches_in_foot) return too_many_inches(written);
     if (!notation.denominator)
-        return open(said("%1 has a third field and its sheet no denominator: state whether the sheet counts "
+        return open(OpenNote::denominator,
+                    said("%1 has a third field and its sheet no denominator: state whether the sheet counts "
                          "quarters, eighths or sixteenths of an inch",
                          std::string(written)));
     if (fields[2] >= *notation.denominator)
@@ -138,6 +139,7 @@ NoteValue other_note(std::string_view written, std::string_view size, const Nota
     if (is_bare_number(typed) && !is_nothing(typed)) {
         if (!notation.unit)
             return open(
+                OpenNote::unit,
                 said("%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, "
                      "or state numbers_in of the sheet or the record",
                      std::string(written)));
@@ -149,7 +151,8 @@ NoteValue other_note(std::string_view written, std::string_view size, const Nota
 NoteValue two_fields(std::string_view written, const std::vector<int> &fields, const Notation &notation,
                      bool below) {
     if (!notation.two_fields)
-        return open(said("%1 has two fields and can be feet.inches or decimal feet: state which of them the "
+        return open(OpenNote::two_fields,
+                    said("%1 has two fields and can be feet.inches or decimal feet: state which of them the "
                          "sheet means",
                          std::string(written)));
     if (*notation.two_fields == TwoFields::decimal_feet)
@@ -159,6 +162,24 @@ NoteValue two_fields(std::string_view written, const std::vector<int> &fields, c
 }
 
 } // namespace
+
+Said told_of_all(OpenNote lacks, std::size_t count, const std::string &one) {
+    switch (lacks) {
+    case OpenNote::denominator:
+        return said("%1 numbers have a third field and their sheet no denominator, %2 the first of them: "
+                    "state whether the sheet counts quarters, eighths or sixteenths of an inch",
+                    count, one);
+    case OpenNote::two_fields:
+        return said("%1 numbers have two fields and can be feet.inches or decimal feet, %2 the first of "
+                    "them: state which of them the sheet means",
+                    count, one);
+    case OpenNote::unit:
+        break;
+    }
+    return said("%1 numbers have no unit and their sheet none for its numbers, %2 the first of them: state "
+                "numbers_in of the record or the sheet, or write them as 8 1/2 in or 215 mm",
+                count, one);
+}
 
 NoteValue read_note(std::string_view written, const Notation &notation) {
     const std::string typed = as_typed(written);

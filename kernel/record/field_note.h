@@ -8,6 +8,7 @@
 #include "kernel/measure/said.h"
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <variant>
 
@@ -29,11 +30,18 @@ struct Notation {
     bool operator==(const Notation &) const = default;
 };
 
+/// What a sheet does not say that a note can be read by.
+enum class OpenNote { denominator, two_fields, unit };
+
 /// Why a note has no value.
 struct NoteTrouble {
-    bool open = false; ///< it can be read once the sheet says how; else it is no length
-    Said what;         ///< one sentence: what, where in the note, and what to do
+    bool open = false;               ///< it can be read once the sheet says how; else it is no length
+    Said what;                       ///< one sentence: what, where in the note, and what to do
+    OpenNote lacks = OpenNote::unit; ///< of an open one
 };
+
+/// So many numbers stay open for want of that; one of them is written so.
+Said told_of_all(OpenNote lacks, std::size_t count, const std::string &one);
 
 using NoteValue = std::variant<Length, NoteTrouble>;
 

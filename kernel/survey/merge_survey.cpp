@@ -10,22 +10,6 @@ namespace roundlay {
 
 namespace {
 
-/// Takes what another record says into one log.
-class Merging {
-  public:
-    Merging(Merged &out, FoundLog &log, bool replace) : out_(out), log_(log), replace_(replace) {}
-
-    void keys(const SurveyPart &part, void *into, const void *from, const std::string &of);
-    template <typename Part, typename Known>
-    void known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from, Known known_by);
-    template <typename Part> void others(std::vector<Part> FoundLog::*list, const FoundLog &from);
-
-  private:
-    Merged &out_;
-    FoundLog &log_;
-    bool replace_;
-};
-
 const SurveyPart &part_named(const std::string &name) {
     return *std::ranges::find(survey_parts(), name, &SurveyPart::name);
 }
@@ -43,20 +27,47 @@ bool was_only_proposed(const format::Value &stands) {
     return noted && noted->certainty == Certainty::proposed;
 }
 
-void Merging::keys(const SurveyPart &part, void *into, const void *from, const std::string &of) {
+/// Of what a value is told.
+struct ToldOf {
+    std::string tag, of;
+};
+
+void merge_keys(Merged &out, const ToldOf &told, bool replace, const SurveyPart &part, void *into,
+                const void *from) {
     for (const format::Item &item : part.section->table->items) {
         const auto &key = std::get<format::Key>(item);
         const auto stands = key.value(into), other = key.value(from);
+        if (part.of_house && part.by.empty() &&
+            (key.name == std::string("from") || key.name == std::string("to")))
+            continue; // what it is known by, in whatever order
         if (!other || stands == other || (stands && says_no_more(*stands, *other))) continue;
         const bool differs = stands && !was_only_proposed(*stands);
         if (differs)
-            out_.conflicts.push_back({log_.tag, of, key.name, cell_of(key.kind, *stands, false),
-                                      cell_of(key.kind, *other, false)});
-        if (differs && !replace_) continue;
+            out.conflicts.push_back({told.tag, told.of, key.name, cell_of(key.kind, *stands, false),
+                                     cell_of(key.kind, *other, false)});
+        if (differs && !replace) continue;
         key.set(into, *other);
-        ++out_.values;
+        ++out.values;
     }
 }
+
+/// Takes what another record says into one log.
+class Merging {
+  public:
+    Merging(Merged &out, FoundLog &log, bool replace) : out_(out), log_(log), replace_(replace) {}
+
+    void keys(const SurveyPart &part, void *into, const void *from, const std::string &of) {
+        merge_keys(out_, {log_.tag, of}, replace_, part, into, from);
+    }
+    template <typename Part, typename Known>
+    void known(const char *name, std::vector<Part> FoundLog::*list, const FoundLog &from, Known known_by);
+    template <typename Part> void others(std::vector<Part> FoundLog::*list, const FoundLog &from);
+
+  private:
+    Merged &out_;
+    FoundLog &log_;
+    bool replace_;
+};
 
 /// Those that are known by something are the same ones.
 template <typename Part, typename Known>
@@ -145,10 +156,56 @@ void merge_log(Merged &out, FoundLog &into, const FoundLog &other, bool replace)
     merging.others(&FoundLog::decisions, from);
 }
 
+std::string sheet_of(const SurveyPart &part, const void *owner) {
+    const format::Key *key = survey_key(part, "sheet");
+    const auto value = key ? key->value(owner) : std::nullopt;
+    return value ? std::get<std::string>(*value) : std::string();
+}
+
+bool has_numbers(const SurveyPart &part, const void *owner) {
+    return std::ranges::any_of(part.section->table->items, [&](const format::Item &item) {
+        const auto value = std::get<format::Key>(item).value(owner);
+        return value && std::holds_alternative<NotedLength>(*value);
+    });
+}
+
+bool say_the_same(const SurveyPart &part, const void *a, const void *b) {
+    return std::ranges::all_of(part.section->table->items, [&](const format::Item &item) {
+        const auto &key = std::get<format::Key>(item);
+        return key.value(a) == key.value(b);
+    });
+}
+
+bool is_said(const SurveyPart &part, const Record &record, const void *other) {
+    for (std::size_t i = 0; i < part.section->size(&record); ++i)
+        if (say_the_same(part, part.section->at(&record, i), other)) return true;
+    return false;
+}
+
+/// Walls, corners, diagonals and level planes, each by what it is known by.
+void merge_house(Merged &out, const Record &from, bool replace) {
+    for (const SurveyPart &part : house_parts())
+        for (std::size_t i = 0; i < part.section->size(&from); ++i) {
+            const void *other = part.section->at(&from, i);
+            if (is_said(part, out.record, other)) continue;
+            const std::string name = known_as(part, other);
+            void *into = const_cast<void *>(one_known_as(part, out.record, name)); // ours
+            if (!into) {
+                part.section->add(&out.record, other), ++out.values;
+            } else if (sheet_of(part, into) != sheet_of(part, other) && has_numbers(part, into) &&
+                       has_numbers(part, other)) {
+                out.conflicts.push_back({name, "", "sheet", sheet_of(part, into), sheet_of(part, other)});
+            } else {
+                merge_keys(out, {name, ""}, replace, part, into, other);
+            }
+        }
+}
+
 } // namespace
 
 Merged merged(const Record &into, const Record &from, bool replace) {
     Merged out{into, {}, 0, 0};
+    merge_house(out, from, replace);
     for (const FoundLog &log : from.logs) {
         const auto same = std::ranges::find(out.record.logs, log.tag, &FoundLog::tag);
         if (same != out.record.logs.end() && *same == log) continue;

@@ -15,8 +15,10 @@ constexpr int most_rounds = 200; ///< of reading what is left when what was wron
 
 std::vector<CsvColumn> known_columns() {
     std::vector<CsvColumn> known;
-    for (const SurveyColumn &column : survey_columns())
+    for (const SurveyColumn &column : survey_columns()) {
         known.push_back({column.name, column.name == survey_tag, {column.french}, column.name == survey_tag});
+        known.back().french.insert(known.back().french.end(), column.also.begin(), column.also.end());
+    }
     return known;
 }
 
@@ -26,15 +28,17 @@ const SurveyPart *part_of(const CsvTable &table, std::size_t row) {
     std::string word = table.word(row, survey_row);
     std::ranges::replace(word, ' ', '_');
     if (word.empty()) return &survey_parts().front();
-    for (const SurveyPart &part : survey_parts())
-        if (word == part.name || word == plain_letters(part.french)) return &part;
+    for (const auto parts : {survey_parts(), house_parts()})
+        for (const SurveyPart &part : parts)
+            if (word == part.name || word == plain_letters(part.french)) return &part;
     return nullptr;
 }
 
 std::string part_names(bool french) {
     std::string names;
-    for (const SurveyPart &part : survey_parts())
-        names += (names.empty() ? "" : ", ") + (french ? part.french : part.name);
+    for (const auto parts : {survey_parts(), house_parts()})
+        for (const SurveyPart &part : parts)
+            names += (names.empty() ? "" : ", ") + (french ? part.french : part.name);
     return names;
 }
 
@@ -48,7 +52,10 @@ class SurveyReader {
 
   private:
     void gather();
+    void take_of_house(const SurveyPart &part, std::size_t row);
     void take_row(std::size_t row);
+    Record context_without_rows() const;
+    void keep_what_is_not_said(Record &record) const;
     void take_part(SurveyLog &log, const SurveyPart &part, std::size_t row);
     bool says_more_than(std::size_t row, const std::string &column) const;
     void tell_lost_cells(std::size_t row, const SurveyPart &part);
@@ -56,6 +63,7 @@ class SurveyReader {
     bool read_once(SurveyRead &out, const std::string &begin);
     bool drop_a_log(const SurveyText &rows, const ReadResult &read, std::size_t begin);
     void tell(const SurveyCell &cell, const Problem &problem);
+    std::string all_it_says(std::size_t row) const;
     bool lost_a_cell(std::size_t row) const {
         return std::ranges::any_of(left_out_, [&](const SurveyCell &cell) { return cell.row == row; });
     }
@@ -64,6 +72,7 @@ class SurveyReader {
     CsvReport &report_;
     const Shell &shell_;
     const Record &context_;
+    std::vector<SurveyOfHouse> house_;
     std::vector<SurveyLog> logs_;
     std::set<SurveyCell> left_out_;
 };
@@ -108,9 +117,19 @@ void SurveyReader::take_part(SurveyLog &log, const SurveyPart &part, std::size_t
     rows.push_back(row);
 }
 
+/// A wall or a corner has its name in the column of tags.
+void SurveyReader::take_of_house(const SurveyPart &part, std::size_t row) {
+    tell_lost_cells(row, part);
+    table_.check_end(row);
+    if (!part.by.empty() && table_.cell(row, survey_tag).empty())
+        return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
+    house_.push_back({&part, row});
+}
+
 void SurveyReader::take_row(std::size_t row) {
     const std::string tag = table_.cell(row, survey_tag);
     const SurveyPart *part = part_of(table_, row);
+    if (part && part->of_house) return take_of_house(*part, row);
     if (tag.empty()) return table_.problem(row, "no tag", table_.name(survey_tag) + " is missing");
     if (!part)
         return table_.problem(row, "row",
@@ -141,11 +160,24 @@ void SurveyReader::drop_strangers() {
         table_.problem(
             log.first, "stranger " + log.tag,
             "no log has the " + table_.name(survey_tag) + " \"" + log.tag + "\"" +
-                (nearest ? "; did you mean \"" + *nearest + "\"?" : "") + " A new log has a row \"" +
+                (nearest ? "; did you mean \"" + *nearest + "\"?" : ".") + " A new log has a row \"" +
                 (table_.in_french() ? survey_parts().front().french : survey_parts().front().name) +
                 "\" of its own");
         return true;
     });
+}
+
+/// So that nothing goes without a word: "; with it went place "1843", diameter "25"".
+std::string SurveyReader::all_it_says(std::size_t row) const {
+    std::string said;
+    for (const SurveyColumn &column : survey_columns()) {
+        const std::string cell = table_.cell(row, column.name);
+        if (cell.empty() || column.name == survey_row || column.name == survey_tag ||
+            left_out_.contains({row, column.name}))
+            continue;
+        said += (said.empty() ? "; with it go " : ", ") + table_.name(column.name) + " \"" + cell + "\"";
+    }
+    return said;
 }
 
 void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
@@ -157,7 +189,8 @@ void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
     const std::string message = where + problem.message + expected;
     if (problem.weight == Weight::error && cell.column.empty() &&
         lost_a_cell(cell.row)) // why was told with the cell
-        report_.notice(table_.line(cell.row), "the whole row is left out: " + problem.message);
+        report_.notice(table_.line(cell.row),
+                       "the whole row is left out: " + problem.message + all_it_says(cell.row));
     else if (problem.weight == Weight::error)
         report_.problem(table_.line(cell.row), cell.column + message, message);
     else
@@ -166,10 +199,12 @@ void SurveyReader::tell(const SurveyCell &cell, const Problem &problem) {
 
 /// True where nothing had to be left out any more.
 bool SurveyReader::read_once(SurveyRead &out, const std::string &begin) {
-    const SurveyText rows(table_, logs_, left_out_);
+    const SurveyText rows(table_, house_, logs_, left_out_);
     const ReadResult read = read_document(begin + rows.text(), "");
     const std::size_t before = left_out_.size();
     for (const Problem &problem : read.problems) {
+        if (problem.place.line == 0 && !has_errors(read.problems))
+            report_.notice(1, problem.message);            // more of them than are listed
         if (problem.place.offset < begin.size()) continue; // of the shell that the rows belong to
         const auto cell = rows.cell_at(problem.place.offset - begin.size());
         if (!cell || (problem.weight != Weight::error && has_errors(read.problems))) continue;
@@ -197,20 +232,74 @@ bool SurveyReader::drop_a_log(const SurveyText &rows, const ReadResult &read, st
     return false;
 }
 
+void empty(Record &record, const SurveyPart &part) {
+    if (part.name == "level") record.planes.clear();
+    if (part.name == "wall") record.walls.clear();
+    if (part.name == "corner") record.corners.clear();
+    if (part.name == "diagonal") record.diagonals.clear();
+}
+
+/// As its rows know one of the house.
+std::string known_by_row(const CsvTable &table, const SurveyOfHouse &each) {
+    if (!each.part->by.empty()) return table.cell(each.row, survey_tag);
+    std::string from = table.cell(each.row, "from"), to = table.cell(each.row, "to");
+    if (to < from) std::swap(from, to);
+    return from + " - " + to;
+}
+
+/// Of the house only what no row tells anew.
+Record SurveyReader::context_without_rows() const {
+    Record plain = context_;
+    plain.logs.clear();
+    const auto told = [&](const std::string &part, const std::string &name) {
+        return std::ranges::any_of(house_, [&](const SurveyOfHouse &each) {
+            return each.part->name == part && known_by_row(table_, each) == name;
+        });
+    };
+    for (const SurveyPart &part : house_parts()) {
+        Record kept = plain;
+        empty(kept, part);
+        for (std::size_t i = 0; i < part.section->size(&plain); ++i)
+            if (const void *owner = part.section->at(&plain, i); !told(part.name, known_as(part, owner)))
+                part.section->add(&kept, owner);
+        plain = std::move(kept);
+    }
+    return plain;
+}
+
+/// From which side a wall is read is always said: by the record, where the row does not.
+void SurveyReader::keep_what_is_not_said(Record &record) const {
+    for (const SurveyOfHouse &each : house_)
+        for (std::size_t i = 0; i < each.part->section->size(&record); ++i) {
+            void *owner = const_cast<void *>(each.part->section->at(&record, i)); // ours
+            const void *before = one_known_as(*each.part, context_, known_as(*each.part, owner));
+            if (!before || known_as(*each.part, owner) != known_by_row(table_, each)) continue;
+            for (const SurveyColumn &column : survey_columns())
+                if (const format::Key *key = survey_key(*each.part, column.name);
+                    key && table_.cell(each.row, column.name).empty() && key->value(owner))
+                    if (const auto value = key->value(before)) key->set(owner, *value);
+        }
+}
+
 SurveyRead SurveyReader::read() {
     for (std::size_t row = 0; row < table_.rows(); ++row)
         take_row(row);
     if (table_.rows() == 0) report_.problem(1, "empty", "there is no row under the header");
     drop_strangers();
-    Record plain = context_;
-    plain.logs.clear();
-    const std::string begin = write_document(shell_, plain);
+    const std::string begin = write_document(shell_, context_without_rows());
     SurveyRead out;
     for (int round = 0; round < most_rounds && !read_once(out, begin); ++round)
         continue;
     for (const SurveyLog &log : logs_)
         out.lines[log.tag] = table_.line(log.first);
     out.rows = table_.rows();
+    keep_what_is_not_said(out.record);
+    out.counts = row_counts(out.record);
+    for (SurveyCount &of_house : out.counts)
+        if (of_house.name != "log" && std::ranges::count(house_parts(), of_house.name, &SurveyPart::name) > 0)
+            of_house.count = static_cast<std::size_t>(std::ranges::count_if(house_, [&](const auto &each) {
+                return each.part->name == of_house.name && !left_out_.contains({each.row, ""});
+            }));
     return out;
 }
 
@@ -222,6 +311,7 @@ SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &c
     SurveyRead out;
     if (report.good()) out = SurveyReader(table, report, shell, context).read();
     out.problems = report.problems();
+    out.not_taken = report.count();
     out.notices = report.notices();
     return out;
 }

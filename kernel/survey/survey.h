@@ -19,7 +19,8 @@ struct SurveyStyle {
     bool all_columns = false; ///< to be filled in; else those in which something stands
 };
 
-/// All that the record says of its logs. Every row has a cell for each column.
+/// All that the record says of its logs, and of the walls, corners, diagonals and level planes. Every row has
+/// a cell for each column.
 struct SurveyTable {
     std::vector<std::string> columns;
     std::vector<std::vector<std::string>> rows;
@@ -29,14 +30,25 @@ SurveyTable survey_table(const Record &record, const SurveyStyle &style);
 /// As CSV (RFC 4180, UTF-8).
 std::string survey_csv(const SurveyTable &table);
 
+/// How many rows of one kind a record comes to.
+struct SurveyCount {
+    std::string name, french; ///< what stands in the column `row`
+    std::size_t count = 0;
+};
+/// Of each kind, its logs first.
+std::vector<SurveyCount> row_counts(const Record &record);
+
 /// What was read of a table, and what was not. Nothing is dropped without a word: every cell or row that
 /// could not be taken is a problem with its line and column, and the rest is kept.
 struct SurveyRead {
-    Record record;                    ///< of its logs; what the survey says as a whole is as in `context`
+    Record
+        record; ///< what the survey says as a whole is as in `context`, but for what rows tell of the house
     std::vector<CsvProblem> problems; ///< what was not taken
     std::vector<CsvProblem> notices;  ///< what was, and should be looked at
     std::map<std::string, int> lines; ///< of each log, by its tag: its first line
     std::size_t rows = 0;             ///< under the header
+    std::size_t not_taken = 0;        ///< rows or cells, by line
+    std::vector<SurveyCount> counts;  ///< of rows that were taken
 };
 
 /// Reads the rows for the shell and record that they belong to, which say what walls, sheets, planes and
@@ -82,5 +94,9 @@ std::pair<std::string, std::string> end_names(const Record &record, const Layout
 /// The record and, for each log of the walls as they are laid out that no found log says to be, one to be
 /// measured: tag, place, and its two ends by their corners.
 Record with_logs_to_measure(const Record &record, const Layout &layout);
+
+/// The record and, of what it does not have yet, every wall and corner of the plan and the diagonals through
+/// the house, from outside corner to outside corner: to be measured.
+Record with_house_to_measure(const Record &record, const Layout &layout);
 
 } // namespace roundlay

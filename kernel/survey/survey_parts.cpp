@@ -50,7 +50,7 @@ constexpr Pair french_names[] = {
     {"urgency", "urgence"},
     {"decision", "décision"},
     {"note", "note"},
-    {"corner", "coin"},
+    {"corner", "angle"},
     {"height", "hauteur"},
     {"width", "largeur"},
     {"shoulder_outside", "épaulement_dehors"},
@@ -79,7 +79,20 @@ constexpr Pair french_names[] = {
     {"state", "sort"},
     {"diameter", "diamètre"},
     {"why", "pourquoi"},
+    {"diagonal", "diagonale"},
+    {"offset", "décalage"},
+    {"where", "où"},
+    {"read_from", "lu_depuis"},
+    {"walls", "murs"},
+    {"lean_first", "faux_aplomb_1"},
+    {"lean_second", "faux_aplomb_2"},
+    {"lean_over", "faux_aplomb_sur"},
+    {"side", "côté"},
 };
+
+/// What columns are called as well, or were once: read, never written.
+constexpr Pair other_french_names[] = {
+    {"corner", "coin"}, {"gap", "jeu"}, {"gap_below", "jeu_dessous"}, {"gap_above", "jeu_dessus"}};
 
 const char *french_of(const std::string &name) {
     for (const auto &[english, french] : french_names)
@@ -87,28 +100,50 @@ const char *french_of(const std::string &name) {
     throw std::logic_error("a column of surveys has no French name: " + name);
 }
 
-const format::Section &found() {
+SurveyColumn column_of(const std::string &name) {
+    SurveyColumn column{name, french_of(name), {}};
+    for (const auto &[english, french] : other_french_names)
+        if (name == english) column.also.emplace_back(french);
+    return column;
+}
+
+const format::Section &described(const std::string &name) {
     for (const format::Section &section : format::sections())
-        if (section.table->name == "found") return section;
-    throw std::logic_error("no table found is described");
+        if (section.table->name == name) return section;
+    throw std::logic_error("no table " + name + " is described");
 }
 
 std::vector<SurveyPart> all_parts() {
-    std::vector<SurveyPart> parts{{"log", french_of("log"), &found()}};
-    for (const format::Section &list : found().table->lists)
+    const format::Section &found = described("found");
+    std::vector<SurveyPart> parts{{"log", french_of("log"), &found}};
+    for (const format::Section &list : found.table->lists)
         parts.push_back({list.table->key(), french_of(list.table->key()), &list});
     return parts;
 }
 
+std::vector<SurveyPart> parts_of_house() {
+    constexpr Pair known_by[] = {{"level", "name"}, {"wall", "wall"}, {"corner", "name"}, {"diagonal", ""}};
+    std::vector<SurveyPart> parts;
+    for (const format::Section &list : described("record").table->lists)
+        for (const auto &[name, by] : known_by)
+            if (list.table->key() == name) parts.push_back({name, french_of(name), &list, by, true});
+    return parts;
+}
+
+void add_columns(std::vector<SurveyColumn> &columns, const SurveyPart &part) {
+    for (const format::Item &item : part.section->table->items) {
+        const std::string name = std::get<format::Key>(item).name;
+        if (survey_key(part, name) && std::ranges::find(columns, name, &SurveyColumn::name) == columns.end())
+            columns.push_back(column_of(name));
+    }
+}
+
 std::vector<SurveyColumn> all_columns() {
-    std::vector<SurveyColumn> columns{{survey_row, french_of(survey_row)},
-                                      {survey_tag, french_of(survey_tag)}};
+    std::vector<SurveyColumn> columns{column_of(survey_row), column_of(survey_tag)};
     for (const SurveyPart &part : survey_parts())
-        for (const format::Item &item : part.section->table->items) {
-            const std::string name = std::get<format::Key>(item).name;
-            if (std::ranges::find(columns, name, &SurveyColumn::name) == columns.end())
-                columns.push_back({name, french_of(name)});
-        }
+        add_columns(columns, part);
+    for (const SurveyPart &part : house_parts())
+        add_columns(columns, part);
     return columns;
 }
 
@@ -119,12 +154,37 @@ std::span<const SurveyPart> survey_parts() {
     return parts;
 }
 
+std::span<const SurveyPart> house_parts() {
+    static const std::vector<SurveyPart> parts = parts_of_house();
+    return parts;
+}
+
+std::string known_as(const SurveyPart &part, const void *owner) {
+    const auto text = [&](const std::string &name) {
+        for (const format::Item &item : part.section->table->items)
+            if (const auto &key = std::get<format::Key>(item); key.name == name)
+                if (const auto value = key.value(owner)) return std::get<std::string>(*value);
+        return std::string();
+    };
+    if (!part.by.empty()) return text(part.by);
+    std::string from = text("from"), to = text("to");
+    if (to < from) std::swap(from, to);
+    return from + " - " + to;
+}
+
+const void *one_known_as(const SurveyPart &part, const Record &record, const std::string &name) {
+    for (std::size_t i = 0; i < part.section->size(&record); ++i)
+        if (const void *owner = part.section->at(&record, i); known_as(part, owner) == name) return owner;
+    return nullptr;
+}
+
 std::span<const SurveyColumn> survey_columns() {
     static const std::vector<SurveyColumn> columns = all_columns();
     return columns;
 }
 
 const format::Key *survey_key(const SurveyPart &part, const std::string &column) {
+    if (part.of_house && column == part.by) return nullptr; // it stands in the column `tag`
     for (const format::Item &item : part.section->table->items)
         if (const format::Key &key = std::get<format::Key>(item); key.name == column) return &key;
     return nullptr;

@@ -12,18 +12,29 @@
 
 namespace roundlay {
 
-/// What a row tells: the log itself, or one thing of a list inside it.
+/// What a row tells: the log itself, one thing of a list inside it, or one of the house as a whole.
 struct SurveyPart {
     std::string name, french;                 ///< "end", "bout": what stands in the column `row`
     const format::Section *section = nullptr; ///< of the document
+    /// Of the house: the key that stands in the column `tag`, as it is known by it; empty where it has none.
+    std::string by = {};
+    bool of_house = false;
 };
 
 /// The log first, then the lists in the order of the document.
 std::span<const SurveyPart> survey_parts();
+/// Level planes, walls, corners, diagonals: lists of `[record]`.
+std::span<const SurveyPart> house_parts();
+
+/// What one of the house is known by: its name, of a diagonal its two corners, in whatever order.
+std::string known_as(const SurveyPart &part, const void *owner);
+/// That one of the record's; null where it has none.
+const void *one_known_as(const SurveyPart &part, const Record &record, const std::string &name);
 
 /// A column of the table. One may belong to several parts: `at` to stations, pegs and others.
 struct SurveyColumn {
-    std::string name, french; ///< "shoulder_outside"
+    std::string name, french;      ///< "shoulder_outside"
+    std::vector<std::string> also; ///< other French names of it, which are read
 };
 
 inline constexpr const char *survey_tag = "tag";

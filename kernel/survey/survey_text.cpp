@@ -5,9 +5,11 @@
 
 namespace roundlay {
 
-SurveyText::SurveyText(const CsvTable &table, const std::vector<SurveyLog> &logs,
-                       const std::set<SurveyCell> &left_out)
+SurveyText::SurveyText(const CsvTable &table, const std::vector<SurveyOfHouse> &house,
+                       const std::vector<SurveyLog> &logs, const std::set<SurveyCell> &left_out)
     : table_(table), left_out_(left_out) {
+    for (const SurveyOfHouse &each : house)
+        of_house(each);
     for (const SurveyLog &each : logs)
         log(each);
 }
@@ -28,9 +30,24 @@ std::string SurveyText::statement(const format::Key &key, const SurveyCell &cell
            statement_of(key.kind, table_.cell(cell.row, cell.column), table_.unit(cell.column));
 }
 
+void SurveyText::of_house(const SurveyOfHouse &each) {
+    const auto &[part, row] = each;
+    if (!stands({row, ""}) || !stands({row, survey_tag})) return;
+    put({row, ""}, "\n[[" + part->section->table->name + "]]\n");
+    if (!part->by.empty())
+        put({row, survey_tag}, part->by + " = " + toml_text(table_.cell(row, survey_tag)) + "\n");
+    for (const SurveyColumn &column : survey_columns()) {
+        const format::Key *key = survey_key(*part, column.name);
+        const SurveyCell cell{row, column.name};
+        if (key && stands(cell) && !table_.cell(row, column.name).empty())
+            put(cell, statement(*key, cell) + "\n");
+    }
+}
+
 void SurveyText::log(const SurveyLog &log) {
     const std::size_t row = log.own.value_or(log.first);
-    if (!stands({row, ""}) || !stands({row, survey_tag})) return;
+    // One without a row of its own does not go with the first of its other rows.
+    if ((log.own && !stands({row, ""})) || !stands({row, survey_tag})) return;
     put({row, ""}, "\n[[found]]\n");
     put({row, survey_tag}, "tag = " + toml_text(log.tag) + "\n");
     for (const SurveyColumn &column : survey_columns()) {

@@ -27,18 +27,26 @@ struct SurveyLog {
     std::size_t first = 0;
 };
 
-/// `[[found]]` of each of the logs, and where in the text each cell came to stand.
+/// A row that tells of the house as a whole.
+struct SurveyOfHouse {
+    const SurveyPart *part = nullptr;
+    std::size_t row = 0;
+};
+
+/// `[[record.wall]]` and others of the house, `[[found]]` of each of the logs, and where in the text each
+/// cell came to stand.
 class SurveyText {
   public:
     /// Cells that are left out are not stated; neither is what hangs on them alone.
-    SurveyText(const CsvTable &table, const std::vector<SurveyLog> &logs,
-               const std::set<SurveyCell> &left_out);
+    SurveyText(const CsvTable &table, const std::vector<SurveyOfHouse> &house,
+               const std::vector<SurveyLog> &logs, const std::set<SurveyCell> &left_out);
 
     const std::string &text() const { return text_; }
     /// Which cell stands at that byte of the text.
     std::optional<SurveyCell> cell_at(std::size_t offset) const;
 
   private:
+    void of_house(const SurveyOfHouse &each);
     void log(const SurveyLog &log);
     void list(const SurveyLog &log, const SurveyPart &part);
     bool stands(const SurveyCell &cell) const { return !left_out_.contains(cell); }

@@ -37,7 +37,11 @@ constexpr Pair words_of_records[] = {
     {"replace", "remplacer"},
     {"turn end for end", "retourner bout pour bout"},
     {"use elsewhere", "réemployer ailleurs"},
-    {"leave out", "laisser"},
+    {"leave out", "ne pas reposer"},
+    // What people write as well: read, never written. "Laisser" is none of them: it leaves a log where it is.
+    {"leave out", "écarter"},
+    {"missing", "lost"},
+    {"missing", "perdu"},
 };
 
 /// `pourrie` is `pourri`: a peg and a log are told apart in French.

@@ -13,8 +13,8 @@ namespace {
 /// The cells of one row, by column.
 using Row = std::map<std::string, std::string>;
 
-Row row_of(const SurveyPart &part, const FoundLog &log, const void *owner, const SurveyStyle &style) {
-    Row row{{survey_tag, log.tag}, {survey_row, style.in_french ? part.french : part.name}};
+Row row_of(const SurveyPart &part, const std::string &tag, const void *owner, const SurveyStyle &style) {
+    Row row{{survey_tag, tag}, {survey_row, style.in_french ? part.french : part.name}};
     for (const SurveyColumn &column : survey_columns())
         if (const format::Key *key = survey_key(part, column.name))
             if (const auto value = key->value(owner))
@@ -24,11 +24,16 @@ Row row_of(const SurveyPart &part, const FoundLog &log, const void *owner, const
 
 std::vector<Row> rows_of(const Record &record, const SurveyStyle &style) {
     std::vector<Row> rows;
+    for (const SurveyPart &part : house_parts())
+        for (std::size_t i = 0; i < part.section->size(&record); ++i) {
+            const void *owner = part.section->at(&record, i);
+            rows.push_back(row_of(part, part.by.empty() ? "" : known_as(part, owner), owner, style));
+        }
     for (const FoundLog &log : record.logs) {
-        rows.push_back(row_of(survey_parts().front(), log, &log, style));
+        rows.push_back(row_of(survey_parts().front(), log.tag, &log, style));
         for (const SurveyPart &part : survey_parts().subspan(1))
             for (std::size_t i = 0; i < part.section->size(&log); ++i)
-                rows.push_back(row_of(part, log, part.section->at(&log, i), style));
+                rows.push_back(row_of(part, log.tag, part.section->at(&log, i), style));
     }
     return rows;
 }
@@ -63,6 +68,19 @@ SurveyTable survey_table(const Record &record, const SurveyStyle &style) {
         }
     }
     return table;
+}
+
+std::vector<SurveyCount> row_counts(const Record &record) {
+    const auto parts = survey_parts();
+    std::vector<SurveyCount> counts{{parts.front().name, parts.front().french, record.logs.size()}};
+    for (const SurveyPart &part : house_parts())
+        counts.push_back({part.name, part.french, part.section->size(&record)});
+    for (const SurveyPart &part : parts.subspan(1)) {
+        counts.push_back({part.name, part.french, 0});
+        for (const FoundLog &log : record.logs)
+            counts.back().count += part.section->size(&log);
+    }
+    return counts;
 }
 
 std::string survey_csv(const SurveyTable &table) {

@@ -36,6 +36,10 @@ ExitCode print_table(const Console &console, const SurveyTable &table) {
     return console.print(nlohmann::ordered_json{{"columns", table.columns}, {"rows", rows}}.dump(2) + "\n");
 }
 
+Record to_measure(const Record &record, const Layout &layout) {
+    return with_logs_to_measure(with_house_to_measure(record, layout), layout);
+}
+
 ExitCode write_rows(const Console &console, const Input &input, const SurveyOptions &options) {
     const Shell &shell = *input.read.shell;
     const Record &record = input.read.record;
@@ -44,8 +48,8 @@ ExitCode write_rows(const Console &console, const Input &input, const SurveyOpti
         return ExitCode::findings;
     }
     const SurveyStyle style{console.language == Language::french, options.blank};
-    return print_table(
-        console, survey_table(options.blank ? with_logs_to_measure(record, lay_out(shell)) : record, style));
+    return print_table(console,
+                       survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
 }
 
 std::string told(const SurveyConflict &conflict, bool replace) {
@@ -63,11 +67,23 @@ int line_of(const SurveyRead &read, const std::string &tag) {
     return line == read.lines.end() ? 1 : line->second;
 }
 
-std::string summary(const SurveyRead &read, const Merged &merged) {
+/// "log 52, end 104, peg 3": by what the rows are called.
+std::string counts_of(const SurveyRead &read, bool in_french) {
+    std::string text;
+    for (const SurveyCount &part : read.counts)
+        if (part.count > 0)
+            text += (text.empty() ? "" : ", ") + (in_french ? part.french : part.name) + " " +
+                    std::to_string(part.count);
+    return text.empty() ? "-" : text;
+}
+
+std::string summary(const SurveyRead &read, const Merged &merged, bool in_french) {
     const auto unmeasured =
         std::ranges::count_if(read.record.logs, [](const FoundLog &log) { return !is_measured(log); });
-    std::string text = std::to_string(read.rows) + " rows: " + std::to_string(merged.logs) + " new logs, " +
-                       std::to_string(merged.values) + " new values in logs that were there";
+    std::string text = std::to_string(read.rows) + " rows read: " + counts_of(read, in_french) + "; " +
+                       std::to_string(read.not_taken) +
+                       " rows or cells not taken. In the document: " + std::to_string(merged.logs) +
+                       " new logs, " + std::to_string(merged.values) + " new values in logs that were there";
     if (unmeasured > 0)
         text += "; of " + std::to_string(unmeasured) + " logs they say nothing yet but where they lie";
     return text;
@@ -85,7 +101,10 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
                     : tell_errors(console, options.rows, conflicts);
     tell_warnings(console, options.rows, doubts);
     if (!merged.conflicts.empty() && !options.replace) console.hint("--replace takes what the rows say");
-    console.hint(summary(read, merged));
+    console.tell(summary(read, merged, console.language == Language::french));
+    if (options.to == "-") return;
+    const bool whole = read.problems.empty() && (merged.conflicts.empty() || options.replace);
+    console.tell((whole ? "written: " : "written all the same, without what was not taken: ") + options.to);
 }
 
 ExitCode take_rows(const Console &console, const Input &input, const SurveyOptions &options) {

@@ -89,6 +89,10 @@ void Console::hint(const std::string &text) const {
     std::fputs((text + "\n").c_str(), stderr);
 }
 
+void Console::tell(const std::string &text) const {
+    if (!quiet) std::fputs((text + "\n").c_str(), stderr);
+}
+
 void Console::warn(const std::string &text) const {
     spdlog::warn("{}", text);
 }

@@ -35,6 +35,8 @@ class Console {
 
     /// A hint for a person who sits at a terminal.
     void hint(const std::string &text) const;
+    /// What was done, on stderr, for people and logs of scripts; nothing with --quiet.
+    void tell(const std::string &text) const;
     void warn(const std::string &text) const;
     void error(const std::string &text) const;
     /// An error of a line of some file, as editors can follow it.

@@ -32,7 +32,7 @@ Length stated(std::string_view option, const std::string &text, Length otherwise
 
 /// 0 is a length like others there.
 Length stated_or_0(std::string_view option, const std::string &text, Length otherwise) {
-    return text == "0" ? Length() : stated(option, text, otherwise);
+    return text.empty() ? otherwise : length_or_0_value(option, text);
 }
 
 void require_smaller(std::string_view part, Length smaller, std::string_view whole, Length larger) {

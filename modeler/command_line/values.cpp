@@ -31,12 +31,23 @@ const std::vector<std::string> &paper_names() {
     return names;
 }
 
-} // namespace
-
-Length length_value(std::string_view option, const std::string &text) {
+Length any_length(std::string_view option, const std::string &text) {
     const auto read = parse_length(text);
     if (const auto *error = std::get_if<MeasureError>(&read)) refuse(option, text, *error);
-    const Length length = std::get<Length>(read);
+    return std::get<Length>(read);
+}
+
+} // namespace
+
+Length length_or_0_value(std::string_view option, const std::string &text) {
+    const Length length = any_length(option, text);
+    if (length < Length())
+        throw UsageError(std::string(option) + " " + quoted(text) + ": the length must be 0 or more");
+    return length;
+}
+
+Length length_value(std::string_view option, const std::string &text) {
+    const Length length = any_length(option, text);
     if (length <= Length())
         throw UsageError(std::string(option) + " " + quoted(text) + ": the length must be more than 0");
     return length;

@@ -17,7 +17,8 @@ class UsageError : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-Length length_value(std::string_view option, const std::string &text); ///< over 0
+Length length_value(std::string_view option, const std::string &text);      ///< over 0
+Length length_or_0_value(std::string_view option, const std::string &text); ///< 0 with or without a unit
 Slope slope_value(std::string_view option, const std::string &text);
 UnitSystem units_value(const std::string &text); ///< metric, imperial
 sheets::Paper paper_value(const std::string &text);

@@ -98,6 +98,8 @@ TEST_CASE("new makes a shell of round logs") {
         CHECK_THAT(run({"check", "-"}, {.input = made.out}).out, ContainsSubstring("0 errors, 0 warnings"));
     }
     CHECK(shell_from({"--notch", "saddle", "--overhang", "14 in"}).notch.overhang == Length::inches(14));
+    for (const char *none : {"0", "0 mm", "0mm", "0cm", "0 in", "0 ft 0 in"})
+        CHECK(shell_from({"--overhang", none, "--gap", none}).notch.overhang == Length());
 }
 
 TEST_CASE("new --json prints what was made, the document with it") {

@@ -43,6 +43,9 @@ TEST_CASE("survey takes rows back, and what is wrong does not take the rest with
     const Ran taken = run({"survey", "hut.roundlay", "--rows", "filled.csv", "--to", "found.roundlay"}, at);
     CHECK(taken.code == 1);
     CHECK_THAT(taken.err, ContainsSubstring("filled.csv:4: ") && ContainsSubstring("height \"231 ells\""));
+    CHECK_THAT(taken.err, ContainsSubstring("3 rows read: log 1, end 2; 1 rows or cells not taken") &&
+                              ContainsSubstring("written all the same") &&
+                              ContainsSubstring("found.roundlay"));
     const FoundLog log = only_log(home / "found.roundlay");
     CHECK(log.species == "pine");
     CHECK(log.ends.at(0).height.value == Length::mm(231));

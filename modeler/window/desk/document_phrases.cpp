@@ -248,6 +248,15 @@ constexpr const char *phrases[] = {
                       "%1 between shoulders is more than the %2 over all: measure one of them again"),
     QT_TRANSLATE_NOOP("kernel", "%1 has a third field and its sheet no denominator: state whether the sheet "
                                 "counts quarters, eighths or sixteenths of an inch"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 numbers have a third field and their sheet no denominator, %2 the first of them: "
+                      "state whether the sheet counts quarters, eighths or sixteenths of an inch"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "%1 numbers have no unit and their sheet none for its numbers, %2 the first of "
+                      "them: state numbers_in of the record or the sheet, or write them as 8 1/2 in "
+                      "or 215 mm"),
+    QT_TRANSLATE_NOOP("kernel", "%1 numbers have two fields and can be feet.inches or decimal feet, %2 the "
+                                "first of them: state which of them the sheet means"),
     QT_TRANSLATE_NOOP("kernel", "%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or "
                                 "215 mm, or state numbers_in of the sheet or the record"),
     QT_TRANSLATE_NOOP(

@@ -5135,6 +5135,18 @@
         <translation>la coque a %1 rangs, et la pièce « %2 » est notée au rang %3 : revoyez la feuille, ou corrigez les rangs de la coque</translation>
     </message>
     <message>
+        <source>%1 numbers have a third field and their sheet no denominator, %2 the first of them: state whether the sheet counts quarters, eighths or sixteenths of an inch</source>
+        <translation>%1 nombres ont un troisième nombre et leur feuille pas de dénominateur, %2 le premier d’entre eux : indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce</translation>
+    </message>
+    <message>
+        <source>%1 numbers have no unit and their sheet none for its numbers, %2 the first of them: state numbers_in of the record or the sheet, or write them as 8 1/2 in or 215 mm</source>
+        <translation>%1 nombres n’ont pas d’unité et leur feuille n’en a pas pour ses nombres, %2 le premier d’entre eux : indiquez numbers_in du relevé ou de la feuille, ou écrivez-les comme 8 1/2 in ou 215 mm</translation>
+    </message>
+    <message>
+        <source>%1 numbers have two fields and can be feet.inches or decimal feet, %2 the first of them: state which of them the sheet means</source>
+        <translation>%1 nombres ont deux champs et peuvent être des pieds.pouces ou des pieds décimaux, %2 le premier d’entre eux : indiquez ce que la feuille entend</translation>
+    </message>
+    <message>
         <source>%1 has no unit and its sheet none for its numbers: write it as 8 1/2 in or 215 mm, or state numbers_in of the sheet or the record</source>
         <translation>%1 n’a pas d’unité et sa feuille n’en a pas pour ses nombres : écrivez-le comme 8 1/2 in ou 215 mm, ou indiquez numbers_in de la feuille ou du relevé</translation>
     </message>

@@ -1,0 +1,155 @@
+// Rows of the house as a whole, and what is told of rows that cannot be taken.
+#include "kernel/document/document.h"
+#include "kernel/layout/lay_out.h"
+#include "kernel/survey/survey.h"
+#include "tests/support/catch.h"
+#include "tests/survey/recorded.h"
+
+#include <algorithm>
+
+using namespace roundlay;
+using namespace roundlay::test;
+
+namespace {
+
+/// Two logs of a wall, noted in feet, inches and quarters.
+const std::string noted = R"(
+[record]
+denominator = 4
+
+[[record.corner]]
+name = "NE"
+walls = ["A", "B"]
+
+[[found]]
+tag = "A 1.1"
+wall = "A"
+round = 1
+length = "16.2.1"
+end = [
+  { corner = "NE", height = "0.11.2" },
+  { corner = "NW", height = { note = "0.10.0", is = "proposed", by = "R. Hale; his son" } }
+]
+
+[[found]]
+tag = "A 1.2"
+wall = "A"
+round = 2
+)";
+
+ReadResult house() {
+    return recorded_house(noted);
+}
+
+SurveyRead rows(const std::string &csv) {
+    return rows_into(house(), csv);
+}
+
+const FoundLog &log_of(const Record &record, const std::string &tag) {
+    const auto log = std::ranges::find(record.logs, tag, &FoundLog::tag);
+    REQUIRE(log != record.logs.end());
+    return *log;
+}
+
+} // namespace
+
+TEST_CASE("Walls, diagonals, corners and level planes are rows, out and back") {
+    const ReadResult read = house();
+    const Layout layout = lay_out(*read.shell);
+    const Record blank = with_house_to_measure(read.record, layout);
+    CHECK(blank.walls.size() == layout.walls.size());
+    CHECK(blank.corners.size() == layout.corners.size()); // NE is one of them already
+    CHECK(blank.corners[0].name == "NE");
+    CHECK(blank.diagonals.size() == 2); // of a rectangle
+    const std::string csv = survey_csv(survey_table(blank, {false, true}));
+    CHECK(read_survey(csv, *read.shell, read.record).problems.empty());
+
+    const SurveyRead rows_of_house =
+        rows("row,tag,length,from,to,walls,level,plane,lean_first,lean_second,lean_over,offset,read_from\r\n"
+             "level,L1,,,,,,,,,,0.3.1,\r\n"
+             "wall,A,16.2.1,,,,,,,,,,\r\n"
+             "wall,B,12 ells,,,,,,,,,,inside\r\n"
+             "diagonal,,20.1.3,NE,SW,,,,,,,,\r\n"
+             "corner,NE,,,,A; B,-0.3.2,L1,0.1.2,0.0.1,8.0.0,,\r\n"
+             "corner,SW,,,,C; D,,L9,,,,,\r\n");
+    REQUIRE(rows_of_house.problems.size() == 1);
+    CHECK(rows_of_house.problems[0].line == 4); // ells
+    REQUIRE(rows_of_house.notices.size() == 1);
+    CHECK(rows_of_house.notices[0].line == 7); // no plane L9
+    const Merged all = merged(read.record, rows_of_house.record, false);
+    CHECK(all.conflicts.empty());
+    REQUIRE(all.record.walls.size() == 2);
+    CHECK(all.record.walls[0].length.value == Length::inches(16 * 12 + 2.25));
+    CHECK(all.record.walls[1].read_from == ReadFrom::inside);
+    CHECK(all.record.planes.at(0).offset.written == "0.3.1");
+    CHECK(all.record.diagonals.at(0).length.written == "20.1.3");
+    REQUIRE(all.record.corners.size() == 2);
+    CHECK(all.record.corners[0].level.written == "-0.3.2");
+    CHECK(all.record.corners[0].lean_over.written == "8.0.0");
+    CHECK(all.record.logs == read.record.logs);
+
+    // what stands is told where it differs, and a wall stays read from inside where its row does not say
+    const SurveyRead again = read_survey(
+        "row,tag,length,from,to\r\nwall,A,16.3.0,,\r\nwall,B,12.0.0,,\r\ndiagonal,,20.2.0,SW,NE\r\n",
+        *read.shell, all.record);
+    const Merged kept = merged(all.record, again.record, false);
+    REQUIRE(kept.conflicts.size() == 2);
+    CHECK(kept.record.walls[1].length.written == "12.0.0");
+    CHECK(kept.record.walls[1].read_from == ReadFrom::inside);
+    CHECK(kept.record.walls[0].length.written == "16.2.1");
+}
+
+TEST_CASE("What goes with a row that cannot be taken is told, and a lost peg is a missing one") {
+    const SurveyRead read = rows("tag,row,at,state\r\n"
+                                 "A 1.1,peg,4.6.0,loose\r\n"
+                                 "A 1.1,peg,8.6.0,lost\r\n");
+    REQUIRE(read.notices.size() == 1);
+    CHECK_THAT(read.notices[0].message, ContainsSubstring("the whole row is left out") &&
+                                            ContainsSubstring("with it go at \"4.6.0\""));
+    CHECK(read.not_taken == 1);
+    REQUIRE(log_of(read.record, "A 1.1").pegs.size() == 1);
+    CHECK(log_of(read.record, "A 1.1").pegs[0].state == PegState::missing);
+}
+
+TEST_CASE("Many numbers without a unit are one warning, and hide nothing that is wrong") {
+    std::string csv = "tag,row,wall,round,corner,height,width,what,from,to\r\n";
+    for (int i = 1; i <= 60; ++i) {
+        const std::string tag = "B " + std::to_string(i);
+        csv += tag + ",log,B,1,,,,,,\r\n" + tag + ",end,,,NE,260,180,,,\r\n";
+    }
+    csv += "B 60,zone,,,,,,rotten,3 m,1 m\r\nB 60,end,,,NW,10 ells,,,,\r\n"; // lines 122 and 123
+    const SurveyRead read = rows(csv);
+    REQUIRE(read.problems.size() == 2);
+    CHECK(read.problems[0].line == 122);
+    CHECK(read.problems[1].line == 123);
+    std::size_t no_unit = 0;
+    for (const CsvProblem &notice : read.notices)
+        if (notice.message.find("no unit") != std::string::npos) {
+            ++no_unit;
+            CHECK_THAT(notice.message, ContainsSubstring("120 numbers have no unit"));
+        }
+    CHECK(no_unit == 1);
+    CHECK(read.record.logs.size() == 60);
+}
+
+TEST_CASE("In French a log that is left out is not left in place, and old names of columns are read") {
+    Record record;
+    record.logs.resize(1);
+    record.logs[0].tag = "A 1.1";
+    record.logs[0].decisions = {{Decision::leave_out, "", "", "", {}}};
+    record.logs[0].ends.resize(1);
+    record.logs[0].ends[0].corner = "NE";
+    const std::string csv = survey_csv(survey_table(record, {true, false}));
+    CHECK_THAT(csv, ContainsSubstring("ne pas reposer") && ContainsSubstring("angle") &&
+                        !ContainsSubstring("laisser"));
+    const auto decided = [](const std::string &word) {
+        return rows("rep\u00e8re,ligne,quoi,coin\r\nA 1.1,d\u00e9cision," + word + ",\r\nA 1.1,bout,,NE\r\n");
+    };
+    for (const char *word : {"ne pas reposer", "\u00e9carter", "Ecarter", "leave out"}) {
+        const SurveyRead read = decided(word);
+        CHECK(read.problems.empty());
+        CHECK(log_of(read.record, "A 1.1").decisions.at(0).what == Decision::leave_out);
+        CHECK(log_of(read.record, "A 1.1").ends.at(0).corner == "NE");
+    }
+    CHECK(decided("laisser").problems.size() == 1); // in place, or out? it is asked
+}
