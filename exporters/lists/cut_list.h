@@ -36,6 +36,7 @@ struct PieceRow {
     std::string left, right;                    ///< where the ends are
     std::vector<std::string> above, below;      ///< tags in the same wall
     std::vector<std::string> at_left, at_right; ///< tags of the crossing logs it is notched to
+    std::string pegs_found = {}, as_found = {}; ///< what the record says of it (tell_found); else empty
 };
 
 /// All pieces that are equal.

@@ -1,5 +1,6 @@
 #include "exporters/lists/down_table.h"
 
+#include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
 
 #include <algorithm>
@@ -45,7 +46,9 @@ std::vector<Column> down_columns(const CutList &list) {
                                 {"free_after", voice.say("free after")},
                                 {"free_after_mm", ""}};
     append(columns, piece_weight_columns(list));
-    append(columns, {{"held_by_pegs_alone", voice.say("then held by pegs alone")}, {"weight_note", ""}});
+    append(columns, {{"held_by_pegs_alone", voice.say("then held by pegs alone")}});
+    append(columns, found_columns(list));
+    append(columns, {{"weight_note", ""}});
     return columns;
 }
 
@@ -60,7 +63,9 @@ Row down_row(const CutList &list, const Layout &layout, const DownStep &step, st
                said_up(list, step.rise),
                number(step.rise, mm_decimals)};
     add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
-    append(row, {tags(layout, step.loose), list.weight_note});
+    append(row, {tags(layout, step.loose)});
+    append(row, found_cells(piece));
+    append(row, {list.weight_note});
     return row;
 }
 
@@ -74,7 +79,9 @@ std::vector<Column> raising_columns(const CutList &list) {
                                 {"pegs_to_drive", voice.say("pegs")},
                                 {"pegs", ""}};
     append(columns, piece_weight_columns(list));
-    append(columns, {{"up", ""}, {"pegged", ""}, {"weight_note", ""}});
+    append(columns, {{"up", ""}, {"pegged", ""}});
+    append(columns, found_columns(list));
+    append(columns, {{"weight_note", ""}});
     return columns;
 }
 
@@ -84,7 +91,9 @@ Row raising_row(const CutList &list, const Layout &layout, const UpStep &step) {
                number(piece.round, 0),      piece.below, number(static_cast<double>(step.pegs.size()), 0),
                peg_names(layout, step.pegs)};
     add_weights(list, piece.stick.low_kg, piece.stick.high_kg, row);
-    append(row, {std::string(), std::string(), list.weight_note}); // two to be ticked
+    append(row, {std::string(), std::string()}); // two to be ticked
+    append(row, found_cells(piece));
+    append(row, {list.weight_note});
     return row;
 }
 

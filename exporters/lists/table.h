@@ -1,6 +1,9 @@
 // A list as plain values, and its three spellings: CSV for spreadsheets, JSON for machines, aligned text
-// for a terminal. Numbers are always spelled with a decimal point, whatever the machine's language.
+// for a terminal. Numbers for machines are always spelled with a decimal point, whatever the machine's
+// language.
 #pragma once
+
+#include "exporters/words/speech.h"
 
 #include <string>
 #include <variant>
@@ -37,7 +40,7 @@ std::string to_csv(const Table &table);
 std::string to_json(const Table &table);
 
 /// Columns with a title, aligned; numbers to the right. A list shows its first entry and how many follow.
-/// Every line ends with "\n" and holds no blanks at its end.
-std::string to_text(const Table &table);
+/// Every line ends with "\n" and holds no blanks at its end. Numbers have the decimal mark of that language.
+std::string to_text(const Table &table, Language language = Language::english);
 
 } // namespace roundlay

@@ -20,8 +20,14 @@ std::string without_controls(std::string text) {
 }
 
 struct Shown {
+    Language language;
+
     std::string operator()(const std::string &text) const { return without_controls(text); }
-    std::string operator()(const Number &n) const { return n.digits; }
+    std::string operator()(const Number &n) const {
+        std::string digits = n.digits;
+        if (language == Language::french) std::ranges::replace(digits, '.', ',');
+        return digits;
+    }
     std::string operator()(const std::vector<std::string> &list) const {
         if (list.empty()) return "";
         const std::string more = list.size() > 1 ? " +" + std::to_string(list.size() - 1) : "";
@@ -35,10 +41,10 @@ struct TextColumn {
     bool right = false;
 };
 
-TextColumn column_of(const Table &table, std::size_t i) {
+TextColumn column_of(const Table &table, std::size_t i, Language language) {
     TextColumn column{{table.columns[i].title}};
     for (const auto &row : table.rows) {
-        column.lines.push_back(std::visit(Shown{}, row[i]));
+        column.lines.push_back(std::visit(Shown{language}, row[i]));
         column.right = column.right || std::holds_alternative<Number>(row[i]);
     }
     for (const std::string &line : column.lines)
@@ -54,10 +60,10 @@ std::string padded(const TextColumn &column, std::size_t line) {
 
 } // namespace
 
-std::string to_text(const Table &table) {
+std::string to_text(const Table &table, Language language) {
     std::vector<TextColumn> columns;
     for (std::size_t i = 0; i < table.columns.size(); ++i)
-        if (!table.columns[i].title.empty()) columns.push_back(column_of(table, i));
+        if (!table.columns[i].title.empty()) columns.push_back(column_of(table, i, language));
     std::string text;
     for (std::size_t line = 0; line <= table.rows.size(); ++line) {
         std::string all;

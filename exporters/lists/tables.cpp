@@ -1,5 +1,6 @@
 #include "exporters/lists/tables.h"
 
+#include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
 #include "kernel/trade/log_rules.h"
 
@@ -104,6 +105,7 @@ std::vector<Column> piece_columns(const CutList &list) {
     append(columns, {{"left_end", voice.say("left end")}, {"right_end", voice.say("right end")}});
     append(columns, {{"cuts", ""}, {"below", ""}, {"above", ""}});
     append(columns, {{"notched_left", ""}, {"notched_right", ""}});
+    append(columns, found_columns(list));
     return columns;
 }
 
@@ -118,6 +120,7 @@ Row piece_row(const CutList &list, const PieceRow &piece) {
     append(row, {piece.left, piece.right});
     append(row, {joined(piece.stick.cuts), piece.below, piece.above});
     append(row, {piece.at_left, piece.at_right});
+    append(row, found_cells(piece));
     return row;
 }
 

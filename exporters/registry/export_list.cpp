@@ -1,5 +1,6 @@
 #include "exporters/lists/bore_table.h"
 #include "exporters/lists/down_table.h"
+#include "exporters/lists/found_words.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
 #include "exporters/lists/tables.h"
@@ -74,8 +75,8 @@ std::optional<ExportFailure> add_tables_of_parts(const ExportJob &job, OutputFol
 } // namespace
 
 std::optional<ExportFailure> export_list(const ExportJob &job, OutputFolder &folder, Progress &progress) {
-    const CutList list =
-        collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), job.options.language);
+    CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), job.options.language);
+    tell_found(list, *job.record, job.layout);
     if (auto failure = add_cut_lists(job, list, folder, progress)) return failure;
     if (auto failure = add_orders_of_work(job, list, folder)) return failure;
     return add_tables_of_parts(job, folder);

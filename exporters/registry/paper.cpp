@@ -1,5 +1,7 @@
 #include "exporters/registry/paper.h"
 
+#include "exporters/lists/found_words.h"
+#include "exporters/lists/list_cells.h"
 #include "exporters/sheets/cut_sheet/cut_sheet.h"
 #include "exporters/sheets/cut_sheet/warnings.h"
 #include "exporters/sheets/pdf/pdf.h"
@@ -24,6 +26,19 @@ std::string day_of(std::int64_t seconds_since_1970) {
     return room.data();
 }
 
+/// Empty where the record says nothing of any piece.
+Indexed<sheets::FoundNote, Piece> found_notes(const ExportJob &job) {
+    Indexed<sheets::FoundNote, Piece> notes(job.layout.pieces.size());
+    bool any = false;
+    const Voice voice = voice_of(job.shell, job.layout, job.options.language);
+    const auto found = found_words(*job.record, job.layout, voice);
+    for (const Index<Piece> piece : job.layout.pieces.indices()) {
+        notes[piece] = {found[piece].phrases, found[piece].pegs};
+        any = any || !notes[piece].is_empty();
+    }
+    return any ? notes : Indexed<sheets::FoundNote, Piece>();
+}
+
 } // namespace
 
 sheets::SheetOptions sheet_options(const ExportJob &job) {
@@ -32,6 +47,7 @@ sheets::SheetOptions sheet_options(const ExportJob &job) {
     options.fields.date = day_of(sheets::book_time());
     options.fields.language = job.options.language;
     options.warnings = sheets::warnings_by_model(job.findings, job.shell, job.layout, job.options.language);
+    options.found = found_notes(job);
     options.weight = [&job](const Piece &piece, const Body &body) -> std::optional<sheets::WeightNote> {
         const Lifted l = lifted(job.shell, piece, body.volume);
         if (!l.piece.known) return {};

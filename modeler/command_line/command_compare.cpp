@@ -40,7 +40,7 @@ std::string in_json(const Two &two, const Table &table) {
 std::string as_text(const Two &two, const Table &table, const Voice &voice) {
     const std::string heading = voice.say("From %1 to %2: %3.", two.before.shell.state, two.after.shell.state,
                                           change_words(two.pieces, voice));
-    return heading + "\n" + (table.rows.empty() ? "" : "\n" + to_text(table));
+    return heading + "\n" + (table.rows.empty() ? "" : "\n" + to_text(table, voice.language()));
 }
 
 /// The same document in another state, read from the same bytes: a pipe comes but once.

@@ -86,7 +86,7 @@ ExitCode show(const Console &console, const LevelOptions &options, const Found &
     if (console.json) return console.print(in_json(f));
     const Table table = with_state(level_table(f.job.layout, speech, f.pile, f.levelled), f.job.shell);
     if (options.csv) return console.print(to_csv(table));
-    return console.print(state_words(f.job.shell, Voice(speech)) + to_text(table) + "\n" +
+    return console.print(state_words(f.job.shell, Voice(speech)) + to_text(table, speech.language) + "\n" +
                          level_words(f.levelled, f.standing, speech) + brought_words(f.findings, speech));
 }
 

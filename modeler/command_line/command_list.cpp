@@ -1,6 +1,7 @@
 #include "exporters/lists/bore_table.h"
 #include "exporters/lists/down_table.h"
 #include "exporters/lists/fabric_table.h"
+#include "exporters/lists/found_words.h"
 #include "exporters/lists/list_cells.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/state_column.h"
@@ -177,7 +178,7 @@ std::string note_on(const Listed &listed, const std::string &what) {
 std::string as_text(const Listed &listed, const Table &table, const std::string &what) {
     const bool weights =
         what == "cut" || what == "pieces" || what == "totals" || what == "order" || is_order_of_work(what);
-    std::string text = to_text(without_paragraphs(table, what));
+    std::string text = to_text(without_paragraphs(table, what), listed.voice().language());
     if (weights) text += weight_words(listed.list);
     if (const std::string note = note_on(listed, what); !note.empty()) text += "\n" + wrapped(note);
     if (what == "openings") text += settling_words(listed);
@@ -196,8 +197,9 @@ ExitCode run_list(const Console &console, const ListOptions &options) {
     auto loaded = load(console, options.document, units, options.what == "seams" ? has_seams : nullptr);
     if (const auto *code = std::get_if<ExitCode>(&loaded)) return *code;
     const ExportJob &job = std::get<Loaded>(loaded).job;
-    const CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
     const Record &record = std::get<Loaded>(loaded).input.read.record;
+    CutList list = collect_cut_list(job.shell, job.layout, volumes_of(job.bodies), console.language);
+    tell_found(list, record, job.layout);
     const Listed listed{
         record,          list, job.shell, job.layout, job.bodies, found_layout(job), found_bodies(job),
         console.language};

@@ -286,5 +286,5 @@ TEST_CASE("A measured state has what the record says, and one on it what it stat
     };
     CHECK(height_in("measured") == 190);
     CHECK(height_in("mended") == 200);
-    CHECK(pieces_of(home, "found").find("A-one") == std::string::npos);
+    CHECK(pieces_of(home, "found").find(",A-one,") == std::string::npos);
 }

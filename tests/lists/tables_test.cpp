@@ -1,8 +1,10 @@
+#include "exporters/lists/down_table.h"
+#include "exporters/lists/found_words.h"
 #include "exporters/lists/shell_tables.h"
 #include "exporters/lists/tables.h"
 #include "kernel/layout/courses/standing.h"
 #include "kernel/layout/lay_out.h"
-#include "kernel/layout/wood/body.h"
+#include "kernel/layout/wood/interference.h"
 #include "tests/support/catch.h"
 #include "tests/support/shells.h"
 
@@ -258,6 +260,46 @@ TEST_CASE("the bow of a measured log stands in the list of pieces") {
     shell.own_logs = {own};
     for (const auto &row : rows_of(piece_table(list_of(shell))))
         CHECK(row.at("bow") == (row.at("tag") == "A-02-1" ? "12 mm" : ""));
+}
+
+TEST_CASE("lists for taking down and raising tell what was found of each log, and the pegs that are there") {
+    const Shell shell = test::plain_shell();
+    const Layout layout = lay_out(shell);
+    Record record;
+    record.logs.resize(1);
+    FoundLog &log = record.logs[0];
+    log.tag = "A-03-1", log.place = {"A", 3, {}};
+    log.zones = {{Soundness::rotten, {}, {}, {FoundFace::under}, {}, ""}};
+    log.pegs.resize(3);
+    log.pegs[1].state = PegState::broken;
+    const auto steps = taking_down(layout, bodies_of(layout));
+    for (const Language language : {Language::english, Language::french}) {
+        CutList list = collect_cut_list(shell, layout, volumes_of(bodies_of(layout)), language);
+        CHECK_THAT(to_text(down_table(list, layout, steps)), !ContainsSubstring("as found"));
+        tell_found(list, record, layout);
+        const bool english = language == Language::english;
+        for (const Table &table :
+             {down_table(list, layout, steps), raising_table(list, layout), piece_table(list)})
+            for (const auto &row : rows_of(table)) {
+                const bool told = row.at("tag") == "A-03-1";
+                CHECK(row.at("as_found") == (!told     ? ""
+                                             : english ? "\"rotten, under; peg broken\""
+                                                       : "\"pourri, dessous; cheville cass\u00e9e\""));
+                CHECK(row.at("pegs_found") == (!told     ? ""
+                                               : english ? "\"2 found, 1 broken\""
+                                                         : "\"2 en place, 1 cass\u00e9es\""));
+            }
+        CHECK_THAT(to_text(down_table(list, layout, steps)),
+                   ContainsSubstring(english ? "pegs as found" : "chevilles relev\u00e9es") &&
+                       ContainsSubstring(english ? "rotten, under" : "pourri, dessous"));
+    }
+}
+
+TEST_CASE("on a terminal numbers have the decimal mark of the language, in files a point") {
+    const Table table = {{{"x", "x"}}, {{number(9.399, 3)}}};
+    CHECK(to_text(table, Language::french) == "    x\n9,399\n");
+    CHECK(to_text(table) == "    x\n9.399\n");
+    CHECK(to_csv(table) == "x\r\n9.399\r\n");
 }
 
 TEST_CASE("the list of floors follows the shell's units, and says beside stresses that none is known to be "

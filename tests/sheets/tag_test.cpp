@@ -1,8 +1,12 @@
 // Tags are read back by zbar (independent of libqrencode), the packing list by its cells.
 
+#include "exporters/sheets/book/book.h"
+#include "exporters/sheets/cut_sheet/cut_sheet.h"
+#include "exporters/sheets/elevation/elevation.h"
 #include "exporters/sheets/pattern/templates.h"
 #include "exporters/sheets/pdf/pdf.h"
 #include "exporters/sheets/pole/story_pole.h"
+#include "exporters/sheets/raising/raising.h"
 #include "exporters/sheets/tag/qr.h"
 #include "exporters/sheets/tag/tags.h"
 #include "tests/sheets/support/checks.h"
@@ -32,6 +36,15 @@ std::set<std::string> read_codes(const std::string &pdf) {
     for (std::string line; std::getline(lines, line);)
         codes.insert(line);
     return codes;
+}
+
+bool words_hold(const std::vector<Sheet> &sheets, const std::string &words) {
+    return std::ranges::any_of(sheets, [&](const Sheet &sheet) {
+        return std::ranges::any_of(sheet.items, [&](const Item &item) {
+            const Text *text = std::get_if<Text>(&item);
+            return text && text->words.find(words) != std::string::npos;
+        });
+    });
 }
 
 } // namespace
@@ -166,6 +179,36 @@ bool has(const std::string &all, const std::string &words) {
 }
 
 } // namespace
+
+TEST_CASE("sheets for taking down, loading, raising and cutting, tags and elevations tell what was found of "
+          "a log") {
+    const LaidShell shell = demo("one-room");
+    const auto wall = *shell.layout.walls.indices().begin();
+    for (const Paper paper : {Paper::a3, Paper::a4, Paper::letter}) {
+        SheetOptions options = full_options(paper);
+        options.found = Indexed<FoundNote, Piece>(shell.layout.pieces.size());
+        const Index<Piece> piece = *shell.layout.pieces.indices().begin();
+        options.found[piece] = {
+            {"rotten at both ends", "peg broken at 1843 mm",
+             "note: a long remark that somebody made of the log in the evening, with all that "
+             "was thought of it by those who stood by, and what the owner said of its age"},
+            "5 found, 1 broken"};
+        const Draft draft{shell.shell, shell.layout, shell.bodies, options};
+        SheetSet set{taking_down_subject(),
+                     packing_subject(),
+                     raising_subject(),
+                     tag_subject(),
+                     wall_subject(shell.layout, wall),
+                     cut_sheet_subject(shell.layout, shell.layout.pieces[piece].model)};
+        for (const Subject &subject : set) {
+            const auto sheets = composed({subject}, draft);
+            INFO(subject.about);
+            CHECK(words_hold(sheets, "rotten"));
+            CHECK(all_clashes(sheets) == "");
+        }
+        CHECK(words_hold(composed({taking_down_subject()}, draft), "5 found"));
+    }
+}
 
 TEST_CASE("a packing list of a wood that is not known has no weight, not one of nothing") {
     LaidShell shell = demo("one-room");

@@ -2,6 +2,7 @@
 
 #include "exporters/sheets/cut_sheet/compose.h"
 #include "exporters/sheets/cut_sheet/tables.h"
+#include "exporters/sheets/frame/tables.h"
 #include "exporters/sheets/set/scales.h"
 #include "kernel/layout/wood/interference.h"
 
@@ -44,6 +45,8 @@ Titled titled_cut_sheet(const Shell &shell, const Layout &layout, const Model &m
 
     ComposeWanted wanted{paper_for(shell, options),     options.angle, &seen, &words, {},
                          numbers_table(features, words)};
+    if (Table found = found_table(options, layout, model.pieces, words); !found.rows.empty())
+        wanted.tables.push_back(std::move(found));
     if (options.warnings.holds(piece.model) && !options.warnings[piece.model].empty())
         wanted.tables.push_back(warnings_table(options.warnings[piece.model], words));
     wanted.tables.push_back(data_table(features, body, model, words, weight));

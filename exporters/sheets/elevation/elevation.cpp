@@ -151,7 +151,15 @@ std::vector<Page> drawn_pages(const WallWanted (&sides)[2], PaperSize size, cons
     return pages;
 }
 
-Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
+/// What the record says of the wall's logs, from below up.
+Table found_in_wall(const SheetOptions &options, const WallWanted &side) {
+    std::vector<Index<Piece>> logs;
+    for (const Index<Piece> piece : side.layout->pieces.indices())
+        if (is_log_of(side.layout->pieces[piece], side.wall)) logs.push_back(piece);
+    return found_table(options, *side.layout, logs, *side.words);
+}
+
+Titled elevations_of(const WallWanted (&sides)[2], PaperSize size, const SheetOptions &options) {
     const Layout &layout = *sides[0].layout;
     const Words &words = *sides[0].words;
     const WallPlace &wall = layout.walls[sides[0].wall];
@@ -159,6 +167,8 @@ Titled elevations_of(const WallWanted (&sides)[2], PaperSize size) {
     std::vector<Page> pages = drawn_pages(sides, size, title);
     Table bores = bore_table(*sides[0].shell, layout, words, sides[0].wall);
     if (!bores.rows.empty()) put_on(pages, size, bores);
+    const Table found = found_in_wall(options, sides[0]);
+    if (!found.rows.empty()) put_on(pages, size, found);
     const std::string note = heights_note(*sides[0].shell, layout.heights[sides[0].wall], words) +
                              standing_note(layout, sides[0].wall, words);
     put_on(pages, size, note_table(words, note, 90));
@@ -174,7 +184,7 @@ Titled elevations(const Draft &d, Index<WallPlace> wall) {
     const SeenShell inside = seen_wall(d.layout, d.bodies, wall, WallSide::inside);
     const WallWanted sides[2]{{&d.shell, &d.layout, &outside, &words, wall, WallSide::outside, nullptr, 0},
                               {&d.shell, &d.layout, &inside, &words, wall, WallSide::inside, nullptr, 0}};
-    return elevations_of(sides, d.size());
+    return elevations_of(sides, d.size(), d.options);
 }
 
 } // namespace

@@ -10,6 +10,17 @@ constexpr double inner_margin = 4; ///< between the frame and what is drawn
 
 } // namespace
 
+std::string FoundNote::words() const {
+    std::string all;
+    for (const std::string &phrase : phrases)
+        all += (all.empty() ? "" : "; ") + phrase;
+    return all;
+}
+
+const FoundNote *SheetOptions::found_of(Index<Piece> piece) const {
+    return found.holds(piece) && !found[piece].is_empty() ? &found[piece] : nullptr;
+}
+
 PaperSize paper_for(const Shell &shell, const SheetOptions &options) {
     const Paper standard = shell.units == UnitSystem::metric ? Paper::a3 : Paper::tabloid;
     const PaperSize size = size_of(options.paper.value_or(standard));

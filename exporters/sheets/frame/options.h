@@ -27,6 +27,14 @@ struct WeightNote {
         "decide.";
 };
 
+/// What the record of a house says of a piece; worded elsewhere, in the sheets' language.
+struct FoundNote {
+    std::vector<std::string> phrases; ///< what can hurt first
+    std::string pegs;                 ///< how many were found, missing, broken or sawn
+    bool is_empty() const { return phrases.empty() && pegs.empty(); }
+    std::string words() const; ///< all phrases in one line
+};
+
 struct SheetOptions {
     std::optional<Paper> paper; ///< not stated = A3 for metric, Tabloid for feet and inches
     bool turned = false;        ///< the paper's other way round
@@ -36,6 +44,10 @@ struct SheetOptions {
     std::function<std::optional<WeightNote>(const Piece &, const Body &)>
         weight;                                        ///< empty = no weight is shown
     Indexed<std::vector<std::string>, Model> warnings; ///< each one phrase; empty = none is shown
+    Indexed<FoundNote, Piece> found;                   ///< empty = no house was recorded
+
+    /// Of that piece; null where nothing is said of it.
+    const FoundNote *found_of(Index<Piece> piece) const;
 };
 
 PaperSize paper_for(const Shell &shell, const SheetOptions &options);

@@ -3,6 +3,8 @@
 
 #include "exporters/sheets/frame/options.h"
 
+#include <span>
+
 namespace roundlay::sheets {
 
 /// A boxed note that does not fit the title block.
@@ -16,6 +18,16 @@ std::vector<Page> pages_not_drawn(PaperSize size, const Words &words, const std:
 
 /// Tags that found no room in a drawing.
 Table left_over_table(const Words &words, const std::string &title, const std::vector<std::string> &tags);
+
+/// What the record says of those pieces, by their tags, pegs too; without rows where it says nothing.
+Table found_table(const SheetOptions &options, const Layout &layout, std::span<const Index<Piece>> pieces,
+                  const Words &words);
+
+/// Columns of a list of pieces for that, where anything is said of any of them, and the cells of one.
+void add_found_columns(const SheetOptions &options, const Words &words, bool pegs,
+                       std::vector<Column> &columns);
+void add_found_cells(const SheetOptions &options, Index<Piece> piece, bool pegs,
+                     std::vector<std::string> &row);
 
 /// A table as sheets of one size have room for it: laid once, put on as many as may be tried.
 struct FittedTable {

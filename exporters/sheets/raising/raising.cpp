@@ -87,6 +87,7 @@ Titled taking_down_sheet(const Draft &draft) {
                      flush_right(words.say("Pegs"), 12), flush_right(words.say("Free after"), 22)};
     add_weight_columns(draft, words, table.columns);
     table.columns.push_back(flush_left(words.say("Then held by its pegs alone"), 44));
+    add_found_columns(draft.options, words, true, table.columns);
     table.columns.push_back(flush_left(words.say("Down"), 14));
     for (const DownStep &step : taking_down(draft.layout, draft.bodies)) {
         const Piece &piece = draft.layout.pieces[step.piece];
@@ -94,6 +95,7 @@ Titled taking_down_sheet(const Draft &draft) {
                                      std::to_string(step.pegs.size()), length_up(words, step.rise)};
         add_weights(draft, words, piece, row);
         row.push_back(loose_tags(draft, step));
+        add_found_cells(draft.options, step.piece, true, row);
         row.emplace_back();
         table.rows.push_back(std::move(row));
     }
@@ -107,6 +109,7 @@ Titled raising_sheet(const Draft &draft) {
     table.columns = {flush_right(words.say("Raise"), 14), flush_left(words.say("Tag"), 34),
                      flush_left(words.say("Laid on"), 50), flush_right(words.say("Pegs"), 12)};
     add_weight_columns(draft, words, table.columns);
+    add_found_columns(draft.options, words, true, table.columns);
     table.columns.push_back(flush_left(words.say("Up"), 14));
     table.columns.push_back(flush_left(words.say("Pegged"), 16));
     for (const UpStep &step : raising(draft.layout)) {
@@ -114,6 +117,7 @@ Titled raising_sheet(const Draft &draft) {
         std::vector<std::string> row{std::to_string(piece.raise), piece.tag, joined(piece.below),
                                      std::to_string(step.pegs.size())};
         add_weights(draft, words, piece, row);
+        add_found_cells(draft.options, step.piece, true, row);
         row.resize(table.columns.size());
         table.rows.push_back(std::move(row));
     }

@@ -34,15 +34,16 @@ void add_weights(const Totals &sums, const std::optional<WeightNote> &said, cons
     if (!said->caution.empty()) table.rows.push_back({words.say("Caution"), said->caution});
 }
 
-std::vector<Column> packing_columns(const Words &words, bool weights) {
+std::vector<Column> packing_columns(const Words &words, const SheetOptions &options) {
     std::vector<Column> columns{flush_right(words.say("Load"), 12), flush_left(words.say("Tag"), 34)};
     add_sizes(columns, words);
     columns.push_back(flush_right(words.say("Volume"), 24));
-    if (weights) {
+    if (options.weight) {
         columns.push_back(flush_right(words.say("Weight from"), 20));
         columns.push_back(flush_right(words.say("to"), 20));
     }
     columns.push_back(flush_right(words.say("Raise"), 14));
+    add_found_columns(options, words, false, columns);
     columns.push_back(flush_left(words.say("Loaded"), 16));
     return columns;
 }
@@ -53,9 +54,10 @@ std::vector<std::string> weight_cells(const std::optional<WeightNote> &weight, c
 }
 
 /// `number` in the order of loading; `any_weight` becomes the piece's where it is known.
-std::vector<std::string> load_row(const Draft &draft, std::size_t number, const Piece &piece,
+std::vector<std::string> load_row(const Draft &draft, std::size_t number, Index<Piece> index,
                                   const PieceStock &stock, const Words &words,
                                   std::optional<WeightNote> &any_weight) {
+    const Piece &piece = draft.layout.pieces[index];
     std::vector<std::string> row{std::to_string(number),           piece.tag,
                                  words.length(stock.blank.length), words.length(stock.blank.width),
                                  words.length(stock.blank.height), words.volume(stock.volume)};
@@ -66,6 +68,7 @@ std::vector<std::string> load_row(const Draft &draft, std::size_t number, const 
         if (weight) any_weight = weight;
     }
     row.push_back(std::to_string(piece.raise));
+    add_found_cells(draft.options, index, false, row);
     row.emplace_back(); // to be ticked
     return row;
 }
@@ -74,10 +77,9 @@ std::vector<std::string> load_row(const Draft &draft, std::size_t number, const 
 Table load_table(const Draft &draft, const Indexed<PieceStock, Piece> &stock, const Words &words,
                  std::optional<WeightNote> &any_weight) {
     Table table = table_called(words, words.say("Load in this order: the last to be raised goes on first"));
-    table.columns = packing_columns(words, static_cast<bool>(draft.options.weight));
+    table.columns = packing_columns(words, draft.options);
     for (const Index<Piece> i : loading_order(draft.layout))
-        table.rows.push_back(
-            load_row(draft, table.rows.size() + 1, draft.layout.pieces[i], stock[i], words, any_weight));
+        table.rows.push_back(load_row(draft, table.rows.size() + 1, i, stock[i], words, any_weight));
     return table;
 }
 

@@ -2,7 +2,10 @@
 
 #include "exporters/sheets/drawing/dimension.h"
 #include "exporters/sheets/drawing/text.h"
+#include "exporters/sheets/form/form_pen.h"
 #include "exporters/sheets/tag/qr.h"
+
+#include <algorithm>
 
 namespace roundlay::sheets {
 namespace {
@@ -50,8 +53,24 @@ void add_arrows(std::vector<Item> &items, double left, double low, const Words &
               {left + 16.5, low + 9.7});
 }
 
-void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, const Piece &piece,
-             const Words &words, const std::string &revision) {
+/// Between the tag and what is beside its code: as much as there is room for, what can hurt first.
+void add_found(std::vector<Item> &items, const Rect &room, const FoundNote &note, const Words &words) {
+    constexpr double step = 3.8;
+    std::string all = note.words();
+    if (!note.pegs.empty()) all += (all.empty() ? "" : "; ") + words.say("pegs: %1", note.pegs);
+    std::vector<std::string> lines = wrapped(words.say("as found: %1", all), room.width(), least_lettering);
+    const auto fit = static_cast<std::size_t>(std::max(0.0, room.height() / step));
+    if (lines.size() > fit && fit > 0) {
+        lines[fit - 1] = shortened(lines[fit - 1] + " " + lines[fit], room.width(), least_lettering);
+        lines.resize(fit);
+    }
+    if (fit > 0) add_lines(items, lines, {room.x0, room.y1 - least_lettering}, least_lettering, step);
+}
+
+void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, Index<Piece> index,
+             const Words &words, const SheetOptions &options) {
+    const Piece &piece = layout.pieces[index];
+    const std::string &revision = options.fields.revision;
     items.emplace_back(Path{
         {{box.x0, box.y0}, {box.x1, box.y0}, {box.x1, box.y1}, {box.x0, box.y1}}, true, Line::dimension, ""});
     const double left = box.x0 + 5, right = box.x1 - 3;
@@ -63,6 +82,8 @@ void add_tag(std::vector<Item> &items, const Rect &box, const Layout &layout, co
     }
     const Rect code{box.x1 - code_size - 1, box.y0 + 1, box.x1 - 1, box.y0 + 1 + code_size};
     if (const auto fill = qr_code(tag_code(piece, revision), code)) items.emplace_back(*fill);
+    if (const FoundNote *note = options.found_of(index))
+        add_found(items, {left, code.y1 + 0.5, right, y + height * 1.6 - 2}, *note, words);
     const double column = code.x0 - left - 1;
     y = add_lines(items, wrapped(wall_words(layout, piece, words), column, 3.5), {left, code.y1 - 4}, 3.5,
                   5.6);
@@ -94,8 +115,7 @@ std::vector<Sheet> tag_sheets(const Shell &shell, const Layout &layout, const Sh
         const int place = i.number() % (columns * rows);
         if (place == 0) sheets.push_back(empty_sheet(size, layout.pieces[i].tag, sheets.size() + 1, words));
         const double x = margin + (place % columns) * w, top = size.height - margin - (place / columns) * h;
-        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, layout.pieces[i], words,
-                options.fields.revision);
+        add_tag(sheets.back().items, {x, top - h, x + w, top}, layout, i, words, options);
     }
     return sheets;
 }

@@ -85,7 +85,7 @@ constexpr Entry entries[] = {
     {"change", "changement"},
     {"clear spans", "portées libres"},
     {"cuts that come", "coupes nouvelles"},
-    {"cuts that go", "coupes qui partent"},
+    {"cuts that go", "coupes supprimées"},
     {"diameter", "diamètre"},
     {"distinct pieces", "pièces différentes"},
     {"door", "porte"},

@@ -13,7 +13,8 @@ constexpr Entry entries[] = {
     {"Free after", "Libre après"},
     {"Geometry alone: what lies free to rise. Whether a wall, a corner or a roof stands meanwhile, what is "
      "braced, and with what is lifted, is for a licensed professional and whoever is on the site.",
-     "La géométrie seule : ce qui est libre de monter. Si un mur, un coin ou un toit tient pendant ce temps, "
+     "La géométrie seule : ce qui est libre de monter. Si un mur, un angle ou un toit tient pendant ce "
+     "temps, "
      "ce "
      "qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui est sur place d’en "
      "décider."},
@@ -28,7 +29,7 @@ constexpr Entry entries[] = {
     {"The order is geometry alone: what lies free to rise. Whether a wall, a corner or a roof stands "
      "meanwhile, what is braced, and with what is lifted, is for a licensed professional and whoever is on "
      "the site.",
-     "L’ordre est la géométrie seule : ce qui est libre de monter. Si un mur, un coin ou un toit tient "
+     "L’ordre est la géométrie seule : ce qui est libre de monter. Si un mur, un angle ou un toit tient "
      "pendant "
      "ce temps, ce qu’il faut étayer et avec quoi l’on lève, c’est à un professionnel agréé et à qui est sur "
      "place d’en décider."},

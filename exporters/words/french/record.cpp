@@ -9,8 +9,13 @@ constexpr Entry entries[] = {
     {"% of count", "% du nombre"},
     {"% of face", "% de la face"},
     {"% of volume", "% du volume"},
+    {"%1 at %2", "%1 à %2"},
     {"%1 between shoulders is more than the %2 over all: measure one of them again",
      "%1 entre épaulements dépasse les %2 hors tout : mesurez de nouveau l’un des deux"},
+    {"%1 broken", "%1 cassées"},
+    {"%1 found", "%1 en place"},
+    {"%1 from %2 on", "%1 à partir de %2"},
+    {"%1 from %2 to %3", "%1 de %2 à %3"},
     {"%1 has a third field and its sheet no denominator: state whether the sheet counts quarters, eighths or "
      "sixteenths of an inch",
      "%1 a un troisième nombre et sa feuille pas de dénominateur : indiquez si la feuille compte en quarts, "
@@ -38,6 +43,25 @@ constexpr Entry entries[] = {
      "%1 est indiqué deux fois : donnez à chacun son propre nom"},
     {"%1 lies past the end of the log, which is %2 long: measure one of them again",
      "%1 se trouve au-delà du bout de la pièce, longue de %2 : mesurez de nouveau l’un des deux"},
+    {"%1 missing", "%1 manquantes"},
+    {"%1 numbers have a third field and their sheet no denominator, %2 the first of them: state whether the "
+     "sheet counts quarters, eighths or sixteenths of an inch",
+     "%1 nombres ont un troisième nombre et leur feuille pas de dénominateur, %2 le premier d’entre eux : "
+     "indiquez si la feuille compte en quarts, en huitièmes ou en seizièmes de pouce"},
+    {"%1 numbers have no unit and their sheet none for its numbers, %2 the first of them: state numbers_in "
+     "of "
+     "the record or the sheet, or write them as 8 1/2 in or 215 mm",
+     "%1 nombres n’ont pas d’unité et leur feuille n’en a pas pour ses nombres, %2 le premier d’entre eux : "
+     "indiquez numbers_in du relevé ou de la feuille, ou écrivez-les comme 8 1/2 in ou 215 mm"},
+    {"%1 numbers have two fields and can be feet.inches or decimal feet, %2 the first of them: state which "
+     "of "
+     "them the sheet means",
+     "%1 nombres ont deux champs et peuvent être des pieds.pouces ou des pieds décimaux, %2 le premier "
+     "d’entre eux : indiquez ce que la feuille entend"},
+    {"%1 sawn", "%1 sciées"},
+    {"%1 up to %2", "%1 jusqu’à %2"},
+    {"%1, %2 deep", "%1, profond de %2"},
+    {"As found", "Tel que relevé"},
     {"Count: logs of the record. Volume: the wood of the pieces that they were found as, joints, openings "
      "and bores taken off. Outside face: the area of all surfaces of these pieces that look more outward "
      "than up, down or along, each as it is seen square on. Percent: 100 x part / all that was found.",
@@ -53,6 +77,7 @@ constexpr Entry entries[] = {
      "D’une pièce réparée seul le vieux bois compte, pour autant qu’un [[mend]] de la coque montrée dessine "
      "ce qui en est ôté ; ce qui est coupé d’une pièce réemployée ailleurs n’est pas déduit. Ce sont des "
      "sommes, et aucun verdict sur ce qui devrait rester."},
+    {"Pegs as found", "Chevilles relevées"},
     {"a log has no tag: give it one of its own, which it keeps for ever",
      "une pièce n’a pas de repère : donnez-lui le sien, qu’elle garde pour toujours"},
     {"a moisture says little without its season and the depth of its probe: state both",
@@ -60,13 +85,25 @@ constexpr Entry entries[] = {
     {"a sheet counts quarters, eighths or sixteenths of an inch: state 4, 8 or 16",
      "une feuille compte en quarts, huitièmes ou seizièmes de pouce : indiquez 4, 8 ou 16"},
     {"all that was found", "tout ce qui a été trouvé"},
+    {"as found", "tel que relevé"},
+    {"as found: %1", "relevé : %1"},
     {"both ends of the log are in corner %1: ends are told apart by their corner",
      "les deux bouts de la pièce sont dans l’angle %1 : les bouts se distinguent par leur angle"},
+    {"bow %1", "cintrage %1"},
+    {"bow %1 to the %2", "cintrage %1 vers : %2"},
     {"by", "par"},
+    {"condition: %1", "état : %1"},
     {"count", "nombre"},
+    {"decided: leave out", "décidé : ne pas reposer"},
+    {"decided: mend", "décidé : réparer"},
+    {"decided: replace", "décidé : remplacer"},
+    {"decided: use elsewhere", "décidé : réemployer ailleurs"},
     {"decision", "décision"},
+    {"end in %1: %2", "bout à %1 : %2"},
+    {"found as %1", "relevée comme %1"},
     {"keep", "garder"},
-    {"leave out", "laisser"},
+    {"later cut: %1", "coupe ultérieure : %1"},
+    {"leave out", "ne pas reposer"},
     {"log %1 is %2 high where it is lowest, and %3 needs %4: it is too low for that place",
      "la pièce %1 est haute de %2 là où elle est la plus basse, et il faut %4 à %3 : elle est trop basse "
      "pour cette place"},
@@ -117,12 +154,19 @@ constexpr Entry entries[] = {
     {"no sheet of the record is called %1: state it with its denominator",
      "aucune feuille du relevé ne s’appelle %1 : indiquez-la avec son dénominateur"},
     {"not decided", "non décidé"},
+    {"note: %1", "note : %1"},
     {"old logs", "vieilles pièces"},
     {"on", "le"},
     {"openings part round %1 of wall %2 into %3 logs: say which piece log %4 becomes",
      "des ouvertures partagent le rang %1 du mur %2 en %3 pièces : dites laquelle devient la pièce %4"},
-    {"outside face ft2", "face extérieure pi2"},
-    {"outside face m2", "face extérieure m2"},
+    {"outside face ft2", "face extérieure pi²"},
+    {"outside face m2", "face extérieure m²"},
+    {"peg broken", "cheville cassée"},
+    {"peg missing", "cheville manquante"},
+    {"peg sawn", "cheville sciée"},
+    {"pegs as found", "chevilles relevées"},
+    {"pegs: %1", "chevilles : %1"},
+    {"places from %1", "places depuis %1"},
     {"replace", "remplacer"},
     {"running dimension %1 is %2 and lies before the one in front of it, %3: put them in order, or look at "
      "the sheet again",
@@ -143,12 +187,13 @@ constexpr Entry entries[] = {
      "indiquez un autre dénominateur"},
     {"the zone ends at %1, before its beginning at %2: put the two in order",
      "la zone finit à %1, avant son début à %2 : mettez les deux en ordre"},
-    {"to wall", "au mur"},
+    {"to wall", "vers le mur"},
     {"turn end for end", "retourner bout pour bout"},
     {"two logs have the tag %1: give each its own, which it keeps for ever",
      "deux pièces ont le repère %1 : donnez à chacune le sien, qu’elle garde pour toujours"},
     {"use elsewhere", "réemployer ailleurs"},
     {"why", "pourquoi"},
+    {"wind %1", "gauchissement %1"},
 };
 
 } // namespace
