@@ -42,16 +42,17 @@ class CornerForm {
 
     FormHead head() const {
         const Words words = draft_.words();
-        const std::string letters = words.say("Of the tail: a at the shoulder on the outside face, b at its "
-                                              "end there, c at the shoulder on the "
-                                              "inside face, d at its end there; e overhang past the crossing "
-                                              "wall; f gap under it. Of the corner: g "
-                                              "height of its mark over the level plane, + up, - down; h and "
-                                              "k how far the arris leans out at the "
-                                              "top, - in, on the faces of walls %1 and %2; m the height that "
-                                              "this is measured over. Where a log "
-                                              "runs on: n its height, p its width there.",
-                                              first(), second());
+        std::string letters = words.say(
+            "Of the tail, or of the notch of a log that runs past: n at the shoulder on the outside "
+            "face, p at its end there, q at the shoulder on the inside face, r at its end there; s "
+            "overhang past the crossing wall; t gap under it. Of the corner: u height over the level "
+            "plane, + up, - down, of a mark on its arris (a nail, or a line that stays); v and w how "
+            "far the arris leans at the top, + out of the wall, - into it, on the faces of walls %1 "
+            "and %2; x the height that this is measured over. What another log hides stays empty "
+            "until it is open.",
+            first(), second());
+        if (std::ranges::any_of(rows_, [](const CornerRow &row) { return !row.end && !row.has_stations; }))
+            letters += " " + words.say("Where a log runs on: y its height, z its width there.");
         return {words.say("Corner %1", name_),
                 words.say("of walls %1 and %2", first(), second()),
                 "F-" + name_,

@@ -65,10 +65,10 @@ void draw_tail(FormPen &pen, const Rect &room, const CornerRow &row) {
                 known(found ? &(found->*number) : nullptr, rule, pen.words()));
     };
     const ProposedTail *tail = row.proposed.tail ? &*row.proposed.tail : nullptr;
-    box(0, "a", &FoundEnd::shoulder_outside, tail ? &tail->shoulder_outside : nullptr);
-    box(1, "b", &FoundEnd::end_outside, tail ? &tail->end_outside : nullptr);
-    box(2, "c", &FoundEnd::shoulder_inside, tail ? &tail->shoulder_inside : nullptr);
-    box(3, "d", &FoundEnd::end_inside, tail ? &tail->end_inside : nullptr);
+    box(0, "n", &FoundEnd::shoulder_outside, tail ? &tail->shoulder_outside : nullptr);
+    box(1, "p", &FoundEnd::end_outside, tail ? &tail->end_outside : nullptr);
+    box(2, "q", &FoundEnd::shoulder_inside, tail ? &tail->shoulder_inside : nullptr);
+    box(3, "r", &FoundEnd::end_inside, tail ? &tail->end_inside : nullptr);
 }
 
 bool has_noted_tail(const CornerRow &row) {
@@ -85,8 +85,8 @@ void draw_first_boxes(FormPen &pen, const Rect &room, const CornerRow &row) {
         return pen.print(words_at, four,
                          pen.words().say("runs on: its measures stand on the form of its wall"));
     if (!row.end) {
-        pen.box(box_at(c.tails[0], room), size_box, "n", {"", pen.words().length(row.proposed.height)});
-        pen.box(box_at(c.tails[1], room), size_box, "p", {"", pen.words().length(row.proposed.width)});
+        pen.box(box_at(c.tails[0], room), size_box, "y", {"", pen.words().length(row.proposed.height)});
+        pen.box(box_at(c.tails[1], room), size_box, "z", {"", pen.words().length(row.proposed.width)});
         pen.print({c.tails[2] + 1, words_at.y}, 2 * size_width - 2,
                   pen.words().say("runs on past the corner"));
         return;
@@ -115,8 +115,9 @@ std::vector<CornerRow> corner_rows(const Layout &layout, const FormLogs &logs, I
         row.proposed = end ? proposed_end(layout, piece, *end) : proposed_at(layout, piece, corner);
         rows.push_back(std::move(row));
     }
-    std::ranges::stable_sort(rows, {},
-                             [&](const CornerRow &row) { return layout.pieces[row.piece].frame.origin.z; });
+    // A half log and the log that crosses over it stand on one foundation: only the raise tells which lies
+    // below.
+    std::ranges::stable_sort(rows, {}, [&](const CornerRow &row) { return layout.pieces[row.piece].raise; });
     return rows;
 }
 
@@ -151,10 +152,10 @@ void draw_corner_row(FormPen &pen, const Rect &whole, const CornerRow &row) {
     draw_first_boxes(pen, room, row);
     if (row.end) {
         const FoundEnd *found = row.found ? &*row.found : nullptr;
-        pen.box(box_at(c.overhang, room), size_box, "e",
+        pen.box(box_at(c.overhang, room), size_box, "s",
                 known(found ? &found->overhang : nullptr, row.proposed.overhang, words));
     }
-    pen.box(box_at(c.gap, room), size_box, "f", known(row.found ? &row.found->gap : nullptr, {}, words));
+    pen.box(box_at(c.gap, room), size_box, "t", known(row.found ? &row.found->gap : nullptr, {}, words));
     std::string joint = row.found ? row.found->joint : "";
     if (row.found && !row.found->note.empty()) joint += (joint.empty() ? "" : "; ") + row.found->note;
     pen.box({c.joint, low, room.x1, room.y1}, words_box, "", {joint, ""});
@@ -172,12 +173,12 @@ void draw_arris_boxes(FormPen &pen, const Rect &room, const RecordedCorner *k, c
         pen.box({x, low, x + width, top}, layer, letter, known);
         x += width;
     };
-    box(36, size_box, "g", words.say("over the plane"), known(k ? &k->level : nullptr, {}, words));
+    box(36, size_box, "u", words.say("over the plane"), known(k ? &k->level : nullptr, {}, words));
     box(36, words_box, "", words.say("which plane"), {k ? k->plane : "", ""});
-    box(32, size_box, "h", words.say("lean, wall %1", first), known(k ? &k->lean_first : nullptr, {}, words));
-    box(32, size_box, "k", words.say("lean, wall %1", second),
+    box(32, size_box, "v", words.say("lean, wall %1", first), known(k ? &k->lean_first : nullptr, {}, words));
+    box(32, size_box, "w", words.say("lean, wall %1", second),
         known(k ? &k->lean_second : nullptr, {}, words));
-    box(36, place_box, "m", words.say("over the height"), known(k ? &k->lean_over : nullptr, {}, words));
+    box(36, place_box, "x", words.say("over the height"), known(k ? &k->lean_over : nullptr, {}, words));
     box(room.x1 - x, words_box, "", words.say("note"), {k ? k->note : "", ""});
 }
 

@@ -75,7 +75,7 @@ class TimberRow {
         };
         box("a", known(found ? &found->height : nullptr, p.height, words));
         box("b", known(found ? &found->width : nullptr, p.width, words));
-        box("c", {found ? found->note : "", words.length(bearing)});
+        box("j", {found ? found->note : "", words.length(bearing)});
     }
 
     /// A log that it lies in by the tag that it was found under.
@@ -103,7 +103,7 @@ std::vector<Sheet> floor_form(const Draft &draft, const Record &record, Index<Fl
         {words.say("Floor %1", name), words.say("joists and what their ends lie in"), "F-" + name,
          words.say("Field forms"), "form-floor:" + std::to_string(floor.number() + 1),
          words.say(
-             "a height and b width of the joist at the face of what it lies in; c how deep its end lies in "
+             "a height and b width of the joist at the face of what it lies in; j how deep its end lies in "
              "there: look into the socket, or feel with a wire.")});
     const FormLogs logs = form_logs(record, draft.layout);
     for (const Timber &timber : draft.layout.timbers) {

@@ -6,6 +6,7 @@ namespace roundlay::sheets {
 
 SheetSet form_set(const Layout &layout, const std::shared_ptr<const Record> &record) {
     SheetSet set;
+    set.push_back({"form of the house", [record](const Draft &d) { return house_form(d, *record); }});
     for (const auto wall : layout.walls.indices())
         set.push_back({"form of wall " + std::to_string(wall.number() + 1),
                        [record, wall](const Draft &d) { return wall_form(d, *record, wall); }});

@@ -9,8 +9,8 @@
 
 namespace roundlay::sheets {
 
-/// A form of every wall, of every corner, of the timbers of every floor, and of logs of the record that the
-/// plan does not have.
+/// A form of the house as a whole, of every wall, of every corner, of the timbers of every floor, and of logs
+/// of the record that the plan does not have.
 SheetSet form_set(const Layout &layout, const std::shared_ptr<const Record> &record);
 
 } // namespace roundlay::sheets

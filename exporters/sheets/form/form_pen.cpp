@@ -9,8 +9,9 @@ namespace roundlay::sheets {
 namespace {
 
 constexpr double small = least_lettering, noted_height = 3.5, large_height = 4.5;
-constexpr double baseline = 0.95; ///< over the lower edge of a printed line: letters hang down that far
-constexpr double letter_room = 4; ///< of the letter in a box's corner
+constexpr double baseline = 0.95;     ///< over the lower edge of a printed line: letters hang down that far
+constexpr double off_the_line = 0.45; ///< of a figure under the lower edge of its box
+constexpr double letter_room = 4;     ///< of the letter in a box's corner
 constexpr double tick_side = 2.7;
 constexpr double after_tick = 1.2, between_ticks = 2.2;
 
@@ -119,7 +120,8 @@ void FormPen::box(const Rect &box, const char *layer, const std::string &letter,
         left = box.x0 + letter_room;
     }
     if (!known.noted.empty()) noted({left, box.y0, box.x1 - 0.8, box.y1}, known.noted);
-    if (!known.proposed.empty()) print({box.x0 + 1, box.y0 - print_line}, box.width() - 1.6, known.proposed);
+    if (!known.proposed.empty())
+        print({box.x0 + 1, box.y0 - print_line - off_the_line}, box.width() - 1.6, known.proposed);
 }
 
 /// As large as it fits; what does not fit two small lines is cut short.

@@ -6,6 +6,7 @@
 #include "exporters/sheets/set/draft.h"
 #include "kernel/record/record.h"
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -32,6 +33,8 @@ class FormSheets {
     Rect strip(double height, const Heading &heading = {}, double heading_height = 0);
     /// Height that is left on the last sheet.
     double left() const;
+    /// What follows begins under that, where it fits.
+    void use_down_to(double y) { y_ = std::max(room_.y0, y); }
     /// What follows begins on a new sheet.
     void end_sheet() { y_ = room_.y0; }
 

@@ -6,6 +6,9 @@
 
 namespace roundlay::sheets {
 
+/// Walls from corner to corner, diagonals, level planes, and where north is. None where there is no wall.
+std::vector<Sheet> house_form(const Draft &draft, const Record &record);
+
 /// A sketch of the wall with the tags of its logs, how each number is taken, and a card for each log.
 std::vector<Sheet> wall_form(const Draft &draft, const Record &record, Index<WallPlace> wall);
 

@@ -14,12 +14,12 @@ namespace roundlay::sheets {
 /// all, d between shoulders, e a place from its end, f its height over a jamb.
 Block key_of_log(const Draft &draft, Index<Piece> piece, WallSide side);
 
-/// An end of a log in a corner, seen on both faces: a to d the heights of its tail, e its overhang, f its
+/// An end of a log in a corner, seen on both faces: n to r the heights of its tail, s its overhang, t its
 /// gap.
 Block key_of_end(const Draft &draft, Index<Piece> piece, End end, const Words &words);
 
-/// Of a corner: g its height over the level plane, h and k how its arris leans out on the faces of both its
-/// walls, m over which height.
+/// Of a corner: u its height over the level plane, v and w how its arris leans on the faces of both its
+/// walls, out of them with +, x over which height. No letter of it is one of a wall's.
 Block key_of_arris(const Words &words, const std::string &first, const std::string &second);
 
 } // namespace roundlay::sheets

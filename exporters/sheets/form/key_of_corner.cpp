@@ -49,8 +49,8 @@ class EndKey {
         v.add_wood(board_, stretch_of_wood(draft_.bodies[piece_.model], from, from + shown_));
         if (proposed_.tail) {
             const ProposedTail &t = *proposed_.tail;
-            add_height(v, outside ? t.shoulder_outside : t.shoulder_inside, outside ? "a" : "c");
-            add_height(v, outside ? t.end_outside : t.end_inside, outside ? "b" : "d");
+            add_height(v, outside ? t.shoulder_outside : t.shoulder_inside, outside ? "n" : "q");
+            add_height(v, outside ? t.end_outside : t.end_inside, outside ? "p" : "r");
         }
         if (outside) {
             add_gap(v);
@@ -71,7 +71,7 @@ class EndKey {
                    b = v.on({t.end_outside.x, 0, t.end_outside.low}), down{0, -gap_drawn};
         add_stroke(board_, a + down, b + down, Line::hidden);
         const Vec2 middle = 0.5 * (a + b);
-        add_measure(board_, middle + down, middle, "f");
+        add_measure(board_, middle + down, middle, "t");
     }
 
     /// Over the log below, which is not drawn: a stroke stands for its highest line.
@@ -80,7 +80,7 @@ class EndKey {
             if (scope.cut->use != ScopeUse::saddle || scope.cut->end != end_ || scope.cut->runs_on) continue;
             const Vec2 top = v.on({scope.middle.outside, 0, scope.top}), down{0, -gap_drawn};
             add_stroke(board_, top + down - Vec2{4, 0}, top + down + Vec2{4, 0}, Line::hidden);
-            return add_measure(board_, top + down, top, "f");
+            return add_measure(board_, top + down, top, "t");
         }
     }
 
@@ -92,7 +92,7 @@ class EndKey {
         const double a = v.on({face, 0, 0}).x, b = v.on({tip, 0, 0}).x;
         add_stroke(board_, {a, low - 1}, {a, top}, Line::centre);
         add_stroke(board_, {b, low - 1}, {b, low + 3});
-        add_measure(board_, {a, low}, {b, low}, "e");
+        add_measure(board_, {a, low}, {b, low}, "s");
     }
 
     std::string caption(bool outside) const {
@@ -122,7 +122,19 @@ void add_leaning(Board &board, double x, double way, const std::string &letter, 
     add_stroke(board, {x, 0}, {x + way * out, tall}, Line::visible);
     add_stroke(board, {x, 0}, {x - way * 14, 0}, Line::visible);
     add_measure(board, {x, tall + 1.5}, {x + way * out, tall + 1.5}, letter);
-    if (with_height) add_measure(board, {x - way * 5, 0}, {x - way * 5, tall}, "m");
+    if (with_height) add_measure(board, {x - way * 5, 0}, {x - way * 5, tall}, "x");
+}
+
+/// Out of the wall is plus, into it minus.
+void add_sign(Board &board, double x, double way, const std::string &sign) {
+    Text text = lettered(sign, {}, 3.5, true, Role::mark);
+    text.across = Across::middle;
+    text.upright = Upright::middle;
+    std::vector<Vec2> places;
+    for (const double off : {8.0, 11.0, 14.0})
+        for (const double up : {21.0, 12.0, 16.0, 6.0})
+            places.push_back({x + way * off, up});
+    board.put(text, places, 0.3);
 }
 
 } // namespace
@@ -134,15 +146,19 @@ Block key_of_end(const Draft &draft, Index<Piece> piece, End end, const Words &w
 Block key_of_arris(const Words &words, const std::string &first, const std::string &second) {
     Board board;
     constexpr double apart = 46, plane = 8, mark = 17;
-    add_leaning(board, 0, -1, "h", true);
-    add_leaning(board, apart, 1, "k", true);
+    add_leaning(board, 0, -1, "v", true);
+    add_leaning(board, apart, 1, "w", true);
     // the level plane, and the mark on the arris that is read from it
     add_stroke(board, {-16, plane}, {-1.9, plane}, Line::centre);
     add_stroke(board, {-16, mark}, {-3.6, mark});
-    add_measure(board, {-12, plane}, {-12, mark}, "g");
+    add_measure(board, {-12, plane}, {-12, mark}, "u");
     board.add(lettered(words.say("face of wall %1", first), {-16, 34}, least_lettering, true, Role::caption));
     board.add(lettered(words.say("face of wall %1", second), {apart - 14, 34}, least_lettering, true,
                        Role::caption));
+    for (const auto &[x, out] : {std::pair(0.0, -1.0), std::pair(apart, 1.0)}) {
+        add_sign(board, x, out, "+");
+        add_sign(board, x, -out, "−");
+    }
     return figure_block(std::move(board));
 }
 

@@ -18,7 +18,11 @@ std::string card_letters(const Words &words) {
     return words.say(
         "a height and b width of the log, at its shoulder or where it ends at an opening; c length "
         "over all; d length between its shoulders; e places along the log, from the end that is "
-        "ticked; f height of the log where a jamb meets it.");
+        "ticked; f height of the log where a jamb meets it; g level of its top at each end over the "
+        "level plane, + up, - down; h gap to the log under it, at mid-length; i bow, and the face that it "
+        "bows out to; k wind, how far an edge at one end stands out of the plane of the other; of pegs that "
+        "do not hold: m missing, b broken, s sawn. What a frame or another log hides stays empty until it is "
+        "open.");
 }
 
 LogCard::LogCard(const Draft &draft, const Record &record, const Words &words, const FormLog &log,
@@ -87,7 +91,7 @@ std::size_t LogCard::station_rows(double width) const {
 }
 
 double LogCard::height(double width) const {
-    const double lines = static_cast<double>((goes_on_ ? 0 : 2) + station_rows(width)) * line_height;
+    const double lines = static_cast<double>((goes_on_ ? 0 : 3) + station_rows(width)) * line_height;
     const double more = static_cast<double>(long_tag(width).size()) * print_line +
                         (has_unnamed_end() && !goes_on_ ? print_line + box_height : 0);
     return more + lines + zone_label + static_cast<double>(zone_rows()) * box_height + between_cards;
@@ -116,6 +120,7 @@ void LogCard::draw(FormPen &pen, const Rect &room) const {
     draw_tag(pen, {room.x0, room.y0, room.x1, y + between_cards / 2});
     if (!goes_on_ && has_unnamed_end()) y = draw_names(pen, x, y);
     if (!goes_on_) y = draw_sizes(pen, x, y, room.x1);
+    if (!goes_on_) y = draw_shape(pen, x, y, room.x1);
     y = draw_stations(pen, x, y, room.x1);
     if (!goes_on_) y = draw_looks(pen, x, y, room.x1);
     draw_zones(pen, x, y, room.x1);
@@ -189,7 +194,25 @@ std::string LogCard::end_name(int i) const {
     return i == 0 ? words_.say("one end") : words_.say("other end");
 }
 
+/// Names that are too long beside a square to tick are told once, over the boxes of their end.
+bool LogCard::has_long_name() const {
+    constexpr double room = 13;
+    return !has_unnamed_end() && std::ranges::any_of(shown_, [&](const FormEnd &end) {
+        return text_width(words_.name(end.name), least_lettering) > room;
+    });
+}
+
+std::string LogCard::short_name(int i) const {
+    if (has_unnamed_end()) return i == 0 ? words_.say("one") : words_.say("other");
+    return has_long_name() ? std::to_string(i + 1) : end_name(i);
+}
+
 std::string LogCard::end_label(int i) const {
+    const std::string label = whole_end_label(i);
+    return has_long_name() ? words_.say("%1: %2", i + 1, label) : label;
+}
+
+std::string LogCard::whole_end_label(int i) const {
     if (has_unnamed_end()) return end_name(i);
     const FormEnd &end = shown_[i];
     if (end.piece && end.of_plan) {
@@ -223,7 +246,7 @@ void LogCard::draw_choice(FormPen &pen, const Rect &room, const std::string &lab
     pen.print({room.x0, room.y1}, room.width(), label);
     std::vector<std::vector<FormPen::Tick>> rows;
     for (const int i : {0, 1})
-        rows.push_back({{end_name(i), !chosen.empty() && chosen == shown_[i].name}});
+        rows.push_back({{short_name(i), !chosen.empty() && chosen == shown_[i].name}});
     pen.ticks(room, rows);
 }
 

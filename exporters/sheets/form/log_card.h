@@ -31,7 +31,7 @@ class LogCard {
 
   private:
     struct Pegs {
-        Known found, missing, gone;
+        Known found, gone; ///< gone: missing, broken or sawn
     };
 
     void set_stations(bool inside_out);
@@ -40,6 +40,9 @@ class LogCard {
     std::string towards(std::size_t jamb_of, const Piece &piece, bool near_datum) const;
     Pegs pegs() const;
     std::string proposed_pegs() const;
+    Known gap_below() const;
+    std::string later_cuts() const;
+    std::string moistures() const;
     std::string zero_name() const;
 
     std::vector<std::string> long_tag(double width) const;
@@ -50,10 +53,14 @@ class LogCard {
     void draw_tag(FormPen &pen, const Rect &room) const;
     double draw_sizes(FormPen &pen, double x, double y, double right) const;
     void draw_proposed(FormPen &pen, double x, double low) const;
+    bool has_long_name() const;
+    std::string short_name(int end) const;
     std::string end_label(int end) const;
+    std::string whole_end_label(int end) const;
     void draw_end(FormPen &pen, double x, double y, int end) const;
     void draw_choice(FormPen &pen, const Rect &room, const std::string &label,
                      const std::string &chosen) const;
+    double draw_shape(FormPen &pen, double x, double y, double right) const;
     double draw_stations(FormPen &pen, double x, double y, double right) const;
     double draw_looks(FormPen &pen, double x, double y, double right) const;
     double draw_zones(FormPen &pen, double x, double y, double right) const;

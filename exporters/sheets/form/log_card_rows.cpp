@@ -1,4 +1,5 @@
 // The rows of a card under its sizes: where jambs meet it, looks and pegs, condition.
+#include "exporters/sheets/drawing/number.h"
 #include "exporters/sheets/form/card_measures.h"
 #include "exporters/sheets/form/log_card.h"
 
@@ -7,7 +8,7 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double finish_width = 26, marks_width = 34, gone_width = 35, missing_width = 32;
+constexpr double finish_width = 24, marks_width = 27, species_width = 22, moisture_width = 34;
 
 std::string joined(const std::vector<std::string> &parts) {
     std::string text;
@@ -16,7 +17,63 @@ std::string joined(const std::vector<std::string> &parts) {
     return text;
 }
 
+/// As the label of the box calls what became of a peg.
+std::string peg_letter(const Words &words, PegState state) {
+    return state == PegState::missing  ? words.say("m (missing)").substr(0, 1)
+           : state == PegState::broken ? words.say("b (broken)").substr(0, 1)
+                                       : words.say("s (sawn)").substr(0, 1);
+}
+
 } // namespace
+
+/// Where its top lies, the seam under it, and how it has moved.
+double LogCard::draw_shape(FormPen &pen, double x, double y, double right) const {
+    const double top = y - print_line, low = top - box_height;
+    const auto box = [&](double width, const char *layer, const char *letter, const std::string &label,
+                         const Known &known) {
+        pen.print({x + 1, top}, width - 1.5, label);
+        pen.box({x, low, x + width, top}, layer, letter, known);
+        x += width;
+    };
+    for (const int end : {0, 1})
+        box(size_width, size_box, "g", words_.say("level at %1", short_name(end)),
+            shown_[end].found ? known(shown_[end].found->level, {}, words_) : Known{});
+    box(size_width, size_box, "h", words_.say("gap under it"), gap_below());
+    box(size_width, size_box, "i", words_.say("bow"), known(log_.found.bow, {}, words_));
+    ConditionZone bows;
+    if (log_.found.bow_to) bows.faces = {*log_.found.bow_to};
+    const auto faces = face_ticks(words_, &bows);
+    pen.print({x + 1, top}, FormPen::width_of(faces), words_.say("bows out to"));
+    pen.ticks({x + 1, low, x + 1 + FormPen::width_of(faces), top}, faces);
+    x += FormPen::width_of(faces) + 2;
+    box(size_width, size_box, "k", words_.say("wind"), known(log_.found.wind, {}, words_));
+    box(right - x, words_box, "", words_.say("later cut, replaces"), {later_cuts(), ""});
+    return y - line_height;
+}
+
+/// Where somebody has measured it first.
+Known LogCard::gap_below() const {
+    for (const FoundStation &station : log_.found.stations)
+        if (station.gap_below.is_taken()) return known(station.gap_below, {}, words_);
+    return {};
+}
+
+std::string LogCard::later_cuts() const {
+    std::vector<std::string> all;
+    for (const LaterCut &cut : log_.found.later_cuts)
+        all.push_back(cut.what + (cut.at.is_taken() ? ", " + cut.at.written : ""));
+    if (!log_.found.replaces.empty()) all.push_back(words_.say("replaces %1", log_.found.replaces));
+    return joined(all);
+}
+
+std::string LogCard::moistures() const {
+    std::vector<std::string> all;
+    for (const MoistureReading &reading : log_.found.moistures)
+        all.push_back(number_text(reading.percent, 1) + " %" +
+                      (reading.depth.is_taken() ? ", " + reading.depth.written : "") +
+                      (reading.at.is_taken() ? ", " + reading.at.written : ""));
+    return joined(all);
+}
 
 double LogCard::draw_stations(FormPen &pen, double x, double y, double right) const {
     const double from = x, pitch = place_width + size_width;
@@ -49,12 +106,15 @@ std::string LogCard::proposed_pegs() const {
 }
 
 LogCard::Pegs LogCard::pegs() const {
-    std::vector<std::string> found, missing, gone;
+    std::vector<std::string> found, gone;
     for (const FoundPeg &peg : log_.found.pegs) {
-        auto &list = peg.state == PegState::found ? found : peg.state == PegState::missing ? missing : gone;
-        list.push_back(peg.at.is_taken() ? peg.at.written : "?");
+        const std::string at = peg.at.is_taken() ? peg.at.written : "?";
+        if (peg.state == PegState::found)
+            found.push_back(at);
+        else
+            gone.push_back(at + " " + peg_letter(words_, peg.state));
     }
-    return {{joined(found), ""}, {joined(missing), ""}, {joined(gone), ""}};
+    return {{joined(found), ""}, {joined(gone), ""}};
 }
 
 double LogCard::draw_looks(FormPen &pen, double x, double y, double right) const {
@@ -71,12 +131,14 @@ double LogCard::draw_looks(FormPen &pen, double x, double y, double right) const
         draw_proposed(pen, x, low);
         pen.print({x + 1, low - print_line}, right - x - 2, proposed);
     }
+    const double rest = right - x - 2 * finish_width - marks_width - species_width - moisture_width;
     box(finish_width, words_.say("face outside"), {finish.outside, ""});
     box(finish_width, words_.say("face inside"), {finish.inside, ""});
     box(marks_width, words_.say("old marks"), {joined(log_.found.marks), ""});
-    box(right - x - missing_width - gone_width, words_.say("pegs found, at (e)"), all.found);
-    box(missing_width, words_.say("pegs missing, at"), all.missing);
-    box(gone_width, words_.say("broken, sawn, at"), all.gone);
+    box(species_width, words_.say("species"), {log_.found.species, ""});
+    box(moisture_width, words_.say("moisture, deep, at"), {moistures(), ""});
+    box(rest / 2, words_.say("pegs found, at (e)"), all.found);
+    box(right - x, words_.say("pegs m, b or s, at (e)"), all.gone);
     return y - line_height;
 }
 

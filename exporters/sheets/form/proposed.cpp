@@ -7,9 +7,9 @@
 namespace roundlay::sheets {
 namespace {
 
-constexpr double least_overhang = 0.5; ///< mm: less is flush
-constexpr double at_jamb = 1;          ///< mm of height: an opening that near touches the log
-constexpr double past_jamb = 50;       ///< mm that a log runs on at least, past a jamb that it is measured at
+constexpr double least_overhang = 3; ///< mm: less is flush, also where walls meet a little out of square
+constexpr double at_jamb = 1;        ///< mm of height: an opening that near touches the log
+constexpr double past_jamb = 50;     ///< mm that a log runs on at least, past a jamb that it is measured at
 
 const PieceEnd &end_of_piece(const Piece &piece, End end) {
     return end == End::datum ? piece.datum : piece.far;
@@ -23,10 +23,13 @@ double under_side(const Features &f, double x) {
     return low;
 }
 
+/// Of a log that ends in the corner, flush or past the crossing wall.
 const Notch *tail_notch(const Features &features, End end, Side side) {
-    const double length = features.blank.length;
-    for (const Notch &notch : features.notches)
-        if (notch.tail && notch.cut->side == side && notch.cut->open_at(end, length)) return &notch;
+    const std::string &corner = end_of_piece(*features.piece, end).at;
+    for (const Notch &notch : features.notches) {
+        const SeamCut &cut = *notch.cut;
+        if (cut.side == side && cut.end == end && cut.corner == corner && !cut.runs_on) return &notch;
+    }
     return nullptr;
 }
 
@@ -122,11 +125,13 @@ std::vector<JambPlace> jamb_places(const Shell &shell, const Layout &layout, con
     const WallPlace &wall = layout.walls[piece.wall];
     const Vec3 origin = wall.frame.to_local(piece.frame.origin);
     const HewnFaces f = hewn_faces(piece);
+    const WallHeights &heights = layout.heights[piece.wall];
+    const double near = std::max(0.0, heights.pitch - heights.log_height) + at_jamb; // a seam lies between
     for (std::size_t i = 0; i < shell.openings.size(); ++i) {
         const Opening &opening = shell.openings[i];
         const double sill = opening.sill.mm(), head = sill + opening.height.mm();
-        if (opening.wall != wall.name || origin.z > head + at_jamb ||
-            origin.z + piece.blank.height < sill - at_jamb)
+        if (opening.wall != wall.name || origin.z > head + near ||
+            origin.z + piece.blank.height < sill - near)
             continue;
         for (const bool near_datum : {true, false}) {
             const double at = opening.from_left.mm() + (near_datum ? 0 : opening.width.mm()) - origin.x;

@@ -12,6 +12,7 @@ namespace {
 
 constexpr double end_grain = 0.86, sawn = 0.7; ///< greys
 constexpr double air = 0.4;
+constexpr double near_end = 25; ///< on paper: from a log's end to that of the wall, to lead a line over
 
 /// The part of a stroke between two upright lines; nothing where it lies beside them.
 std::optional<std::pair<Vec2, Vec2>> within(Vec2 a, Vec2 b, double low, double high) {
@@ -31,6 +32,7 @@ class Drawer {
 
     Sketch draw(const std::string &caption) {
         add_wood();
+        wood_ = bounds(board_.items());
         add_breaks();
         add_foundation();
         add_openings();
@@ -137,7 +139,8 @@ class Drawer {
         for (const Index<Piece> i : all) {
             const Rect face = face_of(w_.layout.pieces[i]);
             const std::string tag = form_tag(w_.logs, i, w_.layout);
-            if (!put_in(face, tag, 3.5) && !put_in(face, tag, least_lettering) && !put_beside(face, tag))
+            if (!put_in(face, tag, 3.5) && !put_in(face, tag, least_lettering) && !put_beside(face, tag) &&
+                !put_past_end(face, tag))
                 without_tag_.push_back(tag);
         }
     }
@@ -162,6 +165,30 @@ class Drawer {
                     places.push_back({at, y});
             }
         return board_.put(tag_text(tag, height), places, 0.3);
+    }
+
+    /// Of a log too low for its tag, that lies at an end of what is shown: past that end, with a line that
+    /// leads to it.
+    bool put_past_end(const Rect &face, const std::string &tag) {
+        const double half = text_width(tag, least_lettering) / 2, y = face.centre().y;
+        const Rect wood = wood_;
+        for (const double side : {-1.0, 1.0}) {
+            const double end = side > 0 ? wood.x1 : wood.x0, edge = side > 0 ? face.x1 : face.x0;
+            if (std::abs(end - edge) > near_end) continue;
+            for (const double up : {0.0, 1.5, -1.5, 3.0, -3.0}) {
+                Text text = tag_text(tag, least_lettering);
+                text.at = {end + side * (4 + half), y + up};
+                if (!board_.is_free(box_of(text).grown(0.2), true)) continue;
+                board_.add(text);
+                board_.add(Path{{{edge - side * 1.5, y}, {end + side * 1.5, y}, {end + side * 3.6, y + up}},
+                                false,
+                                Line::dimension,
+                                "",
+                                true});
+                return true;
+            }
+        }
+        return false;
     }
 
     /// In the opening next to a short piece, with a line that leads to it.
@@ -217,6 +244,7 @@ class Drawer {
     double low_, high_; ///< of the stretch, on paper
     Board board_;
     std::vector<Rect> holes_;
+    Rect wood_ = Rect::nothing(); ///< what is drawn of the logs
     std::vector<std::string> without_tag_;
 };
 

@@ -86,8 +86,20 @@ class WallForm {
             for (Item &item : page.items())
                 sheets_.items().push_back(std::move(item));
         }
-        sheets_.end_sheet();
+        if (!key || key_beside)
+            add_first_cards_under_sketch();
+        else
+            sheets_.end_sheet();
         if (key && !key_beside) add_key(*key);
+    }
+
+    void add_first_cards_under_sketch() {
+        constexpr double under_sketch = 3;
+        const double low = bounds(sheets_.items()).y0 - under_sketch;
+        sheets_.use_down_to(low);
+        if (sheets_.left() <= 0) return;
+        FormPen pen = sheets_.pen();
+        pen.line({sheets_.room().x0, low}, {sheets_.room().x1, low}, Line::strong);
     }
 
     SharedBlock key_of_wall() const {
