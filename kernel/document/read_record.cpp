@@ -65,7 +65,7 @@ void check_record(Reading &reading, Record &record, const Shell &shell) {
                 reading.warning(place, english_of(problem.what, style));
         }
     };
-    report(read_numbers(record));
+    report(told_once(read_numbers(record)));
     report(contradictions(record));
     warn_of_walls(reading, record, shell);
     warn_of_rounds(reading, record, shell);

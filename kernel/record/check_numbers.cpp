@@ -88,53 +88,48 @@ struct OpenNotes {
     std::vector<std::size_t> told; ///< in the list of problems
 };
 
-class Open {
-  public:
-    void add(const NumberAt &at, const NotedLength &reading, OpenNote lacks, std::size_t told) {
-        const bool of_logs = at.path.starts_with("found[");
-        const auto alike = std::ranges::find_if(
-            all_, [&](const OpenNotes &o) { return o.lacks == lacks && o.of_logs == of_logs; });
-        if (alike != all_.end())
-            alike->told.push_back(told);
-        else
-            all_.push_back({lacks, of_logs, reading.written, {told}});
-    }
-
-    /// Where they are many the first stands for all of them: who forgot to say the unit forgot it once.
-    void tell_once(std::vector<RecordProblem> &problems) const {
-        constexpr std::size_t few = 3;
-        std::vector<std::size_t> left_out;
-        for (const OpenNotes &each : all_) {
-            if (each.told.size() <= few) continue;
-            problems[each.told.front()].what = told_of_all(each.lacks, each.told.size(), each.first);
-            left_out.insert(left_out.end(), each.told.begin() + 1, each.told.end());
-        }
-        std::ranges::sort(left_out, std::greater<>());
-        for (const std::size_t i : left_out)
-            problems.erase(problems.begin() + static_cast<std::ptrdiff_t>(i));
-    }
-
-  private:
-    std::vector<OpenNotes> all_;
-};
-
 } // namespace
 
 std::vector<RecordProblem> read_numbers(Record &record) {
     std::vector<RecordProblem> problems;
-    Open open;
     each_number(record, [&](const NumberAt &at, NotedLength &reading) {
         const NoteValue read = read_note(reading.written, notation_of(record, at.sheet));
         reading.value.reset();
         if (const auto *trouble = std::get_if<NoteTrouble>(&read)) {
-            if (trouble->open) open.add(at, reading, trouble->lacks, problems.size());
             problems.push_back({!trouble->open, at.path, trouble->what});
+            if (!trouble->open) return;
+            problems.back().lacks = trouble->lacks, problems.back().written = reading.written;
             return;
         }
         reading.value = std::get<Length>(read);
         if (auto out = out_of_range(reading, at.range)) problems.push_back({true, at.path, std::move(*out)});
     });
-    open.tell_once(problems);
+    return problems;
+}
+
+std::vector<RecordProblem> told_once(std::vector<RecordProblem> problems) {
+    constexpr std::size_t few = 3; // who forgot to say the unit forgot it once
+    std::vector<OpenNotes> all;
+    for (std::size_t i = 0; i < problems.size(); ++i) {
+        const RecordProblem &problem = problems[i];
+        if (!problem.lacks) continue;
+        const bool of_logs = problem.path.starts_with("found[");
+        const auto alike = std::ranges::find_if(
+            all, [&](const OpenNotes &o) { return o.lacks == *problem.lacks && o.of_logs == of_logs; });
+        if (alike != all.end())
+            alike->told.push_back(i);
+        else
+            all.push_back({*problem.lacks, of_logs, problem.written, {i}});
+    }
+    std::vector<std::size_t> left_out;
+    for (const OpenNotes &each : all) {
+        if (each.told.size() <= few) continue;
+        problems[each.told.front()].what = told_of_all(each.lacks, each.told.size(), each.first);
+        left_out.insert(left_out.end(), each.told.begin() + 1, each.told.end());
+    }
+    std::ranges::sort(left_out, std::greater<>());
+    for (const std::size_t i : left_out)
+        problems.erase(problems.begin() + static_cast<std::ptrdiff_t>(i));
     return problems;
 }
 
