@@ -186,7 +186,7 @@ class HouseForm {
         const Words &words = pen.words();
         const double top = room.y1 - print_line, low = top - box_height;
         double x = room.x0;
-        pen.tag({x, low, room.x1, top}, name_width - 2, name);
+        pen.print({x, (low + top - print_line) / 2}, name_width - 2, name, true);
         x += name_width;
         pen.print({x + 1, top}, place_width - 1, words.say("length"));
         pen.box({x, low, x + place_width, top}, place_box, "", length);
