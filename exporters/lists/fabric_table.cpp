@@ -1,5 +1,6 @@
 #include "exporters/lists/fabric_table.h"
 
+#include "exporters/lists/found_table.h"
 #include "exporters/lists/list_cells.h"
 
 #include <array>
@@ -10,24 +11,6 @@ namespace {
 
 constexpr std::array all_decisions{Decision::keep,          Decision::mend,    Decision::turn,
                                    Decision::use_elsewhere, Decision::replace, Decision::leave_out};
-
-std::string in_words(Decision what, const Voice &voice) {
-    switch (what) {
-    case Decision::keep:
-        return voice.say("keep");
-    case Decision::mend:
-        return voice.say("mend");
-    case Decision::replace:
-        return voice.say("replace");
-    case Decision::turn:
-        return voice.say("turn end for end");
-    case Decision::use_elsewhere:
-        return voice.say("use elsewhere");
-    case Decision::leave_out:
-        break;
-    }
-    return voice.say("leave out");
-}
 
 Entry counted(std::optional<int> count) {
     return count ? Entry(number(*count, 0)) : Entry(std::string());
@@ -74,13 +57,12 @@ Table decision_table(const Record &record, const Layout &layout, const Voice &vo
         const FoundDecision last = log.decisions.empty() ? FoundDecision() : log.decisions.back();
         std::vector<std::string> earlier, found_as;
         for (std::size_t i = 0; i + 1 < log.decisions.size(); ++i)
-            earlier.push_back(in_words(log.decisions[i].what, voice));
+            earlier.push_back(decision_word(log.decisions[i].what, voice));
         for (const Index<Piece> piece : decided.found_as)
             found_as.push_back(layout.pieces[piece].tag);
         table.rows.push_back({log.tag, log.place.wall, counted(log.place.round), counted(log.place.piece),
-                              decided.what ? in_words(*decided.what, voice) : voice.say("not decided"),
-                              last.to.wall, counted(last.to.round), counted(last.to.piece), last.by, last.on,
-                              last.why, earlier, found_as});
+                              decision_word(decided.what, voice), last.to.wall, counted(last.to.round),
+                              counted(last.to.piece), last.by, last.on, last.why, earlier, found_as});
     }
     return table;
 }
@@ -102,7 +84,7 @@ Table fabric_table(const FabricFigures &figures, const std::vector<FabricFigures
         table.rows.push_back(sum_row(what, sum, figures.found));
     };
     for (const Decision what : all_decisions)
-        add(in_words(what, voice), figures.of_decision(what));
+        add(decision_word(what, voice), figures.of_decision(what));
     add(voice.say("not decided"), figures.undecided);
     if (figures.cut_out.volume > 0) add(voice.say("cut out of mended logs"), figures.cut_out);
     add(voice.say("stays: keep, mend, turn, use elsewhere"), figures.stays());
@@ -127,6 +109,9 @@ std::vector<std::string> fabric_words(const FabricFigures &figures, const Voice 
         all.push_back(voice.say("Logs of the record that the house as found has no piece of, without volume "
                                 "and face here: %1.",
                                 figures.without_place));
+    if (figures.gone > 0)
+        all.push_back(voice.say("Logs that are recorded as missing from end to end, in no sum here: %1.",
+                                figures.gone));
     return all;
 }
 

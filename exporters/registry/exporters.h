@@ -12,6 +12,7 @@ std::optional<ExportFailure> export_drawings(const ExportJob &job, OutputFolder 
 std::optional<ExportFailure> export_templates(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_tags(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_forms(const ExportJob &job, OutputFolder &folder, Progress &progress);
+std::optional<ExportFailure> export_report(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_book(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_step(const ExportJob &job, OutputFolder &folder, Progress &progress);
 std::optional<ExportFailure> export_mesh(const ExportJob &job, OutputFolder &folder, Progress &progress);

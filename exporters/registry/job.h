@@ -10,6 +10,7 @@
 #include "kernel/shell/shell.h"
 
 #include <compare>
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <string>
@@ -56,6 +57,7 @@ struct ExportJob {
     Findings findings;                                  ///< of the layout and of the review
     std::shared_ptr<const Record> record = no_record(); ///< of the house, where the document has one
     std::shared_ptr<const FoundHouse> found;            ///< null: the record is of this shell
+    std::filesystem::path folder;                       ///< of the document: what its photographs lie beside
     std::string document;                               ///< file name without folders, for the manifest
     std::string document_sha256;
     ExportOptions options;

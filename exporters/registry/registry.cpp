@@ -8,12 +8,13 @@ namespace roundlay {
 
 namespace {
 
-/// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings.
+/// Who builds a new house measures none: forms would be forty sheets of empty boxes beside the drawings, and
+/// a report has nothing to tell.
 bool has_record(const ExportJob &job) {
     return *job.record != Record{};
 }
 
-constexpr std::array<Exporter, 10> table = {{
+constexpr std::array<Exporter, 11> table = {{
     {"picture", "picture.png, the shell as it will stand", export_picture},
     {"list", "cut list, list by tag, pegs, lengths to order and totals as CSV", export_list},
     {"sheets", "cut-sheets.pdf, one cut sheet for each distinct piece", export_sheets},
@@ -26,6 +27,10 @@ constexpr std::array<Exporter, 10> table = {{
      export_tags},
     {"forms", "forms.pdf, to be filled in at a house that stands: every wall and corner, log by log",
      export_forms, has_record},
+    {"report",
+     "report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its "
+     "tables as CSV and report.xlsx",
+     export_report, has_record},
     {"book", "book.pdf, cover, index, legend and all sheets in one", export_book},
     {"step", "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece",
      export_step},

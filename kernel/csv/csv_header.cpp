@@ -70,8 +70,8 @@ std::size_t likely_header(const std::vector<CsvRow> &rows) {
     return header < std::min(rows.size(), most_above) ? header : first(1);
 }
 
-CsvLayout layout_by(std::string_view text, char separator, const std::vector<CsvColumn> &known, Fit &fit) {
-    CsvLayout layout{split_csv(text, separator), 0, false, separator};
+CsvLayout layout_of(CsvRows split, char separator, const std::vector<CsvColumn> &known, Fit &fit) {
+    CsvLayout layout{std::move(split), 0, false, separator};
     const auto &rows = layout.split.rows;
     fit = {};
     for (std::size_t i = 0; i < std::min(rows.size(), most_above); ++i)
@@ -85,7 +85,16 @@ CsvLayout layout_by(std::string_view text, char separator, const std::vector<Csv
     return layout;
 }
 
+CsvLayout layout_by(std::string_view text, char separator, const std::vector<CsvColumn> &known, Fit &fit) {
+    return layout_of(split_csv(text, separator), separator, known, fit);
+}
+
 } // namespace
+
+CsvLayout csv_layout(CsvRows rows, const std::vector<CsvColumn> &known) {
+    Fit fit;
+    return layout_of(std::move(rows), no_separator, known, fit);
+}
 
 bool is_english(const CsvColumn &column, const std::string &key) {
     return sorted_words(column.key) == sorted_words(key);

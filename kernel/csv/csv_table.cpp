@@ -60,17 +60,25 @@ CsvTable::CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, 
         report.problem(1, "text", "this is no text; expected CSV with a header line");
         return;
     }
-    CsvLayout layout = csv_layout(*text, known);
+    take(csv_layout(*text, known));
+}
+
+CsvTable::CsvTable(CsvRows rows, const std::vector<CsvColumn> &known, CsvReport &report)
+    : known_(known), report_(&report) {
+    take(csv_layout(std::move(rows), known));
+}
+
+void CsvTable::take(CsvLayout layout) {
     if (layout.split.unclosed > 0)
-        report.problem(layout.split.unclosed, "quote", "a quote that opens here is never closed");
+        report_->problem(layout.split.unclosed, "quote", "a quote that opens here is never closed");
     if (layout.split.rows.size() <= layout.header) {
-        report.problem(1, "header", "there is no header line; expected the columns " + names());
+        report_->problem(1, "header", "there is no header line; expected the columns " + names());
         return;
     }
     commas_ = layout.commas;
     separator_ = layout.separator;
     header_ = layout.split.rows[layout.header];
-    french_ = mostly_french(header_, known);
+    french_ = mostly_french(header_, known_);
     read_headings();
     take_rows(std::move(layout.split.rows), layout.header);
     tell_nameless();
@@ -197,6 +205,11 @@ void CsvTable::check_end(std::size_t row) const {
         ++at;
     if (at >= cells.size()) return;
     const std::string beyond = trimmed(cells[at]);
+    if (separator_ == no_separator)
+        return problem(row, "beyond",
+                       "\"" + beyond +
+                           "\" stands beyond the last column that the header has: a value of its "
+                           "own needs a column");
     for (std::size_t i = 1; i <= at && !parted_at_comma(row, at); ++i)
         if (parted_at_comma(row, i)) at = i;
     const char *mark = separator_ == ','    ? "comma (a decimal one too)"

@@ -22,11 +22,15 @@ struct CsvColumn {
     bool hash = false;
 };
 
+struct CsvLayout;
+
 class CsvTable {
   public:
     /// Reports a file that is no text, columns that are missing and doubled ones; tells of those that are not
     /// known.
     CsvTable(std::string_view bytes, const std::vector<CsvColumn> &known, CsvReport &report);
+    /// Of a spreadsheet, whose rows are cells already.
+    CsvTable(CsvRows rows, const std::vector<CsvColumn> &known, CsvReport &report);
 
     std::size_t rows() const { return rows_.size(); }
     int line(std::size_t row) const { return rows_[row].line; }
@@ -60,6 +64,7 @@ class CsvTable {
 
   private:
     std::size_t column_of(const std::string &key) const;
+    void take(CsvLayout layout);
     void read_headings();
     void take_rows(std::vector<CsvRow> rows, std::size_t header);
     bool is_row(const CsvRow &remark) const;

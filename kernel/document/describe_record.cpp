@@ -105,6 +105,7 @@ const TableOf<Record> &record_table() {
              {text<&Record::by>("by", "who measured"), text<&Record::on>("on", "when, in any words"),
               text<&Record::exactness>("exactness", "how exact the numbers are, and how they were taken"),
               text<&Record::not_seen>("not_seen", "what could not be looked at"),
+              text<&Record::new_work>("new_work", "how new wood is marked, so that it is told from the old"),
               count<&Record::notation, &Notation::denominator>(
                   "denominator", {4, 16},
                   "what the third field of 3.10.1 counts: 4, 8 or 16 parts of an inch; never guessed",

@@ -60,6 +60,11 @@ class Checking {
 
     void check(const DecidedLog &decided) {
         const FoundLog &log = of(decided);
+        if (is_gone(log))
+            return tell(decided,
+                        said("log %1 is recorded as missing and cannot stay: replace it, or leave it "
+                             "out",
+                             log.tag));
         const FoundPlace &place = place_of(log);
         if (place.wall.empty() || !place.round) return; // nobody knows where it lay
         const auto pieces = pieces_at(place);
@@ -162,8 +167,8 @@ class Checking {
     }
 
     void check_size(const DecidedLog &decided, const std::optional<double> &is, double needed, Said what) {
-        constexpr double hair = 1e-3; // of doubles
-        if (is && *is < needed - hair) tell(decided, std::move(what));
+        constexpr double told = 3; // mm, as much as a plane takes: our choice, no source
+        if (is && *is < needed - told) tell(decided, std::move(what));
     }
 
     const Record &record_;

@@ -32,7 +32,8 @@ struct FabricSum {
 };
 
 /// Of all logs that were found and of those of each decision, where only what is left of a mended log counts
-/// as old. A log that the layout has no piece of counts as a log, without volume or face.
+/// as old. A log that the layout has no piece of counts as a log, without volume or face; one of which
+/// nothing is left (is_gone) is in no sum.
 struct FabricFigures {
     FabricSum found;
     FabricSum of[6]; ///< by Decision
@@ -40,6 +41,7 @@ struct FabricFigures {
     FabricSum
         cut_out; ///< old wood that new wood has come for, in logs that are mended: in none of the decisions
     int without_place = 0; ///< logs that the layout has no piece of
+    int gone = 0;          ///< logs that are recorded as missing from end to end
     std::size_t most = 0;  ///< decisions of one log, one after the other
 
     const FabricSum &of_decision(Decision what) const { return of[static_cast<std::size_t>(what)]; }

@@ -110,6 +110,11 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
                              std::optional<std::size_t> decisions) {
     FabricFigures figures;
     for (const DecidedLog &log : decided_logs(record, layout, decisions)) {
+        figures.most = std::max(figures.most, record.logs[log.log].decisions.size());
+        if (is_gone(record.logs[log.log])) {
+            ++figures.gone;
+            continue;
+        }
         FabricSum sum{1, 0, 0};
         for (const Index<Piece> piece : log.found_as) {
             sum.add(sum_of(layout, bodies, piece));
@@ -121,7 +126,6 @@ FabricFigures fabric_figures(const Record &record, const Layout &layout, const B
         figures.found.add(sum);
         (log.what ? figures.of[static_cast<std::size_t>(*log.what)] : figures.undecided).add(sum);
         if (log.found_as.empty()) ++figures.without_place;
-        figures.most = std::max(figures.most, record.logs[log.log].decisions.size());
     }
     return figures;
 }

@@ -92,6 +92,7 @@ void widen(Rebuild &at) {
     for (const auto wall : before.walls.indices())
         if (const double now = at.plan.walls[wall].thickness, was = before.walls[wall].thickness; now > was) {
             keep_widths(at, wall, was);
+            if (now <= was + told_from) continue;
             at.tell(
                 "wall-as-thick-as-logs", wall_place(before.walls[wall].name),
                 said("its widest log comes to %1 by what was measured, more than the %2 stated: the wall is "
@@ -100,11 +101,23 @@ void widen(Rebuild &at) {
         }
 }
 
-std::optional<Finish> finish_of(const FaceFinish &finish) {
-    if (finish.outside.empty() || finish.outside != finish.inside) return {};
-    for (const Finish each : {Finish::hewn, Finish::sawn, Finish::peeled})
-        if (finish.outside == name_of(each)) return each;
+/// Of a face, by the word that it is told with first: "hewn, whitewashed" is hewn.
+std::optional<Finish> finish_of(const std::string &face) {
+    for (const Finish each : {Finish::hewn, Finish::sawn, Finish::peeled}) {
+        const std::string_view word = name_of(each);
+        if (face == word || face.starts_with(std::string(word) + ",")) return each;
+    }
     return {};
+}
+
+std::optional<Finish> finish_of(const FaceFinish &finish) {
+    const auto outside = finish_of(finish.outside);
+    return outside && outside == finish_of(finish.inside) ? outside : std::nullopt;
+}
+
+/// One that bows to a side stands out of the wall's face: no gap over it closes or opens.
+bool bows_up_or_down(const FoundLog &log) {
+    return !log.bow_to || *log.bow_to == FoundFace::top || *log.bow_to == FoundFace::under;
 }
 
 bool is_new_wood(const OwnLog &log) {
@@ -118,7 +131,7 @@ void mark(Rebuild &at, Index<WallPlace> wall, int round, const FoundLog &log) {
     OwnLog &own = log.place.piece ? at.own_piece(wall, round, *log.place.piece) : at.own(wall, round);
     if (is_new_wood(own)) return;
     if (own.mark.empty()) own.mark = log.tag;
-    if (!own.fabric) own.fabric = Fabric::kept;
+    if (!own.fabric && !is_gone(log)) own.fabric = Fabric::kept;
 }
 
 void set_words(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &numbers) {
@@ -127,7 +140,8 @@ void set_words(Rebuild &at, Index<WallPlace> wall, int round, const LogNumbers &
         OwnLog &own = at.own(wall, round);
         if (const auto butt = end_at(at.record, at.plan, wall, log->butt)) own.sizes.butt = butt;
         if (const auto finish = finish_of(log->finish)) own.sizes.finish = finish;
-        if (const auto bow = taken(log->bow)) own.bow = Length::mm(*bow), ++at.made.taken;
+        if (const auto bow = taken(log->bow); bow && bows_up_or_down(*log))
+            own.bow = Length::mm(*bow), ++at.made.taken;
     }
 }
 

@@ -155,4 +155,11 @@ struct FoundLog {
     bool operator==(const FoundLog &) const = default;
 };
 
+/// Its whole length is recorded as missing: nothing but its place was found.
+inline bool is_gone(const FoundLog &log) {
+    for (const ConditionZone &zone : log.zones)
+        if (zone.what == Soundness::missing && !zone.from.is_taken() && !zone.to.is_taken()) return true;
+    return false;
+}
+
 } // namespace roundlay

@@ -56,6 +56,7 @@ struct Record {
     std::string by, on;    ///< who measured, and when
     std::string exactness; ///< how exact, and how measured
     std::string not_seen;  ///< what could not be looked at
+    std::string new_work;  ///< how new wood is marked, so that it is told from the old
     Notation notation;     ///< of all sheets that do not say otherwise
     std::vector<FieldSheet> sheets;
     std::vector<LevelPlane> planes;

@@ -31,17 +31,20 @@ bool is_measured(const FoundLog &log) {
     return log != place;
 }
 
-std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &record,
-                                                                  const Layout &layout) {
-    std::vector<std::pair<std::string, std::string>> doubts;
+std::vector<std::pair<std::string, Said>> doubtful_lengths(const Record &record, const Layout &layout) {
+    std::vector<std::pair<std::string, Said>> doubts;
     for (const FoundLog &log : record.logs) {
         const Piece *piece = log.length.value ? piece_of(log, layout) : nullptr;
         if (!piece) continue;
         const double share = log.length.value->mm() / piece->blank.length;
         if (share >= likely_least && share <= likely_most) continue;
-        doubts.emplace_back(
-            log.tag, "length \"" + log.length.written + "\" is " + (share < 1 ? "much less" : "much more") +
-                         " than the log of the plan in its place has: was the tape read right?");
+        doubts.emplace_back(log.tag, share < 1
+                                         ? said("length \"%1\" is much less than the log of the plan in its "
+                                                "place has: was the tape read right?",
+                                                log.length.written)
+                                         : said("length \"%1\" is much more than the log of the plan in its "
+                                                "place has: was the tape read right?",
+                                                log.length.written));
     }
     return doubts;
 }

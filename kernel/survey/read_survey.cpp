@@ -3,6 +3,7 @@
 #include "kernel/measure/nearest_name.h"
 #include "kernel/shell/limits.h"
 #include "kernel/survey/survey.h"
+#include "kernel/survey/survey_sheets.h"
 #include "kernel/survey/survey_text.h"
 
 #include <algorithm>
@@ -12,15 +13,6 @@ namespace roundlay {
 namespace {
 
 constexpr int most_rounds = 200; ///< of reading what is left when what was wrong is left out
-
-std::vector<CsvColumn> known_columns() {
-    std::vector<CsvColumn> known;
-    for (const SurveyColumn &column : survey_columns()) {
-        known.push_back({column.name, column.name == survey_tag, {column.french}, column.name == survey_tag});
-        known.back().french.insert(known.back().french.end(), column.also.begin(), column.also.end());
-    }
-    return known;
-}
 
 /// What a row tells of its log; a row that does not say is the log's own. Null where it says what nobody
 /// knows.
@@ -305,15 +297,64 @@ SurveyRead SurveyReader::read() {
 
 } // namespace
 
-SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &context) {
-    CsvReport report;
-    const CsvTable table(csv, known_columns(), report);
+namespace {
+
+SurveyRead read_table(const CsvTable &table, CsvReport &report, const Shell &shell, const Record &context) {
     SurveyRead out;
     if (report.good()) out = SurveyReader(table, report, shell, context).read();
     out.problems = report.problems();
     out.not_taken = report.count();
     out.notices = report.notices();
     return out;
+}
+
+/// The first that has a header; else the first that has anything.
+const ReadSheet &sheet_to_read(const std::vector<ReadSheet> &sheets) {
+    const auto headed = std::ranges::find_if(sheets, [](const ReadSheet &sheet) { return has_tags(sheet); });
+    return headed == sheets.end() ? sheets.front() : *headed;
+}
+
+void put_in_order(std::vector<CsvProblem> &problems) {
+    std::ranges::stable_sort(problems, {}, &CsvProblem::line);
+}
+
+SurveyRead read_sheets(const std::vector<ReadSheet> &sheets, const Shell &shell, const Record &context) {
+    SurveyRead out;
+    if (sheets.empty()) return out.problems.push_back({1, "no cell of it holds anything"}), out;
+    const ReadSheet &sheet = sheet_to_read(sheets);
+    CsvReport report;
+    const CsvTable table(sheet.rows, known_columns(), report);
+    out = read_table(table, report, shell, context);
+    const std::string in = "sheet \"" + sheet.name + "\", ";
+    for (auto *told : {&out.problems, &out.notices})
+        for (CsvProblem &problem : *told)
+            problem.message = in + problem.message;
+    for (const SheetRemark &remark : sheet.remarks)
+        out.problems.push_back({remark.row, in + remark.cell + ": " + remark.message});
+    for (const SheetRemark &number : doubtful_numbers(sheet, context))
+        out.notices.push_back({number.row, in + number.cell + ": " + number.message});
+    for (const ReadSheet &other : sheets)
+        if (&other != &sheet)
+            out.problems.push_back({1, "sheet \"" + other.name + "\" is left out, for sheet \"" + sheet.name +
+                                           "\" is read: put all rows into one, or save each as a file"});
+    put_in_order(out.problems), put_in_order(out.notices);
+    return out;
+}
+
+} // namespace
+
+SurveyRead read_survey(std::string_view bytes, const Shell &shell, const Record &context) {
+    if (looks_like_spreadsheet(bytes)) {
+        const auto sheets = read_xlsx(bytes);
+        if (const auto *why = std::get_if<std::string>(&sheets)) {
+            SurveyRead out;
+            out.problems.push_back({1, *why});
+            return out;
+        }
+        return read_sheets(std::get<std::vector<ReadSheet>>(sheets), shell, context);
+    }
+    CsvReport report;
+    return read_table(CsvTable(bytes, known_columns(), report), report, shell, context);
 }
 
 } // namespace roundlay

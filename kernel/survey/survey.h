@@ -22,7 +22,9 @@ struct SurveyStyle {
 /// All that the record says of its logs, and of the walls, corners, diagonals and level planes. Every row has
 /// a cell for each column.
 struct SurveyTable {
-    std::vector<std::string> columns;
+    std::vector<std::string> columns; ///< as they are called in its language
+    std::vector<std::string> keys;    ///< the same in the words of the format
+    bool in_french = false;
     std::vector<std::vector<std::string>> rows;
 };
 SurveyTable survey_table(const Record &record, const SurveyStyle &style);
@@ -52,8 +54,10 @@ struct SurveyRead {
 };
 
 /// Reads the rows for the shell and record that they belong to, which say what walls, sheets, planes and
-/// units there are. Rows of a log that neither has a row `log` nor is in the record are a problem.
-SurveyRead read_survey(std::string_view csv, const Shell &shell, const Record &context);
+/// units there are: CSV, or the first sheet of an XLSX file that has a column `tag`. Rows of a log that
+/// neither has a row `log` nor is in the record are a problem; so are merged cells, formulas and dates, each
+/// told with its sheet and cell.
+SurveyRead read_survey(std::string_view bytes, const Shell &shell, const Record &context);
 
 /// Two say different things of one log.
 struct SurveyConflict {
@@ -82,7 +86,7 @@ bool is_measured(const FoundLog &log);
 
 /// Lengths that no log of the plan has where the record says that it lies: a slip of the tape, or a plan that
 /// is not this house yet. Tag, and one sentence; to be asked, not refused.
-std::vector<std::pair<std::string, std::string>> doubtful_lengths(const Record &record, const Layout &layout);
+std::vector<std::pair<std::string, Said>> doubtful_lengths(const Record &record, const Layout &layout);
 
 /// What the record calls a corner of the plan: its own name where it has one for the corner of those walls.
 std::string corner_name(const Record &record, const Layout &layout, const std::string &at);

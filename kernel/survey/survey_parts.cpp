@@ -1,5 +1,7 @@
 #include "kernel/survey/survey_parts.h"
 
+#include "kernel/survey/survey_words.h"
+
 #include <algorithm>
 #include <stdexcept>
 #include <utility>
@@ -181,6 +183,12 @@ const void *one_known_as(const SurveyPart &part, const Record &record, const std
 std::span<const SurveyColumn> survey_columns() {
     static const std::vector<SurveyColumn> columns = all_columns();
     return columns;
+}
+
+std::string survey_column_name(const std::string &key, bool in_french) {
+    for (const SurveyColumn &column : survey_columns())
+        if (column.name == key) return in_french ? column.french : column.name;
+    return key;
 }
 
 const format::Key *survey_key(const SurveyPart &part, const std::string &column) {

@@ -12,4 +12,7 @@ std::string survey_word(const std::string &english, bool in_french);
 /// capitals. What is no such word stays as it is.
 std::string survey_english(const std::string &cell);
 
+/// What a column is called whose key that is; the key where there is none.
+std::string survey_column_name(const std::string &key, bool in_french);
+
 } // namespace roundlay

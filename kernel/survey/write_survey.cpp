@@ -54,15 +54,15 @@ bool is_used(const std::vector<Row> &rows, const std::string &column) {
 SurveyTable survey_table(const Record &record, const SurveyStyle &style) {
     const std::vector<Row> rows = rows_of(record, style);
     SurveyTable table;
-    std::vector<std::string> names;
+    table.in_french = style.in_french;
     for (const SurveyColumn &column : survey_columns())
         if (style.all_columns || column.name == survey_tag || is_used(rows, column.name)) {
-            names.push_back(column.name);
+            table.keys.push_back(column.name);
             table.columns.push_back(style.in_french ? column.french : column.name);
         }
     for (const Row &row : rows) {
         table.rows.emplace_back();
-        for (const std::string &name : names) {
+        for (const std::string &name : table.keys) {
             const auto cell = row.find(name);
             table.rows.back().push_back(cell == row.end() ? std::string() : cell->second);
         }

@@ -1,8 +1,12 @@
 #include "exporters/lists/compare_table.h"
 #include "exporters/lists/list_cells.h"
+#include "exporters/registry/paper.h"
+#include "exporters/report/comparison.h"
+#include "exporters/sheets/pdf/pdf.h"
 #include "exporters/words/words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
+#include "modeler/command_line/save.h"
 #include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
@@ -15,8 +19,8 @@ namespace roundlay {
 namespace {
 
 struct CompareOptions {
-    std::string file, from, to;
-    bool csv = false;
+    std::string file, from, to, pdf;
+    bool csv = false, force = false;
 };
 
 struct Two {
@@ -55,6 +59,19 @@ std::variant<Loaded, ExitCode> in_state(const Console &console, const Loaded &lo
     return Loaded{std::move(input), std::move(job)};
 }
 
+/// The same on paper: each wall with what differs.
+ExitCode save_sheets(const Console &console, const CompareOptions &options, const Two &two) {
+    const sheets::SheetOptions before = sheet_options(two.before), after = sheet_options(two.after);
+    sheets::Book book;
+    book.title = paper_title(two.after, said("two states side by side"));
+    book.language = tag_of(console.language);
+    book.sheets =
+        sheets::comparison_sheets({two.before.shell, two.before.layout, two.before.bodies, before},
+                                  {two.after.shell, two.after.layout, two.after.bodies, after}, two.pieces);
+    sheets::number_pages(book.sheets);
+    return save(console, options.pdf, sheets::write_pdf(book), options.force);
+}
+
 ExitCode run_compare(const Console &console, const CompareOptions &options) {
     if (console.json && options.csv) throw UsageError("choose either --json or --csv");
     const auto before = load(console, {options.file, options.from});
@@ -65,6 +82,9 @@ ExitCode run_compare(const Console &console, const CompareOptions &options) {
     const Two two{a, b, compared(a.layout, b.layout)};
     const Voice voice = voice_of(b.shell, b.layout, console.language);
     const Table table = compare_table(two.pieces, a.layout, b.layout, voice);
+    if (!options.pdf.empty())
+        if (const ExitCode saved = save_sheets(console, options, two); saved != ExitCode::fine) return saved;
+    if (options.pdf == "-") return ExitCode::fine;
     if (console.json) return console.print(in_json(two, table));
     return console.print(options.csv ? to_csv(table) : as_text(two, table, voice));
 }
@@ -77,6 +97,12 @@ CommandRun declare_compare(CLI::App &app) {
     app.add_option("--from", options->from, "the state that is compared; left out, the document's own shell")
         ->type_name("NAME");
     app.add_option("--to", options->to, "the state that it is compared with")->type_name("NAME")->required();
+    app.add_option(
+           "--pdf", options->pdf,
+           "a PDF to write beside the list: each wall with what is new, gone, longer, shorter, re-cut "
+           "and moved; - writes it alone to the standard output")
+        ->type_name("PDF");
+    app.add_flag("--force", options->force, "replace a PDF that is there");
     app.add_flag("--csv", options->csv, "as CSV (RFC 4180), with all columns");
     return [options](const Console &console) { return run_compare(console, *options); };
 }

@@ -1,22 +1,28 @@
 #include "exporters/files/safe_file.h"
+#include "exporters/sheets/drawing/sheet.h"
+#include "exporters/words/voice.h"
 #include "kernel/document/restate.h"
 #include "kernel/layout/lay_out.h"
-#include "kernel/survey/survey.h"
+#include "kernel/measure/character.h"
+#include "kernel/survey/survey_sheet.h"
+#include "kernel/survey/survey_words.h"
 #include "modeler/command_line/command.h"
 #include "modeler/command_line/load.h"
 #include "modeler/command_line/pile_input.h"
 #include "modeler/command_line/save.h"
+#include "modeler/command_line/values.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace roundlay {
 
 namespace {
 
-constexpr std::size_t largest_csv = std::size_t{16} << 20;
+constexpr std::size_t largest_table = std::size_t{16} << 20;
 
 struct SurveyOptions {
     DocumentWords document;
@@ -24,8 +30,15 @@ struct SurveyOptions {
     bool blank = false, replace = false, force = false;
 };
 
-ExitCode print_table(const Console &console, const SurveyTable &table) {
-    if (!console.json) return console.print(survey_csv(table));
+Voice voice_of(const Console &console) {
+    return Voice({console.language, UnitSystem::metric});
+}
+
+bool is_spreadsheet(const std::string &path) {
+    return lower_case(std::filesystem::path(path).extension().string()) == ".xlsx";
+}
+
+std::string in_json(const SurveyTable &table) {
     nlohmann::ordered_json rows = nlohmann::ordered_json::array();
     for (const auto &row : table.rows) {
         nlohmann::ordered_json cells;
@@ -33,7 +46,16 @@ ExitCode print_table(const Console &console, const SurveyTable &table) {
             if (!row[i].empty()) cells[table.columns[i]] = row[i];
         rows.push_back(std::move(cells));
     }
-    return console.print(nlohmann::ordered_json{{"columns", table.columns}, {"rows", rows}}.dump(2) + "\n");
+    return nlohmann::ordered_json{{"columns", table.columns}, {"rows", rows}}.dump(2) + "\n";
+}
+
+ExitCode save_table(const Console &console, const Input &input, const SurveyOptions &options,
+                    const SurveyTable &table) {
+    const std::string title = input.read.shell->name;
+    const std::string bytes = is_spreadsheet(options.to) ? survey_xlsx(table, title, sheets::book_time())
+                              : console.json             ? in_json(table)
+                                                         : survey_csv(table);
+    return save(console, options.to, bytes, options.force);
 }
 
 Record to_measure(const Record &record, const Layout &layout) {
@@ -44,22 +66,28 @@ ExitCode write_rows(const Console &console, const Input &input, const SurveyOpti
     const Shell &shell = *input.read.shell;
     const Record &record = input.read.record;
     if (!options.blank && record.logs.empty()) {
-        console.error(input.file + ": no log is recorded in this document; --blank gives rows to fill in");
+        console.error(voice_of(console).say(
+            "%1: no log is recorded in this document; --blank gives rows to fill in", input.file));
         return ExitCode::findings;
     }
     const SurveyStyle style{console.language == Language::french, options.blank};
-    return print_table(console,
-                       survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
+    return save_table(
+        console, input, options,
+        survey_table(options.blank ? to_measure(record, lay_out(shell)) : record, style));
 }
 
-std::string told(const SurveyConflict &conflict, bool replace) {
-    const std::string what =
-        conflict.tag + (conflict.of.empty() ? "" : ", " + conflict.of) + ": " + conflict.key;
-    const std::string both =
-        " is \"" + conflict.stands + "\" in the document and \"" + conflict.other + "\" in the rows; ";
+std::string told(const Console &console, const SurveyConflict &conflict, bool replace) {
+    const Voice voice = voice_of(console);
+    const std::string of =
+                          conflict.of.empty() ? conflict.tag : voice.say("%1, %2", conflict.tag, conflict.of),
+                      key = survey_column_name(conflict.key, console.language == Language::french);
+    const std::string both = voice.say("%1: %2 is \"%3\" in the document and \"%4\" in the rows", of, key,
+                                       conflict.stands, conflict.other);
     if (conflict.key == "sheet")
-        return what + both + "numbers of two sheets cannot stand in one log, and the rows' are left out";
-    return what + both + (replace ? "the rows' stands now" : "the document's has stayed");
+        return voice.say("%1; numbers of two sheets cannot stand in one log, and the rows' are left out",
+                         both);
+    return replace ? voice.say("%1; the rows' stands now", both)
+                   : voice.say("%1; the document's has stayed", both);
 }
 
 int line_of(const SurveyRead &read, const std::string &tag) {
@@ -94,13 +122,14 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
           const Shell &shell) {
     std::vector<CsvProblem> conflicts, doubts;
     for (const SurveyConflict &conflict : merged.conflicts)
-        conflicts.push_back({line_of(read, conflict.tag), told(conflict, options.replace)});
+        conflicts.push_back({line_of(read, conflict.tag), told(console, conflict, options.replace)});
     for (const auto &[tag, doubt] : doubtful_lengths(read.record, lay_out(shell)))
-        doubts.push_back({line_of(read, tag), tag + ": " + doubt});
+        doubts.push_back({line_of(read, tag), voice_of(console).say("%1: %2", tag, doubt)});
     options.replace ? tell_warnings(console, options.rows, conflicts)
                     : tell_errors(console, options.rows, conflicts);
     tell_warnings(console, options.rows, doubts);
-    if (!merged.conflicts.empty() && !options.replace) console.hint("--replace takes what the rows say");
+    if (!merged.conflicts.empty() && !options.replace) 
+        console.hint(voice_of(console).say("--replace takes what the rows say"));
     console.tell(summary(read, merged, console.language == Language::french));
     if (options.to == "-") return;
     const bool whole = read.problems.empty() && (merged.conflicts.empty() || options.replace);
@@ -108,7 +137,9 @@ void tell(const Console &console, const SurveyOptions &options, const SurveyRead
 }
 
 ExitCode take_rows(const Console &console, const Input &input, const SurveyOptions &options) {
-    const auto bytes = read_file(options.rows, largest_csv);
+    if (is_spreadsheet(options.to))
+        throw UsageError("--to is the document that the rows go into, and no .xlsx");
+    const auto bytes = read_file(options.rows, largest_table);
     if (const auto *error = std::get_if<FileError>(&bytes)) {
         console.error(error->message);
         return ExitCode::unreadable;
@@ -146,18 +177,19 @@ CommandRun declare_survey(CLI::App &app) {
                                       "all columns, and rows to fill in for logs that are not recorded yet");
     CLI::Option *rows =
         app.add_option("--rows", o->rows,
-                       "a table that was filled in: CSV, in the columns that this command prints, "
+                       "a table that was filled in: CSV or XLSX, in the columns that this command prints, "
                        "in English or French. What is wrong is told with its line, and the rest "
                        "is taken")
-            ->type_name("CSV")
+            ->type_name("TABLE")
             ->excludes(blank);
-    app.add_option("--to", o->to, "the document to write; - writes to the standard output")
-        ->type_name("DOCUMENT")
-        ->capture_default_str()
-        ->needs(rows);
+    app.add_option("--to", o->to,
+                   "the file to write: the table, as XLSX where its name ends in .xlsx, else as CSV; with "
+                   "--rows the document; - writes to the standard output")
+        ->type_name("FILE")
+        ->capture_default_str();
     app.add_flag("--replace", o->replace, "take what the rows say where the document says otherwise")
         ->needs(rows);
-    app.add_flag("--force", o->force, "replace a document that is there")->needs(rows);
+    app.add_flag("--force", o->force, "replace a file that is there");
     return [o](const Console &console) { return run_survey(console, *o); };
 }
 

@@ -27,7 +27,9 @@ constexpr std::array<Command, 10> table = {{
      "  roundlay compare house.roundlay --to \"as it shall stand\"\n"
      "                                                    from the document's own shell: pieces new, gone,\n"
      "                                                    longer, shorter, re-cut and moved\n"
-     "  roundlay compare house.roundlay --from \"as first built\" --to \"as it shall stand\" --csv\n",
+     "  roundlay compare house.roundlay --from \"as first built\" --to \"as it shall stand\" --csv\n"
+     "  roundlay compare house.roundlay --to \"as first built\" --pdf both.pdf\n"
+     "                                                    and each wall with what differs, on paper\n",
      declare_compare},
     {"export", "Make STEP, cut sheets, cut lists and pictures",
      "  roundlay export cabin.roundlay --to out           everything\n"
@@ -46,9 +48,9 @@ constexpr std::array<Command, 10> table = {{
      "  roundlay record house.roundlay --logs measured.csv --to recorded.roundlay\n", declare_record},
     {"survey", "The record of a house that stands as rows of a table, out and back",
      "  roundlay survey house.roundlay > house.csv        what is recorded of each log\n"
-     "  roundlay survey house.roundlay --blank > blank.csv\n"
+     "  roundlay survey house.roundlay --blank --to blank.xlsx\n"
      "                                                    rows to fill in for every log of the plan\n"
-     "  roundlay survey house.roundlay --rows filled.csv --to recorded.roundlay\n",
+     "  roundlay survey house.roundlay --rows filled.xlsx --to recorded.roundlay\n",
      declare_survey},
     {"format", "Tell what may stand in a document: its tables and their keys",
      "  roundlay format                                   the tables\n"

@@ -159,6 +159,7 @@ std::variant<Loaded, ExitCode> load(const Console &console, const DocumentWords 
     ExportJob job = told_job(console, input, std::move(shell));
     tell_decisions(console, input, job);
     Loaded loaded{std::move(input), std::move(job)};
+    if (path != "-") loaded.job.folder = std::filesystem::path(path).parent_path();
     loaded.job.document = path == "-" ? "" : std::filesystem::path(path).filename().string();
     loaded.job.record = std::make_shared<const Record>(loaded.input.read.record);
     loaded.job.found = found_house(loaded.input);

@@ -1,8 +1,7 @@
 // How long it takes to take in a table of found logs, beside reading a document that holds them all.
-#include "kernel/survey/survey.h"
-
 #include "kernel/document/document.h"
 #include "kernel/document/restate.h"
+#include "kernel/survey/survey_sheet.h"
 #include "tests/bench/shells.h"
 
 #include <chrono>
@@ -51,8 +50,11 @@ int main(int argc, char **argv) {
     const int rows = argc > 1 ? std::atoi(argv[1]) : 5000;
     const Shell shell = bench::house();
     const std::string csv = table(rows), plain = write_document(shell);
-    SurveyRead read;
+    SurveyRead read, of_sheet;
     const double reading = time_of([&] { read = read_survey(csv, shell, {}); });
+    std::string xlsx;
+    const double writing = time_of([&] { xlsx = survey_xlsx(survey_table(read.record, {}), "bench", 0); });
+    const double unpacking = time_of([&] { of_sheet = read_survey(xlsx, shell, {}); });
     Document made;
     const double stating = time_of(
         [&] { made = std::get<Document>(restated(Document(plain, "bench"), Record(), read.record)); });
@@ -64,6 +66,8 @@ int main(int argc, char **argv) {
     std::printf("%d rows, %zu logs, %zu problems; the document with them is read in %.1f ms\n", rows,
                 read.record.logs.size(), read.problems.size(), again);
     std::printf("  rows read            %8.1f ms, %5.1f times that\n", reading, reading / again);
+    std::printf("  written as XLSX      %8.1f ms\n", writing);
+    std::printf("  read from XLSX       %8.1f ms, %zu problems\n", unpacking, of_sheet.problems.size());
     std::printf("  stated in a document %8.1f ms, %5.1f times that\n", stating, stating / again);
     std::printf("  three more of each   %8.1f ms, %5.1f times that\n", filling, filling / again);
     return read.problems.empty() ? EXIT_SUCCESS : EXIT_FAILURE;

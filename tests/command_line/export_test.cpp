@@ -90,7 +90,7 @@ TEST_CASE("--only selects, and the manifest keeps what an earlier export of the 
     CHECK(files_in(home.out()).size() == list_files + 2);
 }
 
-TEST_CASE("field forms come where the document has a record, else where they are asked for") {
+TEST_CASE("field forms and a report come where the document has a record, else where they are asked for") {
     const Home home;
     const std::string all_else = "picture,list,sheets,drawings,templates,tags,book,step,mesh";
     const Ran none = home.export_with({"--without", all_else});
@@ -106,7 +106,9 @@ TEST_CASE("field forms come where the document has a record, else where they are
     const Ran ran = home.export_with({"--without", all_else});
     INFO(ran.err);
     REQUIRE(ran.code == 0);
-    CHECK(files_in(home.out()) == std::set<std::string>{"forms.pdf", "manifest.json"});
+    CHECK(files_in(home.out()) == std::set<std::string>{"decisions.csv", "fabric.csv", "forms.pdf",
+                                                        "found-logs.csv", "manifest.json", "report.pdf",
+                                                        "report.xlsx", "wood-zones.csv"});
 }
 
 TEST_CASE("files of an earlier state of the document go when made anew, and are told of when not") {

@@ -3,6 +3,7 @@
 #include "kernel/layout/lay_out.h"
 #include "kernel/survey/survey.h"
 #include "tests/support/catch.h"
+#include "tests/support/said.h"
 #include "tests/support/shells.h"
 #include "tests/survey/recorded.h"
 
@@ -118,7 +119,7 @@ TEST_CASE("A length that the log of the plan cannot have is asked about, and a l
     const auto doubts = doubtful_lengths(read.record, lay_out(shell));
     REQUIRE(doubts.size() == 2);
     CHECK(doubts[0].first == "b");
-    CHECK_THAT(doubts[0].second, ContainsSubstring("\"0.5 m\" is much less"));
+    CHECK_THAT(english(doubts[0].second), ContainsSubstring("\"0.5 m\" is much less"));
     CHECK(doubts[1].first == "c");
     CHECK(std::ranges::count_if(read.record.logs, is_measured) == 4);
 }

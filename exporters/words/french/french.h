@@ -24,6 +24,7 @@ std::span<const Entry> french_of_plan();
 std::span<const Entry> french_of_program();
 std::span<const Entry> french_of_raising();
 std::span<const Entry> french_of_record();
+std::span<const Entry> french_of_report();
 std::span<const Entry> french_of_review();
 std::span<const Entry> french_of_rounds();
 std::span<const Entry> french_of_steps();

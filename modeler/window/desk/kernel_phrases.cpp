@@ -148,6 +148,10 @@ constexpr const char *phrases[] = {
                       "ticked off"),
     QT_TRANSLATE_NOOP("kernel",
                       "forms.pdf, to be filled in at a house that stands: every wall and corner, log by log"),
+    QT_TRANSLATE_NOOP("kernel", "report"),
+    QT_TRANSLATE_NOOP("kernel",
+                      "report.pdf on the house as it was found, for its owner and whoever looks after its "
+                      "heritage, with its tables as CSV and report.xlsx"),
     QT_TRANSLATE_NOOP("kernel", "book.pdf, cover, index, legend and all sheets in one"),
     QT_TRANSLATE_NOOP("kernel",
                       "shell.step, the whole shell as solids, and pieces/TAG.step for each distinct piece"),

@@ -168,6 +168,7 @@ void MainWindow::ask_export() {
     if (!desk_->is_current() || !desk_->state()->stands()) return;
     ExportJob job = desk_->state()->job;
     job.document = QFileInfo(desk_->path()).fileName().toStdString();
+    if (!desk_->path().isEmpty()) job.folder = QFileInfo(desk_->path()).absolutePath().toStdString();
     job.document_sha256 = sha256_hex(desk_->document().text());
     job.record = std::make_shared<const Record>(desk_->state()->read.record);
     const QFileInfo file(desk_->path().isEmpty() ? QDir::home().filePath(desk_->title()) : desk_->path());

@@ -4995,6 +4995,14 @@
         <translation>forms.pdf, à remplir à une maison debout : chaque mur et angle, pièce par pièce</translation>
     </message>
     <message>
+        <source>report</source>
+        <translation>rapport</translation>
+    </message>
+    <message>
+        <source>report.pdf on the house as it was found, for its owner and whoever looks after its heritage, with its tables as CSV and report.xlsx</source>
+        <translation>report.pdf sur la maison telle que trouvée, pour son propriétaire et qui veille à son patrimoine, avec ses tableaux en CSV et report.xlsx</translation>
+    </message>
+    <message>
         <source>book.pdf, cover, index, legend and all sheets in one</source>
         <translation>book.pdf, couverture, table, légende et toutes les fiches en un</translation>
     </message>

@@ -1,0 +1,47 @@
+#include "exporters/registry/record_tables.h"
+
+#include "exporters/lists/fabric_table.h"
+#include "exporters/lists/found_table.h"
+#include "exporters/lists/state_column.h"
+
+namespace roundlay {
+
+namespace {
+
+Table fabric_of(const ExportJob &job, const Voice &voice) {
+    const auto figures = [&](std::optional<std::size_t> decisions) {
+        return fabric_figures(*job.record, job.layout, job.bodies, decisions);
+    };
+    const FabricFigures all = figures({});
+    std::vector<FabricFigures> earlier;
+    for (std::size_t i = 1; i < all.most; ++i)
+        earlier.push_back(figures(i));
+    return fabric_table(all, earlier, voice);
+}
+
+} // namespace
+
+std::vector<RecordTable> record_tables(const ExportJob &job) {
+    const Voice voice = voice_of(job);
+    std::vector<RecordTable> tables{
+        {"found-logs", said("each log that was found: condition, cause, urgency, decision"),
+         found_table(*job.record, voice)},
+        {"wood-zones", said("zones of the wood as they were found"), zone_table(*job.record, voice)},
+        {"decisions", said("what becomes of each log, by whom, when and why"),
+         decision_table(*job.record, job.layout, voice)},
+        {"fabric", said("how much of the old wood stays: sums, no verdict"), fabric_of(job, voice)}};
+    for (RecordTable &each : tables)
+        each.table = with_state(std::move(each.table), job.shell);
+    return tables;
+}
+
+std::string cell_text(const Entry &entry) {
+    if (const auto *number = std::get_if<Number>(&entry)) return number->digits;
+    if (const auto *text = std::get_if<std::string>(&entry)) return *text;
+    std::string all;
+    for (const std::string &one : std::get<std::vector<std::string>>(entry))
+        all += (all.empty() ? "" : "; ") + one;
+    return all;
+}
+
+} // namespace roundlay

@@ -1,0 +1,47 @@
+#include "exporters/report/list_paper.h"
+
+#include "exporters/sheets/drawing/columns.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+
+namespace {
+
+std::string cell_of(const Entry &entry) {
+    if (const auto *number = std::get_if<Number>(&entry)) return number->digits;
+    if (const auto *text = std::get_if<std::string>(&entry)) return *text;
+    std::string all;
+    for (const std::string &one : std::get<std::vector<std::string>>(entry))
+        all += (all.empty() ? "" : ", ") + one;
+    return all;
+}
+
+bool holds_numbers(const roundlay::Table &list, std::size_t column) {
+    for (const auto &row : list.rows)
+        if (std::holds_alternative<Number>(row[column])) return true;
+    return false;
+}
+
+} // namespace
+
+Table on_paper(const roundlay::Table &list, const Words &words, const std::string &title,
+               const std::vector<std::string> &keys) {
+    constexpr double widest = 70;
+    std::vector<std::size_t> shown;
+    for (std::size_t c = 0; c < list.columns.size(); ++c)
+        if (!list.columns[c].title.empty() && (keys.empty() || std::ranges::count(keys, list.columns[c].key) > 0))
+            shown.push_back(c);
+    Table table = table_called(words, title);
+    for (const std::size_t c : shown)
+        table.columns.push_back(
+            {list.columns[c].title, holds_numbers(list, c) ? Across::right : Across::left, widest});
+    for (const auto &row : list.rows) {
+        table.rows.emplace_back();
+        for (const std::size_t c : shown)
+            table.rows.back().push_back(cell_of(row[c]));
+    }
+    return table;
+}
+
+} // namespace roundlay::sheets

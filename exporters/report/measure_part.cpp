@@ -1,0 +1,86 @@
+#include "exporters/report/found_numbers.h"
+#include "exporters/report/parts.h"
+#include "exporters/sheets/drawing/columns.h"
+
+namespace roundlay::sheets {
+
+namespace {
+
+std::string unit_word(NoteUnit unit) {
+    switch (unit) {
+    case NoteUnit::mm:
+        return "mm";
+    case NoteUnit::cm:
+        return "cm";
+    case NoteUnit::m:
+        return "m";
+    case NoteUnit::inch:
+        return "in";
+    case NoteUnit::foot:
+        break;
+    }
+    return "ft";
+}
+
+/// How the numbers of a sheet are to be read.
+std::string notation_words(const Notation &notation, const Words &words) {
+    std::vector<std::string> all;
+    if (notation.denominator)
+        all.push_back(words.say("3.10.1 is 3 ft 10 in and 1/%1 in", *notation.denominator));
+    if (notation.two_fields)
+        all.push_back(*notation.two_fields == TwoFields::feet_and_inches ? words.say("3.10 is 3 ft 10 in")
+                                                                         : words.say("3.10 is decimal feet"));
+    if (notation.unit)
+        all.push_back(words.say("bare numbers are %1", unit_word(*notation.unit)));
+    return joined(all);
+}
+
+Table sheet_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Field sheets"));
+    table.columns = {flush_left(words.say("Sheet"), 30), flush_left(words.say("How its numbers count"), 90),
+                     flush_left(words.say("By, on"), 45)};
+    table.rows.push_back(
+        {words.say("all others"), notation_words(record.notation, words), by_and_on(record.by, record.on, words)});
+    for (const FieldSheet &sheet : record.sheets)
+        table.rows.push_back({sheet.name, notation_words(sheet.notation, words), by_and_on(sheet.by, sheet.on, words)});
+    return table;
+}
+
+Table plane_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Level planes"));
+    table.columns = {flush_left(words.say("Plane"), 25), flush_left(words.say("Over the first"), 40),
+                     flush_left(words.say("Its marks"), 100)};
+    for (const LevelPlane &plane : record.planes)
+        table.rows.push_back({plane.name, noted_words(plane.offset, words), plane.where});
+    return table;
+}
+
+Table doubtful_table(const Record &record, const Words &words) {
+    Table table = table_called(words, words.say("Numbers that are proposed, contradicted or open"));
+    table.columns = {flush_left(words.say("Tag"), 24), flush_left(words.say("What"), 55),
+                     flush_left(words.say("As noted"), 45), flush_left(words.say("By, on"), 45)};
+    for (const DoubtfulNumber &each : doubtful_numbers(record, words)) {
+        const std::string written = noted_words(each.number, words);
+        table.rows.push_back({each.log->tag, each.what,
+                              each.number.value ? written : words.say("%1 (open)", written),
+                              by_and_on(each.number.by.empty() ? each.log->by : each.number.by,
+                                        each.number.on.empty() ? each.log->on : each.number.on, words)});
+    }
+    return table;
+}
+
+} // namespace
+
+std::vector<Sheet> measure_part(const Draft &draft, const ReportSource &source) {
+    ReportPages pages = pages_of(draft, draft.words().say("How it was measured"), "measures");
+    const Record &record = *source.record;
+    const Words &words = pages.words();
+    pages.add_text(words.say("Numbers stay as they stand on the field sheets. What was not measured is proposed by "
+                             "a rule or by the drawing, and is no finding."));
+    pages.add(sheet_table(record, words));
+    for (const Table &table : {plane_table(record, words), doubtful_table(record, words)})
+        if (!table.rows.empty()) pages.add(table);
+    return pages.finished();
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,45 @@
+#include "exporters/report/parts.h"
+
+namespace roundlay::sheets {
+
+ReportPages pages_of(const Draft &draft, const std::string &title, const std::string &anchor) {
+    return {draft, {title, draft.words().say("Report on the house as it was found"), "report-" + anchor, ""}};
+}
+
+std::string joined(const std::vector<std::string> &words) {
+    std::string all;
+    for (const std::string &word : words)
+        if (!word.empty()) all += (all.empty() ? "" : ", ") + word;
+    return all;
+}
+
+std::optional<Decision> last_decision(const FoundLog &log) {
+    return log.decisions.empty() ? std::nullopt : std::optional(log.decisions.back().what);
+}
+
+std::string place_words(const FoundPlace &place, const Words &words) {
+    if (place.wall.empty()) return words.say("place not known");
+    if (!place.round) return words.say("wall %1", place.wall);
+    if (!place.piece) return words.say("wall %1, round %2", place.wall, *place.round);
+    return words.say("wall %1, round %2, piece %3", place.wall, *place.round, *place.piece);
+}
+
+std::string by_and_on(const std::string &by, const std::string &on, const Words &words) {
+    if (by.empty()) return on;
+    return on.empty() ? by : words.say("%1, %2", by, on);
+}
+
+std::string noted_words(const NotedLength &number, const Words &words) {
+    if (!number.is_taken()) return "";
+    switch (number.certainty) {
+    case Certainty::measured:
+        break;
+    case Certainty::proposed:
+        return words.say("%1 (proposed)", number.written);
+    case Certainty::contradicted:
+        return words.say("%1 (contradicted)", number.written);
+    }
+    return number.written;
+}
+
+} // namespace roundlay::sheets

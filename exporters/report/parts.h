@@ -1,0 +1,42 @@
+// The parts of a report; each in a file of its own.
+#pragma once
+
+#include "exporters/report/report.h"
+#include "exporters/report/report_pages.h"
+#include "exporters/sheets/form/form_logs.h"
+
+#include <memory>
+
+namespace roundlay::sheets {
+
+/// Who, when and how exact; what was found, what is decided, how much old wood stays; what is open.
+std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source);
+/// The plan with what was measured of it, and what is decided wall by wall.
+std::vector<Sheet> plan_part(const Draft &draft, const ReportSource &source);
+/// A wall by decision and by the condition of its wood.
+std::vector<Sheet> wall_part(const Draft &draft, const ReportSource &source, Index<WallPlace> wall);
+std::vector<Sheet> corner_part(const Draft &draft, const ReportSource &source);
+/// Every log in a row: condition, cause, urgency, decision.
+std::vector<Sheet> log_part(const Draft &draft, const ReportSource &source);
+/// Zones, tests, moisture, pegs, later cuts.
+std::vector<Sheet> wood_part(const Draft &draft, const ReportSource &source);
+std::vector<Sheet> photograph_part(const Draft &draft, const ReportSource &source);
+/// What was measured, proposed and contradicted.
+std::vector<Sheet> measure_part(const Draft &draft, const ReportSource &source);
+std::vector<Sheet> caution_part(const Draft &draft, const ReportSource &source);
+
+/// Pages that are called so, as a part of the report.
+ReportPages pages_of(const Draft &draft, const std::string &title, const std::string &anchor);
+
+/// Tags in one line: "A 1, B 2".
+std::string joined(const std::vector<std::string> &words);
+/// The last decision; none where nobody has decided.
+std::optional<Decision> last_decision(const FoundLog &log);
+/// "wall A, round 3, piece 1", as far as the record says.
+std::string place_words(const FoundPlace &place, const Words &words);
+/// As it was noted, and behind it what is said of it.
+std::string noted_words(const NotedLength &number, const Words &words);
+/// Who and when, of both as much as there is.
+std::string by_and_on(const std::string &by, const std::string &on, const Words &words);
+
+} // namespace roundlay::sheets

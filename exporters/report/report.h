@@ -1,0 +1,21 @@
+// A report on a house that stands, for its owner and whoever looks after its heritage: what was found, what is
+// decided, what is not known. Sums and words, and no verdict.
+#pragma once
+
+#include "exporters/sheets/set/subject.h"
+#include "kernel/record/record.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace roundlay::sheets {
+
+struct ReportSource {
+    std::shared_ptr<const Record> record;
+    std::filesystem::path folder; ///< that names of photographs start from: the document's
+};
+
+/// On upright A4 or Letter. Logs are shown where the layout has them.
+SheetSet report_set(const Layout &layout, const ReportSource &source);
+
+} // namespace roundlay::sheets

@@ -1,0 +1,112 @@
+#include "exporters/lists/fabric_table.h"
+#include "exporters/report/found_numbers.h"
+#include "exporters/report/list_paper.h"
+#include "exporters/report/parts.h"
+#include "exporters/sheets/drawing/columns.h"
+#include "kernel/fabric/fabric.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+
+namespace {
+
+Table facts(const Record &record, const Words &words) {
+    const NumberCounts counts = counts_of(record);
+    Table table = table_called(words, words.say("What this rests on"));
+    table.columns = {flush_left("", 45), flush_left("", 125)};
+    const auto row = [&](std::string what, std::string is) {
+        table.rows.push_back({std::move(what), is.empty() ? words.say("not stated") : std::move(is)});
+    };
+    row(words.say("measured by"), by_and_on(record.by, record.on, words));
+    row(words.say("how exact, and how"), record.exactness);
+    row(words.say("not seen"), record.not_seen);
+    row(words.say("how new wood is marked"), record.new_work);
+    row(words.say("logs recorded"), std::to_string(record.logs.size()));
+    row(words.say("numbers of logs"),
+        words.say("%1 measured, %2 proposed where nobody has measured, %3 contradicted by another measure",
+                  counts.measured, counts.proposed, counts.contradicted));
+    return table;
+}
+
+void add_fabric(ReportPages &pages, const Draft &draft, const Record &record) {
+    const Words &words = pages.words();
+    const FabricFigures figures = fabric_figures(record, draft.layout, draft.bodies);
+    std::vector<FabricFigures> earlier;
+    for (std::size_t i = 1; i < figures.most; ++i)
+        earlier.push_back(fabric_figures(record, draft.layout, draft.bodies, i));
+    pages.add(on_paper(fabric_table(figures, earlier, words), words, words.say("How much of the old wood stays")));
+    for (const std::string &sentence : fabric_words(figures, words))
+        pages.add_text(sentence);
+}
+
+using Question = bool (*)(const FoundLog &log);
+
+std::vector<std::string> tags_where(const Record &record, Question asked) {
+    std::vector<std::string> tags;
+    for (const FoundLog &log : record.logs)
+        if (asked(log)) tags.push_back(log.tag);
+    return tags;
+}
+
+bool is_contradicted(const FoundLog &log) {
+    return counts_of(log).contradicted > 0;
+}
+bool has_open_notes(const FoundLog &log) {
+    return counts_of(log).open > 0;
+}
+bool has_harm_of_unknown_depth(const FoundLog &log) {
+    return std::ranges::any_of(log.zones, [](const ConditionZone &zone) {
+        return (zone.what == Soundness::soft || zone.what == Soundness::rotten) && !zone.depth.is_taken();
+    });
+}
+bool is_decided_without_reason(const FoundLog &log) {
+    return !log.decisions.empty() && log.decisions.back().why.empty() &&
+           log.decisions.back().what != Decision::keep;
+}
+
+/// What somebody still has to find out or decide, each with the logs that it is about.
+Table open_questions(const Record &record, const Words &words) {
+    const struct {
+        Said what;
+        Question asked;
+    } questions[] = {
+        {said("nobody has decided"), [](const FoundLog &log) { return log.decisions.empty(); }},
+        {said("decided without a reason"), is_decided_without_reason},
+        {said("measures contradict one another"), is_contradicted},
+        {said("notes that stay open until their sheet says how they count"), has_open_notes},
+        {said("no height or width was measured"),
+         [](const FoundLog &log) { return !has_a_size(log) && !is_gone(log); }},
+        {said("soft or rotten, and how deep is not recorded"), has_harm_of_unknown_depth},
+        {said("where it lay is not known"), [](const FoundLog &log) { return log.place.wall.empty(); }},
+    };
+    Table table = table_called(words, words.say("Open questions"));
+    table.columns = {flush_left(words.say("Question"), 60), flush_right(words.say("Logs"), 14),
+                     flush_left(words.say("Tags"), 95)};
+    for (const auto &question : questions) {
+        const std::vector<std::string> tags = tags_where(record, question.asked);
+        if (!tags.empty())
+            table.rows.push_back({words.words(question.what), std::to_string(tags.size()), joined(tags)});
+    }
+    return table;
+}
+
+} // namespace
+
+std::vector<Sheet> summary_part(const Draft &draft, const ReportSource &source) {
+    const Record &record = *source.record;
+    ReportPages pages = pages_of(draft, draft.words().say("Summary"), "summary");
+    const Words &words = pages.words();
+    pages.add(facts(record, words));
+    add_fabric(pages, draft, record);
+    const Table open = open_questions(record, words);
+    if (open.rows.empty())
+        pages.add_text(words.say("The record leaves no question open that this report asks."));
+    else
+        pages.add(open);
+    pages.add_text(words.say("What is stated of a house by law or by its protection is for whoever looks after "
+                             "it to say; this report holds what was found and decided, and passes no judgement."));
+    return pages.finished();
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,155 @@
+#include "exporters/report/wall_marks.h"
+
+#include "exporters/report/found_numbers.h"
+#include "exporters/report/marks.h"
+#include "exporters/report/parts.h"
+
+#include <algorithm>
+
+namespace roundlay::sheets {
+
+namespace {
+
+constexpr Band upper{0.62, 1}, lower{0, 0.38}; ///< of a log's face, for zones on its top and under side
+constexpr Along everywhere{-1e9, 1e9};
+
+Along span_of(const Layout &layout, const FormLog &log) {
+    return {along_of(layout, layout.pieces[log.pieces.front()]).from,
+            along_of(layout, layout.pieces[log.pieces.back()]).to};
+}
+
+/// From where to where a zone runs; what is not said runs to the log's end.
+std::optional<Along> along_of(const Layout &layout, const FormLog &log, const ConditionZone &zone) {
+    const Along whole = span_of(layout, log);
+    std::vector<double> ends;
+    for (const NotedLength *at : {&zone.from, &zone.to}) {
+        if (!at->is_taken()) continue;
+        const auto x = place_on_wall(layout, log, *at);
+        if (!x) return {};
+        ends.push_back(*x);
+    }
+    if (ends.size() == 2) return both(whole, {std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
+    if (ends.empty()) return whole;
+    const bool from_left = log.found.zero == log.ends[0].name;
+    return zone.from.is_taken() == from_left ? Along{ends[0], whole.to} : Along{whole.from, ends[0]};
+}
+
+bool has(const ConditionZone &zone, FoundFace face) {
+    return std::ranges::count(zone.faces, face) > 0;
+}
+
+struct SeenPart {
+    Band band;
+    bool behind = false; ///< it lies on the other side alone
+};
+
+/// Which parts of the log's face show the zone on that side.
+std::vector<SeenPart> parts_seen(const ConditionZone &zone, WallSide side) {
+    const FoundFace near = side == WallSide::outside ? FoundFace::outside : FoundFace::inside,
+                    away = side == WallSide::outside ? FoundFace::inside : FoundFace::outside;
+    if (zone.faces.empty() || has(zone, near)) return {{{}}};
+    std::vector<SeenPart> parts;
+    if (has(zone, FoundFace::top)) parts.push_back({upper});
+    if (has(zone, FoundFace::under)) parts.push_back({lower});
+    if (parts.empty() && has(zone, away)) parts.push_back({{}, true});
+    return parts;
+}
+
+void add_zone(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log, const ConditionZone &zone,
+              WallSide side, const Words &words) {
+    const auto along = along_of(layout, log, zone);
+    if (!along || zone.what == Soundness::sound) return;
+    const MarkOf mark = mark_of(zone.what, words);
+    for (const SeenPart &part : parts_seen(zone, side))
+        for (const Index<Piece> piece : log.pieces) {
+            MarkedArea area;
+            area.outline = face_outline(layout, layout.pieces[piece], *along, part.band);
+            if (area.outline.empty()) continue;
+            area.hatch = part.behind ? Hatch::none : mark.hatch;
+            area.words = mark.letter;
+            area.edged = true;
+            area.hidden = part.behind;
+            areas.push_back(std::move(area));
+        }
+}
+
+std::string tag_with_marks(const FormLog &log) {
+    if (!log.recorded) return log.found.tag;
+    std::string words = log.found.tag;
+    if (counts_of(log.found).contradicted > 0) words += " ≠";
+    if (!has_a_size(log.found)) words += " p";
+    return words;
+}
+
+void add_faces(std::vector<MarkedArea> &areas, const Layout &layout, const FormLog &log, const std::string &words,
+               Hatch hatch) {
+    for (const Index<Piece> piece : log.pieces)
+        areas.push_back(
+            {face_outline(layout, layout.pieces[piece], everywhere), hatch, words, false, false, true});
+}
+
+} // namespace
+
+std::optional<double> place_on_wall(const Layout &layout, const FormLog &log, const NotedLength &at) {
+    if (!at.value || log.pieces.empty() || log.found.zero.empty()) return {};
+    const Along whole = span_of(layout, log);
+    if (log.found.zero == log.ends[0].name) return whole.from + at.value->mm();
+    if (log.found.zero == log.ends[1].name) return whole.to - at.value->mm();
+    return {};
+}
+
+std::vector<MarkedArea> decision_areas(const Layout &layout, const std::vector<FormLog> &logs,
+                                       const Words &words) {
+    std::vector<MarkedArea> areas;
+    for (const FormLog &log : logs) {
+        const MarkOf mark = mark_of(last_decision(log.found), words);
+        if (log.recorded)
+            add_faces(areas, layout, log, words.say("%1 %2", log.found.tag, mark.letter), mark.hatch);
+        else
+            add_faces(areas, layout, log, "(" + log.found.tag + ")", Hatch::none);
+    }
+    return areas;
+}
+
+std::vector<MarkedArea> wood_areas(const Layout &layout, const std::vector<FormLog> &logs, WallSide side,
+                                   const Words &words) {
+    std::vector<MarkedArea> areas;
+    for (const FormLog &log : logs)
+        add_faces(areas, layout, log, tag_with_marks(log), Hatch::none);
+    for (const FormLog &log : logs)
+        for (const ConditionZone &zone : log.found.zones)
+            add_zone(areas, layout, log, zone, side, words);
+    return areas;
+}
+
+std::vector<MarkedPoint> found_points(const Layout &layout, const std::vector<FormLog> &logs) {
+    std::vector<MarkedPoint> points;
+    const auto add = [&](const FormLog &log, const NotedLength &at, double share, auto symbol) {
+        const auto x = place_on_wall(layout, log, at);
+        for (const Index<Piece> piece : log.pieces) {
+            const Along part = along_of(layout, layout.pieces[piece]);
+            if (!x || *x < part.from || *x > part.to) continue;
+            constexpr double wide = 1;
+            const auto face = face_outline(layout, layout.pieces[piece], {*x - wide, *x + wide}, {share, 1});
+            if (!face.empty()) points.push_back({{*x, face.front().y}, symbol});
+        }
+    };
+    constexpr double in_the_log = 0.75, at_its_top = 0.85;
+    for (const FormLog &log : logs) {
+        for (const FoundPeg &peg : log.found.pegs)
+            add(log, peg.at, in_the_log, [state = peg.state](Vec2 at) { return peg_symbol(state, at); });
+        for (const LaterCut &cut : log.found.later_cuts)
+            add(log, cut.at, at_its_top, later_cut_symbol);
+    }
+    return points;
+}
+
+bool shows_inside(const std::vector<FormLog> &logs) {
+    return std::ranges::any_of(logs, [](const FormLog &log) {
+        return std::ranges::any_of(log.found.zones, [](const ConditionZone &zone) {
+            return has(zone, FoundFace::inside) && zone.what != Soundness::sound;
+        });
+    });
+}
+
+} // namespace roundlay::sheets

@@ -1,0 +1,155 @@
+// The report on a house that stands, on both papers and in both languages.
+#include "exporters/lists/fabric_table.h"
+#include "exporters/report/report.h"
+#include "exporters/sheets/drawing/sheet.h"
+#include "kernel/fabric/fabric.h"
+#include "tests/report/found_house.h"
+
+#include <algorithm>
+#include <set>
+
+using namespace roundlay;
+using namespace roundlay::test;
+using namespace roundlay::sheets;
+
+namespace {
+
+SheetOptions options_on(Paper paper, Language language) {
+    SheetOptions options = full_options(paper);
+    options.fields.language = language;
+    return options;
+}
+
+std::vector<Sheet> report_of(const FoundHouse &house, const SheetOptions &options) {
+    return composed(report_set(house.laid.layout, {house.record, house.folder}),
+                    {house.laid.shell, house.laid.layout, house.laid.bodies, options});
+}
+
+std::string words_of(const std::vector<Sheet> &sheets, const std::string &subject = "") {
+    std::string all;
+    for (const Sheet &sheet : sheets)
+        for (const Item &item : sheet.items)
+            if (const Text *text = std::get_if<Text>(&item);
+                text && (subject.empty() || sheet.subject == subject))
+                all += text->words + "\n";
+    return all;
+}
+
+std::size_t pictures_on(const std::vector<Sheet> &sheets) {
+    std::size_t count = 0;
+    for (const Sheet &sheet : sheets)
+        count += static_cast<std::size_t>(std::ranges::count_if(
+            sheet.items, [](const Item &item) { return std::holds_alternative<Picture>(item); }));
+    return count;
+}
+
+const FoundHouse &house() {
+    static const FoundHouse found = old_house();
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("Nothing on a report runs into anything, on A4 and Letter, in English and French") {
+    for (const Paper paper : {Paper::a4, Paper::letter})
+        for (const Language language : {Language::english, Language::french}) {
+            INFO(name_of(paper) << ", " << tag_of(language));
+            const auto sheets = report_of(house(), options_on(paper, language));
+            CHECK(all_clashes(sheets) == "");
+            for (const Sheet &sheet : sheets)
+                CHECK(sheet.size == size_of(paper));
+        }
+}
+
+TEST_CASE("Every log of the record stands in the table, and on its wall with the letter of its decision") {
+    const auto sheets = report_of(house(), options_on(Paper::letter, Language::english));
+    const std::string logs = words_of(sheets, "Logs");
+    for (const FoundLog &log : house().record->logs)
+        CHECK_THAT(logs, ContainsSubstring(log.tag + "\n"));
+    const std::string wall = words_of(sheets, "Wall A");
+    CHECK_THAT(wall, ContainsSubstring("\nA 1 R\n")); // replaced, after a change of mind
+    CHECK_THAT(wall, ContainsSubstring("\nA 2.1 K\n"));
+    CHECK_THAT(wall, ContainsSubstring("\nA 4.2 M\n"));
+    CHECK_THAT(wall, ContainsSubstring("\nA 14 ?\n"));
+    CHECK_THAT(wall, ContainsSubstring("A 9 ≠")); // two measures of its height differ
+    CHECK_THAT(words_of(sheets, "Wall B"), ContainsSubstring("\nB 11 L\n"));
+    CHECK_THAT(words_of(sheets, "Wall D"), ContainsSubstring("\nD 9 T\n"));
+    CHECK_THAT(words_of(sheets, "Corners"), ContainsSubstring("Corner NE"));
+}
+
+TEST_CASE("The sums of the report are those of the list, before and after the changes of mind") {
+    const auto sheets = report_of(house(), options_on(Paper::letter, Language::english));
+    const std::string summary = words_of(sheets, "Summary");
+    const Voice voice({Language::english, house().laid.shell.units});
+    const FabricFigures now = fabric_figures(*house().record, house().laid.layout, house().laid.bodies),
+                        before = fabric_figures(*house().record, house().laid.layout, house().laid.bodies, 1);
+    CHECK(now.most == 2);
+    CHECK(now.gone == 1); // the top log of wall D
+    CHECK(before.stays().logs > now.stays().logs);
+    for (const auto &row : fabric_table(now, {before}, voice).rows)
+        for (const Entry &entry : row)
+            if (const auto *number = std::get_if<Number>(&entry); number && voice.system() == UnitSystem::metric)
+                CHECK_THAT(summary, ContainsSubstring("\n" + number->digits + "\n"));
+    CHECK_THAT(summary, ContainsSubstring("stayed by decision 1"));
+    CHECK_THAT(summary, ContainsSubstring("\n" + std::to_string(now.stays().logs) + "\n"));
+    CHECK_THAT(summary, ContainsSubstring("burnt into the upper face")); // how new wood is marked
+    CHECK_THAT(summary, ContainsSubstring("the underside of the sills")); // not seen
+}
+
+TEST_CASE("Zones are drawn on the logs where they lie, by hatch and letter") {
+    const auto sheets = report_of(house(), options_on(Paper::letter, Language::english));
+    std::size_t rotten = 0, circles = 0;
+    for (const Sheet &sheet : sheets) {
+        if (sheet.subject != "Wall A") continue;
+        for (const Item &item : sheet.items) {
+            if (const Text *text = std::get_if<Text>(&item)) rotten += text->words == "R" ? 1 : 0;
+            circles += std::holds_alternative<Circle>(item) ? 1 : 0;
+        }
+    }
+    CHECK(rotten >= 3);   // in both keys, and on log A 1
+    CHECK(circles >= 20); // pegs, and the dots of soft wood
+    CHECK_THAT(words_of(sheets, "Wood, pegs and later cuts"), ContainsSubstring("no hold for 4 in"));
+}
+
+TEST_CASE("Photographs are set in, and one that has moved is told in its place") {
+    const auto sheets = report_of(house(), options_on(Paper::a4, Language::english));
+    CHECK(pictures_on(sheets) == 4);
+    CHECK_THAT(words_of(sheets, "Photographs"), !ContainsSubstring("Not shown"));
+    FoundHouse moved = house();
+    moved.folder = "/nowhere";
+    const auto without = report_of(moved, options_on(Paper::a4, Language::english));
+    CHECK(pictures_on(without) == 0);
+    CHECK_THAT(words_of(without, "Photographs"), ContainsSubstring("Not shown: there is no such file"));
+    CHECK_THAT(words_of(without, "Photographs"), ContainsSubstring("old-house/barn-1.png"));
+    CHECK(all_clashes(without) == "");
+}
+
+TEST_CASE("Cautions stand with whoever says so, and nothing is called safe") {
+    const auto sheets = report_of(house(), options_on(Paper::letter, Language::english));
+    const std::string cautions = words_of(sheets, "Cautions");
+    for (const char *who : {"OSHA, 29 CFR 1926.850(a)", "CDC, hantavirus", "Washington State", "EPA"})
+        CHECK_THAT(cautions, ContainsSubstring(who));
+    CHECK_THAT(cautions, ContainsSubstring("30 minutes"));
+}
+
+TEST_CASE("A report of any shell holds together, whatever its record says") {
+    for (const std::string &name : all_demo_names) {
+        INFO(name);
+        const LaidShell shell = demo(name);
+        Record record;
+        for (const auto i : shell.layout.pieces.indices()) {
+            const Piece &piece = shell.layout.pieces[i];
+            if (piece.timber || i.number() % 3 == 0) continue; // some are not recorded
+            FoundLog log;
+            log.tag = piece.tag;
+            log.place = {shell.layout.walls[piece.wall].name, piece.round, piece.number};
+            log.zero = piece.datum.at;
+            if (i.number() % 2 == 0) log.decisions = {{Decision(i.number() / 2 % 6), "R. Hale", "3 May", "so", {}}};
+            const NotedLength from{"300 mm", Length::mm(300)}, to{"900 mm", Length::mm(900)};
+            log.zones = {{Soundness(i.number() % 5), from, to, {FoundFace(i.number() % 4)}}};
+            record.logs.push_back(log);
+        }
+        const FoundHouse found{shell, std::make_shared<const Record>(record), {}};
+        CHECK(all_clashes(report_of(found, options_on(Paper::a4, Language::french))) == "");
+    }
+}
